@@ -1,0 +1,65 @@
+import type { Reply } from '#answer/reply.ts';
+import { span } from '#answer/say.ts';
+import type { CautionCode } from '#answer/words/en.ts';
+import type { Bank } from '#engine/battery/bank.ts';
+import { decimals, significant } from '#quantity/round.ts';
+import { loadCautions } from '../cautions.ts';
+import { figure, reasons } from '../figures.ts';
+import type { Setting } from '../intent.ts';
+import { chemistryName } from '../words.ts';
+import type { BankFacts, JoinedBank } from './compute.ts';
+
+/** Lithium's 12.8 V for the trade's 12 V. */
+const nominalRatio = 12.8 / 12;
+
+const exactly = (value: number) => ({ value, low: value, high: value });
+
+/** "24 V" for people, though lithium's nominal is 25.6 V. */
+const trade = ({ voltageV, chemistry }: Bank): string =>
+  `${decimals(chemistry === 'lfp' ? voltageV / nominalRatio : voltageV, 0)} V`;
+
+function how({ bank }: JoinedBank): string {
+  const inSeries = bank.inSeries ?? 1;
+  if (bank.count === 1) return 'One battery';
+  if (inSeries === bank.count) return `${bank.count} in series`;
+  return inSeries === 1
+    ? `${bank.count} in parallel`
+    : `${bank.count / inSeries} strings of ${inSeries} in series`;
+}
+
+/** Words for batteries joined together. */
+export function answerBatteryBank(facts: BankFacts, result: JoinedBank, _setting: Setting): Reply {
+  const { bank, otherWay } = result;
+  const { usableCapacity, energy } = result.explored.figures;
+  const isSeries = (bank.inSeries ?? 1) > 1;
+  const lines = [
+    `About ${significant(usableCapacity.value)} Ah of that is for use (${span(usableCapacity.low, usableCapacity.high, 'Ah')}), some ${decimals(energy.value, 0)} Wh${bank.isChemistryAssumed ? ', taken as AGM' : ''}.`,
+    isSeries
+      ? 'Series adds volts, not amp hours; the energy is the same either way.'
+      : 'Parallel adds amp hours, the volts stay; take plus from one end and minus from the other, so that they share.',
+  ];
+  if (otherWay && bank.count <= 4 && bank.voltageV / (bank.inSeries ?? 1) > 11)
+    lines.push(
+      `${isSeries ? 'In parallel' : 'In series'} it would be ${significant(otherWay.capacityAh)} Ah at ${trade(otherWay)}.`,
+    );
+  const cautions: CautionCode[] = loadCautions(facts, bank);
+  if (!bank.isMixed && bank.count > 1) cautions.push('mixed-batteries');
+  cautions.push('fuse-at-battery');
+  return {
+    headline: `${how(result)}: ${significant(bank.capacityAh)} Ah at ${trade(bank)}${bank.chemistry === 'lfp' ? ` (${decimals(bank.voltageV, 1)} V nominal)` : ''}.`,
+    lines,
+    verdict: null,
+    figures: {
+      bankCapacity: figure(exactly(bank.capacityAh), 'Ah'),
+      bankVoltage: figure(exactly(bank.voltageV), 'V'),
+      usableCapacity: figure(usableCapacity, 'Ah'),
+    },
+    ...reasons(result.explored),
+    cautions,
+    next: [
+      isSeries ? 'what if in parallel?' : 'what if in series?',
+      `how long will ${decimals(bank.capacityAh, 0)}Ah ${chemistryName(bank.chemistry)} run a 1A fridge`,
+      'show the working',
+    ],
+  };
+}

@@ -1,0 +1,151 @@
+import type { Reply } from '#answer/reply.ts';
+import { span } from '#answer/say.ts';
+import { type Speech, wordsBeside } from '#answer/speech.ts';
+import type { CautionCode } from '#answer/words/en.ts';
+import type { Facts } from '#rig/rig.ts';
+import { loadCautions } from '../cautions.ts';
+import { figure, reasons } from '../figures.ts';
+import type { Setting } from '../intent.ts';
+import { readingNote } from '../use.ts';
+import { chemistryName, wantedTime } from '../words.ts';
+import type { BatterySize, Sized } from './compute.ts';
+
+/** What this question says in other languages: the files of `words/`. */
+export const words = wordsBeside(import.meta.url);
+
+const volts = (sized: Sized, w: Speech): string =>
+  sized.voltageV > 17 ? `${w.decimals(sized.voltageV, 1)} V ` : '';
+const size = ({ next }: Sized): string =>
+  next.count === 1 ? `${next.sizeAh} Ah` : `${next.count} × ${next.sizeAh} Ah`;
+
+function headline(result: BatterySize, time: string, w: Speech): string {
+  const { batteryCapacity: c } = result.explored.figures;
+  const gaps = {
+    ah: w.decimals(c.value, 0),
+    kind: `${volts(result, w)}${chemistryName(result.chemistry, w)}`,
+    time,
+    range: span(c.low, c.high, 'Ah', w),
+    size: size(result),
+  };
+  if (!result.other)
+    return w.say(
+      'size-of-kind',
+      'About {ah} Ah of {kind} for {time} ({range}): buy the next usual size, {size}.',
+      gaps,
+    );
+  const lithium = w.decimals(result.other.explored.figures.batteryCapacity.value, 0);
+  const text = 'About {ah} Ah of {kind} for {time} ({range}), or about {lithium} Ah of lithium.';
+  return w.say('size-or-lithium', text, { ...gaps, lithium });
+}
+
+/** What the charge sources would change, where some are told. */
+function charging(facts: Facts, result: BatterySize, w: Speech): string | undefined {
+  const { explored, voltageV, durationH } = result;
+  const sunAh = facts.solarAhPerDay ?? (facts.solarWhPerDay ?? 0) / voltageV;
+  const { dailyUse, batteryCapacity } = explored.figures;
+  if (sunAh > 0 && sunAh < dailyUse.value && durationH > 24) {
+    const lessAh = (batteryCapacity.value * (dailyUse.value - sunAh)) / dailyUse.value;
+    return w.say(
+      'less-with-sun',
+      'With the {sun} Ah a day from the sun you could do with about {less} Ah; the size above is for no sun at all.',
+      { sun: w.significant(sunAh), less: w.decimals(lessAh, 0) },
+    );
+  }
+  if (sunAh > 0)
+    return w.say('sun-covers', 'The sun you name covers the use: the size above is for days without it.');
+  if (facts.solar?.length || facts.drivingHoursPerDay)
+    return w.say('nothing-counted', 'Nothing coming in is counted; sun and driving stretch it.');
+  return undefined;
+}
+
+/** A word where one thing draws more than the battery likes. */
+function bigDraw({ peakA, limitA, next }: BatterySize, w: Speech): string | undefined {
+  if (peakA < 40) return undefined;
+  const gaps = { amps: w.decimals(peakA, 0), limit: w.decimals(limitA, 0) };
+  if (peakA <= limitA)
+    return w.say('big-draw', 'One load draws about {amps} A: check that the battery allows it.', gaps);
+  return next.count > 1
+    ? w.say(
+        'too-big-draw-many',
+        "One load draws about {amps} A, more than they should give without a break ({limit} A): go bigger, or check the maker's sheet.",
+        gaps,
+      )
+    : w.say(
+        'too-big-draw',
+        "One load draws about {amps} A, more than it should give without a break ({limit} A): go bigger, or check the maker's sheet.",
+        gaps,
+      );
+}
+
+/** For lead-acid that is cycled day after day. */
+function longLife({ longLifeAh, explored }: BatterySize, w: Speech): string | undefined {
+  const { value } = explored.figures.batteryCapacity;
+  if (longLifeAh === undefined || longLifeAh < 1.15 * value) return undefined;
+  return w.say(
+    'long-life',
+    'Used like that every day it lives longer at about {ah} Ah, a third down a day.',
+    { ah: w.decimals(longLifeAh, 0) },
+  );
+}
+
+function compareOwn({ ownAh, explored }: BatterySize, w: Speech): string | undefined {
+  if (ownAh === undefined) return undefined;
+  const gaps = { ah: w.decimals(ownAh, 0) };
+  return ownAh >= explored.figures.batteryCapacity.value
+    ? w.say('own-does', 'Your {ah} Ah does it.', gaps)
+    : w.say('own-short', 'Your {ah} Ah falls short of that.', gaps);
+}
+
+/** Words for a battery's size. */
+export function answerBatterySize(facts: Facts, result: BatterySize, setting: Setting): Reply {
+  const { explored, durationH } = result;
+  const { dailyUse, batteryCapacity } = explored.figures;
+  const w = words(setting.language);
+  const time = wantedTime(durationH, w);
+  const share = explored.ranked.find(a => a.name === 'depthOfDischarge')?.value;
+  const used = { daily: w.significant(dailyUse.value), need: w.significant(result.needAh), time };
+  const why =
+    share === undefined
+      ? w.say('used', 'You use about {daily} Ah a day, {need} Ah in {time}.', used)
+      : w.say(
+          'used-of-label',
+          'You use about {daily} Ah a day, {need} Ah in {time}, and {share} % of the label is for use.',
+          { ...used, share: w.decimals(share * 100, 0) },
+        );
+  const shops =
+    result.other &&
+    w.say(
+      'usual-sizes',
+      'Next usual sizes: {agm} AGM, {lithium} lithium (half the weight or less, far more cycles).',
+      { agm: size(result), lithium: size(result.other) },
+    );
+  const more = [
+    compareOwn(result, w),
+    bigDraw(result, w),
+    charging(facts, result, w),
+    readingNote(facts, w),
+    longLife(result, w),
+  ];
+  const cautions: CautionCode[] = loadCautions(facts);
+  if (result.peakA >= 40) cautions.push('big-current');
+  const { assumed, working } = reasons(explored);
+  const days = { name: 'durationH', value: durationH / 24, unit: 'days', why: "you didn't say how long" };
+  return {
+    headline: headline(result, time, w),
+    lines: [why, shops, ...more].filter(line => line !== undefined).slice(0, 3),
+    verdict: null,
+    figures: { batteryCapacity: figure(batteryCapacity, 'Ah'), dailyUse: figure(dailyUse, 'Ah') },
+    assumed: result.isDurationAssumed ? [days, ...assumed] : assumed,
+    working,
+    cautions,
+    next: [
+      result.chemistry === 'lfp'
+        ? w.say('next-agm', 'what if agm?')
+        : w.say('next-lithium', 'what if lithium?'),
+      w.say('next-days', 'make it {n} days', { n: `${Math.round(durationH / 24) + 2}` }),
+      setting.recalled.has('solar')
+        ? w.say('next-lasts', 'how long will it last?')
+        : w.say('next-solar', 'what solar do I need?'),
+    ],
+  };
+}

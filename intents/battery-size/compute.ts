@@ -1,0 +1,119 @@
+import { bankOf, nominalVoltage } from '#engine/battery/bank.ts';
+import { limitsOf } from '#engine/battery/limits.ts';
+import { nextUsualSize, requiredCapacityAh } from '#engine/battery/required.ts';
+import { capacityOfDepths } from '#engine/battery/rules.ts';
+import { autonomyDays, dailyDepth } from '#engine/battery/tables.ts';
+import { bankAssumptions } from '#engine/battery/usable.ts';
+import { type Explored, explore } from '#engine/explore.ts';
+import { type Day, dayOf, useAssumptions } from '#engine/loads/model.ts';
+import { chargeOver } from '#engine/loads/over.ts';
+import { hasHours, isWhole } from '#engine/loads/reading.ts';
+import { applianceOf } from '#engine/loads/tables.ts';
+import type { Chemistry, Facts, Load } from '#rig/rig.ts';
+import { run } from '#rule/rule.ts';
+import type { Setting } from '../intent.ts';
+import { useOf } from '../use.ts';
+
+export interface Sized {
+  readonly explored: Explored<'batteryCapacity' | 'dailyUse'>;
+  readonly chemistry: Chemistry;
+  readonly voltageV: number;
+  readonly next: { readonly count: number; readonly sizeAh: number };
+  /** Charge used over the time, Ah, and the biggest single draw, A. */
+  readonly needAh: number;
+  readonly peakA: number;
+  /** What the next usual size stands without a break, A. */
+  readonly limitA: number;
+  /** What years of daily cycling would ask for, Ah on the label; lead-acid only. */
+  readonly longLifeAh?: number;
+}
+
+export interface BatterySize extends Sized {
+  readonly isChemistryAssumed: boolean;
+  readonly durationH: number;
+  readonly isDurationAssumed: boolean;
+  /** Where nobody said a chemistry: the same in lithium. */
+  readonly other?: Sized;
+  /** The battery there is, Ah on its label. */
+  readonly ownAh?: number;
+}
+
+/** Longest night, h. */
+const nightH = 14;
+
+function sizeIn(
+  chemistry: Chemistry,
+  isChemistryAssumed: boolean,
+  facts: Facts,
+  setting: Setting,
+  durationH: number,
+): Sized {
+  const told = facts.systemVoltageV ?? facts.batteries?.find(b => b.voltageV !== undefined)?.voltageV;
+  const voltageV = nominalVoltage(told === undefined ? undefined : Math.max(12, told), chemistry);
+  const use = { ...useOf(facts, voltageV, setting.mainsV), doAllRunOn: durationH <= 12 };
+  const assumptions = [
+    ...bankAssumptions({ chemistry, isChemistryAssumed }, facts.depthOfDischargePercent),
+    ...useAssumptions(use),
+  ];
+  let likely: { day: Day; needAh: number } | undefined;
+  const explored = explore<'batteryCapacity' | 'dailyUse'>(
+    assumptions,
+    'batteryCapacity',
+    (values, trace) => {
+      const day = dayOf(use, values, trace);
+      const needAh = chargeOver(day, durationH, trace);
+      if (trace) likely = { day, needAh };
+      const at = { needAh, chemistry, currentA: day.currentA, temperatureC: facts.ambientC };
+      return { batteryCapacity: requiredCapacityAh(at, values, trace), dailyUse: day.dailyUse };
+    },
+  );
+  const next = nextUsualSize(explored.figures.batteryCapacity.value, chemistry);
+  const bank = { capacityAh: next.count * next.sizeAh, voltageV, chemistry, isChemistryAssumed };
+  const { dischargeA } = limitsOf({ ...bank, isMixed: false, count: next.count });
+  const { day, needAh } = likely!;
+  const longLifeAh =
+    chemistry === 'lfp'
+      ? undefined
+      : run(capacityOfDepths, {
+          Q: needAh,
+          Q_day: day.dailyUse,
+          d_max: assumptions[0]!.value,
+          d_day: dailyDepth.leadAcid,
+          d_end: dailyDepth.endOfLife,
+        });
+  return { explored, longLifeAh, chemistry, voltageV, next, needAh, peakA: day.peakA, limitA: dischargeA };
+}
+
+/** Whether a thing keeps cold day and night. */
+const cools = (load: Load): boolean => applianceOf(load.name)?.setPointC !== undefined;
+
+/**
+ * The loads of one night ("a fan and a router, 10 h overnight"): those without hours share the night's.
+ * Undefined where the talk isn't of a night alone, or something runs beyond it.
+ */
+function nightly(facts: Facts, setting: Setting): readonly Load[] | undefined {
+  const { durationH, loads = [] } = facts;
+  const hours = Math.max(0, ...loads.map(load => load.hoursPerDay ?? 0));
+  const isNight = durationH === undefined && setting.said.cues.has('night') && hours > 0 && hours <= nightH;
+  if (!isNight || loads.some(load => cools(load) || isWhole(load))) return undefined;
+  return loads.map(load => (hasHours(load) ? load : { ...load, hoursPerDay: hours }));
+}
+
+/** The smallest capacity (Ah on the label) that carries the loads for the time with nothing coming in. */
+export function computeBatterySize(told: Facts, setting: Setting): BatterySize {
+  const night = nightly(told, setting);
+  const facts = night ? { ...told, loads: [...night] } : told;
+  const durationH = told.durationH ?? (night ? 1 : autonomyDays[0]) * 24;
+  const chemistry = facts.batteries?.find(b => b.role !== 'starter' && b.chemistry !== undefined)?.chemistry;
+  // "What size lithium" isn't about the AGM there is.
+  const isOther = setting.recalled.has('batteries') && !!setting.said.facts.batteries?.length;
+  const sized = sizeIn(chemistry ?? 'agm', chemistry === undefined, facts, setting, durationH);
+  return {
+    ...sized,
+    isChemistryAssumed: chemistry === undefined,
+    durationH,
+    isDurationAssumed: facts.durationH === undefined,
+    other: chemistry === undefined ? sizeIn('lfp', false, facts, setting, durationH) : undefined,
+    ownAh: isOther ? undefined : facts.batteries && bankOf(facts.batteries)?.capacityAh,
+  };
+}

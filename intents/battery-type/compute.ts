@@ -1,0 +1,73 @@
+import { type Bank, bankOf } from '#engine/battery/bank.ts';
+import { cyclesAt, lifeAtTemperature, lifeEnergyWh } from '#engine/battery/life.ts';
+import { chemistryRow } from '#engine/battery/tables.ts';
+import { bankAssumptions, temperatureFactor, usableCapacityAh } from '#engine/battery/usable.ts';
+import { type Explored, explore } from '#engine/explore.ts';
+import type { Battery, Facts } from '#rig/rig.ts';
+
+/** Compared where nobody names a size, Ah. */
+export const defaultSizeAh = 100;
+
+/** One side of the comparison. */
+export interface Side {
+  readonly bank: Bank;
+  readonly explored: Explored<'usableCapacity'>;
+  readonly weightKg: number;
+  /** Cycles at the usual depth, and the energy given over them, kWh. */
+  readonly cycles: number;
+  readonly lifeKwh: number;
+  /** Share of the label left at freezing point. */
+  readonly atFreezing: number;
+}
+
+export interface BatteryType {
+  readonly lead: Side;
+  readonly lithium: Side;
+  readonly isSizeAssumed: boolean;
+  /** One battery told, without a lithium one beside it: the size stands for both. */
+  readonly isOneSize: boolean;
+  /** The one told is lithium. */
+  readonly isLithium: boolean;
+  /** Share of its life that lead-acid keeps at the temperature told. */
+  readonly lifeInHeat?: number;
+}
+
+function sideOf(bank: Bank, facts: Facts): Side {
+  const assumptions = bankAssumptions(bank, facts.depthOfDischargePercent);
+  const explored = explore<'usableCapacity'>(assumptions, 'usableCapacity', (values, trace) => ({
+    usableCapacity: usableCapacityAh({ bank, currentA: 0, temperatureC: facts.ambientC }, values, trace),
+  }));
+  const { chemistry, capacityAh, voltageV } = bank;
+  const row = chemistryRow(chemistry);
+  const [depth] = row.depth;
+  const blocks = voltageV / row.nominalV;
+  return {
+    bank,
+    explored,
+    weightKg: row.weightKgPerAh[0] * capacityAh * blocks,
+    cycles: cyclesAt(chemistry, depth),
+    lifeKwh: (lifeEnergyWh({ chemistry, capacityAh, depth }) * blocks) / 1000,
+    atFreezing: temperatureFactor(bank, 0),
+  };
+}
+
+/** Lead-acid against lithium: the two that were named, or one size in both. */
+export function computeBatteryType(facts: Facts): BatteryType {
+  const told = (facts.batteries ?? []).filter(b => b.role !== 'starter');
+  const isLithium = (b: Battery) => b.chemistry === 'lfp' || (b.chemistry === undefined && !!b.energyWh);
+  const lead = bankOf(told.filter(b => !isLithium(b)));
+  const lithium = bankOf(told.filter(isLithium));
+  const sizeAh = lead?.capacityAh ?? lithium?.capacityAh ?? defaultSizeAh;
+  const kind = told.find(b => b.chemistry !== undefined && b.chemistry !== 'lfp')?.chemistry ?? 'agm';
+  const one = (chemistry: Battery['chemistry']): Bank =>
+    bankOf([{ count: 1, capacityAh: sizeAh, chemistry }])!;
+  const { ambientC } = facts;
+  return {
+    lead: sideOf(lead ?? one(kind), facts),
+    lithium: sideOf(lithium ?? one('lfp'), facts),
+    isSizeAssumed: !lead && !lithium,
+    isOneSize: !lead || !lithium,
+    isLithium: !lead && !!lithium,
+    lifeInHeat: ambientC !== undefined && ambientC > 27 ? lifeAtTemperature(ambientC) : undefined,
+  };
+}

@@ -1,0 +1,49 @@
+import type { Reply } from '#answer/reply.ts';
+import { sentence } from '#answer/say.ts';
+import { decimals } from '#quantity/round.ts';
+import type { ChargePath } from './compute.ts';
+
+const because = {
+  lithium: 'lithium wants its own charging voltage and would pull too much straight off a lead-acid system',
+  'smart-alternator':
+    'a smart alternator drops its voltage on the road, so an isolator lets go or hardly charges',
+  'unlike-lead': 'gel wants another voltage than the starter battery',
+  'long-run': 'over a long run the voltage is lost, and a DC-DC charger lifts it again at the far end',
+  'fixed-alternator': 'the alternator holds a fixed voltage',
+  'same-kind': 'both batteries like the same voltage',
+  'short-run': 'the run is short',
+  'alternator-unknown':
+    'it is right on any alternator, and most since the mid-2000s vary their voltage, which an isolator does not stand',
+  'solar-input': 'many take the panel as well',
+} as const;
+
+/** Words for isolator or DC-DC charger. */
+export function answerChargePath(result: ChargePath): Reply {
+  const { recommendation, reasons } = result;
+  const isDcdc = recommendation === 'dcdc';
+  const [first, ...rest] = reasons.map(reason => because[reason]);
+  const isUnsure = reasons.includes('alternator-unknown');
+  const size =
+    isDcdc && result.sizeA !== undefined ? ` About ${decimals(result.sizeA, 0)} A suits that battery.` : '';
+  const lines = [
+    ...(rest.length > 0 ? [`Also: ${rest.join('; ')}.`] : []),
+    isDcdc
+      ? `Fuse its input cable at the starter battery: it takes about a fifth more amps than it gives.${size}`
+      : 'It gives less and less as the battery fills and rarely fills it: add solar or a mains charger now and then. Fuse both ends.',
+    isUnsure
+      ? 'With an old fixed-voltage alternator and the same type of battery, an isolator would do.'
+      : isDcdc
+        ? ''
+        : 'If you change to lithium or to a newer vehicle, go DC-DC.',
+  ].filter(Boolean);
+  return {
+    headline: sentence(`${isDcdc ? 'DC-DC charger' : 'An isolator will do'}: ${first}.`),
+    lines,
+    verdict: null,
+    figures: { recommendation: { value: recommendation } },
+    cautions: result.isLithium ? ['fuse-at-battery', 'lithium-cold'] : ['fuse-at-battery'],
+    next: isDcdc
+      ? ['what fuse for a 25A dcdc?', 'what cable for a 25A dcdc, 5 m?']
+      : ['what cable for 30A over 3 m?', 'agm or lithium?'],
+  };
+}

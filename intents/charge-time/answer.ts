@@ -1,0 +1,197 @@
+import type { Verdict } from '#answer/answer.ts';
+import type { Reply } from '#answer/reply.ts';
+import { duration, quarters, sentence } from '#answer/say.ts';
+import { type Speech, wordsBeside } from '#answer/speech.ts';
+import type { CautionCode } from '#answer/words/en.ts';
+import type { Facts } from '#rig/rig.ts';
+import { loadCautions } from '../cautions.ts';
+import { figure, reasons } from '../figures.ts';
+import type { Setting } from '../intent.ts';
+import { describeBank, timeSpan, wantedTime } from '../words.ts';
+import type { ChargeTime } from './compute.ts';
+
+/** What this question says in other languages: the files of `words/`. */
+export const words = wordsBeside(import.meta.url);
+
+/** "about 5 hours of driving": the time by what charges. */
+function timeOn(result: ChargeTime, w: Speech): string {
+  const time = duration(result.figures.chargeTime.value, w);
+  switch (result.source.kind) {
+    case 'mains':
+      return w.say('on-charger', '{time} on the charger', { time });
+    case 'generator':
+      return w.say('of-generator', '{time} of running the generator', { time });
+    case 'solar':
+      return w.say('of-sun', '{time} of full sun', { time });
+    default:
+      return w.say('of-driving', '{time} of driving', { time });
+  }
+}
+
+/** Yes where it is done in time even in the worst case, no where not even in the best. */
+function inTime({ figures, availableH }: ChargeTime): Verdict {
+  if (availableH === undefined) return null;
+  if (figures.chargeTime.high <= availableH) return 'yes';
+  return figures.chargeTime.low > availableH ? 'no' : 'tight';
+}
+
+function goal(facts: Facts, result: ChargeTime, w: Speech): string {
+  if (facts.chargeNeededAh !== undefined)
+    return w.say('to-put-back', 'to put {ah} Ah back', { ah: w.plain(facts.chargeNeededAh) });
+  if (result.isDailyUse) return w.say('to-put-use-back', "to put a day's use back");
+  const target = facts.targetChargePercent;
+  return target === undefined || target >= 100
+    ? w.say('to-full', 'to full')
+    : w.say('to-percent', 'to {percent} %', { percent: w.decimals(target, 0) });
+}
+
+function headline(facts: Facts, result: ChargeTime, verdict: Verdict, w: Speech): string {
+  const { chargeTime, startCharge } = result.figures;
+  if (!Number.isFinite(chargeTime.value))
+    return result.bank.chemistry === 'lfp' && (facts.ambientC ?? 20) < 0
+      ? w.say('too-cold', "It won't: lithium must not be charged below freezing, and a good BMS refuses.")
+      : w.say('nothing-comes', "It won't charge: nothing comes in.");
+  if (chargeTime.value < 0.01)
+    return w.say('there-already', 'It is there already: {percent} % is what you ask for or more.', {
+      percent: w.decimals(startCharge.value, 0),
+    });
+  const gaps = {
+    time: `${timeOn(result, w)} ${goal(facts, result, w)} (${timeSpan(chargeTime, w)})`,
+    has: verdict === null ? '' : timeTold(facts, result, w),
+  };
+  if (verdict === null) return sentence(w.say('takes', '{time}.', gaps));
+  if (verdict === 'yes') return w.say('yes-takes', 'Yes, {has} is enough: it takes {time}.', gaps);
+  if (verdict === 'tight') return w.say('tight-takes', 'Tight: it takes {time}, and you have {has}.', gaps);
+  return w.say('no-takes', "No, {has} isn't enough: it takes {time}.", gaps);
+}
+
+/** The time the person has, in their own measure: days of sun, hours of driving. */
+const timeTold = (facts: Facts, result: ChargeTime, w: Speech): string =>
+  wantedTime(result.source.kind === 'solar' ? facts.durationH! : result.availableH!, w);
+
+/** What goes in, at what current. */
+function flow(result: ChargeTime, setting: Setting, w: Speech): string {
+  const { chargeNeeded, current, startCharge } = result.figures;
+  const gaps = {
+    needed: w.significant(chargeNeeded.value),
+    amps: w.plain(current.value),
+    percent: w.decimals(startCharge.value, 0),
+  };
+  if (result.isSizeAssumed)
+    return w.say(
+      'some-needs',
+      'The battery needs about {needed} Ah put in, at about {amps} A to begin with.',
+      gaps,
+    );
+  return w.say(
+    'bank-needs',
+    '{bank} from {percent} % needs about {needed} Ah put in, at about {amps} A to begin with.',
+    { ...gaps, bank: describeBank(result.bank, setting, w) },
+  );
+}
+
+/** What the time the person has gets to. */
+function gets(facts: Facts, result: ChargeTime, w: Speech): string | undefined {
+  if (result.availableH === undefined || result.isSizeAssumed) return undefined;
+  const percent = w.decimals(Math.min(100, result.figures.endCharge.value), 0);
+  return w.say('gets-to', 'In {time} it gets to about {percent} %.', {
+    time: timeTold(facts, result, w),
+    percent,
+  });
+}
+
+/** How many days of average sun it takes. */
+function daysOfSun({ figures }: ChargeTime, w: Speech): string {
+  const hours = w.plain(figures.sunHoursPerDay.value);
+  const days = figures.chargeTime.value / figures.sunHoursPerDay.value;
+  const time =
+    days < 0.8
+      ? w.say('day-or-less', 'a day or less')
+      : days < 1.13
+        ? w.say('one-day', 'a day')
+        : w.say('days', '{n} days', { n: quarters(days), count: Math.round(days * 4) / 4 });
+  return w.say(
+    'days-of-sun',
+    'With about {hours} hours of full sun a day that is about {time}, if nothing else draws.',
+    { hours, time },
+  );
+}
+
+/** How the last part goes, by what charges. */
+function tail(facts: Facts, result: ChargeTime, w: Speech): string | undefined {
+  const { timeTo80, startCharge } = result.figures;
+  if (result.source.kind === 'solar') return daysOfSun(result, w);
+  const isToFull = (facts.targetChargePercent ?? 100) > 80;
+  const time = duration(timeTo80.value, w);
+  if (result.source.kind === 'isolator')
+    return sentence(
+      w.say(
+        'isolator-tail',
+        '{time} to 80 %; an isolator rarely fills a battery, and a smart alternator may drop it out on the way.',
+        { time },
+      ),
+    );
+  if (!isToFull || startCharge.value >= 80 || result.isSizeAssumed || timeTo80.value <= 0) return undefined;
+  if (result.bank.chemistry === 'lfp') return undefined;
+  return w.say(
+    'slow-tail',
+    'It is at 80 % after {time}; the last part is slow, and lead-acid wants it now and then.',
+    { time },
+  );
+}
+
+function cautionsOf(facts: Facts, result: ChargeTime): CautionCode[] {
+  const { source, bank } = result;
+  const found: CautionCode[] = [...loadCautions({ ...facts, loads: undefined }, bank)];
+  if (source.kind === 'isolator' && bank.chemistry === 'lfp') found.push('mixed-batteries');
+  if (source.kind === 'generator') found.push('carbon-monoxide', 'park-rules');
+  if (result.isBigForAlternator) found.push('alternator-share');
+  if (bank.chemistry === 'flooded') found.push('battery-gas');
+  return found;
+}
+
+/** Words for a charge time. */
+export function answerChargeTime(facts: Facts, result: ChargeTime, setting: Setting): Reply {
+  const { chargeTime, chargeNeeded, timeTo80 } = result.figures;
+  const verdict = Number.isFinite(chargeTime.value) ? inTime(result) : 'no';
+  const isDone = chargeTime.value < 0.01;
+  const w = words(setting.language);
+  const lines = isDone
+    ? []
+    : [
+        flow(result, setting, w),
+        verdict === 'yes' ? undefined : gets(facts, result, w),
+        tail(facts, result, w),
+        result.absorptionV !== undefined && facts.ambientC! < 15
+          ? w.say('cold-volts', 'In that cold its charger should go to about {volts} V.', {
+              volts: w.plain(result.absorptionV),
+            })
+          : undefined,
+      ].filter(line => line !== undefined);
+  const isEnding = Number.isFinite(chargeTime.value);
+  return {
+    headline: headline(facts, result, verdict, w),
+    lines: isEnding ? lines.slice(0, 3) : [],
+    verdict,
+    figures: {
+      ...(isEnding && { chargeTime: figure(chargeTime, 'h') }),
+      chargeNeeded: figure(chargeNeeded, 'Ah'),
+      ...(isEnding &&
+        !result.isSizeAssumed &&
+        (facts.targetChargePercent ?? 100) > 80 && {
+          timeTo80: figure({ ...timeTo80, low: Math.max(0, timeTo80.low) }, 'h'),
+        }),
+    },
+    ...reasons(result),
+    cautions: cautionsOf(facts, result),
+    next: [
+      result.source.kind === 'dcdc'
+        ? w.say('next-fuse', 'what fuse for the dcdc?')
+        : w.say('next-path', 'isolator or dcdc?'),
+      result.bank.chemistry === 'lfp'
+        ? w.say('next-agm', 'what if agm?')
+        : w.say('next-lithium', 'what if lithium?'),
+      w.say('next-working', 'show the working'),
+    ],
+  };
+}

@@ -1,0 +1,159 @@
+import { type Bank, bankOf } from '#engine/battery/bank.ts';
+import { chemistryRow } from '#engine/battery/tables.ts';
+import {
+  absorptionVoltage,
+  type Charge,
+  chargeAssumptions,
+  chargeOf,
+  dcdcInputA,
+} from '#engine/charging/charge.ts';
+import { type Source, sourceAssumptions, sourceCurrentA } from '#engine/charging/source.ts';
+import { alternatorSpareA, chargeRow } from '#engine/charging/tables.ts';
+import { type Explored, explore, type Values } from '#engine/explore.ts';
+import { dailyUseAh, useAssumptions } from '#engine/loads/model.ts';
+import { dailyYield, peakSunHours, type SolarCase, solarAssumptions } from '#engine/solar/model.ts';
+import type { Assumption } from '#quantity/range.ts';
+import type { Facts } from '#rig/rig.ts';
+import type { Trace } from '#rule/trace.ts';
+import type { Setting } from '../intent.ts';
+import { panelsW, sunOf } from '../sun.ts';
+import { hasUse, useOf } from '../use.ts';
+import { type ChargeSource, chargeSourceOf } from './source.ts';
+
+export type ChargeKey =
+  | 'chargeTime'
+  | 'chargeNeeded'
+  | 'timeTo80'
+  | 'current'
+  | 'startCharge'
+  | 'endCharge'
+  | 'sunHoursPerDay';
+
+export interface ChargeTime extends Explored<ChargeKey> {
+  readonly bank: Bank;
+  readonly source: ChargeSource;
+  readonly isSizeAssumed: boolean;
+  /** It is a day's use that has to be put back. */
+  readonly isDailyUse: boolean;
+  /** Hours of charging that the person has, where told. */
+  readonly availableH?: number;
+  /** It was asked whether that is enough; else how long it takes, and the hours are said beside it. */
+  readonly isEnoughAsked: boolean;
+  /** What a DC-DC charger takes from the vehicle, A. */
+  readonly inputA?: number;
+  readonly isBigForAlternator: boolean;
+  /** Absorption voltage at the temperature told, V; lead-acid only. */
+  readonly absorptionV?: number;
+}
+
+/** A size to reckon with where none was told: twice what is missing, 100 Ah at least. */
+const guessAh = (missingAh: number): number => Math.max(100, Math.ceil((2.5 * missingAh) / 10) * 10);
+
+/** Sun for a panel that charges: current in full sun, A, and full-sun hours a day. */
+function sunFor(facts: Facts, sun: SolarCase, bank: Bank, values: Values, trace?: Trace) {
+  const hours = peakSunHours(sun, values);
+  const told = facts.solarAhPerDay ?? (facts.solarWhPerDay && facts.solarWhPerDay / bank.voltageV);
+  if (told) return { currentA: hours > 0 ? told / hours : 0, hours };
+  const panel = { ...sun, powerW: panelsW(facts) ?? 0, nominalVoltageV: bank.voltageV };
+  const made = dailyYield(panel, values, trace);
+  return { currentA: hours > 0 ? made.dailyYieldAh / hours : 0, hours };
+}
+
+/** Hours of charging within the time told: driving hours, or the sun's. */
+function availableHours(facts: Facts, isSun: boolean, sunHours: number): number | undefined {
+  const { durationH, drivingHoursPerDay } = facts;
+  if (isSun)
+    return durationH === undefined ? undefined : durationH < 12 ? durationH : (durationH / 24) * sunHours;
+  if (drivingHoursPerDay === undefined) return durationH;
+  const days = durationH === undefined || durationH < 24 ? 1 : durationH / 24;
+  return drivingHoursPerDay * days;
+}
+
+/** How long (h of charging) until a battery is as full as wanted, what has to go in (Ah), and where the time told gets to. */
+export function computeChargeTime(
+  facts: Facts,
+  setting: Pick<Setting, 'recalled' | 'said' | 'at'>,
+): ChargeTime {
+  const source = chargeSourceOf(facts, setting);
+  const known = bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV);
+  const isSocTold = facts.batteries?.some(b => b.stateOfChargePercent !== undefined);
+  const isDailyUse =
+    facts.chargeNeededAh === undefined &&
+    !isSocTold &&
+    hasUse(facts) &&
+    (!known || !(setting.recalled.has('loads') || setting.recalled.has('dailyUseAh')));
+  const chemistry = facts.batteries?.find(b => b.chemistry)?.chemistry;
+  const use = useOf(facts, known?.voltageV ?? chemistryRow(chemistry ?? 'agm').nominalV);
+  const daily = isDailyUse ? dailyUseAh(use, likely(useAssumptions(use))) : undefined;
+  const missingAh = facts.chargeNeededAh ?? daily;
+  const guessed = guessAh(missingAh ?? 100);
+  const bank = known ?? bankOf([{ count: 1, capacityAh: guessed, chemistry }])!;
+  const charge: Charge = {
+    bank,
+    isSizeAssumed: !known,
+    missingAh,
+    targetPercent: facts.targetChargePercent,
+    isIsolator: source.kind === 'isolator',
+    isFlat: setting.said?.cues.has('flat-battery'),
+    temperatureC: facts.ambientC,
+  };
+  const sun = sunOf(facts, setting.at);
+  const giver = source.kind === 'solar' ? undefined : giverOf(facts, source, bank);
+  const assumptions: Assumption[] = [
+    ...chargeAssumptions(charge),
+    ...(giver ? sourceAssumptions(giver) : solarAssumptions(sun)),
+    ...(isDailyUse ? useAssumptions(use) : []),
+  ];
+  // "We leave in two days; how long does it need?" asks for a time, and a stay of days is not time on charge.
+  const isOnlyHowLong = setting.said?.cues.has('ask-how-long') && !setting.said.cues.has('ask-can-it');
+  const isStay = isOnlyHowLong && (facts.durationH ?? 0) >= 24;
+  const availableH = isStay ? undefined : availableHours(facts, !giver, peakSunHours(sun));
+  const explored = explore<ChargeKey>(assumptions, 'chargeTime', (values, trace) => {
+    const fromSun = giver ? undefined : sunFor(facts, sun, bank, values, trace);
+    const sourceA = giver ? sourceCurrentA(giver, values, trace) : fromSun!.currentA;
+    const missing = isDailyUse ? dailyUseAh(use, values, trace) : facts.chargeNeededAh;
+    const done = chargeOf({ ...charge, missingAh: missing }, sourceA, values, trace);
+    return {
+      chargeTime: done.timeH,
+      chargeNeeded: done.neededAh,
+      timeTo80: done.timeTo80H,
+      current: done.currentA,
+      startCharge: done.startPercent,
+      endCharge: availableH === undefined ? 100 : done.percentAfter(availableH),
+      sunHoursPerDay: fromSun?.hours ?? 0,
+    };
+  });
+  const ratingA = source.kind === 'dcdc' ? source.charger?.currentA : undefined;
+  const inputA = ratingA === undefined ? undefined : dcdcInputA(ratingA);
+  const isCold = facts.ambientC !== undefined && bank.chemistry !== 'lfp';
+  return {
+    ...explored,
+    bank,
+    source,
+    isSizeAssumed: !known,
+    isDailyUse,
+    availableH,
+    isEnoughAsked: !isOnlyHowLong,
+    inputA,
+    isBigForAlternator: (inputA ?? 0) > alternatorSpareA,
+    absorptionV: isCold ? absorptionVoltage(bank, facts.ambientC) : undefined,
+  };
+}
+
+const likely = (assumptions: readonly Assumption[]): Values =>
+  Object.fromEntries(assumptions.map(a => [a.name, a.value]));
+
+/** The source as the engine knows it. */
+function giverOf(facts: Facts, source: Exclude<ChargeSource, { kind: 'solar' }>, bank: Bank): Source {
+  return {
+    kind: source.kind,
+    currentA: source.charger?.currentA,
+    powerW: source.charger?.powerW,
+    generatorW: source.generatorW,
+    alternator: facts.alternator,
+    altitudeM: facts.altitudeM,
+    ambientC: facts.ambientC,
+    row: chargeRow(bank.chemistry),
+    blocks: Math.max(1, Math.round(bank.voltageV / chemistryRow(bank.chemistry).nominalV)),
+  };
+}

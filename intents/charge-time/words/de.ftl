@@ -1,0 +1,31 @@
+title = Wie lange dauert das Laden?
+example = wie lange laden mit 20A Ladebooster, 100Ah AGM bei 50 %
+
+need-charge = die Größe der Batterie und wie voll sie ist (etwa „100Ah AGM bei 50 %“)
+need-source = womit du lädst (etwa „25A Ladebooster“, „10A Ladegerät“ oder „200W Solar“)
+
+on-charger = { $time } am Ladegerät
+of-generator = { $time } mit dem Stromerzeuger
+of-sun = { $time } volle Sonne
+of-driving = { $time } Fahrt
+to-put-back = um { $ah } Ah zurückzuladen
+to-put-use-back = um einen Tagesverbrauch zurückzuladen
+to-full = bis voll
+to-percent = bis { $percent } %
+takes = { $time }.
+yes-takes = Ja, { $has } reichen: Es dauert { $time }.
+tight-takes = Knapp: Es dauert { $time }, und du hast { $has }.
+no-takes = Nein, { $has } reichen nicht: Es dauert { $time }.
+too-cold = Gar nicht: Lithium darf unter 0 °C nicht geladen werden, und ein gutes BMS verweigert es.
+nothing-comes = Sie lädt nicht: Es kommt nichts herein.
+there-already = Sie ist schon so weit: { $percent } % ist, was du willst, oder mehr.
+some-needs = Die Batterie braucht etwa { $needed } Ah, am Anfang mit etwa { $amps } A.
+bank-needs = { $bank } braucht ab { $percent } % etwa { $needed } Ah, am Anfang mit etwa { $amps } A.
+gets-to = In der Zeit ({ $time }) kommt sie auf etwa { $percent } %.
+day-or-less = höchstens ein Tag
+one-day = ein Tag
+days-of-sun = Mit etwa { $hours } Stunden voller Sonne am Tag ist das etwa { $time }, wenn sonst nichts läuft.
+isolator-tail = { $time } bis 80 %; ein Trennrelais lädt selten ganz voll, und eine geregelte Lichtmaschine lässt es unterwegs abfallen.
+slow-tail = 80 % sind nach dieser Zeit erreicht: { $time }; das letzte Stück ist langsam, und Blei will es ab und zu.
+cold-volts = Bei der Kälte soll das Ladegerät auf etwa { $volts } V gehen.
+next-fuse = welche Sicherung für den Ladebooster?

@@ -1,0 +1,31 @@
+title = ¿Cuánto tarda en cargar?
+example = ¿cuánto tarda en cargar una AGM de 100Ah al 50 % con un cargador de red de 20A?
+
+need-charge = el tamaño de la batería y cómo está de llena (por ejemplo «100Ah AGM al 50 %»)
+need-source = qué la carga (por ejemplo «cargador DC-DC de 25A», «cargador de red de 10A» o «placa de 200W»)
+
+on-charger = { $time } con el cargador
+of-generator = { $time } de generador
+of-sun = { $time } de pleno sol
+of-driving = { $time } de viaje
+to-put-back = para reponer { $ah } Ah
+to-put-use-back = para reponer el consumo de un día
+to-full = hasta llena
+to-percent = hasta el { $percent } %
+takes = { $time }.
+yes-takes = Sí, { $has } bastan: hacen falta { $time }.
+tight-takes = Justo: hacen falta { $time }, y tienes { $has }.
+no-takes = No, { $has } no bastan: hacen falta { $time }.
+too-cold = No carga: el litio no se debe cargar por debajo de 0 °C, y un buen BMS se niega.
+nothing-comes = No carga: no entra nada.
+there-already = Ya está: el { $percent } % es lo que pides o más.
+some-needs = La batería pide unos { $needed } Ah, con unos { $amps } A al principio.
+bank-needs = { $bank } al { $percent } % pide unos { $needed } Ah, con unos { $amps } A al principio.
+gets-to = En { $time } llega a un { $percent } %.
+day-or-less = un día o menos
+one-day = un día
+days-of-sun = Con unas { $hours } horas de pleno sol al día eso es más o menos { $time }, si no gasta nada más.
+isolator-tail = { $time } hasta el 80 %; un relé separador rara vez la llena, y un alternador inteligente puede soltarlo en ruta.
+slow-tail = Está al 80 % tras { $time }; el final es lento, y el plomo lo pide de vez en cuando.
+cold-volts = Con ese frío el cargador debería subir a unos { $volts } V.
+next-fuse = ¿qué fusible para el cargador dcdc?

@@ -1,0 +1,31 @@
+title = Combien de temps pour charger ?
+example = combien de temps pour charger une 100Ah AGM à 50 % avec un chargeur secteur de 20A ?
+
+need-charge = la taille de la batterie et sa charge (par exemple « 100Ah AGM à 50 % »)
+need-source = ce qui la charge (par exemple « chargeur DC-DC 25A », « chargeur secteur 10A » ou « panneau 200W »)
+
+on-charger = { $time } sur le chargeur
+of-generator = { $time } de groupe électrogène
+of-sun = { $time } de plein soleil
+of-driving = { $time } de route
+to-put-back = pour remettre { $ah } Ah
+to-put-use-back = pour remettre la consommation d'un jour
+to-full = jusqu'à plein
+to-percent = jusqu'à { $percent } %
+takes = { $time }.
+yes-takes = Oui, { $has } suffisent : il faut { $time }.
+tight-takes = Juste : il faut { $time }, et tu as { $has }.
+no-takes = Non, { $has } ne suffisent pas : il faut { $time }.
+too-cold = Pas du tout : le lithium ne se charge pas sous 0 °C, et un bon BMS refuse.
+nothing-comes = Elle ne charge pas : rien n'arrive.
+there-already = Elle y est déjà : { $percent } %, c'est ce que tu demandes ou plus.
+some-needs = La batterie demande environ { $needed } Ah, avec environ { $amps } A au début.
+bank-needs = { $bank } à { $percent } % demande environ { $needed } Ah, avec environ { $amps } A au début.
+gets-to = En { $time } elle arrive à environ { $percent } %.
+day-or-less = un jour ou moins
+one-day = un jour
+days-of-sun = Avec environ { $hours } heures de plein soleil par jour, cela fait environ { $time }, si rien d'autre ne tire.
+isolator-tail = { $time } jusqu'à 80 % ; un coupleur remplit rarement une batterie, et un alternateur piloté peut le faire décrocher en route.
+slow-tail = Elle est à 80 % après { $time } ; la fin est lente, et le plomb en a besoin de temps en temps.
+cold-volts = Par ce froid le chargeur devrait aller à environ { $volts } V.
+next-fuse = quel fusible pour le chargeur DC-DC ?

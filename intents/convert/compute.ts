@@ -1,0 +1,108 @@
+import { powerBankCellV } from '#engine/battery/tables.ts';
+import { bridge, convertKind, type Kind, kinds } from '#engine/loads/convert.ts';
+import type { Conversion } from '#language/said.ts';
+import { areaOfGauge, gaugeOfArea } from '#quantity/gauge.ts';
+import { fromBase, toBase, unitOf } from '#quantity/quantity.ts';
+import type { Unit } from '#quantity/units.ts';
+import { Trace } from '#rule/trace.ts';
+
+/** Volts where none are told: the trade's 12 V. */
+const tradeV = 12;
+/** Watts of a metric and a mechanical horsepower differ by 1.4 %; the mechanical one. */
+const horsepowerW = 745.7;
+
+/** The unit that people want of another, where they name none. */
+const usualTarget: Readonly<Record<string, string>> = {
+  A: 'W',
+  mA: 'A',
+  W: 'A',
+  kW: 'A',
+  Ah: 'Wh',
+  Wh: 'Ah',
+  kWh: 'Ah',
+  mAh: 'Wh',
+  hp: 'W',
+  AWG: 'mm²',
+  'mm²': 'AWG',
+  ft: 'm',
+  m: 'ft',
+  in: 'mm',
+  mm: 'in',
+  cm: 'in',
+  yd: 'm',
+  km: 'mi',
+  mi: 'km',
+  '°C': '°F',
+  '°F': '°C',
+  min: 'h',
+  h: 'min',
+  days: 'h',
+  weeks: 'days',
+};
+
+export interface Converted {
+  readonly value: number;
+  readonly unit: string;
+  /** Volts that bridged the two, and whether they were taken for granted. */
+  readonly voltageV?: number;
+  readonly isVoltageAssumed?: boolean;
+  /** Hours that bridged the two; one where none were told. */
+  readonly hours?: number;
+  readonly isHourAssumed?: boolean;
+  readonly trace: Trace;
+}
+
+const horsepower: Unit = { symbol: 'hp', dimension: 'power', factor: horsepowerW, spellings: ['hp'] };
+const find = (symbol: string): Unit | undefined =>
+  symbol.toLowerCase() === 'hp' ? horsepower : unitOf(symbol);
+const kindOf = ({ dimension }: Unit): Kind | undefined => kinds.find(kind => kind === dimension);
+
+function target(conversion: Conversion, from: Unit): string | undefined {
+  if (conversion.to !== undefined) return conversion.to;
+  const isPower = from.dimension === 'power' || from.dimension === 'current';
+  if (isPower && conversion.hours !== undefined)
+    return from.dimension === 'power' && !conversion.voltageV ? 'Wh' : 'Ah';
+  return usualTarget[from.symbol];
+}
+
+function electrical(conversion: Conversion, from: Unit, to: Unit, kind: Kind, wanted: Kind): Converted {
+  const trace = new Trace();
+  const needs = bridge(kind, wanted);
+  // A power bank's mAh are told at its cell, not at 12 V.
+  const voltageV =
+    conversion.voltageV ?? (from.symbol === 'mAh' || to.symbol === 'mAh' ? powerBankCellV : tradeV);
+  const hours = conversion.hours ?? 1;
+  const base = convertKind(
+    { value: toBase(conversion.value, from), from: kind, to: wanted, voltageV, hours },
+    trace,
+  );
+  return {
+    value: fromBase(base, to),
+    unit: to.symbol,
+    ...(needs.volts && { voltageV, isVoltageAssumed: conversion.voltageV === undefined }),
+    ...(needs.hours && { hours, isHourAssumed: conversion.hours === undefined }),
+    trace,
+  };
+}
+
+/** A wire's gauge as its copper, or an area as the nearest gauge. "6 mm" of cable is read as mm². */
+function wire(value: number, from: Unit, to: Unit): Converted | undefined {
+  const trace = new Trace();
+  const isArea = from.dimension === 'area' || from.symbol === 'mm';
+  if (from.dimension === 'gauge' && to.dimension === 'area')
+    return { value: areaOfGauge(value), unit: to.symbol, trace };
+  if (!isArea || to.dimension !== 'gauge' || value <= 0) return undefined;
+  return { value: Math.round(gaugeOfArea(value)), unit: to.symbol, trace };
+}
+
+/** One quantity in another unit; undefined where no rule leads from one to the other. */
+export function computeConversion(conversion: Conversion | undefined): Converted | undefined {
+  const from = conversion && find(conversion.unit);
+  const to = from && find(target(conversion, from) ?? '');
+  if (!conversion || !from || !to) return undefined;
+  const [kind, wanted] = [kindOf(from), kindOf(to)];
+  if (kind && wanted && kind !== wanted) return electrical(conversion, from, to, kind, wanted);
+  if (from.dimension !== to.dimension) return wire(conversion.value, from, to);
+  if (from.dimension === 'other') return undefined;
+  return { value: fromBase(toBase(conversion.value, from), to), unit: to.symbol, trace: new Trace() };
+}

@@ -1,0 +1,35 @@
+import { type Bank, bankOf, nominalVoltage } from '#engine/battery/bank.ts';
+import { type Explored, explore } from '#engine/explore.ts';
+import { exploreRunTime } from '#engine/loads/lasting.ts';
+import { dayOf, type LoadUse, useAssumptions } from '#engine/loads/model.ts';
+import { dailyEnergy } from '#engine/loads/rules.ts';
+import type { Facts } from '#rig/rig.ts';
+import { run } from '#rule/rule.ts';
+import type { Setting } from '../intent.ts';
+import { useOf } from '../use.ts';
+
+export interface EnergyBudget {
+  readonly explored: Explored<'dailyUse' | 'dailyEnergy'>;
+  /** Each load's share of the day, biggest first. */
+  readonly parts: readonly LoadUse[];
+  readonly bank?: Bank;
+  readonly voltageV: number;
+  /** How long the bank would carry it, from full or as full as told, in days. */
+  readonly days?: number;
+}
+
+/** What everything takes a day (Ah and Wh) from the battery, and each load's share of it. */
+export function computeEnergyBudget(facts: Facts, setting: Setting): EnergyBudget {
+  const bank = bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV);
+  const chemistry = facts.batteries?.find(b => b.chemistry !== undefined)?.chemistry ?? 'agm';
+  const voltageV = bank?.voltageV ?? nominalVoltage(facts.systemVoltageV, chemistry);
+  const use = useOf(facts, voltageV, setting.mainsV);
+  let parts: readonly LoadUse[] = [];
+  const explored = explore<'dailyUse' | 'dailyEnergy'>(useAssumptions(use), 'dailyUse', (values, trace) => {
+    const day = dayOf(use, values, trace);
+    if (trace) parts = day.parts;
+    return { dailyUse: day.dailyUse, dailyEnergy: run(dailyEnergy, { Q: day.dailyUse, V: voltageV }, trace) };
+  });
+  const days = bank && exploreRunTime({ bank, use, temperatureC: facts.ambientC }).figures.runTime.value / 24;
+  return { explored, days, parts: [...parts].sort((a, b) => b.chargeAh - a.chargeAh), bank, voltageV };
+}

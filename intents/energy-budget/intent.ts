@@ -1,0 +1,43 @@
+import type { Facts } from '#rig/rig.ts';
+import type { Evidence, Intent } from '../intent.ts';
+import { hasCapacity, needLoads, needs } from '../needs.ts';
+import { hasUse } from '../use.ts';
+import { answerEnergyBudget } from './answer.ts';
+import { computeEnergyBudget } from './compute.ts';
+
+const takes = [
+  'loads',
+  'dailyUseAh',
+  'dailyUseWh',
+  'batteries',
+  'arrangement',
+  'inverter',
+  'systemVoltageV',
+  'ambientC',
+] as const satisfies readonly (keyof Facts)[];
+
+/** What do I use a day. */
+export const energyBudget: Intent = {
+  name: 'energy-budget',
+  title: 'What do I use a day?',
+  takes,
+  needs: needs(takes, [needLoads]),
+  asks: said => {
+    const { cues, facts } = said;
+    const found: Evidence[] = [];
+    const add = (because: string, weight: number) => found.push({ because, weight });
+    const hasLoads = hasUse(facts) || said.bareLoads.length > 0;
+    if (cues.has('ask-total')) add('asks for a day’s total', 4);
+    if (cues.has('ask-how-much') && hasLoads) add('asks how much, of loads', 3);
+    else if (cues.has('ask-how-much')) add('asks how much', 1);
+    if (hasUse(facts) && !hasCapacity(facts) && facts.durationH === undefined) add('loads and no battery', 1);
+    if (cues.has('ask-how-long') || cues.has('last')) add('asks how long', -3);
+    if (cues.has('ask-what-size')) add('asks what size', -3);
+    if (cues.has('ask-yield') || cues.has('solar') || facts.solar?.length) add('speaks of solar', -2);
+    if (cues.has('charge') || facts.chargers?.length) add('speaks of charging', -2);
+    if (said.conversion) add('is a conversion', -3);
+    if (facts.inverter?.powerW !== undefined) add('an inverter’s size', -1);
+    return found;
+  },
+  reply: (facts, setting) => answerEnergyBudget(facts, computeEnergyBudget(facts, setting), setting),
+};

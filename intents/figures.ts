@@ -1,0 +1,24 @@
+import type { Assumed, Figure, Verdict, WorkingStep } from '#answer/answer.ts';
+import type { Explored } from '#engine/explore.ts';
+import type { Range } from '#quantity/range.ts';
+import { printStep } from '#rule/print.ts';
+
+/** A range as a figure of the answer. */
+export const figure = (range: Range, unit: string): Figure => ({ ...range, unit });
+
+/** What an explored calculation assumed, most influential first, and its working, as an answer carries them. */
+export function reasons(explored: Explored<string>): {
+  readonly assumed: readonly Assumed[];
+  readonly working: () => readonly WorkingStep[];
+} {
+  return {
+    assumed: explored.ranked.map(({ name, value, unit, why }) => ({ name, value, unit, why })),
+    working: () => explored.trace.steps.map(printStep),
+  };
+}
+
+/** Is there enough? Yes where even the low end is, no where not even the high end is, tight between. */
+export function enough(range: Range, wanted: number): Exclude<Verdict, null> {
+  if (range.low >= wanted) return 'yes';
+  return range.high < wanted ? 'no' : 'tight';
+}

@@ -1,0 +1,80 @@
+import type { Verdict } from '#answer/answer.ts';
+import type { Reply } from '#answer/reply.ts';
+import { duration, sentence } from '#answer/say.ts';
+import { decimals, plain } from '#quantity/round.ts';
+import type { Facts } from '#rig/rig.ts';
+import { enough, figure, reasons } from '../figures.ts';
+import { timeSpan } from '../words.ts';
+import type { Generator } from './compute.ts';
+
+const watts = (value: number): string => `${decimals(value, value < 1000 ? -1 : 0)} W`;
+const round = (value: number): number => Number(value.toPrecision(2));
+
+/** What hangs on it, in words. */
+function what({ figures, hasCharger, isChargerAssumed }: Generator, facts: Facts): string {
+  const rated = facts.chargers?.find(c => c.kind !== 'generator');
+  const size =
+    rated?.currentA !== undefined
+      ? `${plain(rated.currentA)} A `
+      : rated?.powerW !== undefined
+        ? `${watts(rated.powerW)} `
+        : '';
+  const charger = hasCharger ? (isChargerAssumed ? 'a usual charger' : `the ${size}charger`) : '';
+  const loads = figures.loadPower.value > 0 ? `${watts(round(figures.loadPower.value))} of loads` : '';
+  return [charger, loads].filter(Boolean).join(' and ');
+}
+
+function headline(facts: Facts, result: Generator, verdict: Verdict): string {
+  const { generatorPower, chargeTime } = result.figures;
+  const needed = `about ${watts(round(generatorPower.value))} (${watts(round(generatorPower.low))}–${watts(round(generatorPower.high))})`;
+  const runs = chargeTime.value > 0 ? ` Run it ${duration(chargeTime.value)} (${timeSpan(chargeTime)}).` : '';
+  if (generatorPower.value <= 0) return `${sentence(duration(chargeTime.value))} of running it.`;
+  if (verdict === null)
+    return `A ${decimals(result.sizeW, 0)} W generator: ${what(result, facts)} asks for ${needed}.${runs}`;
+  const rated = `${decimals(result.ratingW!, 0)} W`;
+  if (verdict === 'yes') return `Yes: ${rated} is enough, ${what(result, facts)} asks for ${needed}.${runs}`;
+  if (verdict === 'tight')
+    return `Tight: ${what(result, facts)} asks for ${needed} of its ${rated}${result.hasCharger ? "; it hangs on the charger's power factor" : ''}.${runs}`;
+  return `No: ${what(result, facts)} asks for ${needed}, more than ${rated}.${runs}`;
+}
+
+/** Words for a generator. */
+export function answerGenerator(facts: Facts, result: Generator): Reply {
+  const { generatorPower, chargeTime, chargeNeeded, chargeCurrent } = result.figures;
+  const hasPower = generatorPower.value > 0;
+  // "No" where even the likely need is beyond it and nothing can be turned down: a charger merely gives less.
+  const fits = result.ratingW === undefined || !hasPower ? null : enoughFor(result);
+  const isTime = chargeTime.value > 0 && Number.isFinite(chargeTime.value);
+  const lines = [
+    isTime
+      ? `About ${plain(chargeNeeded.value)} Ah ${result.isDailyUse ? 'a day ' : ''}goes in, at about ${plain(chargeCurrent.value)} A to begin with.`
+      : undefined,
+    result.hasMotor
+      ? 'Motors and compressors ask for several times their watts when they start: that sets the size here.'
+      : undefined,
+    fits === null || fits === 'yes'
+      ? undefined
+      : `A ${decimals(result.sizeW, 0)} W one has it in hand${result.hasCharger ? ", or turn the charger's current down" : ''}.`,
+    facts.altitudeM !== undefined && facts.altitudeM > 300
+      ? 'Height takes power from the engine; that is counted in.'
+      : undefined,
+    `Noise: a park's 60 dB at 15 m is about ${decimals(result.noiseDb, 0)} dB at the 7 m of makers' sheets.`,
+  ].filter(line => line !== undefined);
+  return {
+    headline: headline(facts, result, fits),
+    lines: lines.slice(0, 3),
+    verdict: fits,
+    figures: {
+      ...(hasPower && { generatorPower: figure(generatorPower, 'W') }),
+      ...(isTime && { chargeTime: figure(chargeTime, 'h'), chargeNeeded: figure(chargeNeeded, 'Ah') }),
+    },
+    ...reasons(result),
+    cautions: ['carbon-monoxide', 'park-rules'],
+    next: ['what if a 20A charger?', 'what solar do I need?', 'show the working'],
+  };
+}
+
+const enoughFor = ({ figures, ratingW }: Generator): Exclude<Verdict, null> => {
+  const { value, low, high } = figures.generatorPower;
+  return enough({ value: ratingW!, low: (ratingW! * value) / high, high: (ratingW! * value) / low }, value);
+};

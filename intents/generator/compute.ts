@@ -1,0 +1,148 @@
+import { type Bank, bankOf } from '#engine/battery/bank.ts';
+import { chargeRateC } from '#engine/battery/limits.ts';
+import { type Charge, chargeAssumptions, chargeOf } from '#engine/charging/charge.ts';
+import {
+  generatorAssumptions,
+  generatorRatingW,
+  generatorSizeFor,
+  plateNoiseDb,
+  startAssumption,
+} from '#engine/charging/generator.ts';
+import { type Source, sourceAssumptions, sourceCurrentA } from '#engine/charging/source.ts';
+import { chargeRow, noiseLimits } from '#engine/charging/tables.ts';
+import type { Values } from '#engine/explore.ts';
+import { type Explored, explore } from '#engine/explore.ts';
+import { startingW, throughWatts, wattsAssumptions } from '#engine/inverter/watts.ts';
+import { dailyUseAh, useAssumptions } from '#engine/loads/model.ts';
+import type { Facts, Load } from '#rig/rig.ts';
+import type { Trace } from '#rule/trace.ts';
+import type { Setting } from '../intent.ts';
+import { useOf } from '../use.ts';
+
+export type GeneratorKey = 'generatorPower' | 'chargeTime' | 'chargeNeeded' | 'chargeCurrent' | 'loadPower';
+
+export interface Generator extends Explored<GeneratorKey> {
+  readonly bank?: Bank;
+  /** The one that was told, W. */
+  readonly ratingW?: number;
+  /** The next usual size for what is asked of it, W. */
+  readonly sizeW: number;
+  readonly hasCharger: boolean;
+  readonly isChargerAssumed: boolean;
+  readonly isDailyUse: boolean;
+  /** Loads that start with a jolt. */
+  readonly hasMotor: boolean;
+  /** Noise on a maker's sheet (dB at 7 m) that meets a common limit of parks (60 dB at 15 m). */
+  readonly noiseDb: number;
+}
+
+/** Loads on the generator's own outlet: those on mains, and those told in watts where nothing is charged. */
+function onOutlet(facts: Facts, isCharging: boolean): readonly Load[] {
+  const mains = facts.loads?.filter(l => l.supply === 'ac') ?? [];
+  return mains.length > 0 || isCharging ? mains : (facts.loads?.filter(l => l.powerW !== undefined) ?? []);
+}
+
+/** What a generator must give (W), and how long (h) it has to run to charge. */
+export function computeGenerator(facts: Facts, setting: Pick<Setting, 'recalled' | 'mainsV'>): Generator {
+  const told = facts.chargers?.find(c => c.kind === 'generator');
+  const charger = facts.chargers?.find(c => c.kind === 'mains' || c.kind === 'dcdc');
+  const bank = bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV);
+  const areLoadsSaid = !!facts.loads?.length && !setting.recalled.has('loads');
+  const outlet = areLoadsSaid ? onOutlet(facts, charger !== undefined || bank !== undefined) : [];
+  const hasCharger = charger !== undefined || (bank !== undefined && outlet.length === 0);
+  const use = useOf(facts, bank?.voltageV ?? 12, setting.mainsV);
+  const isSocTold = bank?.stateOfChargePercent !== undefined;
+  const isDailyUse =
+    !isSocTold &&
+    facts.chargeNeededAh === undefined &&
+    (facts.dailyUseAh !== undefined ||
+      facts.dailyUseWh !== undefined ||
+      (!!facts.loads?.length && outlet.length === 0));
+  const chemistry = bank?.chemistry ?? 'agm';
+  const row = chargeRow(chemistry);
+  const blocks = Math.max(1, Math.round((bank?.voltageV ?? 12) / 12.4));
+  const site = { altitudeM: facts.altitudeM, ambientC: facts.ambientC };
+  const source: Source = {
+    kind: 'mains',
+    currentA: charger?.currentA,
+    powerW: charger?.powerW,
+    generatorW: told?.powerW,
+    ...site,
+    row,
+    blocks,
+  };
+  const missingAh = facts.chargeNeededAh ?? (isDailyUse ? 1 : undefined);
+  const reckoned = bank ?? bankOf([{ count: 1, capacityAh: 100, chemistry }])!;
+  const charge: Charge = {
+    bank: reckoned,
+    isSizeAssumed: !bank,
+    missingAh,
+    targetPercent: facts.targetChargePercent,
+    isIsolator: false,
+    temperatureC: facts.ambientC,
+  };
+  const isCharging = hasCharger && (bank !== undefined || missingAh !== undefined);
+  const loads = { loads: outlet, mainsV: setting.mainsV ?? 230 };
+  const sourced = sourceAssumptions({ ...source, generatorW: undefined });
+  const assumptions = [
+    ...(hasCharger ? sourced : []),
+    ...generatorAssumptions(site),
+    ...(isCharging ? chargeAssumptions(charge) : []),
+    ...wattsAssumptions(loads),
+    ...(outlet.length > 0 ? [startAssumption] : []),
+    ...(isDailyUse ? useAssumptions(use) : []),
+  ];
+  const limitA = bank ? chargeRateC(bank, facts.ambientC) * bank.capacityAh : Number.POSITIVE_INFINITY;
+  const ratedA = (values: Values, trace?: Trace): number => {
+    if (!hasCharger) return 0;
+    const offered = charger?.currentA ?? sourceCurrentA({ ...source, generatorW: undefined }, values, trace);
+    return charger ? offered : Math.min(offered, limitA);
+  };
+  const explored = explore<GeneratorKey>(
+    unique(assumptions),
+    outlet.length > 0 || hasCharger ? 'generatorPower' : 'chargeTime',
+    (values, trace) => {
+      const loadPower = throughWatts(loads, values, trace);
+      const duty = {
+        chargerA: ratedA(values, trace),
+        chargeV: row.absorptionV[0] * blocks,
+        loadW: loadPower,
+        startW: startingW(loads, values, trace),
+      };
+      const generatorPower = generatorRatingW(duty, site, values, trace);
+      if (!isCharging) return { generatorPower, chargeTime: 0, chargeNeeded: 0, chargeCurrent: 0, loadPower };
+      const chargeCurrent = sourceCurrentA(source, values, trace);
+      const missing = isDailyUse ? dailyUseAh(use, values, trace) : facts.chargeNeededAh;
+      const done = chargeOf({ ...charge, missingAh: missing }, chargeCurrent, values, trace);
+      return {
+        generatorPower,
+        chargeTime: done.timeH,
+        chargeNeeded: done.neededAh,
+        chargeCurrent: done.currentA,
+        loadPower,
+      };
+    },
+  );
+  const { generatorPower, loadPower } = explored.figures;
+  return {
+    ...explored,
+    bank,
+    ratingW: told?.powerW,
+    // A tenth in hand; where one was told and is short, a bigger one.
+    sizeW: generatorSizeFor(
+      Math.max(1.1 * generatorPower.value, told?.powerW === undefined ? 0 : told.powerW + 1),
+    ),
+    hasCharger,
+    isChargerAssumed: hasCharger && charger === undefined,
+    isDailyUse,
+    noiseDb: plateNoiseDb(noiseLimits.unitedStates),
+    hasMotor: startingW(loads, likely(assumptions)) > loadPower.value * 1.05,
+  };
+}
+
+const likely = (list: readonly { name: string; value: number }[]): Values =>
+  Object.fromEntries(list.map(a => [a.name, a.value]));
+
+/** One of each name; a name means one thing. */
+const unique = <T extends { readonly name: string }>(list: readonly T[]): T[] =>
+  list.filter((a, i) => list.findIndex(b => b.name === a.name) === i);

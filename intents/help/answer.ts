@@ -1,0 +1,37 @@
+import type { Reply } from '#answer/reply.ts';
+import { wordsBeside } from '#answer/speech.ts';
+import type { Setting } from '../intent.ts';
+
+/** What this question says in other languages: the files of `words/`. */
+export const words = wordsBeside(import.meta.url);
+
+/** The questions that help shows, in this order; the others are one tap away. */
+const shown = [
+  'run-time',
+  'solar-size',
+  'battery-size',
+  'charge-time',
+  'inverter-check',
+  'cable-size',
+  'settle',
+  'learn',
+  'rig',
+];
+
+/** Help: what it does in a sentence, then one example a line, for the questions people ask most. */
+export function answerHelp({ examples, kind, language }: Setting): Reply {
+  const w = words(language);
+  const all = examples();
+  const says = shown.flatMap(name => all.find(e => e.intent === name)?.say ?? []);
+  return {
+    headline: w.say('what-i-do', 'I work out camping power: write it short, with the numbers you have. Try:'),
+    lines: [
+      ...says.map(say => `• ${say}`),
+      w.say('then', 'Then “what if lithium?”, “make it 5 days” or “show the working”.'),
+      kind === 'group'
+        ? w.say('in-a-group', 'In a group: start with /power, or reply to me.')
+        : w.say('tell-once', 'Tell me your rig once and I use it from then on.'),
+    ],
+    next: says.slice(0, 3),
+  };
+}

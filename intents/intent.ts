@@ -1,0 +1,67 @@
+import type { z } from 'zod';
+import type { IntentName } from '#answer/answer.ts';
+import type { Lesson, Reply } from '#answer/reply.ts';
+import type { Speech } from '#answer/speech.ts';
+import type { Said } from '#language/said.ts';
+import type { Claim, Facts, Rig } from '#rig/rig.ts';
+
+/** One reason to take a message for this question: named, so that the choice can be explained. */
+export interface Evidence {
+  readonly because: string;
+  /** About 1 for a hint, 3 for a plain sign, 5 for "it can be nothing else"; negative speaks against. */
+  readonly weight: number;
+}
+
+/** What surrounds a question, besides its facts. All plain values; nothing reads a clock. */
+export interface Setting {
+  /** Who asks, as displayed. */
+  readonly from: string;
+  /** Time of the message. */
+  readonly at: Date;
+  /** The language to answer in where the question has words for it: "de"; English where not said. */
+  readonly language?: string;
+  /** Mains voltage of the country, 230 by default (V). */
+  readonly mainsV: number;
+  /** Keys of `facts` that memory filled in: the answer says so ("your 120 Ah AGM"). */
+  readonly recalled: ReadonlySet<keyof Facts>;
+  /** Whose rig was used, where it is not the chat's own: "dad". */
+  readonly owner?: string;
+  readonly claims: readonly Claim[];
+  /** Rigs known in the chat, by owner ("" is the chat's). */
+  readonly rigs: Readonly<Record<string, Rig>>;
+  readonly said: Said;
+  readonly kind: 'private' | 'group';
+  readonly isAdmin: boolean;
+  readonly lesson?: Lesson;
+  /** The key of the asker's own rig: their name in a group, "" in a private chat. */
+  readonly ownKey: string;
+  /** One message a person might write, for each question: `{ title, say }`, in the order of the list. */
+  readonly examples: () => readonly Example[];
+}
+
+/** A way to ask a question, as help shows it. */
+export interface Example {
+  readonly intent: IntentName;
+  readonly title: string;
+  readonly say: string;
+}
+
+/** A question the bot can answer: one folder of `intents/`. */
+export interface Intent<N = Facts> {
+  readonly name: IntentName;
+  /** As a button or a list shows it: "How long will it last?" */
+  readonly title: string;
+  /**
+   * The facts it needs, as a zod strict object over keys of Facts. Each issue's message is what the bot asks
+   * for: written to follow "To work that out I need …".
+   */
+  readonly needs: z.ZodType<N>;
+  /** Keys of Facts that `needs` takes; recall fills only these. */
+  readonly takes: readonly (keyof Facts)[];
+  /** Why a message may be this question. Reads what was said, never the text. */
+  readonly asks: (said: Said) => Evidence[];
+  /** Its words in other languages than English, where it has any; see `answer/speech.ts`. */
+  readonly words?: (language?: string) => Speech;
+  /** Facts in, reply out. Pure. */
+  readonly reply: (facts: N, setting: Setting) => Reply;
+}

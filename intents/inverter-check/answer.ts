@@ -1,0 +1,215 @@
+import type { Verdict } from '#answer/answer.ts';
+import { nameOf } from '#answer/assumed.ts';
+import type { Reply } from '#answer/reply.ts';
+import { listIn, sentence, span } from '#answer/say.ts';
+import { type Speech, wordsBeside } from '#answer/speech.ts';
+import type { CautionCode } from '#answer/words/en.ts';
+import type { Range } from '#quantity/range.ts';
+import type { Facts } from '#rig/rig.ts';
+import { loadCautions } from '../cautions.ts';
+import { figure, reasons } from '../figures.ts';
+import type { Setting } from '../intent.ts';
+import { describeBank } from '../words.ts';
+import type { InverterCheck } from './compute.ts';
+
+/** What this question says in other languages: the files of `words/`. */
+export const words = wordsBeside(import.meta.url);
+
+/** "the kettle and the toaster". */
+function things({ loads }: InverterCheck, w: Speech): string {
+  const names = loads.map(load => {
+    const thing = nameOf(load.name, w);
+    return load.count > 1 ? `${load.count} × ${thing}` : w.say('the-thing', 'the {thing}', { thing });
+  });
+  return listIn([...new Set(names)], w);
+}
+
+/** "about 120 A" and its span "110–135 A". */
+const currents = ({ value, low, high }: Range, w: Speech) => ({
+  amps: w.plain(value),
+  range: span(low, high, 'A', w),
+});
+
+/** Why the battery is the trouble: it is asked for too much, or its volts fall too low. */
+function bankTrouble(result: InverterCheck, setting: Setting, w: Speech): string {
+  const { figures, bank } = result;
+  const { fit, limitA, sagToV, cutOutV } = result.bankFit!;
+  if (figures.batteryCurrent.value <= limitA)
+    return w.say(
+      'bank-sags',
+      'the battery sags to about {sag} V when half full, and inverters cut out at {cutOut} V',
+      { sag: w.plain(sagToV), cutOut: w.plain(cutOutV) },
+    );
+  const named = describeBank(bank!, setting, w);
+  const gaps = {
+    amps: w.plain(figures.batteryCurrent.value),
+    limit: w.plain(limitA),
+    bank: setting.owner ? named : `${named.charAt(0).toLowerCase()}${named.slice(1)}`,
+  };
+  return fit === 'no'
+    ? w.say('far-over-bank', '{amps} A is far more than {bank} should give (about {limit} A)', gaps)
+    : w.say('over-bank', '{amps} A is more than {bank} should give (about {limit} A)', gaps);
+}
+
+/** The reason that decides, for a no or a tight. */
+function trouble(result: InverterCheck, setting: Setting, w: Speech): string {
+  const { figures, ratingW, surgeW, bankFit } = result;
+  const gaps = {
+    run: w.decimals(figures.acLoad.value, 0),
+    rating: w.decimals(ratingW ?? 0, 0),
+    start: w.decimals(figures.startLoad.value, 0),
+    surge: w.decimals(surgeW ?? 0, 0),
+    use: w.plain(figures.batteryUse.value),
+    usable: w.plain(figures.usableCapacity.value),
+  };
+  if (result.rating === 'no')
+    return w.say('over-rating', '{run} W is more than the {rating} W it gives, however short it is', gaps);
+  if (bankFit && (bankFit.fit === 'no' || (bankFit.fit === 'tight' && result.rating !== 'tight')))
+    return bankTrouble(result, setting, w);
+  if (result.drains === 'no' || result.drains === 'tight')
+    return w.say(
+      'drains',
+      'one go takes about {use} Ah, and the battery has about {usable} Ah to use when full',
+      gaps,
+    );
+  if (result.surge !== 'yes' && result.surge !== undefined)
+    return w.say(
+      'over-surge',
+      'it runs at {run} W, but starting may ask for {start} W of its {surge} W surge',
+      gaps,
+    );
+  if (result.rating === 'tight') return w.say('near-rating', '{run} W is nearly all of its {rating} W', gaps);
+  const names = result.minding.map(name => nameOf(name, w));
+  return w.say('minds-wave', '{things} may not like a modified wave: hum, heat, or not start at all', {
+    things: listIn(names, w),
+  });
+}
+
+function headline(result: InverterCheck, verdict: Verdict, setting: Setting, w: Speech): string {
+  const { figures, ratingW, neededW } = result;
+  const gaps = {
+    ...currents(figures.batteryCurrent, w),
+    run: w.decimals(figures.acLoad.value, 0),
+    rating: w.decimals(ratingW ?? 0, 0),
+    needed: w.decimals(neededW, 0),
+  };
+  if (result.loads.length === 0)
+    return w.say(
+      'flat-out',
+      'Flat out, a {rating} W inverter takes about {amps} A from the battery ({range}).',
+      gaps,
+    );
+  if (verdict === 'no') return w.say('no-because', 'No: {why}.', { why: trouble(result, setting, w) });
+  if (verdict === 'tight')
+    return w.say('tight-because', 'Tight: {why}.', { why: trouble(result, setting, w) });
+  if (ratingW === undefined)
+    return w.say(
+      'takes-and-wants',
+      '{things} takes about {amps} A from the battery ({range}) and wants a {needed} W inverter.',
+      { ...gaps, things: sentence(things(result, w)) },
+    );
+  return w.say('within', 'Yes: {run} W is within the {rating} W it gives.', gaps);
+}
+
+/** What the battery feels. */
+function drain(result: InverterCheck, isInHeadline: boolean, w: Speech): string | undefined {
+  const { batteryCurrent, batteryUse } = result.figures;
+  const current = currents(batteryCurrent, w);
+  const isUsed = batteryUse.value > 0;
+  const use = isUsed
+    ? w.say('use-for', 'about {ah} Ah ({range}) for {time}', {
+        ah: w.plain(batteryUse.value),
+        range: span(batteryUse.low, batteryUse.high, 'Ah', w),
+        time: time(result.hours!, w),
+      })
+    : '';
+  if (isInHeadline) return isUsed ? w.say('that-is', 'That is {use}.', { use }) : undefined;
+  return isUsed
+    ? w.say('takes-use', 'It takes about {amps} A ({range}) from the battery, {use}.', { ...current, use })
+    : w.say('takes-current', 'It takes about {amps} A ({range}) from the battery.', current);
+}
+
+const time = (hours: number, w: Speech): string =>
+  hours < 1.5
+    ? w.say('minutes', '{n} minutes', { n: w.plain(hours * 60), count: hours * 60 })
+    : w.say('hours', '{n} hours', { n: w.plain(hours), count: hours });
+
+function hints(result: InverterCheck, verdict: Verdict, w: Speech): string[] {
+  const { figures, ratingW, neededW, bankFit } = result;
+  const factor = result.ranked.find(a => a.name.endsWith('input factor'));
+  const isShort =
+    result.loads.length > 0 &&
+    verdict !== 'yes' &&
+    ratingW !== undefined &&
+    (result.rating !== 'yes' || result.surge === 'no');
+  return [
+    factor
+      ? w.say(
+          'plate-is-output',
+          "A microwave's plate is what it cooks with; it takes about {times} times that, {watts} W here. If the watts were its input, say so.",
+          { times: w.plain(factor.value), watts: w.decimals(figures.acLoad.value, 0) },
+        )
+      : '',
+    result.oneAtATime ? w.say('one-at-a-time', 'One at a time works.') : '',
+    isShort
+      ? w.say('bigger-inverter', 'A {watts} W inverter has it in hand.', { watts: w.decimals(neededW, 0) })
+      : '',
+    bankFit && bankFit.fit !== 'yes' && result.rating !== 'no'
+      ? w.say(
+          'engine-or-second',
+          'Run the engine meanwhile, or put a second battery beside it to share the load.',
+        )
+      : '',
+  ].filter(Boolean);
+}
+
+function cautionsOf(facts: Facts, result: InverterCheck): CautionCode[] {
+  const found: CautionCode[] = loadCautions(facts, result.bank);
+  if (result.surge !== undefined && result.surge !== 'yes') found.push('surge');
+  if (result.figures.batteryCurrent.value >= 80) found.push('big-current');
+  return found;
+}
+
+/** Words for an inverter and what hangs on it. */
+export function answerInverterCheck(facts: Facts, result: InverterCheck, setting: Setting): Reply {
+  const cues = setting.said?.cues;
+  const w = words(setting.language);
+  if (cues?.has('danger-backfeed'))
+    return {
+      headline: w.say('no-backfeed', 'No: never feed an inverter into a hook-up inlet or a wall socket.'),
+      lines: [
+        w.say(
+          'own-outlet',
+          "Plug things into the inverter's own outlet; a changeover switch is an electrician's work.",
+        ),
+      ],
+      verdict: 'no',
+      cautions: ['backfeed', 'mains-wiring'],
+    };
+  const watts = w.decimals(result.ratingW ?? result.neededW, 0);
+  const isJudged = result.loads.length > 0 && (result.ratingW !== undefined || result.fit === 'no');
+  const isAsked = isJudged || (result.bank !== undefined && !!cues?.has('ask-can-it'));
+  const verdict: Verdict = isAsked ? (result.fit ?? null) : null;
+  const isInHeadline = verdict === null || (verdict === 'yes' && result.ratingW === undefined);
+  const { acLoad, batteryCurrent, batteryUse } = result.figures;
+  const lines = [drain(result, isInHeadline, w), ...hints(result, verdict, w)].filter(
+    line => line !== undefined,
+  );
+  return {
+    headline: headline(result, verdict, setting, w),
+    lines: lines.slice(0, 3),
+    verdict,
+    figures: {
+      acLoad: figure(acLoad, 'W'),
+      batteryCurrent: figure(batteryCurrent, 'A'),
+      ...(batteryUse.value > 0 && { batteryUse: figure(batteryUse, 'Ah') }),
+    },
+    ...reasons(result),
+    cautions: cautionsOf(facts, result),
+    next: [
+      w.say('next-cable', 'what cable for a {watts}W inverter, 1.5 m?', { watts }),
+      w.say('next-fuse', 'what fuse for a {watts}W inverter?', { watts }),
+      w.say('next-working', 'show the working'),
+    ],
+  };
+}

@@ -1,0 +1,128 @@
+import { type Bank, bankOf } from '#engine/battery/bank.ts';
+import { bankAssumptions, usableCapacityAh } from '#engine/battery/usable.ts';
+import { type Explored, explore, type Values } from '#engine/explore.ts';
+import {
+  type BankFit,
+  batteryCurrentA,
+  type Fit,
+  fitsBank,
+  fitsRating,
+  fitsSurge,
+  inverterFor,
+  loadedVoltage,
+  surgeFactor,
+  worst,
+} from '#engine/inverter/check.ts';
+import { inverterEfficiency } from '#engine/inverter/efficiency.ts';
+import { chargeUsed } from '#engine/inverter/rules.ts';
+import { startingW, throughWatts, wattsAssumptions } from '#engine/inverter/watts.ts';
+import { applianceOf } from '#engine/loads/tables.ts';
+import type { Facts, Load } from '#rig/rig.ts';
+import { run } from '#rule/rule.ts';
+import type { Setting } from '../intent.ts';
+
+export type InverterKey = 'acLoad' | 'startLoad' | 'batteryCurrent' | 'batteryUse' | 'usableCapacity';
+
+export interface InverterCheck extends Explored<InverterKey> {
+  readonly loads: readonly Load[];
+  readonly ratingW?: number;
+  readonly surgeW?: number;
+  /** The smallest usual inverter that runs and starts it all, W. */
+  readonly neededW: number;
+  readonly rating?: Fit;
+  readonly surge?: Fit;
+  readonly bank?: Bank;
+  readonly bankFit?: BankFit;
+  /** Whether one use takes more than the battery has to give. */
+  readonly drains?: Fit;
+  /** Hours of one use, or of a day, where told. */
+  readonly hours?: number;
+  /** Each load fits by itself though all at once don't. */
+  readonly oneAtATime: boolean;
+  /** Loads that mind a modified wave, where the inverter makes one. */
+  readonly minding: readonly string[];
+  readonly fit?: Fit;
+}
+
+/** Loads that go through the inverter: those on mains, else those told in watts. */
+function through(facts: Facts): readonly Load[] {
+  const mains = facts.loads?.filter(load => load.supply === 'ac') ?? [];
+  return mains.length > 0 ? mains : (facts.loads?.filter(load => load.powerW !== undefined) ?? []);
+}
+
+/** Hours a load runs, where told: its own, or the time of the question. */
+const hoursOf = (load: Load, facts: Facts): number | undefined =>
+  load.hoursPerDay ?? (load.minutesPerDay === undefined ? facts.durationH : load.minutesPerDay / 60);
+
+/** Will the inverter run it (W), and what does it take from the battery (A, Ah). Without loads: what it takes flat out. */
+export function computeInverterCheck(facts: Facts, setting: Pick<Setting, 'mainsV'>): InverterCheck {
+  const loads = through(facts);
+  const { powerW: ratingW, surgeW, wave } = facts.inverter ?? {};
+  const bank = bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV);
+  const outlet = { loads, mainsV: setting.mainsV ?? 230 };
+  const nominalV = bank?.voltageV ?? facts.systemVoltageV ?? ((facts.volts ?? 12) > 18 ? 24 : 12);
+  const kind = bank?.chemistry ?? facts.batteries?.find(b => b.chemistry)?.chemistry;
+  const isLithium = kind === undefined || bank?.isChemistryAssumed ? undefined : kind === 'lfp';
+  const timed = loads.map(load => ({ load, hours: hoursOf(load, facts) }));
+  const hours = Math.max(0, ...timed.map(t => t.hours ?? 0)) || undefined;
+  const assumptions = [
+    ...wattsAssumptions(outlet),
+    inverterEfficiency,
+    loadedVoltage(nominalV, isLithium),
+    ...(bank ? bankAssumptions(bank) : []),
+  ];
+  const runW = (values: Values): number => throughWatts(outlet, values);
+  const explored = explore<InverterKey>(assumptions, 'batteryCurrent', (values, trace) => {
+    const acLoad = loads.length > 0 ? throughWatts(outlet, values, trace) : ratingW!;
+    const startLoad = loads.length > 0 ? startingW(outlet, values, trace) : acLoad;
+    const batteryCurrent = batteryCurrentA(acLoad, ratingW, values, trace);
+    // Each load takes its share of the current for its own time.
+    const batteryUse = timed.reduce((sum, { load, hours: t = 0 }) => {
+      if (t === 0 || acLoad === 0) return sum;
+      const share = runW(values) > 0 ? throughWatts({ ...outlet, loads: [load] }, values) / acLoad : 1;
+      return sum + run(chargeUsed, { I: batteryCurrent * share, t }, trace);
+    }, 0);
+    const usableCapacity = bank
+      ? usableCapacityAh({ bank, currentA: batteryCurrent, temperatureC: facts.ambientC }, values)
+      : 0;
+    return { acLoad, startLoad, batteryCurrent, batteryUse, usableCapacity };
+  });
+  const { acLoad, startLoad, batteryCurrent, batteryUse, usableCapacity } = explored.figures;
+  const isKnown = ratingW !== undefined && loads.length > 0;
+  const rating = isKnown ? fitsRating(acLoad.value, ratingW) : undefined;
+  const surge = isKnown ? fitsSurge(startLoad.value, ratingW, surgeW) : undefined;
+  const bankFit = bank && fitsBank(bank, batteryCurrent.value, facts.ambientC);
+  const drains =
+    bank && batteryUse.value > 0 ? drainOf(batteryUse.value, usableCapacity.value, bank) : undefined;
+  const minding =
+    wave === 'modified-sine' ? loads.filter(l => applianceOf(l.name)?.needsSine).map(l => l.name) : [];
+  const fits = [rating, surge, bankFit?.fit, drains, minding.length > 0 ? ('tight' as const) : undefined];
+  const likely = Object.fromEntries(assumptions.map(a => [a.name, a.value]));
+  const alone = loads.flatMap(load => [throughWatts({ ...outlet, loads: [{ ...load, count: 1 }] }, likely)]);
+  return {
+    ...explored,
+    loads,
+    ratingW,
+    surgeW: surgeW ?? (ratingW === undefined ? undefined : surgeFactor * ratingW),
+    neededW: inverterFor(acLoad.value, startLoad.value),
+    rating,
+    surge,
+    bank,
+    bankFit,
+    drains,
+    hours,
+    oneAtATime:
+      rating === 'no' &&
+      alone.length + loads[0]!.count > 2 &&
+      alone.every(w => fitsRating(w, ratingW!) !== 'no'),
+    minding,
+    fit: loads.length === 0 ? undefined : worst(...fits.filter(f => f !== undefined)),
+  };
+}
+
+/** Whether one use fits into what the battery has to give from its state of charge. */
+function drainOf(useAh: number, usableAh: number, bank: Bank): Fit {
+  const leftAh = Math.max(0, usableAh - (1 - (bank.stateOfChargePercent ?? 100) / 100) * bank.capacityAh);
+  if (useAh > leftAh * 1.1) return 'no';
+  return useAh > leftAh * 0.9 ? 'tight' : 'yes';
+}

@@ -1,0 +1,31 @@
+title = Schafft das der Wechselrichter?
+example = kann ein 1500W Wechselrichter eine 1200W Kaffeemaschine betreiben?
+
+need-watts = was daran laufen soll, in Watt, und den Wechselrichter (etwa „Wasserkocher 2000 W an 1500 W Wechselrichter“)
+
+the-thing = { $thing }
+over-rating = { $run } W sind mehr als die { $rating } W, die er gibt, egal wie kurz
+far-over-bank = { $amps } A sind viel mehr, als { $bank } geben sollte (etwa { $limit } A)
+over-bank = { $amps } A sind mehr, als { $bank } geben sollte (etwa { $limit } A)
+bank-sags = Die Batterie sinkt halbvoll auf etwa { $sag } V, und Wechselrichter schalten bei { $cutOut } V ab
+drains = Einmal nimmt etwa { $use } Ah, und die volle Batterie hat etwa { $usable } Ah nutzbar
+over-surge = Es läuft mit { $run } W, aber der Anlauf kann { $start } W von { $surge } W Spitze verlangen
+near-rating = { $run } W sind fast alles von seinen { $rating } W
+minds-wave = { $things } verträgt modifizierten Sinus vielleicht nicht: Brummen, Hitze oder gar kein Start
+flat-out = Bei Volllast nimmt ein Wechselrichter mit { $rating } W etwa { $amps } A aus der Batterie ({ $range }).
+no-because = Nein: { $why }.
+tight-because = Knapp: { $why }.
+takes-and-wants = { $things } nimmt etwa { $amps } A aus der Batterie ({ $range }) und braucht einen Wechselrichter mit { $needed } W.
+within = Ja: { $run } W sind weniger als die { $rating } W, die er gibt.
+use-for = etwa { $ah } Ah ({ $range }) für { $time }
+that-is = Das sind { $use }.
+takes-use = Das zieht etwa { $amps } A ({ $range }) aus der Batterie, { $use }.
+takes-current = Das zieht etwa { $amps } A ({ $range }) aus der Batterie.
+plate-is-output = Auf der Mikrowelle steht, womit sie kocht; sie nimmt etwa das { $times }-Fache, hier { $watts } W. Wenn die Watt die Aufnahme sind, sag es.
+one-at-a-time = Eins nach dem anderen geht.
+bigger-inverter = Ein Wechselrichter mit { $watts } W schafft es gut.
+engine-or-second = Lass dabei den Motor laufen, oder stell eine zweite Batterie daneben.
+no-backfeed = Nein: Nie einen Wechselrichter in den Landstromeingang oder eine Steckdose einspeisen.
+own-outlet = Steck die Geräte in die Steckdose am Wechselrichter; ein Umschalter ist Sache einer Elektrofachkraft.
+next-cable = welches Kabel für einen { $watts }W Wechselrichter, 1,5 m?
+next-fuse = welche Sicherung für einen { $watts }W Wechselrichter?

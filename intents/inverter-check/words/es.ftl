@@ -1,0 +1,31 @@
+title = ¿Puede el inversor?
+example = ¿puede un inversor de 1500W con una cafetera de 1200W?
+
+need-watts = qué va a alimentar, en vatios, y el inversor (por ejemplo «hervidor 2000 W con inversor 1500 W»)
+
+the-thing = { $thing }
+over-rating = { $run } W es más que los { $rating } W que da, por corto que sea
+far-over-bank = { $amps } A es mucho más de lo que { $bank } debería dar (unos { $limit } A)
+over-bank = { $amps } A es más de lo que { $bank } debería dar (unos { $limit } A)
+bank-sags = la batería cae a unos { $sag } V a media carga, y los inversores cortan a { $cutOut } V
+drains = una vez gasta unos { $use } Ah, y la batería llena tiene unos { $usable } Ah útiles
+over-surge = funciona con { $run } W, pero el arranque puede pedir { $start } W de sus { $surge } W de pico
+near-rating = { $run } W es casi todo de sus { $rating } W
+minds-wave = { $things } puede llevar mal la onda modificada: zumbido, calor o no arrancar
+flat-out = A tope, un inversor de { $rating } W saca unos { $amps } A de la batería ({ $range }).
+no-because = No: { $why }.
+tight-because = Justo: { $why }.
+takes-and-wants = { $things }: saca unos { $amps } A de la batería ({ $range }) y pide un inversor de { $needed } W.
+within = Sí: { $run } W es menos que los { $rating } W que da.
+use-for = unos { $ah } Ah ({ $range }) en { $time }
+that-is = Eso son { $use }.
+takes-use = Saca unos { $amps } A ({ $range }) de la batería, { $use }.
+takes-current = Saca unos { $amps } A ({ $range }) de la batería.
+plate-is-output = La placa de un microondas dice con qué cocina; consume unas { $times } veces eso, { $watts } W aquí. Si los vatios eran el consumo, dilo.
+one-at-a-time = Uno tras otro sí funciona.
+bigger-inverter = Un inversor de { $watts } W puede con ello.
+engine-or-second = Arranca el motor mientras tanto, o pon una segunda batería al lado.
+no-backfeed = No: nunca conectes un inversor a la toma exterior ni a un enchufe de pared.
+own-outlet = Enchufa las cosas en el enchufe del inversor; un conmutador es cosa de un electricista.
+next-cable = ¿qué cable para un inversor de { $watts }W, 1,5 m?
+next-fuse = ¿qué fusible para un inversor de { $watts }W?

@@ -1,0 +1,31 @@
+title = L'onduleur suffit-il ?
+example = un onduleur de 1500W peut-il alimenter une cafetière de 1200W ?
+
+need-watts = ce qui doit tourner dessus, en watts, et l'onduleur (par exemple « bouilloire 2000 W sur onduleur 1500 W »)
+
+the-thing = { $thing }
+over-rating = { $run } W, c'est plus que les { $rating } W qu'il donne, même un instant
+far-over-bank = { $amps } A, c'est bien plus que ce que { $bank } devrait donner (environ { $limit } A)
+over-bank = { $amps } A, c'est plus que ce que { $bank } devrait donner (environ { $limit } A)
+bank-sags = la batterie tombe à environ { $sag } V à moitié pleine, et les onduleurs coupent à { $cutOut } V
+drains = une fois prend environ { $use } Ah, et la batterie pleine a environ { $usable } Ah utilisables
+over-surge = ça tourne à { $run } W, mais le démarrage peut demander { $start } W sur ses { $surge } W de pointe
+near-rating = { $run } W, c'est presque tous ses { $rating } W
+minds-wave = { $things } peut mal supporter le quasi-sinus : bruit, chaleur, ou pas de démarrage
+flat-out = À fond, un onduleur de { $rating } W prend environ { $amps } A à la batterie ({ $range }).
+no-because = Non : { $why }.
+tight-because = Juste : { $why }.
+takes-and-wants = { $things } : environ { $amps } A pris à la batterie ({ $range }), et il faut un onduleur de { $needed } W.
+within = Oui : { $run } W, c'est moins que les { $rating } W qu'il donne.
+use-for = environ { $ah } Ah ({ $range }) pour { $time }
+that-is = Cela fait { $use }.
+takes-use = Il prend environ { $amps } A ({ $range }) à la batterie, { $use }.
+takes-current = Il prend environ { $amps } A ({ $range }) à la batterie.
+plate-is-output = La plaque d'un micro-ondes dit ce qui cuit ; il prend environ { $times } fois plus, { $watts } W ici. Si ces watts sont l'absorbé, dis-le.
+one-at-a-time = L'un après l'autre, ça va.
+bigger-inverter = Un onduleur de { $watts } W le fait sans peine.
+engine-or-second = Fais tourner le moteur pendant ce temps, ou mets une seconde batterie à côté.
+no-backfeed = Non : ne branche jamais un onduleur sur la prise d'alimentation ou une prise murale.
+own-outlet = Branche les appareils sur la prise de l'onduleur ; un inverseur de source est l'affaire d'un électricien.
+next-cable = quel câble pour un onduleur de { $watts }W, 1,5 m ?
+next-fuse = quel fusible pour un onduleur de { $watts }W ?

@@ -1,0 +1,123 @@
+import type { Reply } from '#answer/reply.ts';
+import { list } from '#answer/say.ts';
+import type { Facts } from '#rig/rig.ts';
+import type { Setting } from '../intent.ts';
+import { liveLine } from './compute.ts';
+import { course, letterOf, type Step } from './course.ts';
+import { after, type Move, moveOf } from './moves.ts';
+
+const count = course.length;
+const heading = (step: number): string => `Lesson ${step + 1} of ${count}: ${course[step]!.title}`;
+const onwards = (step: number): string =>
+  step + 1 < count
+    ? `Say “quiz” for a question, or “next” for: ${course[step + 1]!.title.toLowerCase()}.`
+    : 'That is the last lesson. Say “quiz” for its question, or “progress”.';
+const options = ({ quiz }: Step): string =>
+  quiz.options.map((option, i) => `${letterOf(i)}) ${option}`).join('\n');
+
+function show(move: Extract<Move, { kind: 'show' }>, facts: Facts, at: Date): Reply {
+  const step = course[move.step]!;
+  const live = step.live && liveLine(step.live, facts, at);
+  const welcome = move.isBack ? 'Where you left off. ' : '';
+  return {
+    headline: `${welcome}${heading(move.step)}`,
+    lines: [move.isSimpler ? step.simpler : step.text, ...(live ? [live] : []), onwards(move.step)],
+    cautions: step.caution && !move.isSimpler ? [step.caution] : [],
+    next: ['quiz', 'next', move.isSimpler ? 'stop' : 'simpler'],
+  };
+}
+
+function judge({ step, letter, isRight }: Extract<Move, { kind: 'judge' }>): Reply {
+  const { quiz } = course[step]!;
+  if (!isRight)
+    return {
+      headline: `Not quite: ${letter} isn't it. ${quiz.wrong}`,
+      lines: ['Try again with a letter, or say “next”.'],
+      next: quiz.options.map((_, i) => letterOf(i)).filter(l => l !== letter),
+    };
+  const isLast = step + 1 >= count;
+  return {
+    headline: `Right, ${letter}: ${quiz.right}`,
+    lines: [
+      isLast
+        ? 'That was the last lesson: well done.'
+        : `Say “next” for: ${course[step + 1]!.title.toLowerCase()}.`,
+    ],
+    next: isLast ? ['progress', 'start over'] : ['next', 'progress', 'stop'],
+  };
+}
+
+/** Which questions are answered and which are open. */
+function progress(setting: Setting): Reply {
+  const { done = [], step = 0 } = setting.lesson ?? {};
+  const open = course.flatMap((s, i) => (done.includes(i) ? [] : [`${i + 1} ${s.title.toLowerCase()}`]));
+  if (done.length === 0 && !setting.lesson)
+    return { headline: `You haven't begun: ${count} short lessons wait.`, next: ['teach me', 'quiz me'] };
+  return {
+    headline: `You are at lesson ${step + 1} of ${count}; ${done.length} of ${count} questions answered right.`,
+    lines:
+      open.length > 0
+        ? [`Still open: ${list(open.slice(0, 5))}${open.length > 5 ? ' and more' : ''}.`]
+        : ['All done.'],
+    next: ['next', 'quiz', 'start over'],
+  };
+}
+
+function words(move: Move, facts: Facts, setting: Setting): Reply {
+  switch (move.kind) {
+    case 'show':
+      return show(move, facts, setting.at);
+    case 'ask': {
+      const step = course[move.step]!;
+      return {
+        headline: `Question ${move.step + 1} of ${count}: ${step.quiz.ask}`,
+        lines: [options(step), 'Answer with a letter, or say “stop”.'],
+        next: step.quiz.options.map((_, i) => letterOf(i)),
+      };
+    }
+    case 'judge':
+      return judge(move);
+    case 'unclear-choice': {
+      const step = course[move.step]!;
+      return {
+        headline: 'Which one do you mean? Answer with a letter:',
+        lines: [options(step)],
+        next: step.quiz.options.map((_, i) => letterOf(i)),
+      };
+    }
+    case 'no-question':
+      return { headline: 'No question is open. Say “quiz” and I ask one.', next: ['quiz', 'teach me'] };
+    case 'unknown-lesson':
+      return {
+        headline: `Which lesson do you want, 1 to ${count}?`,
+        lines: [course.map((s, i) => `${i + 1} ${s.title}`).join('\n')],
+        next: ['lesson 1', 'next', 'progress'],
+      };
+    case 'progress':
+      return progress(setting);
+    case 'end':
+      return {
+        headline: 'That was the last lesson: you have been through them all.',
+        lines: ['Ask me about your own rig now, or say “progress” to see what is open.'],
+        next: ['progress', 'quiz', 'start over'],
+      };
+    case 'stop':
+      return {
+        headline: setting.lesson
+          ? `Stopped. Say “teach me” to go on at lesson ${Math.min(count, setting.lesson.step + 1)}.`
+          : 'Stopped.',
+        next: ['teach me', 'help'],
+      };
+  }
+}
+
+/** One turn of the course, for one person: what to show, and where they are after it. */
+export function answerLearn(facts: Facts, setting: Setting): Reply {
+  const move = moveOf(setting.said, setting.lesson);
+  const lesson = after(move, setting.lesson);
+  return {
+    ...words(move, facts, setting),
+    verdict: null,
+    ...(lesson ? { remember: { lesson } } : {}),
+  };
+}

@@ -1,0 +1,72 @@
+import type { Lesson } from '#answer/reply.ts';
+import type { Said } from '#language/said.ts';
+import { chosen, course, stepOf } from './course.ts';
+
+/** What happens next in a lesson. */
+export type Move =
+  | { readonly kind: 'show'; readonly step: number; readonly isSimpler?: boolean; readonly isBack?: boolean }
+  | { readonly kind: 'ask'; readonly step: number }
+  | { readonly kind: 'judge'; readonly step: number; readonly letter: string; readonly isRight: boolean }
+  | { readonly kind: 'unclear-choice'; readonly step: number }
+  | { readonly kind: 'no-question' }
+  | { readonly kind: 'unknown-lesson' }
+  | { readonly kind: 'progress' }
+  | { readonly kind: 'end' }
+  | { readonly kind: 'stop' };
+
+const last = course.length - 1;
+
+/** Where a person is, kept within the course; undefined where they never began. */
+const placeOf = (lesson: Lesson | undefined): number | undefined =>
+  lesson && Math.min(last, Math.max(0, lesson.step));
+
+/** The answer to the question that waits. */
+function judged(said: Said, step: number): Move {
+  const { quiz } = course[step]!;
+  const letter = said.choice && chosen(quiz, said.choice);
+  if (letter === undefined) return { kind: 'unclear-choice', step };
+  return { kind: 'judge', step, letter, isRight: letter === quiz.answer };
+}
+
+/** What a message asks of the lesson, in order of urgency: to stop comes first. */
+export function moveOf(said: Said, lesson: Lesson | undefined): Move {
+  const { cues } = said;
+  const at = placeOf(lesson);
+  const isWaiting = !!lesson?.isOpen && lesson.isQuiz;
+  if (cues.has('stop')) return { kind: 'stop' };
+  if (cues.has('start-over')) return { kind: 'show', step: 0 };
+  if (isWaiting && (said.choice || cues.has('quiz-answer'))) return judged(said, at!);
+  if (said.lesson) {
+    const step = stepOf(said.lesson);
+    if (step === undefined) return { kind: 'unknown-lesson' };
+    return cues.has('quiz') ? { kind: 'ask', step } : { kind: 'show', step };
+  }
+  if (cues.has('progress')) return { kind: 'progress' };
+  if (cues.has('quiz')) return { kind: 'ask', step: at ?? 0 };
+  if (cues.has('simpler')) return { kind: 'show', step: at ?? 0, isSimpler: true };
+  if (cues.has('previous')) return { kind: 'show', step: Math.max(0, (at ?? 0) - 1) };
+  if (cues.has('next') && at !== undefined && lesson?.isOpen)
+    return at === last ? { kind: 'end' } : { kind: 'show', step: at + 1 };
+  if (cues.has('next')) return { kind: 'show', step: at ?? 0, isBack: at !== undefined };
+  if (said.choice || cues.has('quiz-answer')) return { kind: 'no-question' };
+  return { kind: 'show', step: at ?? 0, isBack: at !== undefined && at > 0 };
+}
+
+/** The lesson as it is after a move; undefined where nothing has begun. */
+export function after(move: Move, lesson: Lesson | undefined): Lesson | undefined {
+  const old: Lesson = lesson ?? { step: 0, isQuiz: false, done: [], isOpen: true };
+  switch (move.kind) {
+    case 'show':
+      return { ...old, step: move.step, isQuiz: false, isOpen: true };
+    case 'ask':
+      return { ...old, step: move.step, isQuiz: true, isOpen: true };
+    case 'judge': {
+      const done = move.isRight ? [...new Set([...old.done, move.step])].sort((a, b) => a - b) : old.done;
+      return { step: move.step, isQuiz: !move.isRight, done, isOpen: true };
+    }
+    case 'stop':
+      return lesson && { ...lesson, isQuiz: false, isOpen: false };
+    default:
+      return lesson;
+  }
+}

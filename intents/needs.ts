@@ -1,0 +1,55 @@
+import { z } from 'zod';
+import { type Facts, factsSchema } from '#rig/rig.ts';
+
+/** Something a question can't do without: any one of these facts, and how the bot asks for it. */
+export interface Need {
+  readonly anyOf: readonly (keyof Facts)[];
+  /** Follows "To work that out I need": "the battery's size in Ah". */
+  readonly ask: string;
+  /** Under which other languages have it among their words: "need-battery". */
+  readonly key?: string;
+  /** A finer test than "is there"; gets the facts. */
+  readonly holds?: (facts: Facts) => boolean;
+}
+
+/**
+ * The needs of a question as a zod schema: the keys it takes, and an issue for each need that is not met.
+ * It is built at the first question of its kind: twenty of them at start would cost 40 ms.
+ */
+export function needs(takes: readonly (keyof Facts)[], list: readonly Need[]): z.ZodType<Facts> {
+  return z.lazy(() => build(takes, list));
+}
+
+function build(takes: readonly (keyof Facts)[], list: readonly Need[]): z.ZodType<Facts> {
+  const mask = Object.fromEntries(takes.map(key => [key, true])) as Record<keyof Facts, true>;
+  return factsSchema.pick(mask).superRefine((facts: Facts, context) => {
+    for (const need of list) {
+      const isMet = need.anyOf.some(key => facts[key] !== undefined) && (need.holds?.(facts) ?? true);
+      if (!isMet)
+        context.addIssue({
+          code: 'custom',
+          message: need.ask,
+          path: [need.anyOf[0]!],
+          params: { key: need.key },
+        });
+    }
+  });
+}
+
+/** Whether any battery has a size. */
+export const hasCapacity = (facts: Facts): boolean =>
+  !!facts.batteries?.some(b => (b.capacityAh ?? 0) > 0 || b.energyWh !== undefined);
+
+/** Needs that many questions share. */
+export const needBattery: Need = {
+  anyOf: ['batteries'],
+  ask: "the battery's size (say “100Ah AGM”)",
+  key: 'need-battery',
+  holds: hasCapacity,
+};
+export const needLoads: Need = {
+  anyOf: ['loads', 'dailyUseAh', 'dailyUseWh'],
+  ask: 'what runs on it (say “fridge 1.2A” or “40Ah a day”)',
+  key: 'need-loads',
+  holds: facts => facts.dailyUseAh !== undefined || facts.dailyUseWh !== undefined || facts.loads!.length > 0,
+};

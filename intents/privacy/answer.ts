@@ -1,0 +1,12 @@
+import type { Reply } from '#answer/reply.ts';
+
+/** The privacy notice in short; `docs/privacy.md` is the long one. */
+export const answerPrivacy = (): Reply => ({
+  headline: 'I keep the numbers of your rig and of your last question, never your messages.',
+  lines: [
+    'Kept for each chat: rigs with the first names they were told under, the figures of the last question, claims in an argument, and how far each person is in the lessons. It is what lets “what if lithium?” work.',
+    'It is encrypted, used for nothing else, shared with nobody, and deleted when you say so, or 30 days after I am removed from the chat.',
+    'Say “forget everything” to delete it, “forget my rig” for only yours, “show my rig” to see it.',
+  ],
+  next: ['show my rig', 'forget everything'],
+});

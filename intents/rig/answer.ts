@@ -1,0 +1,72 @@
+import type { Reply } from '#answer/reply.ts';
+import { listIn, sentence } from '#answer/say.ts';
+import { type Speech, wordsBeside } from '#answer/speech.ts';
+import { loadCautions } from '../cautions.ts';
+import { describeRig } from '../describe.ts';
+import type { Setting } from '../intent.ts';
+import type { RigChange } from './compute.ts';
+
+/** What this question says in other languages: the files of `words/`. */
+export const words = wordsBeside(import.meta.url);
+
+const whose = (owner: string, setting: Setting, { say }: Speech): string => {
+  if (owner === setting.ownKey || (owner === '' && setting.kind === 'private'))
+    return say('your-rig', 'your rig');
+  return owner === ''
+    ? say('the-rig', 'the rig')
+    : say('rig-of', "{owner}'s rig", { owner: sentence(owner) });
+};
+
+const nextFor = ({ rig }: RigChange, { say }: Speech): string[] => {
+  const hasUse = !!rig.loads?.length || rig.dailyUseAh !== undefined;
+  const found: string[] = [];
+  if (rig.batteries?.length && hasUse) found.push(say('next-lasts', 'how long will it last?'));
+  if (hasUse) found.push(say('next-use', "what's our daily use?"));
+  if (rig.solar?.length) found.push(say('next-yield', 'what will the solar make?'));
+  return found;
+};
+
+/** Words for a rig shown or changed; whoever can't manage the chat's data can't delete the chat's rig. */
+export function answerRig(change: RigChange, setting: Setting): Reply {
+  const { owner, rig, did } = change;
+  const w = words(setting.language);
+  const name = whose(owner, setting, w);
+  if (did === 'unknown')
+    return {
+      headline: w.say('unknown-rig', "I don't know {name} yet. What is in it?", { name }),
+      lines: [w.say('tell-rig', 'Tell me in a line, say “rig: 100Ah AGM, fridge 1.2A, 160W solar”.')],
+    };
+  if (did === 'forgotten') {
+    if (owner !== setting.ownKey && !setting.isAdmin)
+      return {
+        headline: w.say('only-admin', 'Only an admin can delete the rig of the group.'),
+        rig: setting.rigs[owner],
+      };
+    return {
+      headline: w.say('deleted', 'Done: {name} is deleted.', { name }),
+      remember: { rigs: { [owner]: null } },
+      rig: {},
+    };
+  }
+  const parts = describeRig(rig, w);
+  const gaps = {
+    name: sentence(name),
+    what: parts.length > 0 ? parts.join('; ') : w.say('nothing-so-far', 'nothing so far'),
+  };
+  const headline =
+    did === 'shown'
+      ? w.say('rig-shown', '{name}: {what}.', gaps)
+      : did === 'kept'
+        ? w.say('rig-kept', 'Noted. {name}: {what}.', gaps)
+        : w.say('rig-changed', 'Changed. {name}: {what}.', gaps);
+  const missed = listIn(change.missed, w);
+  const lines = missed ? [w.say('not-found', "I didn't find {missed} in it.", { missed })] : [];
+  return {
+    headline,
+    lines,
+    rig,
+    cautions: loadCautions(rig),
+    next: nextFor(change, w),
+    ...(did === 'shown' ? {} : { remember: { rigs: { [owner]: rig } } }),
+  };
+}

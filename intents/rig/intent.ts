@@ -1,0 +1,37 @@
+import type { Evidence, Intent } from '../intent.ts';
+import { needs } from '../needs.ts';
+import { answerRig, words } from './answer.ts';
+import { changeRig, gearOf, hasGear } from './compute.ts';
+
+/** My rig is …; show, change or forget it. Gear told without any question is kept as well. */
+export const rig: Intent = {
+  name: 'rig',
+  title: 'Your rig',
+  words,
+  takes: [],
+  needs: needs([], []),
+  asks: said => {
+    const { cues } = said;
+    const found: Evidence[] = [];
+    const add = (because: string, weight: number) => found.push({ because, weight });
+    const tells = hasGear(gearOf(said));
+    const asks = [...cues].some(cue => cue.startsWith('ask-'));
+    // "How much do two panels put in" adds nothing to a rig.
+    const changes = !asks && (said.removed.length > 0 || cues.has('add') || cues.has('change'));
+    if (cues.has('forget') && cues.has('everything')) return found;
+    if (cues.has('save') && tells) add('asks to keep gear', 5);
+    if (cues.has('show') && cues.has('rig')) add('asks to see the rig', 5);
+    if (cues.has('rig') && (cues.has('forget') || changes)) add('changes the rig', 4);
+    if (cues.has('rig') && tells) add('says rig and tells gear', 3);
+    if (changes && (tells || said.removed.length > 0)) add('adds, changes or takes out gear', 2.5);
+    if (cues.has('own-statement') && tells && !asks) add('says what they have', 3);
+    if (tells) add('tells gear', 2.2);
+    if (cues.has('statement') && tells) add('a plain statement', 1);
+    for (const cue of said.cues) if (cue.startsWith('ask-')) add('asks something', -4);
+    if (cues.has('question-mark') && !cues.has('show')) add('ends in a question mark', -3);
+    if (said.facts.durationH !== undefined) add('says for how long', -2);
+    if (said.claims.length > 0) add('tells claims', -3);
+    return found;
+  },
+  reply: (_facts, setting) => answerRig(changeRig(setting), setting),
+};

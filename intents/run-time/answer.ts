@@ -1,0 +1,132 @@
+import type { Chart } from '#answer/chart/chart.ts';
+import type { Reply } from '#answer/reply.ts';
+import { duration } from '#answer/say.ts';
+import { type Speech, wordsBeside } from '#answer/speech.ts';
+import type { Range } from '#quantity/range.ts';
+import { loadCautions } from '../cautions.ts';
+import { chargeChart } from '../charge-chart.ts';
+import { describeRig } from '../describe.ts';
+import { enough, figure, reasons } from '../figures.ts';
+import type { Setting } from '../intent.ts';
+import { readingNote, useOf } from '../use.ts';
+import { describeBank, timeSpan, wantedTime } from '../words.ts';
+import type { RunTime, RunTimeFacts } from './compute.ts';
+
+/** What this question says in other languages: the files of `words/`. */
+export const words = wordsBeside(import.meta.url);
+
+/** The sentence for a time range against a wanted one. */
+function headline(
+  runTime: Range,
+  wantedH: number | undefined,
+  verdict: 'yes' | 'tight' | 'no' | null,
+  w: Speech,
+): string {
+  const { say } = w;
+  const lasts = `${duration(runTime.value, w)} (${timeSpan(runTime, w)})`;
+  if (verdict === null) return say('lasts', 'It lasts {lasts}.', { lasts });
+  const wanted = wantedTime(wantedH!, w);
+  if (verdict === 'yes')
+    return say('yes-lasts', 'Yes: it lasts {lasts}, and you want {wanted}.', { lasts, wanted });
+  if (verdict === 'tight')
+    return say('tight-lasts', 'Tight: it lasts {lasts}, and you want {wanted}.', { lasts, wanted });
+  return say('no-lasts', 'No, not {wanted}: it lasts {lasts}.', { lasts, wanted });
+}
+
+/** What would make the wanted time: how much more battery, or how much less a day. */
+function remedy(facts: RunTimeFacts, { figures, bank }: RunTime, w: Speech): string {
+  const wantedH = facts.durationH!;
+  if (figures.runTime.value >= wantedH)
+    return w.say(
+      'hangs-on-health',
+      'It hangs on how healthy the battery is: use a little less, or put a little back, and it holds.',
+    );
+  const more = `${Math.ceil((bank.capacityAh * wantedH) / figures.runTime.value / 5) * 5}`;
+  const backAh = (figures.dailyUse.value * (wantedH - figures.runTime.value)) / 24;
+  const perDay = w.significant(backAh / Math.max(1, wantedH / 24), 2);
+  const wanted = wantedTime(wantedH, w);
+  return w.say(
+    'to-make-it',
+    'To make {wanted} you need about {more} Ah of the same battery, or about {perDay} Ah a day put back by sun or driving.',
+    { wanted, more, perDay },
+  );
+}
+
+/** A word where one thing draws more than the bank or an inverter's cut-out likes. */
+function bigDraw({ peakA, fit }: RunTime, w: Speech): string | undefined {
+  const amps = w.decimals(peakA, 0);
+  const limit = w.decimals(fit.limitA, 0);
+  if (peakA > fit.limitA)
+    return w.say(
+      'over-limit',
+      'One load draws about {amps} A, more than that battery should give without a break ({limit} A): expect it to cut out early.',
+      { amps, limit },
+    );
+  if (fit.fit === 'yes') return undefined;
+  const [sag, cutOut] = [w.decimals(fit.sagToV, 1), w.decimals(fit.cutOutV, 1)];
+  return w.say(
+    'sags',
+    'Under {amps} A it sags to about {sag} V when half full, and inverters cut out at about {cutOut} V.',
+    { amps, sag, cutOut },
+  );
+}
+
+/** The charge over the time wanted, or until it is used up, from four in the afternoon. */
+function chartOf(facts: RunTimeFacts, { bank, figures }: RunTime, setting: Setting, title: string): Chart {
+  const durationH = Math.max(6, Math.ceil(Math.max(facts.durationH ?? 0, figures.runTime.value * 1.15)));
+  const trip = {
+    bank,
+    depthPercent: facts.depthOfDischargePercent,
+    use: useOf(facts, bank.voltageV, setting.mainsV),
+    durationH,
+  };
+  const note = describeRig(facts, words(setting.language)).join(', ');
+  return chargeChart(trip, { title: title.replace(/\.$/, ''), note });
+}
+
+/** Words for a run time. */
+export function answerRunTime(facts: RunTimeFacts, result: RunTime, setting: Setting): Reply {
+  const { runTime, usableCapacity, dailyUse } = result.figures;
+  const wantedH = facts.durationH;
+  const verdict = wantedH === undefined ? null : enough(runTime, wantedH);
+  const w = words(setting.language);
+  const said = headline(runTime, wantedH, verdict, w);
+  const amps = w.significant(dailyUse.value / 24);
+  const ah = w.significant(dailyUse.value);
+  const drawn =
+    runTime.value < 10
+      ? w.say('amps-on-average', '{amps} A on average', { amps })
+      : w.say('ah-a-day', '{ah} Ah a day', { ah });
+  const [bank, usable] = [describeBank(result.bank, setting, w), w.significant(usableCapacity.value)];
+  const lines = [
+    w.say('gives', '{bank} gives about {usable} Ah to use; you draw about {drawn}.', {
+      bank,
+      usable,
+      drawn,
+    }),
+  ];
+  if (verdict === 'no' || verdict === 'tight') lines.push(remedy(facts, result, w));
+  for (const note of [bigDraw(result, w), readingNote(facts, w)]) if (note) lines.push(note);
+  const isLithium = result.bank.chemistry === 'lfp';
+  return {
+    headline: said,
+    lines,
+    verdict,
+    figures: {
+      runTime: figure(runTime, 'h'),
+      usableCapacity: figure(usableCapacity, 'Ah'),
+      dailyUse: figure(dailyUse, 'Ah'),
+    },
+    ...reasons(result),
+    chart: () => chartOf(facts, result, setting, said),
+    cautions: [
+      ...loadCautions(facts, result.bank),
+      ...(result.peakA >= 40 ? (['big-current'] as const) : []),
+    ],
+    next: [
+      isLithium ? w.say('next-agm', 'what if agm?') : w.say('next-lithium', 'what if lithium?'),
+      w.say('next-solar', 'what solar do I need?'),
+      w.say('next-working', 'show the working'),
+    ],
+  };
+}

@@ -1,0 +1,35 @@
+import { type Bank, bankOf } from '#engine/battery/bank.ts';
+import type { Explored } from '#engine/explore.ts';
+import { type BankFit, fitsBank } from '#engine/inverter/check.ts';
+import { exploreRunTime } from '#engine/loads/lasting.ts';
+import type { Facts } from '#rig/rig.ts';
+import { useOf } from '../use.ts';
+
+/** Facts that have a battery. */
+export type RunTimeFacts = Facts & { readonly batteries: NonNullable<Facts['batteries']> };
+
+export type RunTime = Explored<'runTime' | 'usableCapacity' | 'dailyUse'> & {
+  readonly bank: Bank;
+  /** The biggest single draw, A, and whether the bank can give it. */
+  readonly peakA: number;
+  readonly fit: BankFit;
+};
+
+/** In a time as short as this (h) whatever has no hours of its own is on throughout. */
+const shortH = 12;
+
+/** How long (h) the bank lasts from its state of charge with these loads and nothing coming in. */
+export function computeRunTime(facts: RunTimeFacts, mainsV?: number): RunTime {
+  const bank = bankOf(facts.batteries, facts.arrangement, facts.systemVoltageV)!;
+  const explored = exploreRunTime({
+    bank,
+    use: {
+      ...useOf(facts, bank.voltageV, mainsV),
+      doesMainsRunOn: true,
+      doAllRunOn: (facts.durationH ?? Infinity) <= shortH,
+    },
+    depthPercent: facts.depthOfDischargePercent,
+    temperatureC: facts.ambientC,
+  });
+  return { ...explored, bank, fit: fitsBank(bank, explored.peakA, facts.ambientC) };
+}

@@ -1,0 +1,122 @@
+import type { Figure } from '#answer/answer.ts';
+import type { Reply } from '#answer/reply.ts';
+import { list, sentence, span } from '#answer/say.ts';
+import { fromBase, symbolOf, unitOf } from '#quantity/quantity.ts';
+import type { Range } from '#quantity/range.ts';
+import { plain, significant } from '#quantity/round.ts';
+import { describeRig } from '../describe.ts';
+import { figure, reasons } from '../figures.ts';
+import type { Setting } from '../intent.ts';
+import { isSpeaker, nameOf, ownerOf } from './claims.ts';
+import type { Settled } from './compute.ts';
+import type { Finding, Heard } from './dispute.ts';
+import { judge } from './judge.ts';
+
+type Found = Extract<Settled, { kind: 'found' }>;
+
+const are = (name: string): string => (name === 'you' || name === 'they' ? 'are' : 'is');
+
+/** "4 days", as it was said. */
+const claimed = ({ said, unit }: Heard): string =>
+  `${significant(said, 4)} ${said === 1 ? unit.replace(/s$/, '') : unit}`;
+
+/** The unit the answer is given in: that of the first claim, else the base unit. */
+function inClaimsUnit({ finding, claims }: Found): { readonly range: Range; readonly unit: string } {
+  const fitting = claims.find(c => unitOf(c.unit)?.dimension === finding.dimension);
+  const unit = fitting?.unit ?? symbolOf(finding.dimension);
+  const row = unitOf(unit);
+  if (!row) return { range: finding.answer, unit };
+  const to = (x: number): number => fromBase(x, row);
+  const { value, low, high } = finding.answer;
+  return { range: { value: to(value), low: to(low), high: to(high) }, unit };
+}
+
+/** Who is right, in the first line, with the number. */
+function headline(found: Found, setting: Setting): string {
+  const { finding, claims } = found;
+  if (finding.headline) return finding.headline;
+  const { range, unit } = inClaimsUnit(found);
+  const isExact = range.high - range.low < 0.005 * range.value;
+  const spread = span(range.low, range.high, unit);
+  const result = `${finding.says} about ${plain(range.value)} ${unit}${isExact ? '' : ` (${spread})`}`;
+  const { ranked, fair, isNeither } = judge(claims, finding.answer);
+  const [first] = ranked;
+  if (!first) return `${sentence(result)}.`;
+  const name = nameOf(first.who, setting.from);
+  if (isNeither)
+    return claims.length > 1
+      ? `Neither is near: ${result}. ${sentence(name)} ${are(name)} less far off.`
+      : `${sentence(ownerOf(first.who, setting.from))} ${claimed(first)} is far off: ${result}.`;
+  if (fair.length > 1)
+    return `${fair.length === 2 ? 'Both' : 'All'} can be right: ${result}. ${sentence(name)} ${are(name)} nearest to the likely value.`;
+  if (claims.length === 1)
+    return `${sentence(ownerOf(first.who, setting.from))} ${claimed(first)} ${fair.length > 0 ? 'is fair' : 'is a bit off'}: ${result}.`;
+  return `${sentence(name)} ${are(name)} closest: ${result}.`;
+}
+
+/** What would have to be true for each claim, three at most. */
+function conditions({ finding, claims }: Found, setting: Setting): string | undefined {
+  const parts = claims.slice(0, 3).flatMap(claim => {
+    const would = finding.wouldMean(claim.value);
+    return would ? [`${ownerOf(claim.who, setting.from)} ${claimed(claim)} ${would}`] : [];
+  });
+  return parts.length > 0 ? `${sentence(parts.join('; '))}.` : undefined;
+}
+
+function closestFigure(found: Found): Record<string, Figure> {
+  const who = found.finding.closest ?? judge(found.claims, found.finding.answer).ranked[0]?.who;
+  return who === undefined ? {} : { closest: { value: who } };
+}
+
+const nextFor = (finding: Finding): readonly string[] =>
+  finding.dimension === 'time' ? ['what if lithium?', 'show the working'] : ['show the working'];
+
+/** The claims on the answer's range, where they are of one unit. */
+function chartOf(found: Found, setting: Setting): Reply['chart'] {
+  const { range, unit } = inClaimsUnit(found);
+  const row = unitOf(unit);
+  const fitting = found.claims.filter(c => unitOf(c.unit)?.dimension === found.finding.dimension);
+  if (!row || fitting.length === 0) return undefined;
+  const claims = fitting.map(c => ({
+    who: sentence(nameOf(c.who, setting.from)),
+    value: fromBase(c.value, row),
+  }));
+  const title = headline(found, setting).replace(/\.$/, '');
+  return () => ({
+    kind: 'claims',
+    title,
+    note: describeRig(setting.said.facts).join(', '),
+    unit,
+    ...range,
+    claims,
+  });
+}
+
+function answerFound(found: Found, setting: Setting): Reply {
+  const { finding } = found;
+  const { range, unit } = inClaimsUnit(found);
+  const lines = [conditions(found, setting), finding.measure];
+  return {
+    headline: headline(found, setting),
+    lines: lines.filter(line => line !== undefined),
+    verdict: finding.verdict ?? null,
+    figures: { answer: figure(range, unit), ...closestFigure(found) },
+    ...(finding.explored ? reasons(finding.explored) : {}),
+    chart: chartOf(found, setting),
+    cautions: finding.cautions,
+    next: nextFor(finding),
+  };
+}
+
+/** Words for an argument: who is closest and what each claim would need, or what is missing to say so. */
+export function answerSettle(settled: Settled, setting: Setting): Reply {
+  if (settled.kind === 'found') return answerFound(settled, setting);
+  const people = [...new Set(settled.claims.map(c => c.who))];
+  const names = people.map(who => (isSpeaker(who, setting.from) ? 'you' : nameOf(who, setting.from)));
+  return {
+    headline: `I can't tell yet${names.length > 0 ? ` between ${list(names)}` : ''}: to settle that I need ${settled.missing}. Can you tell me?`,
+    verdict: null,
+    figures: {},
+    next: ['sam says 3 days, lou says 5. 100Ah lithium, fridge 1.5A average'],
+  };
+}

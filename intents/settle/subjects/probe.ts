@@ -1,0 +1,21 @@
+import { type Explored, explore, type Values } from '#engine/explore.ts';
+import type { Assumption } from '#quantity/range.ts';
+import type { Trace } from '#rule/trace.ts';
+
+export interface Probe {
+  readonly explored: Explored<'answer'>;
+  /** The same calculation with some of the likely values changed, for solving backwards. */
+  readonly at: (changed: Values) => number;
+}
+
+/** One number with its range from its assumptions, kept for trying other values. */
+export function probe(
+  assumptions: readonly Assumption[],
+  compute: (values: Values, trace?: Trace) => number,
+): Probe {
+  const likely: Values = Object.fromEntries(assumptions.map(a => [a.name, a.value]));
+  const explored = explore<'answer'>(assumptions, 'answer', (values, trace) => ({
+    answer: compute(values, trace),
+  }));
+  return { explored, at: changed => compute({ ...likely, ...changed }) };
+}

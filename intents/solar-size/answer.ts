@@ -1,0 +1,193 @@
+import { nameOf } from '#answer/assumed.ts';
+import type { Reply } from '#answer/reply.ts';
+import { listIn, sentence, span } from '#answer/say.ts';
+import { type Speech, wordsBeside } from '#answer/speech.ts';
+import { loadCautions } from '../cautions.ts';
+import { figure, reasons } from '../figures.ts';
+import type { Setting } from '../intent.ts';
+import { describeSun, sunHint, whereAndWhen } from '../sun.ts';
+import { readingNote } from '../use.ts';
+import type { SolarSize, SolarSizeFacts } from './compute.ts';
+
+/** What this question says in other languages: the files of `words/`. */
+export const words = wordsBeside(import.meta.url);
+
+/** Ratings that panels, and pairs of them, come in, W. Common practice. */
+const panelSizesW = [20, 40, 60, 80, 100, 120, 160, 200, 250, 300, 350, 400, 500, 600, 800, 1000];
+const nextSize = (watts: number): number =>
+  panelSizesW.find(size => size >= watts) ?? Math.ceil(watts / 200) * 200;
+
+/** Watts as a person says them, to two figures: 177 → 180. */
+const watts = (value: number, w: Speech): string => w.significant(Number(value.toPrecision(2)));
+const article = (size: number): string => (/^(8|11$|18$)/.test(String(size)) ? 'an' : 'a');
+
+type Verdict = 'yes' | 'tight' | 'no' | null;
+
+/** The figures that a screen can show: none where the sun doesn't rise. */
+const figuresOf = ({ figures }: SolarSize) => ({
+  ...(Number.isFinite(figures.panelPower.value) && { panelPower: figure(figures.panelPower, 'W') }),
+  dailyUse: figure(figures.dailyUse, 'Ah'),
+});
+
+/** Why panels alone can't run it, or only by day. */
+function reasonAgainst(facts: SolarSizeFacts, result: SolarSize, isAtNight: boolean, w: Speech): string {
+  const { drawW, bestW, presentW } = result;
+  if (presentW !== undefined && drawW > bestW!) {
+    const names = listIn(facts.loads?.map(load => nameOf(load.name, w)) ?? [], w);
+    return w.say(
+      'panel-too-small',
+      '{panel} W of panel gives about {best} W in full sun, and {names} draws about {draw} W.',
+      {
+        panel: w.significant(presentW),
+        best: w.plain(bestW!),
+        names: names || w.say('that', 'that'),
+        draw: w.plain(drawW),
+      },
+    );
+  }
+  return isAtNight
+    ? w.say('no-sun-at-night', 'there is no sun at night, so a battery has to carry it through the dark.')
+    : w.say(
+        'stops-with-cloud',
+        'it stops whenever a cloud or the evening takes the sun; a battery has to sit in between.',
+      );
+}
+
+/** Panels alone, without a battery between: they run a thing only while the sun gives what it draws. */
+function answerStraight(facts: SolarSizeFacts, result: SolarSize, setting: Setting): Reply {
+  const { drawW, bestW, presentW, figures } = result;
+  const w = words(setting.language);
+  const isAtNight = setting.said.cues.has('night');
+  const falls = presentW !== undefined && drawW > bestW!;
+  const verdict = isAtNight || falls || drawW > 300 ? 'no' : 'tight';
+  const reason = reasonAgainst(facts, result, isAtNight, w);
+  const { panelPower, dailyUse } = figures;
+  const gaps = { ah: w.plain(dailyUse.value), kwh: w.plain((dailyUse.value * result.voltageV) / 1000) };
+  const sized = Number.isFinite(panelPower.value)
+    ? w.say(
+        'off-battery-and-panel',
+        'To run it off a battery instead takes about {ah} Ah ({kwh} kWh) a day, and about {watts} W of panel to put that back.',
+        { ...gaps, watts: watts(panelPower.value, w) },
+      )
+    : w.say('off-battery', 'To run it off a battery instead takes about {ah} Ah ({kwh} kWh) a day.', gaps);
+  return {
+    headline:
+      verdict === 'no'
+        ? w.say('no-because', 'No: {reason}', { reason })
+        : w.say('only-in-sun', 'Only while the sun is on it: {reason}', { reason }),
+    lines:
+      falls && isAtNight
+        ? [w.say('dark', 'At night there is no sun at all: a battery has to carry it.'), sized]
+        : [sized],
+    verdict,
+    figures: figuresOf(result),
+    ...reasons(result),
+    cautions: loadCautions(facts),
+    next: [w.say('next-battery', 'what battery do I need?'), w.say('next-working', 'show the working')],
+  };
+}
+
+/** Whether the panels at hand do: yes above the range, no below it. */
+function judge({ figures, presentW }: SolarSize, setting: Setting): Verdict {
+  if (presentW === undefined || !setting.said.cues.has('ask-can-it')) return null;
+  if (presentW >= figures.panelPower.high) return 'yes';
+  return presentW < figures.panelPower.low ? 'no' : 'tight';
+}
+
+function headline(facts: SolarSizeFacts, result: SolarSize, verdict: Verdict, w: Speech): string {
+  const { panelPower } = result.figures;
+  const where = whereAndWhen(facts, result.sun, w);
+  if (!Number.isFinite(panelPower.value))
+    return w.say('no-sunrise', "No panel will do: the sun doesn't rise{where}.", { where });
+  const size = nextSize(panelPower.value);
+  const gaps = {
+    watts: watts(panelPower.value, w),
+    range: span(panelPower.low, panelPower.high, 'W', w),
+    where,
+    size: `${size}`,
+    article: article(size),
+    has: w.significant(result.presentW ?? 0),
+  };
+  if (verdict === null)
+    return w.say(
+      'panel-size',
+      'About {watts} W of solar ({range}){where}: {article} {size} W panel does it.',
+      gaps,
+    );
+  if (verdict === 'yes')
+    return w.say(
+      'panel-enough',
+      'Yes, {has} W is enough: you need about {watts} W of solar ({range}){where}.',
+      gaps,
+    );
+  if (verdict === 'tight')
+    return w.say(
+      'panel-tight',
+      'Tight: you need about {watts} W of solar ({range}){where}, and have {has} W.',
+      gaps,
+    );
+  return w.say(
+    'panel-short',
+    'No, {has} W is not enough: you need about {watts} W of solar ({range}){where}.',
+    gaps,
+  );
+}
+
+/** Whether the panels told are enough: "Your 200 W falls short of it." */
+function ownPanels(watts: string, isEnough: boolean, setting: Setting, w: Speech): string {
+  const isOwn = setting.recalled.has('solar');
+  const owner = isOwn ? setting.owner : undefined;
+  const gaps = { watts, owner: owner ? sentence(owner) : '' };
+  if (owner)
+    return isEnough
+      ? w.say('owner-covers', "{owner}'s {watts} W covers it.", gaps)
+      : w.say('owner-short', "{owner}'s {watts} W falls short of it.", gaps);
+  if (isOwn)
+    return isEnough
+      ? w.say('your-covers', 'Your {watts} W covers it.', gaps)
+      : w.say('your-short', 'Your {watts} W falls short of it.', gaps);
+  return isEnough
+    ? w.say('covers', '{watts} W covers it.', gaps)
+    : w.say('falls-short', '{watts} W falls short of it.', gaps);
+}
+
+/** Words for a panel size. */
+export function answerSolarSize(facts: SolarSizeFacts, result: SolarSize, setting: Setting): Reply {
+  const isStraight = setting.said.cues.has('carry-over') || facts.without?.includes('battery');
+  if (isStraight) return answerStraight(facts, result, setting);
+  const { figures, sun, presentW } = result;
+  const w = words(setting.language);
+  const verdict = judge(result, setting);
+  const hasPanels = verdict === null && presentW !== undefined && presentW !== figures.panelPower.value;
+  const isDark = !Number.isFinite(figures.panelPower.value);
+  const lines = [
+    isDark
+      ? undefined
+      : w.say(
+          'puts-back',
+          'That puts back about {ah} Ah a day on an average day; a few cloudy days in a row need spare battery.',
+          { ah: w.plain(figures.dailyUse.value) },
+        ),
+    hasPanels
+      ? ownPanels(w.significant(presentW), presentW >= figures.panelPower.value, setting, w)
+      : undefined,
+    isDark ? undefined : describeSun(facts, sun, figures.peakSunHours.value, w),
+    sunHint(facts, sun, w),
+    readingNote(facts, w),
+  ].filter(line => line !== undefined);
+  return {
+    headline: headline(facts, result, verdict, w),
+    lines: lines.slice(0, 4),
+    verdict,
+    figures: figuresOf(result),
+    ...reasons(result),
+    cautions: loadCautions(facts),
+    next: [
+      sun.controller === 'pwm' ? w.say('next-mppt', 'what if mppt?') : w.say('next-pwm', 'what if pwm?'),
+      sun.sky === 'overcast'
+        ? w.say('next-sunny', 'what if it is sunny?')
+        : w.say('next-overcast', 'what if it is overcast?'),
+      w.say('next-working', 'show the working'),
+    ],
+  };
+}

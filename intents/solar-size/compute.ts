@@ -1,0 +1,65 @@
+import { bankOf } from '#engine/battery/bank.ts';
+import { type Explored, explore } from '#engine/explore.ts';
+import { dailyUseAh, runningCurrentA, useAssumptions } from '#engine/loads/model.ts';
+import {
+  bestPowerOf,
+  chargeAssumption,
+  panelPowerFor,
+  type SolarCase,
+  solarAssumptions,
+} from '#engine/solar/model.ts';
+import type { Facts } from '#rig/rig.ts';
+import type { Setting } from '../intent.ts';
+import { panelsW, sunOf } from '../sun.ts';
+import { useOf } from '../use.ts';
+
+type SunSetting = Pick<Setting, 'at' | 'mainsV'>;
+
+export type SolarSizeFacts = Facts;
+
+export interface SolarSize extends Explored<'panelPower' | 'dailyUse' | 'peakSunHours'> {
+  readonly sun: SolarCase;
+  readonly voltageV: number;
+  /** What the loads take while all of them run, W at the battery. */
+  readonly drawW: number;
+  /** Rating of the panels that are there already, W. */
+  readonly presentW?: number;
+  /** What those bring at best, in full sun, W. */
+  readonly bestW?: number;
+}
+
+/** Panel rating (W) that puts back a day's use on an average day of the month. */
+export function computeSolarSize(facts: SolarSizeFacts, setting: SunSetting): SolarSize {
+  const bank = bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV);
+  const voltageV = bank?.voltageV ?? ((facts.systemVoltageV ?? 12) > 18 ? 24 : 12);
+  const sun = sunOf(facts, setting.at);
+  const use = useOf(facts, voltageV, setting.mainsV);
+  const assumptions = [...solarAssumptions(sun), chargeAssumption(bank?.chemistry), ...useAssumptions(use)];
+  const explored = explore<'panelPower' | 'dailyUse' | 'peakSunHours'>(
+    assumptions,
+    'panelPower',
+    (values, trace) => {
+      const dailyUse = dailyUseAh(use, values, trace);
+      const { panelPowerW, peakSunHours } = panelPowerFor(
+        dailyUse,
+        { ...sun, nominalVoltageV: voltageV },
+        values,
+        trace,
+      );
+      return { panelPower: panelPowerW, dailyUse, peakSunHours };
+    },
+  );
+  const likely = Object.fromEntries(assumptions.map(a => [a.name, a.value]));
+  const presentW = panelsW(facts);
+  return {
+    ...explored,
+    sun,
+    voltageV,
+    drawW: use.loads.reduce(
+      (sum, load) => sum + load.count * runningCurrentA(load, use, likely) * voltageV,
+      0,
+    ),
+    presentW,
+    bestW: presentW === undefined ? undefined : bestPowerOf(presentW, sun, likely),
+  };
+}

@@ -1,0 +1,78 @@
+import type { Reply } from '#answer/reply.ts';
+import { sentence, span } from '#answer/say.ts';
+import { plain, significant } from '#quantity/round.ts';
+import { loadCautions } from '../cautions.ts';
+import { enough, figure, reasons } from '../figures.ts';
+import type { Setting } from '../intent.ts';
+import { describeSun, sunHint, whereAndWhen, whosePanels } from '../sun.ts';
+import type { SolarYield, SolarYieldFacts } from './compute.ts';
+
+/** Tilting is worth a word from this gain on. */
+const worthTilting = 1.12;
+
+function headline(facts: SolarYieldFacts, result: SolarYield, setting: Setting): string {
+  const { dailyYield: ah, dailyYieldEnergy: wh } = result.figures;
+  const panels = `${whosePanels(setting)}${significant(result.powerW)} W`;
+  if (ah.high < 0.05) return `Nothing: the sun doesn't rise${whereAndWhen(facts, result.sun)}.`;
+  return sentence(
+    `${panels} makes about ${plain(ah.value)} Ah a day (${span(ah.low, ah.high, 'Ah')}), ${significant(Number(wh.value.toPrecision(2)))} Wh${whereAndWhen(facts, result.sun)}.`,
+  );
+}
+
+/** Whether it covers the use, in words. */
+function balance({ figures }: SolarYield, verdict: 'yes' | 'tight' | 'no'): string {
+  const use = `${plain(figures.dailyUse.value)} Ah a day`;
+  if (verdict === 'yes') return `Yes, that covers your ${use}, losses in the battery counted.`;
+  if (verdict === 'tight') return `That is close to your ${use}: a run of cloud leaves you short.`;
+  return `That doesn't cover your ${use}: about ${plain(-figures.surplus.value)} Ah a day is missing.`;
+}
+
+/** What helps, most useful first. */
+function hints(facts: SolarYieldFacts, result: SolarYield): string[] {
+  const { figures, sun, tiltedAh, capacityAh } = result;
+  const gain = tiltedAh === undefined ? 1 : tiltedAh / figures.dailyYield.value;
+  return [
+    sun.shade && sun.shade !== 'none'
+      ? 'Shade is a guess: even a little on one corner can halve a panel.'
+      : undefined,
+    sunHint(facts, sun),
+    gain > worthTilting
+      ? `Angled at the sun it would make about ${plain(100 * (gain - 1))} % more.`
+      : undefined,
+    capacityAh !== undefined && figures.dailyYield.value > capacityAh / 2
+      ? 'A battery that is nearly full takes less than that.'
+      : undefined,
+  ].filter(hint => hint !== undefined);
+}
+
+/** Words for a day's yield. */
+export function answerSolarYield(facts: SolarYieldFacts, result: SolarYield, setting: Setting): Reply {
+  const { figures, sun } = result;
+  const { said } = setting;
+  const hasUse = figures.dailyUse.value > 0;
+  const isAsked = hasUse && (said.cues.has('ask-can-it') || !!said.facts.loads || !!said.facts.dailyUseAh);
+  const verdict = isAsked ? enough(figures.surplus, 0) : null;
+  const lines = [
+    ...(verdict ? [balance(result, verdict)] : []),
+    ...(figures.peakSunHours.value > 0 ? [describeSun(facts, sun, figures.peakSunHours.value)] : []),
+    ...hints(facts, result),
+  ];
+  return {
+    headline: headline(facts, result, setting),
+    lines: lines.slice(0, 3),
+    verdict,
+    figures: {
+      dailyYield: figure(figures.dailyYield, 'Ah'),
+      dailyYieldEnergy: figure(figures.dailyYieldEnergy, 'Wh'),
+      peakSunHours: figure(figures.peakSunHours, 'h'),
+      ...(isAsked && { dailyUse: figure(figures.dailyUse, 'Ah') }),
+    },
+    ...reasons(result),
+    cautions: isAsked ? loadCautions(facts) : [],
+    next: [
+      sun.sky === 'overcast' ? 'what if it is sunny?' : 'what if it is overcast?',
+      sun.mount === 'tilted' ? 'and flat?' : 'and tilted?',
+      'show the working',
+    ],
+  };
+}

@@ -1,0 +1,46 @@
+import type { Verdict } from '#answer/answer.ts';
+import type { Reply } from '#answer/reply.ts';
+import { duration } from '#answer/say.ts';
+import { decimals, significant } from '#quantity/round.ts';
+import type { Facts } from '#rig/rig.ts';
+import { loadCautions } from '../cautions.ts';
+import { enough, figure, reasons } from '../figures.ts';
+import { timeSpan, wantedTime } from '../words.ts';
+import type { StarterTime } from './compute.ts';
+
+function headline(facts: Facts, { explored, bank, isSizeAssumed }: StarterTime, verdict: Verdict): string {
+  const { runTime } = explored.figures;
+  const time = `${duration(runTime.value)} (${timeSpan(runTime)})`;
+  const size = `${isSizeAssumed ? 'a usual ' : 'the '}${decimals(bank.capacityAh, 0)} Ah starter battery`;
+  if (verdict === null) return `About ${time.replace('about ', '')} on ${size} before starting is at risk.`;
+  const wanted = wantedTime(facts.durationH!);
+  if (verdict === 'yes') return `Yes, it should still start after ${wanted}: ${size} has ${time} to spare.`;
+  if (verdict === 'tight') return `Tight: ${wanted} is about what ${size} can spare, ${time}.`;
+  return `No, don't count on it starting after ${wanted}: ${size} can spare ${time}.`;
+}
+
+/** Words for what a starter battery can spare. */
+export function answerStarterReserve(facts: Facts, result: StarterTime): Reply {
+  const { explored, bank } = result;
+  const { runTime, usableCapacity, dailyUse } = explored.figures;
+  const wantedH = facts.durationH;
+  const verdict = wantedH === undefined ? null : enough(runTime, wantedH);
+  const drawnAh = wantedH === undefined ? undefined : (dailyUse.value * wantedH) / 24;
+  const lines = [
+    drawnAh === undefined
+      ? `You draw about ${significant(dailyUse.value / 24)} A; about ${significant(usableCapacity.value)} Ah may go.`
+      : `That takes about ${significant(drawnAh)} Ah, ${decimals((100 * drawnAh) / bank.capacityAh, 0)} % of it; about ${significant(usableCapacity.value)} Ah may go.`,
+    'Read it at rest: below 12.4 V stop and start the engine; an old battery or a cold morning needs more in hand.',
+  ];
+  if (verdict !== 'yes')
+    lines.push('A second battery on a DC-DC charger or isolator carries camp loads without that worry.');
+  return {
+    headline: headline(facts, result, verdict),
+    lines,
+    verdict,
+    figures: { runTime: figure(runTime, 'h'), usableCapacity: figure(usableCapacity, 'Ah') },
+    ...reasons(explored),
+    cautions: ['starter-reserve', ...loadCautions(facts, bank)],
+    next: ['what second battery do I need?', 'isolator or dcdc?', 'show the working'],
+  };
+}

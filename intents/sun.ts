@@ -1,0 +1,133 @@
+import { nameOf } from '#answer/assumed.ts';
+import { english, type Speech } from '#answer/speech.ts';
+import type { SolarCase } from '#engine/solar/model.ts';
+import { placeByName, placesOfOneName } from '#places/find.ts';
+import type { Facts } from '#rig/rig.ts';
+import type { Setting } from './intent.ts';
+
+/** The facts that bear on the sun, for `takes`. */
+export const sunFacts = [
+  'solar',
+  'mount',
+  'place',
+  'latitudeDeg',
+  'longitudeDeg',
+  'month',
+  'sky',
+  'shade',
+  'peakSunHours',
+  'ambientC',
+  'batteries',
+  'arrangement',
+  'systemVoltageV',
+] as const satisfies readonly (keyof Facts)[];
+
+const months = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+] as const;
+
+/** Rating (W) of all panels together, where any was told. */
+export function panelsW(facts: Facts): number | undefined {
+  const told = facts.solar?.filter(panel => panel.powerW !== undefined) ?? [];
+  return told.length === 0 ? undefined : told.reduce((sum, { count, powerW }) => sum + count * powerW!, 0);
+}
+
+/** The sun of a question: the place by its name where no coordinates came with it, the month of the message where none was said. */
+export function sunOf(facts: Facts, at: Date): SolarCase {
+  const found =
+    facts.latitudeDeg === undefined && facts.place !== undefined ? placeByName(facts.place) : undefined;
+  return {
+    latitudeDeg: facts.latitudeDeg ?? found?.latitudeDeg,
+    longitudeDeg: facts.latitudeDeg === undefined ? found?.longitudeDeg : facts.longitudeDeg,
+    month: facts.month ?? at.getUTCMonth() + 1,
+    mount: facts.mount,
+    controller: facts.solar?.find(panel => panel.controller)?.controller,
+    sky: facts.sky,
+    shade: facts.shade,
+    peakSunHours: facts.peakSunHours,
+    ambientC: facts.ambientC,
+  };
+}
+
+/** " in Darwin in August", " in full cloud", or nothing. */
+export function whereAndWhen(facts: Facts, sun: SolarCase, words: Speech = english): string {
+  if (facts.peakSunHours !== undefined || sun.latitudeDeg === undefined) return '';
+  const month = words.say(`month-${sun.month}`, months[sun.month! - 1]!);
+  const { place } = facts;
+  return place === undefined
+    ? ` ${words.say('there-in-month', 'there in {month}', { month })}`
+    : ` ${words.say('in-place-in-month', 'in {place} in {month}', { place: nameOf(place, words, 'place'), month })}`;
+}
+
+const skies = { sunny: 'clear sky', mixed: 'average weather', overcast: 'full cloud all day' } as const;
+
+/** What the sun was reckoned with: "About 6 peak sun hours a day, panels flat, average weather." */
+export function describeSun(
+  facts: Facts,
+  sun: SolarCase,
+  peakSunHours: number,
+  words: Speech = english,
+): string {
+  const { say } = words;
+  const isTold = facts.peakSunHours !== undefined;
+  const isPlain = isTold && sun.sky !== 'overcast';
+  const hours = words.significant(peakSunHours, 2);
+  const sky = sun.sky ?? 'mixed';
+  const controller = sun.controller?.toUpperCase();
+  const parts = [
+    say('sun-hours', '{hours} peak sun hours a day', { hours }),
+    isTold
+      ? ''
+      : sun.mount === 'tilted'
+        ? say('panels-tilted', 'panels angled at the sun')
+        : say('panels-flat', 'panels flat'),
+    isPlain ? '' : say(`sky-${sky}`, skies[sky]),
+    controller
+      ? say('controller', '{controller} controller', { controller })
+      : say('controller-taken', 'MPPT controller taken'),
+  ];
+  const all = parts.filter(Boolean).join(', ');
+  return isPlain
+    ? say('with-sun', 'With {all}.', { all })
+    : say('reckoned-with', 'Reckoned with about {all}.', { all });
+}
+
+/** What would make the figure better: a place, or which of several places of a name was taken. */
+export function sunHint(facts: Facts, sun: SolarCase, words: Speech = english): string | undefined {
+  const { place } = facts;
+  if (facts.peakSunHours !== undefined) return undefined;
+  if (place !== undefined && sun.latitudeDeg === undefined) {
+    const text = "I don't know where {place} is; a bigger town nearby would help.";
+    return words.say('unknown-place', text, { place });
+  }
+  if (sun.latitudeDeg === undefined)
+    return words.say('tell-the-place', 'Tell me the place and month for a closer figure.');
+  const [first, second] = place === undefined ? [] : placesOfOneName(place);
+  if (!first || !second) return undefined;
+  const country = countryName(first.country, words.language);
+  const gaps = { place: first.name, country };
+  return words.say('took-place', 'I took {place} in {country}; there are others.', gaps);
+}
+
+const countryNames = new Map<string, Intl.DisplayNames>();
+
+function countryName(code: string, language: string): string {
+  const names = countryNames.get(language) ?? new Intl.DisplayNames([language], { type: 'region' });
+  countryNames.set(language, names);
+  return names.of(code) ?? code;
+}
+
+/** Facts that memory filled in read "your 200 W". */
+export const whosePanels = (setting: Pick<Setting, 'recalled' | 'owner'>): string =>
+  setting.recalled.has('solar') ? (setting.owner ? `${setting.owner}'s ` : 'your ') : '';

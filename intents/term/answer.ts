@@ -1,0 +1,93 @@
+import type { Reply } from '#answer/reply.ts';
+import { list, sentence } from '#answer/say.ts';
+import { decimals } from '#quantity/round.ts';
+import type { Facts } from '#rig/rig.ts';
+import type { Setting } from '../intent.ts';
+import { usableOf } from './compute.ts';
+import { isOnlyTerms, mentioned, nearest, termsIn } from './match.ts';
+import { comparisonOf, type Term, terms } from './terms.ts';
+
+const keyed = (key: string): Term => terms.find(t => t.key === key)!;
+
+/** Terms whose answer takes a number from the battery spoken of. */
+const ofCapacity: readonly string[] = ['depth of discharge', 'amp hour', 'agm', 'gel', 'lfp', 'cycle'];
+
+/** "Of your 120 Ah about 60 Ah are for use." */
+function live(facts: Facts, setting: Setting): string | undefined {
+  const known = usableOf(facts);
+  if (!known) return undefined;
+  const whose = setting.recalled.has('batteries') ? 'your' : 'the';
+  return `Of ${whose} ${decimals(known.capacityAh, 0)} Ah about ${decimals(known.usable.value, 0)} Ah are for use.`;
+}
+
+const ask = (term: Term): string => `what is ${/^[A-Z]+$/.test(term.name) ? term.name : term.key}?`;
+
+/** Terms to go on with: those the explanation itself uses. */
+function onwards(term: Term): string[] {
+  const others = mentioned(term.says.join(' ')).filter(t => t !== term && !['amp', 'volt'].includes(t.key));
+  return [...others.slice(0, 2).map(ask), 'teach me'].slice(0, 3);
+}
+
+function explain(term: Term, facts: Facts, setting: Setting): Reply {
+  const more = ofCapacity.includes(term.key) ? live(facts, setting) : undefined;
+  const [first, ...rest] = term.says;
+  return {
+    headline: `${sentence(term.name)}: ${first}`,
+    lines: [...rest, `For example: ${term.example}`, ...(more ? [more] : [])],
+    verdict: null,
+    cautions: term.caution ? [term.caution] : [],
+    next: onwards(term),
+  };
+}
+
+function compare(a: Term, b: Term): Reply {
+  const known = comparisonOf(a, b);
+  const headline = known?.says ?? `${sentence(a.name)}: ${a.says[0]}`;
+  const lines = known ? [`For example: ${a.example}`] : [`${sentence(b.name)}: ${b.says[0]}`];
+  const cautions = [a.caution, b.caution].filter(c => c !== undefined);
+  return { headline, lines, verdict: null, cautions, next: [ask(a), ask(b), 'teach me'] };
+}
+
+/** Why the whole label can't be used. */
+function whyNotAll(facts: Facts, setting: Setting): Reply {
+  const known = usableOf(facts);
+  const lines = [
+    'The label counts down to quite empty. Each time a lead-acid battery goes below half it loses some of its life, so people stop at 50 % depth of discharge; lithium stands 80 to 100 %.',
+    ...(known ? [live(facts, setting)!] : []),
+  ];
+  const headline = known?.isLithium
+    ? 'Lithium lets you use 80 to 100 % of the label; the last bit is left to spare the cells.'
+    : 'Because a lead-acid battery wears out fast below half: about 50 % of the label is for use.';
+  return {
+    headline,
+    lines,
+    verdict: null,
+    cautions: [],
+    next: [ask(keyed('depth of discharge')), 'agm or lithium?'],
+  };
+}
+
+function unknown(phrase: string): Reply {
+  const near = nearest(phrase).map(t => t.name);
+  const offer =
+    near.length > 0 ? `Do you mean ${list(near, 'or')}?` : 'Which word of 12 V power do you mean?';
+  const what = phrase === '' ? "I'm not sure which word you mean." : `I don't know “${phrase.slice(0, 40)}”.`;
+  return {
+    headline: `${what} ${offer}`,
+    verdict: null,
+    next: (near.length > 0 ? nearest(phrase) : [keyed('amp hour'), keyed('depth of discharge')]).map(ask),
+  };
+}
+
+/** Words for a term asked after; two terms are compared; an unknown one is asked back. */
+export function answerTerm(facts: Facts, setting: Setting): Reply {
+  const { said } = setting;
+  const found = said.term === undefined ? [] : termsIn(said.term);
+  const [first, second] = found;
+  const isDepth = first?.key === 'depth of discharge' || (!first && facts.batteries !== undefined);
+  if (said.cues.has('ask-why') && isDepth) return whyNotAll(facts, setting);
+  if (!first) return unknown(said.term ?? '');
+  const isPair = second && (comparisonOf(first, second) !== undefined || isOnlyTerms(said.term!));
+  // "What is an inverter, and do I need one for phones": the first is what is asked after.
+  return isPair ? compare(first, second) : explain(first, facts, setting);
+}

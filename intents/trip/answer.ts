@@ -1,0 +1,122 @@
+import type { Reply } from '#answer/reply.ts';
+import { duration, list, sentence } from '#answer/say.ts';
+import type { CautionCode } from '#answer/words/en.ts';
+import { decimals, significant } from '#quantity/round.ts';
+import { loadCautions } from '../cautions.ts';
+import { chargeChart } from '../charge-chart.ts';
+import { describeRig } from '../describe.ts';
+import { enough, figure, reasons } from '../figures.ts';
+import type { Setting } from '../intent.ts';
+import { describeBank } from '../words.ts';
+import { longestH, type TripAnswer, type TripFacts } from './compute.ts';
+import { hourOfDay, moment } from './when.ts';
+
+type Verdict = 'yes' | 'tight' | 'no';
+
+const isFlat = ({ likely }: TripAnswer): boolean => likely.balance.flatAtH !== undefined;
+
+/** Yes, no, or tight: against the limit, and never yes or tight where it is flat anyway. */
+function judge(result: TripAnswer): Verdict {
+  const { lowestCharge, margin } = result.figures;
+  const limit = lowestCharge.value - margin.value;
+  if (isFlat(result) && lowestCharge.high < limit) return 'no';
+  return enough(margin, 0);
+}
+
+function headline(facts: TripFacts, result: TripAnswer, verdict: Verdict): string {
+  const { lowestCharge, margin } = result.figures;
+  const { balance } = result.likely;
+  const when = (atH: number): string => moment(atH, result.startHour, facts.startWeekday);
+  const limit = `${decimals(lowestCharge.value - margin.value, 0)} %`;
+  if (balance.flatAtH !== undefined)
+    return `${verdict === 'tight' ? 'Tight: likely' : 'No: it runs'} flat after ${duration(balance.flatAtH)} (${when(balance.flatAtH)}).`;
+  const spread = `${decimals(lowestCharge.low, 0)}–${decimals(lowestCharge.high, 0)} %`;
+  const lowest = `lowest about ${decimals(lowestCharge.value, 0)} % (${spread}), ${when(balance.lowest.atH)}`;
+  if (verdict === 'yes') return `Yes, it lasts: ${lowest}; it should stay above ${limit}.`;
+  if (verdict === 'tight') return `Tight: ${lowest}; it should stay above ${limit}.`;
+  return `No: ${lowest}; it should stay above ${limit}.`;
+}
+
+/** What goes out and what comes in a day. */
+function account(facts: TripFacts, { figures, trip, bank, likely }: TripAnswer, setting: Setting): string {
+  const ah = (x: number): string => `about ${significant(x, 2)} Ah`;
+  const sources: string[] = [];
+  if (trip.sun) sources.push(`the sun offers ${ah(figures.dailySun.value)} a day`);
+  if (trip.driving?.planH?.some(h => h > 0)) sources.push('driving fills it on the days you drive');
+  else if (trip.driving?.hoursPerDay)
+    sources.push(`driving ${ah((24 * likely.balance.sums.drivingAh) / trip.durationH)} a day`);
+  const others = facts.chargers?.filter(c => c.kind === 'mains' || c.kind === 'generator') ?? [];
+  const end = `it ends at about ${decimals(figures.endCharge.value, 0)} %`;
+  const incoming = sources.length > 0 ? list(sources) : 'nothing is put back';
+  const left = others.length > 0 ? ` A ${list(others.map(c => c.kind))} charger is not counted.` : '';
+  return `${describeBank(bank, setting)}: you use ${ah(figures.dailyUse.value)} a day, ${incoming}; ${end}.${left}`;
+}
+
+/** When it passes the limit, and the smallest changes that make it last. */
+function remedy(facts: TripFacts, result: TripAnswer, verdict: Verdict): string {
+  const { limitAtH, flatAtH } = result.likely.balance;
+  const { batteryAh, panelW, drivingH } = result.remedies(verdict === 'tight');
+  const up = (x: number, step: number): number => Math.ceil(x / step - 1e-9) * step;
+  const ways: string[] = [];
+  if (batteryAh !== undefined && batteryAh > result.bank.capacityAh)
+    ways.push(`about ${up(batteryAh, 5)} Ah of the same battery`);
+  const hadW = result.trip.sun?.powerW ?? 0;
+  if (panelW !== undefined && panelW > hadW) ways.push(`${up(panelW, 10)} W of solar in all`);
+  const hadH = result.trip.driving?.hoursPerDay ?? 0;
+  if (drivingH !== undefined && drivingH > hadH)
+    ways.push(`${decimals(up(drivingH, 0.25), 2)} h of driving a day`);
+  const passes =
+    limitAtH !== undefined && limitAtH > 0 && flatAtH === undefined
+      ? `It passes the limit after ${duration(limitAtH)} (${moment(limitAtH, result.startHour, facts.startWeekday)}). `
+      : '';
+  return `${passes}${ways.length > 0 ? `${verdict === 'tight' ? 'To be sure' : 'To last'} it would need ${list(ways, 'or')}.` : 'Use less a day, or charge it on the way.'}`;
+}
+
+/** What was taken of the trip itself. */
+function taken(facts: TripFacts, result: TripAnswer): string {
+  const start = `from ${hourOfDay(result.startHour)} on day 1`;
+  const level = decimals(result.bank.stateOfChargePercent ?? 100, 0);
+  const from = `starting ${level === '100' ? 'full' : `at ${level} %`} ${start}`;
+  if (result.isDurationAssumed) return `I took ${duration(result.trip.durationH)}, ${from}.`;
+  if ((facts.durationH ?? 0) > longestH) return `I worked out the first ${longestH / 24} days, ${from}.`;
+  return facts.startHour === undefined ? `Worked out hour by hour, ${from}.` : '';
+}
+
+function cautionsFor(facts: TripFacts, result: TripAnswer): CautionCode[] {
+  const found = loadCautions(facts, result.bank);
+  const isIsolator = result.trip.driving?.charger?.kind === 'isolator';
+  if (isIsolator && result.bank.chemistry === 'lfp') found.push('mixed-batteries');
+  return found;
+}
+
+/** Words for a trip. */
+export function answerTrip(facts: TripFacts, result: TripAnswer, setting: Setting): Reply {
+  const verdict = judge(result);
+  const lines = [account(facts, result, setting)];
+  if (verdict !== 'yes') lines.push(remedy(facts, result, verdict));
+  lines.push(taken(facts, result));
+  const { lowestCharge, endCharge, dailyUse } = result.figures;
+  return {
+    headline: headline(facts, result, verdict),
+    lines: lines.filter(Boolean).map(sentence),
+    verdict,
+    figures: {
+      lowestCharge: figure(lowestCharge, '%'),
+      endCharge: figure(endCharge, '%'),
+      dailyUse: figure(dailyUse, 'Ah'),
+    },
+    ...reasons(result),
+    chart: () =>
+      chargeChart(
+        result.trip,
+        { title: headline(facts, result, verdict).replace(/\.$/, ''), note: describeRig(facts).join(', ') },
+        facts.startWeekday,
+      ),
+    cautions: cautionsFor(facts, result),
+    next: [
+      result.trip.sun ? "what if it's overcast?" : 'what if I add 100W of solar?',
+      'what if 2 hours of driving a day?',
+      'show the working',
+    ],
+  };
+}

@@ -1,0 +1,138 @@
+import { type Bank, bankOf } from '#engine/battery/bank.ts';
+import { type Explored, explore } from '#engine/explore.ts';
+import type { BalanceHour } from '#engine/trip/balance.ts';
+import { simulate, startOf, type Trip, type TripResult, tripAssumptions } from '#engine/trip/model.ts';
+import { adverseValues, leastDrivingH, smallestBatteryAh, smallestPanelW } from '#engine/trip/search.ts';
+import type { TripDriving, TripSun } from '#engine/trip/sources.ts';
+import type { Range } from '#quantity/range.ts';
+import type { Facts } from '#rig/rig.ts';
+import { panelsW, sunOf } from '../sun.ts';
+import { useOf } from '../use.ts';
+
+/** What is told of a trip; the battery is there. */
+export type TripFacts = Facts & { readonly batteries: NonNullable<Facts['batteries']> };
+
+export type TripKey = 'lowestCharge' | 'endCharge' | 'margin' | 'dailyUse' | 'dailySun';
+
+export interface TripAnswer extends Explored<TripKey> {
+  readonly trip: Trip;
+  readonly bank: Bank;
+  /** The likely run. */
+  readonly likely: TripResult;
+  readonly startHour: number;
+  /** Charge by the hour, %, for a chart. */
+  readonly series: readonly { readonly atH: number; readonly chargePercent: number }[];
+  readonly isDurationAssumed: boolean;
+  /** What would make it last, or surely last (on the bad side of the assumptions): searched on the same model. */
+  readonly remedies: (isSure: boolean) => {
+    readonly batteryAh?: number;
+    readonly panelW?: number;
+    readonly drivingH?: number;
+  };
+}
+
+/** Time taken for a trip, where nobody said, h. */
+const usualH = 72;
+/** Longest time that is worked out, h: by then every day is like the one before. */
+export const longestH = 28 * 24;
+
+function tripSun(facts: TripFacts, voltageV: number, at: Date): TripSun | undefined {
+  // "No sun" of an earlier message gives way to a yield told later.
+  const isTold = facts.solarAhPerDay !== undefined || facts.solarWhPerDay !== undefined;
+  const isOut = !isTold && facts.without?.some(w => w === 'solar' || w === 'charging');
+  const powerW = panelsW(facts);
+  const { solarAhPerDay, solarWhPerDay } = facts;
+  const ahPerDay = solarAhPerDay ?? (solarWhPerDay === undefined ? undefined : solarWhPerDay / voltageV);
+  if (isOut || (powerW === undefined && ahPerDay === undefined)) return undefined;
+  return { powerW, ahPerDay, skyLastDays: facts.skyLastDays, sun: sunOf(facts, at) };
+}
+
+function drivingOf(facts: TripFacts): TripDriving | undefined {
+  if (facts.without?.some(w => w === 'driving' || w === 'charging')) return undefined;
+  const { drivingHoursPerDay: hoursPerDay, drivingPlanH: planH } = facts;
+  if (hoursPerDay === undefined && planH === undefined) return undefined;
+  const chargers = facts.chargers?.filter(c => c.kind === 'dcdc' || c.kind === 'isolator') ?? [];
+  return {
+    hoursPerDay,
+    planH,
+    charger: chargers.find(c => c.currentA !== undefined) ?? chargers[0],
+    alternator: facts.alternator,
+  };
+}
+
+/** The trip that the facts describe. */
+export function tripOf(facts: TripFacts, bank: Bank, at: Date, mainsV?: number): Trip {
+  const driving = drivingOf(facts);
+  const trip: Trip = {
+    bank,
+    depthPercent: facts.depthOfDischargePercent,
+    use: useOf(facts, bank.voltageV, mainsV),
+    sun: tripSun(facts, bank.voltageV, at),
+    driving,
+    durationH: Math.min(longestH, facts.durationH ?? usualH),
+    startHour: facts.startHour,
+  };
+  // A plan goes to the end of its last day.
+  if (facts.durationH !== undefined || !driving?.planH) return trip;
+  return { ...trip, durationH: Math.min(longestH, driving.planH.length * 24 - startOf(trip)) };
+}
+
+/**
+ * Figures above nought are explored by factors, but points of charge add and take away: far from nought the two
+ * are the same, so that is where they are explored.
+ */
+const away = 1e5;
+const back = (range: Range): Range => {
+  const near = (x: number): number => Math.round((x - away) * 1e6) / 1e6;
+  return { value: near(range.value), low: near(range.low), high: near(range.high) };
+};
+/** Between empty and full. */
+const within = (range: Range): Range => {
+  const held = (x: number): number => Math.min(100, Math.max(0, x));
+  return { value: held(range.value), low: held(range.low), high: held(range.high) };
+};
+
+/** Lowest and last charge (%), what fills and empties it, over the hours of a trip. */
+export function computeTrip(facts: TripFacts, at: Date, mainsV?: number): TripAnswer {
+  const bank = bankOf(facts.batteries, facts.arrangement, facts.systemVoltageV)!;
+  const trip = tripOf(facts, bank, at, mainsV);
+  const assumptions = tripAssumptions(trip);
+  const likelyValues = Object.fromEntries(assumptions.map(a => [a.name, a.value]));
+  const explored = explore<TripKey>(assumptions, 'margin', (values, trace) => {
+    const { lowestCharge, endCharge, margin, dailyUse, dailySun } = simulate(trip, values, trace);
+    return {
+      lowestCharge: lowestCharge + away,
+      endCharge: endCharge + away,
+      margin: margin + away,
+      dailyUse,
+      dailySun,
+    };
+  });
+  const hours: BalanceHour[] = [];
+  const likely = simulate(trip, likelyValues, undefined, hour => hours.push(hour));
+  const isOut = (source: 'solar' | 'driving'): boolean =>
+    !!facts.without?.some(w => w === source || w === 'charging');
+  return {
+    ...explored,
+    figures: {
+      ...explored.figures,
+      lowestCharge: within(back(explored.figures.lowestCharge)),
+      endCharge: within(back(explored.figures.endCharge)),
+      margin: back(explored.figures.margin),
+    },
+    trip,
+    bank,
+    likely,
+    startHour: startOf(trip),
+    series: hours.map(h => ({ atH: h.atH, chargePercent: (100 * h.chargeAh) / likely.capacityAh })),
+    isDurationAssumed: facts.durationH === undefined && !trip.driving?.planH,
+    remedies: isSure => {
+      const values = isSure ? adverseValues(trip, assumptions) : likelyValues;
+      return {
+        batteryAh: smallestBatteryAh(trip, values),
+        panelW: isOut('solar') ? undefined : smallestPanelW(trip, values),
+        drivingH: isOut('driving') || trip.driving?.planH ? undefined : leastDrivingH(trip, values),
+      };
+    },
+  };
+}

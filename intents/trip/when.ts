@@ -1,0 +1,22 @@
+const weekdays = ['Sunday', 'Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday'] as const;
+
+/** An hour of the day for people: "7 am", "noon", "6 pm", "midnight". */
+export function hourOfDay(hour: number): string {
+  const whole = Math.round(hour) % 24;
+  if (whole === 0) return 'midnight';
+  if (whole === 12) return 'noon';
+  return whole < 12 ? `${whole} am` : `${whole - 12} pm`;
+}
+
+/**
+ * A moment of a trip for people: "Monday 7 am" where the weekday it starts on is known, else "day 2, 7 am".
+ * @param atH hours since the start
+ * @param startHour hour of day 1 that it starts at
+ */
+export function moment(atH: number, startHour: number, startWeekday?: number): string {
+  const clock = Math.round(startHour + atH);
+  const day = Math.floor(clock / 24);
+  const hour = hourOfDay(clock - day * 24);
+  if (startWeekday === undefined) return `day ${day + 1}, ${hour}`;
+  return `${weekdays[(startWeekday + day) % 7]} ${hour}`;
+}

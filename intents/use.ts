@@ -1,0 +1,40 @@
+import { nameOf } from '#answer/assumed.ts';
+import { sentence } from '#answer/say.ts';
+import { english, type Speech } from '#answer/speech.ts';
+import { coolingReading, type Use } from '#engine/loads/reading.ts';
+import { applianceOf } from '#engine/loads/tables.ts';
+import type { Facts, Load } from '#rig/rig.ts';
+
+/** What the facts say of a day's use, for the engine, at a nominal battery voltage (V). */
+export const useOf = (facts: Facts, voltageV: number, mainsV?: number): Use => ({
+  loads: facts.loads ?? [],
+  dailyUseAh: facts.dailyUseAh,
+  dailyUseWh: facts.dailyUseWh,
+  voltageV,
+  ambientC: facts.ambientC,
+  inverterW: facts.inverter?.powerW,
+  mainsV,
+});
+
+const draw = (load: Load, { significant }: Speech): string =>
+  load.currentA === undefined ? `${significant(load.powerW!)} W` : `${significant(load.currentA)} A`;
+
+/**
+ * Says how the draw of a thing that cools was taken, where it could be either, and offers the other:
+ * undefined where the person left no doubt.
+ */
+export function readingNote(facts: Facts, words: Speech = english): string | undefined {
+  const load = facts.loads?.find(l => coolingReading(l) === 'running');
+  if (!load) return undefined;
+  const share = (applianceOf(load.name)?.setPointC ?? 0) < -5 ? '45' : '35';
+  const [thing, drawn] = [sentence(nameOf(load.name, words)), draw(load, words)];
+  return words.say(
+    'reading-note',
+    '{thing} {drawn} is taken as what it draws while running, some {share} % of the time at 25 °C; if that is its average, say “average”.',
+    { thing, drawn, share },
+  );
+}
+
+/** Whether something that drains the battery is told. */
+export const hasUse = (facts: Facts): boolean =>
+  !!facts.loads?.length || facts.dailyUseAh !== undefined || facts.dailyUseWh !== undefined;

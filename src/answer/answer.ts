@@ -1,0 +1,75 @@
+import type { Claim, Facts, Rig } from '#rig/rig.ts';
+import type { Chart } from './chart/chart.ts';
+
+export type Verdict = 'yes' | 'tight' | 'no' | null;
+
+export const intentNames = [
+  'run-time',
+  'battery-size',
+  'energy-budget',
+  'solar-size',
+  'solar-yield',
+  'charge-time',
+  'inverter-check',
+  'cable-size',
+  'fuse-size',
+  'charge-level',
+  'charge-path',
+  'battery-type',
+  'battery-bank',
+  'trip',
+  'starter-reserve',
+  'generator',
+  'settle',
+  'convert',
+  'term',
+  'learn',
+  'rig',
+  'help',
+  'privacy',
+  'forget',
+  'unclear',
+] as const;
+export type IntentName = (typeof intentNames)[number];
+
+/** One main figure: a number with its range, or a choice in words ("dcdc", "ness"). */
+export type Figure =
+  | { readonly value: number; readonly unit: string; readonly low: number; readonly high: number }
+  | { readonly value: string };
+
+/** An assumption as an answer shows it; the list is ordered by influence, strongest first. */
+export interface Assumed {
+  readonly name: string;
+  readonly value: number;
+  readonly unit: string;
+  readonly why: string;
+}
+
+/** One line of the working: a rule applied (formula with numbers in) or a table looked up. */
+export interface WorkingStep {
+  readonly name: string;
+  /** "usable = capacity × depth = 100 Ah × 0.5": symbols, then numbers. */
+  readonly formula: string;
+  readonly value: number;
+  readonly unit: string;
+  readonly source: string;
+}
+
+/** The answer as data, as `ask --json` shows it. */
+export interface Answer {
+  readonly intent: IntentName;
+  /** What the chat shows: plain text, never markup. */
+  readonly text: string;
+  readonly verdict: Verdict;
+  readonly figures: Readonly<Record<string, Figure>>;
+  readonly understood: Understood;
+  readonly assumed: readonly Assumed[];
+  readonly working: readonly WorkingStep[];
+  readonly cautions: readonly string[];
+  /** Up to three things to ask next, each a message that the bot itself understands. */
+  readonly next: readonly string[];
+  /** A picture of the answer, as data, made only when somebody looks; `chart/png.ts` draws it. Not part of the JSON. */
+  readonly chart?: () => Chart;
+}
+
+export type Understood = Facts & { claims?: readonly Claim[]; rig?: Rig };

@@ -1,0 +1,67 @@
+/** Cautions: one short sentence each, shown when they apply. All defer to local rules and licensed people. */
+export const cautions = {
+  'fuse-at-battery': 'Fuse it at the battery end, as close to the terminal as you can.',
+  'mains-wiring': 'Fixed 230/240/120 V wiring is a job for a licensed electrician.',
+  backfeed:
+    "Never feed an inverter into a hook-up inlet or a wall socket: it makes bare plug pins live and fights the mains. Use the inverter's own outlet, or a licensed electrician.",
+  'battery-gas': 'Lead-acid batteries give off explosive gas on charge: vent the box, no sparks.',
+  'lithium-cold': 'Never charge lithium below 0 °C, and only gently up to 5 °C: it ruins the cells.',
+  'bypass-bms':
+    "Don't bypass the BMS: it is the protection between a lithium battery and a fire. Find out why it trips, or see the maker's dealer.",
+  'mixed-batteries':
+    "Don't join batteries of different type, age or size in one bank, and never lithium straight to lead.",
+  'big-current':
+    'Big currents: short, thick cable, tight lugs, and a fuse to suit. Get it checked by an auto electrician.',
+  'no-fuse':
+    'Never leave out, bridge or oversize a fuse: the cable becomes the fuse, and that is how vehicles burn.',
+  'carbon-monoxide':
+    'Carbon monoxide kills: run generators and engines outside only, well away from tents and vents.',
+  'fuel-heater': 'Fuel heaters need their exhaust outside and a working carbon monoxide alarm.',
+  medical:
+    "A medical device needs a fallback that doesn't hang on one battery; ask its maker or your clinic.",
+  'starter-reserve':
+    'The starter battery is for starting: keep a jump pack handy, and fit a second battery for camp loads.',
+  surge: 'Motors and compressors can draw several times their rating for a moment when they start.',
+  'alternator-share':
+    'That is a big share of most alternators: check its rating, and that it keeps cool at idle.',
+  'plate-first': "The appliance's own plate and local rules come first.",
+  'park-rules': 'Check the park: many limit generator hours and noise.',
+} as const;
+export type CautionCode = keyof typeof cautions;
+
+/** What an assumption is called in an answer. Names without a row are split into words. */
+export const assumptionLabels: Readonly<Record<string, string>> = {
+  depthOfDischarge: 'usable share of the battery',
+  age: 'share of its capacity it still has',
+  peukertExponent: 'Peukert exponent',
+  temperatureC: 'temperature',
+  ambientC: 'temperature outside',
+  chargeEfficiency: 'charge that stays in',
+  inverterEfficiency: 'inverter efficiency',
+  timeConstant: 'time constant of the last part',
+  fullAt: 'full at',
+  stateOfCharge: 'charged to',
+  chargerOutput: 'share of its rating the charger gives',
+  chargerCurrent: 'charging current',
+  chargeVoltage: 'voltage while charging',
+  alternatorShare: 'share of the drive that charges',
+  chargerEfficiency: 'efficiency of the charger',
+  powerFactor: 'power factor',
+  altitudeShare: 'power left at that height',
+  loadedVoltage: 'battery voltage under load',
+  conductorC: 'temperature of the copper',
+  strandFactor: 'resistance against the table',
+  dropLimit: 'drop allowed',
+  batteryCapacity: 'battery size',
+  voltageSag: 'volts that the load takes off',
+  voltageV: 'voltage',
+  durationH: 'time to last',
+};
+
+export const phrases = {
+  assumed: 'Assumed',
+  working: 'Working',
+  caution: 'Careful',
+  needIntro: 'To work that out I need',
+  canYou: 'Can you tell me?',
+} as const;

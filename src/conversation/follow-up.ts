@@ -1,0 +1,93 @@
+import type { Cue, Said } from '#language/said.ts';
+import type { MergeMode } from '#rig/merge.ts';
+import { correct, mergeBatteries, mergeFacts, removeFrom } from '#rig/merge.ts';
+import type { Facts } from '#rig/rig.ts';
+import type { Last } from './memory.ts';
+
+const turns: readonly Cue[] = ['what-if', 'make-it', 'and-with', 'without', 'correction', 'same-again'];
+/** Facts that can't start a question but can turn one: said alone they change the one before. */
+const turning: readonly (keyof Facts)[] = [
+  'durationH',
+  'month',
+  'sky',
+  'shade',
+  'place',
+  'latitudeDeg',
+  'longitudeDeg',
+  'ambientC',
+  'mount',
+  'peakSunHours',
+  'drivingHoursPerDay',
+  'drivingPlanH',
+  'targetChargePercent',
+  'depthOfDischargePercent',
+  'without',
+  'skyLastDays',
+];
+const asking: readonly Cue[] = [
+  'ask-how-long',
+  'ask-what-size',
+  'ask-how-much',
+  'ask-which',
+  'ask-what-is',
+  'ask-who-is-right',
+  'ask-whose',
+  'ask-drop',
+  'ask-charge-level',
+  'ask-yield',
+  'ask-total',
+  'ask-lowest',
+  'ask-crank',
+  'ask-compare',
+];
+
+export const isAsking = (said: Said): boolean => asking.some(cue => said.cues.has(cue));
+
+/** Does the message only turn the question before: "what if lithium", "make it 5 days", "75 not 57"? */
+export function isFollowUp(said: Said, last: Last | undefined): boolean {
+  if (!last) return false;
+  if (said.corrections.length > 0) return true;
+  const keys = Object.keys(said.facts) as (keyof Facts)[];
+  const brings = keys.length > 0 || said.bareLoads.length > 0 || said.removed.length > 0;
+  if (turns.some(cue => said.cues.has(cue)))
+    return brings || said.numbers.length > 0 || said.loose.length > 0;
+  if (last.asked)
+    return (brings || said.numbers.length > 0 || said.loose.length > 0) && !said.cues.has('rig');
+  return keys.length > 0 && !isAsking(said) && keys.every(key => turning.includes(key));
+}
+
+function mode(said: Said): MergeMode {
+  if (said.cues.has('add') || (said.cues.has('and-with') && !said.cues.has('what-if'))) return 'add';
+  return 'change';
+}
+
+/** The facts of the question before, with what the message changes. */
+export function turn(last: Last, said: Said): Facts {
+  const isAnswer = last.asked !== undefined && !said.cues.has('add');
+  let facts = correct(last.facts, said.corrections);
+  facts = removeFrom(facts, said.removed);
+  const loads = [...(said.facts.loads ?? []), ...said.bareLoads];
+  const { loads: _loads, ...rest } = said.facts;
+  const changes: Facts = loads.length > 0 ? { ...rest, loads } : rest;
+  // "and the toaster, 900 W" asked of an inverter is another question of the same kind, not one more load.
+  const replaces = last.intent === 'inverter-check' && !said.cues.has('add') && !said.cues.has('and-with');
+  if (replaces && loads.length > 0) facts = { ...facts, loads: undefined };
+  if (said.facts.peakSunHours !== undefined) facts = { ...facts, place: undefined, month: undefined };
+  if (said.facts.place !== undefined || said.facts.month !== undefined)
+    facts = { ...facts, peakSunHours: undefined };
+  // A location without a name that fits it: the name of before was of another place.
+  if (said.facts.latitudeDeg !== undefined && said.facts.place === undefined)
+    facts = { ...facts, place: undefined };
+  // "No sun" falls when a panel joins, "no driving" when a drive does.
+  const isBack = (source: string): boolean =>
+    source === 'charging' ||
+    (source === 'solar' ? said.facts.solar !== undefined : said.facts.drivingHoursPerDay !== undefined);
+  if (facts.without && (said.facts.solar || said.facts.drivingHoursPerDay !== undefined))
+    facts = { ...facts, without: facts.without.filter(source => !isBack(source)) };
+  if (said.corrections.length > 0) return facts;
+  const merged = mergeFacts(facts, changes, isAnswer ? 'state' : mode(said));
+  // "And with 200 Ah?" is another battery in its place; only "add" and "another" put one beside it.
+  if (said.facts.batteries && !said.cues.has('add'))
+    merged.batteries = mergeBatteries(facts.batteries ?? [], said.facts.batteries, 'change');
+  return Object.fromEntries(Object.entries(merged).filter(([, value]) => value !== undefined)) as Facts;
+}

@@ -1,0 +1,50 @@
+import type { Answer } from '#answer/answer.ts';
+import { intentNamed } from '#intents';
+import { words } from '#intents/rig/answer.ts';
+import { located } from '#intents/rig/located.ts';
+import type { Said } from '#language/said.ts';
+import type { Facts } from '#rig/rig.ts';
+import { toAnswer } from './answer.ts';
+import type { Last, Memory } from './memory.ts';
+import type { Message } from './message.ts';
+import { ownKey } from './recall.ts';
+
+/** A location shared without words: where the sun is from now on, in the rig that the chat goes by. */
+export interface Located {
+  readonly memory: Memory;
+  readonly answer: Answer;
+  /** What was shared, as if it had been said in words. */
+  readonly said: Said;
+}
+
+/** The sharer's own rig in a group, where they have one; else the chat's. */
+const rigKey = ({ rigs }: Memory, { from, kind }: Message): string =>
+  rigs[ownKey(from, kind)] ? ownKey(from, kind) : '';
+
+/** Notes a shared location. @param said what the message says besides: nothing */
+export function noteLocation(memory: Memory, message: Message, said: Said, language: string): Located {
+  const { where, reply } = located(message.location!, language);
+  const key = rigKey(memory, message);
+  const { place: _place, ...rest } = memory.rigs[key] ?? {};
+  const rig = { ...rest, ...where };
+  const { say } = words(language);
+  const next = rig.solar?.length
+    ? say('next-yield', 'what will the solar make?')
+    : say('next-panel', 'what solar do I need?');
+  return {
+    memory: { ...memory, rigs: { ...memory.rigs, [key]: rig } },
+    answer: toAnswer(intentNamed('rig'), { ...reply, rig, next: [next] }, { said, language }),
+    said: { ...said, facts: where },
+  };
+}
+
+/** Whether the question before hangs on the sun and where it is, so that it is worth answering again. */
+export const hangsOnPlace = (last: Last | undefined): boolean =>
+  last !== undefined &&
+  last.asked === undefined &&
+  last.facts.peakSunHours === undefined &&
+  intentNamed(last.intent).takes.includes('latitudeDeg') &&
+  hasSun(last);
+
+const hasSun = ({ intent, facts }: Last): boolean =>
+  intent === 'solar-size' || (facts as Facts).solar !== undefined;

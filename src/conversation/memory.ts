@@ -1,0 +1,173 @@
+import { z } from 'zod';
+import { intentNames } from '#answer/answer.ts';
+import { factsSchema, rigSchema } from '#rig/rig.ts';
+
+/** Version of the stored document; `upgrade.ts` reads older ones forwards. */
+export const memoryVersion = 1;
+
+const claimSchema = z.strictObject({ who: z.string(), value: z.number(), unit: z.string() });
+
+/** The last question asked: its facts, so that "what if lithium" can change one of them. */
+export const lastSchema = z.strictObject({
+  intent: z.enum(intentNames),
+  facts: factsSchema,
+  claims: z.array(claimSchema).max(20),
+  owner: z.string().max(60).optional(),
+  from: z.string().max(60),
+  at: z.number(),
+  /** The language it was asked in; absent: English. */
+  language: z.string().max(8).optional(),
+  /** What the question back was about, where the bot asked one: the names of the missing needs. */
+  asked: z.array(z.string()).max(10).optional(),
+});
+export type Last = z.infer<typeof lastSchema>;
+
+export const lessonSchema = z.strictObject({
+  step: z.number().int().min(0),
+  isQuiz: z.boolean(),
+  done: z.array(z.number().int()).max(60),
+  isOpen: z.boolean(),
+});
+export type LessonProgress = z.infer<typeof lessonSchema>;
+
+/** Everything kept of one chat: no texts of messages, only what was understood. */
+export const memorySchema = z.strictObject({
+  version: z.literal(memoryVersion),
+  /** Rigs by owner: "" is the chat's own, else a person's name in lower case. */
+  rigs: z.record(z.string().max(60), rigSchema),
+  /** Things said in passing that belong to the talk and not to a rig (days, driving, sky). */
+  passing: factsSchema.optional(),
+  /** When something was last said in passing (ms since 1970). */
+  passingAt: z.number().optional(),
+  last: lastSchema.optional(),
+  /** Claims heard lately, for "who is right". */
+  claims: z.array(claimSchema).max(20),
+  lessons: z.record(z.string().max(60), lessonSchema),
+  /** Names that are told apart, by a mark of the person that only the transport can make and that is no id. */
+  people: z.record(z.string().max(40), z.string().max(60)).optional(),
+  settings: z.strictObject({
+    mainsV: z.number().optional(),
+    language: z.string().max(8).optional(),
+    /** Whether pictures come without being asked for; absent: they do. */
+    pictures: z.boolean().optional(),
+  }),
+});
+export type Memory = z.infer<typeof memorySchema>;
+
+/** A chat of which nothing is known. Always a fresh object. */
+export const emptyMemory = (): Memory => ({
+  version: memoryVersion,
+  rigs: {},
+  claims: [],
+  lessons: {},
+  settings: {},
+});
+
+/** A memory as loaded: the document and the revision to save against. */
+export interface Loaded {
+  readonly memory: Memory;
+  /** 0: nothing is stored. Else opaque; it never comes back after `forget`. */
+  readonly revision: number;
+}
+
+/** Thrown by `save` when somebody else saved in between. Load again and redo. */
+export class StaleRevision extends Error {
+  override readonly name = 'StaleRevision';
+}
+
+/** Thrown by `save` and `forget` when another process has taken the update over. Drop the work: it does it. */
+export class ClaimLost extends Error {
+  override readonly name = 'ClaimLost';
+}
+
+/** An update closed together with a change of memory. */
+export interface Claimed {
+  readonly update: number;
+  /**
+   * The reply about to be sent, as the transport wants it back. It is kept (sealed) until `finish`, so that
+   * after a crash it is sent without changing the memory twice. Absent: nothing follows, the update is done.
+   */
+  readonly reply?: string;
+}
+
+/** Which message answered which, so that an edited question edits its answer. Ids only, no texts. */
+export interface Sent {
+  readonly chat: string;
+  readonly question?: string;
+  readonly answer: string;
+}
+
+/** What `claim` found. */
+export type Claim =
+  /** Nobody had it: process it. */
+  | { readonly state: 'new' }
+  /** A crash broke it off: process it; with a `reply` the memory is saved already and only the reply is due. */
+  | { readonly state: 'again'; readonly reply?: string }
+  /** In work elsewhere: leave it, and don't acknowledge it. */
+  | { readonly state: 'busy' }
+  /** Answered before, by the message `answer`. */
+  | { readonly state: 'done'; readonly answer?: string };
+
+/**
+ * Where memories live. Every store behaves alike: `tests/memory/conformance.ts` runs on each.
+ * All calls may reject with a plain Error whose message is one clear line without chat ids or names.
+ *
+ * The life of an update, safe against a crash between any two steps:
+ * `withLock(chat)` { `claim` → `load` → converse → `save(…, { update, reply })` → send → `finish(update, sent)` }.
+ * Killed before `save`: nothing changed, it comes 'again'. After `save`: 'again' with its reply. After the send
+ * and before `finish`: the reply is sent once more, since nobody could note the message's id. Later: 'done'.
+ */
+export interface MemoryStore {
+  /** The chat's memory, or an empty one at revision 0. */
+  load(chat: string): Promise<Loaded>;
+  /**
+   * Keeps the memory and, where given, closes the update in the same transaction.
+   * @returns the new revision
+   * @throws StaleRevision when `revision` is not the stored one; ClaimLost when the update is not ours any more
+   */
+  save(chat: string, memory: Memory, revision: number, update?: Claimed): Promise<number>;
+  /**
+   * Runs the work while no other work for this chat runs, in this process or another on the same data; first
+   * come, first served. Don't nest. Should the database drop the lock, `revision` still prevents a lost update.
+   */
+  withLock<T>(chat: string, work: () => Promise<T>): Promise<T>;
+  /**
+   * Moves a chat's memory to another id (group → supergroup) and reads the old id as the new one ever after.
+   * Idempotent. Where both have a memory, what the new chat has wins and the old one fills the gaps.
+   */
+  move(from: string, to: string): Promise<void>;
+  /** Deletes all that is kept of a chat, replies not sent yet and former ids included. */
+  forget(chat: string, update?: Claimed): Promise<void>;
+  /**
+   * Marks a chat that the bot has been shut out of: from `dropAt` (ms since 1970) on, `prune` drops it. Any
+   * later `save` takes the mark off, and so does `rejoin`.
+   */
+  leave(chat: string, dropAt: number): Promise<void>;
+  /** Takes the mark of `leave` off. */
+  rejoin(chat: string): Promise<void>;
+  /**
+   * Takes an update for processing. Each id is given to one caller only, across restarts and instances, until
+   * it is finished; when its taker died, gave it back, or kept it too long, it is given once more, as 'again'.
+   * @param at now, in ms since 1970
+   */
+  claim(update: number, at: number): Promise<Claim>;
+  /** Marks an update as answered and drops its kept reply. */
+  finish(update: number, sent?: Sent): Promise<void>;
+  /** Gives a claim back after a failure: the next `claim` gets it as 'again'. Nothing where it's done or lost. */
+  release(update: number): Promise<void>;
+  /** The id of the message that answered this message of this chat, while its claim is kept. */
+  answerTo(chat: string, question: string): Promise<string | undefined>;
+  /**
+   * Drops claims taken before `claims`, chats not saved since the day of `chats` (ms since 1970), and chats
+   * marked by `leave` whose day has come.
+   * Keep claims for 48 h or more: Telegram repeats for 24 h, people edit for 48 h.
+   */
+  prune(before: { readonly claims: number; readonly chats?: number }): Promise<Pruned>;
+  close(): Promise<void>;
+}
+
+/** How many of each `prune` dropped. */
+export interface Pruned {
+  readonly claims: number;
+  readonly chats: number;
+}

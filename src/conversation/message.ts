@@ -1,0 +1,13 @@
+/** A message as every transport hands it in. Plain data. */
+export interface Message {
+  readonly chat: string;
+  /** The person's display name; one chat's key for "mine". */
+  readonly from: string;
+  readonly text: string;
+  readonly at: Date;
+  readonly kind: 'private' | 'group';
+  /** A shared location. */
+  readonly location?: { readonly latitudeDeg: number; readonly longitudeDeg: number };
+  /** Whether the sender may change or delete what belongs to the whole chat; default true. */
+  readonly isAdmin?: boolean;
+}

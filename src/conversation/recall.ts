@@ -1,0 +1,96 @@
+import type { Setting } from '#intents/intent.ts';
+import type { Said } from '#language/said.ts';
+import { isSameName, mergeBatteries, mergeSolar } from '#rig/merge.ts';
+import type { Facts, Load, Rig } from '#rig/rig.ts';
+import type { Memory } from './memory.ts';
+
+/** The key under which a person's own gear is kept: in a private chat the chat's own is theirs. */
+export const ownKey = (from: string, kind: 'private' | 'group'): string =>
+  kind === 'private' ? '' : from.toLowerCase();
+
+/** Which rig a message is about, and whose it is. */
+export function rigFor(
+  memory: Memory,
+  said: Said,
+  from: string,
+  kind: 'private' | 'group',
+): { readonly rig: Rig; readonly key: string } | undefined {
+  const pick = (key: string) => (memory.rigs[key] ? { rig: memory.rigs[key], key } : undefined);
+  const own = ownKey(from, kind);
+  if (said.owner === 'me') return pick(own) ?? pick('');
+  if (said.owner === 'us') return pick('');
+  if (said.owner !== undefined) return pick(said.owner.toLowerCase());
+  const only = Object.keys(memory.rigs);
+  return pick(own) ?? pick('') ?? (only.length === 1 ? pick(only[0]!) : undefined);
+}
+
+/** A load named without figures stands for the one in the rig of that name, else for a typical one. */
+const known = (load: Load, rig: Rig | undefined): Load =>
+  rig?.loads?.find(l => isSameName(l.name, load.name)) ?? load;
+
+/** Said facts with loads that were only named looked up in the rig. */
+export function resolveLoads(said: Said, rig: Rig | undefined): Facts {
+  const bare = said.bareLoads.map(load => known(load, rig));
+  if (bare.length === 0) return said.facts;
+  return { ...said.facts, loads: [...(said.facts.loads ?? []), ...bare] };
+}
+
+export interface Recalled {
+  readonly facts: Facts;
+  readonly recalled: Setting['recalled'];
+}
+
+/** One place in two ways: a name told now must not get the coordinates of another one. */
+const whereKeys: readonly (keyof Facts)[] = ['place', 'latitudeDeg', 'longitudeDeg'];
+const useKeys: readonly (keyof Facts)[] = ['loads', 'dailyUseAh', 'dailyUseWh'];
+
+/**
+ * Fills in what the message leaves open, from the sources in order, and only the keys the question takes.
+ * Gear told without a size ("battery at 40 %") colours what is remembered.
+ */
+export function fill(
+  facts: Facts,
+  takes: readonly (keyof Facts)[],
+  sources: readonly (Facts | undefined)[],
+): Recalled {
+  const filled: Record<string, unknown> = { ...facts };
+  const recalled = new Set<keyof Facts>();
+  for (const source of sources) {
+    if (!source) continue;
+    const isKnown = (keys: readonly (keyof Facts)[]) => keys.some(key => filled[key] !== undefined);
+    const [alreadyUse, alreadyWhere] = [isKnown(useKeys), isKnown(whereKeys)];
+    for (const key of takes) {
+      if (source[key] === undefined) continue;
+      if (useKeys.includes(key) && alreadyUse) continue;
+      if (whereKeys.includes(key) && alreadyWhere) continue;
+      if (filled[key] === undefined) {
+        filled[key] = source[key];
+        recalled.add(key);
+      } else if (!recalled.has(key)) colour(filled, source, key, recalled);
+    }
+  }
+  return { facts: filled as Facts, recalled };
+}
+
+/** Joins half-told gear with what is known of it; whole gear is left alone. */
+function colour(
+  filled: Record<string, unknown>,
+  source: Facts,
+  key: keyof Facts,
+  recalled: Set<keyof Facts>,
+): void {
+  const said = filled as Facts;
+  if (
+    key === 'batteries' &&
+    said.batteries?.every(b => b.capacityAh === undefined && b.energyWh === undefined)
+  ) {
+    if (said.batteries.length > 1) return;
+    filled.batteries = mergeBatteries(source.batteries!, said.batteries, 'state');
+    recalled.add(key);
+  } else if (key === 'solar' && said.solar?.every(s => s.powerW === undefined)) {
+    filled.solar = mergeSolar(source.solar!, said.solar, 'state');
+    recalled.add(key);
+  } else if (key === 'inverter' || key === 'cable') {
+    filled[key] = { ...source[key], ...said[key] };
+  }
+}

@@ -1,0 +1,89 @@
+import type { Reply } from '#answer/reply.ts';
+import type { Intent, Setting } from '#intents/intent.ts';
+import type { Said } from '#language/said.ts';
+import { mergeFacts } from '#rig/merge.ts';
+import type { Claim, Facts, Rig } from '#rig/rig.ts';
+import { rigSchema } from '#rig/rig.ts';
+import { emptyMemory, type Last, type Memory } from './memory.ts';
+import type { Message } from './message.ts';
+
+/** What was done with a message, as far as memory cares. */
+export interface Done {
+  readonly intent: Intent;
+  readonly facts: Facts;
+  readonly reply: Reply;
+  readonly setting: Setting;
+  readonly missing: readonly string[];
+  readonly isBack: boolean;
+}
+
+/** Questions that don't count as "the question before". */
+const passingBy = new Set(['rig', 'help', 'privacy', 'forget', 'unclear', 'term', 'learn']);
+const gearKeys = new Set(Object.keys(rigSchema.shape));
+const claimsKept = 8;
+
+/** The memory after a message. Never touches the one handed in. */
+export function remember(memory: Memory, message: Message, said: Said, done: Done): Memory {
+  const wish = done.isBack ? undefined : done.reply.remember;
+  if (wish?.forget === 'chat') return emptyMemory();
+  const from = message.from.toLowerCase();
+  let next: Memory = { ...memory, claims: keepClaims(memory.claims, said) };
+  if (wish?.forget === 'me') next = withoutPerson(next, done.setting.ownKey, from);
+  if (wish?.rigs) next = { ...next, rigs: changedRigs(next.rigs, wish.rigs), last: undefined };
+  if (wish?.lesson)
+    next = { ...next, lessons: { ...next.lessons, [from]: { ...wish.lesson, done: [...wish.lesson.done] } } };
+  if (done.intent.name === 'rig')
+    next = { ...next, passing: passingOf(next.passing, said.facts), passingAt: message.at.getTime() };
+  if (!passingBy.has(done.intent.name)) next = { ...next, last: lastOf(message, said, done) };
+  return strip(next);
+}
+
+const lastOf = (message: Message, said: Said, done: Done): Last => ({
+  intent: done.intent.name,
+  facts: done.facts,
+  claims: done.setting.claims.slice(-claimsKept).map(claim => ({ ...claim })),
+  owner: done.setting.owner,
+  from: message.from.toLowerCase(),
+  at: message.at.getTime(),
+  language: said.language,
+  asked: done.isBack ? done.missing.slice(0, 10) : undefined,
+});
+
+const keepClaims = (old: readonly Claim[], said: Said): Claim[] =>
+  [...old.filter(c => !said.claims.some(n => n.who === c.who && n.unit === c.unit)), ...said.claims].slice(
+    -claimsKept,
+  );
+
+function changedRigs(old: Memory['rigs'], change: Readonly<Record<string, Rig | null>>): Memory['rigs'] {
+  const rigs = { ...old };
+  for (const [owner, rig] of Object.entries(change)) {
+    if (rig === null) delete rigs[owner];
+    else rigs[owner] = rig;
+  }
+  return rigs;
+}
+
+/** Facts of the talk that are no gear: days, driving, sky. */
+function passingOf(old: Facts | undefined, facts: Facts): Facts | undefined {
+  const rest = Object.fromEntries(Object.entries(facts).filter(([key]) => !gearKeys.has(key))) as Facts;
+  return Object.keys(rest).length > 0 ? mergeFacts(old ?? {}, rest) : old;
+}
+
+function withoutPerson(memory: Memory, ownKey: string, from: string): Memory {
+  const rigs = { ...memory.rigs };
+  const lessons = { ...memory.lessons };
+  const people = Object.entries(memory.people ?? {}).filter(([, name]) => name.toLowerCase() !== from);
+  delete rigs[ownKey];
+  delete lessons[from];
+  return {
+    ...memory,
+    rigs,
+    lessons,
+    people: people.length > 0 ? Object.fromEntries(people) : undefined,
+    claims: memory.claims.filter(c => c.who.toLowerCase() !== from),
+    last: memory.last?.from === from ? undefined : memory.last,
+  };
+}
+
+/** Leaves out keys without a value, so that what is stored reads back the same. */
+const strip = (memory: Memory): Memory => JSON.parse(JSON.stringify(memory)) as Memory;

@@ -1,0 +1,86 @@
+import { examplesIn } from '#intents/examples.ts';
+import type { Setting } from '#intents/intent.ts';
+import type { Said } from '#language/said.ts';
+import type { Claim, Facts, Rig } from '#rig/rig.ts';
+import { languageOf } from './language.ts';
+import type { Memory } from './memory.ts';
+import type { Message } from './message.ts';
+import { ownKey } from './recall.ts';
+
+export interface Options {
+  /** Mains voltage where the chat hasn't told its own, V. */
+  readonly mainsV?: number;
+}
+
+/** How long facts said in passing and the last question may fill in a new one (ms). */
+const freshMs = 12 * 3600_000;
+
+/** Names whose rig is known here, for "sam's". */
+export const peopleIn = (memory: Memory): string[] => Object.keys(memory.rigs).filter(name => name !== '');
+
+/** Where a question's open facts come from, in order. */
+export function sourcesOf(
+  memory: Memory,
+  said: Said,
+  rig: Rig | undefined,
+  follows: boolean,
+  isArgument = false,
+): readonly (Facts | undefined)[] {
+  const { last, passing } = memory;
+  // An argument is about the very question before, its days and its goal included.
+  const earlier = last && !follows ? (isArgument ? last.facts : carried(last.facts)) : undefined;
+  // "My rig", "dad's": the rig named beats the talk; else the talk is nearer than the rig.
+  if (said.owner !== undefined || said.cues.has('rig')) return [rig, passing];
+  return [passing, earlier, rig];
+}
+
+/** What of the question before still holds in a new one: gear, place and season; not its span or its goal. */
+function carried(facts: Facts): Facts {
+  const {
+    durationH: _d,
+    targetChargePercent: _t,
+    chargeNeededAh: _c,
+    volts: _v,
+    voltsTaken: _w,
+    ...rest
+  } = facts;
+  return rest;
+}
+
+/** Everything around a question as plain values. */
+export function settingOf(
+  memory: Memory,
+  message: Message,
+  said: Said,
+  options: Options,
+  own: { readonly recalled: Setting['recalled']; readonly owner?: string; readonly claims: readonly Claim[] },
+): Setting {
+  const language = languageOf(memory, said);
+  return {
+    from: message.from,
+    at: message.at,
+    mainsV: memory.settings.mainsV ?? options.mainsV ?? 230,
+    recalled: own.recalled,
+    owner: own.owner,
+    claims: own.claims,
+    rigs: memory.rigs,
+    ownKey: ownKey(message.from, message.kind),
+    said,
+    kind: message.kind,
+    isAdmin: message.isAdmin ?? true,
+    lesson: memory.lessons[message.from.toLowerCase()],
+    language,
+    examples: () => examplesIn(language),
+  };
+}
+
+/** The memory without what is too old to be meant: the last question, and what was said in passing. */
+export function freshened(memory: Memory, now: Date): Memory {
+  const isStale = (at: number | undefined): boolean => at !== undefined && now.getTime() - at > freshMs;
+  const { last, passing: _passing, passingAt: _at, ...rest } = memory;
+  return {
+    ...rest,
+    ...(last && !isStale(last.at) ? { last } : {}),
+    ...(isStale(memory.passingAt) ? {} : { passing: memory.passing, passingAt: memory.passingAt }),
+  };
+}

@@ -1,0 +1,109 @@
+import type { Assumption } from '#quantity/range.ts';
+import { run } from '#rule/rule.ts';
+import type { Trace } from '#rule/trace.ts';
+import { taken, type Values } from '../explore.ts';
+import type { Bank } from './bank.ts';
+import { lithiumColdFactor, rateFactor, usableCapacity } from './rules.ts';
+import { chemistryRow, leadAcidCapacityByTemperature } from './tables.ts';
+
+/**
+ * What has to be taken for granted of a bank: how deep it may go, its Peukert exponent, its age.
+ * A depth that the person said (percent) is taken as said.
+ */
+export function bankAssumptions(
+  bank: Pick<Bank, 'chemistry' | 'isChemistryAssumed'>,
+  depthPercent?: number,
+): Assumption[] {
+  const row = chemistryRow(bank.chemistry);
+  const [value, low, high] = row.depth;
+  const [k, kLow, kHigh] = row.peukert;
+  const named = bank.isChemistryAssumed ? `${row.name} taken, as you didn't say` : row.name;
+  const said = depthPercent === undefined ? undefined : depthPercent / 100;
+  return [
+    {
+      name: 'depthOfDischarge',
+      value: said ?? value,
+      low: said ?? low,
+      high: said ?? high,
+      unit: '',
+      why: said === undefined ? `${named}, common practice` : 'as you said',
+    },
+    {
+      name: 'peukertExponent',
+      value: k,
+      low: kLow,
+      high: kHigh,
+      unit: '',
+      why: `${row.name}, textbook range`,
+    },
+    { name: 'age', value: 1, low: 0.9, high: 1, unit: '', why: 'healthy; an old one holds less' },
+  ];
+}
+
+/**
+ * Share of the rated capacity at a battery temperature (°C): lead-acid by IEEE 485, lithium about 1 % a degree
+ * below 15 °C (common practice). Never more than the label. At 25 °C nothing changes and nothing is noted.
+ */
+export function temperatureFactor(bank: Pick<Bank, 'chemistry'>, temperatureC = 25, trace?: Trace): number {
+  if (bank.chemistry === 'lfp')
+    return run(
+      lithiumColdFactor,
+      { T_15: 15, T: temperatureC, T_100: 100 },
+      temperatureC < 15 ? trace : undefined,
+    );
+  const factor = sizeFactorAt(temperatureC);
+  const share = Math.min(1, 1 / factor);
+  if (share < 1)
+    trace?.lookup({
+      name: 'temperatureFactor',
+      says: `k_temp = 1 ÷ ${Math.round(factor * 1000) / 1000}, the size factor at ${Math.round(temperatureC)} °C`,
+      value: share,
+      unit: '',
+      source: 'IEEE 485 table 1',
+    });
+  return share;
+}
+
+/** IEEE 485 cell size factor at a temperature (°C), between the rows; the ends hold beyond the table. */
+export function sizeFactorAt(temperatureC: number): number {
+  const table = leadAcidCapacityByTemperature;
+  const above = table.findIndex(([t]) => t >= temperatureC);
+  if (above === 0) return table[0]![1];
+  if (above < 0) return table.at(-1)![1];
+  const [t0, f0] = table[above - 1]!;
+  const [t1, f1] = table[above]!;
+  return f0 + ((f1 - f0) * (temperatureC - t0)) / (t1 - t0);
+}
+
+/**
+ * Usable capacity (Ah) of a bank from full, at a running current (A) and a battery temperature (°C, 25 by default).
+ * Never more than the label.
+ */
+export function usableCapacityAh(
+  input: { readonly bank: Bank; readonly currentA: number; readonly temperatureC?: number },
+  values: Values,
+  trace?: Trace,
+): number {
+  const { bank } = input;
+  const H = chemistryRow(bank.chemistry).ratedHours;
+  const k_rate =
+    input.currentA > 0
+      ? run(
+          rateFactor,
+          { C: bank.capacityAh, I: input.currentA, H, k: taken(values, 'peukertExponent') },
+          trace,
+        )
+      : 1;
+  const k_temp = temperatureFactor(bank, input.temperatureC, trace);
+  return run(
+    usableCapacity,
+    {
+      C: bank.capacityAh,
+      DoD: taken(values, 'depthOfDischarge'),
+      k_rate,
+      k_temp,
+      k_age: taken(values, 'age'),
+    },
+    trace,
+  );
+}

@@ -1,0 +1,159 @@
+import type { Assumption } from '#quantity/range.ts';
+import type { Facts } from '#rig/rig.ts';
+import { run } from '#rule/rule.ts';
+import type { Trace } from '#rule/trace.ts';
+import { dcdcInputA } from '../charging/charge.ts';
+import { dcdc, usualChargerA } from '../charging/tables.ts';
+import type { Values } from '../explore.ts';
+import { batteryCurrentA, loadedVoltage } from '../inverter/check.ts';
+import { inverterEfficiency } from '../inverter/efficiency.ts';
+import { runningCurrentA, type Use, useAssumptions } from '../loads/model.ts';
+import { currentOfPower } from '../loads/rules.ts';
+import { applianceOf } from '../loads/tables.ts';
+import type { CircuitUse } from './tables.ts';
+
+/** What hangs on a cable or behind a fuse. */
+export type CircuitKind = 'told' | 'inverter' | 'loads' | 'dcdc' | 'charger' | 'solar';
+
+/** A circuit as far as cable and fuse care. */
+export interface Circuit {
+  readonly kind: CircuitKind;
+  readonly use: CircuitUse;
+  /** "the fridge", "a 2000 W inverter". */
+  readonly facts: Facts;
+  /** Nominal, V: 12 or 24. */
+  readonly voltageV: number;
+  readonly mainsV?: number;
+}
+
+/** The facts of each kind, in the order in which they are taken; of what memory filled in only what is spoken of. */
+const holders: readonly (readonly [kind: CircuitKind, key: keyof Facts, has: (facts: Facts) => boolean])[] = [
+  ['told', 'cable', f => f.cable?.currentA !== undefined],
+  ['inverter', 'inverter', f => f.inverter?.powerW !== undefined],
+  ['loads', 'loads', f => !!f.loads?.length],
+  ['dcdc', 'chargers', f => !!f.chargers?.some(c => c.kind === 'dcdc')],
+  ['charger', 'chargers', f => !!f.chargers?.some(c => c.kind !== 'generator')],
+  ['solar', 'solar', f => !!f.solar?.some(s => s.powerW !== undefined)],
+];
+
+/** Which circuit is meant, or none: what was said before what is remembered. */
+export function circuitKindOf(facts: Facts, recalled: ReadonlySet<keyof Facts>): CircuitKind | undefined {
+  const held = holders.filter(([, , has]) => has(facts));
+  return (held.find(([, key]) => !recalled.has(key)) ?? held[0])?.[0];
+}
+
+const lampNames = /\b(light|lamp|led)/;
+
+/** How much drop a circuit stands: charging, inverters and what cools or cuts out early little, lamps more. */
+export function circuitUseOf(kind: CircuitKind, facts: Facts): CircuitUse {
+  if (kind === 'inverter' || kind === 'dcdc' || kind === 'charger' || kind === 'solar') return 'critical';
+  const isCharging = !!facts.chargers?.length;
+  if (kind === 'told' && isCharging) return 'critical';
+  const loads = facts.loads ?? [];
+  if (loads.length > 0 && loads.every(load => lampNames.test(load.name))) return 'lamps';
+  return 'general';
+}
+
+const useOf = ({ facts, voltageV, mainsV }: Circuit): Use => ({
+  loads: facts.loads ?? [],
+  voltageV,
+  mainsV,
+  inverterW: facts.inverter?.powerW,
+});
+
+const isDcdcTold = ({ kind, facts }: Circuit): boolean =>
+  kind === 'told' &&
+  !!facts.chargers?.some(
+    c => c.kind === 'dcdc' && (c.currentA ?? facts.cable!.currentA) === facts.cable!.currentA,
+  );
+
+/** What a DC-DC charger takes in hangs on its efficiency and the vehicle's voltage. */
+const dcdcAssumptions: readonly Assumption[] = [
+  {
+    name: 'dcdcEfficiency',
+    value: dcdc.efficiency[0],
+    low: dcdc.efficiency[1],
+    high: dcdc.efficiency[2],
+    unit: '',
+    why: 'a usual DC-DC charger',
+  },
+  {
+    name: 'vehicleVoltage',
+    value: dcdc.inV[0],
+    low: dcdc.inV[1],
+    high: dcdc.inV[2],
+    unit: 'V',
+    why: 'with the engine running',
+  },
+];
+const inputA = (outA: number, values: Values, trace?: Trace): number =>
+  dcdcInputA(outA, trace, { eta: values.dcdcEfficiency, V_i: values.vehicleVoltage });
+
+const chargerOf = (circuit: Circuit) => {
+  const chargers = circuit.facts.chargers ?? [];
+  return chargers.find(c => (circuit.kind === 'dcdc' ? c.kind === 'dcdc' : c.kind !== 'generator'))!;
+};
+
+/** What is taken for granted to know the current: typical draws, an inverter's efficiency, a charger's rating. */
+export function circuitAssumptions(circuit: Circuit): Assumption[] {
+  switch (circuit.kind) {
+    case 'inverter':
+      return [inverterEfficiency, loadedVoltage(circuit.voltageV, undefined)];
+    case 'loads':
+      return useAssumptions(useOf(circuit)).filter(
+        a => / (power|input factor)$/.test(a.name) || a.name === inverterEfficiency.name,
+      );
+    case 'dcdc':
+    case 'charger': {
+      const charger = chargerOf(circuit);
+      const own = circuit.kind === 'dcdc' ? dcdcAssumptions : [];
+      if (charger.currentA !== undefined || charger.powerW !== undefined) return [...own];
+      const { range, why } = usualChargerA[charger.kind];
+      const [value, low, high] = range;
+      return [...own, { name: 'chargerCurrent', value, low, high, unit: 'A', why }];
+    }
+    default:
+      return isDcdcTold(circuit) ? [...dcdcAssumptions] : [];
+  }
+}
+
+/** Currents of a circuit, A: the rated one, and the highest that flows for long (a DC-DC charger takes in more than it gives). */
+export interface Currents {
+  readonly ratedA: number;
+  readonly continuousA: number;
+}
+
+/** Current of a circuit (A). Takes the assumptions of `circuitAssumptions`. */
+export function circuitCurrents(circuit: Circuit, values: Values, trace?: Trace): Currents {
+  const { facts, voltageV } = circuit;
+  const same = (ratedA: number): Currents => ({ ratedA, continuousA: ratedA });
+  const ofPower = (P: number): number => run(currentOfPower, { P, V: voltageV }, trace);
+  switch (circuit.kind) {
+    case 'told': {
+      const ratedA = facts.cable!.currentA!;
+      return isDcdcTold(circuit) ? { ratedA, continuousA: inputA(ratedA, values, trace) } : same(ratedA);
+    }
+    case 'inverter':
+      return same(batteryCurrentA(facts.inverter!.powerW!, facts.inverter!.powerW, values, trace));
+    case 'loads': {
+      const use = useOf(circuit);
+      const each = use.loads.map(load => load.count * runningCurrentA(load, use, values, trace));
+      return same(each.reduce((sum, a) => sum + a, 0));
+    }
+    case 'dcdc': {
+      const { currentA, powerW } = chargerOf(circuit);
+      const ratedA = currentA ?? (powerW === undefined ? values.chargerCurrent! : ofPower(powerW));
+      return { ratedA, continuousA: inputA(ratedA, values, trace) };
+    }
+    case 'charger': {
+      const { currentA, powerW } = chargerOf(circuit);
+      return same(currentA ?? (powerW === undefined ? values.chargerCurrent! : ofPower(powerW)));
+    }
+    case 'solar':
+      return same(ofPower(facts.solar!.reduce((sum, s) => sum + s.count * (s.powerW ?? 0), 0)));
+  }
+}
+
+/** Whether a motor starts on it, which a fuse must stand for a moment. */
+export const hasMotor = (facts: Facts): boolean =>
+  !!facts.loads?.some(load => (applianceOf(load.name)?.surge ?? 1) > 1);

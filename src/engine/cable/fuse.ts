@@ -1,0 +1,70 @@
+import { run } from '#rule/rule.ts';
+import type { Trace } from '#rule/trace.ts';
+import { ampacityA, conductorsSold } from './conductor.ts';
+import { fuseLeast } from './rules.ts';
+import { bladeColours, fuseFactor, fuseSeries } from './tables.ts';
+
+/** A standard fuse. */
+export interface Fuse {
+  readonly ratingA: number;
+  /** "blade", "bolt-down MIDI". */
+  readonly series: string;
+  /** Of a blade fuse. */
+  readonly colour?: string;
+}
+
+const fuseOf = (ratingA: number): Fuse => ({
+  ratingA,
+  series: fuseSeries.find(s => s.ratingsA.includes(ratingA))?.name ?? 'bolt-down',
+  colour: ratingA <= 40 ? bladeColours[ratingA] : undefined,
+});
+
+/** Every rating that is sold, small to large, A. */
+export const fuseRatingsA: readonly number[] = [...new Set(fuseSeries.flatMap(s => s.ratingsA))].sort(
+  (a, b) => a - b,
+);
+
+/** The next standard rating above 125 % of a continuous current (A); beyond the series, in steps of 100 A. */
+export function fuseFor(continuousA: number, trace?: Trace): Fuse {
+  const least = run(fuseLeast, { k_f: fuseFactor, I: continuousA }, trace);
+  // A grain of grace, so that 125 % of a round number is round in binary too.
+  const ratingA = fuseRatingsA.find(a => a >= least * (1 - 1e-6)) ?? Math.ceil(least / 100) * 100;
+  trace?.lookup({
+    name: 'fuseRating',
+    says: `next standard rating from ${Math.round(least * 10) / 10} A`,
+    value: ratingA,
+    unit: 'A',
+    source: 'ISO 8820-3 blades, bolt-down series',
+  });
+  return fuseOf(ratingA);
+}
+
+/** The largest standard fuse that a copper area (mm²) may have: never above what it carries. Undefined for hair-thin wire. */
+export function largestFuseOn(areaMm2: number, trace?: Trace): Fuse | undefined {
+  const carriesA = ampacityA(areaMm2, 75, trace);
+  const ratingA = fuseRatingsA.filter(a => a <= carriesA).at(-1);
+  return ratingA === undefined ? undefined : fuseOf(ratingA);
+}
+
+/** A fuse between its load and its cable. */
+export interface Protected {
+  /** As large as the load asks for. */
+  readonly wanted: Fuse;
+  /** As the cable allows: never more than it carries. Without a cable, the one wanted. */
+  readonly fuse: Fuse;
+  /** There is a rating that holds the load and protects the cable. */
+  readonly fits: boolean;
+  /** The smallest metric size that carries the fuse wanted, mm². */
+  readonly leastAreaMm2: number;
+}
+
+/** The fuse for a continuous current (A) on a copper area (mm², where told). */
+export function protect(continuousA: number, areaMm2?: number, trace?: Trace): Protected {
+  const wanted = fuseFor(continuousA, trace);
+  const sold = conductorsSold('metric');
+  const leastAreaMm2 = (sold.find(c => ampacityA(c.areaMm2) >= wanted.ratingA) ?? sold.at(-1)!).areaMm2;
+  if (areaMm2 === undefined) return { wanted, fuse: wanted, fits: true, leastAreaMm2 };
+  const largest = largestFuseOn(areaMm2, trace);
+  const fits = (largest?.ratingA ?? 0) >= wanted.ratingA;
+  return { wanted, fuse: fits ? wanted : (largest ?? fuseOf(fuseRatingsA[0]!)), fits, leastAreaMm2 };
+}

@@ -1,0 +1,101 @@
+import type { Assumption } from '#quantity/range.ts';
+import type { Charger } from '#rig/rig.ts';
+import { run } from '#rule/rule.ts';
+import type { Trace } from '#rule/trace.ts';
+import { taken, type Values } from '../explore.ts';
+import { deratingOf, generatorAssumptions } from './generator.ts';
+import { chargerCurrent, generatorCurrent, outputCurrent } from './rules.ts';
+import { type ChargeRow, smartAlternatorShare, usualChargerA } from './tables.ts';
+
+/** What charges: its kind and rating as told, what drives it, and how many blocks of 12 V it charges in series. */
+export interface Source {
+  readonly kind: Charger['kind'];
+  readonly currentA?: number;
+  readonly powerW?: number;
+  /** Rating of the generator that the charger hangs on, W. */
+  readonly generatorW?: number;
+  readonly alternator?: 'smart' | 'fixed';
+  readonly altitudeM?: number;
+  readonly ambientC?: number;
+  readonly row: ChargeRow;
+  readonly blocks: number;
+}
+
+const spread = (
+  name: string,
+  [value, low, high]: readonly [number, number, number],
+  unit: string,
+  why: string,
+): Assumption => ({ name, value, low, high, unit, why });
+
+/** An isolator's rating is what its contacts stand, not what it brings; it counts only where it is the lesser. */
+const isRated = (source: Source): boolean =>
+  source.kind !== 'isolator' && (source.currentA !== undefined || source.powerW !== undefined);
+
+/** What is taken for granted of a source of charge. */
+export function sourceAssumptions(source: Source): Assumption[] {
+  const found: Assumption[] = [];
+  if (!isRated(source)) {
+    const { range, why } = usualChargerA[source.kind];
+    found.push(spread('chargerCurrent', range, 'A', why));
+  } else {
+    found.push(spread('chargerOutput', [0.97, 0.9, 1], '', 'warm, and through its cables'));
+    if (source.currentA === undefined) {
+      const [value, low, high] = source.row.meanV;
+      const ofBank = [value, low, high].map(v => v * source.blocks) as [number, number, number];
+      found.push(spread('chargeVoltage', ofBank, 'V', 'mean while charging'));
+    }
+  }
+  if (source.kind === 'isolator' && source.alternator !== 'fixed')
+    found.push(
+      spread(
+        'alternatorShare',
+        source.alternator === 'smart' ? smartAlternatorShare : [1, 0.6, 1],
+        '',
+        source.alternator === 'smart'
+          ? 'of the driving; a smart alternator lowers its voltage and the isolator drops out'
+          : 'of the driving; less with a smart alternator',
+      ),
+    );
+  if (source.generatorW !== undefined) found.push(...generatorAssumptions(source));
+  return found;
+}
+
+/** Current (A) that a source offers the battery, on average over the time it runs. */
+export function sourceCurrentA(source: Source, values: Values, trace?: Trace): number {
+  const offered = offeredA(source, values, trace);
+  if (source.generatorW === undefined) return offered;
+  const { f_z, f_T } = deratingOf(source, values, trace);
+  const limitA = run(
+    generatorCurrent,
+    {
+      S: source.generatorW,
+      f_z,
+      f_T,
+      eta: taken(values, 'chargerEfficiency'),
+      pf: taken(values, 'powerFactor'),
+      V: source.row.absorptionV[0] * source.blocks,
+    },
+    limitsIt(source, offered, values) ? trace : undefined,
+  );
+  return Math.min(offered, limitA);
+}
+
+/** Whether the generator and not the charger sets the current; only then is it worth a line of working. */
+function limitsIt(source: Source, offered: number, values: Values): boolean {
+  const V = source.row.absorptionV[0] * source.blocks;
+  const inW = (offered * V) / (taken(values, 'chargerEfficiency') * taken(values, 'powerFactor'));
+  return inW > source.generatorW!;
+}
+
+function offeredA(source: Source, values: Values, trace?: Trace): number {
+  if (source.kind === 'isolator') {
+    const currentA = Math.min(source.currentA ?? Number.POSITIVE_INFINITY, taken(values, 'chargerCurrent'));
+    const k_s = values.alternatorShare ?? 1;
+    return k_s === 1 ? currentA : run(outputCurrent, { k_s, I_r: currentA }, trace);
+  }
+  if (!isRated(source)) return taken(values, 'chargerCurrent');
+  const I_r =
+    source.currentA ?? run(chargerCurrent, { P: source.powerW!, V: taken(values, 'chargeVoltage') }, trace);
+  return run(outputCurrent, { k_s: taken(values, 'chargerOutput'), I_r }, trace);
+}

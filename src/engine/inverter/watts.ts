@@ -1,0 +1,55 @@
+import type { Assumption } from '#quantity/range.ts';
+import type { Load } from '#rig/rig.ts';
+import { run } from '#rule/rule.ts';
+import type { Trace } from '#rule/trace.ts';
+import type { Values } from '../explore.ts';
+import { inputPowerW } from '../loads/draw.ts';
+import { useAssumptions } from '../loads/model.ts';
+import { type Reading, read, type Use } from '../loads/reading.ts';
+import { startingPower } from './rules.ts';
+
+/** Loads that run at the same time on one mains outlet, and its voltage. */
+export interface Outlet {
+  readonly loads: readonly Load[];
+  /** V. */
+  readonly mainsV: number;
+}
+
+const useOf = ({ loads, mainsV }: Outlet): Use => ({ loads, voltageV: 12, mainsV });
+
+/** What is taken for granted of the watts: draws left out, and what a microwave takes beyond its plate. */
+export const wattsAssumptions = (outlet: Outlet): Assumption[] =>
+  useAssumptions(useOf(outlet)).filter(a => / (power|input factor)$/.test(a.name));
+
+const wattsOf = (reading: Reading, outlet: Outlet, values: Values, trace?: Trace): number =>
+  reading.load.count * (inputPowerW(reading, useOf(outlet), values, trace) ?? 0);
+
+/** Watts of everything running at once. */
+export function throughWatts(outlet: Outlet, values: Values, trace?: Trace): number {
+  const each = read(outlet).map(reading => wattsOf(reading, outlet, values, trace));
+  const sum = each.reduce((a, b) => a + b, 0);
+  if (each.length > 0)
+    trace?.lookup({
+      name: 'acLoad',
+      says: `P = ${each.map(w => `${Math.round(w)} W`).join(' + ')}`,
+      value: sum,
+      unit: 'W',
+      source: 'sum of the loads',
+    });
+  return sum;
+}
+
+/** Watts asked for while the one with the hardest start starts, the others running. */
+export function startingW(outlet: Outlet, values: Values, trace?: Trace): number {
+  const P = throughWatts(outlet, values);
+  const motors = read(outlet).map(reading => ({
+    // Of several of a kind one starts at a time.
+    P_m: wattsOf(reading, outlet, values) / reading.load.count,
+    k_s: reading.row?.surge ?? 1,
+  }));
+  const hardest = motors.reduce((a, b) => ((b.k_s - 1) * b.P_m > (a.k_s - 1) * a.P_m ? b : a), {
+    P_m: 0,
+    k_s: 1,
+  });
+  return hardest.k_s > 1 ? run(startingPower, { P, ...hardest }, trace) : P;
+}

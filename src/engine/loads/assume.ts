@@ -1,0 +1,46 @@
+import type { Assumption } from '#quantity/range.ts';
+import { inverterEfficiency } from '../inverter/efficiency.ts';
+import { dutyAt25, idleShare } from './duty.ts';
+import { hasHours, inputFactorOf, isWhole, type Reading, read, runsOn, type Use } from './reading.ts';
+
+const typical = (
+  name: string,
+  range: readonly [number, number, number],
+  unit: string,
+  what: string,
+): Assumption => ({ name, low: range[0], value: range[1], high: range[2], unit, why: `typical ${what}` });
+
+/** What has to be taken for granted of one load. */
+function ofLoad(reading: Reading, use: Use): Assumption[] {
+  const { load, key, row } = reading;
+  const found: Assumption[] = [];
+  if (isWhole(load)) return found;
+  if (reading.cycles) {
+    const [value, low, high] = dutyAt25(row!.setPointC!);
+    const why = 'of the time at 25 °C, common practice';
+    found.push({ name: `${key} running time`, value, low, high, unit: '', why });
+  }
+  if (load.currentA === undefined && load.powerW === undefined && row)
+    found.push(typical(`${key} power`, row.powerW, 'W', row.name));
+  if (!hasHours(load) && row && !runsOn(reading, use))
+    found.push(typical(`${key} hours a day`, row.hoursPerDay, 'h', row.name));
+  const factor = inputFactorOf(load);
+  if (factor && load.currentA === undefined) {
+    const [low, value, high] = factor;
+    const why = 'its plate is what it cooks with, it takes more';
+    found.push({ name: `${key} input factor`, low, value, high, unit: '', why });
+  }
+  return found;
+}
+
+/** What has to be taken for granted to know a day's use: duty cycles, hours and draws left out, inverter efficiency. */
+export function useAssumptions(use: Use): Assumption[] {
+  if (use.dailyUseAh !== undefined || use.dailyUseWh !== undefined) return [];
+  const readings = read(use);
+  const found = readings.flatMap(reading => ofLoad(reading, use));
+  if (use.loads.some(load => load.supply === 'ac' && !isWhole(load))) found.push(inverterEfficiency);
+  if (readings.some(r => r.load.supply === 'ac' && r.cycles)) found.push(idleShare);
+  if (use.ambientC === undefined && readings.some(r => r.cycles))
+    found.push({ name: 'ambientC', value: 25, low: 20, high: 32, unit: '°C', why: 'mild camping weather' });
+  return found;
+}

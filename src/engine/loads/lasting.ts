@@ -1,0 +1,55 @@
+import type { Assumption } from '#quantity/range.ts';
+import { run } from '#rule/rule.ts';
+import type { Bank } from '../battery/bank.ts';
+import { runTime } from '../battery/rules.ts';
+import { bankAssumptions, usableCapacityAh } from '../battery/usable.ts';
+import { type Explored, explore, taken } from '../explore.ts';
+import { dayOf, type Use, useAssumptions } from './model.ts';
+import { averageCurrent } from './rules.ts';
+
+/** A bank, what runs on it, and what bears on both. */
+export interface Lasting {
+  readonly bank: Bank;
+  readonly use: Use;
+  /** Share used as the person said it, %. */
+  readonly depthPercent?: number;
+  /** Of the battery, °C. */
+  readonly temperatureC?: number;
+  /** Instead of the bank's own: a starter battery may go less deep. */
+  readonly assumptions?: readonly Assumption[];
+}
+
+/**
+ * How long (h) a bank lasts from its state of charge with nothing coming in, its usable capacity (Ah) and a
+ * day's use (Ah), and the biggest single draw (A): the closed form, with ranges. The rate counts at the running currents, the time at the average.
+ */
+export function exploreRunTime(
+  input: Lasting,
+): Explored<'runTime' | 'usableCapacity' | 'dailyUse'> & { readonly peakA: number } {
+  const { bank, use } = input;
+  // From 60 % a battery with half of its charge to use has 10 % of it left to use.
+  const missing = 1 - (bank.stateOfChargePercent ?? 100) / 100;
+  const assumptions = [
+    ...(input.assumptions ?? bankAssumptions(bank, input.depthPercent)),
+    ...useAssumptions(use),
+  ];
+  let peakA = 0;
+  const explored = explore<'runTime' | 'usableCapacity' | 'dailyUse'>(
+    assumptions,
+    'runTime',
+    (values, trace) => {
+      const day = dayOf(use, values, trace);
+      const { dailyUse, currentA } = day;
+      if (trace) peakA = day.peakA;
+      const I = run(averageCurrent, { Q: dailyUse, t_day: 24 }, trace);
+      const depthOfDischarge = Math.max(0, taken(values, 'depthOfDischarge') - missing);
+      const usableCapacity = usableCapacityAh(
+        { bank, currentA, temperatureC: input.temperatureC },
+        { ...values, depthOfDischarge },
+        trace,
+      );
+      return { runTime: run(runTime, { Q_usable: usableCapacity, I }, trace), usableCapacity, dailyUse };
+    },
+  );
+  return { ...explored, peakA };
+}

@@ -1,0 +1,110 @@
+import type { Load } from '#rig/rig.ts';
+import { run } from '#rule/rule.ts';
+import type { Trace } from '#rule/trace.ts';
+import { chargeOfEnergy } from '../battery/rules.ts';
+import type { Values } from '../explore.ts';
+import { idleUse } from '../inverter/rules.ts';
+import { currentOf, inputPowerW, inverterBehind } from './draw.ts';
+import { dutyAt, dutyAt25, idleShare } from './duty.ts';
+import { hasHours, isWhole, type Reading, read, runsOn, type Use } from './reading.ts';
+import { dailyCharge } from './rules.ts';
+
+export { useAssumptions } from './assume.ts';
+export { runningCurrentA } from './draw.ts';
+export type { Use } from './reading.ts';
+
+/** Hours a day (h) that a load is on: as told, else typical, else all day. */
+function hoursOn(reading: Reading, use: Use, values: Values): number {
+  const { load, key, row } = reading;
+  if (hasHours(load)) return load.hoursPerDay ?? load.minutesPerDay! / 60;
+  return row && !runsOn(reading, use) ? (values[`${key} hours a day`] ?? row.hoursPerDay[1]) : 24;
+}
+
+/** Share of the time (0–1) that a load which is on really draws. */
+function dutyOf(reading: Reading, use: Use, values: Values, trace?: Trace): number {
+  const { load, key, row } = reading;
+  if (load.dutyPercent !== undefined) return load.dutyPercent / 100;
+  if (!reading.cycles) return 1;
+  const setPointC = row!.setPointC!;
+  const at25 = values[`${key} running time`] ?? dutyAt25(setPointC)[0];
+  return dutyAt({ setPointC, ambientC: use.ambientC ?? values.ambientC ?? 25, dutyAt25: at25 }, trace);
+}
+
+/** Charge (Ah) an inverter takes a day while it waits, on, for a compressor to start again. */
+function idleAh(reading: Reading, use: Use, values: Values, waitingH: number, trace?: Trace): number {
+  if (reading.load.supply !== 'ac' || !reading.cycles) return 0;
+  const S = inverterBehind(reading, use, inputPowerW(reading, use, values) ?? 0);
+  const p = values[idleShare.name] ?? idleShare.value;
+  return run(idleUse, { P_0: p * S, t: waitingH, V: use.voltageV }, trace);
+}
+
+/** One load's share of a day. */
+export interface LoadUse {
+  readonly load: Load;
+  readonly chargeAh: number;
+  readonly hours: number;
+  /** Of all of that kind together while they run. */
+  readonly currentA: number;
+  readonly duty: number;
+}
+
+/** What each load takes from the battery a day (Ah at the nominal voltage). */
+export function usePerLoad(use: Use, values: Values, trace?: Trace): LoadUse[] {
+  return read(use).map(reading => {
+    const { load } = reading;
+    if (isWhole(load)) {
+      const eachAh =
+        load.chargeAhPerDay ?? run(chargeOfEnergy, { E: load.energyWhPerDay!, V: use.voltageV }, trace);
+      const chargeAh = eachAh * load.count;
+      return { load, chargeAh, hours: 24, currentA: chargeAh / 24, duty: 1 };
+    }
+    const currentA = currentOf(reading, use, values, trace);
+    const duty = dutyOf(reading, use, values, trace);
+    const hours = hoursOn(reading, use, values);
+    const runningAh = run(dailyCharge, { n: load.count, I: currentA, d: duty, t: hours }, trace);
+    const chargeAh = runningAh + idleAh(reading, use, values, hours * (1 - duty), trace);
+    return { load, chargeAh, hours, currentA: currentA * load.count, duty };
+  });
+}
+
+/** A day's use (Ah) of everything: the loads, or the one number told for all of them. */
+export function dailyUseAh(use: Use, values: Values, trace?: Trace): number {
+  return dayOf(use, values, trace).dailyUse;
+}
+
+/** A day's use, and the current to rate the battery at: the running currents, each counted by the charge drawn at it. */
+export interface Day {
+  /** Ah. */
+  readonly dailyUse: number;
+  /** A. */
+  readonly currentA: number;
+  /** The biggest single draw, A. */
+  readonly peakA: number;
+  /** Empty where a day's use was told as one number. */
+  readonly parts: readonly LoadUse[];
+}
+
+/** Everything about a day's use in one pass. */
+export function dayOf(use: Use, values: Values, trace?: Trace): Day {
+  if (use.dailyUseAh !== undefined || use.dailyUseWh !== undefined) {
+    const dailyUse = use.dailyUseAh ?? run(chargeOfEnergy, { E: use.dailyUseWh!, V: use.voltageV }, trace);
+    return { dailyUse, currentA: dailyUse / 24, peakA: dailyUse / 24, parts: [] };
+  }
+  const parts = usePerLoad(use, values, trace);
+  const dailyUse = parts.reduce((sum, part) => sum + part.chargeAh, 0);
+  if (parts.length > 1)
+    trace?.lookup({
+      name: 'dailyUse',
+      says: `Q = ${parts.map(part => `${Math.round(part.chargeAh * 100) / 100} Ah`).join(' + ')}`,
+      value: dailyUse,
+      unit: 'Ah',
+      source: 'sum of the loads',
+    });
+  const weighed = parts.reduce((sum, part) => sum + part.chargeAh * part.currentA, 0);
+  return {
+    dailyUse,
+    currentA: dailyUse > 0 ? weighed / dailyUse : 0,
+    peakA: Math.max(0, ...parts.map(part => part.currentA)),
+    parts,
+  };
+}

@@ -1,0 +1,25 @@
+import { run } from '#rule/rule.ts';
+import type { Trace } from '#rule/trace.ts';
+import type { Day } from './model.ts';
+import { chargeOverTime } from './rules.ts';
+
+/**
+ * Charge (Ah) used over a time (h). From a day on it grows evenly. In less than a day a thing that runs for some
+ * hours takes at most its day's charge: a lamp of 5 h costs the same whether the night has 10 h or 24.
+ */
+export function chargeOver(day: Day, hours: number, trace?: Trace): number {
+  if (hours >= 24 || day.parts.length === 0)
+    return run(chargeOverTime, { Q: day.dailyUse, t: hours, t_day: 24 }, trace);
+  const total = day.parts.reduce(
+    (sum, part) => sum + part.chargeAh * Math.min(1, hours / Math.max(part.hours, 1e-6)),
+    0,
+  );
+  trace?.lookup({
+    name: 'chargeOverTime',
+    says: `Q_t: what each load takes within ${Math.round(hours * 10) / 10} h`,
+    value: total,
+    unit: 'Ah',
+    source: 'sum of the loads',
+  });
+  return total;
+}

@@ -1,0 +1,85 @@
+import type { Load } from '#rig/rig.ts';
+import { averageCurrentLimitA } from './duty.ts';
+import { type Appliance, applianceOf } from './tables.ts';
+
+/** The loads of a question, and what else bears on a day's use. */
+export interface Use {
+  readonly loads: readonly Load[];
+  /** A day's use told as one number. */
+  readonly dailyUseAh?: number;
+  readonly dailyUseWh?: number;
+  /** Nominal battery voltage, V. */
+  readonly voltageV: number;
+  /** Outside temperature where told, °C. */
+  readonly ambientC?: number;
+  /** Rating of the inverter where told, W. */
+  readonly inverterW?: number;
+  /** Mains voltage, 230 by default, V. */
+  readonly mainsV?: number;
+  /** A mains load alone without hours runs on and on too ("how long will it run the heater"). */
+  readonly doesMainsRunOn?: boolean;
+  /** Whatever has no hours runs all the time ("off the starter for 4 hours"). */
+  readonly doAllRunOn?: boolean;
+}
+
+/** How a load was read: what is taken from the person and what from the table of appliances. */
+export interface Reading {
+  readonly load: Load;
+  /** Tells loads of one name apart: "fan", "fan2". Starts the names of their assumptions. */
+  readonly key: string;
+  readonly row: Appliance | undefined;
+  /** A compressor whose running draw is known: a duty cycle goes on top. */
+  readonly cycles: boolean;
+}
+
+const isDrawTold = (load: Load): boolean => load.currentA !== undefined || load.powerW !== undefined;
+
+/** The readings of all loads, in their order. */
+export const read = (use: Pick<Use, 'loads'>): Reading[] =>
+  use.loads.map((load, i) => {
+    const row = applianceOf(load.name);
+    const before = use.loads.slice(0, i).filter(other => other.name === load.name).length;
+    return { load, key: `${load.name}${before === 0 ? '' : before + 1}`, row, cycles: doesCycle(load, row) };
+  });
+
+function doesCycle(load: Load, row: Appliance | undefined): boolean {
+  if (row?.setPointC === undefined || load.isAverage || load.dutyPercent !== undefined) return false;
+  const isRunning = load.powerW !== undefined || (load.currentA ?? Infinity) > averageCurrentLimitA;
+  return isRunning || !isDrawTold(load);
+}
+
+/** No household microwave cooks with more than this, W: a higher figure is what it takes in. Common practice. */
+const highestOutputW = 1250;
+
+/** The factor between what comes out, as told or typical, and what the thing takes: low, likely, high; undefined where the input was told. */
+export const inputFactorOf = (load: Load): Appliance['inputFactor'] => {
+  const factor = applianceOf(load.name)?.inputFactor;
+  const isInputTold = load.isInput || (load.powerW ?? 0) > highestOutputW;
+  return isInputTold ? undefined : factor;
+};
+
+/** Whether a day's use was told as one number of energy or charge. */
+export const isWhole = (load: Load): boolean =>
+  load.energyWhPerDay !== undefined || load.chargeAhPerDay !== undefined;
+
+export const hasHours = (load: Load): boolean =>
+  load.hoursPerDay !== undefined || load.minutesPerDay !== undefined;
+
+/** A load alone without hours runs on and on; among others it has the typical hours of its kind. */
+export function runsOn({ load, row, cycles }: Reading, use: Use): boolean {
+  if (cycles || load.isAverage || !row || row.setPointC !== undefined || use.doAllRunOn) return true;
+  const isAlone = use.loads.length === 1 && isDrawTold(load);
+  return isAlone && (row.supply === 'dc' || !!use.doesMainsRunOn);
+}
+
+/**
+ * How the draw of a thing that cools was taken, so that an answer can say so and offer the other:
+ * 'running' (a duty cycle went on top), 'average' (none), or undefined where the person left no doubt.
+ */
+export function coolingReading(load: Load): 'running' | 'average' | undefined {
+  const row = applianceOf(load.name);
+  if (row?.setPointC === undefined || load.isAverage || load.dutyPercent !== undefined || isWhole(load))
+    return undefined;
+  if (!isDrawTold(load)) return undefined;
+  return doesCycle(load, row) ? 'running' : 'average';
+}

@@ -1,0 +1,135 @@
+import { rule } from '#rule/rule.ts';
+
+export const dailyCharge = rule({
+  name: 'dailyCharge',
+  says: 'What a thing takes a day is how many there are, times its amps, times the share of the time it runs, times the hours it is on.',
+  formula: 'n * I * d * t',
+  symbols: {
+    n: { says: 'how many', unit: '' },
+    I: { says: 'current while running', unit: 'A' },
+    d: { says: 'share of the time it runs', unit: '' },
+    t: { says: 'hours on a day', unit: 'h' },
+  },
+  gives: { symbol: 'Q', unit: 'Ah' },
+  source: 'definition',
+});
+
+export const currentOfPower = rule({
+  name: 'currentOfPower',
+  says: 'Watts divided by volts are amps.',
+  formula: 'P / V',
+  symbols: { P: { says: 'power', unit: 'W' }, V: { says: 'nominal voltage', unit: 'V' } },
+  gives: { symbol: 'I', unit: 'A' },
+  source: 'definition',
+});
+
+/** The fall of the coefficient of performance is set so that a fridge at 4 °C comes to 35 % at 25 °C and about 50 % at 35 °C. */
+export const compressorDuty = rule({
+  name: 'compressorDuty',
+  says: 'A compressor runs more the hotter it is outside: more heat leaks in, and each watt pumps less of it out.',
+  formula: 'max(0.05, min(1, d_25 * (T_a - T_s) / (T_25 - T_s) * (1 + 0.008 * (T_a - T_25) / T_1)))',
+  symbols: {
+    d_25: { says: 'share of the time it runs at 25 °C', unit: '' },
+    T_a: { says: 'temperature outside', unit: '°C' },
+    T_s: { says: 'set point', unit: '°C' },
+    T_25: { says: '25 °C, where d_25 holds', unit: '°C' },
+    T_1: { says: 'one kelvin', unit: '°C' },
+  },
+  gives: { symbol: 'd', unit: '' },
+  source:
+    'wall gain is proportional to the difference of temperatures (physics); duty at 25 and 35 °C: common practice',
+});
+
+export const dailyEnergy = rule({
+  name: 'dailyEnergy',
+  says: 'Amp hours times volts are watt hours.',
+  formula: 'Q * V',
+  symbols: { Q: { says: 'charge', unit: 'Ah' }, V: { says: 'nominal voltage', unit: 'V' } },
+  gives: { symbol: 'E', unit: 'Wh' },
+  source: 'definition',
+});
+
+export const averageCurrent = rule({
+  name: 'averageCurrent',
+  says: 'A day’s use spread over 24 hours is the average current.',
+  formula: 'Q / t_day',
+  symbols: { Q: { says: 'use a day', unit: 'Ah' }, t_day: { says: 'hours of a day', unit: 'h' } },
+  gives: { symbol: 'I', unit: 'A' },
+  source: 'definition',
+});
+
+export const powerOfCurrent = rule({
+  name: 'powerOfCurrent',
+  says: 'Amps times volts are watts.',
+  formula: 'I * V',
+  symbols: { I: { says: 'current', unit: 'A' }, V: { says: 'voltage', unit: 'V' } },
+  gives: { symbol: 'P', unit: 'W' },
+  source: 'definition',
+});
+
+export const applianceInput = rule({
+  name: 'applianceInput',
+  says: 'A microwave’s plate shows what it cooks with; it takes about half as much again from the socket.',
+  formula: 'P_out * f',
+  symbols: {
+    P_out: { says: 'power on the plate', unit: 'W' },
+    f: { says: 'input for each watt of output', unit: '' },
+  },
+  gives: { symbol: 'P', unit: 'W' },
+  source: 'measured microwaves: 700 W out take 1,100 W, 1,000 W out 1,500–1,600 W',
+});
+
+export const waterHeat = rule({
+  name: 'waterHeat',
+  says: 'Bringing water to the boil takes its weight times the heat for each kilogram, and more by what the heater loses.',
+  formula: 'm * q / eta',
+  symbols: {
+    m: { says: 'weight of the water', unit: 'kg' },
+    q: { says: 'heat for a kilogram: 4186 J for each kelvin', unit: 'Wh/kg' },
+    eta: { says: 'share of the heat that reaches the water', unit: '' },
+  },
+  gives: { symbol: 'E', unit: 'Wh' },
+  source: 'physics: calorimetry',
+});
+
+export const chargeOverTime = rule({
+  name: 'chargeOverTime',
+  says: 'What is used over some days is a day’s use times the days.',
+  formula: 'Q * t / t_day',
+  symbols: {
+    Q: { says: 'use a day', unit: 'Ah' },
+    t: { says: 'how long', unit: 'h' },
+    t_day: { says: 'hours of a day', unit: 'h' },
+  },
+  gives: { symbol: 'Q_t', unit: 'Ah' },
+  source: 'definition',
+});
+
+const time = { says: 'hours', unit: 'h' };
+
+export const energyOfPower = rule({
+  name: 'energyOfPower',
+  says: 'Watts times hours are watt hours.',
+  formula: 'P * t',
+  symbols: { P: { says: 'power', unit: 'W' }, t: time },
+  gives: { symbol: 'E', unit: 'Wh' },
+  source: 'definition',
+});
+
+export const powerOfEnergy = rule({
+  name: 'powerOfEnergy',
+  says: 'Watt hours divided by hours are watts.',
+  formula: 'E / t',
+  symbols: { E: { says: 'energy', unit: 'Wh' }, t: time },
+  gives: { symbol: 'P', unit: 'W' },
+  source: 'definition',
+});
+
+export const currentOfCharge = rule({
+  name: 'currentOfCharge',
+  says: 'Amp hours divided by hours are amps.',
+  formula: 'Q / t',
+  symbols: { Q: { says: 'charge', unit: 'Ah' }, t: time },
+  gives: { symbol: 'I', unit: 'A' },
+  source: 'definition',
+});

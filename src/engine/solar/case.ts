@@ -1,0 +1,26 @@
+/** What is known of a panel's sun, mount and controller; everything may be missing. */
+export interface SolarCase {
+  readonly latitudeDeg?: number;
+  readonly longitudeDeg?: number;
+  /** 1–12. */
+  readonly month?: number;
+  /** Default flat. */
+  readonly mount?: 'flat' | 'tilted';
+  /** Default MPPT, said to be assumed. */
+  readonly controller?: 'mppt' | 'pwm';
+  /** Default mixed: the average of the climate. */
+  readonly sky?: Sky;
+  readonly shade?: 'none' | 'half' | 'heavy';
+  /** Told by the person: replaces the model of the sun. */
+  readonly peakSunHours?: number;
+  /** Daytime air temperature, °C. */
+  readonly ambientC?: number;
+}
+
+export type Sky = 'sunny' | 'mixed' | 'overcast';
+
+/** Values by the name of their assumption; one that is missing falls back on its likely value. */
+export type SolarValues = Readonly<Record<string, number | undefined>>;
+
+/** The same with nothing missing. */
+export type CompleteValues = Readonly<Record<string, number>>;

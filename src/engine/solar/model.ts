@@ -1,0 +1,228 @@
+import type { Assumption } from '#quantity/range.ts';
+import { run } from '#rule/rule.ts';
+import type { Trace } from '#rule/trace.ts';
+import type { CompleteValues, Sky, SolarCase, SolarValues } from './case.ts';
+import { averagePeakSunHours, clearnessFor, skyClearness, skySunHours } from './climate.ts';
+import { controllerAssumptions, panelAssumptions, systemFactor } from './panel.ts';
+import {
+  dailyYieldCharge,
+  dailyYieldEnergy,
+  overcastSunHours,
+  panelPower,
+  peakSunHoursOf,
+  sunWhileItShines,
+} from './rules.ts';
+import { dayLengthOf } from './sun.ts';
+import { tiltedRadiation } from './tilt.ts';
+
+export type { SolarCase, SolarValues } from './case.ts';
+export { hourlyShares } from './hourly.ts';
+
+/** Under full cloud a given figure at or below this is taken to be the cloudy figure already, h. */
+const overcastAlreadyH = 2;
+
+const isCutByCloud = (c: SolarCase) =>
+  c.sky === 'overcast' && c.peakSunHours !== undefined && c.peakSunHours > overcastAlreadyH;
+
+/** Where the sun hours come from: told, from place and month, from a place in the average of its year, or from nothing. */
+const sunSource = (c: SolarCase): 'told' | 'month' | 'year' | 'unknown' => {
+  if (c.peakSunHours !== undefined) return 'told';
+  if (c.latitudeDeg === undefined) return 'unknown';
+  return c.month === undefined ? 'year' : 'month';
+};
+
+/**
+ * Everything that a solar figure takes for granted, each with its span and reason. What the case already
+ * states is not among them.
+ */
+export function solarAssumptions(c: SolarCase): readonly Assumption[] {
+  return [...sunAssumptions(c), ...panelAssumptions(c), ...controllerAssumptions(c.controller)];
+}
+
+function sunAssumptions(c: SolarCase): Assumption[] {
+  const source = sunSource(c);
+  const sky = c.sky ?? 'mixed';
+  if (source === 'told')
+    return isCutByCloud(c)
+      ? [
+          {
+            name: 'overcastShare',
+            value: 0.22,
+            low: 0.1,
+            high: 0.35,
+            unit: '',
+            why: 'full cloud lets through a tenth to a third',
+          },
+        ]
+      : [];
+  if (source === 'unknown') return [skySunHours[sky]];
+  if (source === 'year') return [averagePeakSunHours(c.latitudeDeg as number, c.longitudeDeg, sky)];
+  const clearness =
+    sky === 'mixed'
+      ? clearnessFor(c.latitudeDeg as number, c.longitudeDeg, c.month as number)
+      : skyClearness[sky];
+  if (c.mount !== 'tilted') return [clearness];
+  const value = tiltFor(c.latitudeDeg as number);
+  return [
+    clearness,
+    {
+      name: 'panelTilt',
+      value,
+      low: value - 12,
+      high: value + 12,
+      unit: '°',
+      why: 'angled about as steeply as the latitude',
+    },
+  ];
+}
+
+/** The usual tilt for the year, °: the latitude, within what a camper's stand does. */
+const tiltFor = (latitudeDeg: number) => Math.min(60, Math.max(15, Math.abs(latitudeDeg)));
+
+/** The name of the assumption that carries the sun; the sky has its own, so that one trip may know two skies. */
+function sunName(c: SolarCase): string | undefined {
+  const sky: Sky = c.sky ?? 'mixed';
+  switch (sunSource(c)) {
+    case 'told':
+      return isCutByCloud(c) ? 'overcastShare' : undefined;
+    case 'month':
+      return sky === 'mixed' ? 'clearness' : skyClearness[sky].name;
+    default:
+      return skySunHours[sky].name;
+  }
+}
+
+/** Values as explore moves them; what is missing falls back on its likely value. */
+function valuesOf(c: SolarCase, values: SolarValues): CompleteValues {
+  const sun = sunName(c);
+  // Looking up the climate is the dear part, so it is done only where nobody brought it.
+  const lacksSun =
+    (sun && values[sun] === undefined) || (c.mount === 'tilted' && values.panelTilt === undefined);
+  const likely: Record<string, number | undefined> = {};
+  for (const a of panelAssumptions(c)) likely[a.name] = a.value;
+  for (const a of controllerAssumptions(c.controller)) likely[a.name] = a.value;
+  if (lacksSun) for (const a of sunAssumptions(c)) likely[a.name] = a.value;
+  return Object.assign(likely, values) as CompleteValues;
+}
+
+/**
+ * Peak sun hours in the plane of the panel, h (= kWh/m² a day), shade not yet counted.
+ * Monthly mean: a single day may be far off it.
+ */
+export function peakSunHours(c: SolarCase, values: SolarValues = {}, trace?: Trace): number {
+  return sunHours(c, valuesOf(c, values), trace);
+}
+
+function sunHours(c: SolarCase, values: CompleteValues, trace?: Trace): number {
+  const sun = sunName(c);
+  switch (sunSource(c)) {
+    case 'told': {
+      const H = c.peakSunHours as number;
+      if (!isCutByCloud(c)) return H;
+      return run(overcastSunHours, { H, k_cloud: values[sun as string] as number }, trace);
+    }
+    case 'unknown':
+    case 'year': {
+      const H = values[sun as string] as number;
+      trace?.lookup({
+        name: 'peakSunHours',
+        says: 'taken for want of place and month',
+        value: H,
+        unit: 'h',
+        source: 'common practice',
+      });
+      return H;
+    }
+    default: {
+      const [latitudeDeg, month] = [c.latitudeDeg as number, c.month as number];
+      const H = tiltedRadiation(
+        {
+          latitudeDeg,
+          month,
+          clearness: values[sun as string] as number,
+          tiltDeg: c.mount === 'tilted' ? (values.panelTilt as number) : 0,
+        },
+        trace,
+      );
+      return run(peakSunHoursOf, { H_T: H, G_0: 1 }, trace);
+    }
+  }
+}
+
+/** What a panel brings on an average day of the month. */
+export interface DailyYield {
+  /** h, in the plane of the panel. */
+  readonly peakSunHours: number;
+  readonly dailyYieldEnergyWh: number;
+  /** Ah at the battery's nominal voltage. */
+  readonly dailyYieldAh: number;
+}
+
+/**
+ * Energy and charge that panels of `powerW` (rating, all together) deliver to the battery on an average day.
+ * What a full battery can't take is not subtracted here.
+ * @param nominalVoltageV 12.0 lead-acid, 12.8 LFP; twice that in a 24 V system
+ */
+export function dailyYield(
+  c: SolarCase & { readonly powerW: number; readonly nominalVoltageV: number },
+  values: SolarValues = {},
+  trace?: Trace,
+): DailyYield {
+  const all = valuesOf(c, values);
+  const H = sunHours(c, all, trace);
+  const f = systemFactor(c, strength(c, H, trace), all, trace);
+  const E = run(dailyYieldEnergy, { P: c.powerW, H, f }, trace);
+  const Q = run(dailyYieldCharge, { E, V: c.nominalVoltageV }, trace);
+  return { peakSunHours: H, dailyYieldEnergyWh: E, dailyYieldAh: Q };
+}
+
+/** The likely share of a battery's charge that comes back out, and its span, for sizing panels. */
+export function chargeAssumption(chemistry?: string): Assumption {
+  return chemistry === 'lfp'
+    ? {
+        name: 'chargeEfficiency',
+        value: 0.98,
+        low: 0.95,
+        high: 0.99,
+        unit: '',
+        why: 'LFP gives back nearly all of its charge',
+      }
+    : {
+        name: 'chargeEfficiency',
+        value: 0.92,
+        low: 0.85,
+        high: 0.97,
+        unit: '',
+        why: 'lead-acid gives back about nine tenths of its charge',
+      };
+}
+
+/**
+ * Panel rating that puts back `dailyAh` a day on an average day of the month, W.
+ * Takes the assumptions of `solarAssumptions` and `chargeAssumption`. Infinite where the sun doesn't rise.
+ */
+export function panelPowerFor(
+  dailyAh: number,
+  c: SolarCase & { readonly nominalVoltageV: number },
+  values: SolarValues = {},
+  trace?: Trace,
+): { readonly peakSunHours: number; readonly panelPowerW: number } {
+  const all = valuesOf(c, values);
+  const H = sunHours(c, all, trace);
+  const f = systemFactor(c, strength(c, H, trace), all, trace);
+  const eta_c = all.chargeEfficiency ?? 0.92;
+  const P = run(panelPower, { Q: dailyAh, V: c.nominalVoltageV, H, f, eta_c }, trace);
+  return { peakSunHours: H, panelPowerW: P };
+}
+
+/** What panels of a rating bring at best: in full sun, W at the battery. */
+export const bestPowerOf = (powerW: number, c: SolarCase, values: SolarValues = {}): number =>
+  powerW * systemFactor(c, 1, valuesOf(c, values));
+
+/** How strong the sun typically is while the day's energy comes in, kW/m². Matters to a panel's heat alone. */
+function strength(c: SolarCase, H: number, trace?: Trace): number {
+  if (c.controller === 'pwm') return 0;
+  const isPlaced = c.latitudeDeg !== undefined && c.month !== undefined;
+  const N = isPlaced ? dayLengthOf(c.latitudeDeg as number, c.month as number) : 12;
+  return N > 0 ? run(sunWhileItShines, { G_0: 1, H, N }, trace) : 0;
+}

@@ -1,0 +1,27 @@
+/** Day of the year whose sun stands for the mean of its month. Klein (1977), in Duffie & Beckman, table 1.6.1. */
+export const meanDays = [17, 47, 75, 105, 135, 162, 198, 228, 258, 288, 318, 344] as const;
+
+/** Solar constant, kW/m²: 0.0820 MJ/m² a minute. FAO Irrigation and Drainage Paper 56, eq. 21. */
+export const solarConstantKWM2 = 0.082 / 0.06;
+
+/** Length of a day, h. */
+export const dayH = 24;
+
+/** What grass and sand throw back. Duffie & Beckman, example 2.19.1 (0.7 with snow). */
+export const groundReflectance = 0.2;
+
+/**
+ * Heating of a panel in full sun by mount, K·m²/kW. Skoplaki & Palyvos (2009): 20.8 free-standing,
+ * 26 flat roof well ventilated, 56.3 sloped roof not ventilated (a panel glued down is like it).
+ */
+export const mountHeating = {
+  tilted: { value: 22, low: 18, high: 30, why: 'free-standing, air behind it' },
+  flat: { value: 34, low: 24, high: 56, why: 'on a roof with a small gap; hotter where glued down' },
+} as const;
+
+/** Share of the yield left by shade words. Common practice: a shaded cell chokes its whole string. */
+export const shadeShare = {
+  none: { value: 1, low: 1, high: 1, why: 'no shade' },
+  half: { value: 0.4, low: 0.2, high: 0.6, why: 'half in the shade costs more than half' },
+  heavy: { value: 0.15, low: 0.05, high: 0.3, why: 'under trees next to nothing is left' },
+} as const;

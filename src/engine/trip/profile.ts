@@ -1,0 +1,53 @@
+import type { Load } from '#rig/rig.ts';
+import { dutyAt, dutyAt25 } from '../loads/duty.ts';
+import type { Day } from '../loads/model.ts';
+import { applianceOf } from '../loads/tables.ts';
+import { dailySwing, eveningHour, switchedOnAt } from './tables.ts';
+
+/** Hours of a day. */
+export const dayHours = 24;
+const flat: readonly number[] = Array<number>(dayHours).fill(1 / dayHours);
+
+/** Shares of a day (24, sum 1) of a thing that is on for `hours`, split evenly over the hours it is switched on at. */
+export function sharesOf(switchedOn: readonly number[], hours: number): readonly number[] {
+  if (hours >= dayHours || hours <= 0) return flat;
+  const shares = Array<number>(dayHours).fill(0);
+  const eachH = hours / switchedOn.length;
+  for (const start of switchedOn)
+    for (let h = Math.floor(start); h < start + eachH; h++) {
+      const overlap = Math.min(h + 1, start + eachH) - Math.max(h, start);
+      shares[h % dayHours]! += overlap / hours;
+    }
+  return shares;
+}
+
+/** Air temperature (°C) in an hour of the day, about a mean. */
+const airAt = (hour: number, meanC: number): number =>
+  meanC + dailySwing.kelvin * Math.cos((2 * Math.PI * (hour + 0.5 - dailySwing.peakHour)) / dayHours);
+
+/** Shares of a day of a compressor: more in the heat, by the same law as its duty. */
+export function coolerShares(setPointC: number, meanC: number): readonly number[] {
+  const [at25] = dutyAt25(setPointC);
+  const duties = flat.map((_, hour) => dutyAt({ setPointC, ambientC: airAt(hour, meanC), dutyAt25: at25 }));
+  const sum = duties.reduce((a, b) => a + b, 0);
+  return duties.map(duty => duty / sum);
+}
+
+function sharesFor(load: Load, hours: number, meanC: number): readonly number[] {
+  const row = applianceOf(load.name);
+  if (row?.setPointC !== undefined) return coolerShares(row.setPointC, meanC);
+  return sharesOf(switchedOnAt[row?.name ?? ''] ?? [eveningHour], hours);
+}
+
+/**
+ * What everything takes (Ah at the nominal voltage) in each hour of a day: 24 numbers that sum to the day's use.
+ * @param meanC mean air temperature of the day, for what cools
+ */
+export function useByHour(day: Day, meanC: number): readonly number[] {
+  if (day.parts.length === 0) return flat.map(share => share * day.dailyUse);
+  const byHour = Array<number>(dayHours).fill(0);
+  for (const part of day.parts)
+    for (const [hour, share] of sharesFor(part.load, part.hours, meanC).entries())
+      byHour[hour]! += share * part.chargeAh;
+  return byHour;
+}

@@ -1,0 +1,42 @@
+import { rule } from '#rule/rule.ts';
+
+const charge = (says: string) => ({ says, unit: 'Ah' });
+
+export const chargeAfterHour = rule({
+  name: 'chargeAfterHour',
+  says: 'What the battery holds after an hour is what it held, plus what stayed of the charge put in, minus what was taken out.',
+  formula: 'q + eta_c * Q_in - Q_out',
+  symbols: {
+    q: charge('charge before'),
+    eta_c: { says: 'share of the charge put in that stays', unit: '' },
+    Q_in: charge('charge put in'),
+    Q_out: charge('charge taken out'),
+  },
+  gives: { symbol: 'q_next', unit: 'Ah' },
+  source: 'definition: the battery as an account of amp hours',
+});
+
+export const chargeLevel = rule({
+  name: 'chargeLevel',
+  says: 'How full the battery is, as a share of what it can hold.',
+  formula: '100 * q / C_real',
+  symbols: {
+    q: charge('charge in the battery'),
+    C_real: charge('what the battery really holds at this current, temperature and age'),
+  },
+  gives: { symbol: 'SoC', unit: '%' },
+  source: 'definition',
+});
+
+export const chargeAtPoint = rule({
+  name: 'chargeAtPoint',
+  says: 'Hour by hour: the charge at a point of the trip is what it started with, less all that was taken out, plus all that was put in and stayed.',
+  formula: 'q_0 - Q_out + Q_in',
+  symbols: {
+    q_0: charge('charge at the start'),
+    Q_out: charge('sum of what was taken out, hour by hour'),
+    Q_in: charge('sum of what was put in and stayed, hour by hour'),
+  },
+  gives: { symbol: 'q', unit: 'Ah' },
+  source: 'definition: the battery as an account of amp hours',
+});

@@ -1,0 +1,72 @@
+import type { Assumption } from '#quantity/range.ts';
+import type { Bank } from '../battery/bank.ts';
+import type { Values } from '../explore.ts';
+import { simulate, type Trip } from './model.ts';
+
+/**
+ * Values on the bad side of the assumptions, each moved by its share of the whole spread, so that together they
+ * give about the low end of the range (root sum of squares, as `explore` combines them).
+ */
+export function adverseValues(trip: Trip, assumptions: readonly Assumption[]): Values {
+  const likely: Values = Object.fromEntries(assumptions.map(a => [a.name, a.value]));
+  const margin = simulate(trip, likely).margin;
+  const moves = assumptions.map(a => {
+    const [low, high] = [a.low, a.high].map(end => simulate(trip, { ...likely, [a.name]: end }).margin);
+    const end = low! < high! ? a.low : a.high;
+    return { name: a.name, value: a.value, end, loss: Math.max(0, margin - Math.min(low!, high!)) };
+  });
+  const whole = Math.sqrt(moves.reduce((sum, m) => sum + m.loss ** 2, 0));
+  if (whole === 0) return likely;
+  return Object.fromEntries(moves.map(m => [m.name, m.value + ((m.end - m.value) * m.loss) / whole]));
+}
+
+/** Ends of the searches: beyond them nobody would go. */
+const most = { batteryTimes: 40, panelW: 3000, drivingH: 14 } as const;
+
+/** Where a search starts, as a share of its end, and how near it comes. */
+const least = 1e-3;
+const precision = 0.005;
+
+/**
+ * Smallest input for which the trip stays above its limit: bisection on the trip itself by equal factors, to
+ * half a per cent, rounded to the side that lasts. Undefined where even the most isn't enough; 0 where nothing is needed.
+ */
+function smallest(greatest: number, values: Values, change: (input: number) => Trip): number | undefined {
+  const lasts = (input: number): boolean => simulate(change(input), values).margin >= 0;
+  let [from, to] = [greatest * least, greatest];
+  if (lasts(from)) return lasts(0) ? 0 : from;
+  if (!lasts(to)) return undefined;
+  while (to / from > 1 + precision) {
+    const middle = Math.sqrt(from * to);
+    if (lasts(middle)) to = middle;
+    else from = middle;
+  }
+  return to;
+}
+
+/** Smallest capacity (Ah) of the same kind of battery that lasts the trip. */
+export function smallestBatteryAh(trip: Trip, values: Values): number | undefined {
+  const { bank } = trip;
+  const of = (capacityAh: number): Bank => ({ ...bank, capacityAh });
+  return smallest(bank.capacityAh * most.batteryTimes, values, capacityAh => ({
+    ...trip,
+    bank: of(capacityAh),
+  }));
+}
+
+/** Smallest rating (W) of all panels together that makes the trip last, under the trip's own sun. */
+export function smallestPanelW(trip: Trip, values: Values): number | undefined {
+  const sun = trip.sun?.sun ?? {};
+  return smallest(most.panelW, values, powerW => ({
+    ...trip,
+    sun: { ...trip.sun, sun, powerW, ahPerDay: undefined },
+  }));
+}
+
+/** Fewest hours of driving a day that make the trip last. */
+export function leastDrivingH(trip: Trip, values: Values): number | undefined {
+  return smallest(most.drivingH, values, hoursPerDay => ({
+    ...trip,
+    driving: { ...trip.driving, planH: undefined, hoursPerDay },
+  }));
+}

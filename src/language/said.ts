@@ -1,0 +1,193 @@
+import type { Claim, Facts, Load } from '#rig/rig.ts';
+import type { Issue } from './issue.ts';
+
+/**
+ * What kind of talk was heard, each named for what the words ask or do.
+ * Lexicon: `words/en/cues.ts` lists the ways to say each.
+ */
+export const cues = [
+  // asking
+  'ask-how-long', // how long, how many days/hours, will it last, get through
+  'ask-what-size', // what size, how big, which (battery/panel), smallest, do I need, how much (solar)
+  'ask-how-much', // how much, how many amps/Ah/watts, total, per day, use, consume, cost
+  'ask-can-it', // can I, will it, is it enough, ok?, works?, go or no go
+  'ask-which', // or: isolator or dcdc, agm or lithium; which is better
+  'ask-what-is', // what is, whats a, meaning of, explain, difference between
+  'ask-who-is-right', // who is right/wins/closer, bot tell him, settle this, bet
+  'ask-whose', // whose fridge goes warm first
+  'ask-why', // why, how come
+  'ask-working', // show the working, how did you get that
+  'ask-drop', // voltage drop, what's the drop
+  'ask-charge-level', // how full, how much is left, state of charge
+  'ask-yield', // what will it make/put in/harvest/give, produce
+  'ask-total', // daily use, per day total, energy budget
+  'ask-lowest', // how low does it get
+  'ask-crank', // will it start/crank, before it won't start
+  'ask-compare', // versus, vs, or, gives more, better
+  'question-mark',
+  // things spoken of (also without any figure)
+  'battery',
+  'starter',
+  'second-battery',
+  'solar',
+  'controller',
+  'charger',
+  'isolator',
+  'dcdc',
+  'alternator',
+  'smart-alternator',
+  'generator',
+  'mains',
+  'power-station',
+  'inverter',
+  'cable',
+  'auto-cable',
+  'bs-gauge',
+  'fuse',
+  'monitor',
+  'bms',
+  'load',
+  'sun',
+  'series',
+  'parallel',
+  'bank',
+  'volts',
+  'agm',
+  'gel',
+  'flooded',
+  'lfp',
+  // doings
+  'run',
+  'last',
+  'charge',
+  'drive',
+  'camp',
+  'trip',
+  'day-plan',
+  'rest-reading',
+  'on-charge',
+  'under-load',
+  'full',
+  'flat-battery',
+  'night',
+  'no-charge',
+  'carry-over', // "straight off the panel"
+  // rig talk
+  'rig',
+  'save',
+  'show',
+  'add',
+  'remove',
+  'change',
+  'forget',
+  'everything',
+  'mine',
+  'own-statement',
+  'statement',
+  // turning the last question
+  'what-if',
+  'make-it',
+  'and-with',
+  'without',
+  'only',
+  'correction',
+  'same-again',
+  // teaching
+  'learn',
+  'next',
+  'previous',
+  'simpler',
+  'quiz',
+  'stop',
+  'start-over',
+  'quiz-answer',
+  'progress',
+  // social
+  'help',
+  'privacy',
+  'greeting',
+  'thanks',
+  'chatter',
+  'settings',
+  'export',
+  // danger
+  'danger-no-fuse',
+  'danger-bypass-fuse',
+  'danger-bypass-bms',
+  'danger-mix-parallel',
+  'danger-mains-wiring',
+  'danger-backfeed',
+  'danger-cold-charge',
+  'danger-generator-inside',
+  'danger-medical',
+  'danger-open-battery',
+  'danger-fuel-heater',
+  'danger-jump',
+  // somebody tries something
+  'injection',
+] as const;
+export type Cue = (typeof cues)[number];
+
+/** Two quantities to convert between ("60 W at 12 V in amps"). */
+export interface Conversion {
+  readonly value: number;
+  readonly unit: string;
+  /** Symbol of the unit asked for, where said. */
+  readonly to?: string;
+  /** The voltage, time or chemistry that bridges them, where said. */
+  readonly voltageV?: number;
+  readonly hours?: number;
+}
+
+/** What one message said. Facts are only what it plainly states; nothing is filled in. */
+export interface Said {
+  readonly facts: Facts;
+  readonly cues: ReadonlySet<Cue>;
+  /** Claims of people, in order of mention. */
+  readonly claims: readonly Claim[];
+  /** Loads or gear to leave out ("without the lights", "forget the heater"), by name. */
+  readonly removed: readonly string[];
+  /** "75 not 57": the wrong number and the right one, with the unit where said. */
+  readonly corrections: readonly { readonly from?: number; readonly to: number; readonly unit?: string }[];
+  /** Whose rig is meant: "me" for the speaker, a name in lower case ("sam", "dad"), absent: not said. */
+  readonly owner?: string;
+  /** All owners named, in order ("mine or dads" → ["me", "dad"]). */
+  readonly owners: readonly string[];
+  readonly conversion?: Conversion;
+  /** The word or phrase asked after, small, in the singular, without articles; the glossary knows its aliases. */
+  readonly term?: string;
+  /** The answer to a quiz: letter a–d and/or the words. */
+  readonly choice?: { readonly letter?: string; readonly text: string };
+  /** Which lesson is wanted, by number or topic word. */
+  readonly lesson?: { readonly number?: number; readonly topic?: string };
+  /** Loads named without any figure ("will it run the coffee machine"): same shape, no draw. */
+  readonly bareLoads: readonly Load[];
+  /** A number with a unit that found no owner; kept so that an intent or a follow-up may use it. */
+  readonly loose: readonly { readonly value: number; readonly unit: string }[];
+  /** Bare numbers without any unit. */
+  readonly numbers: readonly number[];
+  readonly issues: readonly Issue[];
+  /** The language it is written in, where it isn't English: "de". */
+  readonly language?: string;
+  /** The language that it asks to be spoken from now on: "auf deutsch". */
+  readonly speak?: string;
+  /** How many words, and how many of them were understood: chatter has few. */
+  readonly words: number;
+  readonly known: number;
+  /** The names of the passes that added something, in order: the trace for "why did you read that". */
+  readonly trace: readonly string[];
+}
+
+/** What reading may know of its surroundings. Never the clock: `at` is the message's own time. */
+export interface Context {
+  /** Time of the message, for "till tuesday lunch", "next month". */
+  readonly at: Date;
+  /** Who writes, lower case. */
+  readonly from: string;
+  /** Names known in this chat, lower case, for "sam's". */
+  readonly people: readonly string[];
+  /** The question asked before, if any, so that "and if I use 6mm" is read as its kind of quantity. */
+  readonly lastIntent?: string;
+  /** The language of the talk so far, where it isn't English; a message that doesn't tell is taken to be in it. */
+  readonly language?: string;
+}

@@ -1,0 +1,33 @@
+import type { Gloss } from '../gloss.ts';
+
+/** Gear in German: the English name of `words/en/gear.ts` → its names here. */
+export const gear: Gloss = {
+  battery: ['batterie', 'akku', 'batteriebank', 'speicher', 'bordbatterie', 'batteriesatz'],
+  'house battery': ['aufbaubatterie', 'versorgerbatterie', 'verbraucherbatterie', 'wohnraumbatterie', 'zweitbatterie', 'zusatzbatterie', 'versorgungsbatterie'],
+  'starter battery': ['starterbatterie', 'autobatterie', 'fahrzeugbatterie', 'startbatterie', 'motorbatterie'],
+  'power station': ['powerstation', 'stromspeicher'],
+  'power bank': ['powerbank'],
+  agm: ['agm batterie', 'agm akku', 'vliesbatterie'],
+  gel: ['gelbatterie', 'gelakku', 'gel batterie'],
+  flooded: ['nassbatterie', 'säurebatterie', 'nasse batterie'],
+  'lead acid': ['bleibatterie', 'bleiakku', 'blei', 'blei säure', 'bleisäure', 'blei säure batterie'],
+  lithium: ['lithiumbatterie', 'lithiumakku', 'lithium batterie', 'lithium akku', 'lifepo4 akku', 'lifepo4 batterie', 'lifepo', 'lifepo akku', 'lithium ionen'],
+  panel: ['solarmodul', 'solarpanel', 'modul', 'solarzelle', 'solaranlage', 'solartasche', 'solarplatte', 'pv modul', 'photovoltaik', 'photovoltaikmodul', 'solarkoffer', 'panel', 'solarpaneel', 'paneel', 'dachmodul'],
+  solar: ['solarstrom', 'solar'],
+  mppt: ['mppt regler', 'mppt laderegler', 'mppt solarregler'],
+  pwm: ['pwm regler', 'pwm laderegler'],
+  controller: ['solarregler', 'laderegler', 'regler', 'solarladeregler'],
+  dcdc: ['ladebooster', 'booster', 'dc dc lader', 'dc dc ladegerät', 'dc dc wandler', 'b2b lader', 'ladewandler'],
+  isolator: ['trennrelais', 'trenndiode', 'koppelrelais', 'lademesrelais'],
+  'mains charger': ['ladegerät', 'landstromladegerät', '230 v ladegerät', 'netzladegerät', 'batterieladegerät', 'netzteil'],
+  charger: ['lader'],
+  generator: ['stromerzeuger', 'notstromaggregat', 'aggregat', 'stromaggregat', 'generator', 'moppel'],
+  inverter: ['wechselrichter', 'spannungswandler', 'inverter', 'sinuswechselrichter'],
+  'pure sine': ['reiner sinus', 'reinen sinus', 'echter sinus', 'sinus'],
+  'modified sine': ['modifizierter sinus', 'modifizierten sinus', 'trapez'],
+  cable: ['kabel', 'leitung', 'zuleitung', 'stromkabel'],
+  fuse: ['sicherung', 'streifensicherung', 'sicherungsautomat'],
+  alternator: ['lichtmaschine', 'lima', 'generator am motor'],
+  'battery monitor': ['batteriemonitor', 'batteriecomputer', 'batterieanzeige'],
+  mains: ['landstrom', 'netzstrom', 'steckdose', 'campingstrom', 'stromanschluss'],
+};

@@ -1,0 +1,33 @@
+import type { Gloss } from '../gloss.ts';
+
+/** Gear in Spanish: the English name of `words/en/gear.ts` → its names here. */
+export const gear: Gloss = {
+  battery: ['batería', 'banco de baterías', 'acumulador'],
+  'house battery': ['batería auxiliar', 'batería de servicio', 'segunda batería', 'batería de vivienda', 'batería secundaria', 'batería de la vivienda'],
+  'starter battery': ['batería de arranque', 'batería del coche', 'batería del motor', 'batería de coche'],
+  'power station': ['estación de energía', 'estación de carga', 'estación portátil', 'generador solar'],
+  'power bank': ['powerbank', 'batería externa'],
+  agm: ['batería agm', 'agm'],
+  gel: ['batería de gel', 'batería gel', 'de gel'],
+  flooded: ['batería abierta', 'batería líquida', 'de ácido líquido'],
+  'lead acid': ['plomo', 'batería de plomo', 'plomo ácido', 'de plomo'],
+  lithium: ['litio', 'batería de litio', 'batería litio', 'de litio', 'batería lifepo4'],
+  panel: ['placa', 'placa solar', 'panel solar', 'panel', 'panel fotovoltaico', 'paneles', 'paneles solares', 'placas solares', 'placa flexible', 'maleta solar', 'panel plegable'],
+  solar: ['solar', 'energía solar'],
+  mppt: ['regulador mppt', 'mppt', 'controlador mppt'],
+  pwm: ['regulador pwm', 'pwm', 'controlador pwm'],
+  controller: ['regulador', 'regulador solar', 'controlador de carga'],
+  dcdc: ['cargador dcdc', 'cargador dc dc', 'booster', 'dc dc', 'cargador b2b', 'cargador booster'],
+  isolator: ['relé separador', 'separador', 'relé', 'relé de carga', 'relé acoplador'],
+  'mains charger': ['cargador de red', 'cargador 230v', 'cargador 220v', 'cargador de batería', 'cargador de baterías', 'cargador a 220', 'cargador de 220 v'],
+  charger: ['cargador'],
+  generator: ['generador', 'grupo electrógeno', 'generador de gasolina'],
+  inverter: ['inversor', 'convertidor', 'inversor de corriente'],
+  'pure sine': ['onda pura', 'onda senoidal pura', 'senoidal pura', 'sinusoidal pura', 'onda sinusoidal pura'],
+  'modified sine': ['onda modificada', 'senoidal modificada', 'onda senoidal modificada'],
+  cable: ['cable', 'hilo', 'cableado'],
+  fuse: ['fusible', 'magnetotérmico'],
+  alternator: ['alternador'],
+  'battery monitor': ['monitor de batería', 'medidor de batería'],
+  mains: ['enchufe', 'red', 'toma de corriente', 'toma del camping', 'luz del camping'],
+};

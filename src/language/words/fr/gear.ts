@@ -1,0 +1,33 @@
+import type { Gloss } from '../gloss.ts';
+
+/** Gear in French: the English name of `words/en/gear.ts` → its names here. */
+export const gear: Gloss = {
+  battery: ['batterie', 'parc batterie', 'parc de batteries', 'accu'],
+  'house battery': ['batterie auxiliaire', 'batterie cellule', 'batterie de service', 'batterie secondaire', 'deuxième batterie', 'seconde batterie', 'batterie servitude', 'batterie de servitude', 'batterie de cellule'],
+  'starter battery': ['batterie de démarrage', 'batterie moteur', 'batterie de voiture', 'batterie démarrage', 'batterie porteur'],
+  'power station': ['station électrique', 'station énergie', 'centrale portable', 'station de charge'],
+  'power bank': ['batterie externe', 'powerbank'],
+  agm: ['batterie agm', 'agm'],
+  gel: ['batterie gel', 'gel batterie', 'batterie au gel'],
+  flooded: ['batterie ouverte', 'batterie à acide libre', 'acide libre', 'batterie liquide'],
+  'lead acid': ['plomb', 'batterie au plomb', 'batterie plomb', 'plomb acide', 'au plomb'],
+  lithium: ['batterie lithium', 'batterie au lithium', 'batterie lifepo4', 'au lithium', 'lithium'],
+  panel: ['panneau', 'panneau solaire', 'panneaux', 'panneaux solaires', 'panneau photovoltaïque', 'panneau souple', 'panneau pliable', 'valise solaire', 'panneaux photovoltaïques'],
+  solar: ['solaire', 'photovoltaïque'],
+  mppt: ['régulateur mppt', 'mppt'],
+  pwm: ['régulateur pwm', 'pwm'],
+  controller: ['régulateur', 'régulateur solaire', 'contrôleur de charge'],
+  dcdc: ['chargeur dcdc', 'chargeur dc dc', 'booster', 'booster de charge', 'chargeur booster', 'dc dc', 'chargeur b2b', 'boosteur'],
+  isolator: ['coupleur séparateur', 'coupleur', 'séparateur', 'relais séparateur', 'relais coupleur', 'répartiteur'],
+  'mains charger': ['chargeur secteur', 'chargeur de batterie', 'chargeur 230 v', 'chargeur 220 v', 'chargeur 230v', 'chargeur 220v', 'chargeur sur secteur'],
+  charger: ['chargeur'],
+  generator: ['groupe électrogène', 'groupe', 'générateur', 'groupe electrogene'],
+  inverter: ['onduleur', 'convertisseur', 'convertisseur 230v', 'convertisseur 220v', 'transformateur 12 v 220 v'],
+  'pure sine': ['pur sinus', 'pure sinus', 'sinus pur', 'sinusoïdal'],
+  'modified sine': ['quasi sinus', 'sinus modifié', 'pseudo sinus'],
+  cable: ['câble', 'fil', 'câblage'],
+  fuse: ['fusible', 'disjoncteur', 'porte fusible'],
+  alternator: ['alternateur'],
+  'battery monitor': ['contrôleur de batterie', 'moniteur de batterie'],
+  mains: ['secteur', 'borne', 'prise du camping', 'branchement', '220 v', '230 v'],
+};

@@ -1,0 +1,35 @@
+import type { ZodError } from 'zod';
+import { type Memory, memorySchema } from '#conversation/memory.ts';
+import { upgrade } from './upgrade.ts';
+
+/** A document larger than this (in UTF-16 units) is refused; a busy club's is some 20,000. */
+const maxLength = 1_000_000;
+
+/** Only the top-level part and the kind of the first problem: deeper paths hold names. */
+const problem = (error: ZodError): string => {
+  const first = error.issues[0];
+  return `${String(first?.path[0] ?? 'the whole')} is wrong (${first?.code})`;
+};
+
+/** The memory as text to store. @throws Error when it isn't a valid memory, so that nothing unreadable is kept */
+export const writeMemory = (memory: Memory): string => {
+  const checked = memorySchema.safeParse(memory);
+  if (!checked.success) throw new Error(`a memory was not saved: ${problem(checked.error)}`);
+  const text = JSON.stringify(checked.data);
+  if (text.length > maxLength)
+    throw new Error(`a memory was not saved: ${text.length} characters are too many`);
+  return text;
+};
+
+/** The memory that a stored text holds, read forwards from older versions. @throws Error when it isn't one */
+export const readMemory = (text: string): Memory => {
+  let document: unknown;
+  try {
+    document = JSON.parse(text);
+  } catch {
+    throw new Error('a stored memory is damaged');
+  }
+  const checked = memorySchema.safeParse(upgrade(document));
+  if (!checked.success) throw new Error(`a stored memory can't be read: ${problem(checked.error)}`);
+  return checked.data;
+};

@@ -1,0 +1,10 @@
+/** A place on earth that people camp at or name: town, region, park or country. */
+export interface Place {
+  readonly name: string;
+  /** ISO 3166-1 alpha-2; "EU" for a region of several European countries. */
+  readonly country: string;
+  readonly latitudeDeg: number;
+  readonly longitudeDeg: number;
+  /** The name is an everyday word too ("orange", "bath"): only words such as "near" or "in" make it a place. */
+  readonly isWord?: boolean;
+}

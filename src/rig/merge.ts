@@ -1,0 +1,183 @@
+import type { Battery, Cable, Charger, Facts, Load, Solar } from './rig.ts';
+
+/**
+ * How new facts meet old ones. `state`: said of the same gear, later word wins. `add`: comes on top.
+ * `change`: replaces, and keeps what the new word leaves open ("make it 200 Ah" stays AGM).
+ */
+export type MergeMode = 'state' | 'add' | 'change';
+
+const singular = (name: string): string => name.toLowerCase().replace(/s$/, '');
+/** Whether two names mean one thing: "lights" and "light". */
+export const isSameName = (a: string, b: string): boolean => singular(a) === singular(b);
+
+const drawKeys = ['currentA', 'powerW', 'energyWhPerDay', 'chargeAhPerDay'] as const;
+const hasDraw = (load: Load): boolean => drawKeys.some(key => load[key] !== undefined);
+const without = <T extends object>(value: T, keys: readonly (keyof T)[]): T => {
+  const copy = { ...value };
+  for (const key of keys) delete copy[key];
+  return copy;
+};
+
+function patchLoad(old: Load, said: Load): Load {
+  let kept = hasDraw(said) ? without(old, [...drawKeys, 'isAverage', 'dutyPercent']) : old;
+  if (said.hoursPerDay !== undefined || said.minutesPerDay !== undefined)
+    kept = without(kept, ['hoursPerDay', 'minutesPerDay']);
+  return { ...kept, ...said };
+}
+
+/** Loads: one of the same name is replaced, another joins. */
+export function mergeLoads(old: readonly Load[], said: readonly Load[]): Load[] {
+  const merged = [...old];
+  for (const load of said) {
+    const at = merged.findIndex(l => isSameName(l.name, load.name));
+    if (at < 0) merged.push(load);
+    else merged[at] = patchLoad(merged[at]!, load);
+  }
+  return merged;
+}
+
+const hasSize = (b: Battery): boolean => b.capacityAh !== undefined || b.energyWh !== undefined;
+const isStarter = (b: Battery): boolean => b.role === 'starter';
+
+/** Batteries: with a size they replace (or join), without one they only colour those known. */
+export function mergeBatteries(
+  old: readonly Battery[],
+  said: readonly Battery[],
+  mode: MergeMode,
+): Battery[] {
+  if (old.length === 0) return [...said];
+  if (mode === 'add' && said.every(hasSize)) return [...old, ...said];
+  if (said.some(hasSize)) {
+    const lent = mode === 'change' ? old.find(b => !isStarter(b))?.chemistry : undefined;
+    const fresh = said.map(b => (b.chemistry || !lent || isStarter(b) ? b : { ...b, chemistry: lent }));
+    return [...old.filter(b => isStarter(b) && !said.some(isStarter)), ...fresh];
+  }
+  if (said.length > 1) return [...said];
+  const [{ count: _count, ...patch }] = said as [Battery];
+  return old.map(b =>
+    isStarter(b) === isStarter(said[0]!) || said[0]!.role === undefined ? { ...b, ...patch } : b,
+  );
+}
+
+/** Panels: with watts they replace (or join), without they only change the controller. */
+export function mergeSolar(old: readonly Solar[], said: readonly Solar[], mode: MergeMode): Solar[] {
+  if (old.length === 0) return [...said];
+  if (said.every(s => s.powerW !== undefined)) {
+    if (mode === 'add') return [...old, ...said];
+    const controller = old[0]!.controller;
+    return said.map(s => (controller && !s.controller ? { ...s, controller } : s));
+  }
+  const controller = said.find(s => s.controller)?.controller;
+  return controller ? old.map(s => ({ ...s, controller })) : [...old];
+}
+
+function mergeChargers(old: readonly Charger[], said: readonly Charger[]): Charger[] {
+  const merged = [...old];
+  for (const charger of said) {
+    const at = merged.findIndex(c => c.kind === charger.kind);
+    if (at < 0) merged.push(charger);
+    else {
+      const hasRating = charger.currentA !== undefined || charger.powerW !== undefined;
+      merged[at] = {
+        ...(hasRating ? without(merged[at]!, ['currentA', 'powerW']) : merged[at]!),
+        ...charger,
+      };
+    }
+  }
+  return merged;
+}
+
+const gauges = ['areaMm2', 'awg', 'autoCableMm'] as const;
+function mergeCable(old: Cable, said: Cable): Cable {
+  const kept = gauges.some(key => said[key] !== undefined) ? without(old, gauges) : old;
+  return { ...kept, ...said };
+}
+
+/** Lays newly said facts over older ones; a later word wins, and nothing unsaid is touched. */
+export function mergeFacts(old: Facts, said: Facts, mode: MergeMode = 'state'): Facts {
+  const merged: Facts = { ...old, ...said };
+  if (said.loads) {
+    merged.loads = mergeLoads(old.loads ?? [], said.loads);
+    if (said.dailyUseAh === undefined) delete merged.dailyUseAh;
+    if (said.dailyUseWh === undefined) delete merged.dailyUseWh;
+  } else if (said.dailyUseAh !== undefined || said.dailyUseWh !== undefined) {
+    delete merged.loads;
+    delete merged[said.dailyUseAh === undefined ? 'dailyUseAh' : 'dailyUseWh'];
+  }
+  if (said.batteries) merged.batteries = mergeBatteries(old.batteries ?? [], said.batteries, mode);
+  if (said.solar) merged.solar = mergeSolar(old.solar ?? [], said.solar, mode);
+  if (said.chargers) merged.chargers = mergeChargers(old.chargers ?? [], said.chargers);
+  if (said.inverter) merged.inverter = { ...old.inverter, ...said.inverter };
+  if (said.cable) merged.cable = mergeCable(old.cable ?? {}, said.cable);
+  if (said.place !== undefined) {
+    merged.latitudeDeg = said.latitudeDeg;
+    merged.longitudeDeg = said.longitudeDeg;
+  }
+  return merged;
+}
+
+/** Words for gear that can be taken out of a rig as a whole. */
+const gearWords: Readonly<Record<string, readonly (keyof Facts)[]>> = {
+  solar: ['solar', 'solarAhPerDay', 'solarWhPerDay'],
+  panel: ['solar', 'solarAhPerDay', 'solarWhPerDay'],
+  battery: ['batteries'],
+  inverter: ['inverter'],
+  cable: ['cable'],
+  place: ['place', 'latitudeDeg', 'longitudeDeg'],
+};
+
+/** Takes things out by name: a load, a charger's kind, or a whole sort of gear. Unknown names change nothing. */
+export function removeFrom(facts: Facts, names: readonly string[]): Facts {
+  let left = { ...facts };
+  for (const name of names) {
+    if (left.loads)
+      left.loads = left.loads.filter(
+        l => !isSameName(l.name, name) && !singular(l.name).split(' ').includes(singular(name)),
+      );
+    if (left.chargers)
+      left.chargers = left.chargers.filter(
+        c => c.kind !== name && !(name === 'charger' && c.kind !== 'generator'),
+      );
+    const keys = gearWords[singular(name)];
+    if (keys) left = without(left, keys);
+  }
+  return left;
+}
+
+/** A number put right: "75 not 57", or only the new one with its unit. */
+export interface Correction {
+  readonly from?: number;
+  readonly to: number;
+  readonly unit?: string;
+}
+
+const quantities: Readonly<Record<string, readonly string[]>> = {
+  Ah: ['capacityAh', 'dailyUseAh', 'chargeAhPerDay', 'chargeNeededAh'],
+  Wh: ['energyWh', 'dailyUseWh', 'energyWhPerDay'],
+  A: ['currentA'],
+  W: ['powerW'],
+  h: ['durationH', 'hoursPerDay', 'drivingHoursPerDay'],
+  m: ['lengthM'],
+  'mm²': ['areaMm2'],
+  V: ['volts', 'voltageV'],
+};
+
+/** Puts numbers right wherever they stand; where no old number is told, the first of its unit is meant. */
+export function correct(facts: Facts, corrections: readonly Correction[]): Facts {
+  return corrections.reduce((before, { from, to, unit }) => {
+    let isDone = false;
+    const keys = unit === undefined ? undefined : quantities[unit];
+    const walk = (value: unknown, key: string): unknown => {
+      if (typeof value === 'number' && !isDone) {
+        const isIt = from === undefined ? !!keys?.includes(key) : value === from && key !== 'count';
+        if (isIt) isDone = true;
+        return isIt ? to : value;
+      }
+      if (Array.isArray(value)) return value.map(v => walk(v, key));
+      if (value && typeof value === 'object')
+        return Object.fromEntries(Object.entries(value).map(([k, v]) => [k, walk(v, k)]));
+      return value;
+    };
+    return walk(before, '') as Facts;
+  }, facts);
+}

@@ -1,0 +1,161 @@
+import { sequentialize } from '@grammyjs/runner';
+import { Bot, type BotConfig, type Context } from 'grammy';
+import { type Sent as Answered, ClaimLost } from '#conversation/memory.ts';
+import { Admins } from './admins.ts';
+import { post, type Reply, type Room } from './deliver.ts';
+import type { BotSettings, Deps } from './deps.ts';
+import { faultId, faultLine, isUnsent, isWorthTelling, originOf } from './fault.ts';
+import { makeHandle } from './handle.ts';
+import { dropAt } from './hello.ts';
+import { KeptAnswers } from './kept.ts';
+import type { Moved } from './migrate.ts';
+import { orderKeys } from './order.ts';
+import { Owed } from './owed.ts';
+import { pace, retryFloods } from './pace.ts';
+import { Pictures } from './pictures.ts';
+import { placeOf, Sender, type Sent } from './send.ts';
+import { type Job, sort } from './sort.ts';
+
+/** An update that another process has in work: it must not be acknowledged, so that it comes again if that one dies. */
+export class Busy extends Error {
+  override readonly name = 'Busy';
+}
+
+/** The store or the line to Telegram failed around an update, which is not lost: it must come again. */
+export class Unkept extends Error {
+  override readonly name = 'Unkept';
+}
+
+/** Which message answered a question; of a press there is nothing to note, its answer keeps its place. */
+const answeredBy = (job: Job, sent: Sent | undefined): Answered | undefined =>
+  !sent?.id || job.kind !== 'question'
+    ? undefined
+    : { chat: String(sent.chat), question: String(job.message.message_id), answer: String(sent.id) };
+
+/** The chat whose memory a job may change; undefined where it changes none. */
+function lockOf(job: Job): string | undefined {
+  switch (job.kind) {
+    case 'question':
+      return String(job.message.chat.id);
+    case 'press':
+      return String(job.query.message?.chat.id ?? job.query.from.id);
+    case 'membership':
+      return String(job.member.chat.id);
+    default:
+      return undefined;
+  }
+}
+
+/** The bot's own id, which its token begins with and which stays when the token is renewed. */
+const idOf = (token: string): number => Number(token.split(':')[0]);
+
+/** For tests: who the bot is, without asking Telegram, and the calls as they would go out. */
+export type BotOptions = Pick<BotConfig<Context>, 'botInfo' | 'client'>;
+
+/**
+ * Makes a bot that is ready to be given updates, by polling or by webhook; it is not started.
+ * An update is sorted first (silence costs nothing), then waits its turn in its chat, then is claimed, so that one
+ * delivered twice is answered once, and then handled inside one boundary for faults.
+ */
+export function createBot(settings: BotSettings, deps: Deps, options: BotOptions = {}): Bot {
+  const { log, store, meter } = deps;
+  const bot = new Bot(settings.token, {
+    ...options,
+    client: { apiRoot: settings.apiRoot, timeoutSeconds: 60, ...options.client },
+  });
+  if (meter !== undefined) bot.api.config.use(meter.watch);
+  bot.api.config.use(...(settings.isPaced === false ? [retryFloods()] : pace()));
+
+  const allowed = settings.allowedChats && new Set(settings.allowedChats);
+  const kept = new KeptAnswers();
+  const onMoved = async ({ from, to }: Moved): Promise<void> => {
+    await store.move(String(from), String(to));
+    kept.drop(from);
+    log.info({ from, to }, 'a group became a supergroup');
+    if (!allowed?.has(from)) return;
+    allowed.add(to);
+    log.warn({ from, to }, 'write the new chat id into ALLOWED_CHATS before the next start');
+  };
+  const onGone = async (chat: number): Promise<void> => {
+    log.info({ chat }, 'a chat is closed to the bot');
+    await store.leave(String(chat), dropAt(deps.now()));
+  };
+  const sender = new Sender(bot.api, { onMoved, onGone });
+  const admins = new Admins(bot.api, deps.now);
+  const room: Room = {
+    settings,
+    deps,
+    kept,
+    sender,
+    admins,
+    pictures: new Pictures(),
+    bot: idOf(settings.token),
+  };
+  const handle = makeHandle(room, bot.api, onMoved);
+  const inOrder = sequentialize<Context>(ctx => orderKeys(ctx.update));
+
+  /** The one boundary: a fault is logged with an id, and the chat is told that id where it makes sense. */
+  const failed = async (update: number, job: Job, error: unknown): Promise<void> => {
+    const id = faultId();
+    log.error({ err: error, fault: id, origin: originOf(error), update }, 'an update failed');
+    if (job.kind !== 'question' || !isWorthTelling(error)) return;
+    await sender
+      .send(placeOf(job.message), { said: { text: faultLine(id), entities: [] } })
+      .catch(again => log.error({ err: again, fault: id }, 'the fault could not be told'));
+  };
+
+  const owed = new Owed(store);
+  const work = async (ctx: Context, job: Job): Promise<void> => {
+    const update = ctx.update.update_id;
+    if (await owed.pay(update)) return;
+    const claim = await store.claim(update, deps.now());
+    if (claim.state === 'busy') throw new Busy('the update is in work elsewhere');
+    if (claim.state === 'done') return log.info({ update }, 'a repeated update is passed over');
+    let answered: Answered | undefined;
+    try {
+      // After a crash the memory may be saved already: then only the reply is due.
+      const reply = claim.state === 'again' ? claim.reply : undefined;
+      const isKept = reply !== undefined;
+      const sent = isKept ? await post(room, JSON.parse(reply) as Reply) : await handle(ctx, job);
+      answered = answeredBy(job, sent);
+    } catch (error) {
+      if (error instanceof ClaimLost) return log.info({ update }, 'another process took an update over');
+      // Given back first: with the store gone this throws, nothing is told, and the update comes again.
+      await owed.release(update);
+      // Telegram is not there at all: the kept reply goes out when it is.
+      if (isUnsent(error)) throw error;
+      await failed(update, job, error);
+    }
+    await owed.finish(update, answered);
+  };
+
+  /** An update that can't be read will not read better when it comes again: it is passed over. */
+  const read = (ctx: Context): { job: Job; chat?: string; keys: string[] } | undefined => {
+    try {
+      const job = sort(ctx.update, ctx.me, deps.now(), allowed);
+      return job && { job, chat: lockOf(job), keys: orderKeys(ctx.update) };
+    } catch (error) {
+      log.warn({ err: error, update: ctx.update.update_id }, 'an update could not be read');
+      return undefined;
+    }
+  };
+
+  bot.use(async ctx => {
+    const meant = read(ctx);
+    if (meant === undefined) return;
+    const { job, chat } = meant;
+    const ended = meter?.began(job.kind);
+    try {
+      await inOrder(ctx, () =>
+        chat === undefined ? work(ctx, job) : store.withLock(chat, () => work(ctx, job)),
+      );
+      ended?.('done');
+    } catch (error) {
+      ended?.(error instanceof Busy ? 'busy' : 'broken');
+      // Faults of the answer were caught above: what is left are the store's, and of a line that is down.
+      throw error instanceof Busy ? error : new Unkept('an update could not be finished', { cause: error });
+    }
+  });
+  bot.catch(({ error, ctx }) => log.error({ err: error, update: ctx.update.update_id }, 'an update failed'));
+  return bot;
+}

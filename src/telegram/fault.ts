@@ -1,0 +1,55 @@
+import { randomBytes } from 'node:crypto';
+import { GrammyError, HttpError } from 'grammy';
+
+/** Whose fault it was: Telegram refused, the network failed, or we failed. */
+export type Origin = 'refused' | 'network' | 'ours';
+
+export const originOf = (error: unknown): Origin =>
+  error instanceof GrammyError ? 'refused' : error instanceof HttpError ? 'network' : 'ours';
+
+/** A short id that stands in the log and in the chat. */
+export const faultId = (): string => randomBytes(3).toString('hex');
+
+/** The one honest line for the chat. */
+export const faultLine = (id: string): string =>
+  `Sorry, something went wrong on my side and I have no answer. Please ask again; if it keeps happening, say fault ${id}.`;
+
+/** Whether a refusal means that the chat is closed to us for good: blocked, kicked, gone. */
+export const isGone = (error: unknown): boolean => error instanceof GrammyError && error.error_code === 403;
+
+/** Whether a refused edit changed nothing because nothing was to change. */
+export const isUnmodified = (error: unknown): boolean =>
+  error instanceof GrammyError && error.description.includes('message is not modified');
+
+/** Whether the message to edit is not there any more, or can no longer be edited. */
+export const isUneditable = (error: unknown): boolean =>
+  error instanceof GrammyError &&
+  /message to edit not found|message can't be edited|MESSAGE_ID_INVALID/.test(error.description);
+
+/** Whether words were to replace a picture, which Telegram doesn't do. */
+export const isTextless = (error: unknown): boolean =>
+  error instanceof GrammyError && error.description.includes('no text in the message to edit');
+
+/** Whether a call failed before it reached Telegram, so that trying again cannot say anything twice. */
+export function isUnsent(error: unknown): boolean {
+  if (!(error instanceof HttpError)) return false;
+  const code = (error.error as { code?: unknown })?.code;
+  return (
+    typeof code === 'string' && ['ECONNREFUSED', 'ENOTFOUND', 'EAI_AGAIN', 'EHOSTUNREACH'].includes(code)
+  );
+}
+
+/** Whether the chat lets us read but not write: nothing can be said there, so nothing is. */
+export const isMuted = (error: unknown): boolean =>
+  error instanceof GrammyError &&
+  error.error_code === 400 &&
+  /not enough rights|have no rights to send|CHAT_WRITE_FORBIDDEN|CHAT_RESTRICTED|TOPIC_CLOSED/i.test(
+    error.description,
+  );
+
+/**
+ * Whether the chat should hear of a fault. A message that was cut on its way may have arrived, and a refusal for
+ * a flood must not be answered by one more message.
+ */
+export const isWorthTelling = (error: unknown): boolean =>
+  originOf(error) === 'ours' || (error instanceof GrammyError && error.error_code === 400);

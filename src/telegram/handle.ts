@@ -1,0 +1,92 @@
+import type { Api, Context } from 'grammy';
+import type { CallbackQuery, ChatMemberUpdated } from 'grammy/types';
+import { exportMessage } from './commands.ts';
+import type { Room } from './deliver.ts';
+import { answerGuest, answerInline } from './elsewhere.ts';
+import { sendExport } from './export.ts';
+import { dropAt, helloText, isArrival, passage } from './hello.ts';
+import { Limits, pauseLine, type Verdict } from './limits.ts';
+import type { Moved } from './migrate.ts';
+import { isPicturesWish, setPictures } from './pictures-setting.ts';
+import { press } from './press.ts';
+import { respond } from './respond.ts';
+import { say } from './say.ts';
+import { placeOf, type Sent } from './send.ts';
+import type { Job, Question } from './sort.ts';
+import { Twins } from './twins.ts';
+import { whenSlow } from './typing.ts';
+
+/** Does what one update asks for. @returns the message that answered it, where there is one */
+export type Handle = (ctx: Context, job: Job) => Promise<Sent | undefined>;
+
+/** Makes the handler of a bot's jobs; what it remembers between them lives in memory and may be lost. */
+export function makeHandle(room: Room, api: Api, onMoved: (moved: Moved) => Promise<void>): Handle {
+  const { deps, sender } = room;
+  const twins = new Twins();
+  const limits = new Limits(deps.now);
+  const greeted = new Set<number>();
+
+  const noted = (verdict: Verdict): Verdict => {
+    if (verdict !== 'answer') deps.meter?.flooded(verdict);
+    return verdict;
+  };
+
+  /** A press beyond the limit gets its word once, and then only ends its spinner. */
+  const pressed = async (ctx: Context, query: CallbackQuery): Promise<Sent | undefined> => {
+    const chat = query.message?.chat;
+    const isPrivate = chat?.type === 'private' || chat === undefined;
+    const verdict = noted(limits.note(chat?.id ?? query.from.id, query.from.id, isPrivate));
+    if (verdict === 'answer') return press(room, api, ctx.me, ctx.update.update_id, query);
+    const text = verdict === 'ask for a pause' ? { text: pauseLine } : {};
+    await api.answerCallbackQuery(query.id, text).catch(() => undefined);
+    return undefined;
+  };
+
+  const answer = async (update: number, job: Question): Promise<Sent | undefined> => {
+    const { message, meant, isEdit } = job;
+    if (!isEdit && twins.isSecond('message', message)) return undefined;
+    const isPrivate = message.chat.type === 'private';
+    const verdict = noted(limits.note(message.chat.id, message.from?.id ?? 0, isPrivate));
+    if (verdict === 'ask for a pause') return sender.send(placeOf(message), { said: say(pauseLine) });
+    if (verdict === 'silence') return undefined;
+    if (meant.text === exportMessage) return sendExport(room, api, message);
+    if (isPicturesWish(meant.text)) return setPictures(room, message, meant.text);
+    // Telegram sends it for whoever adds the bot by a link, right beside the hello.
+    if (!isPrivate && greeted.has(message.chat.id) && /^\/start\b/.test(message.text ?? '')) return undefined;
+    return whenSlow(api, placeOf(message), () => respond(room, update, job));
+  };
+
+  /** Says hello once in a group that is new; one that has a memory, or was greeted, knows the bot. */
+  const changed = async (ctx: Context, member: ChatMemberUpdated): Promise<void> => {
+    const chat = member.chat.id;
+    deps.log.info({ chat, status: member.new_chat_member.status }, 'membership changed');
+    const way = passage(member);
+    if (way === 'out') await deps.store.leave(String(chat), dropAt(deps.now()));
+    if (way === 'in') await deps.store.rejoin(String(chat));
+    if (!isArrival(member) || greeted.has(chat)) return;
+    greeted.add(chat);
+    if ((await deps.store.load(String(chat))).revision !== 0) return;
+    await sender.send({ chat }, { said: say(helloText(ctx.me)) });
+  };
+
+  return async (ctx, job) => {
+    switch (job.kind) {
+      case 'question':
+        return answer(ctx.update.update_id, job);
+      case 'press':
+        return pressed(ctx, job.query);
+      case 'moved':
+        await onMoved(job.moved);
+        return undefined;
+      case 'membership':
+        await changed(ctx, job.member);
+        return undefined;
+      case 'inline':
+        await answerInline(room, api, job.query);
+        return undefined;
+      case 'guest':
+        if (!twins.isSecond('guest', job.message)) await answerGuest(room, api, job.message, job.text);
+        return undefined;
+    }
+  };
+}

@@ -1,0 +1,75 @@
+import type { Chart } from '#answer/chart/chart.ts';
+import type { Last } from '#conversation/memory.ts';
+
+/** What is known of an answer that stands in a chat. No texts of people: a hash of the question. */
+export interface Kept {
+  readonly answerId: number;
+  /** Hash of the question's text, to tell a real edit from one of the metadata. */
+  readonly question: string;
+  /** Hash of the text that is shown now. */
+  readonly shown: string;
+  /** The question as understood, so that a button or a reply goes on from this answer and not from a later one. */
+  readonly last?: Last;
+  readonly working: string;
+  readonly next: readonly string[];
+  /** The language it is in: "de". */
+  readonly language: string;
+  /** Whether a button offers to make it closer by a place. */
+  readonly lacksPlace?: boolean;
+  /** Its picture, where there is one that is not shown yet. */
+  readonly chart?: () => Chart;
+}
+
+/**
+ * The answers of late, by question and by answer, bounded: the oldest go first. Lives in memory; after a restart
+ * buttons recompute what they need from the message itself.
+ */
+export class KeptAnswers {
+  readonly #byQuestion = new Map<string, Kept>();
+  readonly #byAnswer = new Map<string, { readonly question: string; readonly kept: Kept }>();
+  readonly #limit: number;
+
+  constructor(limit = 2000) {
+    this.#limit = limit;
+  }
+
+  set(chat: number, questionId: number, kept: Kept): void {
+    const question = `${chat} ${questionId}`;
+    const answer = `${chat} ${kept.answerId}`;
+    this.#byQuestion.delete(question);
+    this.#byQuestion.set(question, kept);
+    this.#byAnswer.delete(answer);
+    this.#byAnswer.set(answer, { question, kept });
+    trim(this.#byQuestion, this.#limit);
+    trim(this.#byAnswer, this.#limit);
+  }
+
+  ofQuestion(chat: number, questionId: number): Kept | undefined {
+    return this.#byQuestion.get(`${chat} ${questionId}`);
+  }
+
+  ofAnswer(chat: number, answerId: number): Kept | undefined {
+    return this.#byAnswer.get(`${chat} ${answerId}`)?.kept;
+  }
+
+  /** Puts something new in the place of an answer that is known. */
+  change(chat: number, answerId: number, kept: Kept): void {
+    const known = this.#byAnswer.get(`${chat} ${answerId}`);
+    const question = known === undefined ? `${chat} ?${answerId}` : known.question;
+    this.#byAnswer.set(`${chat} ${answerId}`, { question, kept });
+    if (known !== undefined) this.#byQuestion.set(question, kept);
+  }
+
+  /** Drops all of a chat: its ids are void after a move, and what it knows after "forget". */
+  drop(chat: number): void {
+    for (const map of [this.#byQuestion, this.#byAnswer])
+      for (const key of map.keys()) if (key.startsWith(`${chat} `)) map.delete(key);
+  }
+}
+
+function trim<V>(map: Map<string, V>, limit: number): void {
+  for (const key of map.keys()) {
+    if (map.size <= limit) return;
+    map.delete(key);
+  }
+}

@@ -1,0 +1,42 @@
+import { keyboard } from './buttons.ts';
+import { captionLimit } from './caption.ts';
+import type { Reply } from './deliver.ts';
+import { say } from './say.ts';
+import { languageOf, type Thought } from './think.ts';
+import { labelsIn } from './words.ts';
+
+/** Questions whose answer people would rather look at. */
+const pictured = new Set(['trip']);
+/** Questions whose answer hangs on where the sun is. */
+const sunny = new Set(['solar-size', 'solar-yield', 'trip']);
+
+/** Whether the answer would be closer with a place, and it can be asked for: only private chats may. */
+export function lacksPlace({ answer, memory: { last }, kind }: Thought): boolean {
+  if (kind !== 'private' || !sunny.has(answer.intent) || last?.intent !== answer.intent) return false;
+  const { place, latitudeDeg, peakSunHours, solar } = last.facts;
+  const hasSun = answer.intent === 'solar-size' || solar !== undefined;
+  return hasSun && (place ?? latitudeDeg ?? peakSunHours) === undefined;
+}
+
+/**
+ * Lays an answer out with its buttons; a trip comes as a picture where its words fit below it.
+ * @param asked the words on the button that asked it
+ */
+export function lay(
+  thought: Thought,
+  asker: number,
+  asked?: string,
+): Pick<Reply, 'said' | 'buttons' | 'chart'> {
+  const { answer, memory } = thought;
+  const said = say(answer.text, { asked });
+  const isPictured =
+    memory.settings.pictures !== false && pictured.has(answer.intent) && said.text.length <= captionLimit;
+  const chart = isPictured ? answer.chart?.() : undefined;
+  const extras = {
+    hasWorking: answer.working.length > 0,
+    hasPicture: answer.chart !== undefined && chart === undefined,
+    lacksPlace: lacksPlace(thought),
+  };
+  const buttons = keyboard(said.text, asker, answer.next, extras, labelsIn(languageOf(thought)));
+  return { said, ...(buttons && { buttons }), ...(chart && { chart }) };
+}

@@ -1,0 +1,63 @@
+/** How many questions and presses a minute are answered. */
+export interface Limit {
+  /** One person in one group. */
+  readonly person: number;
+  /** All of a group: Telegram lets a bot say 20 things a minute in one, so more could only pile up. */
+  readonly group: number;
+  /** One person in private. */
+  readonly alone: number;
+}
+
+const usual: Limit = { person: 10, group: 20, alone: 30 };
+const minuteMs = 60_000;
+const mostKept = 10_000;
+
+/** What to do with one more question: answer it, ask for a pause once, or say nothing. */
+export type Verdict = 'answer' | 'ask for a pause' | 'silence';
+
+/** The one kind line of a flood; then it is silent for as long as the line says. */
+export const pauseLine = 'Too many questions at once for me. Give me a minute, then ask again.';
+
+interface Tally {
+  since: number;
+  count: number;
+  pausedUntil: number;
+}
+
+/**
+ * Counts what people ask, by person and by group, a minute at a time. It lives in the process: with several, each
+ * counts its own share. Bounded; what was not used for longest is forgotten first.
+ */
+export class Limits {
+  readonly #tallies = new Map<string, Tally>();
+  readonly #now: () => number;
+  readonly #limit: Limit;
+
+  constructor(now: () => number, limit: Limit = usual) {
+    this.#now = now;
+    this.#limit = limit;
+  }
+
+  /** Notes one more question. */
+  note(chat: number, person: number, isPrivate: boolean): Verdict {
+    if (isPrivate) return this.#note(`${chat}`, this.#limit.alone);
+    const own = this.#note(`${chat} ${person}`, this.#limit.person);
+    return own === 'answer' ? this.#note(`${chat}`, this.#limit.group) : own;
+  }
+
+  #note(key: string, most: number): Verdict {
+    const now = this.#now();
+    const tally = this.#tallies.get(key) ?? { since: now, count: 0, pausedUntil: 0 };
+    // Taken out and put in again, the map's order is that of the last use.
+    this.#tallies.delete(key);
+    this.#tallies.set(key, tally);
+    if (this.#tallies.size > mostKept) this.#tallies.delete(this.#tallies.keys().next().value!);
+    if (now < tally.pausedUntil) return 'silence';
+    if (now - tally.since >= minuteMs || tally.pausedUntil > 0)
+      Object.assign(tally, { since: now, count: 0, pausedUntil: 0 });
+    tally.count++;
+    if (tally.count <= most) return 'answer';
+    tally.pausedUntil = now + minuteMs;
+    return 'ask for a pause';
+  }
+}

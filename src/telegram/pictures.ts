@@ -1,0 +1,32 @@
+import type { Chart } from '#answer/chart/chart.ts';
+import { hash } from './buttons.ts';
+
+/** Draws a chart as a PNG. */
+export type Draw = (chart: Chart) => Promise<Buffer>;
+
+/** The drawing itself: its libraries are loaded when the first picture is wanted, and draw beside the answers. */
+const drawPng: Draw = async chart => (await import('#answer/chart/png.ts')).png(chart);
+
+/** Pictures drawn of late, about 60 kB each, by what they show: a chart asked for again is not drawn again. */
+export class Pictures {
+  readonly #drawn = new Map<string, Promise<Buffer>>();
+  readonly #draw: Draw;
+  readonly #most: number;
+
+  constructor(draw: Draw = drawPng, most = 20) {
+    this.#draw = draw;
+    this.#most = most;
+  }
+
+  /** @throws what drawing throws; it is tried again the next time */
+  of(chart: Chart): Promise<Buffer> {
+    const key = hash(JSON.stringify(chart));
+    const picture = this.#drawn.get(key) ?? this.#draw(chart);
+    // Put last again, so that the oldest go first.
+    this.#drawn.delete(key);
+    this.#drawn.set(key, picture);
+    picture.catch(() => this.#drawn.delete(key));
+    if (this.#drawn.size > this.#most) this.#drawn.delete(this.#drawn.keys().next().value!);
+    return picture;
+  }
+}

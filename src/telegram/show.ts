@@ -1,0 +1,81 @@
+import type { InlineKeyboardMarkup, Message } from 'grammy/types';
+import { type Button, hash, keyboard } from './buttons.ts';
+import { captionLimit, captionOf } from './caption.ts';
+import { drawn, type Room } from './deliver.ts';
+import type { Kept } from './kept.ts';
+import { say, withWorking, workingAlone } from './say.ts';
+import { placeOf, type Sent } from './send.ts';
+import { labelsIn } from './words.ts';
+
+/** The buttons of an answer that are left when some of it has been shown. */
+const left = (text: string, { asker }: Button, kept: Kept): InlineKeyboardMarkup | undefined =>
+  keyboard(
+    text,
+    asker,
+    kept.next,
+    {
+      hasWorking: kept.working !== '',
+      hasPicture: kept.chart !== undefined,
+      lacksPlace: kept.lacksPlace,
+    },
+    labelsIn(kept.language),
+  );
+
+/**
+ * Shows the working below its answer. Below a picture there is no room for it: there it is a message of its own.
+ * It is shown once, so a second tap on the way does nothing.
+ */
+export async function showWorking(
+  room: Room,
+  answer: Message,
+  button: Button,
+  kept: Kept,
+): Promise<Sent | undefined> {
+  const at = { chat: answer.chat.id, id: answer.message_id };
+  const after: Kept = { ...kept, working: '' };
+  if (answer.text === undefined) {
+    room.kept.change(at.chat, at.id, after);
+    await room.sender.send(placeOf(answer), {
+      said: workingAlone(labelsIn(kept.language).steps, kept.working),
+    });
+    await room.sender.rebutton(at, left(answer.caption ?? '', button, after));
+    return at;
+  }
+  const said = withWorking(answer.text, answer.entities ?? [], kept.working);
+  const buttons = left(said.text, button, after);
+  const sent = await room.sender.edit(at, placeOf(answer), { said, buttons });
+  if (sent !== undefined)
+    room.kept.change(at.chat, at.id, { ...after, answerId: sent.id, shown: hash(said.text) });
+  return sent;
+}
+
+/** Sends the picture of an answer in reply to it, with all its numbers as words; only these, where pictures are refused. */
+export async function showPicture(
+  room: Room,
+  answer: Message,
+  button: Button,
+  kept: Kept,
+): Promise<Sent | undefined> {
+  const at = { chat: answer.chat.id, id: answer.message_id };
+  const after: Kept = { ...kept, chart: undefined };
+  room.kept.change(at.chat, at.id, after);
+  const chart = kept.chart!();
+  const shown = answer.text ?? answer.caption ?? '';
+  // The numbers of a picture are told in English; an answer in another language tells them itself.
+  const said = say(kept.language === 'en' ? captionOf(chart) : shown, { limit: captionLimit });
+  await room.sender.send(placeOf(answer), { said, picture: await drawn(room, chart) });
+  await room.sender.rebutton(at, left(shown, button, after));
+  return at;
+}
+
+/** Asks where somebody is, with a key that shares it; only they can see and press it. */
+export async function askPlace(room: Room, answer: Message): Promise<Sent | undefined> {
+  const language = room.kept.ofAnswer(answer.chat.id, answer.message_id)?.language ?? 'en';
+  const { share, shareHow } = labelsIn(language);
+  const keys = {
+    keyboard: [[{ text: share, request_location: true as const }]],
+    resize_keyboard: true,
+    one_time_keyboard: true,
+  };
+  return room.sender.send({ chat: answer.chat.id }, { said: say(shareHow), keys });
+}

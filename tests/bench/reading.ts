@@ -1,0 +1,105 @@
+import recognizers from '@microsoft/recognizers-text-number-with-unit';
+import * as chrono from 'chrono-node';
+import { converse } from '#conversation/converse.ts';
+import { emptyMemory } from '#conversation/memory.ts';
+import { read } from '#language/read.ts';
+import { corpus, filled, pieces } from './corpus.ts';
+import {
+  interleaved,
+  keep,
+  type Line,
+  median,
+  quantile,
+  round,
+  type Section,
+  timed,
+  times,
+} from './measure.ts';
+
+const at = new Date('2026-01-15T09:00:00Z');
+const context = { at, from: 'kim', people: [] };
+const message = (text: string) => ({ chat: 'c', from: 'kim', text, at, kind: 'group' as const });
+const all =
+  (work: (text: string) => unknown, texts = corpus) =>
+  () => {
+    for (const text of texts) keep(work(text));
+  };
+
+/** Messages read and answered in one process. */
+export function answering(): Section {
+  const answer = (text: string) => converse(emptyMemory(), message(text)).answer.text;
+  const { whole } = interleaved(15, { whole: all(answer) });
+  const each = corpus.map(text => median(Array.from({ length: 9 }, () => timed(() => keep(answer(text))))));
+  const perSecond = (1000 * corpus.length) / whole;
+  return {
+    title: `Read and answered, in one process (${corpus.length} messages, each from an empty memory)`,
+    lines: [
+      { what: 'messages a second', value: round(perSecond), goal: '≥ 3,000', isMet: perSecond >= 3000 },
+      { what: 'median message, ms', value: round(median(each)), goal: '< 0.3', isMet: median(each) < 0.3 },
+      { what: 'slowest of a hundred, ms', value: round(quantile(each, 0.99)) },
+    ],
+  };
+}
+
+/** Reading alone, beside general-purpose readers on the same messages: they look for other and for more things. */
+export function reading(): Section {
+  const { ours, dates, scans } = interleaved(9, {
+    ours: all(text => read(text, context)),
+    dates: all(text => chrono.parse(text, at)),
+    scans: all(text => text.match(/\d+(?:\.\d+)?\s?[a-z]*/gi)),
+  });
+  // The unit recogniser takes a thousand times longer: a tenth of the messages, three rounds.
+  const some = corpus.filter((_, i) => i % 10 === 0);
+  const { few, units } = interleaved(3, {
+    few: all(text => read(text, context), some),
+    units: all(text => recognizers.recognizeDimension(text, 'en-us'), some),
+  });
+  const perSecond = (ms: number, count = corpus.length) => round((1000 * count) / ms);
+  return {
+    title: 'Reading alone, on the same messages',
+    lines: [
+      { what: 'messages a second', value: perSecond(ours) },
+      { what: 'chrono-node (dates), messages a second', value: perSecond(dates) },
+      { what: 'as fast as chrono-node', value: times(dates / ours), goal: '≥ 3 ×', isMet: dates / ours >= 3 },
+      {
+        what: 'recognizers-text (numbers with units), messages a second',
+        value: perSecond(units, some.length),
+      },
+      { what: 'as fast as recognizers-text', value: times(units / few) },
+      {
+        what: 'a bare regular expression for number and letters, messages a second',
+        value: perSecond(scans),
+      },
+      { what: 'time of the bare regular expression', value: times(ours / scans) },
+    ],
+  };
+}
+
+/** Long messages: time in proportion to length, whatever stands in them. */
+export function length(): Section {
+  const lines: Line[] = [];
+  let [worst, slowest] = [0, 0];
+  for (const [name, piece] of Object.entries(pieces)) {
+    const [short, long] = [filled(piece, 1024), filled(piece, 4096)];
+    const took = interleaved(25, {
+      short: () => keep(read(short, context)),
+      long: () => keep(read(long, context)),
+    });
+    // Below 20 µs the clock says more than the reader.
+    const ratio = took.long / Math.max(took.short, 0.02);
+    worst = Math.max(worst, ratio);
+    slowest = Math.max(slowest, took.long);
+    lines.push({
+      what: `4,096 characters of ${name}, ms`,
+      value: `${round(took.long)} (${times(ratio)} of 1,024)`,
+    });
+  }
+  return {
+    title: 'Long messages, reading alone',
+    lines: [
+      { what: 'slowest of 4,096 characters, ms', value: round(slowest), goal: '< 2', isMet: slowest < 2 },
+      { what: '4,096 characters to 1,024, at worst', value: times(worst), goal: '≤ 5 ×', isMet: worst <= 5 },
+      ...lines,
+    ],
+  };
+}

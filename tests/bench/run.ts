@@ -1,0 +1,72 @@
+import { writeFileSync } from 'node:fs';
+import { cpus } from 'node:os';
+import type { Section } from './measure.ts';
+
+// `npm run bench` prints; `npm run bench -- --write` also writes docs/speed.md. Names of sections as further
+// words run only those: `npm run bench -- reading length`.
+const sections: Readonly<Record<string, () => Promise<Section>>> = {
+  answering: async () => (await import('./reading.ts')).answering(),
+  reading: async () => (await import('./reading.ts')).reading(),
+  quantities: async () => (await import('./quantities.ts')).quantities(),
+  length: async () => (await import('./reading.ts')).length(),
+  formulas: async () => (await import('./formulas.ts')).formulas(),
+  engine: async () => (await import('./engine.ts')).engine(),
+  bot: async () => (await import('./bot.ts')).wholeBot(),
+  starting: async () => (await import('./start.ts')).starting(5),
+};
+
+const words = process.argv.slice(2).filter(word => !word.startsWith('--'));
+const unknown = words.filter(word => !(word in sections));
+if (unknown.length > 0) {
+  console.error(`no section ${unknown.join(', ')}; there are: ${Object.keys(sections).join(', ')}`);
+  process.exit(2);
+}
+
+const done: Section[] = [];
+let failed = 0;
+for (const [name, run] of Object.entries(sections)) {
+  if (words.length > 0 && !words.includes(name)) continue;
+  try {
+    const section = await run();
+    done.push(section);
+    console.log(`\n${section.title}`);
+    for (const { what, value, goal, isMet } of section.lines)
+      console.log(
+        `  ${what.padEnd(70)} ${value.padStart(22)}${goal ? `   goal ${goal}: ${isMet ? 'met' : 'MISSED'}` : ''}`,
+      );
+  } catch (error) {
+    failed++;
+    console.log(
+      `\n${name}: could not be measured: ${error instanceof Error ? error.message : String(error)}`,
+    );
+  }
+}
+
+const goals = done.flatMap(section => section.lines).filter(line => line.goal);
+const met = goals.filter(line => line.isMet).length;
+console.log(`\n${met} of ${goals.length} goals met${failed > 0 ? `, ${failed} sections not measured` : ''}`);
+if (failed > 0) process.exitCode = 1;
+
+if (process.argv.includes('--write') && words.length === 0 && failed === 0) {
+  const table = ({ title, lines }: Section): string[] => [
+    `## ${title}`,
+    '',
+    '| | measured | goal |',
+    '| --- | --- | --- |',
+    ...lines.map(
+      l => `| ${l.what} | ${l.value} | ${l.goal ? `${l.goal}, ${l.isMet ? 'met' : '**missed**'}` : ''} |`,
+    ),
+    '',
+  ];
+  const page = [
+    '# Speed',
+    '',
+    `Written by \`npm run bench -- --write\`, Node ${process.versions.node}, ${cpus().length} cores. Medians; what is`,
+    'compared ran in turn in the same session, so trust the ratios and not the milliseconds.',
+    '',
+    ...done.flatMap(table),
+  ];
+  writeFileSync(new URL('../../docs/speed.md', import.meta.url), `${page.join('\n').trimEnd()}\n`);
+  console.log('wrote docs/speed.md');
+}
+process.exit();

@@ -1,0 +1,35 @@
+import type { Answer } from '#answer/answer.ts';
+import { converse } from '#conversation/converse.ts';
+import { emptyMemory, type Memory } from '#conversation/memory.ts';
+
+/** One turn of a talk as a test writes it: `who: text`. */
+export type Turn = `${string}: ${string}`;
+
+/** Plays turns in one chat and gives the answers, with the memory after the last. The time is fixed: a Thursday in January. */
+export function talk(
+  turns: readonly Turn[],
+  options: { kind?: 'private' | 'group'; isAdmin?: boolean; memory?: Memory; at?: string } = {},
+): { answers: Answer[]; last: Answer; memory: Memory } {
+  let memory = options.memory ?? emptyMemory();
+  const answers: Answer[] = [];
+  for (const turn of turns) {
+    const colon = turn.indexOf(': ');
+    const done = converse(memory, {
+      chat: 'camp',
+      from: turn.slice(0, colon),
+      text: turn.slice(colon + 2),
+      at: new Date(options.at ?? '2026-01-15T09:00:00Z'),
+      kind: options.kind ?? 'group',
+      isAdmin: options.isAdmin,
+    });
+    memory = done.memory;
+    answers.push(done.answer);
+  }
+  return { answers, last: answers.at(-1)!, memory };
+}
+
+/** A figure's number, for comparing. */
+export function value(answer: Answer, name: string): number {
+  const found = answer.figures[name]?.value;
+  return typeof found === 'number' ? found : Number.NaN;
+}

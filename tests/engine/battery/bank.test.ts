@@ -1,0 +1,179 @@
+import { describe, expect, test } from 'vitest';
+import { bankOf, nominalVoltage } from '#engine/battery/bank.ts';
+import type { Battery } from '#rig/rig.ts';
+
+type Joined = readonly [ah: number, v: number];
+const many = (count: number, rest: Partial<Battery>): Battery[] => [{ count, ...rest }];
+
+describe('batteries joined', () => {
+  test.for<
+    [
+      says: string,
+      batteries: Battery[],
+      how: 'parallel' | 'series' | undefined,
+      system: number | undefined,
+      want: Joined,
+    ]
+  >([
+    ['one 100 Ah AGM', many(1, { capacityAh: 100, chemistry: 'agm' }), undefined, undefined, [100, 12]],
+    [
+      'two in parallel add amp hours',
+      many(2, { capacityAh: 100, chemistry: 'agm' }),
+      'parallel',
+      undefined,
+      [200, 12],
+    ],
+    [
+      'two in series add volts',
+      many(2, { capacityAh: 100, chemistry: 'agm' }),
+      'series',
+      undefined,
+      [100, 24],
+    ],
+    [
+      'two without a word are in parallel',
+      many(2, { capacityAh: 120, chemistry: 'lfp' }),
+      undefined,
+      undefined,
+      [240, 12.8],
+    ],
+    [
+      'two lithium for 24 V',
+      many(2, { capacityAh: 120, chemistry: 'lfp', voltageV: 12 }),
+      undefined,
+      24,
+      [120, 25.6],
+    ],
+    [
+      'two 6 V golf-cart batteries are meant for 12 V',
+      many(2, { capacityAh: 225, voltageV: 6, chemistry: 'flooded' }),
+      undefined,
+      undefined,
+      [225, 12],
+    ],
+    [
+      'four 6 V: two strings',
+      many(4, { capacityAh: 225, voltageV: 6, chemistry: 'agm' }),
+      undefined,
+      undefined,
+      [450, 12],
+    ],
+    [
+      'four 6 V in one string',
+      many(4, { capacityAh: 225, voltageV: 6, chemistry: 'agm' }),
+      'series',
+      undefined,
+      [225, 24],
+    ],
+    [
+      'two 6 V in parallel stay 6 V',
+      many(2, { capacityAh: 225, voltageV: 6, chemistry: 'agm' }),
+      'parallel',
+      undefined,
+      [450, 6],
+    ],
+    [
+      'four lithium cells',
+      many(4, { capacityAh: 280, voltageV: 3.2, chemistry: 'lfp' }),
+      undefined,
+      undefined,
+      [280, 12.8],
+    ],
+    [
+      'four 12 V for 24 V: two strings',
+      many(4, { capacityAh: 100, chemistry: 'agm' }),
+      'series',
+      24,
+      [200, 24],
+    ],
+    ['three 12 V cannot make 24 V', many(3, { capacityAh: 100, chemistry: 'agm' }), undefined, 24, [300, 12]],
+    [
+      'a 24 V battery',
+      many(1, { capacityAh: 100, voltageV: 24, chemistry: 'agm' }),
+      undefined,
+      undefined,
+      [100, 24],
+    ],
+    ['a power station of 1,024 Wh', many(1, { energyWh: 1024 }), undefined, undefined, [80, 12.8]],
+    [
+      'a power bank: 20 Ah at 3.7 V',
+      many(1, { capacityAh: 20, voltageV: 3.7 }),
+      undefined,
+      undefined,
+      [74 / 12.8, 12.8],
+    ],
+    [
+      'Ah go before Wh where both are told',
+      many(1, { capacityAh: 100, energyWh: 5000, chemistry: 'agm' }),
+      undefined,
+      undefined,
+      [100, 12],
+    ],
+    [
+      'unlike in series: the smaller counts',
+      [...many(1, { capacityAh: 80 }), ...many(1, { capacityAh: 100 })],
+      'series',
+      undefined,
+      [80, 24],
+    ],
+  ])('%s', ([, batteries, how, system, [ah, v]]) => {
+    const bank = bankOf(batteries, how, system)!;
+    expect(bank.capacityAh).toBeCloseTo(ah, 9);
+    expect(bank.voltageV).toBeCloseTo(v, 9);
+  });
+
+  test('energy is the same in series and in parallel', () => {
+    const two = many(2, { capacityAh: 105, chemistry: 'gel' });
+    const [a, b] = [bankOf(two, 'parallel')!, bankOf(two, 'series')!];
+    expect(a.capacityAh * a.voltageV).toBeCloseTo(b.capacityAh * b.voltageV, 9);
+  });
+
+  test('no size, no bank', () => {
+    expect(bankOf([])).toBeUndefined();
+    expect(bankOf(many(1, { chemistry: 'agm' }))).toBeUndefined();
+    expect(bankOf(many(1, { capacityAh: 0 }))).toBeUndefined();
+  });
+
+  test('AGM is taken where nobody says, lithium for a pack told in Wh', () => {
+    expect(bankOf(many(1, { capacityAh: 100 }))).toMatchObject({
+      chemistry: 'agm',
+      isChemistryAssumed: true,
+    });
+    expect(bankOf(many(1, { energyWh: 500 }))).toMatchObject({ chemistry: 'lfp', isChemistryAssumed: true });
+    expect(bankOf(many(1, { capacityAh: 100, chemistry: 'gel' }))).toMatchObject({
+      isChemistryAssumed: false,
+    });
+  });
+
+  test('unlike type or size is noticed, alike is not', () => {
+    const mixed = (a: Partial<Battery>, b: Partial<Battery>) =>
+      bankOf([...many(1, { capacityAh: 100, ...a }), ...many(1, { capacityAh: 100, ...b })])!.isMixed;
+    expect(mixed({ chemistry: 'agm' }, { chemistry: 'lfp' })).toBe(true);
+    expect(mixed({}, { capacityAh: 80 })).toBe(true);
+    expect(mixed({}, {})).toBe(false);
+  });
+
+  test('the starter battery is left out of the house bank, and alone it counts', () => {
+    const starter = many(1, { capacityAh: 70, role: 'starter' });
+    expect(bankOf([...many(1, { capacityAh: 100 }), ...starter])!.capacityAh).toBe(100);
+    expect(bankOf(starter)!.capacityAh).toBe(70);
+  });
+});
+
+test.for<[told: number | undefined, kind: 'agm' | 'lfp', volts: number]>([
+  [undefined, 'agm', 12],
+  [undefined, 'lfp', 12.8],
+  [12, 'lfp', 12.8],
+  [12.8, 'lfp', 12.8],
+  [24, 'lfp', 25.6],
+  [25.6, 'lfp', 25.6],
+  [36, 'lfp', 38.4],
+  [48, 'lfp', 51.2],
+  [3.2, 'lfp', 3.2],
+  [6, 'agm', 6],
+  [12.6, 'agm', 12],
+  [24, 'agm', 24],
+  [2, 'agm', 2],
+])('a battery told as %s V of %s has %s V nominal', ([told, kind, volts]) => {
+  expect(nominalVoltage(told, kind)).toBeCloseTo(volts, 9);
+});

@@ -1,0 +1,178 @@
+import { describe, expect, test } from 'vitest';
+import {
+  type Circuit,
+  type CircuitKind,
+  circuitAssumptions,
+  circuitCurrents,
+  circuitKindOf,
+  circuitUseOf,
+  hasMotor,
+} from '#engine/cable/circuit.ts';
+import type { Facts, Load } from '#rig/rig.ts';
+import { Trace } from '#rule/trace.ts';
+
+const load = (name: string, rest: Partial<Load> = {}): Load => ({ name, count: 1, supply: 'dc', ...rest });
+const circuit = (kind: CircuitKind, facts: Facts, voltageV = 12): Circuit => ({
+  kind,
+  use: 'general',
+  facts,
+  voltageV,
+});
+const amps = (kind: CircuitKind, facts: Facts, voltageV = 12) => {
+  const it = circuit(kind, facts, voltageV);
+  return circuitCurrents(it, Object.fromEntries(circuitAssumptions(it).map(a => [a.name, a.value])));
+};
+const names = (kind: CircuitKind, facts: Facts) => circuitAssumptions(circuit(kind, facts)).map(a => a.name);
+
+const everything: Facts = {
+  cable: { currentA: 20 },
+  inverter: { powerW: 1000 },
+  loads: [load('fridge')],
+  chargers: [{ kind: 'dcdc' }, { kind: 'mains' }],
+  solar: [{ count: 1, powerW: 100 }],
+};
+const none: ReadonlySet<keyof Facts> = new Set();
+
+describe('which circuit is meant', () => {
+  test.for<[says: string, facts: Facts, recalled: (keyof Facts)[], kind: CircuitKind | undefined]>([
+    ['a told current before all', everything, [], 'told'],
+    ['then an inverter', { ...everything, cable: { lengthM: 3 } }, [], 'inverter'],
+    ['then loads', { ...everything, cable: {}, inverter: {} }, [], 'loads'],
+    ['then a DC-DC charger', { chargers: everything.chargers, solar: everything.solar }, [], 'dcdc'],
+    ['another charger', { chargers: [{ kind: 'mains' }], solar: everything.solar }, [], 'charger'],
+    ['a generator is no circuit of 12 V', { chargers: [{ kind: 'generator' }] }, [], undefined],
+    ['panels', { solar: [{ count: 1 }, { count: 2, powerW: 100 }] }, [], 'solar'],
+    ['panels without watts are none', { solar: [{ count: 1 }] }, [], undefined],
+    ['no loads at all', { loads: [] }, [], undefined],
+    ['nothing', {}, [], undefined],
+    ['what is said before what is remembered', everything, ['cable', 'inverter', 'loads'], 'dcdc'],
+    ['all remembered: the first', everything, ['cable', 'inverter', 'loads', 'chargers', 'solar'], 'told'],
+  ])('%s', ([, facts, recalled, kind]) => {
+    expect(circuitKindOf(facts, new Set(recalled))).toBe(kind);
+  });
+});
+
+describe('how much drop it stands', () => {
+  test.for<[kind: CircuitKind, facts: Facts, use: string]>([
+    ['inverter', {}, 'critical'],
+    ['dcdc', {}, 'critical'],
+    ['charger', {}, 'critical'],
+    ['solar', {}, 'critical'],
+    ['told', { chargers: [{ kind: 'dcdc' }] }, 'critical'],
+    ['told', { chargers: [] }, 'general'],
+    ['told', {}, 'general'],
+    ['loads', { loads: [load('light'), load('led strip')] }, 'lamps'],
+    ['loads', { loads: [load('light'), load('fridge')] }, 'general'],
+    ['loads', { loads: [load('flood lamp')], chargers: [{ kind: 'dcdc' }] }, 'lamps'],
+    ['loads', { loads: [] }, 'general'],
+  ])('%s with %j: %s', ([kind, facts, use]) => {
+    expect(circuitUseOf(kind, facts)).toBe(use);
+  });
+});
+
+describe('its current', () => {
+  test('as told', () => {
+    expect(amps('told', { cable: { currentA: 18 } })).toEqual({ ratedA: 18, continuousA: 18 });
+    expect(names('told', { cable: { currentA: 18 } })).toEqual([]);
+  });
+
+  test('a told current of a DC-DC charger is what it gives; it takes in more', () => {
+    // 40 A at 14.4 V out, 13.5 V in, nine tenths of it arriving.
+    const inA = (40 * 14.4) / 0.9 / 13.5;
+    const facts: Facts = { cable: { currentA: 40 }, chargers: [{ kind: 'dcdc' }] };
+    expect(amps('told', facts)).toEqual({ ratedA: 40, continuousA: expect.closeTo(inA, 9) });
+    expect(names('told', facts)).toEqual(['dcdcEfficiency', 'vehicleVoltage']);
+    const same: Facts = { ...facts, chargers: [{ kind: 'dcdc', currentA: 40 }] };
+    expect(amps('told', same).continuousA).toBeCloseTo(inA, 9);
+    for (const kind of ['mains', 'isolator'] as const)
+      expect(amps('told', { ...facts, chargers: [{ kind }] }).continuousA).toBe(40);
+    const other: Facts = { ...facts, chargers: [{ kind: 'dcdc', currentA: 25 }] };
+    expect(amps('told', other)).toEqual({ ratedA: 40, continuousA: 40 });
+  });
+
+  test('an inverter at its rating: 1,000 W at nine tenths of 12 V', () => {
+    const { ratedA, continuousA } = amps('inverter', { inverter: { powerW: 1000 } });
+    expect(ratedA).toBeCloseTo(1000 / 0.9 / 12, 1);
+    expect(continuousA).toBe(ratedA);
+    expect(amps('inverter', { inverter: { powerW: 1000 } }, 24).ratedA).toBeCloseTo(ratedA / 2, 9);
+    expect(names('inverter', { inverter: { powerW: 1000 } })).toEqual([
+      'inverterEfficiency',
+      'loadedVoltage',
+    ]);
+  });
+
+  test('loads run at the same time, each as often as it is there', () => {
+    const loads = [load('pump', { currentA: 4 }), load('light', { powerW: 6, count: 4 })];
+    expect(amps('loads', { loads })).toEqual({ ratedA: 6, continuousA: 6 });
+    expect(amps('loads', { loads }, 24).ratedA).toBeCloseTo(5, 9);
+    expect(names('loads', { loads })).toEqual([]);
+  });
+
+  test('of loads only draws are taken for granted, not hours or weather', () => {
+    const loads = [load('fridge'), load('fan'), load('kettle', { supply: 'ac' })];
+    expect(names('loads', { loads })).toEqual([
+      'fridge power',
+      'fan power',
+      'kettle power',
+      'inverterEfficiency',
+    ]);
+    expect(names('loads', { loads: [load('microwave', { supply: 'ac', powerW: 800 })] })).toEqual([
+      'microwave input factor',
+      'inverterEfficiency',
+    ]);
+    // 45 W for the fridge, by the table.
+    expect(amps('loads', { loads: [load('fridge')] }).ratedA).toBeCloseTo(45 / 12, 9);
+  });
+
+  test('a mains load asks for the rating of the inverter it is told with', () => {
+    const loads = [load('laptop', { supply: 'ac', powerW: 60 })];
+    const small = amps('loads', { loads, inverter: { powerW: 150 } }).ratedA;
+    expect(amps('loads', { loads, inverter: { powerW: 3000 } }).ratedA).toBeGreaterThan(1.05 * small);
+  });
+
+  test('a DC-DC charger: amps, watts, or a usual one', () => {
+    const inOf = (outA: number) => (outA * 14.4) / 0.9 / 13.5;
+    const of = (rest: object): Facts => ({ chargers: [{ kind: 'mains' }, { kind: 'dcdc', ...rest }] });
+    expect(amps('dcdc', of({ currentA: 30 }))).toEqual({
+      ratedA: 30,
+      continuousA: expect.closeTo(inOf(30), 9),
+    });
+    expect(amps('dcdc', of({ powerW: 240 })).ratedA).toBeCloseTo(20, 9);
+    expect(amps('dcdc', of({ powerW: 240 }), 24).ratedA).toBeCloseTo(10, 9);
+    expect(amps('dcdc', of({})).ratedA).toBe(25);
+    expect(names('dcdc', of({}))).toEqual(['dcdcEfficiency', 'vehicleVoltage', 'chargerCurrent']);
+    expect(names('dcdc', of({ currentA: 30 }))).toEqual(['dcdcEfficiency', 'vehicleVoltage']);
+    expect(names('dcdc', of({ powerW: 240 }))).toEqual(['dcdcEfficiency', 'vehicleVoltage']);
+  });
+
+  test('another charger: its amps, its watts, or a usual one; a generator is not it', () => {
+    const of = (rest: object): Facts => ({ chargers: [{ kind: 'generator' }, { kind: 'mains', ...rest }] });
+    expect(amps('charger', of({ currentA: 15 }))).toEqual({ ratedA: 15, continuousA: 15 });
+    expect(amps('charger', of({ powerW: 240 }))).toEqual({ ratedA: 20, continuousA: 20 });
+    expect(amps('charger', of({}))).toEqual({ ratedA: 20, continuousA: 20 });
+    expect(names('charger', of({}))).toEqual(['chargerCurrent']);
+    expect(names('charger', of({ currentA: 15 }))).toEqual([]);
+  });
+
+  test('panels together, at the battery’s volts', () => {
+    const solar = [{ count: 2, powerW: 120 }, { count: 1, powerW: 60 }, { count: 3 }];
+    expect(amps('solar', { solar })).toEqual({ ratedA: 25, continuousA: 25 });
+    expect(amps('solar', { solar }, 24).ratedA).toBe(12.5);
+    expect(names('solar', { solar })).toEqual([]);
+  });
+
+  test('the working tells it', () => {
+    const trace = new Trace();
+    circuitCurrents(circuit('solar', { solar: [{ count: 1, powerW: 120 }] }), {}, trace);
+    expect(trace.steps).toHaveLength(1);
+    expect(trace.steps[0]).toMatchObject({ value: 10, inputs: { P: 120, V: 12 } });
+  });
+});
+
+test('a motor is what the table of appliances gives a surge', () => {
+  expect(hasMotor({ loads: [load('light'), load('fridge')] })).toBe(true);
+  expect(hasMotor({ loads: [load('light'), load('gizmo')] })).toBe(false);
+  expect(hasMotor({ loads: [] })).toBe(false);
+  expect(hasMotor({})).toBe(false);
+  expect(circuitKindOf({}, none)).toBeUndefined();
+});

@@ -1,0 +1,247 @@
+import { describe, expect, test } from 'vitest';
+import { bankOf } from '#engine/battery/bank.ts';
+import { absorptionVoltage, type Charge, chargeAssumptions, chargeOf } from '#engine/charging/charge.ts';
+import { fillTimeH, missingAfterH } from '#engine/charging/fill.ts';
+import { deratingOf, generatorAssumptions, generatorRatingW } from '#engine/charging/generator.ts';
+import { dcdcSizeFor, recommendPath } from '#engine/charging/path.ts';
+import { type Source, sourceAssumptions, sourceCurrentA } from '#engine/charging/source.ts';
+import { chargeRow } from '#engine/charging/tables.ts';
+import type { Chemistry } from '#rig/rig.ts';
+import { Trace } from '#rule/trace.ts';
+
+const likely = (list: readonly { name: string; value: number }[]) =>
+  Object.fromEntries(list.map(a => [a.name, a.value]));
+const ruleNames = (trace: Trace) => trace.steps.map(s => (s.kind === 'rule' ? s.rule.name : s.name));
+
+describe('what a charge takes for granted', () => {
+  const bank = (chemistry?: Chemistry, stateOfChargePercent?: number) =>
+    bankOf([{ count: 1, capacityAh: 100, chemistry, stateOfChargePercent }])!;
+  const of = (changes: Partial<Charge>) =>
+    chargeAssumptions({ bank: bank('agm', 50), isSizeAssumed: false, isIsolator: false, ...changes });
+  const one = (changes: Partial<Charge>, name: string) => of(changes).find(a => a.name === name);
+
+  test('up to 80 % lead keeps more of the charge', () => {
+    const low = { value: 0.95, low: 0.9, high: 0.97, why: 'AGM, high below 80 %' };
+    expect(one({ targetPercent: 80 }, 'chargeEfficiency')).toMatchObject(low);
+    expect(one({ targetPercent: 60 }, 'chargeEfficiency')).toMatchObject(low);
+    const full = { value: 0.88, low: 0.85, high: 0.93, why: 'AGM' };
+    expect(one({}, 'chargeEfficiency')).toMatchObject(full);
+    expect(one({ targetPercent: 81 }, 'chargeEfficiency')).toMatchObject(full);
+    const lithium = { value: 0.99, why: 'lithium' };
+    expect(one({ bank: bank('lfp', 20), targetPercent: 80 }, 'chargeEfficiency')).toMatchObject(lithium);
+    expect(one({ bank: bank('lfp', 20) }, 'chargeEfficiency')).toMatchObject(lithium);
+    expect(one({ bank: bank() }, 'chargeEfficiency')!.why).toMatch(/^AGM taken/);
+  });
+
+  test('on an isolator the last part takes half as long again', () => {
+    expect(one({}, 'timeConstant')).toMatchObject({ value: 1.2, low: 0.9, high: 1.8 });
+    expect(one({ isIsolator: true }, 'timeConstant')).toMatchObject({
+      value: expect.closeTo(1.8, 9),
+      low: expect.closeTo(1.35, 9),
+      high: expect.closeTo(2.7, 9),
+    });
+    expect(one({ isIsolator: true }, 'timeConstant')!.why).toMatch(/alternator/);
+  });
+
+  test('a level only where neither it nor the missing charge is told; a size only where it is a guess', () => {
+    const names = (changes: Partial<Charge>) => of(changes).map(a => a.name);
+    const base = ['chargeEfficiency', 'timeConstant', 'fullAt'];
+    expect(names({})).toEqual(base);
+    expect(names({ missingAh: 20 })).toEqual(base);
+    expect(names({ bank: bank('agm'), missingAh: 20 })).toEqual(base);
+    expect(names({ bank: bank('agm') })).toEqual([...base, 'stateOfCharge']);
+    expect(names({ isSizeAssumed: true })).toEqual([...base, 'batteryCapacity']);
+    expect(one({ isSizeAssumed: true }, 'batteryCapacity')).toMatchObject({ value: 100, low: 80, high: 200 });
+  });
+
+  test('told Ah and a told level: from that level', () => {
+    const charge: Charge = { bank: bank('lfp', 40), missingAh: 30, isSizeAssumed: false, isIsolator: false };
+    const values = likely(chargeAssumptions(charge));
+    expect(chargeOf(charge, 20, values).startPercent).toBeCloseTo(40, 9);
+    const unknown = { ...charge, bank: bank('lfp') };
+    expect(chargeOf(unknown, 20, values).startPercent).toBeCloseTo(70, 9);
+  });
+
+  test('a size that is moved takes more', () => {
+    const charge: Charge = { bank: bank('lfp', 20), isSizeAssumed: true, isIsolator: false };
+    const values = likely(chargeAssumptions(charge));
+    const { neededAh } = chargeOf(charge, 20, values);
+    expect(chargeOf(charge, 20, { ...values, batteryCapacity: 200 }).neededAh).toBeCloseTo(2 * neededAh, 9);
+  });
+
+  test('absorption of two in series is twice as high', () => {
+    const two = (chemistry: Chemistry) => bankOf([{ count: 2, capacityAh: 100, chemistry }], 'series')!;
+    expect(absorptionVoltage(two('gel'))).toBeCloseTo(28.4, 9);
+    expect(absorptionVoltage(two('lfp'))).toBeCloseTo(28.8, 9);
+    expect(absorptionVoltage(bank('lead-acid'))).toBe(absorptionVoltage(bank('agm')));
+  });
+});
+
+describe('sources', () => {
+  const source = (changes: Partial<Source>): Source => ({
+    kind: 'mains',
+    row: chargeRow('agm'),
+    blocks: 1,
+    ...changes,
+  });
+  const names = (changes: Partial<Source>) => sourceAssumptions(source(changes)).map(a => a.name);
+  const one = (changes: Partial<Source>, name: string) =>
+    sourceAssumptions(source(changes)).find(a => a.name === name);
+
+  test('what is taken for granted, by what is told', () => {
+    expect(names({ currentA: 20 })).toEqual(['chargerOutput']);
+    expect(names({ powerW: 300 })).toEqual(['chargerOutput', 'chargeVoltage']);
+    expect(names({ powerW: 300, currentA: 20 })).toEqual(['chargerOutput']);
+    expect(names({ kind: 'isolator', currentA: 140, alternator: 'fixed' })).toEqual(['chargerCurrent']);
+    expect(names({ kind: 'isolator' })).toEqual(['chargerCurrent', 'alternatorShare']);
+    expect(names({ kind: 'dcdc', alternator: 'smart' })).toEqual(['chargerCurrent']);
+    expect(names({ generatorW: 1000 })).toEqual(['chargerCurrent', 'chargerEfficiency', 'powerFactor']);
+  });
+
+  test('an isolator’s share of the driving', () => {
+    const unknown = one({ kind: 'isolator' }, 'alternatorShare')!;
+    expect(unknown).toMatchObject({ value: 1, low: 0.6, high: 1, why: expect.stringMatching(/less with/) });
+    const smart = one({ kind: 'isolator', alternator: 'smart' }, 'alternatorShare')!;
+    expect(smart).toMatchObject({ value: 0.5, low: 0.2, high: 1, why: expect.stringMatching(/drops out/) });
+  });
+
+  test('volts of a charge by the blocks of the bank', () => {
+    const volts = { value: 27.6, low: 26.8, high: 28.4, unit: 'V' };
+    expect(one({ powerW: 300, blocks: 2 }, 'chargeVoltage')).toMatchObject(volts);
+  });
+
+  test('a whole alternator needs no share in the working', () => {
+    const working = (changes: Partial<Source>) => {
+      const trace = new Trace();
+      const s = source(changes);
+      sourceCurrentA(s, likely(sourceAssumptions(s)), trace);
+      return ruleNames(trace);
+    };
+    expect(working({ kind: 'isolator' })).toEqual([]);
+    expect(working({ kind: 'isolator', alternator: 'smart' })).toEqual(['outputCurrent']);
+    expect(working({ currentA: 20 })).toEqual(['outputCurrent']);
+    expect(working({ powerW: 300 })).toEqual(['chargerCurrent', 'outputCurrent']);
+    // 20 A at 14.4 V are 288 W, 414 VA from the generator.
+    expect(working({ currentA: 20, generatorW: 600 })).toEqual(['outputCurrent']);
+    expect(working({ currentA: 20, generatorW: 400 })).toEqual(['outputCurrent', 'generatorCurrent']);
+    expect(working({ currentA: 20, generatorW: 600, blocks: 2 })).toEqual([
+      'outputCurrent',
+      'generatorCurrent',
+    ]);
+  });
+
+  test('a generator counts at the bank’s own volts', () => {
+    const amps = (blocks: number) => {
+      const s = source({ currentA: 50, generatorW: 600, blocks });
+      return sourceCurrentA(s, likely(sourceAssumptions(s)));
+    };
+    expect(amps(2)).toBeCloseTo(amps(1) / 2, 9);
+    expect(amps(2)).toBeCloseTo((600 * 0.87 * 0.8) / 28.8, 6);
+  });
+});
+
+describe('filling, at its edges', () => {
+  const plain = { missingAh: 50, currentA: 25, timeConstantH: 1, efficiency: 1 };
+
+  test('nothing to do takes no time, however it is told', () => {
+    expect(fillTimeH({ ...plain, missingAh: 5 }, 5)).toBe(0);
+    expect(fillTimeH({ ...plain, missingAh: 5, currentA: 0 }, 5)).toBe(0);
+    expect(fillTimeH({ ...plain, currentA: -3 }, 5)).toBe(Number.POSITIVE_INFINITY);
+  });
+
+  test('without a current, time or a gap all stays as it is', () => {
+    expect(missingAfterH({ ...plain, currentA: -3 }, 2)).toBe(50);
+    expect(missingAfterH(plain, -1)).toBe(50);
+    expect(missingAfterH({ ...plain, missingAh: -4 }, 2)).toBe(0);
+    expect(missingAfterH({ ...plain, currentA: 0, missingAh: -4 }, 2)).toBe(0);
+  });
+
+  test('the bend is met from both sides', () => {
+    expect(missingAfterH(plain, 1)).toBeCloseTo(25, 9);
+    expect(missingAfterH(plain, 1 + 1e-9)).toBeCloseTo(25, 6);
+  });
+});
+
+describe('a generator, at its edges', () => {
+  const none = { chargerA: 0, chargeV: 14.4, loadW: 0, startW: 0 };
+  const values: Record<string, number> = { ...likely(generatorAssumptions({})), startFactor: 2 };
+  const working = (duty: object, site: object, v = values) => {
+    const trace = new Trace();
+    const ratingW = generatorRatingW({ ...none, ...duty }, site, v, trace);
+    return { ratingW, names: ruleNames(trace) };
+  };
+
+  test('height counts from 300 m up', () => {
+    expect(generatorAssumptions({ altitudeM: 300 })).toHaveLength(2);
+    const [, , share] = generatorAssumptions({ altitudeM: 1500 });
+    expect(share).toMatchObject({ name: 'altitudeShare', value: 0.825, low: 0.825, high: 0.97 });
+  });
+
+  test('heat is told from 40 °C up, and never takes more than seven tenths', () => {
+    expect(working({ chargerA: 20 }, { ambientC: 40 }).names).toEqual(['chargerInput']);
+    expect(working({ chargerA: 20 }, { ambientC: 45 }).names).toEqual([
+      'chargerInput',
+      'heatFactor',
+      'ratingNeeded',
+    ]);
+    expect(deratingOf({ ambientC: 300 }, { altitudeShare: 0.1 })).toEqual({ f_z: 0.3, f_T: 0.3 });
+    expect(deratingOf({}, {})).toEqual({ f_z: 1, f_T: 1 });
+  });
+
+  test('a charger alone at the sea needs one line; with loads or height the sum is told', () => {
+    expect(working({ chargerA: 20 }, {}).names).toEqual(['chargerInput']);
+    expect(working({ chargerA: 20, loadW: 100, startW: 100 }, {}).names).toEqual([
+      'chargerInput',
+      'ratingNeeded',
+    ]);
+    expect(working({ chargerA: 20 }, {}, { ...values, altitudeShare: 0.9 }).names).toEqual([
+      'chargerInput',
+      'ratingNeeded',
+    ]);
+    expect(working({ loadW: 100, startW: 100 }, {}).names).toEqual(['ratingNeeded']);
+    expect(working({ loadW: 100, startW: 400 }, {}).names).toEqual([
+      'apparentPower',
+      'startRating',
+      'ratingNeeded',
+    ]);
+  });
+
+  test('a start is shared by what a generator stands for a moment', () => {
+    const duty = { loadW: 500, startW: 4000 };
+    expect(working(duty, {}).ratingW).toBeCloseTo(2000, 9);
+    expect(working(duty, {}, { ...values, startFactor: 1.6 }).ratingW).toBeCloseTo(2500, 9);
+    const { startFactor: _, ...without } = values;
+    expect(generatorRatingW({ ...none, ...duty }, {}, without)).toBeCloseTo(2000, 9);
+    // With the charger on it the charger's share counts too: (662 + 4000) / 2.
+    const charger = (32 * 14.4) / 0.87 / 0.8;
+    expect(working({ ...duty, chargerA: 32 }, {}).ratingW).toBeCloseTo((charger + 4000) / 2, 6);
+  });
+});
+
+describe('the whole list of reasons', () => {
+  test.for<[about: Parameters<typeof recommendPath>[0], reasons: string[]]>([
+    [{ house: 'agm', alternator: 'fixed', lengthM: 2 }, ['fixed-alternator', 'same-kind', 'short-run']],
+    [{ house: 'agm', alternator: 'fixed', lengthM: 4 }, ['fixed-alternator', 'same-kind', 'short-run']],
+    [{ house: 'agm', alternator: 'fixed' }, ['fixed-alternator', 'same-kind']],
+    [{ alternator: 'fixed' }, ['fixed-alternator']],
+    [{ alternator: 'fixed', lengthM: 2 }, ['fixed-alternator', 'short-run']],
+    [{ house: 'agm', starter: 'lfp', alternator: 'fixed' }, ['fixed-alternator']],
+    [{ house: 'lfp', starter: 'lfp', alternator: 'fixed' }, ['fixed-alternator', 'same-kind']],
+    [{ house: 'agm', alternator: 'fixed', hasSolar: true }, ['fixed-alternator', 'same-kind']],
+    [{ house: 'gel', alternator: 'fixed', lengthM: 2 }, ['unlike-lead']],
+    [{ house: 'lfp', alternator: 'smart', lengthM: 9 }, ['lithium', 'smart-alternator', 'long-run']],
+    [{ house: 'agm' }, ['alternator-unknown']],
+    [{ house: 'agm', lengthM: 2 }, ['alternator-unknown']],
+    [{ house: 'lfp' }, ['lithium']],
+    [{ house: 'lfp', hasSolar: true }, ['lithium', 'solar-input']],
+    [{ hasSolar: false }, ['alternator-unknown']],
+  ])('%j', ([about, reasons]) => {
+    expect(recommendPath(about).reasons).toEqual(reasons);
+  });
+
+  test('no charger beyond what its kind stands, nor beyond those sold', () => {
+    const size = (capacityAh: number, chemistry: Chemistry) =>
+      dcdcSizeFor(bankOf([{ count: 1, capacityAh, chemistry }])!);
+    expect([size(400, 'lfp'), size(160, 'agm'), size(80, 'gel'), size(10, 'lfp')]).toEqual([60, 40, 15, 10]);
+  });
+});

@@ -1,0 +1,62 @@
+import { expect, test } from 'vitest';
+import { explore, solveFor, taken } from '#engine/explore.ts';
+import type { Assumption } from '#quantity/range.ts';
+
+const one = (name: string, low: number, value: number, high: number): Assumption => ({
+  name,
+  low,
+  value,
+  high,
+  unit: '',
+  why: 'a test',
+});
+
+test('a figure of nought has plain ends', () => {
+  const { figures } = explore([one('a', 0, 0, 3)], 'x', v => ({ x: taken(v, 'a') }));
+  expect(figures.x).toEqual({ value: 0, low: 0, high: 3 });
+});
+
+test('where one end is nought, moves add up plainly, below nought if need be', () => {
+  const list = [one('a', 0, 4, 4), one('b', 2, 5, 5)];
+  const { figures } = explore(list, 'x', v => ({ x: (taken(v, 'a') * taken(v, 'b')) / 4 }));
+  // 5, down by 5 and by 3.
+  expect(figures.x.low).toBeCloseTo(5 - Math.hypot(5, 3), 9);
+  expect(figures.x.high).toBe(5);
+});
+
+test('an end that is the likely value is not computed anew', () => {
+  let runs = 0;
+  explore([one('a', 1, 1, 2), one('b', 3, 3, 3)], 'x', v => {
+    runs++;
+    return { x: taken(v, 'a') * taken(v, 'b') };
+  });
+  expect(runs).toBe(2);
+});
+
+test('influence is the whole spread over the likely figure', () => {
+  const { ranked } = explore([one('a', 8, 10, 15)], 'x', v => ({ x: -taken(v, 'a') }));
+  expect(ranked[0]!.influence).toBeCloseTo(0.7, 9);
+});
+
+test('backwards in some twenty runs, to a millionth of the span, falling as well as rising', () => {
+  let runs = 0;
+  const rising = (x: number) => {
+    runs++;
+    return x ** 3;
+  };
+  expect(Math.abs(solveFor(27, 0, 100, rising)! - 3)).toBeLessThan(1e-4);
+  expect(runs).toBeLessThan(32);
+  runs = 0;
+  expect(Math.abs(solveFor(27, 100, 1000, x => rising(x) / 1e6)! - 300)).toBeLessThan(1e-3);
+  expect(runs).toBeLessThan(32);
+  expect(Math.abs(solveFor(4, 1, 100, x => 100 / x)! - 25)).toBeLessThan(1e-4);
+});
+
+test('the ends themselves count', () => {
+  expect(solveFor(0, 0, 8, x => x)).toBe(0);
+  expect(solveFor(8, 0, 8, x => x)!).toBeCloseTo(8, 4);
+  expect(solveFor(1, 1, 100, x => 100 / x)!).toBeCloseTo(100, 3);
+  expect(solveFor(100, 1, 100, x => 100 / x)).toBe(1);
+  expect(solveFor(8.001, 0, 8, x => x)).toBeUndefined();
+  expect(solveFor(-0.001, 0, 8, x => x)).toBeUndefined();
+});

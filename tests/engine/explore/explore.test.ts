@@ -1,0 +1,94 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { explore, solveFor, taken } from '#engine/explore.ts';
+import type { Assumption } from '#quantity/range.ts';
+
+const one = (name: string, low: number, value: number, high: number): Assumption => ({
+  name,
+  low,
+  value,
+  high,
+  unit: '',
+  why: 'a test',
+});
+const span = fc
+  .tuple(...[1, 1, 1].map(() => fc.double({ min: 0.1, max: 50, noNaN: true })))
+  .map(ends => [...ends].sort((a, b) => a - b) as [number, number, number]);
+
+describe('explore', () => {
+  test('one assumption: the range is its two ends', () => {
+    const { figures } = explore([one('C', 90, 100, 120)], 'x', v => ({ x: taken(v, 'C') / 2 }));
+    expect(figures.x.value).toBe(50);
+    expect(figures.x.low).toBeCloseTo(45, 9);
+    expect(figures.x.high).toBeCloseTo(60, 9);
+  });
+
+  test('two independent ones add by root sum of squares, in logarithms', () => {
+    const both = [one('a', 8, 10, 12.5), one('b', 8, 10, 12.5)];
+    const { figures } = explore(both, 'x', v => ({ x: taken(v, 'a') * taken(v, 'b') }));
+    expect(figures.x.high).toBeCloseTo(100 * Math.exp(Math.SQRT2 * Math.log(1.25)), 6);
+    expect(figures.x.low).toBeCloseTo(100 * Math.exp(-Math.SQRT2 * Math.log(1.25)), 6);
+  });
+
+  test('where a figure may reach zero or below, it adds up plainly', () => {
+    const both = [one('a', -3, 1, 5), one('b', -4, 0, 3)];
+    const { figures } = explore(both, 'x', v => ({ x: taken(v, 'a') + taken(v, 'b') }));
+    expect(figures.x.low).toBeCloseTo(1 - Math.hypot(4, 4), 9);
+    expect(figures.x.high).toBeCloseTo(1 + Math.hypot(4, 3), 9);
+  });
+
+  test('the most influential comes first, what moves nothing is left out', () => {
+    const list = [one('small', 9, 10, 11), one('none', 1, 2, 3), one('big', 5, 10, 20)];
+    const { ranked } = explore(list, 'x', v => ({ x: taken(v, 'small') * taken(v, 'big') }));
+    expect(ranked.map(a => a.name)).toEqual(['big', 'small']);
+    expect(ranked[0]!.influence).toBeCloseTo(1.5, 9);
+  });
+
+  test('only the likely run is traced', () => {
+    let traced = 0;
+    explore([one('a', 1, 2, 3)], 'x', (v, trace) => {
+      if (trace) traced++;
+      return { x: taken(v, 'a') };
+    });
+    expect(traced).toBe(1);
+  });
+
+  test('an endless figure stays endless', () => {
+    const { figures } = explore([one('a', 0, 0, 1)], 'x', () => ({ x: Infinity }));
+    expect(figures.x).toEqual({ value: Infinity, low: Infinity, high: Infinity });
+  });
+
+  test('an assumption that was not declared is an error that names it', () => {
+    expect(() => explore([], 'x', v => ({ x: taken(v, 'depth') }))).toThrow(/depth/);
+  });
+
+  test('ranges hold the value, and a positive figure stays positive', () => {
+    fc.assert(
+      fc.property(span, span, (a, b) => {
+        const list = [one('a', ...a), one('b', ...b)];
+        const { x, y } = explore<'x' | 'y'>(list, 'x', v => ({
+          x: taken(v, 'a') / taken(v, 'b'),
+          y: taken(v, 'a') - taken(v, 'b'),
+        })).figures;
+        return x.low <= x.value && x.value <= x.high && x.low > 0 && y.low <= y.value && y.value <= y.high;
+      }),
+    );
+  });
+});
+
+describe('backwards', () => {
+  test('which depth makes four days of a fridge on 100 Ah', () => {
+    expect(solveFor(96, 0, 1, depth => (100 * depth) / 1)).toBeCloseTo(0.96, 5);
+  });
+
+  test('falling calculations too', () => {
+    expect(solveFor(20, 1, 100, amps => 100 / amps)).toBeCloseTo(5, 3);
+  });
+
+  test('out of reach is said, the ends are in reach', () => {
+    expect(solveFor(101, 0, 1, x => 100 * x)).toBeUndefined();
+    expect(solveFor(-1, 0, 1, x => 100 * x)).toBeUndefined();
+    expect(solveFor(0, 0, 1, x => 100 * x)).toBe(0);
+    expect(solveFor(100, 0, 1, x => 100 * x)).toBeCloseTo(1, 5);
+  });
+});

@@ -1,0 +1,180 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { dailyUseAh, dayOf, type Use, useAssumptions, usePerLoad } from '#engine/loads/model.ts';
+import { chargeOver } from '#engine/loads/over.ts';
+import { coolingReading } from '#engine/loads/reading.ts';
+import type { Load } from '#rig/rig.ts';
+import { Trace } from '#rule/trace.ts';
+
+const dc = (name: string, rest: Partial<Load> = {}): Load => ({ name, count: 1, supply: 'dc', ...rest });
+const ac = (name: string, rest: Partial<Load> = {}): Load => ({ ...dc(name, rest), supply: 'ac' });
+const use = (...loads: Load[]): Use => ({ loads, voltageV: 12 });
+const ah = (...loads: Load[]) => dailyUseAh(use(...loads), {});
+
+describe('a day’s use in Ah at 12 V', () => {
+  test.for<[says: string, load: Load, want: number]>([
+    ['a fridge of 1 A', dc('fridge', { currentA: 1 }), 24],
+    ['2.5 A is still its average', dc('fridge', { currentA: 2.5 }), 60],
+    ['above that it is what it draws while running', dc('fridge', { currentA: 4 }), 4 * 0.35 * 24],
+    ['watts on the plate are the running draw', dc('fridge', { powerW: 60 }), 5 * 0.35 * 24],
+    ['an average is left alone, however big', dc('fridge', { currentA: 4, isAverage: true }), 96],
+    ['a told share of the time is taken', dc('fridge', { currentA: 4.2, dutyPercent: 50 }), 50.4],
+    ['a freezer works harder', dc('freezer', { powerW: 60 }), 5 * 0.45 * 24],
+    ['pump, 15 minutes', dc('water pump', { currentA: 5, minutesPerDay: 15 }), 1.25],
+    ['four lights', dc('light', { count: 4, powerW: 3, hoursPerDay: 5 }), 5],
+    ['told in Ah a day', dc('fridge', { chargeAhPerDay: 20, count: 2 }), 40],
+    ['told in Wh a day', dc('fridge', { energyWhPerDay: 360 }), 30],
+    ['an unknown thing runs all day', dc('gizmo', { currentA: 0.5 }), 12],
+    ['a load alone runs on', dc('fan', { currentA: 2 }), 48],
+  ])('%s', ([, load, want]) => {
+    expect(ah(load)).toBeCloseTo(want, 9);
+  });
+
+  test('beside others a fan has the hours of its kind', () => {
+    const [fan] = usePerLoad(use(dc('fan', { currentA: 2 }), dc('fridge', { currentA: 1 })), {});
+    expect(fan!.hours).toBe(8);
+  });
+
+  test('where all run on, nothing has typical hours', () => {
+    const loads = [dc('fan', { currentA: 2 }), dc('lamp', { currentA: 0.5 })];
+    expect(dailyUseAh({ ...use(...loads), doAllRunOn: true }, {})).toBeCloseTo(60, 9);
+  });
+
+  test('what people leave out is typical, assumed and named', () => {
+    const names = useAssumptions(use(dc('fan'), dc('fan'), dc('fridge'))).map(a => a.name);
+    expect(names).toEqual([
+      'fan power',
+      'fan hours a day',
+      'fan2 power',
+      'fan2 hours a day',
+      'fridge running time',
+      'fridge power',
+      'ambientC',
+    ]);
+  });
+
+  test('each assumption of two alike moves its own', () => {
+    const two = use(dc('fan', { hoursPerDay: 10 }), dc('fan', { hoursPerDay: 1 }));
+    expect(dailyUseAh(two, { 'fan power': 12, fan2: 0, 'fan2 power': 24 })).toBeCloseTo(12, 9);
+  });
+
+  test('one number for the whole day needs nothing else', () => {
+    expect(dailyUseAh({ ...use(), dailyUseAh: 40 }, {})).toBe(40);
+    expect(dailyUseAh({ ...use(), dailyUseWh: 480 }, {})).toBe(40);
+    expect(useAssumptions({ ...use(dc('fan')), dailyUseAh: 40 })).toEqual([]);
+  });
+
+  test('hotter is more, for what cools and for nothing else', () => {
+    const at = (ambientC: number, load: Load) => dailyUseAh({ ...use(load), ambientC }, {});
+    expect(at(35, dc('fridge', { powerW: 50 }))).toBeGreaterThan(at(20, dc('fridge', { powerW: 50 })));
+    expect(at(35, dc('tv', { powerW: 50, hoursPerDay: 3 }))).toBe(
+      at(20, dc('tv', { powerW: 50, hoursPerDay: 3 })),
+    );
+  });
+});
+
+describe('through the inverter', () => {
+  test('a kettle of 2 kW for 20 minutes takes more than its 667 Wh', () => {
+    const wh = 12 * ah(ac('kettle', { powerW: 2000, minutesPerDay: 20 }));
+    expect(wh).toBeGreaterThan(667 / 0.94);
+    expect(wh).toBeLessThan(667 / 0.85);
+  });
+
+  test('two at once load the inverter twice as far', () => {
+    const current = (count: number) =>
+      usePerLoad({ ...use(ac('toaster', { count, powerW: 800 })), inverterW: 3000 }, {})[0]!.currentA;
+    const [one, two] = [current(1), current(2)];
+    expect(two).toBeGreaterThan(1.9 * one);
+    expect(two).toBeLessThan(2 * one);
+    expect(two).toBeGreaterThan(1600 / 12 / 0.94);
+    expect(two).toBeLessThan(1600 / 12 / 0.85);
+  });
+
+  test('a big inverter wastes more on a small load', () => {
+    const load = ac('laptop', { powerW: 60, hoursPerDay: 3 });
+    const behind = (inverterW: number) => dailyUseAh({ ...use(load), inverterW }, {});
+    expect(behind(3000)).toBeGreaterThan(1.05 * behind(150));
+  });
+
+  test('a mains fridge keeps the inverter waiting: its idle draw comes on top', () => {
+    const fridge = ac('fridge', { powerW: 120 });
+    const [one] = usePerLoad({ ...use(fridge), inverterW: 1500 }, { idleShare: 0.01 });
+    const [none] = usePerLoad({ ...use(fridge), inverterW: 1500 }, { idleShare: 0 });
+    expect(one!.chargeAh - none!.chargeAh).toBeCloseTo((0.01 * 1500 * 24 * 0.65) / 12, 9);
+  });
+
+  test('mains amps are at the socket, big ones at the battery', () => {
+    const current = (currentA: number) =>
+      usePerLoad({ ...use(ac('oven', { currentA })), mainsV: 120 }, {})[0]!.currentA;
+    expect(current(10)).toBeGreaterThan(1200 / 12);
+    expect(current(90)).toBe(90);
+  });
+
+  test('a microwave takes half as much again as its plate says', () => {
+    const plain = dc('microwave', { powerW: 800 });
+    expect(usePerLoad(use(plain), { 'microwave input factor': 1.5 })[0]!.currentA).toBeCloseTo(100, 9);
+    expect(usePerLoad(use(dc('microwave', { currentA: 90 })), {})[0]!.currentA).toBe(90);
+  });
+});
+
+describe('the current to rate the battery at', () => {
+  test('counts each draw by the charge drawn at it', () => {
+    const day = dayOf(use(dc('fridge', { currentA: 1 }), dc('pump', { currentA: 6, hoursPerDay: 1 })), {});
+    expect(day.dailyUse).toBeCloseTo(30, 9);
+    expect(day.currentA).toBeCloseTo((24 * 1 + 6 * 6) / 30, 9);
+    expect(day.peakA).toBe(6);
+  });
+
+  test('nothing drawn is nothing', () => {
+    expect(dayOf(use(), {})).toEqual({ dailyUse: 0, currentA: 0, peakA: 0, parts: [] });
+  });
+});
+
+describe('over a time', () => {
+  const day = dayOf(use(dc('fridge', { currentA: 1 }), dc('lamp', { currentA: 2, hoursPerDay: 5 })), {});
+  test.for([
+    [48, 68],
+    [24, 34],
+    [12, 12 + 10],
+    [4, 4 + 8],
+  ] as const)('%s h take %s Ah', ([hours, want]) => {
+    expect(chargeOver(day, hours)).toBeCloseTo(want, 9);
+  });
+});
+
+test('a reading that could be either is named, a clear one is not', () => {
+  expect(coolingReading(dc('fridge', { currentA: 1 }))).toBe('average');
+  expect(coolingReading(dc('fridge', { powerW: 45 }))).toBe('running');
+  expect(coolingReading(dc('fridge', { currentA: 4, isAverage: true }))).toBeUndefined();
+  expect(coolingReading(dc('fridge', { currentA: 4, dutyPercent: 40 }))).toBeUndefined();
+  expect(coolingReading(dc('fridge', { chargeAhPerDay: 20 }))).toBeUndefined();
+  expect(coolingReading(dc('tv', { powerW: 45 }))).toBeUndefined();
+});
+
+test('more load is never less use', () => {
+  const one = fc.record({
+    name: fc.constantFrom('fridge', 'light', 'kettle', 'microwave', 'freezer', 'gizmo'),
+    count: fc.integer({ min: 1, max: 4 }),
+    supply: fc.constantFrom('dc' as const, 'ac' as const),
+    powerW: fc.double({ min: 1, max: 2000, noNaN: true }),
+    hoursPerDay: fc.double({ min: 0, max: 24, noNaN: true }),
+  });
+  fc.assert(
+    fc.property(fc.array(one, { minLength: 1, maxLength: 5 }), one, (loads, more) => {
+      const before = dailyUseAh(use(...loads), {});
+      const after = dailyUseAh(use(...loads, more), {});
+      const double = dailyUseAh(use(...loads.map(l => ({ ...l, hoursPerDay: l.hoursPerDay / 2 }))), {});
+      return before >= 0 && after >= before - 1e-9 && double <= before + 1e-9;
+    }),
+  );
+});
+
+test('the working ends in the sum of the loads', () => {
+  const trace = new Trace();
+  const total = dailyUseAh(
+    use(dc('fridge', { currentA: 1 }), dc('pump', { currentA: 6, hoursPerDay: 1 })),
+    {},
+    trace,
+  );
+  expect(trace.steps.at(-1)).toMatchObject({ name: 'dailyUse', value: total, says: 'Q = 24 Ah + 6 Ah' });
+});

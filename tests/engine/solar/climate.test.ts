@@ -1,0 +1,85 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { clearnessFor, distanceKm, interpolate, usualClearness } from '#engine/solar/climate.ts';
+import { stations } from '#engine/solar/stations.ts';
+import { outsideRadiationOf } from '#engine/solar/sun.ts';
+
+const months = Array.from({ length: 12 }, (_, i) => i + 1);
+
+describe('the table of stations', () => {
+  test.for(stations.map(s => [s.name, s] as const))('%s has twelve plausible months', ([, s]) => {
+    expect(s.months).toHaveLength(12);
+    for (const m of months) {
+      const clearness = s.months[m - 1]! / outsideRadiationOf(s.latitudeDeg, m);
+      // Published monthly means outside the polar regions lie between 0.24 and 0.74; Bergen's winter and Windhoek's a little beyond.
+      expect(clearness, `month ${m}`).toBeGreaterThan(0.18);
+      expect(clearness, `month ${m}`).toBeLessThan(0.77);
+    }
+  });
+
+  test('each place stands once', () => {
+    expect(new Set(stations.map(s => s.name)).size).toBe(stations.length);
+  });
+
+  test('foretells a station that is left out within a tenth on average, and its span holds two months in three', () => {
+    let sum = 0;
+    let held = 0;
+    let count = 0;
+    for (const s of stations) {
+      const others = stations.filter(other => other !== s);
+      for (const m of months) {
+        const truth = s.months[m - 1]! / outsideRadiationOf(s.latitudeDeg, m);
+        const { value, spread } = interpolate(others, s.latitudeDeg, s.longitudeDeg, m);
+        sum += Math.abs(value / truth - 1);
+        held += Math.abs(value - truth) <= spread * value ? 1 : 0;
+        count++;
+      }
+    }
+    expect(sum / count).toBeLessThan(0.1);
+    expect(held / count).toBeGreaterThan(0.67);
+  });
+});
+
+describe('a place between stations', () => {
+  test('lies between its neighbours and the usual of its latitude', () => {
+    const here = interpolate(stations, -32.2, 148.6, 4);
+    expect(here.station).toBe('Dubbo');
+    expect(here.value).toBeGreaterThan(0.55);
+    expect(here.value).toBeLessThan(0.68);
+  });
+
+  test('far from all of them it is the usual of the latitude, with a wider span', () => {
+    const sea = interpolate(stations, -50, -130, 1);
+    expect(sea.station).toBeUndefined();
+    expect(sea.value).toBeCloseTo(usualClearness(-50, 1), 9);
+    expect(sea.spread).toBeGreaterThan(interpolate(stations, -33.9, 151.2, 1).spread);
+  });
+
+  test('is never brighter than clear sky nor darker than a cloud', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: -90, max: 90, noNaN: true }),
+        fc.double({ min: -180, max: 180, noNaN: true }),
+        fc.integer({ min: 1, max: 12 }),
+        (lat, lon, m) => {
+          const { low, value, high } = clearnessFor(lat, lon, m);
+          return low > 0.08 && low <= value && value <= high && high <= 0.78 + 1e-9;
+        },
+      ),
+      { seed: 5, numRuns: 300 },
+    );
+  });
+
+  test('without a longitude goes by latitude and says so', () => {
+    expect(clearnessFor(-35, undefined, 1)).toMatchObject({
+      value: usualClearness(-35, 1),
+      why: expect.stringMatching(/latitude/),
+    });
+  });
+});
+
+test('distances: Sydney to Melbourne 710 km, a degree of the equator 111 km, round the date line', () => {
+  expect(distanceKm(-33.9, 151.2, -37.8, 145.0)).toBeCloseTo(710, -2);
+  expect(distanceKm(0, 0, 0, 1)).toBeCloseTo(111.2, 0);
+  expect(distanceKm(0, 179.5, 0, -179.5)).toBeCloseTo(111.2, 0);
+});

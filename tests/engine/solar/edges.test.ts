@@ -1,0 +1,255 @@
+import { describe, expect, test } from 'vitest';
+import { averagePeakSunHours, clearnessFor, interpolate, usualClearness } from '#engine/solar/climate.ts';
+import { hourlyShares } from '#engine/solar/hourly.ts';
+import {
+  chargeAssumption,
+  dailyYield,
+  panelPowerFor,
+  peakSunHours,
+  type SolarCase,
+  solarAssumptions,
+} from '#engine/solar/model.ts';
+import { controllerAssumptions, dayTemperature, panelAssumptions } from '#engine/solar/panel.ts';
+import { sunPosition } from '#engine/solar/position.ts';
+import type { Station } from '#engine/solar/stations.ts';
+import { dayLengthOf, outsideRadiationOf } from '#engine/solar/sun.ts';
+import { tiltedRadiation } from '#engine/solar/tilt.ts';
+import { Trace } from '#rule/trace.ts';
+
+const names = (c: SolarCase) => solarAssumptions(c).map(a => a.name);
+const one = (c: SolarCase, name: string) => solarAssumptions(c).find(a => a.name === name);
+
+describe('clearness by latitude and season', () => {
+  // A fit to the table of stations; worked out from its own two rows: year, and how much brighter summer is.
+  test.for<[lat: number, month: number, want: number]>([
+    [0, 1, 0.48],
+    [0, 7, 0.48],
+    [-15, 1, 0.555 + 0.005],
+    [-35, 1, 0.55 + 0.04],
+    [-35, 7, 0.55 - 0.04],
+    [35, 7, 0.55 + 0.04],
+    [35, 1, 0.55 - 0.04],
+    [35, 10, 0.55],
+    [-35, 4, 0.55],
+    [-40, 2, 0.52 + 0.06 * Math.cos(Math.PI / 6)],
+    [90, 7, 0.45],
+    [-90, 1, 0.45],
+  ])('latitude %d in month %d: %d', ([lat, month, want]) => {
+    expect(usualClearness(lat, month)).toBeCloseTo(want, 3);
+  });
+
+  test('without a place on the map, with a fifth either way', () => {
+    expect(clearnessFor(35, undefined, 7)).toMatchObject({
+      value: expect.closeTo(0.59, 9),
+      low: expect.closeTo(0.59 * 0.8, 9),
+      high: expect.closeTo(0.59 * 1.2, 9),
+    });
+    // Clear sky is the ceiling.
+    expect(clearnessFor(18, undefined, 7).high).toBeLessThanOrEqual(0.78);
+    const bright = clearnessFor(-17.9, 122.2, 8);
+    expect(bright.value * 1.08).toBeGreaterThan(0.78);
+    expect(bright.high).toBe(0.78);
+    expect(bright.low).toBeLessThan(bright.value * 0.925);
+  });
+});
+
+describe('between stations', () => {
+  const station = (name: string, latitudeDeg: number, longitudeDeg: number, share: number): Station => ({
+    name,
+    latitudeDeg,
+    longitudeDeg,
+    months: Array.from({ length: 12 }, (_, m) => share * outsideRadiationOf(latitudeDeg, m + 1)),
+    how: 'memory',
+    source: 'made up',
+  });
+  const here = station('here', -30, 150, 0.6);
+
+  test('at a station it is the station’s, and half way the mean', () => {
+    expect(interpolate([here], -30, 150, 3)).toMatchObject({
+      value: expect.closeTo(0.6, 2),
+      nearestKm: 0,
+      station: 'here',
+      spread: 0.08,
+    });
+    const there = station('there', -30, 156, 0.5);
+    const half = interpolate([here, there], -30, 153, 3);
+    expect(half.value).toBeCloseTo(0.55, 2);
+    // 289 km away: 0.08 and a tenth for every 600 km.
+    expect(half.nearestKm).toBeCloseTo(289, 0);
+    expect(half.spread).toBeCloseTo(0.08 + 0.1 * (half.nearestKm / 600), 9);
+  });
+
+  test('a cloudy place is less sure', () => {
+    const { value, spread } = interpolate([station('dull', -30, 150, 0.3)], -30, 150, 3);
+    expect(spread).toBeCloseTo(0.08 + (0.45 - value) * 0.3, 9);
+  });
+
+  test('only the four nearest within reach have a say, the nearest most', () => {
+    const near = [0.1, 0.2, 0.3, 0.4].map(d => station(`n${d}`, -30 + d, 150, 0.6));
+    const fifth = station('fifth', -30 + 2, 150, 0.2);
+    expect(interpolate([fifth, ...near], -30, 150, 3).value).toBeCloseTo(
+      interpolate(near, -30, 150, 3).value,
+      9,
+    );
+    const far = station('far', 10, 20, 0.3);
+    expect(interpolate([far], -30, 150, 3)).toMatchObject({
+      value: usualClearness(-30, 3),
+      station: undefined,
+      nearestKm: 1500,
+      spread: 0.25,
+    });
+    expect(interpolate([far, here], -30, 150, 3).station).toBe('here');
+  });
+
+  test('polar night has no clearness of its own', () => {
+    const pole = station('pole', 80, 20, 0.5);
+    const { value } = interpolate([{ ...pole, months: Array<number>(12).fill(0) }], 80, 20, 12);
+    expect(value).toBeCloseTo(usualClearness(80, 12), 9);
+  });
+
+  test('without a month: the mean, from the worst to the best', () => {
+    const year = averagePeakSunHours(-34, 151, 'sunny');
+    const hours = Array.from({ length: 12 }, (_, m) => 0.73 * outsideRadiationOf(-34, m + 1));
+    expect(year.value).toBeCloseTo(hours.reduce((a, b) => a + b) / 12, 9);
+    expect(year).toMatchObject({
+      name: 'sunnyPeakSunHours',
+      low: Math.min(...hours),
+      high: Math.max(...hours),
+    });
+    const mixed = averagePeakSunHours(-34, 151, 'mixed');
+    expect(mixed.name).toBe('peakSunHours');
+    expect(mixed.value).toBeLessThan(year.value);
+  });
+});
+
+describe('air by day', () => {
+  // 31 °C at the equator and up to 12°, 0.45 K less a degree beyond; a season that grows from 10° on.
+  test.for<[lat: number, month: number | undefined, want: number]>([
+    [0, 1, 31],
+    [0, 7, 31],
+    [-12, undefined, 31],
+    [-38, 1, Math.round(31 - 11.7 + 5.6)],
+    [-38, 7, Math.round(31 - 11.7 - 5.6)],
+    [38, 7, 25],
+    [38, 1, 14],
+    [38, 4, 19],
+    [38, undefined, 19],
+  ])('latitude %d in month %s: %d °C', ([lat, month, want]) => {
+    expect(dayTemperature(lat, month)).toMatchObject({ value: want, low: want - 8, high: want + 8 });
+  });
+});
+
+describe('what is taken for granted', () => {
+  test('a panel: heat only where the controller minds it, shade only where there is some', () => {
+    const losses = ['dirtLoss', 'wiringLoss', 'mismatchLoss', 'reflectionLoss'];
+    const heat = ['mountHeating', 'powerCoefficient'];
+    const panel = (c: SolarCase) => panelAssumptions(c).map(a => a.name);
+    expect(panel({})).toEqual([...heat, 'dayTemperature', ...losses]);
+    expect(panel({ ambientC: 30 })).toEqual([...heat, ...losses]);
+    expect(panel({ controller: 'pwm' })).toEqual(losses);
+    expect(panel({ controller: 'pwm', shade: 'none' })).toEqual(losses);
+    expect(panel({ controller: 'pwm', shade: 'half' })).toEqual([...losses, 'shadeShare']);
+    expect(controllerAssumptions('mppt')).toMatchObject([{ low: 0.92, why: 'MPPT, common practice' }]);
+    expect(controllerAssumptions()).toMatchObject([{ low: 0.75, why: expect.stringMatching(/not said/) }]);
+  });
+
+  test('the sun: told, by month, by year, or of nowhere', () => {
+    expect(names({ peakSunHours: 5 })).not.toContain('peakSunHours');
+    expect(names({ peakSunHours: 5, sky: 'overcast' })[0]).toBe('overcastShare');
+    expect(names({ peakSunHours: 2, sky: 'overcast' })[0]).toBe('mountHeating');
+    expect(names({ sky: 'overcast' })[0]).toBe('overcastPeakSunHours');
+    expect(names({ latitudeDeg: 30, month: 4 })[0]).toBe('clearness');
+    expect(names({ latitudeDeg: 30, month: 4, sky: 'sunny' })[0]).toBe('sunnyClearness');
+    expect(names({ latitudeDeg: 30 })[0]).toBe('peakSunHours');
+    expect(names({ latitudeDeg: 30, month: 4 })).not.toContain('panelTilt');
+    expect(names({ latitudeDeg: 30, month: 4, mount: 'flat' })).not.toContain('panelTilt');
+  });
+
+  test('a stand is angled like the latitude, between 15 and 60°', () => {
+    const tilt = (latitudeDeg: number) => one({ latitudeDeg, month: 4, mount: 'tilted' }, 'panelTilt')!;
+    expect([3, -35, 70].map(lat => tilt(lat).value)).toEqual([15, 35, 60]);
+    expect(tilt(-35)).toMatchObject({ low: 23, high: 47, unit: '°' });
+  });
+
+  test('lithium gives back more', () => {
+    expect(chargeAssumption('lfp')).toMatchObject({ value: 0.98, low: 0.95, high: 0.99 });
+    expect(chargeAssumption('agm')).toMatchObject({ value: 0.92, low: 0.85, high: 0.97 });
+    expect(chargeAssumption().value).toBe(0.92);
+  });
+});
+
+describe('values that are brought and values that are not', () => {
+  const at = { latitudeDeg: -34, longitudeDeg: 151, month: 6 };
+  const tilted = { ...at, mount: 'tilted' as const };
+  const plane = (clearness: number, tiltDeg: number) =>
+    tiltedRadiation({ latitudeDeg: -34, month: 6, clearness, tiltDeg });
+  const likely = clearnessFor(-34, 151, 6).value;
+
+  test('what is missing has its likely value, what is brought its own', () => {
+    expect(peakSunHours(at)).toBeCloseTo(plane(likely, 0), 9);
+    expect(peakSunHours(at, { clearness: 0.4 })).toBeCloseTo(plane(0.4, 0), 9);
+    expect(peakSunHours(tilted)).toBeCloseTo(plane(likely, 34), 9);
+    expect(peakSunHours(tilted, { clearness: 0.4 })).toBeCloseTo(plane(0.4, 34), 9);
+    expect(peakSunHours(tilted, { panelTilt: 20 })).toBeCloseTo(plane(likely, 20), 9);
+    expect(peakSunHours(tilted, { clearness: 0.4, panelTilt: 20 })).toBeCloseTo(plane(0.4, 20), 9);
+    expect(peakSunHours({ ...at, sky: 'sunny' })).toBeCloseTo(plane(0.73, 0), 9);
+    expect(peakSunHours({ ...at, sky: 'overcast' }, { overcastClearness: 0.2 })).toBeCloseTo(
+      plane(0.2, 0),
+      9,
+    );
+    expect(peakSunHours({ peakSunHours: 5, sky: 'overcast' })).toBeCloseTo(1.1, 9);
+    expect(peakSunHours({ peakSunHours: 5, sky: 'overcast' }, { overcastShare: 0.3 })).toBeCloseTo(1.5, 9);
+    expect(peakSunHours({ peakSunHours: 2, sky: 'overcast' })).toBe(2);
+    expect(peakSunHours({ sky: 'sunny' }, { sunnyPeakSunHours: 7 })).toBe(7);
+  });
+
+  test('heat by how strong the sun is while it shines: hours of the place, or twelve', () => {
+    const trace = new Trace();
+    dailyYield({ ...at, powerW: 100, nominalVoltageV: 12 }, {}, trace);
+    const step = (t: Trace) =>
+      t.steps.find(s => s.kind === 'rule' && s.rule.name === 'sunWhileItShines') as unknown as {
+        inputs: { N: number };
+      };
+    expect(step(trace).inputs.N).toBeCloseTo(dayLengthOf(-34, 6), 9);
+    for (const c of [{}, { latitudeDeg: -34 }, { month: 6 }] as SolarCase[]) {
+      const other = new Trace();
+      dailyYield({ ...c, powerW: 100, nominalVoltageV: 12 }, {}, other);
+      expect(step(other).inputs.N).toBe(12);
+    }
+    const pwm = new Trace();
+    dailyYield({ ...at, controller: 'pwm', powerW: 100, nominalVoltageV: 12 }, {}, pwm);
+    expect(step(pwm)).toBeUndefined();
+  });
+
+  test('a panel for lead is bigger by what lead does not give back', () => {
+    const c = { ...at, nominalVoltageV: 12 };
+    const { panelPowerW } = panelPowerFor(30, c);
+    expect(panelPowerFor(30, c, { chargeEfficiency: 1 }).panelPowerW).toBeCloseTo(0.92 * panelPowerW, 6);
+  });
+});
+
+describe('edges of the sun', () => {
+  test('where it does not rise there are no shares and no gain', () => {
+    expect(hourlyShares(85, 12)).toEqual(Array(24).fill(0));
+    const flat = tiltedRadiation({ latitudeDeg: 68, month: 12, clearness: 0.4, tiltDeg: 0 });
+    expect(tiltedRadiation({ latitudeDeg: 68, month: 12, clearness: 0.4, tiltDeg: 60 })).toBe(flat);
+    const low = tiltedRadiation({ latitudeDeg: 60, month: 12, clearness: 0.4, tiltDeg: 0 });
+    expect(tiltedRadiation({ latitudeDeg: 60, month: 12, clearness: 0.4, tiltDeg: 60 })).toBeGreaterThan(
+      2 * low,
+    );
+  });
+
+  test('flat ground needs no line of tilt', () => {
+    const trace = new Trace();
+    tiltedRadiation({ latitudeDeg: -34, month: 6, clearness: 0.5, tiltDeg: 0 }, trace);
+    expect(trace.steps.map(s => (s.kind === 'rule' ? s.rule.name : ''))).not.toContain(
+      'tiltedPlaneRadiation',
+    );
+  });
+
+  test('mornings are east, afternoons west', () => {
+    expect(sunPosition(-34, 80, 8).azimuthDeg).toBeLessThan(90);
+    expect(sunPosition(-34, 80, 16).azimuthDeg).toBeGreaterThan(270);
+    expect(sunPosition(40, 80, 12).azimuthDeg).toBeCloseTo(180, 6);
+  });
+});

@@ -1,0 +1,90 @@
+/** What a room may use of another: the whole of it, its types, or one file. */
+type May = 'all' | 'types' | `${string}.ts`;
+
+export interface Room {
+  readonly floor: number;
+  readonly may: Readonly<Record<string, May>>;
+  /** Packages it may import; those of Node only where 'node:' stands. */
+  readonly packages: readonly string[];
+}
+
+/**
+ * The house: which room stands on which floor and what it may import. Imports go down only, and on its own
+ * floor a room sees only itself. `main` stands for the files right under src/, which may use everything.
+ */
+export const rooms: Readonly<Record<string, Room>> = {
+  quantity: { floor: 0, may: {}, packages: [] },
+  // node:fs: the list of the world's towns is a file of data beside it, read at the first look-up.
+  places: { floor: 0, may: {}, packages: ['node:fs'] },
+  // node:module: the parsed formulas are a file of data beside it.
+  rule: { floor: 1, may: { quantity: 'all' }, packages: ['mathjs', 'node:module'] },
+  rig: { floor: 1, may: {}, packages: ['zod'] },
+  engine: { floor: 2, may: { rule: 'all', quantity: 'all', rig: 'all', places: 'all' }, packages: [] },
+  // node:module: the words of a language other than English are read when somebody first writes in it.
+  language: { floor: 2, may: { quantity: 'all', rig: 'all', places: 'all' }, packages: ['node:module'] },
+  answer: {
+    floor: 3,
+    may: { rule: 'all', quantity: 'all', rig: 'all', language: 'language/issue.ts', chart: 'types' },
+    // The messages of a language other than English are files of data, read when it is first answered in.
+    packages: ['@fluent/bundle', 'node:fs', 'node:module'],
+  },
+  // Charts are the one part of an answer with packages and files of its own; loaded when first asked for.
+  chart: {
+    floor: 3,
+    may: { answer: 'all', quantity: 'all', rig: 'all' },
+    packages: ['d3-scale', 'd3-shape', '@resvg/resvg-js', 'node:'],
+  },
+  intents: {
+    floor: 4,
+    may: {
+      answer: 'all',
+      chart: 'types',
+      language: 'types',
+      engine: 'all',
+      quantity: 'all',
+      rig: 'all',
+      places: 'all',
+      rule: 'all',
+    },
+    // node:module: examples.ts reads the phrases of all questions, once, when help is first asked for.
+    packages: ['zod', 'node:module'],
+  },
+  conversation: {
+    floor: 5,
+    may: { intents: 'all', language: 'all', answer: 'all', quantity: 'all', rig: 'all' },
+    packages: ['zod'],
+  },
+  memory: {
+    floor: 6,
+    may: { conversation: 'conversation/memory.ts' },
+    packages: ['zod', 'pg', 'node:'],
+  },
+  telegram: {
+    floor: 7,
+    // What draws a chart is loaded by both transports when the first picture is wanted.
+    may: { conversation: 'all', answer: 'all', chart: 'all' },
+    packages: [
+      'grammy',
+      '@grammyjs/auto-retry',
+      '@grammyjs/runner',
+      '@grammyjs/transformer-throttler',
+      'zod',
+      'pino',
+      'prom-client',
+      'node:',
+    ],
+  },
+  console: {
+    floor: 7,
+    may: { conversation: 'all', answer: 'all', chart: 'all' },
+    packages: ['zod', 'node:'],
+  },
+};
+
+/** The room of a file, "main" for the top floor. */
+export function roomOf(path: string): string {
+  if (path.startsWith('intents/')) return 'intents';
+  if (path.startsWith('src/answer/chart/')) return 'chart';
+  const [, room, rest] = path.split('/');
+  return rest === undefined || room === 'tools' ? 'main' : room!;
+}

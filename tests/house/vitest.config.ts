@@ -1,0 +1,11 @@
+import { defineConfig } from 'vitest/config';
+
+/** Settings of the test runner; here, not at the top, so that the top level stays short. */
+export default defineConfig({
+  root: new URL('../..', import.meta.url).pathname,
+  test: {
+    include: ['tests/**/*.test.ts'],
+    testTimeout: 20_000,
+    env: { LOG_LEVEL: 'silent' },
+  },
+});

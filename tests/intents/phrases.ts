@@ -1,0 +1,55 @@
+import { z } from 'zod';
+import { batterySchema, chargerSchema, factsSchema, loadSchema, rigSchema, solarSchema } from '#rig/rig.ts';
+import { read } from '../house/source.ts';
+
+const span = z
+  .strictObject({
+    min: z.number().optional(),
+    max: z.number().optional(),
+    value: z.union([z.string(), z.array(z.string())]).optional(),
+  })
+  .refine(
+    s => s.min !== undefined || s.max !== undefined || s.value !== undefined,
+    'needs min, max or value',
+  );
+
+const claim = z.strictObject({ who: z.string(), value: z.number(), unit: z.string() });
+
+/** What a message means, as far as a row cares to say: any of the keys, and any of the keys within. */
+export const meansSchema = factsSchema
+  .extend({
+    loads: z.array(loadSchema.partial()),
+    batteries: z.array(batterySchema.partial()),
+    solar: z.array(solarSchema.partial()),
+    chargers: z.array(chargerSchema.partial()),
+    claims: z.array(claim.partial()),
+    rig: rigSchema,
+  })
+  .partial();
+
+/** A row of an intent's phrases.json: one way that people ask the question. */
+export const phraseSchema = z
+  .strictObject({
+    say: z.string().min(1).max(4096),
+    /** What the same person wrote in the same chat before. */
+    before: z.array(z.string().min(1)).min(1).max(5).optional(),
+    /** What must be understood. Of what a key names, nothing may be missing and nothing extra be there. */
+    means: meansSchema.optional(),
+    figures: z.record(z.string(), span).optional(),
+    verdict: z.enum(['yes', 'tight', 'no']).optional(),
+    /** Shown by /help, in the list of commands and in docs/questions.md. */
+    show: z.literal('help').optional(),
+    /** A near miss: looks alike, must go to another question. */
+    not: z.literal(true).optional(),
+    /** A known failure, with the reason; the test fails on the day it starts to work. */
+    miss: z.string().min(5).optional(),
+  })
+  .refine(row => !(row.not && (row.means || row.figures || row.verdict || row.show || row.miss)), {
+    message: 'a near miss ("not") has nothing but "say" and "before"',
+  })
+  .refine(row => !(row.miss && row.show), { message: 'a known failure is not for showing' });
+export type Phrase = z.infer<typeof phraseSchema>;
+
+/** The phrases of an intent, checked. */
+export const readPhrases = (folder: string): Phrase[] =>
+  z.array(phraseSchema).parse(JSON.parse(read(`intents/${folder}/phrases.json`)));

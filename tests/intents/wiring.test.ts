@@ -1,0 +1,207 @@
+import { describe, expect, test } from 'vitest';
+import { cableSize } from '#intents/cable-size/intent.ts';
+import { fuseSize } from '#intents/fuse-size/intent.ts';
+import type { Intent, Setting } from '#intents/intent.ts';
+import { inverterCheck } from '#intents/inverter-check/intent.ts';
+import type { Cue } from '#language/said.ts';
+import type { Facts, Load } from '#rig/rig.ts';
+import { settingWith } from './setting.ts';
+
+const load = (name: string, rest: Partial<Load> = {}): Load => ({ name, count: 1, supply: 'dc', ...rest });
+const ac = (name: string, powerW?: number, rest: Partial<Load> = {}) =>
+  load(name, { supply: 'ac', powerW, ...rest });
+const lfp = (capacityAh: number) => [{ count: 1, capacityAh, chemistry: 'lfp' as const }];
+
+const reply = (intent: Intent, facts: Facts, cues: Cue[] = [], setting: Partial<Setting> = {}) =>
+  intent.reply(intent.needs.parse(facts), settingWith(setting, { cues: new Set(cues) }));
+const lacks = (intent: Intent, facts: Facts) =>
+  intent.needs.safeParse(facts).error?.issues.map(issue => issue.message) ?? [];
+const value = (of: ReturnType<typeof reply>, name: string) => Number(of.figures?.[name]?.value);
+const whole = (of: ReturnType<typeof reply>) => [of.headline, ...(of.lines ?? [])].join('\n');
+
+describe('will the inverter run it', () => {
+  const on = (powerW: number, ...loads: Load[]) => reply(inverterCheck, { inverter: { powerW }, loads });
+
+  test('yes, tight, no', () => {
+    expect(on(1500, ac('toaster', 700, { count: 2 })).verdict).toBe('yes');
+    expect(on(1500, ac('kettle', 1480)).verdict).toBe('tight');
+    expect(on(1500, ac('toaster', 800, { count: 2 })).verdict).toBe('no');
+    expect(on(600, ac('air conditioner', 400)).verdict).toBe('tight');
+    expect(whole(on(1500, ac('toaster', 800, { count: 2 })))).toMatch(/One at a time works/);
+    expect(whole(on(1500, ac('kettle', 2000)))).not.toMatch(/One at a time/);
+  });
+
+  test('a surge rating told counts', () => {
+    const fridge = [ac('fridge', 150)];
+    const at = (surgeW: number) => reply(inverterCheck, { inverter: { powerW: 300, surgeW }, loads: fridge });
+    expect(at(600).verdict).toBe('yes');
+    expect(at(400).verdict).toBe('tight');
+    expect(at(400).cautions).toContain('surge');
+  });
+
+  test('the battery’s own limit counts, and a second one helps', () => {
+    const facts = { inverter: { powerW: 2000 }, loads: [ac('air fryer', 1500)] };
+    const one = reply(inverterCheck, { ...facts, batteries: lfp(100) });
+    expect(one.verdict).toBe('tight');
+    expect(whole(one)).toMatch(/130 A is more than a 100 Ah lithium should give \(about 100 A\)/);
+    expect(reply(inverterCheck, { ...facts, batteries: lfp(200) }).verdict).toBe('yes');
+  });
+
+  test('one use takes more than there is', () => {
+    const facts = {
+      inverter: { powerW: 1500 },
+      batteries: lfp(50),
+      loads: [ac('slow cooker', 200, { hoursPerDay: 8 })],
+    };
+    expect(reply(inverterCheck, facts).verdict).toBe('no');
+    expect(whole(reply(inverterCheck, facts))).toMatch(/one go takes about 142 Ah/);
+  });
+
+  test('Ah for the time it runs: each load for its own', () => {
+    const two = on(3000, ac('kettle', 2000, { minutesPerDay: 6 }), ac('lamp', 100, { hoursPerDay: 1 }));
+    expect(value(two, 'batteryUse')).toBeCloseTo((value(two, 'batteryCurrent') * (200 + 100)) / 2100, 6);
+    const timed = reply(inverterCheck, { loads: [ac('toaster', 1000)], durationH: 0.1 });
+    expect(value(timed, 'batteryUse')).toBeCloseTo(value(timed, 'batteryCurrent') / 10, 9);
+    expect(on(1500, ac('kettle', 1000)).figures).not.toHaveProperty('batteryUse');
+  });
+
+  test('no inverter told: what it takes, and the size to have; no load: flat out', () => {
+    const none = reply(inverterCheck, { loads: [ac('coffee machine', 1200)] });
+    expect(none.verdict).toBeNull();
+    expect(none.headline).toMatch(/wants a 1500 W inverter/);
+    const flat = reply(inverterCheck, { inverter: { powerW: 2000 } });
+    expect(flat.headline).toMatch(/^Flat out, a 2000 W inverter takes about 185 A/);
+    expect(lacks(inverterCheck, { inverter: {} })).toHaveLength(1);
+  });
+
+  test('24 V halves the current', () => {
+    const at = (systemVoltageV: number) =>
+      value(reply(inverterCheck, { loads: [ac('kettle', 1000)], systemVoltageV }), 'batteryCurrent');
+    expect(at(24)).toBeCloseTo(at(12) / 2, 9);
+  });
+
+  test('a modified wave bothers some', () => {
+    const at = (name: string) =>
+      reply(inverterCheck, { inverter: { powerW: 2000, wave: 'modified-sine' }, loads: [ac(name, 500)] });
+    expect(at('washing machine').headline).toMatch(/modified wave/);
+    expect(at('toaster').verdict).toBe('yes');
+  });
+
+  test('a microwave’s plate is what it cooks with, unless it was its input', () => {
+    expect(value(on(1500, ac('microwave', 800)), 'acLoad')).toBeCloseTo(1240, 6);
+    expect(value(on(1500, ac('microwave', 1200, { isInput: true })), 'acLoad')).toBe(1200);
+  });
+
+  test('never backwards into an inlet', () => {
+    const back = reply(inverterCheck, { inverter: { powerW: 1000 } }, ['danger-backfeed']);
+    expect(back).toMatchObject({ verdict: 'no', cautions: ['backfeed', 'mains-wiring'] });
+  });
+});
+
+describe('what cable', () => {
+  test('what is missing is asked for', () => {
+    expect(lacks(cableSize, { inverter: {} })).toHaveLength(2);
+    expect(lacks(cableSize, { cable: { currentA: 10 } })[0]).toMatch(/how long the cable is/);
+  });
+
+  test('the limit goes with the circuit: charging 3 %, general 5 %, lamps 10 %; told beats all', () => {
+    const percent = (facts: Facts) =>
+      value(reply(cableSize, { cable: { lengthM: 6 }, ...facts }), 'voltageDropPercent');
+    const area = (facts: Facts) =>
+      value(reply(cableSize, { cable: { lengthM: 6 }, ...facts }), 'conductorArea');
+    const pump = [load('water heater', { currentA: 10 })];
+    const lamps = [load('light', { currentA: 10 })];
+    expect(percent({ chargers: [{ kind: 'mains', currentA: 10 }] })).toBeLessThanOrEqual(3);
+    expect(percent({ loads: pump })).toBeLessThanOrEqual(5);
+    expect(percent({ loads: pump })).toBeGreaterThan(3);
+    expect(area({ loads: lamps })).toBeLessThan(area({ loads: pump }));
+    expect(area({ loads: lamps, cable: { lengthM: 6, dropLimitPercent: 2 } })).toBeGreaterThan(
+      area({ loads: pump }),
+    );
+  });
+
+  test('says mm², and B&S = AWG; speaks in gauges to those who do', () => {
+    const facts = { cable: { lengthM: 5, currentA: 15 } };
+    expect(reply(cableSize, facts).headline).toMatch(/^6 mm² \(8 B&S or AWG\)/);
+    expect(reply(cableSize, facts, ['bs-gauge']).headline).toMatch(/^10 B&S \(AWG\), 5.3 mm²/);
+  });
+
+  test('the length is one way unless told there and back', () => {
+    const drop = (isRoundTrip: boolean, lengthM: number) =>
+      value(reply(cableSize, { cable: { lengthM, isRoundTrip, areaMm2: 6, currentA: 10 } }), 'voltageDrop');
+    expect(drop(true, 10)).toBeCloseTo(drop(false, 5), 9);
+    expect(whole(reply(cableSize, { cable: { lengthM: 5, currentA: 10 } }))).toMatch(/as one way/);
+    expect(whole(reply(cableSize, { cable: { lengthM: 5, isRoundTrip: true, currentA: 10 } }))).toMatch(
+      /there and back\./,
+    );
+  });
+
+  test('auto cable: its mm is the outside', () => {
+    const facts = { cable: { lengthM: 6, currentA: 10, autoCableMm: 6 } };
+    const asked = reply(cableSize, facts, ['auto-cable', 'ask-compare']);
+    expect(asked.verdict).toBe('no');
+    expect(whole(asked)).toMatch(/about 4.6 mm² of copper/);
+    expect(value(asked, 'voltageDrop')).toBeGreaterThan(
+      1.2 * value(reply(cableSize, { cable: { lengthM: 6, currentA: 10, areaMm2: 6 } }), 'voltageDrop'),
+    );
+    expect(reply(cableSize, facts, ['auto-cable', 'ask-can-it']).verdict).toBe('yes');
+  });
+
+  test('does the cable told do: yes, tight, no; too hot is no as well', () => {
+    const verdict = (areaMm2: number, currentA: number, lengthM = 5) =>
+      reply(cableSize, { cable: { areaMm2, currentA, lengthM } }, ['ask-can-it']).verdict;
+    expect([verdict(10, 15), verdict(6, 17.5), verdict(4, 30)]).toEqual(['yes', 'tight', 'no']);
+    expect(verdict(2.5, 60, 0.3)).toBe('no');
+    expect(
+      reply(cableSize, { cable: { areaMm2: 6, currentA: 15, lengthM: 5 } }, ['ask-drop']).verdict,
+    ).toBeNull();
+  });
+
+  test('an inverter’s cable carries its fuse; big currents get a caution', () => {
+    const big = reply(cableSize, { inverter: { powerW: 2000 }, cable: { lengthM: 1.5 } });
+    expect(value(big, 'conductorArea')).toBe(70);
+    expect(whole(big)).toMatch(/The current asks for that size/);
+    expect(big.cautions).toContain('big-current');
+    const half = reply(cableSize, {
+      inverter: { powerW: 2000 },
+      cable: { lengthM: 1.5 },
+      systemVoltageV: 24,
+    });
+    expect(value(half, 'conductorArea')).toBe(25);
+  });
+});
+
+describe('what fuse', () => {
+  const fuse = (facts: Facts) => value(reply(fuseSize, facts), 'fuseRating');
+
+  test('125 % and the next size', () => {
+    expect(fuse({ loads: [load('pump', { currentA: 8 })] })).toBe(10);
+    expect(fuse({ cable: { currentA: 12, areaMm2: 4 } })).toBe(15);
+    expect(fuse({ loads: [load('light', { powerW: 60 })] })).toBe(7.5);
+    expect(fuse({ inverter: { powerW: 2000 } })).toBe(250);
+    expect(fuse({ inverter: { powerW: 2000 }, systemVoltageV: 24 })).toBe(125);
+    expect(fuse({ solar: [{ count: 1, powerW: 200 }] })).toBe(25);
+  });
+
+  test('a DC-DC charger takes in more than it gives', () => {
+    expect(fuse({ chargers: [{ kind: 'dcdc', currentA: 25 }] })).toBe(40);
+    expect(fuse({ chargers: [{ kind: 'dcdc', currentA: 40 }] })).toBe(60);
+    expect(fuse({ chargers: [{ kind: 'dcdc', currentA: 40 }], cable: { currentA: 40 } })).toBe(60);
+    expect(fuse({ chargers: [{ kind: 'mains', currentA: 25 }] })).toBe(35);
+  });
+
+  test('never above what the cable carries: the cable must grow', () => {
+    const thin = reply(fuseSize, { cable: { areaMm2: 1.5, currentA: 30 } });
+    expect(thin.verdict).toBe('no');
+    expect(value(thin, 'fuseRating')).toBeLessThanOrEqual(15);
+    expect(whole(thin)).toMatch(/Go to 6 mm² or more/);
+    expect(reply(fuseSize, { cable: { areaMm2: 6 } }).headline).toMatch(/^At most 40 A on 6 mm²/);
+  });
+
+  test('what was said goes before what is remembered', () => {
+    const facts = { loads: [load('pump', { currentA: 8 })], inverter: { powerW: 2000 } };
+    const said = reply(fuseSize, facts, [], { recalled: new Set(['inverter'] as const) });
+    expect(value(said, 'fuseRating')).toBe(10);
+    expect(lacks(fuseSize, {})).toHaveLength(1);
+  });
+});

@@ -1,0 +1,120 @@
+import { describe, expect, test } from 'vitest';
+import { correct, type MergeMode, mergeFacts, removeFrom } from '#rig/merge.ts';
+import type { Facts, Load } from '#rig/rig.ts';
+
+const fridge: Load = { name: 'fridge', count: 1, currentA: 1.2, supply: 'dc' };
+const light: Load = { name: 'light', count: 2, powerW: 6, hoursPerDay: 5, supply: 'dc' };
+const rig: Facts = {
+  batteries: [{ count: 1, capacityAh: 100, chemistry: 'agm' }],
+  loads: [fridge, light],
+  solar: [{ count: 1, powerW: 160, controller: 'mppt' }],
+  chargers: [{ kind: 'dcdc', currentA: 25 }],
+  inverter: { powerW: 1000, wave: 'pure-sine' },
+};
+
+const cases: { name: string; mode: MergeMode; said: Facts; becomes: Facts }[] = [
+  {
+    name: 'lithium, told without a size, colours the battery known',
+    mode: 'change',
+    said: { batteries: [{ count: 1, chemistry: 'lfp' }] },
+    becomes: { batteries: [{ count: 1, capacityAh: 100, chemistry: 'lfp' }] },
+  },
+  {
+    name: '200 Ah stays AGM when it only changes the size',
+    mode: 'change',
+    said: { batteries: [{ count: 1, capacityAh: 200 }] },
+    becomes: { batteries: [{ count: 1, capacityAh: 200, chemistry: 'agm' }] },
+  },
+  {
+    name: 'another battery joins',
+    mode: 'add',
+    said: { batteries: [{ count: 1, capacityAh: 75 }] },
+    becomes: {
+      batteries: [
+        { count: 1, capacityAh: 100, chemistry: 'agm' },
+        { count: 1, capacityAh: 75 },
+      ],
+    },
+  },
+  {
+    name: 'the same appliance gets its new draw and keeps nothing of the old one',
+    mode: 'state',
+    said: { loads: [{ name: 'fridges', count: 1, powerW: 45, supply: 'dc' }] },
+    becomes: { loads: [{ name: 'fridges', count: 1, powerW: 45, supply: 'dc' }, light] },
+  },
+  {
+    name: 'a daily use told as one number takes the place of the loads',
+    mode: 'state',
+    said: { dailyUseAh: 40 },
+    becomes: { loads: undefined, dailyUseAh: 40 },
+  },
+  {
+    name: 'a cheap PWM changes only the controller',
+    mode: 'change',
+    said: { solar: [{ count: 1, controller: 'pwm' }] },
+    becomes: { solar: [{ count: 1, powerW: 160, controller: 'pwm' }] },
+  },
+  {
+    name: 'a bigger inverter is still pure sine',
+    mode: 'change',
+    said: { inverter: { powerW: 2000 } },
+    becomes: { inverter: { powerW: 2000, wave: 'pure-sine' } },
+  },
+  {
+    name: 'an isolator joins the DC-DC charger',
+    mode: 'state',
+    said: { chargers: [{ kind: 'isolator' }] },
+    becomes: { chargers: [{ kind: 'dcdc', currentA: 25 }, { kind: 'isolator' }] },
+  },
+];
+
+describe('new facts meet old ones', () => {
+  test.each(cases)('$name', ({ mode, said, becomes }) => {
+    const merged = mergeFacts(rig, said, mode);
+    for (const [key, value] of Object.entries(becomes)) expect(merged[key as keyof Facts]).toEqual(value);
+  });
+
+  test('the old facts are left as they were', () => {
+    const before = structuredClone(rig);
+    mergeFacts(rig, { loads: [{ ...fridge, currentA: 9 }], dailyUseAh: 1 }, 'change');
+    expect(rig).toEqual(before);
+  });
+});
+
+describe('taking out', () => {
+  test.each([
+    ['lights', (f: Facts) => expect(f.loads).toEqual([fridge])],
+    ['solar', (f: Facts) => expect(f.solar).toBeUndefined()],
+    ['dcdc', (f: Facts) => expect(f.chargers).toEqual([])],
+    ['toaster', (f: Facts) => expect(f).toEqual(rig)],
+  ])('%s', (name, check) => check(removeFrom(rig, [name])));
+});
+
+describe('putting right', () => {
+  test.each([
+    ['75 not 57', { batteries: [{ count: 1, capacityAh: 57 }] }, [{ from: 57, to: 75 }], 75],
+    [
+      '120 Ah, whatever stood there',
+      { batteries: [{ count: 1, capacityAh: 57 }] },
+      [{ to: 120, unit: 'Ah' }],
+      120,
+    ],
+    [
+      'a number that never stood there changes nothing',
+      { batteries: [{ count: 1, capacityAh: 57 }] },
+      [{ from: 99, to: 1 }],
+      57,
+    ],
+  ] satisfies [string, Facts, { from?: number; to: number; unit?: string }[], number][])(
+    '%s',
+    (_name, facts, corrections, ah) => {
+      expect(correct(facts, corrections).batteries?.[0]?.capacityAh).toBe(ah);
+    },
+  );
+
+  test('a count is no quantity', () => {
+    expect(
+      correct({ batteries: [{ count: 2, capacityAh: 100 }] }, [{ from: 2, to: 3 }]).batteries?.[0]?.count,
+    ).toBe(2);
+  });
+});

@@ -1,0 +1,142 @@
+import type { Bot } from 'grammy';
+import type { Message, Update } from 'grammy/types';
+import type { Answer } from '#answer/answer.ts';
+import type { MemoryStore } from '#conversation/memory.ts';
+import { emptyMemory } from '#conversation/memory.ts';
+import { VolatileStore } from '#memory/volatile/store.ts';
+import { createBot } from '#telegram/bot.ts';
+import type { BotSettings, Converse, Log, Meter } from '#telegram/deps.ts';
+import { nowSec, update } from './people.ts';
+import { Refusal } from './rules.ts';
+import { me, type Payload, token, World } from './world.ts';
+
+export const answer = (text: string, more: Partial<Answer> = {}): Answer => ({
+  intent: 'run-time',
+  text,
+  verdict: null,
+  figures: {},
+  understood: {},
+  assumed: [],
+  working: [],
+  cautions: [],
+  next: [],
+  ...more,
+});
+
+const step = {
+  name: 'usable',
+  formula: 'usable = capacity × depth = 100 Ah × 0.5',
+  value: 50,
+  unit: 'Ah',
+  source: '',
+};
+
+/**
+ * Stands in for the conversation: answers every message with its own words and the question before, and remembers it.
+ * "rig …" sets the asker's rig where an admin says so; "forget everything" forgets.
+ */
+export const parrot: Converse = (memory, message) => {
+  if (message.text.includes('crash')) throw new Error('the parrot fell off');
+  if (message.text === 'forget everything')
+    return {
+      memory: message.isAdmin ? emptyMemory() : memory,
+      answer: answer(message.isAdmin ? 'All forgotten.' : 'Only an admin can.', { intent: 'forget' }),
+    };
+  const said = { who: `${message.from || '?'}: ${message.text}`.slice(0, 60), value: 1, unit: 'h' };
+  const before = memory.last?.claims[0]?.who;
+  const text = `Answer to ${message.from || 'nobody'}: ${message.text}\n${before === undefined ? 'first' : `after <${before}>`}`;
+  return {
+    memory: {
+      ...memory,
+      last: {
+        intent: 'run-time',
+        facts: {},
+        claims: [said],
+        from: message.from.toLowerCase(),
+        at: message.at.getTime(),
+      },
+    },
+    answer: answer(text, {
+      intent: message.text === 'help' ? 'help' : message.text.startsWith('rig') ? 'rig' : 'run-time',
+      working: [step],
+      next: ["what if it's cloudy?", 'make it 5 days'],
+    }),
+  };
+};
+
+export const silent: Log = { debug() {}, info() {}, warn() {}, error() {} };
+
+/** A bot in a world without a network: its calls go straight to the world's rules. */
+export interface Stage {
+  readonly bot: Bot;
+  readonly world: World;
+  readonly store: MemoryStore;
+  readonly logged: { level: string; fields: object; message: string }[];
+  /** Gives the bot an update; its message is put into the world first. */
+  give(given: Omit<Update, 'update_id'> | Update): Promise<void>;
+  /** What stands in a chat from the bot, oldest first. */
+  answers(chat?: number): Message[];
+  clock: { now: number };
+}
+
+interface StageOptions {
+  readonly settings?: Partial<BotSettings>;
+  readonly converse?: Converse;
+  readonly store?: MemoryStore;
+  readonly world?: World;
+  readonly clock?: { now: number };
+  readonly meter?: Meter;
+}
+
+export function stage({
+  settings,
+  converse = parrot,
+  store = new VolatileStore(),
+  world = new World(),
+  clock = { now: nowSec * 1000 },
+  meter,
+}: StageOptions = {}): Stage {
+  const logged: Stage['logged'] = [];
+  const put = (level: string) => (fields: object, message: string) =>
+    void logged.push({ level, fields, message });
+  const log: Log = { debug: put('debug'), info: put('info'), warn: put('warn'), error: put('error') };
+  const bot = createBot(
+    { token, isPaced: false, ...settings },
+    { converse, store, log, ...(meter && { meter }), now: () => clock.now },
+    { botInfo: me },
+  );
+  bot.api.config.use(async (_prev, method, payload) => {
+    try {
+      const fault = world.takeFault(method);
+      if (fault instanceof Refusal) throw fault;
+      return { ok: true, result: world.call(method, structuredClone((payload ?? {}) as Payload)) } as never;
+    } catch (error) {
+      if (!(error instanceof Refusal)) throw error;
+      const { code, message, parameters } = error;
+      return {
+        ok: false,
+        error_code: code,
+        description: message,
+        ...(parameters && { parameters }),
+      } as never;
+    }
+  });
+  return {
+    bot,
+    world,
+    store,
+    logged,
+    clock,
+    give: async given => {
+      const full = 'update_id' in given ? given : update(given);
+      const written = full.message ?? full.edited_message;
+      if (written !== undefined) world.put(written as Message);
+      if (full.callback_query !== undefined) world.openPresses.add(full.callback_query.id);
+      await bot.handleUpdate(structuredClone(full));
+    },
+    answers: chat =>
+      [...world.messages.values()].filter(
+        m => m.from?.id === me.id && (chat === undefined || m.chat.id === chat),
+      ),
+  };
+}

@@ -1,0 +1,212 @@
+import type { Message } from 'grammy/types';
+import { beforeEach, describe, expect, test, vi } from 'vitest';
+import { converse } from '#conversation/converse.ts';
+import { VolatileStore } from '#memory/volatile/store.ts';
+import { captionOf } from '#telegram/caption.ts';
+import { Pictures } from '#telegram/pictures.ts';
+import { toasts } from '#telegram/press.ts';
+import { type Stage, stage } from './fake/bot.ts';
+import { alone, group, kim, message, nowSec, press, sam } from './fake/people.ts';
+import { FakeTelegram } from './fake/server.ts';
+
+let s: Stage;
+beforeEach(() => {
+  s = stage({ converse });
+});
+
+async function ask(text: string, more: Partial<Message> = {}) {
+  const question = message(text, more);
+  await s.give({ message: question as never });
+  return { question, answer: s.answers().at(-1)! };
+}
+const now = (of: Message): Message => s.world.messages.get(`${of.chat.id} ${of.message_id}`)!;
+const tap = (on: Message, label: string | RegExp, from = sam) =>
+  s.give({ callback_query: press(now(on) ?? on, label, from) });
+const edit = (question: Message, text: string) =>
+  s.give({
+    edited_message: { ...message(text), message_id: question.message_id, edit_date: nowSec } as never,
+  });
+const methods = () => s.world.calls.map(call => call.method);
+const labels = (of: Message) => (now(of).reply_markup?.inline_keyboard.flat() ?? []).map(b => b.text);
+
+const trip = '/power 4 days, 120Ah lithium, fridge 1.8A average, 160W solar in Dubbo in October';
+const runTime = '/power how long will 100Ah AGM run a fridge averaging 1.5A?';
+
+describe('a trip', () => {
+  test('comes at once as one picture, its words below it', async () => {
+    const { question, answer } = await ask(trip);
+    expect(methods()).toEqual(['sendPhoto']);
+    expect(answer.caption).toMatch(/lowest about \d+ %/);
+    expect(answer.photo).toHaveLength(1);
+    expect(s.world.sent('sendPhoto')[0]).toMatchObject({
+      reply_parameters: { message_id: question.message_id, allow_sending_without_reply: true },
+      caption_entities: [{ type: 'bold', offset: 0 }],
+    });
+    expect(labels(answer)).toContain('Show working');
+    expect(labels(answer)).not.toContain('Picture');
+  });
+  test('is renewed in place when its question is edited', async () => {
+    const { question, answer } = await ask(trip);
+    const before = answer.caption;
+    await edit(question, trip.replace('120Ah', '60Ah'));
+    expect(methods()).toEqual(['sendPhoto', 'editMessageMedia']);
+    expect(now(answer).caption).not.toBe(before);
+  });
+  test('that is edited into another question leaves no picture that is wrong', async () => {
+    const { question } = await ask(trip);
+    await edit(question, '/power 60W in amps at 12V');
+    expect(methods()).toEqual(['sendPhoto', 'editMessageText', 'deleteMessage', 'sendMessage']);
+    expect(s.answers().map(m => m.text)).toEqual([expect.stringContaining('5 A')]);
+  });
+  test('comes as words in a group that forbids pictures', async () => {
+    s.world.withoutPhotos.add(group.id);
+    const { answer } = await ask(trip);
+    expect(answer.text).toMatch(/lowest about \d+ %/);
+    expect(s.answers()).toHaveLength(1);
+  });
+  test('shows its working in a message of its own, once, where a second tap does nothing', async () => {
+    const { answer } = await ask(trip);
+    const [first, second] = [press(answer, 'Show working'), press(answer, 'Show working')];
+    await s.give({ callback_query: first });
+    await s.give({ callback_query: second });
+    const working = s.answers().filter(m => m.text !== undefined);
+    expect(working.map(m => m.text)).toEqual([expect.stringMatching(/^The working:\n\n[\s\S]* = /)]);
+    expect(working[0]?.entities?.at(-1)?.type).toBe('expandable_blockquote');
+    expect(labels(answer)).not.toContain('Show working');
+  });
+  test('turned by a button becomes a new picture in place', async () => {
+    const { answer } = await ask(trip);
+    await tap(answer, /overcast/);
+    expect(methods()).toEqual(['sendPhoto', 'answerCallbackQuery', 'editMessageMedia']);
+    expect(now(answer).caption).toContain("what if it's overcast?");
+  });
+  test('killed after the memory was saved, it goes out with its picture', async () => {
+    const store = new VolatileStore();
+    const first = stage({ store, converse });
+    first.bot.api.config.use(() => Promise.reject(new Error('the process is dead')));
+    const update = { update_id: 77, message: message(trip) as never };
+    store.finish = () => Promise.reject(new Error('the process is dead'));
+    await first.give(update).catch(() => {});
+    Reflect.deleteProperty(store, 'finish');
+    await store.release(77);
+    s = stage({ store, converse });
+    await s.give(update);
+    expect(methods()).toEqual(['sendPhoto']);
+  });
+});
+
+describe('an answer that can be drawn', () => {
+  test('has a button that sends the picture in reply, its numbers as words', async () => {
+    const { answer } = await ask(runTime);
+    expect(labels(answer)).toContain('Picture');
+    await tap(answer, 'Picture');
+    expect(methods()).toEqual(['sendMessage', 'answerCallbackQuery', 'sendPhoto', 'editMessageReplyMarkup']);
+    const sent = s.world.sent('sendPhoto')[0]!;
+    expect(sent.reply_parameters.message_id).toBe(answer.message_id);
+    expect(sent.caption).toMatch(/Lowest \d+ % \(\d+–\d+ %\), day \d+ \d\d:00; stay above 50 %/);
+    expect(labels(answer)).not.toContain('Picture');
+    expect(labels(answer)).toContain('Show working');
+  });
+  test('a second tap on the way sends no second one', async () => {
+    const { answer } = await ask(runTime);
+    const [first, second] = [press(answer, 'Picture'), press(answer, 'Picture')];
+    await Promise.all([s.give({ callback_query: first }), s.give({ callback_query: second })]);
+    expect(s.world.sent('sendPhoto')).toHaveLength(1);
+  });
+  test('the working can be shown after it, and it after the working', async () => {
+    const { answer } = await ask(runTime);
+    await tap(answer, 'Show working');
+    await tap(answer, 'Picture');
+    expect(s.world.sent('sendPhoto')).toHaveLength(1);
+    expect(labels(answer)).not.toContain('Picture');
+    expect(labels(answer)).not.toContain('Show working');
+  });
+  test('is for the asker, or an admin', async () => {
+    const { answer } = await ask(runTime);
+    await tap(answer, 'Picture', kim);
+    expect(s.world.sent('answerCallbackQuery')[0]?.text).toBe(toasts.notYours);
+    s.clock.now += 6 * 60_000;
+    s.world.admins.add(`${group.id} ${kim.id}`);
+    await tap(answer, 'Picture', kim);
+    expect(s.world.sent('sendPhoto')).toHaveLength(1);
+  });
+  test('where pictures are forbidden its numbers come as words', async () => {
+    s.world.withoutPhotos.add(group.id);
+    const { answer } = await ask(runTime);
+    await tap(answer, 'Picture');
+    expect(s.answers().at(-1)?.text).toMatch(/Ends at \d+ %/);
+  });
+  test('still works after a restart', async () => {
+    const { answer } = await ask(runTime);
+    await s.store.forget(String(group.id));
+    s = stage({ store: s.store, world: s.world, converse });
+    await tap(answer, 'Picture');
+    expect(s.world.sent('sendPhoto')).toHaveLength(1);
+  });
+  test.each([
+    ["a day's use", '/power fridge 1.5A average, lights 10W 4h a day, how much a day?', /Fridge|fridge/i],
+    [
+      'an argument',
+      '/power Ness says 3 days, Col says 6. 100Ah lithium, fridge 1.5A average. Who is right?',
+      /Col: 6 days/,
+    ],
+  ])('%s can be drawn too', async (_what, question, caption) => {
+    const { answer } = await ask(question, { chat: alone });
+    await tap(answer, 'Picture');
+    expect(s.world.sent('sendPhoto')[0]?.caption).toMatch(caption);
+  });
+  test('one without a picture has no button', async () => {
+    expect(labels((await ask('/power 60W in amps at 12V')).answer)).not.toContain('Picture');
+  });
+});
+
+describe('drawing', () => {
+  const chart = {
+    kind: 'bars',
+    title: 'A day',
+    note: 'at 12 V',
+    unit: 'Ah',
+    bars: [{ name: 'fan', value: 3 }],
+  } as const;
+  const other = (value: number) => ({ ...chart, bars: [{ name: 'fan', value }] });
+
+  test('the same picture is drawn once; the oldest are forgotten', async () => {
+    const draw = vi.fn(async () => Buffer.from('x'));
+    const pictures = new Pictures(draw, 2);
+    for (const value of [3, 3, 4, 5, 3]) await pictures.of(other(value));
+    expect(draw).toHaveBeenCalledTimes(4);
+  });
+  test('one that failed is tried again', async () => {
+    const draw = vi.fn(async () => Buffer.from('x')).mockRejectedValueOnce(new Error('no font'));
+    const pictures = new Pictures(draw);
+    await expect(pictures.of(chart)).rejects.toThrow('no font');
+    expect(await pictures.of(chart)).toHaveLength(1);
+  });
+  test('a caption tells every bar, biggest first', () => {
+    expect(
+      captionOf({
+        ...chart,
+        bars: [
+          { name: 'fan', value: 3 },
+          { name: 'fridge', value: 28.8 },
+        ],
+      }),
+    ).toBe('A day\nat 12 V\nfridge 28.8 Ah, fan 3 Ah.');
+  });
+});
+
+test('over the wire it is an upload that Telegram can read', async () => {
+  const telegram = await new FakeTelegram().start();
+  try {
+    const { createBot } = await import('#telegram/bot.ts');
+    const { me, token } = await import('./fake/world.ts');
+    const { silent } = await import('./fake/bot.ts');
+    const deps = { converse, store: new VolatileStore(), log: silent, now: () => nowSec * 1000 };
+    const bot = createBot({ token, apiRoot: telegram.root, isPaced: false }, deps, { botInfo: me });
+    await bot.handleUpdate({ update_id: 1, message: message(trip) as never });
+    expect(telegram.world.calls.map(call => call.method)).toEqual(['sendPhoto']);
+    expect(telegram.world.sent('sendPhoto')[0]?.caption).toMatch(/lowest about/);
+  } finally {
+    await telegram.stop();
+  }
+});
