@@ -30,6 +30,9 @@ export const chargePath: Intent = {
     if ((isDcdc || isIsolator) && (cues.has('ask-which') || cues.has('ask-compare')))
       add('asks which charger', 2);
     const isAlternator = cues.has('smart-alternator') || cues.has('alternator') || !!facts.alternator;
+    const isDriven = isAlternator || cues.has('drive');
+    if (isDriven && cues.has('charge') && cues.has('ask-which') && !isRated)
+      add('asks what to charge with on the road', 4);
     if ((isDcdc || isIsolator) && isAlternator) add('a charger and the alternator', 3);
     if ((isDcdc || isIsolator) && !isRated && (cues.has('ask-can-it') || cues.has('ask-what-size')))
       add('asks whether such a charger is needed', 2);

@@ -21,6 +21,8 @@ export const rig: Intent = {
     if (cues.has('forget') && cues.has('everything')) return found;
     if (cues.has('save') && tells) add('asks to keep gear', 5);
     if (cues.has('show') && cues.has('rig')) add('asks to see the rig', 5);
+    const isShown = cues.has('rig') && cues.has('ask-what-is') && said.owner !== undefined && !tells;
+    if (isShown) add("asks what somebody's rig is", 9);
     if (cues.has('rig') && (cues.has('forget') || changes)) add('changes the rig', 4);
     if (cues.has('rig') && tells) add('says rig and tells gear', 3);
     if (changes && (tells || said.removed.length > 0)) add('adds, changes or takes out gear', 2.5);

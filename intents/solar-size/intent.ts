@@ -1,6 +1,6 @@
 import type { Facts } from '#rig/rig.ts';
 import type { Evidence, Intent } from '../intent.ts';
-import { needLoads, needs } from '../needs.ts';
+import { hasCapacity, needLoads, needs } from '../needs.ts';
 import { sunFacts } from '../sun.ts';
 import { hasUse } from '../use.ts';
 import { answerSolarSize, words } from './answer.ts';
@@ -41,7 +41,9 @@ export const solarSize: Intent<SolarSizeFacts> = {
       add('straight off the panel', 4);
     if (hasWatts && isUsed && cues.has('ask-can-it')) add('asks whether a panel is enough', 2);
     if (facts.durationH !== undefined && isUsed) add('loads over a time', -2);
-    if (cues.has('ask-how-long') || cues.has('last')) add('asks how long', -3);
+    const isEnough = hasWatts && isUsed && !hasCapacity(facts) && facts.durationH === undefined;
+    if (isEnough && cues.has('ask-can-it')) add('a panel against loads, and no battery', 2);
+    if (cues.has('ask-how-long') || (cues.has('last') && !isEnough)) add('asks how long', -3);
     if (cues.has('ask-yield')) add('asks what it makes', -2);
     if (cues.has('rig') || cues.has('own-statement') || cues.has('save')) add('tells the rig', -2);
     if (cues.has('ask-who-is-right') || said.claims.length > 1) add('an argument', -4);

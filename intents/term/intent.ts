@@ -29,6 +29,7 @@ export const term: Intent = {
     if (said.claims.length > 0) add('somebody claims a number', -3);
     if (said.conversion) add('a conversion', -3);
     if (facts.loads?.length && facts.batteries) add('a load and a battery to size', -3);
+    if (cues.has('rig') && said.owner !== undefined) add("asks of somebody's rig", -4);
     if (cues.has('learn') || cues.has('quiz')) add('wants a lesson', -2);
     return found;
   },

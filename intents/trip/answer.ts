@@ -109,7 +109,11 @@ export function answerTrip(facts: TripFacts, result: TripAnswer, setting: Settin
     chart: () =>
       chargeChart(
         result.trip,
-        { title: headline(facts, result, verdict).replace(/\.$/, ''), note: describeRig(facts).join(', ') },
+        // The limit is drawn: the title leaves it out, so that it fits.
+        {
+          title: headline(facts, result, verdict).split(';')[0]!.replace(/\.$/, ''),
+          note: describeRig(facts).join(', '),
+        },
         facts.startWeekday,
       ),
     cautions: cautionsFor(facts, result),

@@ -9,9 +9,11 @@ import { corrections } from './passes/corrections.ts';
 import { counts } from './passes/counts.ts';
 import { cues } from './passes/cues.ts';
 import { daily } from './passes/daily.ts';
+import { dates } from './passes/dates.ts';
 import { days } from './passes/days.ts';
 import { draws } from './passes/draws.ts';
 import { driving } from './passes/driving.ts';
+import { eachOwn } from './passes/each-own.ts';
 import { fullness } from './passes/fullness.ts';
 import { language } from './passes/language.ts';
 import { lessons } from './passes/lessons.ts';
@@ -23,6 +25,7 @@ import { place } from './passes/place.ts';
 import { problems } from './passes/problems.ts';
 import { quantities } from './passes/quantities.ts';
 import { removals } from './passes/removals.ts';
+import { seasons } from './passes/seasons.ts';
 import { segments } from './passes/segments.ts';
 import { spelling } from './passes/spelling.ts';
 import { supply } from './passes/supply.ts';
@@ -56,8 +59,11 @@ export const passes: readonly Pass[] = [
   convert,
   problems,
   calendar,
+  dates,
   place,
+  seasons,
   counts,
+  eachOwn,
   daily,
   batteries,
   draws,

@@ -20,6 +20,10 @@ export function assemble(state: State): void {
     else if (one.kind === 'inverter') inverter(state, one);
   }
   if (state.loads.length > 0) facts.loads = state.loads;
+  // "two batteries, a 100Ah AGM and a 120Ah lithium": the two are those told behind.
+  const told = batteries.findIndex(one => one.count > 1 && Object.keys(one).length === 1);
+  const others = batteries.reduce((sum, one, i) => sum + (i === told ? 0 : one.count), 0);
+  if (told >= 0 && batteries.length > 1 && others === batteries[told]!.count) batteries.splice(told, 1);
   if (batteries.length > 0) facts.batteries = batteries.slice(0, 20);
   if (solar.length > 0) facts.solar = solar.slice(0, 20);
   if (chargers.length > 0) facts.chargers = chargers.slice(0, 10);

@@ -23,7 +23,12 @@ export function bareTime(state: State, at: number, before: Token | undefined): B
   const word = wordAt(state, at);
   const isArticle = articles.has(word);
   const starts =
-    word === 'weekend' || word === 'long' || word === 'bank' || word === 'wkend' || word === 'fortnight';
+    word === 'weekend' ||
+    word === 'long' ||
+    word === 'bank' ||
+    word === 'wkend' ||
+    word === 'fortnight' ||
+    isWeekAway(state, at, before);
   if (!isArticle && !starts) return undefined;
   if (word === 'each' || word === 'every' || word === 'per' || word === 'next' || word === 'other')
     return undefined;
@@ -37,7 +42,7 @@ export function bareTime(state: State, at: number, before: Token | undefined): B
     return undefined;
   const end = from + length;
   if (unit.factor >= 48) {
-    if (unit.factor === 168 && !isArticle) return undefined;
+    if (unit.factor === 168 && !isArticle && word !== 'week') return undefined;
     if (before?.kind === 'number' || before?.kind === 'quantity') return undefined;
     return { unit, value: 1, end, isWeak: unit.factor !== 168 && unit.factor !== 336 };
   }
@@ -52,4 +57,14 @@ export function bareTime(state: State, at: number, before: Token | undefined): B
       ? { unit, value: 1, end, isWeak: false }
       : undefined;
   return undefined;
+}
+
+/** "week at the lake, …", "going away for week in october": an article left out. */
+function isWeekAway(state: State, at: number, before: Token | undefined): boolean {
+  if (wordAt(state, at) !== 'week') return false;
+  const isOpening = !before || before.kind === 'sign' || (before.kind === 'word' && spans.has(before.text));
+  return (
+    isOpening &&
+    /^(at|in|away|off|on|up|down|camping|camped|parked|near|by|round|around)$/.test(wordAt(state, at + 1))
+  );
 }

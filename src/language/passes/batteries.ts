@@ -171,8 +171,20 @@ function isSame(state: State, last: Thing, one: Thing): boolean {
       (b?.chemistry || !isEmpty(one))
     )
       return false;
+  // "the battery's at 40 %, 120ah agm": first how full, then what it is.
+  if (!a?.chemistry && !a?.role && last.count === 0 && isEmpty(last) && shareBetween(state, last, one))
+    return true;
   // "100ah agm … house battery": said again of the same, unless it brings a size of its own elsewhere.
   return one.segment === last.segment || isEmpty(one);
+}
+
+function shareBetween(state: State, last: Thing, one: Thing): boolean {
+  let isShare = false;
+  for (let i = last.end; i < one.at; i++) {
+    if (/^(another|second|other|and|plus|new|spare|to)$/.test(wordAt(state, i))) return false;
+    if (quantityAt(state, i)?.unit.dimension === 'percent') isShare = true;
+  }
+  return isShare;
 }
 
 const isFiner = (a: string, b: string): boolean =>

@@ -35,6 +35,8 @@ const devices = list(`
   it label plate sticker box meter multimeter gauge monitor screen display app panel voltage manual book
   shunt which that this what battery fridge microwave kettle door specs spec sheet compliance lithium agm
   inverter rating bms reading voltmeter datasheet site forecast laptop charger controller regulator there
+  bat batt tester gage guage ammeter clamp dash dashboard readout unit thermometer tag website listing
+  packaging ad phone bluetooth sensor
   when we you how thing internet who people and to ive weve have
 `);
 const fillers = list(`
@@ -42,7 +44,7 @@ const fillers = list(`
   maybe should use uses ill itll get gets last lasts us me for of easy most up to over under nearly almost
   runs does takes i can would than do =
 `);
-const speakers = list('i me he she they someone somebody');
+const speakers = list('i id me he she they someone somebody');
 
 /** Cuts the message into what each person says; empty where nobody claims anything. */
 export function clauses(state: State): Clause[] {
@@ -78,6 +80,8 @@ function spokenAt(state: State, at: number): { who: string; start: number } | un
   let back = at - 1;
   if (/^(still|always|just|also|now|then|never)$/.test(wordAt(state, back))) back--;
   const who = wordAt(state, back);
+  // What a battery "says" is a reading of it.
+  if (state.things.some(one => one.kind === 'battery' && one.at <= back && back < one.end)) return undefined;
   const verb = wordAt(state, at);
   if (
     !who ||
@@ -98,6 +102,7 @@ function spokenAt(state: State, at: number): { who: string; start: number } | un
   if (
     (verb === 'say' || verb === 'think' || verb === 'bet') &&
     who !== 'i' &&
+    who !== 'id' &&
     who !== 'they' &&
     who !== 'we' &&
     who !== 'y' &&
@@ -105,7 +110,19 @@ function spokenAt(state: State, at: number): { who: string; start: number } | un
     who !== 'others'
   )
     return undefined;
-  return { who, start: back };
+  const inLaw = who === 'law' ? relativeInLaw(state, back) : undefined;
+  return inLaw ?? { who: who === 'id' ? 'i' : who, start: back };
+}
+
+/** "brother in law", "mother-in-law": the whole of it. */
+function relativeInLaw(state: State, at: number): { who: string; start: number } | undefined {
+  let i = at - 1;
+  if (textAt(state, i) === '-') i--;
+  if (wordAt(state, i) !== 'in') return undefined;
+  i--;
+  if (textAt(state, i) === '-') i--;
+  const relative = wordAt(state, i);
+  return relative ? { who: `${relative} in law`, start: i } : undefined;
 }
 
 function hasFigureSoon(state: State, at: number): boolean {
@@ -160,6 +177,7 @@ export function result(state: State): number | undefined {
       for (let k = i - 2; k >= 0 && k >= i - 4; k--)
         if (quantityAt(state, k) && quantityAt(state, k)!.unit.dimension !== 'voltage') return k;
     }
+    if (word === 'is' && isToldTwice(state, i)) return i + 1;
     if (resultVerbs.has(word) && i > 0) for (let k = i + 1; k < i + 4; k++) if (figure(state, k)) return k;
     if (word === 'need' && /^(you|youd|youll)$/.test(wordAt(state, i - 1)))
       for (let k = i + 1; k < i + 4; k++)
@@ -180,6 +198,15 @@ export function result(state: State): number | undefined {
   )
     return undefined;
   return figures[0];
+}
+
+/** "a 60w fridge is 5 amps": a load's power turned into a current, or the other way round. */
+function isToldTwice(state: State, at: number): boolean {
+  const result = quantityAt(state, at + 1);
+  const load = state.things.find(one => one.kind === 'load' && one.end === at);
+  const own = load && quantityAt(state, load.at - 1);
+  const pair = `${own?.unit.dimension} ${result?.unit.dimension}`;
+  return pair === 'power current' || pair === 'current power';
 }
 
 const figure = (state: State, at: number): boolean =>

@@ -2,6 +2,7 @@ import { baseSymbol, type Dimension } from '#quantity/units.ts';
 import type { Claim } from '#rig/rig.ts';
 import { isStop, markKnown, type Quantity, quantityAt, type State, textAt, wordAt } from '../state.ts';
 import { plainWords } from '../words/en/common.ts';
+import { list } from '../words/list.ts';
 import { type Clause, clauses, result } from './claim-clauses.ts';
 import { shortUnit } from './claim-units.ts';
 import { unitLexicon } from './unit-words.ts';
@@ -77,12 +78,22 @@ function candidates(state: State, clause: Clause): Candidate[] {
         all.push({ at: i, value: quantity.value, quantity });
     } else if (token.kind === 'number' && !ownsThing(state, i)) all.push({ at: i, value: token.value });
   }
-  const likely = all.findLast(one =>
-    /^(=|makes|make|gives|give|is|lasts|last|like|for|gets|get|needs|need|equals)$/.test(
-      textAt(state, one.at - 1),
-    ),
-  );
+  const likely = likeliest(state, all);
   return likely ? [{ ...likely, isLikely: true }, ...all.filter(one => one !== likely)] : all;
+}
+
+const resultWords = /^(=|makes|make|gives|give|is|lasts|last|like|for|gets|get|needs|need|equals)$/;
+const running = list('run runs running last lasts keep keeps power powers does do goes will feeds');
+
+function likeliest(state: State, all: readonly Candidate[]): Candidate | undefined {
+  // "100ah runs a fridge 3 days": what it does is claimed, not what it is.
+  const time = all.find(one => one.quantity?.unit.dimension === 'time');
+  const size = all.find(one => one.quantity?.unit.dimension === 'charge');
+  if (time && size && size.at < time.at)
+    for (let i = size.at + 1; i < time.at; i++) if (running.has(wordAt(state, i))) return time;
+  // "you need 16mm2 for 40 amps": the need, not what it is for.
+  const need = all.find(one => /^needs?$/.test(textAt(state, one.at - 1)));
+  return need ?? all.findLast(one => resultWords.test(textAt(state, one.at - 1)));
 }
 
 /** Voltages that are named, not claimed. */

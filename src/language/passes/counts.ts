@@ -18,12 +18,29 @@ export function counts(state: State): void {
     if (!countable.has(one.kind) || one.count > 0) continue;
     const floor = state.things[i - 1]?.end ?? 0;
     one.count = before(state, one.at, floor) || after(state, one.end);
+    if (one.kind === 'battery' && one.chargeAh < 0) sizeBehind(state, one);
     // "three 100 lithiums", "two hundred of lithium": so many are a size.
     if (one.kind === 'battery' && one.count >= leastSizeAh && one.chargeAh < 0) {
       one.chargeAh = one.count;
       one.count = earlier(state, one.at);
     }
   }
+}
+
+/** No battery that people carry is larger. */
+const mostSizeAh = 600;
+
+/** "AGM 110, 1.2A fridge": a size without its unit, where none is told with it. */
+function sizeBehind(state: State, one: Thing): void {
+  const number = state.tokens[one.end];
+  const next = state.tokens[one.end + 1];
+  if (number?.kind !== 'number' || number.isClock || !Number.isInteger(number.value)) return;
+  if (number.value < leastSizeAh || number.value > mostSizeAh || (next && next.kind !== 'sign')) return;
+  if (next && !/^[,.;?!\n]$/.test(next.text)) return;
+  if (state.quantities.some(q => q.unit.dimension === 'charge' || q.unit.dimension === 'energy')) return;
+  one.chargeAh = number.value;
+  number.isKnown = true;
+  number.text = 'count';
 }
 
 function before(state: State, at: number, floor: number): number {

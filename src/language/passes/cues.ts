@@ -1,6 +1,6 @@
 import { Lexicon } from '../lexicon.ts';
 import type { Cue } from '../said.ts';
-import { markKnown, type State, textAt, wordAt } from '../state.ts';
+import { isStop, markKnown, quantityAt, type State, textAt, wordAt } from '../state.ts';
 import { cuePhrases } from '../words/en/cues.ts';
 import { list } from '../words/list.ts';
 import { unitLexicon } from './unit-words.ts';
@@ -39,6 +39,9 @@ export function cues(state: State): void {
       }
       markKnown(state, i, i + found.length);
     }
+    if (/^keep(s|ing)?$/.test(token.text)) kept(state, i);
+    if (token.text === 'hows') goes(state, i);
+    if (can.has(token.text) && isFirst(state, i) && isFigure(state, i + 1)) state.cues.add('ask-can-it');
     if (
       token.text === 'how' ||
       token.text === 'what' ||
@@ -48,6 +51,33 @@ export function cues(state: State): void {
     )
       asked(state, i);
     if (i + 1 === tokens.length || tokens[i + 1]!.text === '?') lastWord(state, i);
+  }
+}
+
+const can = list('will would can could is are does do');
+const kinds = list('panel panels solar battery batteries lithiums agms');
+const wanting = list('need needs needed require required want should for to do');
+
+const isFirst = (state: State, at: number): boolean => at === 0 || isStop(textAt(state, at - 1));
+const isFigure = (state: State, at: number): boolean =>
+  quantityAt(state, at) !== undefined || state.tokens[at]?.kind === 'number';
+
+/** "keep my two fridges going": whether it does. */
+function kept(state: State, at: number): void {
+  for (let i = at + 2; i <= at + 5; i++)
+    if (/^(going|running|cold|alive|up)$/.test(wordAt(state, i))) state.cues.add('ask-can-it');
+}
+
+/** "hows 200w of solar go with a fridge": whether it does. */
+function goes(state: State, at: number): void {
+  for (let i = at + 1; i <= at + 8; i++) if (wordAt(state, i) === 'go') state.cues.add('ask-can-it');
+}
+
+/** "how many solar panels do i need": asks for a size, in pieces. */
+function pieces(state: State, at: number): void {
+  for (let i = at; i < at + 4; i++) {
+    if (!kinds.has(wordAt(state, i))) continue;
+    for (let k = i + 1; k < i + 4; k++) if (wanting.has(wordAt(state, k))) state.cues.add('ask-what-size');
   }
 }
 
@@ -75,6 +105,7 @@ function asked(state: State, at: number): void {
   const next = wordAt(state, at + 1);
   if (word === 'how') {
     if (next !== 'many' && next !== 'mny' && next !== 'much') return;
+    if (next !== 'much') pieces(state, at + 2);
     for (let i = at + 2; i < at + 5; i++) {
       const found = unitLexicon.find(state, i);
       if (!found || wordAt(state, i) === 'a') continue;

@@ -34,6 +34,7 @@ function give(one: Thing, quantity: Quantity): void {
 /** Gives amps and watts to loads, panels, chargers, inverters; makes loads and panels of those that name none. */
 export function draws(state: State): void {
   mainsAmps(state);
+  bmsAmps(state);
   blankets(state);
   shared(state);
   const groups = bySegment(state, one => (isQuantity(one) ? isDraw(one) : one.kind !== 'battery'));
@@ -52,14 +53,34 @@ export function draws(state: State): void {
 
 /** A blanket under the sun, or of more watts than any bed wants, is a folding panel. */
 const leastPanelW = 80;
+const foldable = new Set(['blanket', 'portable', 'foldable', 'folding', 'suitcase']);
 function blankets(state: State): void {
   const isSunny = state.cues.has('solar') || state.cues.has('sun') || state.cues.has('ask-yield');
   for (const one of state.things) {
-    if (one.name !== 'blanket') continue;
+    if (!foldable.has(one.name) || one.powerW > 0) continue;
     const watts = quantityAt(state, one.at - 1) ?? quantityAt(state, one.end);
     if (!isSunny && !(watts?.unit.dimension === 'power' && watts.value >= leastPanelW)) continue;
     one.kind = 'solar';
     state.cues.add('solar');
+  }
+}
+
+const mostFromBms = 4;
+
+/** "100A bms", "the bms is rated 100 amps": what it lets through, no load. */
+function bmsAmps(state: State): void {
+  for (const one of state.things) {
+    if (!one.gear?.cues.includes('bms')) continue;
+    const own = state.quantities.find(
+      ({ at, taken, unit }) =>
+        !taken &&
+        unit.dimension === 'current' &&
+        at >= one.at - 2 &&
+        at < one.end + mostFromBms &&
+        state.segments[at] === one.segment &&
+        !state.things.some(other => other.kind === 'load' && other.at === at + 1),
+    );
+    if (own) own.taken = 'bms';
   }
 }
 

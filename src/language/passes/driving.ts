@@ -1,4 +1,4 @@
-import { type Quantity, type State, textAt, wordAt } from '../state.ts';
+import { type Quantity, quantityAt, type State, textAt, wordAt } from '../state.ts';
 
 const isDrive = (word: string): boolean =>
   word.startsWith('driv') || word === 'drove' || word === 'road' || word === 'engine' || word === 'motoring';
@@ -19,7 +19,10 @@ export function driving(state: State): void {
     quantity.taken = 'drive';
     if (isChoice(state, quantity)) continue;
     // "three days at the beach, then an hour's drive": after the days asked about, not on each of them.
-    if (wordAt(state, quantity.at - 1) !== 'then') facts.drivingHoursPerDay ??= quantity.value;
+    if (wordAt(state, quantity.at - 1) === 'then') continue;
+    facts.drivingHoursPerDay ??= quantity.value;
+    const campedDays = quantity.per === '' ? campedAfter(state, quantity) : 0;
+    if (campedDays > 0) facts.drivingPlanH = [quantity.value, ...new Array<number>(campedDays).fill(0)];
   }
 }
 
@@ -41,3 +44,22 @@ function isBeside(state: State, { at }: Quantity): boolean {
 /** "2 or 4 hours?" asks, it tells nothing. */
 const isChoice = (state: State, quantity: Quantity): boolean =>
   quantity.isRange && /\bor\b/.test(state.tokens[quantity.at]!.raw);
+
+const mostCampedDays = 59;
+const soon = 8;
+
+/** "drive 4 hrs, camp 3 days": for how many days one stays after the drive. */
+function campedAfter(state: State, { at }: Quantity): number {
+  for (let i = at + 1; i < at + soon; i++) {
+    const quantity = quantityAt(state, i);
+    if (!quantity) {
+      if (/^(daily|each|every|per)$/.test(wordAt(state, i))) return 0;
+      continue;
+    }
+    const lead = [wordAt(state, i - 1), wordAt(state, i - 2)];
+    const isCamp = lead.some(word => /^(camp|camped|camping|stay|staying|park|parked|sit|stop)$/.test(word));
+    if (!isCamp || quantity.unit.dimension !== 'time' || quantity.unit.factor < 24) return 0;
+    return Math.min(mostCampedDays, Math.round(quantity.value / 24));
+  }
+  return 0;
+}

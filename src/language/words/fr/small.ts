@@ -2,6 +2,7 @@ import type { Gloss } from '../gloss.ts';
 
 /** Small words, weather and places in French. */
 export const small: Gloss = {
+  when: ['quand', 'lorsque'],
   the: ['le', 'la', 'les', 'l', 'ce', 'cette', 'ces'], a: ['un', 'une'], of: ['de', 'du', 'des', 'd'], and: ['et', 'ainsi que'], or: ['ou'], with: ['avec'], without: ['sans'], for: ['pour', 'pendant', 'durant'], from: ['depuis'], in: ['en', 'dans', 'au', 'aux'], at: ['à', 'chez'], on: ['sur'], until: ['jusqu à', 'jusquà', 'jusquau'], per: ['par'], over: ['plus de'], under: ['moins de', 'sous'], to: ['vers'],
   not: ['pas', 'ne'], no: ['aucun', 'aucune', 'pas de'], i: ['je', 'j'], we: ['nous', 'on'], it: ['il', 'elle', 'ça', 'cela', 'lui'], my: ['mon', 'ma', 'mes'], our: ['notre', 'nos'], is: ['est', 'cest'], are: ['sont'], has: ['possède'], have: ['ai', 'avons'], should: ['devrait', 'doit'], must: ['dois', 'faut'], that: ['que', 'qui', 'qu'],
   if: ['si'], only: ['seulement', 'juste', 'uniquement'], also: ['aussi', 'également'], still: ['encore', 'toujours'], now: ['maintenant'], about: ['environ', 'à peu près', 'presque'], than: ['que le'], please: ['sil vous plaît', 's il vous plaît', 'svp', 's il te plaît', 'stp'], plus: ['plus'], old: ['vieille', 'vieux', 'ancienne', 'ancien'], new: ['neuve', 'neuf', 'nouvelle', 'nouveau'], there: ['y'], each: ['chacun', 'chacune', 'chaque'], then: ['puis', 'ensuite', 'alors'], but: ['mais'], load: ['consommateur', 'appareil', 'appareils'],
