@@ -8,6 +8,7 @@ import { faultId, faultLine, isUnsent, isWorthTelling, originOf } from './fault.
 import { makeHandle } from './handle.ts';
 import { dropAt } from './hello.ts';
 import { KeptAnswers } from './kept.ts';
+import { lineTo } from './line.ts';
 import type { Moved } from './migrate.ts';
 import { orderKeys } from './order.ts';
 import { Owed } from './owed.ts';
@@ -59,9 +60,11 @@ export type BotOptions = Pick<BotConfig<Context>, 'botInfo' | 'client'>;
  */
 export function createBot(settings: BotSettings, deps: Deps, options: BotOptions = {}): Bot {
   const { log, store, meter } = deps;
-  const bot = new Bot(settings.token, {
+  const { token, apiRoot = 'https://api.telegram.org' } = settings;
+  const baseFetchConfig = { agent: lineTo(apiRoot), compress: true };
+  const bot = new Bot(token, {
     ...options,
-    client: { apiRoot: settings.apiRoot, timeoutSeconds: 60, ...options.client },
+    client: { apiRoot, baseFetchConfig, timeoutSeconds: 60, ...options.client },
   });
   if (meter !== undefined) bot.api.config.use(meter.watch);
   bot.api.config.use(...(settings.isPaced === false ? [retryFloods()] : pace()));

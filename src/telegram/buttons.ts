@@ -62,7 +62,8 @@ export function keyboard(
   const rows = next
     .slice(0, 3)
     .map(text => text.toWellFormed().trim())
-    .filter(text => text !== '')
+    // The same wish has a button of its own, which shows it in place.
+    .filter(text => text !== '' && text !== labels.workingWish)
     .map((text, index) => [button('next', text, index)]);
   const extras = [
     ...(hasWorking ? [button('working', labels.working)] : []),

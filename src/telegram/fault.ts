@@ -1,5 +1,6 @@
 import { randomBytes } from 'node:crypto';
 import { GrammyError, HttpError } from 'grammy';
+import { staleCode } from './line.ts';
 
 /** Whose fault it was: Telegram refused, the network failed, or we failed. */
 export type Origin = 'refused' | 'network' | 'ours';
@@ -34,10 +35,10 @@ export const isTextless = (error: unknown): boolean =>
 export function isUnsent(error: unknown): boolean {
   if (!(error instanceof HttpError)) return false;
   const code = (error.error as { code?: unknown })?.code;
-  return (
-    typeof code === 'string' && ['ECONNREFUSED', 'ENOTFOUND', 'EAI_AGAIN', 'EHOSTUNREACH'].includes(code)
-  );
+  return typeof code === 'string' && unsent.has(code);
 }
+
+const unsent = new Set(['ECONNREFUSED', 'ENOTFOUND', 'EAI_AGAIN', 'EHOSTUNREACH', staleCode]);
 
 /** Whether the chat lets us read but not write: nothing can be said there, so nothing is. */
 export const isMuted = (error: unknown): boolean =>

@@ -6,6 +6,8 @@ export const words = wordsBeside(import.meta.url);
 /** What stands on the buttons that ask nothing, and in what they lead to. */
 export interface Labels {
   readonly working: string;
+  /** The same as answers offer it, in words. */
+  readonly workingWish: string;
   readonly picture: string;
   readonly place: string;
   readonly steps: string;
@@ -18,6 +20,7 @@ export function labelsIn(language: string): Labels {
   const { say } = words(language);
   return {
     working: say('button-working', 'Show working'),
+    workingWish: say('next-working', 'show the working'),
     picture: say('button-picture', 'Picture'),
     place: say('button-place', 'Use my location'),
     steps: say('the-working', 'The working:'),

@@ -1,5 +1,6 @@
-import { readFileSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { pages } from './pages.ts';
+import { transcript } from './scenes.ts';
 
 // `npm run docs` writes the pages; `npm run docs -- --check` only tells whether they are fresh (exit 1 if not).
 const root = new URL('../../', import.meta.url);
@@ -19,5 +20,8 @@ if (isCheck && stale.length > 0) {
   process.exitCode = 1;
 } else if (!isCheck) {
   for (const [path, text] of stale) writeFileSync(new URL(path, root), text);
+  mkdirSync(new URL('docs/scenes/', root), { recursive: true });
+  for (const [path, png] of Object.entries((await transcript()).pictures))
+    writeFileSync(new URL(path, root), png);
   console.log(stale.length > 0 ? `wrote ${stale.map(([path]) => path).join(', ')}` : 'all fresh');
 }

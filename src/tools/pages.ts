@@ -141,4 +141,5 @@ export const pages = async (): Promise<Readonly<Record<string, string>>> => ({
   'docs/questions.md': questions(),
   // After the method, which has loaded every room of rules.
   'src/rule/trees.json': trees(),
+  'docs/scenes.md': (await (await import('./scenes.ts')).transcript()).text,
 });

@@ -48,6 +48,38 @@ describe('in other languages', () => {
     expect(commandMessage(name, rest, language)).toBe(says);
   });
 
+  test.each([
+    ['help', '', 'de', 'help', /rechne/],
+    ['anlage', '100Ah AGM', 'de', 'rig', /Deine Anlage/],
+    ['installation', '100Ah AGM', 'fr', 'rig', /Ton installation/i],
+    ['equipo', '100Ah AGM', 'es', 'rig', /equipo/i],
+    ['language', 'de', undefined, 'help', /Deutsch/],
+  ])(
+    '/%s %s of a %s app is understood, and answered in its language',
+    (name, rest, language, intent, says) => {
+      const text = commandMessage(name, rest, language) ?? '';
+      const message = { chat: 'g', from: 'Sam', text, at: new Date(0), kind: 'private' } as const;
+      const { answer } = converse(emptyMemory(), message);
+      expect(answer.intent).toBe(intent);
+      expect(answer.text).toMatch(says);
+    },
+  );
+
+  test.each([
+    ['de', 'wie lange hält eine 100Ah AGM mit einer Kühlbox, die 1,5A zieht?', 'zeig den rechenweg'],
+    ['fr', 'combien de temps tient une batterie AGM 100Ah avec un frigo de 1,5A ?', 'montre le calcul'],
+    ['es', '¿cuánto dura una batería AGM de 100Ah con una nevera de 1,5A?', 'muestra el cálculo'],
+  ])('%s: the command for the working shows it', (language, question, says) => {
+    const of = (text: string) =>
+      ({ chat: 'g', from: 'Sam', text, at: new Date(0), kind: 'private' }) as const;
+    const { memory, answer } = converse(emptyMemory(), of(question));
+    expect(answer.intent).toBe('run-time');
+    const wish = commandMessage('working', '', language)!;
+    expect(wish).toBe(says);
+    const shown = converse(memory, of(wish)).answer.text;
+    expect(shown).toContain('Q_usable = ');
+  });
+
   test('no name stands for two commands, nor for one of English', () => {
     const all = languages().flatMap(language => {
       const menu = new Set(

@@ -21,7 +21,7 @@ about-bot = L’énergie en camping, calculée : combien de temps, quelle batter
 # What a command says, in words that are understood in this language.
 say-help = aide
 say-rig = montre mon installation
-say-rig-is = mon installation est { $rest }
+say-rig-is = dans mon installation il y a { $rest }
 say-working = montre le calcul
 
 button-working = Voir le calcul
