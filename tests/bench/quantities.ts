@@ -139,7 +139,7 @@ const marked: readonly Marked[] = [
       [24, 'V'],
     ],
   ],
-  ['how many amp hours is 20000mAh', [[20, 'Ah']]],
+  ['how many amp hours is 20000mAh', [[20000, 'mAh']]],
   [
     '100Ah agm at -5°C, 2A heater fan, how long',
     [

@@ -66,46 +66,50 @@ const use = {
   voltageV: 12,
 };
 
-const all: readonly (readonly [where: string, list: readonly Assumption[]])[] = [
-  ['a bank', banks.flatMap(b => [...bankAssumptions(b), ...bankAssumptions(b, 70)])],
-  ['a charge', charges.flatMap(chargeAssumptions)],
-  ['a source', sources.flatMap(sourceAssumptions)],
-  ['a generator', [...generatorAssumptions({ altitudeM: 1500 }), startAssumption]],
-  ['loads', useAssumptions(use)],
-  ['an outlet', wattsAssumptions({ loads: use.loads, mainsV: 230 })],
-  ['volts under load', [undefined, true, false].map(isLithium => loadedVoltage(24, isLithium))],
+// Made within the tests, so that a mutant meets the test that sees it.
+const all: readonly (readonly [where: string, list: () => readonly Assumption[]])[] = [
+  ['a bank', () => banks.flatMap(b => [...bankAssumptions(b), ...bankAssumptions(b, 70)])],
+  ['a charge', () => charges.flatMap(chargeAssumptions)],
+  ['a source', () => sources.flatMap(sourceAssumptions)],
+  ['a generator', () => [...generatorAssumptions({ altitudeM: 1500 }), startAssumption]],
+  ['loads', () => useAssumptions(use)],
+  ['an outlet', () => wattsAssumptions({ loads: use.loads, mainsV: 230 })],
+  ['volts under load', () => [undefined, true, false].map(isLithium => loadedVoltage(24, isLithium))],
   [
     'a conductor',
-    [undefined, { areaMm2: 6 }, { awg: 8 }].flatMap(cable => conductorAssumptions(conductorOf(cable))),
+    () => [undefined, { areaMm2: 6 }, { awg: 8 }].flatMap(cable => conductorAssumptions(conductorOf(cable))),
   ],
   [
     'a circuit',
-    (['dcdc', 'charger'] as const).flatMap(kind =>
-      circuitAssumptions({ kind, use: 'critical', facts: { chargers: [{ kind: 'dcdc' }] }, voltageV: 12 }),
-    ),
+    () =>
+      (['dcdc', 'charger'] as const).flatMap(kind =>
+        circuitAssumptions({ kind, use: 'critical', facts: { chargers: [{ kind: 'dcdc' }] }, voltageV: 12 }),
+      ),
   ],
-  ['the sun', suns.flatMap(solarAssumptions)],
-  ['what comes back out', [chargeAssumption('lfp'), chargeAssumption('agm')]],
+  ['the sun', () => suns.flatMap(solarAssumptions)],
+  ['what comes back out', () => [chargeAssumption('lfp'), chargeAssumption('agm')]],
   [
     'a trip',
-    banks.flatMap(b =>
-      suns.flatMap(sun =>
-        tripAssumptions({
-          bank: b,
-          use,
-          sun: { powerW: 100, sun, skyLastDays: 2 },
-          driving: { hoursPerDay: 1 },
-          durationH: 72,
-        }),
+    () =>
+      banks.flatMap(b =>
+        suns.flatMap(sun =>
+          tripAssumptions({
+            bank: b,
+            use,
+            sun: { powerW: 100, sun, skyLastDays: 2 },
+            driving: { hoursPerDay: 1 },
+            durationH: 72,
+          }),
+        ),
       ),
-    ),
   ],
 ];
 
 /** Units of assumptions beyond those of rules. */
 const known = new Set([...Object.keys(unitsOfRules), '°']);
 
-test.for(all)('everything taken for granted of %s has a name, a unit, an order and a reason', ([, list]) => {
+test.for(all)('everything taken for granted of %s has a name, a unit, an order and a reason', ([, made]) => {
+  const list = made();
   expect(list.length).toBeGreaterThan(1);
   for (const { name, unit, low, value, high, why } of list) {
     expect(name).toMatch(/^[a-z][A-Za-z0-9 ]+$/);

@@ -1,13 +1,14 @@
-import { allRules } from '#rule/rule.ts';
+import { allRules, type Rule } from '#rule/rule.ts';
 import { files, root } from '../house/source.ts';
+
+const isRule = (value: unknown): value is Rule<string> => (allRules as unknown[]).includes(value);
 
 /** Every rule of the engine, with the file that declares it. */
 export const rules = await (async () => {
   const found = [];
   for (const path of files('src/engine/**/*rules.ts')) {
-    const before = allRules.length;
-    await import(`${root}${path}`);
-    found.push(...allRules.slice(before).map(rule => ({ path, rule })));
+    const exported = Object.values((await import(`${root}${path}`)) as Record<string, unknown>);
+    found.push(...exported.filter(isRule).map(rule => ({ path, rule })));
   }
   return found;
 })();

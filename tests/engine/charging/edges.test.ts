@@ -5,7 +5,7 @@ import { fillTimeH, missingAfterH } from '#engine/charging/fill.ts';
 import { deratingOf, generatorAssumptions, generatorRatingW } from '#engine/charging/generator.ts';
 import { dcdcSizeFor, recommendPath } from '#engine/charging/path.ts';
 import { type Source, sourceAssumptions, sourceCurrentA } from '#engine/charging/source.ts';
-import { chargeRow } from '#engine/charging/tables.ts';
+import { chargeRow, flatPercent } from '#engine/charging/tables.ts';
 import type { Chemistry } from '#rig/rig.ts';
 import { Trace } from '#rule/trace.ts';
 
@@ -67,6 +67,54 @@ describe('what a charge takes for granted', () => {
     const values = likely(chargeAssumptions(charge));
     const { neededAh } = chargeOf(charge, 20, values);
     expect(chargeOf(charge, 20, { ...values, batteryCapacity: 200 }).neededAh).toBeCloseTo(2 * neededAh, 9);
+  });
+
+  test('told flat: from a level near nothing', () => {
+    const [flat] = of({ bank: bank('lfp'), isFlat: true }).filter(a => a.name === 'stateOfCharge');
+    expect(flat).toMatchObject({ value: flatPercent[0], unit: '%', why: 'flat, as you said' });
+    expect(of({ bank: bank('lfp', 20), isFlat: true }).map(a => a.name)).not.toContain('stateOfCharge');
+  });
+
+  describe('an amount put back into a battery of no told size', () => {
+    const back = (changes: Partial<Charge> = {}): Charge => ({
+      bank: bank('agm'),
+      missingAh: 30,
+      isSizeAssumed: true,
+      isIsolator: false,
+      ...changes,
+    });
+    const names = (charge: Charge) => chargeAssumptions(charge).map(a => a.name);
+    const hours = (charge: Charge, amps: number, moved = {}) =>
+      chargeOf(charge, amps, { ...likely(chargeAssumptions(charge)), ...moved }).timeH;
+
+    test('its slow last part is an assumption of its own, only there', () => {
+      expect(names(back())).toContain('slowPart');
+      expect(chargeAssumptions(back()).find(a => a.name === 'slowPart')).toMatchObject({
+        value: 0,
+        low: 0,
+        high: 1,
+        unit: '',
+      });
+      expect(names(back({ targetPercent: 90 }))).not.toContain('slowPart');
+      expect(names(back({ isSizeAssumed: false }))).not.toContain('slowPart');
+      expect(names(back({ missingAh: undefined }))).not.toContain('slowPart');
+    });
+
+    test('30 Ah at 10 A: what is put in over the current, and up to the time to the brim', () => {
+      const steady = 30 / 0.88 / 10;
+      const brim = hours(back({ isSizeAssumed: false }), 10);
+      expect(brim).toBeGreaterThan(steady);
+      expect(hours(back(), 10)).toBeCloseTo(steady, 9);
+      expect(hours(back(), 10, { slowPart: 1 })).toBeCloseTo(brim, 9);
+      expect(hours(back(), 10, { slowPart: 0.5 })).toBeCloseTo((steady + brim) / 2, 9);
+    });
+
+    test('a small current is as long to the brim, which calls itself full a little early', () => {
+      // 1 A: the steady part alone is longer than the time to 97 %.
+      const brim = hours(back({ isSizeAssumed: false }), 1);
+      expect(brim).toBeLessThan(30 / 0.88);
+      expect(hours(back(), 1)).toBeCloseTo(brim, 9);
+    });
   });
 
   test('absorption of two in series is twice as high', () => {

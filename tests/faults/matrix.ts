@@ -1,0 +1,234 @@
+import { once } from 'node:events';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { findServer } from '../memory/postgres-server.ts';
+import { type Books, readBooks } from './books.ts';
+import { makeDatabase } from './database.ts';
+import { type Point, points } from './points.ts';
+import { freePort, type Run, start } from './process.ts';
+import { type Talk, talkOf } from './talk.ts';
+import { Telegram } from './telegram.ts';
+
+type Way = 'polling' | 'webhook';
+
+/** What one kill did. */
+interface Outcome {
+  readonly point: Point;
+  readonly isReached: boolean;
+  /** Answers given twice, each sent by the killed process that could not note it any more. */
+  readonly repeated: number;
+  readonly faults: readonly string[];
+}
+
+interface Column {
+  readonly name: string;
+  readonly outcomes: readonly Outcome[];
+  readonly updates: number;
+  readonly faults: readonly string[];
+}
+
+/** Messages that come while one process lives, from so many chats at once. */
+const perLife = 12;
+const chatsAtOnce = 6;
+
+/** The talks of all lives, and what happens in each life: two turns each of six chats. */
+async function script(lives: number): Promise<{ talks: Talk[]; happen: Talk['updates'][] }> {
+  const talks: Talk[] = [];
+  const turnsEach = 6;
+  const count = Math.ceil((lives * perLife) / turnsEach / chatsAtOnce) * chatsAtOnce;
+  for (let n = 0; n < count; n++) talks.push(await talkOf(n));
+  const happen = Array.from({ length: lives }, (_, life) => {
+    const block = Math.floor(life / 3) * chatsAtOnce;
+    const turn = (life % 3) * 2;
+    return [turn, turn + 1].flatMap(t =>
+      talks.slice(block, block + chatsAtOnce).map(talk => talk.updates[t]!),
+    );
+  });
+  // Telegram numbers updates as they happen.
+  for (const [i, update] of happen.flat().entries()) update.update_id = 10_000 + i;
+  const heard = new Set(happen.flat());
+  return { talks: talks.map(talk => cutTo(talk, talk.updates.filter(one => heard.has(one)).length)), happen };
+}
+
+const cutTo = (talk: Talk, count: number): Talk => ({
+  chat: talk.chat,
+  updates: talk.updates.slice(0, count),
+  texts: talk.texts.slice(0, count),
+  memories: talk.memories.slice(0, count + 1),
+});
+
+async function column(way: Way, url: string, name: string): Promise<Column> {
+  const folder = mkdtempSync(join(tmpdir(), 'faults-'));
+  const telegram = await new Telegram().start();
+  telegram.isWebhook = way === 'webhook';
+  const mine = points.filter(point => point.only === undefined || point.only === way);
+  const { talks, happen } = await script(mine.length + 1);
+  const database = url === 'sqlite' ? `sqlite:${join(folder, 'memory.db')}` : url;
+  const port = await freePort();
+  const lives: { outcome: Omit<Outcome, 'repeated'>; books: Books }[] = [];
+  const hook = { WEBHOOK_URL: `http://127.0.0.1:${port}/hook`, WEBHOOK_SECRET: 's3cret', PORT: String(port) };
+  const live = (life: number, fault?: string, sql = '', isWaiting = false): Run =>
+    start(
+      folder,
+      {
+        TELEGRAM_API_ROOT: telegram.root(`life${life}`),
+        DATABASE_URL: database,
+        FAULT_SQL: sql,
+        FAULT_WAITS: isWaiting ? 'yes' : 'no',
+        ...(way === 'webhook' && hook),
+      },
+      fault,
+    );
+  try {
+    for (const [life, point] of mine.entries()) {
+      const sql = 'tap' in point ? point.sql?.[url === 'sqlite' ? 'sqlite' : 'postgres'] : undefined;
+      const run = live(life, 'tap' in point ? point.tap : '', sql, point.isStart !== true);
+      const isReached = await killAt(telegram, run, point, happen[life]!);
+      const books = await readBooks(database, talks);
+      const faults = [...books.faults];
+      if (books.heard.some(state => state < 0)) faults.push('a memory is none of those it may be');
+      if (!isReached) faults.push(`never came to this point: ${run.log().trim().split('\n').at(-1) ?? ''}`);
+      lives.push({ outcome: { point, isReached, faults }, books });
+    }
+    for (const update of happen.at(-1)!) telegram.happen(update);
+    const last = live(mine.length);
+    const faults: string[] = [];
+    await telegram
+      .until(() => telegram.open === 0, 'all confirmed', 20_000)
+      .catch(e => faults.push(e.message));
+    last.child.kill('SIGTERM');
+    if ((await last.ended) !== 0) faults.push('the last process did not stop with 0');
+    const { repeated, wrong } = judge(
+      telegram,
+      talks,
+      lives.map(one => one.books),
+    );
+    faults.push(...wrong, ...(await end(database, talks)));
+    const outcomes = lives.map(({ outcome }, i) => ({ ...outcome, repeated: repeated[i]! }));
+    return { name, outcomes, updates: happen.flat().length, faults };
+  } finally {
+    await telegram.stop();
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+/**
+ * Lets a process finish what the one before left, then lets messages come, and kills it at the point.
+ * @returns whether it came there
+ */
+async function killAt(
+  telegram: Telegram,
+  run: Run,
+  point: Point,
+  updates: Talk['updates'],
+): Promise<boolean> {
+  let isReached = 'tap' in point;
+  const late = setTimeout(() => {
+    isReached = false;
+    run.child.kill('SIGKILL');
+  }, 8000);
+  if (point.isStart !== true) {
+    await telegram.until(() => telegram.open === 0, 'the rest done').catch(() => undefined);
+    const armed = once(run.child, 'message').catch(() => undefined);
+    run.child.send('arm', () => undefined);
+    await armed;
+  }
+  let left = 'event' in point ? point.nth : 0;
+  const before = telegram.said.length;
+  telegram.watch(event => {
+    if ('event' in point && event === point.event && --left === 0) isReached = run.child.kill('SIGKILL');
+    if (!('stop' in point) || isReached || telegram.said.length < before + updates.length / 2) return;
+    isReached = run.child.kill('SIGTERM');
+    setTimeout(() => run.child.kill('SIGKILL'), 2);
+  });
+  for (const update of updates) telegram.happen(update);
+  const how = await run.ended;
+  clearTimeout(late);
+  telegram.watch(undefined);
+  return isReached && (how === 'SIGKILL' || 'stop' in point);
+}
+
+/** Every question answered, in its chat's order, with the right words; and once, but for the stated case. */
+function judge(telegram: Telegram, talks: readonly Talk[], books: readonly Books[]) {
+  const repeated = books.map(() => 0);
+  const wrong: string[] = [];
+  for (const talk of talks) {
+    const answers = talk.updates.map(({ message }) =>
+      telegram.said.filter(one => one.chat === talk.chat && one.question === message!.message_id),
+    );
+    for (const [i, said] of answers.entries()) {
+      if (said.length === 0) wrong.push('a question was lost');
+      if (said.some(one => one.text !== talk.texts[i])) wrong.push('an answer is not what it should be');
+      for (const one of said.slice(0, -1)) {
+        const life = Number(one.by.slice('life'.length));
+        // Stated: said by a process that died before it could note it. Anything else is one too many.
+        if (books[life]?.done.has(talk.updates[i]!.update_id) !== false)
+          wrong.push('an answer came twice though the first was noted');
+        else repeated[life]!++;
+      }
+    }
+    const firsts = answers.flatMap(said => (said[0] === undefined ? [] : [telegram.said.indexOf(said[0])]));
+    if (firsts.some((at, i) => i > 0 && at < firsts[i - 1]!)) wrong.push('answers came in the wrong order');
+  }
+  return { repeated, wrong: [...new Set(wrong)] };
+}
+
+async function end(database: string, talks: readonly Talk[]): Promise<string[]> {
+  const books = await readBooks(database, talks);
+  const isWhole = books.heard.every((state, i) => state === talks[i]!.updates.length);
+  return isWhole ? [] : ['a memory is not what an undisturbed bot would have kept'];
+}
+
+/** Kills the real program at each point, by polling and by webhook, on both stores. @returns whether all is well */
+export async function matrix(): Promise<boolean> {
+  const server = await findServer();
+  const began = performance.now();
+  const jobs: [Way, 'sqlite' | 'postgres'][] = [
+    ['polling', 'sqlite'],
+    ['webhook', 'sqlite'],
+    ['polling', 'postgres'],
+    ['webhook', 'postgres'],
+  ];
+  const columns: Column[] = [];
+  try {
+    if (typeof server === 'string') throw new Error(`no PostgreSQL: ${server}`);
+    // Two at a time: the machine has the time while a process starts.
+    for (const pair of [jobs.slice(0, 2), jobs.slice(2)])
+      columns.push(
+        ...(await Promise.all(
+          pair.map(async ([way, store]) =>
+            column(way, store === 'sqlite' ? store : await makeDatabase(server.url), `${way}, ${store}`),
+          ),
+        )),
+      );
+  } finally {
+    if (typeof server !== 'string') await server.stop();
+  }
+  return print(columns, (performance.now() - began) / 1000);
+}
+
+function print(columns: readonly Column[], seconds: number): boolean {
+  const cell = (column: Column, point: Point): string => {
+    const outcome = column.outcomes.find(one => one.point === point);
+    if (outcome === undefined) return '–';
+    if (outcome.faults.length > 0) return 'FAULT';
+    return outcome.repeated === 0 ? 'ok' : `ok, ${outcome.repeated} twice`;
+  };
+  const line = (...words: string[]) => console.log(words.map((word, i) => word.padEnd(i ? 18 : 46)).join(''));
+  console.log('\nCrash matrix: killed with SIGKILL at each point, with six chats talking');
+  line('killed when', ...columns.map(column => column.name));
+  for (const point of points) line(point.what, ...columns.map(column => cell(column, point)));
+  const kills = columns.flatMap(column => column.outcomes).filter(one => one.isReached).length;
+  const updates = columns.reduce((sum, column) => sum + column.updates, 0);
+  const twice = columns.flatMap(column => column.outcomes).reduce((sum, one) => sum + one.repeated, 0);
+  const faults = columns.flatMap(column => [
+    ...column.faults.map(fault => `${column.name}: ${fault}`),
+    ...column.outcomes.flatMap(one => one.faults.map(fault => `${column.name}, ${one.point.what}: ${fault}`)),
+  ]);
+  for (const fault of faults) console.log(`  FAULT ${fault}`);
+  console.log(
+    `${kills} kills, ${updates} questions, ${seconds.toFixed(0)} s: ${faults.length === 0 ? '0 lost, 0 wrong memories, 0 out of order' : `${faults.length} faults`}; ${twice} answers came twice, each sent by a process that died before it could note it`,
+  );
+  return faults.length === 0;
+}
