@@ -29,8 +29,10 @@ export const batteryType: Intent = {
     if (cues.has('ask-why') && (facts.batteries?.length || cues.has('battery')))
       add('asks why, of a battery', 2);
     if ((told.size > 0 || isLead || cues.has('lfp')) && cues.has('ask-compare')) add('compares a kind', 1);
-    const isOpen = cues.has('battery') && cues.has('ask-which') && !facts.batteries?.some(b => b.capacityAh);
-    if (isOpen) add('asks which battery', 2);
+    const isNamed = cues.has('battery') || isLead || cues.has('lfp');
+    const isOpen =
+      isNamed && cues.has('ask-which') && !facts.batteries?.some(b => b.capacityAh) && !facts.chargers;
+    if (isOpen) add('asks which battery', 2.5);
     if (hasUse(facts) || cues.has('ask-how-long')) add('a load or a time', -2);
     if (facts.arrangement) add('says parallel or series', -2);
     if (cues.has('charge') || facts.volts !== undefined) add('of charging or volts', -2);

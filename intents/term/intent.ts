@@ -30,6 +30,7 @@ export const term: Intent = {
     if (said.conversion) add('a conversion', -3);
     if (facts.loads?.length && facts.batteries) add('a load and a battery to size', -3);
     if (cues.has('rig') && said.owner !== undefined) add("asks of somebody's rig", -4);
+    if (facts.loads?.length && named.length === 0) add('tells loads, names no word of the trade', -4);
     if (cues.has('learn') || cues.has('quiz')) add('wants a lesson', -2);
     return found;
   },

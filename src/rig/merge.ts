@@ -53,7 +53,9 @@ export function mergeBatteries(
     return [...old.filter(b => isStarter(b) && !said.some(isStarter)), ...fresh];
   }
   if (said.length > 1) return [...said];
-  const [{ count: _count, ...patch }] = said as [Battery];
+  const [{ count, ...rest }] = said as [Battery];
+  // "Two of those" says how many; a bare "lithium" doesn't say one.
+  const patch = count > 1 && old.length === 1 ? { ...rest, count } : rest;
   return old.map(b =>
     isStarter(b) === isStarter(said[0]!) || said[0]!.role === undefined ? { ...b, ...patch } : b,
   );

@@ -3,7 +3,7 @@ import { intentNames } from '#answer/answer.ts';
 import { cases, judge, play, scoreOf } from './score.ts';
 
 /** What the score must not fall below. Raise these when it rises; see README.md. */
-const floors = { intent: 0.98, understood: 0.96, figures: 0.96, text: 0.96, whole: 0.94 } as const;
+const floors = { intent: 0.99, understood: 0.98, figures: 0.98, text: 0.98, whole: 0.97 } as const;
 
 test('there are 200 cases or more, of every question, each with its own id', () => {
   expect(cases.length).toBeGreaterThanOrEqual(200);

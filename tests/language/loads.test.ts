@@ -2,6 +2,20 @@ import { describe, expect, test } from 'vitest';
 import { facts, type Row } from './reading.ts';
 
 const rows: readonly Row[] = [
+  [
+    '2 fridges, one 1.2A the other 0.9A',
+    {
+      loads: [
+        { name: 'fridge', currentA: 1.2 },
+        { name: 'fridge', currentA: 0.9 },
+      ],
+    },
+  ],
+  ['2A fridge, 100A bms', { loads: [{ name: 'fridge', currentA: 2 }] }],
+  ['2A fridge, the bms is rated 100 amps', { loads: [{ name: 'fridge', currentA: 2 }] }],
+  ['60W fridge cycles half the time', { loads: [{ name: 'fridge', powerW: 60, dutyPercent: 50 }] }],
+  ['45W fridge, runs 40 % of the time', { loads: [{ name: 'fridge', powerW: 45, dutyPercent: 40 }] }],
+
   // before and behind
   ['1.3 amp fridge', { loads: [{ name: 'fridge', currentA: 1.3 }] }],
   ['fridge 1.3A', { loads: [{ name: 'fridge', currentA: 1.3 }] }],

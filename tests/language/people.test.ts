@@ -20,6 +20,20 @@ const claims: readonly (readonly [text: string, ...told: Told[]])[] = [
   ['my mate swears 12v is 60% and I say 20%', ['mate', 60, '%'], ['i', 20, '%']],
   ['Colin says 0.4V drop, Ned says 0.8', ['colin', 0.4, 'V'], ['ned', 0.8, 'V']],
   ['rob reckons we need 300w, tess reckons 150w is heaps', ['rob', 300, 'W'], ['tess', 150, 'W']],
+  [
+    'lou reckons you need 10mm2 for 30 amps over 3 metres, i said 6 is fine',
+    ['lou', 10, 'mm²'],
+    ['i', 6, 'mm²'],
+  ],
+  [
+    'my brother in law reckons 90ah runs a 1A fridge 4 days, i say 2',
+    ['brother in law', 4, 'days'],
+    ['i', 2, 'days'],
+  ],
+  ["mother-in-law says a week, I'd say two days", ['mother in law', 7, 'days'], ['i', 2, 'days']],
+  ['hubby says we use 60ah, the fridge is 2A average. he right?', ['hubby', 60, 'Ah']],
+  ['my bat says 12.3v this morning'],
+  ['the gauge says 11.9 volts'],
 ];
 
 describe('who says what', () => {

@@ -78,14 +78,16 @@ function candidates(state: State, clause: Clause): Candidate[] {
         all.push({ at: i, value: quantity.value, quantity });
     } else if (token.kind === 'number' && !ownsThing(state, i)) all.push({ at: i, value: token.value });
   }
-  const likely = likeliest(state, all);
+  const likely = likeliest(state, all, clause.from);
   return likely ? [{ ...likely, isLikely: true }, ...all.filter(one => one !== likely)] : all;
 }
 
 const resultWords = /^(=|makes|make|gives|give|is|lasts|last|like|for|gets|get|needs|need|equals)$/;
 const running = list('run runs running last lasts keep keeps power powers does do goes will feeds');
 
-function likeliest(state: State, all: readonly Candidate[]): Candidate | undefined {
+const mostBefore = 4;
+
+function likeliest(state: State, all: readonly Candidate[], from: number): Candidate | undefined {
   // "100ah runs a fridge 3 days": what it does is claimed, not what it is.
   const time = all.find(one => one.quantity?.unit.dimension === 'time');
   const size = all.find(one => one.quantity?.unit.dimension === 'charge');
@@ -93,7 +95,12 @@ function likeliest(state: State, all: readonly Candidate[]): Candidate | undefin
     for (let i = size.at + 1; i < time.at; i++) if (running.has(wordAt(state, i))) return time;
   // "you need 16mm2 for 40 amps": the need, not what it is for.
   const need = all.find(one => /^needs?$/.test(textAt(state, one.at - 1)));
-  return need ?? all.findLast(one => resultWords.test(textAt(state, one.at - 1)));
+  if (need) return need;
+  // "we use 60ah, the fridge is 2A": what comes first and stands alone.
+  const first = all[0];
+  if (first?.quantity && /^([,.;?!\n]|)$/.test(textAt(state, first.at + 1)) && first.at - from < mostBefore)
+    return first;
+  return all.findLast(one => resultWords.test(textAt(state, one.at - 1)));
 }
 
 /** Voltages that are named, not claimed. */

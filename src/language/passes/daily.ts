@@ -26,6 +26,26 @@ export function daily(state: State): void {
     )
       refill(state, quantity);
   }
+  bareOfDay(state);
+}
+
+/** Camps that count by the day use so much, Ah. */
+const [leastDayAh, mostDayAh] = [10, 400];
+
+/** "we're using about 45 a day": amp hours, where nothing else tells the use. */
+function bareOfDay(state: State): void {
+  const { facts, tokens, things } = state;
+  if (facts.dailyUseAh !== undefined || facts.dailyUseWh !== undefined) return;
+  if (things.some(one => one.kind === 'load')) return;
+  for (const [i, { kind, value }] of tokens.entries()) {
+    if (kind !== 'number' || value < leastDayAh || value > mostDayAh) continue;
+    const isDay = /^(a|per|each|every)$/.test(wordAt(state, i + 1)) && wordAt(state, i + 2) === 'day';
+    const isUse = [1, 2].some(step => /^(using|use|uses|burn|burning|need)$/.test(wordAt(state, i - step)));
+    if (!isUse || !(isDay || wordAt(state, i + 1) === 'daily')) continue;
+    facts.dailyUseAh = value;
+    tokens[i]!.isKnown = true;
+    return;
+  }
 }
 
 /** A current beside a charger is the charger's, also where something is put back. */
