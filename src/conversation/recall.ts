@@ -4,9 +4,15 @@ import { isSameName, mergeBatteries, mergeSolar } from '#rig/merge.ts';
 import type { Facts, Load, Rig } from '#rig/rig.ts';
 import type { Memory } from './memory.ts';
 
+/** A name as a key: small letters, and never the one that no record can hold. */
+const keyName = (name: string): string => {
+  const key = name.toLowerCase();
+  return key === '__proto__' ? 'proto' : key;
+};
+
 /** The key under which a person's own gear is kept: in a private chat the chat's own is theirs. */
 export const ownKey = (from: string, kind: 'private' | 'group'): string =>
-  kind === 'private' ? '' : from.toLowerCase();
+  kind === 'private' ? '' : keyName(from);
 
 /** Which rig a message is about, and whose it is. */
 export function rigFor(

@@ -3,8 +3,8 @@ import type { Intent, Setting } from '#intents/intent.ts';
 import type { Said } from '#language/said.ts';
 import { mergeFacts } from '#rig/merge.ts';
 import type { Claim, Facts, Rig } from '#rig/rig.ts';
-import { rigSchema } from '#rig/rig.ts';
-import { emptyMemory, type Last, type Memory } from './memory.ts';
+import { factsSchema, rigSchema } from '#rig/rig.ts';
+import { emptyMemory, type Last, lastSchema, type Memory } from './memory.ts';
 import type { Message } from './message.ts';
 
 /** What was done with a message, as far as memory cares. */
@@ -35,7 +35,7 @@ export function remember(memory: Memory, message: Message, said: Said, done: Don
   if (done.intent.name === 'rig')
     next = { ...next, passing: passingOf(next.passing, said.facts), passingAt: message.at.getTime() };
   if (!passingBy.has(done.intent.name)) next = { ...next, last: lastOf(message, said, done) };
-  return strip(next);
+  return strip(storable(next));
 }
 
 const lastOf = (message: Message, said: Said, done: Done): Last => ({
@@ -58,7 +58,7 @@ function changedRigs(old: Memory['rigs'], change: Readonly<Record<string, Rig | 
   const rigs = { ...old };
   for (const [owner, rig] of Object.entries(change)) {
     if (rig === null) delete rigs[owner];
-    else rigs[owner] = rig;
+    else if (rigSchema.safeParse(rig).success) rigs[owner] = rig;
   }
   return rigs;
 }
@@ -82,6 +82,16 @@ function withoutPerson(memory: Memory, ownKey: string, from: string): Memory {
     people: people.length > 0 ? Object.fromEntries(people) : undefined,
     claims: memory.claims.filter(c => c.who.toLowerCase() !== from),
     last: memory.last?.from === from ? undefined : memory.last,
+  };
+}
+
+/** Drops what the store would refuse (a battery of 1e30 Ah): one odd number must not cost the whole answer. */
+function storable(memory: Memory): Memory {
+  const { last, passing } = memory;
+  return {
+    ...memory,
+    last: last && lastSchema.safeParse(last).success ? last : undefined,
+    passing: passing && factsSchema.safeParse(passing).success ? passing : undefined,
   };
 }
 

@@ -74,12 +74,18 @@ export function settingOf(
   };
 }
 
+/** A record of names without a prototype: somebody may be called "constructor". */
+const bare = <T>(record: Readonly<Record<string, T>>): Record<string, T> =>
+  Object.assign(Object.create(null) as Record<string, T>, record);
+
 /** The memory without what is too old to be meant: the last question, and what was said in passing. */
 export function freshened(memory: Memory, now: Date): Memory {
   const isStale = (at: number | undefined): boolean => at !== undefined && now.getTime() - at > freshMs;
   const { last, passing: _passing, passingAt: _at, ...rest } = memory;
   return {
     ...rest,
+    rigs: bare(memory.rigs),
+    lessons: bare(memory.lessons),
     ...(last && !isStale(last.at) ? { last } : {}),
     ...(isStale(memory.passingAt) ? {} : { passing: memory.passing, passingAt: memory.passingAt }),
   };

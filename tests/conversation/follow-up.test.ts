@@ -152,3 +152,26 @@ describe('memory', () => {
     expect(memory).toEqual(before);
   });
 });
+
+describe('odd names and numbers', () => {
+  test.each(['constructor', '__proto__', 'toString', ''])(
+    'somebody called “%s” is answered and remembered',
+    name => {
+      const { last, memory } = talk([`${name}: my rig is 100ah agm`, `${name}: fridge 1A average, how long`]);
+      expect(last.intent).toBe('run-time');
+      expect(memorySchema.safeParse(memory).error).toBeUndefined();
+    },
+  );
+
+  test('numbers that no memory holds are let go', () => {
+    for (const say of [
+      '999999999999999999999',
+      'make it 99999999999 days',
+      'rig: 0ah agm',
+      '1e30 ah battery fridge 1A how long',
+    ]) {
+      const { memory } = talk([first, `kim: ${say}`]);
+      expect(memorySchema.safeParse(memory).error, say).toBeUndefined();
+    }
+  });
+});
