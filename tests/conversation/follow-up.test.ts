@@ -168,6 +168,7 @@ describe('odd names and numbers', () => {
       '999999999999999999999',
       'make it 99999999999 days',
       'rig: 0ah agm',
+      'NaN ½ kim who is right cable 5m -1',
       '1e30 ah battery fridge 1A how long',
     ]) {
       const { memory } = talk([first, `kim: ${say}`]);
