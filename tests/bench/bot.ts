@@ -98,6 +98,8 @@ async function steady(bot: Running, seconds: number): Promise<{ p50: number; p99
 }
 
 const chatsForMemory = 100_000;
+/** Until a process at rest has given back what it needed for the rush. */
+const restMs = 12_000;
 
 /** The whole bot beside the barest grammY bot that echoes, on the same API, in turn. */
 export async function wholeBot(rounds = 5): Promise<Section> {
@@ -108,7 +110,7 @@ export async function wholeBot(rounds = 5): Promise<Section> {
     bare: [],
   };
   try {
-    await wait(1500);
+    await wait(restMs);
     const idleMb = residentMb(bots.ours.child.pid!);
     for (let i = 0; i < rounds; i++)
       for (const name of ['ours', 'bare'] as const)
@@ -122,7 +124,7 @@ export async function wholeBot(rounds = 5): Promise<Section> {
     await bots.bare.stop();
     for (let left = chatsForMemory - bots.ours.asked; left > 0; left -= 5000)
       await ask(bots.ours, Math.min(left, 5000));
-    await wait(2500);
+    await wait(restMs);
     const fullMb = residentMb(bots.ours.child.pid!);
     const fileMb = statSync(join(bots.ours.folder, 'memory.db')).size / 1e6;
     const of = (name: Name, what: 'perSec' | 'cpuMs' | 'p50' | 'p99') =>
