@@ -150,7 +150,7 @@ function said(state: State): Said {
   return {
     facts,
     cues,
-    claims: state.claims.filter(claim => Number.isFinite(claim.value)),
+    claims: state.claims,
     removed,
     corrections,
     owner,

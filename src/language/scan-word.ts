@@ -1,8 +1,9 @@
 import { digitOf, isLetter, superscriptOf } from './characters.ts';
 import { type Token, token } from './token.ts';
+import { table } from './words/table.ts';
 
 /** Letters that take one digit along: "mm2", "b2b", "lifepo4", "dc2dc". */
-const takesDigit: Readonly<Record<string, string>> = {
+const takesDigit = table({
   mm: '2',
   eli: '5',
   m: '2',
@@ -18,7 +19,7 @@ const takesDigit: Readonly<Record<string, string>> = {
   ac: '2',
   a: '2',
   sqmm: '2',
-};
+});
 const joinsOn = new Set(['b2', 'dc2', 'ac2']);
 
 const isApostrophe = (code: number): boolean =>

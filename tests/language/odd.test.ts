@@ -193,3 +193,14 @@ describe('properties', () => {
     );
   });
 });
+
+test.for([
+  '½ constructor cable 5m',
+  'twenty constructor amp hours, 100ah agm',
+  'camping in constructor from constructor, fridge 1A',
+  'arrive constructor, leave constructor in the constructor',
+])('%s: a word that every record knows is a word like any other', text => {
+  const { facts: told, claims } = said(text);
+  expect(factsSchema.safeParse(told).error).toBeUndefined();
+  for (const { value } of claims) expect(value).not.toBeNaN();
+});

@@ -117,7 +117,7 @@ export function spelling(state: State): void {
     const token = state.tokens[i]!;
     if (token.kind !== 'word') continue;
     const slip = slips[token.text];
-    if (slip !== undefined && Object.hasOwn(slips, token.text)) {
+    if (slip !== undefined) {
       token.text = slip;
       continue;
     }

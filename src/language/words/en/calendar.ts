@@ -1,17 +1,19 @@
+import { table } from '../table.ts';
+
 /** Months as people write them. */
-export const months: Readonly<Record<string, number>> = {
+export const months = table({
   january: 1, jan: 1, february: 2, feb: 2, febuary: 2, march: 3, mar: 3, april: 4, apr: 4, may: 5, june: 6, jun: 6, july: 7, jul: 7, august: 8, aug: 8,
   september: 9, sep: 9, sept: 9, october: 10, oct: 10, november: 11, nov: 11, december: 12, dec: 12, christmas: 12, xmas: 12, januar: 1, februar: 2, märz: 3, mai: 5, juni: 6, juli: 7, oktober: 10, dezember: 12,
-};
+});
 /** Months that are also everyday words. */
 export const doubtfulMonths: ReadonlySet<string> = new Set(['may', 'march', 'mar', 'mai', 'dec', 'christmas', 'xmas']);
 
 /** Days of the week, Monday 0. */
-export const weekdays: Readonly<Record<string, number>> = {
+export const weekdays = table({
   monday: 0, mon: 0, tuesday: 1, tue: 1, tues: 1, wednesday: 2, wed: 2, weds: 2, thursday: 3, thu: 3, thur: 3, thurs: 3, friday: 4, fri: 4, saturday: 5, sat: 5, sunday: 6, sun: 6,
-};
+});
 /** Days that are also everyday words: they count only beside another day or a word of time. */
 export const doubtfulDays: ReadonlySet<string> = new Set(['sun', 'sat', 'mon', 'wed', 'weds', 'fri', 'thu', 'tue']);
 
 /** Times of day by name, hour of the clock. */
-export const dayTimes: Readonly<Record<string, number>> = { noon: 12, midday: 12, midnight: 24, lunch: 12.5, lunchtime: 12.5, breakfast: 8, morning: 9, dinner: 18, teatime: 18, evening: 19, arvo: 15, afternoon: 15, dawn: 6, sunrise: 6, dusk: 18, sunset: 18, night: 21, brekkie: 8, tea: 18 };
+export const dayTimes = table({ noon: 12, midday: 12, midnight: 24, lunch: 12.5, lunchtime: 12.5, breakfast: 8, morning: 9, dinner: 18, teatime: 18, evening: 19, arvo: 15, afternoon: 15, dawn: 6, sunrise: 6, dusk: 18, sunset: 18, night: 21, brekkie: 8, tea: 18 });
