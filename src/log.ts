@@ -2,7 +2,7 @@ import { type DestinationStream, destination, type Logger, pino } from 'pino';
 
 /** Takes bot tokens, bare or inside an address, out of a text. */
 export const redact = (text: string): string =>
-  text.replace(/\bbot\d+:[\w-]+/g, 'bot[token]').replace(/\d:[\w-]{20,64}/g, '[token]');
+  text.replace(/\bbot\d+:[\w-]+/g, 'bot[token]').replace(/(?<!\d)\d{5,}:[\w-]{20,}/g, '[token]');
 
 /** What is logged of an error: its kinds, codes and places; never a payload, which may hold a text. */
 export function describe(error: unknown): Record<string, unknown> {
