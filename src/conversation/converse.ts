@@ -16,7 +16,7 @@ import { languageOf, setLanguage, talkLanguage } from './language.ts';
 import { hangsOnPlace, noteLocation } from './location.ts';
 import type { Last, Memory } from './memory.ts';
 import type { Message } from './message.ts';
-import { fill, ownKey, resolveLoads, rigFor } from './recall.ts';
+import { fill, ownKey, personKey, resolveLoads, rigFor } from './recall.ts';
 import { remember } from './remember.ts';
 import { freshened, type Options, peopleIn, settingOf, sourcesOf } from './setting.ts';
 import { questionsOf } from './split.ts';
@@ -79,7 +79,7 @@ function here(memory: Memory, message: Message, context: Context, options: Optio
 
 /** "A" and "c, 24 volts" answer a quiz only where one is open, and never while gear is told ("a 1.5A fridge too"). */
 function inLesson(said: Said, memory: Memory, message: Message): Said {
-  const isOpen = memory.lessons[message.from.toLowerCase()]?.isQuiz ?? false;
+  const isOpen = memory.lessons[personKey(message.from)]?.isQuiz ?? false;
   const tells = !!said.facts.loads?.length || !!said.facts.batteries?.length;
   if (!said.cues.has('quiz-answer') || (isOpen && !tells)) return said;
   return { ...said, cues: new Set([...said.cues].filter(cue => cue !== 'quiz-answer')), choice: undefined };
@@ -108,7 +108,7 @@ function replay(memory: Memory, message: Message, said: Said, options: Options):
   const { last } = memory;
   if (!last || last.asked || Object.keys(said.facts).length > 0 || said.term !== undefined) return undefined;
   const isWorking = said.cues.has('ask-working') || (said.cues.has('ask-why') && said.words <= 6);
-  const isSimpler = said.cues.has('simpler') && !memory.lessons[message.from.toLowerCase()]?.isOpen;
+  const isSimpler = said.cues.has('simpler') && !memory.lessons[personKey(message.from)]?.isOpen;
   if (!isWorking && !isSimpler) return undefined;
   const intent = intentNamed(last.intent);
   const setting = settingOf(memory, message, said, options, {

@@ -4,10 +4,11 @@ import { intentNamed } from '#intents';
 import type { Said } from '#language/said.ts';
 import { toAnswer } from './answer.ts';
 import type { Memory } from './memory.ts';
+import { personKey } from './recall.ts';
 
 /** The language that a person's talk is in so far: the chat's setting, else that of their question before. */
 export const talkLanguage = ({ settings, last }: Memory, from: string): string | undefined =>
-  settings.language ?? (last?.from === from.toLowerCase() ? last.language : undefined);
+  settings.language ?? (last?.from === personKey(from) ? last.language : undefined);
 
 /** The language to answer in: the chat's setting, else the one the message is written in, else English. */
 export const languageOf = ({ settings }: Memory, said: Said): string =>

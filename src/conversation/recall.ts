@@ -4,15 +4,15 @@ import { isSameName, mergeBatteries, mergeSolar } from '#rig/merge.ts';
 import type { Facts, Load, Rig } from '#rig/rig.ts';
 import type { Memory } from './memory.ts';
 
-/** A name as a key: small letters, and never the one that no record can hold. */
-const keyName = (name: string): string => {
+/** A person's name as a key: small letters, and never the one that no record can hold. */
+export const personKey = (name: string): string => {
   const key = name.toLowerCase();
   return key === '__proto__' ? 'proto' : key;
 };
 
 /** The key under which a person's own gear is kept: in a private chat the chat's own is theirs. */
 export const ownKey = (from: string, kind: 'private' | 'group'): string =>
-  kind === 'private' ? '' : keyName(from);
+  kind === 'private' ? '' : personKey(from);
 
 /** Which rig a message is about, and whose it is. */
 export function rigFor(
@@ -25,7 +25,7 @@ export function rigFor(
   const own = ownKey(from, kind);
   if (said.owner === 'me') return pick(own) ?? pick('');
   if (said.owner === 'us') return pick('');
-  if (said.owner !== undefined) return pick(said.owner.toLowerCase());
+  if (said.owner !== undefined) return pick(personKey(said.owner));
   const only = Object.keys(memory.rigs);
   return pick(own) ?? pick('') ?? (only.length === 1 ? pick(only[0]!) : undefined);
 }

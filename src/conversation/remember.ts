@@ -6,6 +6,7 @@ import type { Claim, Facts, Rig } from '#rig/rig.ts';
 import { factsSchema, rigSchema } from '#rig/rig.ts';
 import { emptyMemory, type Last, lastSchema, type Memory } from './memory.ts';
 import type { Message } from './message.ts';
+import { personKey } from './recall.ts';
 
 /** What was done with a message, as far as memory cares. */
 export interface Done {
@@ -26,24 +27,33 @@ const claimsKept = 8;
 export function remember(memory: Memory, message: Message, said: Said, done: Done): Memory {
   const wish = done.isBack ? undefined : done.reply.remember;
   if (wish?.forget === 'chat') return emptyMemory();
-  const from = message.from.toLowerCase();
+  const from = personKey(message.from);
   let next: Memory = { ...memory, claims: keepClaims(memory.claims, said) };
   if (wish?.forget === 'me') next = withoutPerson(next, done.setting.ownKey, from);
   if (wish?.rigs) next = { ...next, rigs: changedRigs(next.rigs, wish.rigs), last: undefined };
   if (wish?.lesson)
     next = { ...next, lessons: { ...next.lessons, [from]: { ...wish.lesson, done: [...wish.lesson.done] } } };
   if (done.intent.name === 'rig')
-    next = { ...next, passing: passingOf(next.passing, said.facts), passingAt: message.at.getTime() };
-  if (!passingBy.has(done.intent.name)) next = { ...next, last: lastOf(message, said, done) };
-  return strip(storable(next));
+    next = {
+      ...next,
+      passing: sound(factsSchema, passingOf(next.passing, said.facts)),
+      passingAt: message.at.getTime(),
+    };
+  if (!passingBy.has(done.intent.name))
+    next = { ...next, last: sound(lastSchema, lastOf(message, said, done)) };
+  return strip(next);
 }
+
+/** What is new, if the store would take it (no battery of 1e30 Ah): one odd number must not cost the whole answer. */
+const sound = <T>(schema: { safeParse(value: unknown): { success: boolean } }, value: T): T | undefined =>
+  schema.safeParse(value).success ? value : undefined;
 
 const lastOf = (message: Message, said: Said, done: Done): Last => ({
   intent: done.intent.name,
   facts: done.facts,
   claims: done.setting.claims.slice(-claimsKept).map(claim => ({ ...claim })),
   owner: done.setting.owner,
-  from: message.from.toLowerCase(),
+  from: personKey(message.from),
   at: message.at.getTime(),
   language: said.language,
   asked: done.isBack ? done.missing.slice(0, 10) : undefined,
@@ -58,7 +68,7 @@ function changedRigs(old: Memory['rigs'], change: Readonly<Record<string, Rig | 
   const rigs = { ...old };
   for (const [owner, rig] of Object.entries(change)) {
     if (rig === null) delete rigs[owner];
-    else if (rigSchema.safeParse(rig).success) rigs[owner] = rig;
+    else if (sound(rigSchema, rig)) rigs[owner] = rig;
   }
   return rigs;
 }
@@ -82,16 +92,6 @@ function withoutPerson(memory: Memory, ownKey: string, from: string): Memory {
     people: people.length > 0 ? Object.fromEntries(people) : undefined,
     claims: memory.claims.filter(c => c.who.toLowerCase() !== from),
     last: memory.last?.from === from ? undefined : memory.last,
-  };
-}
-
-/** Drops what the store would refuse (a battery of 1e30 Ah): one odd number must not cost the whole answer. */
-function storable(memory: Memory): Memory {
-  const { last, passing } = memory;
-  return {
-    ...memory,
-    last: last && lastSchema.safeParse(last).success ? last : undefined,
-    passing: passing && factsSchema.safeParse(passing).success ? passing : undefined,
   };
 }
 

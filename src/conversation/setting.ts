@@ -5,7 +5,7 @@ import type { Claim, Facts, Rig } from '#rig/rig.ts';
 import { languageOf } from './language.ts';
 import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
-import { ownKey } from './recall.ts';
+import { ownKey, personKey } from './recall.ts';
 
 export interface Options {
   /** Mains voltage where the chat hasn't told its own, V. */
@@ -68,7 +68,7 @@ export function settingOf(
     said,
     kind: message.kind,
     isAdmin: message.isAdmin ?? true,
-    lesson: memory.lessons[message.from.toLowerCase()],
+    lesson: memory.lessons[personKey(message.from)],
     language,
     examples: () => examplesIn(language),
   };
