@@ -23,18 +23,24 @@ function judge(result: TripAnswer): Verdict {
   return enough(margin, 0);
 }
 
-function headline(facts: TripFacts, result: TripAnswer, verdict: Verdict): string {
-  const { lowestCharge, margin } = result.figures;
+/** Does it last, and how low does it get: the headline without the limit, and the title of the picture. */
+function outcome(facts: TripFacts, result: TripAnswer, verdict: Verdict): string {
+  const { lowestCharge } = result.figures;
   const { balance } = result.likely;
   const when = (atH: number): string => moment(atH, result.startHour, facts.startWeekday);
-  const limit = `${decimals(lowestCharge.value - margin.value, 0)} %`;
   if (balance.flatAtH !== undefined)
-    return `${verdict === 'tight' ? 'Tight: likely' : 'No: it runs'} flat after ${duration(balance.flatAtH)} (${when(balance.flatAtH)}).`;
+    return `${verdict === 'tight' ? 'Tight: likely' : 'No: it runs'} flat after ${duration(balance.flatAtH)} (${when(balance.flatAtH)})`;
   const spread = `${decimals(lowestCharge.low, 0)}–${decimals(lowestCharge.high, 0)} %`;
   const lowest = `lowest about ${decimals(lowestCharge.value, 0)} % (${spread}), ${when(balance.lowest.atH)}`;
-  if (verdict === 'yes') return `Yes, it lasts: ${lowest}; it should stay above ${limit}.`;
-  if (verdict === 'tight') return `Tight: ${lowest}; it should stay above ${limit}.`;
-  return `No: ${lowest}; it should stay above ${limit}.`;
+  const lead = { yes: 'Yes, it lasts', tight: 'Tight', no: 'No' } as const;
+  return `${lead[verdict]}: ${lowest}`;
+}
+
+function headline(facts: TripFacts, result: TripAnswer, verdict: Verdict): string {
+  const { lowestCharge, margin } = result.figures;
+  const told = outcome(facts, result, verdict);
+  if (isFlat(result)) return `${told}.`;
+  return `${told}; it should stay above ${decimals(lowestCharge.value - margin.value, 0)} %.`;
 }
 
 /** What goes out and what comes in a day. */
@@ -111,7 +117,7 @@ export function answerTrip(facts: TripFacts, result: TripAnswer, setting: Settin
         result.trip,
         // The limit is drawn: the title leaves it out, so that it fits.
         {
-          title: headline(facts, result, verdict).split(';')[0]!.replace(/\.$/, ''),
+          title: outcome(facts, result, verdict),
           note: describeRig(facts).join(', '),
         },
         facts.startWeekday,

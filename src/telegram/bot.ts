@@ -60,7 +60,7 @@ export type BotOptions = Pick<BotConfig<Context>, 'botInfo' | 'client'>;
  */
 export function createBot(settings: BotSettings, deps: Deps, options: BotOptions = {}): Bot {
   const { log, store, meter } = deps;
-  const { token, apiRoot = 'https://api.telegram.org' } = settings;
+  const { token, apiRoot } = settings;
   const baseFetchConfig = { agent: lineTo(apiRoot), compress: true };
   const bot = new Bot(token, {
     ...options,

@@ -37,8 +37,8 @@ function watchful<A extends Agent>(agent: A): A {
   return agent;
 }
 
-/** The connections to the Bot API at this address. */
-export const lineTo = (apiRoot: string): Agent =>
-  apiRoot.startsWith('http:')
+/** The connections to the Bot API at this address, Telegram's own where none is told. */
+export const lineTo = (apiRoot?: string): Agent =>
+  apiRoot?.startsWith('http:')
     ? watchful(new Agent({ keepAlive: true }))
     : watchful(new SecureAgent({ keepAlive: true }));

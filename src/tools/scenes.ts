@@ -20,8 +20,15 @@ const quoted = (text: string): string =>
     .map(line => (line === '' ? '>' : `> ${nameless(line)}  `))
     .join('\n');
 
-/** Plays all scenes and writes them down. */
-export async function transcript(): Promise<Transcript> {
+let played: Promise<Transcript> | undefined;
+
+/** All scenes, played and written down; once, however many ask. */
+export function transcript(): Promise<Transcript> {
+  played ??= play();
+  return played;
+}
+
+async function play(): Promise<Transcript> {
   const pictures: Record<string, Buffer> = {};
   const parts = [intro];
   for (const [i, scene] of scenes.entries()) {

@@ -1,6 +1,7 @@
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import type { Update } from 'grammy/types';
 import { Refusal } from '../telegram/fake/rules.ts';
+import { Watch } from '../telegram/fake/watch.ts';
 import { type Payload, World } from '../telegram/fake/world.ts';
 import { Hook } from './hook.ts';
 
@@ -39,7 +40,7 @@ export class Telegram {
   #waiting: ((updates: Update[]) => void) | undefined;
   #port = 0;
   #watch: ((event: Event) => void) | undefined;
-  readonly #looks = new Set<() => void>();
+  readonly #seen = new Watch();
   isWebhook = false;
 
   constructor(connections = 40) {
@@ -90,22 +91,12 @@ export class Telegram {
 
   /** Settles once the condition holds, looked at after each call. */
   until(condition: () => boolean, what: string, withinMs = 20_000): Promise<void> {
-    return new Promise((resolve, reject) => {
-      const end = (finish: () => void) => {
-        clearTimeout(timer);
-        this.#looks.delete(look);
-        finish();
-      };
-      const look = () => condition() && end(resolve);
-      const timer = setTimeout(() => end(() => reject(new Error(`never saw: ${what}`))), withinMs);
-      this.#looks.add(look);
-      look();
-    });
+    return this.#seen.until(condition, what, withinMs);
   }
 
   #tell(event: Event): void {
     this.#watch?.(event);
-    for (const look of [...this.#looks]) look();
+    this.#seen.changed();
   }
 
   #handOut(limit: number): Update[] {

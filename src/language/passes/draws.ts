@@ -23,7 +23,7 @@ function mayTake(one: Thing, quantity: Quantity): boolean {
   return quantity.at === one.at - 1 || (one.kind === 'fuse' && quantity.at === one.end);
 }
 
-function give(one: Thing, quantity: Quantity): void {
+export function give(one: Thing, quantity: Quantity): void {
   if (quantity.unit.dimension === 'current') one.currentA = quantity.value;
   else one.powerW = quantity.value;
   if (quantity.count && !one.count) one.count = quantity.count;

@@ -1,6 +1,6 @@
 import { type Quantity, quantityAt, type State, type Thing, textAt, thing, wordAt } from '../state.ts';
 import { list } from '../words/list.ts';
-import { add } from './draws.ts';
+import { add, give } from './draws.ts';
 
 const drawVerbs = list(
   'averages average averaging avg draws draw pulls pull uses use takes take about around at is',
@@ -56,12 +56,6 @@ function drawSoon(state: State, from: number): Quantity | undefined {
       return undefined;
   }
   return undefined;
-}
-
-function give(one: Thing, quantity: Quantity): void {
-  if (quantity.unit.dimension === 'current') one.currentA = quantity.value;
-  else one.powerW = quantity.value;
-  quantity.taken = one.kind;
 }
 
 /** "the freezer averages 1.9" beside a fridge in amps; "toaster 850 and kettle 1500" on an inverter. */

@@ -1,6 +1,7 @@
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import type { Update } from 'grammy/types';
 import { Refusal } from './rules.ts';
+import { Watch } from './watch.ts';
 import { type Payload, token, World } from './world.ts';
 
 type Given = Omit<Update, 'update_id'>;
@@ -21,7 +22,7 @@ export class FakeTelegram {
   #waiting: ((updates: Update[] | Refusal) => void) | undefined;
   #webhook: { url: string; secret?: string } | undefined;
   #port = 0;
-  readonly #watchers = new Set<() => void>();
+  readonly #watch = new Watch();
   #gate: { method: string; open: PromiseWithResolvers<void> } | undefined;
   /** How many calls stand at the gate. */
   held = 0;
@@ -100,21 +101,11 @@ export class FakeTelegram {
 
   /** Settles once the condition holds, which is looked at after each call; rejects after the time. */
   until(condition: () => boolean, what: string, withinMs = 8000): Promise<void> {
-    return new Promise((resolve, reject) => {
-      const done = (finish: () => void) => {
-        clearTimeout(timer);
-        this.#watchers.delete(look);
-        finish();
-      };
-      const look = () => condition() && done(resolve);
-      const timer = setTimeout(() => done(() => reject(new Error(`never saw: ${what}`))), withinMs);
-      this.#watchers.add(look);
-      look();
-    });
+    return this.#watch.until(condition, what, withinMs);
   }
 
   #changed(): void {
-    for (const look of [...this.#watchers]) look();
+    this.#watch.changed();
   }
 
   #flush(): void {
