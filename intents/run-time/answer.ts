@@ -23,6 +23,8 @@ function headline(
   w: Speech,
 ): string {
   const { say } = w;
+  if (runTime.value <= 0)
+    return say('used-up', 'Nothing is left to use: it is as low as it should go, or lower. Charge it first.');
   const lasts = `${duration(runTime.value, w)} (${timeSpan(runTime, w)})`;
   if (verdict === null) return say('lasts', 'It lasts {lasts}.', { lasts });
   const wanted = wantedTime(wantedH!, w);
@@ -105,7 +107,7 @@ export function answerRunTime(facts: RunTimeFacts, result: RunTime, setting: Set
       drawn,
     }),
   ];
-  if (verdict === 'no' || verdict === 'tight') lines.push(remedy(facts, result, w));
+  if (runTime.value > 0 && (verdict === 'no' || verdict === 'tight')) lines.push(remedy(facts, result, w));
   for (const note of [bigDraw(result, w), readingNote(facts, w)]) if (note) lines.push(note);
   const isLithium = result.bank.chemistry === 'lfp';
   return {

@@ -176,3 +176,14 @@ describe('odd names and numbers', () => {
     }
   });
 });
+
+test.each(['100ah agm at 40%, fridge 1.2A, 3 days?', '100ah agm at 50%, fridge 1.2A, how long'])(
+  '%s: nothing is left to use, and no battery of infinite size is asked for',
+  say => {
+    const { last } = talk([`kim: ${say}`]);
+    expect(last.intent).toBe('run-time');
+    expect(value(last, 'runTime')).toBe(0);
+    expect(last.text).toMatch(/^Nothing is left to use/);
+    expect(last.text).not.toMatch(/Infinity|NaN/);
+  },
+);

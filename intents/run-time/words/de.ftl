@@ -5,6 +5,7 @@ lasts = Das hält { $lasts }.
 yes-lasts = Ja: Es hält { $lasts }, und du willst { $wanted }.
 tight-lasts = Knapp: Es hält { $lasts }, und du willst { $wanted }.
 no-lasts = Nein, nicht { $wanted }: Es hält { $lasts }.
+used-up = Es ist nichts mehr zu holen: Die Batterie ist so leer, wie sie sein darf, oder leerer. Lade sie erst.
 hangs-on-health = Es hängt davon ab, wie gesund die Batterie ist: Verbrauch etwas weniger oder lade etwas nach, dann reicht es.
 to-make-it = Für { $wanted } brauchst du etwa { $more } Ah derselben Art, oder etwa { $perDay } Ah am Tag von Sonne oder Fahrt zurück.
 over-limit = Ein Verbraucher zieht etwa { $amps } A, mehr als die Batterie auf Dauer geben sollte ({ $limit } A): Sie schaltet wohl früh ab.

@@ -5,6 +5,7 @@ lasts = Dura { $lasts }.
 yes-lasts = Sí: dura { $lasts }, y quieres { $wanted }.
 tight-lasts = Justo: dura { $lasts }, y quieres { $wanted }.
 no-lasts = No, { $wanted } no: dura { $lasts }.
+used-up = Ya no queda nada que usar: está tan baja como debe, o más. Cárgala primero.
 hangs-on-health = Depende de lo sana que esté la batería: gasta un poco menos, o repón un poco, y llega.
 to-make-it = Para { $wanted } necesitas unos { $more } Ah de la misma batería, o unos { $perDay } Ah al día de sol o de viaje.
 over-limit = Un aparato tira unos { $amps } A, más de lo que esa batería debería dar sin parar ({ $limit } A): cortará antes.

@@ -5,6 +5,7 @@ lasts = Ça tient { $lasts }.
 yes-lasts = Oui : ça tient { $lasts }, et tu veux { $wanted }.
 tight-lasts = Juste : ça tient { $lasts }, et tu veux { $wanted }.
 no-lasts = Non, pas { $wanted } : ça tient { $lasts }.
+used-up = Il n'y a plus rien à prendre : elle est aussi basse qu'elle doit l'être, ou plus. Recharge-la d'abord.
 hangs-on-health = Tout dépend de la santé de la batterie : consomme un peu moins, ou recharge un peu, et ça tient.
 to-make-it = Pour { $wanted } il te faut environ { $more } Ah de la même batterie, ou environ { $perDay } Ah par jour de soleil ou de route.
 over-limit = Un appareil tire environ { $amps } A, plus que cette batterie ne devrait donner en continu ({ $limit } A) : elle coupera tôt.
