@@ -1,5 +1,7 @@
 import { z } from 'zod';
+import { bankOf } from '#engine/battery/bank.ts';
 import { type Facts, factsSchema } from '#rig/rig.ts';
+import { hasUse } from './use.ts';
 
 /** Something a question can't do without: any one of these facts, and how the bot asks for it. */
 export interface Need {
@@ -36,9 +38,9 @@ function build(takes: readonly (keyof Facts)[], list: readonly Need[]): z.ZodTyp
   });
 }
 
-/** Whether any battery has a size. */
+/** Whether the batteries told make a bank: the house battery has a size, or the starter where it is the only one. */
 export const hasCapacity = (facts: Facts): boolean =>
-  !!facts.batteries?.some(b => (b.capacityAh ?? 0) > 0 || b.energyWh !== undefined);
+  bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV) !== undefined;
 
 /** Needs that many questions share. */
 export const needBattery: Need = {
@@ -51,5 +53,5 @@ export const needLoads: Need = {
   anyOf: ['loads', 'dailyUseAh', 'dailyUseWh'],
   ask: 'what runs on it (say “fridge 1.2A” or “40Ah a day”)',
   key: 'need-loads',
-  holds: facts => facts.dailyUseAh !== undefined || facts.dailyUseWh !== undefined || facts.loads!.length > 0,
+  holds: hasUse,
 };

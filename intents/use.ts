@@ -1,7 +1,7 @@
 import { nameOf } from '#answer/assumed.ts';
 import { sentence } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
-import { coolingReading, type Use } from '#engine/loads/reading.ts';
+import { coolingReading, isDrawTold, isWhole, type Use } from '#engine/loads/reading.ts';
 import { applianceOf } from '#engine/loads/tables.ts';
 import type { Facts, Load } from '#rig/rig.ts';
 
@@ -35,6 +35,13 @@ export function readingNote(facts: Facts, words: Speech = english): string | und
   );
 }
 
+/** Whether it takes anything that is known: a thing of no known kind needs its draw told, and "lights 0 h" takes none. */
+const drains = (load: Load): boolean =>
+  (isDrawTold(load) || isWhole(load) || applianceOf(load.name) !== undefined) &&
+  load.dutyPercent !== 0 &&
+  load.hoursPerDay !== 0 &&
+  load.minutesPerDay !== 0;
+
 /** Whether something that drains the battery is told. */
 export const hasUse = (facts: Facts): boolean =>
-  !!facts.loads?.length || facts.dailyUseAh !== undefined || facts.dailyUseWh !== undefined;
+  !!facts.loads?.some(drains) || facts.dailyUseAh !== undefined || facts.dailyUseWh !== undefined;

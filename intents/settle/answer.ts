@@ -95,6 +95,15 @@ function chartOf(found: Found, setting: Setting): Reply['chart'] {
 function answerFound(found: Found, setting: Setting): Reply {
   const { finding } = found;
   const { range, unit } = inClaimsUnit(found);
+  // Lithium in the cold takes nothing in, however long.
+  if (!Number.isFinite(range.value))
+    return {
+      headline: 'Nobody is right: like that it never gets there.',
+      lines: [finding.measure],
+      verdict: finding.verdict ?? null,
+      cautions: finding.cautions,
+      next: nextFor(finding),
+    };
   const lines = [conditions(found, setting), finding.measure];
   return {
     headline: headline(found, setting),

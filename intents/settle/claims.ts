@@ -63,9 +63,16 @@ export function nameOf(who: string, from: string): string {
   return who.charAt(0).toUpperCase() + who.slice(1);
 }
 
+const owns = new Map([
+  ['you', 'your'],
+  ['he', 'his'],
+  ['she', 'her'],
+  ['they', 'their'],
+  ['it', 'its'],
+]);
+
 /** "Ness's", "your", "his". */
 export function ownerOf(who: string, from: string): string {
   const name = nameOf(who, from);
-  const own: Record<string, string> = { you: 'your', he: 'his', she: 'her', they: 'their', it: 'its' };
-  return own[name] ?? `${name}'s`;
+  return owns.get(name) ?? `${name}'s`;
 }

@@ -81,7 +81,8 @@ function here(memory: Memory, message: Message, context: Context, options: Optio
 function inLesson(said: Said, memory: Memory, message: Message): Said {
   const isOpen = memory.lessons[personKey(message.from)]?.isQuiz ?? false;
   const tells = !!said.facts.loads?.length || !!said.facts.batteries?.length;
-  if (!said.cues.has('quiz-answer') || (isOpen && !tells)) return said;
+  const isAnswer = said.cues.has('quiz-answer') || said.choice !== undefined;
+  if (!isAnswer || (isOpen && !tells)) return said;
   return { ...said, cues: new Set([...said.cues].filter(cue => cue !== 'quiz-answer')), choice: undefined };
 }
 
@@ -111,12 +112,15 @@ function replay(memory: Memory, message: Message, said: Said, options: Options):
   const isSimpler = said.cues.has('simpler') && !memory.lessons[personKey(message.from)]?.isOpen;
   if (!isWorking && !isSimpler) return undefined;
   const intent = intentNamed(last.intent);
+  // A refusal has no numbers to go by, nor has a question that an older version kept with less.
+  const parsed = intent.needs.safeParse(last.facts);
+  if (!parsed.success) return undefined;
   const setting = settingOf(memory, message, said, options, {
     recalled: new Set(),
     owner: last.owner,
     claims: last.claims,
   });
-  const reply = intent.reply(last.facts, setting);
+  const reply = intent.reply(parsed.data, setting);
   const shown: Reply = isSimpler ? { ...reply, assumed: [], lines: reply.lines?.slice(0, 1) } : reply;
   const language = languageOf(memory, said);
   const told = { said, language, isWorkingShown: isWorking, isBare: true };

@@ -119,14 +119,14 @@ export function mergeFacts(old: Facts, said: Facts, mode: MergeMode = 'state'): 
 }
 
 /** Words for gear that can be taken out of a rig as a whole. */
-const gearWords: Readonly<Record<string, readonly (keyof Facts)[]>> = {
-  solar: ['solar', 'solarAhPerDay', 'solarWhPerDay'],
-  panel: ['solar', 'solarAhPerDay', 'solarWhPerDay'],
-  battery: ['batteries'],
-  inverter: ['inverter'],
-  cable: ['cable'],
-  place: ['place', 'latitudeDeg', 'longitudeDeg'],
-};
+const gearWords = new Map<string, readonly (keyof Facts)[]>([
+  ['solar', ['solar', 'solarAhPerDay', 'solarWhPerDay']],
+  ['panel', ['solar', 'solarAhPerDay', 'solarWhPerDay']],
+  ['battery', ['batteries']],
+  ['inverter', ['inverter']],
+  ['cable', ['cable']],
+  ['place', ['place', 'latitudeDeg', 'longitudeDeg']],
+]);
 
 /** Takes things out by name: a load, a charger's kind, or a whole sort of gear. Unknown names change nothing. */
 export function removeFrom(facts: Facts, names: readonly string[]): Facts {
@@ -140,7 +140,7 @@ export function removeFrom(facts: Facts, names: readonly string[]): Facts {
       left.chargers = left.chargers.filter(
         c => c.kind !== name && !(name === 'charger' && c.kind !== 'generator'),
       );
-    const keys = gearWords[singular(name)];
+    const keys = gearWords.get(singular(name));
     if (keys) left = without(left, keys);
   }
   return left;

@@ -5,6 +5,7 @@ import { chargeRow } from '#engine/charging/tables.ts';
 import { explore } from '#engine/explore.ts';
 import { dailyUseAh, useAssumptions } from '#engine/loads/model.ts';
 import { plain } from '#quantity/round.ts';
+import { loadCautions } from '../../cautions.ts';
 import { hasUse, useOf } from '../../use.ts';
 import { type Dispute, type Subject, weigh } from '../dispute.ts';
 import { probe } from './probe.ts';
@@ -89,7 +90,10 @@ export const chargeTimeSubject: Subject = {
       says: isDayBack ? 'putting a day’s use back takes' : 'it takes',
       explored,
       wouldMean: hours => `would mean ${plain(figures.needed.value / hours)} A going in all the time`,
-      measure: `About ${plain(figures.needed.value)} Ah have to go in; the last part is slow on lead-acid. A shunt monitor shows the amps that really arrive.`,
+      measure: Number.isFinite(explored.figures.answer.value)
+        ? `About ${plain(figures.needed.value)} Ah have to go in; the last part is slow on lead-acid. A shunt monitor shows the amps that really arrive.`
+        : 'Lithium must not be charged below freezing, and a good BMS refuses: warm it first.',
+      cautions: loadCautions({ ambientC: facts.ambientC }, bank),
     };
   },
 };

@@ -99,6 +99,7 @@ export interface Charged {
 
 /** Hours to put an amount back: the steady part, and of the slow one the share that is assumed. */
 function putBackH(filling: Filling, endAh: number, neededAh: number, values: Values, trace?: Trace): number {
+  if (filling.currentA <= 0) return Number.POSITIVE_INFINITY;
   const steadyH = run(steadyTime, { Q_in: neededAh, I: filling.currentA }, trace);
   const toBrimH = fillTimeH(filling, endAh);
   if (!(steadyH < toBrimH)) return toBrimH;

@@ -32,7 +32,8 @@ export interface Reading {
   readonly cycles: boolean;
 }
 
-const isDrawTold = (load: Load): boolean => load.currentA !== undefined || load.powerW !== undefined;
+/** Whether its draw while running was told. */
+export const isDrawTold = (load: Load): boolean => load.currentA !== undefined || load.powerW !== undefined;
 
 /** The readings of all loads, in their order. */
 export const read = (use: Pick<Use, 'loads'>): Reading[] =>

@@ -185,10 +185,19 @@ function alone(state: State, quantity: Quantity): void {
     facts.durationH !== undefined ||
     isAsked(state);
   if (!isLoad) return;
-  const load = thing('load', quantity.at, quantity.at + 1, 'load');
-  give(load, quantity);
-  add(state, load);
+  const made = isCharging(state)
+    ? { ...thing('charger', quantity.at, quantity.at + 1, 'charger'), isAc: true }
+    : thing('load', quantity.at, quantity.at + 1, 'load');
+  give(made, quantity);
+  add(state, made);
 }
+
+/** "How long to charge 100Ah at 20A": what goes in, where no charger is named and nothing runs. */
+const isCharging = ({ cues, things }: State): boolean =>
+  cues.has('charge') &&
+  !cues.has('no-charge') &&
+  !cues.has('inverter') &&
+  !things.some(one => one.kind === 'charger' || one.kind === 'load' || one.kind === 'solar');
 
 const isAsked = (state: State): boolean => state.cues.has('inverter') || state.cues.has('generator');
 
