@@ -115,7 +115,8 @@ export type Claim =
  * The life of an update, safe against a crash between any two steps:
  * `withLock(chat)` { `claim` → `load` → converse → `save(…, { update, reply })` → send → `finish(update, sent)` }.
  * Killed before `save`: nothing changed, it comes 'again'. After `save`: 'again' with its reply. After the send
- * and before `finish`: the reply is sent once more, since nobody could note the message's id. Later: 'done'.
+ * and before `finish`: 'again' with its reply too, for nobody could note the message's id; the transport looks
+ * whether it stands there. Later: 'done'.
  */
 export interface MemoryStore {
   /** The chat's memory, or an empty one at revision 0. */
@@ -157,6 +158,8 @@ export interface MemoryStore {
   release(update: number): Promise<void>;
   /** The id of the message that answered this message of this chat, while its claim is kept. */
   answerTo(chat: string, question: string): Promise<string | undefined>;
+  /** The ids of all messages of this chat that are noted as answers, while their claims are kept. */
+  answersIn(chat: string): Promise<ReadonlySet<string>>;
   /**
    * Drops claims taken before `claims`, chats not saved since the day of `chats` (ms since 1970), and chats
    * marked by `leave` whose day has come.

@@ -2,9 +2,9 @@ import { sequentialize } from '@grammyjs/runner';
 import { Bot, type BotConfig, type Context } from 'grammy';
 import { type Sent as Answered, ClaimLost } from '#conversation/memory.ts';
 import { Admins } from './admins.ts';
-import { post, type Reply, type Room } from './deliver.ts';
+import { postAgain, type Reply, type Room } from './deliver.ts';
 import type { BotSettings, Deps } from './deps.ts';
-import { faultId, faultLine, isUnsent, isWorthTelling, originOf } from './fault.ts';
+import { Cut, faultId, faultLine, isUnsent, isWorthTelling, originOf } from './fault.ts';
 import { makeHandle } from './handle.ts';
 import { dropAt } from './hello.ts';
 import { KeptAnswers } from './kept.ts';
@@ -50,8 +50,10 @@ function lockOf(job: Job): string | undefined {
 /** The bot's own id, which its token begins with and which stays when the token is renewed. */
 const idOf = (token: string): number => Number(token.split(':')[0]);
 
-/** For tests: who the bot is, without asking Telegram, and the calls as they would go out. */
-export type BotOptions = Pick<BotConfig<Context>, 'botInfo' | 'client'>;
+/** For tests: who the bot is, without asking Telegram, the calls as they would go out, the waits between tries (ms). */
+export type BotOptions = Pick<BotConfig<Context>, 'botInfo' | 'client'> & {
+  readonly backOffMs?: readonly number[];
+};
 
 /**
  * Makes a bot that is ready to be given updates, by polling or by webhook; it is not started.
@@ -62,9 +64,10 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
   const { log, store, meter } = deps;
   const { token, apiRoot } = settings;
   const baseFetchConfig = { agent: lineTo(apiRoot), compress: true };
+  const { backOffMs, botInfo, client } = options;
   const bot = new Bot(token, {
-    ...options,
-    client: { apiRoot, baseFetchConfig, timeoutSeconds: 60, ...options.client },
+    botInfo,
+    client: { apiRoot, baseFetchConfig, timeoutSeconds: 60, ...client },
   });
   if (meter !== undefined) bot.api.config.use(meter.watch);
   bot.api.config.use(...(settings.isPaced === false ? [retryFloods()] : pace()));
@@ -83,7 +86,7 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
     log.info({ chat }, 'a chat is closed to the bot');
     await store.leave(String(chat), dropAt(deps.now()));
   };
-  const sender = new Sender(bot.api, { onMoved, onGone });
+  const sender = new Sender(bot.api, { onMoved, onGone }, backOffMs);
   const admins = new Admins(bot.api, deps.now);
   const room: Room = {
     settings,
@@ -119,14 +122,14 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
       // After a crash the memory may be saved already: then only the reply is due.
       const reply = claim.state === 'again' ? claim.reply : undefined;
       const isKept = reply !== undefined;
-      const sent = isKept ? await post(room, JSON.parse(reply) as Reply) : await handle(ctx, job);
+      const sent = isKept ? await postAgain(room, JSON.parse(reply) as Reply) : await handle(ctx, job);
       answered = answeredBy(job, sent);
     } catch (error) {
       if (error instanceof ClaimLost) return log.info({ update }, 'another process took an update over');
       // Given back first: with the store gone this throws, nothing is told, and the update comes again.
       await owed.release(update);
-      // Telegram is not there at all: the kept reply goes out when it is.
-      if (isUnsent(error)) throw error;
+      // The kept reply goes out when the line is there again.
+      if (isUnsent(error) || error instanceof Cut) throw error;
       await failed(update, job, error);
     }
     await owed.finish(update, answered);

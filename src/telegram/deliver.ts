@@ -1,9 +1,11 @@
 import type { InlineKeyboardMarkup } from 'grammy/types';
 import type { Chart } from '#answer/chart/chart.ts';
 import { type Claimed, StaleRevision } from '#conversation/memory.ts';
+import { Cut, isLine, isUnsent } from './fault.ts';
 import type { KeptAnswers } from './kept.ts';
 import type { Pictures } from './pictures.ts';
 import type { Say } from './say.ts';
+import { seek } from './seek.ts';
 import type { Place, Sender, Sent } from './send.ts';
 import { type Ask, isForgotten, type Mind, type Thought, think } from './think.ts';
 
@@ -37,6 +39,7 @@ const attempts = 4;
 /**
  * Answers: think, keep the memory together with the reply, send. Where another instance saved in between, thinks
  * again from what it left; so nothing that has been said needs taking back.
+ * @throws Cut where the line broke, so that the reply is due still
  */
 export async function deliver(
   room: Room,
@@ -54,7 +57,7 @@ export async function deliver(
       throw error;
     }
     if (isForgotten(thought)) room.kept.drop(ask.chat);
-    return { thought, reply, sent: await post(room, reply) };
+    return { thought, reply, sent: await surely(room, reply) };
   }
 }
 
@@ -65,13 +68,36 @@ async function commit(room: Room, chat: string, thought: Thought, update: Claime
     await store.save(chat, thought.memory, thought.revision, update);
 }
 
-/** Sends a reply, or puts it in the place of the answer that it renews. */
-export async function post(
+/** Where the line breaks around a send, looks whether it arrived. */
+async function surely(room: Room, reply: Reply): Promise<Sent | undefined> {
+  try {
+    return await post(room, reply, false);
+  } catch (error) {
+    if (!isLine(error) || isUnsent(error)) throw error;
+    return postAgain(room, reply);
+  }
+}
+
+/** Sends a reply of which nobody knows whether it went out before; only if it is not found in the chat. @throws Cut */
+export async function postAgain(room: Room, reply: Reply): Promise<Sent | undefined> {
+  try {
+    return await post(room, reply, true);
+  } catch (error) {
+    throw isLine(error) ? new Cut('the line to Telegram broke', { cause: error }) : error;
+  }
+}
+
+/** Sends a reply, or puts it in the place of the answer that it renews, or where it stands already. */
+async function post(
   room: Room,
   { at, place, said, buttons, chart }: Reply,
+  mayStand: boolean,
 ): Promise<Sent | undefined> {
+  const { sender, deps } = room;
   const content = { said, buttons, picture: chart && (await drawn(room, chart)) };
-  return at === undefined ? room.sender.send(place, content) : room.sender.edit(at, place, content);
+  if (at !== undefined) return sender.edit(at, place, content);
+  const found = mayStand ? await seek(deps.store, sender, place, content) : undefined;
+  return found ?? sender.send(place, content);
 }
 
 /** The picture of a chart; none where drawing fails: the words say it all. */

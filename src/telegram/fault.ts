@@ -18,18 +18,23 @@ export const faultLine = (id: string): string =>
 /** Whether a refusal means that the chat is closed to us for good: blocked, kicked, gone. */
 export const isGone = (error: unknown): boolean => error instanceof GrammyError && error.error_code === 403;
 
+/** Whether Telegram refused in such words. */
+const isRefused = (error: unknown, words: RegExp): boolean =>
+  error instanceof GrammyError && words.test(error.description ?? '');
+
 /** Whether a refused edit changed nothing because nothing was to change. */
-export const isUnmodified = (error: unknown): boolean =>
-  error instanceof GrammyError && error.description.includes('message is not modified');
+export const isUnmodified = (error: unknown): boolean => isRefused(error, /message is not modified/);
+
+/** Whether the message to edit is somebody else's, or too old. */
+export const isOthers = (error: unknown): boolean => isRefused(error, /message can't be edited/);
 
 /** Whether the message to edit is not there any more, or can no longer be edited. */
 export const isUneditable = (error: unknown): boolean =>
-  error instanceof GrammyError &&
-  /message to edit not found|message can't be edited|MESSAGE_ID_INVALID/.test(error.description);
+  isOthers(error) || isRefused(error, /message to edit not found|MESSAGE_ID_INVALID/);
 
-/** Whether words were to replace a picture, which Telegram doesn't do. */
-export const isTextless = (error: unknown): boolean =>
-  error instanceof GrammyError && error.description.includes('no text in the message to edit');
+/** Whether words were to replace a picture, or a caption words, which Telegram doesn't do. */
+export const isOtherKind = (error: unknown): boolean =>
+  isRefused(error, /no (text|caption) in the message to edit/);
 
 /** Whether a call failed before it reached Telegram, so that trying again cannot say anything twice. */
 export function isUnsent(error: unknown): boolean {
@@ -40,12 +45,22 @@ export function isUnsent(error: unknown): boolean {
 
 const unsent = new Set(['ECONNREFUSED', 'ENOTFOUND', 'EAI_AGAIN', 'EHOSTUNREACH', staleCode]);
 
+/**
+ * The line to Telegram broke around a reply that is kept: whether it arrived is not known. The update must come
+ * again, and the reply be looked for before it is sent.
+ */
+export class Cut extends Error {
+  override readonly name = 'Cut';
+}
+
+/** Whether the line broke, at whatever point of a call. */
+export const isLine = (error: unknown): boolean => error instanceof HttpError;
+
 /** Whether the chat lets us read but not write: nothing can be said there, so nothing is. */
 export const isMuted = (error: unknown): boolean =>
-  error instanceof GrammyError &&
-  error.error_code === 400 &&
-  /not enough rights|have no rights to send|CHAT_WRITE_FORBIDDEN|CHAT_RESTRICTED|TOPIC_CLOSED/i.test(
-    error.description,
+  isRefused(
+    error,
+    /not enough rights|have no rights to send|CHAT_WRITE_FORBIDDEN|CHAT_RESTRICTED|TOPIC_CLOSED/i,
   );
 
 /**

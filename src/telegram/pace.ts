@@ -8,6 +8,7 @@ const sending = new Set<string>([
   'sendPhoto',
   'sendDocument',
   'editMessageText',
+  'editMessageCaption',
   'editMessageMedia',
   'editMessageReplyMarkup',
 ]);

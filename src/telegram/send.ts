@@ -1,7 +1,16 @@
 import { setTimeout as wait } from 'node:timers/promises';
 import { type Api, GrammyError, InputFile } from 'grammy';
 import type { InlineKeyboardMarkup, Message, ReplyKeyboardMarkup, ReplyKeyboardRemove } from 'grammy/types';
-import { isGone, isMuted, isTextless, isUneditable, isUnmodified, isUnsent } from './fault.ts';
+import {
+  isGone,
+  isLine,
+  isMuted,
+  isOtherKind,
+  isOthers,
+  isUneditable,
+  isUnmodified,
+  isUnsent,
+} from './fault.ts';
 import { type Moved, movedByError } from './migrate.ts';
 import type { Say } from './say.ts';
 
@@ -99,13 +108,32 @@ export class Sender {
       if (!hasCode(error, 400)) throw error;
       if (content.picture !== undefined) return this.edit(at, place, { ...content, picture: undefined });
       if (isMuted(error)) return undefined;
-      if (isTextless(error)) {
+      if (isOtherKind(error)) {
         // A picture can't become words again.
         await this.#api.deleteMessage(at.chat, at.id).catch(() => undefined);
         return this.send(place, content);
       }
       await this.#edit(at, bare(content));
       return at;
+    }
+  }
+
+  /**
+   * Puts an answer into a message of which nobody knows whose it is; a picture has its caption put there.
+   * @returns whose it is: 'ours' now holds the answer; 'none' where no message is; 'unknown' where none can be told
+   */
+  async lay(at: Sent, content: Content): Promise<'ours' | 'others' | 'none' | 'unknown'> {
+    try {
+      await this.#edit(at, content, 'caption');
+      return 'ours';
+    } catch (error) {
+      if (isUnmodified(error)) return 'ours';
+      if (isOthers(error)) return 'others';
+      if (isUneditable(error)) return 'none';
+      // The bot's own, and no such answer.
+      if (isOtherKind(error)) return 'others';
+      if (hasCode(error, 400) || hasCode(error, 403) || hasCode(error, 429)) return 'unknown';
+      throw error;
     }
   }
 
@@ -128,7 +156,7 @@ export class Sender {
       ...(markup !== undefined && { reply_markup: markup }),
     };
     const { text, entities } = said;
-    const sent = await this.#untilSent<Message>(() =>
+    const call = (): Promise<Message> =>
       picture === undefined
         ? this.#api.sendMessage(place.chat, text, {
             ...(entities.length > 0 && { entities }),
@@ -139,38 +167,41 @@ export class Sender {
             caption: text,
             ...(entities.length > 0 && { caption_entities: entities }),
             ...where,
-          }),
-    );
+          });
+    const sent = await this.#again(call, isUnsent);
     return { chat: place.chat, id: sent.message_id };
   }
 
-  async #edit(at: Sent, { said, buttons, picture }: Content): Promise<void> {
+  async #edit(
+    { chat, id }: Sent,
+    { said, buttons, picture }: Content,
+    part: 'picture' | 'caption' = 'picture',
+  ): Promise<void> {
     const { text, entities } = said;
     const markup = buttons !== undefined && { reply_markup: buttons };
     const captioned = { caption: text, ...(entities.length > 0 && { caption_entities: entities }) };
-    await this.#untilSent(() =>
-      picture === undefined
-        ? this.#api.editMessageText(at.chat, at.id, text, {
-            ...(entities.length > 0 && { entities }),
-            ...markup,
-            link_preview_options: { is_disabled: true },
-          })
-        : this.#api.editMessageMedia(
-            at.chat,
-            at.id,
-            { type: 'photo', media: fileOf(picture), ...captioned },
-            { ...markup },
-          ),
-    );
+    const call = (): Promise<unknown> => {
+      if (picture === undefined)
+        return this.#api.editMessageText(chat, id, text, {
+          ...(entities.length > 0 && { entities }),
+          ...markup,
+          link_preview_options: { is_disabled: true },
+        });
+      if (part === 'caption') return this.#api.editMessageCaption(chat, id, { ...captioned, ...markup });
+      const media = { type: 'photo', media: fileOf(picture), ...captioned } as const;
+      return this.#api.editMessageMedia(chat, id, media, { ...markup });
+    };
+    // To edit twice says nothing twice.
+    await this.#again(call, isLine);
   }
 
-  /** Tries again only what never reached Telegram: a call that was cut may have been carried out. */
-  async #untilSent<T>(call: () => Promise<T>): Promise<T> {
+  /** Tries again as long as that is safe: a message only while it can't have arrived. */
+  async #again<T>(call: () => Promise<T>, isSafe: (error: unknown) => boolean): Promise<T> {
     for (const ms of this.#backOffMs) {
       try {
         return await call();
       } catch (error) {
-        if (!isUnsent(error)) throw error;
+        if (!isSafe(error)) throw error;
         await wait(ms);
       }
     }

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import pg from 'pg';
 import { quantile } from '../bench/measure.ts';
 import { findServer } from '../memory/postgres-server.ts';
+import { answersIn } from './answers.ts';
 import { Balancer } from './balancer.ts';
 import { readBooks } from './books.ts';
 import { makeDatabase } from './database.ts';
@@ -51,10 +52,8 @@ function tally(
   ended: Map<number, number>,
 ): Tally {
   const all: Tally = { lost: 0, outOfOrder: 0, wrongWords: 0, stated: 0, unstated: 0 };
-  const byQuestion = Map.groupBy(said, one => `${one.chat} ${one.question}`);
+  const of = answersIn(said);
   const place = new Map(said.map((one, i) => [one, i]));
-  const of = (talk: Talk, i: number): Said[] =>
-    byQuestion.get(`${talk.chat} ${talk.updates[i]!.message!.message_id}`) ?? [];
   const alone = talks.flatMap(talk =>
     talk.updates.filter((_, i) => of(talk, i).length === 1 && of(talk, i)[0]!.by === killed),
   );

@@ -3,7 +3,8 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { findServer } from '../memory/postgres-server.ts';
-import { type Books, readBooks } from './books.ts';
+import { answersIn } from './answers.ts';
+import { readBooks } from './books.ts';
 import { makeDatabase } from './database.ts';
 import { type Point, points } from './points.ts';
 import { freePort, type Run, start } from './process.ts';
@@ -16,8 +17,6 @@ type Way = 'polling' | 'webhook';
 interface Outcome {
   readonly point: Point;
   readonly isReached: boolean;
-  /** Answers given twice, each sent by the killed process that could not note it any more. */
-  readonly repeated: number;
   readonly faults: readonly string[];
 }
 
@@ -32,19 +31,24 @@ interface Column {
 const perLife = 12;
 const chatsAtOnce = 6;
 
-/** The talks of all lives, and what happens in each life: two turns each of six chats. */
+/**
+ * The talks of all lives, and what happens in each life: two turns each of six chats. The chats begin their talks one
+ * life after the other, two by two, so that each life has a bit of everything.
+ */
 async function script(lives: number): Promise<{ talks: Talk[]; happen: Talk['updates'][] }> {
   const talks: Talk[] = [];
   const turnsEach = 6;
   const count = Math.ceil((lives * perLife) / turnsEach / chatsAtOnce) * chatsAtOnce;
   for (let n = 0; n < count; n++) talks.push(await talkOf(n));
-  const happen = Array.from({ length: lives }, (_, life) => {
-    const block = Math.floor(life / 3) * chatsAtOnce;
-    const turn = (life % 3) * 2;
-    return [turn, turn + 1].flatMap(t =>
-      talks.slice(block, block + chatsAtOnce).map(talk => talk.updates[t]!),
-    );
-  });
+  const happen = Array.from({ length: lives }, (_, life) =>
+    [0, 1].flatMap(second =>
+      Array.from({ length: chatsAtOnce }, (__, chat) => {
+        const since = life - Math.floor(chat / 2);
+        const talk = talks[Math.floor(since / 3) * chatsAtOnce + chat];
+        return since < 0 ? [] : talk!.updates[(since % 3) * 2 + second]!;
+      }).flat(),
+    ),
+  );
   // Telegram numbers updates as they happen.
   for (const [i, update] of happen.flat().entries()) update.update_id = 10_000 + i;
   const heard = new Set(happen.flat());
@@ -66,7 +70,7 @@ async function column(way: Way, url: string, name: string): Promise<Column> {
   const { talks, happen } = await script(mine.length + 1);
   const database = url === 'sqlite' ? `sqlite:${join(folder, 'memory.db')}` : url;
   const port = await freePort();
-  const lives: { outcome: Omit<Outcome, 'repeated'>; books: Books }[] = [];
+  const outcomes: Outcome[] = [];
   const hook = { WEBHOOK_URL: `http://127.0.0.1:${port}/hook`, WEBHOOK_SECRET: 's3cret', PORT: String(port) };
   const live = (life: number, fault?: string, sql = '', isWaiting = false): Run =>
     start(
@@ -89,7 +93,7 @@ async function column(way: Way, url: string, name: string): Promise<Column> {
       const faults = [...books.faults];
       if (books.heard.some(state => state < 0)) faults.push('a memory is none of those it may be');
       if (!isReached) faults.push(`never came to this point: ${run.log().trim().split('\n').at(-1) ?? ''}`);
-      lives.push({ outcome: { point, isReached, faults }, books });
+      outcomes.push({ point, isReached, faults });
     }
     for (const update of happen.at(-1)!) telegram.happen(update);
     const last = live(mine.length);
@@ -99,13 +103,7 @@ async function column(way: Way, url: string, name: string): Promise<Column> {
       .catch(e => faults.push(e.message));
     last.child.kill('SIGTERM');
     if ((await last.ended) !== 0) faults.push('the last process did not stop with 0');
-    const { repeated, wrong } = judge(
-      telegram,
-      talks,
-      lives.map(one => one.books),
-    );
-    faults.push(...wrong, ...(await end(database, talks)));
-    const outcomes = lives.map(({ outcome }, i) => ({ ...outcome, repeated: repeated[i]! }));
+    faults.push(...judge(telegram, talks), ...(await end(database, talks)));
     return { name, outcomes, updates: happen.flat().length, faults };
   } finally {
     await telegram.stop();
@@ -149,29 +147,24 @@ async function killAt(
   return isReached && (how === 'SIGKILL' || 'stop' in point);
 }
 
-/** Every question answered, in its chat's order, with the right words; and once, but for the stated case. */
-function judge(telegram: Telegram, talks: readonly Talk[], books: readonly Books[]) {
-  const repeated = books.map(() => 0);
-  const wrong: string[] = [];
+/** Every question answered once, in its chat's order, with the right words; and every edit of one likewise. */
+function judge(telegram: Telegram, talks: readonly Talk[]): string[] {
+  const wrong = new Set<string>();
+  const answersTo = answersIn(telegram.said);
+  const place = new Map(telegram.said.map((one, i) => [one, i]));
   for (const talk of talks) {
-    const answers = talk.updates.map(({ message }) =>
-      telegram.said.filter(one => one.chat === talk.chat && one.question === message!.message_id),
-    );
-    for (const [i, said] of answers.entries()) {
-      if (said.length === 0) wrong.push('a question was lost');
-      if (said.some(one => one.text !== talk.texts[i])) wrong.push('an answer is not what it should be');
-      for (const one of said.slice(0, -1)) {
-        const life = Number(one.by.slice('life'.length));
-        // Stated: said by a process that died before it could note it. Anything else is one too many.
-        if (books[life]?.done.has(talk.updates[i]!.update_id) !== false)
-          wrong.push('an answer came twice though the first was noted');
-        else repeated[life]!++;
-      }
+    let last = -1;
+    for (const [turn, text] of talk.texts.entries()) {
+      const said = answersTo(talk, turn);
+      if (said.length === 0) wrong.add('a question was lost');
+      if (said.length > 1) wrong.add('an answer came twice');
+      if (said.some(one => one.text !== text)) wrong.add('an answer is not what it should be');
+      const at = said[0] === undefined ? last : place.get(said[0])!;
+      if (at < last) wrong.add('answers came in the wrong order');
+      last = at;
     }
-    const firsts = answers.flatMap(said => (said[0] === undefined ? [] : [telegram.said.indexOf(said[0])]));
-    if (firsts.some((at, i) => i > 0 && at < firsts[i - 1]!)) wrong.push('answers came in the wrong order');
   }
-  return { repeated, wrong: [...new Set(wrong)] };
+  return [...wrong];
 }
 
 async function end(database: string, talks: readonly Talk[]): Promise<string[]> {
@@ -212,8 +205,7 @@ function print(columns: readonly Column[], seconds: number): boolean {
   const cell = (column: Column, point: Point): string => {
     const outcome = column.outcomes.find(one => one.point === point);
     if (outcome === undefined) return '–';
-    if (outcome.faults.length > 0) return 'FAULT';
-    return outcome.repeated === 0 ? 'ok' : `ok, ${outcome.repeated} twice`;
+    return outcome.faults.length > 0 ? 'FAULT' : 'ok';
   };
   const line = (...words: string[]) => console.log(words.map((word, i) => word.padEnd(i ? 18 : 46)).join(''));
   console.log('\nCrash matrix: killed with SIGKILL at each point, with six chats talking');
@@ -221,14 +213,13 @@ function print(columns: readonly Column[], seconds: number): boolean {
   for (const point of points) line(point.what, ...columns.map(column => cell(column, point)));
   const kills = columns.flatMap(column => column.outcomes).filter(one => one.isReached).length;
   const updates = columns.reduce((sum, column) => sum + column.updates, 0);
-  const twice = columns.flatMap(column => column.outcomes).reduce((sum, one) => sum + one.repeated, 0);
   const faults = columns.flatMap(column => [
     ...column.faults.map(fault => `${column.name}: ${fault}`),
     ...column.outcomes.flatMap(one => one.faults.map(fault => `${column.name}, ${one.point.what}: ${fault}`)),
   ]);
   for (const fault of faults) console.log(`  FAULT ${fault}`);
   console.log(
-    `${kills} kills, ${updates} questions, ${seconds.toFixed(0)} s: ${faults.length === 0 ? '0 lost, 0 wrong memories, 0 out of order' : `${faults.length} faults`}; ${twice} answers came twice, each sent by a process that died before it could note it`,
+    `${kills} kills, ${updates} questions and edits, ${seconds.toFixed(0)} s: ${faults.length === 0 ? '0 lost, 0 twice, 0 wrong memories, 0 out of order' : `${faults.length} faults`}`,
   );
   return faults.length === 0;
 }

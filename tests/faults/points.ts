@@ -42,6 +42,8 @@ export const points: readonly Point[] = [
   { what: 'the first send arrives', event: 'send arrives', nth: 1 },
   { what: 'the seventh send arrives', event: 'send arrives', nth: 7 },
   { what: 'a send is carried out, not answered', event: 'send carried out', nth: 4 },
+  { what: 'an edit arrives', event: 'edit arrives', nth: 1 },
+  { what: 'an edit is carried out, not answered', event: 'edit carried out', nth: 2 },
   { what: 'a send is answered', event: 'send answered', nth: 5 },
   { what: 'before it is noted as answered', tap: 'finish before 4' },
   { what: 'the note is on its way', tap: 'finish during 5' },

@@ -61,7 +61,7 @@ function botWith(store: MemoryStore, converse: Converse, call: () => Promise<unk
   const bot = createBot(
     { token, isPaced: false },
     { converse, store, log, now: () => nowSec * 1000 },
-    { botInfo: me },
+    { botInfo: me, backOffMs: [1, 1] },
   );
   bot.api.config.use((() => call()) as never);
   return bot;
@@ -90,12 +90,12 @@ function clean(isLogged = true): void {
   for (const secret of secrets) expect(all).not.toContain(secret);
 }
 
-test.each(['load', 'save', 'claim', 'finish', 'release', 'withLock', 'answerTo'] as const)(
+test.each(['load', 'save', 'claim', 'finish', 'release', 'withLock', 'answerTo', 'answersIn'] as const)(
   'the store fails at %s',
   async step => {
     const bot = botWith(failing(step), step === 'release' ? broken : quiet, ok);
     for (const one of asks()) await bot.handleUpdate(one).catch(error => log.error({ err: error }, 'out'));
-    clean(step !== 'answerTo');
+    clean(!step.startsWith('answer'));
   },
 );
 

@@ -1,16 +1,17 @@
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
-import type { Update } from 'grammy/types';
+import type { Message, Update } from 'grammy/types';
 import { Refusal } from '../telegram/fake/rules.ts';
 import { Watch } from '../telegram/fake/watch.ts';
 import { type Payload, World } from '../telegram/fake/world.ts';
 import { Hook } from './hook.ts';
 
-/** A message of the bot as it went into a chat. */
+/** A message of the bot as it went into a chat, or as it was changed there. */
 export interface Said {
   readonly chat: number;
   /** The message that it replies to. */
   readonly question: number;
   readonly text: string;
+  readonly isEdit: boolean;
   /** Which process said it: the first part of the path that it calls. */
   readonly by: string;
 }
@@ -24,6 +25,8 @@ export type Event =
   | 'send arrives'
   | 'send carried out'
   | 'send answered'
+  | 'edit arrives'
+  | 'edit carried out'
   | 'webhook answers';
 
 /**
@@ -72,8 +75,7 @@ export class Telegram {
   }
 
   happen(update: Update): void {
-    const message = update.message ?? update.edited_message;
-    if (message !== undefined) this.world.put(message);
+    this.world.hear(update);
     if (this.isWebhook) {
       this.hook.queue(update);
       return;
@@ -133,9 +135,19 @@ export class Telegram {
         chat: Number(payload.chat_id),
         question: payload.reply_parameters.message_id,
         text: payload.text,
+        isEdit: false,
         by,
       });
     this.#tell('send carried out');
+    return result;
+  }
+
+  #edit(by: string, payload: Payload): unknown {
+    this.#tell('edit arrives');
+    const result = this.world.call('editMessageText', payload) as Message;
+    const [chat, question] = [Number(payload.chat_id), result.reply_to_message?.message_id ?? 0];
+    this.said.push({ chat, question, text: payload.text, isEdit: true, by });
+    this.#tell('edit carried out');
     return result;
   }
 
@@ -171,6 +183,7 @@ export class Telegram {
     if (method === 'setWebhook') return this.#setWebhook(payload);
     if (method === 'deleteWebhook') return this.#setWebhook({});
     if (method === 'sendMessage') return this.#send(by, method, payload);
+    if (method === 'editMessageText') return this.#edit(by, payload);
     if (method === 'getMe') this.#tell('getMe arrives');
     const result = this.world.call(method, payload);
     // The list of calls is of no use here, and would grow for ever.

@@ -164,6 +164,8 @@ export const conformance = (kind: string, makeWorld: () => Promise<World>): void
         expect(await store.answerTo(group, '41')).toBe('43');
         expect(await store.answerTo(group, '40')).toBeUndefined();
         expect(await store.answerTo('2', '41')).toBeUndefined();
+        expect(await store.answersIn(group)).toEqual(new Set(['42', '43']));
+        expect(await store.answersIn('2')).toEqual(new Set());
       });
     });
 

@@ -33,17 +33,17 @@ function dying(store: MemoryStore, step: Step, isAfter: boolean): MemoryStore {
   });
 }
 
-describe('killed at any step, the next process answers, and memory changes once', () => {
+describe('killed at any step, the next process answers once, and memory changes once', () => {
   test.each([
-    ['before the claim', 'claim', false, 1],
-    ['after the claim', 'claim', true, 1],
-    ['before memory is read', 'load', false, 1],
-    ['before memory is saved', 'save', false, 1],
-    ['after memory is saved', 'save', true, 1],
-    // Nobody could note that the answer went out: it goes out once more.
-    ['after the answer went out', 'finish', false, 2],
-    ['after all is done', 'finish', true, 1],
-  ] as const)('%s', async (_what, step, isAfter, answers) => {
+    ['before the claim', 'claim', false],
+    ['after the claim', 'claim', true],
+    ['before memory is read', 'load', false],
+    ['before memory is saved', 'save', false],
+    ['after memory is saved', 'save', true],
+    // Nobody could note that the answer went out: the next process finds it in the chat.
+    ['after the answer went out', 'finish', false],
+    ['after all is done', 'finish', true],
+  ] as const)('%s', async (_what, step, isAfter) => {
     const [store, world] = [new VolatileStore(), new World()];
     const question = update({ message: message('/power fridge') as never });
     const first = stage({ store: dying(store, step, isAfter), world, converse: counting });
@@ -53,7 +53,7 @@ describe('killed at any step, the next process answers, and memory changes once'
     await store.release(question.update_id);
     await stage({ store, world, converse: counting }).give(question);
     const texts = [...world.messages.values()].map(({ text }) => text).filter(text => text?.includes(': '));
-    expect(texts).toEqual(Array(answers).fill('fridge: 1'));
+    expect(texts).toEqual(['fridge: 1']);
     expect((await store.load(String(group.id))).memory.settings.mainsV).toBe(1);
   });
 });

@@ -91,7 +91,7 @@ describe('a trip', () => {
     await store.release(77);
     s = stage({ store, converse });
     await s.give(update);
-    expect(methods()).toEqual(['sendPhoto']);
+    expect(methods()).toEqual(['editMessageCaption', 'editMessageCaption', 'sendPhoto']);
   });
 });
 

@@ -59,6 +59,7 @@ const texts = {
   release: 'UPDATE claims SET run = 0 WHERE update_id = $1 AND run = $2 AND NOT is_done',
   answerTo: `SELECT answer FROM claims WHERE chat = $1 AND question = $2 AND answer IS NOT NULL
     ORDER BY at DESC, update_id DESC LIMIT 1`,
+  answersIn: 'SELECT answer FROM claims WHERE chat = $1 AND answer IS NOT NULL',
   pruneClaims: 'DELETE FROM claims WHERE at < $1',
   pruneChats: 'DELETE FROM memories WHERE saved_day < $1',
   /** $1 today → the chats that go, with their former ids. */

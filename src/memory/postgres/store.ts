@@ -173,6 +173,11 @@ export class PostgresStore implements KeptStore {
     return (await this.#query(sql('answerTo', this.#vault.hash(chat), question))).rows[0]?.answer;
   }
 
+  async answersIn(chat: string): Promise<ReadonlySet<string>> {
+    const { rows } = await this.#query(sql('answersIn', this.#vault.hash(chat)));
+    return new Set(rows.map(row => row.answer as string));
+  }
+
   async prune(before: { readonly claims: number; readonly chats?: number }): Promise<Pruned> {
     const claims = (await this.#query(sql('pruneClaims', before.claims))).rowCount ?? 0;
     const left = (await this.#query(sql('pruneLeft', dayOf(this.#now())))).rowCount ?? 0;

@@ -26,6 +26,7 @@ const texts = {
   answerTo:
     'SELECT answer FROM claims WHERE chat = ? AND question = ? AND answer IS NOT NULL ' +
     'ORDER BY at DESC, update_id DESC LIMIT 1',
+  answersIn: 'SELECT answer FROM claims WHERE chat = ? AND answer IS NOT NULL',
   pruneClaims: 'DELETE FROM claims WHERE at < ?',
   pruneChats: 'DELETE FROM memories WHERE saved_day < ?',
   pruneMovesOfLeft: 'DELETE FROM moves WHERE target IN (SELECT chat FROM memories WHERE drop_day <= ?)',

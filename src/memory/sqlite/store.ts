@@ -203,6 +203,13 @@ export class SqliteStore implements KeptStore {
     );
   }
 
+  answersIn(chat: string): Promise<ReadonlySet<string>> {
+    return this.#look(() => {
+      const rows = this.#sql.answersIn.all(this.#vault.hash(chat));
+      return new Set(rows.map(row => row.answer as string));
+    });
+  }
+
   prune(before: { readonly claims: number; readonly chats?: number }): Promise<Pruned> {
     return this.#do(() => {
       const claims = Number(this.#sql.pruneClaims.run(before.claims).changes);

@@ -153,6 +153,12 @@ export class VolatileStore implements KeptStore {
     return found?.sent?.answer;
   }
 
+  async answersIn(chat: string): Promise<ReadonlySet<string>> {
+    return new Set(
+      [...this.#claims.values()].flatMap(({ sent }) => (sent?.chat === chat ? sent.answer : [])),
+    );
+  }
+
   async prune(before: { readonly claims: number; readonly chats?: number }): Promise<Pruned> {
     const pruned = { claims: 0, chats: 0 };
     for (const [update, row] of this.#claims) {

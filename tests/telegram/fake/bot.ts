@@ -72,7 +72,7 @@ export interface Stage {
   readonly world: World;
   readonly store: MemoryStore;
   readonly logged: { level: string; fields: object; message: string }[];
-  /** Gives the bot an update; its message is put into the world first. */
+  /** Gives the bot an update; its message stands in the world first. */
   give(given: Omit<Update, 'update_id'> | Update): Promise<void>;
   /** What stands in a chat from the bot, oldest first. */
   answers(chat?: number): Message[];
@@ -129,8 +129,7 @@ export function stage({
     clock,
     give: async given => {
       const full = 'update_id' in given ? given : update(given);
-      const written = full.message ?? full.edited_message;
-      if (written !== undefined) world.put(written as Message);
+      world.hear(full);
       if (full.callback_query !== undefined) world.openPresses.add(full.callback_query.id);
       await bot.handleUpdate(structuredClone(full));
     },

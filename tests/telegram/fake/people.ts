@@ -27,7 +27,7 @@ function entitiesOf(text: string): MessageEntity[] {
   }));
 }
 
-/** A message that somebody wrote. */
+/** A message that somebody wrote; it gets its number in the chat when it arrives there. */
 export function message(text: string | undefined, more: Partial<Message> = {}): Message {
   const entities = text === undefined ? [] : entitiesOf(text);
   return {

@@ -59,8 +59,7 @@ export class FakeTelegram {
 
   /** Something happens on Telegram: it waits for the next call, or goes to the webhook. @returns its update id */
   happen(given: Given, id = ++this.#updateId): number {
-    const message = given.message ?? given.edited_message;
-    if (message !== undefined) this.world.put(message);
+    this.world.hear(given);
     if (given.callback_query !== undefined) this.world.openPresses.add(given.callback_query.id);
     const update = { update_id: id, ...given } as Update;
     if (this.#webhook !== undefined) void this.deliver(update);

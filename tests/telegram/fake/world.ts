@@ -1,4 +1,4 @@
-import type { Chat, Message, MessageEntity, UserFromGetMe } from 'grammy/types';
+import type { Chat, Message, MessageEntity, Update, UserFromGetMe } from 'grammy/types';
 import {
   checkArticle,
   checkButtons,
@@ -31,7 +31,13 @@ export interface Call {
   readonly payload: Payload;
 }
 
+const unmodified =
+  'message is not modified: specified new message content and reply markup are exactly the same as a current content and reply markup of the message';
+const isSame = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
 const bad = (text: string): Refusal => new Refusal(400, `Bad Request: ${text}`);
+
+/** Which run of numbers a chat's messages are counted in. */
+const runOf = (chat: number): number | 'others' => (chat < -1_000_000_000_000 ? chat : 'others');
 
 /** The bytes of an upload: in process the library's own wrapping, over the wire the bytes. */
 const fileOf = (given: unknown): unknown =>
@@ -53,16 +59,31 @@ export class World {
   readonly refused: string[] = [];
   /** Faults to come, by method: each is used once. */
   readonly faults: { method: string; fault: Refusal | 'cut-before' | 'cut-after' }[] = [];
-  #messageId = 1000;
+  readonly #heard = new WeakSet<object>();
+  #ephemeral = 0;
+  /** The highest number given: a supergroup counts for itself, all other chats together. */
+  readonly #lastId = new Map<number | 'others', number>();
 
   /** Puts a message into a chat: one of a person, or the bot's. */
   put(message: Message): Message {
+    const { id } = message.chat;
+    this.#lastId.set(runOf(id), Math.max(this.#lastId.get(runOf(id)) ?? 0, message.message_id));
     this.messages.set(`${message.chat.id} ${message.message_id}`, message);
     return message;
   }
 
-  nextId(): number {
-    return ++this.#messageId;
+  /** Somebody writes or edits a message: a new one gets its number; one told of again has it. */
+  hear({ message, edited_message }: Partial<Update>): void {
+    const written = message ?? edited_message;
+    if (written === undefined || this.#heard.has(written)) return;
+    this.#heard.add(written);
+    if (message !== undefined) message.message_id = this.nextId(message.chat.id);
+    this.put(written);
+  }
+
+  /** The number of the next message of a chat. */
+  nextId(chat: number): number {
+    return (this.#lastId.get(runOf(chat)) ?? 0) + 1;
   }
 
   sent(method = 'sendMessage'): Payload[] {
@@ -104,7 +125,8 @@ export class World {
   /** The bot's own message that a call names. */
   #own(payload: Payload): Message {
     const old = this.messages.get(`${this.#chat(payload.chat_id)} ${payload.message_id}`);
-    if (old === undefined || old.from?.id !== me.id) throw bad('message to edit not found');
+    if (old === undefined) throw bad('message to edit not found');
+    if (old.from?.id !== me.id) throw bad("message can't be edited");
     return old;
   }
 
@@ -118,7 +140,7 @@ export class World {
       throw bad('message thread not found');
     checkButtons(payload.reply_markup, chat > 0);
     return this.put({
-      message_id: this.nextId(),
+      message_id: this.nextId(chat),
       date: Math.floor(Date.now() / 1000),
       chat: { id: chat, type: chat > 0 ? 'private' : 'supergroup' } as Chat,
       from: me,
@@ -137,7 +159,7 @@ export class World {
       if (onlyFor !== undefined && Number(payload.chat_id) > 0)
         throw bad('ephemeral messages are for groups');
       // An ephemeral message has the id 0.
-      const id = onlyFor === undefined ? {} : { message_id: 0, ephemeral_message_id: this.nextId() };
+      const id = onlyFor === undefined ? {} : { message_id: 0, ephemeral_message_id: ++this.#ephemeral };
       return this.#send(payload, { text: payload.text, entities: payload.entities, ...id });
     },
     sendDocument: payload => {
@@ -169,11 +191,25 @@ export class World {
         ...(payload.reply_markup && { reply_markup: payload.reply_markup }),
       } as Message);
     },
+    editMessageCaption: payload => {
+      const old = this.#own(payload);
+      if (old.caption === undefined) throw bad('there is no caption in the message to edit');
+      checkCaption(payload.caption, payload.caption_entities);
+      checkButtons(payload.reply_markup);
+      const { caption, caption_entities, reply_markup } = payload;
+      if (
+        isSame(
+          [old.caption, old.caption_entities, old.reply_markup],
+          [caption, caption_entities, reply_markup],
+        )
+      )
+        throw bad(unmodified);
+      return this.put({ ...old, caption, caption_entities, reply_markup } as Message);
+    },
     editMessageReplyMarkup: payload => {
       const { reply_markup: old, ...rest } = this.#own(payload);
       checkButtons(payload.reply_markup);
-      if (JSON.stringify(old ?? []) === JSON.stringify(payload.reply_markup ?? []))
-        throw bad('message is not modified');
+      if (isSame(old ?? [], payload.reply_markup ?? [])) throw bad(unmodified);
       return this.put({
         ...rest,
         ...(payload.reply_markup && { reply_markup: payload.reply_markup }),
@@ -189,15 +225,9 @@ export class World {
       checkText(payload.text);
       checkEntities(payload.text, payload.entities);
       checkButtons(payload.reply_markup);
-      const isSame = (a: unknown, b: unknown) => JSON.stringify(a ?? []) === JSON.stringify(b ?? []);
-      if (
-        old.text === payload.text &&
-        isSame(old.entities, payload.entities) &&
-        isSame(old.reply_markup, payload.reply_markup)
-      )
-        throw bad(
-          'message is not modified: specified new message content and reply markup are exactly the same as a current content and reply markup of the message',
-        );
+      const { text, entities, reply_markup } = payload;
+      if (isSame([old.text, old.entities, old.reply_markup], [text, entities, reply_markup]))
+        throw bad(unmodified);
       const { reply_markup: _, ...rest } = old;
       return this.put({
         ...rest,

@@ -1,0 +1,115 @@
+import type { Message } from 'grammy/types';
+import { beforeEach, describe, expect, test } from 'vitest';
+import { VolatileStore } from '#memory/volatile/store.ts';
+import { stage } from './fake/bot.ts';
+import { alone, group, kim, message, update } from './fake/people.ts';
+import { Refusal } from './fake/rules.ts';
+import { World } from './fake/world.ts';
+
+let world: World;
+let store: VolatileStore;
+beforeEach(() => {
+  world = new World();
+  store = new VolatileStore();
+});
+
+const question = (text = '/power fridge', chat: object = group) =>
+  update({ message: message(text, { chat } as never) as never });
+type Question = ReturnType<typeof question>;
+
+/** A process that answers, and dies before it can note which message that is. */
+async function answerAndDie(asked: Question): Promise<void> {
+  const first = stage({ world, store });
+  const finish = store.finish;
+  store.finish = () => Promise.reject(new Error('the process is dead'));
+  await first.give(asked).catch(() => {});
+  store.finish = finish;
+  await store.release(asked.update_id);
+}
+
+/** One that dies before it sends. */
+async function dieBeforeSending(asked: Question): Promise<void> {
+  const first = stage({ world, store });
+  first.bot.api.config.use(() => Promise.reject(new Error('the process is dead')));
+  const finish = store.finish;
+  store.finish = () => Promise.reject(new Error('the process is dead'));
+  await first.give(asked).catch(() => {});
+  store.finish = finish;
+  await store.release(asked.update_id);
+}
+
+const replies = (chat: number): Message[] => stage({ world, store }).answers(chat);
+const edits = (): number => world.sent('editMessageText').length;
+
+describe('an answer that nobody could note is looked for before it is said again', () => {
+  test.each([
+    ['a supergroup', group],
+    ['a private chat', alone],
+  ])('in %s, right behind its question', async (_where, chat) => {
+    const asked = question('/power fridge', chat);
+    await answerAndDie(asked);
+    await stage({ world, store }).give(asked);
+    expect(replies(chat.id)).toHaveLength(1);
+    expect(edits()).toBe(1);
+    const [answer] = replies(chat.id);
+    expect(await store.answerTo(String(chat.id), String(asked.message!.message_id))).toBe(
+      String(answer!.message_id),
+    );
+  });
+
+  test('behind what people wrote in between', async () => {
+    const asked = question();
+    world.hear(asked);
+    for (const text of ['morning', 'who has the kettle?', 'me'])
+      world.hear({ message: message(text, { from: kim }) as never });
+    await answerAndDie(asked);
+    await stage({ world, store }).give(asked);
+    expect(replies(group.id)).toHaveLength(1);
+    expect(edits()).toBe(4);
+  });
+
+  test('behind an answer to somebody else, which stays as it is', async () => {
+    const [first, second] = [question('/power fridge'), question('/power lights')];
+    world.hear(first);
+    world.hear(second);
+    await stage({ world, store }).give(first);
+    await answerAndDie(second);
+    await stage({ world, store }).give(second);
+    expect(replies(group.id).map(({ text }) => text?.split('\n')[0])).toEqual([
+      'Answer to Sam: fridge',
+      'Answer to Sam: lights',
+    ]);
+  });
+
+  test('where it is not there it is sent, and once', async () => {
+    const asked = question();
+    await dieBeforeSending(asked);
+    world.hear({ message: message('hello?', { from: kim }) as never });
+    await stage({ world, store }).give(asked);
+    expect(replies(group.id)).toHaveLength(1);
+  });
+
+  test('a private chat, whose numbers have gaps, is looked through a little way', async () => {
+    const asked = question('fridge', alone);
+    await dieBeforeSending(asked);
+    await stage({ world, store }).give(asked);
+    expect(replies(alone.id)).toHaveLength(1);
+    expect(edits()).toBe(20);
+  });
+
+  test('a refusal that tells nothing ends the looking, and it is sent', async () => {
+    const asked = question();
+    await dieBeforeSending(asked);
+    world.faults.push({ method: 'editMessageText', fault: new Refusal(400, 'Bad Request: odd') });
+    await stage({ world, store }).give(asked);
+    expect(replies(group.id)).toHaveLength(1);
+  });
+
+  test('what only its asker sees is sent again: it has no number', async () => {
+    const asked = question('/power help');
+    await answerAndDie(asked);
+    await stage({ world, store }).give(asked);
+    expect(edits()).toBe(0);
+    expect(world.sent()).toHaveLength(2);
+  });
+});
