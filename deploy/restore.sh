@@ -3,26 +3,28 @@
 # Stop the bot first. What is there now is set aside (SQLite) or replaced in one transaction (PostgreSQL).
 set -euo pipefail
 from="${1:?say which copy to put back: deploy/restore.sh FILE}"
-url="${DATABASE_URL:-sqlite:data/memory.db}"
+# shellcheck source=deploy/database.sh
+. "$(dirname "$0")/database.sh"
 [ -s "$from" ] || { echo "restore: there is nothing in $from" >&2; exit 1; }
 umask 077
 case "$url" in
   postgres://* | postgresql://*)
-    pg_restore --clean --if-exists --no-owner --single-transaction --dbname="$url" "$from" ;;
-  sqlite:*)
-    to="${url#sqlite:}"
-    to="${to%%\?*}"
-    "$(dirname "$0")/../node_modules/.bin/node" --input-type=module - "$from" <<'JS'
-import { DatabaseSync } from 'node:sqlite';
-const database = new DatabaseSync(process.argv[2], { readOnly: true });
-const { quick_check: verdict } = database.prepare('PRAGMA quick_check').get();
-database.close();
-if (verdict !== 'ok') throw new Error(`the copy is damaged: ${verdict}`);
-JS
-    aside="before-restore-$(date -u +%Y%m%dT%H%M%SZ)"
-    for part in "" -wal -shm; do [ ! -e "$to$part" ] || mv "$to$part" "$to.$aside$part"; done
-    mkdir -p "$(dirname "$to")"
-    cp "$from" "$to" ;;
-  *) echo "restore: DATABASE_URL must be sqlite:… or postgres://…" >&2; exit 1 ;;
+    # The whole script first: half of one, from a damaged copy, must not run.
+    sql="$(mktemp)"
+    trap 'rm -f "$sql"' EXIT
+    cat > "$sql" <<'SQL'
+DO $$ BEGIN
+  IF EXISTS (
+    SELECT FROM pg_stat_activity WHERE datname = current_database() AND application_name = 'billywatt'
+  ) THEN RAISE 'a bot is connected: stop the bot first'; END IF;
+END $$;
+SET client_min_messages = warning;
+DROP SCHEMA IF EXISTS billywatt CASCADE;
+SQL
+    pg_restore --no-owner --no-privileges --file=- "$from" >> "$sql"
+    psql --no-psqlrc --quiet --output=/dev/null --set=ON_ERROR_STOP=1 --single-transaction --file="$sql" \
+      --dbname="$url" ;;
+  sqlite:*) "$node" "$root/deploy/sqlite.mjs" restore "$url" "$from" ;;
+  *) echo "restore: nothing is kept with DATABASE_URL=$url" >&2; exit 1 ;;
 esac
 echo "restored from $from"
