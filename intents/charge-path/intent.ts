@@ -26,7 +26,7 @@ export const chargePath: Intent = {
     const isDcdc = cues.has('dcdc') || kinds.has('dcdc');
     const isIsolator = cues.has('isolator') || kinds.has('isolator');
     const isRated = facts.chargers?.some(c => c.currentA !== undefined || c.powerW !== undefined);
-    if (isDcdc && isIsolator) add('an isolator and a DC-DC charger', 4);
+    if (isDcdc && isIsolator) add('an isolator and a DC-DC charger', 4.5);
     if ((isDcdc || isIsolator) && (cues.has('ask-which') || cues.has('ask-compare')))
       add('asks which charger', 2);
     const isAlternator = cues.has('smart-alternator') || cues.has('alternator') || !!facts.alternator;

@@ -6,6 +6,7 @@ import {
   chargeAssumptions,
   chargeOf,
   dcdcInputA,
+  guessedBankAh,
 } from '#engine/charging/charge.ts';
 import { type Source, sourceAssumptions, sourceCurrentA } from '#engine/charging/source.ts';
 import { alternatorSpareA, chargeRow } from '#engine/charging/tables.ts';
@@ -46,9 +47,6 @@ export interface ChargeTime extends Explored<ChargeKey> {
   readonly absorptionV?: number;
 }
 
-/** A size to reckon with where none was told: twice what is missing, 100 Ah at least. */
-const guessAh = (missingAh: number): number => Math.max(100, Math.ceil((2.5 * missingAh) / 10) * 10);
-
 /** Sun for a panel that charges: current in full sun, A, and full-sun hours a day. */
 function sunFor(facts: Facts, sun: SolarCase, bank: Bank, values: Values, trace?: Trace) {
   const hours = peakSunHours(sun, values);
@@ -86,8 +84,7 @@ export function computeChargeTime(
   const use = useOf(facts, known?.voltageV ?? chemistryRow(chemistry ?? 'agm').nominalV);
   const daily = isDailyUse ? dailyUseAh(use, likely(useAssumptions(use))) : undefined;
   const missingAh = facts.chargeNeededAh ?? daily;
-  const guessed = guessAh(missingAh ?? 100);
-  const bank = known ?? bankOf([{ count: 1, capacityAh: guessed, chemistry }])!;
+  const bank = known ?? bankOf([{ count: 1, capacityAh: guessedBankAh(missingAh ?? 100), chemistry }])!;
   const charge: Charge = {
     bank,
     isSizeAssumed: !known,

@@ -19,8 +19,31 @@ const cableName = ({ conductor }: FuseSize): string => {
     : copper;
 };
 
+/** Whether the fuse spoken of does: it must guard the cable and carry the load. */
+function judge({ saidA, mostA, found, kind, figures }: FuseSize): 'yes' | 'no' | null {
+  if (kind !== undefined && !found.fits) return 'no';
+  if (saidA === undefined) return null;
+  if (mostA !== undefined && saidA > mostA) return 'no';
+  if (kind !== undefined && saidA < figures.current.value) return 'no';
+  return mostA === undefined ? null : 'yes';
+}
+
+/** What is said of the fuse that was spoken of. */
+function spoken(result: FuseSize): string | undefined {
+  const { saidA, mostA, figures, found } = result;
+  const verdict = judge(result);
+  if (saidA === undefined || verdict === null || !found.fits) return undefined;
+  const fuse = `${significant(saidA)} A`;
+  if (verdict === 'yes') return `Yes: a ${fuse} fuse guards ${cableName(result)}.`;
+  return mostA !== undefined && saidA > mostA
+    ? `No: ${cableName(result)} would burn before a ${fuse} fuse blows; it may have ${plain(mostA)} A at most.`
+    : `No: a ${fuse} fuse would blow at ${plain(figures.current.value)} A.`;
+}
+
 function headline(result: FuseSize): string {
   const { found, kind, figures } = result;
+  const told = spoken(result);
+  if (told) return told;
   const rating = `${plain(found.fuse.ratingA)} A`;
   if (kind === undefined) return `At most ${rating} on ${cableName(result)} (${kindOf(result)}).`;
   if (!found.fits)
@@ -59,7 +82,7 @@ export function answerFuseSize(result: FuseSize): Reply {
   return {
     headline: headline(result),
     lines: lines(result),
-    verdict: result.kind !== undefined && !result.found.fits ? 'no' : null,
+    verdict: judge(result),
     figures: { fuseRating: figure(rating, 'A') },
     ...reasons(result),
     cautions,

@@ -23,15 +23,24 @@ export interface FuseSize extends Explored<FuseKey> {
   readonly carriesA?: number;
   readonly found: Protected;
   readonly hasMotor: boolean;
+  /** The largest fuse that the cable told may have, A. */
+  readonly mostA?: number;
+  /** The fuse spoken of, A. */
+  readonly saidA?: number;
   /** Rated current, where the fuse has to stand more of it, A. */
   readonly ratedA?: number;
 }
 
 /** The fuse (A) for what hangs on it, never above what its cable carries. */
-export function computeFuseSize(facts: Facts, setting: Pick<Setting, 'recalled' | 'mainsV'>): FuseSize {
+export function computeFuseSize(
+  facts: Facts,
+  setting: Pick<Setting, 'recalled' | 'mainsV'> & { readonly said?: Setting['said'] },
+): FuseSize {
   const kind = circuitKindOf(facts, setting.recalled);
   const conductor = conductorOf(facts.cable);
-  if (kind === undefined) return byCable(conductor!);
+  const mostA = conductor && largestFuseOn(conductor.areaMm2)?.ratingA;
+  const spoken = { mostA, saidA: setting.said?.fuseA };
+  if (kind === undefined) return { ...byCable(conductor!), ...spoken };
   const told = facts.systemVoltageV ?? facts.batteries?.find(b => b.voltageV)?.voltageV ?? 12;
   const voltageV = told > 36 ? 48 : told > 18 ? 24 : 12;
   const circuit: Circuit = { kind, use: circuitUseOf(kind, facts), facts, voltageV, mainsV: setting.mainsV };
@@ -45,6 +54,7 @@ export function computeFuseSize(facts: Facts, setting: Pick<Setting, 'recalled' 
   const { ratedA, continuousA } = circuitCurrents(circuit, likely);
   return {
     ...explored,
+    ...spoken,
     kind,
     conductor,
     carriesA: conductor && ampacityA(conductor.areaMm2),

@@ -1,6 +1,6 @@
 import { type Bank, bankOf } from '#engine/battery/bank.ts';
 import { chargeRateC } from '#engine/battery/limits.ts';
-import { type Charge, chargeAssumptions, chargeOf } from '#engine/charging/charge.ts';
+import { type Charge, chargeAssumptions, chargeOf, guessedBankAh } from '#engine/charging/charge.ts';
 import {
   generatorAssumptions,
   generatorRatingW,
@@ -44,12 +44,13 @@ function onOutlet(facts: Facts, isCharging: boolean): readonly Load[] {
 
 /** What a generator must give (W), and how long (h) it has to run to charge. */
 export function computeGenerator(facts: Facts, setting: Pick<Setting, 'recalled' | 'mainsV'>): Generator {
-  const told = facts.chargers?.find(c => c.kind === 'generator');
+  const generator = facts.chargers?.find(c => c.kind === 'generator');
   const charger = facts.chargers?.find(c => c.kind === 'mains' || c.kind === 'dcdc');
   const bank = bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV);
   const areLoadsSaid = !!facts.loads?.length && !setting.recalled.has('loads');
   const outlet = areLoadsSaid ? onOutlet(facts, charger !== undefined || bank !== undefined) : [];
-  const hasCharger = charger !== undefined || (bank !== undefined && outlet.length === 0);
+  const isToFill = bank !== undefined || facts.chargeNeededAh !== undefined;
+  const hasCharger = charger !== undefined || (isToFill && outlet.length === 0);
   const use = useOf(facts, bank?.voltageV ?? 12, setting.mainsV);
   const isSocTold = bank?.stateOfChargePercent !== undefined;
   const isDailyUse =
@@ -58,7 +59,8 @@ export function computeGenerator(facts: Facts, setting: Pick<Setting, 'recalled'
     (facts.dailyUseAh !== undefined ||
       facts.dailyUseWh !== undefined ||
       (!!facts.loads?.length && outlet.length === 0));
-  const chemistry = bank?.chemistry ?? 'agm';
+  const told = facts.batteries?.find(b => b.chemistry)?.chemistry;
+  const chemistry = bank?.chemistry ?? told ?? 'agm';
   const row = chargeRow(chemistry);
   const blocks = Math.max(1, Math.round((bank?.voltageV ?? 12) / 12.4));
   const site = { altitudeM: facts.altitudeM, ambientC: facts.ambientC };
@@ -66,13 +68,15 @@ export function computeGenerator(facts: Facts, setting: Pick<Setting, 'recalled'
     kind: 'mains',
     currentA: charger?.currentA,
     powerW: charger?.powerW,
-    generatorW: told?.powerW,
+    generatorW: generator?.powerW,
     ...site,
     row,
     blocks,
   };
-  const missingAh = facts.chargeNeededAh ?? (isDailyUse ? 1 : undefined);
-  const reckoned = bank ?? bankOf([{ count: 1, capacityAh: 100, chemistry }])!;
+  const missingAh =
+    facts.chargeNeededAh ?? (isDailyUse ? dailyUseAh(use, likely(useAssumptions(use))) : undefined);
+  const reckoned =
+    bank ?? bankOf([{ count: 1, capacityAh: guessedBankAh(missingAh ?? 40), chemistry: told }])!;
   const charge: Charge = {
     bank: reckoned,
     isSizeAssumed: !bank,
@@ -127,10 +131,10 @@ export function computeGenerator(facts: Facts, setting: Pick<Setting, 'recalled'
   return {
     ...explored,
     bank,
-    ratingW: told?.powerW,
+    ratingW: generator?.powerW,
     // A tenth in hand; where one was told and is short, a bigger one.
     sizeW: generatorSizeFor(
-      Math.max(1.1 * generatorPower.value, told?.powerW === undefined ? 0 : told.powerW + 1),
+      Math.max(1.1 * generatorPower.value, generator?.powerW === undefined ? 0 : generator.powerW + 1),
     ),
     hasCharger,
     isChargerAssumed: hasCharger && charger === undefined,

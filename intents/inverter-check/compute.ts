@@ -44,10 +44,15 @@ export interface InverterCheck extends Explored<InverterKey> {
   readonly fit?: Fit;
 }
 
-/** Loads that go through the inverter: those on mains, else those told in watts. */
+/** Loads that go through the inverter: those on mains, else those told in watts, else a charger for something else. */
 function through(facts: Facts): readonly Load[] {
   const mains = facts.loads?.filter(load => load.supply === 'ac') ?? [];
-  return mains.length > 0 ? mains : (facts.loads?.filter(load => load.powerW !== undefined) ?? []);
+  if (mains.length > 0) return mains;
+  const told = facts.loads?.filter(load => load.powerW !== undefined) ?? [];
+  if (told.length > 0) return told;
+  return (facts.chargers ?? []).flatMap(({ kind, powerW }) =>
+    kind === 'mains' && powerW ? [{ name: 'charger', count: 1, supply: 'ac', powerW } as const] : [],
+  );
 }
 
 /** Hours a load runs, where told: its own, or the time of the question. */
@@ -55,8 +60,11 @@ const hoursOf = (load: Load, facts: Facts): number | undefined =>
   load.hoursPerDay ?? (load.minutesPerDay === undefined ? facts.durationH : load.minutesPerDay / 60);
 
 /** Will the inverter run it (W), and what does it take from the battery (A, Ah). Without loads: what it takes flat out. */
-export function computeInverterCheck(facts: Facts, setting: Pick<Setting, 'mainsV'>): InverterCheck {
-  const loads = through(facts);
+export function computeInverterCheck(
+  facts: Facts,
+  setting: Pick<Setting, 'mainsV' | 'recalled'>,
+): InverterCheck {
+  const loads = through(setting.recalled.has('chargers') ? { ...facts, chargers: undefined } : facts);
   const { powerW: ratingW, surgeW, wave } = facts.inverter ?? {};
   const bank = bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV);
   const outlet = { loads, mainsV: setting.mainsV ?? 230 };

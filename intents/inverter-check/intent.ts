@@ -7,6 +7,7 @@ import { computeInverterCheck } from './compute.ts';
 const takes = [
   'loads',
   'inverter',
+  'chargers',
   'batteries',
   'arrangement',
   'systemVoltageV',
@@ -63,6 +64,8 @@ export const inverterCheck: Intent = {
     if (cues.has('solar') || facts.solar?.length) add('speaks of solar', -2);
     if (said.claims.length > 1 || cues.has('ask-who-is-right')) add('an argument', -3);
     if (said.conversion) add('is a conversion', -2);
+    if (cues.has('ask-what-size') && cues.has('battery') && facts.inverter?.powerW === undefined)
+      add('asks the size of a battery', -2);
     if (cues.has('own-statement') && !cues.has('question-mark') && !isAsking) add('tells the rig', -3);
     return found;
   },

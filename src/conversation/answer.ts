@@ -27,6 +27,8 @@ export interface Told {
   /** Another name than the question's: a question back is 'unclear'. */
   readonly name?: Answer['intent'];
   readonly isWorkingShown?: boolean;
+  /** The temperature of the talk, °C. */
+  readonly ambientC?: number;
   /** It is a plain no to something dangerous, told in the person's language. */
   readonly isUnsafe?: boolean;
   /** Told without notes on how it was read: the question before, told another way. */
@@ -41,7 +43,7 @@ export function toAnswer(intent: Intent, reply: Reply, told: Told): Answer {
   const warns = speech(language);
   const isWhole = language === words.language || told.isUnsafe;
   const only = isWhole ? [] : [warns.say('only-english', 'Only in English so far.')];
-  const codes = [...new Set([...dangers(said), ...(reply.cautions ?? [])])];
+  const codes = [...new Set([...dangers(said, told.ambientC), ...(reply.cautions ?? [])])];
   const full: Reply = told.isBare
     ? { ...reply, lines: [...(reply.lines ?? []), ...only] }
     : { ...reply, lines: [...(reply.lines ?? []), ...notes(said, words), ...only], cautions: codes };

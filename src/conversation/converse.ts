@@ -5,11 +5,11 @@ import { cut } from '#answer/text.ts';
 import { intentNamed } from '#intents';
 import type { Intent, Setting } from '#intents/intent.ts';
 import { read } from '#language/read.ts';
-import type { Context, Said } from '#language/said.ts';
-import type { Facts } from '#rig/rig.ts';
+import type { Context, Cue, Said } from '#language/said.ts';
+import type { Facts, Rig } from '#rig/rig.ts';
 import { toAnswer, wordsOf } from './answer.ts';
 import { askBack, isAskingBack, missingOf, unsafe } from './ask-back.ts';
-import { candidates, threshold } from './choose.ts';
+import { type Candidate, candidates, threshold } from './choose.ts';
 import { dangers, isAbout } from './dangers.ts';
 import { isAsking, isFollowUp, turn } from './follow-up.ts';
 import { languageOf, setLanguage, talkLanguage } from './language.ts';
@@ -49,7 +49,7 @@ export function converse(kept: Memory, message: Message, options: Options = {}):
     language: talkLanguage(memory, message.from),
   };
   if (message.location && message.text.trim() === '') return here(memory, message, context, options);
-  const heard = inLesson(read(message.text, context), memory, message);
+  const heard = contradicting(inLesson(read(message.text, context), memory, message), memory, message);
   const said = memory.last && isFollowUp(heard, memory.last) ? withStandIns(memory.last, heard) : heard;
   const again = setLanguage(memory, said) ?? replay(memory, message, said, options);
   if (again) return again;
@@ -84,6 +84,16 @@ function inLesson(said: Said, memory: Memory, message: Message): Said {
   const isAnswer = said.cues.has('quiz-answer') || said.choice !== undefined;
   if (!isAnswer || (isOpen && !tells)) return said;
   return { ...said, cues: new Set([...said.cues].filter(cue => cue !== 'quiz-answer')), choice: undefined };
+}
+
+/** "No, it's 12 amps", said against somebody else's number, is a claim and no slip of one's own. */
+function contradicting(said: Said, { claims }: Memory, { from }: Message): Said {
+  const [slip] = said.corrections;
+  const who = personKey(from);
+  const isAgainst = claims.some(claim => claim.unit === slip?.unit && claim.who !== who);
+  if (!slip || slip.from !== undefined || !isAgainst || said.corrections.length > 1) return said;
+  const cues = new Set([...said.cues].filter(cue => cue !== 'correction'));
+  return { ...said, cues, corrections: [], claims: [{ who, value: slip.to, unit: slip.unit! }] };
 }
 
 /** Several answers to one message: the first as data, the texts one below the other. */
@@ -131,8 +141,8 @@ function replay(memory: Memory, message: Message, said: Said, options: Options):
 function take(memory: Memory, message: Message, said: Said, options: Options): Taken {
   const last = memory.last;
   const follows = isFollowUp(said, last);
-  const found = candidates(said, last, follows).filter(c => c.weight >= threshold);
   const rig = rigFor(memory, said, message.from, message.kind);
+  const found = questionsFor(said, last, follows, rig?.rig);
   const stated = resolveLoads(said, rig?.rig);
   let first: Taken | undefined;
   for (const { intent, weight } of found) {
@@ -144,7 +154,8 @@ function take(memory: Memory, message: Message, said: Said, options: Options): T
     const claims = said.claims.length > 0 ? said.claims : intent.name === 'settle' ? memory.claims : [];
     const owner =
       rig && rig.key !== '' && rig.key !== ownKey(message.from, message.kind) ? rig.key : undefined;
-    const setting = settingOf(memory, message, said, options, { recalled, owner, claims });
+    const asked = follows && last?.isCheck && !isAsking(said) ? withCue(said, 'ask-can-it') : said;
+    const setting = settingOf(memory, message, asked, options, { recalled, owner, claims });
     const taken: Taken = { intent, facts: pick(facts, intent.takes), setting, last };
     if (intent.needs.safeParse(taken.facts).success) return taken;
     first ??= taken;
@@ -153,6 +164,24 @@ function take(memory: Memory, message: Message, said: Said, options: Options): T
   const setting = settingOf(memory, message, said, options, { recalled: new Set(), claims: said.claims });
   return { intent: intentNamed('unclear'), facts: {}, setting, last };
 }
+
+/** Which questions it may be: by what it says, else together with the gear it is said about ("will it cope for a week?"). */
+function questionsFor(
+  said: Said,
+  last: Last | undefined,
+  follows: boolean,
+  rig: Rig | undefined,
+): Candidate[] {
+  const isLikely = ({ weight }: Candidate): boolean => weight >= threshold;
+  const found = candidates(said, last, follows).filter(isLikely);
+  const says = Object.keys(said.facts).length > 0 || isAsking(said);
+  const gear = rig ?? last?.facts;
+  if (found.length > 0 || !says || !gear) return found;
+  const whole = { ...said, facts: { ...gear, ...said.facts } };
+  return candidates(whole, last, follows).filter(c => isLikely(c) && c.intent.name !== 'rig');
+}
+
+const withCue = (said: Said, cue: Cue): Said => ({ ...said, cues: new Set([...said.cues, cue]) });
 
 const pick = (facts: Facts, keys: readonly (keyof Facts)[]): Facts =>
   Object.fromEntries(keys.flatMap(key => (facts[key] === undefined ? [] : [[key, facts[key]]]))) as Facts;
@@ -163,7 +192,8 @@ function answer(memory: Memory, message: Message, said: Said, taken: Taken): Con
   const parsed = intent.needs.safeParse(facts);
   const missing = missingOf(parsed);
   // Somebody about to do harm is not asked for numbers first.
-  const codes = dangers(said);
+  const { ambientC } = facts;
+  const codes = dangers(said, ambientC);
   const isUnsafe = missing.length > 0 && codes.length > 0;
   const isBack = !isUnsafe && (missing.length > 0 || isAskingBack(said));
   const language = languageOf(memory, said);
@@ -178,6 +208,6 @@ function answer(memory: Memory, message: Message, said: Said, taken: Taken): Con
   const done = { intent, facts, reply, setting, missing: missing.map(({ ask }) => ask), isBack };
   return {
     memory: remember(memory, message, said, done),
-    answer: toAnswer(intent, reply, { said, language, name, isWorkingShown, isUnsafe }),
+    answer: toAnswer(intent, reply, { said, language, name, isWorkingShown, isUnsafe, ambientC }),
   };
 }

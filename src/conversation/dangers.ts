@@ -31,14 +31,17 @@ const questionOf: Partial<Record<CautionCode, IntentName>> = {
 export const isAbout = (intent: IntentName, codes: readonly CautionCode[]): boolean =>
   codes.some(code => questionOf[code] === intent);
 
-/** The cautions that a message itself calls for. */
-export function dangers(said: Said): CautionCode[] {
+/**
+ * The cautions that a message itself calls for.
+ * @param ambientC the temperature of the talk, °C, where it was told before
+ */
+export function dangers(said: Said, ambientC = said.facts.ambientC): CautionCode[] {
   const found: CautionCode[] = [];
   for (const cue of said.cues) {
     const code = cautionOf[cue];
     if (code) found.push(code);
   }
-  const { ambientC, batteries } = said.facts;
+  const { batteries } = said.facts;
   const isCold = ambientC !== undefined && ambientC < 5;
   const isLithium = said.cues.has('lfp') || !!batteries?.some(b => b.chemistry === 'lfp');
   if (isCold && isLithium && said.cues.has('charge')) found.push('lithium-cold');

@@ -1,6 +1,7 @@
+import { intentNamed } from '#intents';
 import type { Cue, Said } from '#language/said.ts';
 import type { MergeMode } from '#rig/merge.ts';
-import { correct, mergeBatteries, mergeFacts, removeFrom } from '#rig/merge.ts';
+import { correct, isSameName, mergeBatteries, mergeFacts, removeFrom } from '#rig/merge.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { Last } from './memory.ts';
 
@@ -43,17 +44,49 @@ const asking: readonly Cue[] = [
 
 export const isAsking = (said: Said): boolean => asking.some(cue => said.cues.has(cue));
 
+/** Words of somebody who tells what they have, and turns nothing. */
+const telling: readonly Cue[] = ['rig', 'save', 'show', 'own-statement', 'mine', 'forget', 'change'];
+/** "And 3?", "what about 5 then": a number alone turns the question before. */
+const mostWordsOfNumber = 3;
+/** Longer messages stand for themselves. */
+const mostWords = 12;
+
+/** What the question before takes; a run time may get sun and driving as well, and is a trip then. */
+const takenBy = (last: Last): readonly (keyof Facts)[] => [
+  ...intentNamed(last.intent).takes,
+  ...(last.intent === 'run-time' ? intentNamed('trip').takes : []),
+  ...turning,
+];
+
+/** "Agm", "pwm controller", "add the lights", "take the freezer off", after a question that takes such a thing. */
+function turnsGear(said: Said, last: Last): boolean {
+  const keys = Object.keys(said.facts) as (keyof Facts)[];
+  const isShort = said.words <= mostWords && said.claims.length === 0;
+  if (!isShort || isAsking(said) || telling.some(cue => said.cues.has(cue))) return false;
+  if (keys.length === 0)
+    return said.removed.some(name => !!last.facts.loads?.some(l => isSameName(l.name, name)));
+  const taken = takenBy(last);
+  return keys.every(key => taken.includes(key));
+}
+
 /** Does the message only turn the question before: "what if lithium", "make it 5 days", "75 not 57"? */
 export function isFollowUp(said: Said, last: Last | undefined): boolean {
   if (!last) return false;
   if (said.corrections.length > 0) return true;
+  const isNumber = said.numbers.length === 1 && said.words <= mostWordsOfNumber;
+  if (isNumber && said.loose.length === 0 && Object.keys(said.facts).length === 0 && !isAsking(said))
+    return true;
+  if (last.intent === 'convert' && said.words <= mostWordsOfNumber + 2 && !isAsking(said)) return true;
+  if (said.hoursOff !== undefined) return true;
   const keys = Object.keys(said.facts) as (keyof Facts)[];
   const brings = keys.length > 0 || said.bareLoads.length > 0 || said.removed.length > 0;
   if (turns.some(cue => said.cues.has(cue)))
     return brings || said.numbers.length > 0 || said.loose.length > 0;
   if (last.asked)
     return (brings || said.numbers.length > 0 || said.loose.length > 0) && !said.cues.has('rig');
-  return keys.length > 0 && !isAsking(said) && keys.every(key => turning.includes(key));
+  return (
+    (keys.length > 0 && !isAsking(said) && keys.every(key => turning.includes(key))) || turnsGear(said, last)
+  );
 }
 
 function mode(said: Said): MergeMode {

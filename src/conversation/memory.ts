@@ -17,6 +17,18 @@ export const lastSchema = z.strictObject({
   at: z.number(),
   /** The language it was asked in; absent: English. */
   language: z.string().max(8).optional(),
+  /** What was to be converted, so that "and at 24 V" can change it. */
+  conversion: z
+    .strictObject({
+      value: z.number(),
+      unit: z.string().max(20),
+      to: z.string().max(20).optional(),
+      voltageV: z.number().optional(),
+      hours: z.number().optional(),
+    })
+    .optional(),
+  /** It asked whether something does ("will 160 W keep it going?"): what turns it asks that too. */
+  isCheck: z.boolean().optional(),
   /** What the question back was about, where the bot asked one: the names of the missing needs. */
   asked: z.array(z.string()).max(10).optional(),
 });

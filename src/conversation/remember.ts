@@ -33,7 +33,8 @@ export function remember(memory: Memory, message: Message, said: Said, done: Don
   if (wish?.rigs) next = { ...next, rigs: changedRigs(next.rigs, wish.rigs), last: undefined };
   if (wish?.lesson)
     next = { ...next, lessons: { ...next.lessons, [from]: { ...wish.lesson, done: [...wish.lesson.done] } } };
-  if (done.intent.name === 'rig')
+  // "It's minus 5 here this morning": no question, and the next one is asked in that cold.
+  if (done.intent.name === 'rig' || done.intent.name === 'unclear')
     next = {
       ...next,
       passing: sound(factsSchema, passingOf(next.passing, said.facts)),
@@ -56,6 +57,8 @@ const lastOf = (message: Message, said: Said, done: Done): Last => ({
   from: personKey(message.from),
   at: message.at.getTime(),
   language: said.language,
+  conversion: said.conversion && { ...said.conversion },
+  isCheck: done.setting.said.cues.has('ask-can-it') ? true : undefined,
   asked: done.isBack ? done.missing.slice(0, 10) : undefined,
 });
 

@@ -1,8 +1,11 @@
-import type { Said } from '#language/said.ts';
+import type { Conversion, Said } from '#language/said.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { Last } from './memory.ts';
 
 type Loose = Said['loose'][number];
+
+const chargeIntents: readonly Last['intent'][] = ['charge-time', 'generator', 'charge-path'];
+const wireIntents: readonly Last['intent'][] = ['cable-size', 'fuse-size'];
 
 /** What "a 40 amp one", "2,400 watts" means in the question before: the thing of that kind that was spoken of. */
 function thingOf(last: Last, { value, unit }: Loose): Facts {
@@ -12,7 +15,9 @@ function thingOf(last: Last, { value, unit }: Loose): Facts {
   switch (unit) {
     case 'A':
       if (charger) return { chargers: [{ kind: charger.kind, currentA: value }] };
-      if (cable?.currentA !== undefined) return { cable: { currentA: value } };
+      if (chargeIntents.includes(last.intent)) return { chargers: [{ kind: 'mains', currentA: value }] };
+      if (cable?.currentA !== undefined || wireIntents.includes(last.intent))
+        return { cable: { currentA: value } };
       return load
         ? { loads: [{ name: load.name, count: load.count, supply: load.supply, currentA: value }] }
         : {};
@@ -39,16 +44,66 @@ function thingOf(last: Last, { value, unit }: Loose): Facts {
   }
 }
 
-/** "Make it 5": the time of the question before, in the unit it was most likely said in. */
+/** "Make it 5", "and 3?": as many of what was counted, else the time of the question before, in the unit it was most likely said in. */
 function bareNumber(last: Last, value: number): Facts {
-  const { durationH } = last.facts;
-  if (durationH === undefined || value <= 0) return {};
+  const { durationH, batteries, solar } = last.facts;
+  if (value <= 0) return {};
+  const isCount = Number.isInteger(value) && value <= mostCount;
+  if (last.intent === 'battery-bank' && batteries?.length === 1 && isCount)
+    return { batteries: [{ ...batteries[0]!, count: value }] };
+  if (last.intent === 'solar-yield' && solar?.length === 1 && isCount)
+    return { solar: [{ ...solar[0]!, count: value }] };
+  if (durationH === undefined) return {};
   return { durationH: durationH >= 24 ? value * 24 : value };
+}
+
+const mostCount = 20;
+
+/** "Sorry, there's two of them": a number put right that is how many there are. */
+function counted(last: Last, said: Said, count: number): Said {
+  const facts = bareNumber(last, count);
+  return Object.keys(facts).length === 0
+    ? said
+    : { ...said, corrections: [], facts: { ...said.facts, ...facts } };
+}
+
+/** "What if I turn it off for 10 h": the one load of the question before runs the rest of the day. */
+function offFor({ facts: { loads } }: Last, hoursOff: number): Facts {
+  return loads?.length === 1 ? { loads: [{ ...loads[0]!, hoursPerDay: 24 - hoursOff }] } : {};
+}
+
+/** "Make it 10 mins" said of the one load that had a time, where the question had none. */
+function loadTime({ facts: { loads, durationH } }: Last, said: Said): Facts | undefined {
+  const [load, ...others] = loads ?? [];
+  const time = said.facts.durationH;
+  if (!load || others.length > 0 || durationH !== undefined || time === undefined || time > 24)
+    return undefined;
+  if (Object.keys(said.facts).length > 1 || (load.minutesPerDay ?? load.hoursPerDay) === undefined)
+    return undefined;
+  const { minutesPerDay: _minutes, hoursPerDay: _hours, ...rest } = load;
+  return {
+    loads: [time < 1 ? { ...rest, minutesPerDay: Math.round(time * 60) } : { ...rest, hoursPerDay: time }],
+  };
+}
+
+/** "And at 24 V?", "and 500 W?": the conversion of before with another number. */
+function converted(last: Conversion, said: Said): Conversion {
+  const voltageV = said.facts.systemVoltageV ?? said.facts.volts ?? last.voltageV;
+  const value = said.loose.find(one => one.unit === last.unit)?.value ?? last.value;
+  return { ...last, value, ...(voltageV !== undefined && { voltageV }) };
 }
 
 /** A follow-up whose number stands for a thing of the question before, read as that thing. */
 export function withStandIns(last: Last, said: Said): Said {
-  if (Object.keys(said.facts).length > 0 || said.corrections.length > 0) return said;
+  const timed = said.cues.has('make-it') ? loadTime(last, said) : undefined;
+  if (timed) return { ...said, facts: timed };
+  if (said.hoursOff !== undefined)
+    return { ...said, facts: { ...said.facts, ...offFor(last, said.hoursOff) } };
+  if (last.conversion) return { ...said, conversion: converted(last.conversion, said) };
+  const [slip, ...others] = said.corrections;
+  if (slip && slip.unit === undefined && slip.from === undefined && others.length === 0)
+    return counted(last, said, slip.to);
+  if (Object.keys(said.facts).length > 0 || slip) return said;
   const [loose] = said.loose;
   const [number] = said.numbers;
   const facts = loose ? thingOf(last, loose) : number !== undefined ? bareNumber(last, number) : {};

@@ -1,6 +1,7 @@
 import { assemble } from './passes/assemble.ts';
 import { banks } from './passes/banks.ts';
 import { batteries } from './passes/batteries.ts';
+import { blankets } from './passes/blankets.ts';
 import { cable } from './passes/cable.ts';
 import { calendar } from './passes/calendar.ts';
 import { claims } from './passes/claims.ts';
@@ -64,6 +65,7 @@ export const passes: readonly Pass[] = [
   seasons,
   counts,
   eachOwn,
+  blankets,
   daily,
   batteries,
   draws,
@@ -132,6 +134,8 @@ function said(state: State): Said {
     lesson,
     bareLoads,
     issues,
+    fuseA,
+    hoursOff,
     language,
     speak,
     trace,
@@ -163,6 +167,8 @@ function said(state: State): Said {
     loose,
     numbers: bare,
     issues,
+    fuseA,
+    hoursOff,
     language,
     speak,
     words,

@@ -162,6 +162,10 @@ export interface Said {
   readonly lesson?: { readonly number?: number; readonly topic?: string };
   /** Loads named without any figure ("will it run the coffee machine"): same shape, no draw. */
   readonly bareLoads: readonly Load[];
+  /** The rating of a fuse spoken of, A: "can I put a 60 A fuse on it". */
+  readonly fuseA?: number;
+  /** Hours a day that something stays off, where no load is named with it: "what if I turn it off for 10 h". */
+  readonly hoursOff?: number;
   /** A number with a unit that found no owner; kept so that an intent or a follow-up may use it. */
   readonly loose: readonly { readonly value: number; readonly unit: string }[];
   /** Bare numbers without any unit. */

@@ -93,6 +93,8 @@ export interface State extends Words {
   readonly loads: NonNullable<Facts['loads']>;
   readonly bareLoads: NonNullable<Facts['loads']>;
   readonly issues: Issue[];
+  fuseA: number | undefined;
+  hoursOff: number | undefined;
   language: string | undefined;
   speak: string | undefined;
   readonly trace: string[];
@@ -193,6 +195,8 @@ export const createState = (text: string, context: Context, tokens: Token[]): St
   loads: [],
   bareLoads: [],
   issues: [],
+  fuseA: undefined,
+  hoursOff: undefined,
   language: undefined,
   speak: undefined,
   trace: [],

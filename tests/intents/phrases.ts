@@ -15,15 +15,19 @@ const span = z
 
 const claim = z.strictObject({ who: z.string(), value: z.number(), unit: z.string() });
 
+const gear = {
+  loads: z.array(loadSchema.partial()).optional(),
+  batteries: z.array(batterySchema.partial()).optional(),
+  solar: z.array(solarSchema.partial()).optional(),
+  chargers: z.array(chargerSchema.partial()).optional(),
+};
+
 /** What a message means, as far as a row cares to say: any of the keys, and any of the keys within. */
 export const meansSchema = factsSchema
   .extend({
-    loads: z.array(loadSchema.partial()),
-    batteries: z.array(batterySchema.partial()),
-    solar: z.array(solarSchema.partial()),
-    chargers: z.array(chargerSchema.partial()),
+    ...gear,
     claims: z.array(claim.partial()),
-    rig: rigSchema,
+    rig: rigSchema.extend(gear),
   })
   .partial();
 

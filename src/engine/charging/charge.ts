@@ -31,6 +31,10 @@ export interface Charge {
   readonly temperatureC?: number;
 }
 
+/** A bank (Ah) to reckon with where none was told: two and a half times what is missing, 100 Ah at least. */
+export const guessedBankAh = (missingAh: number): number =>
+  Math.max(100, Math.ceil((2.5 * missingAh) / 10) * 10);
+
 const named = (
   name: string,
   [value, low, high]: readonly [number, number, number],

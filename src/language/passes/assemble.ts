@@ -18,6 +18,7 @@ export function assemble(state: State): void {
     else if (one.kind === 'solar') panel(one, solar);
     else if (one.kind === 'charger') charger(state, one, chargers);
     else if (one.kind === 'inverter') inverter(state, one);
+    else if (one.kind === 'fuse' && one.currentA > 0) state.fuseA = one.currentA;
   }
   if (state.loads.length > 0) facts.loads = state.loads;
   // "two batteries, a 100Ah AGM and a 120Ah lithium": the two are those told behind.

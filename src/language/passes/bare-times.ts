@@ -38,9 +38,11 @@ export function bareTime(state: State, at: number, before: Token | undefined): B
   const found = unitLexicon.find(state, from);
   if (found?.value.dimension !== 'time') return undefined;
   const { value: unit, length } = found;
-  if (unit.factor < 1 || (wordAt(state, from).endsWith('s') && !state.tokens[from]!.hasApostrophe))
-    return undefined;
   const end = from + length;
+  // "An hours drive": the apostrophe is often left out.
+  const isOwner =
+    state.tokens[from]!.hasApostrophe || (word === 'an' && wordAt(state, end).startsWith('driv'));
+  if (unit.factor < 1 || (wordAt(state, from).endsWith('s') && !isOwner)) return undefined;
   if (unit.factor >= 48) {
     if (unit.factor === 168 && !isArticle && word !== 'week') return undefined;
     if (before?.kind === 'number' || before?.kind === 'quantity') return undefined;

@@ -165,6 +165,8 @@ const denials = list(`
   no nah nope rubbish wrong bull bullshit never naw bollocks nonsense crap disagree nup noway hardly
 `);
 
+const boasts = list('easy easily tops max guaranteed comfortably');
+
 /** Token of the figure that the speaker states as a result, or −1 as undefined. */
 export function result(state: State): number | undefined {
   const { tokens } = state;
@@ -179,6 +181,7 @@ export function result(state: State): number | undefined {
     }
     if (word === 'is' && isToldTwice(state, i)) return i + 1;
     if (resultVerbs.has(word) && i > 0) for (let k = i + 1; k < i + 4; k++) if (figure(state, k)) return k;
+    if (boasts.has(word) && quantityAt(state, i - 1)?.unit.dimension === 'time') return i - 1;
     if (word === 'need' && /^(you|youd|youll)$/.test(wordAt(state, i - 1)))
       for (let k = i + 1; k < i + 4; k++)
         if (
@@ -204,7 +207,7 @@ export function result(state: State): number | undefined {
 function isToldTwice(state: State, at: number): boolean {
   const result = quantityAt(state, at + 1);
   const load = state.things.find(one => one.kind === 'load' && one.end === at);
-  const own = load && quantityAt(state, load.at - 1);
+  const own = quantityAt(state, load ? load.at - 1 : at - 1);
   const pair = `${own?.unit.dimension} ${result?.unit.dimension}`;
   return pair === 'power current' || pair === 'current power';
 }

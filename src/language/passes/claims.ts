@@ -116,6 +116,7 @@ function ownsThing(state: State, at: number): boolean {
   );
   if (thing)
     return !(
+      (thing.kind === 'solar' && textAt(state, at + 1) === 'of') ||
       thing.kind === 'fuse' ||
       thing.kind === 'cable' ||
       (thing.kind === 'battery' && dimension === 'charge') ||

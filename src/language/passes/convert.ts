@@ -28,7 +28,7 @@ export function convert(state: State): void {
   if (!value) return;
   if (asked) {
     if (asked.unit.symbol === value.unit.symbol && asked.unit.dimension === value.unit.dimension) return;
-    if (asked.how === 'many' && hasThing) return;
+    if (asked.how === 'many' && (hasThing || value.unit.dimension === 'time')) return;
     if (asked.how === 'many' && !isEquated(state, value)) return;
     if (values.length > 1 && !(asked.how === 'in')) return;
     if (state.claims.length > 0 && asked.how === 'many') return;

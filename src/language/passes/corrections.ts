@@ -16,7 +16,22 @@ interface Figure {
 
 /** "75 not 57", "its 100 not 120", "*75", "I meant 75 Ah": the wrong number and the right one. */
 export function corrections(state: State): void {
-  if (!contrast(state)) single(state);
+  if (!contrast(state) && !otherKind(state)) single(state);
+}
+
+/** "its an agm not lithium", "not gel, agm": the kind that it isn't goes. */
+function otherKind(state: State): boolean {
+  if (state.tokens.length > mostTokens) return false;
+  const kinds = state.things.filter(one => one.gear?.chemistry !== undefined);
+  const wrong = kinds.find(one => {
+    const before = /^(a|an)$/.test(wordAt(state, one.at - 1)) ? one.at - 2 : one.at - 1;
+    return wordAt(state, before) === 'not';
+  });
+  const isTold = kinds.some(one => one.gear!.chemistry !== wrong?.gear?.chemistry);
+  if (!wrong || !isTold) return false;
+  wrong.isDropped = true;
+  state.cues.add('correction');
+  return true;
 }
 
 function figureAt(state: State, at: number): Figure | undefined {

@@ -47,6 +47,11 @@ function before(state: State, at: number, floor: number): number {
   let [quantities, words] = [0, 0];
   for (let i = at - 1; i >= floor; i--) {
     const token = state.tokens[i]!;
+    // "group 27" is a size of case.
+    if (token.kind === 'number' && wordAt(state, i - 1) === 'group') {
+      i--;
+      continue;
+    }
     if (token.kind === 'number')
       return isCount(token.value) && !token.isClock && words < 4 ? take(state, i) : 0;
     if (token.kind === 'quantity') {

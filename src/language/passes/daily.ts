@@ -1,4 +1,4 @@
-import { type Quantity, type State, wordAt } from '../state.ts';
+import { type Quantity, type State, type Thing, wordAt } from '../state.ts';
 import { list } from '../words/list.ts';
 import { mismatch } from './batteries.ts';
 import { isPutBack } from './refill.ts';
@@ -64,6 +64,15 @@ function refill(state: State, quantity: Quantity): void {
     mismatch(state, quantity, 'charge to put back', `${quantity.value} Ah`);
 }
 
+/** "12ah a day for the diesel heater": the thing that it is for. */
+function forThing(state: State, { at }: Quantity): Thing | undefined {
+  const isArticle = /^(the|my|our|a)$/.test(wordAt(state, at + 2));
+  if (wordAt(state, at + 1) !== 'for' || !isArticle) return undefined;
+  return state.things.find(
+    one => one.kind === 'load' && one.at === at + 3 && one.currentA === 0 && one.powerW === 0,
+  );
+}
+
 function ofDay(state: State, quantity: Quantity): void {
   const { facts, things, segments } = state;
   const isEnergy = quantity.unit.dimension === 'energy' || quantity.unit.dimension === 'power';
@@ -89,7 +98,11 @@ function ofDay(state: State, quantity: Quantity): void {
       one.powerW === 0 &&
       one.segment === segment,
   );
-  if (load && !isWhole) {
+  const other = forThing(state, quantity);
+  if (other) {
+    if (isEnergy) other.perDayWh = quantity.value;
+    else other.perDayAh = quantity.value;
+  } else if (load && !isWhole) {
     if (isEnergy) load.perDayWh = quantity.value;
     else load.perDayAh = quantity.value;
   } else if (isEnergy) facts.dailyUseWh = quantity.value;

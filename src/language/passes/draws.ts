@@ -33,9 +33,9 @@ export function give(one: Thing, quantity: Quantity): void {
 
 /** Gives amps and watts to loads, panels, chargers, inverters; makes loads and panels of those that name none. */
 export function draws(state: State): void {
+  mainsWord(state);
   mainsAmps(state);
   bmsAmps(state);
-  blankets(state);
   shared(state);
   const groups = bySegment(state, one => (isQuantity(one) ? isDraw(one) : one.kind !== 'battery'));
   let before: Thing[] = [];
@@ -49,20 +49,6 @@ export function draws(state: State): void {
     if (here.length > 0) before = [...before.slice(-2), ...here];
   }
   for (const quantity of state.quantities) if (!quantity.taken && isDraw(quantity)) alone(state, quantity);
-}
-
-/** A blanket under the sun, or of more watts than any bed wants, is a folding panel. */
-const leastPanelW = 80;
-const foldable = new Set(['blanket', 'portable', 'foldable', 'folding', 'suitcase']);
-function blankets(state: State): void {
-  const isSunny = state.cues.has('solar') || state.cues.has('sun') || state.cues.has('ask-yield');
-  for (const one of state.things) {
-    if (!foldable.has(one.name) || one.powerW > 0) continue;
-    const watts = quantityAt(state, one.at - 1) ?? quantityAt(state, one.end);
-    if (!isSunny && !(watts?.unit.dimension === 'power' && watts.value >= leastPanelW)) continue;
-    one.kind = 'solar';
-    state.cues.add('solar');
-  }
 }
 
 const mostFromBms = 4;
@@ -81,6 +67,17 @@ function bmsAmps(state: State): void {
         !state.things.some(other => other.kind === 'load' && other.at === at + 1),
     );
     if (own) own.taken = 'bms';
+  }
+}
+
+/** "A 60 W mains telly": what kind of telly, and no thing of its own. */
+function mainsWord(state: State): void {
+  for (const [i, one] of state.things.entries()) {
+    const next = state.things[i + 1];
+    if (!one.gear?.cues.includes('mains') || one.kind !== 'other') continue;
+    if (next?.kind !== 'load' || next.at !== one.end) continue;
+    one.isDropped = true;
+    next.isAc = true;
   }
 }
 
@@ -183,6 +180,8 @@ function alone(state: State, quantity: Quantity): void {
     /^(nonstop|steady|constant|continuous|draw|all)$/.test(textAt(state, quantity.at + 1)) ||
     quantity.per === 'hour' ||
     facts.durationH !== undefined ||
+    cues.has('ask-total') ||
+    (state.claims.length > 0 && cues.has('statement')) ||
     isAsked(state);
   if (!isLoad) return;
   const made = isCharging(state)

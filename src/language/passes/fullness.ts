@@ -57,8 +57,14 @@ function half(state: State, at: number): void {
   const before = wordAt(state, at - 1);
   if (halves.has(next)) setCharge(state, at, 50);
   else if (next === 'the' && wordAt(state, at + 2) === 'time') dutyOf(state, at, 50);
-  else if (goals.has(before) && wordAt(state, at - 2) === 'down') state.facts.depthOfDischargePercent ??= 50;
-  else if (before === 'at' && !quantityAt(state, at + 1) && state.things.some(one => one.kind === 'battery'))
+  else if (goals.has(before) && wordAt(state, at - 2) === 'down') {
+    if (state.cues.has('charge') || state.cues.has('charger')) setCharge(state, at, 50);
+    else state.facts.depthOfDischargePercent ??= 50;
+  } else if (
+    before === 'at' &&
+    !quantityAt(state, at + 1) &&
+    state.things.some(one => one.kind === 'battery')
+  )
     setCharge(state, at, 50);
 }
 

@@ -112,8 +112,22 @@ function wordNumber(state: State, at: number): Read | undefined {
       end++;
     }
   }
+  if (found.value.kind === 'phrase' && value >= 100) [value, end] = withRest(state, value, end);
   [value, end] = scaled(state, value, end);
   return { value, end };
+}
+
+/** "… hundred and twenty five": what follows a hundred or a thousand. */
+function withRest(state: State, from: number, at: number): [number, number] {
+  const joint = wordAt(state, at) === 'and' ? at + 1 : at;
+  const small = lexicon.find(state, joint);
+  const isRest =
+    small && (small.value.kind === 'ten' || small.value.kind === 'one') && small.value.value < 100;
+  if (!isRest) return [from, at];
+  const end = joint + small.length;
+  const unit = small.value.kind === 'ten' ? ones[wordAt(state, end)] : undefined;
+  const value = from + small.value.value;
+  return unit && unit < 10 ? [value + unit, end + 1] : [value, end];
 }
 
 /** "two hundred and fifty", "2 thousand", "two and a half". */
@@ -122,19 +136,7 @@ function scaled(state: State, from: number, at: number): [number, number] {
   let end = at;
   const scale = scales[wordAt(state, end)];
   if (scale && value < 1000) {
-    value *= scale;
-    end++;
-    const joint = wordAt(state, end) === 'and' ? end + 1 : end;
-    const small = lexicon.find(state, joint);
-    if (small && (small.value.kind === 'ten' || small.value.kind === 'one') && small.value.value < 100) {
-      value += small.value.value;
-      end = joint + small.length;
-      const unit = small.value.kind === 'ten' ? ones[wordAt(state, end)] : undefined;
-      if (unit && unit < 10) {
-        value += unit;
-        end++;
-      }
-    }
+    [value, end] = withRest(state, value * scale, end + 1);
   }
   if (
     wordAt(state, end) === 'and' &&

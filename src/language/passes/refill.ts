@@ -24,6 +24,7 @@ export function isPutBack(state: State, quantity: Quantity): boolean {
     quantity.unit.dimension === 'energy' ||
     quantity.unit.dimension === 'current'
   ) {
+    if (wordAt(state, quantity.at - 1) === 'down' && quantity.unit.dimension === 'charge') return true;
     for (let i = Math.max(0, quantity.at - 3); i < quantity.at + 3; i++)
       if (i !== quantity.at && backWords.has(wordAt(state, i)) && !isOther(state, quantity, i)) return true;
   }

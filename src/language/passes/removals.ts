@@ -27,6 +27,7 @@ export function removals(state: State): void {
     const word = wordAt(state, i);
     if (swapping.has(word)) swap(state, i);
     if (!removing.has(word)) continue;
+    if (word === 'bin' && wordAt(state, i - 1) === 'chilly') continue;
     if (word === 'drop' && (state.cues.has('ask-drop') || state.cues.has('cable'))) continue;
     let next = i + 1;
     let hasParticle = false;

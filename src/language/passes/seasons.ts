@@ -4,7 +4,7 @@ import { list } from '../words/list.ts';
 import { table } from '../words/table.ts';
 
 /** The middle month of each season south of the equator; north of it half a year later. */
-const middle = table({ summer: 1, autumn: 4, winter: 7, spring: 10, fall: 4 });
+const middle = table({ summers: 1, winters: 7, summer: 1, autumn: 4, winter: 7, spring: 10, fall: 4 });
 const leads = list('in this next mid during over late early of the deep through for all');
 /** "last winter" tells a tale; "fall" and "spring" are everyday words too. */
 const doubtful = list('fall spring');

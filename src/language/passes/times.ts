@@ -48,11 +48,32 @@ function duration(state: State, quantity: Quantity): void {
   state.isWeakDuration = quantity.isWeak;
 }
 
+/** "Turn it off at night for 10 hrs", "off for 8 hours": how long before the time the word may stand. */
+const mostToOff = 6;
+
+/** Hours that a thing stays off: the rest of the day it runs. */
+function isOff(state: State, { at, value, unit }: Quantity): boolean {
+  if (unit.symbol !== 'h' || value <= 0 || value >= 24) return false;
+  for (let i = at - 1; i >= Math.max(0, at - mostToOff); i--) {
+    if (state.sentences[i] !== state.sentences[at]) return false;
+    if (wordAt(state, i) === 'off')
+      return i + 1 === at || /^(for|at|overnight|during|about|around|all)$/.test(wordAt(state, i + 1));
+  }
+  return false;
+}
+
 /** Hours or minutes: of the load beside them, of a group of loads, else of the whole question. */
 function ofLoads(state: State, quantity: Quantity): void {
   const { facts, things } = state;
   const segment = state.segments[quantity.at]!;
   const isDay = quantity.per === 'day';
+  if (isOff(state, quantity)) {
+    quantity.taken = 'load';
+    const own = things.findLast(one => isLoad(one) && one.at < quantity.at && !hasTime(one));
+    if (own) own.hours = 24 - quantity.value;
+    else state.hoursOff = quantity.value;
+    return;
+  }
   const isWhole = lasting.has(wordAt(state, quantity.at - 1)) && !isDay;
   const isOfStarter = state.cues.has('starter') && !isDay;
   const loads = things.filter(one => isLoad(one));

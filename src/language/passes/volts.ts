@@ -165,7 +165,7 @@ function bare(state: State): void {
     cues.has('volts') ||
     (cues.has('full') && state.quantities.length === 0) ||
     cues.has('flat-battery');
-  if (!talks) return;
+  if (!talks && !cues.has('battery')) return;
   for (let i = 0; i < tokens.length; i++) {
     const token = tokens[i]!;
     if (
@@ -179,15 +179,29 @@ function bare(state: State): void {
     const isDecimal = token.text.includes('.');
     if (
       !isDecimal &&
-      !(isReadBefore(state, i) && token.value >= 11 && token.value <= 15 && cues.has('ask-charge-level'))
+      !(
+        talks &&
+        isReadBefore(state, i) &&
+        token.value >= 11 &&
+        token.value <= 15 &&
+        cues.has('ask-charge-level')
+      )
     )
       continue;
+    if (!talks && !isOnBattery(state, i)) continue;
     state.facts.volts = token.value;
     token.isKnown = true;
     token.text = 'volts';
     return;
   }
 }
+
+/** "12.4 on the battery", "the battery's at 12.1": nothing else has so much. */
+const isOnBattery = (state: State, at: number): boolean =>
+  state.tokens[at]!.value >= 10.5 &&
+  state.tokens[at]!.value <= 14.8 &&
+  ((wordAt(state, at + 1) === 'on' && /^(the|my|our|a)$/.test(wordAt(state, at + 2))) ||
+    isReadBefore(state, at));
 
 function taken(state: State): void {
   const { cues, facts } = state;
