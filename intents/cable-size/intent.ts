@@ -1,6 +1,7 @@
 import type { Facts } from '#rig/rig.ts';
 import type { Evidence, Intent } from '../intent.ts';
 import { type Need, needs } from '../needs.ts';
+import { isFirst } from '../order.ts';
 import { answerAmpacity } from './ampacity.ts';
 import { answerCableSize } from './answer.ts';
 import { computeCableSize } from './compute.ts';
@@ -58,7 +59,8 @@ export const cableSize: Intent = {
     if (lengthM !== undefined && currentA !== undefined) add('a length and a current', 1);
     if (lengthM !== undefined && cues.has('ask-what-size')) add('asks what size, for a length', 1);
     if (cues.has('cable') && cues.has('ask-what-size')) add('asks what cable', 1);
-    if (cues.has('fuse')) add('speaks of a fuse', -4);
+    if (cues.has('fuse'))
+      add('speaks of a fuse', isFirst(said, 'fuse', 'cable') && !cues.has('ask-drop') ? -7 : -4);
     if (cues.has('ask-how-long') && lengthM === undefined) add('asks how long', -2);
     if (said.claims.length > 1 || cues.has('ask-who-is-right')) add('an argument', -4);
     if (cues.has('learn')) add('wants a lesson', -4);

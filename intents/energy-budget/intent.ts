@@ -34,7 +34,14 @@ export const energyBudget: Intent = {
     if (cues.has('ask-how-long') || cues.has('last')) add('asks how long', -3);
     if (cues.has('ask-what-size')) add('asks what size', -3);
     if (cues.has('ask-yield') || cues.has('solar') || facts.solar?.length) add('speaks of solar', -2);
-    if (cues.has('charge') || facts.chargers?.length) add('speaks of charging', -2);
+    const isOfUse = cues.has('ask-total') && hasLoads;
+    if ((cues.has('charge') && !isOfUse) || facts.chargers?.length) add('speaks of charging', -2);
+    if (cues.has('fuse') || cues.has('cable')) add('speaks of a fuse or a cable', -3);
+    const isTimed = facts.loads?.every(
+      load => load.hoursPerDay !== undefined || load.minutesPerDay !== undefined,
+    );
+    if (isTimed && cues.has('question-mark') && !hasCapacity(facts))
+      add('asks something of loads with their hours', 1);
     if (said.conversion) add('is a conversion', -3);
     if (facts.inverter?.powerW !== undefined) add('an inverter’s size', -1);
     return found;

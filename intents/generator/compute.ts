@@ -62,7 +62,7 @@ export function computeGenerator(facts: Facts, setting: Pick<Setting, 'recalled'
   const told = facts.batteries?.find(b => b.chemistry)?.chemistry;
   const chemistry = bank?.chemistry ?? told ?? 'agm';
   const row = chargeRow(chemistry);
-  const blocks = Math.max(1, Math.round((bank?.voltageV ?? 12) / 12.4));
+  const blocks = Math.max(1, Math.round((bank?.voltageV ?? facts.systemVoltageV ?? 12) / 12.4));
   const site = { altitudeM: facts.altitudeM, ambientC: facts.ambientC };
   const source: Source = {
     kind: 'mains',

@@ -86,9 +86,16 @@ function chartOf(facts: RunTimeFacts, { bank, figures }: RunTime, setting: Setti
   return chargeChart(trip, { title: title.replace(/\.$/, ''), note });
 }
 
+/** Whether each load has its hours. */
+const isTimed = ({ loads }: RunTimeFacts): boolean =>
+  !!loads?.length && loads.every(load => load.hoursPerDay !== undefined || load.minutesPerDay !== undefined);
+
 /** Words for a run time. */
-export function answerRunTime(facts: RunTimeFacts, result: RunTime, setting: Setting): Reply {
+export function answerRunTime(told: RunTimeFacts, result: RunTime, setting: Setting): Reply {
   const { runTime, usableCapacity, dailyUse } = result.figures;
+  // "6 hours of it, enough?": one such day is what is asked for.
+  const isOfOneDay = told.durationH === undefined && setting.said.cues.has('ask-can-it') && isTimed(told);
+  const facts = isOfOneDay ? { ...told, durationH: 24 } : told;
   const wantedH = facts.durationH;
   const verdict = wantedH === undefined ? null : enough(runTime, wantedH);
   const w = words(setting.language);

@@ -36,7 +36,10 @@ export function candidates(said: Said, last: Last | undefined, isFollowUp: boole
     }
     // A run time that gets sun or driving is a trip: only the hour-by-hour balance takes both.
     if (intent.name === 'trip' && isFollowUp && last?.intent === 'run-time' && brings(said))
-      evidence.push({ because: 'sun or driving joins the run time before', weight: weightOf(said, last) + 0.5 });
+      evidence.push({
+        because: 'sun or driving joins the run time before',
+        weight: weightOf(said, last) + 0.5,
+      });
     // What turns a question is not gear to keep: "what if I use my mate's 120 Ah lithium".
     if (intent.name === 'rig' && isFollowUp && !said.cues.has('rig') && !said.cues.has('save'))
       evidence.push({ because: 'but turns the question before', weight: -4 });

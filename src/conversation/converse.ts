@@ -27,6 +27,9 @@ export interface Conversed {
   readonly answer: Answer;
 }
 
+const mostWordsOfStop = 2;
+const mostWordsOfWhy = 9;
+
 /** What a message was taken for, before it is answered. */
 interface Taken {
   readonly intent: Intent;
@@ -77,9 +80,15 @@ function here(memory: Memory, message: Message, context: Context, options: Optio
   ]);
 }
 
-/** "A" and "c, 24 volts" answer a quiz only where one is open, and never while gear is told ("a 1.5A fridge too"). */
-function inLesson(said: Said, memory: Memory, message: Message): Said {
-  const isOpen = memory.lessons[personKey(message.from)]?.isQuiz ?? false;
+/**
+ * "A" and "c, 24 volts" answer a quiz only where one is open, and never while gear is told ("a 1.5A fridge too").
+ * "Stop" stops a lesson; among other words it may mean anything else.
+ */
+function inLesson(told: Said, memory: Memory, message: Message): Said {
+  const lesson = memory.lessons[personKey(message.from)];
+  const isOpen = lesson?.isQuiz ?? false;
+  const isStray = told.cues.has('stop') && told.words > mostWordsOfStop && !lesson?.isOpen;
+  const said = isStray ? { ...told, cues: new Set([...told.cues].filter(cue => cue !== 'stop')) } : told;
   const tells = !!said.facts.loads?.length || !!said.facts.batteries?.length;
   const isAnswer = said.cues.has('quiz-answer') || said.choice !== undefined;
   if (!isAnswer || (isOpen && !tells)) return said;
@@ -118,7 +127,8 @@ function joined(done: readonly Conversed[]): Conversed {
 function replay(memory: Memory, message: Message, said: Said, options: Options): Conversed | undefined {
   const { last } = memory;
   if (!last || last.asked || Object.keys(said.facts).length > 0 || said.term !== undefined) return undefined;
-  const isWorking = said.cues.has('ask-working') || (said.cues.has('ask-why') && said.words <= 6);
+  const isWorking =
+    said.cues.has('ask-working') || (said.cues.has('ask-why') && said.words <= mostWordsOfWhy);
   const isSimpler = said.cues.has('simpler') && !memory.lessons[personKey(message.from)]?.isOpen;
   if (!isWorking && !isSimpler) return undefined;
   const intent = intentNamed(last.intent);
@@ -194,7 +204,7 @@ function answer(memory: Memory, message: Message, said: Said, taken: Taken): Con
   // Somebody about to do harm is not asked for numbers first.
   const { ambientC } = facts;
   const codes = dangers(said, ambientC);
-  const isUnsafe = missing.length > 0 && codes.length > 0;
+  const isUnsafe = missing.length > 0 && codes.some(code => code !== 'medical');
   const isBack = !isUnsafe && (missing.length > 0 || isAskingBack(said));
   const language = languageOf(memory, said);
   const reply = isUnsafe

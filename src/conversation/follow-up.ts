@@ -24,6 +24,7 @@ const turning: readonly (keyof Facts)[] = [
   'depthOfDischargePercent',
   'without',
   'skyLastDays',
+  'voltsTaken',
 ];
 const asking: readonly Cue[] = [
   'ask-how-long',
@@ -46,8 +47,9 @@ export const isAsking = (said: Said): boolean => asking.some(cue => said.cues.ha
 
 /** Words of somebody who tells what they have, and turns nothing. */
 const telling: readonly Cue[] = ['rig', 'save', 'show', 'own-statement', 'mine', 'forget', 'change'];
+const mostWordsOfCheck = 6;
 /** "And 3?", "what about 5 then": a number alone turns the question before. */
-const mostWordsOfNumber = 3;
+const mostWordsOfNumber = 5;
 /** Longer messages stand for themselves. */
 const mostWords = 12;
 
@@ -62,7 +64,10 @@ const takenBy = (last: Last): readonly (keyof Facts)[] => [
 function turnsGear(said: Said, last: Last): boolean {
   const keys = Object.keys(said.facts) as (keyof Facts)[];
   const isShort = said.words <= mostWords && said.claims.length === 0;
-  if (!isShort || isAsking(said) || telling.some(cue => said.cues.has(cue))) return false;
+  if (!isShort || isAsking(said)) return false;
+  // "I have measured it": a cable's length is nothing that one has.
+  const isOfCable = keys.length === 1 && keys[0] === 'cable';
+  if (!isOfCable && telling.some(cue => said.cues.has(cue))) return false;
   if (keys.length === 0)
     return said.removed.some(name => !!last.facts.loads?.some(l => isSameName(l.name, name)));
   const taken = takenBy(last);
@@ -77,7 +82,12 @@ export function isFollowUp(said: Said, last: Last | undefined): boolean {
   if (isNumber && said.loose.length === 0 && Object.keys(said.facts).length === 0 && !isAsking(said))
     return true;
   if (last.intent === 'convert' && said.words <= mostWordsOfNumber + 2 && !isAsking(said)) return true;
-  if (said.hoursOff !== undefined) return true;
+  if (said.hoursOff !== undefined || said.count !== undefined) return true;
+  // "Will it hold up?", "is that ok?": of what was just told.
+  const isCheck = said.cues.has('ask-can-it') || said.cues.has('last');
+  const isEmpty =
+    Object.keys(said.facts).length === 0 && said.bareLoads.length === 0 && said.loose.length === 0;
+  if (isCheck && isEmpty && said.words <= mostWordsOfCheck && !isAsking(said)) return true;
   const keys = Object.keys(said.facts) as (keyof Facts)[];
   const brings = keys.length > 0 || said.bareLoads.length > 0 || said.removed.length > 0;
   if (turns.some(cue => said.cues.has(cue)))
@@ -94,13 +104,61 @@ function mode(said: Said): MergeMode {
   return 'change';
 }
 
+/** "Its 1.4", "30 watts": a draw without a name is that of the one load spoken of; a humidifier is part of its CPAP. */
+function asNamed({ facts: { loads = [] } }: Last, said: Said): Said {
+  const isMore = said.cues.has('add') || said.cues.has('and-with');
+  const cpap = loads.find(load => load.name === 'cpap');
+  const named = said.facts.loads?.map(load => {
+    if (cpap && load.name === 'humidifier') return { ...load, name: cpap.name };
+    return load.name === 'load' && loads.length === 1 && !isMore ? { ...load, name: loads[0]!.name } : load;
+  });
+  return named ? { ...said, facts: { ...said.facts, loads: named } } : said;
+}
+
+/** "What if I just run the fan": of the loads of before only those named. */
+function onlyNamed(facts: Facts, said: Said): Facts {
+  const kept = facts.loads?.filter(load => said.bareLoads.some(one => isSameName(one.name, load.name)));
+  const isTimed = said.bareLoads.some(
+    load => load.hoursPerDay !== undefined || load.minutesPerDay !== undefined,
+  );
+  return said.cues.has('only') && !isTimed && kept?.length ? { ...facts, loads: kept } : facts;
+}
+
+/** "Plus another 30 Ah a day", "add the freezer": what comes on top of a day's use that was told as one number. */
+function withUseBefore(facts: Facts, said: Said): Facts {
+  const { dailyUseAh, dailyUseWh, loads } = facts;
+  const isMore = said.cues.has('add') || said.cues.has('and-with');
+  const brings =
+    !!said.facts.loads?.length || said.facts.dailyUseAh !== undefined || said.facts.dailyUseWh !== undefined;
+  if (!isMore || !brings || loads || (dailyUseAh === undefined && dailyUseWh === undefined)) return facts;
+  const before = {
+    name: 'what was told',
+    count: 1,
+    supply: 'dc' as const,
+    ...(dailyUseAh === undefined ? { energyWhPerDay: dailyUseWh } : { chargeAhPerDay: dailyUseAh }),
+  };
+  return { ...facts, dailyUseAh: undefined, dailyUseWh: undefined, loads: [before] };
+}
+
+/** The same of what is told now: "another 30 Ah a day" joins the loads of before as one of them. */
+function asLoad({ facts }: Said): Facts {
+  const { dailyUseAh, dailyUseWh, ...rest } = facts;
+  if (dailyUseAh === undefined && dailyUseWh === undefined) return facts;
+  const use = dailyUseAh === undefined ? { energyWhPerDay: dailyUseWh } : { chargeAhPerDay: dailyUseAh };
+  return { ...rest, loads: [...(rest.loads ?? []), { name: 'the rest', count: 1, supply: 'dc', ...use }] };
+}
+
 /** The facts of the question before, with what the message changes. */
-export function turn(last: Last, said: Said): Facts {
+export function turn(last: Last, heard: Said): Facts {
+  const said = asNamed(last, heard);
   const isAnswer = last.asked !== undefined && !said.cues.has('add');
   let facts = correct(last.facts, said.corrections);
-  facts = removeFrom(facts, said.removed);
-  const loads = [...(said.facts.loads ?? []), ...said.bareLoads];
-  const { loads: _loads, ...rest } = said.facts;
+  facts = onlyNamed(removeFrom(facts, said.removed), said);
+  facts = withUseBefore(facts, said);
+  const isOnTop = facts.loads !== undefined && (said.cues.has('add') || said.cues.has('and-with'));
+  const told = isOnTop ? asLoad(said) : said.facts;
+  const loads = [...(told.loads ?? []), ...said.bareLoads];
+  const { loads: _loads, ...rest } = told;
   const changes: Facts = loads.length > 0 ? { ...rest, loads } : rest;
   // "and the toaster, 900 W" asked of an inverter is another question of the same kind, not one more load.
   const replaces = last.intent === 'inverter-check' && !said.cues.has('add') && !said.cues.has('and-with');

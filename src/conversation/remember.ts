@@ -28,7 +28,7 @@ export function remember(memory: Memory, message: Message, said: Said, done: Don
   const wish = done.isBack ? undefined : done.reply.remember;
   if (wish?.forget === 'chat') return emptyMemory();
   const from = personKey(message.from);
-  let next: Memory = { ...memory, claims: keepClaims(memory.claims, said) };
+  let next: Memory = { ...memory, claims: keepClaims(memory, said, personKey(message.from)) };
   if (wish?.forget === 'me') next = withoutPerson(next, done.setting.ownKey, from);
   if (wish?.rigs) next = { ...next, rigs: changedRigs(next.rigs, wish.rigs), last: undefined };
   if (wish?.lesson)
@@ -62,10 +62,27 @@ const lastOf = (message: Message, said: Said, done: Done): Last => ({
   asked: done.isBack ? done.missing.slice(0, 10) : undefined,
 });
 
-const keepClaims = (old: readonly Claim[], said: Said): Claim[] =>
-  [...old.filter(c => !said.claims.some(n => n.who === c.who && n.unit === c.unit)), ...said.claims].slice(
-    -claimsKept,
-  );
+function keepClaims({ claims: old, last }: Memory, said: Said, from: string): Claim[] {
+  const told = said.claims.length > 0 ? said.claims : guessOf(said, last, from);
+  const isRenewed = (claim: Claim): boolean =>
+    told.some(one => one.who === claim.who && one.unit === claim.unit);
+  return [...old.filter(claim => !isRenewed(claim)), ...told].slice(-claimsKept);
+}
+
+/** "2 hours", said by somebody else after "how long will it last?": a guess, which may be argued about later. */
+function guessOf({ facts, words }: Said, last: Last | undefined, from: string): Claim[] {
+  const { durationH, ...rest } = facts;
+  const isGuess = durationH !== undefined && Object.keys(rest).length === 0 && words <= mostWordsOfGuess;
+  const isHowLong = last?.intent === 'run-time' && last.from !== from && last.facts.durationH === undefined;
+  if (!isGuess || !isHowLong) return [];
+  return [
+    durationH < 48
+      ? { who: from, value: durationH, unit: 'h' }
+      : { who: from, value: durationH / 24, unit: 'days' },
+  ];
+}
+
+const mostWordsOfGuess = 4;
 
 function changedRigs(old: Memory['rigs'], change: Readonly<Record<string, Rig | null>>): Memory['rigs'] {
   const rigs = { ...old };

@@ -28,7 +28,10 @@ export function sourcesOf(
 ): readonly (Facts | undefined)[] {
   const { last, passing } = memory;
   // An argument is about the very question before, its days and its goal included.
-  const earlier = last && !follows ? (isArgument ? last.facts : carried(last.facts)) : undefined;
+  // "What size would we need instead": for as long as before.
+  const isInstead = said.cues.has('ask-what-size') && Object.keys(said.facts).length === 0;
+  const isWhole = isArgument || isInstead;
+  const earlier = last && !follows ? (isWhole ? last.facts : carried(last.facts)) : undefined;
   // "My rig", "dad's": the rig named beats the talk; else the talk is nearer than the rig.
   if (said.owner !== undefined || said.cues.has('rig')) return [rig, passing];
   return [passing, earlier, rig];

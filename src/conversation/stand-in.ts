@@ -8,7 +8,7 @@ const chargeIntents: readonly Last['intent'][] = ['charge-time', 'generator', 'c
 const wireIntents: readonly Last['intent'][] = ['cable-size', 'fuse-size'];
 
 /** What "a 40 amp one", "2,400 watts" means in the question before: the thing of that kind that was spoken of. */
-function thingOf(last: Last, { value, unit }: Loose): Facts {
+function thingOf(last: Last, { value, unit, isDaily }: Loose): Facts {
   const { chargers, loads, cable, solar, inverter } = last.facts;
   const [charger] = chargers ?? [];
   const [load] = loads ?? [];
@@ -36,9 +36,11 @@ function thingOf(last: Last, { value, unit }: Loose): Facts {
     case 'mm²':
       return { cable: { areaMm2: value } };
     case '%':
-      return { targetChargePercent: value };
+      return last.intent === 'energy-budget' && load
+        ? { loads: [{ ...load, dutyPercent: value }] }
+        : { targetChargePercent: value };
     case 'h':
-      return { durationH: value };
+      return isDaily && load ? { loads: [{ ...load, hoursPerDay: value }] } : { durationH: value };
     default:
       return {};
   }
@@ -53,8 +55,49 @@ function bareNumber(last: Last, value: number): Facts {
     return { batteries: [{ ...batteries[0]!, count: value }] };
   if (last.intent === 'solar-yield' && solar?.length === 1 && isCount)
     return { solar: [{ ...solar[0]!, count: value }] };
+  if (last.intent === 'inverter-check' && value >= leastInverterW && !last.facts.inverter?.powerW)
+    return { inverter: { powerW: value } };
+  const [battery] = batteries ?? [];
+  // "With the 20,000 one": a power bank is told in mAh.
+  if (battery?.energyWh !== undefined && value >= leastMilliAh)
+    return { batteries: [{ ...battery, energyWh: (value / 1000) * cellV }] };
   if (durationH === undefined) return {};
   return { durationH: durationH >= 24 ? value * 24 : value };
+}
+
+const leastInverterW = 100;
+const leastMilliAh = 2000;
+/** Cells of power banks: what their mAh are counted at. */
+const cellV = 3.7;
+
+/** "There are six of those": of the one thing that was spoken of. */
+function manyOf({ facts: { loads, batteries, solar } }: Last, count: number): Facts {
+  if (loads?.length === 1) return { loads: [{ ...loads[0]!, count }] };
+  if (solar?.length === 1) return { solar: [{ ...solar[0]!, count }] };
+  return batteries?.length === 1 ? { batteries: [{ ...batteries[0]!, count }] } : {};
+}
+
+/** "Oh and 8 hours": where the days are known already, how long the one load runs. */
+function nightTime({ facts: { loads, durationH } }: Last, said: Said): Facts | undefined {
+  const [load, ...others] = loads ?? [];
+  const time = said.facts.durationH;
+  const isOnly = Object.keys(said.facts).length === 1 && time !== undefined && time < leastDayH;
+  if (!isOnly || !load || others.length > 0 || (durationH ?? 0) < 24) return undefined;
+  if (load.hoursPerDay !== undefined || load.minutesPerDay !== undefined || said.cues.has('make-it'))
+    return undefined;
+  return { loads: [{ ...load, hoursPerDay: time }] };
+}
+
+/** From here on a time is one of days, h. */
+const leastDayH = 20;
+
+/** "If we get it down to 2 kWh": of a day's use that was told in energy, not of a battery. */
+function useInstead({ facts: { dailyUseWh, batteries } }: Last, { facts, cues }: Said): Facts | undefined {
+  const [battery] = facts.batteries ?? [];
+  const isOnly = Object.keys(facts).length === 1 && battery?.energyWh !== undefined;
+  const isUse =
+    dailyUseWh !== undefined && !!batteries?.length && cues.has('what-if') && !cues.has('battery');
+  return isOnly && isUse ? { dailyUseWh: battery.energyWh } : undefined;
 }
 
 const mostCount = 20;
@@ -89,7 +132,7 @@ function loadTime({ facts: { loads, durationH } }: Last, said: Said): Facts | un
 /** "And at 24 V?", "and 500 W?": the conversion of before with another number. */
 function converted(last: Conversion, said: Said): Conversion {
   const voltageV = said.facts.systemVoltageV ?? said.facts.volts ?? last.voltageV;
-  const value = said.loose.find(one => one.unit === last.unit)?.value ?? last.value;
+  const value = said.loose.find(one => one.unit === last.unit)?.value ?? said.numbers[0] ?? last.value;
   return { ...last, value, ...(voltageV !== undefined && { voltageV }) };
 }
 
@@ -99,6 +142,10 @@ export function withStandIns(last: Last, said: Said): Said {
   if (timed) return { ...said, facts: timed };
   if (said.hoursOff !== undefined)
     return { ...said, facts: { ...said.facts, ...offFor(last, said.hoursOff) } };
+  if (said.count !== undefined)
+    return { ...said, corrections: [], facts: { ...said.facts, ...manyOf(last, said.count) } };
+  const other = nightTime(last, said) ?? useInstead(last, said);
+  if (other) return { ...said, facts: other };
   if (last.conversion) return { ...said, conversion: converted(last.conversion, said) };
   const [slip, ...others] = said.corrections;
   if (slip && slip.unit === undefined && slip.from === undefined && others.length === 0)

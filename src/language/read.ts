@@ -136,6 +136,7 @@ function said(state: State): Said {
     issues,
     fuseA,
     hoursOff,
+    countSaid,
     language,
     speak,
     trace,
@@ -150,7 +151,11 @@ function said(state: State): Said {
   }
   const loose = state.quantities
     .filter(q => !q.taken && q.unit.dimension !== 'other')
-    .map(q => ({ value: q.value, unit: q.unit.dimension === 'time' ? 'h' : q.unit.symbol }));
+    .map(q => ({
+      value: q.value,
+      unit: q.unit.dimension === 'time' ? 'h' : q.unit.symbol,
+      ...(q.per === 'day' && { isDaily: true }),
+    }));
   return {
     facts,
     cues,
@@ -169,6 +174,7 @@ function said(state: State): Said {
     issues,
     fuseA,
     hoursOff,
+    count: countSaid,
     language,
     speak,
     words,

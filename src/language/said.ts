@@ -164,10 +164,12 @@ export interface Said {
   readonly bareLoads: readonly Load[];
   /** The rating of a fuse spoken of, A: "can I put a 60 A fuse on it". */
   readonly fuseA?: number;
+  /** "Six of those", where the thing is of the message before. */
+  readonly count?: number;
   /** Hours a day that something stays off, where no load is named with it: "what if I turn it off for 10 h". */
   readonly hoursOff?: number;
   /** A number with a unit that found no owner; kept so that an intent or a follow-up may use it. */
-  readonly loose: readonly { readonly value: number; readonly unit: string }[];
+  readonly loose: readonly { readonly value: number; readonly unit: string; readonly isDaily?: boolean }[];
   /** Bare numbers without any unit. */
   readonly numbers: readonly number[];
   readonly issues: readonly Issue[];

@@ -94,6 +94,7 @@ export interface State extends Words {
   readonly bareLoads: NonNullable<Facts['loads']>;
   readonly issues: Issue[];
   fuseA: number | undefined;
+  countSaid: number | undefined;
   hoursOff: number | undefined;
   language: string | undefined;
   speak: string | undefined;
@@ -196,6 +197,7 @@ export const createState = (text: string, context: Context, tokens: Token[]): St
   bareLoads: [],
   issues: [],
   fuseA: undefined,
+  countSaid: undefined,
   hoursOff: undefined,
   language: undefined,
   speak: undefined,

@@ -5,7 +5,8 @@ export const cautions = {
   backfeed:
     "Never feed an inverter into a hook-up inlet or a wall socket: it makes bare plug pins live and fights the mains. Use the inverter's own outlet, or a licensed electrician.",
   'battery-gas': 'Lead-acid batteries give off explosive gas on charge: vent the box, no sparks.',
-  'lithium-cold': 'Never charge lithium below 0 °C, and only gently up to 5 °C: it ruins the cells.',
+  'lithium-cold':
+    'Never charge lithium below freezing (0 °C), and only gently up to 5 °C: it ruins the cells.',
   'bypass-bms':
     "Don't bypass the BMS: it is the protection between a lithium battery and a fire. Find out why it trips, or see the maker's dealer.",
   'mixed-batteries':

@@ -1,3 +1,4 @@
+import { isSameName } from '#rig/merge.ts';
 import type { Battery, Charger, Load, Solar } from '#rig/rig.ts';
 import { type State, type Thing, textAt, wordAt } from '../state.ts';
 import { weakNames } from '../words/en/common.ts';
@@ -20,14 +21,31 @@ export function assemble(state: State): void {
     else if (one.kind === 'inverter') inverter(state, one);
     else if (one.kind === 'fuse' && one.currentA > 0) state.fuseA = one.currentA;
   }
+  sameAgain(state);
   if (state.loads.length > 0) facts.loads = state.loads;
   // "two batteries, a 100Ah AGM and a 120Ah lithium": the two are those told behind.
   const told = batteries.findIndex(one => one.count > 1 && Object.keys(one).length === 1);
   const others = batteries.reduce((sum, one, i) => sum + (i === told ? 0 : one.count), 0);
   if (told >= 0 && batteries.length > 1 && others === batteries[told]!.count) batteries.splice(told, 1);
+  const [several, one] = batteries;
+  // "It has 2 batteries, each one 105Ah AGM."
+  if (batteries.length === 2 && told === 0 && one!.count === 1 && /\beach\b/i.test(state.text))
+    batteries.splice(0, 2, { ...one!, count: several!.count });
   if (batteries.length > 0) facts.batteries = batteries.slice(0, 20);
   if (solar.length > 0) facts.solar = solar.slice(0, 20);
   if (chargers.length > 0) facts.chargers = chargers.slice(0, 10);
+}
+
+/** "What does my CPAP use for 8 hours? It's 1.6 A": named once more without a figure, it's the same thing. */
+function sameAgain(state: State): void {
+  for (const [i, bare] of [...state.bareLoads.entries()].reverse()) {
+    const at = state.loads.findIndex(one => isSameName(one.name, bare.name));
+    if (at < 0) continue;
+    const own = state.loads[at]!;
+    if (own.hoursPerDay === undefined && own.minutesPerDay === undefined)
+      state.loads[at] = { ...bare, ...own, count: Math.max(own.count, bare.count) };
+    state.bareLoads.splice(i, 1);
+  }
 }
 
 /** No 12 V thing but a motor takes so much. */
@@ -65,6 +83,7 @@ function load(state: State, one: Thing): void {
 const isMeant = (state: State, one: Thing): boolean =>
   one.hours >= 0 ||
   one.minutes >= 0 ||
+  one.count > 0 ||
   (one.currentA === 0 &&
     one.powerW === 0 &&
     (!weakNames.has(one.name) || /^(the|a|my|our|an)$/.test(wordAt(state, one.at - 1))));

@@ -44,6 +44,7 @@ export function batteries(state: State): void {
   for (const quantity of state.quantities)
     if (isCharge(quantity)) quantity.count = countBefore(state, quantity);
   for (const one of state.things) if (one.kind === 'battery') ampsOfBattery(state, one);
+  for (const one of state.things) if (one.kind === 'load' && isDevice(one)) deviceBattery(state, one);
   const groups = bySegment(state, one =>
     isQuantity(one)
       ? isCharge(one) && !isPutBack(state, one)
@@ -80,6 +81,23 @@ export function batteries(state: State): void {
     }
   }
   join(state);
+}
+
+const isDevice = ({ name, isDropped }: Thing): boolean => name.endsWith(' battery') && !isDropped;
+const mostToSize = 4;
+
+/** "6 camera batteries, 16 Wh each": what it takes to fill them, a day. */
+function deviceBattery(state: State, one: Thing): void {
+  const size = state.quantities.find(
+    ({ at, taken, unit }) =>
+      !taken &&
+      unit.dimension === 'energy' &&
+      (at === one.at - 1 || (at >= one.end && at <= one.end + mostToSize)),
+  );
+  if (!size) return;
+  one.perDayWh = size.value;
+  if (!one.count && size.count) one.count = size.count;
+  size.taken = 'load';
 }
 
 /** "agm or 100ah": not of the one before. */

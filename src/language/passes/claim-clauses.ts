@@ -36,7 +36,7 @@ const devices = list(`
   shunt which that this what battery fridge microwave kettle door specs spec sheet compliance lithium agm
   inverter rating bms reading voltmeter datasheet site forecast laptop charger controller regulator there
   bat batt tester gage guage ammeter clamp dash dashboard readout unit thermometer tag website listing
-  packaging ad phone bluetooth sensor
+  packaging ad phone bluetooth sensor brick adapter adaptor psu supply plate tag
   when we you how thing internet who people and to ive weve have
 `);
 const fillers = list(`

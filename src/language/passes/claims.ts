@@ -24,7 +24,10 @@ export function claims(state: State): void {
 }
 
 function fromClauses(state: State, found: readonly Clause[]): void {
-  const options = found.map(clause => candidates(state, clause));
+  let options = found.map(clause => candidates(state, clause));
+  // "A 50 W panel does it, I say 100 W": told of a panel, and claimed all the same.
+  if (found.length > 1)
+    options = options.map((list, i) => (list.length > 0 ? list : gearIn(state, found[i]!)));
   const shared = commonDimension(options);
   const made: (Claim & { at: number })[] = [];
   for (const [i, clause] of found.entries()) {
@@ -80,6 +83,16 @@ function candidates(state: State, clause: Clause): Candidate[] {
   }
   const likely = likeliest(state, all, clause.from);
   return likely ? [{ ...likely, isLikely: true }, ...all.filter(one => one !== likely)] : all;
+}
+
+/** What a clause says of gear, where it says nothing else. */
+function gearIn(state: State, { from, end }: Clause): Candidate[] {
+  return state.quantities.flatMap(quantity => {
+    const { at, value } = quantity;
+    const isInside = at >= from && at < end && !quantity.taken;
+    const owner = state.things.find(one => one.at === at + 1);
+    return isInside && owner && owner.kind !== 'load' ? [{ at, value, quantity }] : [];
+  });
 }
 
 const resultWords = /^(=|makes|make|gives|give|is|lasts|last|like|for|gets|get|needs|need|equals)$/;

@@ -14,6 +14,7 @@ const leastSizeAh = 40;
 
 /** How many there are of a thing: a number before it ("2 lights", "four 12v 100ah lithium") or after ("lamps x3"). */
 export function counts(state: State): void {
+  ofThem(state);
   for (const [i, one] of state.things.entries()) {
     if (!countable.has(one.kind) || one.count > 0) continue;
     const floor = state.things[i - 1]?.end ?? 0;
@@ -26,6 +27,23 @@ export function counts(state: State): void {
     }
   }
 }
+
+/** "Trail cameras, 3 of them", "the tablets, four of them": of the thing just before; alone, of the one before in the talk. */
+function ofThem(state: State): void {
+  for (let i = 0; i < state.tokens.length; i++) {
+    const number = state.tokens[i]!;
+    if (number.kind !== 'number' || !isCount(number.value)) continue;
+    const isOf = wordAt(state, i + 1) === 'of' && /^(them|those|these|em)$/.test(wordAt(state, i + 2));
+    const isAt = /^(at|@)$/.test(textAt(state, i + 1)) && quantityAt(state, i + 2)?.isEach === true;
+    if (!isOf && !isAt) continue;
+    const own = state.things.findLast(one => countable.has(one.kind) && one.end <= i);
+    if (own && !own.isDropped && i - own.end <= mostToCount) {
+      if (own.count === 0) own.count = take(state, i);
+    } else if (isOf && state.things.length === 0) state.countSaid = take(state, i);
+  }
+}
+
+const mostToCount = 2;
 
 /** No battery that people carry is larger. */
 const mostSizeAh = 600;

@@ -184,6 +184,13 @@ function plan(state: State, named: readonly Moment[]): boolean {
   state.facts.drivingPlanH = hours.slice(0, 60);
   state.facts.startWeekday = (named[0]!.day + 1) % 7;
   state.cues.add('day-plan');
+  // "til monday same time so 3 days": the number said goes before the names counted.
+  const told = state.quantities.find(q => !q.taken && q.unit.symbol === 'days' && !q.isWeak && q.per === '');
+  if (told && Math.abs(told.value / 24 - hours.length) <= 1) {
+    told.taken = 'duration';
+    state.facts.durationH = told.value;
+    state.facts.drivingPlanH = hours.slice(0, Math.max(1, Math.round(told.value / 24)));
+  }
   if (state.facts.durationH === undefined) state.facts.durationH = hours.length * 24;
   return true;
 }

@@ -1,5 +1,7 @@
 import { type Quantity, quantityAt, type State, type Thing, textAt, thing, wordAt } from '../state.ts';
+import { plainWords } from '../words/en/common.ts';
 import { bySegment, match } from './elements.ts';
+import { vocabulary } from './vocabulary.ts';
 
 const isDraw = (quantity: Quantity): boolean =>
   quantity.per !== 'day' && (quantity.unit.dimension === 'current' || quantity.unit.dimension === 'power');
@@ -11,13 +13,20 @@ const kindsWithPower = new Set<Thing['kind']>(['load', 'solar', 'inverter', 'cha
 
 const isFree = (one: Thing): boolean => one.currentA === 0 && one.powerW === 0;
 
+/** "Pulls 1450 W through the inverter": what goes through it, not what it is rated for. */
+const isThrough = (state: State, one: Thing, { at }: Quantity): boolean =>
+  at < one.at &&
+  /^(pulls|pull|draws|draw|uses|takes|needs|sucks)$/.test(wordAt(state, at - 1)) &&
+  [1, 2].some(step => /^(through|thru|via|from|off|on)$/.test(wordAt(state, one.at - step)));
+
 /** May the thing have this current or power? A cable or a fuse only one that stands right beside it. */
-function mayTake(one: Thing, quantity: Quantity): boolean {
+function mayTake(state: State, one: Thing, quantity: Quantity): boolean {
   if (!isFree(one)) return false;
   const kinds = quantity.unit.dimension === 'current' ? kindsWithCurrent : kindsWithPower;
   if (!kinds.has(one.kind)) return false;
   if (one.kind === 'charger' && one.gear?.charger === 'isolator') return false;
   if (one.kind === 'solar' && one.gear?.controller && quantity.unit.dimension !== 'power') return false;
+  if (one.kind === 'inverter' && isThrough(state, one, quantity)) return false;
   if (one.kind === 'load' || one.kind === 'solar' || one.kind === 'charger' || one.kind === 'inverter')
     return true;
   return quantity.at === one.at - 1 || (one.kind === 'fuse' && quantity.at === one.end);
@@ -33,14 +42,16 @@ export function give(one: Thing, quantity: Quantity): void {
 
 /** Gives amps and watts to loads, panels, chargers, inverters; makes loads and panels of those that name none. */
 export function draws(state: State): void {
+  screens(state);
   mainsWord(state);
+  motorWord(state);
   mainsAmps(state);
   bmsAmps(state);
   shared(state);
   const groups = bySegment(state, one => (isQuantity(one) ? isDraw(one) : one.kind !== 'battery'));
   let before: Thing[] = [];
   for (const [i, group] of groups.entries()) {
-    const left = match(group, mayTake, give);
+    const left = match(group, (one, quantity) => mayTake(state, one, quantity), give);
     const here = group.flatMap(element => element.thing ?? []);
     for (const quantity of left) {
       if (here.some(one => !isFree(one) && near(one, quantity))) quantity.taken = 'again';
@@ -49,6 +60,28 @@ export function draws(state: State): void {
     if (here.length > 0) before = [...before.slice(-2), ...here];
   }
   for (const quantity of state.quantities) if (!quantity.taken && isDraw(quantity)) alone(state, quantity);
+  bareWatts(state);
+}
+
+/** Ratings of inverters and draws of mains things, W. */
+const [leastBareW, mostBareW] = [50, 6000];
+
+/** "My inverter's a 1000", "add the grinder, 250": watts without the word, of what is rated in watts. */
+function bareWatts(state: State): void {
+  const areWatts = /\ball (in )?watts\b/i.test(state.text);
+  const isOfInverter = areWatts || /^(inverter-check|generator)$/.test(state.context.lastIntent ?? '');
+  for (const one of state.things) {
+    const isInverter = one.kind === 'inverter';
+    if (one.isDropped || !isFree(one) || (!isInverter && !(one.kind === 'load' && isOfInverter))) continue;
+    let at = one.end;
+    while (at < one.end + 3 && /^(a|an|is|s|are|only|about|just|,|-|=|:)$/.test(textAt(state, at))) at++;
+    const number = state.tokens[at];
+    const isPlain = number?.kind === 'number' && number.value >= leastBareW && number.value <= mostBareW;
+    if (!isPlain || number.isKnown || /^(of|%|x)$/.test(textAt(state, at + 1))) continue;
+    one.powerW = number.value;
+    number.isKnown = true;
+    number.text = 'watts';
+  }
 }
 
 const mostFromBms = 4;
@@ -70,6 +103,24 @@ function bmsAmps(state: State): void {
   }
 }
 
+/** "Monitor 40 W": with a draw of its own it is a screen. */
+function screens(state: State): void {
+  for (const one of state.things) {
+    if (one.name !== 'monitor' && one.name !== 'monitors') continue;
+    const near = [
+      quantityAt(state, one.end),
+      quantityAt(state, one.end + 1),
+      quantityAt(state, one.at - 1),
+      quantityAt(state, one.end + 4),
+    ];
+    if (!near.some(quantity => quantity?.unit.dimension === 'power')) continue;
+    one.kind = 'load';
+    one.name = 'monitor';
+    one.gear = undefined;
+    state.cues.delete('monitor');
+  }
+}
+
 /** "A 60 W mains telly": what kind of telly, and no thing of its own. */
 function mainsWord(state: State): void {
   for (const [i, one] of state.things.entries()) {
@@ -78,6 +129,19 @@ function mainsWord(state: State): void {
     if (next?.kind !== 'load' || next.at !== one.end) continue;
     one.isDropped = true;
     next.isAc = true;
+  }
+}
+
+/** "The grinder is a 550 W motor": what is in it, and no second thing. */
+function motorWord(state: State): void {
+  for (const [i, one] of state.things.entries()) {
+    const owner = state.things[i - 1];
+    if (one.name !== 'motor' || owner?.kind !== 'load' || owner.isDropped || !isFree(owner)) continue;
+    const watts = quantityAt(state, one.at - 1);
+    if (!watts || watts.taken || !isDraw(watts) || state.sentences[owner.at] !== state.sentences[one.at])
+      continue;
+    one.isDropped = true;
+    give(owner, watts);
   }
 }
 
@@ -128,12 +192,12 @@ function toNeighbour(
 ): void {
   const sentence = state.sentences[quantity.at]!;
   const last = before.at(-1);
-  if (last && isFree(last) && mayTake(last, quantity) && sentence - state.sentences[last.at]! <= 1) {
+  if (last && isFree(last) && mayTake(state, last, quantity) && sentence - state.sentences[last.at]! <= 1) {
     give(last, quantity);
     return;
   }
   if (last?.kind === 'solar' || last?.kind === 'other') {
-    const earlier = before.findLast(one => one.kind === 'solar' && mayTake(one, quantity));
+    const earlier = before.findLast(one => one.kind === 'solar' && mayTake(state, one, quantity));
     if (earlier && last.kind === 'solar') {
       give(earlier, quantity);
       return;
@@ -141,7 +205,7 @@ function toNeighbour(
   }
   const next = after?.[0]?.thing;
   const hasOwn = after?.some(element => element.quantity);
-  if (next && !hasOwn && mayTake(next, quantity) && state.sentences[next.at] === sentence)
+  if (next && !hasOwn && mayTake(state, next, quantity) && state.sentences[next.at] === sentence)
     give(next, quantity);
 }
 
@@ -163,7 +227,8 @@ function alone(state: State, quantity: Quantity): void {
     );
   const isOfCable = !isPower && (isCableTalk || (cues.has('fuse') && !cues.has('load')));
   if (isOfCable) {
-    if (!state.cableA) state.cableA = quantity.value;
+    const hasOwn = state.things.some(one => one.kind === 'charger' && one.currentA > 0);
+    if (!state.cableA && !hasOwn) state.cableA = quantity.value;
     quantity.taken = 'cable';
     return;
   }
@@ -186,9 +251,18 @@ function alone(state: State, quantity: Quantity): void {
   if (!isLoad) return;
   const made = isCharging(state)
     ? { ...thing('charger', quantity.at, quantity.at + 1, 'charger'), isAc: true }
-    : thing('load', quantity.at, quantity.at + 1, 'load');
+    : thing('load', quantity.at, quantity.at + 1, nameBefore(state, quantity.at) ?? 'load');
   give(made, quantity);
   add(state, made);
+}
+
+/** "My recorder, 0.25 A": a word right before that nobody knows is what the load is called. */
+function nameBefore(state: State, at: number): string | undefined {
+  const before = /^[,:-]$/.test(textAt(state, at - 1)) ? at - 2 : at - 1;
+  const word = wordAt(state, before);
+  const isName =
+    word.length >= 4 && !vocabulary.has(word) && !plainWords.has(word) && !state.tokens[before]!.isKnown;
+  return isName && !word.endsWith('s') && !word.endsWith('ing') ? word : undefined;
 }
 
 /** "How long to charge 100Ah at 20A": what goes in, where no charger is named and nothing runs. */

@@ -170,8 +170,13 @@ function choice(state: State): void {
   const { tokens } = state;
   if (tokens.length === 0 || tokens.length > longestAnswer || state.cues.has('question-mark')) return;
   const text = state.text.trim();
-  const first = wordAt(state, 0);
-  const after = textAt(state, 1);
+  const start = /^(u+m+|u+h+|e+r+m*|hm+|ok|okay|maybe|so|well|is|its|i|pick|say|definitely)$/.test(
+    wordAt(state, 0),
+  )
+    ? 1
+    : 0;
+  const first = wordAt(state, start);
+  const after = textAt(state, start + 1);
   if (letters.test(first) && (after === '' || /^[,.):!-]$/.test(after))) {
     give(state, first, text);
     return;

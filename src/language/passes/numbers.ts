@@ -42,6 +42,11 @@ const stateWords = new Set([
   'and',
   'or',
   '',
+  ',',
+  '.',
+  '?',
+  '!',
+  ';',
 ]);
 const claimVerbs = list('says say reckons reckon said thinks claims bets');
 
@@ -75,18 +80,32 @@ export function numbers(state: State): void {
     );
     made.isKnown = true;
     out.push(made);
-    i = read.end;
+    i = ofOne(state, read);
     isChanged = true;
   }
   if (isChanged) state.tokens = out;
 }
+
+/** "0.9 of an amp": the words between a part and its unit. */
+const ofOne = (state: State, { value, end }: Read): number =>
+  value < 1 && wordAt(state, end) === 'of' && /^an?$/.test(wordAt(state, end + 1)) && isUnit(state, end + 2)
+    ? end + 2
+    : end;
 
 interface Read {
   readonly value: number;
   readonly end: number;
 }
 
+/** "point nine": tenths. */
+function tenths(state: State, at: number): Read | undefined {
+  const digit = wordAt(state, at) === 'point' ? ones[wordAt(state, at + 1)] : undefined;
+  return digit !== undefined && digit < 10 ? { value: digit / 10, end: at + 2 } : undefined;
+}
+
 function wordNumber(state: State, at: number): Read | undefined {
+  const part = tenths(state, at);
+  if (part) return part;
   const found = lexicon.find(state, at);
   if (!found) return undefined;
   let end = at + found.length;
@@ -119,7 +138,7 @@ function wordNumber(state: State, at: number): Read | undefined {
 
 /** "… hundred and twenty five": what follows a hundred or a thousand. */
 function withRest(state: State, from: number, at: number): [number, number] {
-  const joint = wordAt(state, at) === 'and' ? at + 1 : at;
+  const joint = /^(and|n)$/.test(wordAt(state, at)) ? at + 1 : at;
   const small = lexicon.find(state, joint);
   const isRest =
     small && (small.value.kind === 'ten' || small.value.kind === 'one') && small.value.value < 100;
@@ -169,7 +188,8 @@ function digitNumber(state: State, at: number): Read | undefined {
     if (next.text.length === 3 && next.raw === '000') return { value: first.value * 1000, end: at + 2 };
   }
   const [value, end] = scaled(state, first.value, at + 1);
-  return end > at + 1 ? { value, end } : undefined;
+  const isPart = ofOne(state, { value, end }) > end;
+  return end > at + 1 || isPart ? { value, end } : undefined;
 }
 
 function quotient(state: State, at: number): number {

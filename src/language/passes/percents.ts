@@ -36,6 +36,10 @@ function near(state: State, at: number, from: number, to: number, words: Readonl
 function share(state: State, quantity: Quantity): void {
   const { facts } = state;
   const { at, value } = quantity;
+  // "Call it 75 percent", of how long the fridge runs.
+  const isOfUse =
+    state.context.lastIntent === 'energy-budget' && !state.things.some(one => one.kind === 'battery');
+  if (isOfUse && value > 0 && value <= 100 && !state.cues.has('charge')) return;
   quantity.taken = 'percent';
   if (value < 0 || value > 100) {
     const data = { thing: 'charge', said: saidOf(state, at) };
@@ -56,7 +60,11 @@ function isDrop(state: State, at: number, value: number): boolean {
   const hasSize = state.quantities.some(
     ({ unit }) => unit.dimension === 'length' || unit.dimension === 'area' || unit.dimension === 'gauge',
   );
-  const isCable = hasSize || state.cues.has('cable') || state.cues.has('ask-drop');
+  const isCable =
+    hasSize ||
+    state.cues.has('cable') ||
+    state.cues.has('ask-drop') ||
+    state.context.lastIntent === 'cable-size';
   if (!isCable) return false;
   return (
     near(state, at, -3, 3, dropWords) ||

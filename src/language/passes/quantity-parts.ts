@@ -9,7 +9,8 @@ export const isTimesSign = (text: string): boolean => text === 'x' || text === '
 
 /** "1h 30m", "6h30", "2 days 3 hours", "an hour and a half". */
 export function compound(state: State, made: Quantity, at: number): number {
-  if (made.unit.dimension !== 'time') return at;
+  // "The long weekend, 3 days": the same said again.
+  if (made.unit.dimension !== 'time' || made.unit.factor > 24) return at;
   const next = state.tokens[at];
   if (
     next?.kind === 'word' &&

@@ -28,6 +28,8 @@ export function removals(state: State): void {
     if (swapping.has(word)) swap(state, i);
     if (!removing.has(word)) continue;
     if (word === 'bin' && wordAt(state, i - 1) === 'chilly') continue;
+    if (word === 'drop' && wordAt(state, i + 1) === 'saw') continue;
+    if (word.startsWith('forget') && /^(dont|not|never)$/.test(wordAt(state, i - 1))) continue;
     if (word === 'drop' && (state.cues.has('ask-drop') || state.cues.has('cable'))) continue;
     let next = i + 1;
     let hasParticle = false;

@@ -11,7 +11,7 @@ const doing = list(`
 export function supply(state: State): void {
   const loads = state.things.filter(one => one.kind === 'load' && !one.isDropped);
   if (loads.length === 0) return;
-  const isAllDc = all12v(state);
+  const isAllDc = all12v(state) || state.cues.has('starter');
   for (const one of loads) {
     const before = wordAt(state, one.at - 1);
     if (before === 'ac' || before === 'mains' || before === '240v') one.isAc = true;

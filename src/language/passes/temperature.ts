@@ -2,7 +2,7 @@ import { type State, wordAt } from '../state.ts';
 import { list } from '../words/list.ts';
 
 const leads = list('at in to its hits below is');
-const cold = list('overnight at in outside tonight out or');
+const cold = list('overnight at in outside tonight out or oot this here there now today');
 /** No camp is colder, °C below zero. */
 const coldest = 40;
 

@@ -28,6 +28,12 @@ function addBoth(name: string, entry: Entry): void {
   thingLexicon.add(plural(name), entry);
 }
 
+/** "A CPAP with the humidifier on, 55 W": one machine. */
+function humidifiers(state: State): void {
+  if (!state.things.some(one => one.name === 'cpap')) return;
+  for (const one of state.things) if (one.name === 'humidifier') one.isDropped = true;
+}
+
 /** No message names more; facts hold sixty loads. */
 const mostThings = 120;
 
@@ -65,6 +71,7 @@ export function things(state: State): void {
       i = named.end - 1;
     }
   }
+  humidifiers(state);
 }
 
 const articles = list('to we i you dont can will lets gonna');
@@ -72,6 +79,8 @@ const articles = list('to we i you dont can will lets gonna');
 /** Words that are now a thing, now a doing: "to iron", "we shower", "the house we stay in". */
 function isVerb(state: State, at: number, entry: Entry): boolean {
   const before = wordAt(state, at - 1);
+  if (/^lights?$/.test(wordAt(state, at)))
+    if (/^(til|till|until|first|day|dark|to|of)$/.test(before)) return true;
   if (entry.name === 'house')
     return !/^(is|has|s|bank|batt|gets|was|=|:)$/.test(textAt(state, at + 1)) && !quantityAt(state, at - 1);
   if (entry.name === 'starter' || entry.name === 'array') return false;

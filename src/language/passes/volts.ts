@@ -15,7 +15,7 @@ export function volts(state: State): void {
   for (const quantity of state.quantities)
     if (quantity.unit.dimension === 'voltage' && !quantity.taken) sort(state, quantity);
   if (state.facts.volts === undefined) bare(state);
-  if (state.facts.volts !== undefined) taken(state);
+  if (state.facts.volts !== undefined || state.context.lastIntent === 'charge-level') taken(state);
 }
 
 function sort(state: State, quantity: Quantity): void {
@@ -34,6 +34,8 @@ function sort(state: State, quantity: Quantity): void {
     facts.volts ??= value;
     return;
   }
+  const ofCharger = state.things.some(one => one.kind === 'charger' && one.at === at + 1);
+  if (ofCharger && (value === 24 || value === 48)) state.facts.systemVoltageV ??= value;
   if (/^(system|setup|electrics|circuit|bank|rig|house|van|truck|network)$/.test(next) || value >= 24) {
     if (nominal.has(value) && value >= 12 && !ofThing(state, quantity) && !/^(cpap|charger)$/.test(next))
       facts.systemVoltageV ??= Math.round(value / 12) * 12;
@@ -165,7 +167,7 @@ function bare(state: State): void {
     cues.has('volts') ||
     (cues.has('full') && state.quantities.length === 0) ||
     cues.has('flat-battery');
-  if (!talks && !cues.has('battery')) return;
+  if (!talks && !state.things.some(one => one.kind === 'battery')) return;
   for (let i = 0; i < tokens.length; i++) {
     const token = tokens[i]!;
     if (
@@ -200,8 +202,10 @@ function bare(state: State): void {
 const isOnBattery = (state: State, at: number): boolean =>
   state.tokens[at]!.value >= 10.5 &&
   state.tokens[at]!.value <= 14.8 &&
-  ((wordAt(state, at + 1) === 'on' && /^(the|my|our|a)$/.test(wordAt(state, at + 2))) ||
-    isReadBefore(state, at));
+  (isReadBefore(state, at) ||
+    [1, 2, 3].some(
+      step => wordAt(state, at + step) === 'on' && /^(the|my|our|a)$/.test(wordAt(state, at + step + 1)),
+    ));
 
 function taken(state: State): void {
   const { cues, facts } = state;
