@@ -40,7 +40,8 @@ export const energyBudget: Intent = {
     const isTimed = facts.loads?.every(
       load => load.hoursPerDay !== undefined || load.minutesPerDay !== undefined,
     );
-    if (isTimed && cues.has('question-mark') && !hasCapacity(facts))
+    const isMains = facts.loads?.some(load => load.supply === 'ac');
+    if (isTimed && !isMains && cues.has('question-mark') && !hasCapacity(facts))
       add('asks something of loads with their hours', 1);
     if (said.conversion) add('is a conversion', -3);
     if (facts.inverter?.powerW !== undefined) add('an inverter’s size', -1);

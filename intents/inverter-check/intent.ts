@@ -1,6 +1,6 @@
 import type { Facts } from '#rig/rig.ts';
 import type { Evidence, Intent } from '../intent.ts';
-import { type Need, needs } from '../needs.ts';
+import { hasCapacity, type Need, needs } from '../needs.ts';
 import { answerInverterCheck, words } from './answer.ts';
 import { computeInverterCheck } from './compute.ts';
 
@@ -64,6 +64,8 @@ export const inverterCheck: Intent = {
     if (cues.has('solar') || facts.solar?.length) add('speaks of solar', -2);
     if (said.claims.length > 1 || cues.has('ask-who-is-right')) add('an argument', -3);
     if (said.conversion) add('is a conversion', -2);
+    const isOfBattery = hasCapacity(facts) && isTimed && facts.inverter?.powerW === undefined;
+    if (isOfBattery && cues.has('no-charge')) add('asks whether a battery carries it', -3);
     if (cues.has('ask-what-size') && cues.has('battery') && facts.inverter?.powerW === undefined)
       add('asks the size of a battery', -2);
     if (cues.has('own-statement') && !cues.has('question-mark') && !isAsking) add('tells the rig', -3);

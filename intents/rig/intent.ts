@@ -1,3 +1,4 @@
+import type { Cue } from '#language/said.ts';
 import type { Evidence, Intent } from '../intent.ts';
 import { needs } from '../needs.ts';
 import { answerRig, words } from './answer.ts';
@@ -29,7 +30,10 @@ export const rig: Intent = {
     if (cues.has('own-statement') && tells && !asks) add('says what they have', 3);
     if (tells) add('tells gear', 2.2);
     if (cues.has('statement') && tells) add('a plain statement', 1);
-    for (const cue of said.cues) if (cue.startsWith('ask-')) add('asks something', -4);
+    // "The booster gives 20 A": of no sun.
+    const isAsking = (cue: Cue): boolean =>
+      cue.startsWith('ask-') && (cue !== 'ask-yield' || cues.has('solar') || cues.has('sun'));
+    for (const cue of said.cues) if (isAsking(cue)) add('asks something', -4);
     if (cues.has('question-mark') && !cues.has('show')) add('ends in a question mark', -3);
     if (said.facts.durationH !== undefined) add('says for how long', -2);
     if (said.claims.length > 0) add('tells claims', -3);

@@ -2,6 +2,8 @@ import { type Bank, bankOf } from '#engine/battery/bank.ts';
 import type { Explored } from '#engine/explore.ts';
 import { type BankFit, fitsBank } from '#engine/inverter/check.ts';
 import { exploreRunTime } from '#engine/loads/lasting.ts';
+import { hasHours, isDrawTold } from '#engine/loads/reading.ts';
+import { applianceOf } from '#engine/loads/tables.ts';
 import type { Facts } from '#rig/rig.ts';
 import { useOf } from '../use.ts';
 
@@ -15,6 +17,17 @@ export type RunTime = Explored<'runTime' | 'usableCapacity' | 'dailyUse'> & {
   readonly fit: BankFit;
 };
 
+/** Whether all loads are told as they draw, none with its hours and none that cools: then all are on together. */
+const areAllOn = ({ loads = [] }: Facts): boolean =>
+  loads.length > 1 &&
+  loads.every(
+    load =>
+      isDrawTold(load) &&
+      !hasHours(load) &&
+      load.supply === 'dc' &&
+      applianceOf(load.name)?.setPointC === undefined,
+  );
+
 /** In a time as short as this (h) whatever has no hours of its own is on throughout. */
 const shortH = 12;
 
@@ -26,7 +39,7 @@ export function computeRunTime(facts: RunTimeFacts, mainsV?: number): RunTime {
     use: {
       ...useOf(facts, bank.voltageV, mainsV),
       doesMainsRunOn: true,
-      doAllRunOn: (facts.durationH ?? Infinity) <= shortH,
+      doAllRunOn: (facts.durationH ?? Infinity) <= shortH || areAllOn(facts),
     },
     depthPercent: facts.depthOfDischargePercent,
     temperatureC: facts.ambientC,

@@ -42,6 +42,8 @@ export const runTime: Intent<RunTimeFacts> = {
     const isAlone = !facts.chargers && !facts.solar && !facts.inverter && !isMains && !tells;
     if (hasLoad && hasBattery && isAlone) add('nothing else is told', 1.5);
     if (cues.has('ask-can-it') && facts.durationH !== undefined) add('asks whether it does for a time', 1);
+    if (hasLoad && hasBattery && isMains && cues.has('no-charge'))
+      add('mains loads, a battery and no charging', 2);
     if (facts.chargers?.length && !hasLoad) add('a charger and no load', -3);
     const isFed = !!facts.chargers?.length || !(hasLoad && hasBattery);
     if (cues.has('charge') && !cues.has('no-charge') && isFed) add('speaks of charging', -2);

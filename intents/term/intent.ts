@@ -26,6 +26,8 @@ export const term: Intent = {
     if (cues.has('ask-why') && facts.batteries && isBare) add('asks why of a battery', 3);
     if (facts.batteries?.some(b => b.capacityAh) && !cues.has('ask-why'))
       add('tells a battery with its size', -3);
+    if (facts.arrangement ?? (cues.has('series') || cues.has('parallel') ? 'said' : undefined))
+      add('of batteries joined', said.term === 'bank' ? -5 : 0);
     if (said.claims.length > 0) add('somebody claims a number', -3);
     if (said.conversion) add('a conversion', -3);
     if (facts.loads?.length && facts.batteries) add('a load and a battery to size', -3);

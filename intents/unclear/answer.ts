@@ -27,7 +27,7 @@ export function answerUnclear(setting: Setting): Reply {
   const w = words(language);
   const help = w.say('next-help', 'help');
   const sample = w.say('sample', 'Try “fridge 1.2A, 100Ah, 3 days?” or say “help”.');
-  if ([...cues].some(cue => cue.startsWith('danger-')))
+  if ([...cues].some(cue => cue.startsWith('danger-') && cue !== 'danger-medical'))
     return { headline: w.say('unsafe', 'No, please don’t do that.'), verdict: 'no' };
   const issue = said.issues.find(i => i.code !== 'ambiguous' && i.code !== 'unit-mismatch');
   if (issue)

@@ -34,7 +34,8 @@ export async function answerIn({ converse, store, mainsV }: Deps, message: Messa
 }
 
 /** Whether nothing is left to keep of a chat. */
-const isEmpty = ({ rigs, lessons, settings, claims, last, passing }: Memory): boolean =>
+const isEmpty = ({ rigs, lessons, settings, claims, last, passing, aside }: Memory): boolean =>
+  aside === undefined &&
   [rigs, lessons, settings, claims, last ?? {}, passing ?? {}].every(part => Object.keys(part).length === 0);
 
 const lineSchema = z.object({

@@ -6,6 +6,7 @@ import { print } from '#answer/text.ts';
 import { cautions as cautionSentences } from '#answer/words/en.ts';
 import type { Intent } from '#intents/intent.ts';
 import type { Said } from '#language/said.ts';
+import type { Facts } from '#rig/rig.ts';
 import { dangers } from './dangers.ts';
 
 /** Notes on how the message was read, where it had to be bent: "I read “100A battery” as 100 Ah". */
@@ -29,6 +30,8 @@ export interface Told {
   readonly isWorkingShown?: boolean;
   /** The temperature of the talk, °C. */
   readonly ambientC?: number;
+  /** What a correction put right of the question before. */
+  readonly corrected?: Facts;
   /** It is a plain no to something dangerous, told in the person's language. */
   readonly isUnsafe?: boolean;
   /** Told without notes on how it was read: the question before, told another way. */
@@ -53,6 +56,7 @@ export function toAnswer(intent: Intent, reply: Reply, told: Told): Answer {
     verdict: reply.verdict ?? null,
     figures: reply.figures ?? {},
     understood: {
+      ...told.corrected,
       ...said.facts,
       ...(said.claims.length > 0 ? { claims: said.claims } : {}),
       ...(reply.rig ? { rig: reply.rig } : {}),

@@ -23,7 +23,7 @@ const brings = ({ facts }: Said): boolean =>
     facts.drivingPlanH) !== undefined;
 
 /** A plain answer to what was asked back can't be much else; a turn with a question of its own may be that. */
-const weightOf = (said: Said, last: Last): number => (isAsking(said) ? 4 : last.asked ? 7 : 5);
+const weightOf = (said: Said, last: Last): number => (isAsking(said) ? 4 : last.asked ? 7 : 6.5);
 
 /** All questions with any evidence for them, the weightiest first; ties stay in the order of `intents/index.ts`. */
 export function candidates(said: Said, last: Last | undefined, isFollowUp: boolean): Candidate[] {

@@ -8,6 +8,7 @@ import { read } from '#language/read.ts';
 import type { Context, Cue, Said } from '#language/said.ts';
 import type { Facts, Rig } from '#rig/rig.ts';
 import { toAnswer, wordsOf } from './answer.ts';
+import { aside } from './aside.ts';
 import { askBack, isAskingBack, missingOf, unsafe } from './ask-back.ts';
 import { type Candidate, candidates, threshold } from './choose.ts';
 import { dangers, isAbout } from './dangers.ts';
@@ -52,7 +53,11 @@ export function converse(kept: Memory, message: Message, options: Options = {}):
     language: talkLanguage(memory, message.from),
   };
   if (message.location && message.text.trim() === '') return here(memory, message, context, options);
-  const heard = contradicting(inLesson(read(message.text, context), memory, message), memory, message);
+  const heard = contradicting(
+    inLesson(aside(message.text, read(message.text, context), memory, context), memory, message),
+    memory,
+    message,
+  );
   const said = memory.last && isFollowUp(heard, memory.last) ? withStandIns(memory.last, heard) : heard;
   const again = setLanguage(memory, said) ?? replay(memory, message, said, options);
   if (again) return again;
@@ -193,6 +198,14 @@ function questionsFor(
 
 const withCue = (said: Said, cue: Cue): Said => ({ ...said, cues: new Set([...said.cues, cue]) });
 
+/** What of the facts is not as it was before. */
+const changed = (facts: Facts, before: Facts = {}): Facts =>
+  Object.fromEntries(
+    Object.entries(facts).filter(
+      ([key, value]) => JSON.stringify(value) !== JSON.stringify(before[key as keyof Facts]),
+    ),
+  );
+
 const pick = (facts: Facts, keys: readonly (keyof Facts)[]): Facts =>
   Object.fromEntries(keys.flatMap(key => (facts[key] === undefined ? [] : [[key, facts[key]]]))) as Facts;
 
@@ -216,8 +229,9 @@ function answer(memory: Memory, message: Message, said: Said, taken: Taken): Con
   const isVague = isBack || (isUnsafe && !isAbout(intent.name, codes));
   const name = isVague ? 'unclear' : intent.name;
   const done = { intent, facts, reply, setting, missing: missing.map(({ ask }) => ask), isBack };
+  const corrected = said.corrections.length > 0 ? changed(facts, taken.last?.facts) : undefined;
   return {
     memory: remember(memory, message, said, done),
-    answer: toAnswer(intent, reply, { said, language, name, isWorkingShown, isUnsafe, ambientC }),
+    answer: toAnswer(intent, reply, { said, language, name, isWorkingShown, isUnsafe, ambientC, corrected }),
   };
 }

@@ -82,12 +82,17 @@ export function isFollowUp(said: Said, last: Last | undefined): boolean {
   if (isNumber && said.loose.length === 0 && Object.keys(said.facts).length === 0 && !isAsking(said))
     return true;
   if (last.intent === 'convert' && said.words <= mostWordsOfNumber + 2 && !isAsking(said)) return true;
+  const isNothing = Object.keys(said.facts).length === 0 && said.bareLoads.length === 0;
+  const isLoose = said.loose.length === 1 && isNothing;
+  if (isLoose && said.words <= mostWordsOfNumber + 1 && !isAsking(said) && said.claims.length === 0)
+    return true;
+  const isSupply = said.cues.has('mains') && isNothing && last.facts.loads?.length === 1 && !isAsking(said);
+  if (isSupply && said.words <= mostWords) return true;
   if (said.hoursOff !== undefined || said.count !== undefined) return true;
   // "Will it hold up?", "is that ok?": of what was just told.
   const isCheck = said.cues.has('ask-can-it') || said.cues.has('last');
-  const isEmpty =
-    Object.keys(said.facts).length === 0 && said.bareLoads.length === 0 && said.loose.length === 0;
-  if (isCheck && isEmpty && said.words <= mostWordsOfCheck && !isAsking(said)) return true;
+  if (isCheck && isNothing && said.loose.length === 0 && said.words <= mostWordsOfCheck && !isAsking(said))
+    return true;
   const keys = Object.keys(said.facts) as (keyof Facts)[];
   const brings = keys.length > 0 || said.bareLoads.length > 0 || said.removed.length > 0;
   if (turns.some(cue => said.cues.has(cue)))
@@ -105,11 +110,13 @@ function mode(said: Said): MergeMode {
 }
 
 /** "Its 1.4", "30 watts": a draw without a name is that of the one load spoken of; a humidifier is part of its CPAP. */
-function asNamed({ facts: { loads = [] } }: Last, said: Said): Said {
+function asNamed({ intent, facts: { loads = [] } }: Last, said: Said): Said {
   const isMore = said.cues.has('add') || said.cues.has('and-with');
   const cpap = loads.find(load => load.name === 'cpap');
   const named = said.facts.loads?.map(load => {
     if (cpap && load.name === 'humidifier') return { ...load, name: cpap.name };
+    // What is told of an inverter runs on it.
+    if (intent === 'inverter-check' && load.powerW !== undefined) return { ...load, supply: 'ac' as const };
     return load.name === 'load' && loads.length === 1 && !isMore ? { ...load, name: loads[0]!.name } : load;
   });
   return named ? { ...said, facts: { ...said.facts, loads: named } } : said;
@@ -161,7 +168,9 @@ export function turn(last: Last, heard: Said): Facts {
   const { loads: _loads, ...rest } = told;
   const changes: Facts = loads.length > 0 ? { ...rest, loads } : rest;
   // "and the toaster, 900 W" asked of an inverter is another question of the same kind, not one more load.
-  const replaces = last.intent === 'inverter-check' && !said.cues.has('add') && !said.cues.has('and-with');
+  const isQuestion = said.cues.has('question-mark') || said.cues.has('what-if') || isAsking(said);
+  const isMore = said.cues.has('add') || said.cues.has('and-with');
+  const replaces = last.intent === 'inverter-check' && isQuestion && !isMore;
   if (replaces && loads.length > 0) facts = { ...facts, loads: undefined };
   if (said.facts.peakSunHours !== undefined) facts = { ...facts, place: undefined, month: undefined };
   if (said.facts.place !== undefined || said.facts.month !== undefined)

@@ -57,6 +57,8 @@ export const memorySchema = z.strictObject({
   lessons: z.record(z.string().max(60), lessonSchema),
   /** Names that are told apart, by a mark of the person that only the transport can make and that is no id. */
   people: z.record(z.string().max(40), z.string().max(60)).optional(),
+  /** The question since the last one that turns nothing: "what is MPPT", so that "and PWM?" is one too. */
+  aside: z.literal('term').optional(),
   settings: z.strictObject({
     mainsV: z.number().optional(),
     language: z.string().max(8).optional(),

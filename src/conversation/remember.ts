@@ -40,6 +40,7 @@ export function remember(memory: Memory, message: Message, said: Said, done: Don
       passing: sound(factsSchema, passingOf(next.passing, said.facts)),
       passingAt: message.at.getTime(),
     };
+  next = { ...next, aside: done.intent.name === 'term' ? 'term' : undefined };
   if (!passingBy.has(done.intent.name))
     next = { ...next, last: sound(lastSchema, lastOf(message, said, done)) };
   return strip(next);

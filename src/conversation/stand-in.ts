@@ -102,9 +102,34 @@ function useInstead({ facts: { dailyUseWh, batteries } }: Last, { facts, cues }:
 
 const mostCount = 20;
 
+/** "It's a 240 V one off the inverter": the one load runs on mains. */
+function throughInverter({ facts: { loads } }: Last, { facts, bareLoads }: Said): Facts | undefined {
+  const isPlain = Object.keys(facts).length === 0 && bareLoads.length === 0;
+  return isPlain && loads?.length === 1 ? { loads: [{ ...loads[0]!, supply: 'ac' }] } : undefined;
+}
+
+/** "Hang on, its 1.4": the draw of the one load, or of the one named, where the number is of its size. */
+function drawInstead({ facts: { loads } }: Last, said: Said): Facts | undefined {
+  const [slip] = said.corrections;
+  const value = slip
+    ? slip.unit === undefined && slip.from === undefined
+      ? slip.to
+      : undefined
+    : said.numbers[0];
+  const named = said.bareLoads[0]?.name;
+  const load = loads?.length === 1 ? loads[0]! : loads?.find(one => one.name === named);
+  if (value === undefined || !load || Object.keys(said.facts).length > 0) return undefined;
+  const key = load.currentA === undefined ? 'powerW' : 'currentA';
+  const before = load[key];
+  const isOfItsSize = before !== undefined && value / before < mostFactor && before / value < mostFactor;
+  return isOfItsSize ? { loads: [{ ...load, [key]: value }] } : undefined;
+}
+
+const mostFactor = 4;
+
 /** "Sorry, there's two of them": a number put right that is how many there are. */
-function counted(last: Last, said: Said, count: number): Said {
-  const facts = bareNumber(last, count);
+function counted(last: Last, said: Said, { from, to }: Said['corrections'][number]): Said {
+  const facts = from === undefined ? bareNumber(last, to) : manyOf(last, to);
   return Object.keys(facts).length === 0
     ? said
     : { ...said, corrections: [], facts: { ...said.facts, ...facts } };
@@ -142,14 +167,18 @@ export function withStandIns(last: Last, said: Said): Said {
   if (timed) return { ...said, facts: timed };
   if (said.hoursOff !== undefined)
     return { ...said, facts: { ...said.facts, ...offFor(last, said.hoursOff) } };
+  const onMains = said.cues.has('mains') ? throughInverter(last, said) : undefined;
+  if (onMains) return { ...said, facts: onMains };
   if (said.count !== undefined)
     return { ...said, corrections: [], facts: { ...said.facts, ...manyOf(last, said.count) } };
   const other = nightTime(last, said) ?? useInstead(last, said);
   if (other) return { ...said, facts: other };
   if (last.conversion) return { ...said, conversion: converted(last.conversion, said) };
+  const drawn = said.cues.has('correction') ? drawInstead(last, said) : undefined;
+  if (drawn) return { ...said, corrections: [], facts: drawn, bareLoads: [] };
   const [slip, ...others] = said.corrections;
-  if (slip && slip.unit === undefined && slip.from === undefined && others.length === 0)
-    return counted(last, said, slip.to);
+  const isCount = slip?.from === undefined || slip.from === last.facts.loads?.[0]?.count;
+  if (slip && slip.unit === undefined && isCount && others.length === 0) return counted(last, said, slip);
   if (Object.keys(said.facts).length > 0 || slip) return said;
   const [loose] = said.loose;
   const [number] = said.numbers;

@@ -1,5 +1,6 @@
 import { assemble } from './passes/assemble.ts';
 import { banks } from './passes/banks.ts';
+import { bareDraws } from './passes/bare-draws.ts';
 import { batteries } from './passes/batteries.ts';
 import { blankets } from './passes/blankets.ts';
 import { cable } from './passes/cable.ts';
@@ -12,6 +13,7 @@ import { cues } from './passes/cues.ts';
 import { daily } from './passes/daily.ts';
 import { dates } from './passes/dates.ts';
 import { days } from './passes/days.ts';
+import { drawWords } from './passes/draw-words.ts';
 import { draws } from './passes/draws.ts';
 import { driving } from './passes/driving.ts';
 import { eachOwn } from './passes/each-own.ts';
@@ -68,6 +70,8 @@ export const passes: readonly Pass[] = [
   blankets,
   daily,
   batteries,
+  bareDraws,
+  drawWords,
   draws,
   days,
   driving,

@@ -167,27 +167,19 @@ const quantities: Readonly<Record<string, readonly string[]>> = {
 /** Puts numbers right wherever they stand; where no old number is told, the first of its unit is meant. */
 export function correct(facts: Facts, corrections: readonly Correction[]): Facts {
   return corrections.reduce((before, { from, to, unit }) => {
-    const put = replaced(before, { from, to, unit }, false);
-    return put === before ? replaced(before, { from, to, unit }, true) : put;
+    let isDone = false;
+    const keys = unit === undefined ? undefined : quantities[unit];
+    const walk = (value: unknown, key: string): unknown => {
+      if (typeof value === 'number' && !isDone) {
+        const isIt = from === undefined ? !!keys?.includes(key) : value === from && key !== 'count';
+        if (isIt) isDone = true;
+        return isIt ? to : value;
+      }
+      if (Array.isArray(value)) return value.map(v => walk(v, key));
+      if (value && typeof value === 'object')
+        return Object.fromEntries(Object.entries(value).map(([k, v]) => [k, walk(v, k)]));
+      return value;
+    };
+    return walk(before, '') as Facts;
   }, facts);
-}
-
-/** The facts with one number put right; a count only where `isCount` says so. The same facts where none is wrong. */
-function replaced(before: Facts, { from, to, unit }: Correction, isCount: boolean): Facts {
-  let isDone = false;
-  const keys = unit === undefined ? undefined : quantities[unit];
-  const walk = (value: unknown, key: string): unknown => {
-    if (typeof value === 'number' && !isDone) {
-      const isIt =
-        from === undefined ? !!keys?.includes(key) : value === from && (key === 'count') === isCount;
-      if (isIt) isDone = true;
-      return isIt ? to : value;
-    }
-    if (Array.isArray(value)) return value.map(v => walk(v, key));
-    if (value && typeof value === 'object')
-      return Object.fromEntries(Object.entries(value).map(([k, v]) => [k, walk(v, k)]));
-    return value;
-  };
-  const after = walk(before, '') as Facts;
-  return isDone ? after : before;
 }

@@ -98,7 +98,7 @@ export const aliases: Readonly<Record<string, readonly string[]>> = {
     'subwoofer',
     'transceiver',
   ],
-  chartplotter: ['gps', 'fish finder', 'fishfinder', 'sounder', 'navigator'],
+  chartplotter: ['plotter', 'gps', 'fish finder', 'fishfinder', 'sounder', 'navigator'],
   cpap: [
     'c pap',
     'bipap',
@@ -242,7 +242,7 @@ export const aliases: Readonly<Record<string, readonly string[]>> = {
   iron: ['steamer', 'clothes steamer', 'garment steamer'],
   'washing machine': ['washer'],
   'clothes dryer': ['tumble dryer', 'dryer', 'drier'],
-  vacuum: ['spin dryer', 'shop vac'],
+  vacuum: ['spin dryer', 'shop vac', 'vac', 'wet dry vac'],
   'drill charger': ['tool charger', 'tool battery charger', 'battery tool charger', 'power tool charger'],
   'power tool': [
     'drill',
@@ -267,6 +267,19 @@ export const aliases: Readonly<Record<string, readonly string[]>> = {
 
 /** Things too unlike one another for a typical draw: what they take must be told. */
 export const untypical: readonly string[] = [
+  'tool battery',
+  'power tool battery',
+  'drill battery',
+  'cordless battery',
+  'recorder',
+  'sound recorder',
+  'dew heater',
+  'star tracker',
+  'tracker mount',
+  'trail camera',
+  'trail cam',
+  'scope camera',
+  'game camera',
   'fish tank heater',
   'towel rail',
   'cigarette lighter socket',

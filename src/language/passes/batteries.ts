@@ -174,7 +174,9 @@ function join(state: State): void {
 
 function isSame(state: State, last: Thing, one: Thing): boolean {
   if (!isEmpty(last) && !isEmpty(one)) return false;
-  if (one.count > 0 && last.count > 0) return false;
+  // "House bank is 4 x 6V 225Ah flooded": one number counts both words.
+  const isOneCount = one.count === last.count && one.segment === last.segment;
+  if (one.count > 0 && last.count > 0 && !isOneCount) return false;
   const [a, b] = [last.gear, one.gear];
   if (a?.chemistry && b?.chemistry && a.chemistry !== b.chemistry && !isFiner(a.chemistry, b.chemistry))
     return false;

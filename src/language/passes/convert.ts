@@ -78,7 +78,7 @@ function askedUnit(state: State): Asked | undefined {
 
 /** "60 W at 12 V in amps", "a 50 Ah battery in Wh". */
 const isBehind = (state: State, at: number): boolean => {
-  for (let i = at - 1; i >= Math.max(0, at - 4); i--) if (quantityAt(state, i)) return true;
+  for (let i = at - 1; i >= Math.max(0, at - 6); i--) if (quantityAt(state, i)) return true;
   return false;
 };
 

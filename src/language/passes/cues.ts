@@ -34,6 +34,7 @@ export function cues(state: State): void {
     if (found) {
       for (const cue of found.value) {
         if (steering.has(cue) && words > steeringWords) continue;
+        if (cue === 'ask-drop' && wordAt(state, i) === 'drop' && wordAt(state, i + 1) === 'saw') continue;
         if (cue === 'own-statement' && asking.has(wordAt(state, i - 1))) continue; // "can i run …"
         state.cues.add(cue);
       }

@@ -29,6 +29,9 @@ export function daily(state: State): void {
   bareOfDay(state);
 }
 
+const using = list('using use uses burn burning need another extra');
+const another = list('another extra uses');
+
 /** Camps that count by the day use so much, Ah. */
 const [leastDayAh, mostDayAh] = [10, 400];
 
@@ -36,13 +39,17 @@ const [leastDayAh, mostDayAh] = [10, 400];
 function bareOfDay(state: State): void {
   const { facts, tokens, things } = state;
   if (facts.dailyUseAh !== undefined || facts.dailyUseWh !== undefined) return;
-  if (things.some(one => one.kind === 'load')) return;
+  const loads = things.filter(one => one.kind === 'load' && !one.isDropped);
+  const [only] = loads;
+  if (loads.length > 1 || (only && (only.currentA > 0 || only.powerW > 0 || only.perDayAh > 0))) return;
   for (const [i, { kind, value }] of tokens.entries()) {
     if (kind !== 'number' || value < leastDayAh || value > mostDayAh) continue;
     const isDay = /^(a|per|each|every)$/.test(wordAt(state, i + 1)) && wordAt(state, i + 2) === 'day';
-    const isUse = [1, 2].some(step => /^(using|use|uses|burn|burning|need)$/.test(wordAt(state, i - step)));
+    const leads = only ? another : using;
+    const isUse = [1, 2].some(step => leads.has(wordAt(state, i - step)));
     if (!isUse || !(isDay || wordAt(state, i + 1) === 'daily')) continue;
-    facts.dailyUseAh = value;
+    if (only) only.perDayAh = value;
+    else facts.dailyUseAh = value;
     tokens[i]!.isKnown = true;
     return;
   }

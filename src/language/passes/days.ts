@@ -1,4 +1,4 @@
-import { isStop, quantityAt, type State, textAt, wordAt } from '../state.ts';
+import { isStop, quantityAt, type State, type Thing, textAt, wordAt } from '../state.ts';
 import { dayTimes } from '../words/en/calendar.ts';
 import { list } from '../words/list.ts';
 import { weekdayAt } from './calendar.ts';
@@ -141,9 +141,9 @@ function clocks(state: State, moments: readonly Moment[]): void {
   if (!from || !to || to.at - from.end > 2) return;
   let hours = to.hour - from.hour;
   if (hours <= 0) hours += from.hour <= 12 && to.hour <= 12 ? 12 : 24;
-  const load = state.things.findLast(
-    one => one.kind === 'load' && !one.isDropped && one.at < from.at && one.hours < 0,
-  );
+  const isOpen = (one: Thing): boolean => one.kind === 'load' && !one.isDropped && one.hours < 0;
+  const loads = state.things.filter(isOpen);
+  const load = loads.findLast(one => one.at < from.at) ?? (loads.length === 1 ? loads[0] : undefined);
   if (load && hours <= 24) load.hours = Math.round(hours * 100) / 100;
 }
 

@@ -1,6 +1,7 @@
 import { type Quantity, quantityAt, type State, type Thing, textAt, thing, wordAt } from '../state.ts';
 import { list } from '../words/list.ts';
-import { add, give } from './draws.ts';
+import { add } from './draws.ts';
+import { give } from './giving.ts';
 
 const drawVerbs = list(
   'averages average averaging avg draws draw pulls pull uses use takes take about around at is',

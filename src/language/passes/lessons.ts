@@ -34,7 +34,7 @@ const skipped = list(`
   difference meaning called so heck hell means on earth your all about term word with go story deal point idea
 `);
 const ending = list(`
-  and or mean means in do does please pls isnt is are for when if stand thing but because again to so work
+  and or mean means from in do does please pls isnt is are for when if stand thing but because again to so work
   works thats like anyway mate guys vs versus that i you we they actually exactly on at good everyone
   people then even plz compared with really
 `);
@@ -78,7 +78,8 @@ function phraseFrom(state: State, at: number, isPair = false): string | undefine
   while (skipped.has(wordAt(state, i)) && !(wordAt(state, i) === 'b')) i++;
   for (; i < state.tokens.length && words.length < mostWords; i++) {
     const { kind, text } = state.tokens[i]!;
-    if (kind === 'sign' && (text === '-' || text === '/')) continue;
+    if (kind === 'sign' && (text === '-' || text === '/' || (/^["“”']$/.test(text) && words.length === 0)))
+      continue;
     if (kind === 'number' && words.length > 0) {
       words.push(text);
       continue;

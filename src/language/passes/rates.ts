@@ -7,6 +7,10 @@ const days = list('day days d night nite evening morning arvo afternoon 24h nigh
 const hours = list('hour hr h hrs hours');
 const joints = list('/ per a an each every pro por par any');
 
+const kindsOfDay = list(
+  'normal usual typical average market camp working work shoot school sunny good hot summer winter',
+);
+
 export interface Per {
   readonly per: 'day' | 'hour' | 'week' | 'other day';
   readonly end: number;
@@ -17,6 +21,8 @@ export function perAt(state: State, at: number): Per | undefined {
   const text = textAt(state, at);
   if (text === 'daily' || text === 'nightly') return { per: 'day', end: at + 1 };
   if (text === 'hourly') return { per: 'hour', end: at + 1 };
+  if (text === 'the' && wordAt(state, at + 1) === 'day' && wordAt(state, at + 2) === '')
+    return { per: 'day', end: at + 2 };
   if (text === 'in' && wordAt(state, at + 1) === 'a' && days.has(wordAt(state, at + 2)))
     return { per: 'day', end: at + 3 };
   if (!joints.has(text)) return undefined;
@@ -24,6 +30,7 @@ export function perAt(state: State, at: number): Per | undefined {
   if (wordAt(state, next) === 'single') next++;
   if (text === 'every' && /^(other|second)$/.test(wordAt(state, next)) && days.has(wordAt(state, next + 1)))
     return { per: 'other day', end: next + 2 };
+  if (kindsOfDay.has(wordAt(state, next)) && days.has(wordAt(state, next + 1))) next++;
   const word = wordAt(state, next);
   if (days.has(word)) return { per: 'day', end: next + 1 };
   if (hours.has(word)) return { per: 'hour', end: next + 1 };

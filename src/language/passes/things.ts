@@ -64,7 +64,7 @@ export function things(state: State): void {
       markKnown(state, i, i + length);
       i += length - 1;
     } else {
-      const named = unknownLoad(state, i);
+      const named = cell(state, i) ?? unknownLoad(state, i);
       if (!named) continue;
       state.things.push(named);
       markKnown(state, named.at, named.end);
@@ -74,13 +74,23 @@ export function things(state: State): void {
   humidifiers(state);
 }
 
+/** "12 two volt cells": batteries of a big bank; without their volts, cells are anything. */
+function cell(state: State, at: number): Thing | undefined {
+  const volts = quantityAt(state, at - 1);
+  if (!/^cells?$/.test(wordAt(state, at)) || volts?.unit.dimension !== 'voltage' || volts.value > mostCellV)
+    return undefined;
+  state.cues.add('battery');
+  return thing('battery', at, at + 1, 'cell');
+}
+
+const mostCellV = 4;
+
 const articles = list('to we i you dont can will lets gonna');
 
 /** Words that are now a thing, now a doing: "to iron", "we shower", "the house we stay in". */
 function isVerb(state: State, at: number, entry: Entry): boolean {
   const before = wordAt(state, at - 1);
-  if (/^lights?$/.test(wordAt(state, at)))
-    if (/^(til|till|until|first|day|dark|to|of)$/.test(before)) return true;
+  if (/^lights?$/.test(wordAt(state, at))) if (/^(til|till|until|first|day|dark)$/.test(before)) return true;
   if (entry.name === 'house')
     return !/^(is|has|s|bank|batt|gets|was|=|:)$/.test(textAt(state, at + 1)) && !quantityAt(state, at - 1);
   if (entry.name === 'starter' || entry.name === 'array') return false;
@@ -106,18 +116,21 @@ function unknownLoad(state: State, at: number): Thing | undefined {
   const word = wordAt(state, next);
   if (word && (genericNouns.has(word) || (!isSpoken(word) && isNoun(word))) && !isThingSoon(state, next))
     return thing('load', next, next + 1, singular(word));
-  const before = wordAt(state, at - 1);
+  // "My recorder, 0.25 A".
+  const isApart = textAt(state, at - 1) === ',' && /^(a|the|my|our)$/.test(wordAt(state, at - 3));
+  const last = isApart ? at - 2 : at - 1;
+  const before = wordAt(state, last);
   const isNamed =
     before &&
     !isSpoken(before) &&
     !genericNouns.has(before) &&
     isNoun(before) &&
-    !state.tokens[at - 1]!.isKnown &&
-    !thingBefore(state, at - 1);
+    !state.tokens[last]!.isKnown &&
+    !thingBefore(state, last);
   // Taken only where the message is a list: the name opens its part of the sentence.
-  const opener = textAt(state, at - 2);
-  if (isNamed && (at === 1 || /^[,+;:&.\n]$|^(and|plus|n|a|the|my|our)$/.test(opener))) {
-    return thing('load', at - 1, at, singular(before));
+  const opener = textAt(state, last - 1);
+  if (isNamed && (last === 0 || /^[,+;:&.\n]$|^(and|plus|n|a|the|my|our)$/.test(opener))) {
+    return thing('load', last, last + 1, singular(before));
   }
   return undefined;
 }

@@ -24,7 +24,9 @@ export function ownersOf(
     if (!last || hasTime(last) || state.segments[quantity.at - 1] !== segment) return [after];
   }
   if (last && !hasTime(last) && (!last.appliance?.isAlwaysOn || isDirect(state, last, quantity)))
-    return isOwnPart(state, quantity) ? group(state, before, quantity) : [last];
+    return isOwnPart(state, quantity) || isApart(state, last, quantity)
+      ? group(state, before, quantity)
+      : [last];
   if (before.length > 0) {
     const free = before.findLast(one => !hasTime(one) && !one.appliance?.isAlwaysOn);
     if (free && free === before.findLast(one => !one.appliance?.isAlwaysOn)) return [free];
@@ -53,6 +55,10 @@ const isDirect = (state: State, one: Thing, quantity: Quantity): boolean => {
 
 const isFarOff = (state: State, one: Thing, quantity: Quantity): boolean =>
   state.sentences[quantity.at]! - state.sentences[one.at]! > 1;
+
+/** In another part of the same sentence: "fish finder 0.8 A and lights 1.2 A, say 11 hours". */
+const isApart = (state: State, last: Thing, { at }: Quantity): boolean =>
+  last.segment !== state.segments[at] && state.sentences[last.at] === state.sentences[at];
 
 /** Stands the time alone between commas, as in "2 fans 10w plus a 12w router, 10hrs overnight"? */
 function isOwnPart(state: State, quantity: Quantity): boolean {

@@ -82,6 +82,8 @@ function ofLoads(state: State, quantity: Quantity): void {
     for (const one of owners) {
       if (quantity.unit.factor < 1) one.minutes = round(quantity.value * 60);
       else one.hours = quantity.value;
+      // "The compressor runs 12 hours": of running, no duty cycle goes on top.
+      if (isOfCompressor(state, quantity)) one.dutyPercent = 100;
       if (quantity.unit.factor >= 24) one.hours = 24;
     }
     if (owners.length > 0) {
@@ -100,6 +102,11 @@ function ofLoads(state: State, quantity: Quantity): void {
     quantity.taken = 'duration';
   }
 }
+
+const isOfCompressor = (state: State, { at }: Quantity): boolean =>
+  [2, 3, 4, 5].some(
+    step => wordAt(state, at - step) === 'compressor' && state.sentences[at - step] === state.sentences[at],
+  );
 
 const round = (value: number): number => Math.round(value * 1000) / 1000;
 

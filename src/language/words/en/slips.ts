@@ -2,7 +2,7 @@ import { table } from '../table.ts';
 
 /** Common misspellings and shortenings that are more than one slip away, or would be taken for a word of their own. */
 export const slips = table({
-  whit: 'what', aff: 'off', oot: 'out', dae: 'do', tae: 'to', frige: 'fridge', fridg: 'fridge', frdge: 'fridge', refridgerator: 'refrigerator', refrigirator: 'refrigerator', fridgerator: 'refrigerator', fride: 'fridge', frigde: 'fridge', fidge: 'fridge',
+  whit: 'what', goin: 'going', aff: 'off', oot: 'out', dae: 'do', tae: 'to', frige: 'fridge', fridg: 'fridge', frdge: 'fridge', refridgerator: 'refrigerator', refrigirator: 'refrigerator', fridgerator: 'refrigerator', fride: 'fridge', frigde: 'fridge', fidge: 'fridge',
   frezer: 'freezer', freezr: 'freezer', ketle: 'kettle', kettel: 'kettle', microwav: 'microwave', micro: 'microwave', lite: 'light', lites: 'lights', ligths: 'lights', lihgts: 'lights',
   batery: 'battery', battry: 'battery', baterry: 'battery', batt: 'battery', batts: 'batteries', bateries: 'batteries', lithum: 'lithium', lithim: 'lithium', lithiun: 'lithium', lithuim: 'lithium', litium: 'lithium',
   pannel: 'panel', pannels: 'panels', panal: 'panel', panals: 'panels', soler: 'solar', sola: 'solar', chager: 'charger', chargr: 'charger', invertor: 'inverter', inverer: 'inverter', invertr: 'inverter', inverta: 'inverter',
