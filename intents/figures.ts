@@ -2,18 +2,23 @@ import type { Assumed, Figure, Verdict, WorkingStep } from '#answer/answer.ts';
 import type { Explored } from '#engine/explore.ts';
 import type { Range } from '#quantity/range.ts';
 import { printStep } from '#rule/print.ts';
+import type { Trace } from '#rule/trace.ts';
 
 /** A range as a figure of the answer. */
 export const figure = (range: Range, unit: string): Figure => ({ ...range, unit });
 
+/** The working of a trace, printed only when somebody looks; absent where nothing was worked out. */
+export const workingOf = ({ steps }: Trace): (() => readonly WorkingStep[]) | undefined =>
+  steps.length > 0 ? () => steps.map(printStep) : undefined;
+
 /** What an explored calculation assumed, most influential first, and its working, as an answer carries them. */
 export function reasons(explored: Explored<string>): {
   readonly assumed: readonly Assumed[];
-  readonly working: () => readonly WorkingStep[];
+  readonly working: (() => readonly WorkingStep[]) | undefined;
 } {
   return {
     assumed: explored.ranked.map(({ name, value, unit, why }) => ({ name, value, unit, why })),
-    working: () => explored.trace.steps.map(printStep),
+    working: workingOf(explored.trace),
   };
 }
 

@@ -38,13 +38,15 @@ async function runConsole(config: Config): Promise<void> {
 
 /** Runs the Telegram bot until it is told to stop: by webhook where one is set, else by long polling. */
 async function runTelegram(config: Config, token: string): Promise<void> {
-  const [{ makeLog }, { createBot }, { openStore }, { openPatiently }, { converse }] = await Promise.all([
-    import('./log.ts'),
-    import('#telegram/bot.ts'),
-    import('#memory/open.ts'),
-    import('./patience.ts'),
-    import('#conversation/converse.ts'),
-  ]);
+  const [{ makeLog }, { createBot }, { openStore }, { openPatiently }, { GiveBack }, { converse }] =
+    await Promise.all([
+      import('./log.ts'),
+      import('#telegram/bot.ts'),
+      import('#memory/open.ts'),
+      import('./patience.ts'),
+      import('./quiet.ts'),
+      import('#conversation/converse.ts'),
+    ]);
   const stopping = new AbortController();
   const told = new Promise<string>(resolve => {
     process.once('SIGTERM', resolve).once('SIGINT', resolve);
@@ -76,6 +78,7 @@ async function runTelegram(config: Config, token: string): Promise<void> {
   };
   tidy();
   setInterval(tidy, dayMs / 4).unref();
+  new GiveBack().start();
 
   const why = await Promise.race([told, running.ended.then(() => 'ended')]);
   log.info({ why }, 'stopping');

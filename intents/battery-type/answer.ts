@@ -71,7 +71,7 @@ export function answerBatteryType(result: BatteryType, setting: Setting): Reply 
       ...lead.assumed.slice(0, 1),
       ...lithium.assumed.slice(0, 1),
     ],
-    working: () => [...lead.working(), ...lithium.working()],
+    working: () => [...(lead.working?.() ?? []), ...(lithium.working?.() ?? [])],
     cautions: ['lithium-cold'],
     next: ['what battery do I need?', 'isolator or dcdc?', 'show the working'],
   };

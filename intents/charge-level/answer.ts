@@ -3,8 +3,7 @@ import type { Reply } from '#answer/reply.ts';
 import { span } from '#answer/say.ts';
 import { decimals, significant } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
-import { printStep } from '#rule/print.ts';
-import { figure } from '../figures.ts';
+import { figure, workingOf } from '../figures.ts';
 import type { Setting } from '../intent.ts';
 import { chemistryName } from '../words.ts';
 import type { ChargeLevel } from './compute.ts';
@@ -85,7 +84,7 @@ export function answerChargeLevel(facts: Facts, result: ChargeLevel, _setting: S
     verdict: null,
     figures,
     assumed: result.assumptions.map(({ name, value, unit, why }) => ({ name, value, unit, why })),
-    working: () => result.trace.steps.map(printStep),
+    working: workingOf(result.trace),
     cautions: [],
     next: ['how long to charge it with a 20A charger', 'agm or lithium?', 'show the working'],
   };

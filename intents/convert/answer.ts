@@ -3,8 +3,7 @@ import type { Reply } from '#answer/reply.ts';
 import type { Conversion } from '#language/said.ts';
 import { areaOfGauge, gaugeName } from '#quantity/gauge.ts';
 import { significant } from '#quantity/round.ts';
-import { printStep } from '#rule/print.ts';
-import { figure } from '../figures.ts';
+import { figure, workingOf } from '../figures.ts';
 import type { Converted } from './compute.ts';
 
 const amount = (value: number, unit: string): string =>
@@ -67,7 +66,7 @@ export function answerConvert(result: Converted | undefined, conversion: Convers
     verdict: null,
     figures: { result: figure({ value, low: value, high: value }, unit) },
     assumed: assumedOf(result),
-    working: () => result.trace.steps.map(printStep),
+    working: workingOf(result.trace),
     cautions: [],
     next:
       voltageV === undefined ? ['60W in amps', '100Ah in Wh'] : ['what is an amp hour?', 'show the working'],

@@ -34,18 +34,14 @@ export function computeSolarSize(facts: SolarSizeFacts, setting: SunSetting): So
   const voltageV = bank?.voltageV ?? ((facts.systemVoltageV ?? 12) > 18 ? 24 : 12);
   const sun = sunOf(facts, setting.at);
   const use = useOf(facts, voltageV, setting.mainsV);
+  const panel = { ...sun, nominalVoltageV: voltageV };
   const assumptions = [...solarAssumptions(sun), chargeAssumption(bank?.chemistry), ...useAssumptions(use)];
   const explored = explore<'panelPower' | 'dailyUse' | 'peakSunHours'>(
     assumptions,
     'panelPower',
     (values, trace) => {
       const dailyUse = dailyUseAh(use, values, trace);
-      const { panelPowerW, peakSunHours } = panelPowerFor(
-        dailyUse,
-        { ...sun, nominalVoltageV: voltageV },
-        values,
-        trace,
-      );
+      const { panelPowerW, peakSunHours } = panelPowerFor(dailyUse, panel, values, trace);
       return { panelPower: panelPowerW, dailyUse, peakSunHours };
     },
   );

@@ -70,6 +70,13 @@ export interface Answer {
   readonly next: readonly string[];
   /** A picture of the answer, as data, made only when somebody looks; `chart/png.ts` draws it. Not part of the JSON. */
   readonly chart?: () => Chart;
+  /** Whether there is any working, without printing it. Not part of the JSON. */
+  readonly hasWorking?: () => boolean;
+  /**
+   * Works it out once more, for what is shown only when somebody asks later. It holds the question and none of the
+   * sums, so it may be kept for long. Not part of the JSON.
+   */
+  readonly again?: () => Pick<Answer, 'working' | 'chart'>;
 }
 
 export type Understood = Facts & { claims?: readonly Claim[]; rig?: Rig };

@@ -32,6 +32,8 @@ export interface Told {
   readonly ambientC?: number;
   /** What a correction put right of the question before. */
   readonly corrected?: Facts;
+  /** Works it out once more. */
+  readonly again?: Answer['again'];
   /** It is a plain no to something dangerous, told in the person's language. */
   readonly isUnsafe?: boolean;
   /** Told without notes on how it was read: the question before, told another way. */
@@ -68,5 +70,7 @@ export function toAnswer(intent: Intent, reply: Reply, told: Told): Answer {
     cautions: codes.map(code => warns.say(`caution-${code}`, cautionSentences[code])),
     next: (reply.next ?? []).slice(0, 3),
     chart: reply.chart,
+    hasWorking: () => reply.working !== undefined,
+    again: told.again,
   };
 }

@@ -198,6 +198,14 @@ function questionsFor(
 
 const withCue = (said: Said, cue: Cue): Said => ({ ...said, cues: new Set([...said.cues, cue]) });
 
+/** Holds only what is given: made where the reply stands, it would keep all of its sums as well. */
+const redo =
+  (intent: Intent, facts: Facts, setting: Setting): NonNullable<Answer['again']> =>
+  () => {
+    const { working, chart } = intent.reply(facts, setting);
+    return { working: working?.() ?? [], chart };
+  };
+
 /** What of the facts is not as it was before. */
 const changed = (facts: Facts, before: Facts = {}): Facts =>
   Object.fromEntries(
@@ -229,9 +237,19 @@ function answer(memory: Memory, message: Message, said: Said, taken: Taken): Con
   const isVague = isBack || (isUnsafe && !isAbout(intent.name, codes));
   const name = isVague ? 'unclear' : intent.name;
   const done = { intent, facts, reply, setting, missing: missing.map(({ ask }) => ask), isBack };
+  const again = parsed.success && !isBack ? redo(intent, facts, setting) : undefined;
   const corrected = said.corrections.length > 0 ? changed(facts, taken.last?.facts) : undefined;
   return {
     memory: remember(memory, message, said, done),
-    answer: toAnswer(intent, reply, { said, language, name, isWorkingShown, isUnsafe, ambientC, corrected }),
+    answer: toAnswer(intent, reply, {
+      said,
+      language,
+      name,
+      isWorkingShown,
+      isUnsafe,
+      ambientC,
+      corrected,
+      again,
+    }),
   };
 }

@@ -35,41 +35,45 @@ export function explore<K extends string>(
   const likelyValues = Object.fromEntries(assumptions.map(a => [a.name, a.value]));
   const likely = compute(likelyValues, trace);
   const keys = Object.keys(likely) as K[];
-  const moved = assumptions.map(a =>
-    [a.low, a.high].map(end => (end === a.value ? likely : compute({ ...likelyValues, [a.name]: end }))),
-  );
+  const moving = { ...likelyValues };
+  // One object is moved and put back: forty copies a message would be most of what the collector has to do.
+  const at = (a: Assumption, end: number): Record<K, number> => {
+    if (end === a.value) return likely;
+    moving[a.name] = end;
+    const moved = compute(moving);
+    moving[a.name] = likelyValues[a.name]!;
+    return moved;
+  };
+  const moved = assumptions.map(a => ({ low: at(a, a.low), high: at(a, a.high) }));
   const figures = {} as Record<K, Range>;
-  for (const key of keys)
-    figures[key] = combine(
-      likely[key],
-      moved.map(ends => ends.map(end => end[key])),
-    );
+  for (const key of keys) figures[key] = combine(likely[key], moved, key);
   const ranked = assumptions
-    .map((a, i) => ({
-      ...a,
-      influence: spread(
-        likely[main],
-        moved[i]!.map(end => end[main]),
-      ),
-    }))
+    .map((a, i) => ({ ...a, influence: spread(likely[main], moved[i]!.low[main], moved[i]!.high[main]) }))
     .filter(a => a.influence > 0)
     .sort((a, b) => b.influence - a.influence);
   return { figures, ranked, trace };
 }
 
-const spread = (likely: number, ends: readonly number[]): number =>
-  (Math.max(likely, ...ends) - Math.min(likely, ...ends)) / Math.max(Math.abs(likely), 1e-9);
+const spread = (likely: number, a: number, b: number): number =>
+  (Math.max(likely, a, b) - Math.min(likely, a, b)) / Math.max(Math.abs(likely), 1e-9);
 
-function combine(likely: number, moves: readonly (readonly number[])[]): Range {
+/** The figures with an assumption at its low and at its high end. */
+type Moved<K extends string> = Readonly<Record<'low' | 'high', Readonly<Record<K, number>>>>;
+
+const same = (x: number): number => x;
+
+function combine<K extends string>(likely: number, moved: readonly Moved<K>[], key: K): Range {
   if (!Number.isFinite(likely)) return { value: likely, low: likely, high: likely };
-  const isPositive = likely > 0 && moves.every(ends => ends.every(end => end > 0));
-  const f = isPositive ? Math.log : (x: number) => x;
-  const back = isPositive ? Math.exp : (x: number) => x;
+  const isPositive = likely > 0 && moved.every(({ low, high }) => low[key] > 0 && high[key] > 0);
+  const f = isPositive ? Math.log : same;
+  const back = isPositive ? Math.exp : same;
+  const middle = f(likely);
   let down = 0;
   let up = 0;
-  for (const ends of moves) {
-    down += Math.max(0, ...ends.map(end => f(likely) - f(end))) ** 2;
-    up += Math.max(0, ...ends.map(end => f(end) - f(likely))) ** 2;
+  for (const { low, high } of moved) {
+    const [a, b] = [f(low[key]), f(high[key])];
+    down += Math.max(0, middle - a, middle - b) ** 2;
+    up += Math.max(0, a - middle, b - middle) ** 2;
   }
   // back(f(x)) may differ from x in the last digit; the ends must still hold the value.
   return {

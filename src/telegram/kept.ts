@@ -1,4 +1,4 @@
-import type { Chart } from '#answer/chart/chart.ts';
+import type { Answer } from '#answer/answer.ts';
 import type { Last } from '#conversation/memory.ts';
 
 /** What is known of an answer that stands in a chat. No texts of people: a hash of the question. */
@@ -10,14 +10,16 @@ export interface Kept {
   readonly shown: string;
   /** The question as understood, so that a button or a reply goes on from this answer and not from a later one. */
   readonly last?: Last;
-  readonly working: string;
+  /** Whether a button offers the working, and one a picture: each is shown once. */
+  readonly hasWorking: boolean;
+  readonly hasPicture: boolean;
+  /** Works the answer out once more for them. */
+  readonly again: NonNullable<Answer['again']>;
   readonly next: readonly string[];
   /** The language it is in: "de". */
   readonly language: string;
   /** Whether a button offers to make it closer by a place. */
   readonly lacksPlace?: boolean;
-  /** Its picture, where there is one that is not shown yet. */
-  readonly chart?: () => Chart;
 }
 
 /**

@@ -2,7 +2,7 @@ import { keyboard } from './buttons.ts';
 import { captionLimit } from './caption.ts';
 import type { Reply } from './deliver.ts';
 import { say } from './say.ts';
-import { languageOf, type Thought } from './think.ts';
+import { hasWorking, languageOf, type Thought } from './think.ts';
 import { labelsIn } from './words.ts';
 
 /** Questions whose answer people would rather look at. */
@@ -33,7 +33,7 @@ export function lay(
     memory.settings.pictures !== false && pictured.has(answer.intent) && said.text.length <= captionLimit;
   const chart = isPictured ? answer.chart?.() : undefined;
   const extras = {
-    hasWorking: answer.working.length > 0,
+    hasWorking: hasWorking(answer),
     hasPicture: answer.chart !== undefined && chart === undefined,
     lacksPlace: lacksPlace(thought),
   };

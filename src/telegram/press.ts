@@ -46,12 +46,12 @@ export async function press(
   // A second tap, or one on a keyboard that has been replaced: the first one is being answered.
   if (button.answer !== (kept?.shown ?? hash(shownOf(full)))) return void (await reply());
   if (button.action === 'working') {
-    await reply(kept?.working ? undefined : 'moved');
-    return kept?.working ? showWorking(room, full, button, kept) : undefined;
+    await reply(kept?.hasWorking ? undefined : 'moved');
+    return kept?.hasWorking ? showWorking(room, full, button, kept) : undefined;
   }
   if (button.action === 'picture') {
-    await reply(kept?.chart ? undefined : 'moved');
-    return kept?.chart ? showPicture(room, full, button, kept) : undefined;
+    await reply(kept?.hasPicture ? undefined : 'moved');
+    return kept?.hasPicture ? showPicture(room, full, button, kept) : undefined;
   }
   if (button.action === 'place') {
     await reply();

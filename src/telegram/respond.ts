@@ -6,7 +6,7 @@ import { lacksPlace, lay } from './lay.ts';
 import { isAnonymousAdmin } from './people.ts';
 import { placeOf, type Sent } from './send.ts';
 import type { Question } from './sort.ts';
-import { type Ask, isForgotten, languageOf, type Thought, workingOf } from './think.ts';
+import { type Ask, hasWorking, isForgotten, languageOf, type Thought } from './think.ts';
 
 /** An edit of a question that was never answered counts for two minutes: it may only now be addressed. */
 const lateAddressSec = 120;
@@ -44,11 +44,12 @@ export const keptOf = (thought: Thought, answerId: number, question: string, rep
   question,
   shown: hash(reply.said.text),
   last: thought.memory.last,
-  working: workingOf(thought.answer),
+  hasWorking: hasWorking(thought.answer),
+  hasPicture: reply.chart === undefined && thought.answer.chart !== undefined,
+  again: thought.answer.again ?? (() => thought.answer),
   next: thought.answer.next,
   language: languageOf(thought),
   lacksPlace: lacksPlace(thought),
-  ...(reply.chart === undefined && { chart: thought.answer.chart }),
 });
 
 type Shown = Pick<Reply, 'said' | 'chart'>;

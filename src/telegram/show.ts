@@ -5,6 +5,7 @@ import { drawn, type Room } from './deliver.ts';
 import type { Kept } from './kept.ts';
 import { say, withWorking, workingAlone } from './say.ts';
 import { placeOf, type Sent } from './send.ts';
+import { workingOf } from './think.ts';
 import { labelsIn } from './words.ts';
 
 /** The buttons of an answer that are left when some of it has been shown. */
@@ -13,11 +14,7 @@ const left = (text: string, { asker }: Button, kept: Kept): InlineKeyboardMarkup
     text,
     asker,
     kept.next,
-    {
-      hasWorking: kept.working !== '',
-      hasPicture: kept.chart !== undefined,
-      lacksPlace: kept.lacksPlace,
-    },
+    { hasWorking: kept.hasWorking, hasPicture: kept.hasPicture, lacksPlace: kept.lacksPlace },
     labelsIn(kept.language),
   );
 
@@ -32,16 +29,17 @@ export async function showWorking(
   kept: Kept,
 ): Promise<Sent | undefined> {
   const at = { chat: answer.chat.id, id: answer.message_id };
-  const after: Kept = { ...kept, working: '' };
+  const after: Kept = { ...kept, hasWorking: false };
+  const working = workingOf(kept.again());
   if (answer.text === undefined) {
     room.kept.change(at.chat, at.id, after);
     await room.sender.send(placeOf(answer), {
-      said: workingAlone(labelsIn(kept.language).steps, kept.working),
+      said: workingAlone(labelsIn(kept.language).steps, working),
     });
     await room.sender.rebutton(at, left(answer.caption ?? '', button, after));
     return at;
   }
-  const said = withWorking(answer.text, answer.entities ?? [], kept.working);
+  const said = withWorking(answer.text, answer.entities ?? [], working);
   const buttons = left(said.text, button, after);
   const sent = await room.sender.edit(at, placeOf(answer), { said, buttons });
   if (sent !== undefined)
@@ -57,9 +55,10 @@ export async function showPicture(
   kept: Kept,
 ): Promise<Sent | undefined> {
   const at = { chat: answer.chat.id, id: answer.message_id };
-  const after: Kept = { ...kept, chart: undefined };
+  const after: Kept = { ...kept, hasPicture: false };
   room.kept.change(at.chat, at.id, after);
-  const chart = kept.chart!();
+  const chart = kept.again().chart?.();
+  if (chart === undefined) return at;
   const shown = answer.text ?? answer.caption ?? '';
   // The numbers of a picture are told in English; an answer in another language tells them itself.
   const said = say(kept.language === 'en' ? captionOf(chart) : shown, { limit: captionLimit });

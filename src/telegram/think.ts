@@ -72,5 +72,9 @@ export const isForgotten = (thought: Thought): boolean =>
 export const languageOf = ({ memory }: Pick<Thought, 'memory'>): string =>
   memory.settings.language ?? memory.last?.language ?? 'en';
 
+/** Whether an answer has steps to show. */
+export const hasWorking = (answer: Answer): boolean => answer.hasWorking?.() ?? answer.working.length > 0;
+
 /** The steps of an answer, one a line. */
-export const workingOf = (answer: Answer): string => answer.working.map(printWorking).join('\n');
+export const workingOf = ({ working }: Pick<Answer, 'working'>): string =>
+  working.map(printWorking).join('\n');

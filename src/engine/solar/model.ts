@@ -92,15 +92,29 @@ function sunName(c: SolarCase): string | undefined {
   }
 }
 
+const needs = new WeakMap<SolarCase, readonly Assumption[]>();
+
+/** What is assumed of a panel and its controller; a case is explored many times, and its list made once. */
+function neededOf(c: SolarCase): readonly Assumption[] {
+  let needed = needs.get(c);
+  if (!needed) {
+    needed = [...panelAssumptions(c), ...controllerAssumptions(c.controller)];
+    needs.set(c, needed);
+  }
+  return needed;
+}
+
 /** Values as explore moves them; what is missing falls back on its likely value. */
 function valuesOf(c: SolarCase, values: SolarValues): CompleteValues {
   const sun = sunName(c);
   // Looking up the climate is the dear part, so it is done only where nobody brought it.
   const lacksSun =
     (sun && values[sun] === undefined) || (c.mount === 'tilted' && values.panelTilt === undefined);
+  const needed = neededOf(c);
+  // Explored, all are there, and nothing is to be made.
+  if (!lacksSun && needed.every(a => values[a.name] !== undefined)) return values as CompleteValues;
   const likely: Record<string, number | undefined> = {};
-  for (const a of panelAssumptions(c)) likely[a.name] = a.value;
-  for (const a of controllerAssumptions(c.controller)) likely[a.name] = a.value;
+  for (const a of needed) likely[a.name] = a.value;
   if (lacksSun) for (const a of sunAssumptions(c)) likely[a.name] = a.value;
   return Object.assign(likely, values) as CompleteValues;
 }
