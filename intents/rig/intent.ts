@@ -15,10 +15,15 @@ export const rig: Intent = {
     const { cues } = said;
     const found: Evidence[] = [];
     const add = (because: string, weight: number) => found.push({ because, weight });
-    const tells = hasGear(gearOf(said));
+    const isMeant = (['rig', 'save', 'add', 'change', 'own-statement'] as const).some(cue => cues.has(cue));
+    // "Who watches telly on holiday": a thing named in passing is no gear to keep.
+    const tells = hasGear(gearOf(isMeant ? said : { ...said, bareLoads: [] }));
+    const isSlip = said.corrections.length > 0 && ![...cues].some(cue => cue.startsWith('ask-'));
+    if (isSlip) add('puts a number right', 2.5);
     const asks = [...cues].some(cue => cue.startsWith('ask-'));
     // "How much do two panels put in" adds nothing to a rig.
     const changes = !asks && (said.removed.length > 0 || cues.has('add') || cues.has('change'));
+    if (changes && said.removed.length > 0 && cues.has('remove')) add('takes gear out', 1);
     if (cues.has('forget') && cues.has('everything')) return found;
     if (cues.has('save') && tells) add('asks to keep gear', 5);
     if (cues.has('show') && cues.has('rig')) add('asks to see the rig', 5);

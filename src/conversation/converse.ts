@@ -191,7 +191,8 @@ function questionsFor(
   const found = candidates(said, last, follows).filter(isLikely);
   const says = Object.keys(said.facts).length > 0 || isAsking(said);
   const gear = rig ?? last?.facts;
-  if (found.length > 0 || !says || !gear) return found;
+  const isOfRig = said.removed.length > 0 || said.cues.has('remove');
+  if (found.length > 0 || !says || !gear || isOfRig) return found;
   const whole = { ...said, facts: { ...gear, ...said.facts } };
   return candidates(whole, last, follows).filter(c => isLikely(c) && c.intent.name !== 'rig');
 }

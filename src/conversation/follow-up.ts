@@ -128,7 +128,8 @@ function onlyNamed(facts: Facts, said: Said): Facts {
   const isTimed = said.bareLoads.some(
     load => load.hoursPerDay !== undefined || load.minutesPerDay !== undefined,
   );
-  return said.cues.has('only') && !isTimed && kept?.length ? { ...facts, loads: kept } : facts;
+  const isSlip = said.corrections.length > 0;
+  return said.cues.has('only') && !isTimed && !isSlip && kept?.length ? { ...facts, loads: kept } : facts;
 }
 
 /** "Plus another 30 Ah a day", "add the freezer": what comes on top of a day's use that was told as one number. */

@@ -55,6 +55,9 @@ function bareNumber(last: Last, value: number): Facts {
     return { batteries: [{ ...batteries[0]!, count: value }] };
   if (last.intent === 'solar-yield' && solar?.length === 1 && isCount)
     return { solar: [{ ...solar[0]!, count: value }] };
+  if (last.intent === 'cable-size' && last.facts.cable?.areaMm2 !== undefined)
+    return { cable: { areaMm2: value } };
+  if (last.intent === 'charge-level') return { volts: value };
   if (last.intent === 'inverter-check' && value >= leastInverterW && !last.facts.inverter?.powerW)
     return { inverter: { powerW: value } };
   const [battery] = batteries ?? [];
@@ -157,7 +160,9 @@ function loadTime({ facts: { loads, durationH } }: Last, said: Said): Facts | un
 /** "And at 24 V?", "and 500 W?": the conversion of before with another number. */
 function converted(last: Conversion, said: Said): Conversion {
   const voltageV = said.facts.systemVoltageV ?? said.facts.volts ?? last.voltageV;
-  const value = said.loose.find(one => one.unit === last.unit)?.value ?? said.numbers[0] ?? last.value;
+  const sizeAh = last.unit === 'Ah' ? said.facts.batteries?.[0]?.capacityAh : undefined;
+  const value =
+    said.loose.find(one => one.unit === last.unit)?.value ?? sizeAh ?? said.numbers[0] ?? last.value;
   return { ...last, value, ...(voltageV !== undefined && { voltageV }) };
 }
 

@@ -80,8 +80,8 @@ function spokenAt(state: State, at: number): { who: string; start: number } | un
   let back = at - 1;
   if (/^(still|always|just|also|now|then|never)$/.test(wordAt(state, back))) back--;
   const who = wordAt(state, back);
-  // What a battery "says" is a reading of it.
-  if (state.things.some(one => one.kind === 'battery' && one.at <= back && back < one.end)) return undefined;
+  // What a battery or a sandwich press "says" is a reading of it.
+  if (state.things.some(one => one.at <= back && back < one.end)) return undefined;
   const verb = wordAt(state, at);
   if (
     !who ||
