@@ -1,7 +1,7 @@
 import { nameOf } from '#answer/assumed.ts';
 import { sentence } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
-import { coolingReading, isDrawTold, isWhole, type Use } from '#engine/loads/reading.ts';
+import { coolingReading, hasHours, isDrawTold, isWhole, type Use } from '#engine/loads/reading.ts';
 import { applianceOf } from '#engine/loads/tables.ts';
 import type { Facts, Load } from '#rig/rig.ts';
 
@@ -41,6 +41,9 @@ const drains = (load: Load): boolean =>
   load.dutyPercent !== 0 &&
   load.hoursPerDay !== 0 &&
   load.minutesPerDay !== 0;
+
+/** Whether each load has its hours. */
+export const areTimed = ({ loads }: Facts): boolean => !!loads?.length && loads.every(hasHours);
 
 /** Whether something that drains the battery is told. */
 export const hasUse = (facts: Facts): boolean =>

@@ -1,7 +1,7 @@
 import type { Facts } from '#rig/rig.ts';
 import type { Evidence, Intent } from '../intent.ts';
 import { hasCapacity, needLoads, needs } from '../needs.ts';
-import { hasUse } from '../use.ts';
+import { areTimed, hasUse } from '../use.ts';
 import { answerEnergyBudget } from './answer.ts';
 import { computeEnergyBudget } from './compute.ts';
 
@@ -37,11 +37,8 @@ export const energyBudget: Intent = {
     const isOfUse = cues.has('ask-total') && hasLoads;
     if ((cues.has('charge') && !isOfUse) || facts.chargers?.length) add('speaks of charging', -2);
     if (cues.has('fuse') || cues.has('cable')) add('speaks of a fuse or a cable', -3);
-    const isTimed = facts.loads?.every(
-      load => load.hoursPerDay !== undefined || load.minutesPerDay !== undefined,
-    );
     const isMains = facts.loads?.some(load => load.supply === 'ac');
-    if (isTimed && !isMains && cues.has('question-mark') && !hasCapacity(facts))
+    if (areTimed(facts) && !isMains && cues.has('question-mark') && !hasCapacity(facts))
       add('asks something of loads with their hours', 1);
     if (said.conversion) add('is a conversion', -3);
     if (facts.inverter?.powerW !== undefined) add('an inverter’s size', -1);

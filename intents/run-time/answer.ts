@@ -8,7 +8,7 @@ import { chargeChart } from '../charge-chart.ts';
 import { describeRig } from '../describe.ts';
 import { enough, figure, reasons } from '../figures.ts';
 import type { Setting } from '../intent.ts';
-import { readingNote, useOf } from '../use.ts';
+import { areTimed, readingNote, useOf } from '../use.ts';
 import { describeBank, timeSpan, wantedTime } from '../words.ts';
 import type { RunTime, RunTimeFacts } from './compute.ts';
 
@@ -86,15 +86,11 @@ function chartOf(facts: RunTimeFacts, { bank, figures }: RunTime, setting: Setti
   return chargeChart(trip, { title: title.replace(/\.$/, ''), note });
 }
 
-/** Whether each load has its hours. */
-const isTimed = ({ loads }: RunTimeFacts): boolean =>
-  !!loads?.length && loads.every(load => load.hoursPerDay !== undefined || load.minutesPerDay !== undefined);
-
 /** Words for a run time. */
 export function answerRunTime(told: RunTimeFacts, result: RunTime, setting: Setting): Reply {
   const { runTime, usableCapacity, dailyUse } = result.figures;
   // "6 hours of it, enough?": one such day is what is asked for.
-  const isOfOneDay = told.durationH === undefined && setting.said.cues.has('ask-can-it') && isTimed(told);
+  const isOfOneDay = told.durationH === undefined && setting.said.cues.has('ask-can-it') && areTimed(told);
   const facts = isOfOneDay ? { ...told, durationH: 24 } : told;
   const wantedH = facts.durationH;
   const verdict = wantedH === undefined ? null : enough(runTime, wantedH);

@@ -109,15 +109,19 @@ function mode(said: Said): MergeMode {
   return 'change';
 }
 
+/** Whether what is told comes on top of what was told before. */
+const isMore = ({ cues }: Said): boolean => cues.has('add') || cues.has('and-with');
+
 /** "Its 1.4", "30 watts": a draw without a name is that of the one load spoken of; a humidifier is part of its CPAP. */
 function asNamed({ intent, facts: { loads = [] } }: Last, said: Said): Said {
-  const isMore = said.cues.has('add') || said.cues.has('and-with');
   const cpap = loads.find(load => load.name === 'cpap');
   const named = said.facts.loads?.map(load => {
     if (cpap && load.name === 'humidifier') return { ...load, name: cpap.name };
     // What is told of an inverter runs on it.
     if (intent === 'inverter-check' && load.powerW !== undefined) return { ...load, supply: 'ac' as const };
-    return load.name === 'load' && loads.length === 1 && !isMore ? { ...load, name: loads[0]!.name } : load;
+    return load.name === 'load' && loads.length === 1 && !isMore(said)
+      ? { ...load, name: loads[0]!.name }
+      : load;
   });
   return named ? { ...said, facts: { ...said.facts, loads: named } } : said;
 }
@@ -135,10 +139,10 @@ function onlyNamed(facts: Facts, said: Said): Facts {
 /** "Plus another 30 Ah a day", "add the freezer": what comes on top of a day's use that was told as one number. */
 function withUseBefore(facts: Facts, said: Said): Facts {
   const { dailyUseAh, dailyUseWh, loads } = facts;
-  const isMore = said.cues.has('add') || said.cues.has('and-with');
   const brings =
     !!said.facts.loads?.length || said.facts.dailyUseAh !== undefined || said.facts.dailyUseWh !== undefined;
-  if (!isMore || !brings || loads || (dailyUseAh === undefined && dailyUseWh === undefined)) return facts;
+  if (!isMore(said) || !brings || loads || (dailyUseAh === undefined && dailyUseWh === undefined))
+    return facts;
   const before = {
     name: 'what was told',
     count: 1,
@@ -163,15 +167,14 @@ export function turn(last: Last, heard: Said): Facts {
   let facts = correct(last.facts, said.corrections);
   facts = onlyNamed(removeFrom(facts, said.removed), said);
   facts = withUseBefore(facts, said);
-  const isOnTop = facts.loads !== undefined && (said.cues.has('add') || said.cues.has('and-with'));
+  const isOnTop = facts.loads !== undefined && isMore(said);
   const told = isOnTop ? asLoad(said) : said.facts;
   const loads = [...(told.loads ?? []), ...said.bareLoads];
   const { loads: _loads, ...rest } = told;
   const changes: Facts = loads.length > 0 ? { ...rest, loads } : rest;
   // "and the toaster, 900 W" asked of an inverter is another question of the same kind, not one more load.
   const isQuestion = said.cues.has('question-mark') || said.cues.has('what-if') || isAsking(said);
-  const isMore = said.cues.has('add') || said.cues.has('and-with');
-  const replaces = last.intent === 'inverter-check' && isQuestion && !isMore;
+  const replaces = last.intent === 'inverter-check' && isQuestion && !isMore(said);
   if (replaces && loads.length > 0) facts = { ...facts, loads: undefined };
   if (said.facts.peakSunHours !== undefined) facts = { ...facts, place: undefined, month: undefined };
   if (said.facts.place !== undefined || said.facts.month !== undefined)

@@ -17,26 +17,18 @@ const question = (text = '/power fridge', chat: object = group) =>
   update({ message: message(text, { chat } as never) as never });
 type Question = ReturnType<typeof question>;
 
-/** A process that answers, and dies before it can note which message that is. */
-async function answerAndDie(asked: Question): Promise<void> {
+/** A process that dies before it can note which message its answer is; where told, before it sends it. */
+async function die(asked: Question, isSent: boolean): Promise<void> {
   const first = stage({ world, store });
+  if (!isSent) first.bot.api.config.use(() => Promise.reject(new Error('the process is dead')));
   const finish = store.finish;
   store.finish = () => Promise.reject(new Error('the process is dead'));
   await first.give(asked).catch(() => {});
   store.finish = finish;
   await store.release(asked.update_id);
 }
-
-/** One that dies before it sends. */
-async function dieBeforeSending(asked: Question): Promise<void> {
-  const first = stage({ world, store });
-  first.bot.api.config.use(() => Promise.reject(new Error('the process is dead')));
-  const finish = store.finish;
-  store.finish = () => Promise.reject(new Error('the process is dead'));
-  await first.give(asked).catch(() => {});
-  store.finish = finish;
-  await store.release(asked.update_id);
-}
+const answerAndDie = (asked: Question): Promise<void> => die(asked, true);
+const dieBeforeSending = (asked: Question): Promise<void> => die(asked, false);
 
 const replies = (chat: number): Message[] => stage({ world, store }).answers(chat);
 const edits = (): number => world.sent('editMessageText').length;
