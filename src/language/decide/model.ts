@@ -1,0 +1,57 @@
+/** Weights over sparse features: a number for each feature and a row of `size` values. */
+export class Table {
+  /** Feature → row. */
+  readonly index: Map<number, number>;
+  readonly values: Float32Array;
+  readonly size: number;
+  constructor(index: Map<number, number>, values: Float32Array, size: number) {
+    this.index = index;
+    this.values = values;
+    this.size = size;
+  }
+
+  /** Adds the rows of the features to `into`. */
+  sum(features: readonly number[], into: Float32Array): void {
+    const { index, values, size } = this;
+    for (let k = 0; k < features.length; k++) {
+      const row = index.get(features[k]!);
+      if (row === undefined) continue;
+      const from = row * size;
+      for (let d = 0; d < size; d++) into[d]! += values[from + d]!;
+    }
+  }
+}
+
+/** A layer of hidden units over sparse features, and one vector an outcome. */
+export interface Net {
+  readonly features: Table;
+  readonly bias: Float32Array;
+  /** Outcomes × hidden. */
+  readonly out: Float32Array;
+  readonly outBias: Float32Array;
+}
+
+/** What is learned: of the roles, of their owners, of the questions. */
+export interface Model {
+  readonly slots: Net;
+  readonly owners: Table;
+  readonly intents: Net;
+  readonly intentNames: readonly string[];
+}
+
+/** Hidden units for a set of features. */
+export function hidden(net: Net, features: readonly number[], into: Float32Array): void {
+  into.set(net.bias);
+  net.features.sum(features, into);
+  for (let d = 0; d < into.length; d++) into[d] = Math.tanh(into[d]!);
+}
+
+/** The score of one outcome. */
+export function score(net: Net, units: Float32Array, outcome: number): number {
+  const { out, outBias } = net;
+  const n = units.length;
+  let sum = outBias[outcome]!;
+  const from = outcome * n;
+  for (let d = 0; d < n; d++) sum += out[from + d]! * units[d]!;
+  return sum;
+}

@@ -1,0 +1,218 @@
+import type { Token } from './lex.ts';
+
+/** A number told in digits or in words, with how else it may be meant. */
+export interface Numeral {
+  readonly value: number;
+  /** Other values it may stand for: "10.000" → 10000, "half a dozen". */
+  readonly others: readonly number[];
+  /** "Two hundred amp hour batteries": as many of that. */
+  readonly product?: { readonly count: number; readonly value: number };
+  readonly isWord: boolean;
+  /** First token after it. */
+  readonly end: number;
+}
+
+const ones: Readonly<Record<string, number>> = {
+  zero: 0, nought: 0, naught: 0, one: 1, two: 2, three: 3, four: 4, five: 5, six: 6, seven: 7, eight: 8, nine: 9, ten: 10, eleven: 11, twelve: 12,
+  thirteen: 13, fourteen: 14, forteen: 14, fifteen: 15, fiveteen: 15, sixteen: 16, seventeen: 17, eighteen: 18, nineteen: 19, tree: 3, fower: 4,
+};
+const tens: Readonly<Record<string, number>> = {
+  twenty: 20, twnety: 20, thirty: 30, forty: 40, fourty: 40, fifty: 50, fifthy: 50, sixty: 60, seventy: 70, eighty: 80, eigthy: 80, ninety: 90, ninty: 90,
+};
+const digitWord: Readonly<Record<string, string>> = {
+  zero: '0', oh: '0', o: '0', nought: '0', one: '1', two: '2', three: '3', four: '4', five: '5', six: '6', seven: '7', eight: '8', nine: '9',
+};
+const fractions: Readonly<Record<string, number>> = { half: 0.5, quarter: 0.25, third: 1 / 3, thirds: 1 / 3, quarters: 0.25, fifth: 0.2, eighth: 0.125 };
+const counts: Readonly<Record<string, number>> = { couple: 2, cupla: 2, coupla: 2, pair: 2, both: 2, dozen: 12, twin: 2, brace: 2 };
+
+const textAt = (tokens: readonly Token[], at: number): string => (tokens[at]?.kind === 'number' ? '' : (tokens[at]?.text ?? ''));
+const isNumber = (tokens: readonly Token[], at: number): boolean => tokens[at]?.kind === 'number';
+
+/** A hyphen between the parts of one number word ("twenty-four") is passed over. */
+const pastHyphen = (tokens: readonly Token[], at: number): number => (textAt(tokens, at) === '-' && tokens[at]!.isGlued && tokens[at + 1]?.isGlued ? at + 1 : at);
+
+interface Part {
+  readonly value: number;
+  readonly end: number;
+}
+
+/** 0–99 in words: "seven", "seventeen", "forty two". */
+function below100(tokens: readonly Token[], at: number): Part | undefined {
+  const word = textAt(tokens, at);
+  const ten = Object.hasOwn(tens, word) ? tens[word] : undefined;
+  if (ten !== undefined) {
+    const next = pastHyphen(tokens, at + 1);
+    const one = Object.hasOwn(ones, textAt(tokens, next)) ? ones[textAt(tokens, next)]! : 0;
+    return one >= 1 && one <= 9 ? { value: ten + one, end: next + 1 } : { value: ten, end: at + 1 };
+  }
+  return Object.hasOwn(ones, word) ? { value: ones[word]!, end: at + 1 } : undefined;
+}
+
+/** "Point eight", "point one four": the digits after the point. */
+function decimalsAt(tokens: readonly Token[], at: number): Part | undefined {
+  if (textAt(tokens, at) !== 'point' && textAt(tokens, at) !== 'dot') return undefined;
+  let digits = '';
+  let end = at + 1;
+  for (;;) {
+    if (isNumber(tokens, end) && digits === '' && Number.isInteger(tokens[end]!.value)) {
+      digits += tokens[end]!.text;
+      end++;
+      break;
+    }
+    const word = textAt(tokens, end);
+    if (Object.hasOwn(digitWord, word)) digits += digitWord[word];
+    else if (digits === '' && below100(tokens, end)) {
+      const part = below100(tokens, end)!;
+      digits += part.value;
+      end = part.end;
+      break;
+    } else break;
+    end++;
+  }
+  return digits === '' ? undefined : { value: Number(`0.${digits}`), end };
+}
+
+/** "And a half", "and three quarters", "1/2" after a whole number. */
+function fractionAfter(tokens: readonly Token[], at: number): Part | undefined {
+  if (isNumber(tokens, at) && tokens[at + 1]?.text === '/' && isNumber(tokens, at + 2)) {
+    const [top, bottom] = [tokens[at]!.value, tokens[at + 2]!.value];
+    return bottom >= 2 && bottom <= 8 && top < bottom ? { value: top / bottom, end: at + 3 } : undefined;
+  }
+  if (isNumber(tokens, at) && tokens[at]!.value < 1 && tokens[at]!.value > 0 && !tokens[at]!.text.includes('.')) return { value: tokens[at]!.value, end: at + 1 };
+  if (textAt(tokens, at) !== 'and' && textAt(tokens, at) !== 'n' && textAt(tokens, at) !== '&') return undefined;
+  const next = textAt(tokens, at + 1);
+  if (next === 'a' || next === 'one') {
+    const part = textAt(tokens, at + 2);
+    if (part === 'half' || part === 'quarter' || part === 'third') return { value: fractions[part]!, end: at + 3 };
+  }
+  if (next === 'half' || next === 'arf') return { value: 0.5, end: at + 2 };
+  if (next === 'three' && textAt(tokens, at + 2) === 'quarters') return { value: 0.75, end: at + 3 };
+  return undefined;
+}
+
+/** A number that starts at a word. */
+function wordsAt(tokens: readonly Token[], at: number): Numeral | undefined {
+  const word = textAt(tokens, at);
+  const found = (value: number, end: number, more: Partial<Numeral> = {}): Numeral => ({ value, others: [], isWord: true, end, ...more });
+  if (word === 'point' || word === 'dot') {
+    const part = decimalsAt(tokens, at);
+    return part && found(part.value, part.end);
+  }
+  if ((word === 'oh' || word === 'nought' || word === 'zero') && textAt(tokens, at + 1) === 'point') {
+    const part = decimalsAt(tokens, at + 1);
+    if (part) return found(part.value, part.end);
+  }
+  if (word === 'half' || word === 'arf') {
+    const next = textAt(tokens, at + 1);
+    const end = next === 'a' || next === 'an' ? at + 2 : at + 1;
+    return textAt(tokens, end) === 'dozen' ? found(6, end + 1) : found(0.5, end);
+  }
+  if (word === 'quarter') return found(0.25, textAt(tokens, at + 1) === 'of' && textAt(tokens, at + 2) === 'an' ? at + 3 : textAt(tokens, at + 1) === 'an' ? at + 2 : at + 1);
+  if (word === 'three' && /^quarters?$/.test(textAt(tokens, pastHyphen(tokens, at + 1)))) {
+    const end = pastHyphen(tokens, at + 1) + 1;
+    return found(0.75, textAt(tokens, end) === 'of' && textAt(tokens, end + 1) === 'an' ? end + 2 : end);
+  }
+  const article = word === 'a' || word === 'an';
+  const first = article ? at + 1 : at;
+  const named = textAt(tokens, first);
+  if (Object.hasOwn(counts, named)) {
+    const end = first + 1;
+    return found(counts[named]!, textAt(tokens, end) === 'of' ? end + 1 : end, named === 'dozen' ? {} : {});
+  }
+  if (article && named === 'half') return found(0.5, first + 1);
+  if (article && named === 'quarter') return found(0.25, first + 1);
+  if (article && named === 'third') return found(1 / 3, first + 1);
+  if (article && named !== 'hundred' && named !== 'thousand') return undefined;
+  let total = 0;
+  let end = first;
+  let product: Numeral['product'];
+  const others: number[] = [];
+  if (named === 'hundred' || named === 'thousand') {
+    total = named === 'hundred' ? 100 : 1000;
+    end = first + 1;
+  } else {
+    const part = below100(tokens, first);
+    if (!part) return undefined;
+    total = part.value;
+    end = part.end;
+    let scale = textAt(tokens, end);
+    // "One fifty", "two twenty five", "three oh five": hundreds left out.
+    if (part.value >= 1 && part.value <= 12 && part.end === first + 1 && scale !== 'hundred' && scale !== 'thousand') {
+      const rest = scale === 'oh' && Object.hasOwn(digitWord, textAt(tokens, end + 1)) ? { value: Number(digitWord[textAt(tokens, end + 1)]), end: end + 2 } : below100(tokens, end);
+      if (rest && (rest.value >= 10 || scale === 'oh')) {
+        others.push(part.value);
+        total = part.value * 100 + rest.value;
+        if (part.value === 2 || part.value === 3 || part.value === 4) product = { count: part.value, value: rest.value };
+        end = rest.end;
+      }
+    }
+    scale = textAt(tokens, end);
+    if (scale === 'hundred' || scale === 'hundered') {
+      if (total <= 12) product = { count: total, value: 100 };
+      total *= 100;
+      end++;
+      scale = textAt(tokens, end);
+    }
+    if (scale === 'thousand') {
+      total *= 1000;
+      end++;
+    }
+  }
+  // "A hundred and five", "two thousand four hundred and fifty".
+  for (;;) {
+    const hasAnd = textAt(tokens, end) === 'and' || textAt(tokens, end) === 'n';
+    const from = hasAnd ? end + 1 : end;
+    const rest = total >= 100 && total % 100 === 0 ? below100(tokens, from) : undefined;
+    if (!rest || rest.value === 0) break;
+    if (textAt(tokens, rest.end) === 'hundred' && total >= 1000) {
+      total += rest.value * 100;
+      end = rest.end + 1;
+      continue;
+    }
+    total += rest.value;
+    if (product && product.value === 100) product = { count: product.count, value: 100 + rest.value };
+    end = rest.end;
+    break;
+  }
+  const decimals = decimalsAt(tokens, end);
+  if (decimals) return found(total + decimals.value, decimals.end);
+  const fraction = fractionAfter(tokens, end);
+  if (fraction) return found(total + fraction.value, fraction.end);
+  return found(total, end, { product, others });
+}
+
+/** A number that starts at a token in digits. */
+function digitsAt(tokens: readonly Token[], at: number): Numeral {
+  const token = tokens[at]!;
+  let { value } = token;
+  let end = at + 1;
+  const others = token.other === undefined ? [] : [token.other];
+  const simple = tokens[end]?.text === '/' && isNumber(tokens, end + 1) && tokens[end]!.isGlued && tokens[end + 1]!.isGlued ? fractionAfter(tokens, at) : undefined;
+  if (simple) return { value: simple.value, others, isWord: false, end: simple.end };
+  const next = textAt(tokens, end);
+  if (next === 'k' && tokens[end]!.isGlued) {
+    value *= 1000;
+    end++;
+  } else if (next === 'hundred' || next === 'thousand' || next === 'million') {
+    value *= next === 'hundred' ? 100 : next === 'thousand' ? 1000 : 1e6;
+    end++;
+  } else if (next === 'point' && decimalsAt(tokens, end)) {
+    const part = decimalsAt(tokens, end)!;
+    return { value: value + part.value, others, isWord: false, end: part.end };
+  } else {
+    const fraction = Number.isInteger(value) ? fractionAfter(tokens, end) : undefined;
+    if (fraction) return { value: value + fraction.value, others, isWord: false, end: fraction.end };
+    if (next === 'dozen') {
+      value *= 12;
+      end++;
+    }
+  }
+  return { value, others, isWord: false, end };
+}
+
+/** The number that starts at a token, if one does. */
+export function numeralAt(tokens: readonly Token[], at: number): Numeral | undefined {
+  const token = tokens[at];
+  if (!token) return undefined;
+  return token.kind === 'number' ? digitsAt(tokens, at) : token.kind === 'word' ? wordsAt(tokens, at) : undefined;
+}

@@ -1,0 +1,109 @@
+import type { Token } from '../lex/lex.ts';
+import { numeralAt } from '../lex/numbers.ts';
+import { dayTimes, weekdays } from '../words/en/calendar.ts';
+import type { Mention } from './mention.ts';
+
+const halves: ReadonlySet<string> = new Set(['am', 'pm']);
+const near: ReadonlySet<string> = new Set(['tomorrow', 'tmrw', 'tomoz', 'tonight', 'tonite']);
+const joins: ReadonlySet<string> = new Set(['at', 'in', 'the', 'on', 'around', 'about', 'of']);
+
+interface Part {
+  readonly text: string;
+  readonly hour: number;
+  readonly end: number;
+  readonly isClock: boolean;
+}
+
+const label = (hour: number): string => {
+  const minutes = Math.round((hour % 1) * 60);
+  const whole = Math.floor(hour);
+  const twelve = whole % 12 === 0 ? 12 : whole % 12;
+  return `${twelve}${minutes ? `:${String(minutes).padStart(2, '0')}` : ''}${whole % 24 < 12 ? 'am' : 'pm'}`;
+};
+
+/** A time of the clock at a token: "7am", "7:30 pm", "19:00", "6 o'clock", "7 in the morning". */
+function timeAt(tokens: readonly Token[], words: readonly string[], at: number): Part | undefined {
+  const numeral = numeralAt(tokens, at);
+  if (!numeral || !Number.isFinite(numeral.value) || numeral.value > 24) return undefined;
+  let hour = numeral.value;
+  let end = numeral.end;
+  let isClock = false;
+  const isDigits = tokens[at]!.kind === 'number';
+  const minutes = tokens[end + 1];
+  if (isDigits && (words[end] === ':' || words[end] === '.') && tokens[end]!.isGlued && minutes?.kind === 'number' && minutes.isGlued && minutes.value < 60 && minutes.text.length === 2) {
+    hour += minutes.value / 60;
+    end += 2;
+    isClock = true;
+  }
+  // "7.30am"
+  if (isDigits && !Number.isInteger(numeral.value) && /^\d{1,2}[.]\d{2}$/.test(tokens[at]!.text) && halves.has(words[end] ?? '')) hour = Math.floor(numeral.value) + (numeral.value % 1) * (100 / 60);
+  if (!isClock && !Number.isInteger(numeral.value) && !halves.has(words[end] ?? '')) return undefined;
+  let half = words[end];
+  let length = 1;
+  if ((half === 'a' || half === 'p') && words[end + 1] === 'm' && tokens[end + 1]!.kind === 'word') {
+    half = `${half}m`;
+    length = 2;
+  } else if ((half === 'a' || half === 'p') && words[end + 1] === '.' && words[end + 2] === 'm') {
+    half = `${half}m`;
+    length = words[end + 3] === '.' ? 4 : 3;
+  }
+  if (halves.has(half ?? '') && hour <= 12.99) {
+    hour = (hour % 12) + (half === 'pm' ? 12 : 0);
+    return { text: label(hour), hour, end: end + length, isClock: true };
+  }
+  if (words[end] === 'oclock' || (words[end] === 'o' && words[end + 1] === 'clock')) {
+    end += words[end] === 'oclock' ? 1 : 2;
+    isClock = true;
+  }
+  if (words[end] === 'in' && words[end + 1] === 'the') {
+    const part = words[end + 2];
+    if (part === 'morning' || part === 'morn' || part === 'mornin') return { text: label(hour), hour, end: end + 3, isClock: true };
+    if (part === 'evening' || part === 'afternoon' || part === 'arvo') return { text: label((hour % 12) + 12), hour: (hour % 12) + 12, end: end + 3, isClock: true };
+  }
+  if (words[end] === 'at' && words[end + 1] === 'night' && isClock) return { text: label((hour % 12) + 12), hour: (hour % 12) + 12, end: end + 2, isClock: true };
+  if (isClock) return { text: label(hour), hour, end, isClock };
+  return undefined;
+}
+
+const make = (text: string, hour: number, from: number, to: number, cls: string): Mention => ({
+  kind: 'clock', key: text, cls, text, from, to, value: hour, told: hour, variants: [],
+});
+
+/** A time named at a token: a time of the clock, a day, a time of day, or several of these in a row. */
+export function clockAt(tokens: readonly Token[], words: readonly string[], at: number): Mention | undefined {
+  const parts: string[] = [];
+  let [end, hour, hasClock] = [at, Number.NaN, false];
+  let i = at;
+  for (let n = 0; n < 6 && i < tokens.length; n++) {
+    const word = words[i]!;
+    const time = timeAt(tokens, words, i);
+    if (time) {
+      parts.push(time.text);
+      ({ hour, end } = time);
+      hasClock = true;
+      i = end;
+    } else if (tokens[i]!.kind === 'word' && word in weekdays && word !== 'sun' && word !== 'sat' && word !== 'mon' && word !== 'wed') {
+      if (parts.length > 0 && hasClock && !Number.isNaN(hour)) {
+        // "10am monday"
+        parts.unshift(word);
+      } else parts.push(word);
+      i++;
+      end = i;
+    } else if (near.has(word)) {
+      parts.push(word === 'tonight' || word === 'tonite' ? 'tonight' : 'tomorrow');
+      i++;
+      end = i;
+    } else if (word in dayTimes && tokens[i]!.kind === 'word') {
+      parts.push(word);
+      if (Number.isNaN(hour)) hour = dayTimes[word]!;
+      i++;
+      end = i;
+    } else if (parts.length > 0 && joins.has(word)) i++;
+    else break;
+  }
+  if (parts.length === 0 || end === at) return undefined;
+  const only = parts.join(' ');
+  const isLone = parts.length === 1 && !hasClock;
+  const cls = hasClock ? 'clock' : isLone ? `t:${only in weekdays ? 'weekday' : only}` : 'clock';
+  return make(only, hour, at, end, cls);
+}

@@ -1,0 +1,107 @@
+import { appliances } from '../words/en/appliances.ts';
+import { dayTimes, doubtfulDays, doubtfulMonths, months, weekdays } from '../words/en/calendar.ts';
+import { plainWords, weakNames } from '../words/en/common.ts';
+import { everyday } from '../words/en/everyday.ts';
+import { gear } from '../words/en/gear.ts';
+import { learnedWords } from '../words/learned.ts';
+import { modifiers } from '../words/en/modifiers.ts';
+import { fullPhrases, morePhrases } from '../words/en/levels.ts';
+import { givenNames } from '../words/en/names.ts';
+import { kin, kinPhrases } from '../words/en/people.ts';
+import { Lexicon } from './lexicon.ts';
+import type { MentionKind } from './mention.ts';
+import { Near } from './near.ts';
+
+/** What a phrase of a lexicon names. */
+export interface Entry {
+  readonly kind: MentionKind;
+  readonly key: string;
+  /** Of a thing: the first name of its row, and where it runs. */
+  readonly name?: string;
+  readonly supply?: 'dc' | 'ac';
+  /** It is an everyday word as well. */
+  readonly isWeak?: boolean;
+  readonly value?: number;
+}
+
+const plural = (name: string): string[] =>
+  /[^aeiou]y$/.test(name) ? [`${name.slice(0, -1)}ies`] : /(?:s|x|ch|sh)$/.test(name) ? [`${name}es`] : [`${name}s`];
+
+const lexicon = new Lexicon<Entry>();
+const add = (name: string, entry: Entry): void => {
+  lexicon.add(name, entry);
+  for (const many of plural(name)) lexicon.add(many, entry);
+};
+
+for (const name of learnedWords.things) add(name, { kind: 'thing', key: name, name });
+for (const row of appliances)
+  for (const name of row.names) add(name, { kind: 'thing', key: row.names[0]!, name: row.names[0], supply: row.supply, isWeak: weakNames.has(name) });
+for (const name of learnedWords.people) lexicon.add(name, { kind: 'person', key: 'name' });
+for (const name of givenNames) lexicon.add(name, { kind: 'person', key: 'name' });
+for (const name of [...kin, ...kinPhrases]) lexicon.add(name, { kind: 'person', key: 'kin' });
+for (const [name, value] of Object.entries(months)) lexicon.add(name, { kind: 'month', key: String(value), value, isWeak: doubtfulMonths.has(name) });
+for (const [name, value] of Object.entries(weekdays)) lexicon.add(name, { kind: 'weekday', key: name, value, isWeak: doubtfulDays.has(name) });
+for (const [name, value] of Object.entries(dayTimes)) lexicon.add(name, { kind: 'clock', key: name, value, isWeak: true });
+for (const row of gear)
+  for (const name of row.names) {
+    const entry: Entry = row.chemistry
+      ? { kind: 'chemistry', key: row.chemistry }
+      : row.role
+        ? { kind: 'role', key: row.role }
+        : row.controller
+          ? { kind: 'controller', key: row.controller }
+          : row.wave
+            ? { kind: 'wave', key: row.wave }
+            : row.kind === 'charger'
+              ? { kind: 'charger', key: row.charger ?? 'any' }
+              : row.kind === 'other'
+                ? { kind: row.cues.includes('alternator') ? 'alternator' : row.cues.includes('monitor') ? 'monitor' : row.cues.includes('bms') ? 'bms' : row.cues.includes('controller') ? 'regulator' : 'mains', key: row.cues.includes('smart-alternator') ? 'smart' : '' }
+                : row.kind === 'battery' && row.cues.includes('power-station')
+                  ? { kind: 'station', key: '' }
+                  : { kind: row.kind as MentionKind, key: row.cues.includes('auto-cable') ? 'auto' : '' };
+    add(name, entry);
+  }
+for (const row of modifiers)
+  for (const phrase of row.phrases) {
+    const f = row.facts ?? {};
+    const entry: Entry = row.without
+      ? { kind: 'without', key: row.without }
+      : row.isAverage
+        ? { kind: 'average', key: '' }
+        : f.sky
+          ? { kind: 'sky', key: f.sky }
+          : f.shade
+            ? { kind: 'shade', key: f.shade }
+            : f.mount
+              ? { kind: 'mount', key: f.mount }
+              : f.alternator
+                ? { kind: 'alternator', key: f.alternator }
+                : { kind: 'arrangement', key: f.arrangement! };
+    lexicon.add(phrase, entry);
+  }
+
+for (const name of fullPhrases) lexicon.add(name, { kind: 'level', key: '100', value: 100 });
+for (const [sky, phrases] of Object.entries(morePhrases.sky)) for (const phrase of phrases) lexicon.add(phrase, { kind: 'sky', key: sky });
+for (const phrase of morePhrases.shade) lexicon.add(phrase, { kind: 'shade', key: 'half' });
+
+/** Every phrase that names something, longest first. */
+export const nameLexicon = lexicon;
+
+const vocabulary = new Set<string>();
+lexicon.vocabulary(vocabulary);
+const namedWords: ReadonlySet<string> = new Set(learnedWords.nouns);
+for (const word of learnedWords.vocabulary) if (!namedWords.has(word)) vocabulary.add(word);
+for (const word of [...plainWords, ...everyday]) vocabulary.add(word);
+
+/** Every word that is known, in some lexicon or by use. */
+export const knownWords: ReadonlySet<string> = vocabulary;
+export const usedWords: ReadonlySet<string> = new Set(learnedWords.vocabulary);
+
+const leastTypo = 5;
+let near: Near | undefined;
+/** The known word that a misspelt one stands for, or undefined. */
+export function mended(word: string): string | undefined {
+  if (word.length < leastTypo || vocabulary.has(word)) return undefined;
+  near ??= new Near([...vocabulary].filter(known => known.length >= leastTypo));
+  return near.find(word);
+}

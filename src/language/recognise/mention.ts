@@ -1,0 +1,53 @@
+import type { Dimension } from '#quantity/units.ts';
+
+export type MentionKind =
+  | 'amount' // a number with a unit
+  | 'number' // a number alone
+  | 'thing' // an appliance of the catalogue
+  | 'noun' // a word that no lexicon knows: a thing, a person or a place perhaps
+  | 'battery' | 'chemistry' | 'role' | 'station'
+  | 'solar' | 'controller' | 'regulator'
+  | 'charger' | 'inverter' | 'wave' | 'cable' | 'fuse' | 'alternator' | 'monitor' | 'bms' | 'mains'
+  | 'arrangement' | 'mount' | 'sky' | 'shade' | 'without' | 'level' | 'average' | 'taken'
+  | 'month' | 'weekday' | 'clock' | 'place' | 'person' | 'rate'
+  | 'word' | 'sign';
+
+/** A stretch of tokens that is one thing to the reader: an amount, a thing, a word. */
+export interface Mention {
+  readonly kind: MentionKind;
+  /** What of its kind: the chemistry, the kind of charger, the unit, the word itself. */
+  readonly key: string;
+  /** Class for features: kind and key where the key tells, the word where it is known, "?" else. */
+  readonly cls: string;
+  /** Clusters of its (last) word, −1 where none is known. */
+  readonly fine?: number;
+  readonly coarse?: number;
+  /** As written, small. */
+  readonly text: string;
+  /** Tokens from (inclusive) and to (exclusive). */
+  readonly from: number;
+  readonly to: number;
+  /** Of a number or amount: in the base unit of its dimension. */
+  readonly value: number;
+  /** Other values it may have: the middle of a range it ends, "10.000", two joined times. */
+  readonly variants: readonly Variant[];
+  readonly unit?: string;
+  readonly dimension?: Dimension;
+  /** Second dimension that its unit may mean: "m" is metres or minutes. */
+  readonly otherDimension?: Dimension;
+  /** The number as told, before its unit was applied. */
+  readonly told: number;
+  readonly isNegative?: boolean;
+  /** Something "a day" follows or goes with it. */
+  readonly rate?: 'day' | 'night' | 'hour' | 'week';
+  /** A count before it: "3 x 5 W". */
+  readonly supply?: 'dc' | 'ac';
+}
+
+/** Another value of an amount, named for why. */
+export interface Variant {
+  readonly why: 'range' | 'thousands' | 'joined' | 'product' | 'span' | 'times';
+  readonly value: number;
+  /** Of a product: how many. */
+  readonly count?: number;
+}

@@ -1,0 +1,177 @@
+import { findPlace } from '#places/find.ts';
+import { lex, type Token } from '../lex/lex.ts';
+import { plainWords } from '../words/en/common.ts';
+import { amountAt, type Phrases, phrasesOf } from './amounts.ts';
+import { clockAt } from './clock.ts';
+import { coarseCluster, fineCluster } from '../words/learned.ts';
+import { knownWords, mended, nameLexicon, usedWords } from './lexicons.ts';
+import type { Mention, Variant } from './mention.ts';
+import { rateAt } from './rates.ts';
+import { withoutAt } from './without.ts';
+
+/** A message as mentions, in order; nothing of it is left out. */
+export interface Recognised {
+  readonly text: string;
+  readonly tokens: readonly Token[];
+  /** The words of the tokens, slips mended; '' for numbers. */
+  readonly words: readonly string[];
+  readonly mentions: readonly Mention[];
+}
+
+const placePreps: ReadonlySet<string> = new Set(['in', 'at', 'near', 'around', 'to', 'from', 'for', 'outside', 'round', 'up', 'on', 'by', 'via', 'past', 'of', 'into', 'over', 'down', 'across', 'through']);
+const notPlaces: ReadonlySet<string> = new Set(['total', 'all', 'series', 'parallel', 'winter', 'summer']);
+
+/** A place named at a token: known ones anywhere, towns of the world only where a word or a capital leads there. */
+function placeAt(words: readonly string[], tokens: readonly Token[], at: number): Mention | undefined {
+  const token = tokens[at]!;
+  const before = words[at - 1] ?? '';
+  const lead = before === 'the' ? (words[at - 2] ?? '') : before;
+  const isLed = placePreps.has(lead);
+  const isName = token.isCapital && at > 0 && !token.isNewLine && tokens[at - 1]!.text !== '.' && tokens[at - 1]!.text !== '?' && tokens[at - 1]!.text !== '!';
+  const isUnknown = !knownWords.has(words[at]!);
+  if (notPlaces.has(words[at]!)) return undefined;
+  const found = findPlace(words, at, isUnknown && (isLed || isName || token.isCapital));
+  if (!found) return undefined;
+  if (found.place.isWord && !isLed) return undefined;
+  return make('place', words.slice(at, at + found.length).join(' '), at, at + found.length, { cls: 'place', text: words.slice(at, at + found.length).join(' ') });
+}
+
+const make = (kind: Mention['kind'], key: string, from: number, to: number, more: Partial<Mention> = {}): Mention => ({
+  kind, key, cls: kind, text: key, from, to, value: Number.NaN, told: Number.NaN, variants: [], ...more,
+});
+
+/** What a lexicon knows of the words from a token on. */
+function nameAt(phrases: Phrases, words: readonly string[], at: number): Mention | undefined {
+  const found = nameLexicon.find(phrases, at);
+  if (!found) return undefined;
+  const { value: entry, length } = found;
+  const text = words.slice(at, at + length).join(' ');
+  const cls = entry.kind === 'thing' ? (entry.isWeak && length === 1 ? 'thing?' : 'thing') : entry.kind === 'month' ? (entry.isWeak ? 'month?' : 'month') : entry.kind === 'weekday' ? 'weekday' : entry.kind === 'clock' ? `clock:${entry.key}` : entry.kind === 'person' ? entry.key : entry.key ? `${entry.kind}:${entry.key}` : entry.kind;
+  return make(entry.kind, entry.key, at, at + length, { cls, text, value: entry.value ?? Number.NaN, supply: entry.supply, unit: entry.name });
+}
+
+const isNoun = (token: Token, word: string): boolean => token.kind === 'word' && word.length > 1 && !knownWords.has(word);
+
+/** Everything that a message mentions. Linear: each token is looked at from a bounded number of places. */
+export function recognise(text: string): Recognised {
+  const tokens = lex(text);
+  const words = tokens.map(token => (token.kind === 'number' ? '' : token.kind === 'sign' ? token.text : (mended(token.text) ?? token.text)));
+  const phrases = phrasesOf(tokens, words);
+  const mentions: Mention[] = [];
+  let at = 0;
+  while (at < tokens.length) {
+    const token = tokens[at]!;
+    const options: (Mention | undefined)[] = [withoutAt(words, at), clockAt(tokens, words, at), rateAt(words, at, mentions.at(-1)), amountAt(tokens, phrases, at)];
+    if (token.kind === 'word' || token.kind === 'sign') {
+      const name = nameAt(phrases, words, at);
+      const place = token.kind === 'word' && (!name || name.cls === 'thing?' || name.kind === 'noun') ? placeAt(words, tokens, at) : undefined;
+      options.push(name, place);
+    }
+    let best: Mention | undefined;
+    for (const option of options) if (option && (!best || option.to > best.to)) best = option;
+    if (!best) {
+      const word = words[at]!;
+      if (isNoun(token, word)) {
+        // Unknown words side by side are one name: "telescope mount".
+        let to = at + 1;
+        while (to < tokens.length && to - at < 3 && isNoun(tokens[to]!, words[to]!) && !tokens[to]!.isNewLine) to++;
+        const name = words.slice(at, to).join(' ');
+        best = make('noun', name, at, to, { cls: token.isCapital ? 'Noun' : 'noun', text: name, fine: fineCluster(words[to - 1]!), coarse: coarseCluster(words[to - 1]!) });
+      } else {
+        const isSign = token.kind === 'sign';
+        const fine = isSign ? -1 : fineCluster(word);
+        best = make(isSign ? 'sign' : 'word', word, at, at + 1, { cls: isSign ? word : usedWords.has(word) || plainWords.has(word) ? word : fine >= 0 ? `c${fine}` : '?', text: word, fine, coarse: isSign ? -1 : coarseCluster(word) });
+      }
+    }
+    mentions.push(best);
+    at = best.to;
+  }
+  return { text, tokens, words, mentions: joined(mentions, tokens) };
+}
+
+const isTime = (m: Mention | undefined): m is Mention => m?.kind === 'amount' && m.dimension === 'time';
+
+/** Adds what an amount may mean together with its neighbours: ranges, "1 h 30", spans of the clock, rates. */
+function joined(mentions: readonly Mention[], tokens: readonly Token[]): readonly Mention[] {
+  return mentions.map((m, i) => {
+    let out = m;
+    const variants: Variant[] = [...m.variants];
+    if (m.kind === 'amount' || m.kind === 'number') {
+      const sep = mentions[i - 1];
+      const low = mentions[i - 2];
+      const isRange = sep && low && (sep.text === '-' || sep.text === 'to' || sep.text === 'or' || sep.text === 'till') && low.kind === 'number' && low.told < m.told && low.told > 0;
+      if (isRange) {
+        const scale = m.told === 0 ? 1 : m.value / m.told;
+        variants.push({ why: 'range', value: m.dimension === 'temperature' ? m.value - ((m.told - low.told) / 2) : ((low.told + m.told) / 2) * scale });
+      }
+      const sameUnit = sep && low && (sep.text === '-' || sep.text === 'to' || sep.text === 'or') && low.kind === 'amount' && low.unit === m.unit && low.unit !== undefined && low.value < m.value;
+      if (sameUnit) variants.push({ why: 'range', value: (low.value + m.value) / 2 });
+      if (isTime(m)) {
+        const direct = mentions[i - 1];
+        const first = isTime(direct) ? direct : (sep?.text === 'and' || sep?.text === ',') && isTime(low) ? low : undefined;
+        if (first && first.unit === 'h' && m.unit === 'min') variants.push({ why: 'joined', value: first.value + m.value });
+        if (first && first.unit === 'days' && m.unit === 'h') variants.push({ why: 'joined', value: first.value + m.value });
+      }
+      if (m.kind === 'number' && isTime(mentions[i - 1]) && mentions[i - 1]!.unit === 'h' && m.told < 60 && m.told >= 5 && tokens[m.from]!.isGlued)
+        variants.push({ why: 'joined', value: mentions[i - 1]!.value + m.told / 60 });
+      // "4 goes of 5 minutes", "twice a day for 10 min": as often as told.
+      const times = timesNear(mentions, i);
+      if (isTime(m) && m.value < 24) for (const count of times) variants.push({ why: 'times', value: m.value * count, count });
+      const rate = rateOf(mentions, i);
+      if (rate) out = { ...out, rate };
+    }
+    for (const value of spansTo(mentions, i)) variants.push({ why: 'span', value });
+    return variants.length > 0 && variants.length !== m.variants.length ? { ...out, variants } : out;
+  });
+}
+
+const untilWords = /^(?:to|-|till|til|until|tae|thru|through|and|finishing|ending|off|finish|ends)$/;
+
+/** Hours from a time told a little before to this one: "10pm to 6am", "7 till 10", "from 6 at night to 6". */
+function spansTo(mentions: readonly Mention[], at: number): number[] {
+  const m = mentions[at]!;
+  const isHour = (o: Mention | undefined): o is Mention => (o?.kind === 'clock' && Number.isFinite(o.value)) || (o?.kind === 'number' && o.told > 0 && o.told <= 24);
+  if (!isHour(m)) return [];
+  let sep = -1;
+  for (let i = at - 1; i >= Math.max(0, at - 2); i--) if (untilWords.test(mentions[i]!.text)) sep = i;
+  if (sep < 0) return [];
+  let low: Mention | undefined;
+  for (let i = sep - 1; i >= Math.max(0, sep - 4); i--)
+    if (isHour(mentions[i])) {
+      low = mentions[i];
+      break;
+    }
+  if (!low || (low.kind === 'number' && m.kind === 'number' && !mentions.slice(Math.max(0, at - 5), at).some(o => /^(?:from|till|til|until|between)$/.test(o.text)))) return [];
+  const out = new Set<number>();
+  for (const shift of [0, 12, -12, 24]) {
+    const value = (m.value - low.value + shift + 48) % 24;
+    if (value > 0 && value <= 20) out.add(Math.round(value * 100) / 100);
+  }
+  return [...out];
+}
+
+const timesWords: Readonly<Record<string, number>> = { twice: 2, thrice: 3 };
+
+/** How many times something is done, told within a few words: "4 cups", "3 times", "twice". */
+function timesNear(mentions: readonly Mention[], at: number): number[] {
+  const out = new Set<number>();
+  for (let i = Math.max(0, at - 7); i < Math.min(mentions.length, at + 8); i++) {
+    const m = mentions[i]!;
+    if (i === at) continue;
+    if (m.kind === 'number' && Number.isInteger(m.told) && m.told >= 2 && m.told <= 20) out.add(m.told);
+    if (m.kind === 'word' && Object.hasOwn(timesWords, m.text)) out.add(timesWords[m.text]!);
+  }
+  return [...out];
+}
+
+/** A rate that belongs to an amount: right after it, or one word on. */
+function rateOf(mentions: readonly Mention[], at: number): Mention['rate'] {
+  for (let i = at + 1; i <= at + 2 && i < mentions.length; i++) {
+    const m = mentions[i]!;
+    if (m.kind === 'rate') return m.key as Mention['rate'];
+    if (m.kind === 'sign' && m.text !== '(' && m.text !== '/') return undefined;
+    if (m.kind === 'amount' || m.kind === 'number') return undefined;
+  }
+  const before = mentions[at - 1];
+  return before?.kind === 'rate' ? (before.key as Mention['rate']) : undefined;
+}

@@ -1,0 +1,74 @@
+import { frameOf, type Frame, contextFeatures, ownerFeatures, type TalkContext } from '#language/decide/features.ts';
+import { State } from '#language/decide/state.ts';
+import { type Candidate, candidatesOf } from '#language/propose/candidates.ts';
+import * as slot from '#language/propose/slots.ts';
+import { recognise } from '#language/recognise/recognise.ts';
+import type { Group } from './groups.ts';
+import { type Derivation, derivationsOf } from './oracle.ts';
+
+/** One choice to learn from: what surrounds a mention, its candidates, which are right. */
+export interface Choice {
+  readonly context: number[];
+  readonly slots: number[];
+  readonly owners: number[][];
+  readonly gold: number[];
+  readonly group: number;
+}
+
+export interface Wording {
+  readonly group: Group;
+  readonly groupIndex: number;
+  readonly text: string;
+  readonly frame: Frame;
+  readonly derivations: readonly Derivation[];
+  readonly context: TalkContext;
+}
+
+export function wordingsOf(groups: readonly Group[], contextOf: (group: Group) => TalkContext): Wording[] {
+  return groups.flatMap((group, groupIndex) => {
+    const context = contextOf(group);
+    return group.wordings.map(text => {
+      const { mentions } = recognise(text);
+      return { group, groupIndex, text, context, frame: frameOf(mentions, context), derivations: derivationsOf(mentions, group.states as Record<string, unknown>) };
+    });
+  });
+}
+
+const isSame = (c: Candidate, s: { slot: number; owner: number; variant: number }): boolean => c.slot === s.slot && c.owner === s.owner && c.variant === s.variant;
+
+/** The choices along the best derivation of a wording. */
+export function choicesOf(w: Wording, most = 2): Choice[] {
+  const [best] = w.derivations;
+  if (!best || best.errors > most) return [];
+  const out: Choice[] = [];
+  let state = State.empty(w.frame.mentions);
+  let alike = w.derivations;
+  best.steps.forEach((step, k) => {
+    const candidates = candidatesOf(state, step.at);
+    const gold: number[] = [];
+    alike = alike.filter(d => d.steps[k] !== undefined);
+    candidates.forEach((c, n) => {
+      if (alike.some(d => d.steps[k]!.at === step.at && isSame(c, d.steps[k]!))) gold.push(n);
+    });
+    // Of a wording that can't be read whole only what is right is learned.
+    if (candidates.length > 1 && gold.length > 0 && (best.errors === 0 || step.slot !== slot.none)) {
+      const context: number[] = [];
+      contextFeatures(w.frame, state, step.at, context);
+      out.push({
+        context,
+        slots: candidates.map(c => c.slot),
+        owners: candidates.map(c => {
+          const own: number[] = [];
+          if (c.slot !== slot.none) ownerFeatures(w.frame, state, step.at, c, own);
+          return own;
+        }),
+        gold,
+        group: w.groupIndex,
+      });
+    }
+    alike = alike.filter(d => isSame({ ...step, value: 0 }, d.steps[k]!));
+    const taken = candidates.find(c => isSame(c, step));
+    state = state.with(step.at, step.slot, step.owner, step.variant, taken?.value ?? Number.NaN, 0);
+  });
+  return out;
+}

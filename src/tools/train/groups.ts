@@ -1,0 +1,24 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+
+/** One meaning in several wordings, as `tests/messages` keeps it. */
+export interface Group {
+  readonly id: string;
+  readonly before?: readonly { readonly from: string; readonly text: string }[];
+  readonly from: string;
+  readonly wordings: readonly string[];
+  readonly intent: readonly string[];
+  readonly asked?: readonly string[];
+  readonly states: Readonly<Record<string, unknown>>;
+  readonly ignore?: readonly number[];
+  readonly danger?: string | null;
+  readonly file: string;
+}
+
+/** All groups of the files of a folder, in order of their names; folders below it are left alone. */
+export function readGroups(folder: string): Group[] {
+  const files = readdirSync(folder).filter(name => name.endsWith('.jsonl')).sort();
+  return files.flatMap(name =>
+    readFileSync(join(folder, name), 'utf8').split('\n').filter(line => line.trim() !== '').map(line => ({ ...(JSON.parse(line) as Omit<Group, 'file'>), file: name.replace('.jsonl', '') })),
+  );
+}

@@ -1,0 +1,28 @@
+/** Small networks over sparse features, trained by AdaGrad: deterministic, in plain typed arrays. */
+
+/** Numbers from a seed (mulberry32). */
+export function seeded(seed: number): () => number {
+  let a = seed >>> 0;
+  return () => {
+    a = (a + 0x6d2b79f5) >>> 0;
+    let t = Math.imul(a ^ (a >>> 15), a | 1);
+    t ^= t + Math.imul(t ^ (t >>> 7), t | 61);
+    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
+  };
+}
+
+/** A table of parameters with its sums of squared gradients. */
+export class Parameters {
+  readonly w: Float32Array;
+  readonly g: Float32Array;
+  constructor(size: number, scale: number, random: () => number) {
+    this.w = new Float32Array(size);
+    this.g = new Float32Array(size);
+    if (scale > 0) for (let i = 0; i < size; i++) this.w[i] = (random() * 2 - 1) * scale;
+  }
+  /** One step against a gradient. */
+  step(i: number, gradient: number, rate: number): void {
+    const g = (this.g[i]! += gradient * gradient);
+    this.w[i]! -= (rate * gradient) / (Math.sqrt(g) + 1e-6);
+  }
+}
