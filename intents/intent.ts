@@ -3,7 +3,7 @@ import type { IntentName } from '#answer/answer.ts';
 import type { Lesson, Reply } from '#answer/reply.ts';
 import type { Speech } from '#answer/speech.ts';
 import type { Said } from '#language/said.ts';
-import type { Claim, Facts, Rig } from '#rig/rig.ts';
+import type { Claim, Facts, Rig, Stated } from '#rig/rig.ts';
 
 /** One reason to take a message for this question: named, so that the choice can be explained. */
 export interface Evidence {
@@ -55,7 +55,7 @@ export interface Intent<N = Facts> {
    * The facts it needs, as a zod strict object over keys of Facts. Each issue's message is what the bot asks
    * for: written to follow "To work that out I need …".
    */
-  readonly needs: z.ZodType<N>;
+  readonly needs: z.ZodType<N, Stated>;
   /** Keys of Facts that `needs` takes; recall fills only these. */
   readonly takes: readonly (keyof Facts)[];
   /** Why a message may be this question. Reads what was said, never the text. */

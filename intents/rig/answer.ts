@@ -3,6 +3,7 @@ import { listIn, sentence } from '#answer/say.ts';
 import { type Speech, wordsBeside } from '#answer/speech.ts';
 import { loadCautions } from '../cautions.ts';
 import { describeRig } from '../describe.ts';
+import { factsOf } from '../facts.ts';
 import type { Setting } from '../intent.ts';
 import type { RigChange } from './compute.ts';
 
@@ -65,7 +66,7 @@ export function answerRig(change: RigChange, setting: Setting): Reply {
     headline,
     lines,
     rig,
-    cautions: loadCautions(rig),
+    cautions: loadCautions(factsOf(rig)),
     next: nextFor(change, w),
     ...(did === 'shown' ? {} : { remember: { rigs: { [owner]: rig } } }),
   };

@@ -1,8 +1,9 @@
 import type { Reply } from '#answer/reply.ts';
 import { duration, list, sentence } from '#answer/say.ts';
 import type { Speech } from '#answer/speech.ts';
-import type { Rig } from '#rig/rig.ts';
+import type { Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
+import { factsOf } from '../facts.ts';
 import { enough, figure, reasons } from '../figures.ts';
 import type { Setting } from '../intent.ts';
 import { hasCapacity } from '../needs.ts';
@@ -19,7 +20,8 @@ interface Entry {
   readonly result: RunTime;
 }
 
-const canRun = (rig: Rig): rig is Rig & Pick<RunTimeFacts, 'batteries'> => hasCapacity(rig) && hasUse(rig);
+const canRun = (rig: Facts): rig is Facts & Pick<RunTimeFacts, 'batteries'> =>
+  hasCapacity(rig) && hasUse(rig);
 
 /** The rigs to compare, by owner: those named, else all that have a battery and loads; none where one alone is left. */
 function entries(facts: RunTimeFacts, setting: Setting, w: Speech): Entry[] {
@@ -29,7 +31,8 @@ function entries(facts: RunTimeFacts, setting: Setting, w: Speech): Entry[] {
   const named = said.owners.map(owner => (owner === 'me' ? ownKey : owner === 'us' ? '' : owner));
   const keys = named.length > 1 ? named : Object.keys(rigs);
   const found = [...new Set(keys)].flatMap(key => {
-    const rig = rigs[key];
+    const kept = rigs[key];
+    const rig = kept && factsOf(kept);
     if (!rig || !canRun(rig)) return [];
     const own: RunTimeFacts = {
       ...rig,

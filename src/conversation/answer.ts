@@ -6,7 +6,7 @@ import { print } from '#answer/text.ts';
 import { cautions as cautionSentences } from '#answer/words/en.ts';
 import type { Intent } from '#intents/intent.ts';
 import type { Said } from '#language/said.ts';
-import type { Facts } from '#rig/rig.ts';
+import type { Stated } from '#rig/rig.ts';
 import { dangers } from './dangers.ts';
 
 /** Notes on how the message was read, where it had to be bent: "I read “100A battery” as 100 Ah". */
@@ -31,7 +31,7 @@ export interface Told {
   /** The temperature of the talk, °C. */
   readonly ambientC?: number;
   /** What a correction put right of the question before. */
-  readonly corrected?: Facts;
+  readonly corrected?: Stated;
   /** Works it out once more. */
   readonly again?: Answer['again'];
   /** It is a plain no to something dangerous, told in the person's language. */

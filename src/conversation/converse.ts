@@ -3,10 +3,11 @@ import type { Reply } from '#answer/reply.ts';
 import { speech } from '#answer/speech.ts';
 import { cut } from '#answer/text.ts';
 import { intentNamed } from '#intents';
+import { factsOf } from '#intents/facts.ts';
 import type { Intent, Setting } from '#intents/intent.ts';
 import { read } from '#language/read.ts';
 import type { Context, Cue, Said } from '#language/said.ts';
-import type { Facts, Rig } from '#rig/rig.ts';
+import type { Facts, Rig, Stated } from '#rig/rig.ts';
 import { toAnswer, wordsOf } from './answer.ts';
 import { aside } from './aside.ts';
 import { askBack, isAskingBack, missingOf, unsafe } from './ask-back.ts';
@@ -34,7 +35,7 @@ const mostWordsOfWhy = 9;
 /** What a message was taken for, before it is answered. */
 interface Taken {
   readonly intent: Intent;
-  readonly facts: Facts;
+  readonly facts: Stated;
   readonly setting: Setting;
   readonly last: Last | undefined;
 }
@@ -193,7 +194,7 @@ function questionsFor(
   const gear = rig ?? last?.facts;
   const isOfRig = said.removed.length > 0 || said.cues.has('remove');
   if (found.length > 0 || !says || !gear || isOfRig) return found;
-  const whole = { ...said, facts: { ...gear, ...said.facts } };
+  const whole = { ...said, facts: factsOf({ ...gear, ...said.facts }) };
   return candidates(whole, last, follows).filter(c => isLikely(c) && c.intent.name !== 'rig');
 }
 
@@ -208,15 +209,15 @@ const redo =
   };
 
 /** What of the facts is not as it was before. */
-const changed = (facts: Facts, before: Facts = {}): Facts =>
+const changed = (facts: Stated, before: Stated = {}): Stated =>
   Object.fromEntries(
     Object.entries(facts).filter(
-      ([key, value]) => JSON.stringify(value) !== JSON.stringify(before[key as keyof Facts]),
+      ([key, value]) => JSON.stringify(value) !== JSON.stringify(before[key as keyof Stated]),
     ),
   );
 
-const pick = (facts: Facts, keys: readonly (keyof Facts)[]): Facts =>
-  Object.fromEntries(keys.flatMap(key => (facts[key] === undefined ? [] : [[key, facts[key]]]))) as Facts;
+const pick = (facts: Stated, keys: readonly (keyof Stated)[]): Stated =>
+  Object.fromEntries(keys.flatMap(key => (facts[key] === undefined ? [] : [[key, facts[key]]]))) as Stated;
 
 /** Answers a question taken, or asks for what is missing, and keeps what the talk needs later. */
 function answer(memory: Memory, message: Message, said: Said, taken: Taken): Conversed {
@@ -238,7 +239,7 @@ function answer(memory: Memory, message: Message, said: Said, taken: Taken): Con
   const isVague = isBack || (isUnsafe && !isAbout(intent.name, codes));
   const name = isVague ? 'unclear' : intent.name;
   const done = { intent, facts, reply, setting, missing: missing.map(({ ask }) => ask), isBack };
-  const again = parsed.success && !isBack ? redo(intent, facts, setting) : undefined;
+  const again = parsed.success && !isBack ? redo(intent, parsed.data, setting) : undefined;
   const corrected = said.corrections.length > 0 ? changed(facts, taken.last?.facts) : undefined;
   return {
     memory: remember(memory, message, said, done),

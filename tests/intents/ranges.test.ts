@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { intents } from '#intents';
+import { factsOf } from '#intents/facts.ts';
 import { cues } from '#language/said.ts';
 import { chemistries, type Facts, factsSchema } from '#rig/rig.ts';
 import { settingWith } from './setting.ts';
@@ -85,7 +86,7 @@ const told = fc.record({
 });
 
 /** Without the keys that nothing was told of, throughout. */
-const parsed = (drawn: object): Facts => factsSchema.parse(JSON.parse(JSON.stringify(drawn)));
+const parsed = (drawn: object): Facts => factsOf(factsSchema.parse(JSON.parse(JSON.stringify(drawn))));
 
 const claim = fc.record({
   who: fc.constantFrom('me', 'sam', 'lou'),
