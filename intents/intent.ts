@@ -33,6 +33,8 @@ export interface Setting {
   readonly kind: 'private' | 'group';
   readonly isAdmin: boolean;
   readonly lesson?: Lesson;
+  /** The fault that the words name, where the reader knows it: a name of `fault/symptoms-table.ts`. */
+  readonly symptom?: string;
   /** The key of the asker's own rig: their name in a group, "" in a private chat. */
   readonly ownKey: string;
   /** One message a person might write, for each question: `{ title, say }`, in the order of the list. */

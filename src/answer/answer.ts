@@ -28,6 +28,13 @@ export const intentNames = [
   'help',
   'privacy',
   'forget',
+  'fault',
+  'emergency',
+  'solar-wiring',
+  'compare',
+  'list',
+  'rig-check',
+  'none',
   'unclear',
 ] as const;
 export type IntentName = (typeof intentNames)[number];

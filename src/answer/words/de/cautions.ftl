@@ -17,3 +17,4 @@ caution-surge = Motoren und Kompressoren ziehen beim Anlaufen kurz ein Mehrfache
 caution-alternator-share = Das ist viel für die meisten Lichtmaschinen: prüf ihre Leistung und ob sie im Leerlauf kühl bleibt.
 caution-plate-first = Das Typenschild des Geräts und die örtlichen Regeln gehen vor.
 caution-park-rules = Frag auf dem Platz: Viele begrenzen Laufzeit und Lärm von Stromerzeugern.
+caution-high-dc = Über etwa 60 V Gleichspannung kann eine Berührung verletzen: Module beim Anschließen abdecken und von einer Fachkraft prüfen lassen.

@@ -17,3 +17,4 @@ caution-surge = Motores y compresores tiran varias veces su potencia un momento 
 caution-alternator-share = Es mucho para la mayoría de alternadores: mira su potencia y que no se caliente al ralentí.
 caution-plate-first = Mandan la placa del aparato y las normas locales.
 caution-park-rules = Pregunta en el camping: muchos limitan horas y ruido de los generadores.
+caution-high-dc = Por encima de unos 60 V de continua un contacto puede herir: cubre los paneles y haz que lo revise un profesional.

@@ -17,3 +17,4 @@ caution-surge = Moteurs et compresseurs tirent plusieurs fois leur puissance un 
 caution-alternator-share = C'est beaucoup pour la plupart des alternateurs : vérifie sa puissance et qu'il reste froid au ralenti.
 caution-plate-first = La plaque de l'appareil et les règles locales passent avant.
 caution-park-rules = Demande au camping : beaucoup limitent les heures et le bruit des groupes.
+caution-high-dc = Au-dessus d’environ 60 V continu, un contact peut blesser : couvrez les panneaux et faites vérifier par un professionnel.
