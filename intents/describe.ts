@@ -1,4 +1,3 @@
-import { nameOf } from '#answer/assumed.ts';
 import { english, type Speech } from '#answer/speech.ts';
 import type { Charger, Rig, StatedBattery, StatedLoad } from '#rig/rig.ts';
 import { chemistryName } from './words.ts';
@@ -26,7 +25,7 @@ export function describeLoad(load: StatedLoad, words: Speech = english): string 
     load.hoursPerDay !== undefined
       ? aDay(number(load.hoursPerDay, 'h', words), words)
       : load.minutesPerDay !== undefined && aDay(number(load.minutesPerDay, 'min', words), words);
-  return [`${times(load.count)}${join([nameOf(load.name, words), draw])}`, time].filter(Boolean).join(', ');
+  return [`${times(load.count)}${join([load.name, draw])}`, time].filter(Boolean).join(', ');
 }
 
 /** "2 × 100 Ah lithium". */

@@ -1,7 +1,6 @@
 import type { z } from 'zod';
 import type { IntentName } from '#answer/answer.ts';
 import type { Lesson, Reply } from '#answer/reply.ts';
-import type { Speech } from '#answer/speech.ts';
 import type { Said } from '#language/said.ts';
 import type { Claim, Facts, Rig, Stated } from '#rig/rig.ts';
 
@@ -18,8 +17,6 @@ export interface Setting {
   readonly from: string;
   /** Time of the message. */
   readonly at: Date;
-  /** The language to answer in where the question has words for it: "de"; English where not said. */
-  readonly language?: string;
   /** Mains voltage of the country, 230 by default (V). */
   readonly mainsV: number;
   /** Keys of `facts` that memory filled in: the answer says so ("your 120 Ah AGM"). */
@@ -62,8 +59,6 @@ export interface Intent<N = Facts> {
   readonly takes: readonly (keyof Facts)[];
   /** Why a message may be this question. Reads what was said, never the text. */
   readonly asks: (said: Said) => Evidence[];
-  /** Its words in other languages than English, where it has any; see `answer/speech.ts`. */
-  readonly words?: (language?: string) => Speech;
   /** Facts in, reply out. Pure. */
   readonly reply: (facts: N, setting: Setting) => Reply;
 }

@@ -9,7 +9,7 @@ export interface Need {
   readonly anyOf: readonly (keyof Facts)[];
   /** Follows "To work that out I need": "the battery's size in Ah". */
   readonly ask: string;
-  /** Under which other languages have it among their words: "need-battery". */
+  /** The key of that sentence: "need-battery". */
   readonly key?: string;
   /** A finer test than "is there"; gets the facts. */
   readonly holds?: (facts: Facts) => boolean;

@@ -21,8 +21,8 @@ export const names: Names = {
 const amount = (measure: Measure, value: number, { brings }: Pick<Measured, 'brings'>): string => {
   if (measure === 'runTime' || measure === 'chargeTime') return duration(value);
   const ah = `about ${plain(value)} Ah`;
-  if (measure === 'usableCapacity' || brings === 'battery')
-    return `${ah} ${brings ? 'once, from full' : 'to use'}`;
+  if (brings === 'battery') return `${ah} once, from full`;
+  if (measure === 'usableCapacity') return ah;
   return `${ah} a day`;
 };
 
@@ -58,7 +58,9 @@ function headline({ measure, ranked }: Comparison): string {
   if (first.brings === 'battery' || second.brings === 'battery') {
     const [panel, battery] = first.brings === 'battery' ? [second, first] : [first, second];
     const days = rangeOf(battery).value / Math.max(rangeOf(panel).value, 1e-9);
-    return `${sentence(panel.name)} brings ${of(panel)}, ${battery.name} gives ${of(battery)}: ${days < 1 ? 'the first wins from the first day' : `for longer than ${duration(Math.max(24, days * 24))} the first is better, for less the second`}.`;
+    return days < 1
+      ? `${sentence(panel.name)}, from the first day.`
+      : `For more than ${duration(Math.max(24, days * 24))} away ${panel.name}, for less ${battery.name}.`;
   }
   return `${sentence(first.name)} ${better[measure]}: ${of(first)}, against ${of(second)} for ${second.name}.`;
 }
@@ -84,9 +86,10 @@ export function answerComparison(facts: Facts, comparison: Comparison): Reply {
   const { measure, ranked, difference, unit } = comparison;
   const isTime = unit === 'h';
   const between = isTime ? duration(difference.value).replace('about ', '') : `${plain(difference.value)} Ah`;
-  const others = ranked
-    .slice(2)
-    .map(side => `${sentence(side.name)} ${does[measure]} ${amount(measure, rangeOf(side).value, side)}.`);
+  const isOnce = ranked.some(({ brings }) => brings === 'battery');
+  const others = (isOnce ? ranked : ranked.slice(2)).map(
+    side => `${sentence(side.name)} ${does[measure]} ${amount(measure, rangeOf(side).value, side)}.`,
+  );
   return {
     headline: headline(comparison),
     lines: [

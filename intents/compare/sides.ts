@@ -69,7 +69,10 @@ export function pairingOf(facts: Facts, hasUse: boolean, names: Names): Pairing 
   if (loads.length > 1)
     return {
       measure: batteries.length > 0 ? 'runTime' : 'dailyUse',
-      sides: loads.map(load => ({ name: names.load(load), facts: { ...facts, loads: [load] } })),
+      sides: loads.map(load => ({
+        name: loads.filter(other => other.name === load.name).length > 1 ? names.load(load) : load.name,
+        facts: { ...facts, loads: [load] },
+      })),
     };
   return gains(facts, panels, chargers, batteries, names) ?? mounts(facts, panels);
 }

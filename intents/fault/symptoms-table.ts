@@ -88,7 +88,7 @@ export const symptoms: readonly Symptom[] = [
     when: ['cooler'],
     weighs: 'day',
     likely:
-      'Most likely the volts at the fridge sag while its compressor runs: thin or long cable, a loose 12 V socket, or a battery that is low by then.',
+      'Most likely its volts sag while it runs: thin or long cable, a loose 12 V socket, or a battery low by then.',
     tells:
       'Measure at the fridge’s plug while it runs, and at the battery in the same minute: over 0.5 V between them is cable or socket; under 12 V at a lead-acid battery (12.9 V lithium) is the battery.',
     next: [
@@ -185,7 +185,7 @@ export const symptoms: readonly Symptom[] = [
     says: ['lights dim', 'lights flicker', 'goes dim when', 'tv goes off when the fridge starts'],
     when: ['lamp', 'pump'],
     likely:
-      'The cable they share is too thin or a joint in it is poor: when the motor starts, its current pulls the volts down for all.',
+      'The cable they share is too thin or has a poor joint: the motor’s start pulls the volts down for all.',
     tells:
       'Measure at the lights and at the battery as the motor starts: over 0.5 V between them is the cable, a fuse holder or a joint; both falling together is the battery.',
     next: ['Feel for a warm joint, then give the motor a cable of its own.'],
@@ -247,7 +247,7 @@ export const symptoms: readonly Symptom[] = [
     when: ['inverter'],
     weighs: 'load',
     likely:
-      'Either the load is above its rating, or the volts at its terminals fall too low: that is a heavy load on a small battery or a thin cable.',
+      'Either the load is above its rating, or its volts fall too low: a small battery or a thin cable.',
     tells:
       'Measure at the inverter’s terminals as it beeps: under about 11 V is battery or cable (it cuts out near 10.5 V); above that it is the load.',
     next: ['Then tight, clean lugs: a warm one is a bad one.', 'Then fewer things at a time.'],
@@ -256,8 +256,7 @@ export const symptoms: readonly Symptom[] = [
     name: 'mains-trips',
     says: ['trips the post', 'trips the site', 'trips the power pole', 'trips the hookup', 'trips the mains'],
     when: ['high-mains-load'],
-    likely:
-      'The site’s breaker is smaller than what you run: 230 V × 6 A is 1,380 W, × 10 A is 2,300 W, and a kettle is 2,000 W by itself.',
+    likely: 'The site’s breaker is smaller than what you run: at 230 V, 6 A is 1,380 W and 10 A is 2,300 W.',
     tells:
       'Add up the watts on at that moment and divide by the volts; if it trips with little on, it may be an earth fault.',
     next: ['Ask the site what the post gives. A trip with nothing on is a job for a licensed electrician.'],
@@ -274,7 +273,7 @@ export const symptoms: readonly Symptom[] = [
     ],
     when: ['dcdc'],
     likely:
-      'Most likely it doesn’t know that the engine runs: on a smart alternator it needs its ignition wire, as the volts alone are too low to switch it on.',
+      'Most likely it can’t tell that the engine runs: on a smart alternator it needs its ignition wire.',
     tells:
       'Engine running, measure its input: under about 13.2 V without an ignition wire it stays off; over 0.5 V less than at the starter battery is the cable or a blown fuse. Its output should rise above 13.5 V.',
     next: ['Then its fuses at both ends, its earth, and its setting for the battery’s type.'],
@@ -284,7 +283,7 @@ export const symptoms: readonly Symptom[] = [
     says: ['isolator wont engage', 'isolator stays off', 'vsr not working', 'isolator clicks'],
     when: ['isolator'],
     likely:
-      'An isolator joins the two at about 13.3 V and lets go near 12.8 V: either its sensing or earth wire is off, or the alternator holds less than that.',
+      'An isolator joins at about 13.3 V: either its sensing or earth wire is off, or the alternator gives less.',
     tells:
       'Measure on its starter side with the engine running: over 13.3 V and still off means its earth or the isolator; under 13.3 V means a smart alternator, which wants a DC-DC charger.',
     next: [
@@ -312,7 +311,7 @@ export const symptoms: readonly Symptom[] = [
     says: ['panels make less', 'less than before', 'makes less', 'drops to nothing', 'solar drops'],
     when: ['two-panels'],
     likely:
-      'Unlike panels or a bit of shade: in series the weaker sets the amps, in parallel the lower volts, and shade on one corner costs far more than a corner.',
+      'Unlike panels or a bit of shade: in series the weaker sets the amps, in parallel the lower the volts.',
     tells: 'Measure each alone in full sun: its open-circuit volts should be within a tenth of its label.',
     next: ['Then dirt, a loose plug, and whether the battery is full already: a full one takes nothing.'],
   },
@@ -337,7 +336,7 @@ export const symptoms: readonly Symptom[] = [
     ],
     when: ['panel'],
     likely:
-      'First see whether the battery is full: a full one takes nothing. Then it is most likely a plug, a fuse, or the controller that lost its battery.',
+      'Is the battery full? A full one takes nothing. Else most likely a plug, a fuse, or the controller.',
     tells:
       'Unplug the panel in full sun and measure it alone: near the open-circuit volts of its label (about 20–23 V for a 12 V panel) the panel is good and the fault lies behind it; near 0 V it is the panel or its plug.',
     next: ['Then the fuse between controller and battery, reversed plugs, and a corner in the shade.'],
@@ -359,7 +358,7 @@ export const symptoms: readonly Symptom[] = [
     says: ['volts drop when', 'drops to 11', 'volts sag'],
     when: ['volts-under-load'],
     likely:
-      'Volts fall while a load is on, and that alone is no fault: how far they fall tells how full or how worn the battery is.',
+      'Volts fall under load, and that alone is no fault: how far tells how full or how worn the battery is.',
     tells:
       'Switch the load off and wait half an hour: back above 12.4 V (lead-acid) it was the load or the cable; still under 12.1 V the battery is low.',
     next: ['Measure at the battery and at the load: over 0.5 V between them is the cable.'],

@@ -21,7 +21,7 @@ const batteryOf = ({ battery, chemistry }: ShoppingList): string => {
   return `a battery of ${size} ${chemistryName(chemistry)}`;
 };
 
-/** The sizes, in the order in which they are bought. */
+/** The sizes, in the order in which they are bought; the first line has room for the first two. */
 function parts(found: ShoppingList): string[] {
   const { figures, has, fuseA } = found;
   const { panelPower, chargerCurrent, inverterPower, conductorArea } = figures;
@@ -44,6 +44,9 @@ export function answerList(facts: Facts, found: ShoppingList): Reply {
   const { batteryCapacity, dailyUse, panelPower, chargerCurrent, inverterPower, acLoad, conductorArea } =
     figures;
   const hasSun = has.panel && Number.isFinite(panelPower.value);
+  const all = parts(found);
+  const most = 2;
+  const rest = all.slice(most);
   const cautions: CautionCode[] = ['fuse-at-battery'];
   if (has.inverter) cautions.push('mains-wiring');
   cautions.push(...loadCautions(facts));
@@ -59,8 +62,8 @@ export function answerList(facts: Facts, found: ShoppingList): Reply {
     found.isChemistryAssumed ? 'Lithium does it with about two thirds of the amp hours.' : '',
   ].filter(Boolean);
   return {
-    headline: `You need ${joined(parts(found))}.`,
-    lines: lines.slice(0, 4),
+    headline: `You need ${joined(all.slice(0, most))}.`,
+    lines: [rest.length > 0 ? `Also: ${joined(rest)}.` : '', ...lines].filter(Boolean).slice(0, 5),
     verdict: null,
     figures: {
       batteryCapacity: figure(batteryCapacity, 'Ah'),

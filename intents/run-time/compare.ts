@@ -1,6 +1,6 @@
 import type { Reply } from '#answer/reply.ts';
 import { duration, list, sentence } from '#answer/say.ts';
-import type { Speech } from '#answer/speech.ts';
+import { english, type Speech } from '#answer/speech.ts';
 import type { Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
 import { factsOf } from '../facts.ts';
@@ -9,7 +9,6 @@ import type { Setting } from '../intent.ts';
 import { hasCapacity } from '../needs.ts';
 import { hasUse } from '../use.ts';
 import { timeSpan, wantedTime } from '../words.ts';
-import { words } from './answer.ts';
 import { computeRunTime, type RunTime, type RunTimeFacts } from './compute.ts';
 
 /** One person's rig and how long it lasts. */
@@ -85,7 +84,7 @@ function headline(order: readonly Entry[], wantedH: number | undefined, w: Speec
 
 /** Answers "whose lasts longer": a line a rig, the first to give out on top. Undefined where nothing is to compare. */
 export function compareRigs(facts: RunTimeFacts, setting: Setting): Reply | undefined {
-  const w = words(setting.language);
+  const w = english;
   const all = entries(facts, setting, w);
   if (all.length === 0) return undefined;
   const order = [...all].sort((a, b) => hours(a).value - hours(b).value);

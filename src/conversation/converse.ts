@@ -1,6 +1,6 @@
 import type { Answer } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
-import { speech } from '#answer/speech.ts';
+import { english } from '#answer/speech.ts';
 import { cut } from '#answer/text.ts';
 import { intentNamed } from '#intents';
 import { factsOf } from '#intents/facts.ts';
@@ -8,13 +8,12 @@ import type { Intent, Setting } from '#intents/intent.ts';
 import { read } from '#language/read.ts';
 import type { Context, Cue, Said } from '#language/said.ts';
 import type { Facts, Rig, Stated } from '#rig/rig.ts';
-import { toAnswer, wordsOf } from './answer.ts';
+import { toAnswer } from './answer.ts';
 import { aside } from './aside.ts';
 import { askBack, isAskingBack, missingOf, unsafe } from './ask-back.ts';
 import { type Candidate, candidates, threshold } from './choose.ts';
 import { dangers, isAbout } from './dangers.ts';
 import { isAsking, isFollowUp, turn } from './follow-up.ts';
-import { languageOf, setLanguage, talkLanguage } from './language.ts';
 import { hangsOnPlace, noteLocation } from './location.ts';
 import type { Last, Memory } from './memory.ts';
 import type { Message } from './message.ts';
@@ -51,7 +50,6 @@ export function converse(kept: Memory, message: Message, options: Options = {}):
     from: message.from.toLowerCase(),
     people: peopleIn(memory),
     lastIntent: memory.last?.intent,
-    language: talkLanguage(memory, message.from),
   };
   if (message.location && message.text.trim() === '') return here(memory, message, context, options);
   const heard = contradicting(
@@ -60,10 +58,10 @@ export function converse(kept: Memory, message: Message, options: Options = {}):
     message,
   );
   const said = memory.last && isFollowUp(heard, memory.last) ? withStandIns(memory.last, heard) : heard;
-  const again = setLanguage(memory, said) ?? replay(memory, message, said, options);
+  const again = replay(memory, message, said, options);
   if (again) return again;
   const done: Conversed[] = [];
-  for (const question of questionsOf(message.text, said, { ...context, language: said.language })) {
+  for (const question of questionsOf(message.text, said, context)) {
     const taken = take(memory, message, question, options);
     const isNew = done.every(d => d.answer.intent !== taken.intent.name);
     const isIdle = taken.intent.name === 'unclear' && done.length > 0;
@@ -75,7 +73,7 @@ export function converse(kept: Memory, message: Message, options: Options = {}):
 /** A location shared: noted, and a question before that hangs on it is answered again from there. */
 function here(memory: Memory, message: Message, context: Context, options: Options): Conversed {
   const nothing = read('', context);
-  const noted = noteLocation(memory, message, nothing, context.language ?? languageOf(memory, nothing));
+  const noted = noteLocation(memory, message, nothing);
   if (!hangsOnPlace(memory.last)) return noted;
   const taken = take(noted.memory, message, noted.said, options);
   if (taken.intent.name !== memory.last?.intent) return noted;
@@ -148,8 +146,7 @@ function replay(memory: Memory, message: Message, said: Said, options: Options):
   });
   const reply = intent.reply(parsed.data, setting);
   const shown: Reply = isSimpler ? { ...reply, assumed: [], lines: reply.lines?.slice(0, 1) } : reply;
-  const language = languageOf(memory, said);
-  const told = { said, language, isWorkingShown: isWorking, isBare: true };
+  const told = { said, isWorkingShown: isWorking, isBare: true };
   return { memory, answer: toAnswer(intent, shown, told) };
 }
 
@@ -229,11 +226,10 @@ function answer(memory: Memory, message: Message, said: Said, taken: Taken): Con
   const codes = dangers(said, ambientC);
   const isUnsafe = missing.length > 0 && codes.some(code => code !== 'medical');
   const isBack = !isUnsafe && (missing.length > 0 || isAskingBack(said));
-  const language = languageOf(memory, said);
   const reply = isUnsafe
-    ? unsafe(speech(language))
+    ? unsafe(english)
     : isBack
-      ? askBack(intent, missing, said, wordsOf(intent, language))
+      ? askBack(intent, missing, said, english)
       : intent.reply(parsed.data as Facts, setting);
   const isWorkingShown = said.cues.has('ask-working') && isAsking(said);
   const isVague = isBack || (isUnsafe && !isAbout(intent.name, codes));
@@ -245,10 +241,8 @@ function answer(memory: Memory, message: Message, said: Said, taken: Taken): Con
     memory: remember(memory, message, said, done),
     answer: toAnswer(intent, reply, {
       said,
-      language,
       name,
       isWorkingShown,
-      isUnsafe,
       ambientC,
       corrected,
       again,

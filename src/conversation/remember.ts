@@ -57,7 +57,6 @@ const lastOf = (message: Message, said: Said, done: Done): Last => ({
   owner: done.setting.owner,
   from: personKey(message.from),
   at: message.at.getTime(),
-  language: said.language,
   conversion: said.conversion && { ...said.conversion },
   isCheck: done.setting.said.cues.has('ask-can-it') ? true : undefined,
   asked: done.isBack ? done.missing.slice(0, 10) : undefined,

@@ -1,8 +1,7 @@
-import { examplesIn } from '#intents/examples.ts';
+import { examples } from '#intents/examples.ts';
 import type { Setting } from '#intents/intent.ts';
 import type { Said } from '#language/said.ts';
 import type { Claim, Rig, Stated } from '#rig/rig.ts';
-import { languageOf } from './language.ts';
 import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { ownKey, personKey } from './recall.ts';
@@ -58,7 +57,6 @@ export function settingOf(
   options: Options,
   own: { readonly recalled: Setting['recalled']; readonly owner?: string; readonly claims: readonly Claim[] },
 ): Setting {
-  const language = languageOf(memory, said);
   return {
     from: message.from,
     at: message.at,
@@ -72,8 +70,7 @@ export function settingOf(
     kind: message.kind,
     isAdmin: message.isAdmin ?? true,
     lesson: memory.lessons[personKey(message.from)],
-    language,
-    examples: () => examplesIn(language),
+    examples,
   };
 }
 

@@ -96,8 +96,6 @@ export interface State extends Words {
   fuseA: number | undefined;
   countSaid: number | undefined;
   hoursOff: number | undefined;
-  language: string | undefined;
-  speak: string | undefined;
   readonly trace: string[];
 }
 
@@ -199,7 +197,5 @@ export const createState = (text: string, context: Context, tokens: Token[]): St
   fuseA: undefined,
   countSaid: undefined,
   hoursOff: undefined,
-  language: undefined,
-  speak: undefined,
   trace: [],
 });

@@ -20,13 +20,11 @@ export const rooms: Readonly<Record<string, Room>> = {
   rule: { floor: 1, may: { quantity: 'all' }, packages: ['mathjs', 'node:module'] },
   rig: { floor: 1, may: {}, packages: ['zod'] },
   engine: { floor: 2, may: { rule: 'all', quantity: 'all', rig: 'all', places: 'all' }, packages: [] },
-  // node:module: the words of a language other than English are read when somebody first writes in it.
-  language: { floor: 2, may: { quantity: 'all', rig: 'all', places: 'all' }, packages: ['node:module'] },
+  language: { floor: 2, may: { quantity: 'all', rig: 'all', places: 'all' }, packages: [] },
   answer: {
     floor: 3,
     may: { rule: 'all', quantity: 'all', rig: 'all', language: 'language/issue.ts', chart: 'types' },
-    // The messages of a language other than English are files of data, read when it is first answered in.
-    packages: ['@fluent/bundle', 'node:fs', 'node:module'],
+    packages: [],
   },
   // Charts are the one part of an answer with packages and files of its own; loaded when first asked for.
   chart: {
