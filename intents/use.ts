@@ -1,7 +1,7 @@
 import { sentence } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
+import { applianceOf } from '#catalog/appliances.ts';
 import { coolingReading, hasHours, isDrawTold, isWhole, type Use } from '#engine/loads/reading.ts';
-import { applianceOf } from '#engine/loads/tables.ts';
 import type { Facts, Load } from '#rig/rig.ts';
 
 /** What the facts say of a day's use, for the engine, at a nominal battery voltage (V). */

@@ -1,3 +1,4 @@
+import { applianceOf } from '#catalog/appliances.ts';
 import { bankOf } from '#engine/battery/bank.ts';
 import { chargeAtRest } from '#engine/battery/rest.ts';
 import { bankAssumptions, usableCapacityAh } from '#engine/battery/usable.ts';
@@ -7,7 +8,6 @@ import { conductorAssumptions, conductorOf } from '#engine/cable/conductor.ts';
 import { type Explored, explore } from '#engine/explore.ts';
 import { throughWatts, wattsAssumptions } from '#engine/inverter/watts.ts';
 import { dailyUseAh, useAssumptions } from '#engine/loads/model.ts';
-import { applianceOf } from '#engine/loads/tables.ts';
 import type { Range } from '#quantity/range.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { Setting } from '../intent.ts';
@@ -31,7 +31,7 @@ export interface Fault {
 export function symptomOf(facts: Facts, named?: string): Symptom {
   const told = symptoms.find(({ name }) => name === named);
   if (told) return told;
-  const signs = signsIn(facts, name => applianceOf(name)?.name);
+  const signs = signsIn(facts, name => applianceOf(name)?.id);
   const fitting = symptoms.filter(({ when }) => when.every(sign => signs.has(sign)));
   // Where as many signs point at two, the table's order counts.
   return fitting.reduce((best, one) => (one.when.length > best.when.length ? one : best));

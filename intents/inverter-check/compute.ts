@@ -1,3 +1,4 @@
+import { applianceOf } from '#catalog/appliances.ts';
 import { type Bank, bankOf } from '#engine/battery/bank.ts';
 import { bankAssumptions, usableCapacityAh } from '#engine/battery/usable.ts';
 import { type Explored, explore, type Values } from '#engine/explore.ts';
@@ -16,7 +17,6 @@ import {
 import { inverterEfficiency } from '#engine/inverter/efficiency.ts';
 import { chargeUsed } from '#engine/inverter/rules.ts';
 import { startingW, throughWatts, wattsAssumptions } from '#engine/inverter/watts.ts';
-import { applianceOf } from '#engine/loads/tables.ts';
 import type { Facts, Load } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import type { Setting } from '../intent.ts';

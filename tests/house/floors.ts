@@ -18,9 +18,15 @@ export const rooms: Readonly<Record<string, Room>> = {
   places: { floor: 0, may: {}, packages: ['node:fs'] },
   // node:module: the parsed formulas are a file of data beside it.
   rule: { floor: 1, may: { quantity: 'all' }, packages: ['mathjs', 'node:module'] },
+  // Appliances and gear, a row a thing: reading knows them by name, the engine by their figures.
+  catalog: { floor: 1, may: { quantity: 'all' }, packages: [] },
   rig: { floor: 1, may: {}, packages: ['zod'] },
-  engine: { floor: 2, may: { rule: 'all', quantity: 'all', rig: 'all', places: 'all' }, packages: [] },
-  language: { floor: 2, may: { quantity: 'all', rig: 'all', places: 'all' }, packages: [] },
+  engine: {
+    floor: 2,
+    may: { catalog: 'all', rule: 'all', quantity: 'all', rig: 'all', places: 'all' },
+    packages: [],
+  },
+  language: { floor: 2, may: { catalog: 'all', quantity: 'all', rig: 'all', places: 'all' }, packages: [] },
   answer: {
     floor: 3,
     may: { rule: 'all', quantity: 'all', rig: 'all', language: 'language/issue.ts', chart: 'types' },
@@ -39,6 +45,7 @@ export const rooms: Readonly<Record<string, Room>> = {
       chart: 'types',
       language: 'types',
       engine: 'all',
+      catalog: 'all',
       quantity: 'all',
       rig: 'all',
       places: 'all',

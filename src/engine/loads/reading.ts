@@ -1,6 +1,6 @@
+import { type Appliance, applianceOf } from '#catalog/appliances.ts';
 import type { Load } from '#rig/rig.ts';
 import { averageCurrentLimitA } from './duty.ts';
-import { type Appliance, applianceOf } from './tables.ts';
 
 /** The loads of a question, and what else bears on a day's use. */
 export interface Use {
