@@ -18,6 +18,8 @@ const takes = [
   'drivingHoursPerDay',
   'targetChargePercent',
   'chargeNeededAh',
+  'chargeUsedAh',
+  'chargeLeftAh',
   'solarAhPerDay',
   'solarWhPerDay',
   'altitudeM',

@@ -48,7 +48,7 @@ export interface Recalled {
 
 /** One place in two ways: a name told now must not get the coordinates of another one. */
 const whereKeys: readonly (keyof Stated)[] = ['place', 'latitudeDeg', 'longitudeDeg'];
-const useKeys: readonly (keyof Stated)[] = ['loads', 'dailyUseAh', 'dailyUseWh'];
+const useKeys: readonly (keyof Stated)[] = ['loads', 'dailyUseAh', 'dailyUseWh', 'netCurrentA'];
 
 /**
  * Fills in what the message leaves open, from the sources in order, and only the keys the question takes.

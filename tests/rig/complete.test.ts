@@ -44,6 +44,31 @@ describe('what was told, made ready for the engine', () => {
     ],
     ['days of one sky', { days: [{ sky: 'sunny' }, { sky: 'sunny' }] }, { sky: 'sunny', durationH: 48 }],
     [
+      'Ah used of a battery',
+      { batteries: [{ capacityAh: 120 }], chargeUsedAh: 45 },
+      { batteries: [{ count: 1, capacityAh: 120, stateOfChargePercent: 62.5 }], chargeUsedAh: 45 },
+    ],
+    [
+      'Ah left of two alike',
+      { batteries: [{ count: 2, capacityAh: 100 }], chargeLeftAh: 50 },
+      { batteries: [{ count: 2, capacityAh: 100, stateOfChargePercent: 25 }], chargeLeftAh: 50 },
+    ],
+    [
+      'a level told comes before what a monitor counts',
+      { batteries: [{ capacityAh: 100, stateOfChargePercent: 80 }], chargeLeftAh: 50 },
+      { batteries: [{ count: 1, capacityAh: 100, stateOfChargePercent: 80 }], chargeLeftAh: 50 },
+    ],
+    ['Ah used of who knows what', { chargeUsedAh: 45 }, { chargeUsedAh: 45, chargeNeededAh: 45 }],
+    [
+      'what goes out by a monitor',
+      { netCurrentA: -3.5 },
+      {
+        netCurrentA: -3.5,
+        loads: [{ name: 'load', count: 1, supply: 'dc', currentA: 3.5, isAverage: true }],
+      },
+    ],
+    ['what goes in by a monitor is no load', { netCurrentA: 2 }, { netCurrentA: 2 }],
+    [
       'a time told beside the days',
       { days: [{ drivingH: 4 }], durationH: 20 },
       { drivingPlanH: [4], durationH: 20 },
