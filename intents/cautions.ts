@@ -1,6 +1,6 @@
 import type { CautionCode } from '#answer/words/en.ts';
+import { applianceOf } from '#catalog/appliances.ts';
 import type { Bank } from '#engine/battery/bank.ts';
-import { applianceOf } from '#engine/loads/tables.ts';
 import type { Facts } from '#rig/rig.ts';
 
 /** Cautions that the loads and the bank of a question call for, whatever was asked. */
@@ -10,6 +10,6 @@ export function loadCautions(facts: Facts, bank?: Bank): CautionCode[] {
   if (rows.some(row => row?.isMedical)) found.push('medical');
   if (bank?.isMixed) found.push('mixed-batteries');
   if (bank?.chemistry === 'lfp' && (facts.ambientC ?? 20) < 5) found.push('lithium-cold');
-  if (rows.some(row => row?.name === 'diesel heater')) found.push('fuel-heater');
+  if (rows.some(row => row?.id === 'diesel heater')) found.push('fuel-heater');
   return found;
 }

@@ -1,9 +1,8 @@
-import { nameOf } from '#answer/assumed.ts';
 import { english, type Speech } from '#answer/speech.ts';
-import type { Battery, Charger, Load, Rig } from '#rig/rig.ts';
+import type { Charger, Rig, StatedBattery, StatedLoad } from '#rig/rig.ts';
 import { chemistryName } from './words.ts';
 
-const times = (count: number): string => (count > 1 ? `${count} × ` : '');
+const times = (count = 1): string => (count > 1 ? `${count} × ` : '');
 const number = (value: number, unit: string, words: Speech): string => `${words.significant(value)} ${unit}`;
 const join = (parts: readonly (string | false | undefined)[]): string => parts.filter(Boolean).join(' ');
 const aDay = (amount: string, words: Speech): string => words.say('a-day', '{amount} a day', { amount });
@@ -13,7 +12,7 @@ const sized = (size: string, kind: string, { say }: Speech): string =>
   size && kind ? say('sized', '{size} {kind}', { size, kind }) : size || kind;
 
 /** "fridge 1.2 A", "2 × light 6 W, 5 h a day". */
-export function describeLoad(load: Load, words: Speech = english): string {
+export function describeLoad(load: StatedLoad, words: Speech = english): string {
   const draw =
     load.currentA !== undefined
       ? number(load.currentA, 'A', words)
@@ -26,11 +25,11 @@ export function describeLoad(load: Load, words: Speech = english): string {
     load.hoursPerDay !== undefined
       ? aDay(number(load.hoursPerDay, 'h', words), words)
       : load.minutesPerDay !== undefined && aDay(number(load.minutesPerDay, 'min', words), words);
-  return [`${times(load.count)}${join([nameOf(load.name, words), draw])}`, time].filter(Boolean).join(', ');
+  return [`${times(load.count)}${join([load.name, draw])}`, time].filter(Boolean).join(', ');
 }
 
 /** "2 × 100 Ah lithium". */
-export function describeBattery(battery: Battery, words: Speech = english): string {
+export function describeBattery(battery: StatedBattery, words: Speech = english): string {
   const size =
     battery.capacityAh !== undefined
       ? number(battery.capacityAh, 'Ah', words)

@@ -6,8 +6,11 @@ import { cableSize } from './cable-size/intent.ts';
 import { chargeLevel } from './charge-level/intent.ts';
 import { chargePath } from './charge-path/intent.ts';
 import { chargeTime } from './charge-time/intent.ts';
+import { compare } from './compare/intent.ts';
 import { convert } from './convert/intent.ts';
+import { emergency } from './emergency/intent.ts';
 import { energyBudget } from './energy-budget/intent.ts';
+import { fault } from './fault/intent.ts';
 import { forget } from './forget/intent.ts';
 import { fuseSize } from './fuse-size/intent.ts';
 import { generator } from './generator/intent.ts';
@@ -15,11 +18,15 @@ import { help } from './help/intent.ts';
 import type { Intent } from './intent.ts';
 import { inverterCheck } from './inverter-check/intent.ts';
 import { learn } from './learn/intent.ts';
+import { list } from './list/intent.ts';
+import { none } from './none/intent.ts';
 import { privacy } from './privacy/intent.ts';
 import { rig } from './rig/intent.ts';
+import { rigCheck } from './rig-check/intent.ts';
 import { runTime } from './run-time/intent.ts';
 import { settle } from './settle/intent.ts';
 import { solarSize } from './solar-size/intent.ts';
+import { solarWiring } from './solar-wiring/intent.ts';
 import { solarYield } from './solar-yield/intent.ts';
 import { starterReserve } from './starter-reserve/intent.ts';
 import { term } from './term/intent.ts';
@@ -55,6 +62,13 @@ export const intents: readonly Intent[] = [
   help,
   privacy,
   forget,
+  fault,
+  emergency,
+  listed(solarWiring),
+  compare,
+  list,
+  rigCheck,
+  none,
   unclear,
 ];
 

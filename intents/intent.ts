@@ -1,9 +1,8 @@
 import type { z } from 'zod';
 import type { IntentName } from '#answer/answer.ts';
 import type { Lesson, Reply } from '#answer/reply.ts';
-import type { Speech } from '#answer/speech.ts';
 import type { Said } from '#language/said.ts';
-import type { Claim, Facts, Rig } from '#rig/rig.ts';
+import type { Claim, Facts, Rig, Stated } from '#rig/rig.ts';
 
 /** One reason to take a message for this question: named, so that the choice can be explained. */
 export interface Evidence {
@@ -18,8 +17,6 @@ export interface Setting {
   readonly from: string;
   /** Time of the message. */
   readonly at: Date;
-  /** The language to answer in where the question has words for it: "de"; English where not said. */
-  readonly language?: string;
   /** Mains voltage of the country, 230 by default (V). */
   readonly mainsV: number;
   /** Keys of `facts` that memory filled in: the answer says so ("your 120 Ah AGM"). */
@@ -33,6 +30,8 @@ export interface Setting {
   readonly kind: 'private' | 'group';
   readonly isAdmin: boolean;
   readonly lesson?: Lesson;
+  /** The fault that the words name, where the reader knows it: a name of `fault/symptoms-table.ts`. */
+  readonly symptom?: string;
   /** The key of the asker's own rig: their name in a group, "" in a private chat. */
   readonly ownKey: string;
   /** One message a person might write, for each question: `{ title, say }`, in the order of the list. */
@@ -55,13 +54,11 @@ export interface Intent<N = Facts> {
    * The facts it needs, as a zod strict object over keys of Facts. Each issue's message is what the bot asks
    * for: written to follow "To work that out I need …".
    */
-  readonly needs: z.ZodType<N>;
+  readonly needs: z.ZodType<N, Stated>;
   /** Keys of Facts that `needs` takes; recall fills only these. */
   readonly takes: readonly (keyof Facts)[];
   /** Why a message may be this question. Reads what was said, never the text. */
   readonly asks: (said: Said) => Evidence[];
-  /** Its words in other languages than English, where it has any; see `answer/speech.ts`. */
-  readonly words?: (language?: string) => Speech;
   /** Facts in, reply out. Pure. */
   readonly reply: (facts: N, setting: Setting) => Reply;
 }

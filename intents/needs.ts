@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { bankOf } from '#engine/battery/bank.ts';
-import { type Facts, factsSchema } from '#rig/rig.ts';
+import { type Facts, factsSchema, type Stated } from '#rig/rig.ts';
+import { factsOf } from './facts.ts';
 import { hasUse } from './use.ts';
 
 /** Something a question can't do without: any one of these facts, and how the bot asks for it. */
@@ -8,34 +9,38 @@ export interface Need {
   readonly anyOf: readonly (keyof Facts)[];
   /** Follows "To work that out I need": "the battery's size in Ah". */
   readonly ask: string;
-  /** Under which other languages have it among their words: "need-battery". */
+  /** The key of that sentence: "need-battery". */
   readonly key?: string;
   /** A finer test than "is there"; gets the facts. */
   readonly holds?: (facts: Facts) => boolean;
 }
 
 /**
- * The needs of a question as a zod schema: the keys it takes, and an issue for each need that is not met.
+ * The needs of a question as a zod schema: the keys it takes, and an issue for each need that is not met. What was
+ * told goes in, and what comes out is ready for the engine (`facts.ts`).
  * It is built at the first question of its kind: twenty of them at start would cost 40 ms.
  */
-export function needs(takes: readonly (keyof Facts)[], list: readonly Need[]): z.ZodType<Facts> {
+export function needs(takes: readonly (keyof Facts)[], list: readonly Need[]): z.ZodType<Facts, Stated> {
   return z.lazy(() => build(takes, list));
 }
 
-function build(takes: readonly (keyof Facts)[], list: readonly Need[]): z.ZodType<Facts> {
+function build(takes: readonly (keyof Facts)[], list: readonly Need[]): z.ZodType<Facts, Stated> {
   const mask = Object.fromEntries(takes.map(key => [key, true])) as Record<keyof Facts, true>;
-  return factsSchema.pick(mask).superRefine((facts: Facts, context) => {
-    for (const need of list) {
-      const isMet = need.anyOf.some(key => facts[key] !== undefined) && (need.holds?.(facts) ?? true);
-      if (!isMet)
-        context.addIssue({
-          code: 'custom',
-          message: need.ask,
-          path: [need.anyOf[0]!],
-          params: { key: need.key },
-        });
-    }
-  });
+  return factsSchema
+    .pick(mask)
+    .transform(stated => factsOf(stated))
+    .superRefine((facts, context) => {
+      for (const need of list) {
+        const isMet = need.anyOf.some(key => facts[key] !== undefined) && (need.holds?.(facts) ?? true);
+        if (!isMet)
+          context.addIssue({
+            code: 'custom',
+            message: need.ask,
+            path: [need.anyOf[0]!],
+            params: { key: need.key },
+          });
+      }
+    });
 }
 
 /** Whether the batteries told make a bank: the house battery has a size, or the starter where it is the only one. */

@@ -1,4 +1,3 @@
-import { nameOf } from '#answer/assumed.ts';
 import { english, type Speech } from '#answer/speech.ts';
 import type { SolarCase } from '#engine/solar/model.ts';
 import { placeByName, placesOfOneName } from '#places/find.ts';
@@ -67,7 +66,7 @@ export function whereAndWhen(facts: Facts, sun: SolarCase, words: Speech = engli
   const { place } = facts;
   return place === undefined
     ? ` ${words.say('there-in-month', 'there in {month}', { month })}`
-    : ` ${words.say('in-place-in-month', 'in {place} in {month}', { place: nameOf(place, words, 'place'), month })}`;
+    : ` ${words.say('in-place-in-month', 'in {place} in {month}', { place: place, month })}`;
 }
 
 const skies = { sunny: 'clear sky', mixed: 'average weather', overcast: 'full cloud all day' } as const;

@@ -1,8 +1,7 @@
-import { nameOf } from '#answer/assumed.ts';
 import { sentence } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
+import { applianceOf } from '#catalog/appliances.ts';
 import { coolingReading, hasHours, isDrawTold, isWhole, type Use } from '#engine/loads/reading.ts';
-import { applianceOf } from '#engine/loads/tables.ts';
 import type { Facts, Load } from '#rig/rig.ts';
 
 /** What the facts say of a day's use, for the engine, at a nominal battery voltage (V). */
@@ -27,7 +26,7 @@ export function readingNote(facts: Facts, words: Speech = english): string | und
   const load = facts.loads?.find(l => coolingReading(l) === 'running');
   if (!load) return undefined;
   const share = (applianceOf(load.name)?.setPointC ?? 0) < -5 ? '45' : '35';
-  const [thing, drawn] = [sentence(nameOf(load.name, words)), draw(load, words)];
+  const [thing, drawn] = [sentence(load.name), draw(load, words)];
   return words.say(
     'reading-note',
     '{thing} {drawn} is taken as what it draws while running, some {share} % of the time at 25 °C; if that is its average, say “average”.',

@@ -1,6 +1,6 @@
 import type { Reply } from '#answer/reply.ts';
 import { span } from '#answer/say.ts';
-import { type Speech, wordsBeside } from '#answer/speech.ts';
+import { english, type Speech } from '#answer/speech.ts';
 import type { CautionCode } from '#answer/words/en.ts';
 import type { Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
@@ -9,9 +9,6 @@ import type { Setting } from '../intent.ts';
 import { readingNote } from '../use.ts';
 import { chemistryName, wantedTime } from '../words.ts';
 import type { BatterySize, Sized } from './compute.ts';
-
-/** What this question says in other languages: the files of `words/`. */
-export const words = wordsBeside(import.meta.url);
 
 const volts = (sized: Sized, w: Speech): string =>
   sized.voltageV > 17 ? `${w.decimals(sized.voltageV, 1)} V ` : '';
@@ -100,7 +97,7 @@ function compareOwn({ ownAh, explored }: BatterySize, w: Speech): string | undef
 export function answerBatterySize(facts: Facts, result: BatterySize, setting: Setting): Reply {
   const { explored, durationH } = result;
   const { dailyUse, batteryCapacity } = explored.figures;
-  const w = words(setting.language);
+  const w = english;
   const time = wantedTime(durationH, w);
   const share = explored.ranked.find(a => a.name === 'depthOfDischarge')?.value;
   const used = { daily: w.significant(dailyUse.value), need: w.significant(result.needAh), time };

@@ -1,3 +1,4 @@
+import { applianceOf } from '#catalog/appliances.ts';
 import { bankOf, nominalVoltage } from '#engine/battery/bank.ts';
 import { limitsOf } from '#engine/battery/limits.ts';
 import { nextUsualSize, requiredCapacityAh } from '#engine/battery/required.ts';
@@ -8,7 +9,6 @@ import { type Explored, explore } from '#engine/explore.ts';
 import { type Day, dayOf, useAssumptions } from '#engine/loads/model.ts';
 import { chargeOver } from '#engine/loads/over.ts';
 import { hasHours, isWhole } from '#engine/loads/reading.ts';
-import { applianceOf } from '#engine/loads/tables.ts';
 import type { Chemistry, Facts, Load } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import type { Setting } from '../intent.ts';

@@ -2,7 +2,7 @@ import type { Facts } from '#rig/rig.ts';
 import type { Evidence, Intent } from '../intent.ts';
 import { hasCapacity, needLoads, needs } from '../needs.ts';
 import { hasUse } from '../use.ts';
-import { answerBatterySize, words } from './answer.ts';
+import { answerBatterySize } from './answer.ts';
 import { computeBatterySize } from './compute.ts';
 
 const takes = [
@@ -25,7 +25,6 @@ const takes = [
 export const batterySize: Intent = {
   name: 'battery-size',
   title: 'What battery do I need?',
-  words,
   takes,
   needs: needs(takes, [needLoads]),
   asks: said => {

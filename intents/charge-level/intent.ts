@@ -9,6 +9,8 @@ const takes = [
   'volts',
   'voltsTaken',
   'batteries',
+  'chargeUsedAh',
+  'chargeLeftAh',
   'arrangement',
   'systemVoltageV',
   'depthOfDischargePercent',

@@ -1,7 +1,7 @@
 import type { Verdict } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
 import { duration, quarters, sentence } from '#answer/say.ts';
-import { type Speech, wordsBeside } from '#answer/speech.ts';
+import { english, type Speech } from '#answer/speech.ts';
 import type { CautionCode } from '#answer/words/en.ts';
 import type { Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
@@ -9,9 +9,6 @@ import { figure, reasons } from '../figures.ts';
 import type { Setting } from '../intent.ts';
 import { describeBank, timeSpan, wantedTime } from '../words.ts';
 import type { ChargeTime } from './compute.ts';
-
-/** What this question says in other languages: the files of `words/`. */
-export const words = wordsBeside(import.meta.url);
 
 /** "about 5 hours of driving": the time by what charges. */
 function timeOn(result: ChargeTime, w: Speech): string {
@@ -155,7 +152,7 @@ export function answerChargeTime(facts: Facts, result: ChargeTime, setting: Sett
   const { chargeTime, chargeNeeded, timeTo80 } = result.figures;
   const verdict = Number.isFinite(chargeTime.value) ? inTime(result) : 'no';
   const isDone = chargeTime.value < 0.01;
-  const w = words(setting.language);
+  const w = english;
   const lines = isDone
     ? []
     : [

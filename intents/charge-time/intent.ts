@@ -3,7 +3,7 @@ import type { Evidence, Intent } from '../intent.ts';
 import { hasCapacity, type Need, needs } from '../needs.ts';
 import { sunFacts } from '../sun.ts';
 import { hasUse } from '../use.ts';
-import { answerChargeTime, words } from './answer.ts';
+import { answerChargeTime } from './answer.ts';
 import { computeChargeTime } from './compute.ts';
 
 const takes = [
@@ -18,6 +18,8 @@ const takes = [
   'drivingHoursPerDay',
   'targetChargePercent',
   'chargeNeededAh',
+  'chargeUsedAh',
+  'chargeLeftAh',
   'solarAhPerDay',
   'solarWhPerDay',
   'altitudeM',
@@ -44,7 +46,6 @@ const needSource: Need = {
 export const chargeTime: Intent = {
   name: 'charge-time',
   title: 'How long to charge it?',
-  words,
   takes,
   needs: needs(takes, [needCharge, needSource]),
   asks: said => {

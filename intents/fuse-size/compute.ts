@@ -39,7 +39,7 @@ export function computeFuseSize(
   const kind = circuitKindOf(facts, setting.recalled);
   const conductor = conductorOf(facts.cable);
   const mostA = conductor && largestFuseOn(conductor.areaMm2)?.ratingA;
-  const spoken = { mostA, saidA: setting.said?.fuseA };
+  const spoken = { mostA, saidA: facts.fuseA ?? setting.said?.fuseA };
   if (kind === undefined) return { ...byCable(conductor!), ...spoken };
   const told = facts.systemVoltageV ?? facts.batteries?.find(b => b.voltageV)?.voltageV ?? 12;
   const voltageV = told > 36 ? 48 : told > 18 ? 24 : 12;

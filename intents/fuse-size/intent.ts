@@ -12,6 +12,7 @@ const takes = [
   'solar',
   'systemVoltageV',
   'batteries',
+  'fuseA',
 ] as const satisfies readonly (keyof Facts)[];
 
 const needCircuit: Need = {

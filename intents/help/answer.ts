@@ -1,9 +1,6 @@
 import type { Reply } from '#answer/reply.ts';
-import { wordsBeside } from '#answer/speech.ts';
+import { english } from '#answer/speech.ts';
 import type { Setting } from '../intent.ts';
-
-/** What this question says in other languages: the files of `words/`. */
-export const words = wordsBeside(import.meta.url);
 
 /** The questions that help shows, in this order; the others are one tap away. */
 const shown = [
@@ -19,8 +16,8 @@ const shown = [
 ];
 
 /** Help: what it does in a sentence, then one example a line, for the questions people ask most. */
-export function answerHelp({ examples, kind, language }: Setting): Reply {
-  const w = words(language);
+export function answerHelp({ examples, kind }: Setting): Reply {
+  const w = english;
   const all = examples();
   const says = shown.flatMap(name => all.find(e => e.intent === name)?.say ?? []);
   return {

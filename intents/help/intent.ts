@@ -1,12 +1,11 @@
 import type { Evidence, Intent } from '../intent.ts';
 import { needs } from '../needs.ts';
-import { answerHelp, words } from './answer.ts';
+import { answerHelp } from './answer.ts';
 
 /** What can you do; how do I ask. */
 export const help: Intent = {
   name: 'help',
   title: 'What can I ask?',
-  words,
   takes: [],
   needs: needs([], []),
   asks: said => {

@@ -1,8 +1,7 @@
 import type { Verdict } from '#answer/answer.ts';
-import { nameOf } from '#answer/assumed.ts';
 import type { Reply } from '#answer/reply.ts';
 import { listIn, sentence, span } from '#answer/say.ts';
-import { type Speech, wordsBeside } from '#answer/speech.ts';
+import { english, type Speech } from '#answer/speech.ts';
 import type { CautionCode } from '#answer/words/en.ts';
 import type { Range } from '#quantity/range.ts';
 import type { Facts } from '#rig/rig.ts';
@@ -12,13 +11,10 @@ import type { Setting } from '../intent.ts';
 import { describeBank } from '../words.ts';
 import type { InverterCheck } from './compute.ts';
 
-/** What this question says in other languages: the files of `words/`. */
-export const words = wordsBeside(import.meta.url);
-
 /** "the kettle and the toaster". */
 function things({ loads }: InverterCheck, w: Speech): string {
   const names = loads.map(load => {
-    const thing = nameOf(load.name, w);
+    const thing = load.name;
     return load.count > 1 ? `${load.count} × ${thing}` : w.say('the-thing', 'the {thing}', { thing });
   });
   return listIn([...new Set(names)], w);
@@ -79,7 +75,7 @@ function trouble(result: InverterCheck, setting: Setting, w: Speech): string {
       gaps,
     );
   if (result.rating === 'tight') return w.say('near-rating', '{run} W is nearly all of its {rating} W', gaps);
-  const names = result.minding.map(name => nameOf(name, w));
+  const names = result.minding.map(name => name);
   return w.say('minds-wave', '{things} may not like a modified wave: hum, heat, or not start at all', {
     things: listIn(names, w),
   });
@@ -173,7 +169,7 @@ function cautionsOf(facts: Facts, result: InverterCheck): CautionCode[] {
 /** Words for an inverter and what hangs on it. */
 export function answerInverterCheck(facts: Facts, result: InverterCheck, setting: Setting): Reply {
   const cues = setting.said?.cues;
-  const w = words(setting.language);
+  const w = english;
   if (cues?.has('danger-backfeed'))
     return {
       headline: w.say('no-backfeed', 'No: never feed an inverter into a hook-up inlet or a wall socket.'),

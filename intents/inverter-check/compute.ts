@@ -1,3 +1,4 @@
+import { applianceOf } from '#catalog/appliances.ts';
 import { type Bank, bankOf } from '#engine/battery/bank.ts';
 import { bankAssumptions, usableCapacityAh } from '#engine/battery/usable.ts';
 import { type Explored, explore, type Values } from '#engine/explore.ts';
@@ -16,7 +17,7 @@ import {
 import { inverterEfficiency } from '#engine/inverter/efficiency.ts';
 import { chargeUsed } from '#engine/inverter/rules.ts';
 import { startingW, throughWatts, wattsAssumptions } from '#engine/inverter/watts.ts';
-import { applianceOf } from '#engine/loads/tables.ts';
+import { toldHours } from '#engine/loads/reading.ts';
 import type { Facts, Load } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import type { Setting } from '../intent.ts';
@@ -56,8 +57,7 @@ function through(facts: Facts): readonly Load[] {
 }
 
 /** Hours a load runs, where told: its own, or the time of the question. */
-const hoursOf = (load: Load, facts: Facts): number | undefined =>
-  load.hoursPerDay ?? (load.minutesPerDay === undefined ? facts.durationH : load.minutesPerDay / 60);
+const hoursOf = (load: Load, facts: Facts): number | undefined => toldHours(load) ?? facts.durationH;
 
 /** Will the inverter run it (W), and what does it take from the battery (A, Ah). Without loads: what it takes flat out. */
 export function computeInverterCheck(

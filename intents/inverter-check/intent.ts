@@ -1,7 +1,7 @@
 import type { Facts } from '#rig/rig.ts';
 import type { Evidence, Intent } from '../intent.ts';
 import { hasCapacity, type Need, needs } from '../needs.ts';
-import { answerInverterCheck, words } from './answer.ts';
+import { answerInverterCheck } from './answer.ts';
 import { computeInverterCheck } from './compute.ts';
 
 const takes = [
@@ -28,7 +28,6 @@ const needWatts: Need = {
 export const inverterCheck: Intent = {
   name: 'inverter-check',
   title: 'Will the inverter run it?',
-  words,
   takes,
   needs: needs(takes, [needWatts]),
   asks: said => {

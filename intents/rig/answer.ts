@@ -1,13 +1,11 @@
 import type { Reply } from '#answer/reply.ts';
 import { listIn, sentence } from '#answer/say.ts';
-import { type Speech, wordsBeside } from '#answer/speech.ts';
+import { english, type Speech } from '#answer/speech.ts';
 import { loadCautions } from '../cautions.ts';
 import { describeRig } from '../describe.ts';
+import { factsOf } from '../facts.ts';
 import type { Setting } from '../intent.ts';
 import type { RigChange } from './compute.ts';
-
-/** What this question says in other languages: the files of `words/`. */
-export const words = wordsBeside(import.meta.url);
 
 const whose = (owner: string, setting: Setting, { say }: Speech): string => {
   if (owner === setting.ownKey || (owner === '' && setting.kind === 'private'))
@@ -29,7 +27,7 @@ const nextFor = ({ rig }: RigChange, { say }: Speech): string[] => {
 /** Words for a rig shown or changed; whoever can't manage the chat's data can't delete the chat's rig. */
 export function answerRig(change: RigChange, setting: Setting): Reply {
   const { owner, rig, did } = change;
-  const w = words(setting.language);
+  const w = english;
   const name = whose(owner, setting, w);
   if (did === 'unknown')
     return {
@@ -65,7 +63,7 @@ export function answerRig(change: RigChange, setting: Setting): Reply {
     headline,
     lines,
     rig,
-    cautions: loadCautions(rig),
+    cautions: loadCautions(factsOf(rig)),
     next: nextFor(change, w),
     ...(did === 'shown' ? {} : { remember: { rigs: { [owner]: rig } } }),
   };

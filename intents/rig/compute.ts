@@ -1,6 +1,6 @@
 import type { Said } from '#language/said.ts';
 import { correct, mergeFacts, removeFrom } from '#rig/merge.ts';
-import { type Facts, type Rig, rigSchema } from '#rig/rig.ts';
+import { type Rig, rigSchema, type Stated } from '#rig/rig.ts';
 import type { Setting } from '../intent.ts';
 
 const gearKeys = Object.keys(rigSchema.shape) as (keyof Rig)[];
@@ -36,7 +36,7 @@ function ownerOf({ said, rigs, ownKey }: Setting): string {
   return rigs[ownKey] ? ownKey : '';
 }
 
-const prune = (facts: Facts): Rig =>
+const prune = (facts: Stated): Rig =>
   Object.fromEntries(
     Object.entries(facts).filter(([, v]) => v !== undefined && !(Array.isArray(v) && v.length === 0)),
   ) as Rig;

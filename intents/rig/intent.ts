@@ -1,14 +1,13 @@
 import type { Cue } from '#language/said.ts';
 import type { Evidence, Intent } from '../intent.ts';
 import { needs } from '../needs.ts';
-import { answerRig, words } from './answer.ts';
+import { answerRig } from './answer.ts';
 import { changeRig, gearOf, hasGear } from './compute.ts';
 
 /** My rig is …; show, change or forget it. Gear told without any question is kept as well. */
 export const rig: Intent = {
   name: 'rig',
   title: 'Your rig',
-  words,
   takes: [],
   needs: needs([], []),
   asks: said => {

@@ -1,8 +1,8 @@
 import type { Reply } from '#answer/reply.ts';
+import { english } from '#answer/speech.ts';
 import { placeByName } from '#places/find.ts';
 import { nearestTown } from '#places/near.ts';
 import type { Rig } from '#rig/rig.ts';
-import { words } from './answer.ts';
 
 /** A town so near that its name stands for the place, and the sun is the same, km. */
 const sameSunKm = 60;
@@ -14,10 +14,10 @@ export type Where = Pick<Rig, 'place' | 'latitudeDeg' | 'longitudeDeg'>;
 const coarse = (deg: number): number => Math.round(deg * 10) / 10;
 
 /** A shared location as facts and as a reply that says what was taken of it. */
-export function located(
-  at: { readonly latitudeDeg: number; readonly longitudeDeg: number },
-  language: string,
-): { readonly where: Where; readonly reply: Reply } {
+export function located(at: { readonly latitudeDeg: number; readonly longitudeDeg: number }): {
+  readonly where: Where;
+  readonly reply: Reply;
+} {
   const [latitudeDeg, longitudeDeg] = [coarse(at.latitudeDeg), coarse(at.longitudeDeg)];
   const near = nearestTown(latitudeDeg, longitudeDeg);
   const name = near?.place.name;
@@ -27,7 +27,7 @@ export function located(
     named !== undefined &&
     Math.abs(named.latitudeDeg - latitudeDeg) < 1 &&
     Math.abs(named.longitudeDeg - longitudeDeg) < 1;
-  const { say, decimals } = words(language);
+  const { say, decimals } = english;
   const gaps = {
     latitude: decimals(Math.abs(latitudeDeg), 1),
     ns: latitudeDeg < 0 ? say('south', 'S') : say('north', 'N'),

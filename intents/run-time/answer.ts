@@ -1,7 +1,7 @@
 import type { Chart } from '#answer/chart/chart.ts';
 import type { Reply } from '#answer/reply.ts';
 import { duration } from '#answer/say.ts';
-import { type Speech, wordsBeside } from '#answer/speech.ts';
+import { english, type Speech } from '#answer/speech.ts';
 import type { Range } from '#quantity/range.ts';
 import { loadCautions } from '../cautions.ts';
 import { chargeChart } from '../charge-chart.ts';
@@ -11,9 +11,6 @@ import type { Setting } from '../intent.ts';
 import { areTimed, readingNote, useOf } from '../use.ts';
 import { describeBank, timeSpan, wantedTime } from '../words.ts';
 import type { RunTime, RunTimeFacts } from './compute.ts';
-
-/** What this question says in other languages: the files of `words/`. */
-export const words = wordsBeside(import.meta.url);
 
 /** The sentence for a time range against a wanted one. */
 function headline(
@@ -82,7 +79,7 @@ function chartOf(facts: RunTimeFacts, { bank, figures }: RunTime, setting: Setti
     use: useOf(facts, bank.voltageV, setting.mainsV),
     durationH,
   };
-  const note = describeRig(facts, words(setting.language)).join(', ');
+  const note = describeRig(facts, english).join(', ');
   return chargeChart(trip, { title: title.replace(/\.$/, ''), note });
 }
 
@@ -94,7 +91,7 @@ export function answerRunTime(told: RunTimeFacts, result: RunTime, setting: Sett
   const facts = isOfOneDay ? { ...told, durationH: 24 } : told;
   const wantedH = facts.durationH;
   const verdict = wantedH === undefined ? null : enough(runTime, wantedH);
-  const w = words(setting.language);
+  const w = english;
   const said = headline(runTime, wantedH, verdict, w);
   const amps = w.significant(dailyUse.value / 24);
   const ah = w.significant(dailyUse.value);

@@ -1,14 +1,14 @@
 import type { Reply } from '#answer/reply.ts';
 import { duration, list, sentence } from '#answer/say.ts';
-import type { Speech } from '#answer/speech.ts';
-import type { Rig } from '#rig/rig.ts';
+import { english, type Speech } from '#answer/speech.ts';
+import type { Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
+import { factsOf } from '../facts.ts';
 import { enough, figure, reasons } from '../figures.ts';
 import type { Setting } from '../intent.ts';
 import { hasCapacity } from '../needs.ts';
 import { hasUse } from '../use.ts';
 import { timeSpan, wantedTime } from '../words.ts';
-import { words } from './answer.ts';
 import { computeRunTime, type RunTime, type RunTimeFacts } from './compute.ts';
 
 /** One person's rig and how long it lasts. */
@@ -19,7 +19,8 @@ interface Entry {
   readonly result: RunTime;
 }
 
-const canRun = (rig: Rig): rig is Rig & Pick<RunTimeFacts, 'batteries'> => hasCapacity(rig) && hasUse(rig);
+const canRun = (rig: Facts): rig is Facts & Pick<RunTimeFacts, 'batteries'> =>
+  hasCapacity(rig) && hasUse(rig);
 
 /** The rigs to compare, by owner: those named, else all that have a battery and loads; none where one alone is left. */
 function entries(facts: RunTimeFacts, setting: Setting, w: Speech): Entry[] {
@@ -29,7 +30,8 @@ function entries(facts: RunTimeFacts, setting: Setting, w: Speech): Entry[] {
   const named = said.owners.map(owner => (owner === 'me' ? ownKey : owner === 'us' ? '' : owner));
   const keys = named.length > 1 ? named : Object.keys(rigs);
   const found = [...new Set(keys)].flatMap(key => {
-    const rig = rigs[key];
+    const kept = rigs[key];
+    const rig = kept && factsOf(kept);
     if (!rig || !canRun(rig)) return [];
     const own: RunTimeFacts = {
       ...rig,
@@ -82,7 +84,7 @@ function headline(order: readonly Entry[], wantedH: number | undefined, w: Speec
 
 /** Answers "whose lasts longer": a line a rig, the first to give out on top. Undefined where nothing is to compare. */
 export function compareRigs(facts: RunTimeFacts, setting: Setting): Reply | undefined {
-  const w = words(setting.language);
+  const w = english;
   const all = entries(facts, setting, w);
   if (all.length === 0) return undefined;
   const order = [...all].sort((a, b) => hours(a).value - hours(b).value);

@@ -1,9 +1,9 @@
+import { applianceOf } from '#catalog/appliances.ts';
 import { type Bank, bankOf } from '#engine/battery/bank.ts';
 import type { Explored } from '#engine/explore.ts';
 import { type BankFit, fitsBank } from '#engine/inverter/check.ts';
 import { exploreRunTime } from '#engine/loads/lasting.ts';
 import { hasHours, isDrawTold } from '#engine/loads/reading.ts';
-import { applianceOf } from '#engine/loads/tables.ts';
 import type { Facts } from '#rig/rig.ts';
 import { useOf } from '../use.ts';
 

@@ -2,7 +2,7 @@ import type { Facts } from '#rig/rig.ts';
 import type { Evidence, Intent } from '../intent.ts';
 import { hasCapacity, needBattery, needLoads, needs } from '../needs.ts';
 import { hasUse } from '../use.ts';
-import { answerRunTime, words } from './answer.ts';
+import { answerRunTime } from './answer.ts';
 import { compareRigs } from './compare.ts';
 import { computeRunTime, type RunTimeFacts } from './compute.ts';
 
@@ -10,11 +10,14 @@ const takes = [
   'loads',
   'dailyUseAh',
   'dailyUseWh',
+  'netCurrentA',
   'batteries',
   'arrangement',
   'inverter',
   'systemVoltageV',
   'durationH',
+  'chargeUsedAh',
+  'chargeLeftAh',
   'ambientC',
   'depthOfDischargePercent',
 ] as const satisfies readonly (keyof Facts)[];
@@ -23,7 +26,6 @@ const takes = [
 export const runTime: Intent<RunTimeFacts> = {
   name: 'run-time',
   title: 'How long will it last?',
-  words,
   takes,
   needs: needs(takes, [needBattery, needLoads]) as Intent<RunTimeFacts>['needs'],
   asks: said => {

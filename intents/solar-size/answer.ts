@@ -1,16 +1,12 @@
-import { nameOf } from '#answer/assumed.ts';
 import type { Reply } from '#answer/reply.ts';
 import { listIn, sentence, span } from '#answer/say.ts';
-import { type Speech, wordsBeside } from '#answer/speech.ts';
+import { english, type Speech } from '#answer/speech.ts';
 import { loadCautions } from '../cautions.ts';
 import { figure, reasons } from '../figures.ts';
 import type { Setting } from '../intent.ts';
 import { describeSun, sunHint, whereAndWhen } from '../sun.ts';
 import { readingNote } from '../use.ts';
 import type { SolarSize, SolarSizeFacts } from './compute.ts';
-
-/** What this question says in other languages: the files of `words/`. */
-export const words = wordsBeside(import.meta.url);
 
 /** Ratings that panels, and pairs of them, come in, W. Common practice. */
 const panelSizesW = [20, 40, 60, 80, 100, 120, 160, 200, 250, 300, 350, 400, 500, 600, 800, 1000];
@@ -33,7 +29,7 @@ const figuresOf = ({ figures }: SolarSize) => ({
 function reasonAgainst(facts: SolarSizeFacts, result: SolarSize, isAtNight: boolean, w: Speech): string {
   const { drawW, bestW, presentW } = result;
   if (presentW !== undefined && drawW > bestW!) {
-    const names = listIn(facts.loads?.map(load => nameOf(load.name, w)) ?? [], w);
+    const names = listIn(facts.loads?.map(load => load.name) ?? [], w);
     return w.say(
       'panel-too-small',
       '{panel} W of panel gives about {best} W in full sun, and {names} draws about {draw} W.',
@@ -56,7 +52,7 @@ function reasonAgainst(facts: SolarSizeFacts, result: SolarSize, isAtNight: bool
 /** Panels alone, without a battery between: they run a thing only while the sun gives what it draws. */
 function answerStraight(facts: SolarSizeFacts, result: SolarSize, setting: Setting): Reply {
   const { drawW, bestW, presentW, figures } = result;
-  const w = words(setting.language);
+  const w = english;
   const isAtNight = setting.said.cues.has('night');
   const falls = presentW !== undefined && drawW > bestW!;
   const verdict = isAtNight || falls || drawW > 300 ? 'no' : 'tight';
@@ -156,7 +152,7 @@ export function answerSolarSize(facts: SolarSizeFacts, result: SolarSize, settin
   const isStraight = setting.said.cues.has('carry-over') || facts.without?.includes('battery');
   if (isStraight) return answerStraight(facts, result, setting);
   const { figures, sun, presentW } = result;
-  const w = words(setting.language);
+  const w = english;
   const verdict = judge(result, setting);
   const hasPanels = verdict === null && presentW !== undefined && presentW !== figures.panelPower.value;
   const isDark = !Number.isFinite(figures.panelPower.value);

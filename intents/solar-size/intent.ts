@@ -3,7 +3,7 @@ import type { Evidence, Intent } from '../intent.ts';
 import { hasCapacity, needLoads, needs } from '../needs.ts';
 import { sunFacts } from '../sun.ts';
 import { hasUse } from '../use.ts';
-import { answerSolarSize, words } from './answer.ts';
+import { answerSolarSize } from './answer.ts';
 import { computeSolarSize, type SolarSizeFacts } from './compute.ts';
 
 const takes = [
@@ -19,7 +19,6 @@ const takes = [
 export const solarSize: Intent<SolarSizeFacts> = {
   name: 'solar-size',
   title: 'What panel do I need?',
-  words,
   takes,
   needs: needs(takes, [
     { ...needLoads, ask: 'what it has to run (say “fridge 1.2A” or “40Ah a day”)', key: 'need-run' },

@@ -1,12 +1,9 @@
 import { issueSentence } from '#answer/issues.ts';
 import type { Reply } from '#answer/reply.ts';
 import { listIn } from '#answer/say.ts';
-import { type Speech, wordsBeside } from '#answer/speech.ts';
+import { english, type Speech } from '#answer/speech.ts';
 import { describeBattery, describeCharger, describeLoad } from '../describe.ts';
 import type { Setting } from '../intent.ts';
-
-/** What this question says in other languages: the files of `words/`. */
-export const words = wordsBeside(import.meta.url);
 
 /** What was understood all the same, so that the person only has to add to it. */
 function heard({ said }: Setting, w: Speech): string[] {
@@ -22,9 +19,9 @@ function heard({ said }: Setting, w: Speech): string[] {
 
 /** One short question back, to the point where anything was understood. */
 export function answerUnclear(setting: Setting): Reply {
-  const { said, language } = setting;
+  const { said } = setting;
   const { cues } = said;
-  const w = words(language);
+  const w = english;
   const help = w.say('next-help', 'help');
   const sample = w.say('sample', 'Try “fridge 1.2A, 100Ah, 3 days?” or say “help”.');
   if ([...cues].some(cue => cue.startsWith('danger-') && cue !== 'danger-medical'))

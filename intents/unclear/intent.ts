@@ -1,12 +1,11 @@
 import type { Intent } from '../intent.ts';
 import { needs } from '../needs.ts';
-import { answerUnclear, words } from './answer.ts';
+import { answerUnclear } from './answer.ts';
 
 /** The bot can't tell: it asks back, with examples. Nothing speaks for it; it is what is left. */
 export const unclear: Intent = {
   name: 'unclear',
   title: 'Ask me again',
-  words,
   takes: [],
   needs: needs([], []),
   asks: () => [],

@@ -1,4 +1,4 @@
-import type { Claim, Facts, Rig } from '#rig/rig.ts';
+import type { Claim, Rig, Stated } from '#rig/rig.ts';
 import type { Chart } from './chart/chart.ts';
 
 export type Verdict = 'yes' | 'tight' | 'no' | null;
@@ -28,6 +28,13 @@ export const intentNames = [
   'help',
   'privacy',
   'forget',
+  'fault',
+  'emergency',
+  'solar-wiring',
+  'compare',
+  'list',
+  'rig-check',
+  'none',
   'unclear',
 ] as const;
 export type IntentName = (typeof intentNames)[number];
@@ -79,4 +86,16 @@ export interface Answer {
   readonly again?: () => Pick<Answer, 'working' | 'chart'>;
 }
 
-export type Understood = Facts & { claims?: readonly Claim[]; rig?: Rig };
+/** What was read of the message, literally: what it states, and what it says about what was told before. */
+export type Understood = Stated & {
+  readonly claims?: readonly Claim[];
+  readonly rig?: Rig;
+  /** Names to leave out. */
+  readonly removed?: readonly string[];
+  readonly corrects?: { readonly from?: number; readonly to: number; readonly unit?: string };
+  /** Whose gear is spoken of, where it isn't the writer's. */
+  readonly owner?: string;
+  readonly term?: string;
+  /** The answer to a quiz. */
+  readonly choice?: string;
+};

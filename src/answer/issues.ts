@@ -1,5 +1,4 @@
 import type { Issue } from '#language/issue.ts';
-import { nameOf } from './assumed.ts';
 import { english, type Speech } from './speech.ts';
 
 /** The sentence for a problem found while reading. */
@@ -19,7 +18,7 @@ export function issueSentence(issue: Issue, words: Speech = english): string {
     case 'absurd-value': {
       const { said, thing } = issue.data;
       const text = "“{said}” can't be right for the {thing}. What is it really?";
-      return say('absurd-value', text, { said, thing: nameOf(thing, words) });
+      return say('absurd-value', text, { said, thing });
     }
     case 'contradiction': {
       const { first, second, expected } = issue.data;
@@ -27,7 +26,10 @@ export function issueSentence(issue: Issue, words: Speech = english): string {
       return say('contradiction', text, { first, second, expected });
     }
     case 'other-language':
-      return 'Sorry, I read English, German, French and Spanish so far. Can you write it in a few words of one of them, say “fridge 1.2A, 100Ah, 3 days?”';
+      return say(
+        'other-language',
+        'Sorry, I read English so far. Can you write it in a few words of it, say “fridge 1.2A, 100Ah, 3 days?”',
+      );
     case 'ambiguous': {
       const { said, taken, other } = issue.data;
       const text = 'I took “{said}” as {taken}; if you meant {other}, say so.';

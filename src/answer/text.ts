@@ -21,14 +21,13 @@ const amountPlain = (value: number, unit: string): string => {
 
 /**
  * The reply as the chat shows it: the answer first, then what helps, what was assumed (the two that matter
- * most), what to be careful of, and the working where it was asked for. Cautions are told in the person's language
- * (`warns`) even where the answer has no words in it. Plain text; cut at a line below Telegram's limit.
+ * most), what to be careful of, and the working where it was asked for. Plain text; cut at a line below Telegram's limit.
  */
 export function print(
   reply: Reply,
-  options: { readonly isWorkingShown?: boolean; readonly words?: Speech; readonly warns?: Speech } = {},
+  options: { readonly isWorkingShown?: boolean; readonly words?: Speech } = {},
 ): string {
-  const { isWorkingShown, words = english, warns = words } = options;
+  const { isWorkingShown, words = english } = options;
   const blocks: string[] = [[reply.headline, ...(reply.lines ?? [])].join('\n')];
   const assumed = (reply.assumed ?? []).slice(0, isWorkingShown ? 8 : 2);
   if (assumed.length > 0)
@@ -39,9 +38,9 @@ export function print(
   if (working.length > 0)
     blocks.push([`${words.say('working', phrases.working)}:`, ...working.map(printWorking)].join('\n'));
   const warned = [...new Set(reply.cautions ?? [])].slice(0, 2);
-  const careful = warns.say('careful', phrases.caution);
+  const careful = words.say('careful', phrases.caution);
   if (warned.length > 0)
-    blocks.push(warned.map(code => `${careful}: ${warns.say(`caution-${code}`, cautions[code])}`).join('\n'));
+    blocks.push(warned.map(code => `${careful}: ${words.say(`caution-${code}`, cautions[code])}`).join('\n'));
   return cut(blocks.join('\n\n'));
 }
 

@@ -1,12 +1,12 @@
 import type { Answer } from '#answer/answer.ts';
 import { issueSentence } from '#answer/issues.ts';
 import type { Reply } from '#answer/reply.ts';
-import { english, type Speech, speech } from '#answer/speech.ts';
+import { english, type Speech } from '#answer/speech.ts';
 import { print } from '#answer/text.ts';
 import { cautions as cautionSentences } from '#answer/words/en.ts';
 import type { Intent } from '#intents/intent.ts';
 import type { Said } from '#language/said.ts';
-import type { Facts } from '#rig/rig.ts';
+import type { Stated } from '#rig/rig.ts';
 import { dangers } from './dangers.ts';
 
 /** Notes on how the message was read, where it had to be bent: "I read “100A battery” as 100 Ah". */
@@ -18,43 +18,33 @@ const notes = (said: Said, words: Speech): string[] =>
     .slice(0, 2)
     .map(issue => issueSentence(issue, words));
 
-/** The words of a question in a language: English where it has none of its own. */
-export const wordsOf = (intent: Intent, language: string): Speech => intent.words?.(language) ?? english;
-
 /** How a reply becomes an answer. */
 export interface Told {
   readonly said: Said;
-  readonly language: string;
   /** Another name than the question's: a question back is 'unclear'. */
   readonly name?: Answer['intent'];
   readonly isWorkingShown?: boolean;
   /** The temperature of the talk, °C. */
   readonly ambientC?: number;
   /** What a correction put right of the question before. */
-  readonly corrected?: Facts;
+  readonly corrected?: Stated;
   /** Works it out once more. */
   readonly again?: Answer['again'];
-  /** It is a plain no to something dangerous, told in the person's language. */
-  readonly isUnsafe?: boolean;
   /** Told without notes on how it was read: the question before, told another way. */
   readonly isBare?: boolean;
 }
 
 /** Builds the answer as data from a reply; the working is printed only if somebody looks at it. */
 export function toAnswer(intent: Intent, reply: Reply, told: Told): Answer {
-  const { said, language, isWorkingShown = false } = told;
-  const words = wordsOf(intent, language);
-  // A warning has to be understood, also where the question has no words in the language.
-  const warns = speech(language);
-  const isWhole = language === words.language || told.isUnsafe;
-  const only = isWhole ? [] : [warns.say('only-english', 'Only in English so far.')];
+  const { said, isWorkingShown = false } = told;
+  const words = english;
   const codes = [...new Set([...dangers(said, told.ambientC), ...(reply.cautions ?? [])])];
   const full: Reply = told.isBare
-    ? { ...reply, lines: [...(reply.lines ?? []), ...only] }
-    : { ...reply, lines: [...(reply.lines ?? []), ...notes(said, words), ...only], cautions: codes };
+    ? reply
+    : { ...reply, lines: [...(reply.lines ?? []), ...notes(said, words)], cautions: codes };
   return {
     intent: told.name ?? intent.name,
-    text: print(full, { isWorkingShown, words, warns }),
+    text: print(full, { isWorkingShown, words }),
     verdict: reply.verdict ?? null,
     figures: reply.figures ?? {},
     understood: {
@@ -67,7 +57,7 @@ export function toAnswer(intent: Intent, reply: Reply, told: Told): Answer {
     get working() {
       return reply.working?.() ?? [];
     },
-    cautions: codes.map(code => warns.say(`caution-${code}`, cautionSentences[code])),
+    cautions: codes.map(code => words.say(`caution-${code}`, cautionSentences[code])),
     next: (reply.next ?? []).slice(0, 3),
     chart: reply.chart,
     hasWorking: () => reply.working !== undefined,

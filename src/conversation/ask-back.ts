@@ -5,7 +5,7 @@ import type { Speech } from '#answer/speech.ts';
 import type { Intent } from '#intents/intent.ts';
 import type { Said } from '#language/said.ts';
 
-/** Something missing: as the bot asks for it in English, and the key under which other languages have it. */
+/** Something missing: as the bot asks for it, and the key of that sentence. */
 export interface Missing {
   readonly ask: string;
   readonly key?: string;

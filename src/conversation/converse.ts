@@ -1,19 +1,19 @@
 import type { Answer } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
-import { speech } from '#answer/speech.ts';
+import { english } from '#answer/speech.ts';
 import { cut } from '#answer/text.ts';
 import { intentNamed } from '#intents';
+import { factsOf } from '#intents/facts.ts';
 import type { Intent, Setting } from '#intents/intent.ts';
 import { read } from '#language/read.ts';
 import type { Context, Cue, Said } from '#language/said.ts';
-import type { Facts, Rig } from '#rig/rig.ts';
-import { toAnswer, wordsOf } from './answer.ts';
+import type { Facts, Rig, Stated } from '#rig/rig.ts';
+import { toAnswer } from './answer.ts';
 import { aside } from './aside.ts';
 import { askBack, isAskingBack, missingOf, unsafe } from './ask-back.ts';
 import { type Candidate, candidates, threshold } from './choose.ts';
 import { dangers, isAbout } from './dangers.ts';
 import { isAsking, isFollowUp, turn } from './follow-up.ts';
-import { languageOf, setLanguage, talkLanguage } from './language.ts';
 import { hangsOnPlace, noteLocation } from './location.ts';
 import type { Last, Memory } from './memory.ts';
 import type { Message } from './message.ts';
@@ -34,7 +34,7 @@ const mostWordsOfWhy = 9;
 /** What a message was taken for, before it is answered. */
 interface Taken {
   readonly intent: Intent;
-  readonly facts: Facts;
+  readonly facts: Stated;
   readonly setting: Setting;
   readonly last: Last | undefined;
 }
@@ -50,7 +50,6 @@ export function converse(kept: Memory, message: Message, options: Options = {}):
     from: message.from.toLowerCase(),
     people: peopleIn(memory),
     lastIntent: memory.last?.intent,
-    language: talkLanguage(memory, message.from),
   };
   if (message.location && message.text.trim() === '') return here(memory, message, context, options);
   const heard = contradicting(
@@ -59,10 +58,10 @@ export function converse(kept: Memory, message: Message, options: Options = {}):
     message,
   );
   const said = memory.last && isFollowUp(heard, memory.last) ? withStandIns(memory.last, heard) : heard;
-  const again = setLanguage(memory, said) ?? replay(memory, message, said, options);
+  const again = replay(memory, message, said, options);
   if (again) return again;
   const done: Conversed[] = [];
-  for (const question of questionsOf(message.text, said, { ...context, language: said.language })) {
+  for (const question of questionsOf(message.text, said, context)) {
     const taken = take(memory, message, question, options);
     const isNew = done.every(d => d.answer.intent !== taken.intent.name);
     const isIdle = taken.intent.name === 'unclear' && done.length > 0;
@@ -74,7 +73,7 @@ export function converse(kept: Memory, message: Message, options: Options = {}):
 /** A location shared: noted, and a question before that hangs on it is answered again from there. */
 function here(memory: Memory, message: Message, context: Context, options: Options): Conversed {
   const nothing = read('', context);
-  const noted = noteLocation(memory, message, nothing, context.language ?? languageOf(memory, nothing));
+  const noted = noteLocation(memory, message, nothing);
   if (!hangsOnPlace(memory.last)) return noted;
   const taken = take(noted.memory, message, noted.said, options);
   if (taken.intent.name !== memory.last?.intent) return noted;
@@ -147,8 +146,7 @@ function replay(memory: Memory, message: Message, said: Said, options: Options):
   });
   const reply = intent.reply(parsed.data, setting);
   const shown: Reply = isSimpler ? { ...reply, assumed: [], lines: reply.lines?.slice(0, 1) } : reply;
-  const language = languageOf(memory, said);
-  const told = { said, language, isWorkingShown: isWorking, isBare: true };
+  const told = { said, isWorkingShown: isWorking, isBare: true };
   return { memory, answer: toAnswer(intent, shown, told) };
 }
 
@@ -193,7 +191,7 @@ function questionsFor(
   const gear = rig ?? last?.facts;
   const isOfRig = said.removed.length > 0 || said.cues.has('remove');
   if (found.length > 0 || !says || !gear || isOfRig) return found;
-  const whole = { ...said, facts: { ...gear, ...said.facts } };
+  const whole = { ...said, facts: factsOf({ ...gear, ...said.facts }) };
   return candidates(whole, last, follows).filter(c => isLikely(c) && c.intent.name !== 'rig');
 }
 
@@ -208,15 +206,15 @@ const redo =
   };
 
 /** What of the facts is not as it was before. */
-const changed = (facts: Facts, before: Facts = {}): Facts =>
+const changed = (facts: Stated, before: Stated = {}): Stated =>
   Object.fromEntries(
     Object.entries(facts).filter(
-      ([key, value]) => JSON.stringify(value) !== JSON.stringify(before[key as keyof Facts]),
+      ([key, value]) => JSON.stringify(value) !== JSON.stringify(before[key as keyof Stated]),
     ),
   );
 
-const pick = (facts: Facts, keys: readonly (keyof Facts)[]): Facts =>
-  Object.fromEntries(keys.flatMap(key => (facts[key] === undefined ? [] : [[key, facts[key]]]))) as Facts;
+const pick = (facts: Stated, keys: readonly (keyof Stated)[]): Stated =>
+  Object.fromEntries(keys.flatMap(key => (facts[key] === undefined ? [] : [[key, facts[key]]]))) as Stated;
 
 /** Answers a question taken, or asks for what is missing, and keeps what the talk needs later. */
 function answer(memory: Memory, message: Message, said: Said, taken: Taken): Conversed {
@@ -228,26 +226,23 @@ function answer(memory: Memory, message: Message, said: Said, taken: Taken): Con
   const codes = dangers(said, ambientC);
   const isUnsafe = missing.length > 0 && codes.some(code => code !== 'medical');
   const isBack = !isUnsafe && (missing.length > 0 || isAskingBack(said));
-  const language = languageOf(memory, said);
   const reply = isUnsafe
-    ? unsafe(speech(language))
+    ? unsafe(english)
     : isBack
-      ? askBack(intent, missing, said, wordsOf(intent, language))
+      ? askBack(intent, missing, said, english)
       : intent.reply(parsed.data as Facts, setting);
   const isWorkingShown = said.cues.has('ask-working') && isAsking(said);
   const isVague = isBack || (isUnsafe && !isAbout(intent.name, codes));
   const name = isVague ? 'unclear' : intent.name;
   const done = { intent, facts, reply, setting, missing: missing.map(({ ask }) => ask), isBack };
-  const again = parsed.success && !isBack ? redo(intent, facts, setting) : undefined;
+  const again = parsed.success && !isBack ? redo(intent, parsed.data, setting) : undefined;
   const corrected = said.corrections.length > 0 ? changed(facts, taken.last?.facts) : undefined;
   return {
     memory: remember(memory, message, said, done),
     answer: toAnswer(intent, reply, {
       said,
-      language,
       name,
       isWorkingShown,
-      isUnsafe,
       ambientC,
       corrected,
       again,

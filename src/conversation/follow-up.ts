@@ -2,12 +2,12 @@ import { intentNamed } from '#intents';
 import type { Cue, Said } from '#language/said.ts';
 import type { MergeMode } from '#rig/merge.ts';
 import { correct, isSameName, mergeBatteries, mergeFacts, removeFrom } from '#rig/merge.ts';
-import type { Facts } from '#rig/rig.ts';
+import type { Stated } from '#rig/rig.ts';
 import type { Last } from './memory.ts';
 
 const turns: readonly Cue[] = ['what-if', 'make-it', 'and-with', 'without', 'correction', 'same-again'];
-/** Facts that can't start a question but can turn one: said alone they change the one before. */
-const turning: readonly (keyof Facts)[] = [
+/** Stated that can't start a question but can turn one: said alone they change the one before. */
+const turning: readonly (keyof Stated)[] = [
   'durationH',
   'month',
   'sky',
@@ -54,7 +54,7 @@ const mostWordsOfNumber = 5;
 const mostWords = 12;
 
 /** What the question before takes; a run time may get sun and driving as well, and is a trip then. */
-const takenBy = (last: Last): readonly (keyof Facts)[] => [
+const takenBy = (last: Last): readonly (keyof Stated)[] => [
   ...intentNamed(last.intent).takes,
   ...(last.intent === 'run-time' ? intentNamed('trip').takes : []),
   ...turning,
@@ -62,7 +62,7 @@ const takenBy = (last: Last): readonly (keyof Facts)[] => [
 
 /** "Agm", "pwm controller", "add the lights", "take the freezer off", after a question that takes such a thing. */
 function turnsGear(said: Said, last: Last): boolean {
-  const keys = Object.keys(said.facts) as (keyof Facts)[];
+  const keys = Object.keys(said.facts) as (keyof Stated)[];
   const isShort = said.words <= mostWords && said.claims.length === 0;
   if (!isShort || isAsking(said)) return false;
   // "I have measured it": a cable's length is nothing that one has.
@@ -93,7 +93,7 @@ export function isFollowUp(said: Said, last: Last | undefined): boolean {
   const isCheck = said.cues.has('ask-can-it') || said.cues.has('last');
   if (isCheck && isNothing && said.loose.length === 0 && said.words <= mostWordsOfCheck && !isAsking(said))
     return true;
-  const keys = Object.keys(said.facts) as (keyof Facts)[];
+  const keys = Object.keys(said.facts) as (keyof Stated)[];
   const brings = keys.length > 0 || said.bareLoads.length > 0 || said.removed.length > 0;
   if (turns.some(cue => said.cues.has(cue)))
     return brings || said.numbers.length > 0 || said.loose.length > 0;
@@ -127,7 +127,7 @@ function asNamed({ intent, facts: { loads = [] } }: Last, said: Said): Said {
 }
 
 /** "What if I just run the fan": of the loads of before only those named. */
-function onlyNamed(facts: Facts, said: Said): Facts {
+function onlyNamed(facts: Stated, said: Said): Stated {
   const kept = facts.loads?.filter(load => said.bareLoads.some(one => isSameName(one.name, load.name)));
   const isTimed = said.bareLoads.some(
     load => load.hoursPerDay !== undefined || load.minutesPerDay !== undefined,
@@ -137,7 +137,7 @@ function onlyNamed(facts: Facts, said: Said): Facts {
 }
 
 /** "Plus another 30 Ah a day", "add the freezer": what comes on top of a day's use that was told as one number. */
-function withUseBefore(facts: Facts, said: Said): Facts {
+function withUseBefore(facts: Stated, said: Said): Stated {
   const { dailyUseAh, dailyUseWh, loads } = facts;
   const brings =
     !!said.facts.loads?.length || said.facts.dailyUseAh !== undefined || said.facts.dailyUseWh !== undefined;
@@ -153,7 +153,7 @@ function withUseBefore(facts: Facts, said: Said): Facts {
 }
 
 /** The same of what is told now: "another 30 Ah a day" joins the loads of before as one of them. */
-function asLoad({ facts }: Said): Facts {
+function asLoad({ facts }: Said): Stated {
   const { dailyUseAh, dailyUseWh, ...rest } = facts;
   if (dailyUseAh === undefined && dailyUseWh === undefined) return facts;
   const use = dailyUseAh === undefined ? { energyWhPerDay: dailyUseWh } : { chargeAhPerDay: dailyUseAh };
@@ -161,7 +161,7 @@ function asLoad({ facts }: Said): Facts {
 }
 
 /** The facts of the question before, with what the message changes. */
-export function turn(last: Last, heard: Said): Facts {
+export function turn(last: Last, heard: Said): Stated {
   const said = asNamed(last, heard);
   const isAnswer = last.asked !== undefined && !said.cues.has('add');
   let facts = correct(last.facts, said.corrections);
@@ -171,7 +171,7 @@ export function turn(last: Last, heard: Said): Facts {
   const told = isOnTop ? asLoad(said) : said.facts;
   const loads = [...(told.loads ?? []), ...said.bareLoads];
   const { loads: _loads, ...rest } = told;
-  const changes: Facts = loads.length > 0 ? { ...rest, loads } : rest;
+  const changes: Stated = loads.length > 0 ? { ...rest, loads } : rest;
   // "and the toaster, 900 W" asked of an inverter is another question of the same kind, not one more load.
   const isQuestion = said.cues.has('question-mark') || said.cues.has('what-if') || isAsking(said);
   const replaces = last.intent === 'inverter-check' && isQuestion && !isMore(said);
@@ -193,5 +193,5 @@ export function turn(last: Last, heard: Said): Facts {
   // "And with 200 Ah?" is another battery in its place; only "add" and "another" put one beside it.
   if (said.facts.batteries && !said.cues.has('add'))
     merged.batteries = mergeBatteries(facts.batteries ?? [], said.facts.batteries, 'change');
-  return Object.fromEntries(Object.entries(merged).filter(([, value]) => value !== undefined)) as Facts;
+  return Object.fromEntries(Object.entries(merged).filter(([, value]) => value !== undefined)) as Stated;
 }

@@ -1,6 +1,6 @@
 import type { Answer } from '#answer/answer.ts';
+import { english } from '#answer/speech.ts';
 import { intentNamed } from '#intents';
-import { words } from '#intents/rig/answer.ts';
 import { located } from '#intents/rig/located.ts';
 import type { Said } from '#language/said.ts';
 import type { Facts } from '#rig/rig.ts';
@@ -22,18 +22,18 @@ const rigKey = ({ rigs }: Memory, { from, kind }: Message): string =>
   rigs[ownKey(from, kind)] ? ownKey(from, kind) : '';
 
 /** Notes a shared location. @param said what the message says besides: nothing */
-export function noteLocation(memory: Memory, message: Message, said: Said, language: string): Located {
-  const { where, reply } = located(message.location!, language);
+export function noteLocation(memory: Memory, message: Message, said: Said): Located {
+  const { where, reply } = located(message.location!);
   const key = rigKey(memory, message);
   const { place: _place, ...rest } = memory.rigs[key] ?? {};
   const rig = { ...rest, ...where };
-  const { say } = words(language);
+  const { say } = english;
   const next = rig.solar?.length
     ? say('next-yield', 'what will the solar make?')
     : say('next-panel', 'what solar do I need?');
   return {
     memory: { ...memory, rigs: { ...memory.rigs, [key]: rig } },
-    answer: toAnswer(intentNamed('rig'), { ...reply, rig, next: [next] }, { said, language }),
+    answer: toAnswer(intentNamed('rig'), { ...reply, rig, next: [next] }, { said }),
     said: { ...said, facts: where },
   };
 }

@@ -15,7 +15,7 @@ export const lastSchema = z.strictObject({
   owner: z.string().max(60).optional(),
   from: z.string().max(60),
   at: z.number(),
-  /** The language it was asked in; absent: English. */
+  /** The language it was asked in, as older versions kept it; nothing reads it. */
   language: z.string().max(8).optional(),
   /** What was to be converted, so that "and at 24 V" can change it. */
   conversion: z
@@ -61,6 +61,7 @@ export const memorySchema = z.strictObject({
   aside: z.literal('term').optional(),
   settings: z.strictObject({
     mainsV: z.number().optional(),
+    /** As older versions kept it; nothing reads it. */
     language: z.string().max(8).optional(),
     /** Whether pictures come without being asked for; absent: they do. */
     pictures: z.boolean().optional(),

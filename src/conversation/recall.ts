@@ -1,7 +1,7 @@
 import type { Setting } from '#intents/intent.ts';
 import type { Said } from '#language/said.ts';
 import { isSameName, mergeBatteries, mergeSolar } from '#rig/merge.ts';
-import type { Facts, Load, Rig } from '#rig/rig.ts';
+import type { Rig, Stated, StatedLoad } from '#rig/rig.ts';
 import type { Memory } from './memory.ts';
 
 /** A person's name as a key: small letters, and never the one that no record can hold. */
@@ -31,39 +31,39 @@ export function rigFor(
 }
 
 /** A load named without figures stands for the one in the rig of that name, else for a typical one. */
-const known = (load: Load, rig: Rig | undefined): Load =>
+const known = (load: StatedLoad, rig: Rig | undefined): StatedLoad =>
   rig?.loads?.find(l => isSameName(l.name, load.name)) ?? load;
 
 /** Said facts with loads that were only named looked up in the rig. */
-export function resolveLoads(said: Said, rig: Rig | undefined): Facts {
+export function resolveLoads(said: Said, rig: Rig | undefined): Stated {
   const bare = said.bareLoads.map(load => known(load, rig));
   if (bare.length === 0) return said.facts;
   return { ...said.facts, loads: [...(said.facts.loads ?? []), ...bare] };
 }
 
 export interface Recalled {
-  readonly facts: Facts;
+  readonly facts: Stated;
   readonly recalled: Setting['recalled'];
 }
 
 /** One place in two ways: a name told now must not get the coordinates of another one. */
-const whereKeys: readonly (keyof Facts)[] = ['place', 'latitudeDeg', 'longitudeDeg'];
-const useKeys: readonly (keyof Facts)[] = ['loads', 'dailyUseAh', 'dailyUseWh'];
+const whereKeys: readonly (keyof Stated)[] = ['place', 'latitudeDeg', 'longitudeDeg'];
+const useKeys: readonly (keyof Stated)[] = ['loads', 'dailyUseAh', 'dailyUseWh', 'netCurrentA'];
 
 /**
  * Fills in what the message leaves open, from the sources in order, and only the keys the question takes.
  * Gear told without a size ("battery at 40 %") colours what is remembered.
  */
 export function fill(
-  facts: Facts,
-  takes: readonly (keyof Facts)[],
-  sources: readonly (Facts | undefined)[],
+  facts: Stated,
+  takes: readonly (keyof Stated)[],
+  sources: readonly (Stated | undefined)[],
 ): Recalled {
   const filled: Record<string, unknown> = { ...facts };
-  const recalled = new Set<keyof Facts>();
+  const recalled = new Set<keyof Stated>();
   for (const source of sources) {
     if (!source) continue;
-    const isKnown = (keys: readonly (keyof Facts)[]) => keys.some(key => filled[key] !== undefined);
+    const isKnown = (keys: readonly (keyof Stated)[]) => keys.some(key => filled[key] !== undefined);
     const [alreadyUse, alreadyWhere] = [isKnown(useKeys), isKnown(whereKeys)];
     for (const key of takes) {
       if (source[key] === undefined) continue;
@@ -75,17 +75,17 @@ export function fill(
       } else if (!recalled.has(key)) colour(filled, source, key, recalled);
     }
   }
-  return { facts: filled as Facts, recalled };
+  return { facts: filled as Stated, recalled };
 }
 
 /** Joins half-told gear with what is known of it; whole gear is left alone. */
 function colour(
   filled: Record<string, unknown>,
-  source: Facts,
-  key: keyof Facts,
-  recalled: Set<keyof Facts>,
+  source: Stated,
+  key: keyof Stated,
+  recalled: Set<keyof Stated>,
 ): void {
-  const said = filled as Facts;
+  const said = filled as Stated;
   if (
     key === 'batteries' &&
     said.batteries?.every(b => b.capacityAh === undefined && b.energyWh === undefined)

@@ -2,7 +2,7 @@ import type { Reply } from '#answer/reply.ts';
 import type { Intent, Setting } from '#intents/intent.ts';
 import type { Said } from '#language/said.ts';
 import { mergeFacts } from '#rig/merge.ts';
-import type { Claim, Facts, Rig } from '#rig/rig.ts';
+import type { Claim, Rig, Stated } from '#rig/rig.ts';
 import { factsSchema, rigSchema } from '#rig/rig.ts';
 import { emptyMemory, type Last, lastSchema, type Memory } from './memory.ts';
 import type { Message } from './message.ts';
@@ -11,7 +11,7 @@ import { personKey } from './recall.ts';
 /** What was done with a message, as far as memory cares. */
 export interface Done {
   readonly intent: Intent;
-  readonly facts: Facts;
+  readonly facts: Stated;
   readonly reply: Reply;
   readonly setting: Setting;
   readonly missing: readonly string[];
@@ -57,7 +57,6 @@ const lastOf = (message: Message, said: Said, done: Done): Last => ({
   owner: done.setting.owner,
   from: personKey(message.from),
   at: message.at.getTime(),
-  language: said.language,
   conversion: said.conversion && { ...said.conversion },
   isCheck: done.setting.said.cues.has('ask-can-it') ? true : undefined,
   asked: done.isBack ? done.missing.slice(0, 10) : undefined,
@@ -94,9 +93,9 @@ function changedRigs(old: Memory['rigs'], change: Readonly<Record<string, Rig | 
   return rigs;
 }
 
-/** Facts of the talk that are no gear: days, driving, sky. */
-function passingOf(old: Facts | undefined, facts: Facts): Facts | undefined {
-  const rest = Object.fromEntries(Object.entries(facts).filter(([key]) => !gearKeys.has(key))) as Facts;
+/** Stated of the talk that are no gear: days, driving, sky. */
+function passingOf(old: Stated | undefined, facts: Stated): Stated | undefined {
+  const rest = Object.fromEntries(Object.entries(facts).filter(([key]) => !gearKeys.has(key))) as Stated;
   return Object.keys(rest).length > 0 ? mergeFacts(old ?? {}, rest) : old;
 }
 

@@ -1,8 +1,7 @@
-import { examplesIn } from '#intents/examples.ts';
+import { examples } from '#intents/examples.ts';
 import type { Setting } from '#intents/intent.ts';
 import type { Said } from '#language/said.ts';
-import type { Claim, Facts, Rig } from '#rig/rig.ts';
-import { languageOf } from './language.ts';
+import type { Claim, Rig, Stated } from '#rig/rig.ts';
 import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { ownKey, personKey } from './recall.ts';
@@ -25,7 +24,7 @@ export function sourcesOf(
   rig: Rig | undefined,
   follows: boolean,
   isArgument = false,
-): readonly (Facts | undefined)[] {
+): readonly (Stated | undefined)[] {
   const { last, passing } = memory;
   // An argument is about the very question before, its days and its goal included.
   // "What size would we need instead": for as long as before.
@@ -38,7 +37,7 @@ export function sourcesOf(
 }
 
 /** What of the question before still holds in a new one: gear, place and season; not its span or its goal. */
-function carried(facts: Facts): Facts {
+function carried(facts: Stated): Stated {
   const {
     durationH: _d,
     targetChargePercent: _t,
@@ -58,7 +57,6 @@ export function settingOf(
   options: Options,
   own: { readonly recalled: Setting['recalled']; readonly owner?: string; readonly claims: readonly Claim[] },
 ): Setting {
-  const language = languageOf(memory, said);
   return {
     from: message.from,
     at: message.at,
@@ -72,8 +70,7 @@ export function settingOf(
     kind: message.kind,
     isAdmin: message.isAdmin ?? true,
     lesson: memory.lessons[personKey(message.from)],
-    language,
-    examples: () => examplesIn(language),
+    examples,
   };
 }
 

@@ -1,8 +1,11 @@
+import { factsOf } from '#intents/facts.ts';
 import type { Conversion, Said } from '#language/said.ts';
 import type { Facts } from '#rig/rig.ts';
-import type { Last } from './memory.ts';
+import type { Last as Kept } from './memory.ts';
 
 type Loose = Said['loose'][number];
+/** The question before, its facts complete. */
+type Last = Omit<Kept, 'facts'> & { readonly facts: Facts };
 
 const chargeIntents: readonly Last['intent'][] = ['charge-time', 'generator', 'charge-path'];
 const wireIntents: readonly Last['intent'][] = ['cable-size', 'fuse-size'];
@@ -167,7 +170,8 @@ function converted(last: Conversion, said: Said): Conversion {
 }
 
 /** A follow-up whose number stands for a thing of the question before, read as that thing. */
-export function withStandIns(last: Last, said: Said): Said {
+export function withStandIns(kept: Kept, said: Said): Said {
+  const last: Last = { ...kept, facts: factsOf(kept.facts) };
   const timed = said.cues.has('make-it') ? loadTime(last, said) : undefined;
   if (timed) return { ...said, facts: timed };
   if (said.hoursOff !== undefined)

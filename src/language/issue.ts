@@ -22,8 +22,8 @@ export type Issue =
       readonly span: Span;
       readonly data: { first: string; second: string; expected: string };
     }
-  /** The message is in a language or script we don't read. */
-  | { readonly code: 'other-language'; readonly span: Span; readonly data: { language?: string } }
+  /** The message is in a script we don't read. */
+  | { readonly code: 'other-language'; readonly span: Span; readonly data: Record<string, never> }
   /** A reading that could go two ways; the one taken is named so that the answer can say so. */
   | {
       readonly code: 'ambiguous';

@@ -18,7 +18,6 @@ import { draws } from './passes/draws.ts';
 import { driving } from './passes/driving.ts';
 import { eachOwn } from './passes/each-own.ts';
 import { fullness } from './passes/fullness.ts';
-import { language } from './passes/language.ts';
 import { lessons } from './passes/lessons.ts';
 import { modifiers } from './passes/modifiers.ts';
 import { numbers } from './passes/numbers.ts';
@@ -28,6 +27,7 @@ import { place } from './passes/place.ts';
 import { problems } from './passes/problems.ts';
 import { quantities } from './passes/quantities.ts';
 import { removals } from './passes/removals.ts';
+import { script } from './passes/script.ts';
 import { seasons } from './passes/seasons.ts';
 import { segments } from './passes/segments.ts';
 import { spelling } from './passes/spelling.ts';
@@ -48,7 +48,7 @@ export type Pass = (state: State) => void;
  * then each quantity finds the thing it belongs to; then what colours the whole.
  */
 export const passes: readonly Pass[] = [
-  language,
+  script,
   spelling,
   numbers,
   quantities,
@@ -141,8 +141,6 @@ function said(state: State): Said {
     fuseA,
     hoursOff,
     countSaid,
-    language,
-    speak,
     trace,
   } = state;
   let [words, known] = [0, 0];
@@ -179,8 +177,6 @@ function said(state: State): Said {
     fuseA,
     hoursOff,
     count: countSaid,
-    language,
-    speak,
     words,
     known,
     trace,

@@ -173,10 +173,6 @@ export interface Said {
   /** Bare numbers without any unit. */
   readonly numbers: readonly number[];
   readonly issues: readonly Issue[];
-  /** The language it is written in, where it isn't English: "de". */
-  readonly language?: string;
-  /** The language that it asks to be spoken from now on: "auf deutsch". */
-  readonly speak?: string;
   /** How many words, and how many of them were understood: chatter has few. */
   readonly words: number;
   readonly known: number;
@@ -194,6 +190,4 @@ export interface Context {
   readonly people: readonly string[];
   /** The question asked before, if any, so that "and if I use 6mm" is read as its kind of quantity. */
   readonly lastIntent?: string;
-  /** The language of the talk so far, where it isn't English; a message that doesn't tell is taken to be in it. */
-  readonly language?: string;
 }

@@ -1,11 +1,16 @@
+import type { Named } from '#catalog/appliances.ts';
+import type { Gear } from '#catalog/gear-table.ts';
 import type { Unit } from '#quantity/units.ts';
 import type { Claim, Facts } from '#rig/rig.ts';
 import type { Issue, Span } from './issue.ts';
 import type { Words } from './lexicon.ts';
 import type { Context, Conversion, Cue } from './said.ts';
 import type { Token } from './token.ts';
-import type { Appliance } from './words/en/appliances.ts';
-import type { Gear } from './words/en/gear.ts';
+
+/** Gear of the catalogue, its cues among those that reading knows. */
+export interface NamedGear extends Omit<Gear, 'cues'> {
+  readonly cues: readonly Cue[];
+}
 
 /** A number with its unit as it stands in the message; `value` is in the base unit of its dimension. */
 export interface Quantity {
@@ -29,14 +34,14 @@ export interface Quantity {
 
 /** Something named: an appliance or a piece of gear. */
 export interface Thing {
-  kind: 'load' | Gear['kind'];
+  kind: 'load' | NamedGear['kind'];
   /** First and one past last token. */
   at: number;
   end: number;
   /** As said, singular. */
   name: string;
-  appliance: Appliance | undefined;
-  gear: Gear | undefined;
+  appliance: Named | undefined;
+  gear: NamedGear | undefined;
   /** What was found to belong to it. */
   count: number;
   currentA: number;
@@ -96,8 +101,6 @@ export interface State extends Words {
   fuseA: number | undefined;
   countSaid: number | undefined;
   hoursOff: number | undefined;
-  language: string | undefined;
-  speak: string | undefined;
   readonly trace: string[];
 }
 
@@ -199,7 +202,5 @@ export const createState = (text: string, context: Context, tokens: Token[]): St
   fuseA: undefined,
   countSaid: undefined,
   hoursOff: undefined,
-  language: undefined,
-  speak: undefined,
   trace: [],
 });

@@ -1,4 +1,4 @@
-import type { Battery, Cable, Charger, Facts, Load, Solar } from './rig.ts';
+import type { Cable, Charger, Stated, StatedBattery, StatedLoad, StatedSolar } from './rig.ts';
 
 /**
  * How new facts meet old ones. `state`: said of the same gear, later word wins. `add`: comes on top.
@@ -11,22 +11,22 @@ const singular = (name: string): string => name.toLowerCase().replace(/s$/, '');
 export const isSameName = (a: string, b: string): boolean => singular(a) === singular(b);
 
 const drawKeys = ['currentA', 'powerW', 'energyWhPerDay', 'chargeAhPerDay'] as const;
-const hasDraw = (load: Load): boolean => drawKeys.some(key => load[key] !== undefined);
+const timeKeys = ['hoursPerDay', 'minutesPerDay', 'hoursOnce'] as const;
+const hasDraw = (load: StatedLoad): boolean => drawKeys.some(key => load[key] !== undefined);
 const without = <T extends object>(value: T, keys: readonly (keyof T)[]): T => {
   const copy = { ...value };
   for (const key of keys) delete copy[key];
   return copy;
 };
 
-function patchLoad(old: Load, said: Load): Load {
+function patchLoad(old: StatedLoad, said: StatedLoad): StatedLoad {
   let kept = hasDraw(said) ? without(old, [...drawKeys, 'isAverage', 'dutyPercent']) : old;
-  if (said.hoursPerDay !== undefined || said.minutesPerDay !== undefined)
-    kept = without(kept, ['hoursPerDay', 'minutesPerDay']);
+  if (timeKeys.some(key => said[key] !== undefined)) kept = without(kept, timeKeys);
   return { ...kept, ...said };
 }
 
 /** Loads: one of the same name is replaced, another joins. */
-export function mergeLoads(old: readonly Load[], said: readonly Load[]): Load[] {
+export function mergeLoads(old: readonly StatedLoad[], said: readonly StatedLoad[]): StatedLoad[] {
   const merged = [...old];
   for (const load of said) {
     const at = merged.findIndex(l => isSameName(l.name, load.name));
@@ -36,15 +36,15 @@ export function mergeLoads(old: readonly Load[], said: readonly Load[]): Load[] 
   return merged;
 }
 
-const hasSize = (b: Battery): boolean => b.capacityAh !== undefined || b.energyWh !== undefined;
-const isStarter = (b: Battery): boolean => b.role === 'starter';
+const hasSize = (b: StatedBattery): boolean => b.capacityAh !== undefined || b.energyWh !== undefined;
+const isStarter = (b: StatedBattery): boolean => b.role === 'starter';
 
 /** Batteries: with a size they replace (or join), without one they only colour those known. */
 export function mergeBatteries(
-  old: readonly Battery[],
-  said: readonly Battery[],
+  old: readonly StatedBattery[],
+  said: readonly StatedBattery[],
   mode: MergeMode,
-): Battery[] {
+): StatedBattery[] {
   if (old.length === 0) return [...said];
   if (mode === 'add' && said.every(hasSize)) return [...old, ...said];
   if (said.some(hasSize)) {
@@ -53,24 +53,35 @@ export function mergeBatteries(
     return [...old.filter(b => isStarter(b) && !said.some(isStarter)), ...fresh];
   }
   if (said.length > 1) return [...said];
-  const [{ count, ...rest }] = said as [Battery];
+  const [{ count, ...rest }] = said as [StatedBattery];
   // "Two of those" says how many; a bare "lithium" doesn't say one.
-  const patch = count > 1 && old.length === 1 ? { ...rest, count } : rest;
+  const patch = count !== undefined && count > 1 && old.length === 1 ? { ...rest, count } : rest;
   return old.map(b =>
     isStarter(b) === isStarter(said[0]!) || said[0]!.role === undefined ? { ...b, ...patch } : b,
   );
 }
 
-/** Panels: with watts they replace (or join), without they only change the controller. */
-export function mergeSolar(old: readonly Solar[], said: readonly Solar[], mode: MergeMode): Solar[] {
+/** Panels: with watts they replace (or join), without they only tell more of those known: how many, the controller, the volts. */
+export function mergeSolar(
+  old: readonly StatedSolar[],
+  said: readonly StatedSolar[],
+  mode: MergeMode,
+): StatedSolar[] {
   if (old.length === 0) return [...said];
   if (said.every(s => s.powerW !== undefined)) {
     if (mode === 'add') return [...old, ...said];
     const controller = old[0]!.controller;
     return said.map(s => (controller && !s.controller ? { ...s, controller } : s));
   }
-  const controller = said.find(s => s.controller)?.controller;
-  return controller ? old.map(s => ({ ...s, controller })) : [...old];
+  const [patch = {}] = said.filter(s => s.controller ?? s.openCircuitV ?? s.count);
+  const { count, controller, openCircuitV } = patch;
+  const isCounted = count !== undefined && count > 1 && old.length === 1;
+  return old.map(s => ({
+    ...s,
+    ...(controller && { controller }),
+    ...(openCircuitV !== undefined && { openCircuitV }),
+    ...(isCounted && { count }),
+  }));
 }
 
 function mergeChargers(old: readonly Charger[], said: readonly Charger[]): Charger[] {
@@ -95,9 +106,17 @@ function mergeCable(old: Cable, said: Cable): Cable {
   return { ...kept, ...said };
 }
 
+/** Facts that tell one thing in two ways: one of them told anew takes the other's place. */
+const twoWays = [
+  ['days', 'drivingPlanH'],
+  ['days', 'drivingHoursPerDay'],
+  ['chargeUsedAh', 'chargeLeftAh'],
+  ['durationH', 'until'],
+] as const satisfies readonly (readonly [keyof Stated, keyof Stated])[];
+
 /** Lays newly said facts over older ones; a later word wins, and nothing unsaid is touched. */
-export function mergeFacts(old: Facts, said: Facts, mode: MergeMode = 'state'): Facts {
-  const merged: Facts = { ...old, ...said };
+export function mergeFacts(old: Stated, said: Stated, mode: MergeMode = 'state'): Stated {
+  const merged: Stated = { ...old, ...said };
   if (said.loads) {
     merged.loads = mergeLoads(old.loads ?? [], said.loads);
     if (said.dailyUseAh === undefined) delete merged.dailyUseAh;
@@ -111,6 +130,11 @@ export function mergeFacts(old: Facts, said: Facts, mode: MergeMode = 'state'): 
   if (said.chargers) merged.chargers = mergeChargers(old.chargers ?? [], said.chargers);
   if (said.inverter) merged.inverter = { ...old.inverter, ...said.inverter };
   if (said.cable) merged.cable = mergeCable(old.cable ?? {}, said.cable);
+  // Two ways to tell the same: the later one counts.
+  for (const [one, other] of twoWays) {
+    if (said[one] !== undefined && said[other] === undefined) delete merged[other];
+    if (said[other] !== undefined && said[one] === undefined) delete merged[one];
+  }
   if (said.place !== undefined) {
     merged.latitudeDeg = said.latitudeDeg;
     merged.longitudeDeg = said.longitudeDeg;
@@ -119,8 +143,10 @@ export function mergeFacts(old: Facts, said: Facts, mode: MergeMode = 'state'): 
 }
 
 /** Words for gear that can be taken out of a rig as a whole. */
-const gearWords = new Map<string, readonly (keyof Facts)[]>([
+const gearWords = new Map<string, readonly (keyof Stated)[]>([
   ['solar', ['solar', 'solarAhPerDay', 'solarWhPerDay']],
+  ['alternator', ['alternator', 'alternatorA']],
+  ['fuse', ['fuseA']],
   ['panel', ['solar', 'solarAhPerDay', 'solarWhPerDay']],
   ['battery', ['batteries']],
   ['inverter', ['inverter']],
@@ -129,7 +155,7 @@ const gearWords = new Map<string, readonly (keyof Facts)[]>([
 ]);
 
 /** Takes things out by name: a load, a charger's kind, or a whole sort of gear. Unknown names change nothing. */
-export function removeFrom(facts: Facts, names: readonly string[]): Facts {
+export function removeFrom(facts: Stated, names: readonly string[]): Stated {
   let left = { ...facts };
   for (const name of names) {
     if (left.loads)
@@ -154,18 +180,18 @@ export interface Correction {
 }
 
 const quantities: Readonly<Record<string, readonly string[]>> = {
-  Ah: ['capacityAh', 'dailyUseAh', 'chargeAhPerDay', 'chargeNeededAh'],
+  Ah: ['capacityAh', 'dailyUseAh', 'chargeAhPerDay', 'chargeNeededAh', 'chargeUsedAh', 'chargeLeftAh'],
   Wh: ['energyWh', 'dailyUseWh', 'energyWhPerDay'],
-  A: ['currentA'],
-  W: ['powerW'],
-  h: ['durationH', 'hoursPerDay', 'drivingHoursPerDay'],
+  A: ['currentA', 'netCurrentA', 'fuseA', 'maxCurrentA', 'alternatorA'],
+  W: ['powerW', 'startsPowerW'],
+  h: ['durationH', 'hoursPerDay', 'hoursOnce', 'drivingHoursPerDay', 'drivingH', 'generatorH'],
   m: ['lengthM'],
   'mm²': ['areaMm2'],
-  V: ['volts', 'voltageV'],
+  V: ['volts', 'voltageV', 'openCircuitV'],
 };
 
 /** Puts numbers right wherever they stand; where no old number is told, the first of its unit is meant. */
-export function correct(facts: Facts, corrections: readonly Correction[]): Facts {
+export function correct(facts: Stated, corrections: readonly Correction[]): Stated {
   return corrections.reduce((before, { from, to, unit }) => {
     let isDone = false;
     const keys = unit === undefined ? undefined : quantities[unit];
@@ -180,6 +206,6 @@ export function correct(facts: Facts, corrections: readonly Correction[]): Facts
         return Object.fromEntries(Object.entries(value).map(([k, v]) => [k, walk(v, k)]));
       return value;
     };
-    return walk(before, '') as Facts;
+    return walk(before, '') as Stated;
   }, facts);
 }

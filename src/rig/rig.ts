@@ -3,17 +3,24 @@ import { z } from 'zod';
 /**
  * The shape of what people say of their gear and their trip, shared by reading, memory and engine.
  * Units stand in the names: A, Ah, W, Wh, V, h, m, mm², °C, percent.
+ *
+ * `Stated` is the literal reading, and what memory keeps: a thing named without figures is `{ name }`, and nothing
+ * is defaulted. `Facts` is the same ready for the engine: how many there are and what a load runs on filled in
+ * (`engine/loads/complete.ts`, applied by every question's `needs`).
  */
 
 export const chemistries = ['agm', 'gel', 'flooded', 'lfp', 'lead-acid'] as const;
 export type Chemistry = (typeof chemistries)[number];
+
+/** With these keys there for certain. */
+type With<T, K extends keyof T> = T & { [P in K]-?: NonNullable<T[P]> };
 
 const amount = z.number().positive().max(1e7);
 
 export const loadSchema = z.strictObject({
   /** As the table of appliances names it ("fridge"), else as the person did. */
   name: z.string().max(60),
-  count: z.number().int().min(1).max(1000),
+  count: z.number().int().min(1).max(1000).optional(),
   currentA: amount.optional(),
   powerW: amount.optional(),
   /** powerW is what it takes in (amps × volts off its plate, "input"), not what it cooks with. */
@@ -23,32 +30,44 @@ export const loadSchema = z.strictObject({
   chargeAhPerDay: amount.optional(),
   hoursPerDay: z.number().min(0).max(24).optional(),
   minutesPerDay: z.number().min(0).max(1440).optional(),
-  /** Hours that one single use takes, where the question is about one use and no day ("for 20 mins"). */
-  supply: z.enum(['dc', 'ac']),
+  /** Hours that one single use takes, among other loads ("the kettle once for 4 minutes"). */
+  hoursOnce: z.number().positive().max(1000).optional(),
+  supply: z.enum(['dc', 'ac']).optional(),
   /** "averages", "measured over a day", "nonstop": no duty cycle goes on top. */
   isAverage: z.boolean().optional(),
   /** The share of the time a thing that cycles really runs, where the person says so. */
   dutyPercent: z.number().min(0).max(100).optional(),
+  /** What it takes for a moment when it starts. */
+  startsPowerW: amount.optional(),
 });
-export type Load = z.infer<typeof loadSchema>;
+export type StatedLoad = z.infer<typeof loadSchema>;
+/** A load ready for the engine. */
+export type Load = With<StatedLoad, 'count' | 'supply'>;
 
 export const batterySchema = z.strictObject({
-  count: z.number().int().min(1).max(100),
+  count: z.number().int().min(1).max(100).optional(),
   capacityAh: z.number().min(0).max(1e6).optional(),
   energyWh: amount.optional(),
   chemistry: z.enum(chemistries).optional(),
   voltageV: amount.optional(),
   stateOfChargePercent: z.number().min(0).max(100).optional(),
   role: z.enum(['house', 'starter']).optional(),
+  ageYears: z.number().min(0).max(60).optional(),
+  /** The most it may give: a limit of its BMS or maker. */
+  maxCurrentA: amount.optional(),
 });
-export type Battery = z.infer<typeof batterySchema>;
+export type StatedBattery = z.infer<typeof batterySchema>;
+export type Battery = With<StatedBattery, 'count'>;
 
 export const solarSchema = z.strictObject({
-  count: z.number().int().min(1).max(200),
+  count: z.number().int().min(1).max(200).optional(),
   powerW: amount.optional(),
   controller: z.enum(['mppt', 'pwm']).optional(),
+  /** Open-circuit voltage of one panel, V, as its label has it (at 25 °C). */
+  openCircuitV: amount.optional(),
 });
-export type Solar = z.infer<typeof solarSchema>;
+export type StatedSolar = z.infer<typeof solarSchema>;
+export type Solar = With<StatedSolar, 'count'>;
 
 export const chargerSchema = z.strictObject({
   kind: z.enum(['dcdc', 'isolator', 'mains', 'generator']),
@@ -87,6 +106,8 @@ const gear = {
   mount: z.enum(['flat', 'tilted']).optional(),
   chargers: z.array(chargerSchema).max(10).optional(),
   alternator: z.enum(['smart', 'fixed']).optional(),
+  /** What the alternator is rated for. */
+  alternatorA: amount.optional(),
   inverter: inverterSchema.optional(),
   cable: cableSchema.optional(),
   /** A day's use told as one number. */
@@ -99,13 +120,26 @@ const gear = {
 };
 
 export const rigSchema = z.strictObject(gear);
+/** A rig as told and kept. */
 export type Rig = z.infer<typeof rigSchema>;
+
+/** One day of a plan told day by day. */
+export const daySchema = z.strictObject({
+  drivingH: z.number().min(0).max(24).optional(),
+  sky: z.enum(['sunny', 'mixed', 'overcast']).optional(),
+  generatorH: z.number().min(0).max(24).optional(),
+});
+export type PlannedDay = z.infer<typeof daySchema>;
 
 /** Everything a message can state; a key is absent where it says nothing of it. */
 export const factsSchema = z.strictObject({
   ...gear,
   durationH: z.number().positive().max(1e5).optional(),
+  /** When it shall last to, as told and small: "7am", "sunday lunch". */
+  until: z.string().max(40).optional(),
   drivingHoursPerDay: z.number().min(0).max(24).optional(),
+  /** A plan told day by day, first day first. */
+  days: z.array(daySchema).max(60).optional(),
   /** Hours driven on each day of a trip, first day first ("thu 4h, fri none"). */
   drivingPlanH: z.array(z.number().min(0).max(24)).max(60).optional(),
   /** Hour of the day (0–24) a trip starts at, where said ("friday 6pm"). */
@@ -116,7 +150,8 @@ export const factsSchema = z.strictObject({
   sky: z.enum(['sunny', 'mixed', 'overcast']).optional(),
   /** How many days, from the end of the trip, the sky word is for; absent: all of them. */
   skyLastDays: z.number().int().positive().max(60).optional(),
-  shade: z.enum(['none', 'half', 'heavy']).optional(),
+  /** How much of the panels lies in shade; true: some, and nobody said how much. */
+  shade: z.union([z.enum(['none', 'half', 'heavy']), z.literal(true)]).optional(),
   peakSunHours: z.number().positive().max(14).optional(),
   /** What the panels make a day, where the person says it. */
   solarAhPerDay: amount.optional(),
@@ -125,6 +160,13 @@ export const factsSchema = z.strictObject({
   /** A voltage read off a battery. */
   volts: z.number().min(0).max(1000).optional(),
   voltsTaken: z.enum(['rest', 'load', 'charging']).optional(),
+  /** What a monitor shows; minus is out of the battery. */
+  netCurrentA: z.number().min(-1e5).max(1e5).optional(),
+  /** Ah used since full, and Ah left, as a monitor counts them. */
+  chargeUsedAh: z.number().min(0).max(1e6).optional(),
+  chargeLeftAh: z.number().min(0).max(1e6).optional(),
+  /** The rating of a fuse or breaker spoken of. */
+  fuseA: amount.optional(),
   targetChargePercent: z.number().min(0).max(100).optional(),
   /** Ah (or Wh) missing that have to be put back, where said. */
   chargeNeededAh: amount.optional(),
@@ -132,9 +174,17 @@ export const factsSchema = z.strictObject({
   depthOfDischargePercent: z.number().positive().max(100).optional(),
   altitudeM: z.number().min(-500).max(9000).optional(),
   /** "no charging", "no sun", "parked": sources ruled out in so many words. */
-  without: z.array(z.enum(['solar', 'driving', 'charging', 'battery'])).optional(),
+  without: z.array(z.string().max(30)).max(10).optional(),
 });
-export type Facts = z.infer<typeof factsSchema>;
+/** What was told, literally. */
+export type Stated = z.infer<typeof factsSchema>;
+/** What was told, ready for the engine. */
+export type Facts = Omit<Stated, 'loads' | 'batteries' | 'solar' | 'shade'> & {
+  loads?: Load[] | undefined;
+  batteries?: Battery[] | undefined;
+  solar?: Solar[] | undefined;
+  shade?: Exclude<Stated['shade'], true>;
+};
 
 export interface Claim {
   /** As written: "sam", "he", "me". */

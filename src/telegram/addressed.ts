@@ -67,7 +67,7 @@ export function addressed(message: Message, me: Me): Addressed | undefined {
       return undefined;
     const isAlone = command.name.toLowerCase() === 'power' && command.rest === '';
     if (isAlone && reply !== undefined && answerId === undefined) return about(reply, me);
-    const meant = commandMessage(command.name, command.rest, message.from?.language_code);
+    const meant = commandMessage(command.name, command.rest);
     if (meant !== undefined) return { text: meant, source: message, answerId };
     return isPrivate ? { text: tidy(text.slice(1)), source: message, answerId } : undefined;
   }

@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import type { InlineKeyboardMarkup, Message } from 'grammy/types';
-import { type Labels, labelsIn } from './words.ts';
+import { labels } from './words.ts';
 
 /** Version of the data in a button; older ones get a polite word. */
 const version = '1';
@@ -52,7 +52,6 @@ export function keyboard(
   asker: number,
   next: readonly string[],
   { hasWorking, hasPicture, lacksPlace = false }: Extras,
-  labels: Labels = labelsIn('en'),
 ): InlineKeyboardMarkup | undefined {
   const answer = hash(shownText);
   const button = (action: Button['action'], text: string, index = 0) => ({

@@ -1,6 +1,3 @@
-import { languages } from '#answer/speech.ts';
-import { words } from './words.ts';
-
 /** Which menus show a command: private chats, groups, and the admins of groups besides. */
 type Menu = 'private' | 'group' | 'admin';
 
@@ -49,13 +46,6 @@ export const commands: readonly Command[] = [
     withRest: 'settings',
   },
   {
-    name: 'language',
-    says: 'Answer in another language: /language de',
-    menus: ['private', 'admin'],
-    bare: 'settings',
-    withRest: 'language {rest}',
-  },
-  {
     name: 'pictures',
     says: 'Pictures with the answers: on or off',
     menus: ['private', 'admin'],
@@ -92,47 +82,20 @@ const links = new Set(['rig', 'learn', 'help', 'privacy']);
 
 const byName = new Map(commands.map(command => [command.name, command]));
 
-/** Names in other languages, read when a name is none of ours. */
-let foreign: Map<string, Command> | undefined;
-function byForeignName(name: string): Command | undefined {
-  foreign ??= new Map(
-    languages().flatMap(language =>
-      commands.flatMap(command => {
-        const found = words(language).find(`name-${command.name}`);
-        return found === undefined ? [] : [[found, command] as const];
-      }),
-    ),
-  );
-  return foreign.get(name);
-}
-
-/**
- * The plain message that a command stands for; undefined for one that is not ours.
- * @param language of the person's app, "de" or "de-AT": the message is in it where there are words for it
- */
-export function commandMessage(name: string, rest: string, language?: string): string | undefined {
+/** The plain message that a command stands for; undefined for one that is not ours. */
+export function commandMessage(name: string, rest: string): string | undefined {
   const key = name.toLowerCase();
-  if (key === 'start') return commandMessage(links.has(rest) ? rest : 'help', '', language);
-  const command = byName.get(key) ?? byForeignName(key);
+  if (key === 'start') return commandMessage(links.has(rest) ? rest : 'help', '');
+  const command = byName.get(key);
   if (command === undefined) return undefined;
-  const { find } = words(language?.slice(0, 2));
-  if (rest === '')
-    return (
-      find(`say-${command.name}`) ?? (command.bare === 'help' ? find('say-help') : undefined) ?? command.bare
-    );
-  const { withRest } = command;
+  const { bare, withRest } = command;
+  if (rest === '') return bare;
   if (withRest === undefined) return rest;
-  if (!withRest.includes('{rest}')) return commandMessage(name, '', language);
-  return find(`say-${command.name}-is`, { rest }) ?? withRest.replace('{rest}', () => rest);
+  return withRest.includes('{rest}') ? withRest.replace('{rest}', () => rest) : bare;
 }
 
-/** A menu as the Bot API takes it, in a language. */
-export const menuOf = (menu: Menu, language = 'en'): { command: string; description: string }[] => {
-  const { find } = words(language);
-  return commands
+/** A menu as the Bot API takes it. */
+export const menuOf = (menu: Menu): { command: string; description: string }[] =>
+  commands
     .filter(command => command.menus.includes(menu))
-    .map(({ name, says }) => ({
-      command: find(`name-${name}`) ?? name,
-      description: find(`about-${name}`) ?? says,
-    }));
-};
+    .map(({ name, says }) => ({ command: name, description: says }));

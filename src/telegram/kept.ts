@@ -16,8 +16,6 @@ export interface Kept {
   /** Works the answer out once more for them. */
   readonly again: NonNullable<Answer['again']>;
   readonly next: readonly string[];
-  /** The language it is in: "de". */
-  readonly language: string;
   /** Whether a button offers to make it closer by a place. */
   readonly lacksPlace?: boolean;
 }

@@ -2,8 +2,7 @@ import { keyboard } from './buttons.ts';
 import { captionLimit } from './caption.ts';
 import type { Reply } from './deliver.ts';
 import { say } from './say.ts';
-import { hasWorking, languageOf, type Thought } from './think.ts';
-import { labelsIn } from './words.ts';
+import { hasWorking, type Thought } from './think.ts';
 
 /** Questions whose answer people would rather look at. */
 const pictured = new Set(['trip']);
@@ -37,6 +36,6 @@ export function lay(
     hasPicture: answer.chart !== undefined && chart === undefined,
     lacksPlace: lacksPlace(thought),
   };
-  const buttons = keyboard(said.text, asker, answer.next, extras, labelsIn(languageOf(thought)));
+  const buttons = keyboard(said.text, asker, answer.next, extras);
   return { said, ...(buttons && { buttons }), ...(chart && { chart }) };
 }

@@ -4,9 +4,8 @@ import type { Room } from './deliver.ts';
 import { isAnonymousAdmin } from './people.ts';
 import { say } from './say.ts';
 import { placeOf, type Sent } from './send.ts';
-import { words } from './words.ts';
 
-const off = /^(off|no|none|text|aus|nein|non|sans|sin)$/i;
+const off = /^(off|no|none|text)$/i;
 
 /** Whether a message stands for the command that sets pictures. */
 export const isPicturesWish = (text: string): boolean =>
@@ -18,17 +17,16 @@ export async function setPictures(room: Room, message: Message, text: string): P
   const chat = message.chat.id;
   const place = placeOf(message);
   const { memory, revision } = await store.load(String(chat));
-  const { say: inWords } = words(memory.settings.language ?? message.from?.language_code?.slice(0, 2));
   const isSure = message.chat.type === 'private' || isAnonymousAdmin(message);
   if (!isSure && !(await room.admins.has(chat, message.from?.id ?? 0)))
     return room.sender.send(place, {
-      said: say(inWords('only-admin', 'Only an admin can set that for the group.')),
+      said: say('Only an admin can set that for the group.'),
     });
   const rest = text.slice(picturesMessage.length).trim();
   const pictures = rest === '' ? memory.settings.pictures === false : !off.test(rest);
   await store.save(String(chat), { ...memory, settings: { ...memory.settings, pictures } }, revision);
   const line = pictures
-    ? inWords('pictures-on', 'Done: trips come with a picture again.')
-    : inWords('pictures-off', 'Done: only words here. “/pictures on” brings the pictures back.');
+    ? 'Done: trips come with a picture again.'
+    : 'Done: only words here. “/pictures on” brings the pictures back.';
   return room.sender.send(place, { said: say(line) });
 }

@@ -9,7 +9,6 @@ import { askOf, keptOf } from './respond.ts';
 import { placeOf, type Sent } from './send.ts';
 import { askPlace, showPicture, showWorking } from './show.ts';
 import { think } from './think.ts';
-import { words } from './words.ts';
 
 /** The short notes over the chat that only the one who pressed sees (at most 200 characters). */
 export const toasts = {
@@ -27,14 +26,11 @@ export async function press(
   update: number,
   query: CallbackQuery,
 ): Promise<Sent | undefined> {
-  const { say } = words(query.from.language_code?.slice(0, 2));
   const reply = (toast?: keyof typeof toasts) =>
-    api
-      .answerCallbackQuery(query.id, toast ? { text: say(`toast-${toast}`, toasts[toast]) } : {})
-      .catch(error => {
-        // Too late is no fault: after a restart the press may be minutes old.
-        room.deps.log.debug({ err: error }, 'a press could not be answered');
-      });
+    api.answerCallbackQuery(query.id, toast ? { text: toasts[toast] } : {}).catch(error => {
+      // Too late is no fault: after a restart the press may be minutes old.
+      room.deps.log.debug({ err: error }, 'a press could not be answered');
+    });
   const button = query.data === undefined ? undefined : readButton(query.data);
   if (button === undefined) return void (await reply('old'));
   const message = query.message;

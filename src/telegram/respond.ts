@@ -6,7 +6,7 @@ import { lacksPlace, lay } from './lay.ts';
 import { isAnonymousAdmin } from './people.ts';
 import { placeOf, type Sent } from './send.ts';
 import type { Question } from './sort.ts';
-import { type Ask, hasWorking, isForgotten, languageOf, type Thought } from './think.ts';
+import { type Ask, hasWorking, isForgotten, type Thought } from './think.ts';
 
 /** An edit of a question that was never answered counts for two minutes: it may only now be addressed. */
 const lateAddressSec = 120;
@@ -48,7 +48,6 @@ export const keptOf = (thought: Thought, answerId: number, question: string, rep
   hasPicture: reply.chart === undefined && thought.answer.chart !== undefined,
   again: thought.answer.again ?? (() => thought.answer),
   next: thought.answer.next,
-  language: languageOf(thought),
   lacksPlace: lacksPlace(thought),
 });
 

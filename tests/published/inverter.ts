@@ -1,8 +1,8 @@
+import { applianceOf } from '#catalog/appliances.ts';
 import { batteryCurrentA, loadedVoltage } from '#engine/inverter/check.ts';
 import { inverterEfficiency } from '#engine/inverter/efficiency.ts';
 import { batteryCurrent, idleUse, partLoadEfficiency, startingPower } from '#engine/inverter/rules.ts';
 import { throughWatts } from '#engine/inverter/watts.ts';
-import { applianceOf } from '#engine/loads/tables.ts';
 import { run } from '#rule/rule.ts';
 import type { Row } from './row.ts';
 

@@ -1,9 +1,9 @@
+import { applianceOf } from '#catalog/appliances.ts';
 import { solveFor } from '#engine/explore.ts';
 import { dutyAt, dutyAt25 } from '#engine/loads/duty.ts';
 import { boilEnergyWh, heatingEfficiency } from '#engine/loads/heating.ts';
 import { dailyUseAh, runningCurrentA, type Use, usePerLoad } from '#engine/loads/model.ts';
 import { dailyEnergy } from '#engine/loads/rules.ts';
-import { applianceOf } from '#engine/loads/tables.ts';
 import type { Load } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import type { Row } from './row.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { correct, type MergeMode, mergeFacts, removeFrom } from '#rig/merge.ts';
-import type { Facts, Load } from '#rig/rig.ts';
+import type { Facts, Load, Stated } from '#rig/rig.ts';
 
 const fridge: Load = { name: 'fridge', count: 1, currentA: 1.2, supply: 'dc' };
 const light: Load = { name: 'light', count: 2, powerW: 6, hoursPerDay: 5, supply: 'dc' };
@@ -12,7 +12,7 @@ const rig: Facts = {
   inverter: { powerW: 1000, wave: 'pure-sine' },
 };
 
-const cases: { name: string; mode: MergeMode; said: Facts; becomes: Facts }[] = [
+const cases: { name: string; mode: MergeMode; said: Stated; becomes: Stated }[] = [
   {
     name: 'lithium, told without a size, colours the battery known',
     mode: 'change',
@@ -55,6 +55,30 @@ const cases: { name: string; mode: MergeMode; said: Facts; becomes: Facts }[] = 
     becomes: { solar: [{ count: 1, powerW: 160, controller: 'pwm' }] },
   },
   {
+    name: 'the volts on its label are told of the panel known',
+    mode: 'change',
+    said: { solar: [{ openCircuitV: 24.6 }] },
+    becomes: { solar: [{ count: 1, powerW: 160, controller: 'mppt', openCircuitV: 24.6 }] },
+  },
+  {
+    name: 'a limit and an age, told later, join the battery known',
+    mode: 'state',
+    said: { batteries: [{ maxCurrentA: 100, ageYears: 6 }] },
+    becomes: { batteries: [{ count: 1, capacityAh: 100, chemistry: 'agm', maxCurrentA: 100, ageYears: 6 }] },
+  },
+  {
+    name: 'one single use takes the place of hours a day',
+    mode: 'state',
+    said: { loads: [{ name: 'light', hoursOnce: 2 }] },
+    becomes: { loads: [fridge, { name: 'light', count: 2, powerW: 6, hoursOnce: 2, supply: 'dc' }] },
+  },
+  {
+    name: 'a thing named without figures keeps all that is known of it',
+    mode: 'state',
+    said: { loads: [{ name: 'lights' }] },
+    becomes: { loads: [fridge, { ...light, name: 'lights' }] },
+  },
+  {
     name: 'a bigger inverter is still pure sine',
     mode: 'change',
     said: { inverter: { powerW: 2000 } },
@@ -81,12 +105,37 @@ describe('new facts meet old ones', () => {
   });
 });
 
+describe('one thing told in two ways: the later one counts', () => {
+  test.each<[string, Stated, Stated, Stated]>([
+    [
+      'a plan after hours a day',
+      { drivingHoursPerDay: 2 },
+      { days: [{ drivingH: 3 }] },
+      { days: [{ drivingH: 3 }] },
+    ],
+    [
+      'hours a day after a plan',
+      { days: [{ drivingH: 3 }] },
+      { drivingHoursPerDay: 2 },
+      { drivingHoursPerDay: 2 },
+    ],
+    ['Ah left after Ah used', { chargeUsedAh: 40 }, { chargeLeftAh: 55 }, { chargeLeftAh: 55 }],
+    ['an hour after a span', { durationH: 72 }, { until: '7am' }, { until: '7am' }],
+    [
+      'other facts stay',
+      { fuseA: 30, netCurrentA: -3 },
+      { chargeUsedAh: 40 },
+      { fuseA: 30, netCurrentA: -3, chargeUsedAh: 40 },
+    ],
+  ])('%s', (_name, old, said, becomes) => expect(mergeFacts(old, said)).toEqual(becomes));
+});
+
 describe('taking out', () => {
   test.each([
-    ['lights', (f: Facts) => expect(f.loads).toEqual([fridge])],
-    ['solar', (f: Facts) => expect(f.solar).toBeUndefined()],
-    ['dcdc', (f: Facts) => expect(f.chargers).toEqual([])],
-    ['toaster', (f: Facts) => expect(f).toEqual(rig)],
+    ['lights', (f: Stated) => expect(f.loads).toEqual([fridge])],
+    ['solar', (f: Stated) => expect(f.solar).toBeUndefined()],
+    ['dcdc', (f: Stated) => expect(f.chargers).toEqual([])],
+    ['toaster', (f: Stated) => expect(f).toEqual(rig)],
   ])('%s', (name, check) => check(removeFrom(rig, [name])));
 });
 

@@ -41,11 +41,6 @@ describe('a shared location', () => {
     });
     expect(darwin.text?.split('\n')[0]).toBe(bare.answers()[0]?.text?.split('\n')[0]);
   });
-  test('is told in the language of the talk', async () => {
-    await ask('wie viel bringen 160W solar im Juli?');
-    const answer = await ask(undefined, { location: dubbo });
-    expect(answer.text).toContain('Gemerkt: Sonne bei 32,2° S, 148,6° O, nächste Stadt Dubbo');
-  });
   test('far from any town of its name has no name in the answer', async () => {
     await ask('what will 160W of solar make in Darwin in june?');
     const answer = await ask(undefined, { location: { latitude: -24.9, longitude: 129.2 } });

@@ -121,13 +121,6 @@ describe('an answer that can be drawn', () => {
     expect(labels(answer)).not.toContain('Picture');
     expect(labels(answer)).not.toContain('Show working');
   });
-  test('in German has German buttons, and its own words below the picture', async () => {
-    const { answer } = await ask('/strom wie lange hält eine 100Ah AGM mit einer Kühlbox, die 1,5A zieht?');
-    expect(labels(answer)).toEqual(expect.arrayContaining(['Rechenweg zeigen', 'Bild']));
-    expect(labels(answer)).not.toContain('zeig den Rechenweg');
-    await tap(answer, 'Bild');
-    expect(s.world.sent('sendPhoto')[0]?.caption).toBe(answer.text);
-  });
   test('is for the asker, or an admin', async () => {
     const { answer } = await ask(runTime);
     await tap(answer, 'Picture', kim);

@@ -1,6 +1,6 @@
 import type { Verdict } from '#answer/answer.ts';
+import { applianceOf } from '#catalog/appliances.ts';
 import { inputFactorOf } from '#engine/loads/reading.ts';
-import { applianceOf } from '#engine/loads/tables.ts';
 import { decimals } from '#quantity/round.ts';
 import type { Load } from '#rig/rig.ts';
 import { type Dispute, type Subject, weigh } from '../dispute.ts';

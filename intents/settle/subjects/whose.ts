@@ -1,18 +1,21 @@
 import { exploreRunTime } from '#engine/loads/lasting.ts';
 import { plain } from '#quantity/round.ts';
-import type { Rig } from '#rig/rig.ts';
+import type { Facts } from '#rig/rig.ts';
+import { factsOf } from '../../facts.ts';
 import { hasUse, useOf } from '../../use.ts';
 import type { Dispute, Subject } from '../dispute.ts';
 import { bankIn } from './use.ts';
 
-const isWhole = (rig: Rig): boolean => bankIn(rig) !== undefined && hasUse(rig);
+const isWhole = (rig: Facts): boolean => bankIn(rig) !== undefined && hasUse(rig);
 
 /** The rigs of people that can be compared, by owner. */
-const rivals = (d: Dispute): (readonly [owner: string, rig: Rig])[] =>
-  Object.entries(d.rigs).filter(([, rig]) => isWhole(rig));
+const rivals = (d: Dispute): (readonly [owner: string, rig: Facts])[] =>
+  Object.entries(d.rigs)
+    .map(([owner, rig]) => [owner, factsOf(rig)] as const)
+    .filter(([, rig]) => isWhole(rig));
 
 /** How long (h) a rig lasts on what its battery holds. */
-function lasts(rig: Rig, mainsV: number) {
+function lasts(rig: Facts, mainsV: number) {
   const bank = bankIn(rig)!;
   return exploreRunTime({ bank, use: useOf(rig, bank.voltageV, mainsV) });
 }

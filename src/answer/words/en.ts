@@ -22,6 +22,8 @@ export const cautions = {
     "A medical device needs a fallback that doesn't hang on one battery; ask its maker or your clinic.",
   'starter-reserve':
     'The starter battery is for starting: keep a jump pack handy, and fit a second battery for camp loads.',
+  'high-dc':
+    "Above about 60 V of direct current a touch can hurt and an arc doesn't go out: cover the panels while you connect them, and have it checked by a licensed person.",
   surge: 'Motors and compressors can draw several times their rating for a moment when they start.',
   'alternator-share':
     'That is a big share of most alternators: check its rating, and that it keeps cool at idle.',
@@ -40,6 +42,10 @@ export const assumptionLabels: Readonly<Record<string, string>> = {
   chargeEfficiency: 'charge that stays in',
   inverterEfficiency: 'inverter efficiency',
   timeConstant: 'time constant of the last part',
+  openCircuitVoltage: 'open-circuit volts of a panel',
+  coldRise: 'volts in the cold against the label',
+  fullPowerShare: 'volts at full power against open circuit',
+  chargingVoltage: 'battery while charging',
   fullAt: 'full at',
   stateOfCharge: 'charged to',
   chargerOutput: 'share of its rating the charger gives',

@@ -15,6 +15,10 @@ export interface Bank {
   /** How many stand in series in one string. */
   readonly inSeries?: number;
   readonly stateOfChargePercent?: number;
+  /** The most it may give as told (BMS, maker's limit), A; batteries in parallel add up. */
+  readonly maxCurrentA?: number;
+  /** Of the oldest one told, years. */
+  readonly ageYears?: number;
 }
 
 /** Nominal volts of one battery as told ("12 V", "24 V", "6 V", "3.2 V"), by chemistry: 12 means 12.8 for lithium. */
@@ -66,6 +70,18 @@ function seriesOf(blocks: readonly Block[], arrangement?: 'parallel' | 'series',
   return fits ? wanted : arrangement === 'series' ? blocks.length : 1;
 }
 
+/** The limit of all together: strings in parallel share the current, and one whose limit isn't told adds nothing. */
+function toldLimit(used: readonly Battery[], strings: number): Pick<Bank, 'maxCurrentA'> {
+  const told = used.flatMap(b => (b.maxCurrentA === undefined ? [] : [b.maxCurrentA]));
+  if (told.length === 0) return {};
+  return { maxCurrentA: used.length === 1 ? told[0]! * strings : Math.min(...told) * told.length };
+}
+
+function toldAge(used: readonly Battery[]): Pick<Bank, 'ageYears'> {
+  const told = used.flatMap(b => (b.ageYears === undefined ? [] : [b.ageYears]));
+  return told.length === 0 ? {} : { ageYears: Math.max(...told) };
+}
+
 /**
  * Joins batteries: in parallel Ah add, in series volts add and the smallest capacity counts.
  * A starter battery is left out where there is another. Without any Ah or Wh there is no bank.
@@ -98,5 +114,7 @@ export function bankOf(
     count: blocks.length,
     inSeries,
     stateOfChargePercent: used.find(b => b.stateOfChargePercent !== undefined)?.stateOfChargePercent,
+    ...toldLimit(used, blocks.length / inSeries),
+    ...toldAge(used),
   };
 }

@@ -24,8 +24,8 @@ export function chargeRateC(bank: Pick<Bank, 'chemistry'>, temperatureC = 25): n
 export function limitsOf(bank: Bank, temperatureC = 25): Limits {
   const row = chemistryRow(bank.chemistry);
   return {
-    dischargeA: row.dischargeC * bank.capacityAh,
-    surgeA: row.surgeC * bank.capacityAh,
+    dischargeA: bank.maxCurrentA ?? row.dischargeC * bank.capacityAh,
+    surgeA: Math.max(row.surgeC * bank.capacityAh, bank.maxCurrentA ?? 0),
     chargeA: chargeRateC(bank, temperatureC) * bank.capacityAh,
   };
 }

@@ -6,12 +6,27 @@ import type { Bank } from './bank.ts';
 import { lithiumColdFactor, rateFactor, usableCapacity } from './rules.ts';
 import { chemistryRow, leadAcidCapacityByTemperature } from './tables.ts';
 
+/** Capacity lost a year, likely, at most and at least: common practice for leisure use. */
+const lostAYear = { lead: [0.04, 0.08, 0.01], lfp: [0.02, 0.03, 0.01] } as const;
+/** No battery in use has less left than this. */
+const leastShare = 0.3;
+
+/** Share of its capacity that it still has, by the years told. */
+function ageAssumption({ chemistry, ageYears }: Pick<Bank, 'chemistry' | 'ageYears'>): Assumption {
+  if (ageYears === undefined)
+    return { name: 'age', value: 1, low: 0.9, high: 1, unit: '', why: 'healthy; an old one holds less' };
+  const [value, low, high] = lostAYear[chemistry === 'lfp' ? 'lfp' : 'lead'].map(lost =>
+    Math.max(leastShare, 1 - lost * ageYears),
+  ) as [number, number, number];
+  return { name: 'age', value, low, high, unit: '', why: `${ageYears} years old, common practice` };
+}
+
 /**
  * What has to be taken for granted of a bank: how deep it may go, its Peukert exponent, its age.
  * A depth that the person said (percent) is taken as said.
  */
 export function bankAssumptions(
-  bank: Pick<Bank, 'chemistry' | 'isChemistryAssumed'>,
+  bank: Pick<Bank, 'chemistry' | 'isChemistryAssumed' | 'ageYears'>,
   depthPercent?: number,
 ): Assumption[] {
   const row = chemistryRow(bank.chemistry);
@@ -36,7 +51,7 @@ export function bankAssumptions(
       unit: '',
       why: `${row.name}, textbook range`,
     },
-    { name: 'age', value: 1, low: 0.9, high: 1, unit: '', why: 'healthy; an old one holds less' },
+    ageAssumption(bank),
   ];
 }
 

@@ -1,3 +1,4 @@
+import { applianceOf } from '#catalog/appliances.ts';
 import type { Assumption } from '#quantity/range.ts';
 import type { Facts } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
@@ -9,7 +10,6 @@ import { batteryCurrentA, loadedVoltage } from '../inverter/check.ts';
 import { inverterEfficiency } from '../inverter/efficiency.ts';
 import { runningCurrentA, type Use, useAssumptions } from '../loads/model.ts';
 import { currentOfPower } from '../loads/rules.ts';
-import { applianceOf } from '../loads/tables.ts';
 import type { CircuitUse } from './tables.ts';
 
 /** What hangs on a cable or behind a fuse. */

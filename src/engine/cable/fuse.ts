@@ -7,7 +7,7 @@ import { bladeColours, fuseFactor, fuseSeries } from './tables.ts';
 /** A standard fuse. */
 export interface Fuse {
   readonly ratingA: number;
-  /** "blade", "bolt-down MIDI". */
+  /** "blade", "small bolt-down". */
   readonly series: string;
   /** Of a blade fuse. */
   readonly colour?: string;

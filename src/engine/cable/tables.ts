@@ -97,8 +97,8 @@ export type CircuitUse = keyof typeof dropLimits;
 /** Usual fuse ratings, A. Blade: ISO 8820-3 and its makers' range. Bolt-down: the usual strip and bolt series, ISO 8820-5 (from memory). */
 export const fuseSeries: readonly { readonly name: string; readonly ratingsA: readonly number[] }[] = [
   { name: 'blade', ratingsA: [1, 2, 3, 4, 5, 7.5, 10, 15, 20, 25, 30, 35, 40] },
-  { name: 'bolt-down MIDI', ratingsA: [30, 40, 50, 60, 70, 80, 100, 125, 150, 200] },
-  { name: 'bolt-down MEGA', ratingsA: [100, 125, 150, 175, 200, 225, 250, 300, 350, 400, 500] },
+  { name: 'small bolt-down', ratingsA: [30, 40, 50, 60, 70, 80, 100, 125, 150, 200] },
+  { name: 'large bolt-down', ratingsA: [100, 125, 150, 175, 200, 225, 250, 300, 350, 400, 500] },
 ];
 
 /** A fuse holds a continuous current of four fifths of its rating: 125 %. NEC practice (from memory). */

@@ -90,6 +90,8 @@ export function fitsBank(bank: Bank, currentA: number, temperatureC?: number): B
   const cutOut = cutOutV * blocks;
   const isOver = currentA > limitA;
   const isSag = sagToV < cutOut;
-  const isHopeless = currentA > Math.min(surgeA, 2 * limitA) || (isOver && isSag);
+  // A limit told in so many words is not to be passed, however short.
+  const isForbidden = bank.maxCurrentA !== undefined && isOver;
+  const isHopeless = isForbidden || currentA > Math.min(surgeA, 2 * limitA) || (isOver && isSag);
   return { fit: isHopeless ? 'no' : isOver || isSag ? 'tight' : 'yes', limitA, sagToV, cutOutV: cutOut };
 }

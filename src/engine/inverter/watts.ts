@@ -42,11 +42,15 @@ export function throughWatts(outlet: Outlet, values: Values, trace?: Trace): num
 /** Watts asked for while the one with the hardest start starts, the others running. */
 export function startingW(outlet: Outlet, values: Values, trace?: Trace): number {
   const P = throughWatts(outlet, values);
-  const motors = read(outlet).map(reading => ({
+  const motors = read(outlet).map(reading => {
     // Of several of a kind one starts at a time.
-    P_m: wattsOf(reading, outlet, values) / reading.load.count,
-    k_s: reading.row?.surge ?? 1,
-  }));
+    const P_m = wattsOf(reading, outlet, values) / reading.load.count;
+    const told = reading.load.startsPowerW;
+    return {
+      P_m,
+      k_s: told === undefined || P_m === 0 ? (reading.row?.surge ?? 1) : Math.max(1, told / P_m),
+    };
+  });
   const hardest = motors.reduce((a, b) => ((b.k_s - 1) * b.P_m > (a.k_s - 1) * a.P_m ? b : a), {
     P_m: 0,
     k_s: 1,

@@ -21,9 +21,9 @@ function ofLoad(reading: Reading, use: Use): Assumption[] {
     found.push({ name: `${key} running time`, value, low, high, unit: '', why });
   }
   if (load.currentA === undefined && load.powerW === undefined && row)
-    found.push(typical(`${key} power`, row.powerW, 'W', row.name));
+    found.push(typical(`${key} power`, row.powerW, 'W', row.id));
   if (!hasHours(load) && row && !runsOn(reading, use))
-    found.push(typical(`${key} hours a day`, row.hoursPerDay, 'h', row.name));
+    found.push(typical(`${key} hours a day`, row.hoursPerDay, 'h', row.id));
   const factor = inputFactorOf(load);
   if (factor && load.currentA === undefined) {
     const [low, value, high] = factor;

@@ -6,7 +6,7 @@ import type { Values } from '../explore.ts';
 import { idleUse } from '../inverter/rules.ts';
 import { currentOf, inputPowerW, inverterBehind } from './draw.ts';
 import { dutyAt, dutyAt25, idleShare } from './duty.ts';
-import { hasHours, isWhole, type Reading, read, runsOn, type Use } from './reading.ts';
+import { hasHours, isWhole, type Reading, read, runsOn, toldHours, type Use } from './reading.ts';
 import { dailyCharge } from './rules.ts';
 
 export { useAssumptions } from './assume.ts';
@@ -16,7 +16,7 @@ export type { Use } from './reading.ts';
 /** Hours a day (h) that a load is on: as told, else typical, else all day. */
 function hoursOn(reading: Reading, use: Use, values: Values): number {
   const { load, key, row } = reading;
-  if (hasHours(load)) return load.hoursPerDay ?? load.minutesPerDay! / 60;
+  if (hasHours(load)) return toldHours(load)!;
   return row && !runsOn(reading, use) ? (values[`${key} hours a day`] ?? row.hoursPerDay[1]) : 24;
 }
 

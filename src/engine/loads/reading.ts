@@ -1,6 +1,6 @@
+import { type Appliance, applianceOf } from '#catalog/appliances.ts';
 import type { Load } from '#rig/rig.ts';
 import { averageCurrentLimitA } from './duty.ts';
-import { type Appliance, applianceOf } from './tables.ts';
 
 /** The loads of a question, and what else bears on a day's use. */
 export interface Use {
@@ -64,7 +64,11 @@ export const isWhole = (load: Load): boolean =>
   load.energyWhPerDay !== undefined || load.chargeAhPerDay !== undefined;
 
 export const hasHours = (load: Load): boolean =>
-  load.hoursPerDay !== undefined || load.minutesPerDay !== undefined;
+  load.hoursPerDay !== undefined || load.minutesPerDay !== undefined || load.hoursOnce !== undefined;
+
+/** Hours that it runs a day as told, h; one single use counts for the day that it is in. */
+export const toldHours = ({ hoursPerDay, minutesPerDay, hoursOnce }: Load): number | undefined =>
+  hoursPerDay ?? (minutesPerDay === undefined ? hoursOnce && Math.min(24, hoursOnce) : minutesPerDay / 60);
 
 /** A load alone without hours runs on and on; among others it has the typical hours of its kind. */
 export function runsOn({ load, row, cycles }: Reading, use: Use): boolean {

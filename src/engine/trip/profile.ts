@@ -1,8 +1,8 @@
+import { applianceOf } from '#catalog/appliances.ts';
 import type { Load } from '#rig/rig.ts';
 import { dutyAt, dutyAt25 } from '../loads/duty.ts';
 import type { Day } from '../loads/model.ts';
-import { applianceOf } from '../loads/tables.ts';
-import { dailySwing, eveningHour, switchedOnAt } from './tables.ts';
+import { dailySwing, eveningHour } from './tables.ts';
 
 /** Hours of a day. */
 export const dayHours = 24;
@@ -36,7 +36,7 @@ export function coolerShares(setPointC: number, meanC: number): readonly number[
 function sharesFor(load: Load, hours: number, meanC: number): readonly number[] {
   const row = applianceOf(load.name);
   if (row?.setPointC !== undefined) return coolerShares(row.setPointC, meanC);
-  return sharesOf(switchedOnAt[row?.name ?? ''] ?? [eveningHour], hours);
+  return sharesOf(row?.switchedOnAt ?? [eveningHour], hours);
 }
 
 /**

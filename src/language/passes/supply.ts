@@ -1,3 +1,4 @@
+import { isAlwaysOn } from '#catalog/appliances.ts';
 import { type State, type Thing, textAt, wordAt } from '../state.ts';
 import { list } from '../words/list.ts';
 
@@ -72,7 +73,7 @@ function ofInverter(state: State, inverter: Thing, loads: readonly Thing[]): voi
       !state.things.some(one => one.kind === 'solar'))
   )
     for (const one of next.length > 0 ? next : before)
-      if (one.powerW > 0 && !one.appliance?.isAlwaysOn) one.isAc = true;
+      if (one.powerW > 0 && !isAlwaysOn(one.appliance)) one.isAc = true;
 }
 
 const isJoined = (state: State, a: Thing, b: Thing): boolean => {

@@ -1,16 +1,25 @@
+import { things as catalogued, isAlwaysOn, type Named } from '#catalog/appliances.ts';
+import { gear } from '#catalog/gear-table.ts';
 import { Lexicon } from '../lexicon.ts';
-import { markKnown, quantityAt, type State, type Thing, textAt, thing, wordAt } from '../state.ts';
-import { type Appliance, appliances } from '../words/en/appliances.ts';
+import {
+  markKnown,
+  type NamedGear,
+  quantityAt,
+  type State,
+  type Thing,
+  textAt,
+  thing,
+  wordAt,
+} from '../state.ts';
 import { genericNouns, plainWords, weakNames } from '../words/en/common.ts';
-import { type Gear, gear } from '../words/en/gear.ts';
 import { modifiers as modifierRows } from '../words/en/modifiers.ts';
 import { list } from '../words/list.ts';
 import { cueLexicon } from './cues.ts';
 
 interface Entry {
   readonly name: string;
-  readonly appliance?: Appliance;
-  readonly gear?: Gear;
+  readonly appliance?: Named;
+  readonly gear?: NamedGear;
 }
 
 /** Plural of a noun phrase's last word: "battery" → "batteries", "torch" → "torches". */
@@ -20,8 +29,10 @@ export function plural(name: string): string {
 }
 
 export const thingLexicon = new Lexicon<Entry>();
-for (const row of appliances) for (const name of row.names) addBoth(name, { name, appliance: row });
-for (const row of gear) for (const name of row.names) addBoth(name, { name, gear: row });
+for (const row of catalogued)
+  for (const name of [row.id, ...row.names]) addBoth(name, { name, appliance: row });
+for (const row of gear satisfies readonly NamedGear[])
+  for (const name of row.names) addBoth(name, { name, gear: row });
 
 function addBoth(name: string, entry: Entry): void {
   thingLexicon.add(name, entry);
@@ -95,7 +106,7 @@ function isVerb(state: State, at: number, entry: Entry): boolean {
     return !/^(is|has|s|bank|batt|gets|was|=|:)$/.test(textAt(state, at + 1)) && !quantityAt(state, at - 1);
   if (entry.name === 'starter' || entry.name === 'array') return false;
   // "the fridge draws 5 A when the compressor is on": a part of it.
-  if (entry.name === 'compressor' && state.things.some(one => one.appliance?.isAlwaysOn)) return true;
+  if (entry.name === 'compressor' && state.things.some(one => isAlwaysOn(one.appliance))) return true;
   return weakNames.has(entry.name) && articles.has(before);
 }
 

@@ -1,3 +1,4 @@
+import { isAlwaysOn } from '#catalog/appliances.ts';
 import { type Quantity, type State, type Thing, textAt, wordAt } from '../state.ts';
 import { list } from '../words/list.ts';
 
@@ -23,13 +24,13 @@ export function ownersOf(
     // "10 min pump" goes before its thing only where nothing else waits for a time.
     if (!last || hasTime(last) || state.segments[quantity.at - 1] !== segment) return [after];
   }
-  if (last && !hasTime(last) && (!last.appliance?.isAlwaysOn || isDirect(state, last, quantity)))
+  if (last && !hasTime(last) && (!isAlwaysOn(last.appliance) || isDirect(state, last, quantity)))
     return isOwnPart(state, quantity) || isApart(state, last, quantity)
       ? group(state, before, quantity)
       : [last];
   if (before.length > 0) {
-    const free = before.findLast(one => !hasTime(one) && !one.appliance?.isAlwaysOn);
-    if (free && free === before.findLast(one => !one.appliance?.isAlwaysOn)) return [free];
+    const free = before.findLast(one => !hasTime(one) && !isAlwaysOn(one.appliance));
+    if (free && free === before.findLast(one => !isAlwaysOn(one.appliance))) return [free];
     if (
       last &&
       !hasTime(last) &&
@@ -80,7 +81,7 @@ function group(state: State, before: readonly Thing[], quantity: Quantity): Thin
     const one = before[i]!;
     if (hasTime(one) || state.sentences[one.at] !== state.sentences[quantity.at]) break;
     if (found.length > 0 && !isJoined(state, one, until)) break;
-    if (!one.appliance?.isAlwaysOn || found.length === 0) found.push(one);
+    if (!isAlwaysOn(one.appliance) || found.length === 0) found.push(one);
     until = one.at;
   }
   return found;

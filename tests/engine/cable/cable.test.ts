@@ -131,7 +131,7 @@ describe('the fuse', () => {
     expect(next).toEqual([5, 10, 15, 20, 25, 35, 60, 250]);
     expect(fuseFor(450).ratingA).toBe(600);
     expect(fuseFor(12)).toMatchObject({ series: 'blade', colour: 'blue' });
-    expect(fuseFor(47.4).series).toBe('bolt-down MIDI');
+    expect(fuseFor(47.4).series).toBe('small bolt-down');
   });
 
   test('a cable too thin has to grow: the fuse is not made to fit the load', () => {

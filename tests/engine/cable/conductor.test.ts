@@ -127,7 +127,7 @@ describe('edges of a fuse', () => {
     expect(fuseFor(401).ratingA).toBe(600);
     expect(fuseFor(32).colour).toBeUndefined();
     expect(fuseFor(24)).toEqual({ ratingA: 30, series: 'blade', colour: 'green' });
-    expect(fuseFor(48)).toEqual({ ratingA: 60, series: 'bolt-down MIDI', colour: undefined });
+    expect(fuseFor(48)).toEqual({ ratingA: 60, series: 'small bolt-down', colour: undefined });
     expect(fuseFor(500).series).toBe('bolt-down');
     const area = areaOfGauge(14) * (1 + 1e-9);
     expect(largestFuseOn(area)!.ratingA).toBe(20);

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { applianceOf } from '#catalog/appliances.ts';
 import { bankOf } from '#engine/battery/bank.ts';
 import { partLoadEfficiency } from '#engine/inverter/rules.ts';
 import { convertKind } from '#engine/loads/convert.ts';
@@ -15,7 +16,6 @@ import {
 } from '#engine/loads/model.ts';
 import { chargeOver } from '#engine/loads/over.ts';
 import { coolingReading, inputFactorOf, read } from '#engine/loads/reading.ts';
-import { applianceOf } from '#engine/loads/tables.ts';
 import type { Load } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import { Trace } from '#rule/trace.ts';
@@ -200,11 +200,11 @@ describe('how a draw was meant', () => {
   });
 
   test('names a little off', () => {
-    expect(applianceOf('fridge-freezer')?.name).toBe('fridge');
-    expect(applianceOf('  fridge')?.name).toBe('fridge');
-    expect(applianceOf('fridges')?.name).toBe('fridge');
-    expect(applianceOf('my  big   fan')?.name).toBe('fan');
-    expect(applianceOf('gas')?.name).toBeUndefined();
+    expect(applianceOf('fridge-freezer')?.id).toBe('fridge');
+    expect(applianceOf('  fridge')?.id).toBe('fridge');
+    expect(applianceOf('fridges')?.id).toBe('fridge');
+    expect(applianceOf('my  big   fan')?.id).toBe('fan');
+    expect(applianceOf('gas')?.id).toBeUndefined();
   });
 });
 

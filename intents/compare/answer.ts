@@ -1,0 +1,110 @@
+import type { Figure } from '#answer/answer.ts';
+import type { Reply } from '#answer/reply.ts';
+import { duration, sentence } from '#answer/say.ts';
+import type { Range } from '#quantity/range.ts';
+import { plain } from '#quantity/round.ts';
+import type { Facts } from '#rig/rig.ts';
+import { loadCautions } from '../cautions.ts';
+import { describeBattery, describeCharger, describeLoad } from '../describe.ts';
+import { figure, reasons } from '../figures.ts';
+import type { Comparison, Measured } from './compute.ts';
+import type { Measure, Names } from './sides.ts';
+
+/** What the sides are called. */
+export const names: Names = {
+  battery: describeBattery,
+  panel: ({ count, powerW }) => `${count > 1 ? `${count} × ` : ''}${plain(powerW ?? 0)} W of panel`,
+  charger: describeCharger,
+  load: describeLoad,
+};
+
+const amount = (measure: Measure, value: number, { brings }: Pick<Measured, 'brings'>): string => {
+  if (measure === 'runTime' || measure === 'chargeTime') return duration(value);
+  const ah = `about ${plain(value)} Ah`;
+  if (brings === 'battery') return `${ah} once, from full`;
+  if (measure === 'usableCapacity') return ah;
+  return `${ah} a day`;
+};
+
+const does: Readonly<Record<Measure, string>> = {
+  runTime: 'lasts',
+  usableCapacity: 'has',
+  dailyYield: 'makes',
+  chargeTime: 'takes',
+  dailyUse: 'uses',
+  gain: 'brings',
+};
+const better: Readonly<Record<Measure, string>> = {
+  runTime: 'lasts longer',
+  usableCapacity: 'has more to use',
+  dailyYield: 'makes more',
+  chargeTime: 'is quicker',
+  dailyUse: 'uses less',
+  gain: 'brings more',
+};
+/** Sides nearer than this are alike for people. */
+const alikeShare = 0.05;
+
+const rangeOf = ({ found }: Measured): Range => found.figures.figure;
+
+function headline({ measure, ranked }: Comparison): string {
+  const [first, second] = ranked as [Measured, Measured];
+  const [a, b] = [rangeOf(first).value, rangeOf(second).value];
+  const of = (side: Measured): string => amount(measure, rangeOf(side).value, side);
+  if (!Number.isFinite(a) && measure === 'chargeTime')
+    return 'Neither: lithium must not be charged below freezing. Warm it to 5–10 °C first, or wait.';
+  if (a === b || Math.abs(a - b) <= alikeShare * Math.max(Math.abs(a), Math.abs(b)))
+    return `Much the same: ${first.name} ${of(first)}, ${second.name} ${of(second)}.`;
+  if (first.brings === 'battery' || second.brings === 'battery') {
+    const [panel, battery] = first.brings === 'battery' ? [second, first] : [first, second];
+    const days = rangeOf(battery).value / Math.max(rangeOf(panel).value, 1e-9);
+    return days < 1
+      ? `${sentence(panel.name)}, from the first day.`
+      : `For more than ${duration(Math.max(24, days * 24))} away ${panel.name}, for less ${battery.name}.`;
+  }
+  return `${sentence(first.name)} ${better[measure]}: ${of(first)}, against ${of(second)} for ${second.name}.`;
+}
+
+/** The figures by the side's place in the message, and under its chemistry where batteries of two kinds stand. */
+function figuresOf({ measure, unit, sides, difference }: Comparison): Record<string, Figure> {
+  const key = measure === 'gain' ? 'dailyGain' : measure;
+  const numbered = sides.map((side, i) => [`${key}${i + 1}`, figure(rangeOf(side), unit)] as const);
+  const kinds = sides.flatMap(side =>
+    measure === 'usableCapacity' && side.chemistry
+      ? [[`usableCapacity${sentence(side.chemistry).replace('-', '')}`, figure(rangeOf(side), unit)] as const]
+      : [],
+  );
+  const isKnown = Number.isFinite(difference.value);
+  return {
+    ...Object.fromEntries([...numbered, ...kinds].filter(([, { value }]) => Number.isFinite(value))),
+    ...(isKnown && { difference: figure(difference, unit) }),
+  };
+}
+
+/** The figure of each side, the better first, and the difference. */
+export function answerComparison(facts: Facts, comparison: Comparison): Reply {
+  const { measure, ranked, difference, unit } = comparison;
+  const isTime = unit === 'h';
+  const between = isTime ? duration(difference.value).replace('about ', '') : `${plain(difference.value)} Ah`;
+  const isOnce = ranked.some(({ brings }) => brings === 'battery');
+  const others = (isOnce ? ranked : ranked.slice(2)).map(
+    side => `${sentence(side.name)} ${does[measure]} ${amount(measure, rangeOf(side).value, side)}.`,
+  );
+  return {
+    headline: headline(comparison),
+    lines: [
+      measure === 'gain' || !Number.isFinite(difference.value) ? '' : `The difference is about ${between}.`,
+      ...others,
+    ]
+      .filter(Boolean)
+      .slice(0, 3),
+    verdict: null,
+    figures: { ...figuresOf(comparison), better: { value: ranked[0]!.name } },
+    ...reasons(ranked[0]!.found),
+    cautions:
+      Number.isFinite(rangeOf(ranked[0]!).value) || measure !== 'chargeTime'
+        ? loadCautions(facts)
+        : ['lithium-cold'],
+    next: ['show the working'],
+  };
+}

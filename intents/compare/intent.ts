@@ -1,0 +1,49 @@
+import type { Facts } from '#rig/rig.ts';
+import type { Intent } from '../intent.ts';
+import { needs } from '../needs.ts';
+import { sunFacts } from '../sun.ts';
+import { hasUse } from '../use.ts';
+import { answerComparison, names } from './answer.ts';
+import { computeComparison } from './compute.ts';
+import { pairingOf } from './sides.ts';
+
+const takes = [
+  ...sunFacts,
+  'loads',
+  'dailyUseAh',
+  'dailyUseWh',
+  'chargers',
+  'alternator',
+  'inverter',
+  'drivingHoursPerDay',
+  'targetChargePercent',
+  'chargeNeededAh',
+  'depthOfDischargePercent',
+  'durationH',
+] as const satisfies readonly (keyof Facts)[];
+
+/** This or that: two batteries, panels, chargers or loads, or two ways to the same end. */
+export const compare: Intent = {
+  name: 'compare',
+  title: 'Which of the two is better?',
+  takes,
+  needs: needs(takes, [
+    {
+      anyOf: ['batteries', 'solar', 'chargers', 'loads'],
+      ask: 'both sides with their sizes (say “100Ah AGM or 60Ah lithium, fridge 1.2A”)',
+      holds: facts => pairingOf(facts, hasUse(facts), names) !== undefined,
+    },
+  ]),
+  asks: () => [],
+  reply: (facts, setting) => {
+    // What this message tells is held against each other; what is remembered only fills in the rest.
+    const told = Object.fromEntries(
+      Object.entries(facts).filter(([key]) => !setting.recalled.has(key as keyof Facts)),
+    ) as Facts;
+    const own = pairingOf(told, hasUse(facts), names);
+    const pairing = own
+      ? { ...own, sides: own.sides.map(side => ({ ...side, facts: { ...facts, ...side.facts } })) }
+      : pairingOf(facts, hasUse(facts), names)!;
+    return answerComparison(facts, computeComparison(pairing, setting));
+  },
+};

@@ -1,0 +1,33 @@
+import type { Facts } from '#rig/rig.ts';
+import type { Intent } from '../intent.ts';
+import { needs } from '../needs.ts';
+import { answerFault } from './answer.ts';
+import { computeFault } from './compute.ts';
+
+const takes = [
+  'loads',
+  'batteries',
+  'arrangement',
+  'systemVoltageV',
+  'solar',
+  'shade',
+  'chargers',
+  'alternator',
+  'inverter',
+  'cable',
+  'fuseA',
+  'volts',
+  'voltsTaken',
+  'netCurrentA',
+  'ambientC',
+] as const satisfies readonly (keyof Facts)[];
+
+/** Something doesn't work as it should: what to check, likeliest first. */
+export const fault: Intent = {
+  name: 'fault',
+  title: 'What is wrong with it?',
+  takes,
+  needs: needs(takes, []),
+  asks: () => [],
+  reply: (facts, setting) => answerFault(facts, computeFault(facts, setting)),
+};

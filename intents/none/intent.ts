@@ -1,0 +1,13 @@
+import type { Intent } from '../intent.ts';
+import { needs } from '../needs.ts';
+import { answerNone } from './answer.ts';
+
+/** Talk that asks nothing of the bot. */
+export const none: Intent = {
+  name: 'none',
+  title: 'Just talk',
+  takes: [],
+  needs: needs([], []),
+  asks: () => [],
+  reply: (_facts, setting) => answerNone(setting),
+};

@@ -1,0 +1,27 @@
+import type { Facts } from '#rig/rig.ts';
+import type { Intent } from '../intent.ts';
+import { needBattery, needLoads, needs } from '../needs.ts';
+import { sunFacts } from '../sun.ts';
+import { answerRigCheck } from './answer.ts';
+import { computeRigCheck } from './compute.ts';
+
+const takes = [
+  ...sunFacts,
+  'loads',
+  'dailyUseAh',
+  'dailyUseWh',
+  'inverter',
+  'chargers',
+  'alternator',
+  'cable',
+] as const satisfies readonly (keyof Facts)[];
+
+/** What is the weakest part of my rig, and what mends it cheapest. */
+export const rigCheck: Intent = {
+  name: 'rig-check',
+  title: 'What is weak in my rig?',
+  takes,
+  needs: needs(takes, [needBattery, needLoads]),
+  asks: () => [],
+  reply: (facts, setting) => answerRigCheck(facts, computeRigCheck(facts, setting)),
+};

@@ -1,0 +1,87 @@
+import type { Reply } from '#answer/reply.ts';
+import { sentence, span } from '#answer/say.ts';
+import type { CautionCode } from '#answer/words/en.ts';
+import { plain } from '#quantity/round.ts';
+import { figure, reasons } from '../figures.ts';
+import type { SolarWiring } from './compute.ts';
+
+/** Above this, V of direct current, a touch can hurt and an arc doesn't go out by itself. IEC 61140, from memory. */
+const dangerousV = 60;
+/** From three strings on each wants its own fuse. Common practice. */
+const stringsToFuse = 3;
+
+/** "2 in series", "parallel", "2 strings of 2 in series". */
+function wiring(count: number, inSeries: number): string {
+  if (count === 1) return 'one panel';
+  if (inSeries === 1) return 'parallel';
+  return inSeries === count ? 'series' : `${count / inSeries} strings of ${inSeries} in series`;
+}
+
+function because({ reason, systemV, controller, figures }: SolarWiring): string {
+  const { stringVoltage, coldVoltage } = figures;
+  const cold = plain(coldVoltage.value);
+  switch (reason) {
+    case 'too-low':
+      return `${plain(stringVoltage.value)} V open circuit is too little to charge a ${systemV} V battery`;
+    case 'pwm-too-high':
+      return 'a PWM controller throws away all volts above the battery’s, and may not stand them';
+    case 'pwm-wastes':
+      return 'it charges, if the controller stands the volts, but a PWM throws away what is above the battery’s; an MPPT uses it';
+    case 'above-usual':
+      return `about ${cold} V on a cold morning is more than most controllers stand`;
+    case 'needs-limit':
+      return `about ${cold} V on a cold morning, so only with a controller rated above that, ${coldVoltage.high < 100 ? 100 : 150} V say`;
+    case 'unlike-currents':
+      return 'in series the panel with the fewest amps holds the others back';
+    case 'unlike-volts':
+      return 'their volts differ by more than a tenth, so the higher one is pulled down to the lower';
+    case 'fits':
+      return controller === 'pwm'
+        ? `that suits a PWM on a ${systemV} V battery`
+        : `about ${cold} V on a cold morning, which most controllers stand`;
+  }
+}
+
+const openings = { yes: 'Yes', tight: 'With care', no: 'No' } as const;
+
+function headline(result: SolarWiring, isTold: boolean): string {
+  const how = wiring(result.count, result.inSeries);
+  if (!isTold && result.fit !== 'no') return `${sentence(how)}: ${because(result)}.`;
+  return `${openings[result.fit]}, ${how}: ${because(result)}.`;
+}
+
+/** Words for panels in series or parallel. */
+export function answerSolarWiring(result: SolarWiring, isTold: boolean): Reply {
+  const { figures, count, inSeries, controller, instead } = result;
+  const { stringVoltage, coldVoltage, chargeCurrent } = figures;
+  const hasAmps = chargeCurrent.value > 0;
+  const cautions: CautionCode[] =
+    coldVoltage.high > dangerousV ? ['high-dc', 'fuse-at-battery'] : ['fuse-at-battery'];
+  const lines = [
+    instead === undefined ? '' : `Better: ${wiring(count, instead)}.`,
+    `${plain(stringVoltage.value)} V open circuit, ${span(coldVoltage.low, coldVoltage.high, 'V')} in the cold: the controller's limit must be above that.`,
+    hasAmps
+      ? `About ${plain(chargeCurrent.value)} A into the battery in full sun: the controller must be rated for it.`
+      : '',
+    controller === undefined ? 'On a PWM controller go parallel; an MPPT takes either.' : '',
+    result.isShaded ? 'With shade on one, parallel loses less.' : '',
+    count / inSeries >= stringsToFuse ? 'With three strings or more, fuse each.' : '',
+  ].filter(Boolean);
+  return {
+    headline: headline(result, isTold),
+    lines: lines.slice(0, 4),
+    verdict: isTold ? result.fit : null,
+    figures: {
+      stringVoltage: figure(stringVoltage, 'V'),
+      coldVoltage: figure(coldVoltage, 'V'),
+      ...(hasAmps && { chargeCurrent: figure(chargeCurrent, 'A') }),
+    },
+    ...reasons(result),
+    cautions,
+    next: [
+      inSeries > 1 ? 'what if in parallel?' : 'what if in series?',
+      controller === 'pwm' ? 'what if mppt?' : 'what if pwm?',
+      'show the working',
+    ],
+  };
+}

@@ -1,0 +1,55 @@
+import { describe, expect, test } from 'vitest';
+import { bankOf } from '#engine/battery/bank.ts';
+import { limitsOf } from '#engine/battery/limits.ts';
+import { bankAssumptions } from '#engine/battery/usable.ts';
+import { fitsBank } from '#engine/inverter/check.ts';
+import { startingW } from '#engine/inverter/watts.ts';
+import { dailyUseAh } from '#engine/loads/model.ts';
+
+const lfp = (rest: object) => bankOf([{ count: 1, capacityAh: 100, chemistry: 'lfp', ...rest }])!;
+
+describe('a limit told', () => {
+  test('is the limit, and adds up in parallel', () => {
+    expect(limitsOf(lfp({ maxCurrentA: 50 })).dischargeA).toBe(50);
+    expect(limitsOf(lfp({ maxCurrentA: 50, count: 2 })).dischargeA).toBe(100);
+    const series = bankOf([{ count: 2, capacityAh: 100, chemistry: 'lfp', maxCurrentA: 50 }], 'series')!;
+    expect(limitsOf(series).dischargeA).toBe(50);
+  });
+
+  test('is never passed, however short', () => {
+    expect(fitsBank(lfp({ maxCurrentA: 50 }), 51).fit).toBe('no');
+    expect(fitsBank(lfp({ maxCurrentA: 50 }), 45).fit).toBe('yes');
+    expect(fitsBank(lfp({}), 101).fit).not.toBe('no');
+  });
+
+  test('above the usual one it counts as well', () => {
+    expect(fitsBank(lfp({ maxCurrentA: 200 }), 150).fit).toBe('yes');
+  });
+});
+
+describe('an age told', () => {
+  const ageOf = (rest: object) => bankAssumptions(bankOf([{ count: 1, capacityAh: 100, ...rest }])!).at(-1)!;
+
+  test('takes off what is commonly lost a year', () => {
+    expect(ageOf({ ageYears: 5, chemistry: 'agm' })).toMatchObject({ value: 0.8, low: 0.6, high: 0.95 });
+    expect(ageOf({ ageYears: 5, chemistry: 'lfp' })).toMatchObject({ value: 0.9, low: 0.85, high: 0.95 });
+    expect(ageOf({ chemistry: 'agm' })).toMatchObject({ value: 1 });
+  });
+
+  test('leaves something of the oldest', () => {
+    const { low, value, high } = ageOf({ ageYears: 40, chemistry: 'agm' });
+    expect([low, value]).toEqual([0.3, 0.3]);
+    expect(high).toBeGreaterThanOrEqual(value);
+  });
+});
+
+test('watts told at the start come before a typical surge', () => {
+  const fridge = { name: 'fridge', count: 1, supply: 'ac', powerW: 180 } as const;
+  expect(startingW({ loads: [{ ...fridge, startsPowerW: 1400 }], mainsV: 230 }, {})).toBeCloseTo(1400, 6);
+  expect(startingW({ loads: [fridge], mainsV: 230 }, {})).toBeCloseTo(540, 6);
+});
+
+test('one single use counts for the day that it is in', () => {
+  const loads = [{ name: 'pump', count: 1, supply: 'dc', currentA: 5, hoursOnce: 0.5 } as const];
+  expect(dailyUseAh({ loads, voltageV: 12 }, {})).toBeCloseTo(2.5, 9);
+});

@@ -1,0 +1,249 @@
+import { describe, expect, test } from 'vitest';
+import { print } from '#answer/text.ts';
+import { compare } from '#intents/compare/intent.ts';
+import { emergency } from '#intents/emergency/intent.ts';
+import { factsOf } from '#intents/facts.ts';
+import { symptomOf } from '#intents/fault/compute.ts';
+import { fault } from '#intents/fault/intent.ts';
+import { symptoms } from '#intents/fault/symptoms-table.ts';
+import type { Intent, Setting } from '#intents/intent.ts';
+import { list } from '#intents/list/intent.ts';
+import { none } from '#intents/none/intent.ts';
+import { rigCheck } from '#intents/rig-check/intent.ts';
+import { solarWiring } from '#intents/solar-wiring/intent.ts';
+import type { Stated } from '#rig/rig.ts';
+import { settingWith } from './setting.ts';
+
+const reply = <N>(intent: Intent<N>, stated: Stated, setting: Partial<Setting> = {}) =>
+  intent.reply(intent.needs.parse(stated), settingWith(setting));
+const isAnswered = <N>(intent: Intent<N>, stated: Stated) => intent.needs.safeParse(stated).success;
+const value = (of: ReturnType<typeof reply>, name: string) => Number(of.figures?.[name]?.value);
+
+describe('something is wrong', () => {
+  test.each<[Stated, string]>([
+    [{ loads: [{ name: 'fridge' }] }, 'fridge-cuts-out'],
+    [{ loads: [{ name: 'fridge' }], fuseA: 10 }, 'fuse-blows'],
+    [{ loads: [{ name: 'lights' }, { name: 'water pump' }] }, 'lights-dim'],
+    [{ loads: [{ name: 'water pump' }] }, 'pump-runs-on'],
+    [{ chargers: [{ kind: 'dcdc' }], alternator: 'smart' }, 'dcdc-wont-charge'],
+    [{ chargers: [{ kind: 'isolator' }], volts: 12.4 }, 'isolator-wont-engage'],
+    [{ inverter: { powerW: 1500 }, loads: [{ name: 'hair dryer', powerW: 1600 }] }, 'inverter-trips'],
+    [{ loads: [{ name: 'kettle', powerW: 2200 }] }, 'mains-trips'],
+    [{ solar: [{ powerW: 160 }] }, 'panel-nothing'],
+    [{ batteries: [{ capacityAh: 120, ageYears: 8 }] }, 'battery-worn'],
+    [{ volts: 9.8, voltsTaken: 'rest', batteries: [{ capacityAh: 100 }] }, 'battery-very-low'],
+    [{}, 'general'],
+  ])('%j points at %s', (stated, name) => expect(symptomOf(factsOf(stated)).name).toBe(name));
+
+  test('words that the reader knows come before what the facts point at', () => {
+    expect(symptomOf(factsOf({ loads: [{ name: 'fridge' }] }), 'fuse-blows').name).toBe('fuse-blows');
+  });
+
+  test('gear that is only remembered is no sign', () => {
+    const recalled = new Set(['inverter'] as const);
+    const stated: Stated = { inverter: { powerW: 2000 }, loads: [{ name: 'fridge' }] };
+    expect(reply(fault, stated, { recalled }).headline).toMatch(/its volts sag/);
+  });
+
+  test('a fuse that blows is never answered with a larger one', () => {
+    const told = reply(fault, { fuseA: 10, loads: [{ name: 'water pump' }] });
+    expect(told.headline).toMatch(/^Not a bigger fuse/);
+    expect(told).toMatchObject({ verdict: 'no', figures: {} });
+    expect(told.cautions).toContain('no-fuse');
+  });
+
+  test('figures tell where they can be worked out', () => {
+    const drop = reply(fault, {
+      loads: [{ name: 'lights' }, { name: 'water pump' }],
+      cable: { lengthM: 6, areaMm2: 2.5, currentA: 6 },
+    });
+    expect(value(drop, 'voltageDrop')).toBeCloseTo(0.6, 1);
+    const over = reply(fault, { inverter: { powerW: 1500 }, loads: [{ name: 'hair dryer', powerW: 1600 }] });
+    expect(value(over, 'acLoad')).toBe(1600);
+    expect(print(over)).toMatch(/that alone trips it/);
+  });
+
+  test('each symptom has a number to go by, fits a phone, and is said in its own words', () => {
+    const said = symptoms.flatMap(({ says }) => says);
+    expect(said.filter((one, i) => said.indexOf(one) !== i)).toEqual([]);
+    for (const { name, likely, tells, next, says } of symptoms) {
+      expect(likely.length, name).toBeLessThanOrEqual(120);
+      expect([likely, tells, ...next].join(' ').length, name).toBeLessThan(700);
+      expect(tells, name).toMatch(/\d|of the fuse|quiet|sun|night|volts/);
+      expect(says.length, name).toBeGreaterThan(0);
+    }
+  });
+});
+
+test('an emergency is answered at once: no figures, nothing to tap, nothing asked', () => {
+  const told = reply(emergency, {});
+  expect(told.headline).toMatch(/fresh air.*emergency number/);
+  expect([told.figures, told.next]).toEqual([undefined, undefined]);
+  expect(print(told)).not.toMatch(/\?|Ah|\d V/);
+});
+
+test('talk gets one line, and no question back', () => {
+  const told = print(reply(none, {}));
+  expect(told.split('\n')).toHaveLength(1);
+  expect(told).not.toMatch(/\?/);
+});
+
+describe('panels in series or parallel', () => {
+  test('asks for the panels, and takes one without any figure', () => {
+    expect(isAnswered(solarWiring, {})).toBe(false);
+    expect(isAnswered(solarWiring, { solar: [{ count: 2 }] })).toBe(true);
+    expect(reply(solarWiring, { solar: [{ count: 2 }] }).figures).not.toHaveProperty('chargeCurrent');
+  });
+
+  test('no plain yes where the limit of the controller is not known', () => {
+    const solar = [{ count: 3, powerW: 200, openCircuitV: 24.5, controller: 'mppt' as const }];
+    const told = reply(solarWiring, { solar, arrangement: 'series' });
+    expect(told.verdict).toBe('tight');
+    expect(told.headline).toMatch(/rated above that/);
+    expect(told.cautions?.[0]).toBe('high-dc');
+  });
+});
+
+describe('this or that', () => {
+  const agm = { capacityAh: 100, chemistry: 'agm' } as const;
+  const lfp = { capacityAh: 100, chemistry: 'lfp' } as const;
+
+  test('asks for both sides where one is told', () => {
+    expect(isAnswered(compare, { batteries: [agm] })).toBe(false);
+    expect(isAnswered(compare, { solar: [{ powerW: 100 }] })).toBe(false);
+  });
+
+  test.each<[string, Stated, string, number, number]>([
+    ['batteries by what they hold', { batteries: [agm, lfp] }, 'usableCapacity', 50, 80],
+    ['batteries by how long they last', { batteries: [agm, lfp], dailyUseAh: 24 }, 'runTime', 50, 80],
+    [
+      'loads by what they use',
+      {
+        loads: [
+          { name: 'a', currentA: 1 },
+          { name: 'b', currentA: 2 },
+        ],
+      },
+      'dailyUse',
+      24,
+      48,
+    ],
+    [
+      'a panel and a battery, each for what it brings',
+      { solar: [{ powerW: 100 }], batteries: [agm], peakSunHours: 5 },
+      'dailyGain',
+      31,
+      50,
+    ],
+  ])('%s', (_name, stated, key, first, second) => {
+    const told = reply(compare, stated);
+    expect(value(told, `${key}1`)).toBeCloseTo(first, -0.5);
+    expect(value(told, `${key}2`)).toBeCloseTo(second, -0.5);
+    expect(value(told, 'difference')).toBeCloseTo(
+      Math.abs(value(told, `${key}1`) - value(told, `${key}2`)),
+      9,
+    );
+  });
+
+  test('two chargers: the larger is quicker', () => {
+    const chargers = [10, 20].map(currentA => ({ kind: 'mains' as const, currentA }));
+    const told = reply(compare, { batteries: [{ ...agm, stateOfChargePercent: 50 }], chargers });
+    expect(value(told, 'chargeTime2')).toBeLessThan(value(told, 'chargeTime1'));
+    expect(told.headline).toMatch(/^20 A mains charger is quicker/);
+  });
+
+  test('lithium in the frost is charged by neither', () => {
+    const chargers = [10, 20].map(currentA => ({ kind: 'mains' as const, currentA }));
+    const told = reply(compare, { batteries: [lfp], chargers, ambientC: -4 });
+    expect(told.headline).toMatch(/^Neither: lithium must not be charged/);
+    expect(told.cautions).toEqual(['lithium-cold']);
+    expect(told.figures).not.toHaveProperty('difference');
+  });
+
+  test('what is remembered fills in, and is not held against anything', () => {
+    const stated: Stated = {
+      batteries: [agm, lfp],
+      loads: [{ name: 'fridge', currentA: 1, isAverage: true }],
+      solar: [{ powerW: 100 }],
+    };
+    const told = reply(compare, stated, { recalled: new Set(['loads', 'solar'] as const) });
+    expect(value(told, 'runTime1')).toBeCloseTo(50, 0);
+  });
+});
+
+describe('what to buy', () => {
+  test('asks what it has to run, and takes things without figures', () => {
+    expect(isAnswered(list, {})).toBe(false);
+    const told = reply(list, { loads: [{ name: 'fridge' }, { name: 'lights' }, { name: 'phones' }] });
+    expect(Object.keys(told.figures!)).toEqual([
+      'batteryCapacity',
+      'dailyUse',
+      'panelPower',
+      'chargerCurrent',
+    ]);
+    expect(print(told)).toMatch(/Typical figures for fridge, lights and phones/);
+  });
+
+  test('an inverter for what runs on mains, cable and fuse for a run told', () => {
+    const told = reply(list, {
+      loads: [{ name: 'microwave', powerW: 700, minutesPerDay: 10 }],
+      cable: { lengthM: 5, currentA: 15 },
+    });
+    expect(value(told, 'inverterPower')).toBe(1500);
+    // 15 A over 5 m at 3 % of 12 V asks for 2 × 5 m × 15 A ÷ (56 × 0.36 V) = 7.4 mm² or a size close to it
+    expect(value(told, 'conductorArea')).toBeGreaterThanOrEqual(6);
+    expect(value(told, 'fuseRating')).toBe(20);
+    expect(told.cautions).toContain('mains-wiring');
+  });
+
+  test('without sun and driving there is neither panel nor charger, and the battery carries it all', () => {
+    const told = reply(list, { dailyUseAh: 30, durationH: 72, without: ['solar', 'driving'] });
+    expect(Object.keys(told.figures!)).toEqual(['batteryCapacity', 'dailyUse']);
+    expect(value(told, 'batteryCapacity')).toBeCloseTo(180, 6);
+  });
+
+  test('sizes and no makes: every part has its unit', () => {
+    const told = reply(list, { dailyUseAh: 30 });
+    expect(told.headline).toMatch(/^You need a battery of \d+ Ah AGM and \d+ W of solar/);
+  });
+});
+
+describe('what is weak in a rig', () => {
+  const rig: Stated = {
+    batteries: [{ capacityAh: 100, chemistry: 'agm' }],
+    dailyUseAh: 20,
+    solar: [{ powerW: 200 }],
+    chargers: [{ kind: 'dcdc', currentA: 25 }],
+  };
+  const weakest = (changes: Stated) => reply(rigCheck, { ...rig, ...changes }).figures?.weakest?.value;
+
+  test('asks for a battery and what runs on it', () => {
+    expect(isAnswered(rigCheck, { batteries: rig.batteries })).toBe(false);
+    expect(isAnswered(rigCheck, rig)).toBe(true);
+  });
+
+  test.each<[string, Stated, string]>([
+    ['a small battery', { dailyUseAh: 80, solar: [{ powerW: 900 }] }, 'battery'],
+    ['a small panel', { solar: [{ powerW: 40 }] }, 'solar'],
+    ['a small charger', { chargers: [{ kind: 'mains', currentA: 2 }] }, 'charger'],
+    [
+      'an isolator with lithium',
+      { batteries: [{ capacityAh: 100, chemistry: 'lfp' }], chargers: [{ kind: 'isolator' }] },
+      'isolator',
+    ],
+    ['a thin cable', { cable: { lengthM: 10, areaMm2: 1.5, currentA: 10 } }, 'cable'],
+    [
+      'a big inverter on a small battery',
+      {
+        loads: [{ name: 'kettle', powerW: 2000, minutesPerDay: 3 }],
+        dailyUseAh: undefined,
+        inverter: { powerW: 3000 },
+      },
+      'battery-current',
+    ],
+  ])('%s', (_name, changes, part) => expect(weakest(JSON.parse(JSON.stringify(changes)))).toBe(part));
+
+  test('a sound rig is called sound', () => {
+    expect(reply(rigCheck, rig).headline).toMatch(/^Nothing weak/);
+  });
+});
