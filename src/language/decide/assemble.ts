@@ -41,8 +41,8 @@ const plain: Readonly<Record<number, readonly [group: string, key: string]>> = {
 const taken: Readonly<Record<number, string>> = { [slot.voltsRest]: 'rest', [slot.voltsLoad]: 'load', [slot.voltsCharging]: 'charging' };
 const named: Readonly<Record<number, string>> = { [slot.sky]: 'sky', [slot.shade]: 'shade', [slot.mount]: 'mount', [slot.arrangement]: 'arrangement', [slot.place]: 'place', [slot.until]: 'until' };
 
-const nameOf = (m: Mention): Row => (m.kind === 'thing' || m.kind === 'noun' ? { name: m.text } : {});
-export const whoOf = (m: Mention | undefined): string => (!m || speakers.has(m.text) ? 'i' : m.text);
+const nameOf = (m: Mention): Row => (m.kind === 'thing' || m.kind === 'noun' || m.kind === 'inverter' || m.kind === 'charger' ? { name: m.text } : {});
+export const whoOf = (m: Mention | undefined): string => (!m || speakers.has(m.text) ? 'i' : (m.raw ?? m.text));
 
 const claimUnit = (m: Mention): string => (m.kind === 'number' ? '' : m.unit === 'm' && m.dimension === 'length' ? 'm' : (m.unit ?? ''));
 
@@ -107,7 +107,7 @@ export function assemble(state: State): Stated {
       if (s === slot.cableRound) (into as Row).isRoundTrip = true;
       if (taken[s]) out.voltsTaken = taken[s];
     } else if (s === slot.shade) out.shade = true;
-    else if (named[s]) out[named[s]!] = m.kind === 'noun' ? m.text : m.key;
+    else if (named[s]) out[named[s]!] = s === slot.place ? (m.raw ?? m.key) : m.key;
     else if (s === slot.without) without.push(m.key);
     else if (s === slot.removed) removed.push(m.text);
     else if (s === slot.inverterWave) ((out.inverter as Row | undefined) ?? (out.inverter = {} as Row)) && ((out.inverter as Row).wave = m.key);

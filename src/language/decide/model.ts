@@ -35,6 +35,9 @@ export interface Net {
 export interface Model {
   readonly slots: Net;
   readonly owners: Table;
+  /** The question by the words alone: what the roles are decided with. */
+  readonly first: Net;
+  /** The question by the words and what they state. */
   readonly intents: Net;
   readonly intentNames: readonly string[];
 }
@@ -54,4 +57,20 @@ export function score(net: Net, units: Float32Array, outcome: number): number {
   const from = outcome * n;
   for (let d = 0; d < n; d++) sum += out[from + d]! * units[d]!;
   return sum;
+}
+
+/** Probabilities of the questions. */
+export function probabilities(net: Net, features: readonly number[], outcomes: number): Float64Array {
+  const units = new Float32Array(net.bias.length);
+  hidden(net, features, units);
+  const out = new Float64Array(outcomes);
+  let top = -Infinity;
+  for (let c = 0; c < outcomes; c++) {
+    out[c] = score(net, units, c);
+    if (out[c]! > top) top = out[c]!;
+  }
+  let sum = 0;
+  for (let c = 0; c < outcomes; c++) sum += out[c] = Math.exp(out[c]! - top);
+  for (let c = 0; c < outcomes; c++) out[c]! /= sum;
+  return out;
 }

@@ -107,7 +107,7 @@ export function candidatesOf(state: State, at: number): Candidate[] {
         if (v.why === 'times' && s !== slot.loadMinutes && s !== slot.loadHours && s !== slot.loadOnce) return;
         offer(i, v.value);
       });
-    } else if (m.kind === 'level') offer(-1, m.value);
+    } else if (m.kind === 'level' || m.kind === 'always') offer(-1, m.value);
     else values.push([-1, m.value]);
     if (values.length === 0) continue;
     const put = (owner: number): void => {

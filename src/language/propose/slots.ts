@@ -145,6 +145,8 @@ const byKind: Partial<Record<MentionKind, readonly number[]>> = {
   thing: [load, same, removed],
   noun: [load, same, place],
   level: [batteryLevel, target],
+  always: [loadHours],
+  inverter: [load],
   chemistry: [batteryChemistry],
   role: [batteryRole],
   controller: [solarController],
@@ -174,7 +176,7 @@ export function slotsOf(m: Mention): readonly number[] {
   }
   if (m.kind === 'number') return ofNumber;
   if (m.kind === 'clock') return m.variants.length > 0 ? spanSlots : byKind.clock!;
-  if (m.kind === 'charger') return m.key === 'any' ? [chargerMains, chargerDcdc, same] : [chargerOf[m.key]!, same];
+  if (m.kind === 'charger') return m.key === 'any' ? [chargerMains, chargerDcdc, same, load] : [chargerOf[m.key]!, same];
   if (m.kind === 'mains') return [chargerMains, same];
   if (m.kind === 'alternator') return m.key === 'smart' ? [alternatorSmart] : m.key === 'fixed' ? [alternatorFixed] : [];
   return byKind[m.kind] ?? [];
@@ -190,6 +192,7 @@ export function turnOf(m: Mention): number {
   switch (m.kind) {
     case 'thing':
     case 'noun':
+    case 'inverter':
       return 0;
     case 'charger':
     case 'mains':
@@ -198,6 +201,7 @@ export function turnOf(m: Mention): number {
     case 'amount':
       return m.dimension === 'charge' || m.dimension === 'energy' || m.dimension === 'power' || m.dimension === 'current' ? 2 : m.dimension === 'voltage' || m.dimension === 'percent' || m.unit === 'years' ? 6 : 3;
     case 'clock':
+    case 'always':
       return 3;
     case 'number':
       return 4;

@@ -106,6 +106,10 @@ export function amountAt(tokens: readonly Token[], words: Phrases, at: number): 
       if (unit && spans.has(unit.spelled) && !tokens[at + 1]!.isGlued)
         return make(token, at, unit.end, { value: inBase(unit.unit, 1), told: 1, unit: unit.unit.symbol, cls: `1${classOf(unit.unit, unit.spelled)}`, ...dims(unit.unit, unit.spelled) });
     }
+    if (token.kind === 'word' && (token.text === 'the' || token.text === 'this' || token.text === 'all' || token.text === 'whole' || token.text === 'next')) {
+      const at2 = words.wordAt(at + 1) === 'whole' || words.wordAt(at + 1) === 'full' || words.wordAt(at + 1) === 'entire' ? at + 2 : at + 1;
+      if (words.wordAt(at2) === 'week') return make(token, at, at2 + 1, { value: 168, told: 1, unit: 'weeks', cls: '1week', dimension: 'time' });
+    }
     if (token.kind === 'word') {
       const unit = unitAt(tokens, words, at);
       if (unit && /weekend|wkend|fortnight|bank holiday/.test(unit.spelled))

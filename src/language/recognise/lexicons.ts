@@ -1,11 +1,11 @@
-import { appliances } from '../words/en/appliances.ts';
+import { things } from '#catalog/appliances.ts';
+import { type Gear, gear } from '#catalog/gear-table.ts';
 import { dayTimes, doubtfulDays, doubtfulMonths, months, weekdays } from '../words/en/calendar.ts';
-import { plainWords, weakNames } from '../words/en/common.ts';
+import { genericNouns, plainWords, weakNames } from '../words/en/common.ts';
 import { everyday } from '../words/en/everyday.ts';
-import { gear } from '../words/en/gear.ts';
 import { learnedWords } from '../words/learned.ts';
 import { modifiers } from '../words/en/modifiers.ts';
-import { fullPhrases, morePhrases } from '../words/en/levels.ts';
+import { alwaysPhrases, emptyPhrases, fillPhrases, fullPhrases, morePhrases } from '../words/en/levels.ts';
 import { givenNames } from '../words/en/names.ts';
 import { kin, kinPhrases } from '../words/en/people.ts';
 import { Lexicon } from './lexicon.ts';
@@ -34,15 +34,16 @@ const add = (name: string, entry: Entry): void => {
 };
 
 for (const name of learnedWords.things) add(name, { kind: 'thing', key: name, name });
-for (const row of appliances)
-  for (const name of row.names) add(name, { kind: 'thing', key: row.names[0]!, name: row.names[0], supply: row.supply, isWeak: weakNames.has(name) });
+for (const row of things)
+  for (const name of [row.id, ...row.names]) add(name, { kind: 'thing', key: row.id, name: row.id, supply: row.supply, isWeak: weakNames.has(name) });
+for (const name of genericNouns) lexicon.add(name, { kind: 'thing', key: 'load', name: 'load', isWeak: true });
 for (const name of learnedWords.people) lexicon.add(name, { kind: 'person', key: 'name' });
 for (const name of givenNames) lexicon.add(name, { kind: 'person', key: 'name' });
 for (const name of [...kin, ...kinPhrases]) lexicon.add(name, { kind: 'person', key: 'kin' });
 for (const [name, value] of Object.entries(months)) lexicon.add(name, { kind: 'month', key: String(value), value, isWeak: doubtfulMonths.has(name) });
 for (const [name, value] of Object.entries(weekdays)) lexicon.add(name, { kind: 'weekday', key: name, value, isWeak: doubtfulDays.has(name) });
 for (const [name, value] of Object.entries(dayTimes)) lexicon.add(name, { kind: 'clock', key: name, value, isWeak: true });
-for (const row of gear)
+for (const row of gear as readonly Gear[])
   for (const name of row.names) {
     const entry: Entry = row.chemistry
       ? { kind: 'chemistry', key: row.chemistry }
@@ -80,6 +81,12 @@ for (const row of modifiers)
     lexicon.add(phrase, entry);
   }
 
+for (const name of emptyPhrases) lexicon.add(name, { kind: 'level', key: '0', value: 0 });
+for (const name of fillPhrases) lexicon.add(name, { kind: 'level', key: 'fill', value: 100 });
+for (const name of alwaysPhrases) lexicon.add(name, { kind: 'always', key: '', value: 24 });
+for (const name of morePhrases.flat) lexicon.add(name, { kind: 'mount', key: 'flat' });
+for (const name of morePhrases.tilted) lexicon.add(name, { kind: 'mount', key: 'tilted' });
+for (const name of morePhrases.house) lexicon.add(name, { kind: 'role', key: 'house', isWeak: true });
 for (const name of fullPhrases) lexicon.add(name, { kind: 'level', key: '100', value: 100 });
 for (const [sky, phrases] of Object.entries(morePhrases.sky)) for (const phrase of phrases) lexicon.add(phrase, { kind: 'sky', key: sky });
 for (const phrase of morePhrases.shade) lexicon.add(phrase, { kind: 'shade', key: 'half' });

@@ -8,7 +8,7 @@ export type MentionKind =
   | 'battery' | 'chemistry' | 'role' | 'station'
   | 'solar' | 'controller' | 'regulator'
   | 'charger' | 'inverter' | 'wave' | 'cable' | 'fuse' | 'alternator' | 'monitor' | 'bms' | 'mains'
-  | 'arrangement' | 'mount' | 'sky' | 'shade' | 'without' | 'level' | 'average' | 'taken'
+  | 'arrangement' | 'mount' | 'sky' | 'shade' | 'without' | 'level' | 'always' | 'average' | 'taken'
   | 'month' | 'weekday' | 'clock' | 'place' | 'person' | 'rate'
   | 'word' | 'sign';
 
@@ -24,6 +24,8 @@ export interface Mention {
   readonly coarse?: number;
   /** As written, small. */
   readonly text: string;
+  /** As it stands in the message, in small letters with its accents: how people and places are called. */
+  readonly raw?: string;
   /** Tokens from (inclusive) and to (exclusive). */
   readonly from: number;
   readonly to: number;

@@ -52,6 +52,9 @@ function nameAt(phrases: Phrases, words: readonly string[], at: number): Mention
 
 const isNoun = (token: Token, word: string): boolean => token.kind === 'word' && word.length > 1 && !knownWords.has(word);
 
+const needsRaw: ReadonlySet<string> = new Set(['noun', 'place', 'person']);
+const rawOf = (text: string, tokens: readonly Token[], m: Mention): string => text.slice(tokens[m.from]!.start, tokens[m.to - 1]!.end).toLowerCase().replace(/['’]s$/, '');
+
 /** Everything that a message mentions. Linear: each token is looked at from a bounded number of places. */
 export function recognise(text: string): Recognised {
   const tokens = lex(text);
@@ -83,7 +86,7 @@ export function recognise(text: string): Recognised {
         best = make(isSign ? 'sign' : 'word', word, at, at + 1, { cls: isSign ? word : usedWords.has(word) || plainWords.has(word) ? word : fine >= 0 ? `c${fine}` : '?', text: word, fine, coarse: isSign ? -1 : coarseCluster(word) });
       }
     }
-    mentions.push(best);
+    mentions.push(needsRaw.has(best.kind) || best.cls === '?' ? { ...best, raw: rawOf(text, tokens, best) } : best);
     at = best.to;
   }
   return { text, tokens, words, mentions: joined(mentions, tokens) };

@@ -47,7 +47,7 @@ function isTold(mentions: readonly Mention[], at: number, c: Candidate, states: 
     case slot.month:
       return states.month === m.value;
     case slot.place:
-      return states.place !== undefined && alike(m.kind === 'noun' ? m.text : m.key, states.place);
+      return states.place !== undefined && alike(m.raw ?? m.key, states.place);
     case slot.until:
       return states.until !== undefined && alike(m.key, states.until);
     case slot.sky:
@@ -82,7 +82,7 @@ function isTold(mentions: readonly Mention[], at: number, c: Candidate, states: 
     if (c.owner === all) return found.length > 1;
     if (list === 'loads' && c.owner >= 0) {
       const owner = mentions[c.owner]!;
-      const named = owner.kind === 'thing' || owner.kind === 'noun' ? owner.text : 'load';
+      const named = owner.kind === 'thing' || owner.kind === 'noun' || owner.kind === 'inverter' || owner.kind === 'charger' ? owner.text : 'load';
       return found.some(r => alike(named, r.name));
     }
     if (list === 'loads' && c.owner === self) return found.some(r => r.name === undefined || alike('load', r.name));

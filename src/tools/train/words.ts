@@ -17,7 +17,7 @@ export function wordsOf(groups: readonly Group[], known: (name: string) => boole
   for (const group of groups) {
     add(words, new Set(group.wordings.flatMap(w => lex(w).filter(t => t.kind === 'word').map(t => t.text))));
     const loads = (group.states.loads ?? []) as { name?: string }[];
-    add(things, new Set(loads.flatMap(l => (l.name ? [fold(l.name).replace(/s$/, '')] : []))));
+    add(things, new Set(loads.flatMap(l => (l.name ? [fold(l.name).replace(/^(?:my|our|the|a|an|his|her|their|your) /, '').replace(/s$/, '')] : []))));
     for (const l of loads) if (l.name) for (const t of lex(l.name)) if (t.kind === 'word') nouns.add(t.text);
     if (group.states.place) for (const t of lex(String(group.states.place))) nouns.add(t.text);
     const claims = (group.states.claims ?? []) as { who?: string }[];

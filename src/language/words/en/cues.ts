@@ -1,4 +1,117 @@
-import type { Cue } from '../../said.ts';
+/**
+ * What kind of talk was heard, each named for what the words ask or do.
+ * Lexicon: `words/en/cues.ts` lists the ways to say each.
+ */
+export const cues = [
+  // asking
+  'ask-how-long', // how long, how many days/hours, will it last, get through
+  'ask-what-size', // what size, how big, which (battery/panel), smallest, do I need, how much (solar)
+  'ask-how-much', // how much, how many amps/Ah/watts, total, per day, use, consume, cost
+  'ask-can-it', // can I, will it, is it enough, ok?, works?, go or no go
+  'ask-which', // or: isolator or dcdc, agm or lithium; which is better
+  'ask-what-is', // what is, whats a, meaning of, explain, difference between
+  'ask-who-is-right', // who is right/wins/closer, bot tell him, settle this, bet
+  'ask-whose', // whose fridge goes warm first
+  'ask-why', // why, how come
+  'ask-working', // show the working, how did you get that
+  'ask-drop', // voltage drop, what's the drop
+  'ask-charge-level', // how full, how much is left, state of charge
+  'ask-yield', // what will it make/put in/harvest/give, produce
+  'ask-total', // daily use, per day total, energy budget
+  'ask-lowest', // how low does it get
+  'ask-crank', // will it start/crank, before it won't start
+  'ask-compare', // versus, vs, or, gives more, better
+  'question-mark',
+  // things spoken of (also without any figure)
+  'battery',
+  'starter',
+  'second-battery',
+  'solar',
+  'controller',
+  'charger',
+  'isolator',
+  'dcdc',
+  'alternator',
+  'smart-alternator',
+  'generator',
+  'mains',
+  'power-station',
+  'inverter',
+  'cable',
+  'auto-cable',
+  'bs-gauge',
+  'fuse',
+  'monitor',
+  'bms',
+  'load',
+  'sun',
+  'series',
+  'parallel',
+  'bank',
+  'volts',
+  'agm',
+  'gel',
+  'flooded',
+  'lfp',
+  // doings
+  'run',
+  'last',
+  'charge',
+  'drive',
+  'camp',
+  'trip',
+  'day-plan',
+  'rest-reading',
+  'on-charge',
+  'under-load',
+  'full',
+  'flat-battery',
+  'night',
+  'no-charge',
+  'carry-over', // "straight off the panel"
+  // rig talk
+  'rig',
+  'save',
+  'show',
+  'add',
+  'remove',
+  'change',
+  'forget',
+  'everything',
+  'mine',
+  'own-statement',
+  'statement',
+  // turning the last question
+  'what-if',
+  'make-it',
+  'and-with',
+  'without',
+  'only',
+  'correction',
+  'same-again',
+  // teaching
+  'learn',
+  'next',
+  'previous',
+  'simpler',
+  'quiz',
+  'stop',
+  'start-over',
+  'quiz-answer',
+  'progress',
+  // social
+  'help',
+  'privacy',
+  'greeting',
+  'thanks',
+  'chatter',
+  'settings',
+  'export',
+  // somebody tries something
+  'injection',
+] as const;
+export type Cue = (typeof cues)[number];
+
 
 /**
  * The ways to say each cue: lower case, no apostrophes, hyphens as spaces; "*" stands for any one word.
@@ -103,17 +216,5 @@ export const cuePhrases: Readonly<Partial<Record<Cue, readonly string[]>>> = {
   settings: ['settings', '/ settings', 'mains voltage', 'set mains', 'preferences', 'options', 'configure'],
   export: ['export', 'my data file', 'download my data', 'give me my data', '/ export', 'copy of my data'],
 
-  'danger-no-fuse': ['no fuse', 'without a fuse', 'without fuse', 'without a fuse', 'without fuses', 'dont need a fuse', 'need a fuse', 'really need a fuse', 'skip the fuse', 'leave out the fuse', 'no fuses', 'fuse necessary', 'unfused', 'without fusing', 'leave the fuse out', 'dont bother with a fuse', 'without any fuse', 'thinking none', 'fuse really necessary', 'not bother with a fuse', 'not fuse'],
-  'danger-bypass-fuse': ['bypass the fuse', 'bypass fuse', 'foil', 'nail instead', 'bigger fuse', 'wire instead of a fuse', 'bridge the fuse', 'bridge out the fuse', 'tin foil', 'alfoil', 'fuse keeps blowing', 'keeps blowing', 'wrap some', 'piece of wire instead', 'jump the fuse', 'fuse with a nail', 'paperclip', 'put a bigger fuse', 'replace the fuse with', 'bypass the breaker', 'larger fuse', 'higher fuse', 'blown fuse', 'tape the breaker', 'hold the breaker', 'upsize the fuse'],
-  'danger-bypass-bms': ['bypass the bms', 'bypass bms', 'bypass it', 'without a bms', 'without bms', 'disable the bms', 'remove the bms', 'no bms', 'take out the bms', 'override the bms', 'jump the bms', 'skip the bms', 'cut out the bms', 'bypass my bms', 'bypassing the bms', 'around the bms', 'disconnect the bms'],
-  'danger-mix-parallel': ['mix agm and lithium', 'mix lithium and agm', 'mixing batteries', 'lithium and lead acid in parallel', 'agm and lithium in parallel', 'lithium and agm in parallel', 'different batteries together', 'lithium and the old lead acid', 'agm with a new', 'mix chemistries', 'mixing chemistries', 'mix batteries', 'different types together', 'parallel my old', 'mix old and new', 'old and new together', 'mix a lithium', 'mix an agm'],
-  'danger-mains-wiring': ['wire the inverter', 'inverter into the', 'wire it into the', 'hardwire the inverter', 'hard wire the inverter', '240v outlets', '240v sockets', '230v sockets', '120v outlets', 'into the sockets', 'caravans sockets', 'power points', 'powerpoints', 'powerpoint myself', 'wire up 240', 'wire 240v', '240v wiring', '230v wiring', 'mains wiring', 'wire in a power point', 'wire up the mains', 'wire up mains', 'wire mains', 'run 240v', 'wire 230v', 'mains outlet myself', 'consumer unit', 'wire my own 240', 'sockets work', 'earth stake', 'no earth', 'without earth', 'without an electrician', 'wire a 240v', 'wire up a 240v', 'wire up 230v', 'mains myself'],
-  'danger-backfeed': ['plug the inverter into', 'backfeed', 'back feed', 'backfeeding', 'suicide lead', 'suicide cable', 'into the hookup', 'into the hook up', 'hookup inlet', 'hook up inlet', 'shore inlet', 'power inlet', 'male to male', 'double ended plug', 'inverter into the inlet', 'into the vans hookup', 'into the shore', 'into the caravans inlet', 'double male', 'feed the house', 'into the wall socket', 'into a power point', 'two male ends', 'plug it into the inlet'],
-  'danger-cold-charge': ['charge below freezing', 'charging below freezing', 'below freezing', 'below zero', 'sub zero', 'minus degrees', 'charge in the snow', 'charge when frozen', 'charge in the cold', 'charging in the cold', 'charge lithium in the cold', 'freezing', 'frost', 'freezing cold', 'frozen', 'charge at minus', 'charging at minus', 'charge while its frozen', 'its freezing'],
-  'danger-generator-inside': ['generator inside', 'genny inside', 'generator in the tent', 'genny in the tent', 'generator in the annex', 'genny in the annex', 'generator in the van', 'genny in the van', 'generator under the awning', 'genny under the awning', 'run it inside', 'inside the annex', 'inside the tent', 'inside the van', 'in the tent', 'in the annexe', 'inside the awning', 'generator indoors', 'in the vestibule', 'inside the caravan', 'in the boot running', 'in the annex', 'in the awning', 'under the awning', 'indoors', 'in the camper with the door open', 'in the tunnel boot', 'inside the camper', 'inside the annexe'],
-  'danger-medical': ['cpap', 'bipap', 'oxygen concentrator', 'concentrator', 'ventilator', 'insulin', 'oxygen', 'medical', 'medicine', 'apnea', 'apnoea', 'nebuliser', 'nebulizer', 'on oxygen', 'dialysis', 'apap', 'feeding pump', 'life support', 'medication', 'pacemaker'],
-  'danger-open-battery': ['open the battery', 'open up the battery', 'drill into the battery', 'top up the acid', 'add acid', 'swollen', 'bulging', 'leaking', 'hissing', 'rotten egg', 'rotten eggs', 'smells like eggs', 'battery gas', 'cut open', 'take the battery apart', 'puffed up', 'smoking', 'on fire', 'battery is hot', 'battery hot', 'crack open', 'smells of eggs', 'sulphur', 'sulfur', 'battery swelled', 'pop the lid', 'in the bedroom', 'under the bed', 'bloated', 'egg smell', 'smells like rotten'],
-  'danger-fuel-heater': ['gas heater in the tent', 'gas heater inside', 'fuel heater', 'butane heater', 'charcoal', 'bbq inside', 'gas stove for heat', 'gas cooker for heat', 'diesel heater in the tent', 'diesel heater in tent', 'exhaust inside', 'heat beads', 'gas stove to heat', 'stove to keep warm', 'gas heater all night', 'gas heater overnight', 'kerosene heater', 'paraffin heater', 'propane heater', 'cooker to keep warm'],
-  'danger-jump': ['jump start', 'jumper leads', 'jumper cables', 'jump leads', 'jump the car', 'jump it', 'jumpstart', 'jump my car', 'jump the van', 'jump starting', 'give a jump', 'jump off'],
   injection: ['system prompt', 'developer mode', 'ignore all previous', 'ignore previous', 'ignore all prior', 'ignore your instructions', 'your token', 'bot token', 'api key', 'your instructions', 'print your', 'reveal your', 'jailbreak', 'you are now', 'drop table', 'process env', 'environment variables', 'admin mode', 'sudo', 'eval', 'disregard', 'pretend to be', 'act as', 'your password', 'secret key', 'database password', 'rm rf', 'alert'],
 };

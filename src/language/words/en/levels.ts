@@ -3,6 +3,17 @@ export const fullPhrases: readonly string[] = [
   'full', 'fully charged', 'full charge', 'fully topped up', 'topped up', 'topped off', 'brimmed', 'brim full', 'chockers', 'chock full', 'to the brim', 'fully full', 'right up', 'completely full', 'totally full', 'fully', 'brimming', 'fully juiced', 'charged up',
 ];
 
+/** Ways to say that a battery is empty. */
+export const emptyPhrases: readonly string[] = ['empty', 'from empty', 'dead flat', 'stone dead', 'completely flat', 'fully flat', 'drained', 'fully discharged', 'nothing left', 'totally flat', 'run down'];
+
+/** Ways to ask for a full battery. */
+export const fillPhrases: readonly string[] = ['fill', 'refill', 'fill up', 'fill it', 'fill it up', 'filling', 'filled', 'refilled', 'top up', 'top it up', 'fills', 'replenish', 'brim', 'fill her up', 'fully recharge', 'recharge fully', 'charge it fully', 'charge fully', 'all the way', 'all the way up', 'to the top'];
+
+/** Ways to say that something never stops. */
+export const alwaysPhrases: readonly string[] = [
+  '24 / 7', 'round the clock', 'around the clock', 'day and night', 'all day and night', 'all day and all night', 'all day all night', 'night and day', 'always on', 'nonstop', 'non stop', 'all the time', 'the whole time', 'never stops', 'never off', 'all day long', 'permanently', 'permanently on', 'continuously', 'constantly', 'on all the time', 'the clock round', 'day n night', 'runs all the time', 'stays on', 'twenty four seven', 'without stop', 'without stopping', 'without a break', 'all time', 'always running', 'on constantly',
+];
+
 /** Weather and shade in words that the first lists lack. */
 export const morePhrases = {
   sky: {
@@ -10,5 +21,8 @@ export const morePhrases = {
     overcast: ['grey skies', 'grey sky', 'socked in', 'drizzly', 'miserable', 'murky', 'leaden', 'gloom', 'mist', 'misty', 'thick fog', 'solid cloud', 'cloud all day', 'clouded', 'grey day', 'dreich', 'mizzle', 'showery', 'pissing down', 'tipping down', 'chucking it down'],
     mixed: ['half cloudy', 'half sunny', 'sun and cloud', 'on and off', 'patchy sun', 'half half', 'half and half', 'mixed sky', 'mixed skies', 'so so', 'changeable', 'bit of everything', 'part sun', 'bits of sun', 'sunny intervals', 'sunny periods'],
   },
+  flat: ['flat', 'laying flat', 'lying flat', 'laid flat', 'dead flat', 'flat mount', 'horizontal', 'horizontally', 'flat down', 'mounted flat'],
+  tilted: ['tilted', 'tilt', 'propped', 'propped up', 'angled', 'on a frame', 'leaned', 'tipped up', 'facing south', 'facing north', 'aimed', 'at an angle'],
+  house: ['house', 'leisure', 'service', 'domestic', 'living area', 'cabin', 'second', 'hab', 'habitation'],
   shade: ['shade', 'shadow', 'shadows', 'in shade', 'shaded', 'under trees', 'under the trees', 'under the olive trees', 'partial shade', 'some shade', 'half shade', 'under a tree', 'tree shade', 'shady', 'partly shaded', 'partially shaded', 'half in shade', 'in the shade', 'dappled'],
 } as const;

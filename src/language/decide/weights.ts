@@ -1,0 +1,75 @@
+import { readFileSync } from 'node:fs';
+import { type Model, type Net, Table } from './model.ts';
+
+/**
+ * The file of weights, written by `npm run train`: one line of JSON that tells what is in it, then numbers in the order
+ * told: the sorted numbers of the features, then their rows as bytes, each table with its own scale.
+ */
+interface Header {
+  readonly fingerprint: string;
+  readonly intents: readonly string[];
+  readonly tables: readonly { readonly name: string; readonly rows: number; readonly size: number; readonly scale: number }[];
+  readonly dense: Readonly<Record<string, readonly number[]>>;
+}
+
+const newLine = 10;
+
+/** A model as bytes. */
+export function writeModel(model: Model, fingerprint: string): Buffer {
+  const parts: Buffer[] = [];
+  const tables: Header['tables'][number][] = [];
+  const put = (name: string, table: Table): void => {
+    const features = [...table.index].sort((a, b) => a[0] - b[0]);
+    let top = 1e-9;
+    for (const v of table.values) top = Math.max(top, Math.abs(v));
+    const scale = top / 127;
+    const ids = new Uint32Array(features.map(([f]) => f));
+    const rows = new Int8Array(features.length * table.size);
+    features.forEach(([, row], i) => {
+      for (let d = 0; d < table.size; d++) rows[i * table.size + d] = Math.round(table.values[row * table.size + d]! / scale);
+    });
+    parts.push(Buffer.from(ids.buffer), Buffer.from(rows.buffer));
+    tables.push({ name, rows: features.length, size: table.size, scale });
+  };
+  put('slots', model.slots.features);
+  put('owners', model.owners);
+  put('first', model.first.features);
+  put('intents', model.intents.features);
+  const round = (values: Float32Array): number[] => Array.from(values, v => Math.round(v * 1e4) / 1e4);
+  const dense: Record<string, number[]> = {};
+  for (const name of ['slots', 'first', 'intents'] as const) {
+    dense[`${name}.bias`] = round(model[name].bias);
+    dense[`${name}.out`] = round(model[name].out);
+    dense[`${name}.outBias`] = round(model[name].outBias);
+  }
+  const header: Header = { fingerprint, intents: model.intentNames, tables, dense };
+  return Buffer.concat([Buffer.from(`${JSON.stringify(header)}\n`), ...parts]);
+}
+
+/** A model from its bytes. */
+export function readModel(bytes: Buffer): Model {
+  const end = bytes.indexOf(newLine);
+  const header = JSON.parse(bytes.subarray(0, end).toString('utf8')) as Header;
+  let at = end + 1;
+  const tables: Record<string, Table> = {};
+  for (const { name, rows, size, scale } of header.tables) {
+    const index = new Map<number, number>();
+    for (let i = 0; i < rows; i++) index.set(bytes.readUInt32LE(at + i * 4), i);
+    at += rows * 4;
+    const values = new Float32Array(rows * size);
+    for (let i = 0; i < values.length; i++) values[i] = bytes.readInt8(at + i) * scale;
+    at += rows * size;
+    tables[name] = new Table(index, values, size);
+  }
+  const net = (name: string): Net => ({
+    features: tables[name]!,
+    bias: Float32Array.from(header.dense[`${name}.bias`]!),
+    out: Float32Array.from(header.dense[`${name}.out`]!),
+    outBias: Float32Array.from(header.dense[`${name}.outBias`]!),
+  });
+  return { slots: net('slots'), owners: tables.owners!, first: net('first'), intents: net('intents'), intentNames: header.intents };
+}
+
+let loaded: Model | undefined;
+/** The model that the project ships, read at the first use. */
+export const shippedModel = (): Model => (loaded ??= readModel(readFileSync(new URL('./weights.bin', import.meta.url))));

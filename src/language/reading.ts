@@ -1,0 +1,120 @@
+import type { Claim, Stated } from '#rig/rig.ts';
+import { decide, type Option } from './decide/decide.ts';
+import type { TalkContext } from './decide/features.ts';
+import { finish } from './decide/finish.ts';
+import { shippedModel } from './decide/weights.ts';
+import * as slot from './propose/slots.ts';
+import { cuesIn } from './recognise/cues.ts';
+import { convertIn } from './recognise/convert.ts';
+import type { Mention } from './recognise/mention.ts';
+import { ownersIn } from './recognise/owners.ts';
+import { type Recognised, recognise } from './recognise/recognise.ts';
+import type { Cue } from './words/en/cues.ts';
+
+/** A number of the message that is in no fact, and why. */
+export interface Unread {
+  readonly text: string;
+  readonly why: string;
+}
+
+/** Two quantities to convert between ("60 W at 12 V in amps"). */
+export interface Conversion {
+  readonly value: number;
+  readonly unit: string;
+  /** Symbol of the unit asked for, where said. */
+  readonly to?: string;
+  /** The voltage, time or chemistry that bridges them, where said. */
+  readonly voltageV?: number;
+  readonly hours?: number;
+}
+
+/** Another way to take the message. */
+export interface SecondReading {
+  readonly intent: string;
+  readonly facts: Stated;
+  /** Facts in which it differs from the first: "durationH", "intent". */
+  readonly differs: readonly string[];
+  readonly probability: number;
+}
+
+/** What one message says, as it was decided: the question, what is stated, how sure that is. */
+export interface ParsedMessage {
+  readonly intent: string;
+  /** Only what the message plainly states; nothing is filled in. */
+  readonly facts: Stated;
+  readonly claims: readonly Claim[];
+  readonly removed: readonly string[];
+  readonly corrects?: { readonly from?: number; readonly to: number; readonly unit?: string };
+  /** Whose rig is meant: "me", "us", a name in small letters. */
+  readonly owner?: string;
+  readonly owners: readonly string[];
+  readonly term?: string;
+  readonly choice?: string;
+  readonly conversion?: Conversion;
+  /** What kind of talk the words are, for the tone and the choice of words of an answer; no question is chosen by them. */
+  readonly cues: ReadonlySet<Cue>;
+  readonly unread: readonly Unread[];
+  /** How likely this reading is, 0–1, and its lead over the next that differs (in nats). */
+  readonly probability: number;
+  readonly margin: number;
+  readonly second?: SecondReading;
+  readonly words: number;
+  readonly recognised: Recognised;
+  readonly options: readonly Option[];
+}
+
+const apart = new Set(['claims', 'removed', 'corrects', 'owner', 'term', 'choice']);
+
+/** Reads a message. Pure; linear in its length. */
+export function read(text: string, context: TalkContext = {}): ParsedMessage {
+  const recognised = recognise(text);
+  const { options } = decide(shippedModel(), recognised.mentions, context);
+  const best = options[0]!;
+  const stated = finish(recognised, best, context);
+  const facts = factsOf(stated);
+  const text1 = JSON.stringify(best.stated);
+  const other = options.find(o => o.intent !== best.intent || JSON.stringify(o.stated) !== text1);
+  const { owner, owners } = ownersIn(recognised.words, context.people ?? []);
+  return {
+    intent: best.intent,
+    facts,
+    claims: (stated.claims ?? []) as readonly Claim[],
+    removed: (stated.removed as readonly string[] | undefined) ?? [],
+    corrects: stated.corrects as ParsedMessage['corrects'],
+    owner,
+    owners,
+    term: stated.term as string | undefined,
+    choice: stated.choice as string | undefined,
+    conversion: best.intent === 'convert' ? convertIn(recognised) : undefined,
+    cues: cuesIn(recognised.words),
+    unread: unreadIn(recognised.mentions, best),
+    probability: best.probability,
+    margin: other ? Math.log(Math.max(best.probability, 1e-9) / Math.max(other.probability, 1e-9)) : 20,
+    second: other && { intent: other.intent, facts: factsOf(other.stated), differs: differing(best, other), probability: other.probability },
+    words: recognised.tokens.filter(token => token.kind !== 'sign').length,
+    recognised,
+    options,
+  };
+}
+
+const factsOf = (stated: Readonly<Record<string, unknown>>): Stated => Object.fromEntries(Object.entries(stated).filter(([key]) => !apart.has(key))) as Stated;
+
+function differing(a: Option, b: Option): string[] {
+  const keys = new Set([...Object.keys(a.stated), ...Object.keys(b.stated)]);
+  const facts = [...keys].filter(key => JSON.stringify(a.stated[key]) !== JSON.stringify(b.stated[key])).sort();
+  return a.intent === b.intent ? facts : ['intent', ...facts];
+}
+
+const reasons: Readonly<Record<string, string>> = { money: 'a price', km: 'a distance', years: 'an age or a span of years', months: 'a span of months', L: 'a volume', kg: 'a weight' };
+
+/** Numbers that no fact took, each with its reason. */
+function unreadIn(mentions: readonly Mention[], { state }: Option): Unread[] {
+  const out: Unread[] = [];
+  mentions.forEach((m, i) => {
+    const isNumber = m.kind === 'amount' || m.kind === 'number' || (m.kind === 'clock' && /\d/.test(m.text));
+    const s = state.slots[i]!;
+    if (isNumber && (s === slot.none || s === -1)) out.push({ text: m.text, why: reasons[m.unit ?? ''] ?? 'no part of the question' });
+    else if (isNumber && s === slot.same) out.push({ text: m.text, why: 'said before' });
+  });
+  return out;
+}
