@@ -46,8 +46,13 @@ export const whoOf = (m: Mention | undefined): string => (!m || speakers.has(m.t
 
 const claimUnit = (m: Mention): string => (m.kind === 'number' ? '' : m.unit === 'm' && m.dimension === 'length' ? 'm' : (m.unit ?? ''));
 
-/** The facts that a decided state tells. */
-export function assemble(state: State): Stated {
+const nowhere: ReadonlySet<number> = new Set();
+
+/**
+ * The facts that a decided state tells.
+ * @param onMains loads (by their mentions) that run on mains
+ */
+export function assemble(state: State, onMains: ReadonlySet<number> = nowhere): Stated {
   const { mentions, slots, owners, values } = state;
   const out: Stated = {};
   const rows = new Map<number, Row>();
@@ -58,7 +63,7 @@ export function assemble(state: State): Stated {
     return row;
   };
   const loads = state.loads();
-  for (const i of loads) of('loads', i, nameOf(mentions[i]!));
+  for (const i of loads) of('loads', i, onMains.has(i) ? { ...nameOf(mentions[i]!), supply: 'ac' } : nameOf(mentions[i]!));
   const batteries = state.batteries();
   // Kinds and levels that stand alone colour one battery.
   for (const i of batteries) of('batteries', i, {});

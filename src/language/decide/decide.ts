@@ -1,6 +1,6 @@
 import type { Mention } from '../recognise/mention.ts';
 import { assemble, type Stated } from './assemble.ts';
-import { type Frame, frameOf, type TalkContext } from './features.ts';
+import { type Frame, frameOf, supplyFeatures, type TalkContext } from './features.ts';
 import { hashText } from './hash.ts';
 import { intentFeatures } from './intent-features.ts';
 import { type Model, probabilities } from './model.ts';
@@ -34,6 +34,17 @@ export function firstQuestions(model: Model, frame: Frame): number[] {
   return order.slice(0, 2).filter((c, k) => k === 0 || p[c]! > leastSecond).map(c => hashText(model.intentNames[c]!));
 }
 
+/** Loads of a state that run on mains. */
+export function mainsLoads(model: Model, frame: Frame, state: State): ReadonlySet<number> {
+  const out = new Set<number>();
+  for (const i of state.loads()) {
+    const features: number[] = [];
+    supplyFeatures(frame, state, i, features);
+    if (probabilities(model.supply, features, 2)[1]! > 0.5) out.add(i);
+  }
+  return out;
+}
+
 /** Decides a message: whole readings, weighed together with the question each of them asks. */
 export function decide(model: Model, mentions: readonly Mention[], context: TalkContext = {}): Decision {
   const plain = frameOf(mentions, context);
@@ -41,7 +52,7 @@ export function decide(model: Model, mentions: readonly Mention[], context: Talk
   const states = search(model, frame, width);
   const merged = new Map<string, { intent: string; stated: Stated; p: number; state: State; own: number }>();
   for (const state of states) {
-    const stated = assemble(state);
+    const stated = assemble(state, mainsLoads(model, frame, state));
     const features: number[] = [];
     intentFeatures(frame, stated, features);
     const p = probabilities(model.intents, features, model.intentNames.length);

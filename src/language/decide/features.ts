@@ -260,3 +260,27 @@ export function ownerFeatures(f: Frame, state: State, i: number, c: Candidate, o
   }
   if (row.group === 'count') put(262, kind, to - from);
 }
+
+/** What speaks for a load running on mains through an inverter or at a site. */
+export function supplyFeatures(f: Frame, state: State, i: number, out: number[]): void {
+  const m = f.mentions[i]!;
+  const known = hashText(m.supply ?? '-');
+  let mains = 0;
+  let near = 99;
+  let unit = 0;
+  for (let j = 0; j < f.mentions.length; j++) {
+    const o = f.mentions[j]!;
+    if (o.kind === 'inverter' || o.kind === 'wave' || o.kind === 'mains' || (o.kind === 'amount' && o.unit === 'V' && o.value >= 100)) {
+      mains |= o.kind === 'inverter' || o.kind === 'wave' ? 1 : 2;
+      near = Math.min(near, Math.abs(j - i));
+    }
+    if (state.owners[j] === i || j === i) {
+      if (state.slots[j] === slot.loadCurrent) unit |= 1;
+      if (state.slots[j] === slot.loadPower) unit |= 2 + (state.values[j]! > 400 ? 4 : 0) + (state.values[j]! > 100 ? 8 : 0);
+    }
+  }
+  out.push(mix(400, known), mix(401, known, mains), mix(402, known, mains * 100 + bucket(near)), mix(403, known, unit), mix(404, mix(0, known, unit), mains), mix(405, hashText(m.key)), mix(406, hashText(m.key), mains > 0 ? 1 : 0), mix(407, m.coarse ?? -1, mains > 0 ? 1 : 0));
+  for (const q of f.questions) out.push(mix(408, q, known), mix(409, q, mains));
+  for (const c of f.context) out.push(mix(410, c, known));
+  for (let d = 1; d <= 3; d++) out.push(mix(411, at(f, i + d), d), mix(412, at(f, i - d), d));
+}

@@ -35,6 +35,8 @@ export interface Net {
 export interface Model {
   readonly slots: Net;
   readonly owners: Table;
+  /** Whether a load runs on mains: no, yes. */
+  readonly supply: Net;
   /** The question by the words alone: what the roles are decided with. */
   readonly first: Net;
   /** The question by the words and what they state. */

@@ -33,11 +33,12 @@ export function writeModel(model: Model, fingerprint: string): Buffer {
   };
   put('slots', model.slots.features);
   put('owners', model.owners);
+  put('supply', model.supply.features);
   put('first', model.first.features);
   put('intents', model.intents.features);
   const round = (values: Float32Array): number[] => Array.from(values, v => Math.round(v * 1e4) / 1e4);
   const dense: Record<string, number[]> = {};
-  for (const name of ['slots', 'first', 'intents'] as const) {
+  for (const name of ['slots', 'supply', 'first', 'intents'] as const) {
     dense[`${name}.bias`] = round(model[name].bias);
     dense[`${name}.out`] = round(model[name].out);
     dense[`${name}.outBias`] = round(model[name].outBias);
@@ -67,7 +68,7 @@ export function readModel(bytes: Buffer): Model {
     out: Float32Array.from(header.dense[`${name}.out`]!),
     outBias: Float32Array.from(header.dense[`${name}.outBias`]!),
   });
-  return { slots: net('slots'), owners: tables.owners!, first: net('first'), intents: net('intents'), intentNames: header.intents };
+  return { slots: net('slots'), owners: tables.owners!, supply: net('supply'), first: net('first'), intents: net('intents'), intentNames: header.intents };
 }
 
 let loaded: Model | undefined;

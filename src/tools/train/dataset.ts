@@ -1,4 +1,6 @@
-import { frameOf, type Frame, contextFeatures, ownerFeatures, type TalkContext } from '#language/decide/features.ts';
+import { frameOf, type Frame, contextFeatures, ownerFeatures, supplyFeatures, type TalkContext } from '#language/decide/features.ts';
+import { compare } from './compare.ts';
+import type { Labelled } from './fit.ts';
 import { State } from '#language/decide/state.ts';
 import { type Candidate, candidatesOf } from '#language/propose/candidates.ts';
 import * as slot from '#language/propose/slots.ts';
@@ -71,4 +73,24 @@ export function choicesOf(w: Wording, most = 2): Choice[] {
     state = state.with(step.at, step.slot, step.owner, step.variant, taken?.value ?? Number.NaN, 0);
   });
   return out;
+}
+
+/** What the loads of a wording teach of their supply; a thing of mains that the label leaves open teaches little. */
+export function suppliesOf(w: Wording): Labelled[] {
+  const [best] = w.derivations;
+  if (!best || best.errors > 0) return [];
+  let state = State.empty(w.frame.mentions);
+  for (const s of best.steps) {
+    const taken = candidatesOf(state, s.at).find(c => isSame(c, s));
+    state = state.with(s.at, s.slot, s.owner, s.variant, taken?.value ?? Number.NaN, 0);
+  }
+  const rows = (w.group.states.loads ?? []) as { name?: string; supply?: string }[];
+  return state.loads().flatMap(i => {
+    const m = w.frame.mentions[i]!;
+    const row = rows.find(r => compare({ name: m.text }, { name: r.name }, 'loads').missing.length === 0) ?? (rows.length === 1 ? rows[0] : undefined);
+    if (!row) return [];
+    const features: number[] = [];
+    supplyFeatures(w.frame, state, i, features);
+    return [{ features, gold: [row.supply === 'ac' ? 1 : 0], group: w.groupIndex, weight: row.supply ? 1 : m.supply === 'ac' ? 0.15 : 0.4 }];
+  });
 }

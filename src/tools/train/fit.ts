@@ -36,6 +36,10 @@ export interface FitOptions {
   readonly least: number;
   readonly leastOwner: number;
   readonly seed: number;
+  /** From which share of the epochs on the weights are averaged. */
+  readonly average?: number;
+  /** Rows of owners are dropped with this chance. */
+  readonly dropOwner?: number;
 }
 
 function* shuffled(n: number, random: () => number): Generator<number> {
@@ -62,6 +66,8 @@ export function fitSlots(choices: readonly Choice[], outcomes: number, o: FitOpt
   const h = new Float32Array(D);
   const dh = new Float32Array(D);
   const mask = new Uint8Array(512);
+  const dropped = Math.round((o.dropOwner ?? 0) * 1000);
+  const keep = 1 / (1 - (o.dropOwner ?? 0));
   for (let epoch = 0; epoch < o.epochs; epoch++) {
     let loss = 0;
     for (const i of shuffled(data.length, random)) {
@@ -88,7 +94,7 @@ export function fitSlots(choices: readonly Choice[], outcomes: number, o: FitOpt
           base.set(s[c]!, b);
         }
         const r = own[c]!;
-        for (let k = 0; k < r.length; k++) b += O.w[r[k]!]!;
+        for (let k = 0; k < r.length; k++) if (!dropped || ((r[k]! * 2654435761 + i * 40503 + epoch * 977) >>> 0) % 1000 >= dropped) b += O.w[r[k]!]! * keep;
         z[c] = b;
         if (b > top) top = b;
       }
@@ -106,7 +112,7 @@ export function fitSlots(choices: readonly Choice[], outcomes: number, o: FitOpt
         if (Math.abs(grad) < 1e-5) continue;
         bySlot.set(s[c]!, (bySlot.get(s[c]!) ?? 0) + grad);
         const r = own[c]!;
-        for (let k = 0; k < r.length; k++) O.step(r[k]!, grad + o.l2 * O.w[r[k]!]!, o.rate);
+        for (let k = 0; k < r.length; k++) if (!dropped || ((r[k]! * 2654435761 + i * 40503 + epoch * 977) >>> 0) % 1000 >= dropped) O.step(r[k]!, grad * keep + o.l2 * O.w[r[k]!]!, o.rate);
       }
       for (const [t, grad] of bySlot) {
         const from = t * D;
@@ -126,8 +132,10 @@ export function fitSlots(choices: readonly Choice[], outcomes: number, o: FitOpt
         for (let d = 0; d < D; d++) E.step(from + d, dh[d]! * scale + o.l2 * E.w[from + d]!, o.rate);
       }
     }
+    if (epoch >= o.epochs * (o.average ?? 0.4)) for (const p of [E, B, V, vb, O]) p.note();
     if (process.env.VERBOSE) console.error(`slots epoch ${epoch + 1}: loss ${(loss / data.length).toFixed(4)}; ${index.size} features, ${ownerIndex.size} of owners`);
   }
+  for (const p of [E, B, V, vb, O]) p.settle();
   return { net: { features: new Table(index, E.w, D), bias: B.w, out: V.w, outBias: vb.w }, owners: new Table(ownerIndex, O.w, 1) };
 }
 
@@ -199,7 +207,9 @@ export function fitClasses(examples: readonly Labelled[], outcomes: number, o: F
         for (let d = 0; d < D; d++) E.step(from + d, dh[d]! * scale + o.l2 * E.w[from + d]!, o.rate);
       }
     }
+    if (epoch >= o.epochs * (o.average ?? 0.4)) for (const p of [E, B, V, vb]) p.note();
     if (process.env.VERBOSE) console.error(`intents epoch ${epoch + 1}: loss ${(loss / data.length).toFixed(4)}; ${index.size} features`);
   }
+  for (const p of [E, B, V, vb]) p.settle();
   return { features: new Table(index, E.w, D), bias: B.w, out: V.w, outBias: vb.w };
 }

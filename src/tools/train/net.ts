@@ -20,6 +20,18 @@ export class Parameters {
     this.g = new Float32Array(size);
     if (scale > 0) for (let i = 0; i < size; i++) this.w[i] = (random() * 2 - 1) * scale;
   }
+  #sum: Float64Array | undefined;
+  #times = 0;
+  /** Adds the parameters as they are now to their average. */
+  note(): void {
+    this.#sum ??= new Float64Array(this.w.length);
+    for (let i = 0; i < this.w.length; i++) this.#sum[i]! += this.w[i]!;
+    this.#times++;
+  }
+  /** Puts the average in their place: steadier than where the last step happened to end. */
+  settle(): void {
+    if (this.#sum) for (let i = 0; i < this.w.length; i++) this.w[i] = this.#sum[i]! / this.#times;
+  }
   /** One step against a gradient. */
   step(i: number, gradient: number, rate: number): void {
     const g = (this.g[i]! += gradient * gradient);

@@ -7,7 +7,7 @@ import { intentFeatures } from '#language/decide/intent-features.ts';
 import { type Model, type Net, probabilities } from '#language/decide/model.ts';
 import * as slot from '#language/propose/slots.ts';
 import { recognise } from '#language/recognise/recognise.ts';
-import { choicesOf, type Wording, wordingsOf } from './dataset.ts';
+import { choicesOf, suppliesOf, type Wording, wordingsOf } from './dataset.ts';
 import { fitClasses, fitSlots, type FitOptions, type Labelled } from './fit.ts';
 import type { Group } from './groups.ts';
 import { talkBefore } from './talk.ts';
@@ -19,8 +19,8 @@ export interface TrainOptions {
 }
 
 export const usual: TrainOptions = {
-  slots: { units: 32, epochs: 8, rate: 0.04, l2: 1e-5, drop: 0.4, least: 5, leastOwner: 5, seed: 7 },
-  intents: { units: 32, epochs: 8, rate: 0.04, l2: 1e-5, drop: 0.5, least: 4, leastOwner: 4, seed: 8 },
+  slots: { units: 32, epochs: 8, rate: 0.04, l2: 1e-5, drop: 0.4, dropOwner: 0.3, average: 0.4, least: 5, leastOwner: 5, seed: 7 },
+  intents: { units: 32, epochs: 8, rate: 0.04, l2: 1e-5, drop: 0.5, average: 0.4, least: 4, leastOwner: 4, seed: 8 },
   folds: 5,
 };
 
@@ -43,7 +43,7 @@ const framed = (w: Wording, questions: readonly number[]): Wording => ({ ...w, f
 /** Which questions words alone point to, from nets that have not seen the group: what the roles learn with is what they will meet. */
 function crossed(words: readonly Wording[], names: readonly string[], o: TrainOptions): { readonly words: Wording[]; readonly first: Net } {
   const examples = words.map(w => labelled(w, names, {}));
-  const asModel = (first: Net): Model => ({ first, intents: first, slots: first, owners: first.features, intentNames: names });
+  const asModel = (first: Net): Model => ({ first, intents: first, slots: first, supply: first, owners: first.features, intentNames: names });
   const nets = Array.from({ length: o.folds }, (_, k) => fitClasses(examples.filter(e => e.group % o.folds !== k), names.length, o.intents));
   const out = words.map(w => framed(w, firstQuestions(asModel(nets[w.groupIndex % o.folds]!), w.frame)));
   return { words: out, first: fitClasses(examples, names.length, o.intents) };
@@ -62,9 +62,10 @@ export function train(groups: readonly Group[], o: TrainOptions = usual): Model 
     tick(`round ${round}: questions by words`);
     const { net, owners } = fitSlots(first.words.flatMap(w => choicesOf(w)), slot.slots.length, o.slots);
     tick('roles');
+    const supply = fitClasses(first.words.flatMap(w => suppliesOf(w)), 2, { ...o.intents, units: 8, drop: 0.2, epochs: 5 });
     const intents = fitClasses(words.map(w => labelled(w, names, w.group.states as Stated)), names.length, o.intents);
     tick('questions');
-    model = { slots: net, owners, first: first.first, intents, intentNames: names };
+    model = { slots: net, owners, supply, first: first.first, intents, intentNames: names };
   }
   return model!;
 }
