@@ -49,8 +49,9 @@ function unitAt(tokens: readonly Token[], words: Phrases, at: number): UnitFound
   return { unit, spelled, end: at + length };
 }
 
-const dims = (unit: Unit, spelled: string): Pick<Mention, 'dimension' | 'otherDimension'> => ({
+const dims = (unit: Unit, spelled: string): Pick<Mention, 'dimension' | 'otherDimension' | 'spelled'> => ({
   dimension: unit.dimension,
+  spelled,
   ...(spelled === 'm' ? { otherDimension: 'time' as const } : {}),
 });
 

@@ -86,7 +86,8 @@ export function recognise(text: string): Recognised {
         best = make(isSign ? 'sign' : 'word', word, at, at + 1, { cls: isSign ? word : usedWords.has(word) || plainWords.has(word) ? word : fine >= 0 ? `c${fine}` : '?', text: word, fine, coarse: isSign ? -1 : coarseCluster(word) });
       }
     }
-    mentions.push(needsRaw.has(best.kind) || best.cls === '?' ? { ...best, raw: rawOf(text, tokens, best) } : best);
+    const isNewLine = token.isNewLine && at > 0;
+    mentions.push(needsRaw.has(best.kind) || best.cls === '?' || isNewLine ? { ...best, raw: needsRaw.has(best.kind) || best.cls === '?' ? rawOf(text, tokens, best) : best.raw, ...(isNewLine ? { isNewLine } : {}) } : best);
     at = best.to;
   }
   return { text, tokens, words, mentions: joined(mentions, tokens) };
