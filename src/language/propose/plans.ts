@@ -2,7 +2,8 @@ import type { Mention } from '../recognise/mention.ts';
 import { align } from './plans/align.ts';
 import { daysOf } from './plans/days.ts';
 import { mostDays } from './plans/marks.ts';
-import type { DayKey, MarkBy, PlanDay } from './plans/symbol.ts';
+import type { DayKey, Mark, MarkBy, PlanDay, PlanSymbol } from './plans/symbol.ts';
+import { withoutSunHours } from './plans/sun-hours.ts';
 import { symbolsOf } from './plans/symbols.ts';
 import { marked, withKeys } from './plans/turns.ts';
 
@@ -23,8 +24,15 @@ export interface Plan {
   readonly carried: number;
 }
 
+/** Whether a sentence ends between marks. */
+function isParted(symbols: readonly PlanSymbol[], marks: readonly Mark[]): boolean {
+  const [from, to] = [symbols.indexOf(marks[0]!), symbols.indexOf(marks.at(-1)!)];
+  return symbols.slice(from, to).some(s => s.kind === 'stop' && s.weight === 3);
+}
+
 /** The plan a message tells day by day, if it tells one. */
-export function planOf(mentions: readonly Mention[]): Plan | undefined {
+export function planOf(written: readonly Mention[]): Plan | undefined {
+  const { mentions, at } = withoutSunHours(written);
   const { symbols, total, totalAt, implied } = marked(withKeys(symbolsOf(mentions)));
   const aligned = align(symbols);
   const { days, marks } = daysOf(aligned, symbols, total);
@@ -33,21 +41,22 @@ export function planOf(mentions: readonly Mention[]): Plan | undefined {
   const told = facts.filter(f => f.isTold && !f.isSoft);
   const by = [...new Set(marks.map(m => m.by))];
   const outright = marks.filter(m => m.by === 'numbers' || m.by === 'weekdays' || m.by === 'dates').length;
-  if (told.length === 0) return undefined;
+  if (told.length === 0 && outright < 3) return undefined;
   const isDiverse = new Set(days.map(d => JSON.stringify(d))).size > 1;
   if (days.length === 1) {
     const keys = new Set<DayKey | undefined>(told.map(f => f.key));
     if (!(by.length === 1 && by[0] === 'dates' && keys.has('drivingH') && keys.has('sky'))) return undefined;
-  } else if (marks.length < 2 && !by.includes('numbers')) return undefined;
+  } else if (marks.length < 2 && !by.includes('numbers') && !(by[0] === 'weekdays' && marks[0]!.days.length > 2)) return undefined;
+  else if (marks.length === 1 && Math.min(...marks[0]!.days) > 7) return undefined;
   else if (outright === 0 && !isDiverse) return undefined;
-  else if (outright === 0 && implied === marks.length && marks.length < 3) return undefined;
+  else if (outright === 0 && implied === marks.length && (marks.length < 3 || isParted(symbols, marks))) return undefined;
   const used = new Set<number>();
-  for (const s of [...marks, ...facts, ...(totalAt ? [totalAt] : [])]) for (let i = s.from; i < s.to; i++) used.add(i);
+  for (const s of [...marks, ...facts, ...(totalAt ? [totalAt] : [])]) for (let i = s.from; i < s.to; i++) used.add(at[i]!);
   return { days, used: [...used].sort((a, b) => a - b), by, implied, marks: marks.length, told: told.length, carried: facts.length - told.length };
 }
 
 /** The plan with days without driving left open, where nobody said that they have none. */
 export const withoutZeros = (days: readonly PlanDay[]): PlanDay[] =>
-  days.map(({ drivingH, ...rest }) => (drivingH ? { drivingH, ...rest } : rest));
+  days.map(({ drivingH, generatorH, ...rest }) => ({ ...(drivingH ? { drivingH } : {}), ...(generatorH ? { generatorH } : {}), ...rest }));
 /** The plan with no driving on the days that say nothing of it. */
 export const withZeros = (days: readonly PlanDay[]): PlanDay[] => (days.some(d => d.drivingH) ? days.map(d => ({ drivingH: 0, ...d })) : [...days]);

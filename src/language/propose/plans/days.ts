@@ -62,7 +62,8 @@ export function daysOf(aligned: readonly Aligned[], symbols: readonly PlanSymbol
     else if (s.kind === 'again' && near && !again.has(near)) again.set(near, s);
   }
   const withFacts = new Set(aligned.map(a => a.mark));
-  const marks = symbols.filter((s): s is Mark => s.kind === 'mark' && (withFacts.has(s) || again.has(s)));
+  const isFramed = aligned.some(a => a.mark.by === 'all' || a.mark.by === 'rest');
+  const marks = symbols.filter((s): s is Mark => s.kind === 'mark' && (withFacts.has(s) || again.has(s) || (isFramed && (s.by === 'weekdays' || s.by === 'numbers'))));
   const { of, total: length } = numbered(marks, total);
   const days: PlanDay[] = Array.from({ length: Math.max(length, 0) }, () => ({}));
   const set = (mark: Mark, key: keyof PlanDay, value: number | string): void => {

@@ -1,5 +1,5 @@
 import type { Mention } from '../../recognise/mention.ts';
-import { driveWords, noneWords, skySigns, stayWords } from '../../words/en/day-plans.ts';
+import { driveWords, noneWords, notWords, skySigns, stayWords } from '../../words/en/day-plans.ts';
 import type { DayKey, Fact } from './symbol.ts';
 
 const mostHours = 24;
@@ -73,6 +73,17 @@ function topicOf({ mentions, stops, taken }: Scope, at: number, reach = topicRea
   return best?.key;
 }
 
+/** What the sentence before a mention speaks of, past commas: "we run the generator once, 3 hours". */
+function topicBefore({ mentions, stops }: Scope, at: number): DayKey | undefined {
+  for (let i = at - 1; i >= Math.max(0, at - 12) && stops[i]! < 3 && !mentions[i + 1]!.isNewLine; i--) {
+    const m = mentions[i]!;
+    if (isHours(m)) return undefined;
+    if (isGenerator(m)) return 'generatorH';
+    if (m.kind === 'word' && driveWords.has(m.text)) return 'drivingH';
+  }
+  return undefined;
+}
+
 /** Hours of driving or of the generator, or hours that say not what of. */
 export function hoursAt(scope: Scope, at: number): Fact | 'load' | undefined {
   const { mentions } = scope;
@@ -87,13 +98,14 @@ export function hoursAt(scope: Scope, at: number): Fact | 'load' | undefined {
       to = i + 1;
     }
   }
-  if (value > mostHours || value < 0 || m.isNegative) return 'load';
+  if (value > mostHours) return 'load';
   const rate = mentions[at]!.rate;
   const rateMention = mentions.slice(to, to + 2).find(o => o.kind === 'rate');
   const topic = topicOf(scope, at);
-  if (rate && !(rateMention && /^(?:each|every) (?!hour)/.test(rateMention.text) && topic === 'generatorH')) return 'load';
+  const isAfter = rateMention?.text === 'the day' && mentions.slice(to, to + 3).some(o => o.text === 'after');
+  if (rate && !isAfter && !(rateMention && /^(?:each|every) (?!hour)/.test(rateMention.text) && topic === 'generatorH')) return 'load';
   if (topic === 'load') return 'load';
-  return fact(at, to, topic, value);
+  return fact(at, to, topic ?? topicBefore(scope, at), value);
 }
 
 /** "None", "nothing", "zero", "0": nothing of what was told of the other days. */
@@ -111,7 +123,7 @@ export function noneAt(scope: Scope, at: number): Fact | undefined {
     if (next && stops[at + 1] === 0 && !next.isNewLine && next.text !== 'at' && next.text !== '(' && next.kind !== 'clock' && next.kind !== 'weekday') return undefined;
   }
   const key = topicOf(scope, at, 2);
-  return key === 'load' ? undefined : fact(at, at + 1, key, 0, { isSoft: true });
+  return key === 'load' ? undefined : fact(at, at + 1, key, 0, { isSoft: key === undefined });
 }
 
 /** "Without driving", "no genny", "parked", "camp". */
@@ -119,16 +131,23 @@ export function restingAt(mentions: readonly Mention[], at: number): Fact | unde
   const m = mentions[at]!;
   if (m.kind === 'without' && m.key === 'driving') return fact(at, at + 1, 'drivingH', 0);
   if (m.kind === 'without' && m.key === 'generator') return fact(at, at + 1, 'generatorH', 0);
-  if ((m.kind === 'word' || m.kind === 'noun') && stayWords.has(m.text)) return fact(at, at + 1, 'drivingH', 0, { isSoft: true });
+  if (m.kind === 'word' && notWords.has(m.text))
+    for (let i = at + 1; i <= at + 4; i++) {
+      const o = mentions[i];
+      if (!o || o.kind !== 'word') break;
+      if (driveWords.has(o.text) || o.text === 'stir' || o.text === 'budge') return fact(at, i + 1, 'drivingH', 0);
+    }
+  if ((m.kind === 'word' || m.kind === 'noun' || m.kind === 'weekday') && stayWords.has(m.text)) return fact(at, at + 1, 'drivingH', 0, { isSoft: true });
   return undefined;
 }
 
-const tails: ReadonlySet<string> = new Set(['back', 'home', 'again', 'there', 'only', 'and', 'on', 'or', 'returning', 'the', 'more', '-', 'to', 'down', 'up', 'through']);
+const tails: ReadonlySet<string> = new Set(['back', 'home', 'again', 'there', 'only', 'and', 'on', 'or', 'returning', 'the', 'more', 'down', 'up']);
 
 /** A bare number that may be hours as those told before: "then 2", "4 wed", "drive 3". */
 export function bareHoursAt({ mentions, stops }: Scope, at: number): Fact | undefined {
   const m = mentions[at]!;
   if (m.kind !== 'number' || m.told <= 0 || m.told > 16 || m.isNegative) return undefined;
+  if (/^[-/]$/.test(mentions[at - 1]?.text ?? '')) return undefined;
   const next = mentions[at + 1];
   const isEnd = !next || stops[at + 1]! > 0 || next.isNewLine || tails.has(next.text) || next.kind === 'weekday' || next.kind === 'clock' || next.kind === 'sky' || next.text === 'sun';
   if (!isEnd) return undefined;

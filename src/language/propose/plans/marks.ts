@@ -6,7 +6,7 @@ import type { Mark, MarkBy } from './symbol.ts';
 /** More days than a plan tells one by one. */
 export const mostDays = 21;
 
-const isDayNumber = (m: Mention | undefined): m is Mention => m?.kind === 'number' && Number.isInteger(m.told) && m.told >= 1 && m.told <= mostDays && !m.isNegative;
+const isDayNumber = (m: Mention | undefined): m is Mention => m?.kind === 'number' && Number.isInteger(m.told) && m.told >= 1 && m.told <= mostDays;
 const isDayWord = (m: Mention | undefined): boolean => m !== undefined && (m.kind === 'word' || m.kind === 'noun') && dayWords.has(m.text);
 /** Days as an amount: "two days". */
 export const isDaySpan = (m: Mention | undefined): m is Mention =>
@@ -30,6 +30,9 @@ export function numbersAt(mentions: readonly Mention[], at: number): Mark | unde
   if (!isDayWord(m)) return undefined;
   const days: number[] = [];
   let i = at + 1;
+  const amps = mentions[i];
+  // "Day three a mix": the article is no unit.
+  if (amps?.kind === 'amount' && amps.spelled === 'a' && Number.isInteger(amps.told) && amps.told <= mostDays) return mark('numbers', at, at + 2, [amps.told]);
   if (!isDayNumber(mentions[i])) return undefined;
   const isMany = m.text === 'days';
   for (;;) {
@@ -55,7 +58,7 @@ export function numbersAt(mentions: readonly Mention[], at: number): Mark | unde
 
 /** "The first day", "the second and third", "the first two days", "the third and last day". `isLoose`: without "day" too. */
 export function ordinalsAt(mentions: readonly Mention[], at: number, isLoose: boolean): Mark | undefined {
-  const first = ordinalOf(mentions[at]);
+  const first = mentions[at - 1]?.text === 'every' ? undefined : ordinalOf(mentions[at]);
   const isLast = lastWords.has(mentions[at]!.text);
   if (first === undefined && !isLast) return undefined;
   const days: number[] = first === undefined ? [] : [first];
@@ -135,7 +138,7 @@ export function weekdayMarkAt(mentions: readonly Mention[], at: number, daysAt: 
     const more = next >= mentions.length || mentions[next]!.isNewLine ? [] : daysAt(next);
     if (more.length === 0 || next - i > 3) break;
     // "None on Saturday, Sunday 3 h": a comma alone joins only where another day follows with "and".
-    if (join === ',' && !isJoin && !isList(mentions, next, daysAt)) break;
+    if (join === ',' && !isJoin && !isList(mentions, next, days.length + 1, daysAt)) break;
     if (next === i && days.length > 0 && mentions[next]!.kind === 'sky') break;
     if (isRange) {
       for (let d = (days.at(-1)! + 1) % 7; d !== more[0]; d = (d + 1) % 7) days.push(d);
@@ -147,25 +150,50 @@ export function weekdayMarkAt(mentions: readonly Mention[], at: number, daysAt: 
 }
 
 /** Whether a list of weekdays goes on and ends with "and", a colon or a verb: "mon, wed and fri". */
-function isList(mentions: readonly Mention[], at: number, daysAt: (i: number) => readonly number[]): boolean {
+function isList(mentions: readonly Mention[], at: number, before: number, daysAt: (i: number) => readonly number[]): boolean {
   let i = at;
+  let count = before;
   while (i < mentions.length) {
     if (daysAt(i).length === 0) return false;
     const join = mentions[i + 1]?.text ?? '';
     if (join === ':') return true;
     const isAnd = connectors.has(join) || (join === ',' && connectors.has(mentions[i + 2]?.text ?? ''));
     if (isAnd) return daysAt(join === ',' ? i + 3 : i + 2).length > 0;
-    if (join !== ',') return false;
+    if (join !== ',' || (daysAt(i + 2).length === 0 && count >= 3)) return count >= 3;
+    count++;
     i += 2;
   }
   return false;
+}
+
+/** "None on 2 and 4": numbers of days without the word, where days are numbered already. */
+export function bareNumbersAt(mentions: readonly Mention[], at: number): Mark | undefined {
+  const lead = mentions[at - 1]?.text;
+  if (lead !== 'on' && lead !== 'for') return undefined;
+  const days: number[] = [];
+  let i = at;
+  for (;;) {
+    const number = mentions[i];
+    if (!isDayNumber(number)) break;
+    days.push(number.told);
+    i++;
+    const sep = mentions[i]?.text ?? '';
+    const after = mentions[i + 1];
+    if (!isDayNumber(after) || after.told <= number.told) break;
+    if (rangeWords.has(sep)) days.push(...upTo(number.told + 1, after.told - 1));
+    else if (!connectors.has(sep) && sep !== ',') break;
+    i++;
+  }
+  const end = mentions[i];
+  if (days.length === 0 || (end && end.kind !== 'sign' && !end.isNewLine)) return undefined;
+  return mark('numbers', at, i, days);
 }
 
 /** "The other two", "the rest", "the days between". */
 export function restAt(mentions: readonly Mention[], at: number): Mark | undefined {
   const m = mentions[at]!;
   const next = mentions[at + 1];
-  if (betweenWords.has(m.text)) return mark('rest', at, at + 1, []);
+  if (betweenWords.has(m.text)) return [6, 5, 4, 3, 2, 1].some(d => isDaySpan(mentions[at - d])) || isDaySpan(next) || isDaySpan(mentions[at + 3]) ? undefined : mark('rest', at, at + 1, []);
   if (!restWords.has(m.text) || mentions[at - 1]?.text === 'every') return undefined;
   if (isDaySpan(next) || isDayNumber(next)) return mark('rest', at, at + 2, [], { count: next.told });
   if (isDayWord(next) || next?.text === 'ones' || m.text === 'rest' || m.text === 'otherwise' || m.text === 'others') return mark('rest', at, at + 1, []);
@@ -179,8 +207,7 @@ export function spanAt(mentions: readonly Mention[], at: number, isFirst: boolea
     if (m.text === 'both') return mark('all', at, at + 1, []);
     const lead = [1, 2, 3].map(d => mentions[at - d]?.text ?? '');
     if (lead[0] === 'all' || lead.includes('any') || lead[0] === 'each' || lead[0] === 'every') return mark('all', at, at + 1, [], { count: m.told });
-    const around = [mentions[at - 3], mentions[at - 2], mentions[at - 1], mentions[at + 1], mentions[at + 2], mentions[at + 3]];
-    const isBetween = around.some(o => o !== undefined && betweenWords.has(o.text));
+    const isBetween = mentions.slice(Math.max(0, at - 4), at + 7).some(o => betweenWords.has(o.text));
     return mark('spans', at, at + 1, [], { count: m.told, ...(isBetween ? { isBetween } : {}) });
   }
   const count = isDayNumber(m) ? m.told : m.text === 'a' || m.text === 'an' || m.text === 'another' ? 1 : undefined;

@@ -1,7 +1,8 @@
 import type { Mention } from '../../recognise/mention.ts';
+import { doubtfulDays } from '../../words/en/calendar.ts';
 import { againWords, lastWords, turnWords } from '../../words/en/day-plans.ts';
 import { bareHoursAt, hoursAt, noneAt, restingAt, type Scope, skyAt } from './facts.ts';
-import { isDaySpan, mostDays, numbersAt, ordinalOf, ordinalsAt, restAt, spanAt, weekdayMarkAt, weekdaysOf } from './marks.ts';
+import { bareNumbersAt, isDaySpan, mostDays, numbersAt, ordinalOf, ordinalsAt, restAt, spanAt, weekdayMarkAt, weekdaysOf } from './marks.ts';
 import type { Mark, PlanSymbol } from './symbol.ts';
 
 const hard: ReadonlySet<string> = new Set(['.', ';', '?', '!']);
@@ -62,7 +63,7 @@ function turnAt(mentions: readonly Mention[], at: number, isStart: boolean): Mar
   const mark = (by: Mark['by'], to: number, days: readonly number[]): Mark => ({ kind: 'mark', by, from: at, to, days });
   if (m.text === 'today' || m.text === 'todays' || (m.kind === 'clock' && m.text === 'tonight')) return mark('dates', at + 1, [1]);
   if (m.kind === 'clock' && (m.text === 'tomorrow' || m.text === 'tomorrow morning' || m.text === 'tomorrow evening')) return mark('dates', at + 1, [2]);
-  if (m.text === 'day' && next === 'after') {
+  if ((m.text === 'day' || m.text === 'the day') && next === 'after') {
     const third = mentions[at + 2];
     const isNamed = third?.text === 'tomorrow' || third?.text === 'that' || third?.text === 'next';
     return mark('turns', at + (isNamed ? 3 : 2), []);
@@ -80,7 +81,10 @@ export function symbolsOf(mentions: readonly Mention[]): readonly PlanSymbol[] {
   const scope: Scope = { mentions, stops, taken: new Set() };
   const lines = lineNumbers(mentions);
   const suns = sundays(mentions);
-  const daysAt = (i: number): readonly number[] => (suns.has(i) ? [6] : weekdaysOf(mentions[i]));
+  const named = mentions.map((m, i) => (suns.has(i) ? [6] : weekdaysOf(m)));
+  const isLone = named.filter(days => days.length > 0).length < 2;
+  // "Sat" and "wed" are verbs too: they need another weekday beside them.
+  const daysAt = (i: number): readonly number[] => (isLone && doubtfulDays.has(mentions[i]?.text ?? '') ? [] : (named[i] ?? []));
   const isDay = (i: number): boolean => suns.has(i);
   const strict = mentions.filter((_, i) => numbersAt(mentions, i) || ordinalsAt(mentions, i, false) || isDaySpan(mentions[i])).length;
   const ordinalCount = mentions.filter((m, i) => ordinalOf(m) !== undefined && mentions[i - 1]?.kind !== 'month' && mentions[i + 1]?.kind !== 'month').length;
@@ -104,11 +108,12 @@ export function symbolsOf(mentions: readonly Mention[]): readonly PlanSymbol[] {
       ordinalsAt(mentions, i, isLoose) ??
       weekdayMarkAt(mentions, i, daysAt) ??
       turnAt(mentions, i, isStart) ??
+      (strict > 0 ? bareNumbersAt(mentions, i) : undefined) ??
       restAt(mentions, i) ??
       spanAt(mentions, i, false) ??
       ratesAt(mentions, i);
     if (found) {
-      if (found.by === 'turns' && m.text !== 'day') out.push({ kind: 'stop', from: i, to: i, weight: 2 });
+      if (found.by === 'turns') out.push({ kind: 'stop', from: i, to: i, weight: 2 });
       out.push(found);
       i = found.to;
       continue;

@@ -13,6 +13,24 @@ export function withKeys(symbols: readonly PlanSymbol[]): readonly PlanSymbol[] 
   });
 }
 
+/** "Thursday, day one": the same day twice. */
+function isBesideWeekday(symbols: readonly PlanSymbol[], mark: Mark): boolean {
+  const at = symbols.indexOf(mark);
+  for (const step of [-1, 1])
+    for (let i = at + step; i >= 0 && i < symbols.length; i += step) {
+      const s = symbols[i]!;
+      if (s.kind === 'mark' && s.by === 'weekdays') return step < 0 || i === at + 1;
+      if (s.kind !== 'stop' || s.weight > 1) break;
+    }
+  return false;
+}
+
+/** How many words a chunk is long. */
+const wordsOf = (part: readonly PlanSymbol[]): number => {
+  const told = part.filter(s => s.kind !== 'stop');
+  return told.length === 0 ? 0 : Math.max(told.at(-1)!.to, part.at(-1)!.from) - told[0]!.from;
+};
+
 /** Symbols between two stops. */
 function chunks(symbols: readonly PlanSymbol[]): PlanSymbol[][] {
   const out: PlanSymbol[][] = [[]];
@@ -21,6 +39,20 @@ function chunks(symbols: readonly PlanSymbol[]): PlanSymbol[][] {
     if (s.kind === 'stop') out.push([]);
   }
   return out;
+}
+
+/** Whether days are told in turn beside outright ones: after "today", or before the only number: "rain, rain, sun on day 3". */
+function isImplied(parts: readonly (readonly PlanSymbol[])[]): boolean {
+  const outright = parts.flat().filter(isOutright);
+  if (outright.every(m => m.by === 'dates')) return true;
+  const [only] = outright;
+  if (outright.length !== 1 || only!.by !== 'numbers' || only!.days.length !== 1) return false;
+  let before = 0;
+  for (const part of parts) {
+    if (part.includes(only!)) break;
+    if (part.some(s => s.kind === 'fact')) before++;
+  }
+  return before === only!.days[0]! - 1 && before > 0;
 }
 
 export interface Marked {
@@ -42,6 +74,7 @@ export function marked(symbols: readonly PlanSymbol[]): Marked {
     const others = (mark: Mark): boolean => part.some(s => s.kind === 'mark' && s !== mark && s.by !== 'turns');
     return part.filter(s => {
       if (s.kind !== 'mark') return true;
+      if (s.by === 'numbers' && s.days.length === 1 && isBesideWeekday(symbols, s)) return false;
       if (s.by === 'turns') return !others(s);
       if (s.by === 'spans' && !facts && !s.isBetween) {
         totalAt ??= s;
@@ -51,22 +84,23 @@ export function marked(symbols: readonly PlanSymbol[]): Marked {
       return true;
     });
   });
-  if (hasOutright) return { symbols: kept.flat(), total: totalAt?.count, totalAt, implied: 0 };
+  if (hasOutright && !isImplied(kept)) return { symbols: kept.flat(), total: totalAt?.count, totalAt, implied: 0 };
   // Without numbers and weekdays a day ends where something is told that is told of it already.
   let implied = 0;
-  let keys: Set<DayKey> | undefined;
+  let keys: Map<DayKey, number | string> | undefined;
   const out: PlanSymbol[] = [];
   const imply = (s: PlanSymbol): void => {
     out.push({ kind: 'mark', by: 'turns', from: s.from, to: s.from, days: [] });
     implied++;
-    keys = new Set();
+    keys = new Map();
   };
   for (const part of kept) {
     const hasMark = part.some(s => s.kind === 'mark' && s.by !== 'all');
-    if (hasMark) keys = new Set();
+    const hasHard = part.some(s => s.kind === 'fact' && !s.isSoft);
+    if (hasMark) keys = new Map();
     for (const s of part) {
-      if (s.kind === 'fact' && s.key && !hasMark && (!keys || keys.has(s.key)) && !(s.isSoft && keys)) imply(s);
-      if (s.kind === 'fact' && s.key) keys?.add(s.key);
+      if (s.kind === 'fact' && s.key && !hasMark && (!keys || keys.has(s.key)) && !(s.isSoft && (!keys || hasHard)) && !(keys?.get(s.key) === s.value && wordsOf(part) > 3)) imply(s);
+      if (s.kind === 'fact' && s.key) keys?.set(s.key, s.value);
       out.push(s);
     }
   }

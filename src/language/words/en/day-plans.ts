@@ -26,10 +26,12 @@ export const driveWords: ReadonlySet<string> = new Set([
 ]);
 /** Staying where one is. */
 export const stayWords: ReadonlySet<string> = new Set([
-  'camp', 'camped', 'camping', 'parked', 'park', 'parkup', 'stay', 'stays', 'stayin', 'staying', 'rest', 'resting', 'stationary', 'stopped', 'idle', 'moored', 'anchored', 'anchor', 'sit', 'sits', 'sitting', 'standing', 'stand', 'stood', 'base', 'layover',
-  'lying', 'parking', 'nowhere', 'stir', 'put', 'hike', 'hiking', 'bide',
+  'camp', 'camped', 'camping', 'parked', 'park', 'parkup', 'stay', 'stays', 'stayin', 'staying', 'rest', 'resting', 'stationary', 'stopped', 'idle', 'moored', 'anchored', 'anchor', 'sit', 'sits', 'sat', 'sitting', 'standing', 'stand', 'stood', 'layover',
+  'lying', 'parking', 'nowhere', 'stir', 'hike', 'hiking', 'bide',
 ]);
 /** None of what was told before. */
 export const noneWords: ReadonlySet<string> = new Set(['none', 'nothing', 'nil', 'zero', 'zip', 'nada', 'nought', 'nowt', 'naught', 'no', 'not', 'off']);
+/** Before what is not done. */
+export const notWords: ReadonlySet<string> = new Set(['dont', 'doesnt', 'not', 'never', 'wont', 'isnt', 'arent', 'didnt', 'cant', 'aint', 'without', 'hardly']);
 /** Emoji of the sky. */
 export const skySigns = table({ '☀': 'sunny', '🌞': 'sunny', '☁': 'overcast', '🌧': 'overcast', '🌫': 'overcast', '⛅': 'mixed', '🌤': 'mixed', '🌥': 'mixed', '🌦': 'mixed' });
