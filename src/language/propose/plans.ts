@@ -3,9 +3,9 @@ import { align } from './plans/align.ts';
 import { daysOf } from './plans/days.ts';
 import { mostDays } from './plans/marks.ts';
 import type { DayKey, Mark, MarkBy, PlanDay, PlanSymbol } from './plans/symbol.ts';
-import { withoutSunHours } from './plans/sun-hours.ts';
+import { parted } from './plans/parted.ts';
 import { symbolsOf } from './plans/symbols.ts';
-import { marked, withKeys } from './plans/turns.ts';
+import { dealtOut, marked, withKeys } from './plans/turns.ts';
 
 export type { PlanDay } from './plans/symbol.ts';
 
@@ -32,8 +32,8 @@ function isParted(symbols: readonly PlanSymbol[], marks: readonly Mark[]): boole
 
 /** The plan a message tells day by day, if it tells one. */
 export function planOf(written: readonly Mention[]): Plan | undefined {
-  const { mentions, at } = withoutSunHours(written);
-  const { symbols, total, totalAt, implied } = marked(withKeys(symbolsOf(mentions)));
+  const { mentions, at } = parted(written);
+  const { symbols, total, totalAt, implied } = marked(dealtOut(withKeys(symbolsOf(mentions))));
   const aligned = align(symbols);
   const { days, marks } = daysOf(aligned, symbols, total);
   if (days.length === 0 || days.length > mostDays) return undefined;
@@ -41,7 +41,7 @@ export function planOf(written: readonly Mention[]): Plan | undefined {
   const told = facts.filter(f => f.isTold && !f.isSoft);
   const by = [...new Set(marks.map(m => m.by))];
   const outright = marks.filter(m => m.by === 'numbers' || m.by === 'weekdays' || m.by === 'dates').length;
-  if (told.length === 0 && outright < 3) return undefined;
+  if (told.length === 0 && outright < 3 && !(outright === 2 && facts.some(f => f.value === 0))) return undefined;
   const isDiverse = new Set(days.map(d => JSON.stringify(d))).size > 1;
   if (days.length === 1) {
     const keys = new Set<DayKey | undefined>(told.map(f => f.key));
@@ -55,8 +55,23 @@ export function planOf(written: readonly Mention[]): Plan | undefined {
   return { days, used: [...used].sort((a, b) => a - b), by, implied, marks: marks.length, told: told.length, carried: facts.length - told.length };
 }
 
-/** The plan with days without driving left open, where nobody said that they have none. */
-export const withoutZeros = (days: readonly PlanDay[]): PlanDay[] =>
-  days.map(({ drivingH, generatorH, ...rest }) => ({ ...(drivingH ? { drivingH } : {}), ...(generatorH ? { generatorH } : {}), ...rest }));
+/** The plan with nothing said of driving where there is none; of the generator, where the plan tells only of that. */
+export function withoutZeros(days: readonly PlanDay[]): PlanDay[] {
+  const key = days.some(d => d.drivingH === 0) ? 'drivingH' : 'generatorH';
+  return days.map(day => {
+    const out = { ...day };
+    if (out[key] === 0) delete out[key];
+    return out;
+  });
+}
+
 /** The plan with no driving on the days that say nothing of it. */
 export const withZeros = (days: readonly PlanDay[]): PlanDay[] => (days.some(d => d.drivingH) ? days.map(d => ({ drivingH: 0, ...d })) : [...days]);
+
+/** How a plan may be meant, at most three ways: as told, with days without driving filled in, with them left open. */
+export function planVariants({ days }: Plan): readonly (readonly PlanDay[])[] {
+  const out = new Map<string, readonly PlanDay[]>();
+  const id = (plan: readonly PlanDay[]): string => plan.map(d => `${d.drivingH},${d.sky},${d.generatorH}`).join(';');
+  for (const plan of [days, withZeros(days), withoutZeros(days)]) if (!out.has(id(plan))) out.set(id(plan), plan);
+  return [...out.values()];
+}

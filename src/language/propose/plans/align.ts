@@ -49,7 +49,7 @@ export function align(symbols: readonly PlanSymbol[]): readonly Aligned[] {
       for (let k = Math.max(0, state.mark, before - reach); k <= Math.min(marks.length - 1, before + reach); k++) {
         const { mark, at } = marks[k]!;
         const isAfter = at > i;
-        if (isAfter && mark.by === 'turns') continue;
+        if (isAfter && mark.by === 'turns' && !mark.isNamed) continue;
         const apart = Math.abs(stops[at]! - stops[i]!);
         const past = isAfter ? k - before - 1 : before - k;
         const isSame = k === state.mark;

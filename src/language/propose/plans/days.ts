@@ -20,10 +20,11 @@ function firstWeekday(marks: readonly Mark[]): number {
 }
 
 /** Which days, numbered from 1, each mark means. */
-function numbered(marks: readonly Mark[], told: number | undefined): { readonly of: ReadonlyMap<Mark, readonly number[]>; readonly total: number } {
+function numbered(marks: readonly Mark[], isTold: (mark: Mark) => boolean, told: number | undefined): { readonly of: ReadonlyMap<Mark, readonly number[]>; readonly total: number } {
   const of = new Map<Mark, readonly number[]>();
   const start = firstWeekday(marks);
   const hasToday = marks.some(m => m.by === 'dates' && m.days[0] === 1);
+  let dated = 0;
   let current = 0;
   let most = 0;
   const give = (mark: Mark, days: readonly number[]): void => {
@@ -33,8 +34,11 @@ function numbered(marks: readonly Mark[], told: number | undefined): { readonly 
   };
   for (const mark of marks) {
     if (mark.by === 'numbers') give(mark, mark.days);
-    else if (mark.by === 'weekdays') give(mark, mark.days.map(d => ((d - start + 7) % 7) + 1));
-    else if (mark.by === 'dates') give(mark, [mark.days[0] === 2 && hasToday ? 2 : 1]);
+    else if (mark.by === 'weekdays') give(mark, mark.days.map(d => dated + ((d - start + 7) % 7) + 1));
+    else if (mark.by === 'dates') {
+      give(mark, mark.days.map(d => (d === 2 && !hasToday ? 1 : d)));
+      dated = current;
+    }
     else if (mark.by === 'turns') give(mark, mark === marks.at(-1) && told !== undefined && told > current + 1 ? upTo(current + 1, told) : [current + 1]);
     else if (mark.by === 'spans') give(mark, upTo(current + 1, current + (mark.count ?? 1)));
   }
@@ -44,7 +48,8 @@ function numbered(marks: readonly Mark[], told: number | undefined): { readonly 
   const taken = new Set([...of.values()].flat());
   const total = Math.min(mostDays, Math.max(told ?? 0, told !== undefined && told >= most ? told : most + lastCount, rest ? taken.size + lastCount + rest.count! : 0));
   for (const mark of lasts) of.set(mark, [...(of.get(mark) ?? []), ...upTo(total - (mark.count ?? 1) + 1, total)]);
-  const all = new Set([...of.values()].flat());
+  for (const mark of marks) if (mark.by === 'alternate') of.set(mark, upTo(1, total).filter(d => d % 2 === 1));
+  const all = new Set([...of].flatMap(([mark, days]) => (isTold(mark) ? days : [])));
   for (const mark of marks) {
     if (mark.by === 'rest') of.set(mark, upTo(1, total).filter(d => !all.has(d)));
     else if (mark.by === 'all') of.set(mark, upTo(1, Math.max(total, mark.count ?? 0)));
@@ -62,9 +67,9 @@ export function daysOf(aligned: readonly Aligned[], symbols: readonly PlanSymbol
     else if (s.kind === 'again' && near && !again.has(near)) again.set(near, s);
   }
   const withFacts = new Set(aligned.map(a => a.mark));
-  const isFramed = aligned.some(a => a.mark.by === 'all' || a.mark.by === 'rest');
+  const isFramed = aligned.some(a => a.mark.by === 'all' || a.mark.by === 'rest' || a.mark.by === 'alternate');
   const marks = symbols.filter((s): s is Mark => s.kind === 'mark' && (withFacts.has(s) || again.has(s) || (isFramed && (s.by === 'weekdays' || s.by === 'numbers'))));
-  const { of, total: length } = numbered(marks, total);
+  const { of, total: length } = numbered(marks, mark => withFacts.has(mark) || again.has(mark), total);
   const days: PlanDay[] = Array.from({ length: Math.max(length, 0) }, () => ({}));
   const set = (mark: Mark, key: keyof PlanDay, value: number | string): void => {
     for (const d of of.get(mark) ?? []) {

@@ -85,12 +85,13 @@ function topicBefore({ mentions, stops }: Scope, at: number): DayKey | undefined
 }
 
 /** Hours of driving or of the generator, or hours that say not what of. */
-export function hoursAt(scope: Scope, at: number): Fact | 'load' | undefined {
+export function hoursAt(scope: Scope, at: number, markEnd: number): Fact | 'load' | undefined {
   const { mentions } = scope;
   const m = mentions[at];
   if (!isHours(m)) return undefined;
   let to = at + 1;
-  let value = m.variants.find(v => v.why === 'range')?.value ?? m.value;
+  // "Day 1 - 4 h" is no range.
+  let value = (at - 2 >= markEnd ? m.variants.find(v => v.why === 'range')?.value : undefined) ?? m.value;
   for (const i of [at + 1, at + 2]) {
     const joined = mentions[i]?.variants.find(v => v.why === 'joined');
     if (joined && m.unit === 'h') {
@@ -98,14 +99,22 @@ export function hoursAt(scope: Scope, at: number): Fact | 'load' | undefined {
       to = i + 1;
     }
   }
+  // "2 h 30".
+  const minutes = mentions[at + 1];
+  const end = mentions[at + 2];
+  if (to === at + 1 && m.unit === 'h' && minutes?.kind === 'number' && minutes.told >= 5 && minutes.told < 60 && minutes.told % 5 === 0 && !minutes.isNewLine && (!end || end.isNewLine || scope.stops[at + 2]! > 0 || driveWords.has(end.text))) {
+    value = m.value + minutes.told / 60;
+    to = at + 2;
+  }
   if (value > mostHours) return 'load';
   const rate = mentions[at]!.rate;
-  const rateMention = mentions.slice(to, to + 2).find(o => o.kind === 'rate');
+  const rateMention = [mentions[to], mentions[to + 1], mentions[at - 1]].find(o => o?.kind === 'rate');
   const topic = topicOf(scope, at);
   const isAfter = rateMention?.text === 'the day' && mentions.slice(to, to + 3).some(o => o.text === 'after');
   if (rate && !isAfter && !(rateMention && /^(?:each|every) (?!hour)/.test(rateMention.text) && topic === 'generatorH')) return 'load';
   if (topic === 'load') return 'load';
-  return fact(at, to, topic ?? topicBefore(scope, at), value);
+  const isWay = ways.has(mentions[to]?.text ?? '');
+  return fact(at, to, topic ?? (isWay ? 'drivingH' : topicBefore(scope, at)), value);
 }
 
 /** "None", "nothing", "zero", "0": nothing of what was told of the other days. */
@@ -141,6 +150,8 @@ export function restingAt(mentions: readonly Mention[], at: number): Fact | unde
   return undefined;
 }
 
+/** Hours one way. */
+const ways: ReadonlySet<string> = new Set(['back', 'home', 'there', 'out', 'up', 'down']);
 const tails: ReadonlySet<string> = new Set(['back', 'home', 'again', 'there', 'only', 'and', 'on', 'or', 'returning', 'the', 'more', 'down', 'up']);
 
 /** A bare number that may be hours as those told before: "then 2", "4 wed", "drive 3". */

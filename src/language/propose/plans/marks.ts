@@ -45,12 +45,13 @@ export function numbersAt(mentions: readonly Mention[], at: number): Mark | unde
     let next = i + 1;
     if (isDayWord(mentions[next])) next++;
     const after = mentions[next];
-    if (!isDayNumber(after) || after.told <= number.told) break;
+    // "5 h on day 1 and 5 on day 4": the second five is hours.
+    if (!isDayNumber(after) || after.told <= number.told || mentions[next + 1]?.text === 'on') break;
     if (rangeWords.has(sep.text)) {
       days.push(...upTo(number.told + 1, after.told - 1));
       i = next;
     } else if (connectors.has(sep.text)) i = next;
-    else if (sep.text === ',' && (isMany || connectors.has(mentions[next + 1]?.text ?? '')) && !sep.isNewLine) i = next;
+    else if (sep.text === ',' && (isMany || connectors.has(mentions[next + 1]?.text ?? '')) && next === i + 1 && !sep.isNewLine) i = next;
     else break;
   }
   return mark('numbers', at, i, days);
@@ -139,7 +140,6 @@ export function weekdayMarkAt(mentions: readonly Mention[], at: number, daysAt: 
     if (more.length === 0 || next - i > 3) break;
     // "None on Saturday, Sunday 3 h": a comma alone joins only where another day follows with "and".
     if (join === ',' && !isJoin && !isList(mentions, next, days.length + 1, daysAt)) break;
-    if (next === i && days.length > 0 && mentions[next]!.kind === 'sky') break;
     if (isRange) {
       for (let d = (days.at(-1)! + 1) % 7; d !== more[0]; d = (d + 1) % 7) days.push(d);
     }
@@ -194,7 +194,7 @@ export function restAt(mentions: readonly Mention[], at: number): Mark | undefin
   const m = mentions[at]!;
   const next = mentions[at + 1];
   if (betweenWords.has(m.text)) return [6, 5, 4, 3, 2, 1].some(d => isDaySpan(mentions[at - d])) || isDaySpan(next) || isDaySpan(mentions[at + 3]) ? undefined : mark('rest', at, at + 1, []);
-  if (!restWords.has(m.text) || mentions[at - 1]?.text === 'every') return undefined;
+  if (!restWords.has(m.text) || mentions[at - 1]?.text === 'every' || (m.text === 'rest' && mentions[at - 1]?.text !== 'the')) return undefined;
   if (isDaySpan(next) || isDayNumber(next)) return mark('rest', at, at + 2, [], { count: next.told });
   if (isDayWord(next) || next?.text === 'ones' || m.text === 'rest' || m.text === 'otherwise' || m.text === 'others') return mark('rest', at, at + 1, []);
   return undefined;

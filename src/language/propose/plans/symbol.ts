@@ -17,6 +17,7 @@ export type MarkBy =
   | 'turns' // "then", "the next day"
   | 'last' // "the last two days"
   | 'rest' // "the other two"
+  | 'alternate' // "every other day"
   | 'all'; // "both days", "each day"
 
 interface Stretch {
@@ -36,6 +37,8 @@ export interface Mark extends Stretch {
   /** Days of "first and last day" too. */
   readonly hasLast?: boolean;
   readonly isBetween?: boolean;
+  /** Of turns: "the day after", not only "then". */
+  readonly isNamed?: boolean;
 }
 
 /** Something told of a day; key and value are open where only "none", a bare number or hours of what was told before. */

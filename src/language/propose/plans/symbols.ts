@@ -11,7 +11,7 @@ const comma: ReadonlySet<string> = new Set([',']);
 const stopOf = (m: Mention): number => (m.kind !== 'sign' ? 0 : hard.has(m.text) ? 3 : comma.has(m.text) ? 1 : 0);
 /** As `stopOf`; a stroke parts too where no numbers stand beside it. */
 const stopAt = (mentions: readonly Mention[], i: number): number =>
-  mentions[i]!.text === '/' && mentions[i - 1]?.kind !== 'number' && mentions[i + 1]?.kind !== 'number' ? 1 : stopOf(mentions[i]!);
+  mentions[i]!.text === '/' && !(mentions[i - 1]?.kind === 'number' && mentions[i + 1]?.kind === 'number') ? 1 : stopOf(mentions[i]!);
 
 /** Numbers that count lines or items of a plan: "1 drive 6 h", "2: parked". */
 function lineNumbers(mentions: readonly Mention[]): ReadonlySet<number> {
@@ -60,15 +60,16 @@ function sundays(mentions: readonly Mention[]): ReadonlySet<number> {
 function turnAt(mentions: readonly Mention[], at: number, isStart: boolean): Mark | undefined {
   const m = mentions[at]!;
   const next = mentions[at + 1]?.text ?? '';
-  const mark = (by: Mark['by'], to: number, days: readonly number[]): Mark => ({ kind: 'mark', by, from: at, to, days });
+  const mark = (by: Mark['by'], to: number, days: readonly number[], more: Partial<Mark> = {}): Mark => ({ kind: 'mark', by, from: at, to, days, ...more });
+  if (m.text === 'today' && /^(?:and|&|n|\+)$/.test(next) && mentions[at + 2]?.text === 'tomorrow') return mark('dates', at + 3, [1, 2]);
   if (m.text === 'today' || m.text === 'todays' || (m.kind === 'clock' && m.text === 'tonight')) return mark('dates', at + 1, [1]);
   if (m.kind === 'clock' && (m.text === 'tomorrow' || m.text === 'tomorrow morning' || m.text === 'tomorrow evening')) return mark('dates', at + 1, [2]);
   if ((m.text === 'day' || m.text === 'the day') && next === 'after') {
     const third = mentions[at + 2];
     const isNamed = third?.text === 'tomorrow' || third?.text === 'that' || third?.text === 'next';
-    return mark('turns', at + (isNamed ? 3 : 2), []);
+    return mark('turns', at + (isNamed ? 3 : 2), [], { isNamed: true });
   }
-  if ((m.text === 'next' || m.text === 'following') && next === 'day') return mark('turns', at + 2, []);
+  if ((m.text === 'next' || m.text === 'following') && next === 'day') return mark('turns', at + 2, [], { isNamed: true });
   if (m.text === 'then' || m.text === 'afterwards' || m.text === 'thereafter') return mark('turns', at + 1, []);
   if (m.text === 'followed' && next === 'by') return mark('turns', at + 2, []);
   if (isStart && turnWords.has(m.text) && next !== '') return mark('turns', at + (next === 'that' ? 2 : 1), []);
@@ -90,6 +91,7 @@ export function symbolsOf(mentions: readonly Mention[]): readonly PlanSymbol[] {
   const ordinalCount = mentions.filter((m, i) => ordinalOf(m) !== undefined && mentions[i - 1]?.kind !== 'month' && mentions[i + 1]?.kind !== 'month').length;
   const out: PlanSymbol[] = [];
   let hasHours = false;
+  let markEnd = 0;
   let i = 0;
   while (i < mentions.length) {
     const m = mentions[i]!;
@@ -115,10 +117,13 @@ export function symbolsOf(mentions: readonly Mention[]): readonly PlanSymbol[] {
     if (found) {
       if (found.by === 'turns') out.push({ kind: 'stop', from: i, to: i, weight: 2 });
       out.push(found);
+      // "Five days: two sunny, …" tells the length of the trip.
+      if (found.by === 'spans' && mentions[found.to]?.text === ':') out.push({ kind: 'stop', from: found.to, to: found.to, weight: 1 });
       i = found.to;
+      markEnd = found.to;
       continue;
     }
-    const hours = hoursAt(scope, i);
+    const hours = hoursAt(scope, i, markEnd);
     const told = hours === 'load' ? undefined : (hours ?? restingAt(mentions, i) ?? (isDay(i) ? undefined : skyAt(mentions, i, isDay)) ?? noneAt(scope, i) ?? (hasHours ? bareHoursAt(scope, i) : undefined));
     if (told) {
       if (typeof told.value === 'number' && hours) hasHours = true;
@@ -137,13 +142,15 @@ function isLooseOrdinal(mentions: readonly Mention[], at: number): boolean {
   const m = mentions[at]!;
   const [before, next] = [mentions[at - 1], mentions[at + 1]];
   if (before?.kind === 'month' || next?.kind === 'month' || (next?.text === 'of' && mentions[at + 2]?.kind === 'month')) return false;
-  if (lastWords.has(m.text)) return next?.kind === 'number';
+  if (lastWords.has(m.text)) return next?.kind === 'number' || (before?.text === 'the' && (!next || stopOf(next) > 0));
   if (!next) return true;
   return next.kind !== 'thing' && next.kind !== 'battery' && next.kind !== 'chemistry' && next.kind !== 'solar' && next.kind !== 'noun' && next.kind !== 'inverter' && next.text !== 'hour' && next.text !== 'time' && next.text !== 'hand';
 }
 
-/** "Each day", "every day" right beside something told: all the days. */
+/** "Each day", "every day": all the days; "every other day": each second one. */
 function ratesAt(mentions: readonly Mention[], at: number): Mark | undefined {
   const m = mentions[at]!;
+  const next = mentions[at + 1]?.text;
+  if (m.text === 'every' && (next === 'other' || next === 'second') && mentions[at + 2]?.text === 'day') return { kind: 'mark', by: 'alternate', from: at, to: at + 3, days: [] };
   return m.kind === 'rate' && /^(?:each|every) (?:day|evening|night)/.test(m.text) ? { kind: 'mark', by: 'all', from: at, to: at + 1, days: [] } : undefined;
 }

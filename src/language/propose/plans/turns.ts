@@ -25,10 +25,10 @@ function isBesideWeekday(symbols: readonly PlanSymbol[], mark: Mark): boolean {
   return false;
 }
 
-/** How many words a chunk is long. */
+/** How many words stand in a chunk from its first fact on, beside its facts. */
 const wordsOf = (part: readonly PlanSymbol[]): number => {
-  const told = part.filter(s => s.kind !== 'stop');
-  return told.length === 0 ? 0 : Math.max(told.at(-1)!.to, part.at(-1)!.from) - told[0]!.from;
+  const told = part.filter(s => s.kind === 'fact');
+  return told.length === 0 ? 0 : Math.max(told.at(-1)!.to, part.at(-1)!.from) - told.reduce((sum, s) => sum + s.to - s.from, told[0]!.from);
 };
 
 /** Symbols between two stops. */
@@ -55,6 +55,35 @@ function isImplied(parts: readonly (readonly PlanSymbol[])[]): boolean {
   return before === only!.days[0]! - 1 && before > 0;
 }
 
+/** "Fri, sat, sun: sunny, sunny, cloudy": as many things told as days named, a day each. */
+export function dealtOut(symbols: readonly PlanSymbol[]): readonly PlanSymbol[] {
+  const out: PlanSymbol[] = [];
+  for (let i = 0; i < symbols.length; i++) {
+    const s = symbols[i]!;
+    const count = s.kind !== 'mark' ? 0 : s.by === 'numbers' || s.by === 'weekdays' ? s.days.length : s.by === 'spans' ? s.count! : 0;
+    const facts: Fact[] = [];
+    if (count > 1)
+      for (const next of symbols.slice(i + 1)) {
+        if (next.kind === 'mark' || (next.kind === 'stop' && next.weight > 1)) break;
+        if (next.kind === 'fact') facts.push(next);
+      }
+    if (count < 2 || s.kind !== 'mark' || facts.length !== count || new Set(facts.map(f => f.key)).size > 1) {
+      out.push(s);
+      continue;
+    }
+    facts.forEach((fact, k) => {
+      out.push({ ...s, by: s.by === 'spans' ? 'turns' : s.by, days: s.by === 'spans' ? [] : [s.days[k]!], count: undefined, from: k === 0 ? s.from : fact.from, to: k === 0 ? s.to : fact.from }, fact);
+    });
+    i = symbols.indexOf(facts.at(-1)!);
+  }
+  return out;
+}
+
+const endsHard = (part: readonly PlanSymbol[]): boolean => {
+  const last = part.at(-1);
+  return last?.kind === 'stop' && last.weight === 3;
+};
+
 export interface Marked {
   readonly symbols: readonly PlanSymbol[];
   /** Days of the whole trip, where told: "four days: …". */
@@ -74,9 +103,12 @@ export function marked(symbols: readonly PlanSymbol[]): Marked {
     const others = (mark: Mark): boolean => part.some(s => s.kind === 'mark' && s !== mark && s.by !== 'turns');
     return part.filter(s => {
       if (s.kind !== 'mark') return true;
-      if (s.by === 'numbers' && s.days.length === 1 && isBesideWeekday(symbols, s)) return false;
+      if (s.by === 'numbers' && s.days.length === 1 && (isBesideWeekday(symbols, s) || part.some(o => o.kind === 'mark' && o.by === 'weekdays'))) return false;
+      // "Day 2 is a rest day."
+      if (s.by === 'spans' && s.count === 1 && part.some(isOutright)) return false;
       if (s.by === 'turns') return !others(s);
-      if (s.by === 'spans' && !facts && !s.isBetween) {
+      const isFrame = part.every(o => o.kind !== 'fact' || o.isSoft) && hasOutright && endsHard(part);
+      if (s.by === 'spans' && (!facts || isFrame) && !s.isBetween && part.every(o => o.kind !== 'mark' || o === s || o.by === 'rest')) {
         totalAt ??= s;
         return false;
       }
@@ -99,7 +131,7 @@ export function marked(symbols: readonly PlanSymbol[]): Marked {
     const hasHard = part.some(s => s.kind === 'fact' && !s.isSoft);
     if (hasMark) keys = new Map();
     for (const s of part) {
-      if (s.kind === 'fact' && s.key && !hasMark && (!keys || keys.has(s.key)) && !(s.isSoft && (!keys || hasHard)) && !(keys?.get(s.key) === s.value && wordsOf(part) > 3)) imply(s);
+      if (s.kind === 'fact' && s.key && !hasMark && (!keys || keys.has(s.key)) && !(s.isSoft && (!keys || hasHard)) && !(keys?.get(s.key) === s.value && wordsOf(part) > 1)) imply(s);
       if (s.kind === 'fact' && s.key) keys?.set(s.key, s.value);
       out.push(s);
     }

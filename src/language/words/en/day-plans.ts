@@ -10,14 +10,14 @@ export const ordinals = table({
 export const dayNouns: ReadonlySet<string> = new Set(['day', 'days', 'evening', 'evenings', 'night', 'nights', 'one', 'morning', 'afternoon', 'arvo']);
 export const dayWords: ReadonlySet<string> = new Set(['day', 'days', 'd', 'dag', 'tag', 'jour']);
 export const lastWords: ReadonlySet<string> = new Set(['last', 'final']);
-export const connectors: ReadonlySet<string> = new Set(['and', '&', '+', 'n', '/', 'an', 'plus']);
+export const connectors: ReadonlySet<string> = new Set(['and', '&', '+', 'n', '/', 'plus']);
 export const rangeWords: ReadonlySet<string> = new Set(['-', 'to', 'till', 'til', 'until', 'through', 'thru', 'thro']);
 /** Before a weekday: the trip's end, no day of the plan. */
 export const endWords: ReadonlySet<string> = new Set(['till', 'til', 'until', 'by', 'before', 'since', 'last', 'this']);
 export const turnWords: ReadonlySet<string> = new Set(['then', 'next', 'afterwards', 'after', 'thereafter', 'followed', 'following', 'finally']);
 export const restWords: ReadonlySet<string> = new Set(['other', 'others', 'rest', 'remaining', 'otherwise']);
 export const betweenWords: ReadonlySet<string> = new Set(['between', 'middle', 'inbetween']);
-export const againWords: ReadonlySet<string> = new Set(['same', 'ditto', 'likewise', 'again', 'also', 'repeat', 'too', 'still']);
+export const againWords: ReadonlySet<string> = new Set(['same', 'ditto', 'likewise', 'again', 'also', 'repeat', 'too', 'well']);
 
 /** Being on the move. */
 export const driveWords: ReadonlySet<string> = new Set([
