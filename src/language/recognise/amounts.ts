@@ -17,7 +17,7 @@ export const phrasesOf = (tokens: readonly Token[], words: readonly string[]): P
 
 const currencies: ReadonlySet<string> = new Set(['$', '£', '€', '¥', '₹', '₱']);
 const articles: ReadonlySet<string> = new Set(['a', 'an', 'one', 'another']);
-const spans: ReadonlySet<string> = new Set(['hour', 'week', 'fortnight', 'weekend', 'wkend', 'day', 'night', 'month', 'minute', 'amp', 'volt', 'watt', 'long weekend', 'kilowatt hour', 'kilowatt', 'metre', 'meter', 'horsepower']);
+const spans: ReadonlySet<string> = new Set(['hour', 'hours', 'week', 'fortnight', 'weekend', 'wkend', 'day', 'night', 'month', 'minute', 'amp', 'volt', 'watt', 'long weekend', 'kilowatt hour', 'kilowatt', 'metre', 'meter', 'horsepower']);
 const rateNouns: ReadonlySet<string> = new Set(['day', 'night', 'hour', 'evening', 'week', 'arvo', 'morning', 'month', 'charge', 'time', 'go', 'bit', 'piece', 'lot', 'year', 'minute']);
 
 interface UnitFound {
@@ -49,8 +49,9 @@ function unitAt(tokens: readonly Token[], words: Phrases, at: number): UnitFound
   return { unit, spelled, end: at + length };
 }
 
-const dims = (unit: Unit, spelled: string): Pick<Mention, 'dimension' | 'otherDimension'> => ({
+const dims = (unit: Unit, spelled: string): Pick<Mention, 'dimension' | 'otherDimension' | 'spelled'> => ({
   dimension: unit.dimension,
+  spelled,
   ...(spelled === 'm' ? { otherDimension: 'time' as const } : {}),
 });
 

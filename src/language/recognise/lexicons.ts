@@ -2,6 +2,7 @@ import { things } from '#catalog/appliances.ts';
 import { type Gear, gear } from '#catalog/gear-table.ts';
 import { dayTimes, doubtfulDays, doubtfulMonths, months, weekdays } from '../words/en/calendar.ts';
 import { genericNouns, plainWords, weakNames } from '../words/en/common.ts';
+import { ordinals } from '../words/en/day-plans.ts';
 import { everyday } from '../words/en/everyday.ts';
 import { learnedWords } from '../words/learned.ts';
 import { modifiers } from '../words/en/modifiers.ts';
@@ -98,7 +99,7 @@ const vocabulary = new Set<string>();
 lexicon.vocabulary(vocabulary);
 const namedWords: ReadonlySet<string> = new Set(learnedWords.nouns);
 for (const word of learnedWords.vocabulary) if (!namedWords.has(word)) vocabulary.add(word);
-for (const word of [...plainWords, ...everyday]) vocabulary.add(word);
+for (const word of [...plainWords, ...everyday, ...Object.keys(ordinals)]) vocabulary.add(word);
 
 /** Every word that is known, in some lexicon or by use. */
 export const knownWords: ReadonlySet<string> = vocabulary;

@@ -29,11 +29,15 @@ export interface Mention {
   /** Tokens from (inclusive) and to (exclusive). */
   readonly from: number;
   readonly to: number;
+  /** It starts a line. */
+  readonly isNewLine?: boolean;
   /** Of a number or amount: in the base unit of its dimension. */
   readonly value: number;
   /** Other values it may have: the middle of a range it ends, "10.000", two joined times. */
   readonly variants: readonly Variant[];
   readonly unit?: string;
+  /** Of an amount: its unit as written ("nights", "st" of "1st"). */
+  readonly spelled?: string;
   readonly dimension?: Dimension;
   /** Second dimension that its unit may mean: "m" is metres or minutes. */
   readonly otherDimension?: Dimension;

@@ -41,9 +41,16 @@ const make = (kind: Mention['kind'], key: string, from: number, to: number, more
 });
 
 /** What a lexicon knows of the words from a token on. */
-function nameAt(phrases: Phrases, words: readonly string[], at: number): Mention | undefined {
-  const found = nameLexicon.find(phrases, at);
+function nameAt(phrases: Phrases, tokens: readonly Token[], words: readonly string[], at: number): Mention | undefined {
+  let found = nameLexicon.find(phrases, at);
   if (!found) return undefined;
+  // A name ends with its line: "mixed" and "Sun" of the next one are no "mixed sun".
+  for (let i = at + 1; i < at + found.length; i++)
+    if (tokens[i]!.isNewLine) {
+      found = nameLexicon.find({ length: i, wordAt: index => (index < i ? phrases.wordAt(index) : '') }, at);
+      if (!found) return undefined;
+      break;
+    }
   const { value: entry, length } = found;
   const text = words.slice(at, at + length).join(' ');
   const cls = entry.kind === 'thing' ? (entry.isWeak && length === 1 ? 'thing?' : 'thing') : entry.kind === 'month' ? (entry.isWeak ? 'month?' : 'month') : entry.kind === 'weekday' ? 'weekday' : entry.kind === 'clock' ? `clock:${entry.key}` : entry.kind === 'person' ? entry.key : entry.key ? `${entry.kind}:${entry.key}` : entry.kind;
@@ -64,9 +71,9 @@ export function recognise(text: string): Recognised {
   let at = 0;
   while (at < tokens.length) {
     const token = tokens[at]!;
-    const options: (Mention | undefined)[] = [withoutAt(words, at), clockAt(tokens, words, at), rateAt(words, at, mentions.at(-1)), amountAt(tokens, phrases, at)];
+    const options: (Mention | undefined)[] = [withoutAt(words, tokens, at), clockAt(tokens, words, at), rateAt(words, at, mentions.at(-1)), amountAt(tokens, phrases, at)];
     if (token.kind === 'word' || token.kind === 'sign') {
-      const name = nameAt(phrases, words, at);
+      const name = nameAt(phrases, tokens, words, at);
       const place = token.kind === 'word' && (!name || name.cls === 'thing?' || name.kind === 'noun') ? placeAt(words, tokens, at) : undefined;
       options.push(name, place);
     }
@@ -86,7 +93,8 @@ export function recognise(text: string): Recognised {
         best = make(isSign ? 'sign' : 'word', word, at, at + 1, { cls: isSign ? word : usedWords.has(word) || plainWords.has(word) ? word : fine >= 0 ? `c${fine}` : '?', text: word, fine, coarse: isSign ? -1 : coarseCluster(word) });
       }
     }
-    mentions.push(needsRaw.has(best.kind) || best.cls === '?' ? { ...best, raw: rawOf(text, tokens, best) } : best);
+    const isNewLine = token.isNewLine && at > 0;
+    mentions.push(needsRaw.has(best.kind) || best.cls === '?' || isNewLine ? { ...best, raw: needsRaw.has(best.kind) || best.cls === '?' ? rawOf(text, tokens, best) : best.raw, ...(isNewLine ? { isNewLine } : {}) } : best);
     at = best.to;
   }
   return { text, tokens, words, mentions: joined(mentions, tokens) };

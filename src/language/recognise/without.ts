@@ -1,3 +1,4 @@
+import type { Token } from '../lex/lex.ts';
 import type { Mention } from './mention.ts';
 
 const negations: ReadonlySet<string> = new Set(['no', 'nae', 'nay', 'without', 'wout', 'sans', 'zero', 'not', 'nor', 'nil', 'never', 'wont', 'dont', 'arent', 'isnt', 'neither', 'no more', 'minus', 'cant', 'wont be', 'lacking', 'havent', 'aint', 'nothing', 'none', 'off']);
@@ -13,10 +14,12 @@ const sources: Readonly<Record<string, string>> = {
 const most = 5;
 
 /** A source ruled out: "no sun", "without any driving", "won't be driving", "nor a generator". */
-export function withoutAt(words: readonly string[], at: number): Mention | undefined {
+export function withoutAt(words: readonly string[], tokens: readonly Token[], at: number): Mention | undefined {
   if (!negations.has(words[at]!)) return undefined;
   let i = at + 1;
   while (i < words.length && i < at + most && fillers.has(words[i]!)) i++;
+  // "Sat none" at a line's end rules out nothing on the next one.
+  for (let j = at + 1; j <= i; j++) if (tokens[j]?.isNewLine) return undefined;
   const source = words[i] ?? '';
   if (!Object.hasOwn(sources, source)) return undefined;
   let end = i + 1;

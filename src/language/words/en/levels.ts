@@ -19,7 +19,7 @@ export const morePhrases = {
   sky: {
     sunny: ['in the sun', 'sun is out', 'suns out', 'full sun', 'blazing', 'blazing sun', 'blazing away', 'bright sun', 'strong sun', 'scorching', 'sunshine', 'bluebird', 'clear as a bell', 'cracking sun', 'not a cloud', 'no clouds', 'sun', 'clear', 'bright', 'fine weather', 'good sun', 'sun all day', 'all sun'],
     overcast: ['grey skies', 'grey sky', 'socked in', 'drizzly', 'miserable', 'murky', 'leaden', 'gloom', 'mist', 'misty', 'thick fog', 'solid cloud', 'cloud all day', 'clouded', 'grey day', 'dreich', 'mizzle', 'showery', 'pissing down', 'tipping down', 'chucking it down'],
-    mixed: ['half cloudy', 'half sunny', 'sun and cloud', 'on and off', 'patchy sun', 'half half', 'half and half', 'mixed sky', 'mixed skies', 'so so', 'changeable', 'bit of everything', 'part sun', 'bits of sun', 'sunny intervals', 'sunny periods'],
+    mixed: ['half cloudy', 'half sunny', 'sun and cloud', 'on and off', 'patchy sun', 'half half', 'half and half', 'mixed sky', 'mixed skies', 'so so', 'changeable', 'bit of everything', 'part sun', 'bits of sun', 'sunny intervals', 'sunny periods', 'bit of both', 'half n half', 'half and half', 'mixed bag', 'part cloud', 'partly cloud', 'partly clouds', 'sun n cloud', 'half sun half cloud', 'bit of sun bit of cloud'],
   },
   flat: ['flat', 'laying flat', 'lying flat', 'laid flat', 'dead flat', 'flat mount', 'horizontal', 'horizontally', 'flat down', 'mounted flat'],
   tilted: ['tilted', 'tilt', 'propped', 'propped up', 'angled', 'on a frame', 'leaned', 'tipped up', 'facing south', 'facing north', 'aimed', 'at an angle'],

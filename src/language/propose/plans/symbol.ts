@@ -1,0 +1,67 @@
+/** What of a day a plan may tell. */
+export type DayKey = 'drivingH' | 'sky' | 'generatorH';
+
+/** One day of a plan, as told. */
+export interface PlanDay {
+  drivingH?: number;
+  sky?: string;
+  generatorH?: number;
+}
+
+/** How a mark names its days. */
+export type MarkBy =
+  | 'numbers' // "day 2", "the third day", "2:"
+  | 'weekdays' // "sat and sun"
+  | 'dates' // "today", "tomorrow"
+  | 'spans' // "then two days"
+  | 'turns' // "then", "the next day"
+  | 'last' // "the last two days"
+  | 'rest' // "the other two"
+  | 'alternate' // "every other day"
+  | 'all'; // "both days", "each day"
+
+interface Stretch {
+  /** Mentions from (inclusive) and to (exclusive). */
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Words that name days. */
+export interface Mark extends Stretch {
+  readonly kind: 'mark';
+  readonly by: MarkBy;
+  /** Numbers from 1, weekdays from Monday 0, or today 1 and tomorrow 2. */
+  readonly days: readonly number[];
+  /** Of spans, "last" and "rest": how many days. */
+  readonly count?: number;
+  /** Days of "first and last day" too. */
+  readonly hasLast?: boolean;
+  readonly isBetween?: boolean;
+  /** Of turns: "the day after", not only "then". */
+  readonly isNamed?: boolean;
+}
+
+/** Something told of a day; key and value are open where only "none", a bare number or hours of what was told before. */
+export interface Fact extends Stretch {
+  readonly kind: 'fact';
+  readonly key?: DayKey;
+  readonly value: number | string;
+  /** Its key stands in the message, it is not carried over. */
+  readonly isTold: boolean;
+  /** "Camp", "nothing": no driving, in other words. */
+  readonly isSoft?: boolean;
+}
+
+/** "The same again". */
+export interface Again extends Stretch {
+  readonly kind: 'again';
+  readonly isWhole: boolean;
+}
+
+/** A break: 1 a comma, 2 "then", 3 the end of a sentence or line. */
+export interface Stop extends Stretch {
+  readonly kind: 'stop';
+  readonly weight: number;
+}
+
+export type PlanSymbol = Mark | Fact | Again | Stop;
