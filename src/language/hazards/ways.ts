@@ -1,0 +1,55 @@
+import type { Mention } from './concepts.ts';
+import { hazardTable } from './table.ts';
+
+/** Meanings at most so many words apart in one sentence stand together. */
+export const reach = 10;
+
+interface Way {
+  readonly name: string;
+  readonly parts: readonly (readonly string[])[];
+  /** Which parts must stand near the one before them. */
+  readonly isNear: readonly boolean[];
+  readonly none: readonly string[];
+}
+
+function parse(name: string, way: string): Way {
+  const [shows, none] = way.split(' - ');
+  const joints = shows!.match(/ [+~] /g) ?? [];
+  return {
+    name,
+    parts: shows!.split(/ [+~] /).map(part => part.split('|')),
+    isNear: [false, ...joints.map(joint => joint === ' ~ ')],
+    none: none?.split('|') ?? [],
+  };
+}
+
+const ways: readonly Way[] = hazardTable.flatMap(row => row.shows.map((way, i) => parse(`${row.code}/${i}`, way)));
+
+type Places = ReadonlyMap<string, readonly Mention[]>;
+
+/** Whether some mention of one part stands near some mention of the other. Figures stand anywhere. */
+function standTogether(a: readonly string[], b: readonly string[], places: Places): boolean {
+  for (const x of a)
+    for (const m of places.get(x) ?? [])
+      for (const y of b)
+        for (const n of places.get(y) ?? [])
+          if (m.at < 0 || n.at < 0 || (m.sentence === n.sentence && Math.abs(m.at - n.at) <= reach && (m.at !== n.at || x !== y))) return true;
+  return false;
+}
+
+/**
+ * The ways of the table that a message shows: "=" before those that it shows by itself, "<" before those that
+ * it completes together with what was meant earlier.
+ */
+export function waysIn(places: Places, before: ReadonlySet<string>): readonly string[] {
+  const found: string[] = [];
+  for (const { name, parts, isNear, none } of ways) {
+    if (none.some(concept => places.has(concept))) continue;
+    const here = parts.map(part => part.some(concept => places.has(concept)));
+    const known = parts.every((part, i) => here[i] || part.some(concept => before.has(concept)));
+    if (!known || !here.includes(true)) continue;
+    const isTogether = parts.every((part, i) => !isNear[i] || !here[i] || !here[i - 1] || standTogether(parts[i - 1]!, part, places));
+    if (isTogether) found.push(`${here.includes(false) ? '<' : '='}${name}`);
+  }
+  return found;
+}

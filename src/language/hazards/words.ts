@@ -1,0 +1,44 @@
+/** A word or number of a message, lower case, without marks, and where it stands. */
+export interface Word {
+  readonly text: string;
+  readonly start: number;
+  readonly end: number;
+  /** Which sentence of the message it stands in. */
+  readonly sentence: number;
+  /** The number that it writes in digits, with the minus sign before it where there is one. */
+  readonly value?: number;
+}
+
+const piece =
+  /(?<number>[-−–]?\d+(?:[.,]\d+)*)|(?<word>\p{L}+(?:['’`]\p{L}+)*)|(?<stop>[!?;\n…]|\.(?=\s|$))|(?<sign>[²°%])/gu;
+
+/** "1,500" has thousands, "2,5" a decimal comma. */
+const valueOf = (digits: string): number =>
+  Number(/^[-−–]?\d{1,3}(?:,\d{3})+$/.test(digits) ? digits.replaceAll(',', '') : digits.replace(',', '.').replace(/[−–]/, '-'));
+
+/** "battery's" and "won't" as the lexicon writes them: battery, wont. */
+const plain = (word: string): string => word.toLowerCase().replace(/['’`]s$/, '').replace(/['’`]/g, '');
+
+/**
+ * Cuts a message into plain words; signs ² ° % are words of their own. A dash before a number is a minus only
+ * after a space or at the start, so that "7-pin" and "20-30" have none.
+ */
+export function wordsOf(text: string): readonly Word[] {
+  const words: Word[] = [];
+  let sentence = 0;
+  for (const match of text.matchAll(piece)) {
+    const { number, word, stop, sign } = match.groups!;
+    const start = match.index;
+    const end = start + match[0].length;
+    if (stop !== undefined) sentence += 1;
+    else if (word !== undefined) words.push({ text: plain(word), start, end, sentence });
+    else if (sign !== undefined) words.push({ text: sign, start, end, sentence });
+    else if (number !== undefined) {
+      const joined = start > 0 && /[\p{L}\p{N}]/u.test(text[start - 1]!);
+      const digits = joined ? number.replace(/^[-−–]/, '') : number;
+      const value = valueOf(digits);
+      words.push({ text: digits.replace(/^[-−–]/, ''), start, end, sentence, ...(Number.isFinite(value) ? { value } : {}) });
+    }
+  }
+  return words;
+}
