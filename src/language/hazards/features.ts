@@ -1,31 +1,46 @@
 import { type Mention, mentionsOf } from './concepts.ts';
 import { figureConcepts } from './figures.ts';
 import { reach, waysIn } from './ways.ts';
-import { wordsOf } from './words.ts';
+import { type Word, wordsOf } from './words.ts';
 
-/** What a message means, as far as dangers go: each meaning once a place, figures at -1, anywhere. */
+/** What a message means, as far as dangers go: each meaning and its place; figures at -1, anywhere. */
 export type Meaning = readonly Mention[];
 
-/** Reads a message for dangers. */
-export function meaningOf(text: string): Meaning {
+const figure = (concept: string): Mention => ({ concept, at: -1, sentence: -1 });
+
+/** Reads a message for dangers, the talk before it with it for what its numbers mean. */
+export function meaningOf(text: string, before: readonly string[] = []): Meaning {
   const words = wordsOf(text);
   const mentions = mentionsOf(words);
-  const figures = figureConcepts(words, mentions);
-  return figures.length === 0 ? mentions : [...mentions, ...figures.map(concept => ({ concept, at: -1, sentence: -1 }))];
+  const figures = new Set(figureConcepts(words, mentions));
+  if (before.length > 0) {
+    // A limit told yesterday and a kettle asked today: what the numbers of both say that the first alone did not.
+    const [old, all] = [before.join('. '), [...before, text].join('. ')].map(wordsOf) as [readonly Word[], readonly Word[]];
+    const known = new Set(figureConcepts(old, mentionsOf(old)));
+    for (const concept of figureConcepts(all, mentionsOf(all))) if (!known.has(concept)) figures.add(concept);
+  }
+  return figures.size === 0 ? mentions : [...mentions, ...Array.from(figures, figure)];
 }
 
-/**
- * The features of a message: each meaning by itself, pairs that stand together, the ways of the table, and what
- * the talk before adds ("<" before its name).
- * @param before what was meant earlier by the same people
- */
-export function featuresOf(meaning: Meaning, before: ReadonlySet<string>): ReadonlySet<string> {
+type Places = ReadonlyMap<string, readonly Mention[]>;
+
+function placesOf(meaning: Meaning): Places {
   const places = new Map<string, Mention[]>();
   for (const mention of meaning) {
     const row = places.get(mention.concept);
     if (row) row.push(mention);
     else places.set(mention.concept, [mention]);
   }
+  return places;
+}
+
+/**
+ * The features of a message: each meaning by itself, pairs that stand together, the ways of the table, and what
+ * the talk before adds ("<" before its name).
+ * @param before what was meant earlier by the same people, as `earlier` gives it
+ */
+export function featuresOf(meaning: Meaning, before: ReadonlySet<string>): ReadonlySet<string> {
+  const places = placesOf(meaning);
   const features = new Set<string>(places.keys());
   for (let i = 0; i < meaning.length; i += 1)
     for (let j = i + 1; j < meaning.length; j += 1) {
@@ -39,5 +54,15 @@ export function featuresOf(meaning: Meaning, before: ReadonlySet<string>): Reado
   return features;
 }
 
-/** The meanings of earlier messages of the talk, as `featuresOf` takes them. */
-export const earlier = (texts: readonly string[]): ReadonlySet<string> => new Set(texts.flatMap(text => meaningOf(text).map(m => m.concept)));
+const nothing: ReadonlySet<string> = new Set();
+
+/** The meanings of earlier messages of the talk, and "^" with the code of each danger that they showed. */
+export function earlier(texts: readonly string[]): ReadonlySet<string> {
+  const found = new Set<string>();
+  for (const text of texts) {
+    const places = placesOf(meaningOf(text));
+    for (const concept of places.keys()) found.add(concept);
+    for (const way of waysIn(places, nothing)) found.add(`^${way.slice(1, way.indexOf('/'))}`);
+  }
+  return found;
+}

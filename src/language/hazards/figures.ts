@@ -1,5 +1,5 @@
 import type { Mention } from './concepts.ts';
-import { ampacityA, batteryCurrentA, lighterSocketA, starterShare, trailerPinA } from './limits.ts';
+import { ampacityA, batteryCurrentA, lighterSocketA, starterShare, trailerPinA, usualStarterAh } from './limits.ts';
 import { type Quantity, quantitiesOf, type Unit } from './quantities.ts';
 import type { Word } from './words.ts';
 
@@ -23,12 +23,26 @@ function nearest(all: readonly Quantity[], unit: Unit, mentions: readonly Mentio
   return best?.value;
 }
 
+/** Units that a bare number has by what stands beside it: "gel 100", "max 25", "hob 1800". */
+function named(all: readonly Quantity[], words: readonly Word[], mentions: readonly Mention[]): readonly Quantity[] {
+  return all.map(q => {
+    if (q.unit !== undefined) return q;
+    const beside = (concept: string): boolean => near(mentions, concept, q.at, 1);
+    if (q.value >= 20 && q.value <= 400 && (beside('lithium') || beside('lead-acid'))) return { ...q, unit: 'Ah' as const };
+    if (q.value >= 300 && q.value <= 6000 && (beside('inverter') || beside('big-load'))) return { ...q, unit: 'W' as const };
+    if (q.value >= 5 && q.value <= 300 && (beside('limit') || beside('bms'))) return { ...q, unit: 'A' as const };
+    return q;
+  });
+}
+
+const perDay = /^(?:a|an|per|each|daily|used|gone|left|day|night|out|to|in|remaining|consumed)$/;
+
 /**
  * What the numbers of a message mean for its dangers, as concepts: below zero, over or under a limit, two unlike
  * capacities, much out of a starter battery.
  */
 export function figureConcepts(words: readonly Word[], mentions: readonly Mention[]): readonly string[] {
-  const all = quantitiesOf(words);
+  const all = named(quantitiesOf(words), words, mentions);
   if (all.length === 0) return [];
   const found: string[] = [];
   const of = (unit: Unit): number[] => all.filter(q => q.unit === unit).map(q => q.value);
@@ -38,46 +52,50 @@ export function figureConcepts(words: readonly Word[], mentions: readonly Mentio
   if (temperatures.some(c => c > 0 && c <= 5)) found.push('#near-zero');
   if (temperatures.some(c => c > 5)) found.push('#mild');
 
-  const isNamed = (q: Quantity): boolean => q.unit === undefined && (near(mentions, 'lead-acid', q.at, 1) || near(mentions, 'lithium', q.at, 1) || (has('parallel') && q.value <= 400));
-  const capacities = new Set(all.filter(q => q.value >= 20 && (q.unit === 'Ah' || isNamed(q))).map(q => q.value));
-  if (capacities.size > 1) found.push('#two-capacities');
+  const capacityQs = all.filter(q => q.unit === 'Ah' && q.value >= 20 && !perDay.test(words[q.end]?.text ?? ''));
+  const capacities = capacityQs.map(q => q.value);
+  const [least, most] = [Math.min(...capacities), Math.max(...capacities)];
+  if (capacities.length > 1 && most >= 1.9 * least) found.push('#two-capacities');
+  if (['agm', 'gel', 'flooded', 'lithium'].filter(has).length > 1) found.push('#two-kinds');
+
+  if (of('year').some(years => years >= 2 && years <= 15)) found.push('#years');
+  const alternatorA = nearest(all, 'A', mentions, 'alternator', 5);
+  if (alternatorA !== undefined && most >= 1.9 * alternatorA) found.push('#bank-over-alternator');
   const powers = of('W');
   const currents = of('A');
-  const judge = (currentA: number | undefined, limitA: number | undefined, name: string): void => {
-    if (currentA !== undefined && limitA !== undefined) found.push(currentA > limitA ? `#over-${name}` : `#under-${name}`);
-  };
-  const bmsA = nearest(all, 'A', mentions, 'bms', 7) ?? nearest(all, 'A', mentions, 'limit', 6);
-  if (bmsA !== undefined) {
-    const loads = all.filter(q => q.unit === 'W' && !near(mentions, 'inverter', q.at, 1)).map(q => q.value);
-    const powerW = loads.length > 0 ? Math.max(...loads) : powers.length > 0 ? Math.max(...powers) : undefined;
-    const others = currents.filter(a => a !== bmsA);
-    judge(powerW === undefined ? undefined : batteryCurrentA(powerW), bmsA, 'limit');
-    if (others.length > 0) judge(Math.max(...others), bmsA, 'charge-limit');
-  }
-  const areas = areasOf(all);
-  if (areas.length > 0 && (currents.length > 0 || powers.length > 0)) {
-    const areaMm2 = Math.max(...areas);
-    const fed = has('inverter') ? powers : [];
-    judge(currents.length > 0 ? Math.max(...currents) : fed.length > 0 ? batteryCurrentA(Math.max(...fed)) : undefined, ampacityA(areaMm2), 'cable');
-  }
-  const socketA = has('ciggy') ? (nearest(all, 'A', mentions, 'fuse', 4) ?? lighterSocketA) : has('small-plug') ? trailerPinA : undefined;
-  if (socketA !== undefined) {
-    const loads = [...powers.map(w => (has('inverter') ? batteryCurrentA(w) : w / 12)), ...currents.filter(a => a !== socketA)];
-    if (loads.length > 0) judge(Math.max(...loads), socketA, 'socket');
-  } else if (has('fuse') && currents.length > 1) {
-    const fuseA = nearest(all, 'A', mentions, 'fuse', 4);
-    if (fuseA !== undefined) judge(Math.max(...currents.filter(a => a !== fuseA), 0), fuseA, 'fuse');
-  }
-  if (has('starter')) {
-    const capacityAh = capacities.size > 0 ? Math.min(...capacities) : undefined;
-    const hours = Math.max(0, ...of('h'));
-    const drawA = Math.max(0, ...currents, ...powers.map(w => w / 12));
-    if (capacityAh !== undefined && hours > 0 && drawA > 0) judge((drawA * hours) / capacityAh, starterShare, 'starter');
-  }
+  if (currents.length > 0) found.push('#amps');
   if (new Set(currents).size > 1) found.push('#two-currents');
   if (powers.some(w => w >= 1500)) found.push('#big-load');
-  if (areasOf(all).some(mm2 => mm2 <= 1.5)) found.push('#thin');
-  if (capacities.size > 0 && Math.max(...capacities) >= 200) found.push('#big-bank');
+  const judge = (currentA: number | undefined, limitA: number | undefined, name: string): void => {
+    if (currentA !== undefined && limitA !== undefined && currentA > 0) found.push(currentA > limitA ? `#over-${name}` : `#under-${name}`);
+  };
+  const isBattery = has('bms') || has('battery') || has('lithium') || has('lead-acid');
+  const capA = nearest(all, 'A', mentions, 'bms', 7) ?? (isBattery || has('discharge') ? nearest(all, 'A', mentions, 'limit', 6) : undefined);
+  if (capA !== undefined) {
+    const bmsA = has('parallel') && has('each') ? 2 * capA : capA;
+    const loads = all.filter(q => q.unit === 'W' && !near(mentions, 'inverter', q.at, 1)).map(q => q.value);
+    const powerW = loads.length > 0 ? Math.max(...loads) : powers.length > 0 ? Math.max(...powers) : undefined;
+    const others = currents.filter(a => a !== capA);
+    judge(powerW === undefined ? undefined : batteryCurrentA(powerW), bmsA, 'limit');
+    if (others.length > 0 && has('charge')) judge(Math.max(...others), bmsA, 'charge-limit');
+  }
+  const areas = areasOf(all);
+  if (areas.some(mm2 => mm2 <= 1.5)) found.push('#thin');
+  if (areas.length > 0 && !has('alternator') && !has('claims')) {
+    const fed = has('inverter') && powers.length > 0 ? batteryCurrentA(Math.max(...powers)) : undefined;
+    judge(currents.length > 0 ? Math.max(...currents) : fed, ampacityA(Math.max(...areas)), 'cable');
+  }
+  const fuseA = nearest(all, 'A', mentions, 'fuse', 4);
+  if (has('ciggy') || has('small-plug')) {
+    const socketA = has('ciggy') ? (fuseA ?? lighterSocketA) : trailerPinA;
+    const loads = [...powers.map(w => (has('inverter') ? batteryCurrentA(w) : w / 12)), ...currents.filter(a => a !== socketA)];
+    if (loads.length > 0) judge(Math.max(...loads), socketA, 'socket');
+  } else if (fuseA !== undefined && currents.length > 1 && !has('claims')) judge(Math.max(...currents.filter(a => a !== fuseA), 0), fuseA, 'fuse');
+  if (has('starter')) {
+    const hours = Math.max(0, ...of('h'));
+    const drawA = Math.max(0, ...currents, ...powers.map(w => w / 12));
+    if (hours > 0 && drawA > 0) judge((drawA * hours) / (capacities.length > 0 ? least : usualStarterAh), starterShare, 'starter');
+  }
   const volts = of('V');
   if (volts.some(v => v > 9 && v < 12.05)) found.push('#low-volts');
   if (volts.includes(24) && volts.includes(12)) found.push('#two-voltages');

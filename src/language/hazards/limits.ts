@@ -24,3 +24,6 @@ export const trailerPinA = 15;
 
 /** More than this part of a starter battery is more than it can give and still start, common practice. */
 export const starterShare = 0.25;
+
+/** A starter battery whose size is not told, Ah; common practice. */
+export const usualStarterAh = 60;

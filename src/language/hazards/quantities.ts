@@ -7,6 +7,8 @@ export interface Quantity {
   readonly value: number;
   readonly unit: Unit | undefined;
   readonly at: number;
+  /** The word after it and its unit. */
+  readonly end: number;
 }
 
 const units: Readonly<Record<string, Unit>> = Object.fromEntries(
@@ -16,7 +18,7 @@ const units: Readonly<Record<string, Unit>> = Object.fromEntries(
     W: 'w watt watts kw kilowatt kilowatts kva',
     V: 'v volt volts',
     m: 'm metre metres meter meters ft foot feet cm',
-    mm2: 'mm² mm2 sqmm square squared awg gauge mm millimetre millimetres millimeter millimeters sqmil',
+    mm2: 'sqmm square squared awg gauge',
     C: '° c celsius degrees degree fahrenheit f',
     h: 'h hr hrs hour hours',
     year: 'year years yr yrs yo',
@@ -72,7 +74,7 @@ const toUnit = (value: number, words: readonly Word[], next: number): { value: n
   const after = words[next + 1]?.text ?? '';
   let unit = units[word];
   if (unit === 'A' && /^(h|hr|hrs|hour|hours)$/.test(after)) return { value, unit: 'Ah', used: 2 };
-  if (word === 'mm' && after === 'sq') unit = 'mm2';
+  if (/^(?:mm|milli?met(?:re|er)s?|mil)$/.test(word) && /^(?:²|2|sq|square|squared)$/.test(after)) return { value, unit: 'mm2', used: 2 };
   if (word === 'awg' || word === 'gauge') return { value: gaugeMm2[value] ?? 0, unit: gaugeMm2[value] ? 'mm2' : undefined, used: 1 };
   if (unit === 'C') {
     const isF = [word, after, words[next + 2]?.text].some(w => w === 'f' || w === 'fahrenheit');
@@ -92,7 +94,7 @@ export function quantitiesOf(words: readonly Word[]): readonly Quantity[] {
     const isMinus = before === 'minus' && read.value > 0;
     const { value, unit, used } = toUnit(isMinus ? -read.value : read.value, words, read.next);
     const isCold = unit === undefined && value < 0 && value >= -40 && Number.isInteger(value);
-    found.push({ value, unit: isCold ? 'C' : unit, at });
+    found.push({ value, unit: isCold ? 'C' : unit, at, end: read.next + used });
     at = read.next - 1 + used;
   }
   return found;

@@ -2,7 +2,7 @@ import type { Mention } from './concepts.ts';
 import { hazardTable } from './table.ts';
 
 /** Meanings at most so many words apart in one sentence stand together. */
-export const reach = 10;
+export const reach = 12;
 
 interface Way {
   readonly name: string;
@@ -23,7 +23,7 @@ function parse(name: string, way: string): Way {
   };
 }
 
-const ways: readonly Way[] = hazardTable.flatMap(row => row.shows.map((way, i) => parse(`${row.code}/${i}`, way)));
+const ways: readonly Way[] = hazardTable.flatMap(row => [...row.shows, `plea + ^${row.code}`].map((way, i) => parse(`${row.code}/${i}`, way)));
 
 type Places = ReadonlyMap<string, readonly Mention[]>;
 

@@ -10,7 +10,7 @@ export interface Word {
 }
 
 const piece =
-  /(?<number>[-−–]?\d+(?:[.,]\d+)*)|(?<word>\p{L}+(?:['’`]\p{L}+)*)|(?<stop>[!?;\n…]|\.(?=\s|$))|(?<sign>[²°%])/gu;
+  /(?<number>[-−–]?\d+(?:[.,]\d+)*)|(?<word>\p{L}+(?:['’`]\p{L}+)*)|(?<stop>[!?…]|\.(?=\s|$))|(?<sign>[²°%])/gu;
 
 /** "1,500" has thousands, "2,5" a decimal comma. */
 const valueOf = (digits: string): number =>
