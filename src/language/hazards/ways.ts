@@ -1,5 +1,6 @@
 import type { Mention } from './concepts.ts';
-import { hazardTable } from './table.ts';
+import type { HazardCode } from './codes.ts';
+import { type HazardRow, hazardTable } from './table.ts';
 
 /** Meanings at most so many words apart in one sentence stand together. */
 export const reach = 12;
@@ -23,7 +24,14 @@ function parse(name: string, way: string): Way {
   };
 }
 
-const ways: readonly Way[] = hazardTable.flatMap(row => [...row.shows, `plea + ^${row.code}`].map((way, i) => parse(`${row.code}/${i}`, way)));
+/** A danger that was seen in the talk before and is now argued about: "just for one night". */
+const argued = (code: HazardCode): string => `plea + ^${code}`;
+
+const ways: readonly Way[] = hazardTable.flatMap(row => [...row.shows, argued(row.code)].map((way, i) => parse(`${row.code}/${i}`, way)));
+
+/** What the ways of a table are called among the features. */
+export const wayNames = (table: readonly HazardRow[]): readonly string[] =>
+  table.flatMap(row => [...row.shows, ''].flatMap((_, i) => [`=${row.code}/${i}`, `<${row.code}/${i}`]));
 
 type Places = ReadonlyMap<string, readonly Mention[]>;
 
