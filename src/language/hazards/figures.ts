@@ -6,6 +6,9 @@ import type { Word } from './words.ts';
 const near = (mentions: readonly Mention[], concept: string, at: number, reach: number): boolean =>
   mentions.some(m => m.concept === concept && Math.abs(m.at - at) <= reach);
 
+/** Ratings that fuses are made in, A; ISO 8820 and makers' common data. */
+const fuseRatingsA: ReadonlySet<number> = new Set([3, 5, 7.5, 10, 15, 20, 25, 30, 35, 40, 50, 60, 70, 80, 100, 125, 150, 175, 200, 250, 300]);
+
 const areasOf = (all: readonly Quantity[]): number[] =>
   all.filter(q => q.unit === 'mm2' && q.value >= 0.5 && q.value <= 120).map(q => q.value);
 
@@ -30,6 +33,7 @@ function named(all: readonly Quantity[], words: readonly Word[], mentions: reado
     const beside = (concept: string): boolean => near(mentions, concept, q.at, 1);
     if (q.value >= 20 && q.value <= 400 && (beside('lithium') || beside('lead-acid'))) return { ...q, unit: 'Ah' as const };
     if (q.value >= 300 && q.value <= 6000 && (beside('inverter') || beside('big-load'))) return { ...q, unit: 'W' as const };
+    if (q.value > 10 && q.value < 13 && !Number.isInteger(q.value)) return { ...q, unit: 'V' as const };
     if (q.value >= 5 && q.value <= 300 && (beside('limit') || beside('bms'))) return { ...q, unit: 'A' as const };
     return q;
   });
@@ -65,6 +69,8 @@ export function figureConcepts(words: readonly Word[], mentions: readonly Mentio
   const currents = of('A');
   if (currents.length > 0) found.push('#amps');
   if (new Set(currents).size > 1) found.push('#two-currents');
+  const ratings = new Set(all.filter(q => (q.unit === 'A' || q.unit === undefined) && fuseRatingsA.has(q.value)).map(q => q.value));
+  if (ratings.size > 1) found.push('#two-ratings');
   if (powers.some(w => w >= 1500)) found.push('#big-load');
   const judge = (currentA: number | undefined, limitA: number | undefined, name: string): void => {
     if (currentA !== undefined && limitA !== undefined && currentA > 0) found.push(currentA > limitA ? `#over-${name}` : `#under-${name}`);
@@ -91,13 +97,15 @@ export function figureConcepts(words: readonly Word[], mentions: readonly Mentio
     const loads = [...powers.map(w => (has('inverter') ? batteryCurrentA(w) : w / 12)), ...currents.filter(a => a !== socketA)];
     if (loads.length > 0) judge(Math.max(...loads), socketA, 'socket');
   } else if (fuseA !== undefined && currents.length > 1 && !has('claims')) judge(Math.max(...currents.filter(a => a !== fuseA), 0), fuseA, 'fuse');
+  const supplyA = has('supply') ? nearest(all, 'A', mentions, 'supply', 4) : undefined;
+  if (supplyA !== undefined && powers.length > 0) judge(powers.reduce((a, b) => a + b, 0) / 230, supplyA, 'supply');
   if (has('starter')) {
     const hours = Math.max(0, ...of('h'));
     const drawA = Math.max(0, ...currents, ...powers.map(w => w / 12));
     if (hours > 0 && drawA > 0) judge((drawA * hours) / (capacities.length > 0 ? least : usualStarterAh), starterShare, 'starter');
   }
   const volts = of('V');
-  if (volts.some(v => v > 9 && v < 12.05)) found.push('#low-volts');
+  if (volts.some(v => v > 9 && v < 12.05 && v !== 12 && v !== 10 && v !== 11)) found.push('#low-volts');
   if (volts.includes(24) && volts.includes(12)) found.push('#two-voltages');
   return [...new Set(found)];
 }

@@ -74,7 +74,7 @@ const toUnit = (value: number, words: readonly Word[], next: number): { value: n
   const after = words[next + 1]?.text ?? '';
   let unit = units[word];
   if (unit === 'A' && /^(h|hr|hrs|hour|hours)$/.test(after)) return { value, unit: 'Ah', used: 2 };
-  if (/^(?:mm|milli?met(?:re|er)s?|mil)$/.test(word) && /^(?:²|2|sq|square|squared)$/.test(after)) return { value, unit: 'mm2', used: 2 };
+  if (/^(?:mm|milli?met(?:re|er)s?|mil)$/.test(word) && /^(?:²|2|sq|square|squared|cable|wire|flex)$/.test(after)) return { value, unit: 'mm2', used: 2 };
   if (word === 'awg' || word === 'gauge') return { value: gaugeMm2[value] ?? 0, unit: gaugeMm2[value] ? 'mm2' : undefined, used: 1 };
   if (unit === 'C') {
     const isF = [word, after, words[next + 2]?.text].some(w => w === 'f' || w === 'fahrenheit');

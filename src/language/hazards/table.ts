@@ -29,8 +29,7 @@ export const hazardTable: readonly HazardRow[] = [
       'alarm ~ sounds|silence',
       'engine|car ~ lit ~ closed|shelter',
       'fuel-heater|flued-heater|heater + exhaust ~ detached',
-      'fuel-heater|flued-heater|heater + exhaust ~ inside|under',
-    ],
+      'fuel-heater|flued-heater|heater + exhaust ~ inside|under', 'symptom + fuel-heater|flued-heater|heater|coals|cooker|generator|exhaust + lit|shelter|vehicle|inside|sleep', 'fuel-heater|cooker + shelter|vehicle ~ warmth|sleep|rain', 'fuel-heater|coals|cooker ~ warmth + shelter|vehicle', 'fuel-heater|cooker ~ shelter + lit|rain|sleep', 'co + alarm|sounds|silence', 'alarm ~ sounds|silence - electric', 'engine ~ lit ~ shelter|closed', 'engine|generator + symptom', 'closed ~ fuel-heater|heater|cooker + vehicle|shelter', 'heater|flued-heater + exhaust ~ smell|vehicle|inside|detached', 'fuel-heater|coals|cooker + closed', 'symptom ~ sleep|people + heater|fuel-heater|flued-heater', 'symptom + cooker|fuel-heater|coals|heater', 'sleep ~ cooker|fuel-heater|coals ~ lit', 'engine + sleep + warmth + vehicle', 'engine ~ lit + warmth ~ vehicle', 'alarm + sounds|silence - electric',],
     source: 'AS/NZS 5601.2 and makers’ common data for fuel appliances in caravans; ABYC A-24 in general terms',
   },
   {
@@ -51,8 +50,7 @@ export const hazardTable: readonly HazardRow[] = [
       'wire-word|inverter|charger-thing|post ~ smoke|flames',
       'fuse|wire-word|holder ~ melt|burnt-smell',
       'swollen + hot',
-      `${cell} ~ hot`,
-    ],
+      `${cell} ~ hot`, `${cell}|inverter|charger-thing|insulation + smoke`, `${cell} + exploded`, `${cell} ~ damaged + hot|warm|reuse|charge|smoke|swollen`, `${cell} ~ damaged`, 'insulation ~ melt|smoke', `${cell} + burnt-smell|hiss`, `${cell} + cut-open`, `${cell} ~ fat`, 'bms ~ bypass', 'burnt-smell + charger-thing|battery|lithium|lead-acid|inverter', 'cut-open ~ lithium|cell-word|case',],
     source: 'IEC 62619 and makers’ common data; ABYC E-13 in general terms',
   },
   {
@@ -65,8 +63,7 @@ export const hazardTable: readonly HazardRow[] = [
       'caps ~ ignite',
       'battery-box|wet-lead|battery ~ closed + charge|wet-lead|smell',
       'wet-lead + bed + charge|closed',
-      'smell ~ bottle|ignite',
-    ],
+      'smell ~ bottle|ignite', 'gas-word + smell|leak', 'gas-alarm + sounds', 'acid + body|damaged', 'battery|wet-lead|acid ~ closed', 'wet-lead + closed|bed', 'gas-word + hiss', 'caps + smoke|ignite', 'acid ~ battery ~ body', 'gas-word|bottle ~ smell', 'hiss|leak ~ bottle', 'wet-lead + bed|closed|shelter + charge', 'caps + body', 'leak ~ ignite',],
     source: 'IEC 62485-2 and AS/NZS 5601.2 in general terms; common practice',
   },
   {
@@ -80,8 +77,7 @@ export const hazardTable: readonly HazardRow[] = [
       'switchboard ~ omit + mains|socket',
       'inverter ~ wire-up ~ socket',
       'mains ~ wire-up ~ myself',
-      'switchboard ~ myself|wire-up',
-    ],
+      'switchboard ~ myself|wire-up', 'mains + add-verb ~ mains-thing', 'inverter ~ add-verb ~ mains-thing', 'which-wire + plug|vehicle|socket|mains', 'no-earth + mains|supply|socket|vehicle', 'switchboard ~ no-earth|omit|bypass', 'tingle + mains|vehicle', 'mains ~ myself', 'add-verb ~ mains-thing + myself|mains', 'vehicle ~ mains ~ wire-up', 'tingle ~ tingle-metal', 'switchboard ~ put-in|add-verb', 'mains + mains-thing + myself', 'vehicle + switchboard + put-in|swap-word|add-verb',],
     source: 'IEC 60364-7-708 and -721; AS/NZS 3001',
   },
   {
@@ -93,8 +89,7 @@ export const hazardTable: readonly HazardRow[] = [
       'cord|mains + coiled',
       'cord ~ plug-change',
       'cord ~ tape ~ mains|plug',
-      'mains ~ cord ~ #big-load|#thin',
-    ],
+      'mains ~ cord ~ #big-load|#thin', 'both-ends + plug|cord|inverter|generator', 'cord + rolled + #big-load|heater|mains', 'cord|mains ~ exposed', 'cord ~ rain', 'earth-pin + plug|cord', 'plug-change + cord|plug', 'cord + thin + big-load|heater|#big-load', 'both-ends ~ plug|cord', 'plug + socket + cut-off', 'twist ~ cord',],
     source: 'IEC 60364-7-708; AS/NZS 3001; common practice',
   },
   {
@@ -104,8 +99,7 @@ export const hazardTable: readonly HazardRow[] = [
       'inverter|generator + both-ends',
       'inverter ~ mains ~ both-on',
       'generator|inverter + power-cut + socket|house ~ feed',
-      'generator|inverter ~ all-live',
-    ],
+      'generator|inverter ~ all-live', 'generator|inverter + feed|wire-up + house|all-live + socket', 'generator|inverter + power-cut', 'inverter + mains + both-on', 'inverter ~ inlet', 'generator|inverter ~ socket ~ all-live|house', 'generator|inverter ~ house ~ socket|cord|plug', 'feed ~ socket ~ generator|inverter',],
     source: 'IEC 60364-5-55 (551); AS/NZS 3010 in general terms',
   },
   {
@@ -117,13 +111,12 @@ export const hazardTable: readonly HazardRow[] = [
       'blow + put-in + fuse + #amps - same|claims|which',
       'blow + put-in ~ #two-currents + claims + fuse',
       'blow ~ foil',
-      'blow + bigger + fuse|#amps',
-    ],
+      'blow + bigger + fuse|#amps', '#two-ratings ~ swap-word', '#two-ratings + blow', 'fuse + bigger', 'fuse ~ fuse-foil-2', 'fuse + foil', 'fuse ~ swap-word + blow - same', '#two-ratings + blow + swap-word|put-in - same|claims', 'fuse + foil|fuse-foil-2 ~ safe',],
     source: 'ABYC E-11 and ISO 13297 in general terms',
   },
   {
     code: 'no-fuse',
-    shows: ['no-fuse', 'fuse ~ omit|need-it - which', 'direct ~ battery|post ~ wire-word', 'fuse + short-run ~ omit - which', 'direct ~ post', 'fuse ~ cut-out'],
+    shows: ['no-fuse', 'fuse ~ omit|need-it - which', 'direct ~ battery|post ~ wire-word', 'fuse + short-run ~ omit - which', 'direct ~ post', 'fuse ~ cut-out', 'direct ~ battery|post', 'hooked ~ direct ~ battery', 'bypass-fuse', 'fuse + need-it - which', 'battery|post + omit ~ fuse', 'fuse ~ short-run - which', 'battery ~ wire-word ~ nothing-else', 'fuse ~ omit', 'fuse + omit ~ safe',],
     source: 'ABYC E-11 and ISO 13297 in general terms',
   },
   {
@@ -139,8 +132,7 @@ export const hazardTable: readonly HazardRow[] = [
       'source ~ ciggy',
       'inverter ~ ciggy',
       'small-plug ~ dcdc|charge',
-      'lithium + isolator + #bank-over-alternator',
-    ],
+      'lithium + isolator + #bank-over-alternator', '#over-supply', 'insulation|ciggy ~ hot|melt|warm', 'wire-word + warm|hot + #amps|inverter|big-load', 'lithium + alternator + direct', 'bms|limit ~ charge + #two-currents', 'limit + charge ~ #over-charge-limit', 'ciggy|socket + inverter + big-load',],
     source: 'Makers’ limits; IEC 60364-5-52, ISO 4165, ISO 1724 and ISO 10133 in general terms',
   },
   {
@@ -151,8 +143,7 @@ export const hazardTable: readonly HazardRow[] = [
       'lithium + #below-zero',
       'lithium + cold-word ~ charge',
       'frost ~ charge ~ bypass|silence',
-      'lithium ~ frost',
-    ],
+      'lithium ~ frost', 'frost + lithium', 'frost|#below-zero + charge|source ~ lithium', 'lithium + cold-word ~ charge|source', 'frost ~ bypass + charge|lithium',],
     source: 'Makers’ common data for LiFePO4 cells; IEC 62619 in general terms',
   },
   {
@@ -163,8 +154,7 @@ export const hazardTable: readonly HazardRow[] = [
       'generator ~ vehicle ~ closed|bit-open|under',
       'generator + rain + shelter|inside',
       'generator ~ nearby ~ sleep|shelter',
-      'generator + bit-open|closed',
-    ],
+      'generator + bit-open|closed', 'generator + shelter - outside', 'generator ~ vehicle|shelter ~ under|inside|nearby', 'generator + sleep ~ nearby|shelter|vehicle', 'generator + bit-open|shelter', 'generator ~ lit ~ vehicle|shelter - outside',],
     source: 'ISO 8528-13 and AS/NZS 3010 in general terms; makers’ common data',
   },
   {
@@ -180,14 +170,13 @@ export const hazardTable: readonly HazardRow[] = [
       'parallel + old + lead-acid|battery - solar',
       'old + one-of-them ~ new + parallel',
       '#years + new|one-of-them + parallel|join-batteries',
-      'lithium ~ lead-acid ~ post',
-    ],
+      'lithium ~ lead-acid ~ post', 'different ~ age-word ~ battery|bank|parallel', '#two-capacities ~ join-batteries', 'second-battery ~ join-batteries + #years|old', 'car-battery + parallel|join-batteries', '#two-kinds + join-batteries', 'lithium + wet-lead|lead-acid + join-batteries|post', 'lead-kind ~ lithium ~ join-batteries', 'starter ~ lithium ~ join-batteries', 'old + new + parallel', 'old ~ parallel + #two-capacities|new',],
     source: 'ABYC E-13 and makers’ common data',
   },
   { code: 'medical', shows: ['medical - not-here'], source: 'IEC 60601-1-11 in general terms; makers’ common data' },
   {
     code: 'jump-start',
-    shows: ['jump ~ car|battery|lithium|no-start|starter - switch-to', '#two-voltages + jump|will-start', 'no-start + clamps', 'jump + clamps|no-start - switch-to', 'no-start + lithium + car|jump', 'clamps ~ car', 'starter ~ frost', 'will-start ~ clamps'],
+    shows: ['jump ~ car|battery|lithium|no-start|starter - switch-to', '#two-voltages + jump|will-start', 'no-start + clamps', 'jump + clamps|no-start - switch-to', 'no-start + lithium + car|jump', 'clamps ~ car', 'starter ~ frost', 'will-start ~ clamps', 'start-engine + second-battery|lithium|battery', 'second-battery ~ will-start|start-engine', 'clamps + plug', 'jump ~ second-battery|car', 'start-engine + lithium|house|second-battery', 'will-start ~ lithium|house', '#two-voltages + car|help-word', 'jump + lithium', 'clamps + jump|car', 'starter ~ help-word',],
     source: 'Common practice; vehicle makers’ handbooks in general terms',
   },
   {
@@ -201,8 +190,7 @@ export const hazardTable: readonly HazardRow[] = [
       'starter + #over-starter',
       'starter + always',
       'starter + #low-volts',
-      'starter + slow',
-    ],
+      'starter + slow', 'dead-car', 'car|engine ~ no-start', 'starter + all-night', 'car-battery + all-night', 'ciggy + all-night', 'will-start + all-night + car', 'slow ~ will-start', 'car|engine + no-start', 'starter + all-night|sleep + will-start', 'ciggy + no-start', '#low-volts + starter', 'always ~ will-start + starter|all-night',],
     source: 'Common practice; EN 50342-1 in general terms',
   },
 ];
