@@ -29,6 +29,8 @@ function nearest(all: readonly Quantity[], unit: Unit, mentions: readonly Mentio
 /** Units that a bare number has by what stands beside it: "gel 100", "max 25", "hob 1800". */
 function named(all: readonly Quantity[], words: readonly Word[], mentions: readonly Mention[]): readonly Quantity[] {
   return all.map(q => {
+    // A monitor's "-3" is a current, whatever the weather.
+    if (q.unit === 'C' && q.isBare && mentions.some(m => m.concept === 'monitor')) return { ...q, unit: 'A' as const };
     if (q.unit !== undefined) return q;
     const beside = (concept: string): boolean => near(mentions, concept, q.at, 1);
     if (q.value >= 20 && q.value <= 400 && (beside('lithium') || beside('lead-acid'))) return { ...q, unit: 'Ah' as const };

@@ -9,6 +9,8 @@ export interface Quantity {
   readonly at: number;
   /** The word after it and its unit. */
   readonly end: number;
+  /** Whether its unit was taken from its value alone. */
+  readonly isBare?: boolean;
 }
 
 const units: Readonly<Record<string, Unit>> = Object.fromEntries(
@@ -94,7 +96,7 @@ export function quantitiesOf(words: readonly Word[]): readonly Quantity[] {
     const isMinus = before === 'minus' && read.value > 0;
     const { value, unit, used } = toUnit(isMinus ? -read.value : read.value, words, read.next);
     const isCold = unit === undefined && value < 0 && value >= -40 && Number.isInteger(value);
-    found.push({ value, unit: isCold ? 'C' : unit, at, end: read.next + used });
+    found.push({ value, unit: isCold ? 'C' : unit, at, end: read.next + used, ...(isCold ? { isBare: true } : {}) });
     at = read.next - 1 + used;
   }
   return found;

@@ -29,7 +29,7 @@ export const hazardTable: readonly HazardRow[] = [
       'alarm ~ sounds|silence',
       'engine|car ~ lit ~ closed|shelter',
       'fuel-heater|flued-heater|heater + exhaust ~ detached',
-      'fuel-heater|flued-heater|heater + exhaust ~ inside|under', 'symptom + fuel-heater|flued-heater|heater|coals|cooker|generator|exhaust + lit|shelter|vehicle|inside|sleep', 'fuel-heater|cooker + shelter|vehicle ~ warmth|sleep|rain', 'fuel-heater|coals|cooker ~ warmth + shelter|vehicle', 'fuel-heater|cooker ~ shelter + lit|rain|sleep', 'co + alarm|sounds|silence', 'alarm ~ sounds|silence - electric', 'engine ~ lit ~ shelter|closed', 'engine|generator + symptom', 'closed ~ fuel-heater|heater|cooker + vehicle|shelter', 'heater|flued-heater + exhaust ~ smell|vehicle|inside|detached', 'fuel-heater|coals|cooker + closed', 'symptom ~ sleep|people + heater|fuel-heater|flued-heater', 'symptom + cooker|fuel-heater|coals|heater', 'sleep ~ cooker|fuel-heater|coals ~ lit', 'engine + sleep + warmth + vehicle', 'engine ~ lit + warmth ~ vehicle', 'alarm + sounds|silence - electric',],
+      'fuel-heater|flued-heater|heater + exhaust ~ inside|under', 'symptom + fuel-heater|flued-heater|heater|coals|cooker|generator|exhaust + lit|shelter|vehicle|inside|sleep', 'fuel-heater|cooker + shelter|vehicle ~ warmth|sleep|rain', 'fuel-heater|coals|cooker ~ warmth + shelter|vehicle', 'fuel-heater|cooker ~ shelter + lit|rain|sleep', 'co ~ ppm-word', 'alarm ~ sounds|silence - electric', 'engine ~ lit ~ shelter|closed', 'engine|generator + symptom', 'closed ~ fuel-heater|heater|cooker + vehicle|shelter', 'heater|flued-heater + exhaust ~ smell|vehicle|inside|detached', 'fuel-heater|coals|cooker + closed', 'symptom ~ sleep|people + heater|fuel-heater|flued-heater', 'symptom + cooker|fuel-heater|coals|heater', 'sleep ~ cooker|fuel-heater|coals ~ lit', 'engine + sleep + warmth + vehicle', 'engine ~ lit + warmth ~ vehicle', 'alarm ~ sounds|silence',],
     source: 'AS/NZS 5601.2 and makers’ common data for fuel appliances in caravans; ABYC A-24 in general terms',
   },
   {
@@ -50,7 +50,7 @@ export const hazardTable: readonly HazardRow[] = [
       'wire-word|inverter|charger-thing|post ~ smoke|flames',
       'fuse|wire-word|holder ~ melt|burnt-smell',
       'swollen + hot',
-      `${cell} ~ hot`, `${cell}|inverter|charger-thing|insulation + smoke`, `${cell} + exploded`, `${cell} ~ damaged + hot|warm|reuse|charge|smoke|swollen`, `${cell} ~ damaged`, 'insulation ~ melt|smoke', `${cell} + burnt-smell|hiss`, `${cell} + cut-open`, `${cell} ~ fat`, 'bms ~ bypass', 'burnt-smell + charger-thing|battery|lithium|lead-acid|inverter', 'cut-open ~ lithium|cell-word|case',],
+      `${cell} ~ hot`, `${cell}|inverter|charger-thing|insulation ~ smoke`, `${cell} + exploded`, `${cell} ~ damaged + hot|warm|reuse|charge|smoke|swollen`, `${cell} ~ damaged`, 'insulation ~ melt|smoke', `${cell} + burnt-smell|hiss`, `${cell} + cut-open`, `${cell} ~ fat`, 'bms ~ bypass', 'burnt-smell + charger-thing|battery|lithium|lead-acid|inverter', 'cut-open ~ lithium|cell-word|case',],
     source: 'IEC 62619 and makers’ common data; ABYC E-13 in general terms',
   },
   {
@@ -63,7 +63,7 @@ export const hazardTable: readonly HazardRow[] = [
       'caps ~ ignite',
       'battery-box|wet-lead|battery ~ closed + charge|wet-lead|smell',
       'wet-lead + bed + charge|closed',
-      'smell ~ bottle|ignite', 'gas-word + smell|leak', 'gas-alarm + sounds', 'acid + body|damaged', 'battery|wet-lead|acid ~ closed', 'wet-lead + closed|bed', 'gas-word + hiss', 'caps + smoke|ignite', 'acid ~ battery ~ body', 'gas-word|bottle ~ smell', 'hiss|leak ~ bottle', 'wet-lead + bed|closed|shelter + charge', 'caps + body', 'leak ~ ignite',],
+      'smell ~ bottle|ignite', 'gas-word + smell|leak', 'gas-alarm + sounds', 'acid + body|damaged', 'battery|wet-lead|acid ~ closed', 'wet-lead ~ closed', 'gas-word + hiss', 'caps + smoke|ignite', 'acid ~ battery ~ body', 'gas-word|bottle ~ smell', 'hiss|leak ~ bottle', 'wet-lead + bed|closed|shelter + charge', 'caps + body', 'leak ~ ignite',],
     source: 'IEC 62485-2 and AS/NZS 5601.2 in general terms; common practice',
   },
   {
@@ -111,7 +111,7 @@ export const hazardTable: readonly HazardRow[] = [
       'blow + put-in + fuse + #amps - same|claims|which',
       'blow + put-in ~ #two-currents + claims + fuse',
       'blow ~ foil',
-      'blow + bigger + fuse|#amps', '#two-ratings ~ swap-word', '#two-ratings + blow', 'fuse + bigger', 'fuse ~ fuse-foil-2', 'fuse + foil', 'fuse ~ swap-word + blow - same', '#two-ratings + blow + swap-word|put-in - same|claims', 'fuse + foil|fuse-foil-2 ~ safe',],
+      'blow + bigger + fuse|#amps', '#two-ratings ~ swap-word - claims', '#two-ratings + blow', 'fuse + bigger', 'fuse ~ fuse-foil-2', 'fuse + foil', 'fuse ~ swap-word + blow - same', '#two-ratings + blow + swap-word|put-in - same|claims', 'fuse + foil|fuse-foil-2 ~ safe',],
     source: 'ABYC E-11 and ISO 13297 in general terms',
   },
   {
@@ -170,13 +170,13 @@ export const hazardTable: readonly HazardRow[] = [
       'parallel + old + lead-acid|battery - solar',
       'old + one-of-them ~ new + parallel',
       '#years + new|one-of-them + parallel|join-batteries',
-      'lithium ~ lead-acid ~ post', 'different ~ age-word ~ battery|bank|parallel', '#two-capacities ~ join-batteries', 'second-battery ~ join-batteries + #years|old', 'car-battery + parallel|join-batteries', '#two-kinds + join-batteries', 'lithium + wet-lead|lead-acid + join-batteries|post', 'lead-kind ~ lithium ~ join-batteries', 'starter ~ lithium ~ join-batteries', 'old + new + parallel', 'old ~ parallel + #two-capacities|new',],
+      'lithium ~ lead-acid ~ post', 'different ~ age-word ~ battery|parallel', '#two-capacities ~ join-batteries', 'second-battery ~ join-batteries + #years|old', 'car-battery + parallel|join-batteries', '#two-kinds + join-batteries', 'lithium + wet-lead|lead-acid + join-batteries|post', 'lead-kind ~ lithium ~ join-batteries', 'starter ~ lithium ~ join-batteries', 'old + new + parallel', 'old ~ parallel + #two-capacities|new',],
     source: 'ABYC E-13 and makers’ common data',
   },
   { code: 'medical', shows: ['medical - not-here'], source: 'IEC 60601-1-11 in general terms; makers’ common data' },
   {
     code: 'jump-start',
-    shows: ['jump ~ car|battery|lithium|no-start|starter - switch-to', '#two-voltages + jump|will-start', 'no-start + clamps', 'jump + clamps|no-start - switch-to', 'no-start + lithium + car|jump', 'clamps ~ car', 'starter ~ frost', 'will-start ~ clamps', 'start-engine + second-battery|lithium|battery', 'second-battery ~ will-start|start-engine', 'clamps + plug', 'jump ~ second-battery|car', 'start-engine + lithium|house|second-battery', 'will-start ~ lithium|house', '#two-voltages + car|help-word', 'jump + lithium', 'clamps + jump|car', 'starter ~ help-word',],
+    shows: ['jump ~ car|battery|lithium|no-start|starter - switch-to', '#two-voltages + jump|will-start', 'no-start + clamps', 'jump + clamps|no-start - switch-to', 'no-start + lithium + car|jump', 'clamps ~ car', 'starter ~ frost', 'will-start ~ clamps', 'start-engine + second-battery|lithium|battery', 'second-battery ~ will-start|start-engine', 'clamps + plug', 'jump ~ second-battery', 'start-engine ~ lithium|house|second-battery',  '#two-voltages + car|help-word', 'jump + lithium', 'clamps + jump|car', 'starter ~ help-word',],
     source: 'Common practice; vehicle makers’ handbooks in general terms',
   },
   {
@@ -190,7 +190,7 @@ export const hazardTable: readonly HazardRow[] = [
       'starter + #over-starter',
       'starter + always',
       'starter + #low-volts',
-      'starter + slow', 'dead-car', 'car|engine ~ no-start', 'starter + all-night', 'car-battery + all-night', 'ciggy + all-night', 'will-start + all-night + car', 'slow ~ will-start', 'car|engine + no-start', 'starter + all-night|sleep + will-start', 'ciggy + no-start', '#low-volts + starter', 'always ~ will-start + starter|all-night',],
+      'starter + slow', 'dead-car', 'car|engine ~ no-start', 'starter + all-night - #under-starter', 'car-battery + all-night', 'ciggy + all-night', 'will-start + all-night + car', 'slow ~ will-start', 'car|engine + no-start', 'starter + all-night + will-start - #under-starter', 'ciggy + no-start', '#low-volts + starter', 'always ~ will-start + starter|all-night',],
     source: 'Common practice; EN 50342-1 in general terms',
   },
 ];
