@@ -1,6 +1,6 @@
 import { type Mention, mentionsOf } from './concepts.ts';
 import { figureConcepts } from './figures.ts';
-import { reach, waysIn } from './ways.ts';
+import { type Places, waysIn } from './ways.ts';
 import { type Word, wordsOf } from './words.ts';
 
 /** What a message means, as far as dangers go: each meaning and its place; figures at -1, anywhere. */
@@ -22,8 +22,6 @@ export function meaningOf(text: string, before: readonly string[] = []): Meaning
   return figures.size === 0 ? mentions : [...mentions, ...Array.from(figures, figure)];
 }
 
-type Places = ReadonlyMap<string, readonly Mention[]>;
-
 function placesOf(meaning: Meaning): Places {
   const places = new Map<string, Mention[]>();
   for (const mention of meaning) {
@@ -35,20 +33,13 @@ function placesOf(meaning: Meaning): Places {
 }
 
 /**
- * The features of a message: each meaning by itself, pairs that stand together, the ways of the table, and what
- * the talk before adds ("<" before its name).
+ * The features of a message: each meaning by itself, the ways of the table, and what the talk before adds ("<"
+ * before its name). Pairs of meanings were tried and held no better under cross-validation.
  * @param before what was meant earlier by the same people, as `earlier` gives it
  */
 export function featuresOf(meaning: Meaning, before: ReadonlySet<string>): ReadonlySet<string> {
   const places = placesOf(meaning);
   const features = new Set<string>(places.keys());
-  for (let i = 0; i < meaning.length; i += 1)
-    for (let j = i + 1; j < meaning.length; j += 1) {
-      const a = meaning[i]!;
-      const b = meaning[j]!;
-      const isNear = b.at < 0 || (a.sentence === b.sentence && b.at - a.at <= reach);
-      if (isNear && a.concept !== b.concept) features.add(a.concept < b.concept ? `${a.concept} ${b.concept}` : `${b.concept} ${a.concept}`);
-    }
   for (const way of waysIn(places, before)) features.add(way);
   for (const concept of before) features.add(`<${concept}`);
   return features;

@@ -3,7 +3,7 @@ import type { HazardCode } from './codes.ts';
 import { type HazardRow, hazardTable } from './table.ts';
 
 /** Meanings at most so many words apart in one sentence stand together. */
-export const reach = 12;
+const reach = 12;
 
 interface Way {
   readonly name: string;
@@ -33,7 +33,18 @@ const ways: readonly Way[] = hazardTable.flatMap(row => [...row.shows, argued(ro
 export const wayNames = (table: readonly HazardRow[]): readonly string[] =>
   table.flatMap(row => [...row.shows, ''].flatMap((_, i) => [`=${row.code}/${i}`, `<${row.code}/${i}`]));
 
-type Places = ReadonlyMap<string, readonly Mention[]>;
+/** Which part of which way a concept fills: the way's place in the list and the part's bit. */
+const fills = new Map<string, (readonly [way: number, bit: number])[]>();
+for (const [w, { parts }] of ways.entries())
+  for (const [p, part] of parts.entries())
+    for (const concept of part) {
+      const row = fills.get(concept);
+      if (row) row.push([w, 1 << p]);
+      else fills.set(concept, [[w, 1 << p]]);
+    }
+
+/** Where each meaning of a message stands. */
+export type Places = ReadonlyMap<string, readonly Mention[]>;
 
 /** Whether some mention of one part stands near some mention of the other. Figures stand anywhere. */
 function standTogether(a: readonly string[], b: readonly string[], places: Places): boolean {
@@ -45,19 +56,29 @@ function standTogether(a: readonly string[], b: readonly string[], places: Place
   return false;
 }
 
+/** The parts of each way that some of these concepts fill, as bits. */
+function filled(concepts: Iterable<string>): Map<number, number> {
+  const bits = new Map<number, number>();
+  for (const concept of concepts) for (const [way, bit] of fills.get(concept) ?? []) bits.set(way, (bits.get(way) ?? 0) | bit);
+  return bits;
+}
+
 /**
  * The ways of the table that a message shows: "=" before those that it shows by itself, "<" before those that
  * it completes together with what was meant earlier.
  */
 export function waysIn(places: Places, before: ReadonlySet<string>): readonly string[] {
   const found: string[] = [];
-  for (const { name, parts, isNear, none } of ways) {
-    if (none.some(concept => places.has(concept))) continue;
-    const here = parts.map(part => part.some(concept => places.has(concept)));
-    const known = parts.every((part, i) => here[i] || part.some(concept => before.has(concept)));
-    if (!known || !here.includes(true)) continue;
-    const isTogether = parts.every((part, i) => !isNear[i] || !here[i] || !here[i - 1] || standTogether(parts[i - 1]!, part, places));
-    if (isTogether) found.push(`${here.includes(false) ? '<' : '='}${name}`);
+  const known = before.size > 0 ? filled(before) : undefined;
+  for (const [w, here] of filled(places.keys())) {
+    const { name, parts, isNear, none } = ways[w]!;
+    const all = (1 << parts.length) - 1;
+    if ((here | (known?.get(w) ?? 0)) !== all || none.some(concept => places.has(concept))) continue;
+    const isTogether = parts.every((part, i) => {
+      const both = (1 << i) | (1 << (i - 1));
+      return !isNear[i] || (here & both) !== both || standTogether(parts[i - 1]!, part, places);
+    });
+    if (isTogether) found.push(`${here === all ? '=' : '<'}${name}`);
   }
   return found;
 }
