@@ -87,13 +87,14 @@ export function figureConcepts(words: readonly Word[], mentions: readonly Mentio
     judge(powerW === undefined ? undefined : batteryCurrentA(powerW), bmsA, 'limit');
     if (others.length > 0 && has('charge')) judge(Math.max(...others), bmsA, 'charge-limit');
   }
+  const fuseA = nearest(all, 'A', mentions, 'fuse', 4);
   const areas = areasOf(all);
   if (areas.some(mm2 => mm2 <= 1.5)) found.push('#thin');
   if (areas.length > 0 && !has('alternator') && !has('claims')) {
     const fed = has('inverter') && powers.length > 0 ? batteryCurrentA(Math.max(...powers)) : undefined;
-    judge(currents.length > 0 ? Math.max(...currents) : fed, ampacityA(Math.max(...areas)), 'cable');
+const asked = currents.filter(a => a !== fuseA);
+    judge(asked.length > 0 ? Math.max(...asked) : (fed ?? (fuseA === undefined ? undefined : fuseA / 1.4)), ampacityA(Math.max(...areas)), 'cable');
   }
-  const fuseA = nearest(all, 'A', mentions, 'fuse', 4);
   if (has('ciggy') || has('small-plug')) {
     const socketA = has('ciggy') ? (fuseA ?? lighterSocketA) : trailerPinA;
     const loads = [...powers.map(w => (has('inverter') ? batteryCurrentA(w) : w / 12)), ...currents.filter(a => a !== socketA)];

@@ -22,8 +22,8 @@ export const lighterSocketA = 10;
 /** One pin of a seven-pin trailer plug, A; ISO 1724 in general terms, with the thin wire behind it. */
 export const trailerPinA = 15;
 
-/** More than this part of a starter battery is more than it can give and still start, common practice. */
-export const starterShare = 0.25;
+/** More than this part out of a starter battery and the start is in doubt, common practice. */
+export const starterShare = 0.4;
 
 /** A starter battery whose size is not told, Ah; common practice. */
 export const usualStarterAh = 60;

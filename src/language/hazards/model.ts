@@ -13,7 +13,7 @@ export interface Weights {
 export type Model = Readonly<Record<(typeof decisions)[number], Weights>>;
 
 /** Log-odds above which there is some danger, and above which a further code is named beside the likeliest. */
-const thresholds = { any: -1, further: -0.5 } as const;
+const thresholds = { any: 0, further: 0 } as const;
 
 /** A model laid out for reading: the weights of each feature for every decision in one row. */
 export interface Decider {

@@ -26,10 +26,10 @@ export const hazardTable: readonly HazardRow[] = [
       'fuel-heater ~ shelter',
       'co + sounds|silence|symptom',
       'alarm + sounds|silence + sleep|heater|vehicle|symptom|fuel-heater|flued-heater - electric',
-      'alarm ~ sounds|silence',
+      'alarm ~ sounds|silence - unit-alarm',
       'engine|car ~ lit ~ closed|shelter',
       'fuel-heater|flued-heater|heater + exhaust ~ detached',
-      'fuel-heater|flued-heater|heater + exhaust ~ inside|under', 'symptom + fuel-heater|flued-heater|heater|coals|cooker|generator|exhaust + lit|shelter|vehicle|inside|sleep', 'fuel-heater|cooker + shelter|vehicle ~ warmth|sleep|rain', 'fuel-heater|coals|cooker ~ warmth + shelter|vehicle', 'fuel-heater|cooker ~ shelter + lit|rain|sleep', 'co ~ ppm-word', 'alarm ~ sounds|silence - electric', 'engine ~ lit ~ shelter|closed', 'engine|generator + symptom', 'closed ~ fuel-heater|heater|cooker + vehicle|shelter', 'heater|flued-heater + exhaust ~ smell|vehicle|inside|detached', 'fuel-heater|coals|cooker + closed', 'symptom ~ sleep|people + heater|fuel-heater|flued-heater', 'symptom + cooker|fuel-heater|coals|heater', 'sleep ~ cooker|fuel-heater|coals ~ lit', 'engine + sleep + warmth + vehicle', 'engine ~ lit + warmth ~ vehicle', 'alarm ~ sounds|silence',],
+      'fuel-heater|flued-heater|heater + exhaust ~ inside|under', 'symptom + fuel-heater|flued-heater|heater|coals|cooker|generator|exhaust + lit|shelter|vehicle|inside|sleep', 'fuel-heater|cooker + shelter|vehicle ~ warmth|sleep|rain', 'fuel-heater|coals|cooker ~ warmth + shelter|vehicle', 'fuel-heater|cooker ~ shelter + lit|rain|sleep', 'co ~ ppm-word', 'alarm ~ sounds|silence - electric', 'engine ~ lit ~ shelter|closed', 'engine|generator + symptom', 'closed ~ fuel-heater|heater|cooker + vehicle|shelter', 'heater|flued-heater + exhaust ~ smell|vehicle|inside|detached', 'fuel-heater|coals|cooker + closed', 'symptom ~ sleep|people + heater|fuel-heater|flued-heater', 'symptom + cooker|fuel-heater|coals|heater', 'sleep ~ cooker|fuel-heater|coals ~ lit', 'engine + sleep + warmth + vehicle', 'engine ~ lit + warmth ~ vehicle', 'alarm ~ sounds|silence - unit-alarm',],
     source: 'AS/NZS 5601.2 and makers’ common data for fuel appliances in caravans; ABYC A-24 in general terms',
   },
   {
@@ -69,15 +69,15 @@ export const hazardTable: readonly HazardRow[] = [
   {
     code: 'mains-wiring',
     shows: [
-      'mains|inlet|inverter|switchboard ~ socket|switchboard|inlet ~ wire-up + myself',
+      'mains|inlet|inverter|switchboard ~ socket|switchboard|inlet ~ wire-up + myself - did-it',
       'mains ~ wire-up ~ socket|switchboard|inlet - did-it',
-      'switchboard ~ bypass|add-one',
-      'which-wire + mains|inlet|socket|inverter',
-      'tingle ~ mains|inlet|vehicle',
-      'switchboard ~ omit + mains|socket',
-      'inverter ~ wire-up ~ socket',
-      'mains ~ wire-up ~ myself',
-      'switchboard ~ myself|wire-up', 'mains + add-verb ~ mains-thing', 'inverter ~ add-verb ~ mains-thing', 'which-wire + plug|vehicle|socket|mains', 'no-earth + mains|supply|socket|vehicle', 'switchboard ~ no-earth|omit|bypass', 'tingle + mains|vehicle', 'mains ~ myself', 'add-verb ~ mains-thing + myself|mains', 'vehicle ~ mains ~ wire-up', 'tingle ~ tingle-metal', 'switchboard ~ put-in|add-verb', 'mains + mains-thing + myself', 'vehicle + switchboard + put-in|swap-word|add-verb',],
+      'switchboard ~ bypass|add-one - did-it',
+      'which-wire + mains|inlet|socket|inverter - did-it',
+      'tingle ~ mains|inlet|vehicle - did-it',
+      'switchboard ~ omit + mains|socket - did-it',
+      'inverter ~ wire-up ~ socket - did-it',
+      'mains ~ wire-up ~ myself - did-it',
+      'switchboard ~ myself|wire-up - did-it', 'mains + add-verb ~ mains-thing - did-it', 'inverter ~ add-verb ~ mains-thing - did-it', 'which-wire + plug|vehicle|socket|mains - did-it', 'no-earth + mains|supply|socket|vehicle - did-it', 'switchboard ~ no-earth|omit|bypass - did-it', 'tingle + mains|vehicle - did-it', 'mains ~ myself - did-it', 'add-verb ~ mains-thing + myself|mains - did-it', 'vehicle ~ mains ~ wire-up - did-it', 'tingle ~ tingle-metal - did-it', 'switchboard ~ put-in|add-verb - did-it', 'mains + mains-thing + myself - did-it', 'vehicle + switchboard + put-in|swap-word|add-verb - did-it',],
     source: 'IEC 60364-7-708 and -721; AS/NZS 3001',
   },
   {
@@ -116,7 +116,7 @@ export const hazardTable: readonly HazardRow[] = [
   },
   {
     code: 'no-fuse',
-    shows: ['no-fuse', 'fuse ~ omit|need-it - which', 'direct ~ battery|post ~ wire-word', 'fuse + short-run ~ omit - which', 'direct ~ post', 'fuse ~ cut-out', 'direct ~ battery|post', 'hooked ~ direct ~ battery', 'bypass-fuse', 'fuse + need-it - which', 'battery|post + omit ~ fuse', 'fuse ~ short-run - which', 'battery ~ wire-word ~ nothing-else', 'fuse ~ omit', 'fuse + omit ~ safe',],
+    shows: ['no-fuse', 'fuse ~ omit|need-it - which', 'direct ~ battery|post ~ wire-word - solar', 'fuse + short-run ~ omit - which', 'direct ~ post - solar', 'fuse ~ cut-out', 'direct ~ battery|post - solar', 'hooked ~ direct ~ battery - solar', 'bypass-fuse', 'fuse + need-it - which', 'battery|post + omit ~ fuse', 'fuse ~ short-run - which', 'battery ~ wire-word ~ nothing-else', 'fuse ~ omit', 'fuse + omit ~ safe',],
     source: 'ABYC E-11 and ISO 13297 in general terms',
   },
   {
@@ -149,12 +149,12 @@ export const hazardTable: readonly HazardRow[] = [
   {
     code: 'generator-inside',
     shows: [
-      'generator ~ shelter - outside',
-      'generator ~ inside|under ~ vehicle|shelter - outside',
-      'generator ~ vehicle ~ closed|bit-open|under',
-      'generator + rain + shelter|inside',
-      'generator ~ nearby ~ sleep|shelter',
-      'generator + bit-open|closed', 'generator + shelter - outside', 'generator ~ vehicle|shelter ~ under|inside|nearby', 'generator + sleep ~ nearby|shelter|vehicle', 'generator + bit-open|shelter', 'generator ~ lit ~ vehicle|shelter - outside',],
+      'generator ~ shelter - far',
+      'generator ~ inside|under ~ vehicle|shelter - far',
+      'generator ~ vehicle ~ closed|bit-open|under - far',
+      'generator + rain + shelter|inside - far',
+      'generator ~ nearby ~ sleep|shelter - far',
+      'generator + bit-open|closed - far', 'generator + shelter - far', 'generator ~ vehicle|shelter ~ under|inside|nearby - far', 'generator + sleep ~ nearby|shelter|vehicle - far', 'generator + bit-open|shelter - far', 'generator ~ lit ~ vehicle|shelter - far',],
     source: 'ISO 8528-13 and AS/NZS 3010 in general terms; makers’ common data',
   },
   {
@@ -176,7 +176,7 @@ export const hazardTable: readonly HazardRow[] = [
   { code: 'medical', shows: ['medical - not-here'], source: 'IEC 60601-1-11 in general terms; makers’ common data' },
   {
     code: 'jump-start',
-    shows: ['jump ~ car|battery|lithium|no-start|starter - switch-to', '#two-voltages + jump|will-start', 'no-start + clamps', 'jump + clamps|no-start - switch-to', 'no-start + lithium + car|jump', 'clamps ~ car', 'starter ~ frost', 'will-start ~ clamps', 'start-engine + second-battery|lithium|battery', 'second-battery ~ will-start|start-engine', 'clamps + plug', 'jump ~ second-battery', 'start-engine ~ lithium|house|second-battery',  '#two-voltages + car|help-word', 'jump + lithium', 'clamps + jump|car', 'starter ~ help-word',],
+    shows: ['jump ~ car|battery|lithium|no-start|starter - switch-to', '#two-voltages + jump|will-start', 'no-start + clamps', 'jump + clamps|no-start - switch-to', 'no-start + lithium + car|jump', 'clamps ~ car', 'starter ~ frost', 'will-start ~ clamps', 'start-engine + second-battery|lithium|battery', 'second-battery ~ will-start|start-engine', 'clamps + plug', 'jump ~ second-battery', 'start-engine ~ lithium|house|second-battery',  '#two-voltages + help-word|jump', 'jump + lithium', 'clamps + jump|car', 'starter ~ help-word',],
     source: 'Common practice; vehicle makers’ handbooks in general terms',
   },
   {
@@ -190,7 +190,7 @@ export const hazardTable: readonly HazardRow[] = [
       'starter + #over-starter',
       'starter + always',
       'starter + #low-volts',
-      'starter + slow', 'dead-car', 'car|engine ~ no-start', 'starter + all-night - #under-starter', 'car-battery + all-night', 'ciggy + all-night', 'will-start + all-night + car', 'slow ~ will-start', 'car|engine + no-start', 'starter + all-night + will-start - #under-starter', 'ciggy + no-start', '#low-volts + starter', 'always ~ will-start + starter|all-night',],
+      'starter + slow', 'dead-car - isolator', 'clicks ~ car|engine|starter - isolator', 'clicks + all-night - isolator', 'car|engine ~ no-start', 'starter + all-night - #under-starter', 'car-battery + all-night', 'ciggy + all-night', 'will-start + all-night + car', 'slow ~ will-start', 'car|engine + no-start - isolator', 'starter + all-night + will-start - #under-starter', 'ciggy + no-start', '#low-volts + starter', 'always ~ will-start + starter|all-night',],
     source: 'Common practice; EN 50342-1 in general terms',
   },
 ];

@@ -5,7 +5,9 @@ import { isKin, type Labelled } from './labelled.ts';
 
 /** How the weights are fitted; chosen by what held under cross-validation. */
 export interface Fitting {
+  /** How strongly a way of the table is held to its weight, and a meaning by itself to none. */
   readonly l2: number;
+  readonly l2Meaning: number;
   /** What a way of the table weighs before anything is learned. */
   readonly wayWeight: number;
   readonly bias: number;
@@ -16,7 +18,7 @@ export interface Fitting {
   readonly otherDanger: number;
 }
 
-export const fitting: Fitting = { l2: 3, wayWeight: 5, bias: -4, steps: 80, leastGroups: 3, otherDanger: 0.3 };
+export const fitting: Fitting = { l2: 6, l2Meaning: 10, wayWeight: 7, bias: -4, steps: 80, leastGroups: 3, otherDanger: 0.3 };
 
 type Decision = (typeof decisions)[number];
 
@@ -49,6 +51,7 @@ function fitOne(rows: readonly Labelled[], indexes: readonly Int32Array[], names
   const steepness = new Float64Array(names.length).fill(1e-8);
   let bias = how.bias;
   let biasSteepness = 1e-8;
+  const hold = names.map(name => (name.includes('/') ? how.l2 : how.l2Meaning));
   const counts = rows.map(row => importance(row, decision, how.otherDanger));
   const truth = rows.map(row => (target(row, decision) ? 1 : 0));
   const rate = 0.3;
@@ -64,7 +67,7 @@ function fitOne(rows: readonly Labelled[], indexes: readonly Int32Array[], names
       for (const j of indexes[i]!) slope[j]! += error;
     }
     for (let j = 0; j < names.length; j += 1) {
-      const g = slope[j]! + how.l2 * (weights[j]! - start[j]!);
+      const g = slope[j]! + hold[j]! * (weights[j]! - start[j]!);
       steepness[j]! += g * g;
       weights[j]! -= (rate * g) / Math.sqrt(steepness[j]!);
     }
