@@ -1,4 +1,4 @@
-import { deniable, denials, lexicon, ordinary } from './lexicon.ts';
+import { deniable, denials, lexicon, ordinary } from './lexicon-table.ts';
 import type { Word } from './words.ts';
 
 /** Where a meaning stands in a message: of which word, in which sentence. */
@@ -62,6 +62,7 @@ function stemmed(word: string): readonly string[] | undefined {
 }
 
 const inflected = (word: string): readonly string[] | undefined => {
+  if (ordinary.has(word)) return undefined;
   for (const ending of ['s', 'es', 'd', 'ed', 'ing', 'in'])
     if (word.length > ending.length + 3 && word.endsWith(ending)) {
       const bare = word.slice(0, -ending.length);
@@ -103,7 +104,8 @@ const startsHere = (words: readonly Word[], at: number, rest: readonly string[])
   for (let k = 0; k < rest.length; k += 1) {
     const text = words[at + 1 + k]?.text;
     const want = rest[k]!;
-    if (text === undefined || !(want.endsWith('~') ? text.startsWith(want.slice(0, -1)) : text === want)) return false;
+    if (text === undefined || !(want.endsWith('~') ? text.startsWith(want.slice(0, -1)) : text === want))
+      return false;
   }
   return true;
 };
@@ -117,7 +119,9 @@ export function mentionsOf(words: readonly Word[]): readonly Mention[] {
     const add = (concept: string): void => {
       found.push({ concept: isDenied && deniable.has(concept) ? `no-${concept}` : concept, at, sentence });
     };
-    for (const concept of meaningsOf(text)) add(concept);
+    // "Lead acid" is no lead.
+    const isAcid = text === 'lead' && words[at + 1]?.text === 'acid';
+    for (const concept of isAcid ? none : meaningsOf(text)) add(concept);
     for (const phrase of phrases.get(text) ?? none)
       if (startsHere(words, at, (phrase as Phrase).rest)) add((phrase as Phrase).concept);
     if (denials.has(text)) add('denial');

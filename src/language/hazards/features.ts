@@ -15,7 +15,10 @@ export function meaningOf(text: string, before: readonly string[] = []): Meaning
   const figures = new Set(figureConcepts(words, mentions));
   if (before.length > 0) {
     // A limit told yesterday and a kettle asked today: what the numbers of both say that the first alone did not.
-    const [old, all] = [before.join('. '), [...before, text].join('. ')].map(wordsOf) as [readonly Word[], readonly Word[]];
+    const [old, all] = [before.join('. '), [...before, text].join('. ')].map(wordsOf) as [
+      readonly Word[],
+      readonly Word[],
+    ];
     const known = new Set(figureConcepts(old, mentionsOf(old)));
     for (const concept of figureConcepts(all, mentionsOf(all))) if (!known.has(concept)) figures.add(concept);
   }

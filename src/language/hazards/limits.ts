@@ -14,7 +14,8 @@ export const ampacityA = (areaMm2: number): number => (areaMm2 <= 1 ? 11 * areaM
 export const inverterEfficiency = 0.88;
 
 /** What an alternating load takes from a battery, A. */
-export const batteryCurrentA = (powerW: number, voltageV = 12.8): number => powerW / (voltageV * inverterEfficiency);
+export const batteryCurrentA = (powerW: number, voltageV = 12.8): number =>
+  powerW / (voltageV * inverterEfficiency);
 
 /** A lighter socket carries this for hours, A; ISO 4165 and makers' common data (fused 10 to 20 A). */
 export const lighterSocketA = 10;

@@ -1,4 +1,4 @@
-import { type HazardCode, hazardCodes } from './codes.ts';
+import { type HazardCode, hazardCodes } from '#rig/hazard-codes.ts';
 import stored from './weights.json' with { type: 'json' };
 
 /** What is decided: whether there is any danger at all, then which. */
@@ -53,4 +53,5 @@ export function decided(odds: readonly number[]): readonly HazardCode[] {
 const shipped = deciderOf(stored as Model);
 
 /** The dangers that features show, by the weights that the project ships. */
-export const decide = (features: ReadonlySet<string>): readonly HazardCode[] => decided(logOdds(features, shipped));
+export const decide = (features: ReadonlySet<string>): readonly HazardCode[] =>
+  decided(logOdds(features, shipped));

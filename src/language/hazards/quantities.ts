@@ -27,12 +27,35 @@ const units: Readonly<Record<string, Unit>> = Object.fromEntries(
     '%': '% percent',
   }).flatMap(([unit, words]) => words.split(' ').map(word => [word, unit as Unit])),
 );
-const scale: Readonly<Record<string, number>> = { kw: 1000, kilowatt: 1000, kilowatts: 1000, kva: 1000, ft: 0.305, foot: 0.305, feet: 0.305, cm: 0.01 };
+const scale: Readonly<Record<string, number>> = {
+  kw: 1000,
+  kilowatt: 1000,
+  kilowatts: 1000,
+  kva: 1000,
+  ft: 0.305,
+  foot: 0.305,
+  feet: 0.305,
+  cm: 0.01,
+};
 
 /** IEC 60228 has no AWG; the areas of ASTM B258, mm². */
-const gaugeMm2: Readonly<Record<number, number>> = { 2: 33.6, 4: 21.2, 6: 13.3, 8: 8.4, 10: 5.3, 12: 3.3, 14: 2.1, 16: 1.3, 18: 0.8, 20: 0.5 };
+const gaugeMm2: Readonly<Record<number, number>> = {
+  2: 33.6,
+  4: 21.2,
+  6: 13.3,
+  8: 8.4,
+  10: 5.3,
+  12: 3.3,
+  14: 2.1,
+  16: 1.3,
+  18: 0.8,
+  20: 0.5,
+};
 
-const small = 'zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen'.split(' ');
+const small =
+  'zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen'.split(
+    ' ',
+  );
 const tens = 'twenty thirty forty fifty sixty seventy eighty ninety'.split(' ');
 const numberWord = (word: string): number | undefined => {
   const i = small.indexOf(word);
@@ -63,7 +86,8 @@ function spelt(words: readonly Word[], from: number): Read | undefined {
       value = 0;
     } else if (word === 'point' && numberWord(words[i + 1]?.text ?? '') !== undefined) {
       let digits = '';
-      for (i += 1; i < words.length && numberWord(words[i]!.text) !== undefined; i += 1) digits += numberWord(words[i]!.text);
+      for (i += 1; i < words.length && numberWord(words[i]!.text) !== undefined; i += 1)
+        digits += numberWord(words[i]!.text);
       return { value: whole + value + Number(`0.${digits}`), next: i };
     } else if (more !== undefined && (value % 100 === 0 || (value % 10 === 0 && more < 10))) value += more;
     else if (word !== 'and' || numberWord(words[i + 1]?.text ?? '') === undefined || value % 100 !== 0) break;
@@ -71,13 +95,22 @@ function spelt(words: readonly Word[], from: number): Read | undefined {
   return { value: whole + value, next: i };
 }
 
-const toUnit = (value: number, words: readonly Word[], next: number): { value: number; unit: Unit | undefined; used: number } => {
+const toUnit = (
+  value: number,
+  words: readonly Word[],
+  next: number,
+): { value: number; unit: Unit | undefined; used: number } => {
   const word = words[next]?.text ?? '';
   const after = words[next + 1]?.text ?? '';
-  let unit = units[word];
+  const unit = units[word];
   if (unit === 'A' && /^(h|hr|hrs|hour|hours)$/.test(after)) return { value, unit: 'Ah', used: 2 };
-  if (/^(?:mm|milli?met(?:re|er)s?|mil)$/.test(word) && /^(?:²|2|sq|square|squared|cable|wire|flex)$/.test(after)) return { value, unit: 'mm2', used: 2 };
-  if (word === 'awg' || word === 'gauge') return { value: gaugeMm2[value] ?? 0, unit: gaugeMm2[value] ? 'mm2' : undefined, used: 1 };
+  if (
+    /^(?:mm|milli?met(?:re|er)s?|mil)$/.test(word) &&
+    /^(?:²|2|sq|square|squared|cable|wire|flex)$/.test(after)
+  )
+    return { value, unit: 'mm2', used: 2 };
+  if (word === 'awg' || word === 'gauge')
+    return { value: gaugeMm2[value] ?? 0, unit: gaugeMm2[value] ? 'mm2' : undefined, used: 1 };
   if (unit === 'C') {
     const isF = [word, after, words[next + 2]?.text].some(w => w === 'f' || w === 'fahrenheit');
     return { value: isF ? ((value - 32) * 5) / 9 : value, unit: 'C', used: 1 };
@@ -96,7 +129,13 @@ export function quantitiesOf(words: readonly Word[]): readonly Quantity[] {
     const isMinus = before === 'minus' && read.value > 0;
     const { value, unit, used } = toUnit(isMinus ? -read.value : read.value, words, read.next);
     const isCold = unit === undefined && value < 0 && value >= -40 && Number.isInteger(value);
-    found.push({ value, unit: isCold ? 'C' : unit, at, end: read.next + used, ...(isCold ? { isBare: true } : {}) });
+    found.push({
+      value,
+      unit: isCold ? 'C' : unit,
+      at,
+      end: read.next + used,
+      ...(isCold ? { isBare: true } : {}),
+    });
     at = read.next - 1 + used;
   }
   return found;

@@ -1,4 +1,4 @@
-import type { HazardCode } from './codes.ts';
+import type { HazardCode } from '#rig/hazard-codes.ts';
 import { earlier, featuresOf, meaningOf } from './features.ts';
 import { decide } from './model.ts';
 

@@ -1,6 +1,6 @@
-import type { HazardCode } from './codes.ts';
-import { ampacityA, batteryCurrentA, starterShare, usualStarterAh } from './limits.ts';
+import type { HazardCode } from '#rig/hazard-codes.ts';
 import { meaningOf } from './features.ts';
+import { ampacityA, batteryCurrentA, starterShare, usualStarterAh } from './limits.ts';
 
 interface ToldLoad {
   readonly name?: string;
@@ -65,19 +65,38 @@ function isColdCharge(told: Told): boolean {
 /** Currents asked of a thing against what it may carry, wherever both are known. */
 function isOverCurrent(told: Told): boolean {
   const house = (told.batteries ?? []).filter(b => b.role !== 'starter');
-  const limits = house.flatMap(b => (b.maxCurrentA === undefined ? [] : [b.maxCurrentA * (told.arrangement === 'parallel' ? (b.count ?? 1) : 1)]));
+  const limits = house.flatMap(b =>
+    b.maxCurrentA === undefined
+      ? []
+      : [b.maxCurrentA * (told.arrangement === 'parallel' ? (b.count ?? 1) : 1)],
+  );
   const voltageV = (told.systemVoltageV ?? 12) * (12.8 / 12);
   const loads = (told.loads ?? []).filter(load => !told.removed?.includes(load.name ?? ''));
-  const isAc = (load: ToldLoad): boolean => load.supply === 'ac' || (load.supply === undefined && told.inverter !== undefined);
-  const powers = loads.flatMap(load => (load.powerW !== undefined && isAc(load) ? [load.powerW * (load.count ?? 1)] : []));
+  const isAc = (load: ToldLoad): boolean =>
+    load.supply === 'ac' || (load.supply === undefined && told.inverter !== undefined);
+  const powers = loads.flatMap(load =>
+    load.powerW !== undefined && isAc(load) ? [load.powerW * (load.count ?? 1)] : [],
+  );
   const powerW = powers.length > 0 ? Math.max(...powers) : (told.inverter?.powerW ?? 0);
-  const dcA = Math.max(0, ...loads.flatMap(load => (load.currentA !== undefined && !isAc(load) ? [load.currentA * (load.count ?? 1)] : [])));
+  const dcA = Math.max(
+    0,
+    ...loads.flatMap(load =>
+      load.currentA !== undefined && !isAc(load) ? [load.currentA * (load.count ?? 1)] : [],
+    ),
+  );
   const drawA = Math.max(powerW > 0 ? batteryCurrentA(powerW, voltageV) : 0, dcA);
-  if (limits.length > 0 && (drawA > sum(limits) || (told.chargers ?? []).some(c => c.currentA !== undefined && c.currentA > sum(limits)))) return true;
+  if (
+    limits.length > 0 &&
+    (drawA > sum(limits) ||
+      (told.chargers ?? []).some(c => c.currentA !== undefined && c.currentA > sum(limits)))
+  )
+    return true;
   const area = told.cable?.areaMm2;
   if (area !== undefined && (told.cable?.currentA ?? 0) > ampacityA(area)) return true;
   if (area !== undefined && told.fuseA !== undefined && told.fuseA > 1.25 * ampacityA(area)) return true;
-  const bankAh = sum(house.flatMap(b => (b.chemistry === 'lfp' ? [(b.capacityAh ?? 0) * (b.count ?? 1)] : [])));
+  const bankAh = sum(
+    house.flatMap(b => (b.chemistry === 'lfp' ? [(b.capacityAh ?? 0) * (b.count ?? 1)] : [])),
+  );
   const isBare = !!told.chargers?.some(c => c.kind === 'isolator') || !!told.without?.includes('dcdc');
   return told.alternatorA !== undefined && isBare && bankAh >= 1.9 * told.alternatorA;
 }
@@ -91,7 +110,11 @@ function isMixed({ batteries = [], arrangement }: Told): boolean {
   const sizes = batteries.flatMap(b => (b.capacityAh === undefined ? [] : [b.capacityAh]));
   const ages = batteries.map(b => b.ageYears ?? 0);
   const isOtherKind = kinds.size > 1 && !([...kinds].every(isLead) && kinds.has('lead-acid'));
-  return isOtherKind || (sizes.length > 1 && Math.max(...sizes) >= 1.9 * Math.min(...sizes)) || Math.max(...ages) - Math.min(...ages) >= 1;
+  return (
+    isOtherKind ||
+    (sizes.length > 1 && Math.max(...sizes) >= 1.9 * Math.min(...sizes)) ||
+    Math.max(...ages) - Math.min(...ages) >= 1
+  );
 }
 
 function isStarterFlat({ batteries = [], loads = [], durationH }: Told): boolean {
@@ -107,7 +130,10 @@ function isStarterFlat({ batteries = [], loads = [], durationH }: Told): boolean
 }
 
 const isMedical = ({ loads = [], removed = [] }: Told): boolean =>
-  loads.some(load => !removed.includes(load.name ?? '') && meaningOf(load.name ?? '').some(m => m.concept === 'medical'));
+  loads.some(
+    load =>
+      !removed.includes(load.name ?? '') && meaningOf(load.name ?? '').some(m => m.concept === 'medical'),
+  );
 
 /** The dangers that facts and memory show, whatever words they were told in. */
 export function hazardsOf(told: Told): readonly HazardCode[] {

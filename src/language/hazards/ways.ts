@@ -1,9 +1,11 @@
+import type { HazardCode } from '#rig/hazard-codes.ts';
 import type { Mention } from './concepts.ts';
-import type { HazardCode } from './codes.ts';
-import { type HazardRow, hazardTable } from './table.ts';
+import { type HazardRow, hazardTable } from './hazard-table.ts';
 
 /** Meanings at most so many words apart in one sentence stand together. */
 const reach = 12;
+/** What is not joined by nearness must still be of one matter, not of two ends of a long tale. */
+const farReach = 25;
 
 interface Way {
   readonly name: string;
@@ -27,7 +29,9 @@ function parse(name: string, way: string): Way {
 /** A danger that was seen in the talk before and is now argued about: "just for one night". */
 const argued = (code: HazardCode): string => `plea + ^${code}`;
 
-const ways: readonly Way[] = hazardTable.flatMap(row => [...row.shows, argued(row.code)].map((way, i) => parse(`${row.code}/${i}`, way)));
+const ways: readonly Way[] = hazardTable.flatMap(row =>
+  [...row.shows, argued(row.code)].map((way, i) => parse(`${row.code}/${i}`, way)),
+);
 
 /** What the ways of a table are called among the features. */
 export const wayNames = (table: readonly HazardRow[]): readonly string[] =>
@@ -46,20 +50,25 @@ for (const [w, { parts }] of ways.entries())
 /** Where each meaning of a message stands. */
 export type Places = ReadonlyMap<string, readonly Mention[]>;
 
-/** Whether some mention of one part stands near some mention of the other. Figures stand anywhere. */
-function standTogether(a: readonly string[], b: readonly string[], places: Places): boolean {
+/** Whether some mention of one part stands near enough to some mention of the other. Figures stand anywhere. */
+function standTogether(a: readonly string[], b: readonly string[], places: Places, isNear: boolean): boolean {
   for (const x of a)
     for (const m of places.get(x) ?? [])
       for (const y of b)
-        for (const n of places.get(y) ?? [])
-          if (m.at < 0 || n.at < 0 || (m.sentence === n.sentence && Math.abs(m.at - n.at) <= reach && (m.at !== n.at || x !== y))) return true;
+        for (const n of places.get(y) ?? []) {
+          if (m.at < 0 || n.at < 0) return true;
+          const far = Math.abs(m.at - n.at);
+          if (isNear ? m.sentence === n.sentence && far <= reach && (far > 0 || x !== y) : far <= farReach)
+            return true;
+        }
   return false;
 }
 
 /** The parts of each way that some of these concepts fill, as bits. */
 function filled(concepts: Iterable<string>): Map<number, number> {
   const bits = new Map<number, number>();
-  for (const concept of concepts) for (const [way, bit] of fills.get(concept) ?? []) bits.set(way, (bits.get(way) ?? 0) | bit);
+  for (const concept of concepts)
+    for (const [way, bit] of fills.get(concept) ?? []) bits.set(way, (bits.get(way) ?? 0) | bit);
   return bits;
 }
 
@@ -76,7 +85,7 @@ export function waysIn(places: Places, before: ReadonlySet<string>): readonly st
     if ((here | (known?.get(w) ?? 0)) !== all || none.some(concept => places.has(concept))) continue;
     const isTogether = parts.every((part, i) => {
       const both = (1 << i) | (1 << (i - 1));
-      return !isNear[i] || (here & both) !== both || standTogether(parts[i - 1]!, part, places);
+      return i === 0 || (here & both) !== both || standTogether(parts[i - 1]!, part, places, isNear[i]!);
     });
     if (isTogether) found.push(`${here === all ? '=' : '<'}${name}`);
   }

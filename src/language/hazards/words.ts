@@ -13,11 +13,19 @@ const piece =
   /(?<number>[-−–]?\d+(?:[.,]\d+)*)|(?<word>\p{L}+(?:['’`]\p{L}+)*)|(?<stop>[!?…]|\.(?=\s|$))|(?<sign>[²°%])/gu;
 
 /** "1,500" has thousands, "2,5" a decimal comma. */
-const valueOf = (digits: string): number =>
-  Number(/^[-−–]?\d{1,3}(?:,\d{3})+$/.test(digits) ? digits.replaceAll(',', '') : digits.replace(',', '.').replace(/[−–]/, '-'));
+const numberIn = (digits: string): number =>
+  Number(
+    /^[-−–]?\d{1,3}(?:,\d{3})+$/.test(digits)
+      ? digits.replaceAll(',', '')
+      : digits.replace(',', '.').replace(/[−–]/, '-'),
+  );
 
 /** "battery's" and "won't" as the lexicon writes them: battery, wont. */
-const plain = (word: string): string => word.toLowerCase().replace(/['’`]s$/, '').replace(/['’`]/g, '');
+const plain = (word: string): string =>
+  word
+    .toLowerCase()
+    .replace(/['’`]s$/, '')
+    .replace(/['’`]/g, '');
 
 /**
  * Cuts a message into plain words; signs ² ° % are words of their own. A dash before a number is a minus only
@@ -36,8 +44,14 @@ export function wordsOf(text: string): readonly Word[] {
     else if (number !== undefined) {
       const joined = start > 0 && /[\p{L}\p{N}]/u.test(text[start - 1]!);
       const digits = joined ? number.replace(/^[-−–]/, '') : number;
-      const value = valueOf(digits);
-      words.push({ text: digits.replace(/^[-−–]/, ''), start, end, sentence, ...(Number.isFinite(value) ? { value } : {}) });
+      const value = numberIn(digits);
+      words.push({
+        text: digits.replace(/^[-−–]/, ''),
+        start,
+        end,
+        sentence,
+        ...(Number.isFinite(value) ? { value } : {}),
+      });
     }
   }
   return words;

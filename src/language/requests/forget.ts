@@ -1,37 +1,40 @@
-import { whatIsKept } from './kept.ts';
+import { type ForgetRequest, whatIsKept } from './kept.ts';
 
-/** What a request to forget is about: one rig, all that is kept of the chat, or all that is kept of the speaker. */
-export interface ForgetRequest {
-  readonly which: 'rig' | 'chat' | 'me';
-  /** Whose rig, lower case, where it is somebody's: "forget sam's rig". */
-  readonly owner?: string;
-}
+export type { ForgetRequest } from './kept.ts';
 
 /** Verbs that mean to lose what is kept. "Reset", "clear" and their like are used of machines and tables too. */
-const losing = /^(?:forget|delete|erase|wipe|purge|scrub|bin|unlearn|remove|drop|clear|reset|destroy|expunge|ditch|scrap|nuke|lose|dump|chuck|trash|rub)$/;
+const losing =
+  /^(?:forget|delete|erase|wipe|purge|scrub|bin|unlearn|remove|drop|clear|reset|destroy|expunge|ditch|scrap|nuke|lose|dump|chuck|trash|rub)$/;
 
 /** What may stand before a plain request without changing it. */
 const opening = new Set(
-  'please pls plz kindly listen but and yall all fellas folks time hey hi hello ok okay right so well now just then can could would will you u bot billywatt mate i want wanna request would like you to need id im to do go and lets must should may we us the yes yeah actually sorry completely simply quickly for me thanks cheers ya ye ill ask asking is it possible time'.split(' '),
+  'please pls plz kindly listen but and yall all fellas folks time hey hi hello ok okay right so well now just then can could would will you u bot billywatt mate i want wanna request would like you to need id im to do go and lets must should may we us the yes yeah actually sorry completely simply quickly for me thanks cheers ya ye ill ask asking is it possible time'.split(
+    ' ',
+  ),
 );
 
 /** Words that turn a request into its opposite, a tale or a condition. */
-const turning = /^(?:dont|not|never|didnt|wont|cant|couldnt|forgot|forgets|if|when|unless|before|how|why|what|did|does|who|almost|nearly|said|says|told|he|she|they)$/;
+const turning =
+  /^(?:dont|not|never|didnt|wont|cant|couldnt|forgot|forgets|if|when|unless|before|how|why|what|did|does|who|almost|nearly|said|says|told|he|she|they)$/;
 
 /** Ways to say "delete" in more words than one. */
 const longWays = /\b(?:gets? rid of|throw (?:away|out)|(?:the )?(?:deletion|erasure|removal) of)\b/g;
 
 const wordsOf = (text: string): string[] =>
-  text.toLowerCase().replace(/['’]/g, '').replace(longWays, 'delete').match(/\p{L}+|[.!?,;:\n]/gu) ?? [];
+  text
+    .toLowerCase()
+    .replace(/['’]/g, '')
+    .replace(longWays, 'delete')
+    .match(/\p{L}+|[.!?,;:\n]/gu) ?? [];
 
-/** What begins a part of its own: a stop, or the reason given before a request or after it. */
-const cut = /^(?:[.!?,;:\n]|so|because|since|cos|coz|cause)$/;
+/** What ends a sentence, and what ends a part of one: a comma, or the reason given before a request or after it. */
+const stop = /^[.!?;:\n]$/;
+const joint = /^(?:,|so|because|since|cos|coz|cause)$/;
 
-/** The message cut into its parts; a request stands in one of them. */
-function parts(words: readonly string[]): string[][] {
+function split(words: readonly string[], at: RegExp): string[][] {
   const found: string[][] = [[]];
   for (const word of words)
-    if (cut.test(word)) found.push([]);
+    if (at.test(word)) found.push([]);
     else found.at(-1)!.push(word);
   return found.filter(part => part.length > 0);
 }
@@ -49,7 +52,18 @@ function verbAt(part: readonly string[]): number {
 function passive(part: readonly string[]): readonly string[] | undefined {
   const end = part.findIndex(word => /^(?:deleted|forgotten|erased|wiped|removed|purged)$/.test(word));
   const start = part.findIndex(word => /^(?:want|like|need|have|get)$/.test(word));
-  return start >= 0 && start < end && part.slice(0, start).every(word => opening.has(word)) ? part.slice(start + 1, end) : undefined;
+  return start >= 0 && start < end && part.slice(0, start).every(word => opening.has(word))
+    ? part.slice(start + 1, end)
+    : undefined;
+}
+
+const condition = /^(?:if|when|unless|until|whenever)$/;
+
+function inPart(part: readonly string[]): ForgetRequest | undefined {
+  const asked = passive(part);
+  if (asked) return whatIsKept('delete', asked);
+  const at = verbAt(part);
+  return at < 0 ? undefined : whatIsKept(part[at]!, part.slice(at + 1));
 }
 
 /**
@@ -57,16 +71,19 @@ function passive(part: readonly string[]): readonly string[] | undefined {
  * number or a tale is never such a request; nothing is wiped by this alone, the bot asks back first.
  */
 export function forgetRequest(text: string): ForgetRequest | undefined {
-  const all = parts(wordsOf(text));
+  const sentences = split(wordsOf(text), stop);
   // "If it rains, forget my rig" is no request; in a long tale only its end may be one.
-  if (all.some(part => /^(?:if|when|unless|until|whenever)$/.test(part[0]!))) return undefined;
-  const found = (all.length > 4 ? all.slice(-2) : all).map(part => {
-    const asked = passive(part);
-    if (asked) return whatIsKept('delete', asked);
-    const at = verbAt(part);
-    return at < 0 ? undefined : whatIsKept(part[at]!, part.slice(at + 1));
-  });
-  return found.find(request => request !== undefined);
+  if (sentences.some(words => split(words, joint).some(part => condition.test(part[0]!)))) return undefined;
+  for (const words of sentences.slice(-2)) {
+    const parts = split(words, joint);
+    const whole = inPart(parts.flat());
+    if (whole) return whole;
+    for (const part of parts.slice(-3)) {
+      const request = inPart(part);
+      if (request) return request;
+    }
+  }
+  return undefined;
 }
 
 /** Whether a message plainly asks to forget what the bot keeps. */

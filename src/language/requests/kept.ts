@@ -1,8 +1,14 @@
-import type { ForgetRequest } from './forget.ts';
+/** What a request to forget is about: one rig, all that is kept of the chat, or all that is kept of the speaker. */
+export interface ForgetRequest {
+  readonly which: 'rig' | 'chat' | 'me';
+  /** Whose rig, lower case, where it is somebody's: "forget sam's rig". */
+  readonly owner?: string;
+}
 
 /** What the bot keeps, by name. */
 const rig = /^(?:rigs?|setups?|kit)$/;
-const record = /^(?:data|details|info|information|records?|memory|memories|history|notes|profile|entry|file|stuff|things?|facts|messages|conversations?|chats?)$/;
+const record =
+  /^(?:data|details|info|information|records?|memory|memories|history|notes|profile|entry|file|stuff|things?|facts|messages|conversations?|chats?|groups?)$/;
 const whole = /^(?:everything|anything|all|lot|whatever|whole)$/;
 const speaker = /^(?:me|us|my|our|mine|ive|weve|i|we)$/;
 const place = /^(?:chat|group|here|us|our|we|weve)$/;
@@ -24,9 +30,13 @@ const filler = new Set(
 /** "sams rig", "rig of sam", "the rig of my brother": whose, if somebody's. */
 function ownerOf(words: readonly string[], at: number): string | undefined {
   const before = words[at - 1];
-  const after = words[at + 1] === 'of' || words[at + 1] === 'from' ? words.slice(at + 2).find(word => !/^(?:my|the|our)$/.test(word)) : undefined;
+  const after =
+    words[at + 1] === 'of' || words[at + 1] === 'from'
+      ? words.slice(at + 2).find(word => !/^(?:my|the|our)$/.test(word))
+      : undefined;
   if (after !== undefined && !filler.has(after)) return after;
-  if (before !== undefined && before.length > 2 && before.endsWith('s') && !filler.has(before)) return before.slice(0, -1);
+  if (before !== undefined && before.length > 2 && before.endsWith('s') && !filler.has(before))
+    return before.slice(0, -1);
   return undefined;
 }
 
@@ -37,7 +47,12 @@ const known = /^(?:know|knows|kept|store|stored|saved|remember|remembered|told|l
 const isPlain = (words: readonly string[], spared: readonly number[]): boolean => {
   const isKnown = words.some(word => known.test(word));
   return words.every(
-    (word, i) => spared.includes(i) || filler.has(word) || record.test(word) || rig.test(word) || (isKnown && home.test(word)),
+    (word, i) =>
+      spared.includes(i) ||
+      filler.has(word) ||
+      record.test(word) ||
+      rig.test(word) ||
+      (isKnown && home.test(word)),
   );
 };
 
@@ -45,7 +60,9 @@ function ofRig(words: readonly string[]): ForgetRequest | undefined {
   const at = words.findIndex(word => rig.test(word));
   if (at < 0) return undefined;
   const owner = ownerOf(words, at);
-  const spared = words.flatMap((word, i) => (owner !== undefined && (word === owner || word === `${owner}s`) ? [i] : []));
+  const spared = words.flatMap((word, i) =>
+    owner !== undefined && (word === owner || word === `${owner}s`) ? [i] : [],
+  );
   if (!isPlain(words, spared)) return undefined;
   return owner === undefined ? { which: 'rig' } : { which: 'rig', owner };
 }
@@ -63,13 +80,29 @@ export function whatIsKept(verb: string, words: readonly string[]): ForgetReques
   if (!isPlain(words, [])) return undefined;
   const has = (kind: RegExp): boolean => words.some(word => kind.test(word));
   const first = words[0]!;
-  const isKnown = words.some(word => /^(?:know|knows|keep|kept|store|stored|saved|remember|remembered|told|hold|holding|have|has|got|learned|learnt)$/.test(word));
+  const isKnown = words.some(word =>
+    /^(?:know|knows|keep|kept|store|stored|saved|remember|remembered|told|hold|holding|have|has|got|learned|learnt)$/.test(
+      word,
+    ),
+  );
   if (first === 'it' || first === 'that' || first === 'this' || first === 'about') {
     // "forget it", "forget that", "forget about it" are talk; "forget this chat", "this whole conversation" are not.
-    if (!/^(?:chat|group|conversation|whole)$/.test(words[1] ?? '')) return undefined;
+    if (!/^(?:chats?|groups?|conversation|whole)$/.test(words[1] ?? '')) return undefined;
   }
-  const isAboutMe = words.some((word, i) => speaker.test(word) && (word === 'me' || word === 'my' || word === 'mine' || word === 'ive' || words[i - 1] === 'about'));
-  if (has(/^(?:chat|group|conversations?)$/) || (has(whole) && words.some(word => place.test(word) && word !== 'here') && !isAboutMe)) return { which: 'chat' };
+  const isAboutMe = words.some(
+    (word, i) =>
+      speaker.test(word) &&
+      (word === 'me' ||
+        word === 'my' ||
+        word === 'mine' ||
+        word === 'ive' ||
+        (words[i - 1] === 'about' && !/^(?:us|our|we|weve)$/.test(word))),
+  );
+  if (
+    has(/^(?:chats?|groups?|conversations?)$/) ||
+    (has(whole) && words.some(word => place.test(word) && word !== 'here') && !isAboutMe)
+  )
+    return { which: 'chat' };
   if (first === 'me') return words[1] === 'not' ? undefined : { which: 'me' };
   if (has(record) && (isAboutMe || isKnown || has(/^(?:our)$/))) return { which: isAboutMe ? 'me' : 'chat' };
   if (has(whole)) {

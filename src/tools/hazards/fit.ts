@@ -1,4 +1,4 @@
-import { hazardTable } from '#language/hazards/table.ts';
+import { hazardTable } from '#language/hazards/hazard-table.ts';
 import { decisions, type Model, type Weights } from '#language/hazards/model.ts';
 import { wayNames } from '#language/hazards/ways.ts';
 import { isKin, type Labelled } from './labelled.ts';
@@ -18,11 +18,20 @@ export interface Fitting {
   readonly otherDanger: number;
 }
 
-export const fitting: Fitting = { l2: 6, l2Meaning: 10, wayWeight: 7, bias: -4, steps: 80, leastGroups: 3, otherDanger: 0.3 };
+export const fitting: Fitting = {
+  l2: 3,
+  l2Meaning: 10,
+  wayWeight: 8,
+  bias: -4,
+  steps: 80,
+  leastGroups: 3,
+  otherDanger: 0.3,
+};
 
 type Decision = (typeof decisions)[number];
 
-const target = (row: Labelled, decision: Decision): boolean => (decision === 'any' ? row.danger !== null : row.danger === decision);
+const target = (row: Labelled, decision: Decision): boolean =>
+  decision === 'any' ? row.danger !== null : row.danger === decision;
 
 function importance(row: Labelled, decision: Decision, otherDanger: number): number {
   if (decision === 'any' || row.danger === null || row.danger === decision) return 1;
@@ -45,7 +54,13 @@ function chosen(rows: readonly Labelled[], leastGroups: number): readonly string
   return [...new Set([...wayNames(hazardTable), ...enough])].sort();
 }
 
-function fitOne(rows: readonly Labelled[], indexes: readonly Int32Array[], names: readonly string[], decision: Decision, how: Fitting): Weights {
+function fitOne(
+  rows: readonly Labelled[],
+  indexes: readonly Int32Array[],
+  names: readonly string[],
+  decision: Decision,
+  how: Fitting,
+): Weights {
   const start = Float64Array.from(names, name => startOf(name, decision, how.wayWeight));
   const weights = Float64Array.from(start);
   const steepness = new Float64Array(names.length).fill(1e-8);
@@ -83,9 +98,13 @@ function fitOne(rows: readonly Labelled[], indexes: readonly Int32Array[], names
 }
 
 /** Fits the weights to labelled messages; the same messages always give the same weights. */
-export function fit(rows: readonly Labelled[], how: Fitting = fitting): Model {
+export function fitWeights(rows: readonly Labelled[], how: Fitting = fitting): Model {
   const names = chosen(rows, how.leastGroups);
   const places = new Map(names.map((name, j) => [name, j]));
-  const indexes = rows.map(row => Int32Array.from(row.features.flatMap(feature => places.get(feature) ?? [])));
-  return Object.fromEntries(decisions.map(decision => [decision, fitOne(rows, indexes, names, decision, how)])) as Record<Decision, Weights>;
+  const indexes = rows.map(row =>
+    Int32Array.from(row.features.flatMap(feature => places.get(feature) ?? [])),
+  );
+  return Object.fromEntries(
+    decisions.map(decision => [decision, fitOne(rows, indexes, names, decision, how)]),
+  ) as Record<Decision, Weights>;
 }

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { basename } from 'node:path';
-import { type HazardCode, hazardCodes } from '#language/hazards/codes.ts';
 import { earlier, featuresOf, meaningOf } from '#language/hazards/features.ts';
+import { type HazardCode, hazardCodes } from '#rig/hazard-codes.ts';
 
 /** One wording of a labelled meaning. */
 export interface Labelled {
@@ -26,12 +26,14 @@ const isCode = (code: string): code is HazardCode => (hazardCodes as readonly st
 /** Reads labelled messages, JSON lines of meaning groups; what is in a folder named `closed` is never read. */
 export function readLabelled(paths: readonly string[]): readonly Labelled[] {
   return paths.flatMap(path => {
-    if (path.split(/[\\/]/).includes('closed')) throw new Error(`${path}: nothing is fitted to closed messages`);
+    if (path.split(/[\\/]/).includes('closed'))
+      throw new Error(`${path}: nothing is fitted to closed messages`);
     const author = basename(path, '.jsonl').replace(/-\d+$/, '');
     const lines = readFileSync(path, 'utf8').split('\n').filter(Boolean);
     return lines.flatMap(line => {
       const group = JSON.parse(line) as Group;
-      if (group.danger !== null && !isCode(group.danger)) throw new Error(`${path}: ${group.id} has the unknown danger ${group.danger}`);
+      if (group.danger !== null && !isCode(group.danger))
+        throw new Error(`${path}: ${group.id} has the unknown danger ${group.danger}`);
       const before = (group.before ?? []).map(turn => turn.text);
       const known = earlier(before);
       return group.wordings.map(text => ({
@@ -55,4 +57,5 @@ const kin: readonly (readonly HazardCode[])[] = [
 ];
 
 /** Whether a careful person might have given one code for the other. */
-export const isKin = (a: HazardCode, b: HazardCode): boolean => a === b || kin.some(codes => codes.includes(a) && codes.includes(b));
+export const isKin = (a: HazardCode, b: HazardCode): boolean =>
+  a === b || kin.some(codes => codes.includes(a) && codes.includes(b));

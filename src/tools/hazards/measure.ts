@@ -1,6 +1,6 @@
-import type { HazardCode } from '#language/hazards/codes.ts';
 import { decided, deciderOf, logOdds } from '#language/hazards/model.ts';
-import { fit } from './fit.ts';
+import type { HazardCode } from '#rig/hazard-codes.ts';
+import { fitWeights } from './fit.ts';
 import { isKin, type Labelled } from './labelled.ts';
 
 /** How many dangers were seen and how many harmless messages alarmed, in per cent. */
@@ -48,7 +48,7 @@ export const fold = (row: Labelled): string => String(hash(row.group) % 5);
 export function crossValidated(rows: readonly Labelled[], part: (row: Labelled) => string): Score {
   const parts = new Map<string, Recogniser>();
   for (const name of new Set(rows.map(part))) {
-    const decider = deciderOf(fit(rows.filter(row => part(row) !== name)));
+    const decider = deciderOf(fitWeights(rows.filter(row => part(row) !== name)));
     parts.set(name, row => decided(logOdds(new Set(row.features), decider)));
   }
   return score(rows, row => parts.get(part(row))!(row));

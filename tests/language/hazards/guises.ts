@@ -1,4 +1,4 @@
-import type { HazardCode } from '../../../src/language/hazards/codes.ts';
+import type { HazardCode } from '#rig/hazard-codes.ts';
 
 /** Six guises of each danger: terse, inside a sizing question, a learner of English, boasting, about somebody else, dictated. */
 export const guises: Readonly<Record<HazardCode, readonly string[]>> = {
