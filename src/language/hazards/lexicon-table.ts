@@ -63,7 +63,7 @@ export const lexicon = {
     'alight arcing battery_fire burning_smell burning_up burning_wire burnt_out burst_into caught_fire emanating fire_in fire_on_the flame_from flames fuming glowing glowing_red goes_out_smoke on_fire red_hot rising_from small_fire smell_burning smocking smoke smoked_a_bit smoked_out smokes smokey smoking smoldering smoulder smouldering smoulders sparked sparking sparks started_a_fire vapour wisp wisp_of',
   swollen:
     'ballooned ballooning become_fat become_round become_thick becomes_thick big_lunch bloated bloating bloats blown_out blown_up blown_up_like bowed bowing buckled bulges bulge~ bulging convex deformation deformed deforming expanded expanding gone_fat grown_a grown_fat inflated misshapen popped_open pregnant puffed puffier puffing puffy rounded rounded_out split_open swell swell_up swelled swelling swells swole swollen thick_at_the_sides thickened',
-  hiss: 'boiling bubbl~ crackle crackl~ fizz fizzed fizzing fizzy gassing gurgl~ hiss hisses hissing popping_noise~ sizzl~ spitting sssss venting whistles whistling',
+  hiss: 'boiling bubbl~ crackle crackl~ fizz fizzed fizzing fizzy gassing gurgl~ hiss hisses hissing popping_noise~ sizzl~ spitting sssss venting whistles whistling bacon_frying frying like_bacon vents_gas vents audibly',
   hot: '71_degrees becomes_hot becomes_very burning_hot gets_hot gets_so heats_up hot hotter hotter_than how_hot overheat overheating overheats overheat~ piping pretty_hot quite_hot rather_hot real_hot roasting scalding sizzling snatch so_hot so_warm superhot temperature_unbearable that_hot too_warm unbearable untouchable very_warm',
   touch: 'feel finger fingers hand handle hands hold palm touch',
   warm: 'gets_warm lukewarm toasty warm warmish warms',
@@ -78,7 +78,7 @@ export const lexicon = {
   empty: 'empty gone_off out_of_gas ran_out refill refilled run_out runs_out',
   ignite:
     'cigarette fan fan_on fire_up flame_acceptable flick flip ignite ignition light_a light_it light_something light_the light_up lighter lighters lights_on look_with_the_lighter match match_to matches naked_flame pilot put_on_the_fan put_the_fan spark sparks strike_a switch switch_on torch torch_with turn_on whack_the_fan',
-  acid: 'acid battery_acid electrolyte liquid spill spilled spilt splash splashed splashes sulphuric',
+  acid: 'acid battery_acid electrolyte liquid spill spilled spilt splash splashed splashes sulphuric battery_water battery_fluid battery_juice',
   body: 'arm burns_my carpet clothes clothing eye eyes face feet fingers floor foot hair hands jeans kid leg lips mouth shirt skin sleeve stings swallowed',
   caps: 'battery_cells cap caps cells_and cells_to_top lids opened_the_battery plugs_off top_up_the_cells topped_the_cells topped_up_the_cells topping_up_the_cells',
   'battery-box':
@@ -95,14 +95,14 @@ export const lexicon = {
     'again another_trip back_in_service keep_using normal still_good still_ok still_okay still_use still_using use_it',
   // Fuses.
   fuse: 'fuse fused fuses fusible fusing fuze fuzes',
-  blow: 'blew blow blowimg blowin blowing blown blows breaking breaks breaks_always broken burn_out burned burning burns burns_through burnt carked died dies dying failed fails failure fell_out fuse_goes fuse_is_broken fuse_went fuses_out go_on_me goes goes_all goes_off goes_out goes_pop gone_again is_broken_each keep_breaking keeps_breaking keeps_dying keeps_going keeps_tripping kept_dying kept_going letting letting_go melted melting melts_through opens pop popped poppin popping popping_at pops recurrent repeated takes_out taking_out trips',
+  blow: 'blew blow blowimg blowin blowing blown blows breaking breaks breaks_always broken burn_out burned burning burns burns_through burnt carked died dies dying failed fails failure fell_out fuse_goes fuse_is_broken fuse_went fuses_out go_on_me goes goes_all goes_off goes_out goes_pop gone_again is_broken_each keep_breaking keeps_breaking keeps_dying keeps_going keeps_tripping kept_dying kept_going letting letting_go melted melting melts_through opens pop popped poppin popping popping_at pops recurrent repeated takes_out taking_out trips dies_every dies_each',
   bigger:
     'beefier bigger biggest blade_30 bump_up chunkier double_the_size fatter go_up going_up greater heavier higher increase increas~ larger more_big more_strong next_number next_one_up next_size oversized raise raising size_after size_up step_it_up step_up stepping_up stronger twice_the_size up_a_size up_to_a upped uprate uprated upsize upsized',
   'put-in':
     'bang_in bung chuck chucked fit fitted in_there install instead jam jammed pop_a pushed put replace replaced shove shoved slap stick stuck substitute swap swapped take_a threw throw toss tried try_a use_a use_that whack',
-  foil: 'a_coin a_screw alfoil aluminium_paper aluminum_foil bit_of_wire bolt brass_bolt bridged_the_fuse coin copper_wire doubled_it doubled_up foal foil foil_from foil_off gum_wrapper hairpin jumper_wire kitchen_foil nail next_to_each_other paper_clip paperclip piece_of_wire screw screw_in side_by_side silver_paper solder solder_wire soldered solid_link spoon stacked staple strand tin_foil tinfoil two_fuses washer wrapper',
+  foil: 'a_coin a_screw alfoil aluminium_paper aluminum_foil bit_of_wire bolt brass_bolt bridged_the_fuse coin copper_wire doubled_it doubled_up foal foil foil_from foil_off gum_wrapper hairpin jumper_wire kitchen_foil nail next_to_each_other paper_clip paperclip piece_of_wire screw screw_in side_by_side silver_paper solder solder_wire soldered solid_link spoon stacked staple strand tin_foil tinfoil washer wrapper',
   'no-fuse':
-    'any_fuse fuse_absent fuse_at_all fuse_free fuse_left_out fuse_missing fuse_none fuse_omitted fuseless isnt_a_fuse isnt_the_fuse nae_fuse no_fuse no_fuses no_fuses_anywhere no_inline_fuse no_main_fuse no_protection no_reason_for none_of_them_fused not_fused nothing_between omitted_owing overcurrent_protection protection_omitted reason_for_a_fuse skip_fuse skip_the_fuse skipping_fuses so_theres_no_fuse unfused unprotected without_a_fuse without_fuse without_fuses without_the_fuse',
+    'any_fuse fuse_absent fuse_at_all fuse_free fuse_left_out fuse_missing fuse_none fuse_omitted fuseless isnt_a_fuse isnt_the_fuse nae_fuse no_fuse no_fuses no_fuses_anywhere no_inline_fuse no_main_fuse no_protection no_reason_for none_of_them_fused not_fused nothing_between omitted_owing overcurrent_protection protection_omitted reason_for_a_fuse skip_fuse skip_the_fuse skipping_fuses so_theres_no_fuse unfused unprotected without_a_fuse without_fuse without_fuses without_the_fuse never_used_fuses never_used_a_fuse never_had_a_fuse dont_use_fuses dont_believe_in_fuses',
   omit: 'away bother bothered did_without didnt_bother do_without dont_bother for_folk for_people forgot_the forgot_to fuses_omitted go_unfused gone_unfused lack leave_it_off leave_it_out leave_off leave_out leave_the leaving_out left_it_out left_off left_out left_the_fuse missing nae never_bothered no_breaker no_need no_protection no_room none not_bother nothing nothing_else omit omitted overkill pointless silly skip skipping took_out unfused unprotected useless waste who_needs without without_any without_one without_protection',
   direct: 'bare bolted direct directly hard_on right_on right_to slap straight wired_directly',
   post: 'clamp clamps pole poles post posts terminal terminals',
@@ -114,7 +114,7 @@ export const lexicon = {
     'gpo outlet outlets pocket points power_point power_points power_socket powerpoint powerpoints receptacle receptacles skt socket sockets wall_outlet wall_socket',
   inlet: 'entry in_let inlet inlets shore_plug',
   switchboard:
-    '230_box board breaker breaker_board breaker_box breaker_in breaker_panel breakers circuit_breaker consumer_box consumer_unit db db_board differential distribution_board earth_leakage fi_switch fuse_box gfci panel_board rcbo rcd rcds residual residual_current safety_breaker safety_switch subpanel switchboard trip_breaker trip_switch',
+    '230_box board breaker breaker_board breaker_box breaker_in breaker_panel breakers circuit_breaker consumer_box consumer_unit db db_board differential distribution_board earth_leakage fi_switch fuse_box gfci panel_board rcbo rcd rcds residual residual_current safety_breaker safety_switch subpanel switchboard trip_breaker trip_switch trip_switches',
   'wire-up':
     'add adding build_in cable_size chase chasing connect connected connecting electrics fit fitting hard_wire hard_wired hardwire hardwired hook_up_the install installed installing pittin put_in putting rewire run_the_230 self_install terminations wire wire_gauge wire_in wired wires wiring',
   myself:
@@ -151,7 +151,7 @@ export const lexicon = {
     'at_once both_feeding both_on permanently_joined ring same_circuit same_outlets same_ring same_skt same_sockets seems_to_share share shares',
   // Currents and limits.
   limit:
-    '0_2c 0_5c allow allowed allows at_most c_rate can_deliver can_do cells_allow charge_limit cont cont_rating continuous continuous_rating continuously cutoff cuts_at discharge good_for is_the_most let_out lets_only lets_out limit limited limits maker_says makers_limit max max_charge maximum maximum_charge maximum_of most_itll nae_mair no_higher_than no_more_than the_most tops_out up_to written_max',
+    '0_2c 0_5c allow allowed allows at_most c_rate can_deliver can_do cells_allow charge_limit cont cont_rating continuous continuous_rating continuously cutoff cuts_at discharge good_for is_the_most let_out lets_only lets_out limit limited limits maker_says makers_limit max max_charge maximum maximum_charge maximum_of most_itll nae_mair no_higher_than no_more_than the_most tops_out up_to written_max very_most at_the_very the_very_most',
   'big-load':
     'air_fryer aircon airfryer blender coffee cooker dryer espresso grill hairdryer heat_gun heater hob induction iron jug kettle microwave pan toaster',
   inverter: 'inventor inverted inverter inverters invertor',
@@ -188,12 +188,12 @@ export const lexicon = {
     'battery_empty battery_is_dead battery_is_empty batterys_dead cactus cannot_start cant_get_the_car cant_start car_dead car_is_dead cars_dead conked couldnt_start cranker_dead cranker_is_dead dash_is_dead dead dead_battery dead_dash deid didnt_start does_not_crank does_not_start does_not_turn doesnt_go doesnt_go_on doesnt_start doesnt_turn engine_dead flattened gaun immobilised its_dead killed_my killed_the klick no_crank no_start not_crank not_going not_start not_starting not_starts not_turning nothing_happens now_its_dead out_of_battery refuses_to_start rrr starts_not still_wont stsrt tac_tac tick_tick unstartable will_it_not will_not_start wont_crank wont_even wont_fire wont_fire_up wont_get_going wont_go wont_start wont_start_up wont_turn',
   car: 'bakkie bakkies bike boat buggy camper car cars coach donk engine lorry motor motorbike motors outboard pickup quad scooter tractor truck ute utes van vehicle',
   starter:
-    'auto_battery battery_of_the_engine battery_of_the_motor battery_under_the_bonnet bonnet_battery car_battery car_only_battery crank_battery cranker crankin_battery cranking_battery engine_battery ignition_batt ignition_battery ignition_on key_on key_turned main_battery main_car_battery motor_battery only_battery start_batt start_battery starter starters starting_battery under_bonnet vehicle_battery',
+    'auto_battery battery_of_the_engine battery_of_the_motor battery_under_the_bonnet bonnet_battery car_battery car_only_battery crank_battery cranker crankin_battery cranking_battery engine_battery ignition_batt ignition_battery ignition_on key_on key_turned main_battery main_car_battery motor_battery only_battery start_batt start_battery starter starters starting_battery under_bonnet vehicle_battery only_battery_of battery_of_the_car battery_of_my_car',
   'will-start':
     'crank cranked cranking cranks drive_off fire_up fired_up fires_up get_away get_going get_home start start_after starts still_start turn_over turned_over turns_over',
   remote:
     'alone around_for_miles desert far_from kilometres_from km_from middle_of_nowhere miles nearest_town no_comms no_network no_one no_one_around no_reception no_reception_here no_signal nobody out_bush out_of_range outback remote solo',
-  slow: 'barely groan~ labour~ lazy slow slower slowly sluggish struggl~',
+  slow: 'barely groan~ labour~ lazy slow slower slowly sluggish struggl~ turned_slow turning_slow turned_slowly',
   'all-night':
     '2_days all_day all_evening all_knight all_night all_nite all_the_night all_weekend days night_long overnight since_last_night since_yesterday the_night the_night_through through_the_night two_days weekend whole_nicht whole_night whole_weekend',
   always: 'all_weekend always every_time every_trip for_years never_failed',
@@ -204,7 +204,8 @@ export const lexicon = {
     'at_home back_home dont_take fish_tank for_good given_up home_this_time leaving_the left_behind mask_is_fine masks_fine no_longer no_mate no_takin no_taking not_coming not_talking not_this_time off_the_sleep remains sold staying_home stays_home stopped_using',
   // Words that take a danger away.
   price: 'heart_attack price prices',
-  weather: 'ankle creek dam eyes flood lake river road stream tide',
+  weather:
+    'ankle creek dam eyes flood lake river road stream tide knee finger foot toe leg lip hand face glands creeks',
   same: 'another equal identical like_for_like new_one same same_again same_size',
   which: 'what_fuse what_size which_fuse which_fuses which_size',
   'charger-thing': 'busbar charger chargers controller dcdc fridge holder isolator plug regulator',
@@ -240,16 +241,16 @@ export const lexicon = {
     'busbar cable cables connector connectors fuse holder insulation lead lug lugs plug relay socket switch terminal terminals wire wires wiring',
   'gas-alarm': 'gas_alarm gas_detector gas_sensor lpg_alarm lpg_detector propane_alarm propane_detector',
   'add-verb':
-    'add adding build change changing connect connecting extend extending fit fitting hooking_up install installing move moving put putting replace replacing rewire rewiring run_a splice spur tap_off tapping upgrade wire wiring',
+    'add adding build change changing connect connecting extend extending fit fitting hooking_up install installing move moving put putting replace replacing rewire rewiring run_a splice spur tap_off tapping upgrade wire wiring swapping swap',
   'mains-thing':
-    '230_lights 230_v_socket 240_lights aircon breaker breakers circuit_breaker consumer_unit cooker_point double_gang double_plug double_socket extra_breaker fuse_board gpo hook_up_socket hookup_socket household_outlet inlet kettle_point light_fitting light_switch lights_off_the_inverter lights_on_230 new_point outlet outlet_by outlets point power_outlet power_points rcd receptacle socket sockets twin_socket wall_outlet wall_plug wall_point water_heater',
+    '230_lights 230_v_socket 240_lights aircon breaker breakers circuit_breaker consumer_unit cooker_point double_gang double_plug double_socket extra_breaker fuse_board gpo hook_up_socket hookup_socket household_outlet inlet kettle_point light_fitting light_switch lights_off_the_inverter lights_on_230 new_point outlet outlet_by outlets point power_outlet power_points rcd receptacle socket sockets twin_socket wall_outlet wall_plug wall_point water_heater trip_switches',
   'no-earth':
     'binned_it bridged_out disconnected_the_rcd earth_missing looped_out missing_earth no_breaker no_earth no_ground no_rcd out_the_rcd pulled_out rcd_out rcd_removed taken_it_out taken_out threw_out took_it_out took_out_the unearthed ungrounded without_breaker without_earth without_ground without_rcd',
   rolled: 'bundle coil coiled drum reel rolled spool still_rolled wound',
   exposed:
     'bare bare_wires chewed chewed_through choc_block chocolate_block crushed cut_in cut_through electrical_tape exposed frayed has_a_cut nick nicked patched see_the_wires showing_copper taped uncovered wrapped_it',
   'swap-word':
-    'bung_in can_i_fit changed_the dying gunna_bung i_place in_place in_place_of in_where instead intended ive_ordered ordered_a place_one ready replaced so_25 stepped substitute substitution swap swapped upgraded where_the',
+    'bung_in can_i_fit changed_the dying gunna_bung i_place in_place in_place_of in_where instead intended ive_ordered ordered_a place_one ready replaced so_25 stepped substitute substitution swap swapped upgraded where_the take_one i_take_one',
   'fuse-foil-2': 'across_the bit_of_wire chewing_gum cigarette_packet coin nail piece_of_wire strand_of',
   hooked: 'attach attached clipped connected hooked ran running tied wired',
   'bypass-fuse':
@@ -291,6 +292,9 @@ export const lexicon = {
   'limit-word': 'booklet label plate rating sticker written',
   'for-sale': 'brochure for_sale hardly_used sale sell selling',
   twins: 'both equal identical same two_equal',
+  'clamp-order':
+    'red_first black_first first order_of which_clamp which_lead which_order what_order red_or black_or first_clamp any_old any_way whichever positive_first negative_first red_on red_to',
+  'year-word': '2014 2015 2016 2017 2018 2019 2020 2021 2022',
 } satisfies Readonly<Record<string, string>>;
 
 /** The words before a thing that say there is none of it. */

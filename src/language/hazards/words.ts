@@ -9,8 +9,8 @@ export interface Word {
   readonly value?: number;
 }
 
-const piece =
-  /(?<number>[-−–]?\d+(?:[.,]\d+)*)|(?<word>\p{L}+(?:['’`]\p{L}+)*)|(?<stop>[!?…]|\.(?=\s|$))|(?<sign>[²°%])/gu;
+/** In this order: a number, a word, what ends a sentence, a sign. Numbered groups: named ones cost a third more. */
+const piece = /([-−–]?\d+(?:[.,]\d+)*)|(\p{L}+(?:['’`]\p{L}+)*)|([!?…]|\.(?=\s|$))|([²°%])/gu;
 
 /** "1,500" has thousands, "2,5" a decimal comma. */
 const numberIn = (digits: string): number =>
@@ -21,11 +21,10 @@ const numberIn = (digits: string): number =>
   );
 
 /** "battery's" and "won't" as the lexicon writes them: battery, wont. */
-const plain = (word: string): string =>
-  word
-    .toLowerCase()
-    .replace(/['’`]s$/, '')
-    .replace(/['’`]/g, '');
+const plain = (word: string): string => {
+  const lower = word.toLowerCase();
+  return /['’`]/.test(lower) ? lower.replace(/['’`]s$/, '').replace(/['’`]/g, '') : lower;
+};
 
 /**
  * Cuts a message into plain words; signs ² ° % are words of their own. A dash before a number is a minus only
@@ -35,7 +34,7 @@ export function wordsOf(text: string): readonly Word[] {
   const words: Word[] = [];
   let sentence = 0;
   for (const match of text.matchAll(piece)) {
-    const { number, word, stop, sign } = match.groups!;
+    const [, number, word, stop, sign] = match;
     const start = match.index;
     const end = start + match[0].length;
     if (stop !== undefined) sentence += 1;
