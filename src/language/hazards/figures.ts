@@ -49,7 +49,11 @@ function named(all: readonly Quantity[], mentions: readonly Mention[]): readonly
       return { ...q, unit: 'A' as const };
     if (q.unit !== undefined) return q;
     const beside = (concept: string): boolean => near(mentions, concept, q.at, 1);
-    if (q.value >= 20 && q.value <= 400 && (beside('lithium') || beside('lead-acid')))
+    if (
+      q.value >= 20 &&
+      q.value <= 400 &&
+      (beside('lithium') || beside('lead-acid') || near(mentions, 'parallel', q.at, 5))
+    )
       return { ...q, unit: 'Ah' as const };
     if (q.value >= 300 && q.value <= 6000 && (beside('inverter') || beside('big-load')))
       return { ...q, unit: 'W' as const };
@@ -101,6 +105,7 @@ export function figureConcepts(words: readonly Word[], mentions: readonly Mentio
     if (currentA !== undefined && limitA !== undefined && currentA > 0)
       found.push(currentA > limitA ? `#over-${name}` : `#under-${name}`);
   };
+  const voltageV = of('V').includes(24) && !of('V').includes(12) ? 25.6 : 12.8;
   const isBattery = has('bms') || has('battery') || has('lithium') || has('lead-acid');
   const capA =
     nearest(all, 'A', mentions, 'bms', 7) ??
@@ -113,7 +118,7 @@ export function figureConcepts(words: readonly Word[], mentions: readonly Mentio
     const powerW =
       loads.length > 0 ? Math.max(...loads) : powers.length > 0 ? Math.max(...powers) : undefined;
     const others = currents.filter(a => a !== capA);
-    judge(powerW === undefined ? undefined : batteryCurrentA(powerW), bmsA, 'limit');
+    judge(powerW === undefined ? undefined : batteryCurrentA(powerW, voltageV), bmsA, 'limit');
     if (others.length > 0 && has('charge')) judge(Math.max(...others), bmsA, 'charge-limit');
   }
   const fuseA = nearest(all, 'A', mentions, 'fuse', 4);

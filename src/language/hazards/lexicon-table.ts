@@ -258,7 +258,8 @@ export const lexicon = {
   supply: 'bollard campsite hookup_post pedestal post_supply site_breaker site_supply',
   'second-battery':
     'add_a_battery another_battery aux_battery auxiliary caravan_battery extra_battery house_battery leisure_battery other_battery second_battery spare_battery',
-  different: 'different dissimilar mismatched mixed not_the_same unequal unlike varying',
+  different:
+    'different dissimilar mismatched mixed not_the_same unequal unlike varying different_ages different_age',
   'age-word': 'age ages brand make old older year years',
   'car-battery': 'car_battery cranking_battery engine_battery starter_battery truck_battery',
   'start-engine':

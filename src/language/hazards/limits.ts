@@ -8,7 +8,7 @@ export interface Loading {
  * Current that a copper cable of an area carries without harm, A: about 6 A/mm² for thin ones down to 3 for
  * thick; short runs in free air. IEC 60364-5-52 and ISO 10133 in general terms.
  */
-export const ampacityA = (areaMm2: number): number => (areaMm2 <= 1 ? 11 * areaMm2 : 12.5 * areaMm2 ** 0.72);
+export const ampacityA = (areaMm2: number): number => (areaMm2 <= 1 ? 11 * areaMm2 : 13.5 * areaMm2 ** 0.72);
 
 /** Inverters lose a tenth or so; common practice. */
 export const inverterEfficiency = 0.88;

@@ -127,7 +127,10 @@ export function quantitiesOf(words: readonly Word[]): readonly Quantity[] {
     if (!read) continue;
     const before = words[at - 1]?.text;
     const isMinus = before === 'minus' && read.value > 0;
-    const { value, unit, used } = toUnit(isMinus ? -read.value : read.value, words, read.next);
+    const isGauge = before === 'awg' && gaugeMm2[read.value] !== undefined;
+    const { value, unit, used } = isGauge
+      ? { value: gaugeMm2[read.value]!, unit: 'mm2' as const, used: 0 }
+      : toUnit(isMinus ? -read.value : read.value, words, read.next);
     const isCold = unit === undefined && value < 0 && value >= -40 && Number.isInteger(value);
     found.push({
       value,

@@ -1,6 +1,7 @@
-import type { HazardCode } from '#rig/hazard-codes.ts';
+import { type HazardCode, hazardCodes } from '#rig/hazard-codes.ts';
 import { earlier, featuresOf, meaningOf } from './features.ts';
 import { decide } from './model.ts';
+import { hazardsOf, ruledOut, type Told } from './told.ts';
 
 /** What a message stands in. */
 export interface Talk {
@@ -18,4 +19,14 @@ const talkLength = 4;
 export function hazardsIn(text: string, { before = [] }: Talk = {}): readonly HazardCode[] {
   const talk = before.slice(-talkLength);
   return decide(featuresOf(meaningOf(text, talk), earlier(talk)));
+}
+
+/**
+ * The dangers of a message as its words, its facts and memory show them together, the most urgent first.
+ * @param told what was read from the message, with what memory adds
+ */
+export function hazardsOfMessage(text: string, told: Told, talk: Talk = {}): readonly HazardCode[] {
+  const out = ruledOut(told);
+  const found = new Set([...hazardsIn(text, talk).filter(code => !out.includes(code)), ...hazardsOf(told)]);
+  return hazardCodes.filter(code => found.has(code));
 }

@@ -117,16 +117,17 @@ function isMixed({ batteries = [], arrangement }: Told): boolean {
   );
 }
 
-function isStarterFlat({ batteries = [], loads = [], durationH }: Told): boolean {
+/** Which part of the starter battery the loads take, where there is no other battery for them. */
+function starterShareOf({ batteries = [], loads = [], durationH }: Told): number | undefined {
   const starter = batteries.find(b => b.role === 'starter');
-  if (!starter || batteries.some(b => b.role === 'house')) return false;
+  if (!starter || batteries.some(b => b.role === 'house')) return undefined;
   const takenAh = sum(
     loads.map(load => {
       const currentA = (load.currentA ?? (load.powerW ?? 0) / 12) * (load.count ?? 1);
       return currentA * (load.hoursOnce ?? durationH ?? load.hoursPerDay ?? 0);
     }),
   );
-  return takenAh > starterShare * (starter.capacityAh ?? usualStarterAh);
+  return takenAh / (starter.capacityAh ?? usualStarterAh);
 }
 
 const isMedical = ({ loads = [], removed = [] }: Told): boolean =>
@@ -142,6 +143,29 @@ export function hazardsOf(told: Told): readonly HazardCode[] {
   if (isColdCharge(told)) found.push('cold-charge');
   if (isMixed(told)) found.push('mixed-parallel');
   if (isMedical(told)) found.push('medical');
-  if (isStarterFlat(told)) found.push('starter-flat');
+  if ((starterShareOf(told) ?? 0) > starterShare) found.push('starter-flat');
+  return found;
+}
+
+/** So little out of a starter battery that no start is in doubt, common practice. */
+const littleShare = 0.15;
+
+/** Whether a limit and what is asked of it are both told, and the limit holds. */
+function isWithinLimits(told: Told): boolean {
+  const isLimited = !!told.batteries?.some(b => b.maxCurrentA !== undefined);
+  const isAsked = !!told.loads?.some(load => load.powerW !== undefined || load.currentA !== undefined);
+  return isLimited && isAsked && told.cable === undefined && told.fuseA === undefined && !isOverCurrent(told);
+}
+
+/**
+ * The dangers that facts rule out, although the words of a message may sound like them: a limit that holds, a
+ * temperature above freezing, hardly anything taken from the starter.
+ */
+export function ruledOut(told: Told): readonly HazardCode[] {
+  const found: HazardCode[] = [];
+  if (isWithinLimits(told)) found.push('over-current');
+  if (told.ambientC !== undefined && told.ambientC >= 3 && told.frost !== true) found.push('cold-charge');
+  const share = starterShareOf(told);
+  if (share !== undefined && share > 0 && share <= littleShare) found.push('starter-flat');
   return found;
 }
