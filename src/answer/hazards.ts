@@ -1,0 +1,224 @@
+import type { HazardCode } from '#rig/hazard-codes.ts';
+
+/** What an answer says first where a danger is seen, and what it must not say. */
+export interface HazardAnswer {
+  readonly code: HazardCode;
+  /** Whether somebody may be hurt now: then the answer is `now` and `call`, and nothing else. */
+  readonly isEmergency: boolean;
+  /** The first line: no, or what to do, and why. */
+  readonly first: string;
+  /** What to do instead, one or two short sentences. */
+  readonly instead: string;
+  /** In an emergency, whom to call. */
+  readonly call?: string;
+  /** Where it hands over to licensed people, makers and local codes. */
+  readonly defers: string;
+  /** What no answer with this danger may hold, tried by tests on every such answer. */
+  readonly never: readonly RegExp[];
+  readonly source: string;
+}
+
+/** A figure with a unit: an emergency names none. */
+const anyFigure = /\d\s?(?:ah|wh|w|a|v|amps?|watts?|hours?|h|days?)\b/i;
+/** A plain yes as the first word. */
+const yes = /^(?:yes|yep|sure|fine|it will|tight|just)\b/i;
+const noted = /\bnoted\b|\bgot it\b|\bthe rig:/i;
+const emergencyNumber =
+  'Call the emergency number: 000 in Australia, 111 in New Zealand, 999 in Britain, 112 in Europe, 911 in North America.';
+
+/** The answers of the dangers, the most urgent first. Sizes of metres and degrees are part of the advice. */
+export const hazardAnswers: readonly HazardAnswer[] = [
+  {
+    code: 'carbon-monoxide',
+    isEmergency: true,
+    first: 'Everybody out into fresh air now: it may be carbon monoxide, and you can’t smell it.',
+    instead:
+      'Don’t go back in to switch anything off. Headache, dizziness or sleepiness means breathe fresh air and get help.',
+    call: emergencyNumber,
+    defers:
+      'Have the heater and the alarm checked by a licensed gas fitter before anybody sleeps in there again.',
+    never: [anyFigure, noted, yes, /\bwhich (?:heater|battery|fridge)\b/i],
+    source: 'AS/NZS 5601.2 and makers’ common data for fuel appliances; ABYC A-24 in general terms',
+  },
+  {
+    code: 'battery-fire',
+    isEmergency: true,
+    first: 'Get everybody away from it now, upwind; stop the charging only if you can do it from afar.',
+    instead:
+      'A battery that smokes, swells, hisses or gets too hot to touch is never charged or used again, and never opened.',
+    call: `Smoke, hissing or heat: call the fire service. ${emergencyNumber}`,
+    defers: 'Once it is cold and outside, ask the maker or a battery recycler how to hand it in.',
+    never: [anyFigure, noted, yes, /\btop (?:it )?up with water\b|\bequali[sz]/i],
+    source: 'IEC 62619 and makers’ common data; ABYC E-13 in general terms',
+  },
+  {
+    code: 'gas',
+    isEmergency: true,
+    first:
+      'No spark, flame or switch, not even a fan or a light: open the doors, turn the bottle off if it’s outside, get out.',
+    instead:
+      'Battery gas is as bad: stop the charging from afar and air the place. Acid on skin or in eyes: rinse with running water for 20 minutes, then a doctor.',
+    call: `If the smell stays, or for acid in an eye: ${emergencyNumber}`,
+    defers:
+      'A licensed gas fitter finds the leak; a battery that gasses lives in a box vented to the outside.',
+    never: [
+      /\d\s?(?:ah|wh|w|v|%|mm²)\b/i,
+      noted,
+      yes,
+      /\b(?:switch|turn) (?:the |a )?(?:fan|light|inverter) on\b/i,
+    ],
+    source: 'IEC 62485-2 and AS/NZS 5601.2 in general terms; first aid as poison centres advise',
+  },
+  {
+    code: 'mains-wiring',
+    isEmergency: false,
+    first:
+      'Mains wiring is a job for a licensed electrician, by law in many places: a slip there kills, and often somebody else.',
+    instead:
+      'I give no cable or terminals for it. A tingle or a breaker that trips: unplug at the post and leave it off. The 12 V side I’ll gladly size.',
+    defers: 'Licensed electrician; IEC 60364-7-708 and -721, AS/NZS 3001 or your local code.',
+    never: [/\d\s?mm²/i, /\bAWG\b/i, yes, /\bgoes (?:to|on) (?:the )?(?:live|neutral|earth|L|N)\b/i],
+    source: 'IEC 60364-7-708 and -721; AS/NZS 3001',
+  },
+  {
+    code: 'mains-lead',
+    isEmergency: false,
+    first:
+      'No, don’t use that lead: it can kill whoever touches the bare pins, the wet join or the metal of the van.',
+    instead:
+      'Unplug it at the post first. Use one whole, heavy outdoor lead with its earth pin, unwound, its joins dry and off the ground.',
+    defers: 'A damaged or home-made lead goes to a licensed electrician or in the bin.',
+    never: [yes, /\bwill (?:do|manage|run it)\b/i],
+    source: 'IEC 60364-7-708; AS/NZS 3001; common practice',
+  },
+  {
+    code: 'backfeed',
+    isEmergency: false,
+    first:
+      'No: feeding a socket or inlet makes bare pins and other people’s wires live, and two supplies on one circuit destroy the inverter.',
+    instead:
+      'Plug the things straight into the inverter or generator. For fixed sockets: a changeover switch, so that only one supply can ever be on.',
+    defers: 'A licensed electrician fits the changeover switch, to your local code.',
+    never: [yes, /\bwill run it\b|\bbig enough\b/i],
+    source: 'IEC 60364-5-55 (551) and AS/NZS 3010 in general terms',
+  },
+  {
+    code: 'bigger-fuse',
+    isEmergency: false,
+    first:
+      'No, no bigger fuse, foil or bolt: the fuse is there so that the cable doesn’t burn, and it blows because something is wrong.',
+    instead:
+      'Same size back in, never larger than the cable allows. Then look for a chafed wire, a jammed motor or a bad plug; blows at once, it’s a short.',
+    defers: 'Can’t find it? Leave it off and have an auto electrician look.',
+    never: [yes, /\b(?:put|fit|use) (?:in )?(?:a |the )?(?:30|40|50|60|80|100) ?A\b/i],
+    source: 'ABYC E-11 and ISO 13297 in general terms',
+  },
+  {
+    code: 'no-fuse',
+    isEmergency: false,
+    first:
+      'It needs a fuse at the battery end, however short the wire: without one a short makes the cable glow and starts a fire.',
+    instead:
+      'Fit it within a hand’s width of the post, above what the load draws and not above what the cable carries. Tell me load and cable and I’ll name the size.',
+    defers: 'Follow the maker’s size where it names one, and your local code.',
+    never: [yes, /\b(?:not needed|no need|can skip|leave it out)\b/i],
+    source: 'ABYC E-11 and ISO 13297 in general terms',
+  },
+  {
+    code: 'over-current',
+    isEmergency: false,
+    first: 'No: that is more than one of the parts may carry, so it trips or overheats.',
+    instead:
+      'The smallest of battery limit, fuse, plug and cable counts. Warm cable, soft plug or brown holder: stop using it until it’s put right.',
+    defers: 'The maker’s limit on the label comes first; for lithium on an alternator ask its maker.',
+    never: [yes, /\btight\b/i],
+    source: 'Makers’ limits; IEC 60364-5-52, ISO 4165, ISO 1724 and ISO 10133 in general terms',
+  },
+  {
+    code: 'cold-charge',
+    isEmergency: false,
+    first: 'Don’t charge lithium at or below 0 °C: it plates metal inside the cells and ruins them for good.',
+    instead:
+      'Warm the battery itself above 5 °C first (heated space, pad, or wait for the day), then charge gently up to 10 °C. Using it in the cold is fine down to what the label says.',
+    defers: 'The maker’s charging temperatures count; don’t switch off its low-temperature protection.',
+    never: [yes, /\b(?:override it by|to override it|bypass (?:it|the BMS) (?:by|with))\b/i],
+    source: 'Makers’ common data for LiFePO4 cells; IEC 62619 in general terms',
+  },
+  {
+    code: 'generator-inside',
+    isEmergency: false,
+    first:
+      'No, never in, under or beside a van, tent, awning or boot, flap open or not: its exhaust kills within minutes and has no smell.',
+    instead:
+      'Out in the open, 6 m or more away and downwind, exhaust pointing off, under a rain hood of its own. A carbon monoxide alarm where you sleep.',
+    defers: 'Follow the maker’s manual and the site’s rules.',
+    never: [yes, /\bhow many watts\b|\bwhat(?:’s| is) (?:its|the) load\b/i],
+    source: 'ISO 8528-13 and AS/NZS 3010 in general terms; makers’ common data',
+  },
+  {
+    code: 'mixed-parallel',
+    isEmergency: false,
+    first:
+      'No, don’t join unlike batteries in parallel: one pushes current into the other and neither is charged right.',
+    instead:
+      'Keep them apart: each with its own loads, or a DC-DC charger from one to the other. In parallel only same kind, size and age.',
+    defers: 'Ask the maker before joining anything to a lithium battery.',
+    never: [yes, /^\d+ ?Ah\b/i],
+    source: 'ABYC E-13 and makers’ common data',
+  },
+  {
+    code: 'medical',
+    isEmergency: false,
+    first:
+      'Somebody’s health hangs on this, so plan it with half as much again and a fallback, not on the sum alone.',
+    instead:
+      'Count the hours that it runs in a night, try it at home for a night, know how you get mains or help if it stops.',
+    defers: 'Ask the clinic or the maker about running it from a battery, the inverter and the spare.',
+    never: [/^(?:yes|easily)\b/i, /\baverage(?:d)? over 24\b/i],
+    source: 'IEC 60601-1-11 in general terms; makers’ common data',
+  },
+  {
+    code: 'jump-start',
+    isEmergency: false,
+    first:
+      'Stop first if the battery is frozen, swollen, bubbling or stinks, or if the other vehicle is 24 V: don’t jump it. Lithium house batteries aren’t made for it either.',
+    instead:
+      'Else: red to flat plus, red to good plus, black to good minus, black last to bare metal of the dead engine away from its battery; off in the reverse order.',
+    defers: 'The vehicle’s handbook comes first; roadside help is the safe way.',
+    never: [yes],
+    source: 'Common practice; vehicle makers’ handbooks in general terms',
+  },
+  {
+    code: 'starter-flat',
+    isEmergency: false,
+    first:
+      'Don’t run camp gear off the only starter battery for long: keep three quarters of it, or the engine may not start.',
+    instead:
+      'Already flat: everything off, an hour’s rest, a charger or help, not try after try. A second battery behind an isolator or DC-DC ends the worry.',
+    defers: 'Alone and far out, tell somebody where you are before you risk it.',
+    never: [yes],
+    source: 'Common practice; EN 50342-1 in general terms',
+  },
+];
+
+const byCode: ReadonlyMap<HazardCode, HazardAnswer> = new Map(
+  hazardAnswers.map(answer => [answer.code, answer]),
+);
+
+/** What is said of a danger. */
+export const hazardAnswer = (code: HazardCode): HazardAnswer => byCode.get(code)!;
+
+/** The whole answer of an emergency, where one of the dangers is one: what to do now, whom to call, no figures. */
+export function emergencyText(codes: readonly HazardCode[]): string | undefined {
+  const answer = codes.map(hazardAnswer).find(({ isEmergency }) => isEmergency);
+  return answer && [answer.first, answer.call, answer.instead, answer.defers].filter(Boolean).join('\n');
+}
+
+/** The lines that stand before anything else where a danger is seen: one a danger, three at most. */
+export const warningLines = (codes: readonly HazardCode[]): readonly string[] =>
+  codes.slice(0, 3).map(code => hazardAnswer(code).first);
+
+/** What of a text the rows of its dangers forbid; empty where it is as it should be. */
+export function forbidden(text: string, codes: readonly HazardCode[]): readonly string[] {
+  return codes.flatMap(code => hazardAnswer(code).never.flatMap(pattern => pattern.exec(text)?.[0] ?? []));
+}

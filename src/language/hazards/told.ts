@@ -1,0 +1,171 @@
+import type { HazardCode } from '#rig/hazard-codes.ts';
+import { meaningOf } from './features.ts';
+import { ampacityA, batteryCurrentA, starterShare, usualStarterAh } from './limits.ts';
+
+interface ToldLoad {
+  readonly name?: string;
+  readonly count?: number;
+  readonly currentA?: number;
+  readonly powerW?: number;
+  readonly hoursPerDay?: number;
+  readonly hoursOnce?: number;
+  readonly supply?: 'dc' | 'ac';
+}
+
+interface ToldBattery {
+  readonly count?: number;
+  readonly capacityAh?: number;
+  readonly chemistry?: string;
+  readonly voltageV?: number;
+  readonly ageYears?: number;
+  readonly role?: string;
+  readonly maxCurrentA?: number;
+}
+
+/** What is known of a question: the message's facts (contract, section 5) with what memory adds. */
+export interface Told {
+  readonly loads?: readonly ToldLoad[];
+  readonly batteries?: readonly ToldBattery[];
+  readonly arrangement?: string;
+  readonly solar?: readonly object[];
+  readonly chargers?: readonly { readonly kind?: string; readonly currentA?: number }[];
+  readonly alternatorA?: number;
+  readonly inverter?: { readonly powerW?: number };
+  readonly cable?: { readonly areaMm2?: number; readonly awg?: number; readonly currentA?: number };
+  readonly fuseA?: number;
+  readonly systemVoltageV?: number;
+  readonly ambientC?: number;
+  readonly durationH?: number;
+  readonly drivingHoursPerDay?: number;
+  readonly days?: readonly { readonly drivingH?: number }[];
+  readonly targetChargePercent?: number;
+  readonly without?: readonly string[];
+  readonly removed?: readonly string[];
+  /** Whether frost was told in words, or is likely from place, month and height. */
+  readonly frost?: boolean;
+  /** Whether the question is about charging or choosing what will be charged, where the facts alone don't say it. */
+  readonly asksCharge?: boolean;
+}
+
+const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
+
+function isColdCharge(told: Told): boolean {
+  const isCold = told.frost === true || (told.ambientC !== undefined && told.ambientC <= 0);
+  const isLithium = !!told.batteries?.some(b => b.chemistry === 'lfp');
+  const isCharged =
+    told.asksCharge === true ||
+    !!told.chargers?.length ||
+    !!told.solar?.length ||
+    told.targetChargePercent !== undefined ||
+    (told.drivingHoursPerDay ?? 0) > 0 ||
+    !!told.days?.some(day => (day.drivingH ?? 0) > 0);
+  return isCold && isLithium && isCharged;
+}
+
+/** Currents asked of a thing against what it may carry, wherever both are known. */
+function isOverCurrent(told: Told): boolean {
+  const house = (told.batteries ?? []).filter(b => b.role !== 'starter');
+  const limits = house.flatMap(b =>
+    b.maxCurrentA === undefined
+      ? []
+      : [b.maxCurrentA * (told.arrangement === 'parallel' ? (b.count ?? 1) : 1)],
+  );
+  const voltageV = (told.systemVoltageV ?? 12) * (12.8 / 12);
+  const loads = (told.loads ?? []).filter(load => !told.removed?.includes(load.name ?? ''));
+  const isAc = (load: ToldLoad): boolean =>
+    load.supply === 'ac' || (load.supply === undefined && told.inverter !== undefined);
+  const powers = loads.flatMap(load =>
+    load.powerW !== undefined && isAc(load) ? [load.powerW * (load.count ?? 1)] : [],
+  );
+  const powerW = powers.length > 0 ? Math.max(...powers) : (told.inverter?.powerW ?? 0);
+  const dcA = Math.max(
+    0,
+    ...loads.flatMap(load =>
+      load.currentA !== undefined && !isAc(load) ? [load.currentA * (load.count ?? 1)] : [],
+    ),
+  );
+  const drawA = Math.max(powerW > 0 ? batteryCurrentA(powerW, voltageV) : 0, dcA);
+  if (
+    limits.length > 0 &&
+    (drawA > sum(limits) ||
+      (told.chargers ?? []).some(c => c.currentA !== undefined && c.currentA > sum(limits)))
+  )
+    return true;
+  const area = told.cable?.areaMm2;
+  if (area !== undefined && (told.cable?.currentA ?? 0) > ampacityA(area)) return true;
+  if (area !== undefined && told.fuseA !== undefined && told.fuseA > 1.25 * ampacityA(area)) return true;
+  const bankAh = sum(
+    house.flatMap(b => (b.chemistry === 'lfp' ? [(b.capacityAh ?? 0) * (b.count ?? 1)] : [])),
+  );
+  const isBare = !!told.chargers?.some(c => c.kind === 'isolator') || !!told.without?.includes('dcdc');
+  return told.alternatorA !== undefined && isBare && bankAh >= 1.9 * told.alternatorA;
+}
+
+const isLead = (chemistry: string): boolean => chemistry !== 'lfp';
+
+/** Batteries side by side that are unlike: chemistry, age, or one nearly twice the other. */
+function isMixed({ batteries = [], arrangement }: Told): boolean {
+  if (arrangement !== 'parallel' || batteries.length < 2) return false;
+  const kinds = new Set(batteries.flatMap(b => (b.chemistry === undefined ? [] : [b.chemistry])));
+  const sizes = batteries.flatMap(b => (b.capacityAh === undefined ? [] : [b.capacityAh]));
+  const ages = batteries.map(b => b.ageYears ?? 0);
+  const isOtherKind = kinds.size > 1 && !([...kinds].every(isLead) && kinds.has('lead-acid'));
+  return (
+    isOtherKind ||
+    (sizes.length > 1 && Math.max(...sizes) >= 1.9 * Math.min(...sizes)) ||
+    Math.max(...ages) - Math.min(...ages) >= 1
+  );
+}
+
+/** Which part of the starter battery the loads take, where there is no other battery for them. */
+function starterShareOf({ batteries = [], loads = [], durationH }: Told): number | undefined {
+  const starter = batteries.find(b => b.role === 'starter');
+  if (!starter || batteries.some(b => b.role === 'house')) return undefined;
+  const takenAh = sum(
+    loads.map(load => {
+      const currentA = (load.currentA ?? (load.powerW ?? 0) / 12) * (load.count ?? 1);
+      return currentA * (load.hoursOnce ?? durationH ?? load.hoursPerDay ?? 0);
+    }),
+  );
+  return takenAh / (starter.capacityAh ?? usualStarterAh);
+}
+
+const isMedical = ({ loads = [], removed = [] }: Told): boolean =>
+  loads.some(
+    load =>
+      !removed.includes(load.name ?? '') && meaningOf(load.name ?? '').some(m => m.concept === 'medical'),
+  );
+
+/** The dangers that facts and memory show, whatever words they were told in. */
+export function hazardsOf(told: Told): readonly HazardCode[] {
+  const found: HazardCode[] = [];
+  if (isOverCurrent(told)) found.push('over-current');
+  if (isColdCharge(told)) found.push('cold-charge');
+  if (isMixed(told)) found.push('mixed-parallel');
+  if (isMedical(told)) found.push('medical');
+  if ((starterShareOf(told) ?? 0) > starterShare) found.push('starter-flat');
+  return found;
+}
+
+/** So little out of a starter battery that no start is in doubt, common practice. */
+const littleShare = 0.15;
+
+/** Whether a limit and what is asked of it are both told, and the limit holds. */
+function isWithinLimits(told: Told): boolean {
+  const isLimited = !!told.batteries?.some(b => b.maxCurrentA !== undefined);
+  const isAsked = !!told.loads?.some(load => load.powerW !== undefined || load.currentA !== undefined);
+  return isLimited && isAsked && told.cable === undefined && told.fuseA === undefined && !isOverCurrent(told);
+}
+
+/**
+ * The dangers that facts rule out, although the words of a message may sound like them: a limit that holds, a
+ * temperature above freezing, hardly anything taken from the starter.
+ */
+export function ruledOut(told: Told): readonly HazardCode[] {
+  const found: HazardCode[] = [];
+  if (isWithinLimits(told)) found.push('over-current');
+  if (told.ambientC !== undefined && told.ambientC >= 3 && told.frost !== true) found.push('cold-charge');
+  const share = starterShareOf(told);
+  if (share !== undefined && share > 0 && share <= littleShare) found.push('starter-flat');
+  return found;
+}

@@ -1,0 +1,79 @@
+import { expect, test } from 'vitest';
+import { hazardsIn, hazardsOfMessage } from '#language/hazards/recognise.ts';
+import { ruledOut, type Told } from '#language/hazards/told.ts';
+import type { HazardCode } from '#rig/hazard-codes.ts';
+
+const starter = { capacityAh: 80, role: 'starter' };
+
+test.for<[name: string, told: Told, codes: HazardCode[]]>([
+  [
+    'a limit that holds',
+    {
+      batteries: [{ chemistry: 'lfp', maxCurrentA: 150 }],
+      inverter: { powerW: 1500 },
+      loads: [{ name: 'kettle', powerW: 1200 }],
+    },
+    ['over-current'],
+  ],
+  [
+    'a limit that is passed',
+    {
+      batteries: [{ chemistry: 'lfp', maxCurrentA: 50 }],
+      inverter: { powerW: 1500 },
+      loads: [{ name: 'kettle', powerW: 1200 }],
+    },
+    [],
+  ],
+  ['a limit, and nothing asked of it', { batteries: [{ maxCurrentA: 50 }] }, []],
+  [
+    'a cable that nobody judged',
+    { batteries: [{ maxCurrentA: 150 }], loads: [{ name: 'kettle', powerW: 1200 }], cable: { areaMm2: 1.5 } },
+    [],
+  ],
+  ['3 °C', { ambientC: 3 }, ['cold-charge']],
+  ['2 °C', { ambientC: 2 }, []],
+  ['8 °C by day and frost told', { ambientC: 8, frost: true }, []],
+  [
+    'little out of the starter',
+    { batteries: [starter], loads: [{ name: 'radio', currentA: 1 }], durationH: 3 },
+    ['starter-flat'],
+  ],
+  [
+    'more out of the starter',
+    { batteries: [starter], loads: [{ name: 'fridge', currentA: 4 }], durationH: 6 },
+    [],
+  ],
+  ['nothing told', {}, []],
+])('facts rule out: %s', ([, told, codes]) => {
+  expect(ruledOut(told)).toEqual(codes);
+});
+
+test('words and facts together, each once, in the order of urgency', () => {
+  const told: Told = {
+    loads: [{ name: 'cpap', powerW: 40 }],
+    batteries: [{ chemistry: 'lfp' }],
+    ambientC: -4,
+    asksCharge: true,
+  };
+  const codes = hazardsOfMessage(
+    'the lithium is swollen and hot, can I still charge it at -4 for my cpap?',
+    told,
+  );
+  expect(codes[0]).toBe('battery-fire');
+  expect(codes).toEqual(expect.arrayContaining(['cold-charge', 'medical']));
+  expect(new Set(codes).size).toBe(codes.length);
+});
+
+test('facts never quiet what only words show', () => {
+  const told: Told = {
+    batteries: [{ chemistry: 'lfp', maxCurrentA: 200 }],
+    loads: [{ name: 'kettle', powerW: 1000 }],
+    ambientC: 20,
+  };
+  for (const text of [
+    'the lithium is hissing and smoking',
+    'genny in the awning because of the rain, ok?',
+    'wrapped the blown fuse in foil',
+  ])
+    expect(hazardsOfMessage(text, told)).toEqual(expect.arrayContaining([...hazardsIn(text)]));
+});
