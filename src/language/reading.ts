@@ -68,7 +68,7 @@ const apart = new Set(['claims', 'removed', 'corrects', 'owner', 'term', 'choice
 /** Reads a message. Pure; linear in its length. */
 export function read(text: string, context: TalkContext = {}): ParsedMessage {
   const recognised = recognise(text);
-  const { options } = decide(shippedModel(), recognised.mentions, context);
+  const { options } = decide(shippedModel(), recognised.mentions, context, text);
   const best = options[0]!;
   const stated = finish(recognised, best, context);
   const facts = factsOf(stated);

@@ -1,9 +1,12 @@
 import type { Mention } from '../recognise/mention.ts';
 import { assemble, type Stated } from './assemble.ts';
 import { type Frame, frameOf, supplyFeatures, type TalkContext } from './features.ts';
-import { hashText } from './hash.ts';
+import { featuresOf, meaningOf } from '../hazards/features.ts';
+import { hashText, mix } from './hash.ts';
 import { intentFeatures } from './intent-features.ts';
-import { type Model, probabilities } from './model.ts';
+import { headOf, type Model, probabilities, shares, unitsOf } from './model.ts';
+import { planFeatures, planOutcomes } from './plan-features.ts';
+import { type PlanDay, planOf, withoutZeros, withZeros } from '../propose/plans.ts';
 import { search } from './search.ts';
 import type { State } from './state.ts';
 
@@ -16,6 +19,8 @@ export interface Option {
 }
 
 export interface Decision {
+  /** Probabilities of the dangers by their names, of the likeliest reading. */
+  readonly hazards: ReadonlyMap<string, number>;
   /** The likeliest first; those that say the same are one. Their probabilities add to one. */
   readonly options: readonly Option[];
   readonly frame: Frame;
@@ -26,12 +31,25 @@ const leastSecond = 0.15;
 const mostQuestions = 4;
 
 /** The questions that the words alone point to, the likeliest two at most. */
-export function firstQuestions(model: Model, frame: Frame): number[] {
-  const features: number[] = [];
-  intentFeatures(frame, {}, features);
-  const p = probabilities(model.first, features, model.intentNames.length);
+export function firstQuestions(model: Model, frame: Frame, words: readonly number[]): number[] {
+  const p = shares(model.message, unitsOf(model.message, messageFeatures(frame, {}, words)), ...headOf(model, 'first'));
   const order = [...p.keys()].sort((a, b) => p[b]! - p[a]!);
   return order.slice(0, 2).filter((c, k) => k === 0 || p[c]! > leastSecond).map(c => hashText(model.intentNames[c]!));
+}
+
+/** What speaks for a question or a danger: the words, their meanings as dangers go, what is stated. */
+export function messageFeatures(frame: Frame, stated: Stated, words: readonly number[]): number[] {
+  const features: number[] = [...words];
+  intentFeatures(frame, stated, features);
+  return features;
+}
+
+const noTalk: ReadonlySet<string> = new Set();
+/** The meanings of the words as dangers go. */
+export function meaningFeatures(text: string): number[] {
+  const out: number[] = [];
+  for (const feature of featuresOf(meaningOf(text), noTalk)) out.push(mix(600, hashText(feature)));
+  return out;
 }
 
 /** Loads of a state that run on mains. */
@@ -45,28 +63,66 @@ export function mainsLoads(model: Model, frame: Frame, state: State): ReadonlySe
   return out;
 }
 
+interface Take {
+  readonly state: State;
+  readonly days?: readonly PlanDay[];
+  readonly log: number;
+}
+
+const leastPlan = 0.1;
+
+/** Ways to take a message's roles, without and with the plan of days that it may tell. */
+function takes(model: Model, frame: Frame): Take[] {
+  const plan = planOf(frame.mentions);
+  if (!plan) return search(model, frame, width).map(state => ({ state, log: 0 }));
+  const features: number[] = [];
+  planFeatures(frame, plan, features);
+  const p = probabilities(model.plans, features, planOutcomes.length);
+  const out: Take[] = [];
+  if (p[0]! > leastPlan) for (const state of search(model, frame, width)) out.push({ state, log: Math.log(p[0]!) });
+  if (p[0]! < 1 - leastPlan) {
+    const states = search(model, frame, width, new Set(plan.used));
+    const variants = [plan.days, withZeros(plan.days), withoutZeros(plan.days)];
+    variants.forEach((days, k) => {
+      if (p[k + 1]! > 0.02) for (const state of states) out.push({ state, days, log: Math.log(p[k + 1]!) });
+    });
+  }
+  return out;
+}
+
 /** Decides a message: whole readings, weighed together with the question each of them asks. */
-export function decide(model: Model, mentions: readonly Mention[], context: TalkContext = {}): Decision {
+export function decide(model: Model, mentions: readonly Mention[], context: TalkContext = {}, text = ''): Decision {
+  const words = meaningFeatures(text);
   const plain = frameOf(mentions, context);
-  const frame: Frame = { ...plain, questions: firstQuestions(model, plain) };
-  const states = search(model, frame, width);
-  const merged = new Map<string, { intent: string; stated: Stated; p: number; state: State; own: number }>();
-  for (const state of states) {
+  const frame: Frame = { ...plain, questions: firstQuestions(model, plain, words) };
+  const merged = new Map<string, { intent: string; stated: Stated; p: number; state: State; units: Float32Array }>();
+  const byFacts = new Map<string, { stated: Stated; units: Float32Array; p: Float64Array }>();
+  for (const { state, days, log } of takes(model, frame)) {
     const stated = assemble(state, mainsLoads(model, frame, state));
-    const features: number[] = [];
-    intentFeatures(frame, stated, features);
-    const p = probabilities(model.intents, features, model.intentNames.length);
+    if (days) stated.days = days;
+    const facts = JSON.stringify(stated);
+    let known = byFacts.get(facts);
+    if (!known) {
+      const units = unitsOf(model.message, messageFeatures(frame, stated, words));
+      known = { stated, units, p: shares(model.message, units, ...headOf(model, 'intents')) };
+      byFacts.set(facts, known);
+    }
+    const { p, units } = known;
     const order = [...p.keys()].sort((a, b) => p[b]! - p[a]!).slice(0, mostQuestions);
-    const text = JSON.stringify(stated);
     for (const c of order) {
-      const own = Math.exp(state.score) * p[c]!;
-      const key = `${c} ${text}`;
+      const own = Math.exp(state.score + log) * p[c]!;
+      const key = `${c} ${facts}`;
       const before = merged.get(key);
       if (before) before.p += own;
-      else merged.set(key, { intent: model.intentNames[c]!, stated, p: own, state, own });
+      else merged.set(key, { intent: model.intentNames[c]!, stated, p: own, state, units });
     }
   }
   const all = [...merged.values()].sort((a, b) => b.p - a.p);
   const sum = all.reduce((s, o) => s + o.p, 0) || 1;
-  return { frame, options: all.map(({ intent, stated, p, state }) => ({ intent, stated, probability: p / sum, state })) };
+  const danger = shares(model.message, all[0]!.units, ...headOf(model, 'hazards'));
+  return {
+    frame,
+    hazards: new Map(model.hazardNames.map((name, k) => [name, danger[k]!])),
+    options: all.map(({ intent, stated, p, state }) => ({ intent, stated, probability: p / sum, state })),
+  };
 }

@@ -31,17 +31,29 @@ export interface Net {
   readonly outBias: Float32Array;
 }
 
-/** What is learned: of the roles, of their owners, of the questions. */
+/** What is learned: of the roles and their owners, and of the message as a whole. */
 export interface Model {
   readonly slots: Net;
   readonly owners: Table;
   /** Whether a load runs on mains: no, yes. */
   readonly supply: Net;
-  /** The question by the words alone: what the roles are decided with. */
-  readonly first: Net;
-  /** The question by the words and what they state. */
-  readonly intents: Net;
+  /** Whether a plan of days is told, and how its free days are meant. */
+  readonly plans: Net;
+  /**
+   * Of the message as a whole, one head after another: the question by the words alone, the question by the words and
+   * what they state, the danger that it shows (the last outcome is none).
+   */
+  readonly message: Net;
   readonly intentNames: readonly string[];
+  readonly hazardNames: readonly string[];
+}
+
+export type Head = 'first' | 'intents' | 'hazards';
+
+/** Where a head's outcomes stand in the net of the message. */
+export function headOf({ intentNames, hazardNames }: Model, head: Head): readonly [from: number, count: number] {
+  const n = intentNames.length;
+  return head === 'first' ? [0, n] : head === 'intents' ? [n, n] : [2 * n, hazardNames.length + 1];
 }
 
 /** Hidden units for a set of features. */
@@ -61,14 +73,12 @@ export function score(net: Net, units: Float32Array, outcome: number): number {
   return sum;
 }
 
-/** Probabilities of the questions. */
-export function probabilities(net: Net, features: readonly number[], outcomes: number): Float64Array {
-  const units = new Float32Array(net.bias.length);
-  hidden(net, features, units);
+/** Probabilities of a net's outcomes from `from` on, by its hidden units. */
+export function shares(net: Net, units: Float32Array, from: number, outcomes: number): Float64Array {
   const out = new Float64Array(outcomes);
   let top = -Infinity;
   for (let c = 0; c < outcomes; c++) {
-    out[c] = score(net, units, c);
+    out[c] = score(net, units, from + c);
     if (out[c]! > top) top = out[c]!;
   }
   let sum = 0;
@@ -76,3 +86,13 @@ export function probabilities(net: Net, features: readonly number[], outcomes: n
   for (let c = 0; c < outcomes; c++) out[c]! /= sum;
   return out;
 }
+
+/** Hidden units of a net for features. */
+export function unitsOf(net: Net, features: readonly number[]): Float32Array {
+  const units = new Float32Array(net.bias.length);
+  hidden(net, features, units);
+  return units;
+}
+
+/** Probabilities of all outcomes of a small net. */
+export const probabilities = (net: Net, features: readonly number[], outcomes: number): Float64Array => shares(net, unitsOf(net, features), 0, outcomes);

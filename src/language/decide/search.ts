@@ -48,12 +48,17 @@ export function weigh(model: Model, frame: Frame, state: State, at: number, cand
 }
 
 const leastLog = -9;
+const nothing: ReadonlySet<number> = new Set();
 
-/** The likeliest ways to decide all mentions, best first; their scores are log-probabilities. */
-export function search(model: Model, frame: Frame, width: number): State[] {
+/**
+ * The likeliest ways to decide all mentions, best first; their scores are log-probabilities.
+ * @param fixed mentions that are told for already
+ */
+export function search(model: Model, frame: Frame, width: number, fixed: ReadonlySet<number> = nothing): State[] {
   let beam: State[] = [State.empty(frame.mentions)];
   const units = new Float32Array(model.slots.bias.length);
   for (const at of turnsOf(frame.mentions)) {
+    if (fixed.has(at)) continue;
     const next: { state: State; c: Candidate; score: number }[] = [];
     for (const state of beam) {
       const candidates = candidatesOf(state, at);

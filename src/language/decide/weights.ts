@@ -8,6 +8,7 @@ import { type Model, type Net, Table } from './model.ts';
 interface Header {
   readonly fingerprint: string;
   readonly intents: readonly string[];
+  readonly hazards: readonly string[];
   readonly tables: readonly { readonly name: string; readonly rows: number; readonly size: number; readonly scale: number }[];
   readonly dense: Readonly<Record<string, readonly number[]>>;
 }
@@ -34,16 +35,16 @@ export function writeModel(model: Model, fingerprint: string): Buffer {
   put('slots', model.slots.features);
   put('owners', model.owners);
   put('supply', model.supply.features);
-  put('first', model.first.features);
-  put('intents', model.intents.features);
+  put('plans', model.plans.features);
+  put('message', model.message.features);
   const round = (values: Float32Array): number[] => Array.from(values, v => Math.round(v * 1e4) / 1e4);
   const dense: Record<string, number[]> = {};
-  for (const name of ['slots', 'supply', 'first', 'intents'] as const) {
+  for (const name of ['slots', 'supply', 'plans', 'message'] as const) {
     dense[`${name}.bias`] = round(model[name].bias);
     dense[`${name}.out`] = round(model[name].out);
     dense[`${name}.outBias`] = round(model[name].outBias);
   }
-  const header: Header = { fingerprint, intents: model.intentNames, tables, dense };
+  const header: Header = { fingerprint, intents: model.intentNames, hazards: model.hazardNames, tables, dense };
   return Buffer.concat([Buffer.from(`${JSON.stringify(header)}\n`), ...parts]);
 }
 
@@ -68,7 +69,7 @@ export function readModel(bytes: Buffer): Model {
     out: Float32Array.from(header.dense[`${name}.out`]!),
     outBias: Float32Array.from(header.dense[`${name}.outBias`]!),
   });
-  return { slots: net('slots'), owners: tables.owners!, supply: net('supply'), first: net('first'), intents: net('intents'), intentNames: header.intents };
+  return { slots: net('slots'), owners: tables.owners!, supply: net('supply'), plans: net('plans'), message: net('message'), hazardNames: header.hazards, intentNames: header.intents };
 }
 
 let loaded: Model | undefined;

@@ -1,9 +1,11 @@
 import { frameOf, type Frame, contextFeatures, ownerFeatures, supplyFeatures, type TalkContext } from '#language/decide/features.ts';
 import { compare } from './compare.ts';
-import type { Labelled } from './fit.ts';
+import { meaningFeatures } from '#language/decide/decide.ts';
+import type { Example } from './fit.ts';
 import { State } from '#language/decide/state.ts';
 import { type Candidate, candidatesOf } from '#language/propose/candidates.ts';
 import * as slot from '#language/propose/slots.ts';
+import { type Plan, planOf, withoutZeros, withZeros } from '#language/propose/plans.ts';
 import { recognise } from '#language/recognise/recognise.ts';
 import type { Group } from './groups.ts';
 import { type Derivation, derivationsOf } from './oracle.ts';
@@ -15,6 +17,7 @@ export interface Choice {
   readonly owners: number[][];
   readonly gold: number[];
   readonly group: number;
+  readonly weight?: number;
 }
 
 export interface Wording {
@@ -24,6 +27,21 @@ export interface Wording {
   readonly frame: Frame;
   readonly derivations: readonly Derivation[];
   readonly context: TalkContext;
+  /** The plan of days that the message may tell, and which ways to take it are right. */
+  readonly plan?: Plan;
+  readonly planGold: readonly number[];
+  /** The meanings of its words as dangers go. */
+  readonly meanings: readonly number[];
+}
+
+/** Which ways to take a plan say what the label says; [0], not at all, where none does. */
+function rightPlans(plan: Plan, want: unknown): number[] {
+  if (!want) return [0];
+  const fits = [plan.days, withZeros(plan.days), withoutZeros(plan.days)].flatMap((days, k) => {
+    const { missing, extra } = compare({ days }, { days: want });
+    return missing.length + extra.length === 0 ? [k + 1] : [];
+  });
+  return fits.length > 0 ? fits : [0];
 }
 
 export function wordingsOf(groups: readonly Group[], contextOf: (group: Group) => TalkContext): Wording[] {
@@ -31,7 +49,11 @@ export function wordingsOf(groups: readonly Group[], contextOf: (group: Group) =
     const context = contextOf(group);
     return group.wordings.map(text => {
       const { mentions } = recognise(text);
-      return { group, groupIndex, text, context, frame: frameOf(mentions, context), derivations: derivationsOf(mentions, group.states as Record<string, unknown>) };
+      const plan = planOf(mentions);
+      const planGold = plan ? rightPlans(plan, group.states.days) : [0];
+      const fixed = plan && planGold[0] !== 0 ? new Set(plan.used) : undefined;
+      const derivations = derivationsOf(mentions, group.states as Record<string, unknown>, fixed).map(d => (group.states.days && !fixed ? { ...d, errors: d.errors + 1 } : d));
+      return { group, groupIndex, text, context, frame: frameOf(mentions, context), derivations, plan, planGold, meanings: meaningFeatures(text) };
     });
   });
 }
@@ -76,7 +98,7 @@ export function choicesOf(w: Wording, most = 2): Choice[] {
 }
 
 /** What the loads of a wording teach of their supply; a thing of mains that the label leaves open teaches little. */
-export function suppliesOf(w: Wording): Labelled[] {
+export function suppliesOf(w: Wording): Example[] {
   const [best] = w.derivations;
   if (!best || best.errors > 0) return [];
   let state = State.empty(w.frame.mentions);
@@ -91,6 +113,6 @@ export function suppliesOf(w: Wording): Labelled[] {
     if (!row) return [];
     const features: number[] = [];
     supplyFeatures(w.frame, state, i, features);
-    return [{ features, gold: [row.supply === 'ac' ? 1 : 0], group: w.groupIndex, weight: row.supply ? 1 : m.supply === 'ac' ? 0.15 : 0.4 }];
+    return [{ features, group: w.groupIndex, lessons: [{ head: 0, gold: [row.supply === 'ac' ? 1 : 0], weight: row.supply ? 1 : m.supply === 'ac' ? 0.15 : 0.4 }] }];
   });
 }

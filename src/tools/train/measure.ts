@@ -4,7 +4,7 @@ import type { Model } from '#language/decide/model.ts';
 import { recognise } from '#language/recognise/recognise.ts';
 import { compare } from './compare.ts';
 import type { Group } from './groups.ts';
-import { derivationsOf } from './oracle.ts';
+import { wordingsOf } from './dataset.ts';
 import { contextOf } from './train.ts';
 
 export interface Result {
@@ -15,6 +15,7 @@ export interface Result {
   readonly isFacts: boolean;
   readonly probability: number;
   readonly intent: string;
+  readonly hazards: ReadonlyMap<string, number>;
   readonly differences: readonly string[];
 }
 
@@ -24,7 +25,7 @@ export function measure(groups: readonly Group[], model: Model): Result[] {
     const context = contextOf(group, model);
     return group.wordings.map((text): Result => {
       const recognised = recognise(text);
-      const decision = decide(model, recognised.mentions, context);
+      const decision = decide(model, recognised.mentions, context, text);
       const best = decision.options[0]!;
       const got = finish(recognised, best, context);
       const { missing, extra } = compare(got, group.states);
@@ -32,7 +33,8 @@ export function measure(groups: readonly Group[], model: Model): Result[] {
       return {
         group,
         text,
-        isReached: derivationsOf(recognised.mentions, group.states as Record<string, unknown>)[0]!.errors === 0,
+        isReached: wordingsOf([{ ...group, wordings: [text] }], () => context)[0]!.derivations[0]!.errors === 0,
+        hazards: decision.hazards,
         isIntent: isQuiet || group.intent.includes(best.intent),
         isFacts: missing.length + extra.length === 0,
         probability: best.probability,
@@ -64,6 +66,24 @@ export function curve(results: readonly Result[]): string {
       const answered = results.filter(r => r.probability >= p);
       const wrong = answered.filter(r => !(r.isIntent && r.isFacts)).length;
       return `p≥${p}: wrong ${percent(wrong, results.length)}, back ${percent(results.length - answered.length, results.length)}`;
+    })
+    .join('; ');
+}
+
+const kin = [['mains-lead', 'backfeed', 'mains-wiring'], ['gas', 'battery-fire', 'carbon-monoxide'], ['carbon-monoxide', 'generator-inside'], ['no-fuse', 'bigger-fuse', 'over-current'], ['jump-start', 'starter-flat']];
+
+/** Dangers seen and false alarms, by the least probability of any danger that alarms. */
+export function dangerCurve(results: readonly Result[]): string {
+  const danger = results.filter(r => r.group.danger);
+  const harmless = results.filter(r => !r.group.danger);
+  return [0.1, 0.2, 0.3, 0.4, 0.5]
+    .map(t => {
+      const alarm = (r: Result): string[] => {
+        const sum = [...r.hazards.values()].reduce((a, b) => a + b, 0);
+        return sum < t ? [] : [...r.hazards].sort((a, b) => b[1] - a[1]).slice(0, 2).filter(([, p], k) => k === 0 || p > t / 2).map(([code]) => code);
+      };
+      const seen = danger.filter(r => alarm(r).some(h => h === r.group.danger || kin.some(set => set.includes(h) && set.includes(r.group.danger!)))).length;
+      return `p≥${t}: seen ${percent(seen, danger.length)}, alarms ${percent(harmless.filter(r => alarm(r).length > 0).length, harmless.length)}`;
     })
     .join('; ');
 }

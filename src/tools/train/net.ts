@@ -15,6 +15,17 @@ export function seeded(seed: number): () => number {
 export class Parameters {
   readonly w: Float32Array;
   readonly g: Float32Array;
+  /** Only the rows that are kept, at their new places; what was averaged is forgotten. */
+  rows(size: number, to: Int32Array): Parameters {
+    const count = to.reduce((n, t) => Math.max(n, t + 1), 0);
+    const out = new Parameters(count * size, 0, () => 0);
+    to.forEach((t, r) => {
+      if (t < 0) return;
+      out.w.set(this.w.subarray(r * size, (r + 1) * size), t * size);
+      out.g.set(this.g.subarray(r * size, (r + 1) * size), t * size);
+    });
+    return out;
+  }
   constructor(size: number, scale: number, random: () => number) {
     this.w = new Float32Array(size);
     this.g = new Float32Array(size);

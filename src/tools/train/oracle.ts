@@ -1,4 +1,5 @@
 import { assemble, whoOf } from '#language/decide/assemble.ts';
+import { turnsOf } from '#language/decide/search.ts';
 import { State } from '#language/decide/state.ts';
 import { all, type Candidate, candidatesOf, nobody, self } from '#language/propose/candidates.ts';
 import * as slot from '#language/propose/slots.ts';
@@ -106,13 +107,6 @@ function isTold(mentions: readonly Mention[], at: number, c: Candidate, states: 
   return true;
 }
 
-/** Order in which mentions are decided. */
-export function turnsOf(mentions: readonly Mention[]): number[] {
-  const out: number[] = [];
-  for (let i = 0; i < mentions.length; i++) if (slot.slotsOf(mentions[i]!).length > 0) out.push(i);
-  return out.sort((a, b) => slot.turnOf(mentions[a]!) - slot.turnOf(mentions[b]!) || a - b);
-}
-
 export interface Derivation {
   readonly steps: readonly Step[];
   readonly errors: number;
@@ -125,20 +119,19 @@ const most = 6;
 const intentOnly = ['term', 'choice', 'corrects', 'owner', 'days'];
 
 /** The ways to decide a message that come nearest to its label; several where they come equally near. */
-export function derivationsOf(mentions: readonly Mention[], states: Row, cost?: (state: State, at: number, candidates: readonly Candidate[]) => Float64Array): Derivation[] {
+export function derivationsOf(mentions: readonly Mention[], states: Row, fixed: ReadonlySet<number> = new Set()): Derivation[] {
   let beam: { state: State; steps: Step[]; cost: number }[] = [{ state: State.empty(mentions), steps: [], cost: 0 }];
   for (const at of turnsOf(mentions)) {
+    if (fixed.has(at)) continue;
     const next: typeof beam = [];
     for (const item of beam) {
       const candidates = candidatesOf(item.state, at);
       const told = candidates.filter(c => c.slot !== slot.none && isTold(mentions, at, c, states));
       const options = [candidates[0]!, ...told];
-      const costs = cost?.(item.state, at, candidates);
       for (const c of options) {
         const far = c.owner >= 0 ? Math.abs(c.owner - at) * 0.05 : 0;
         const penalty = (c.slot === slot.none ? (told.some(t => t.slot !== slot.same) ? 2 : 0) : c.slot === slot.same ? 0.5 : 0) + far + (c.owner === nobody || c.owner >= 0 ? 0 : 0.2) + (c.variant >= 0 ? 0.3 : 0);
-        const own = costs ? costs[candidates.indexOf(c)]! * 0.2 : 0;
-        next.push({ state: item.state.with(at, c.slot, c.owner, c.variant, c.value, 0), steps: [...item.steps, { at, slot: c.slot, owner: c.owner, variant: c.variant }], cost: item.cost + penalty + own });
+        next.push({ state: item.state.with(at, c.slot, c.owner, c.variant, c.value, 0), steps: [...item.steps, { at, slot: c.slot, owner: c.owner, variant: c.variant }], cost: item.cost + penalty });
       }
     }
     next.sort((a, b) => a.cost - b.cost);

@@ -1,26 +1,25 @@
-import { createHash } from 'node:crypto';
-import { assemble, type Stated } from '#language/decide/assemble.ts';
-import { decide, firstQuestions } from '#language/decide/decide.ts';
-import { type Frame, frameOf, type TalkContext } from '#language/decide/features.ts';
-import { hashText } from '#language/decide/hash.ts';
-import { intentFeatures } from '#language/decide/intent-features.ts';
-import { type Model, type Net, probabilities } from '#language/decide/model.ts';
+import { decide, firstQuestions, messageFeatures } from '#language/decide/decide.ts';
+import type { Stated } from '#language/decide/assemble.ts';
+import { frameOf, type TalkContext } from '#language/decide/features.ts';
+import type { Model, Net } from '#language/decide/model.ts';
+import { planFeatures, planOutcomes } from '#language/decide/plan-features.ts';
 import * as slot from '#language/propose/slots.ts';
 import { recognise } from '#language/recognise/recognise.ts';
+import { type HazardCode, hazardCodes } from '#rig/hazard-codes.ts';
 import { choicesOf, suppliesOf, type Wording, wordingsOf } from './dataset.ts';
-import { fitClasses, fitSlots, type FitOptions, type Labelled } from './fit.ts';
+import { type Example, type FitOptions, fitHeads, fitSlots } from './fit.ts';
 import type { Group } from './groups.ts';
 import { talkBefore } from './talk.ts';
 
 export interface TrainOptions {
   readonly slots: FitOptions;
-  readonly intents: FitOptions;
+  readonly message: FitOptions;
   readonly folds: number;
 }
 
 export const usual: TrainOptions = {
-  slots: { units: 32, epochs: 8, rate: 0.04, l2: 1e-5, drop: 0.4, dropOwner: 0.3, average: 0.4, least: 5, leastOwner: 5, seed: 7 },
-  intents: { units: 32, epochs: 8, rate: 0.04, l2: 1e-5, drop: 0.5, average: 0.4, least: 4, leastOwner: 4, seed: 8 },
+  slots: { units: 24, epochs: 6, after: 6, rate: 0.04, l2: 1e-5, drop: 0.4, least: 6, keep: 13000, leastOwner: 5, keepOwners: 9000, dropOwner: 0.3, seed: 7 },
+  message: { units: 24, epochs: 6, after: 6, rate: 0.04, l2: 1e-5, drop: 0.5, least: 4, keep: 12000, leastOwner: 4, keepOwners: 0, dropOwner: 0, seed: 8 },
   folds: 5,
 };
 
@@ -32,40 +31,61 @@ const tick = (() => {
   };
 })();
 
-const labelled = (w: Wording, names: readonly string[], stated: Stated): Labelled => {
-  const features: number[] = [];
-  intentFeatures(w.frame, stated, features);
-  return { features, gold: w.group.intent.map(name => names.indexOf(name)), group: w.groupIndex };
-};
+/** Dangers are rare: each counts for more than a harmless message. */
+const dangerWeight = 2;
 
-const framed = (w: Wording, questions: readonly number[]): Wording => ({ ...w, frame: { ...w.frame, questions } });
+/** What a wording teaches of itself as a whole, by its words alone and by what they state. */
+function examplesOf(w: Wording, names: readonly string[]): readonly [first: Example, whole: Example] {
+  const gold = w.group.intent.map(name => names.indexOf(name));
+  const code = w.group.danger ? hazardCodes.indexOf(w.group.danger as HazardCode) : hazardCodes.length;
+  const danger = { head: 2, gold: [code], weight: w.group.danger ? dangerWeight : 1 };
+  const group = w.groupIndex;
+  return [
+    { features: messageFeatures(w.frame, {}, w.meanings), group, lessons: [{ head: 0, gold }] },
+    { features: messageFeatures(w.frame, w.group.states as Stated, w.meanings), group, lessons: [{ head: 1, gold }, danger] },
+  ];
+}
+
+/** A model of which only the message's net is known yet. */
+const bare = (message: Net, names: readonly string[]): Model => ({ message, slots: message, supply: message, plans: message, owners: message.features, intentNames: names, hazardNames: hazardCodes });
 
 /** Which questions words alone point to, from nets that have not seen the group: what the roles learn with is what they will meet. */
-function crossed(words: readonly Wording[], names: readonly string[], o: TrainOptions): { readonly words: Wording[]; readonly first: Net } {
-  const examples = words.map(w => labelled(w, names, {}));
-  const asModel = (first: Net): Model => ({ first, intents: first, slots: first, supply: first, owners: first.features, intentNames: names });
-  const nets = Array.from({ length: o.folds }, (_, k) => fitClasses(examples.filter(e => e.group % o.folds !== k), names.length, o.intents));
-  const out = words.map(w => framed(w, firstQuestions(asModel(nets[w.groupIndex % o.folds]!), w.frame)));
-  return { words: out, first: fitClasses(examples, names.length, o.intents) };
+function crossed(words: readonly Wording[], firsts: readonly Example[], names: readonly string[], o: TrainOptions): Wording[] {
+  const heads = [names.length, names.length, hazardCodes.length + 1];
+  const quick = { ...o.message, epochs: 5, after: 2 };
+  const nets = Array.from({ length: o.folds }, (_, k) => fitHeads(firsts.filter(e => e.group % o.folds !== k), heads, quick));
+  return words.map(w => ({ ...w, frame: { ...w.frame, questions: firstQuestions(bare(nets[w.groupIndex % o.folds]!, names), w.frame, w.meanings) } }));
+}
+
+function planNet(words: readonly Wording[], o: TrainOptions): Net {
+  const examples = words.flatMap((w): Example[] => {
+    if (!w.plan || (w.group.states.days && w.planGold[0] === 0)) return [];
+    const features: number[] = [];
+    planFeatures(w.frame, w.plan, features);
+    return [{ features, group: w.groupIndex, lessons: [{ head: 0, gold: w.planGold }] }];
+  });
+  return fitHeads(examples, [planOutcomes.length], { ...o.message, units: 6, least: 4, keep: 600, drop: 0.2 });
 }
 
 /** Fits everything to labelled groups: twice, as the talk before a message is read by what the first round learned. */
 export function train(groups: readonly Group[], o: TrainOptions = usual): Model {
   const names = [...new Set(groups.flatMap(g => g.intent))].sort();
+  const heads = [names.length, names.length, hazardCodes.length + 1];
   const blank = wordingsOf(groups, () => ({}));
   tick(`${blank.length} wordings`);
   let words: Wording[] = blank;
   let model: Model | undefined;
   for (const round of [1, 2]) {
     if (model) words = withTalk(blank, model);
-    const first = crossed(words, names, o);
+    const examples = words.map(w => examplesOf(w, names));
+    const met = crossed(words, examples.map(([first]) => first), names, o);
     tick(`round ${round}: questions by words`);
-    const { net, owners } = fitSlots(first.words.flatMap(w => choicesOf(w)), slot.slots.length, o.slots);
+    const { net, owners } = fitSlots(met.flatMap(w => choicesOf(w)), slot.slots.length, o.slots);
     tick('roles');
-    const supply = fitClasses(first.words.flatMap(w => suppliesOf(w)), 2, { ...o.intents, units: 8, drop: 0.2, epochs: 5 });
-    const intents = fitClasses(words.map(w => labelled(w, names, w.group.states as Stated)), names.length, o.intents);
-    tick('questions');
-    model = { slots: net, owners, supply, first: first.first, intents, intentNames: names };
+    const message = fitHeads(examples.flat(), heads, o.message);
+    tick('questions and dangers');
+    const supply = fitHeads(met.flatMap(w => suppliesOf(w)), [2], { ...o.message, units: 6, keep: 700, drop: 0.2 });
+    model = { slots: net, owners, supply, plans: planNet(met, o), message, hazardNames: hazardCodes, intentNames: names };
   }
   return model!;
 }
@@ -82,16 +102,6 @@ export function withTalk(words: readonly Wording[], model: Model): Wording[] {
 
 export const contextOf = (group: Group, model: Model): TalkContext =>
   talkBefore(group, (text, context) => {
-    const [best] = decide(model, recognise(text).mentions, context).options;
+    const [best] = decide(model, recognise(text).mentions, context, text).options;
     return { intent: best!.intent, stated: best!.stated };
   });
-
-/** What the weights belong to: messages and rules. */
-export const fingerprintOf = (parts: readonly string[]): string => {
-  const hash = createHash('sha256');
-  for (const part of parts) hash.update(part);
-  return hash.digest('hex').slice(0, 16);
-};
-
-export type { Frame };
-export { assemble, hashText, probabilities };
