@@ -2,27 +2,16 @@ import type { Mention } from '../recognise/mention.ts';
 import { align } from './plans/align.ts';
 import { daysOf } from './plans/days.ts';
 import { mostDays } from './plans/marks.ts';
-import type { DayKey, Mark, MarkBy, PlanDay, PlanSymbol } from './plans/symbol.ts';
 import { parted } from './plans/parted.ts';
+import type { DayKey, Mark, Plan, PlanDay, PlanSymbol } from './plans/symbol.ts';
 import { symbolsOf } from './plans/symbols.ts';
 import { dealtOut, marked, withKeys } from './plans/turns.ts';
 
-export type { PlanDay } from './plans/symbol.ts';
+export { planFeatures } from './plans/features.ts';
+export type { Plan, PlanDay } from './plans/symbol.ts';
 
-/** A plan that a message tells day by day, and which mentions tell it. */
-export interface Plan {
-  readonly days: readonly PlanDay[];
-  readonly used: readonly number[];
-  /** How its days were marked, most often first. */
-  readonly by: readonly MarkBy[];
-  /** Days told by no mark of their own. */
-  readonly implied: number;
-  /** Marks that something is told of. */
-  readonly marks: number;
-  /** Facts whose words say what they are of, and others. */
-  readonly told: number;
-  readonly carried: number;
-}
+/** More is told of no plan of that many days. */
+const mostFacts = 120;
 
 /** Whether a sentence ends between marks. */
 function isParted(symbols: readonly PlanSymbol[], marks: readonly Mark[]): boolean {
@@ -33,7 +22,9 @@ function isParted(symbols: readonly PlanSymbol[], marks: readonly Mark[]): boole
 /** The plan a message tells day by day, if it tells one. */
 export function planOf(written: readonly Mention[]): Plan | undefined {
   const { mentions, at } = parted(written);
-  const { symbols, total, totalAt, implied } = marked(dealtOut(withKeys(symbolsOf(mentions))));
+  const read = symbolsOf(mentions);
+  if (read.filter(s => s.kind === 'fact').length > mostFacts) return undefined;
+  const { symbols, total, totalAt, implied } = marked(dealtOut(withKeys(read)));
   const aligned = align(symbols);
   const { days, marks } = daysOf(aligned, symbols, total);
   if (days.length === 0 || days.length > mostDays) return undefined;
@@ -41,18 +32,44 @@ export function planOf(written: readonly Mention[]): Plan | undefined {
   const told = facts.filter(f => f.isTold && !f.isSoft);
   const by = [...new Set(marks.map(m => m.by))];
   const outright = marks.filter(m => m.by === 'numbers' || m.by === 'weekdays' || m.by === 'dates').length;
-  if (told.length === 0 && outright < 3 && !(outright === 2 && facts.some(f => f.value === 0))) return undefined;
+  const named = marks.filter(m => m.by === 'numbers' || m.by === 'weekdays').length;
+  if (
+    told.length === 0 &&
+    !(named > 0 && marks.length > 2) &&
+    !(named === 2 && facts.some(f => f.value === 0))
+  )
+    return undefined;
   const isDiverse = new Set(days.map(d => JSON.stringify(d))).size > 1;
   if (days.length === 1) {
     const keys = new Set<DayKey | undefined>(told.map(f => f.key));
     if (!(by.length === 1 && by[0] === 'dates' && keys.has('drivingH') && keys.has('sky'))) return undefined;
-  } else if (marks.length < 2 && !by.includes('numbers') && !(by[0] === 'weekdays' && marks[0]!.days.length > 2)) return undefined;
+  } else if (
+    marks.length < 2 &&
+    !by.includes('numbers') &&
+    !(by[0] === 'weekdays' && marks[0]!.days.length > 2)
+  )
+    return undefined;
   else if (marks.length === 1 && Math.min(...marks[0]!.days) > 7) return undefined;
   else if (outright === 0 && !isDiverse) return undefined;
-  else if (outright === 0 && implied === marks.length && (marks.length < 3 || isParted(symbols, marks))) return undefined;
+  else if (
+    outright === 0 &&
+    implied === marks.length &&
+    total !== days.length &&
+    (marks.length < 3 || isParted(symbols, marks))
+  )
+    return undefined;
   const used = new Set<number>();
-  for (const s of [...marks, ...facts, ...(totalAt ? [totalAt] : [])]) for (let i = s.from; i < s.to; i++) used.add(at[i]!);
-  return { days, used: [...used].sort((a, b) => a - b), by, implied, marks: marks.length, told: told.length, carried: facts.length - told.length };
+  for (const s of [...marks, ...facts, ...(totalAt ? [totalAt] : [])])
+    for (let i = s.from; i < s.to; i++) used.add(at[i]!);
+  return {
+    days,
+    used: [...used].sort((a, b) => a - b),
+    by,
+    implied,
+    marks: marks.length,
+    told: told.length,
+    carried: facts.length - told.length,
+  };
 }
 
 /** The plan with nothing said of driving where there is none; of the generator, where the plan tells only of that. */
@@ -66,12 +83,15 @@ export function withoutZeros(days: readonly PlanDay[]): PlanDay[] {
 }
 
 /** The plan with no driving on the days that say nothing of it. */
-export const withZeros = (days: readonly PlanDay[]): PlanDay[] => (days.some(d => d.drivingH) ? days.map(d => ({ drivingH: 0, ...d })) : [...days]);
+export const withZeros = (days: readonly PlanDay[]): PlanDay[] =>
+  days.some(d => d.drivingH !== undefined) ? days.map(d => ({ drivingH: 0, ...d })) : [...days];
 
 /** How a plan may be meant, at most three ways: as told, with days without driving filled in, with them left open. */
 export function planVariants({ days }: Plan): readonly (readonly PlanDay[])[] {
   const out = new Map<string, readonly PlanDay[]>();
-  const id = (plan: readonly PlanDay[]): string => plan.map(d => `${d.drivingH},${d.sky},${d.generatorH}`).join(';');
-  for (const plan of [days, withZeros(days), withoutZeros(days)]) if (!out.has(id(plan))) out.set(id(plan), plan);
+  const id = (plan: readonly PlanDay[]): string =>
+    plan.map(d => `${d.drivingH},${d.sky},${d.generatorH}`).join(';');
+  for (const plan of [days, withZeros(days), withoutZeros(days)])
+    if (!out.has(id(plan))) out.set(id(plan), plan);
   return [...out.values()];
 }

@@ -1,8 +1,18 @@
 import type { Fact, Mark, PlanSymbol } from './symbol.ts';
 
 /** What it costs to read a fact and its day apart, in units of a comma between them. */
-const cost = { after: 0.5, turn: 0.6, past: 2, empty: 1.5, twice: 5, drop: 6, dropSoft: 1.5, stop: [0, 1, 2, 3] } as const;
+const cost = {
+  after: 0.5,
+  turn: 0.6,
+  past: 2,
+  empty: 1.5,
+  twice: 5,
+  drop: 6,
+  dropSoft: 1.5,
+  stop: [0, 1, 2, 3],
+} as const;
 const reach = 4;
+const beam = 24;
 const keyBit: Readonly<Record<string, number>> = { drivingH: 1, sky: 2, generatorH: 4 };
 
 export interface Aligned {
@@ -45,8 +55,17 @@ export function align(symbols: readonly PlanSymbol[]): readonly Aligned[] {
     };
     const bit = keyBit[s.key ?? ''] ?? 0;
     for (const state of states) {
-      offer({ ...state, cost: state.cost + (s.isSoft ? cost.dropSoft : cost.drop), back: state, fact: undefined });
-      for (let k = Math.max(0, state.mark, before - reach); k <= Math.min(marks.length - 1, before + reach); k++) {
+      offer({
+        ...state,
+        cost: state.cost + (s.isSoft ? cost.dropSoft : cost.drop),
+        back: state,
+        fact: undefined,
+      });
+      for (
+        let k = Math.max(0, state.mark, before - reach);
+        k <= Math.min(marks.length - 1, before + reach);
+        k++
+      ) {
         const { mark, at } = marks[k]!;
         const isAfter = at > i;
         if (isAfter && mark.by === 'turns' && !mark.isNamed) continue;
@@ -57,10 +76,25 @@ export function align(symbols: readonly PlanSymbol[]): readonly Aligned[] {
         const side = isAfter ? 2 : 1;
         const turn = state.side !== 0 && state.side !== side ? cost.turn : 0;
         const twice = isSame && (state.keys & bit) !== 0 ? cost.twice : 0;
-        offer({ cost: state.cost + apart + past * cost.past + (isAfter ? cost.after : 0) + empties * cost.empty + twice + turn, back: state, fact: s, mark: k, keys: isSame ? state.keys | bit : bit, side });
+        offer({
+          cost:
+            state.cost +
+            apart +
+            past * cost.past +
+            (isAfter ? cost.after : 0) +
+            empties * cost.empty +
+            twice +
+            turn,
+          back: state,
+          fact: s,
+          mark: k,
+          keys: isSame ? state.keys | bit : bit,
+          side,
+        });
       }
     }
-    states = [...next.values()];
+    // A beam keeps long messages linear; plans that people write stay well inside it.
+    states = [...next.values()].sort((a, b) => a.cost - b.cost).slice(0, beam);
   });
   let best: State | undefined;
   for (const state of states) {
@@ -68,6 +102,7 @@ export function align(symbols: readonly PlanSymbol[]): readonly Aligned[] {
     if (!best || total < best.cost) best = { ...state, cost: total };
   }
   const out: Aligned[] = [];
-  for (let state = best; state; state = state.back) if (state.fact) out.push({ fact: state.fact, mark: marks[state.mark]!.mark });
+  for (let state = best; state; state = state.back)
+    if (state.fact) out.push({ fact: state.fact, mark: marks[state.mark]!.mark });
   return out.reverse();
 }

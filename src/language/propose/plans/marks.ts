@@ -1,24 +1,50 @@
 import type { Mention } from '../../recognise/mention.ts';
-import { weekdays } from '../../words/en/calendar.ts';
-import { betweenWords, connectors, dayNouns, dayWords, endWords, lastWords, ordinals, rangeWords, restWords } from '../../words/en/day-plans.ts';
+import {
+  betweenWords,
+  connectors,
+  dayNouns,
+  dayWords,
+  lastWords,
+  ordinals,
+  rangeWords,
+  restWords,
+} from '../../words/en/day-plans.ts';
 import type { Mark, MarkBy } from './symbol.ts';
 
 /** More days than a plan tells one by one. */
 export const mostDays = 21;
 
-const isDayNumber = (m: Mention | undefined): m is Mention => m?.kind === 'number' && Number.isInteger(m.told) && m.told >= 1 && m.told <= mostDays;
-const isDayWord = (m: Mention | undefined): boolean => m !== undefined && (m.kind === 'word' || m.kind === 'noun') && dayWords.has(m.text);
+const isDayNumber = (m: Mention | undefined): m is Mention & { readonly kind: 'number' } =>
+  m?.kind === 'number' && Number.isInteger(m.told) && m.told >= 1 && m.told <= mostDays;
+export const isDayWord = (m: Mention | undefined): boolean =>
+  m !== undefined && (m.kind === 'word' || m.kind === 'noun') && dayWords.has(m.text);
 /** Days as an amount: "two days". */
-export const isDaySpan = (m: Mention | undefined): m is Mention =>
-  m?.kind === 'amount' && m.unit === 'days' && m.cls !== 'night' && m.cls !== '1weekend' && !/night|nite|sleep|weekend|fortnight/.test(m.spelled ?? '') && Number.isInteger(m.told) && m.told >= 1 && m.told <= mostDays && m.value === m.told * 24;
+export const isDaySpan = (m: Mention | undefined): m is Mention & { readonly kind: 'amount' } =>
+  m?.kind === 'amount' &&
+  m.unit === 'days' &&
+  m.cls !== 'night' &&
+  m.cls !== '1weekend' &&
+  !/night|nite|sleep|weekend|fortnight/.test(m.spelled ?? '') &&
+  Number.isInteger(m.told) &&
+  m.told >= 1 &&
+  m.told <= mostDays &&
+  m.value === m.told * 24;
 
-const mark = (by: MarkBy, from: number, to: number, days: readonly number[], more: Partial<Mark> = {}): Mark => ({ kind: 'mark', by, from, to, days, ...more });
-const upTo = (low: number, high: number): number[] => Array.from({ length: Math.max(0, high - low + 1) }, (_, k) => low + k);
+export const mark = (
+  by: MarkBy,
+  from: number,
+  to: number,
+  days: readonly number[],
+  more: Partial<Mark> = {},
+): Mark => ({ kind: 'mark', by, from, to, days, ...more });
+const upTo = (low: number, high: number): number[] =>
+  Array.from({ length: Math.max(0, high - low + 1) }, (_, k) => low + k);
 
 /** The number of an ordinal: "third", "3rd". */
 export function ordinalOf(m: Mention | undefined): number | undefined {
   if (!m) return undefined;
-  if (m.kind === 'amount' && m.spelled && /^(?:st|nd|rd|th)$/.test(m.spelled) && m.told <= mostDays) return m.told;
+  if (m.kind === 'amount' && m.spelled && /^(?:st|nd|rd|th)$/.test(m.spelled) && m.told <= mostDays)
+    return m.told;
   return Object.hasOwn(ordinals, m.text) ? ordinals[m.text] : undefined;
 }
 
@@ -26,13 +52,15 @@ export function ordinalOf(m: Mention | undefined): number | undefined {
 export function numbersAt(mentions: readonly Mention[], at: number): Mark | undefined {
   const m = mentions[at]!;
   const glued = /^d(\d)$/.exec(m.text);
-  if (glued && (m.kind === 'word' || m.kind === 'noun')) return mark('numbers', at, at + 1, [Number(glued[1])]);
+  if (glued && (m.kind === 'word' || m.kind === 'noun'))
+    return mark('numbers', at, at + 1, [Number(glued[1])]);
   if (!isDayWord(m)) return undefined;
   const days: number[] = [];
   let i = at + 1;
   const amps = mentions[i];
   // "Day three a mix": the article is no unit.
-  if (amps?.kind === 'amount' && amps.spelled === 'a' && Number.isInteger(amps.told) && amps.told <= mostDays) return mark('numbers', at, at + 2, [amps.told]);
+  if (amps?.kind === 'amount' && amps.spelled === 'a' && Number.isInteger(amps.told) && amps.told <= mostDays)
+    return mark('numbers', at, at + 2, [amps.told]);
   if (!isDayNumber(mentions[i])) return undefined;
   const isMany = m.text === 'days';
   for (;;) {
@@ -51,7 +79,13 @@ export function numbersAt(mentions: readonly Mention[], at: number): Mark | unde
       days.push(...upTo(number.told + 1, after.told - 1));
       i = next;
     } else if (connectors.has(sep.text)) i = next;
-    else if (sep.text === ',' && (isMany || connectors.has(mentions[next + 1]?.text ?? '')) && next === i + 1 && !sep.isNewLine) i = next;
+    else if (
+      sep.text === ',' &&
+      (isMany || connectors.has(mentions[next + 1]?.text ?? '')) &&
+      next === i + 1 &&
+      !sep.isNewLine
+    )
+      i = next;
     else break;
   }
   return mark('numbers', at, i, days);
@@ -66,14 +100,23 @@ export function ordinalsAt(mentions: readonly Mention[], at: number, isLoose: bo
   let hasLast = isLast;
   let i = at + 1;
   const span = mentions[i];
-  if (isDaySpan(span) && span.told > 1) return first === 1 ? mark('numbers', at, i + 1, upTo(1, span.told)) : isLast ? mark('last', at, i + 1, [], { count: span.told }) : undefined;
+  if (isDaySpan(span) && span.told > 1)
+    return first === 1
+      ? mark('numbers', at, i + 1, upTo(1, span.told))
+      : isLast
+        ? mark('last', at, i + 1, [], { count: span.told })
+        : undefined;
   if (isLoose && isDayNumber(span) && span.told > 1 && span.told < 8) {
     if (isLast) return mark('last', at, i + 1, [], { count: span.told });
-    if (first === 1 && mentions[i + 1]?.kind !== 'thing') return mark('numbers', at, i + 1, upTo(1, span.told));
+    if (first === 1 && mentions[i + 1]?.kind !== 'thing')
+      return mark('numbers', at, i + 1, upTo(1, span.told));
   }
   let hasNoun = false;
   const noun = (): void => {
-    if (dayNouns.has(mentions[i]?.text ?? '') || (mentions[i]?.kind === 'clock' && dayNouns.has(mentions[i]!.key))) {
+    if (
+      dayNouns.has(mentions[i]?.text ?? '') ||
+      (mentions[i]?.kind === 'clock' && dayNouns.has(mentions[i]!.key))
+    ) {
       hasNoun = true;
       i++;
     }
@@ -107,65 +150,6 @@ export function ordinalsAt(mentions: readonly Mention[], at: number, isLoose: bo
   return mark('numbers', at, i, days, hasLast ? { hasLast } : {});
 }
 
-const partOfDay = /^(?:evening|night|afternoon|arvo|morning)$/;
-
-/** The weekdays that a mention names; none where it is a time of the clock. */
-export function weekdaysOf(m: Mention | undefined): readonly number[] {
-  if (!m || (m.kind !== 'clock' && m.kind !== 'weekday')) return [];
-  if (m.cls === 'clock' && /\d/.test(m.text)) return [];
-  const out: number[] = [];
-  for (const word of m.text.split(' ')) {
-    if (Object.hasOwn(weekdays, word)) out.push(weekdays[word]!);
-    else if (!partOfDay.test(word)) return [];
-  }
-  return out;
-}
-
-/** "Fri", "sat and sun", "mon, wed and fri", "tue to thu", as `weekdaysAt` of each mention finds them. */
-export function weekdayMarkAt(mentions: readonly Mention[], at: number, daysAt: (i: number) => readonly number[]): Mark | undefined {
-  const days = [...daysAt(at)];
-  if (days.length === 0) return undefined;
-  const before = mentions[at - 1]?.text ?? '';
-  if (endWords.has(before) || (/morning/.test(mentions[at]!.text) && !isDayWord(mentions[at + 1]))) return undefined;
-  let i = at + 1;
-  for (;;) {
-    let next = i;
-    const join = mentions[next]?.text ?? '';
-    if (join === ',' ) next++;
-    const isJoin = connectors.has(mentions[next]?.text ?? '');
-    const isRange = !isJoin && rangeWords.has(mentions[next]?.text ?? '');
-    if (isJoin || isRange) next++;
-    while (mentions[next]?.text === 'on' || mentions[next]?.text === 'then') next++;
-    const more = next >= mentions.length || mentions[next]!.isNewLine ? [] : daysAt(next);
-    if (more.length === 0 || next - i > 3) break;
-    // "None on Saturday, Sunday 3 h": a comma alone joins only where another day follows with "and".
-    if (join === ',' && !isJoin && !isList(mentions, next, days.length + 1, daysAt)) break;
-    if (isRange) {
-      for (let d = (days.at(-1)! + 1) % 7; d !== more[0]; d = (d + 1) % 7) days.push(d);
-    }
-    days.push(...more);
-    i = next + 1;
-  }
-  return mark('weekdays', at, i, days);
-}
-
-/** Whether a list of weekdays goes on and ends with "and", a colon or a verb: "mon, wed and fri". */
-function isList(mentions: readonly Mention[], at: number, before: number, daysAt: (i: number) => readonly number[]): boolean {
-  let i = at;
-  let count = before;
-  while (i < mentions.length) {
-    if (daysAt(i).length === 0) return false;
-    const join = mentions[i + 1]?.text ?? '';
-    if (join === ':') return true;
-    const isAnd = connectors.has(join) || (join === ',' && connectors.has(mentions[i + 2]?.text ?? ''));
-    if (isAnd) return daysAt(join === ',' ? i + 3 : i + 2).length > 0;
-    if (join !== ',' || (daysAt(i + 2).length === 0 && count >= 3)) return count >= 3;
-    count++;
-    i += 2;
-  }
-  return false;
-}
-
 /** "None on 2 and 4": numbers of days without the word, where days are numbered already. */
 export function bareNumbersAt(mentions: readonly Mention[], at: number): Mark | undefined {
   const lead = mentions[at - 1]?.text;
@@ -193,30 +177,59 @@ export function bareNumbersAt(mentions: readonly Mention[], at: number): Mark | 
 export function restAt(mentions: readonly Mention[], at: number): Mark | undefined {
   const m = mentions[at]!;
   const next = mentions[at + 1];
-  if (betweenWords.has(m.text)) return [6, 5, 4, 3, 2, 1].some(d => isDaySpan(mentions[at - d])) || isDaySpan(next) || isDaySpan(mentions[at + 3]) ? undefined : mark('rest', at, at + 1, []);
-  if (!restWords.has(m.text) || mentions[at - 1]?.text === 'every' || (m.text === 'rest' && mentions[at - 1]?.text !== 'the')) return undefined;
+  if (betweenWords.has(m.text))
+    return [6, 5, 4, 3, 2, 1].some(d => isDaySpan(mentions[at - d])) ||
+      isDaySpan(next) ||
+      isDaySpan(mentions[at + 3])
+      ? undefined
+      : mark('rest', at, at + 1, []);
+  if (
+    !restWords.has(m.text) ||
+    mentions[at - 1]?.text === 'every' ||
+    (m.text === 'rest' && mentions[at - 1]?.text !== 'the')
+  )
+    return undefined;
   if (isDaySpan(next) || isDayNumber(next)) return mark('rest', at, at + 2, [], { count: next.told });
-  if (isDayWord(next) || next?.text === 'ones' || m.text === 'rest' || m.text === 'otherwise' || m.text === 'others') return mark('rest', at, at + 1, []);
+  if (
+    isDayWord(next) ||
+    next?.text === 'ones' ||
+    m.text === 'rest' ||
+    m.text === 'otherwise' ||
+    m.text === 'others'
+  )
+    return mark('rest', at, at + 1, []);
   return undefined;
 }
 
 /** "Two days", "the next three days", "a sunny day", "one overcast one": a number of days on. */
-export function spanAt(mentions: readonly Mention[], at: number, isFirst: boolean): Mark | undefined {
+export function spanAt(mentions: readonly Mention[], at: number): Mark | undefined {
   const m = mentions[at]!;
   if (isDaySpan(m)) {
     if (m.text === 'both') return mark('all', at, at + 1, []);
     const lead = [1, 2, 3].map(d => mentions[at - d]?.text ?? '');
-    if (lead[0] === 'all' || lead.includes('any') || lead[0] === 'each' || lead[0] === 'every') return mark('all', at, at + 1, [], { count: m.told });
+    if (lead[0] === 'all' || lead.includes('any') || lead[0] === 'each' || lead[0] === 'every')
+      return mark('all', at, at + 1, [], { count: m.told });
     const isBetween = mentions.slice(Math.max(0, at - 4), at + 7).some(o => betweenWords.has(o.text));
     return mark('spans', at, at + 1, [], { count: m.told, ...(isBetween ? { isBetween } : {}) });
   }
-  const count = isDayNumber(m) ? m.told : m.text === 'a' || m.text === 'an' || m.text === 'another' ? 1 : undefined;
+  const count = isDayNumber(m)
+    ? m.told
+    : m.text === 'a' || m.text === 'an' || m.text === 'another'
+      ? 1
+      : undefined;
   if (count === undefined || count > 14) return undefined;
   for (let i = at + 1; i <= at + 3; i++) {
     const o = mentions[i];
     if (!o || o.kind === 'sign' || o.kind === 'amount' || o.kind === 'number') break;
-    if (o.text === 'day' || o.text === 'days' || (o.text === 'ones' && isDayNumber(m))) return i > at + 1 || isDayNumber(m) ? mark('spans', at, at + 1, [], { count }) : undefined;
+    if (o.text === 'day' || o.text === 'days' || (o.text === 'ones' && isDayNumber(m)))
+      return i > at + 1 || isDayNumber(m) ? mark('spans', at, at + 1, [], { count }) : undefined;
   }
-  if (!isFirst && isDayNumber(m) && mentions[at + 1]?.kind === 'sky') return mark('spans', at, at + 1, [], { count });
+  const told = mentions[at + 1];
+  if (
+    isDayNumber(m) &&
+    (told?.kind === 'sky' ||
+      (told?.kind === 'without' && told.key === 'driving' && mentions[at - 1]?.text === 'then'))
+  )
+    return mark('spans', at, at + 1, [], { count });
   return undefined;
 }

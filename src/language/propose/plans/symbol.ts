@@ -50,6 +50,8 @@ export interface Fact extends Stretch {
   readonly isTold: boolean;
   /** "Camp", "nothing": no driving, in other words. */
   readonly isSoft?: boolean;
+  /** "Four hours a day": of some of the days only where these are named beside it. */
+  readonly isDaily?: boolean;
 }
 
 /** "The same again". */
@@ -65,3 +67,27 @@ export interface Stop extends Stretch {
 }
 
 export type PlanSymbol = Mark | Fact | Again | Stop;
+
+/** A fact told by mentions. */
+export const fact = (
+  from: number,
+  to: number,
+  key: DayKey | undefined,
+  value: number | string,
+  more: Partial<Fact> = {},
+): Fact => ({ kind: 'fact', from, to, key, value, isTold: key !== undefined, ...more });
+
+/** A plan that a message tells day by day, and which mentions tell it. */
+export interface Plan {
+  readonly days: readonly PlanDay[];
+  readonly used: readonly number[];
+  /** How its days were marked. */
+  readonly by: readonly MarkBy[];
+  /** Days told by no mark of their own. */
+  readonly implied: number;
+  /** Marks that something is told of. */
+  readonly marks: number;
+  /** Facts whose words say what they are of, and others. */
+  readonly told: number;
+  readonly carried: number;
+}

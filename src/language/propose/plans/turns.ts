@@ -1,15 +1,18 @@
 import type { DayKey, Fact, Mark, PlanSymbol } from './symbol.ts';
 
-const isOutright = (s: PlanSymbol): s is Mark => s.kind === 'mark' && (s.by === 'numbers' || s.by === 'weekdays' || s.by === 'dates');
+const isOutright = (s: PlanSymbol): s is Mark =>
+  s.kind === 'mark' && (s.by === 'numbers' || s.by === 'weekdays' || s.by === 'dates');
 
 /** Gives facts without a key the one told before them, or else the next one told. */
 export function withKeys(symbols: readonly PlanSymbol[]): readonly PlanSymbol[] {
-  const told = (s: PlanSymbol): s is Fact => s.kind === 'fact' && s.key !== undefined && s.key !== 'sky' && !s.isSoft;
+  const told = (s: PlanSymbol): s is Fact =>
+    s.kind === 'fact' && s.key !== undefined && s.key !== 'sky' && !s.isSoft;
+  const first = symbols.find(told)?.key;
   let last: DayKey | undefined;
-  return symbols.map((s, i) => {
+  return symbols.map(s => {
     if (told(s)) last = s.key;
     if (s.kind !== 'fact' || s.key) return s;
-    return { ...s, key: last ?? symbols.slice(i).find(told)?.key ?? 'drivingH' };
+    return { ...s, key: last ?? first ?? 'drivingH' };
   });
 }
 
@@ -25,10 +28,12 @@ function isBesideWeekday(symbols: readonly PlanSymbol[], mark: Mark): boolean {
   return false;
 }
 
-/** How many words stand in a chunk from its first fact on, beside its facts. */
-const wordsOf = (part: readonly PlanSymbol[]): number => {
-  const told = part.filter(s => s.kind === 'fact');
-  return told.length === 0 ? 0 : Math.max(told.at(-1)!.to, part.at(-1)!.from) - told.reduce((sum, s) => sum + s.to - s.from, told[0]!.from);
+/** How many words stand in a chunk that starts at a mention, beside what it tells. */
+const wordsOf = (part: readonly PlanSymbol[], from: number): number => {
+  const told = part.filter(s => s.kind !== 'stop');
+  return told.length === 0
+    ? 0
+    : Math.max(told.at(-1)!.to, part.at(-1)!.from) - told.reduce((sum, s) => sum + s.to - s.from, from);
 };
 
 /** Symbols between two stops. */
@@ -39,6 +44,25 @@ function chunks(symbols: readonly PlanSymbol[]): PlanSymbol[][] {
     if (s.kind === 'stop') out.push([]);
   }
   return out;
+}
+
+const turnAt = (s: PlanSymbol): Mark => ({ kind: 'mark', by: 'turns', from: s.from, to: s.from, days: [] });
+
+/** Whether a chunk without a mark tells a new day after a span: "first day 2 h, two days nothing, 2 h home". */
+function isAfterSpan(parts: readonly (readonly PlanSymbol[])[], p: number): boolean {
+  const before = parts[p - 1] ?? [];
+  const facts = (parts[p] ?? []).filter(s => s.kind === 'fact');
+  if (
+    facts.length === 0 ||
+    facts.some(f => f.isSoft) ||
+    parts[p]!.some(s => s.kind === 'mark') ||
+    endsHard(before)
+  )
+    return false;
+  return (
+    before.some(s => s.kind === 'mark' && s.by === 'spans') &&
+    before.some(s => s.kind === 'fact' && facts.some(f => f.key === s.key && f.value !== s.value))
+  );
 }
 
 /** Whether days are told in turn beside outright ones: after "today", or before the only number: "rain, rain, sun on day 3". */
@@ -60,7 +84,14 @@ export function dealtOut(symbols: readonly PlanSymbol[]): readonly PlanSymbol[] 
   const out: PlanSymbol[] = [];
   for (let i = 0; i < symbols.length; i++) {
     const s = symbols[i]!;
-    const count = s.kind !== 'mark' ? 0 : s.by === 'numbers' || s.by === 'weekdays' ? s.days.length : s.by === 'spans' ? s.count! : 0;
+    const count =
+      s.kind !== 'mark'
+        ? 0
+        : s.by === 'numbers' || s.by === 'weekdays'
+          ? s.days.length
+          : s.by === 'spans'
+            ? s.count!
+            : 0;
     const facts: Fact[] = [];
     if (count > 1)
       for (const next of symbols.slice(i + 1)) {
@@ -72,7 +103,17 @@ export function dealtOut(symbols: readonly PlanSymbol[]): readonly PlanSymbol[] 
       continue;
     }
     facts.forEach((fact, k) => {
-      out.push({ ...s, by: s.by === 'spans' ? 'turns' : s.by, days: s.by === 'spans' ? [] : [s.days[k]!], count: undefined, from: k === 0 ? s.from : fact.from, to: k === 0 ? s.to : fact.from }, fact);
+      out.push(
+        {
+          ...s,
+          by: s.by === 'spans' ? 'turns' : s.by,
+          days: s.by === 'spans' ? [] : [s.days[k]!],
+          count: undefined,
+          from: k === 0 ? s.from : fact.from,
+          to: k === 0 ? s.to : fact.from,
+        },
+        fact,
+      );
     });
     i = symbols.indexOf(facts.at(-1)!);
   }
@@ -98,17 +139,42 @@ export function marked(symbols: readonly PlanSymbol[]): Marked {
   let totalAt: Mark | undefined;
   const hasOutright = symbols.some(isOutright);
   const parts = chunks(symbols);
-  const kept = parts.map(part => {
+  const kept = parts.map((whole, p) => {
+    const hasMany = whole.some(
+      s => s.kind === 'mark' && (s.by === 'all' || s.days.length > 1 || (s.count ?? 0) > 1),
+    );
+    const part = whole.filter(s => s.kind !== 'fact' || !s.isDaily || hasMany);
     const facts = part.some(s => s.kind === 'fact');
-    const others = (mark: Mark): boolean => part.some(s => s.kind === 'mark' && s !== mark && s.by !== 'turns');
+    const others = (mark: Mark): boolean =>
+      part.some(s => s.kind === 'mark' && s !== mark && s.by !== 'turns');
     return part.filter(s => {
       if (s.kind !== 'mark') return true;
-      if (s.by === 'numbers' && s.days.length === 1 && (isBesideWeekday(symbols, s) || part.some(o => o.kind === 'mark' && o.by === 'weekdays'))) return false;
+      if (
+        s.by === 'numbers' &&
+        s.days.length === 1 &&
+        (isBesideWeekday(symbols, s) || part.some(o => o.kind === 'mark' && o.by === 'weekdays'))
+      )
+        return false;
       // "Day 2 is a rest day."
       if (s.by === 'spans' && s.count === 1 && part.some(isOutright)) return false;
       if (s.by === 'turns') return !others(s);
       const isFrame = part.every(o => o.kind !== 'fact' || o.isSoft) && hasOutright && endsHard(part);
-      if (s.by === 'spans' && (!facts || isFrame) && !s.isBetween && part.every(o => o.kind !== 'mark' || o === s || o.by === 'rest')) {
+      // "Two days of driving, 4 hours each".
+      const stop = part.at(-1);
+      const isContinued =
+        !facts &&
+        stop?.kind === 'stop' &&
+        stop.weight === 1 &&
+        stop.to > stop.from &&
+        parts[p + 1]?.some(o => o.kind === 'fact') &&
+        !parts[p + 1]!.some(o => o.kind === 'mark');
+      if (
+        s.by === 'spans' &&
+        !isContinued &&
+        (!facts || isFrame) &&
+        !s.isBetween &&
+        part.every(o => o.kind !== 'mark' || o === s || o.by === 'rest')
+      ) {
         totalAt ??= s;
         return false;
       }
@@ -116,25 +182,43 @@ export function marked(symbols: readonly PlanSymbol[]): Marked {
       return true;
     });
   });
-  if (hasOutright && !isImplied(kept)) return { symbols: kept.flat(), total: totalAt?.count, totalAt, implied: 0 };
+  if (hasOutright && !isImplied(kept))
+    return {
+      symbols: kept.flatMap((part, p) => (isAfterSpan(kept, p) ? [turnAt(part[0]!), ...part] : part)),
+      total: totalAt?.count,
+      totalAt,
+      implied: 0,
+    };
   // Without numbers and weekdays a day ends where something is told that is told of it already.
   let implied = 0;
   let keys: Map<DayKey, number | string> | undefined;
   const out: PlanSymbol[] = [];
   const imply = (s: PlanSymbol): void => {
-    out.push({ kind: 'mark', by: 'turns', from: s.from, to: s.from, days: [] });
+    out.push(turnAt(s));
     implied++;
     keys = new Map();
   };
+  let start = 0;
+  let lastTo = -1;
   for (const part of kept) {
     const hasMark = part.some(s => s.kind === 'mark' && s.by !== 'all');
     const hasHard = part.some(s => s.kind === 'fact' && !s.isSoft);
     if (hasMark) keys = new Map();
     for (const s of part) {
-      if (s.kind === 'fact' && s.key && !hasMark && (!keys || keys.has(s.key)) && !(s.isSoft && (!keys || hasHard)) && !(keys?.get(s.key) === s.value && wordsOf(part) > 1)) imply(s);
+      if (
+        s.kind === 'fact' &&
+        s.key &&
+        !hasMark &&
+        (!keys || keys.has(s.key)) &&
+        !(s.isSoft && (!keys || hasHard)) &&
+        !(keys?.get(s.key) === s.value && s.from !== lastTo && wordsOf(part, start) > 0)
+      )
+        imply(s);
+      if (s.kind === 'fact') lastTo = s.to;
       if (s.kind === 'fact' && s.key) keys?.set(s.key, s.value);
       out.push(s);
     }
+    start = part.at(-1)?.to ?? start;
   }
   return { symbols: out, total: totalAt?.count, totalAt, implied };
 }

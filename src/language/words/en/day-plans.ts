@@ -35,3 +35,73 @@ export const noneWords: ReadonlySet<string> = new Set(['none', 'nothing', 'nil',
 export const notWords: ReadonlySet<string> = new Set(['dont', 'doesnt', 'not', 'never', 'wont', 'isnt', 'arent', 'didnt', 'cant', 'aint', 'without', 'hardly']);
 /** Emoji of the sky. */
 export const skySigns = table({ '☀': 'sunny', '🌞': 'sunny', '☁': 'overcast', '🌧': 'overcast', '🌫': 'overcast', '⛅': 'mixed', '🌤': 'mixed', '🌥': 'mixed', '🌦': 'mixed' });
+
+/** Small words between the parts of one sky: "bit of sun, bit of cloud". */
+export const skyFillers: ReadonlySet<string> = new Set([
+  'and',
+  'n',
+  'an',
+  '&',
+  '+',
+  '/',
+  'with',
+  'some',
+  'bit',
+  'bits',
+  'of',
+  'a',
+  'half',
+  'part',
+  'in',
+  'out',
+  'partly',
+  'then',
+  'some',
+]);
+/** Those that join two skies into a mixed one. */
+export const skyJoins: ReadonlySet<string> = new Set([
+  'and',
+  'n',
+  'an',
+  '&',
+  '+',
+  '/',
+  'with',
+  'bit',
+  'half',
+  'out',
+  'part',
+]);
+/** Hours one way. */
+export const wayWords: ReadonlySet<string> = new Set(['back', 'home', 'there', 'out', 'up', 'down']);
+/** What may follow hours told as a bare number. */
+export const hourTails: ReadonlySet<string> = new Set([
+  'back',
+  'home',
+  'again',
+  'there',
+  'only',
+  'and',
+  'on',
+  'or',
+  'returning',
+  'the',
+  'more',
+  'down',
+  'up',
+]);
+/** Words by which somebody is quoted, as in disputes. */
+export const quotingWords: ReadonlySet<string> = new Set([
+  'says',
+  'say',
+  'said',
+  'reckons',
+  'reckon',
+  'thinks',
+  'think',
+  'claims',
+  'insists',
+  'swears',
+  'bets',
+  'argues',
+]);
