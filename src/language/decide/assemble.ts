@@ -51,8 +51,9 @@ const nowhere: ReadonlySet<number> = new Set();
 /**
  * The facts that a decided state tells.
  * @param onMains loads (by their mentions) that run on mains
+ * @param spokenOf the thing of the talk before that a figure without a name is of
  */
-export function assemble(state: State, onMains: ReadonlySet<number> = nowhere): Stated {
+export function assemble(state: State, onMains: ReadonlySet<number> = nowhere, spokenOf?: string): Stated {
   const { mentions, slots, owners, values } = state;
   const out: Stated = {};
   const rows = new Map<number, Row>();
@@ -63,7 +64,11 @@ export function assemble(state: State, onMains: ReadonlySet<number> = nowhere): 
     return row;
   };
   const loads = state.loads();
-  for (const i of loads) of('loads', i, onMains.has(i) ? { ...nameOf(mentions[i]!), supply: 'ac' } : nameOf(mentions[i]!));
+  for (const i of loads) {
+    const named = nameOf(mentions[i]!);
+    const base = named.name === undefined && spokenOf !== undefined ? { name: spokenOf } : named;
+    of('loads', i, onMains.has(i) ? { ...base, supply: 'ac' } : base);
+  }
   const batteries = state.batteries();
   // Kinds and levels that stand alone colour one battery.
   for (const i of batteries) of('batteries', i, {});
@@ -118,13 +123,14 @@ export function assemble(state: State, onMains: ReadonlySet<number> = nowhere): 
     else if (s === slot.inverterWave) ((out.inverter as Row | undefined) ?? (out.inverter = {} as Row)) && ((out.inverter as Row).wave = m.key);
     else if (s === slot.alternatorSmart) out.alternator = 'smart';
     else if (s === slot.alternatorFixed) out.alternator = 'fixed';
-    else if (s === slot.claim) {
+    else if (slot.claims.has(s)) {
       const v = state.variants[i]! >= 0 ? m.variants[state.variants[i]!] : undefined;
       const scale = m.told !== 0 && Number.isFinite(m.told) ? m.value / m.told : 1;
       const told = v ? v.value / scale : m.told;
-      (out.claims ??= []).push({ who: owner === writer ? 'i' : whoOf(mentions[owner]), value: round(m.isNegative && m.dimension === 'temperature' ? -told : told), unit: claimUnit(m) });
+      (out.claims ??= []).push({ who: owner === writer ? 'i' : whoOf(mentions[owner]), value: round(m.isNegative && m.dimension === 'temperature' ? -told : told), unit: s === slot.claim ? claimUnit(m) : slot.slots[s]!.name.slice(6) });
     }
   }
+  if (mentions.some((m, i) => m.kind === 'inverter' && slots[i] !== slot.load)) out.inverter ??= {};
   if (out.claims) {
     const unit = out.claims.find(c => c.unit !== '')?.unit;
     if (unit) for (const c of out.claims) if (c.unit === '') c.unit = unit;

@@ -98,7 +98,7 @@ export function decide(model: Model, mentions: readonly Mention[], context: Talk
   const merged = new Map<string, { intent: string; stated: Stated; p: number; state: State; units: Float32Array }>();
   const byFacts = new Map<string, { stated: Stated; units: Float32Array; p: Float64Array }>();
   for (const { state, days, log } of takes(model, frame)) {
-    const stated = assemble(state, mainsLoads(model, frame, state));
+    const stated = assemble(state, mainsLoads(model, frame, state), frame.spokenOf);
     if (days) stated.days = days;
     const facts = JSON.stringify(stated);
     let known = byFacts.get(facts);

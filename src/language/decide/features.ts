@@ -13,6 +13,8 @@ export interface TalkContext {
   readonly lastKeys?: readonly string[];
   /** What the bot asked back for, as kinds and dimensions: "battery", "A". */
   readonly asked?: readonly string[];
+  /** Things last spoken of, the likeliest to be meant last. */
+  readonly things?: readonly string[];
   /** The last question was this person's own. */
   readonly isOwn?: boolean;
   /** A rig is known. */
@@ -27,6 +29,8 @@ export type Namer = (feature: number, name: string) => void;
 /** Everything of a message that features look at, worked out once. */
 export interface Frame {
   readonly mentions: readonly Mention[];
+  /** The thing of the talk before that a figure without a name is of. */
+  readonly spokenOf?: string;
   /** Hashes of the classes. */
   readonly cls: Uint32Array;
   readonly hasQuestion: boolean;
@@ -66,7 +70,8 @@ export function frameOf(mentions: readonly Mention[], context: TalkContext = {})
   for (const key of context.asked ?? []) names.push(`asked:${key}`);
   if (context.lastIntent) names.push(context.isOwn ? 'own' : 'another');
   if (context.hasRig) names.push('rig');
-  return { mentions, cls, hasQuestion, context: names.map(hashText), clause, isAnchor, present: [...present], contextNames: names, questions: [] };
+  if (context.things?.length) names.push(`things:${Math.min(3, context.things.length)}`);
+  return { mentions, spokenOf: context.things?.at(-1), cls, hasQuestion, context: names.map(hashText), clause, isAnchor, present: [...present], contextNames: names, questions: [] };
 }
 
 const outside = hashText('<none>');
@@ -254,7 +259,7 @@ export function ownerFeatures(f: Frame, state: State, i: number, c: Candidate, o
     put(254, at(f, o + 1), dir);
     put(256, at(f, o - 1), dir);
     let isUsed = 0;
-    for (let j = 0; j < f.mentions.length; j++) if (j !== i && state.slots[j] === slot.claim && state.owners[j] === o) isUsed = 1;
+    for (let j = 0; j < f.mentions.length; j++) if (j !== i && slot.claims.has(state.slots[j]!) && state.owners[j] === o) isUsed = 1;
     put(258, isUsed, dir);
     put(260, hashText(owner.cls), dir);
   }

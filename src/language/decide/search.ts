@@ -55,7 +55,7 @@ const nothing: ReadonlySet<number> = new Set();
  * @param fixed mentions that are told for already
  */
 export function search(model: Model, frame: Frame, width: number, fixed: ReadonlySet<number> = nothing): State[] {
-  let beam: State[] = [State.empty(frame.mentions)];
+  let beam: State[] = [State.empty(frame.mentions, frame.spokenOf !== undefined)];
   const units = new Float32Array(model.slots.bias.length);
   for (const at of turnsOf(frame.mentions)) {
     if (fixed.has(at)) continue;

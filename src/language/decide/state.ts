@@ -10,9 +10,12 @@ export class State {
   readonly variants: Int8Array;
   readonly values: Float64Array;
   score = 0;
+  /** Something was spoken of before that a figure alone may be of. */
+  readonly hasTalk: boolean;
   #loads: number[] | undefined;
 
-  private constructor(mentions: readonly Mention[], slots: Int16Array, owners: Int16Array, variants: Int8Array, values: Float64Array) {
+  private constructor(hasTalk: boolean, mentions: readonly Mention[], slots: Int16Array, owners: Int16Array, variants: Int8Array, values: Float64Array) {
+    this.hasTalk = hasTalk;
     this.mentions = mentions;
     this.slots = slots;
     this.owners = owners;
@@ -20,14 +23,14 @@ export class State {
     this.values = values;
   }
 
-  static empty(mentions: readonly Mention[]): State {
+  static empty(mentions: readonly Mention[], hasTalk = false): State {
     const n = mentions.length;
-    return new State(mentions, new Int16Array(n).fill(-1), new Int16Array(n).fill(nobody), new Int8Array(n).fill(-1), new Float64Array(n).fill(Number.NaN));
+    return new State(hasTalk, mentions, new Int16Array(n).fill(-1), new Int16Array(n).fill(nobody), new Int8Array(n).fill(-1), new Float64Array(n).fill(Number.NaN));
   }
 
   /** With one more mention decided. */
   with(at: number, s: number, owner: number, variant: number, value: number, score: number): State {
-    const next = new State(this.mentions, this.slots.slice(), this.owners.slice(), this.variants.slice(), this.values.slice());
+    const next = new State(this.hasTalk, this.mentions, this.slots.slice(), this.owners.slice(), this.variants.slice(), this.values.slice());
     next.slots[at] = s;
     next.owners[at] = owner;
     next.variants[at] = variant;
@@ -42,7 +45,7 @@ export class State {
       const out: number[] = [];
       for (let i = 0; i < this.slots.length; i++) {
         const s = this.slots[i]!;
-        if (s === slot.load || (this.owners[i] === self && (s === slot.loadCurrent || s === slot.loadPower || s === slot.loadCharge || s === slot.loadEnergy))) out.push(i);
+        if (s === slot.load || (this.owners[i] === self && (s === slot.loadCurrent || s === slot.loadPower || s === slot.loadCharge || s === slot.loadEnergy || s === slot.loadHours || s === slot.loadMinutes || s === slot.loadOnce))) out.push(i);
       }
       this.#loads = out;
     }

@@ -90,7 +90,9 @@ export function candidatesOf(state: State, at: number): Candidate[] {
     const offer = (variant: number, raw: number): void => {
       if (inRange(row, raw)) values.push([variant, row.from ? row.from(raw) : raw]);
     };
-    if (m.kind === 'clock') {
+    if (m.kind === 'mount' && s === slot.batteryLevel) {
+      if (m.key === 'flat') values.push([-1, 0]);
+    } else if (m.kind === 'clock') {
       if (s === slot.until) values.push([-1, m.value]);
       else m.variants.forEach((v, i) => offer(i, v.value));
     } else if (m.kind === 'amount' || m.kind === 'number') {
@@ -119,7 +121,7 @@ export function candidatesOf(state: State, at: number): Candidate[] {
     else if (row.owner === 'load') {
       const owners = nearest(state.loads(), at);
       for (const owner of owners) if (!state.isTaken(owner, s)) put(owner);
-      if (row.isMaker) put(self);
+      if (row.isMaker || (owners.length === 0 && state.hasTalk && row.group === 'hours')) put(self);
       if (row.forAll && state.loads().length > 1) put(all);
     } else if (row.owner === 'battery') {
       if (isEarly) put(nobody);
@@ -138,6 +140,7 @@ export function candidatesOf(state: State, at: number): Candidate[] {
       for (const owner of nearest(state.chargers(), at)) if (!state.isTaken(owner, s)) put(owner);
       put(self);
     } else if (row.owner === 'person') {
+      if (s !== slot.claim && m.unit) continue;
       for (const owner of claimants(mentions, at)) put(owner);
       put(writer);
     } else for (const owner of counted(state, at)) if (Number.isInteger(m.told) && !state.isTaken(owner, s)) put(owner);

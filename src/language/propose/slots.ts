@@ -109,6 +109,15 @@ export const arrangement = slot('arrangement', 'battery');
 export const without = slot('without', 'without');
 // people
 export const claim = slot('claim', 'claim', { owner: 'person' });
+// claims whose unit nobody said
+export const claimAh = slot('claim:Ah', 'claim', { owner: 'person', range: [0.1, 2000] });
+export const claimDays = slot('claim:days', 'claim', { owner: 'person', range: [0.1, 60] });
+export const claimHours = slot('claim:h', 'claim', { owner: 'person', range: [0.1, 300] });
+export const claimWatts = slot('claim:W', 'claim', { owner: 'person', range: [1, 6000] });
+export const claimAmps = slot('claim:A', 'claim', { owner: 'person', range: [0.1, 500] });
+export const claimPercent = slot('claim:%', 'claim', { owner: 'person', range: [0.1, 100] });
+export const claimArea = slot('claim:mm²', 'claim', { owner: 'person', range: [0.5, 150] });
+export const claims: ReadonlySet<number> = new Set([claim, claimAh, claimDays, claimHours, claimWatts, claimAmps, claimPercent, claimArea]);
 // counts
 export const count = slot('count', 'count', { owner: 'counted', range: [1, 200] });
 // how a load runs
@@ -139,7 +148,7 @@ const byDimension: Partial<Record<Dimension, readonly number[]>> = {
 };
 const ofNumber: readonly number[] = [
   count, loadCurrent, loadPower, capacity, solarPower, inverterPower, inverterSurge, loadStart, chargerCurrent, fuse, cableArea, cableLength, cableAwg, cableCurrent, volts, voltsRest, voltsLoad, voltsCharging, batteryLevel, target, depth, depthFloor,
-  duration, loadHours, loadMinutes, loadOnce, driving, useCharge, useEnergy, currentOut, currentIn, ambient, chargeUsed, chargeLeft, loadCharge, batteryAge, batteryVolts, systemVolts, solarOpenVolts, loadDuty, claim,
+  duration, loadHours, loadMinutes, loadOnce, driving, useCharge, useEnergy, currentOut, currentIn, ambient, chargeUsed, chargeLeft, loadCharge, batteryAge, batteryVolts, systemVolts, solarOpenVolts, loadDuty, claim, claimAh, claimDays, claimHours, claimWatts, claimAmps, claimPercent, claimArea,
 ];
 const byKind: Partial<Record<MentionKind, readonly number[]>> = {
   thing: [load, same, removed],
@@ -152,7 +161,7 @@ const byKind: Partial<Record<MentionKind, readonly number[]>> = {
   controller: [solarController],
   wave: [inverterWave],
   arrangement: [arrangement],
-  mount: [mount],
+  mount: [mount, batteryLevel],
   sky: [sky],
   shade: [shade],
   without: [without],
@@ -176,7 +185,7 @@ export function slotsOf(m: Mention): readonly number[] {
   }
   if (m.kind === 'number') return ofNumber;
   if (m.kind === 'clock') return m.variants.length > 0 ? spanSlots : byKind.clock!;
-  if (m.kind === 'charger') return m.key === 'any' ? [chargerMains, chargerDcdc, same, load] : [chargerOf[m.key]!, same];
+  if (m.kind === 'charger') return m.key === 'any' ? [chargerMains, chargerDcdc, same, load] : m.key === 'mains' ? [chargerMains, same, load] : [chargerOf[m.key]!, same];
   if (m.kind === 'mains') return [chargerMains, same];
   if (m.kind === 'alternator') return m.key === 'smart' ? [alternatorSmart] : m.key === 'fixed' ? [alternatorFixed] : [];
   return byKind[m.kind] ?? [];

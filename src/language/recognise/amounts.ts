@@ -41,7 +41,7 @@ function unitAt(tokens: readonly Token[], words: Phrases, at: number): UnitFound
       // "35 a day"; "fridge 2 a, lights 1 a" are amps.
       if (rateNouns.has(next)) return undefined;
     }
-    if ((spelled === 'in' || spelled === 'below') && !token.isGlued) return spelled === 'below' && (next === 'outside' || next === '' || next === 'tonight' || next === 'zero') ? { unit, spelled, end: at + length } : undefined;
+    if ((spelled === 'in' || spelled === 'below') && !token.isGlued) return spelled === 'below' && (/^(?:outside|tonight|zero|[,.?;]|and|here|out|in|this|overnight|celsius|at|when)?$/.test(next)) ? { unit, spelled, end: at + length } : undefined;
     if ((spelled === 'square' || spelled === 'squares') && words.wordAt(at + 1) === 'foot') return undefined;
     if ((spelled === 's' || spelled === 'y' || spelled === 'ours') && !token.isGlued) return undefined;
   }

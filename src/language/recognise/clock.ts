@@ -61,7 +61,8 @@ function timeAt(tokens: readonly Token[], words: readonly string[], at: number):
     if (part === 'evening' || part === 'afternoon' || part === 'arvo') return { text: label((hour % 12) + 12), hour: (hour % 12) + 12, end: end + 3, isClock: true };
   }
   if (words[end] === 'at' && words[end + 1] === 'night' && isClock) return { text: label((hour % 12) + 12), hour: (hour % 12) + 12, end: end + 2, isClock: true };
-  if (isClock) return { text: label(hour), hour, end, isClock };
+  // "17:30" stays as it is told.
+  if (isClock) return { text: hour >= 13 && hour % 1 !== 0 ? `${Math.floor(hour)}:${String(Math.round((hour % 1) * 60)).padStart(2, '0')}` : label(hour), hour, end, isClock };
   return undefined;
 }
 

@@ -11,6 +11,7 @@ import { givenNames } from '../words/en/names.ts';
 import { kin, kinPhrases } from '../words/en/people.ts';
 import { Lexicon } from './lexicon.ts';
 import type { MentionKind } from './mention.ts';
+import { known as places } from '#places/known.ts';
 import { Near } from './near.ts';
 
 /** What a phrase of a lexicon names. */
@@ -85,6 +86,7 @@ for (const row of modifiers)
 for (const name of emptyPhrases) lexicon.add(name, { kind: 'level', key: '0', value: 0 });
 for (const name of fillPhrases) lexicon.add(name, { kind: 'level', key: 'fill', value: 100 });
 for (const name of alwaysPhrases) lexicon.add(name, { kind: 'always', key: '', value: 24 });
+for (const name of ['wet', 'wet deep cycle', 'wet lead', 'wet batteries']) lexicon.add(name, { kind: 'chemistry', key: 'flooded' });
 for (const name of morePhrases.flat) lexicon.add(name, { kind: 'mount', key: 'flat' });
 for (const name of morePhrases.tilted) lexicon.add(name, { kind: 'mount', key: 'tilted' });
 for (const name of morePhrases.house) lexicon.add(name, { kind: 'role', key: 'house', isWeak: true });
@@ -106,10 +108,13 @@ export const knownWords: ReadonlySet<string> = vocabulary;
 export const usedWords: ReadonlySet<string> = new Set(learnedWords.vocabulary);
 
 const leastTypo = 5;
+/** Names are never what a slip was meant for. */
+const neverMeant: ReadonlySet<string> = new Set([...givenNames, ...learnedWords.people, ...learnedWords.nouns.filter(noun => !learnedWords.vocabulary.includes(noun))]);
 let near: Near | undefined;
 /** The known word that a misspelt one stands for, or undefined. */
 export function mended(word: string): string | undefined {
   if (word.length < leastTypo || vocabulary.has(word)) return undefined;
-  near ??= new Near([...vocabulary].filter(known => known.length >= leastTypo));
+  if (places.has(word)) return undefined;
+  near ??= new Near([...vocabulary].filter(known => known.length >= leastTypo && !neverMeant.has(known)));
   return near.find(word);
 }

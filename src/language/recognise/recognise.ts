@@ -66,6 +66,7 @@ const rawOf = (text: string, tokens: readonly Token[], m: Mention): string => te
 export function recognise(text: string): Recognised {
   const tokens = lex(text);
   const words = tokens.map(token => (token.kind === 'number' ? '' : token.kind === 'sign' ? token.text : (mended(token.text) ?? token.text)));
+  const plain = tokens.map(token => (token.kind === 'number' ? '' : token.text));
   const phrases = phrasesOf(tokens, words);
   const mentions: Mention[] = [];
   let at = 0;
@@ -74,18 +75,18 @@ export function recognise(text: string): Recognised {
     const options: (Mention | undefined)[] = [withoutAt(words, tokens, at), clockAt(tokens, words, at), rateAt(words, at, mentions.at(-1)), amountAt(tokens, phrases, at)];
     if (token.kind === 'word' || token.kind === 'sign') {
       const name = nameAt(phrases, tokens, words, at);
-      const place = token.kind === 'word' && (!name || name.cls === 'thing?' || name.kind === 'noun') ? placeAt(words, tokens, at) : undefined;
+      const place = token.kind === 'word' && (!name || name.cls === 'thing?' || name.kind === 'noun') ? placeAt(plain, tokens, at) : undefined;
       options.push(name, place);
     }
     let best: Mention | undefined;
     for (const option of options) if (option && (!best || option.to > best.to)) best = option;
     if (!best) {
       const word = words[at]!;
-      if (isNoun(token, word)) {
+      if (isNoun(token, plain[at]!)) {
         // Unknown words side by side are one name: "telescope mount".
         let to = at + 1;
-        while (to < tokens.length && to - at < 3 && isNoun(tokens[to]!, words[to]!) && !tokens[to]!.isNewLine) to++;
-        const name = words.slice(at, to).join(' ');
+        while (to < tokens.length && to - at < 3 && isNoun(tokens[to]!, plain[to]!) && !tokens[to]!.isNewLine) to++;
+        const name = plain.slice(at, to).join(' ');
         best = make('noun', name, at, to, { cls: token.isCapital ? 'Noun' : 'noun', text: name, fine: fineCluster(words[to - 1]!), coarse: coarseCluster(words[to - 1]!) });
       } else {
         const isSign = token.kind === 'sign';
@@ -126,6 +127,8 @@ function joined(mentions: readonly Mention[], tokens: readonly Token[]): readonl
       if (m.kind === 'number' && isTime(mentions[i - 1]) && mentions[i - 1]!.unit === 'h' && m.told < 60 && m.told >= 5 && tokens[m.from]!.isGlued)
         variants.push({ why: 'joined', value: mentions[i - 1]!.value + m.told / 60 });
       // "4 goes of 5 minutes", "twice a day for 10 min": as often as told.
+      // "2.1 kWh a week": of a day.
+      if ((m.dimension === 'energy' || m.dimension === 'charge') && mentions.slice(i + 1, i + 3).some(o => o.kind === 'rate' && o.key === 'week')) variants.push({ why: 'joined', value: m.value / 7 });
       const times = timesNear(mentions, i);
       if (isTime(m) && m.value < 24) for (const count of times) variants.push({ why: 'times', value: m.value * count, count });
       const rate = rateOf(mentions, i);
@@ -145,7 +148,7 @@ function spansTo(mentions: readonly Mention[], at: number): number[] {
   if (!isHour(m)) return [];
   let sep = -1;
   for (let i = at - 1; i >= Math.max(0, at - 2); i--) if (untilWords.test(mentions[i]!.text)) sep = i;
-  if (sep < 0) return [];
+  if (sep < 0) return m.kind === 'clock' ? spansFromClock(mentions, at) : [];
   let low: Mention | undefined;
   for (let i = sep - 1; i >= Math.max(0, sep - 4); i--)
     if (isHour(mentions[i])) {
@@ -159,6 +162,20 @@ function spansTo(mentions: readonly Mention[], at: number): number[] {
     if (value > 0 && value <= 20) out.add(Math.round(value * 100) / 100);
   }
   return [...out];
+}
+
+/** Hours from the clock time told before to this one: "it's 10pm now, the party goes till 2am". */
+function spansFromClock(mentions: readonly Mention[], at: number): number[] {
+  const m = mentions[at]!;
+  if (m.cls !== 'clock') return [];
+  for (let i = at - 1; i >= 0; i--) {
+    const low = mentions[i]!;
+    if (low.kind === 'clock' && low.cls === 'clock' && Number.isFinite(low.value)) {
+      const value = (m.value - low.value + 24) % 24;
+      return value > 0 ? [Math.round(value * 100) / 100] : [];
+    }
+  }
+  return [];
 }
 
 const timesWords: Readonly<Record<string, number>> = { twice: 2, thrice: 3 };

@@ -4,7 +4,7 @@ import { Lexicon } from './lexicon.ts';
 /** Spellings that reading takes beside those of the table of units. */
 const more: readonly (readonly [symbol: string, spellings: readonly string[]])[] = [
   ['A', ['amp s', 'ampere s', 'aamps']],
-  ['Ah', ['amp hour s', 'ampere hour', 'ampere hours', 'amperehour', 'amps an hour', 'amper hours', 'amper hour', 'aamp hours']],
+  ['Ah', ['a / h', 'a / hr', 'a / hrs', 'amp / hour', 'amps / hour', 'amp / hours', 'amp hour s', 'ampere hour', 'ampere hours', 'amperehour', 'amps an hour', 'amper hours', 'amper hour', 'aamp hours']],
   ['W', ['watts peak', 'watter']],
   ['h', ['hour s', 'hrz', 'ours', 'hourse']],
   ['mm²', ['mm2', 'square', 'squares', 'sq', 'mm 2']],

@@ -32,7 +32,7 @@ const fits = (rows: unknown, key: string, value: unknown): Row[] =>
   Array.isArray(rows) ? (rows as Row[]).filter(r => (typeof r[key] === 'number' ? near(value as number, r[key]) : r[key] !== undefined && loose(r[key]) === loose(value))) : [];
 
 /** Whether a candidate says something that the label says too. */
-function isTold(mentions: readonly Mention[], at: number, c: Candidate, states: Row): boolean {
+function isTold(mentions: readonly Mention[], at: number, c: Candidate, states: Row, spokenOf?: string): boolean {
   const m = mentions[at]!;
   const row = slot.slots[c.slot]!;
   const name = row.name;
@@ -63,6 +63,13 @@ function isTold(mentions: readonly Mention[], at: number, c: Candidate, states: 
     case slot.alternatorFixed:
       return states.alternator !== undefined && (c.slot === slot.alternatorSmart) === (states.alternator === 'smart');
     case slot.claim:
+    case slot.claimAh:
+    case slot.claimDays:
+    case slot.claimHours:
+    case slot.claimWatts:
+    case slot.claimAmps:
+    case slot.claimPercent:
+    case slot.claimArea:
       return Array.isArray(states.claims) && (states.claims as Row[]).some(k => (near(m.told, k.value) || m.variants.some(v => near(m.told === 0 ? v.value : v.value / (m.value / m.told), k.value))) && (c.owner === -4 ? alike('i', k.who) : alike(whoOf(mentions[c.owner]), k.who)));
     case slot.loadAverage:
       return fits(states.loads, 'isAverage', true).length > 0;
@@ -86,7 +93,7 @@ function isTold(mentions: readonly Mention[], at: number, c: Candidate, states: 
       const named = owner.kind === 'thing' || owner.kind === 'noun' || owner.kind === 'inverter' || owner.kind === 'charger' ? owner.text : 'load';
       return found.some(r => alike(named, r.name));
     }
-    if (list === 'loads' && c.owner === self) return found.some(r => r.name === undefined || alike('load', r.name));
+    if (list === 'loads' && c.owner === self) return found.some(r => r.name === undefined || alike(spokenOf ?? 'load', r.name));
     if (list === 'chargers' && c.owner === self) return found.some(r => r.kind === 'mains' || r.kind === undefined);
     const variant = c.variant >= 0 ? m.variants[c.variant] : undefined;
     if (variant?.why === 'product') return found.some(r => r.count === variant.count);
@@ -119,14 +126,14 @@ const most = 6;
 const intentOnly = ['term', 'choice', 'corrects', 'owner', 'days'];
 
 /** The ways to decide a message that come nearest to its label; several where they come equally near. */
-export function derivationsOf(mentions: readonly Mention[], states: Row, fixed: ReadonlySet<number> = new Set()): Derivation[] {
-  let beam: { state: State; steps: Step[]; cost: number }[] = [{ state: State.empty(mentions), steps: [], cost: 0 }];
+export function derivationsOf(mentions: readonly Mention[], states: Row, fixed: ReadonlySet<number> = new Set(), spokenOf?: string): Derivation[] {
+  let beam: { state: State; steps: Step[]; cost: number }[] = [{ state: State.empty(mentions, spokenOf !== undefined), steps: [], cost: 0 }];
   for (const at of turnsOf(mentions)) {
     if (fixed.has(at)) continue;
     const next: typeof beam = [];
     for (const item of beam) {
       const candidates = candidatesOf(item.state, at);
-      const told = candidates.filter(c => c.slot !== slot.none && isTold(mentions, at, c, states));
+      const told = candidates.filter(c => c.slot !== slot.none && isTold(mentions, at, c, states, spokenOf));
       const options = [candidates[0]!, ...told];
       for (const c of options) {
         const far = c.owner >= 0 ? Math.abs(c.owner - at) * 0.05 : 0;
@@ -141,7 +148,7 @@ export function derivationsOf(mentions: readonly Mention[], states: Row, fixed: 
   // The supply of a load is decided apart.
   if (Array.isArray(want.loads)) want.loads = (want.loads as Row[]).map(({ supply: _supply, ...rest }) => rest);
   const judged = beam.map(item => {
-    const got = assemble(item.state);
+    const got = assemble(item.state, undefined, spokenOf);
     const { missing, extra } = compare(got, want);
     return { steps: item.steps, errors: missing.length + extra.length, missing, extra, cost: item.cost };
   });

@@ -29,7 +29,8 @@ export function afterLine(context: TalkContext, intent: string, stated: Stated, 
   if (idle.has(intent)) return context;
   const hasRig = context.hasRig || intent === 'rig';
   if (intent === 'unclear' && keys.length === 0) return context;
-  return { lastIntent: intent, lastKeys: keys, hasRig, asked: [], lastFrom: from } as TalkContext & { lastFrom?: string };
+  const loads = (stated.loads ?? []).flatMap(load => (typeof load.name === 'string' ? [load.name] : []));
+  return { lastIntent: intent, lastKeys: keys, hasRig, asked: [], things: loads.length > 0 ? loads : context.things, lastFrom: from } as TalkContext & { lastFrom?: string };
 }
 
 /** What the bot's own line leaves: what it asked for, as the kinds it names. */
@@ -37,7 +38,8 @@ export function heardFromBot(text: string, context: TalkContext, read: LineReade
   const { mentions } = recognise(text);
   const isQuestion = text.includes('?');
   const asked = isQuestion ? ['?', ...kindsOf(mentions)] : [];
-  return { asked, lastIntent: context.lastIntent ?? read(text, {}).intent };
+  const named = mentions.filter(m => m.kind === 'thing').map(m => m.text);
+  return { asked, ...(named.length > 0 && isQuestion ? { things: [...(context.things ?? []).filter(t => !named.includes(t)), ...named.slice(0, 2).reverse()] } : {}), lastIntent: context.lastIntent ?? read(text, {}).intent };
 }
 
 /** The kinds of gear and amounts named. */

@@ -96,6 +96,8 @@ export function withTalk(words: readonly Wording[], model: Model): Wording[] {
   return words.map(w => {
     let context = contexts.get(w.group);
     if (!context) contexts.set(w.group, (context = contextOf(w.group, model)));
+    // What a figure alone may be of comes from the talk: the label is held against the message anew.
+    if (context.things?.length) return wordingsOf([{ ...w.group, wordings: [w.text] }], () => context!).map(x => ({ ...x, groupIndex: w.groupIndex, group: w.group }))[0]!;
     return { ...w, context, frame: frameOf(w.frame.mentions, context) };
   });
 }
