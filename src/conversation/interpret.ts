@@ -1,0 +1,132 @@
+import { intentNames } from '#answer/answer.ts';
+import { intentNamed } from '#intents';
+import type { Intent, Setting } from '#intents/intent.ts';
+import { hasCapacity } from '#intents/needs.ts';
+import { factsOf } from '#intents/facts.ts';
+import type { Claim, Facts, Stated } from '#rig/rig.ts';
+import { type Missing, missingOf } from './ask-back.ts';
+import type { Heard } from './hear.ts';
+import { isSetup, type Lean, leanOf, lentBy } from './lean.ts';
+import type { Frame, Memory } from './memory.ts';
+import type { Message } from './message.ts';
+import { fill, ownKey, personKey, resolved, rigFor } from './recall.ts';
+import { type Options, settingOf } from './setting.ts';
+import { turned } from './turn.ts';
+import { type Two, twoReadings } from './two-readings.ts';
+import { hoursUntil } from './until.ts';
+
+/** What a question took from somebody else's. */
+export interface Lent {
+  readonly who: string;
+  readonly facts: Stated;
+}
+
+/** A message held against what is remembered: everything after goes by this one value. */
+export interface Interpreted {
+  /** The question. */
+  readonly intent: Intent;
+  /** What the message states, literally. */
+  readonly heard: Heard;
+  /** All that the question goes by, wherever it came from. */
+  readonly facts: Stated;
+  /** The same ready for the engine; absent where something is missing. */
+  readonly ready?: Facts;
+  readonly missing: readonly Missing[];
+  readonly setting: Setting;
+  /** The question that it leans on. */
+  readonly frame?: Frame;
+  readonly lent?: Lent;
+  /** Two readings that answer differently, of which neither is sure enough. */
+  readonly two?: Two;
+  /** Codes of hazards seen in the message or in what memory adds. */
+  readonly hazards: readonly string[];
+}
+
+const isIntent = (name: string): name is Intent['name'] => (intentNames as readonly string[]).includes(name);
+
+/** Where a person's clock is, by the place known. */
+const longitudeIn = (memory: Memory, message: Message, facts: Stated): number | undefined =>
+  facts.longitudeDeg ?? memory.rigs[ownKey(message.from, message.kind)]?.longitudeDeg ?? memory.rigs['']?.longitudeDeg;
+
+/** "Until 7am" as hours from the message. */
+function timed(facts: Stated, memory: Memory, message: Message): Stated {
+  if (facts.until === undefined || facts.durationH !== undefined) return facts;
+  const durationH = hoursUntil(facts.until, message.at, longitudeIn(memory, message, facts));
+  return durationH === undefined ? facts : { ...facts, durationH };
+}
+
+/** The claims that an argument is about: those told now, beside those of others that were told before. */
+function claimsFor(intent: Intent, { claims: told }: Heard, { claims: kept }: Memory, from: string): Claim[] {
+  const now = told.map(claim => ({ ...claim, who: isSpeaker(claim.who) ? from : claim.who }));
+  if (intent.name !== 'settle' || now.length > 1) return now;
+  const unit = now[0]?.unit;
+  const isOther = (claim: Claim): boolean =>
+    now.every(one => one.who !== claim.who) && (unit === undefined || unit === '' || claim.unit === unit);
+  return [...kept.filter(isOther), ...now];
+}
+
+const speakers: ReadonlySet<string> = new Set(['i', 'me', 'we', 'us']);
+export const isSpeaker = (who: string): boolean => speakers.has(who);
+
+/** "Will it?" asked before is asked by what turns it too. */
+const asked = (heard: Heard, { frame, extent }: Lean): Heard =>
+  frame?.isCheck && extent === 'all' && !['ask-how-long', 'ask-how-much', 'ask-what-size'].some(cue => heard.cues.has(cue as never))
+    ? { ...heard, cues: new Set([...heard.cues, 'ask-can-it']) }
+    : heard;
+
+const pick = (facts: Stated, keys: readonly (keyof Stated)[]): Stated =>
+  Object.fromEntries(keys.flatMap(key => (facts[key] === undefined ? [] : [[key, facts[key]]]))) as Stated;
+
+const isSame = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
+
+/** What of the facts is somebody else's, as it was. */
+function lentTo(facts: Stated, told: Stated, lean: Lean, { from }: Message): Lent | undefined {
+  const { frame } = lean;
+  if (!frame || frame.from === personKey(from) || lean.extent === 'none') return undefined;
+  const keys = (Object.keys(facts) as (keyof Stated)[]).filter(
+    key => told[key] === undefined && frame.facts[key] !== undefined && isSame(facts[key], frame.facts[key]),
+  );
+  return keys.length > 0 ? { who: frame.from, facts: pick(facts, keys) } : undefined;
+}
+
+/** Holds a message against memory, once: the question, its facts and whose they are, and what is missing. */
+export function interpret(memory: Memory, message: Message, heard: Heard, options: Options = {}): Interpreted {
+  const two = heard.issues.length > 0 ? undefined : twoReadings(heard);
+  const intent = intentNamed(two || !isIntent(heard.intent) ? 'unclear' : heard.intent);
+  const from = personKey(message.from);
+  const rig = rigFor(memory, heard, message.from, message.kind);
+  const lean = leanOf(memory, message, heard, intent);
+  const lent = lentBy(lean, heard.owner);
+  const told = timed(resolved(heard.facts, rig?.rig), memory, message);
+  const isTurn = lean.extent === 'all' && lean.frame !== undefined && lent !== undefined;
+  const base = isTurn ? turned(lean.frame!, lent, { ...heard, facts: told }) : told;
+  // Its own use and battery are all the gear there is: a rig or a talk adds where and when, and no more.
+  const own = rig && (isSetup(told) && !isTurn ? lentBy({ frame: { facts: rig.rig } as Frame, extent: 'circumstances' }, undefined) : rig.rig);
+  const isOfRig = heard.owner !== undefined || heard.cues.has('rig');
+  const sources = isOfRig ? [own, lent, memory.passing] : [memory.passing, isTurn ? undefined : lent, own];
+  const filled = fill(base, intent.takes, sources);
+  const facts = pick(filled.facts, intent.takes);
+  const parsed = intent.needs.safeParse(facts);
+  const claims = claimsFor(intent, heard, memory, from);
+  const ofRig = rig && rig.key !== '' && rig.key !== ownKey(message.from, message.kind) ? rig.key : undefined;
+  const lentNow = lentTo(facts, told, lean, message);
+  const isLentBank = lentNow?.facts.batteries !== undefined && hasCapacity(factsOf(lentNow.facts));
+  const setting = settingOf(memory, message, asked(heard, lean), options, {
+    recalled: filled.recalled,
+    owner: isLentBank ? lentNow.who : ofRig,
+    claims,
+  });
+  return {
+    intent,
+    heard,
+    facts,
+    ready: parsed.success ? parsed.data : undefined,
+    missing: missingOf(parsed),
+    setting,
+    frame: lean.frame,
+    lent: lentNow,
+    two,
+    // A place for what `#language/hazards` sees; nothing looks yet.
+    hazards: [],
+  };
+}
