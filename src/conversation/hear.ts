@@ -2,7 +2,7 @@ import { read } from '#language/reading.ts';
 import { isOtherScript } from '#language/script.ts';
 import type { Issue } from '#language/issue.ts';
 import type { ParsedMessage } from '#language/reading.ts';
-import { spokenOf } from '#language/spoken.ts';
+import { relatives, spokenOf } from '#language/spoken.ts';
 import { afterLine, contextFor, heardFromBot, type LineReader, type Talk } from '#language/talk.ts';
 import type { TalkContext } from '#language/decide/features.ts';
 import { isSameName } from '#rig/merge.ts';
@@ -20,7 +20,7 @@ function talkOf({ talk, rigs }: Memory): Talk {
 /** What a message of this chat is read in. */
 export function contextOf(memory: Memory, { from, onto }: Message): TalkContext {
   const people = [...Object.keys(memory.rigs), ...memory.frames.map(frame => frame.from)];
-  const told = new Set(people.filter(name => name !== ''));
+  const told = new Set([...relatives, ...people.filter(name => name !== '')]);
   const talk = contextFor(talkOf(memory), personKey(from));
   if (!onto) return { ...talk, people: [...told] };
   const lastKeys = Object.keys(onto.facts);
@@ -60,7 +60,7 @@ export interface Heard extends ParsedMessage {
   readonly issues: readonly Issue[];
 }
 
-/** A list where a thing told in two pieces is one: "the fridge … the fridge draws 2 A". */
+/** What of a reading can be meant, with what it speaks of. */
 function heard(parsed: ParsedMessage): Heard {
   const { facts, issues } = sound(parsed.facts);
   const { tokens, mentions } = parsed.recognised;
@@ -69,13 +69,29 @@ function heard(parsed: ParsedMessage): Heard {
   return { ...parsed, facts, cues, issues: [...issues, ...foreign] };
 }
 
+/** Longer messages are cut: no chat sends any. */
+const mostCharacters = 4096;
+
+/** What a command by itself asks for. */
+const commands: Readonly<Record<string, string>> = {
+  help: 'help',
+  start: 'help',
+  power: 'help',
+  privacy: 'privacy',
+  forget: 'forget',
+  learn: 'learn',
+  rig: 'rig',
+};
+
 /** Reads a message in the talk of its chat. */
 export function hear(memory: Memory, message: Message): Heard {
-  const { text } = message;
+  const text = message.text.slice(0, mostCharacters);
   const told = heard(read(text, contextOf(memory, message)));
+  const command = text.startsWith('/') ? text.trim().slice(1).toLowerCase() : '';
+  if (Object.hasOwn(commands, command)) return { ...told, intent: commands[command]!, probability: 1, options: [] };
   const picked = memory.choice?.options.find(option => isSameName(option.say, text.trim()));
   if (!picked) return told;
   // One of two readings was chosen: that is what the message before says.
   const { intent, facts } = picked;
-  return { ...told, intent, facts, issues: [], probability: 1, margin: 20, second: undefined };
+  return { ...told, intent, facts, issues: [], probability: 1, margin: 20, second: undefined, options: [] };
 }

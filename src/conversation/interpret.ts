@@ -9,10 +9,11 @@ import type { Heard } from './hear.ts';
 import { isSetup, type Lean, leanOf, lentBy } from './lean.ts';
 import type { Frame, Memory } from './memory.ts';
 import type { Message } from './message.ts';
+import { holds } from '#rig/correct.ts';
 import { fill, ownKey, personKey, resolved, rigFor } from './recall.ts';
 import { type Options, settingOf } from './setting.ts';
 import { turned } from './turn.ts';
-import { type Two, twoReadings } from './two-readings.ts';
+import { factsIn, readingsOf, type Two, twoReadings } from './two-readings.ts';
 import { hoursUntil } from './until.ts';
 
 /** What a question took from somebody else's. */
@@ -89,9 +90,42 @@ function lentTo(facts: Stated, told: Stated, lean: Lean, { from }: Message): Len
   return keys.length > 0 ? { who: frame.from, facts: pick(facts, keys) } : undefined;
 }
 
+/** A message that puts right or takes out what the question before has is about that question, whatever its words look like. */
+function ofFrame(memory: Memory, message: Message, heard: Heard): Heard {
+  const frame = memory.frames.findLast(one => one.from === personKey(message.from)) ?? memory.frames.at(-1);
+  const { intent, corrects, removed } = heard;
+  if (!frame || !['none', 'unclear', 'rig'].includes(intent)) return heard;
+  const isSlip = corrects?.from !== undefined && holds(frame.facts, corrects.from);
+  const isGone = removed.some(name => frame.facts.loads?.some(load => load.name.includes(name) || name.includes(load.name)));
+  const hasRig = rigFor(memory, heard, message.from, message.kind) !== undefined;
+  const isOfFrame = (isSlip || isGone) && !(intent === 'rig' && hasRig);
+  return isOfFrame ? { ...heard, intent: frame.intent, options: [] } : heard;
+}
+
+/** Less likely than this another question is not taken, though it could be answered. */
+const leastLikely = 0.08;
+/** Questions that ask for nothing, so that they could always be answered. */
+const undemanding: ReadonlySet<string> = new Set(['none', 'unclear', 'help', 'privacy', 'forget', 'learn', 'term', 'emergency', 'fault', 'settle', 'convert']);
+
 /** Holds a message against memory, once: the question, its facts and whose they are, and what is missing. */
-export function interpret(memory: Memory, message: Message, heard: Heard, options: Options = {}): Interpreted {
+export function interpret(memory: Memory, message: Message, told: Heard, options: Options = {}): Interpreted {
+  const heard = ofFrame(memory, message, told);
   const two = heard.issues.length > 0 ? undefined : twoReadings(heard);
+  const first = taken(memory, message, heard, two, options);
+  if (first.ready || two || heard.issues.length > 0) return first;
+  // What can't be answered may have been another question, that can.
+  for (const { intent, stated, probability } of readingsOf(heard)) {
+    if (intent === heard.intent || probability < leastLikely || undemanding.has(intent)) continue;
+    const facts = factsIn(stated);
+    if (intent === 'rig' && Object.keys(facts).length === 0) continue;
+    const other = taken(memory, message, { ...heard, intent, facts }, undefined, options);
+    if (other.ready) return other;
+  }
+  return first;
+}
+
+/** A message taken for one question. */
+function taken(memory: Memory, message: Message, heard: Heard, two: Two | undefined, options: Options): Interpreted {
   const intent = intentNamed(two || !isIntent(heard.intent) ? 'unclear' : heard.intent);
   const from = personKey(message.from);
   const rig = rigFor(memory, heard, message.from, message.kind);
@@ -119,7 +153,7 @@ export function interpret(memory: Memory, message: Message, heard: Heard, option
   return {
     intent,
     heard,
-    facts,
+    facts: two ? { ...filled.facts, ...two.shared } : filled.facts,
     ready: parsed.success ? parsed.data : undefined,
     missing: missingOf(parsed),
     setting,

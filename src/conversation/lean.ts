@@ -45,7 +45,9 @@ function frameFor({ frames }: Memory, { onto, from }: Message, intent: string): 
   if (!own || !last || own === last) return own ?? last;
   // What waits for an answer takes it from anybody; and who speaks of the chat's question means that.
   const isOpen = last.asked !== undefined && isPair(last.intent, intent);
-  return isOpen || (!isPair(own.intent, intent) && isPair(last.intent, intent)) ? last : own;
+  // Somebody else has told what one's own question waited for.
+  const isGoneOn = own.asked !== undefined && last.onto === own.at;
+  return isOpen || isGoneOn || (!isPair(own.intent, intent) && isPair(last.intent, intent)) ? last : own;
 }
 
 /** How far a message leans on the talk. */
@@ -67,7 +69,8 @@ export function leanOf(memory: Memory, message: Message, heard: Heard, intent: I
   if (intent.name === 'settle') return { frame, extent: 'all' };
   const isSame = isPair(frame.intent, intent.name);
   if (isTold && !isTurn && isWhole(intent, facts) && !isOwn && frame.asked === undefined) return { extent: 'none' };
-  if (isSame) return { frame, extent: 'all' };
+  // What only got a question back is all still meant.
+  if (isSame || (frame.asked !== undefined && isOwn)) return { frame, extent: 'all' };
   // "What size would we need instead": for as long as before.
   const isInstead = !isTold && intentNamed(intent.name).takes.includes('durationH') && cues.has('ask-what-size');
   return { frame, extent: isInstead ? 'all' : 'gear' };

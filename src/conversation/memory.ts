@@ -21,6 +21,8 @@ export const frameSchema = z.strictObject({
   /** Who asked, in small letters. */
   from: z.string().max(60),
   at: z.number(),
+  /** Time of the question that it turned. */
+  onto: z.number().optional(),
   /** What was to be converted, so that "and at 24 V" can change it. */
   conversion: z
     .strictObject({

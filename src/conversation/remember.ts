@@ -43,7 +43,8 @@ export function remember(memory: Memory, message: Message, read: Interpreted, do
   // "It's minus 5 here this morning": no question, and the next one is asked in that cold.
   if (intent.name === 'rig' || intent.name === 'unclear')
     next = { ...next, passing: sound(factsSchema, passingOf(next.passing, heard.facts)), passingAt: at };
-  if (!passingBy.has(intent.name)) next = { ...next, frames: framed(next.frames, frameOf(message, read, done)) };
+  const isOpen = two !== undefined || (intent.name === 'unclear' && Object.keys(heard.facts).length > 0);
+  if (isOpen || !passingBy.has(intent.name)) next = { ...next, frames: framed(next.frames, frameOf(message, read, done)) };
   return strip(next);
 }
 
@@ -61,16 +62,17 @@ const framesOfOne = 2;
 const sound = <T>(schema: { safeParse(value: unknown): { success: boolean } }, value: T): T | undefined =>
   schema.safeParse(value).success ? value : undefined;
 
-const frameOf = (message: Message, { intent, facts, heard, setting, missing }: Interpreted, done: Done): Frame => ({
-  intent: intent.name,
+const frameOf = (message: Message, { intent, facts, heard, setting, missing, two, frame }: Interpreted, done: Done): Frame => ({
+  intent: two?.options[0].intent ?? intent.name,
   facts,
   claims: setting.claims.slice(-claimsKept).map(claim => ({ ...claim })),
   owner: setting.owner,
   from: personKey(message.from),
   at: message.at.getTime(),
+  onto: frame?.at,
   conversion: heard.conversion && { ...heard.conversion },
   isCheck: setting.parsed.cues.has('ask-can-it') ? true : undefined,
-  asked: done.isBack ? missing.slice(0, 10).map(({ ask }) => ask) : undefined,
+  asked: done.isBack || intent.name === 'unclear' ? missing.slice(0, 10).map(({ ask }) => ask) : undefined,
 });
 
 function keepClaims({ claims: old, frames }: Memory, { heard }: Interpreted, from: string): Claim[] {

@@ -104,7 +104,8 @@ function wordsOf(facts: Stated, other: Stated): string {
   return parts.slice(0, 2).join(', ').slice(0, 60);
 }
 
-const shape = ({ claims: _c, removed: _r, corrects: _s, owner: _o, term: _t, choice: _ch, ...facts }: Reading['stated']): Stated =>
+/** The facts of a reading that can stand. */
+export const factsIn = ({ claims: _c, removed: _r, corrects: _s, owner: _o, term: _t, choice: _ch, ...facts }: Reading['stated']): Stated =>
   sound(facts as Stated).facts;
 
 /** Of an unsure message the two likeliest readings that answer differently, where they can be told apart in words. */
@@ -112,7 +113,7 @@ export function twoReadings(heard: Heard): Two | undefined {
   const [first, second] = readingsOf(heard);
   if (!first || !second || first.probability >= leastSure) return undefined;
   if (plain.has(first.intent) || plain.has(second.intent)) return undefined;
-  const [mine, other] = [shape(first.stated), shape(second.stated)];
+  const [mine, other] = [factsIn(first.stated), factsIn(second.stated)];
   const isOtherQuestion = first.intent !== second.intent;
   const says = isOtherQuestion
     ? [intentNamed(first.intent).title, intentNamed(second.intent).title]

@@ -52,3 +52,6 @@ export function spokenOf(mentions: readonly Mention[]): Cue[] {
     return cues.filter(cue => cue !== undefined);
   });
 }
+
+/** Relatives whose gear is spoken of as anybody's: "dad's rig". */
+export const relatives: readonly string[] = ['dad', 'mum', 'mom', 'nan', 'pop', 'grandad', 'grandma', 'hubby', 'missus'];
