@@ -1,7 +1,6 @@
 import type { Facts } from '#rig/rig.ts';
 import type { Intent } from '../intent.ts';
 import { needBattery, needs } from '../needs.ts';
-import { hasUse } from '../use.ts';
 import { answerBatteryBank } from './answer.ts';
 import { type BankFacts, computeBatteryBank } from './compute.ts';
 

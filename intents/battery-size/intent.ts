@@ -1,7 +1,6 @@
 import type { Facts } from '#rig/rig.ts';
 import type { Intent } from '../intent.ts';
-import { hasCapacity, needLoads, needs } from '../needs.ts';
-import { hasUse } from '../use.ts';
+import { needLoads, needs } from '../needs.ts';
 import { answerBatterySize } from './answer.ts';
 import { computeBatterySize } from './compute.ts';
 

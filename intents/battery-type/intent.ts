@@ -1,7 +1,6 @@
 import type { Facts } from '#rig/rig.ts';
 import type { Intent } from '../intent.ts';
 import { needs } from '../needs.ts';
-import { hasUse } from '../use.ts';
 import { answerBatteryType } from './answer.ts';
 import { computeBatteryType } from './compute.ts';
 

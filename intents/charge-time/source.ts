@@ -34,9 +34,7 @@ export function chargeSourceOf(facts: Facts, setting: Pick<Setting, 'recalled' |
   if (isSolarMeant) return { kind: 'solar' };
   const generator = chargers.find(c => c.kind === 'generator');
   const others = chargers.filter(c => c.kind !== 'generator');
-  const meant = spokenOf.flatMap(([cue, kind]) =>
-    cues.has(cue) ? others.filter(c => c.kind === kind) : [],
-  );
+  const meant = spokenOf.flatMap(([cue, kind]) => (cues.has(cue) ? others.filter(c => c.kind === kind) : []));
   const charger = meant[0] ?? others[0];
   const isOnGenerator = generator !== undefined && (charger === undefined || charger.kind === 'mains');
   const isGeneratorMeant = isChargerSaid || !!cues.has('generator');

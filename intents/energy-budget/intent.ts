@@ -1,7 +1,6 @@
 import type { Facts } from '#rig/rig.ts';
 import type { Intent } from '../intent.ts';
-import { hasCapacity, needLoads, needs } from '../needs.ts';
-import { areTimed, hasUse } from '../use.ts';
+import { needLoads, needs } from '../needs.ts';
 import { answerEnergyBudget } from './answer.ts';
 import { computeEnergyBudget } from './compute.ts';
 

@@ -32,10 +32,7 @@ export interface FuseSize extends Explored<FuseKey> {
 }
 
 /** The fuse (A) for what hangs on it, never above what its cable carries. */
-export function computeFuseSize(
-  facts: Facts,
-  setting: Pick<Setting, 'recalled' | 'mainsV'>,
-): FuseSize {
+export function computeFuseSize(facts: Facts, setting: Pick<Setting, 'recalled' | 'mainsV'>): FuseSize {
   const kind = circuitKindOf(facts, setting.recalled);
   const conductor = conductorOf(facts.cable);
   const mostA = conductor && largestFuseOn(conductor.areaMm2)?.ratingA;

@@ -1,6 +1,6 @@
 import type { Facts } from '#rig/rig.ts';
 import type { Intent } from '../intent.ts';
-import { hasCapacity, type Need, needs } from '../needs.ts';
+import { type Need, needs } from '../needs.ts';
 import { answerInverterCheck } from './answer.ts';
 import { computeInverterCheck } from './compute.ts';
 

@@ -1,7 +1,6 @@
 import type { Facts } from '#rig/rig.ts';
 import type { Intent } from '../intent.ts';
-import { hasCapacity, needBattery, needLoads, needs } from '../needs.ts';
-import { hasUse } from '../use.ts';
+import { needBattery, needLoads, needs } from '../needs.ts';
 import { answerRunTime } from './answer.ts';
 import { compareRigs } from './compare.ts';
 import { computeRunTime, type RunTimeFacts } from './compute.ts';

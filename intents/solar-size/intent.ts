@@ -1,8 +1,7 @@
 import type { Facts } from '#rig/rig.ts';
 import type { Intent } from '../intent.ts';
-import { hasCapacity, needLoads, needs } from '../needs.ts';
+import { needLoads, needs } from '../needs.ts';
 import { sunFacts } from '../sun.ts';
-import { hasUse } from '../use.ts';
 import { answerSolarSize } from './answer.ts';
 import { computeSolarSize, type SolarSizeFacts } from './compute.ts';
 

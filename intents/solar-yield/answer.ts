@@ -50,7 +50,8 @@ export function answerSolarYield(facts: SolarYieldFacts, result: SolarYield, set
   const { figures, sun } = result;
   const { parsed } = setting;
   const hasUse = figures.dailyUse.value > 0;
-  const isAsked = hasUse && (parsed.cues.has('ask-can-it') || !!parsed.facts.loads || !!parsed.facts.dailyUseAh);
+  const isAsked =
+    hasUse && (parsed.cues.has('ask-can-it') || !!parsed.facts.loads || !!parsed.facts.dailyUseAh);
   const verdict = isAsked ? enough(figures.surplus, 0) : null;
   const lines = [
     ...(verdict ? [balance(result, verdict)] : []),

@@ -2,7 +2,6 @@ import type { Facts } from '#rig/rig.ts';
 import type { Intent } from '../intent.ts';
 import { type Need, needs } from '../needs.ts';
 import { sunFacts } from '../sun.ts';
-import { hasUse } from '../use.ts';
 import { answerSolarYield } from './answer.ts';
 import { computeSolarYield, type SolarYieldFacts } from './compute.ts';
 

@@ -1,7 +1,6 @@
 import type { Facts } from '#rig/rig.ts';
 import type { Intent } from '../intent.ts';
 import { needLoads, needs } from '../needs.ts';
-import { hasUse } from '../use.ts';
 import { answerStarterReserve } from './answer.ts';
 import { computeStarterReserve } from './compute.ts';
 

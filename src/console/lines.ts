@@ -71,7 +71,14 @@ export function readLine(line: string, now: () => Date): Message {
   }
   const { chat, from, text, at } = result.data;
   // As in a group where everything is addressed to the bot.
-  return { chat, from: from.slice(0, 60), text, at: at === undefined ? now() : new Date(at), kind: 'group', ...(from === 'bot' && { isBot: true }) };
+  return {
+    chat,
+    from: from.slice(0, 60),
+    text,
+    at: at === undefined ? now() : new Date(at),
+    kind: 'group',
+    ...(from === 'bot' && { isBot: true }),
+  };
 }
 
 /** One JSON object out for each line in, in the same order; a fault in one line is its answer, and the run goes on. */

@@ -1,12 +1,12 @@
 import type { Answer, Understood } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
+import { sentence } from '#answer/say.ts';
 import { english } from '#answer/speech.ts';
 import { print } from '#answer/text.ts';
-import { sentence } from '#answer/say.ts';
 import { cautions as cautionSentences } from '#answer/words/en.ts';
 import { describeRig } from '#intents/describe.ts';
-import type { Rig } from '#rig/rig.ts';
 import type { ParsedMessage } from '#language/reading.ts';
+import type { Rig } from '#rig/rig.ts';
 import type { Heard } from './hear.ts';
 import type { Interpreted, Lent } from './interpret.ts';
 

@@ -22,7 +22,12 @@ export function missingOf(parsed: ReturnType<Intent['needs']['safeParse']>): Mis
 }
 
 /** The one question back: what can't be right first, else what is missing, in the words of the needs. */
-export function askBack(intent: Intent, missing: readonly Missing[], issues: readonly Issue[], words: Speech): Reply {
+export function askBack(
+  intent: Intent,
+  missing: readonly Missing[],
+  issues: readonly Issue[],
+  words: Speech,
+): Reply {
   const [wrong] = issues;
   if (wrong) return { headline: issueSentence(wrong, words) };
   const needs = listIn(

@@ -11,10 +11,10 @@ import { type Interpreted, interpret } from './interpret.ts';
 import { hangsOnPlace, noteLocation } from './location.ts';
 import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
+import { personKey } from './recall.ts';
 import { remember } from './remember.ts';
 import { freshened, type Options } from './setting.ts';
 import { questionsOf } from './split.ts';
-import { personKey } from './recall.ts';
 
 export interface Conversed {
   readonly memory: Memory;
@@ -43,7 +43,8 @@ export function converse(kept: Memory, message: Message, options: Options = {}):
 /** A location shared: noted, and a question before that hangs on it is answered again from there. */
 function here(memory: Memory, message: Message, nothing: Heard, options: Options): Conversed {
   const noted = noteLocation(memory, message, nothing);
-  const last = memory.frames.findLast(frame => frame.from === personKey(message.from)) ?? memory.frames.at(-1);
+  const last =
+    memory.frames.findLast(frame => frame.from === personKey(message.from)) ?? memory.frames.at(-1);
   if (!last || !hangsOnPlace(last)) return noted;
   const asked = { ...noted.heard, intent: last.intent, probability: 1, second: undefined };
   const read = interpret(noted.memory, { ...message, onto: last }, asked, options);
@@ -104,7 +105,10 @@ function answer(memory: Memory, message: Message, read: Interpreted): Conversed 
   const isSimpler = isAgain && cues.has('simpler');
   const reply: Reply = isSimpler ? { ...full, assumed: [], lines: full.lines?.slice(0, 1) } : full;
   const isQuiz = full.remember?.lesson?.isQuiz === true;
-  const asked = isBack || intent.name === 'unclear' || isQuiz ? [full.headline, ...(full.lines ?? [])].join('\n') : undefined;
+  const asked =
+    isBack || intent.name === 'unclear' || isQuiz
+      ? [full.headline, ...(full.lines ?? [])].join('\n')
+      : undefined;
   return {
     memory: talk({ reply: full, isBack, asked }),
     answer: toAnswer(reply, {

@@ -1,10 +1,10 @@
-import { read } from '#language/reading.ts';
-import { isOtherScript } from '#language/script.ts';
+import type { TalkContext } from '#language/decide/features.ts';
 import type { Issue } from '#language/issue.ts';
 import type { ParsedMessage } from '#language/reading.ts';
+import { read } from '#language/reading.ts';
+import { isOtherScript } from '#language/script.ts';
 import { relatives, spokenOf } from '#language/spoken.ts';
 import { afterLine, contextFor, heardFromBot, type LineReader, type Talk } from '#language/talk.ts';
-import type { TalkContext } from '#language/decide/features.ts';
 import { isSameName } from '#rig/merge.ts';
 import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
@@ -24,7 +24,13 @@ export function contextOf(memory: Memory, { from, onto }: Message): TalkContext 
   const talk = contextFor(talkOf(memory), personKey(from));
   if (!onto) return { ...talk, people: [...told] };
   const lastKeys = Object.keys(onto.facts);
-  return { ...talk, lastIntent: onto.intent, lastKeys, isOwn: onto.from === personKey(from), people: [...told] };
+  return {
+    ...talk,
+    lastIntent: onto.intent,
+    lastKeys,
+    isOwn: onto.from === personKey(from),
+    people: [...told],
+  };
 }
 
 const readLine: LineReader = (text, context) => {
@@ -41,7 +47,12 @@ const kept = ({ hasRig: _hasRig, ...talk }: Talk, at: Date): Memory['talk'] => (
 });
 
 /** The talk after a person's line and, where the bot asked something back, after that. */
-export function talkAfter(memory: Memory, message: Message, parsed: ParsedMessage, asked?: string): Memory['talk'] {
+export function talkAfter(
+  memory: Memory,
+  message: Message,
+  parsed: ParsedMessage,
+  asked?: string,
+): Memory['talk'] {
   const before = talkOf(memory);
   const stated = parsed.options[0]?.stated ?? {};
   const after = afterLine(before, parsed.intent, stated, personKey(message.from));
@@ -72,23 +83,34 @@ function heard(parsed: ParsedMessage): Heard {
 /** Longer messages are cut: no chat sends any. */
 const mostCharacters = 4096;
 
-/** What a command by itself asks for. */
+/** What a command by itself asks for, and the plain words that menus and buttons send: these are ours, and never guessed at. */
 const commands: Readonly<Record<string, string>> = {
+  '/help': 'help',
+  '/start': 'help',
+  '/power': 'help',
   help: 'help',
-  start: 'help',
-  power: 'help',
+  '/privacy': 'privacy',
   privacy: 'privacy',
-  forget: 'forget',
-  learn: 'learn',
-  rig: 'rig',
+  settings: 'privacy',
+  '/forget': 'forget',
+  'forget everything': 'forget',
+  'forget me': 'forget',
+  '/learn': 'learn',
+  'teach me': 'learn',
+  next: 'learn',
+  quiz: 'learn',
+  '/rig': 'rig',
+  'show my rig': 'rig',
+  'save it as my rig': 'rig',
 };
 
 /** Reads a message in the talk of its chat. */
 export function hear(memory: Memory, message: Message): Heard {
   const text = message.text.slice(0, mostCharacters);
   const told = heard(read(text, contextOf(memory, message)));
-  const command = text.startsWith('/') ? text.trim().slice(1).toLowerCase() : '';
-  if (Object.hasOwn(commands, command)) return { ...told, intent: commands[command]!, probability: 1, options: [] };
+  const command = text.trim().toLowerCase();
+  if (Object.hasOwn(commands, command))
+    return { ...told, intent: commands[command]!, probability: 1, options: [] };
   const picked = memory.choice?.options.find(option => isSameName(option.say, text.trim()));
   if (!picked) return told;
   // One of two readings was chosen: that is what the message before says.

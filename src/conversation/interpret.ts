@@ -1,15 +1,15 @@
 import { intentNames } from '#answer/answer.ts';
 import { intentNamed } from '#intents';
+import { factsOf } from '#intents/facts.ts';
 import type { Intent, Setting } from '#intents/intent.ts';
 import { hasCapacity } from '#intents/needs.ts';
-import { factsOf } from '#intents/facts.ts';
-import type { Claim, Facts, Stated } from '#rig/rig.ts';
+import { holds } from '#rig/correct.ts';
+import { type Claim, type Facts, rigSchema, type Stated } from '#rig/rig.ts';
 import { type Missing, missingOf } from './ask-back.ts';
 import type { Heard } from './hear.ts';
 import { isSetup, type Lean, leanOf, lentBy } from './lean.ts';
 import type { Frame, Memory } from './memory.ts';
 import type { Message } from './message.ts';
-import { holds } from '#rig/correct.ts';
 import { fill, ownKey, personKey, resolved, rigFor } from './recall.ts';
 import { type Options, settingOf } from './setting.ts';
 import { turned } from './turn.ts';
@@ -47,7 +47,9 @@ const isIntent = (name: string): name is Intent['name'] => (intentNames as reado
 
 /** Where a person's clock is, by the place known. */
 const longitudeIn = (memory: Memory, message: Message, facts: Stated): number | undefined =>
-  facts.longitudeDeg ?? memory.rigs[ownKey(message.from, message.kind)]?.longitudeDeg ?? memory.rigs['']?.longitudeDeg;
+  facts.longitudeDeg ??
+  memory.rigs[ownKey(message.from, message.kind)]?.longitudeDeg ??
+  memory.rigs['']?.longitudeDeg;
 
 /** "Until 7am" as hours from the message. */
 function timed(facts: Stated, memory: Memory, message: Message): Stated {
@@ -71,12 +73,17 @@ export const isSpeaker = (who: string): boolean => speakers.has(who);
 
 /** "Will it?" asked before is asked by what turns it too. */
 const asked = (heard: Heard, { frame, extent }: Lean): Heard =>
-  frame?.isCheck && extent === 'all' && !['ask-how-long', 'ask-how-much', 'ask-what-size'].some(cue => heard.cues.has(cue as never))
+  frame?.isCheck &&
+  extent === 'all' &&
+  !['ask-how-long', 'ask-how-much', 'ask-what-size'].some(cue => heard.cues.has(cue as never))
     ? { ...heard, cues: new Set([...heard.cues, 'ask-can-it']) }
     : heard;
 
 const pick = (facts: Stated, keys: readonly (keyof Stated)[]): Stated =>
   Object.fromEntries(keys.flatMap(key => (facts[key] === undefined ? [] : [[key, facts[key]]]))) as Stated;
+
+/** What of a question's facts is gear that a rig keeps. */
+const gearIn = (facts: Stated): Stated => pick(facts, Object.keys(rigSchema.shape) as (keyof Stated)[]);
 
 const isSame = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
 
@@ -94,9 +101,15 @@ function lentTo(facts: Stated, told: Stated, lean: Lean, { from }: Message): Len
 function ofFrame(memory: Memory, message: Message, heard: Heard): Heard {
   const frame = memory.frames.findLast(one => one.from === personKey(message.from)) ?? memory.frames.at(-1);
   const { intent, corrects, removed } = heard;
-  if (!frame || !['none', 'unclear', 'rig'].includes(intent)) return heard;
+  if (!frame) return heard;
+  // "Show the working, Rick never believes anyone": of what was just answered.
+  const isWorking = heard.cues.has('ask-working') && Object.keys(heard.facts).length === 0;
+  if (isWorking && frame.asked === undefined) return { ...heard, intent: frame.intent, options: [] };
+  if (!['none', 'unclear', 'rig'].includes(intent)) return heard;
   const isSlip = corrects?.from !== undefined && holds(frame.facts, corrects.from);
-  const isGone = removed.some(name => frame.facts.loads?.some(load => load.name.includes(name) || name.includes(load.name)));
+  const isGone = removed.some(name =>
+    frame.facts.loads?.some(load => load.name.includes(name) || name.includes(load.name)),
+  );
   const hasRig = rigFor(memory, heard, message.from, message.kind) !== undefined;
   const isOfFrame = (isSlip || isGone) && !(intent === 'rig' && hasRig);
   return isOfFrame ? { ...heard, intent: frame.intent, options: [] } : heard;
@@ -105,7 +118,19 @@ function ofFrame(memory: Memory, message: Message, heard: Heard): Heard {
 /** Less likely than this another question is not taken, though it could be answered. */
 const leastLikely = 0.08;
 /** Questions that ask for nothing, so that they could always be answered. */
-const undemanding: ReadonlySet<string> = new Set(['none', 'unclear', 'help', 'privacy', 'forget', 'learn', 'term', 'emergency', 'fault', 'settle', 'convert']);
+const undemanding: ReadonlySet<string> = new Set([
+  'none',
+  'unclear',
+  'help',
+  'privacy',
+  'forget',
+  'learn',
+  'term',
+  'emergency',
+  'fault',
+  'settle',
+  'convert',
+]);
 
 /** Holds a message against memory, once: the question, its facts and whose they are, and what is missing. */
 export function interpret(memory: Memory, message: Message, told: Heard, options: Options = {}): Interpreted {
@@ -125,17 +150,30 @@ export function interpret(memory: Memory, message: Message, told: Heard, options
 }
 
 /** A message taken for one question. */
-function taken(memory: Memory, message: Message, heard: Heard, two: Two | undefined, options: Options): Interpreted {
-  const intent = intentNamed(two || !isIntent(heard.intent) ? 'unclear' : heard.intent);
+function taken(
+  memory: Memory,
+  message: Message,
+  said: Heard,
+  two: Two | undefined,
+  options: Options,
+): Interpreted {
+  const intent = intentNamed(two || !isIntent(said.intent) ? 'unclear' : said.intent);
   const from = personKey(message.from);
-  const rig = rigFor(memory, heard, message.from, message.kind);
-  const lean = leanOf(memory, message, heard, intent);
+  const rig = rigFor(memory, said, message.from, message.kind);
+  const lean = leanOf(memory, message, said, intent);
+  // "Save it as my rig": what was just spoken of.
+  const isSaved = intent.name === 'rig' && said.cues.has('save') && Object.keys(said.facts).length === 0;
+  const heard = isSaved && lean.frame ? { ...said, facts: gearIn(lean.frame.facts) } : said;
   const lent = lentBy(lean, heard.owner);
   const told = timed(resolved(heard.facts, rig?.rig), memory, message);
   const isTurn = lean.extent === 'all' && lean.frame !== undefined && lent !== undefined;
   const base = isTurn ? turned(lean.frame!, lent, { ...heard, facts: told }) : told;
   // Its own use and battery are all the gear there is: a rig or a talk adds where and when, and no more.
-  const own = rig && (isSetup(told) && !isTurn ? lentBy({ frame: { facts: rig.rig } as Frame, extent: 'circumstances' }, undefined) : rig.rig);
+  const own =
+    rig &&
+    (isSetup(told) && !isTurn
+      ? lentBy({ frame: { facts: rig.rig } as Frame, extent: 'circumstances' }, undefined)
+      : rig.rig);
   const isOfRig = heard.owner !== undefined || heard.cues.has('rig');
   const sources = isOfRig ? [own, lent, memory.passing] : [memory.passing, isTurn ? undefined : lent, own];
   const filled = fill(base, intent.takes, sources);
@@ -145,7 +183,8 @@ function taken(memory: Memory, message: Message, heard: Heard, two: Two | undefi
   const ofRig = rig && rig.key !== '' && rig.key !== ownKey(message.from, message.kind) ? rig.key : undefined;
   const lentNow = lentTo(facts, told, lean, message);
   const isLentBank = lentNow?.facts.batteries !== undefined && hasCapacity(factsOf(lentNow.facts));
-  const setting = settingOf(memory, message, asked(heard, lean), options, {
+  // Readings that were not taken are no part of what is kept to answer again.
+  const setting = settingOf(memory, message, { ...asked(heard, lean), options: [] }, options, {
     recalled: filled.recalled,
     owner: isLentBank ? lentNow.who : ofRig,
     claims,

@@ -1,7 +1,7 @@
 import { intentNamed } from '#intents';
 import { factsOf } from '#intents/facts.ts';
-import { hasCapacity } from '#intents/needs.ts';
 import type { Intent } from '#intents/intent.ts';
+import { hasCapacity } from '#intents/needs.ts';
 import { hasUse } from '#intents/use.ts';
 import type { Cue } from '#language/words/en/cues.ts';
 import type { Stated } from '#rig/rig.ts';
@@ -35,7 +35,8 @@ export function isSetup(told: Stated): boolean {
 /** Whether what is told is enough to answer by itself. */
 export const isWhole = ({ takes, needs }: Intent, told: Stated): boolean =>
   takes.some(key => told[key] !== undefined) &&
-  needs.safeParse(Object.fromEntries(Object.entries(told).filter(([key]) => takes.includes(key as never)))).success;
+  needs.safeParse(Object.fromEntries(Object.entries(told).filter(([key]) => takes.includes(key as never))))
+    .success;
 
 /** The question that a message may lean on: the one replied to, else the speaker's last, else the chat's. */
 function frameFor({ frames }: Memory, { onto, from }: Message, intent: string): Frame | undefined {
@@ -68,11 +69,13 @@ export function leanOf(memory: Memory, message: Message, heard: Heard, intent: I
   if (owner !== undefined) return { frame, extent: 'circumstances' };
   if (intent.name === 'settle') return { frame, extent: 'all' };
   const isSame = isPair(frame.intent, intent.name);
-  if (isTold && !isTurn && isWhole(intent, facts) && !isOwn && frame.asked === undefined) return { extent: 'none' };
+  if (isTold && !isTurn && isWhole(intent, facts) && !isOwn && frame.asked === undefined)
+    return { extent: 'none' };
   // What only got a question back is all still meant.
   if (isSame || (frame.asked !== undefined && isOwn)) return { frame, extent: 'all' };
   // "What size would we need instead": for as long as before.
-  const isInstead = !isTold && intentNamed(intent.name).takes.includes('durationH') && cues.has('ask-what-size');
+  const isInstead =
+    !isTold && intentNamed(intent.name).takes.includes('durationH') && cues.has('ask-what-size');
   return { frame, extent: isInstead ? 'all' : 'gear' };
 }
 
@@ -97,7 +100,13 @@ const circumstances: ReadonlySet<string> = new Set([
   'altitudeM',
 ]);
 /** With other gear the same question: how long, to where, when. */
-const asked: ReadonlySet<string> = new Set([...goals, ...circumstances, 'drivingHoursPerDay', 'drivingPlanH', 'without']);
+const asked: ReadonlySet<string> = new Set([
+  ...goals,
+  ...circumstances,
+  'drivingHoursPerDay',
+  'drivingPlanH',
+  'without',
+]);
 
 const only = (facts: Stated, holds: (key: string) => boolean): Stated =>
   Object.fromEntries(Object.entries(facts).filter(([key]) => holds(key))) as Stated;

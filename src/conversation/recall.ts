@@ -30,7 +30,8 @@ export function rigFor(
   return pick(own) ?? pick('') ?? (only.length === 1 ? pick(only[0]!) : undefined);
 }
 
-const hasFigures = ({ name: _name, supply: _supply, ...rest }: StatedLoad): boolean => Object.keys(rest).length > 0;
+const hasFigures = ({ name: _name, supply: _supply, ...rest }: StatedLoad): boolean =>
+  Object.keys(rest).length > 0;
 
 /** A load named without figures stands for the one in the rig of that name, else for a typical one. */
 const known = (load: StatedLoad, rig: Rig | undefined): StatedLoad =>
@@ -38,7 +39,9 @@ const known = (load: StatedLoad, rig: Rig | undefined): StatedLoad =>
 
 /** Loads that were only named looked up in the rig. */
 export const resolved = (told: Stated, rig: Rig | undefined): Stated =>
-  told.loads ? { ...told, loads: told.loads.map(load => (hasFigures(load) ? load : known(load, rig))) } : told;
+  told.loads
+    ? { ...told, loads: told.loads.map(load => (hasFigures(load) ? load : known(load, rig))) }
+    : told;
 
 export interface Recalled {
   readonly facts: Stated;

@@ -17,7 +17,17 @@ export interface Done {
 }
 
 /** Questions that don't count as "the question before". */
-const passingBy = new Set(['rig', 'help', 'privacy', 'forget', 'none', 'unclear', 'term', 'learn', 'emergency']);
+const passingBy = new Set([
+  'rig',
+  'help',
+  'privacy',
+  'forget',
+  'none',
+  'unclear',
+  'term',
+  'learn',
+  'emergency',
+]);
 const gearKeys = new Set(Object.keys(rigSchema.shape));
 const claimsKept = 8;
 
@@ -37,14 +47,19 @@ export function remember(memory: Memory, message: Message, read: Interpreted, do
   if (wish?.forget === 'me') next = withoutPerson(next, setting.ownKey, from);
   // What somebody's rig is now counts for more than what they asked before.
   if (wish?.rigs)
-    next = { ...next, rigs: changedRigs(next.rigs, wish.rigs), frames: next.frames.filter(f => f.from !== from) };
+    next = {
+      ...next,
+      rigs: changedRigs(next.rigs, wish.rigs),
+      frames: next.frames.filter(f => f.from !== from),
+    };
   if (wish?.lesson)
     next = { ...next, lessons: { ...next.lessons, [from]: { ...wish.lesson, done: [...wish.lesson.done] } } };
   // "It's minus 5 here this morning": no question, and the next one is asked in that cold.
   if (intent.name === 'rig' || intent.name === 'unclear')
     next = { ...next, passing: sound(factsSchema, passingOf(next.passing, heard.facts)), passingAt: at };
   const isOpen = two !== undefined || (intent.name === 'unclear' && Object.keys(heard.facts).length > 0);
-  if (isOpen || !passingBy.has(intent.name)) next = { ...next, frames: framed(next.frames, frameOf(message, read, done)) };
+  if (isOpen || !passingBy.has(intent.name))
+    next = { ...next, frames: framed(next.frames, frameOf(message, read, done)) };
   return strip(next);
 }
 
@@ -62,7 +77,11 @@ const framesOfOne = 2;
 const sound = <T>(schema: { safeParse(value: unknown): { success: boolean } }, value: T): T | undefined =>
   schema.safeParse(value).success ? value : undefined;
 
-const frameOf = (message: Message, { intent, facts, heard, setting, missing, two, frame }: Interpreted, done: Done): Frame => ({
+const frameOf = (
+  message: Message,
+  { intent, facts, heard, setting, missing, two, frame }: Interpreted,
+  done: Done,
+): Frame => ({
   intent: two?.options[0].intent ?? intent.name,
   facts,
   claims: setting.claims.slice(-claimsKept).map(claim => ({ ...claim })),

@@ -20,10 +20,17 @@ const words = (key: string): string => key.replaceAll(/[A-Z]/g, letter => ` ${le
 
 /** A load that nobody named is called by what it is. */
 const named = (facts: Stated): Stated =>
-  facts.loads ? { ...facts, loads: facts.loads.map(load => ({ ...load, name: load.name ?? 'load' })) } : facts;
+  facts.loads
+    ? { ...facts, loads: facts.loads.map(load => ({ ...load, name: load.name ?? 'load' })) }
+    : facts;
 
 /** Sizes beyond any camp, and none at all: told in numbers that no engine should be fed. */
-const most: readonly (readonly [list: 'loads' | 'batteries' | 'solar', key: string, low: number, high: number])[] = [
+const most: readonly (readonly [
+  list: 'loads' | 'batteries' | 'solar',
+  key: string,
+  low: number,
+  high: number,
+])[] = [
   ['batteries', 'capacityAh', 0.1, 20_000],
   ['batteries', 'energyWh', 1, 500_000],
   ['loads', 'currentA', 0, 2_000],

@@ -21,7 +21,8 @@ function asNamed({ intent, facts: before }: Frame, heard: Heard): Stated {
   const named = loads?.map((load): StatedLoad => {
     if (cpap && load.name === 'humidifier') return { ...load, name: cpap.name };
     // What is told of an inverter runs on it.
-    if (intent === 'inverter-check' && load.powerW !== undefined && !load.supply) return { ...load, supply: 'ac' };
+    if (intent === 'inverter-check' && load.powerW !== undefined && !load.supply)
+      return { ...load, supply: 'ac' };
     const isOne = load.name === 'load' && before.loads?.length === 1 && !isMore(heard);
     return isOne ? { ...load, name: before.loads![0]!.name } : load;
   });
@@ -46,9 +47,17 @@ function withThings(facts: Stated, told: Stated, { cues, corrects }: Heard): Sta
 }
 
 /** "Plus another 30 Ah a day": what comes on top of a day's use that was told as one number. */
-function withUse(facts: Stated, told: Stated, heard: Heard): { readonly facts: Stated; readonly told: Stated } {
+function withUse(
+  facts: Stated,
+  told: Stated,
+  heard: Heard,
+): { readonly facts: Stated; readonly told: Stated } {
   const useOf = ({ dailyUseAh, dailyUseWh }: Stated): Partial<StatedLoad> | undefined =>
-    dailyUseAh !== undefined ? { chargeAhPerDay: dailyUseAh } : dailyUseWh !== undefined ? { energyWhPerDay: dailyUseWh } : undefined;
+    dailyUseAh !== undefined
+      ? { chargeAhPerDay: dailyUseAh }
+      : dailyUseWh !== undefined
+        ? { energyWhPerDay: dailyUseWh }
+        : undefined;
   const [before, now] = [useOf(facts), useOf(told)];
   if (!isMore(heard) || !(told.loads || now) || !(before || (now && facts.loads))) return { facts, told };
   const { dailyUseAh: _ah, dailyUseWh: _wh, ...rest } = facts;
@@ -85,10 +94,16 @@ export function turned(frame: Frame, before: Stated, heard: Heard): Stated {
   const right = removeFrom(slip ? correct(before, slip) : before, removed);
   const { facts, told } = withUse(without(withThings(right, named, heard), named), named, heard);
   // "And the toaster, 900 W" asked of an inverter is another question of the same kind, not one more load.
-  const isOther = frame.intent === 'inverter-check' && frame.asked === undefined && !isMore(heard) && !corrects;
-  const isNew = isOther && told.loads?.some(load => !facts.loads?.some(one => isSameName(one.name, load.name)));
+  const isOther =
+    frame.intent === 'inverter-check' && frame.asked === undefined && !isMore(heard) && !corrects;
+  const isNew =
+    isOther && told.loads?.some(load => !facts.loads?.some(one => isSameName(one.name, load.name)));
   const base = isNew && !told.loads?.every(isBare) ? { ...facts, loads: undefined } : facts;
-  const merged = mergeFacts(base, told, frame.asked !== undefined && !cues.has('add') ? 'state' : mode(heard));
+  const merged = mergeFacts(
+    base,
+    told,
+    frame.asked !== undefined && !cues.has('add') ? 'state' : mode(heard),
+  );
   // "And with 200 Ah?" is another battery in its place; only "add" and "another" put one beside it.
   if (told.batteries && !cues.has('add'))
     merged.batteries = mergeBatteries(base.batteries ?? [], told.batteries, 'change');

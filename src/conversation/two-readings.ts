@@ -1,6 +1,6 @@
+import { type IntentName, intentNames } from '#answer/answer.ts';
 import { exactly } from '#answer/say.ts';
 import { english } from '#answer/speech.ts';
-import { intentNames, type IntentName } from '#answer/answer.ts';
 import { intentNamed } from '#intents';
 import { describeBattery, describeCharger, describeLoad } from '#intents/describe.ts';
 import type { ParsedMessage } from '#language/reading.ts';
@@ -44,8 +44,13 @@ const free: ReadonlySet<string> = new Set(['supply', 'isAverage', 'role', 'volts
 function textOf(value: unknown): string {
   if (Array.isArray(value)) return `[${value.map(textOf).sort().join()}]`;
   if (value === null || typeof value !== 'object') return JSON.stringify(value);
-  const entries = Object.entries(value).filter(([key, v]) => v !== undefined && !free.has(key) && !(key === 'count' && v === 1));
-  return `{${entries.sort(([a], [b]) => (a < b ? -1 : 1)).map(([key, v]) => `${key}:${textOf(v)}`).join()}}`;
+  const entries = Object.entries(value).filter(
+    ([key, v]) => v !== undefined && !free.has(key) && !(key === 'count' && v === 1),
+  );
+  return `{${entries
+    .sort(([a], [b]) => (a < b ? -1 : 1))
+    .map(([key, v]) => `${key}:${textOf(v)}`)
+    .join()}}`;
 }
 
 interface Reading {
@@ -57,7 +62,9 @@ interface Reading {
 /** What an answer hangs on: the question, and of the facts those that it takes. */
 function keyOf({ intent, stated }: Reading): string {
   const { takes } = intentNamed(intent);
-  const used = Object.fromEntries(Object.entries(stated).filter(([key]) => key === 'claims' || (takes as readonly string[]).includes(key)));
+  const used = Object.fromEntries(
+    Object.entries(stated).filter(([key]) => key === 'claims' || (takes as readonly string[]).includes(key)),
+  );
   return `${intent} ${textOf(used)}`;
 }
 
@@ -79,13 +86,21 @@ const isSame = (a: unknown, b: unknown): boolean => textOf(a) === textOf(b);
 /** What one reading has that the other hasn't, in a few words. */
 function wordsOf(facts: Stated, other: Stated): string {
   const parts: string[] = [];
-  const rows = <T>(mine: readonly T[] | undefined, others: readonly T[] | undefined, say: (row: T) => string): void => {
+  const rows = <T>(
+    mine: readonly T[] | undefined,
+    others: readonly T[] | undefined,
+    say: (row: T) => string,
+  ): void => {
     for (const row of mine ?? []) if (!others?.some(one => isSame(one, row))) parts.push(say(row));
   };
   rows(facts.loads, other.loads, load => describeLoad(load));
   rows(facts.batteries, other.batteries, battery => describeBattery(battery));
   rows(facts.chargers, other.chargers, charger => describeCharger(charger));
-  rows(facts.solar, other.solar, ({ count, powerW }) => `${count ? `${count} × ` : ''}${powerW ?? 'some'} W solar`);
+  rows(
+    facts.solar,
+    other.solar,
+    ({ count, powerW }) => `${count ? `${count} × ` : ''}${powerW ?? 'some'} W solar`,
+  );
   if (facts.durationH !== undefined && facts.durationH !== other.durationH)
     parts.push(`${exactly(facts.durationH, english)} in all`);
   const simple: readonly (readonly [keyof Stated, string])[] = [
@@ -105,8 +120,15 @@ function wordsOf(facts: Stated, other: Stated): string {
 }
 
 /** The facts of a reading that can stand. */
-export const factsIn = ({ claims: _c, removed: _r, corrects: _s, owner: _o, term: _t, choice: _ch, ...facts }: Reading['stated']): Stated =>
-  sound(facts as Stated).facts;
+export const factsIn = ({
+  claims: _c,
+  removed: _r,
+  corrects: _s,
+  owner: _o,
+  term: _t,
+  choice: _ch,
+  ...facts
+}: Reading['stated']): Stated => sound(facts as Stated).facts;
 
 /** Of an unsure message the two likeliest readings that answer differently, where they can be told apart in words. */
 export function twoReadings(heard: Heard): Two | undefined {
@@ -120,7 +142,9 @@ export function twoReadings(heard: Heard): Two | undefined {
     : [wordsOf(mine, other), wordsOf(other, mine)];
   const [one, two] = says as [string, string];
   if (one === two || one === '' || two === '') return undefined;
-  const shared = Object.fromEntries(Object.entries(mine).filter(([key, value]) => isSame(value, other[key as keyof Stated]))) as Stated;
+  const shared = Object.fromEntries(
+    Object.entries(mine).filter(([key, value]) => isSame(value, other[key as keyof Stated])),
+  ) as Stated;
   return {
     options: [
       { say: one, intent: first.intent, facts: mine },

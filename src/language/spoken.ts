@@ -54,4 +54,14 @@ export function spokenOf(mentions: readonly Mention[]): Cue[] {
 }
 
 /** Relatives whose gear is spoken of as anybody's: "dad's rig". */
-export const relatives: readonly string[] = ['dad', 'mum', 'mom', 'nan', 'pop', 'grandad', 'grandma', 'hubby', 'missus'];
+export const relatives: readonly string[] = [
+  'dad',
+  'mum',
+  'mom',
+  'nan',
+  'pop',
+  'grandad',
+  'grandma',
+  'hubby',
+  'missus',
+];

@@ -17,7 +17,13 @@ function framed({ last, aside: _aside, settings, ...rest }: Stored): Stored {
   const { language: _language, ...kept } = (settings ?? {}) as Stored;
   const { language: _spoken, ...frame } = (last ?? {}) as Stored;
   const { intent, facts, from, at, asked } = frame;
-  const talk = { lastIntent: intent, lastKeys: Object.keys(facts ?? {}), asked: asked ? ['?'] : [], lastFrom: from, at };
+  const talk = {
+    lastIntent: intent,
+    lastKeys: Object.keys(facts ?? {}),
+    asked: asked ? ['?'] : [],
+    lastFrom: from,
+    at,
+  };
   return { ...rest, version: 2, settings: kept, frames: last ? [frame] : [], ...(last ? { talk } : {}) };
 }
 

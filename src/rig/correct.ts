@@ -22,7 +22,11 @@ const quantities: Readonly<Record<string, readonly string[]>> = {
 const swaps: Readonly<Record<string, string>> = { W: 'currentA', A: 'powerW' };
 
 /** Every number of the facts passed through a function with its key. */
-function mapped(value: unknown, by: (value: number, key: string) => [key: string, value: number], key = ''): unknown {
+function mapped(
+  value: unknown,
+  by: (value: number, key: string) => [key: string, value: number],
+  key = '',
+): unknown {
   if (Array.isArray(value)) return value.map(one => mapped(one, by, key));
   if (value === null || typeof value !== 'object') return value;
   return Object.fromEntries(

@@ -28,6 +28,7 @@ export function lay(
   asked?: string,
 ): Pick<Reply, 'said' | 'buttons' | 'chart'> {
   const { answer, memory } = thought;
+  if (answer.text === '') return { said: { text: '', entities: [] } };
   const said = say(answer.text, { asked });
   const isPictured =
     memory.settings.pictures !== false && pictured.has(answer.intent) && said.text.length <= captionLimit;

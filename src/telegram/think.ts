@@ -54,7 +54,16 @@ export async function think({ settings, deps, admins, bot }: Mind, ask: Ask): Pr
   const answer = (isAdmin: boolean) => {
     const { text, at, kind, location, onto } = ask;
     const chat = String(ask.chat);
-    const message: Message = { chat, from, text, at, kind, isAdmin, ...(location && { location }), ...(onto && { onto }) };
+    const message: Message = {
+      chat,
+      from,
+      text,
+      at,
+      kind,
+      isAdmin,
+      ...(location && { location }),
+      ...(onto && { onto }),
+    };
     return deps.converse(memory, message, { mainsV: settings.mainsV });
   };
   let result = answer(isSure);
