@@ -97,3 +97,8 @@ describe('a line that is no message is refused by name', () => {
     expect(() => readLine(line, now)).toThrow(message);
   });
 });
+
+test('a line from the bot is told as such', () => {
+  expect(readLine('{"chat":"a","from":"bot","text":"How big is it?"}', now)).toMatchObject({ isBot: true });
+  expect(readLine('{"chat":"a","from":"bo","text":"How big is it?"}', now)).not.toHaveProperty('isBot');
+});
