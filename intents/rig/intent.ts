@@ -1,7 +1,7 @@
 import type { Intent } from '../intent.ts';
 import { needs } from '../needs.ts';
 import { answerRig } from './answer.ts';
-import { changeRig, } from './compute.ts';
+import { changeRig } from './compute.ts';
 
 /** My rig is …; show, change or forget it. Gear told without any question is kept as well. */
 export const rig: Intent = {

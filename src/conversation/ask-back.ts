@@ -1,6 +1,6 @@
 import { issueSentence } from '#answer/issues.ts';
 import type { Reply } from '#answer/reply.ts';
-import { listIn } from '#answer/say.ts';
+import { sentence } from '#answer/say.ts';
 import type { Speech } from '#answer/speech.ts';
 import type { Intent } from '#intents/intent.ts';
 import type { Issue } from '#language/issue.ts';
@@ -30,13 +30,14 @@ export function askBack(
 ): Reply {
   const [wrong] = issues;
   if (wrong) return { headline: issueSentence(wrong, words) };
-  const needs = listIn(
-    missing.map(({ ask, key }) => (key ? words.say(key, ask) : ask)),
-    words,
-  );
+  const asks = missing.map(({ ask, key }) => (key ? words.say(key, ask) : ask));
   const title = words.say('title', intent.title);
+  if (asks.length > 1) {
+    const text = '{title} To work that out I need a few things. Can you tell me?';
+    return { headline: words.say('need-more', text, { title }), lines: asks.map(ask => `${sentence(ask)}.`) };
+  }
   const text = '{title} To work that out I need {needs}. Can you tell me?';
-  return { headline: words.say('need', text, { title, needs }) };
+  return { headline: words.say('need', text, { title, needs: asks[0] ?? '' }) };
 }
 
 /** Which of two readings is meant: both as buttons. */

@@ -90,7 +90,9 @@ function answer(memory: Memory, message: Message, read: Interpreted): Conversed 
   const { intent, heard, missing, ready, setting, two } = read;
   const { cues, issues } = heard;
   const talk = remember.bind(undefined, memory, message, read);
-  if (intent.name === 'none' && message.kind === 'group')
+  const isStrange =
+    issues.some(({ code }) => code === 'other-language') && Object.keys(heard.facts).length === 0;
+  if (intent.name === 'none' && message.kind === 'group' && !isStrange)
     return { memory: talk({ reply: { headline: '' }, isBack: false }), answer: silence(heard) };
   if (two) {
     const reply = askWhich(two, english);
@@ -98,7 +100,7 @@ function answer(memory: Memory, message: Message, read: Interpreted): Conversed 
     const memoryAfter = talk({ reply, isBack: true, asked: reply.headline });
     return { memory: memoryAfter, answer: toAnswer(reply, { intent: 'unclear', ...told }) };
   }
-  const isBack = ready === undefined || issues.some(({ code }) => code === 'absurd-value');
+  const isBack = ready === undefined || isStrange || issues.some(({ code }) => code === 'absurd-value');
   const full = isBack ? askBack(intent, missing, issues, english) : intent.reply(ready, setting);
   const isAgain = isReplay(read);
   const isWorkingShown = cues.has('ask-working') || (isAgain && cues.has('ask-why'));

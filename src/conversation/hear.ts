@@ -91,7 +91,7 @@ const commands: Readonly<Record<string, string>> = {
   help: 'help',
   '/privacy': 'privacy',
   privacy: 'privacy',
-  settings: 'privacy',
+  settings: 'help',
   '/forget': 'forget',
   'forget everything': 'forget',
   'forget me': 'forget',
@@ -102,6 +102,8 @@ const commands: Readonly<Record<string, string>> = {
   '/rig': 'rig',
   'show my rig': 'rig',
   'save it as my rig': 'rig',
+  // Of what was just answered; by itself it asks for nothing.
+  'show the working': 'unclear',
 };
 
 /** Reads a message in the talk of its chat. */

@@ -76,12 +76,12 @@ describe('what the bits have shown', () => {
     expect(answer.cautions.join()).toMatch(/below freezing/);
   });
 
-  test.skip.each(['how long to charge 100Ah lithium at 20A', 'how many hours at 20A to charge 100Ah lithium?'])(
-    '“%s” is a charger, and no load',
-    text => {
-      const answer = told(text);
-      expect(answer.intent).toBe('charge-time');
-      expect(answer.understood).toMatchObject({ chargers: [{ currentA: 20 }] });
-    },
-  );
+  test.skip.each([
+    'how long to charge 100Ah lithium at 20A',
+    'how many hours at 20A to charge 100Ah lithium?',
+  ])('“%s” is a charger, and no load', text => {
+    const answer = told(text);
+    expect(answer.intent).toBe('charge-time');
+    expect(answer.understood).toMatchObject({ chargers: [{ currentA: 20 }] });
+  });
 });
