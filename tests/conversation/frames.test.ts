@@ -111,16 +111,6 @@ describe('two readings', () => {
     expect(value(last, 'dailyUse')).toBeCloseTo(dailyUseAh, 1);
     expect(last.verdict).toBe(verdict);
   });
-  test('whatever is asked about, both readings are its buttons and both are kept', () => {
-    const unsure = ['10h fan 2A 100ah', '20A 5 100 charger battery', 'drive 3 2 hours fridge solar 4A 20 50'];
-    for (const text of unsure) {
-      const { last, memory } = talk([`kim: ${text}`]);
-      if (memory.choice === undefined) continue;
-      expect(last.intent).toBe('unclear');
-      expect(last.figures).toEqual({});
-      expect(last.next).toEqual(memory.choice.options.map(option => option.say));
-    }
-  });
 });
 
 describe('why', () => {
