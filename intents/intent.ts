@@ -1,15 +1,8 @@
 import type { z } from 'zod';
 import type { IntentName } from '#answer/answer.ts';
 import type { Lesson, Reply } from '#answer/reply.ts';
-import type { Said } from '#language/said.ts';
+import type { ParsedMessage } from '#language/reading.ts';
 import type { Claim, Facts, Rig, Stated } from '#rig/rig.ts';
-
-/** One reason to take a message for this question: named, so that the choice can be explained. */
-export interface Evidence {
-  readonly because: string;
-  /** About 1 for a hint, 3 for a plain sign, 5 for "it can be nothing else"; negative speaks against. */
-  readonly weight: number;
-}
 
 /** What surrounds a question, besides its facts. All plain values; nothing reads a clock. */
 export interface Setting {
@@ -26,7 +19,8 @@ export interface Setting {
   readonly claims: readonly Claim[];
   /** Rigs known in the chat, by owner ("" is the chat's). */
   readonly rigs: Readonly<Record<string, Rig>>;
-  readonly said: Said;
+  /** The message as it was read, with what it speaks of among its cues. */
+  readonly parsed: ParsedMessage;
   readonly kind: 'private' | 'group';
   readonly isAdmin: boolean;
   readonly lesson?: Lesson;
@@ -57,8 +51,6 @@ export interface Intent<N = Facts> {
   readonly needs: z.ZodType<N, Stated>;
   /** Keys of Facts that `needs` takes; recall fills only these. */
   readonly takes: readonly (keyof Facts)[];
-  /** Why a message may be this question. Reads what was said, never the text. */
-  readonly asks: (said: Said) => Evidence[];
   /** Facts in, reply out. Pure. */
   readonly reply: (facts: N, setting: Setting) => Reply;
 }

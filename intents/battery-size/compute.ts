@@ -94,7 +94,7 @@ const cools = (load: Load): boolean => applianceOf(load.name)?.setPointC !== und
 function nightly(facts: Facts, setting: Setting): readonly Load[] | undefined {
   const { durationH, loads = [] } = facts;
   const hours = Math.max(0, ...loads.map(load => load.hoursPerDay ?? 0));
-  const isNight = durationH === undefined && setting.said.cues.has('night') && hours > 0 && hours <= nightH;
+  const isNight = durationH === undefined && setting.parsed.cues.has('night') && hours > 0 && hours <= nightH;
   if (!isNight || loads.some(load => cools(load) || isWhole(load))) return undefined;
   return loads.map(load => (hasHours(load) ? load : { ...load, hoursPerDay: hours }));
 }
@@ -106,7 +106,7 @@ export function computeBatterySize(told: Facts, setting: Setting): BatterySize {
   const durationH = told.durationH ?? (night ? 1 : autonomyDays[0]) * 24;
   const chemistry = facts.batteries?.find(b => b.role !== 'starter' && b.chemistry !== undefined)?.chemistry;
   // "What size lithium" isn't about the AGM there is.
-  const isOther = setting.recalled.has('batteries') && !!setting.said.facts.batteries?.length;
+  const isOther = setting.recalled.has('batteries') && !!setting.parsed.facts.batteries?.length;
   const sized = sizeIn(chemistry ?? 'agm', chemistry === undefined, facts, setting, durationH);
   return {
     ...sized,

@@ -48,7 +48,7 @@ const heat = ({ lifeInHeat }: BatteryType): string =>
 
 /** Words for AGM against lithium. */
 export function answerBatteryType(result: BatteryType, setting: Setting): Reply {
-  const isWhy = setting.said.cues.has('ask-why') && result.isOneSize;
+  const isWhy = setting.parsed.cues.has('ask-why') && result.isOneSize;
   const [headline, ...lines] = isWhy ? why(result) : compared(result);
   const lead = reasons(result.lead.explored);
   const lithium = reasons(result.lithium.explored);

@@ -81,11 +81,11 @@ function cautionsOf(facts: Facts, result: CableSize): CautionCode[] {
 
 /** Words for a cable. */
 export function answerCableSize(facts: Facts, result: CableSize, setting: Setting): Reply {
-  const cues = setting.said?.cues;
+  const { cues } = setting.parsed;
   const isAutoAsked =
-    result.square !== undefined && (!!cues?.has('ask-compare') || facts.cable?.areaMm2 !== undefined);
-  const canIt = !!cues?.has('ask-can-it') || !!cues?.has('last');
-  const isAsked = result.isGiven && !cues?.has('ask-drop') && canIt;
+    result.square !== undefined && (cues.has('ask-compare') || facts.cable?.areaMm2 !== undefined);
+  const canIt = cues.has('ask-can-it') || cues.has('last');
+  const isAsked = result.isGiven && !cues.has('ask-drop') && canIt;
   const verdict: Verdict = isAutoAsked ? 'no' : isAsked ? judge(result) : null;
   const isDcdc =
     result.kind === 'dcdc' ||

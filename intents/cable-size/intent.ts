@@ -1,7 +1,6 @@
 import type { Facts } from '#rig/rig.ts';
-import type { Evidence, Intent } from '../intent.ts';
+import type { Intent } from '../intent.ts';
 import { type Need, needs } from '../needs.ts';
-import { isFirst } from '../order.ts';
 import { answerAmpacity } from './ampacity.ts';
 import { answerCableSize } from './answer.ts';
 import { computeCableSize } from './compute.ts';
@@ -44,29 +43,6 @@ export const cableSize: Intent = {
   title: 'What cable do I need?',
   takes,
   needs: needs(takes, [needCurrent, needLength]),
-  asks: said => {
-    const { cues, facts } = said;
-    const found: Evidence[] = [];
-    const add = (because: string, weight: number) => found.push({ because, weight });
-    const { lengthM, currentA } = facts.cable ?? {};
-    const isSized = hasSize(facts);
-    if (cues.has('cable')) add('speaks of cable', 3);
-    if (cues.has('ask-drop')) add('asks for the drop', 4);
-    if (isSized) add('a size of cable', 2);
-    if (isSized && lengthM !== undefined) add('a size and a length', 2);
-    if (cues.has('auto-cable') || cues.has('bs-gauge')) add('speaks of gauges', 2);
-    if (lengthM !== undefined) add('a length', 2);
-    if (lengthM !== undefined && currentA !== undefined) add('a length and a current', 1);
-    if (lengthM !== undefined && cues.has('ask-what-size')) add('asks what size, for a length', 1);
-    if (cues.has('cable') && cues.has('ask-what-size')) add('asks what cable', 1);
-    if (cues.has('fuse'))
-      add('speaks of a fuse', isFirst(said, 'fuse', 'cable') && !cues.has('ask-drop') ? -7 : -4);
-    if (cues.has('ask-how-long') && lengthM === undefined) add('asks how long', -2);
-    if (said.claims.length > 1 || cues.has('ask-who-is-right')) add('an argument', -4);
-    if (cues.has('learn')) add('wants a lesson', -4);
-    if (cues.has('isolator') && cues.has('dcdc')) add('isolator or DC-DC', -3);
-    return found;
-  },
   reply: (facts, setting) =>
     isSizeAlone(facts)
       ? answerAmpacity(facts)

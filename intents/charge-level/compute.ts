@@ -29,11 +29,11 @@ export interface ChargeLevel {
 
 function stateOf(facts: Facts, chemistry: Chemistry, blocks: number, setting: Setting): ChargeLevel['state'] {
   if (facts.volts === undefined) return 'told';
-  const cues = setting.said.cues;
-  const isRest = facts.voltsTaken === 'rest' || cues?.has('rest-reading');
+  const { cues } = setting.parsed;
+  const isRest = facts.voltsTaken === 'rest' || cues.has('rest-reading');
   if (isOnCharge(facts.volts, chemistry, blocks)) return 'charging';
-  if (facts.voltsTaken === 'charging' || (cues?.has('on-charge') && !isRest)) return 'charging';
-  if (facts.voltsTaken === 'load' || (cues?.has('under-load') && !isRest)) return 'load';
+  if (facts.voltsTaken === 'charging' || (cues.has('on-charge') && !isRest)) return 'charging';
+  if (facts.voltsTaken === 'load' || (cues.has('under-load') && !isRest)) return 'load';
   return 'rest';
 }
 

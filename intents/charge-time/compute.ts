@@ -70,7 +70,7 @@ function availableHours(facts: Facts, isSun: boolean, sunHours: number): number 
 /** How long (h of charging) until a battery is as full as wanted, what has to go in (Ah), and where the time told gets to. */
 export function computeChargeTime(
   facts: Facts,
-  setting: Pick<Setting, 'recalled' | 'said' | 'at'>,
+  setting: Pick<Setting, 'recalled' | 'parsed' | 'at'>,
 ): ChargeTime {
   const source = chargeSourceOf(facts, setting);
   const known = bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV);
@@ -91,7 +91,7 @@ export function computeChargeTime(
     missingAh,
     targetPercent: facts.targetChargePercent,
     isIsolator: source.kind === 'isolator',
-    isFlat: setting.said?.cues.has('flat-battery'),
+    isFlat: setting.parsed.cues.has('flat-battery'),
     temperatureC: facts.ambientC,
   };
   const sun = sunOf(facts, setting.at);
@@ -102,7 +102,7 @@ export function computeChargeTime(
     ...(isDailyUse ? useAssumptions(use) : []),
   ];
   // "We leave in two days; how long does it need?" asks for a time, and a stay of days is not time on charge.
-  const isOnlyHowLong = setting.said?.cues.has('ask-how-long') && !setting.said.cues.has('ask-can-it');
+  const isOnlyHowLong = setting.parsed.cues.has('ask-how-long') && !setting.parsed.cues.has('ask-can-it');
   const isStay = isOnlyHowLong && (facts.durationH ?? 0) >= 24;
   const availableH = isStay ? undefined : availableHours(facts, !giver, peakSunHours(sun));
   const explored = explore<ChargeKey>(assumptions, 'chargeTime', (values, trace) => {

@@ -1,4 +1,4 @@
-import type { Cue } from '#language/said.ts';
+import type { Cue } from '#language/words/en/cues.ts';
 import type { Charger, Facts } from '#rig/rig.ts';
 import type { Setting } from '../intent.ts';
 
@@ -23,23 +23,21 @@ const spokenOf: readonly (readonly [cue: Cue, kind: Charger['kind']])[] = [
 ];
 
 /** Which source is meant: what was said before what is remembered, what is spoken of before the rest. */
-export function chargeSourceOf(facts: Facts, setting: Pick<Setting, 'recalled' | 'said'>): ChargeSource {
-  const cues = setting.said?.cues;
+export function chargeSourceOf(facts: Facts, setting: Pick<Setting, 'recalled' | 'parsed'>): ChargeSource {
+  const { cues } = setting.parsed;
   const isChargerSaid = !setting.recalled.has('chargers');
   const chargers = facts.chargers ?? [];
   const isSolarMeant =
     hasPanel(facts) &&
     (chargers.length === 0 ||
-      (!isChargerSaid && (!setting.recalled.has('solar') || !!cues?.has('solar') || !!cues?.has('sun'))));
+      (!isChargerSaid && (!setting.recalled.has('solar') || !!cues.has('solar') || !!cues.has('sun'))));
   if (isSolarMeant) return { kind: 'solar' };
   const generator = chargers.find(c => c.kind === 'generator');
   const others = chargers.filter(c => c.kind !== 'generator');
-  const meant = spokenOf.flatMap(([cue, kind]) =>
-    cues?.has(cue) ? others.filter(c => c.kind === kind) : [],
-  );
+  const meant = spokenOf.flatMap(([cue, kind]) => (cues.has(cue) ? others.filter(c => c.kind === kind) : []));
   const charger = meant[0] ?? others[0];
   const isOnGenerator = generator !== undefined && (charger === undefined || charger.kind === 'mains');
-  const isGeneratorMeant = isChargerSaid || !!cues?.has('generator');
+  const isGeneratorMeant = isChargerSaid || !!cues.has('generator');
   if (isOnGenerator && (isGeneratorMeant || !charger))
     return { kind: 'generator', charger, generatorW: generator.powerW };
   if (charger) return { kind: charger.kind, charger };

@@ -34,7 +34,6 @@ export const compare: Intent = {
       holds: facts => pairingOf(facts, hasUse(facts), names) !== undefined,
     },
   ]),
-  asks: () => [],
   reply: (facts, setting) => {
     // What this message tells is held against each other; what is remembered only fills in the rest.
     const told = Object.fromEntries(

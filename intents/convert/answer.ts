@@ -1,6 +1,6 @@
 import type { Assumed } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
-import type { Conversion } from '#language/said.ts';
+import type { Conversion } from '#language/reading.ts';
 import { areaOfGauge, gaugeName } from '#quantity/gauge.ts';
 import { significant } from '#quantity/round.ts';
 import { figure, workingOf } from '../figures.ts';

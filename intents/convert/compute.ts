@@ -1,6 +1,6 @@
 import { powerBankCellV } from '#engine/battery/tables.ts';
 import { bridge, convertKind, type Kind, kinds } from '#engine/loads/convert.ts';
-import type { Conversion } from '#language/said.ts';
+import type { Conversion } from '#language/reading.ts';
 import { areaOfGauge, gaugeOfArea } from '#quantity/gauge.ts';
 import { fromBase, toBase, unitOf } from '#quantity/quantity.ts';
 import type { Unit } from '#quantity/units.ts';

@@ -8,6 +8,5 @@ export const emergency: Intent = {
   title: 'Something is wrong right now',
   takes: [],
   needs: needs([], []),
-  asks: () => [],
   reply: () => answerEmergency(),
 };

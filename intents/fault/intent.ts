@@ -28,6 +28,5 @@ export const fault: Intent = {
   title: 'What is wrong with it?',
   takes,
   needs: needs(takes, []),
-  asks: () => [],
   reply: (facts, setting) => answerFault(facts, computeFault(facts, setting)),
 };

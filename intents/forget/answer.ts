@@ -2,8 +2,8 @@ import type { Reply } from '#answer/reply.ts';
 import type { Setting } from '../intent.ts';
 
 /** Deletes at once: nothing kept here can't be told again in one line. */
-export function answerForget({ kind, isAdmin, said }: Setting): Reply {
-  const isOwnOnly = said.owner === 'me' && kind === 'group';
+export function answerForget({ kind, isAdmin, parsed }: Setting): Reply {
+  const isOwnOnly = parsed.owner === 'me' && kind === 'group';
   if (kind === 'private' || (isAdmin && !isOwnOnly))
     return {
       headline: 'Done: everything I knew of this chat is deleted and forgotten.',

@@ -32,14 +32,11 @@ export interface FuseSize extends Explored<FuseKey> {
 }
 
 /** The fuse (A) for what hangs on it, never above what its cable carries. */
-export function computeFuseSize(
-  facts: Facts,
-  setting: Pick<Setting, 'recalled' | 'mainsV'> & { readonly said?: Setting['said'] },
-): FuseSize {
+export function computeFuseSize(facts: Facts, setting: Pick<Setting, 'recalled' | 'mainsV'>): FuseSize {
   const kind = circuitKindOf(facts, setting.recalled);
   const conductor = conductorOf(facts.cable);
   const mostA = conductor && largestFuseOn(conductor.areaMm2)?.ratingA;
-  const spoken = { mostA, saidA: facts.fuseA ?? setting.said?.fuseA };
+  const spoken = { mostA, saidA: facts.fuseA };
   if (kind === undefined) return { ...byCable(conductor!), ...spoken };
   const told = facts.systemVoltageV ?? facts.batteries?.find(b => b.voltageV)?.voltageV ?? 12;
   const voltageV = told > 36 ? 48 : told > 18 ? 24 : 12;

@@ -1,5 +1,5 @@
 import type { Facts } from '#rig/rig.ts';
-import type { Evidence, Intent } from '../intent.ts';
+import type { Intent } from '../intent.ts';
 import { hasCapacity, type Need, needs } from '../needs.ts';
 import { hasUse } from '../use.ts';
 import { answerGenerator } from './answer.ts';
@@ -36,25 +36,5 @@ export const generator: Intent = {
   title: 'What generator do I need?',
   takes,
   needs: needs(takes, [needWork]),
-  asks: said => {
-    const { cues, facts } = said;
-    const found: Evidence[] = [];
-    const add = (because: string, weight: number) => found.push({ because, weight });
-    const isGenerator = cues.has('generator') || facts.chargers?.some(c => c.kind === 'generator');
-    if (!isGenerator) return found;
-    add('speaks of a generator', 3);
-    if (cues.has('ask-what-size')) add('asks what size', 2);
-    if (cues.has('ask-can-it')) add('asks whether it does', 2);
-    if (facts.chargers?.some(c => c.kind !== 'generator')) add('a charger on it', 1);
-    if (facts.loads?.some(load => load.supply === 'ac')) add('loads on it', 1);
-    if (cues.has('ask-how-long')) add('asks how long to run it', 2);
-    if (cues.has('danger-generator-inside')) add('where it stands', 1);
-    if (cues.has('learn') || cues.has('ask-what-is')) add('asks what it is', -3);
-    const isAsking = (['question-mark', 'ask-can-it', 'ask-how-long', 'ask-what-size'] as const).some(cue =>
-      cues.has(cue),
-    );
-    if (cues.has('own-statement') && !isAsking) add('tells the rig', -2);
-    return found;
-  },
   reply: (facts, setting) => answerGenerator(facts, computeGenerator(facts, setting)),
 };

@@ -168,23 +168,11 @@ function cautionsOf(facts: Facts, result: InverterCheck): CautionCode[] {
 
 /** Words for an inverter and what hangs on it. */
 export function answerInverterCheck(facts: Facts, result: InverterCheck, setting: Setting): Reply {
-  const cues = setting.said?.cues;
+  const { cues } = setting.parsed;
   const w = english;
-  if (cues?.has('danger-backfeed'))
-    return {
-      headline: w.say('no-backfeed', 'No: never feed an inverter into a hook-up inlet or a wall socket.'),
-      lines: [
-        w.say(
-          'own-outlet',
-          "Plug things into the inverter's own outlet; a changeover switch is an electrician's work.",
-        ),
-      ],
-      verdict: 'no',
-      cautions: ['backfeed', 'mains-wiring'],
-    };
   const watts = w.decimals(result.ratingW ?? result.neededW, 0);
   const isJudged = result.loads.length > 0 && (result.ratingW !== undefined || result.fit === 'no');
-  const isAsked = isJudged || (result.bank !== undefined && !!cues?.has('ask-can-it'));
+  const isAsked = isJudged || (result.bank !== undefined && cues.has('ask-can-it'));
   const verdict: Verdict = isAsked ? (result.fit ?? null) : null;
   const isInHeadline = verdict === null || (verdict === 'yes' && result.ratingW === undefined);
   const { acLoad, batteryCurrent, batteryUse } = result.figures;

@@ -113,7 +113,8 @@ function words(move: Move, facts: Facts, setting: Setting): Reply {
 
 /** One turn of the course, for one person: what to show, and where they are after it. */
 export function answerLearn(facts: Facts, setting: Setting): Reply {
-  const move = moveOf(setting.said, setting.lesson);
+  const { cues, choice, recognised } = setting.parsed;
+  const move = moveOf({ cues, choice, words: recognised.tokens.map(({ text }) => text) }, setting.lesson);
   const lesson = after(move, setting.lesson);
   return {
     ...words(move, facts, setting),

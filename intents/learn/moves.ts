@@ -1,5 +1,5 @@
 import type { Lesson } from '#answer/reply.ts';
-import type { Said } from '#language/said.ts';
+import type { ParsedMessage } from '#language/reading.ts';
 import { chosen, course, stepOf } from './course.ts';
 
 /** What happens next in a lesson. */
@@ -20,28 +20,39 @@ const last = course.length - 1;
 const placeOf = (lesson: Lesson | undefined): number | undefined =>
   lesson && Math.min(last, Math.max(0, lesson.step));
 
-/** The answer to the question that waits. */
-function judged(said: Said, step: number): Move {
+/** What a message says to a lesson, and its words. */
+export type Learner = Pick<ParsedMessage, 'cues' | 'choice'> & { readonly words: readonly string[] };
+
+/** The answer to the question that waits: a letter, or the words of an option; undefined where it is neither. */
+function judged({ choice, words }: Learner, step: number): Move | undefined {
   const { quiz } = course[step]!;
-  const letter = said.choice && chosen(quiz, said.choice);
-  if (letter === undefined) return { kind: 'unclear-choice', step };
-  return { kind: 'judge', step, letter, isRight: letter === quiz.answer };
+  const letter = chosen(quiz, { letter: choice, text: words.join(' ') });
+  return letter === undefined ? undefined : { kind: 'judge', step, letter, isRight: letter === quiz.answer };
+}
+
+/** The step that a message names: "lesson 3", "teach me about fuses". */
+function stepNamed(words: readonly string[]): { readonly step: number | undefined } | undefined {
+  const number = Number(words[words.indexOf('lesson') + 1]);
+  if (words.includes('lesson') && Number.isInteger(number)) return { step: stepOf({ number }) };
+  const step = stepOf({ topic: words.join(' ') });
+  return step === undefined ? undefined : { step };
 }
 
 /** What a message asks of the lesson, in order of urgency: to stop comes first. */
-export function moveOf(said: Said, lesson: Lesson | undefined): Move {
+export function moveOf(said: Learner, lesson: Lesson | undefined): Move {
   const { cues } = said;
   const at = placeOf(lesson);
   const isWaiting = !!lesson?.isOpen && lesson.isQuiz;
+  if (cues.has('progress')) return { kind: 'progress' };
   if (cues.has('stop')) return { kind: 'stop' };
   if (cues.has('start-over')) return { kind: 'show', step: 0 };
-  if (isWaiting && (said.choice || cues.has('quiz-answer'))) return judged(said, at!);
-  if (said.lesson) {
-    const step = stepOf(said.lesson);
-    if (step === undefined) return { kind: 'unknown-lesson' };
-    return cues.has('quiz') ? { kind: 'ask', step } : { kind: 'show', step };
+  const isMove = (['quiz', 'simpler', 'previous', 'next', 'learn'] as const).some(cue => cues.has(cue));
+  if (isWaiting && !isMove) return judged(said, at!) ?? { kind: 'unclear-choice', step: at! };
+  if (cues.has('learn') || cues.has('quiz')) {
+    const named = stepNamed(said.words);
+    if (named && named.step === undefined) return { kind: 'unknown-lesson' };
+    if (named) return { kind: cues.has('quiz') ? 'ask' : 'show', step: named.step! };
   }
-  if (cues.has('progress')) return { kind: 'progress' };
   if (cues.has('quiz')) return { kind: 'ask', step: at ?? 0 };
   if (cues.has('simpler')) return { kind: 'show', step: at ?? 0, isSimpler: true };
   if (cues.has('previous')) return { kind: 'show', step: Math.max(0, (at ?? 0) - 1) };

@@ -26,6 +26,5 @@ export const list: Intent = {
   needs: needs(takes, [
     { ...needLoads, ask: 'what it has to run (say “fridge, lights and phones, 3 days”)', key: 'need-run' },
   ]),
-  asks: () => [],
   reply: (facts, setting) => answerList(facts, computeList(facts, setting)),
 };

@@ -8,6 +8,5 @@ export const none: Intent = {
   title: 'Just talk',
   takes: [],
   needs: needs([], []),
-  asks: () => [],
   reply: (_facts, setting) => answerNone(setting),
 };

@@ -22,6 +22,5 @@ export const rigCheck: Intent = {
   title: 'What is weak in my rig?',
   takes,
   needs: needs(takes, [needBattery, needLoads]),
-  asks: () => [],
   reply: (facts, setting) => answerRigCheck(facts, computeRigCheck(facts, setting)),
 };

@@ -1,17 +1,16 @@
-import type { Said } from '#language/said.ts';
-import { correct, mergeFacts, removeFrom } from '#rig/merge.ts';
+import type { ParsedMessage } from '#language/reading.ts';
+import { correct, holds } from '#rig/correct.ts';
+import { mergeFacts, removeFrom } from '#rig/merge.ts';
 import { type Rig, rigSchema, type Stated } from '#rig/rig.ts';
 import type { Setting } from '../intent.ts';
 
 const gearKeys = Object.keys(rigSchema.shape) as (keyof Rig)[];
 
 /** The part of the facts that stays: gear, daily use, place. */
-export function gearOf(said: Pick<Said, 'facts' | 'bareLoads'>): Rig {
-  const gear = Object.fromEntries(
-    gearKeys.flatMap(key => (said.facts[key] === undefined ? [] : [[key, said.facts[key]]])),
+export function gearOf({ facts }: Pick<ParsedMessage, 'facts'>): Rig {
+  return Object.fromEntries(
+    gearKeys.flatMap(key => (facts[key] === undefined ? [] : [[key, facts[key]]])),
   ) as Rig;
-  const loads = [...(gear.loads ?? []), ...said.bareLoads];
-  return loads.length > 0 ? { ...gear, loads } : gear;
 }
 
 /** Whether anything worth keeping was told. */
@@ -28,11 +27,11 @@ export interface RigChange {
 }
 
 /** Whose rig is meant: a name told, else one's own where there is one, else the chat's. */
-function ownerOf({ said, rigs, ownKey }: Setting): string {
+function ownerOf({ parsed, rigs, ownKey }: Setting): string {
   // "Show my rig" is the group's where the asker has none of their own.
-  if (said.owner === 'me') return rigs[ownKey] || hasGear(gearOf(said)) || !rigs[''] ? ownKey : '';
-  if (said.owner === 'us') return '';
-  if (said.owner !== undefined) return said.owner.toLowerCase();
+  if (parsed.owner === 'me') return rigs[ownKey] || hasGear(gearOf(parsed)) || !rigs[''] ? ownKey : '';
+  if (parsed.owner === 'us') return '';
+  if (parsed.owner !== undefined) return parsed.owner.toLowerCase();
   return rigs[ownKey] ? ownKey : '';
 }
 
@@ -43,19 +42,21 @@ const prune = (facts: Stated): Rig =>
 
 /** Works out the rig after the message. */
 export function changeRig(setting: Setting): RigChange {
-  const { said, rigs } = setting;
+  const { parsed, rigs } = setting;
   const owner = ownerOf(setting);
   const old = rigs[owner];
-  const gear = gearOf(said);
-  const { cues } = said;
-  if (cues.has('forget') && cues.has('rig') && said.removed.length === 0)
+  const gear = gearOf(parsed);
+  const { cues, removed } = parsed;
+  // A number that stands among the facts told is laid over the old one anyway.
+  const slip = parsed.corrects && !holds(gear, parsed.corrects.to) ? parsed.corrects : undefined;
+  if (cues.has('forget') && cues.has('rig') && removed.length === 0)
     return { owner, did: old ? 'forgotten' : 'unknown', rig: {}, missed: [] };
-  const isUntouched = !hasGear(gear) && said.removed.length === 0 && said.corrections.length === 0;
+  const isUntouched = !hasGear(gear) && removed.length === 0 && slip === undefined;
   if (isUntouched) return { owner, did: old ? 'shown' : 'unknown', rig: old ?? {}, missed: [] };
-  const left = removeFrom(correct(old ?? {}, said.corrections), said.removed);
+  const left = removeFrom(slip ? correct(old ?? {}, slip) : (old ?? {}), removed);
   const mode = cues.has('add') ? 'add' : cues.has('change') ? 'change' : 'state';
   const rig = prune(mergeFacts(left, gear, mode));
   const isRemoved = JSON.stringify(prune(left)) !== JSON.stringify(old ?? {});
-  const missed = said.removed.length > 0 && !isRemoved ? said.removed : [];
+  const missed = removed.length > 0 && !isRemoved ? removed : [];
   return { owner, did: old ? 'changed' : 'kept', rig, missed };
 }

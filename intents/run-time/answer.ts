@@ -87,7 +87,7 @@ function chartOf(facts: RunTimeFacts, { bank, figures }: RunTime, setting: Setti
 export function answerRunTime(told: RunTimeFacts, result: RunTime, setting: Setting): Reply {
   const { runTime, usableCapacity, dailyUse } = result.figures;
   // "6 hours of it, enough?": one such day is what is asked for.
-  const isOfOneDay = told.durationH === undefined && setting.said.cues.has('ask-can-it') && areTimed(told);
+  const isOfOneDay = told.durationH === undefined && setting.parsed.cues.has('ask-can-it') && areTimed(told);
   const facts = isOfOneDay ? { ...told, durationH: 24 } : told;
   const wantedH = facts.durationH;
   const verdict = wantedH === undefined ? null : enough(runTime, wantedH);

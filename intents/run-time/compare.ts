@@ -24,10 +24,10 @@ const canRun = (rig: Facts): rig is Facts & Pick<RunTimeFacts, 'batteries'> =>
 
 /** The rigs to compare, by owner: those named, else all that have a battery and loads; none where one alone is left. */
 function entries(facts: RunTimeFacts, setting: Setting, w: Speech): Entry[] {
-  const { said, rigs, ownKey } = setting;
-  const isAsked = said.cues.has('ask-whose') || (said.owners.length ?? 0) > 1;
+  const { parsed, rigs, ownKey } = setting;
+  const isAsked = parsed.cues.has('ask-whose') || (parsed.owners.length ?? 0) > 1;
   if (!isAsked) return [];
-  const named = said.owners.map(owner => (owner === 'me' ? ownKey : owner === 'us' ? '' : owner));
+  const named = parsed.owners.map(owner => (owner === 'me' ? ownKey : owner === 'us' ? '' : owner));
   const keys = named.length > 1 ? named : Object.keys(rigs);
   const found = [...new Set(keys)].flatMap(key => {
     const kept = rigs[key];

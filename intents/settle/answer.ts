@@ -85,7 +85,7 @@ function chartOf(found: Found, setting: Setting): Reply['chart'] {
   return () => ({
     kind: 'claims',
     title,
-    note: describeRig(setting.said.facts).join(', '),
+    note: describeRig(setting.parsed.facts).join(', '),
     unit,
     ...range,
     claims,

@@ -10,7 +10,7 @@ export type Settled =
   | { readonly kind: 'found'; readonly finding: Finding; readonly claims: readonly Heard[] };
 
 /** Watts to be told in amps ("80 W in amps is 10") are a load, at the volts told with them. */
-function withWatts(facts: Facts, { conversion }: Setting['said']): Facts {
+function withWatts(facts: Facts, { conversion }: Setting['parsed']): Facts {
   if (conversion?.unit !== 'W' || facts.loads?.length) return facts;
   return {
     ...facts,
@@ -21,14 +21,14 @@ function withWatts(facts: Facts, { conversion }: Setting['said']): Facts {
 
 /** Finds out what an argument is about and works out the answer, or what is missing for it. */
 export function settleDispute(told: Facts, setting: Setting): Settled {
-  const facts = withWatts(told, setting.said);
-  const { said, recalled, rigs, at, mainsV } = setting;
-  const claims = hear(setting.claims.length > 0 ? setting.claims : said.claims);
+  const facts = withWatts(told, setting.parsed);
+  const { parsed, recalled, rigs, at, mainsV } = setting;
+  const claims = hear(setting.claims.length > 0 ? setting.claims : parsed.claims);
   const dispute: Dispute = {
     facts,
     claims,
     dimension: dimensionOf(claims),
-    cues: said.cues,
+    cues: parsed.cues,
     recalled,
     rigs,
     at,

@@ -21,7 +21,7 @@ export interface Dispute {
   readonly claims: readonly Heard[];
   /** What most claims measure; undefined where there are none. */
   readonly dimension?: Dimension;
-  readonly cues: Setting['said']['cues'];
+  readonly cues: Setting['parsed']['cues'];
   readonly recalled: Setting['recalled'];
   readonly rigs: Readonly<Record<string, Rig>>;
   readonly at: Date;

@@ -53,7 +53,7 @@ function reasonAgainst(facts: SolarSizeFacts, result: SolarSize, isAtNight: bool
 function answerStraight(facts: SolarSizeFacts, result: SolarSize, setting: Setting): Reply {
   const { drawW, bestW, presentW, figures } = result;
   const w = english;
-  const isAtNight = setting.said.cues.has('night');
+  const isAtNight = setting.parsed.cues.has('night');
   const falls = presentW !== undefined && drawW > bestW!;
   const verdict = isAtNight || falls || drawW > 300 ? 'no' : 'tight';
   const reason = reasonAgainst(facts, result, isAtNight, w);
@@ -85,7 +85,7 @@ function answerStraight(facts: SolarSizeFacts, result: SolarSize, setting: Setti
 
 /** Whether the panels at hand do: yes above the range, no below it. */
 function judge({ figures, presentW }: SolarSize, setting: Setting): Verdict {
-  if (presentW === undefined || !setting.said.cues.has('ask-can-it')) return null;
+  if (presentW === undefined || !setting.parsed.cues.has('ask-can-it')) return null;
   if (presentW >= figures.panelPower.high) return 'yes';
   return presentW < figures.panelPower.low ? 'no' : 'tight';
 }
@@ -149,7 +149,7 @@ function ownPanels(watts: string, isEnough: boolean, setting: Setting, w: Speech
 
 /** Words for a panel size. */
 export function answerSolarSize(facts: SolarSizeFacts, result: SolarSize, setting: Setting): Reply {
-  const isStraight = setting.said.cues.has('carry-over') || facts.without?.includes('battery');
+  const isStraight = setting.parsed.cues.has('carry-over') || facts.without?.includes('battery');
   if (isStraight) return answerStraight(facts, result, setting);
   const { figures, sun, presentW } = result;
   const w = english;

@@ -24,8 +24,6 @@ export const solarWiring: Intent<WiringFacts> = {
       holds: facts => !!facts.solar?.length,
     },
   ]) as Intent<WiringFacts>['needs'],
-  asks: () => [],
-  // One panel is asked about as it is.
   reply: facts =>
     answerSolarWiring(
       computeSolarWiring(facts),

@@ -48,9 +48,10 @@ function hints(facts: SolarYieldFacts, result: SolarYield): string[] {
 /** Words for a day's yield. */
 export function answerSolarYield(facts: SolarYieldFacts, result: SolarYield, setting: Setting): Reply {
   const { figures, sun } = result;
-  const { said } = setting;
+  const { parsed } = setting;
   const hasUse = figures.dailyUse.value > 0;
-  const isAsked = hasUse && (said.cues.has('ask-can-it') || !!said.facts.loads || !!said.facts.dailyUseAh);
+  const isAsked =
+    hasUse && (parsed.cues.has('ask-can-it') || !!parsed.facts.loads || !!parsed.facts.dailyUseAh);
   const verdict = isAsked ? enough(figures.surplus, 0) : null;
   const lines = [
     ...(verdict ? [balance(result, verdict)] : []),

@@ -81,13 +81,13 @@ function unknown(phrase: string): Reply {
 
 /** Words for a term asked after; two terms are compared; an unknown one is asked back. */
 export function answerTerm(facts: Facts, setting: Setting): Reply {
-  const { said } = setting;
-  const found = said.term === undefined ? [] : termsIn(said.term);
+  const { term, cues } = setting.parsed;
+  const found = term === undefined ? [] : termsIn(term);
   const [first, second] = found;
   const isDepth = first?.key === 'depth of discharge' || (!first && facts.batteries !== undefined);
-  if (said.cues.has('ask-why') && isDepth) return whyNotAll(facts, setting);
-  if (!first) return unknown(said.term ?? '');
-  const isPair = second && (comparisonOf(first, second) !== undefined || isOnlyTerms(said.term!));
+  if (cues.has('ask-why') && isDepth) return whyNotAll(facts, setting);
+  if (!first) return unknown(term ?? '');
+  const isPair = second && (comparisonOf(first, second) !== undefined || isOnlyTerms(term!));
   // "What is an inverter, and do I need one for phones": the first is what is asked after.
   return isPair ? compare(first, second) : explain(first, facts, setting);
 }

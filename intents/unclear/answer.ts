@@ -1,4 +1,3 @@
-import { issueSentence } from '#answer/issues.ts';
 import type { Reply } from '#answer/reply.ts';
 import { listIn } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
@@ -6,8 +5,8 @@ import { describeBattery, describeCharger, describeLoad } from '../describe.ts';
 import type { Setting } from '../intent.ts';
 
 /** What was understood all the same, so that the person only has to add to it. */
-function heard({ said }: Setting, w: Speech): string[] {
-  const { batteries = [], loads = [], chargers = [], solar = [] } = said.facts;
+function heard({ parsed }: Setting, w: Speech): string[] {
+  const { batteries = [], loads = [], chargers = [], solar = [] } = parsed.facts;
   const panel = w.say('solar', 'solar');
   return [
     ...batteries.map(battery => describeBattery(battery, w)),
@@ -17,18 +16,14 @@ function heard({ said }: Setting, w: Speech): string[] {
   ];
 }
 
+const mostWordsOfNumber = 3;
+
 /** One short question back, to the point where anything was understood. */
 export function answerUnclear(setting: Setting): Reply {
-  const { said } = setting;
-  const { cues } = said;
+  const { cues, words, unread } = setting.parsed;
   const w = english;
   const help = w.say('next-help', 'help');
   const sample = w.say('sample', 'Try “fridge 1.2A, 100Ah, 3 days?” or say “help”.');
-  if ([...cues].some(cue => cue.startsWith('danger-') && cue !== 'danger-medical'))
-    return { headline: w.say('unsafe', 'No, please don’t do that.'), verdict: 'no' };
-  const issue = said.issues.find(i => i.code !== 'ambiguous' && i.code !== 'unit-mismatch');
-  if (issue)
-    return { headline: issueSentence(issue, w), lines: issue.code === 'other-language' ? [] : [sample] };
   const parts = heard(setting, w);
   if (parts.length > 0)
     return {
@@ -51,10 +46,10 @@ export function answerUnclear(setting: Setting): Reply {
       lines: [sample],
       next: [help],
     };
-  const [number] = said.numbers;
-  if (number !== undefined && said.words <= 3) {
+  const [number] = unread;
+  if (number !== undefined && words <= mostWordsOfNumber) {
     const text = '{number} of what: amps, amp hours, watts, volts, hours?';
-    return { headline: w.say('number-of-what', text, { number: `${number}` }), lines: [sample] };
+    return { headline: w.say('number-of-what', text, { number: number.text }), lines: [sample] };
   }
   return {
     headline: w.say('no-question', "I didn't get a power question out of that. What would you like to know?"),

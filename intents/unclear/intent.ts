@@ -8,6 +8,5 @@ export const unclear: Intent = {
   title: 'Ask me again',
   takes: [],
   needs: needs([], []),
-  asks: () => [],
   reply: (_facts, setting) => answerUnclear(setting),
 };

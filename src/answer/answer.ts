@@ -62,6 +62,13 @@ export interface WorkingStep {
   readonly source: string;
 }
 
+/** How far ahead the reading taken is (nats), what came second and in what it differs, and the reasons for the first. */
+export interface Reading {
+  readonly margin: number;
+  readonly second?: { readonly intent: string; readonly differs: readonly string[] };
+  readonly because: readonly { readonly reason: string; readonly weight: number }[];
+}
+
 /** The answer as data, as `ask --json` shows it. */
 export interface Answer {
   readonly intent: IntentName;
@@ -70,6 +77,12 @@ export interface Answer {
   readonly verdict: Verdict;
   readonly figures: Readonly<Record<string, Figure>>;
   readonly understood: Understood;
+  /** Codes of the hazards seen in the message, or in what memory adds. */
+  readonly hazards: readonly string[];
+  /** Every number of the message that is in no fact. */
+  readonly unread: readonly { readonly text: string; readonly why: string }[];
+  /** How sure the reading is. */
+  readonly reading?: Reading;
   readonly assumed: readonly Assumed[];
   readonly working: readonly WorkingStep[];
   readonly cautions: readonly string[];

@@ -34,9 +34,9 @@ export async function answerIn({ converse, store, mainsV }: Deps, message: Messa
 }
 
 /** Whether nothing is left to keep of a chat. */
-const isEmpty = ({ rigs, lessons, settings, claims, last, passing, aside }: Memory): boolean =>
-  aside === undefined &&
-  [rigs, lessons, settings, claims, last ?? {}, passing ?? {}].every(part => Object.keys(part).length === 0);
+const isEmpty = ({ rigs, lessons, settings, claims, frames, talk, passing }: Memory): boolean =>
+  talk === undefined &&
+  [rigs, lessons, settings, claims, frames, passing ?? {}].every(part => Object.keys(part).length === 0);
 
 const lineSchema = z.object({
   chat: z.string().min(1).max(200),
@@ -71,7 +71,14 @@ export function readLine(line: string, now: () => Date): Message {
   }
   const { chat, from, text, at } = result.data;
   // As in a group where everything is addressed to the bot.
-  return { chat, from: from.slice(0, 60), text, at: at === undefined ? now() : new Date(at), kind: 'group' };
+  return {
+    chat,
+    from: from.slice(0, 60),
+    text,
+    at: at === undefined ? now() : new Date(at),
+    kind: 'group',
+    ...(from === 'bot' && { isBot: true }),
+  };
 }
 
 /** One JSON object out for each line in, in the same order; a fault in one line is its answer, and the run goes on. */

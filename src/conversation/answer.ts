@@ -1,66 +1,93 @@
-import type { Answer } from '#answer/answer.ts';
-import { issueSentence } from '#answer/issues.ts';
+import type { Answer, Understood } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
-import { english, type Speech } from '#answer/speech.ts';
+import { sentence } from '#answer/say.ts';
+import { english } from '#answer/speech.ts';
 import { print } from '#answer/text.ts';
 import { cautions as cautionSentences } from '#answer/words/en.ts';
-import type { Intent } from '#intents/intent.ts';
-import type { Said } from '#language/said.ts';
-import type { Stated } from '#rig/rig.ts';
-import { dangers } from './dangers.ts';
-
-/** Notes on how the message was read, where it had to be bent: "I read “100A battery” as 100 Ah". */
-const notes = (said: Said, words: Speech): string[] =>
-  said.issues
-    .filter(
-      issue => issue.code === 'unit-mismatch' || issue.code === 'contradiction' || issue.code === 'ambiguous',
-    )
-    .slice(0, 2)
-    .map(issue => issueSentence(issue, words));
+import { describeRig } from '#intents/describe.ts';
+import type { ParsedMessage } from '#language/reading.ts';
+import type { Rig } from '#rig/rig.ts';
+import type { Heard } from './hear.ts';
+import type { Interpreted, Lent } from './interpret.ts';
 
 /** How a reply becomes an answer. */
 export interface Told {
-  readonly said: Said;
-  /** Another name than the question's: a question back is 'unclear'. */
-  readonly name?: Answer['intent'];
+  readonly intent: Answer['intent'];
+  readonly heard: Heard;
   readonly isWorkingShown?: boolean;
-  /** The temperature of the talk, °C. */
-  readonly ambientC?: number;
-  /** What a correction put right of the question before. */
-  readonly corrected?: Stated;
+  readonly lent?: Lent;
+  readonly hazards?: readonly string[];
+  /** What both of two readings say, where neither is sure. */
+  readonly shared?: Understood;
   /** Works it out once more. */
   readonly again?: Answer['again'];
-  /** Told without notes on how it was read: the question before, told another way. */
-  readonly isBare?: boolean;
 }
 
-/** Builds the answer as data from a reply; the working is printed only if somebody looks at it. */
-export function toAnswer(intent: Intent, reply: Reply, told: Told): Answer {
-  const { said, isWorkingShown = false } = told;
-  const words = english;
-  const codes = [...new Set([...dangers(said, told.ambientC), ...(reply.cautions ?? [])])];
-  const full: Reply = told.isBare
-    ? reply
-    : { ...reply, lines: [...(reply.lines ?? []), ...notes(said, words)], cautions: codes };
+/** "With Ann's 100 Ah AGM": what came from somebody else's question. */
+function lentLine(lent: Lent | undefined): string[] {
+  const parts = lent ? describeRig(lent.facts as Rig) : [];
+  if (!lent || parts.length === 0) return [];
+  const gaps = { who: sentence(lent.who), parts: parts.slice(0, 4).join(', ') };
+  return [english.say('lent', "From {who}'s question: {parts}.", gaps)];
+}
+
+/** What the message states, literally. */
+function understoodOf({ facts, claims, removed, corrects, owner, term, choice }: ParsedMessage): Understood {
   return {
-    intent: told.name ?? intent.name,
-    text: print(full, { isWorkingShown, words }),
+    ...facts,
+    ...(claims.length > 0 && { claims }),
+    ...(removed.length > 0 && { removed }),
+    ...(corrects && { corrects }),
+    ...(owner !== undefined && { owner }),
+    ...(term !== undefined && { term }),
+    ...(choice !== undefined && { choice }),
+  };
+}
+
+const round = (value: number): number => Math.round(value * 100) / 100;
+
+/** How sure the reading is, and what came second. */
+const readingOf = ({ margin, second }: ParsedMessage): NonNullable<Answer['reading']> => ({
+  margin: round(margin),
+  ...(second && { second: { intent: second.intent, differs: second.differs } }),
+  because: [],
+});
+
+/** Builds the answer as data from a reply; the working is printed only if somebody looks at it. */
+export function toAnswer(reply: Reply, told: Told): Answer {
+  const { heard, isWorkingShown = false } = told;
+  const codes = [...new Set(reply.cautions ?? [])];
+  const full: Reply = { ...reply, lines: [...(reply.lines ?? []), ...lentLine(told.lent)], cautions: codes };
+  return {
+    intent: told.intent,
+    text: print(full, { isWorkingShown, words: english }),
     verdict: reply.verdict ?? null,
     figures: reply.figures ?? {},
-    understood: {
-      ...told.corrected,
-      ...said.facts,
-      ...(said.claims.length > 0 ? { claims: said.claims } : {}),
-      ...(reply.rig ? { rig: reply.rig } : {}),
-    },
+    understood: { ...(told.shared ?? understoodOf(heard)), ...(reply.rig ? { rig: reply.rig } : {}) },
+    hazards: told.hazards ?? [],
+    unread: heard.unread,
+    reading: readingOf(heard),
     assumed: reply.assumed ?? [],
     get working() {
       return reply.working?.() ?? [];
     },
-    cautions: codes.map(code => words.say(`caution-${code}`, cautionSentences[code])),
+    cautions: codes.map(code => english.say(`caution-${code}`, cautionSentences[code])),
     next: (reply.next ?? []).slice(0, 3),
     chart: reply.chart,
     hasWorking: () => reply.working !== undefined,
     again: told.again,
   };
 }
+
+/** An answer that says nothing: to talk among people, and to the bot's own lines. */
+export const silence = (heard: Heard): Answer => ({
+  ...toAnswer({ headline: '' }, { intent: 'none', heard }),
+  text: '',
+});
+
+/** What an interpreted message hands on to its answer. */
+export const toldOf = ({ heard, lent, hazards }: Interpreted): Pick<Told, 'heard' | 'lent' | 'hazards'> => ({
+  heard,
+  lent,
+  hazards,
+});

@@ -1,9 +1,10 @@
 import { issueSentence } from '#answer/issues.ts';
 import type { Reply } from '#answer/reply.ts';
-import { listIn } from '#answer/say.ts';
+import { sentence } from '#answer/say.ts';
 import type { Speech } from '#answer/speech.ts';
 import type { Intent } from '#intents/intent.ts';
-import type { Said } from '#language/said.ts';
+import type { Issue } from '#language/issue.ts';
+import type { Two } from './two-readings.ts';
 
 /** Something missing: as the bot asks for it, and the key of that sentence. */
 export interface Missing {
@@ -20,26 +21,28 @@ export function missingOf(parsed: ReturnType<Intent['needs']['safeParse']>): Mis
   });
 }
 
-/** Is there something in the message that must be cleared up before any number is given? */
-export const isAskingBack = (said: Said): boolean => said.issues.some(issue => issue.code === 'absurd-value');
-
 /** The one question back: what can't be right first, else what is missing, in the words of the needs. */
-export function askBack(intent: Intent, missing: readonly Missing[], said: Said, words: Speech): Reply {
-  const wrong = said.issues.find(issue => issue.code === 'absurd-value' || issue.code === 'unknown-unit');
+export function askBack(
+  intent: Intent,
+  missing: readonly Missing[],
+  issues: readonly Issue[],
+  words: Speech,
+): Reply {
+  const [wrong] = issues;
   if (wrong) return { headline: issueSentence(wrong, words) };
-  const foreign = said.issues.find(issue => issue.code === 'other-language');
-  if (foreign && said.known < 3) return { headline: issueSentence(foreign, words) };
-  const needs = listIn(
-    missing.map(({ ask, key }) => (key ? words.say(key, ask) : ask)),
-    words,
-  );
+  const asks = missing.map(({ ask, key }) => (key ? words.say(key, ask) : ask));
   const title = words.say('title', intent.title);
+  if (asks.length > 1) {
+    const text = '{title} To work that out I need a few things. Can you tell me?';
+    return { headline: words.say('need-more', text, { title }), lines: asks.map(ask => `${sentence(ask)}.`) };
+  }
   const text = '{title} To work that out I need {needs}. Can you tell me?';
-  return { headline: words.say('need', text, { title, needs }) };
+  return { headline: words.say('need', text, { title, needs: asks[0] ?? '' }) };
 }
 
-/** The answer to something dangerous that has no numbers to work out: no; the caution says why. */
-export const unsafe = (words: Speech): Reply => ({
-  headline: words.say('unsafe', 'No, please don’t do that.'),
-  verdict: 'no',
-});
+/** Which of two readings is meant: both as buttons. */
+export function askWhich({ options: [one, other] }: Two, { say }: Speech): Reply {
+  const gaps = { one: one.say, other: other.say };
+  const text = 'I can take that in two ways. Which do you mean: “{one}” or “{other}”?';
+  return { headline: say('which-reading', text, gaps), next: [one.say, other.say] };
+}

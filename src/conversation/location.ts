@@ -2,10 +2,10 @@ import type { Answer } from '#answer/answer.ts';
 import { english } from '#answer/speech.ts';
 import { intentNamed } from '#intents';
 import { located } from '#intents/rig/located.ts';
-import type { Said } from '#language/said.ts';
 import type { Facts } from '#rig/rig.ts';
 import { toAnswer } from './answer.ts';
-import type { Last, Memory } from './memory.ts';
+import type { Heard } from './hear.ts';
+import type { Frame, Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { ownKey } from './recall.ts';
 
@@ -14,15 +14,15 @@ export interface Located {
   readonly memory: Memory;
   readonly answer: Answer;
   /** What was shared, as if it had been said in words. */
-  readonly said: Said;
+  readonly heard: Heard;
 }
 
 /** The sharer's own rig in a group, where they have one; else the chat's. */
 const rigKey = ({ rigs }: Memory, { from, kind }: Message): string =>
   rigs[ownKey(from, kind)] ? ownKey(from, kind) : '';
 
-/** Notes a shared location. @param said what the message says besides: nothing */
-export function noteLocation(memory: Memory, message: Message, said: Said): Located {
+/** Notes a shared location. @param heard what the message says besides: nothing */
+export function noteLocation(memory: Memory, message: Message, heard: Heard): Located {
   const { where, reply } = located(message.location!);
   const key = rigKey(memory, message);
   const { place: _place, ...rest } = memory.rigs[key] ?? {};
@@ -33,18 +33,18 @@ export function noteLocation(memory: Memory, message: Message, said: Said): Loca
     : say('next-panel', 'what solar do I need?');
   return {
     memory: { ...memory, rigs: { ...memory.rigs, [key]: rig } },
-    answer: toAnswer(intentNamed('rig'), { ...reply, rig, next: [next] }, { said }),
-    said: { ...said, facts: where },
+    answer: toAnswer({ ...reply, rig, next: [next] }, { intent: 'rig', heard }),
+    heard: { ...heard, facts: where },
   };
 }
 
 /** Whether the question before hangs on the sun and where it is, so that it is worth answering again. */
-export const hangsOnPlace = (last: Last | undefined): boolean =>
+export const hangsOnPlace = (last: Frame | undefined): boolean =>
   last !== undefined &&
   last.asked === undefined &&
   last.facts.peakSunHours === undefined &&
   intentNamed(last.intent).takes.includes('latitudeDeg') &&
   hasSun(last);
 
-const hasSun = ({ intent, facts }: Last): boolean =>
+const hasSun = ({ intent, facts }: Frame): boolean =>
   intent === 'solar-size' || (facts as Facts).solar !== undefined;

@@ -3,20 +3,26 @@ import { intentNames } from '#answer/answer.ts';
 import { factsSchema, rigSchema } from '#rig/rig.ts';
 
 /** Version of the stored document; `upgrade.ts` reads older ones forwards. */
-export const memoryVersion = 1;
+export const memoryVersion = 2;
 
 const claimSchema = z.strictObject({ who: z.string(), value: z.number(), unit: z.string() });
 
-/** The last question asked: its facts, so that "what if lithium" can change one of them. */
-export const lastSchema = z.strictObject({
+/** Questions kept of a chat, newest last. */
+export const framesKept = 6;
+
+/** A question asked: whose, when, and its facts, so that "what if lithium" can change one of them. */
+export const frameSchema = z.strictObject({
   intent: z.enum(intentNames),
+  /** All that it went by, whatever came from where. */
   facts: factsSchema,
   claims: z.array(claimSchema).max(20),
+  /** Whose rig it went by, where that is not the asker's. */
   owner: z.string().max(60).optional(),
+  /** Who asked, in small letters. */
   from: z.string().max(60),
   at: z.number(),
-  /** The language it was asked in, as older versions kept it; nothing reads it. */
-  language: z.string().max(8).optional(),
+  /** Time of the question that it turned. */
+  onto: z.number().optional(),
   /** What was to be converted, so that "and at 24 V" can change it. */
   conversion: z
     .strictObject({
@@ -32,7 +38,24 @@ export const lastSchema = z.strictObject({
   /** What the question back was about, where the bot asked one: the names of the missing needs. */
   asked: z.array(z.string()).max(10).optional(),
 });
-export type Last = z.infer<typeof lastSchema>;
+export type Frame = z.infer<typeof frameSchema>;
+
+/** What the lines before leave for the reading of the next: the shape of the reader's `Talk`. */
+export const talkSchema = z.strictObject({
+  lastIntent: z.string().max(30).optional(),
+  lastKeys: z.array(z.string().max(40)).max(60).optional(),
+  asked: z.array(z.string().max(40)).max(60).optional(),
+  lastFrom: z.string().max(60).optional(),
+  at: z.number(),
+});
+
+/** Two readings that somebody was asked to choose between. */
+export const choiceSchema = z.strictObject({
+  at: z.number(),
+  options: z
+    .array(z.strictObject({ say: z.string().max(80), intent: z.enum(intentNames), facts: factsSchema }))
+    .max(3),
+});
 
 export const lessonSchema = z.strictObject({
   step: z.number().int().min(0),
@@ -51,18 +74,17 @@ export const memorySchema = z.strictObject({
   passing: factsSchema.optional(),
   /** When something was last said in passing (ms since 1970). */
   passingAt: z.number().optional(),
-  last: lastSchema.optional(),
+  /** The questions asked lately, newest last. */
+  frames: z.array(frameSchema).max(framesKept),
+  talk: talkSchema.optional(),
+  choice: choiceSchema.optional(),
   /** Claims heard lately, for "who is right". */
   claims: z.array(claimSchema).max(20),
   lessons: z.record(z.string().max(60), lessonSchema),
   /** Names that are told apart, by a mark of the person that only the transport can make and that is no id. */
   people: z.record(z.string().max(40), z.string().max(60)).optional(),
-  /** The question since the last one that turns nothing: "what is MPPT", so that "and PWM?" is one too. */
-  aside: z.literal('term').optional(),
   settings: z.strictObject({
     mainsV: z.number().optional(),
-    /** As older versions kept it; nothing reads it. */
-    language: z.string().max(8).optional(),
     /** Whether pictures come without being asked for; absent: they do. */
     pictures: z.boolean().optional(),
   }),
@@ -73,6 +95,7 @@ export type Memory = z.infer<typeof memorySchema>;
 export const emptyMemory = (): Memory => ({
   version: memoryVersion,
   rigs: {},
+  frames: [],
   claims: [],
   lessons: {},
   settings: {},

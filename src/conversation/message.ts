@@ -1,3 +1,5 @@
+import type { Frame } from './memory.ts';
+
 /** A message as every transport hands it in. Plain data. */
 export interface Message {
   readonly chat: string;
@@ -8,6 +10,10 @@ export interface Message {
   readonly kind: 'private' | 'group';
   /** A shared location. */
   readonly location?: { readonly latitudeDeg: number; readonly longitudeDeg: number };
+  /** The question whose answer it replies to. */
+  readonly onto?: Frame;
+  /** A line that the bot wrote itself: it is heard, and not answered. */
+  readonly isBot?: boolean;
   /** Whether the sender may change or delete what belongs to the whole chat; default true. */
   readonly isAdmin?: boolean;
 }

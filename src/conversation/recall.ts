@@ -1,5 +1,5 @@
 import type { Setting } from '#intents/intent.ts';
-import type { Said } from '#language/said.ts';
+import type { ParsedMessage } from '#language/reading.ts';
 import { isSameName, mergeBatteries, mergeSolar } from '#rig/merge.ts';
 import type { Rig, Stated, StatedLoad } from '#rig/rig.ts';
 import type { Memory } from './memory.ts';
@@ -17,29 +17,31 @@ export const ownKey = (from: string, kind: 'private' | 'group'): string =>
 /** Which rig a message is about, and whose it is. */
 export function rigFor(
   memory: Memory,
-  said: Said,
+  { owner }: Pick<ParsedMessage, 'owner'>,
   from: string,
   kind: 'private' | 'group',
 ): { readonly rig: Rig; readonly key: string } | undefined {
   const pick = (key: string) => (memory.rigs[key] ? { rig: memory.rigs[key], key } : undefined);
   const own = ownKey(from, kind);
-  if (said.owner === 'me') return pick(own) ?? pick('');
-  if (said.owner === 'us') return pick('');
-  if (said.owner !== undefined) return pick(personKey(said.owner));
+  if (owner === 'me') return pick(own) ?? pick('');
+  if (owner === 'us') return pick('');
+  if (owner !== undefined) return pick(personKey(owner));
   const only = Object.keys(memory.rigs);
   return pick(own) ?? pick('') ?? (only.length === 1 ? pick(only[0]!) : undefined);
 }
+
+const hasFigures = ({ name: _name, supply: _supply, ...rest }: StatedLoad): boolean =>
+  Object.keys(rest).length > 0;
 
 /** A load named without figures stands for the one in the rig of that name, else for a typical one. */
 const known = (load: StatedLoad, rig: Rig | undefined): StatedLoad =>
   rig?.loads?.find(l => isSameName(l.name, load.name)) ?? load;
 
-/** Said facts with loads that were only named looked up in the rig. */
-export function resolveLoads(said: Said, rig: Rig | undefined): Stated {
-  const bare = said.bareLoads.map(load => known(load, rig));
-  if (bare.length === 0) return said.facts;
-  return { ...said.facts, loads: [...(said.facts.loads ?? []), ...bare] };
-}
+/** Loads that were only named looked up in the rig. */
+export const resolved = (told: Stated, rig: Rig | undefined): Stated =>
+  told.loads
+    ? { ...told, loads: told.loads.map(load => (hasFigures(load) ? load : known(load, rig))) }
+    : told;
 
 export interface Recalled {
   readonly facts: Stated;

@@ -1,76 +1,109 @@
 import type { Reply } from '#answer/reply.ts';
-import type { Intent, Setting } from '#intents/intent.ts';
-import type { Said } from '#language/said.ts';
 import { mergeFacts } from '#rig/merge.ts';
-import type { Claim, Rig, Stated } from '#rig/rig.ts';
-import { factsSchema, rigSchema } from '#rig/rig.ts';
-import { emptyMemory, type Last, lastSchema, type Memory } from './memory.ts';
+import { type Claim, factsSchema, type Rig, rigSchema, type Stated } from '#rig/rig.ts';
+import { talkAfter } from './hear.ts';
+import { type Interpreted, isSpeaker } from './interpret.ts';
+import { choiceSchema, emptyMemory, type Frame, frameSchema, framesKept, type Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { personKey } from './recall.ts';
 
 /** What was done with a message, as far as memory cares. */
 export interface Done {
-  readonly intent: Intent;
-  readonly facts: Stated;
   readonly reply: Reply;
-  readonly setting: Setting;
-  readonly missing: readonly string[];
+  /** The bot asked something back. */
   readonly isBack: boolean;
+  /** The words in which it asked, or a quiz did. */
+  readonly asked?: string;
 }
 
 /** Questions that don't count as "the question before". */
-const passingBy = new Set(['rig', 'help', 'privacy', 'forget', 'unclear', 'term', 'learn']);
+const passingBy = new Set([
+  'rig',
+  'help',
+  'privacy',
+  'forget',
+  'none',
+  'unclear',
+  'term',
+  'learn',
+  'emergency',
+]);
 const gearKeys = new Set(Object.keys(rigSchema.shape));
 const claimsKept = 8;
 
 /** The memory after a message. Never touches the one handed in. */
-export function remember(memory: Memory, message: Message, said: Said, done: Done): Memory {
+export function remember(memory: Memory, message: Message, read: Interpreted, done: Done): Memory {
+  const { intent, heard, setting, two } = read;
   const wish = done.isBack ? undefined : done.reply.remember;
   if (wish?.forget === 'chat') return emptyMemory();
   const from = personKey(message.from);
-  let next: Memory = { ...memory, claims: keepClaims(memory, said, personKey(message.from)) };
-  if (wish?.forget === 'me') next = withoutPerson(next, done.setting.ownKey, from);
-  if (wish?.rigs) next = { ...next, rigs: changedRigs(next.rigs, wish.rigs), last: undefined };
+  const at = message.at.getTime();
+  let next: Memory = {
+    ...memory,
+    claims: keepClaims(memory, read, from),
+    talk: talkAfter(memory, message, heard, done.asked),
+    choice: two && sound(choiceSchema, { at, options: two.options.map(option => ({ ...option })) }),
+  };
+  if (wish?.forget === 'me') next = withoutPerson(next, setting.ownKey, from);
+  // What somebody's rig is now counts for more than what they asked before.
+  if (wish?.rigs)
+    next = {
+      ...next,
+      rigs: changedRigs(next.rigs, wish.rigs),
+      frames: next.frames.filter(f => f.from !== from),
+    };
   if (wish?.lesson)
     next = { ...next, lessons: { ...next.lessons, [from]: { ...wish.lesson, done: [...wish.lesson.done] } } };
   // "It's minus 5 here this morning": no question, and the next one is asked in that cold.
-  if (done.intent.name === 'rig' || done.intent.name === 'unclear')
-    next = {
-      ...next,
-      passing: sound(factsSchema, passingOf(next.passing, said.facts)),
-      passingAt: message.at.getTime(),
-    };
-  next = { ...next, aside: done.intent.name === 'term' ? 'term' : undefined };
-  if (!passingBy.has(done.intent.name))
-    next = { ...next, last: sound(lastSchema, lastOf(message, said, done)) };
+  if (intent.name === 'rig' || intent.name === 'unclear')
+    next = { ...next, passing: sound(factsSchema, passingOf(next.passing, heard.facts)), passingAt: at };
+  const isOpen = two !== undefined || (intent.name === 'unclear' && Object.keys(heard.facts).length > 0);
+  if (isOpen || !passingBy.has(intent.name))
+    next = { ...next, frames: framed(next.frames, frameOf(message, read, done)) };
   return strip(next);
 }
+
+/** The questions with one more, the oldest of a person who asked often first to go. */
+function framed(frames: readonly Frame[], frame: Frame): Frame[] {
+  if (!sound(frameSchema, frame)) return [...frames];
+  const own = frames.filter(one => one.from === frame.from);
+  const gone = own.length >= framesOfOne ? own[0] : undefined;
+  return [...frames.filter(one => one !== gone), frame].slice(-framesKept);
+}
+
+const framesOfOne = 2;
 
 /** What is new, if the store would take it (no battery of 1e30 Ah): one odd number must not cost the whole answer. */
 const sound = <T>(schema: { safeParse(value: unknown): { success: boolean } }, value: T): T | undefined =>
   schema.safeParse(value).success ? value : undefined;
 
-const lastOf = (message: Message, said: Said, done: Done): Last => ({
-  intent: done.intent.name,
-  facts: done.facts,
-  claims: done.setting.claims.slice(-claimsKept).map(claim => ({ ...claim })),
-  owner: done.setting.owner,
+const frameOf = (
+  message: Message,
+  { intent, facts, heard, setting, missing, two, frame }: Interpreted,
+  done: Done,
+): Frame => ({
+  intent: two?.options[0].intent ?? intent.name,
+  facts,
+  claims: setting.claims.slice(-claimsKept).map(claim => ({ ...claim })),
+  owner: setting.owner,
   from: personKey(message.from),
   at: message.at.getTime(),
-  conversion: said.conversion && { ...said.conversion },
-  isCheck: done.setting.said.cues.has('ask-can-it') ? true : undefined,
-  asked: done.isBack ? done.missing.slice(0, 10) : undefined,
+  onto: frame?.at,
+  conversion: heard.conversion && { ...heard.conversion },
+  isCheck: setting.parsed.cues.has('ask-can-it') ? true : undefined,
+  asked: done.isBack || intent.name === 'unclear' ? missing.slice(0, 10).map(({ ask }) => ask) : undefined,
 });
 
-function keepClaims({ claims: old, last }: Memory, said: Said, from: string): Claim[] {
-  const told = said.claims.length > 0 ? said.claims : guessOf(said, last, from);
+function keepClaims({ claims: old, frames }: Memory, { heard }: Interpreted, from: string): Claim[] {
+  const own = heard.claims.map(claim => ({ ...claim, who: isSpeaker(claim.who) ? from : claim.who }));
+  const told = own.length > 0 ? own : guessOf(heard, frames.at(-1), from);
   const isRenewed = (claim: Claim): boolean =>
     told.some(one => one.who === claim.who && one.unit === claim.unit);
   return [...old.filter(claim => !isRenewed(claim)), ...told].slice(-claimsKept);
 }
 
 /** "2 hours", said by somebody else after "how long will it last?": a guess, which may be argued about later. */
-function guessOf({ facts, words }: Said, last: Last | undefined, from: string): Claim[] {
+function guessOf({ facts, words }: Interpreted['heard'], last: Frame | undefined, from: string): Claim[] {
   const { durationH, ...rest } = facts;
   const isGuess = durationH !== undefined && Object.keys(rest).length === 0 && words <= mostWordsOfGuess;
   const isHowLong = last?.intent === 'run-time' && last.from !== from && last.facts.durationH === undefined;
@@ -111,7 +144,8 @@ function withoutPerson(memory: Memory, ownKey: string, from: string): Memory {
     lessons,
     people: people.length > 0 ? Object.fromEntries(people) : undefined,
     claims: memory.claims.filter(c => c.who.toLowerCase() !== from),
-    last: memory.last?.from === from ? undefined : memory.last,
+    frames: memory.frames.filter(frame => frame.from !== from),
+    talk: memory.talk?.lastFrom === from ? undefined : memory.talk,
   };
 }
 

@@ -1,29 +1,45 @@
-import { read } from '#language/read.ts';
-import type { Context, Cue, Said } from '#language/said.ts';
-import { isAsking } from './follow-up.ts';
+import { read } from '#language/reading.ts';
+import type { Heard } from './hear.ts';
 
-const isAskCue = (cue: Cue): boolean => cue.startsWith('ask-');
+/** As sure as this a part of a message is a question of its own. */
+const leastSure = 0.6;
+const mostParts = 6;
+/** Questions that are never one of two. */
+const alone: ReadonlySet<string> = new Set([
+  'none',
+  'unclear',
+  'rig',
+  'help',
+  'privacy',
+  'forget',
+  'learn',
+  'term',
+  'settle',
+  'emergency',
+  'fault',
+  'convert',
+]);
 
 /** "What cable and fuse" is two questions with one set of facts. */
-function cableAndFuse(said: Said): readonly Said[] | undefined {
-  const { cues, facts } = said;
+function cableAndFuse({ intent, cues, facts, claims }: Heard): string | undefined {
   const isBoth = cues.has('cable') && cues.has('fuse') && cues.has('ask-what-size');
-  if (!isBoth || facts.cable?.lengthM === undefined || said.claims.length > 0) return undefined;
-  const lacking = (gone: Cue): Said => ({ ...said, cues: new Set([...cues].filter(cue => cue !== gone)) });
-  return [lacking('fuse'), lacking('cable')];
+  if (!isBoth || facts.cable?.lengthM === undefined || claims.length > 0) return undefined;
+  return intent === 'cable-size' ? 'fuse-size' : intent === 'fuse-size' ? 'cable-size' : undefined;
 }
 
 /**
  * The questions of one message. Facts hold for all of them; what is asked, each has for itself:
  * "100Ah, fridge 1.2A: how long? And what panel?" is two. Most messages are one.
  */
-export function questionsOf(text: string, said: Said, context: Context): readonly Said[] {
-  const both = cableAndFuse(said);
-  if (both) return both;
+export function questionsOf(text: string, heard: Heard): readonly Heard[] {
+  const other = cableAndFuse(heard);
+  if (other) return [heard, { ...heard, intent: other }];
   const parts = text.split('?').filter(part => part.trim() !== '');
-  if (parts.length < 2 || parts.length > 6) return [said];
-  const asking = parts.map(part => read(part, context)).filter(isAsking);
-  if (asking.length < 2) return [said];
-  const common = [...said.cues].filter(cue => !isAskCue(cue));
-  return asking.map(part => ({ ...said, cues: new Set([...common, ...part.cues]) }));
+  if (parts.length < 2 || parts.length > mostParts || alone.has(heard.intent)) return [heard];
+  const context = { lastIntent: heard.intent, lastKeys: Object.keys(heard.facts), isOwn: true };
+  const asked = parts.map(part => read(`${part}?`, context)).filter(part => part.probability >= leastSure);
+  const names = new Set(asked.map(part => part.intent).filter(name => !alone.has(name)));
+  if (!names.has(heard.intent)) return [heard];
+  names.delete(heard.intent);
+  return [heard, ...[...names].slice(0, 1).map(intent => ({ ...heard, intent }))];
 }

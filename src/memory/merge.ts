@@ -1,15 +1,16 @@
-import type { Memory } from '#conversation/memory.ts';
+import { framesKept, type Memory } from '#conversation/memory.ts';
 
 /**
  * One memory from two, when a group became a supergroup and people talked in the new one before the news
  * came. Part by part the new chat's wins and the old one fills the gaps: rigs and lessons by owner, settings
- * by name; the last question, things said in passing and claims as a whole each.
+ * by name; questions in order; things said in passing and claims as a whole each.
  */
 export const merge = (newer: Memory, older: Memory): Memory => ({
   version: newer.version,
   rigs: { ...older.rigs, ...newer.rigs },
   passing: newer.passing ?? older.passing,
-  last: newer.last ?? older.last,
+  frames: [...older.frames, ...newer.frames].slice(-framesKept),
+  talk: newer.talk ?? older.talk,
   claims: newer.claims.length > 0 ? newer.claims : older.claims,
   lessons: { ...older.lessons, ...newer.lessons },
   settings: { ...older.settings, ...newer.settings },

@@ -93,6 +93,8 @@ async function post(
   { at, place, said, buttons, chart }: Reply,
   mayStand: boolean,
 ): Promise<Sent | undefined> {
+  // Talk among people gets no answer.
+  if (said.text === '') return undefined;
   const { sender, deps } = room;
   const content = { said, buttons, picture: chart && (await drawn(room, chart)) };
   if (at !== undefined) return sender.edit(at, place, content);

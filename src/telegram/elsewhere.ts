@@ -49,7 +49,8 @@ function answerTo(
     kind: 'private' as const,
     isAdmin: false,
   };
-  return deps.converse({ ...memory, last: undefined }, message, { mainsV: settings.mainsV }).answer;
+  return deps.converse({ ...memory, frames: [], talk: undefined }, message, { mainsV: settings.mainsV })
+    .answer;
 }
 
 /** Offers an answer to what is being typed after the bot's name. */

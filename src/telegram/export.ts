@@ -11,12 +11,12 @@ import { placeOf, type Sent } from './send.ts';
 /** The part of a group's memory that one person brought in. */
 export function partOf(memory: Memory, name: string): Partial<Memory> {
   const key = name.toLowerCase();
-  const { rigs, lessons, claims, last } = memory;
+  const { rigs, lessons, claims, frames } = memory;
   return {
     rigs: rigs[key] === undefined ? {} : { [key]: rigs[key] },
     lessons: lessons[key] === undefined ? {} : { [key]: lessons[key] },
     claims: claims.filter(({ who }) => who.toLowerCase() === key),
-    ...(last?.from === key && { last }),
+    frames: frames.filter(frame => frame.from === key),
   };
 }
 

@@ -1,5 +1,5 @@
 import type { Answer } from '#answer/answer.ts';
-import type { Last } from '#conversation/memory.ts';
+import type { Frame } from '#conversation/memory.ts';
 
 /** What is known of an answer that stands in a chat. No texts of people: a hash of the question. */
 export interface Kept {
@@ -9,7 +9,7 @@ export interface Kept {
   /** Hash of the text that is shown now. */
   readonly shown: string;
   /** The question as understood, so that a button or a reply goes on from this answer and not from a later one. */
-  readonly last?: Last;
+  readonly onto?: Frame;
   /** Whether a button offers the working, and one a picture: each is shown once. */
   readonly hasWorking: boolean;
   readonly hasPicture: boolean;

@@ -10,7 +10,8 @@ const pictured = new Set(['trip']);
 const sunny = new Set(['solar-size', 'solar-yield', 'trip']);
 
 /** Whether the answer would be closer with a place, and it can be asked for: only private chats may. */
-export function lacksPlace({ answer, memory: { last }, kind }: Thought): boolean {
+export function lacksPlace({ answer, memory: { frames }, kind }: Thought): boolean {
+  const last = frames.at(-1);
   if (kind !== 'private' || !sunny.has(answer.intent) || last?.intent !== answer.intent) return false;
   const { place, latitudeDeg, peakSunHours, solar } = last.facts;
   const hasSun = answer.intent === 'solar-size' || solar !== undefined;
@@ -27,6 +28,7 @@ export function lay(
   asked?: string,
 ): Pick<Reply, 'said' | 'buttons' | 'chart'> {
   const { answer, memory } = thought;
+  if (answer.text === '') return { said: { text: '', entities: [] } };
   const said = say(answer.text, { asked });
   const isPictured =
     memory.settings.pictures !== false && pictured.has(answer.intent) && said.text.length <= captionLimit;

@@ -61,11 +61,11 @@ function renamed(memory: Memory, from: string, to: string): Memory {
     const { [old]: mine, ...rest } = things;
     return mine === undefined || rest[now] !== undefined ? things : { ...rest, [now]: mine };
   };
-  const { last } = memory;
   return {
     ...memory,
     rigs: move(memory.rigs),
     lessons: move(memory.lessons),
-    ...(last?.from === old && { last: { ...last, from: now } }),
+    frames: memory.frames.map(frame => (frame.from === old ? { ...frame, from: now } : frame)),
+    ...(memory.talk?.lastFrom === old && { talk: { ...memory.talk, lastFrom: now } }),
   };
 }

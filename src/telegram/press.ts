@@ -96,7 +96,7 @@ async function askNext(
     whose: asker?.id === button.asker ? asker : query.from,
     text,
     at: new Date(room.deps.now()),
-    last: kept?.last,
+    onto: kept?.onto,
   };
   const place = placeOf(answer);
   const done = await deliver(room, update, ask, thought => ({

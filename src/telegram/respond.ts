@@ -1,4 +1,5 @@
 import type { Message } from 'grammy/types';
+import type { Frame } from '#conversation/memory.ts';
 import { hash } from './buttons.ts';
 import { type Delivered, deliver, type Reply, type Room } from './deliver.ts';
 import type { Kept } from './kept.ts';
@@ -21,7 +22,11 @@ const forOne = new Set(['help', 'privacy', 'unclear']);
 const isForOne = ({ answer, memory, kind }: Thought, at: Date): boolean =>
   kind === 'group' &&
   forOne.has(answer.intent) &&
-  !(answer.intent === 'unclear' && memory.last?.asked !== undefined && memory.last.at === at.getTime());
+  !(answer.intent === 'unclear' && isOpen(memory.frames.at(-1), at));
+
+/** Whether a question is of this moment and waits for something. */
+const isOpen = (frame: Frame | undefined, at: Date): boolean =>
+  frame?.asked !== undefined && frame.at === at.getTime();
 
 /** The question of a message, as the conversation wants it. */
 export function askOf({ message, meant }: Pick<Question, 'message' | 'meant'>, kept?: Kept): Ask {
@@ -34,7 +39,7 @@ export function askOf({ message, meant }: Pick<Question, 'message' | 'meant'>, k
     text: meant.text,
     at: new Date((message.edit_date ?? message.date) * 1000),
     location: location && { latitudeDeg: location.latitude, longitudeDeg: location.longitude },
-    last: kept?.last,
+    onto: kept?.onto,
   };
 }
 
@@ -43,7 +48,7 @@ export const keptOf = (thought: Thought, answerId: number, question: string, rep
   answerId,
   question,
   shown: hash(reply.said.text),
-  last: thought.memory.last,
+  onto: thought.memory.frames.at(-1),
   hasWorking: hasWorking(thought.answer),
   hasPicture: reply.chart === undefined && thought.answer.chart !== undefined,
   again: thought.answer.again ?? (() => thought.answer),

@@ -2,7 +2,7 @@ import { isDeepStrictEqual } from 'node:util';
 import type { User } from 'grammy/types';
 import type { Answer } from '#answer/answer.ts';
 import { printWorking } from '#answer/text.ts';
-import { emptyMemory, type Last, type Memory } from '#conversation/memory.ts';
+import { emptyMemory, type Frame, type Memory } from '#conversation/memory.ts';
 import type { Message } from '#conversation/message.ts';
 import type { Admins } from './admins.ts';
 import type { BotSettings, Deps } from './deps.ts';
@@ -20,8 +20,8 @@ export interface Ask {
   readonly text: string;
   readonly at: Date;
   readonly location?: Message['location'];
-  /** The question as understood that this one follows; the chat's last one, where not given. */
-  readonly last?: Last;
+  /** The question as understood whose answer this one replies to. */
+  readonly onto?: Frame;
 }
 
 /** An answer with the memory it leaves, and the revision to save against. */
@@ -48,14 +48,22 @@ const adminMatters = new Set(['rig', 'forget']);
 /** Loads the chat's memory and answers; saves nothing. */
 export async function think({ settings, deps, admins, bot }: Mind, ask: Ask): Promise<Thought> {
   const { memory: before, revision } = await deps.store.load(String(ask.chat));
-  const { name: from, memory: met } =
+  const { name: from, memory } =
     ask.kind === 'private' ? { name: nameOf(ask.whose), memory: before } : nameIn(before, ask.whose, bot);
-  const memory = ask.last === undefined ? met : { ...met, last: ask.last };
   const isSure = ask.kind === 'private' || ask.person === undefined;
   const answer = (isAdmin: boolean) => {
-    const { text, at, kind, location } = ask;
+    const { text, at, kind, location, onto } = ask;
     const chat = String(ask.chat);
-    const message: Message = { chat, from, text, at, kind, isAdmin, ...(location && { location }) };
+    const message: Message = {
+      chat,
+      from,
+      text,
+      at,
+      kind,
+      isAdmin,
+      ...(location && { location }),
+      ...(onto && { onto }),
+    };
     return deps.converse(memory, message, { mainsV: settings.mainsV });
   };
   let result = answer(isSure);

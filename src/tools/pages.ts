@@ -110,7 +110,6 @@ interface Row {
   readonly say: string;
   readonly show?: string;
   readonly not?: boolean;
-  readonly miss?: string;
 }
 
 /** `docs/questions.md`: what people can ask, from the phrases that the tests hold. */
@@ -124,7 +123,7 @@ function questions(): string {
   for (const { name, title } of intents) {
     const path = new URL(`intents/${name}/phrases.json`, root);
     const all = JSON.parse(readFileSync(path, 'utf8')) as Row[];
-    const rows = all.filter(row => !row.not && !row.miss);
+    const rows = all.filter(row => !row.not);
     const said = [...rows.filter(row => row.show), ...rows.filter(row => !row.show)];
     lines.push(`## ${title}`, '', `(${code(name)})`, '', ...said.map(row => `- ${cell(row.say)}`), '');
   }

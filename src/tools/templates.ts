@@ -1,5 +1,5 @@
 const intent = (name: string, variable: string): string => `import type { Facts } from '#rig/rig.ts';
-import type { Evidence, Intent } from '../intent.ts';
+import type { Intent } from '../intent.ts';
 import { needBattery, needs } from '../needs.ts';
 import { answer } from './answer.ts';
 import { compute } from './compute.ts';
@@ -13,11 +13,6 @@ export const ${variable}: Intent = {
   title: 'TODO ${name}?',
   takes,
   needs: needs(takes, [needBattery]),
-  // Named reasons with weights: about 1 for a hint, 3 for a plain sign, 5 for "it can be nothing else".
-  asks: _said => {
-    const found: Evidence[] = [];
-    return found;
-  },
   reply: (facts, setting) => answer(facts, compute(facts), setting),
 };
 `;

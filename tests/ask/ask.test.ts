@@ -37,6 +37,22 @@ test('--json: one object', () => {
   expect(answer).toMatchObject({ verdict: 'no', text: expect.any(String), next: expect.any(Array) });
 });
 
+test('--json tells what it warns of, what it left unread and how sure it is', () => {
+  const answer = JSON.parse(ask(['--json', 'fridge 1.2A, 100Ah for $300, 3 days?']).stdout);
+  expect(answer.hazards).toEqual([]);
+  expect(answer.unread).toEqual([{ text: '300', why: 'a price' }]);
+  expect(answer.reading.margin).toBeGreaterThan(0);
+  expect(answer.reading).toMatchObject({ second: { intent: expect.any(String) }, because: [] });
+});
+
+test('--why: how it was read, and no answer', () => {
+  const { status, stdout } = ask(['--why', question]);
+  expect(status).toBe(0);
+  expect(stdout).toMatch(/^Taken for run-time/);
+  expect(stdout).toMatch(/“fridge” \(thing, 0–6\): load/);
+  expect(stdout).not.toMatch(/It lasts|it lasts/);
+});
+
 test('asking back is an answer too', () => {
   expect(ask(['--json', 'hmm']).status).toBe(0);
 });
@@ -65,6 +81,7 @@ describe('wrong use: exit 2, one clear line on stderr, nothing on stdout', () =>
     ['an empty message', [' '], {}, /message/],
     ['an unknown option', ['--yaml', question], {}, /--yaml/],
     ['two forms at once', ['--json', '--jsonl'], {}, /--jsonl/],
+    ['an answer and a reason at once', ['--json', '--why', question], {}, /--why/],
     ['a message and --jsonl', ['--jsonl', question], {}, /stdin/],
     ['--memory without a file', [question, '--memory'], {}, /--memory/],
     ['a bad setting', [question], { MAINS_VOLTAGE: 'loud' }, /MAINS_VOLTAGE must be/],

@@ -1,6 +1,5 @@
 import recognizers from '@microsoft/recognizers-text-number-with-unit';
-import { read } from '#language/read.ts';
-import type { Said } from '#language/said.ts';
+import { type ParsedMessage, read } from '#language/reading.ts';
 import type { Section } from './measure.ts';
 
 /**
@@ -226,12 +225,11 @@ const bySuffix: readonly (readonly [RegExp, string, number])[] = [
   [/W$/, 'W', 1],
 ];
 
-/** Every quantity that was read, wherever it went: facts, a conversion, or left over. */
-function quantitiesOf(said: Said): (readonly [number, string])[] {
-  const found: (readonly [number, string])[] = [
-    ...said.loose,
-    ...(said.conversion ? [said.conversion] : []),
-  ].map(q => [q.value, q.unit] as const);
+/** Every quantity that was read, wherever it went: facts or a conversion. */
+function quantitiesOf(said: ParsedMessage): (readonly [number, string])[] {
+  const found: (readonly [number, string])[] = said.conversion
+    ? [[said.conversion.value, said.conversion.unit]]
+    : [];
   const walk = (value: unknown, key: string): void => {
     if (typeof value === 'number') {
       const [, unit, factor] = bySuffix.find(([suffix]) => suffix.test(key)) ?? [undefined, '', 1];
@@ -249,11 +247,10 @@ const isNear = (a: number, b: number) => Math.abs(a - b) <= 0.005 * Math.max(1, 
 
 /** How many of the marked quantities are read right; a general recogniser of numbers with units beside it. */
 export function quantities(): Section {
-  const context = { at: new Date('2026-01-15T09:00:00Z'), from: 'kim', people: [] };
   let [all, right, theirs] = [0, 0, 0];
   const missed: string[] = [];
   for (const [say, wanted] of marked) {
-    const got = quantitiesOf(read(say, context));
+    const got = quantitiesOf(read(say));
     const general = recognizers.recognizeDimension(say, 'en-us').map(found => Number(found.resolution.value));
     for (const [value, unit] of wanted) {
       all++;

@@ -2,7 +2,7 @@ import recognizers from '@microsoft/recognizers-text-number-with-unit';
 import * as chrono from 'chrono-node';
 import { converse } from '#conversation/converse.ts';
 import { emptyMemory } from '#conversation/memory.ts';
-import { read } from '#language/read.ts';
+import { read } from '#language/reading.ts';
 import { corpus, filled, pieces } from './corpus.ts';
 import {
   interleaved,
@@ -17,7 +17,7 @@ import {
 } from './measure.ts';
 
 const at = new Date('2026-01-15T09:00:00Z');
-const context = { at, from: 'kim', people: [] };
+const context = {};
 const message = (text: string) => ({ chat: 'c', from: 'kim', text, at, kind: 'group' as const });
 const all =
   (work: (text: string) => unknown, texts = corpus) =>

@@ -19,6 +19,8 @@ const converse: Deps['converse'] = (memory, message) => {
       verdict: null,
       figures: {},
       understood: {},
+      hazards: [],
+      unread: [],
       assumed: [],
       working: [],
       cautions: [],

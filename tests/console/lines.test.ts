@@ -14,6 +14,8 @@ const converse: Deps['converse'] = (memory, message) => {
       verdict: null,
       figures: {},
       understood: {},
+      hazards: [],
+      unread: [],
       assumed: [],
       working: [],
       cautions: [],
@@ -94,4 +96,9 @@ describe('a line that is no message is refused by name', () => {
   ])('%s', (line, message) => {
     expect(() => readLine(line, now)).toThrow(message);
   });
+});
+
+test('a line from the bot is told as such', () => {
+  expect(readLine('{"chat":"a","from":"bot","text":"How big is it?"}', now)).toMatchObject({ isBot: true });
+  expect(readLine('{"chat":"a","from":"bo","text":"How big is it?"}', now)).not.toHaveProperty('isBot');
 });

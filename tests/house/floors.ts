@@ -26,7 +26,12 @@ export const rooms: Readonly<Record<string, Room>> = {
     may: { catalog: 'all', rule: 'all', quantity: 'all', rig: 'all', places: 'all' },
     packages: [],
   },
-  language: { floor: 2, may: { catalog: 'all', quantity: 'all', rig: 'all', places: 'all' }, packages: [] },
+  // node:fs: the learned weights are a file of data beside it.
+  language: {
+    floor: 2,
+    may: { catalog: 'all', quantity: 'all', rig: 'all', places: 'all' },
+    packages: ['node:fs'],
+  },
   answer: {
     floor: 3,
     may: { rule: 'all', quantity: 'all', rig: 'all', language: 'language/issue.ts', chart: 'types' },

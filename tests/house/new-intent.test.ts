@@ -64,14 +64,14 @@ describe('npm run new:intent, in a copy of the project', () => {
     expect(make('what-panel')).toMatchObject({ status: 2 });
   });
 
-  test('and it loads, listed, and nothing is asked of it yet', () => {
+  test('and it loads, listed before the one that is left', () => {
     const script = `import { intents } from '#intents';
       const made = intents.find(i => i.name === 'what-panel');
-      console.log(made.title, intents.at(-1).name, made.asks({ facts: {}, cues: new Set() }).length);`;
+      console.log(made.title, intents.at(-1).name, made.takes.join());`;
     const { stdout, stderr } = spawnSync(process.execPath, ['--input-type=module', '-e', script], {
       cwd: copy,
       encoding: 'utf8',
     });
-    expect(stderr + stdout).toBe('TODO what-panel? unclear 0\n');
+    expect(stderr + stdout).toBe('TODO what-panel? unclear batteries\n');
   });
 });

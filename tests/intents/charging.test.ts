@@ -3,7 +3,7 @@ import { chargePath } from '#intents/charge-path/intent.ts';
 import { chargeTime } from '#intents/charge-time/intent.ts';
 import { generator } from '#intents/generator/intent.ts';
 import type { Intent, Setting } from '#intents/intent.ts';
-import type { Cue } from '#language/said.ts';
+import type { Cue } from '#language/words/en/cues.ts';
 import type { Battery, Charger, Facts } from '#rig/rig.ts';
 import { settingWith } from './setting.ts';
 

@@ -4,7 +4,7 @@ import { print } from '#answer/text.ts';
 import type { Intent } from '#intents/intent.ts';
 import { settle } from '#intents/settle/intent.ts';
 import { trip } from '#intents/trip/intent.ts';
-import { cues } from '#language/said.ts';
+import { cues } from '#language/words/en/cues.ts';
 import { chemistries, type Facts, factsSchema } from '#rig/rig.ts';
 import { settingWith } from './setting.ts';
 

@@ -5,19 +5,20 @@ import { cautions } from '#answer/words/en.ts';
 import { liveLine } from '#intents/learn/compute.ts';
 import { chosen, course, letterOf, stepOf } from '#intents/learn/course.ts';
 import { learn } from '#intents/learn/intent.ts';
-import type { Cue, Said } from '#language/said.ts';
+import { lex } from '#language/lex/lex.ts';
+import type { ParsedMessage } from '#language/reading.ts';
+import type { Cue } from '#language/words/en/cues.ts';
 import type { Facts } from '#rig/rig.ts';
-import { nothingSaid, settingWith } from './setting.ts';
+import { settingWith } from './setting.ts';
 
-const turn = (said: Partial<Said>, lesson?: Lesson, facts: Facts = {}) => {
+const turn = (said: Partial<ParsedMessage>, lesson?: Lesson, facts: Facts = {}) => {
   const reply = learn.reply(learn.needs.parse(facts), settingWith({ lesson }, said));
   return { reply, text: print(reply), lesson: reply.remember?.lesson };
 };
-const say = (...cues: Cue[]): Partial<Said> => ({ cues: new Set(cues) });
-const answer = (text: string, letter?: string): Partial<Said> => ({
-  cues: new Set<Cue>(['quiz-answer']),
-  choice: { text, letter },
-});
+const say = (...cues: Cue[]): Partial<ParsedMessage> => ({ cues: new Set(cues) });
+const inWords = (text: string) => ({ recognised: { text, tokens: lex(text), words: [], mentions: [] } });
+const answer = (text: string, choice?: string): Partial<ParsedMessage> => ({ choice, ...inWords(text) });
+const lesson = (text: string): Partial<ParsedMessage> => ({ ...say('learn'), ...inWords(text) });
 const at = (step: number, changes: Partial<Lesson> = {}): Lesson => ({
   step,
   isQuiz: false,
@@ -92,12 +93,12 @@ describe('going through it', () => {
   test('simpler keeps the step and is shorter', () => {
     const simple = turn(say('simpler'), at(5));
     expect(simple.lesson!.step).toBe(5);
-    expect(simple.text.length).toBeLessThan(turn({ lesson: { number: 6 } }, at(5)).text.length);
+    expect(simple.text.length).toBeLessThan(turn(lesson('lesson 6'), at(5)).text.length);
   });
   test('a step by its number or topic', () => {
-    expect(turn({ lesson: { number: 6 } }).text).toMatch(/Lesson 6 of 15: Solar/);
-    expect(turn({ lesson: { topic: 'inverter' } }).text).toMatch(/Inverters and wave form/);
-    expect(turn({ lesson: { number: 99 } }).text).toMatch(/1 to 15\?/);
+    expect(turn(lesson('lesson 6')).text).toMatch(/Lesson 6 of 15: Solar/);
+    expect(turn(lesson('teach me about the inverter')).text).toMatch(/Inverters and wave form/);
+    expect(turn(lesson('lesson 99')).text).toMatch(/1 to 15\?/);
   });
   test('comes back to where it was left', () => {
     expect(turn(say('learn'), at(4, { isOpen: false })).text).toMatch(/Where you left off.*Lesson 5/);
@@ -197,17 +198,6 @@ describe('numbers of one’s own rig', () => {
     for (const { live } of course) if (live) expect(liveLine(live, {}, now)).toBeUndefined();
   });
   test('stand in the lesson', () => {
-    expect(turn({ lesson: { number: 10 } }, undefined, rig).text).toMatch(/Yours: of your 120 Ah/);
-  });
-});
-
-describe('evidence', () => {
-  const weight = (said: Partial<Said>) =>
-    learn.asks({ ...nothingSaid, ...said }).reduce((sum, e) => sum + e.weight, 0);
-  test('asking to be taught', () => {
-    expect(weight(say('learn'))).toBeGreaterThanOrEqual(5);
-  });
-  test('a sizing question is none', () => {
-    expect(weight({ facts: { batteries: [{ count: 1, capacityAh: 100 }] } })).toBe(0);
+    expect(turn(lesson('lesson 10'), undefined, rig).text).toMatch(/Yours: of your 120 Ah/);
   });
 });

@@ -1,45 +1,19 @@
 import { describe, expect, test } from 'vitest';
-import { converse } from '#conversation/converse.ts';
-import { emptyMemory } from '#conversation/memory.ts';
 import { intents } from '#intents';
-import { read } from '#language/read.ts';
-import { differences, figureDifferences } from './match.ts';
-import { awaited, type Phrase, readPhrases } from './phrases.ts';
+import { ask, nameOf, wrong } from './ask.ts';
+import { type Phrase, readMisses, readPhrases } from './phrases.ts';
 
-const at = new Date('2026-01-15T09:00:00Z');
-const from = 'kim';
-
-/** The last answer of a short talk in one chat. */
-function ask({ before = [], say }: Phrase) {
-  let memory = emptyMemory();
-  let answer: ReturnType<typeof converse>['answer'] | undefined;
-  for (const text of [...before, say])
-    ({ memory, answer } = converse(memory, { chat: 'c', from, text, at, kind: 'group' }));
-  return answer!;
-}
-
-/** What is wrong with the answer to a row, as lines to read. */
-function wrong(name: string, row: Phrase): string[] {
-  const answer = ask(row);
-  if (row.not) return answer.intent === name ? [`taken for ${name}, which it only resembles`] : [];
-  return [
-    ...(answer.intent === name ? [] : [`taken for ${answer.intent}`]),
-    ...differences(answer.understood, row.means ?? {}, true),
-    ...figureDifferences(answer.figures, row.figures ?? {}),
-    ...(row.verdict && row.verdict !== answer.verdict
-      ? [`verdict ${answer.verdict}, wanted ${row.verdict}`]
-      : []),
-  ];
-}
+// The reader is learned: what it doesn't read yet stands in a list that can only shrink.
+const misses = new Set(readMisses());
+const working: string[] = [];
 
 /** What helps to find out why: how it was read, and what was answered. */
 function story(row: Phrase): string {
   const answer = ask(row);
-  const said = read(row.say, { at, from, people: [] });
   return [
-    `cues: ${[...said.cues].join(', ')}`,
-    `passes: ${said.trace.join(', ')}`,
+    `taken for: ${answer.intent}, by ${answer.reading?.margin} over ${JSON.stringify(answer.reading?.second)}`,
     `understood: ${JSON.stringify(answer.understood)}`,
+    `unread: ${JSON.stringify(answer.unread)}`,
     `figures: ${JSON.stringify(answer.figures)}`,
     `text: ${answer.text}`,
   ].join('\n');
@@ -48,9 +22,20 @@ function story(row: Phrase): string {
 describe.for(intents.map(intent => intent.name))('%s', name => {
   test.for(readPhrases(name).map(row => [row.say, row] as const))('%s', ([, row]) => {
     const problems = wrong(name, row);
-    const isAwaited = awaited.includes(name) && !row.not;
-    if (isAwaited) expect(problems, `${name} is chosen now: take it off "awaited"`).not.toEqual([]);
-    else if (row.miss) expect(problems, `"${row.say}" works now: take "miss" away`).not.toEqual([]);
-    else expect(problems, problems.length > 0 ? story(row) : '').toEqual([]);
+    if (misses.has(nameOf(name, row))) {
+      if (problems.length === 0) working.push(nameOf(name, row));
+      return;
+    }
+    expect(problems, problems.length > 0 ? story(row) : '').toEqual([]);
   });
+});
+
+test('the list of phrases not read yet names phrases, each once', context => {
+  const all = new Set(intents.flatMap(({ name }) => readPhrases(name).map(row => nameOf(name, row))));
+  const listed = readMisses();
+  expect(listed.filter(name => !all.has(name))).toEqual([]);
+  expect(listed).toEqual([...new Set(listed)].sort());
+  void context.annotate(
+    `${listed.length} of ${all.size} phrases are not read yet, ${working.length} of them work now (node tests/intents/ratchet.ts)`,
+  );
 });

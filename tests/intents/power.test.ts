@@ -8,7 +8,8 @@ import { energyBudget } from '#intents/energy-budget/intent.ts';
 import type { Intent, Setting } from '#intents/intent.ts';
 import { runTime } from '#intents/run-time/intent.ts';
 import { starterReserve } from '#intents/starter-reserve/intent.ts';
-import type { Conversion, Cue, Said } from '#language/said.ts';
+import type { Conversion, ParsedMessage } from '#language/reading.ts';
+import type { Cue } from '#language/words/en/cues.ts';
 import type { Battery, Facts, Load } from '#rig/rig.ts';
 import { settingWith } from './setting.ts';
 
@@ -19,14 +20,19 @@ const lfp = (capacityAh: number) => battery({ capacityAh, chemistry: 'lfp' });
 const fridge = dc('fridge', { currentA: 1 });
 
 /** Facts through the needs into a reply, as a conversation does it. */
-function reply(intent: Intent, facts: Facts, said: Partial<Said> = {}, setting: Partial<Setting> = {}) {
+function reply(
+  intent: Intent,
+  facts: Facts,
+  said: Partial<ParsedMessage> = {},
+  setting: Partial<Setting> = {},
+) {
   const checked = intent.needs.parse(facts);
   return intent.reply(checked, settingWith(setting, said));
 }
 const lacks = (intent: Intent, facts: Facts) =>
   intent.needs.safeParse(facts).error?.issues.map(issue => issue.message) ?? [];
 const value = (of: ReturnType<typeof reply>, name: string) => of.figures?.[name]?.value;
-const cues = (...list: Cue[]): Partial<Said> => ({ cues: new Set(list) });
+const cues = (...list: Cue[]): Partial<ParsedMessage> => ({ cues: new Set(list) });
 const whole = (of: ReturnType<typeof reply>) => [of.headline, ...(of.lines ?? [])].join('\n');
 
 describe('how long', () => {
@@ -245,7 +251,7 @@ describe('how full', () => {
     expect(one.headline).toMatch(/% full \(\d+–\d+ %\): 12\.2 V at rest on flooded/);
   });
 
-  test.for<[says: string, facts: Facts, said: Partial<Said>]>([
+  test.for<[says: string, facts: Facts, said: Partial<ParsedMessage>]>([
     ['14.2 V', { volts: 14.2 }, {}],
     ['13.3 V on lead', { volts: 13.3, batteries: [battery({ chemistry: 'agm' })] }, {}],
     ['told to be on charge', { volts: 12.8, voltsTaken: 'charging' }, {}],

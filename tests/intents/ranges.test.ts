@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { intents } from '#intents';
 import { factsOf } from '#intents/facts.ts';
-import { cues } from '#language/said.ts';
+import { cues } from '#language/words/en/cues.ts';
 import { chemistries, type Facts, factsSchema } from '#rig/rig.ts';
 import { settingWith } from './setting.ts';
 

@@ -1,32 +1,34 @@
 import type { Setting } from '#intents/intent.ts';
-import type { Said } from '#language/said.ts';
+import type { ParsedMessage } from '#language/reading.ts';
 
 /** A message that said nothing, for tests that hand over facts by themselves. */
-export const nothingSaid: Said = {
+export const nothingSaid: ParsedMessage = {
+  intent: 'unclear',
   facts: {},
-  cues: new Set(),
   claims: [],
   removed: [],
-  corrections: [],
   owners: [],
-  bareLoads: [],
-  loose: [],
-  numbers: [],
-  issues: [],
+  cues: new Set(),
+  unread: [],
+  probability: 1,
+  margin: 20,
   words: 0,
-  known: 0,
-  trace: [],
+  recognised: { text: '', tokens: [], words: [], mentions: [] },
+  options: [],
 };
 
 /** The surroundings of a question asked by Robin on a summer morning, changed where a test says so. */
-export const settingWith = (changes: Partial<Setting> = {}, said: Partial<Said> = {}): Setting => ({
+export const settingWith = (
+  changes: Partial<Setting> = {},
+  parsed: Partial<ParsedMessage> = {},
+): Setting => ({
   from: 'robin',
   at: new Date('2026-01-15T09:00:00Z'),
   mainsV: 230,
   recalled: new Set(),
   claims: [],
   rigs: {},
-  said: { ...nothingSaid, ...said },
+  parsed: { ...nothingSaid, ...parsed },
   kind: 'group',
   isAdmin: true,
   ownKey: 'robin',

@@ -4,9 +4,9 @@ import type { Setting } from '#intents/intent.ts';
 import { hear, nameOf, ownerOf } from '#intents/settle/claims.ts';
 import { settle } from '#intents/settle/intent.ts';
 import { judge } from '#intents/settle/judge.ts';
-import type { Cue, Said } from '#language/said.ts';
+import type { Cue } from '#language/words/en/cues.ts';
 import type { Claim, Facts, Load } from '#rig/rig.ts';
-import { nothingSaid, settingWith } from './setting.ts';
+import { settingWith } from './setting.ts';
 
 const fridge = (currentA: number, isAverage = true): Load => ({
   name: 'fridge',
@@ -268,16 +268,5 @@ describe('claims', () => {
   test('half is as far off as double', () => {
     const heard = hear(claims(['low', 49, 'Ah'], ['high', 200, 'Ah']));
     expect(judge(heard, { value: 100, low: 95, high: 105 }).ranked[0]!.who).toBe('high');
-  });
-});
-
-describe('evidence', () => {
-  const weight = (said: Partial<Said>) =>
-    settle.asks({ ...nothingSaid, ...said }).reduce((sum, e) => sum + e.weight, 0);
-  test('two claims are an argument', () => {
-    expect(weight({ claims: claims(['a', 1, 'h'], ['b', 2, 'h']) })).toBeGreaterThanOrEqual(5);
-  });
-  test('no claim is none', () => {
-    expect(weight({})).toBe(0);
   });
 });

@@ -3,9 +3,9 @@ import type { Figure } from '#answer/answer.ts';
 import { print } from '#answer/text.ts';
 import { solarSize } from '#intents/solar-size/intent.ts';
 import { solarYield } from '#intents/solar-yield/intent.ts';
-import type { Cue } from '#language/said.ts';
+import type { Cue } from '#language/words/en/cues.ts';
 import type { Facts } from '#rig/rig.ts';
-import { nothingSaid, settingWith } from './setting.ts';
+import { settingWith } from './setting.ts';
 
 const asked = (facts: Facts, cues: readonly Cue[] = []) => settingWith({}, { facts, cues: new Set(cues) });
 const size = (facts: Facts, cues?: readonly Cue[]) =>
@@ -183,44 +183,5 @@ describe('what a panel makes', () => {
       expect(print(reply, { isWorkingShown: true })).not.toMatch(/NaN|undefined|Infinity/);
       expect(reply.working!().length).toBeGreaterThan(3);
     }
-  });
-});
-
-describe('evidence', () => {
-  const weight = (intent: typeof solarSize | typeof solarYield, facts: Facts, cues: readonly Cue[]) =>
-    intent.asks({ ...nothingSaid, facts, cues: new Set(cues) }).reduce((sum, e) => sum + e.weight, 0);
-  const cases: readonly [
-    name: string,
-    facts: Facts,
-    cues: readonly Cue[],
-    wins: 'size' | 'yield' | 'neither',
-  ][] = [
-    ['what size panel for 30 Ah', { dailyUseAh: 30 }, ['ask-what-size', 'solar'], 'size'],
-    ['35 Ah, 5 sun hours, watts?', { dailyUseAh: 35, peakSunHours: 5 }, ['question-mark'], 'size'],
-    ['what will 200 W make', { solar: panel(200) }, ['ask-yield', 'solar'], 'yield'],
-    [
-      '200 W near a town in a month, per day?',
-      { solar: panel(200), place: 'Dubbo', month: 1 },
-      ['ask-total', 'solar', 'question-mark'],
-      'yield',
-    ],
-    [
-      'kettle straight off 200 W',
-      { loads: load('kettle', { powerW: 2000 }), solar: panel(200) },
-      ['carry-over', 'ask-can-it', 'solar'],
-      'size',
-    ],
-    [
-      'my rig with a panel',
-      { solar: panel(200), batteries: [{ count: 1, capacityAh: 100 }] },
-      ['rig', 'own-statement', 'solar'],
-      'neither',
-    ],
-  ];
-  test.for(cases)('%s', ([, facts, cues, wins]) => {
-    const [s, y] = [weight(solarSize, facts, cues), weight(solarYield, facts, cues)];
-    if (wins === 'size') expect(s).toBeGreaterThan(Math.max(y, 2));
-    if (wins === 'yield') expect(y).toBeGreaterThan(Math.max(s, 2));
-    if (wins === 'neither') expect(Math.max(s, y)).toBeLessThan(2);
   });
 });

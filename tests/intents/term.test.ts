@@ -5,13 +5,13 @@ import type { Setting } from '#intents/intent.ts';
 import { term } from '#intents/term/intent.ts';
 import { distance, nearest, termsIn } from '#intents/term/match.ts';
 import { terms } from '#intents/term/terms.ts';
-import type { Said } from '#language/said.ts';
+import type { ParsedMessage } from '#language/reading.ts';
 import type { Facts } from '#rig/rig.ts';
-import { nothingSaid, settingWith } from './setting.ts';
+import { settingWith } from './setting.ts';
 
-const ask = (said: Partial<Said>, facts: Facts = {}, changes: Partial<Setting> = {}) =>
+const ask = (said: Partial<ParsedMessage>, facts: Facts = {}, changes: Partial<Setting> = {}) =>
   term.reply(term.needs.parse(facts), settingWith(changes, said));
-const text = (said: Partial<Said>, facts: Facts = {}, changes: Partial<Setting> = {}) =>
+const text = (said: Partial<ParsedMessage>, facts: Facts = {}, changes: Partial<Setting> = {}) =>
   print(ask(said, facts, changes));
 
 describe('the glossary', () => {
@@ -126,19 +126,4 @@ test.for([
   ['', 'ab', 2],
 ] as const)('from “%s” to “%s” are %d changes', ([a, b, want]) => {
   expect(distance(a, b)).toBe(want);
-});
-
-describe('evidence', () => {
-  const weight = (said: Partial<Said>) =>
-    term.asks({ ...nothingSaid, ...said }).reduce((sum, e) => sum + e.weight, 0);
-  test('a word asked after is', () => {
-    expect(weight({ term: 'amp hour' })).toBeGreaterThanOrEqual(5);
-  });
-  test('a load and a battery are not', () => {
-    const facts: Facts = {
-      batteries: [{ count: 1, capacityAh: 100 }],
-      loads: [{ name: 'fridge', count: 1, supply: 'dc', currentA: 1 }],
-    };
-    expect(weight({ facts, cues: new Set(['ask-why']) })).toBeLessThanOrEqual(0);
-  });
 });

@@ -5,7 +5,7 @@ import type { TripFacts } from '#intents/trip/compute.ts';
 import { trip } from '#intents/trip/intent.ts';
 import { moment } from '#intents/trip/when.ts';
 import type { Facts } from '#rig/rig.ts';
-import { nothingSaid, settingWith } from './setting.ts';
+import { settingWith } from './setting.ts';
 
 const reply = (facts: Facts) => trip.reply(trip.needs.parse(facts) as TripFacts, settingWith());
 const number = (f: Figure | undefined) => (f as { value: number }).value;
@@ -209,24 +209,4 @@ test.for([
   [6, 18, 6, 'Sunday midnight'],
 ] as const)('%d h after %d o’clock is %s%s', ([at, start, weekday, want]) => {
   expect(moment(at, start, weekday)).toBe(want);
-});
-
-describe('evidence', () => {
-  const weight = (said: Partial<typeof nothingSaid>) =>
-    trip.asks({ ...nothingSaid, ...said }).reduce((sum, e) => sum + e.weight, 0);
-  test('sun, loads, battery and days together are a trip', () => {
-    expect(
-      weight({
-        facts: {
-          batteries: lfp(100),
-          loads: fridge(1),
-          solar: [{ count: 1, powerW: 100 }],
-          durationH: 72,
-        },
-      }),
-    ).toBeGreaterThanOrEqual(5);
-  });
-  test('a load and a battery alone are not', () => {
-    expect(weight({ facts: { batteries: lfp(100), loads: fridge(1) } })).toBe(0);
-  });
 });

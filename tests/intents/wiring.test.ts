@@ -3,7 +3,7 @@ import { cableSize } from '#intents/cable-size/intent.ts';
 import { fuseSize } from '#intents/fuse-size/intent.ts';
 import type { Intent, Setting } from '#intents/intent.ts';
 import { inverterCheck } from '#intents/inverter-check/intent.ts';
-import type { Cue } from '#language/said.ts';
+import type { Cue } from '#language/words/en/cues.ts';
 import type { Facts, Load } from '#rig/rig.ts';
 import { settingWith } from './setting.ts';
 
@@ -90,11 +90,6 @@ describe('will the inverter run it', () => {
   test('a microwave’s plate is what it cooks with, unless it was its input', () => {
     expect(value(on(1500, ac('microwave', 800)), 'acLoad')).toBeCloseTo(1240, 6);
     expect(value(on(1500, ac('microwave', 1200, { isInput: true })), 'acLoad')).toBe(1200);
-  });
-
-  test('never backwards into an inlet', () => {
-    const back = reply(inverterCheck, { inverter: { powerW: 1000 } }, ['danger-backfeed']);
-    expect(back).toMatchObject({ verdict: 'no', cautions: ['backfeed', 'mains-wiring'] });
   });
 });
 

@@ -238,16 +238,16 @@ export const conformance = (kind: string, makeWorld: () => Promise<World>): void
       });
 
       test('where people talked in the new one first, that wins and the old one fills the gaps', async () => {
-        const old = { ...named('sam'), settings: { mainsV: 120 }, last: billabong.last };
+        const old = { ...named('sam'), settings: { mainsV: 120 }, frames: billabong.frames };
         await store.save('-5', { ...old, rigs: { sam: { dailyUseAh: 1 }, '': { dailyUseAh: 2 } } }, 0);
-        const revision = await store.save(group, { ...named('sam'), settings: { language: 'en' } }, 0);
+        const revision = await store.save(group, { ...named('sam'), settings: { pictures: false } }, 0);
         await store.move('-5', group);
         const { memory } = await store.load(group);
         expect(memory).toEqual({
           ...named('sam'),
           rigs: { sam: { dailyUseAh: 30 }, '': { dailyUseAh: 2 } },
-          settings: { mainsV: 120, language: 'en' },
-          last: billabong.last,
+          settings: { mainsV: 120, pictures: false },
+          frames: billabong.frames,
         });
         await expect(store.save(group, named('alex'), revision)).rejects.toBeInstanceOf(StaleRevision);
       });

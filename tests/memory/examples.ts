@@ -2,7 +2,7 @@ import type { Memory } from '#conversation/memory.ts';
 
 /** An invented chat: the words in it must never show in a stored file. */
 export const billabong: Memory = {
-  version: 1,
+  version: 2,
   rigs: {
     '': { loads: [{ name: 'fridge', count: 1, currentA: 1.2, supply: 'dc' }], place: 'Wombat Creek' },
     wilhelmina: {
@@ -10,13 +10,15 @@ export const billabong: Memory = {
       solar: [{ count: 1, powerW: 160, controller: 'mppt' }],
     },
   },
-  last: {
-    intent: 'run-time',
-    facts: { durationH: 72, loads: [{ name: 'fridge', count: 1, currentA: 1.2, supply: 'dc' }] },
-    claims: [],
-    from: 'Wilhelmina',
-    at: 1_768_467_600_000,
-  },
+  frames: [
+    {
+      intent: 'run-time',
+      facts: { durationH: 72, loads: [{ name: 'fridge', count: 1, currentA: 1.2, supply: 'dc' }] },
+      claims: [],
+      from: 'Wilhelmina',
+      at: 1_768_467_600_000,
+    },
+  ],
   claims: [{ who: 'barnaby', value: 4, unit: 'days' }],
   lessons: { wilhelmina: { step: 2, isQuiz: true, done: [0, 1], isOpen: true } },
   settings: { mainsV: 230 },
@@ -24,8 +26,9 @@ export const billabong: Memory = {
 
 /** A memory told apart by its owner's name. */
 export const named = (owner: string): Memory => ({
-  version: 1,
+  version: 2,
   rigs: { [owner]: { dailyUseAh: 30 } },
+  frames: [],
   claims: [],
   lessons: {},
   settings: {},

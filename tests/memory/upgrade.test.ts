@@ -38,7 +38,7 @@ describe('stored memories', () => {
     [
       'from a newer program',
       `{"version":${memoryVersion + 1}}`,
-      /version 2, this program reads up to 1: update it/,
+      /version 3, this program reads up to 2: update it/,
     ],
     ['of a version nobody reads', '{"version":0}', /no step reads/],
     ['of wrong shape', JSON.stringify({ ...billabong, claims: 'none' }), /claims is wrong/],

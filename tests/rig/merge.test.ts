@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { correct, type MergeMode, mergeFacts, removeFrom } from '#rig/merge.ts';
+import { type MergeMode, mergeFacts, removeFrom } from '#rig/merge.ts';
 import type { Facts, Load, Stated } from '#rig/rig.ts';
 
 const fridge: Load = { name: 'fridge', count: 1, currentA: 1.2, supply: 'dc' };
@@ -137,33 +137,4 @@ describe('taking out', () => {
     ['dcdc', (f: Stated) => expect(f.chargers).toEqual([])],
     ['toaster', (f: Stated) => expect(f).toEqual(rig)],
   ])('%s', (name, check) => check(removeFrom(rig, [name])));
-});
-
-describe('putting right', () => {
-  test.each([
-    ['75 not 57', { batteries: [{ count: 1, capacityAh: 57 }] }, [{ from: 57, to: 75 }], 75],
-    [
-      '120 Ah, whatever stood there',
-      { batteries: [{ count: 1, capacityAh: 57 }] },
-      [{ to: 120, unit: 'Ah' }],
-      120,
-    ],
-    [
-      'a number that never stood there changes nothing',
-      { batteries: [{ count: 1, capacityAh: 57 }] },
-      [{ from: 99, to: 1 }],
-      57,
-    ],
-  ] satisfies [string, Facts, { from?: number; to: number; unit?: string }[], number][])(
-    '%s',
-    (_name, facts, corrections, ah) => {
-      expect(correct(facts, corrections).batteries?.[0]?.capacityAh).toBe(ah);
-    },
-  );
-
-  test('a count is no quantity', () => {
-    expect(
-      correct({ batteries: [{ count: 2, capacityAh: 100 }] }, [{ from: 2, to: 3 }]).batteries?.[0]?.count,
-    ).toBe(2);
-  });
 });

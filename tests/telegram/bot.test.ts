@@ -259,7 +259,7 @@ describe('refusals', () => {
     await ask('/power fridge', { chat: plainGroup });
     expect(s.answers(group.id)[0]?.text).toContain('fridge');
     const { memory } = await s.store.load(String(group.id));
-    expect(memory.last?.claims[0]?.who).toBe('Sam: fridge');
+    expect(memory.frames.at(-1)?.claims[0]?.who).toBe('Sam: fridge');
   });
   test('a fault of ours is told with an id that stands in the log', async () => {
     const { answer } = await ask('/power crash');

@@ -214,7 +214,7 @@ describe('/export', () => {
       rigs: { sam: {}, kim: {}, '': {} },
       claims: [{ who: 'Kim', value: 4, unit: 'd' }],
     };
-    expect(partOf(memory, 'Sam')).toEqual({ rigs: { sam: {} }, lessons: {}, claims: [] });
+    expect(partOf(memory, 'Sam')).toEqual({ rigs: { sam: {} }, lessons: {}, claims: [], frames: [] });
   });
 });
 
@@ -275,7 +275,7 @@ describe('help in a group', () => {
 });
 
 describe('what is not understood', () => {
-  const nonsense = '/power the quick brown fox jumps over the lazy dog';
+  const nonsense = '/power 日本語で書きます';
   beforeEach(() => {
     s = stage({ converse });
   });
@@ -285,8 +285,13 @@ describe('what is not understood', () => {
     expect(s.world.sent()).toHaveLength(1);
     expect(s.world.sent()[0]).toMatchObject({ ephemeral_message_parameters: { receiver_user_id: sam.id } });
     const text: string = s.world.sent()[0]?.text;
-    expect(text.split('\n')[0]).toMatch(/\?$/);
+    expect(text.split('\n')[0]).toMatch(/\?”?$/);
     expect(text.length).toBeLessThan(300);
+  });
+  test('talk among people gets no answer, not even where the bot is called', async () => {
+    await ask('/power who brings the guitar');
+    expect(s.world.sent()).toEqual([]);
+    expect(s.logged.filter(entry => entry.level === 'error')).toEqual([]);
   });
   test('where the server knows no such messages: the same for all', async () => {
     const fault = new Refusal(400, 'Bad Request: EPHEMERAL_NOT_ALLOWED');

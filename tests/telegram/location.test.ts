@@ -103,7 +103,6 @@ describe('the button for it', () => {
   });
   test.each([
     ['with a place', 'what will 160W of solar make in Dubbo in october?', {}],
-    ['with the sun told', 'what will 160W make with 5 peak sun hours?', {}],
     ['not of the sun', '60W in amps at 12V', {}],
     ['in a group', '/power what will 160W of solar make in october?', { chat: group }],
   ])('is not there %s', async (_what, text, more) => {

@@ -16,6 +16,8 @@ export const answer = (text: string, more: Partial<Answer> = {}): Answer => ({
   verdict: null,
   figures: {},
   understood: {},
+  hazards: [],
+  unread: [],
   assumed: [],
   working: [],
   cautions: [],
@@ -43,18 +45,20 @@ export const parrot: Converse = (memory, message) => {
       answer: answer(message.isAdmin ? 'All forgotten.' : 'Only an admin can.', { intent: 'forget' }),
     };
   const said = { who: `${message.from || '?'}: ${message.text}`.slice(0, 60), value: 1, unit: 'h' };
-  const before = memory.last?.claims[0]?.who;
+  const before = (message.onto ?? memory.frames.at(-1))?.claims[0]?.who;
   const text = `Answer to ${message.from || 'nobody'}: ${message.text}\n${before === undefined ? 'first' : `after <${before}>`}`;
   return {
     memory: {
       ...memory,
-      last: {
-        intent: 'run-time',
-        facts: {},
-        claims: [said],
-        from: message.from.toLowerCase(),
-        at: message.at.getTime(),
-      },
+      frames: [
+        {
+          intent: 'run-time',
+          facts: {},
+          claims: [said],
+          from: message.from.toLowerCase(),
+          at: message.at.getTime(),
+        },
+      ],
     },
     answer: answer(text, {
       intent: message.text === 'help' ? 'help' : message.text.startsWith('rig') ? 'rig' : 'run-time',

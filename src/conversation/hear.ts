@@ -1,0 +1,121 @@
+import type { TalkContext } from '#language/decide/features.ts';
+import type { Issue } from '#language/issue.ts';
+import type { ParsedMessage } from '#language/reading.ts';
+import { read } from '#language/reading.ts';
+import { isOtherScript } from '#language/script.ts';
+import { relatives, spokenOf } from '#language/spoken.ts';
+import { afterLine, contextFor, heardFromBot, type LineReader, type Talk } from '#language/talk.ts';
+import { isSameName } from '#rig/merge.ts';
+import type { Memory } from './memory.ts';
+import type { Message } from './message.ts';
+import { personKey } from './recall.ts';
+import { sound } from './sound.ts';
+
+/** The talk as memory keeps it. */
+function talkOf({ talk, rigs }: Memory): Talk {
+  const { at: _at, ...rest } = talk ?? { at: 0 };
+  return { ...rest, hasRig: Object.keys(rigs).length > 0 };
+}
+
+/** What a message of this chat is read in. */
+export function contextOf(memory: Memory, { from, onto }: Message): TalkContext {
+  const people = [...Object.keys(memory.rigs), ...memory.frames.map(frame => frame.from)];
+  const told = new Set([...relatives, ...people.filter(name => name !== '')]);
+  const talk = contextFor(talkOf(memory), personKey(from));
+  if (!onto) return { ...talk, people: [...told] };
+  const lastKeys = Object.keys(onto.facts);
+  return {
+    ...talk,
+    lastIntent: onto.intent,
+    lastKeys,
+    isOwn: onto.from === personKey(from),
+    people: [...told],
+  };
+}
+
+const readLine: LineReader = (text, context) => {
+  const { intent, options } = read(text, context);
+  return { intent, stated: options[0]?.stated ?? {} };
+};
+
+const kept = ({ hasRig: _hasRig, ...talk }: Talk, at: Date): Memory['talk'] => ({
+  ...(talk.lastIntent !== undefined && { lastIntent: talk.lastIntent }),
+  lastKeys: talk.lastKeys?.slice(0, 60),
+  asked: talk.asked?.slice(0, 60),
+  lastFrom: talk.lastFrom,
+  at: at.getTime(),
+});
+
+/** The talk after a person's line and, where the bot asked something back, after that. */
+export function talkAfter(
+  memory: Memory,
+  message: Message,
+  parsed: ParsedMessage,
+  asked?: string,
+): Memory['talk'] {
+  const before = talkOf(memory);
+  const stated = parsed.options[0]?.stated ?? {};
+  const after = afterLine(before, parsed.intent, stated, personKey(message.from));
+  if (asked === undefined) return after === before ? memory.talk : kept(after, message.at);
+  return kept({ ...after, ...heardFromBot(asked, after, readLine) }, message.at);
+}
+
+/** A line that the bot wrote: not answered, but what it asks stands open. */
+export function hearBot(memory: Memory, { text, at }: Message): Memory {
+  const talk = talkOf(memory);
+  return { ...memory, talk: kept({ ...talk, ...heardFromBot(text, talk, readLine) }, at) };
+}
+
+/** A message as it was heard: what can't be meant taken out, what it speaks of among its cues. */
+export interface Heard extends ParsedMessage {
+  readonly issues: readonly Issue[];
+}
+
+/** What of a reading can be meant, with what it speaks of. */
+function heard(parsed: ParsedMessage): Heard {
+  const { facts, issues } = sound(parsed.facts);
+  const { tokens, mentions } = parsed.recognised;
+  const foreign: Issue[] = isOtherScript(tokens) ? [{ code: 'other-language' }] : [];
+  const cues = new Set([...parsed.cues, ...spokenOf(mentions)]);
+  return { ...parsed, facts, cues, issues: [...issues, ...foreign] };
+}
+
+/** Longer messages are cut: no chat sends any. */
+const mostCharacters = 4096;
+
+/** What a command by itself asks for, and the plain words that menus and buttons send: these are ours, and never guessed at. */
+const commands: Readonly<Record<string, string>> = {
+  '/help': 'help',
+  '/start': 'help',
+  '/power': 'help',
+  help: 'help',
+  '/privacy': 'privacy',
+  privacy: 'privacy',
+  settings: 'help',
+  '/forget': 'forget',
+  'forget everything': 'forget',
+  'forget me': 'forget',
+  '/learn': 'learn',
+  'teach me': 'learn',
+  next: 'learn',
+  quiz: 'learn',
+  '/rig': 'rig',
+  'show my rig': 'rig',
+  'save it as my rig': 'rig',
+  // Of what was just answered; by itself it asks for nothing.
+  'show the working': 'unclear',
+};
+
+/** Reads a message in the talk of its chat. */
+export function hear(memory: Memory, message: Message): Heard {
+  const text = message.text.slice(0, mostCharacters);
+  const told = heard(read(text, contextOf(memory, message)));
+  const command = text.trim().toLowerCase();
+  if (Object.hasOwn(commands, command))
+    return { ...told, intent: commands[command]!, probability: 1, options: [] };
+  const picked = memory.choice?.options.find(option => isSameName(option.say, text.trim()));
+  if (!picked) return told;
+  // One of two readings was chosen: that is what the message before says.
+  const { intent, facts } = picked;
+  return { ...told, intent, facts, issues: [], probability: 1, margin: 20, second: undefined, options: [] };
+}

@@ -1,0 +1,205 @@
+import { intentNames } from '#answer/answer.ts';
+import { intentNamed } from '#intents';
+import { factsOf } from '#intents/facts.ts';
+import type { Intent, Setting } from '#intents/intent.ts';
+import { hasCapacity } from '#intents/needs.ts';
+import { holds } from '#rig/correct.ts';
+import { type Claim, type Facts, rigSchema, type Stated } from '#rig/rig.ts';
+import { type Missing, missingOf } from './ask-back.ts';
+import type { Heard } from './hear.ts';
+import { isSetup, type Lean, leanOf, lentBy } from './lean.ts';
+import type { Frame, Memory } from './memory.ts';
+import type { Message } from './message.ts';
+import { fill, ownKey, personKey, resolved, rigFor } from './recall.ts';
+import { type Options, settingOf } from './setting.ts';
+import { turned } from './turn.ts';
+import { factsIn, readingsOf, type Two, twoReadings } from './two-readings.ts';
+import { hoursUntil } from './until.ts';
+
+/** What a question took from somebody else's. */
+export interface Lent {
+  readonly who: string;
+  readonly facts: Stated;
+}
+
+/** A message held against what is remembered: everything after goes by this one value. */
+export interface Interpreted {
+  /** The question. */
+  readonly intent: Intent;
+  /** What the message states, literally. */
+  readonly heard: Heard;
+  /** All that the question goes by, wherever it came from. */
+  readonly facts: Stated;
+  /** The same ready for the engine; absent where something is missing. */
+  readonly ready?: Facts;
+  readonly missing: readonly Missing[];
+  readonly setting: Setting;
+  /** The question that it leans on. */
+  readonly frame?: Frame;
+  readonly lent?: Lent;
+  /** Two readings that answer differently, of which neither is sure enough. */
+  readonly two?: Two;
+  /** Codes of hazards seen in the message or in what memory adds. */
+  readonly hazards: readonly string[];
+}
+
+const isIntent = (name: string): name is Intent['name'] => (intentNames as readonly string[]).includes(name);
+
+/** Where a person's clock is, by the place known. */
+const longitudeIn = (memory: Memory, message: Message, facts: Stated): number | undefined =>
+  facts.longitudeDeg ??
+  memory.rigs[ownKey(message.from, message.kind)]?.longitudeDeg ??
+  memory.rigs['']?.longitudeDeg;
+
+/** "Until 7am" as hours from the message. */
+function timed(facts: Stated, memory: Memory, message: Message): Stated {
+  if (facts.until === undefined || facts.durationH !== undefined) return facts;
+  const durationH = hoursUntil(facts.until, message.at, longitudeIn(memory, message, facts));
+  return durationH === undefined ? facts : { ...facts, durationH };
+}
+
+/** The claims that an argument is about: those told now, beside those of others that were told before. */
+function claimsFor(intent: Intent, { claims: told }: Heard, { claims: kept }: Memory, from: string): Claim[] {
+  const now = told.map(claim => ({ ...claim, who: isSpeaker(claim.who) ? from : claim.who }));
+  if (intent.name !== 'settle' || now.length > 1) return now;
+  const unit = now[0]?.unit;
+  const isOther = (claim: Claim): boolean =>
+    now.every(one => one.who !== claim.who) && (unit === undefined || unit === '' || claim.unit === unit);
+  return [...kept.filter(isOther), ...now];
+}
+
+const speakers: ReadonlySet<string> = new Set(['i', 'me', 'we', 'us']);
+export const isSpeaker = (who: string): boolean => speakers.has(who);
+
+/** "Will it?" asked before is asked by what turns it too. */
+const asked = (heard: Heard, { frame, extent }: Lean): Heard =>
+  frame?.isCheck &&
+  extent === 'all' &&
+  !['ask-how-long', 'ask-how-much', 'ask-what-size'].some(cue => heard.cues.has(cue as never))
+    ? { ...heard, cues: new Set([...heard.cues, 'ask-can-it']) }
+    : heard;
+
+const pick = (facts: Stated, keys: readonly (keyof Stated)[]): Stated =>
+  Object.fromEntries(keys.flatMap(key => (facts[key] === undefined ? [] : [[key, facts[key]]]))) as Stated;
+
+/** What of a question's facts is gear that a rig keeps. */
+const gearIn = (facts: Stated): Stated => pick(facts, Object.keys(rigSchema.shape) as (keyof Stated)[]);
+
+const isSame = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
+
+/** What of the facts is somebody else's, as it was. */
+function lentTo(facts: Stated, told: Stated, lean: Lean, { from }: Message): Lent | undefined {
+  const { frame } = lean;
+  if (!frame || frame.from === personKey(from) || lean.extent === 'none') return undefined;
+  const keys = (Object.keys(facts) as (keyof Stated)[]).filter(
+    key => told[key] === undefined && frame.facts[key] !== undefined && isSame(facts[key], frame.facts[key]),
+  );
+  return keys.length > 0 ? { who: frame.from, facts: pick(facts, keys) } : undefined;
+}
+
+/** A message that puts right or takes out what the question before has is about that question, whatever its words look like. */
+function ofFrame(memory: Memory, message: Message, heard: Heard): Heard {
+  const frame = memory.frames.findLast(one => one.from === personKey(message.from)) ?? memory.frames.at(-1);
+  const { intent, corrects, removed } = heard;
+  if (!frame) return heard;
+  // "Show the working, Rick never believes anyone": of what was just answered.
+  const isWorking = heard.cues.has('ask-working') && Object.keys(heard.facts).length === 0;
+  if (isWorking && frame.asked === undefined) return { ...heard, intent: frame.intent, options: [] };
+  if (!['none', 'unclear', 'rig'].includes(intent)) return heard;
+  const isSlip = corrects?.from !== undefined && holds(frame.facts, corrects.from);
+  const isGone = removed.some(name =>
+    frame.facts.loads?.some(load => load.name.includes(name) || name.includes(load.name)),
+  );
+  const hasRig = rigFor(memory, heard, message.from, message.kind) !== undefined;
+  const isOfFrame = (isSlip || isGone) && !(intent === 'rig' && hasRig);
+  return isOfFrame ? { ...heard, intent: frame.intent, options: [] } : heard;
+}
+
+/** Less likely than this another question is not taken, though it could be answered. */
+const leastLikely = 0.08;
+/** Questions that ask for nothing, so that they could always be answered. */
+const undemanding: ReadonlySet<string> = new Set([
+  'none',
+  'unclear',
+  'help',
+  'privacy',
+  'forget',
+  'learn',
+  'term',
+  'emergency',
+  'fault',
+  'settle',
+  'convert',
+]);
+
+/** Holds a message against memory, once: the question, its facts and whose they are, and what is missing. */
+export function interpret(memory: Memory, message: Message, told: Heard, options: Options = {}): Interpreted {
+  const heard = ofFrame(memory, message, told);
+  const two = heard.issues.length > 0 ? undefined : twoReadings(heard);
+  const first = taken(memory, message, heard, two, options);
+  if (first.ready || two || heard.issues.length > 0) return first;
+  // What can't be answered may have been another question, that can.
+  for (const { intent, stated, probability } of readingsOf(heard)) {
+    if (intent === heard.intent || probability < leastLikely || undemanding.has(intent)) continue;
+    const facts = factsIn(stated);
+    if (intent === 'rig' && Object.keys(facts).length === 0) continue;
+    const other = taken(memory, message, { ...heard, intent, facts }, undefined, options);
+    if (other.ready) return other;
+  }
+  return first;
+}
+
+/** A message taken for one question. */
+function taken(
+  memory: Memory,
+  message: Message,
+  said: Heard,
+  two: Two | undefined,
+  options: Options,
+): Interpreted {
+  const intent = intentNamed(two || !isIntent(said.intent) ? 'unclear' : said.intent);
+  const from = personKey(message.from);
+  const rig = rigFor(memory, said, message.from, message.kind);
+  const lean = leanOf(memory, message, said, intent);
+  // "Save it as my rig": what was just spoken of.
+  const isSaved = intent.name === 'rig' && said.cues.has('save') && Object.keys(said.facts).length === 0;
+  const heard = isSaved && lean.frame ? { ...said, facts: gearIn(lean.frame.facts) } : said;
+  const lent = lentBy(lean, heard.owner);
+  const told = timed(resolved(heard.facts, rig?.rig), memory, message);
+  const isTurn = lean.extent === 'all' && lean.frame !== undefined && lent !== undefined;
+  const base = isTurn ? turned(lean.frame!, lent, { ...heard, facts: told }) : told;
+  // Its own use and battery are all the gear there is: a rig or a talk adds where and when, and no more.
+  const own =
+    rig &&
+    (isSetup(told) && !isTurn
+      ? lentBy({ frame: { facts: rig.rig } as Frame, extent: 'circumstances' }, undefined)
+      : rig.rig);
+  const isOfRig = heard.owner !== undefined || heard.cues.has('rig');
+  const sources = isOfRig ? [own, lent, memory.passing] : [memory.passing, isTurn ? undefined : lent, own];
+  const filled = fill(base, intent.takes, sources);
+  const facts = pick(filled.facts, intent.takes);
+  const parsed = intent.needs.safeParse(facts);
+  const claims = claimsFor(intent, heard, memory, from);
+  const ofRig = rig && rig.key !== '' && rig.key !== ownKey(message.from, message.kind) ? rig.key : undefined;
+  const lentNow = lentTo(facts, told, lean, message);
+  const isLentBank = lentNow?.facts.batteries !== undefined && hasCapacity(factsOf(lentNow.facts));
+  // Readings that were not taken are no part of what is kept to answer again.
+  const setting = settingOf(memory, message, { ...asked(heard, lean), options: [] }, options, {
+    recalled: filled.recalled,
+    owner: isLentBank ? lentNow.who : ofRig,
+    claims,
+  });
+  return {
+    intent,
+    heard,
+    facts: two ? { ...filled.facts, ...two.shared } : filled.facts,
+    ready: parsed.success ? parsed.data : undefined,
+    missing: missingOf(parsed),
+    setting,
+    frame: lean.frame,
+    lent: lentNow,
+    two,
+    // A place for what `#language/hazards` sees; nothing looks yet.
+    hazards: [],
+  };
+}

@@ -1,0 +1,35 @@
+import { dayTimes, weekdays } from '#language/words/en/calendar.ts';
+
+const halves = /^(\d{1,2})(?::(\d\d))?(am|pm)?$/;
+/** A day without a time of it: to the middle of it. */
+const noon = 12;
+
+/** An hour of the clock told small: "7am", "5:40am", "17:30", "sunrise"; undefined where it is none. */
+function hourOf(word: string): number | undefined {
+  if (Object.hasOwn(dayTimes, word)) return dayTimes[word];
+  const [, hour, minutes = '0', half] = halves.exec(word) ?? [];
+  if (hour === undefined) return undefined;
+  const plain = half === undefined ? Number(hour) : (Number(hour) % 12) + (half === 'pm' ? 12 : 0);
+  return plain + Number(minutes) / 60;
+}
+
+/**
+ * Hours from a moment to a time told ("7am", "sunday lunch", "noon tomorrow"), by the clock of the sun where that is
+ * known, else by that of the message. Undefined where nothing of it is a time.
+ * @param longitudeDeg where the asker is, for their clock
+ */
+export function hoursUntil(until: string, at: Date, longitudeDeg = 0): number | undefined {
+  const now = at.getUTCHours() + at.getUTCMinutes() / 60 + longitudeDeg / 15;
+  const today = (at.getUTCDay() + 6 + Math.floor(now / 24)) % 7;
+  const clock = ((now % 24) + 24) % 24;
+  const words = until.toLowerCase().split(' ');
+  const hours = words.map(hourOf).filter(hour => hour !== undefined);
+  const day = words.map(word => weekdays[word]).find(one => one !== undefined);
+  const isTomorrow = words.includes('tomorrow');
+  if (hours.length === 0 && day === undefined && !isTomorrow) return undefined;
+  const hour = hours.at(-1) ?? noon;
+  const days = day !== undefined ? (day - today + 7) % 7 : isTomorrow ? 1 : 0;
+  const left = days * 24 + hour - clock;
+  if (left > 0) return Math.round(left * 100) / 100;
+  return Math.round((left + (day !== undefined ? 7 * 24 : 24)) * 100) / 100;
+}

@@ -1,0 +1,64 @@
+import { expect, test } from 'vitest';
+import { converse } from '#conversation/converse.ts';
+import { hear } from '#conversation/hear.ts';
+import { interpret } from '#conversation/interpret.ts';
+import { emptyMemory } from '#conversation/memory.ts';
+import { leastSure, twoReadings } from '#conversation/two-readings.ts';
+import { nothingSaid } from '../intents/setting.ts';
+
+const fan = { name: 'fan', currentA: 2 };
+const battery = [{ capacityAh: 100 }];
+const daily = { loads: [{ ...fan, hoursPerDay: 10 }], batteries: battery };
+const once = { loads: [fan], batteries: battery, durationH: 10 };
+
+/** A message with its readings and their probabilities, as if read. */
+const read = (...options: [intent: string, stated: object, probability: number][]) => ({
+  ...nothingSaid,
+  issues: [],
+  options: options.map(([intent, stated, probability]) => ({ intent, stated, probability })) as never,
+});
+const half = leastSure - 0.05;
+
+test('of two unsure readings both are told in words, with what they share', () => {
+  const two = twoReadings(read(['run-time', daily, half], ['run-time', once, half - 0.1]));
+  expect(two?.options.map(({ say }) => say)).toEqual(['fan 2 A, 10 h a day', 'fan 2 A, 10 hours in all']);
+  expect(two?.shared).toEqual({ batteries: battery });
+});
+
+test('two questions are told by their titles', () => {
+  const two = twoReadings(read(['run-time', once, half], ['battery-size', once, half - 0.1]));
+  expect(two?.options.map(({ say }) => say)).toEqual(['How long will it last?', 'What battery do I need?']);
+});
+
+test.each<[why: string, ...options: [string, object, number][]]>([
+  ['sure enough', ['run-time', daily, leastSure], ['run-time', once, 0.3]],
+  ['one reading', ['run-time', daily, 0.2]],
+  [
+    'readings that answer alike are one',
+    ['run-time', once, half - 0.2],
+    ['run-time', { ...once, loads: [{ ...fan, isAverage: true }] }, 0.15],
+    ['run-time', { ...once, place: 'broome' }, 0.15],
+    ['run-time', daily, 0.1],
+  ],
+  ['talk is not asked about', ['none', {}, half], ['run-time', once, half - 0.1]],
+])('not asked about: %s', (_why, ...options) => {
+  expect(twoReadings(read(...options))).toBeUndefined();
+});
+
+test('nothing is answered while two readings stand', () => {
+  const at = new Date('2026-01-15T09:00:00Z');
+  const message = { chat: 'c', from: 'kim', text: 'fan 2A 10h on 100Ah', at, kind: 'group' } as const;
+  const heard = {
+    ...hear(emptyMemory(), message),
+    ...read(['run-time', daily, half], ['run-time', once, half - 0.1]),
+    facts: daily,
+    intent: 'run-time',
+  };
+  const { intent, two } = interpret(emptyMemory(), message, heard);
+  expect(intent.name).toBe('unclear');
+  expect(two?.options).toHaveLength(2);
+  // The same message, read for certain, is answered.
+  expect(converse(emptyMemory(), { ...message, text: 'fan 2A, 100Ah, how long?' }).answer.intent).toBe(
+    'run-time',
+  );
+});
