@@ -42,6 +42,8 @@ export type Frame = z.infer<typeof frameSchema>;
 
 /** What the lines before leave for the reading of the next: the shape of the reader's `Talk`. */
 export const talkSchema = z.strictObject({
+  /** Things last spoken of, the likeliest to be meant last. */
+  things: z.array(z.string().max(60)).max(60).optional(),
   lastIntent: z.string().max(30).optional(),
   lastKeys: z.array(z.string().max(40)).max(60).optional(),
   asked: z.array(z.string().max(40)).max(60).optional(),
