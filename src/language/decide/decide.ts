@@ -1,5 +1,6 @@
 import type { Mention } from '../recognise/mention.ts';
 import { assemble, type Stated } from './assemble.ts';
+import { certainty, certaintyFeatures } from './certainty.ts';
 import { type Frame, frameOf, supplyFeatures, type TalkContext } from './features.ts';
 import { featuresOf, meaningOf } from '../hazards/features.ts';
 import { hashText, mix } from './hash.ts';
@@ -21,6 +22,9 @@ export interface Option {
 export interface Decision {
   /** Probabilities of the dangers by their names, of the likeliest reading. */
   readonly hazards: ReadonlyMap<string, number>;
+  /** How likely the first option is right, 0–1, and what tells it. */
+  readonly certainty: number;
+  readonly signs: readonly number[];
   /** The likeliest first; those that say the same are one. Their probabilities add to one. */
   readonly options: readonly Option[];
   readonly frame: Frame;
@@ -95,7 +99,7 @@ export function decide(model: Model, mentions: readonly Mention[], context: Talk
   const words = meaningFeatures(text);
   const plain = frameOf(mentions, context);
   const frame: Frame = { ...plain, questions: firstQuestions(model, plain, words) };
-  const merged = new Map<string, { intent: string; stated: Stated; p: number; state: State; units: Float32Array }>();
+  const merged = new Map<string, { intent: string; stated: Stated; p: number; state: State; units: Float32Array; question: number }>();
   const byFacts = new Map<string, { stated: Stated; units: Float32Array; p: Float64Array }>();
   for (const { state, days, log } of takes(model, frame)) {
     const stated = assemble(state, mainsLoads(model, frame, state), frame.spokenOf);
@@ -114,14 +118,19 @@ export function decide(model: Model, mentions: readonly Mention[], context: Talk
       const key = `${c} ${facts}`;
       const before = merged.get(key);
       if (before) before.p += own;
-      else merged.set(key, { intent: model.intentNames[c]!, stated, p: own, state, units });
+      else merged.set(key, { intent: model.intentNames[c]!, stated, p: own, state, units, question: p[c]! });
     }
   }
   const all = [...merged.values()].sort((a, b) => b.p - a.p);
   const sum = all.reduce((s, o) => s + o.p, 0) || 1;
   const danger = shares(model.message, all[0]!.units, ...headOf(model, 'hazards'));
+  const best = all[0]!;
+  const harmless = danger[model.hazardNames.length]!;
+  const signs = certaintyFeatures(frame, best.state, best.p / sum, (all[1]?.p ?? 0) / sum, best.question, 1 - harmless);
   return {
     frame,
+    certainty: certainty(model.certainty, signs),
+    signs,
     hazards: new Map(model.hazardNames.map((name, k) => [name, danger[k]!])),
     options: all.map(({ intent, stated, p, state }) => ({ intent, stated, probability: p / sum, state })),
   };

@@ -46,6 +46,8 @@ export interface Model {
   readonly message: Net;
   readonly intentNames: readonly string[];
   readonly hazardNames: readonly string[];
+  /** What tells how likely the best reading is right. */
+  readonly certainty: readonly number[];
 }
 
 export type Head = 'first' | 'intents' | 'hazards';

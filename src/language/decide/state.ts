@@ -10,6 +10,9 @@ export class State {
   readonly variants: Int8Array;
   readonly values: Float64Array;
   score = 0;
+  /** The least sure of its decisions, as a log-probability, and how many there were. */
+  least = 0;
+  choices = 0;
   /** Something was spoken of before that a figure alone may be of. */
   readonly hasTalk: boolean;
   #loads: number[] | undefined;
@@ -36,6 +39,8 @@ export class State {
     next.variants[at] = variant;
     next.values[at] = value;
     next.score = score;
+    next.least = Math.min(this.least, score - this.score);
+    next.choices = this.choices + (score === this.score ? 0 : 1);
     return next;
   }
 

@@ -9,6 +9,7 @@ interface Header {
   readonly fingerprint: string;
   readonly intents: readonly string[];
   readonly hazards: readonly string[];
+  readonly certainty: readonly number[];
   readonly tables: readonly { readonly name: string; readonly rows: number; readonly size: number; readonly scale: number }[];
   readonly dense: Readonly<Record<string, readonly number[]>>;
 }
@@ -44,7 +45,7 @@ export function writeModel(model: Model, fingerprint: string): Buffer {
     dense[`${name}.out`] = round(model[name].out);
     dense[`${name}.outBias`] = round(model[name].outBias);
   }
-  const header: Header = { fingerprint, intents: model.intentNames, hazards: model.hazardNames, tables, dense };
+  const header: Header = { fingerprint, intents: model.intentNames, hazards: model.hazardNames, certainty: model.certainty, tables, dense };
   return Buffer.concat([Buffer.from(`${JSON.stringify(header)}\n`), ...parts]);
 }
 
@@ -69,7 +70,7 @@ export function readModel(bytes: Buffer): Model {
     out: Float32Array.from(header.dense[`${name}.out`]!),
     outBias: Float32Array.from(header.dense[`${name}.outBias`]!),
   });
-  return { slots: net('slots'), owners: tables.owners!, supply: net('supply'), plans: net('plans'), message: net('message'), hazardNames: header.hazards, intentNames: header.intents };
+  return { slots: net('slots'), owners: tables.owners!, supply: net('supply'), plans: net('plans'), message: net('message'), hazardNames: header.hazards, certainty: header.certainty, intentNames: header.intents };
 }
 
 let loaded: Model | undefined;

@@ -28,7 +28,7 @@ function nearest(of: readonly number[], at: number, most = mostOwners): number[]
   return [...left, ...right];
 }
 
-const isPerson = (m: Mention): boolean => m.kind === 'person' || m.kind === 'noun' || (m.kind === 'word' && speakers.has(m.text)) || (m.kind === 'place' && !m.text.includes(' ')) || (m.kind === 'word' && (m.cls === '?' || m.cls.startsWith('c') && /^c\d/.test(m.cls))) || (m.kind === 'word' && (m.text === 'he' || m.text === 'she' || m.text === 'they')) || m.kind === 'month' || (m.kind === 'thing' && !m.text.includes(' ') && m.cls === 'thing?');
+const isPerson = (m: Mention): boolean => m.kind === 'person' || m.kind === 'noun' || (m.kind === 'word' && speakers.has(m.text)) || (m.kind === 'place' && !m.text.includes(' ')) || (m.kind === 'word' && (m.cls === '?' || m.cls.startsWith('c') && /^c\d/.test(m.cls))) || (m.kind === 'word' && (m.text === 'he' || m.text === 'she' || m.text === 'they')) || (m.kind === 'thing' && !m.text.includes(' ') && m.cls === 'thing?');
 
 /** A word before a verb of saying or a colon: somebody, whatever it is called. */
 const isSpeaker = (mentions: readonly Mention[], i: number): boolean => {

@@ -66,7 +66,7 @@ const rawOf = (text: string, tokens: readonly Token[], m: Mention): string => te
 export function recognise(text: string): Recognised {
   const tokens = lex(text);
   const words = tokens.map(token => (token.kind === 'number' ? '' : token.kind === 'sign' ? token.text : (mended(token.text) ?? token.text)));
-  const plain = tokens.map(token => (token.kind === 'number' ? '' : token.text));
+  const plain = tokens.map(token => (token.kind === 'word' ? token.text : ''));
   const phrases = phrasesOf(tokens, words);
   const mentions: Mention[] = [];
   let at = 0;
@@ -157,7 +157,9 @@ function spansTo(mentions: readonly Mention[], at: number): number[] {
     }
   if (!low || (low.kind === 'number' && m.kind === 'number' && !mentions.slice(Math.max(0, at - 5), at).some(o => /^(?:from|till|til|until|between)$/.test(o.text)))) return [];
   const out = new Set<number>();
-  for (const shift of [0, 12, -12, 24]) {
+  // Both with their half of the day: there is one span.
+  const isPlain = m.kind === 'clock' && low.kind === 'clock' && m.cls === 'clock' && low.cls === 'clock';
+  for (const shift of isPlain ? [0] : [0, 12, -12, 24]) {
     const value = (m.value - low.value + shift + 48) % 24;
     if (value > 0 && value <= 20) out.add(Math.round(value * 100) / 100);
   }

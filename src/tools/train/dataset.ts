@@ -63,6 +63,7 @@ const isSame = (c: Candidate, s: { slot: number; owner: number; variant: number 
 /** The choices along the best derivation of a wording. */
 export function choicesOf(w: Wording, most = 2): Choice[] {
   const [best] = w.derivations;
+  // Of a partial label extra facts are no fault, as none are proposed that it doesn't tell.
   if (!best || best.errors > most) return [];
   const out: Choice[] = [];
   let state = State.empty(w.frame.mentions, w.frame.spokenOf !== undefined);
@@ -75,7 +76,8 @@ export function choicesOf(w: Wording, most = 2): Choice[] {
       if (alike.some(d => d.steps[k]!.at === step.at && isSame(c, d.steps[k]!))) gold.push(n);
     });
     // Of a wording that can't be read whole only what is right is learned.
-    if (candidates.length > 1 && gold.length > 0 && (best.errors === 0 || step.slot !== slot.none)) {
+    const isWhole = best.errors === 0 && !w.group.isPartial;
+    if (candidates.length > 1 && gold.length > 0 && (isWhole || step.slot !== slot.none)) {
       const context: number[] = [];
       contextFeatures(w.frame, state, step.at, context);
       out.push({
@@ -100,7 +102,7 @@ export function choicesOf(w: Wording, most = 2): Choice[] {
 /** What the loads of a wording teach of their supply; a thing of mains that the label leaves open teaches little. */
 export function suppliesOf(w: Wording): Example[] {
   const [best] = w.derivations;
-  if (!best || best.errors > 0) return [];
+  if (!best || best.errors > 0 || w.group.isPartial) return [];
   let state = State.empty(w.frame.mentions, w.frame.spokenOf !== undefined);
   for (const s of best.steps) {
     const taken = candidatesOf(state, s.at).find(c => isSame(c, s));

@@ -12,6 +12,8 @@ export interface Group {
   readonly states: Readonly<Record<string, unknown>>;
   readonly ignore?: readonly number[];
   readonly danger?: string | null;
+  /** The label tells some of what is stated: what it leaves out may be stated too. */
+  readonly isPartial?: boolean;
   readonly file: string;
 }
 

@@ -14,6 +14,7 @@ export interface Result {
   readonly isIntent: boolean;
   readonly isFacts: boolean;
   readonly probability: number;
+  readonly signs: readonly number[];
   readonly intent: string;
   readonly hazards: ReadonlyMap<string, number>;
   readonly differences: readonly string[];
@@ -37,7 +38,8 @@ export function measure(groups: readonly Group[], model: Model): Result[] {
         hazards: decision.hazards,
         isIntent: isQuiet || group.intent.includes(best.intent),
         isFacts: missing.length + extra.length === 0,
-        probability: best.probability,
+        probability: decision.certainty,
+        signs: decision.signs,
         intent: best.intent,
         differences: [...missing.map(m => `-${m}`), ...extra.map(m => `+${m}`)],
       };

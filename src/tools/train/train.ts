@@ -2,6 +2,7 @@ import { decide, firstQuestions, messageFeatures } from '#language/decide/decide
 import type { Stated } from '#language/decide/assemble.ts';
 import { frameOf, type TalkContext } from '#language/decide/features.ts';
 import type { Model, Net } from '#language/decide/model.ts';
+import { certainty } from '#language/decide/certainty.ts';
 import { planFeatures, planOutcomes } from '#language/decide/plan-features.ts';
 import * as slot from '#language/propose/slots.ts';
 import { recognise } from '#language/recognise/recognise.ts';
@@ -35,19 +36,21 @@ const tick = (() => {
 const dangerWeight = 2;
 
 /** What a wording teaches of itself as a whole, by its words alone and by what they state. */
-function examplesOf(w: Wording, names: readonly string[]): readonly [first: Example, whole: Example] {
+function examplesOf(w: Wording, names: readonly string[], model: Model | undefined): readonly Example[] {
   const gold = w.group.intent.map(name => names.indexOf(name));
   const code = w.group.danger ? hazardCodes.indexOf(w.group.danger as HazardCode) : hazardCodes.length;
   const danger = { head: 2, gold: [code], weight: w.group.danger ? dangerWeight : 1 };
   const group = w.groupIndex;
-  return [
-    { features: messageFeatures(w.frame, {}, w.meanings), group, lessons: [{ head: 0, gold }] },
-    { features: messageFeatures(w.frame, w.group.states as Stated, w.meanings), group, lessons: [{ head: 1, gold }, danger] },
-  ];
+  const first: Example = { features: messageFeatures(w.frame, {}, w.meanings), group, lessons: [{ head: 0, gold }] };
+  if (!w.group.isPartial) return [first, { features: messageFeatures(w.frame, w.group.states as Stated, w.meanings), group, lessons: [{ head: 1, gold }, danger] }];
+  // What a partial label leaves out is read by the first round; of dangers it tells nothing.
+  if (!model) return [first];
+  const { stated } = decide(model, w.frame.mentions, w.context, w.text).options[0]!;
+  return [first, { features: messageFeatures(w.frame, stated, w.meanings), group, lessons: [{ head: 1, gold, weight: 0.7 }] }];
 }
 
 /** A model of which only the message's net is known yet. */
-const bare = (message: Net, names: readonly string[]): Model => ({ message, slots: message, supply: message, plans: message, owners: message.features, intentNames: names, hazardNames: hazardCodes });
+const bare = (message: Net, names: readonly string[]): Model => ({ message, slots: message, supply: message, plans: message, owners: message.features, certainty: usualCertainty, intentNames: names, hazardNames: hazardCodes });
 
 /** Which questions words alone point to, from nets that have not seen the group: what the roles learn with is what they will meet. */
 function crossed(words: readonly Wording[], firsts: readonly Example[], names: readonly string[], o: TrainOptions): Wording[] {
@@ -59,7 +62,7 @@ function crossed(words: readonly Wording[], firsts: readonly Example[], names: r
 
 function planNet(words: readonly Wording[], o: TrainOptions): Net {
   const examples = words.flatMap((w): Example[] => {
-    if (!w.plan || (w.group.states.days && w.planGold[0] === 0)) return [];
+    if (!w.plan || w.group.isPartial || (w.group.states.days && w.planGold[0] === 0)) return [];
     const features: number[] = [];
     planFeatures(w.frame, w.plan, features);
     return [{ features, group: w.groupIndex, lessons: [{ head: 0, gold: w.planGold }] }];
@@ -77,17 +80,37 @@ export function train(groups: readonly Group[], o: TrainOptions = usual): Model 
   let model: Model | undefined;
   for (const round of [1, 2]) {
     if (model) words = withTalk(blank, model);
-    const examples = words.map(w => examplesOf(w, names));
-    const met = crossed(words, examples.map(([first]) => first), names, o);
+    const examples = words.map(w => examplesOf(w, names, model));
+    const met = crossed(words, examples.map(([first]) => first!), names, o);
     tick(`round ${round}: questions by words`);
     const { net, owners } = fitSlots(met.flatMap(w => choicesOf(w)), slot.slots.length, o.slots);
     tick('roles');
     const message = fitHeads(examples.flat(), heads, o.message);
     tick('questions and dangers');
     const supply = fitHeads(met.flatMap(w => suppliesOf(w)), [2], { ...o.message, units: 6, keep: 700, drop: 0.2 });
-    model = { slots: net, owners, supply, plans: planNet(met, o), message, hazardNames: hazardCodes, intentNames: names };
+    model = { certainty: usualCertainty, slots: net, owners, supply, plans: planNet(met, o), message, hazardNames: hazardCodes, intentNames: names };
   }
   return model!;
+}
+
+/** Before it is fitted: the share alone. */
+const usualCertainty: readonly number[] = [0, 0, 1];
+
+/** Weights by which signs tell whether a reading is right, from readings of groups that the model has not seen. */
+export function fitCertainty(results: readonly { readonly signs: readonly number[]; readonly isExact: boolean }[]): number[] {
+  const n = results[0]?.signs.length ?? 0;
+  const w = new Float64Array(n);
+  const rate = 0.3;
+  const l2 = 1e-3;
+  for (let step = 0; step < 3000; step++) {
+    const gradient = new Float64Array(n);
+    for (const { signs, isExact } of results) {
+      const error = certainty([...w], signs) - (isExact ? 1 : 0);
+      for (let i = 0; i < n; i++) gradient[i]! += error * signs[i]!;
+    }
+    for (let i = 0; i < n; i++) w[i]! -= rate * (gradient[i]! / results.length + (i === 0 ? 0 : l2 * w[i]!));
+  }
+  return Array.from(w, v => Math.round(v * 1e4) / 1e4);
 }
 
 /** The same wordings with the talk before them, as a model reads it. */
