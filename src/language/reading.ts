@@ -4,8 +4,8 @@ import type { TalkContext } from './decide/features.ts';
 import { finish } from './decide/finish.ts';
 import { shippedModel } from './decide/weights.ts';
 import * as slot from './propose/slots.ts';
-import { cuesIn } from './recognise/cues.ts';
 import { convertIn } from './recognise/convert.ts';
+import { cuesIn } from './recognise/cues.ts';
 import type { Mention } from './recognise/mention.ts';
 import { ownersIn } from './recognise/owners.ts';
 import { type Recognised, recognise } from './recognise/recognise.ts';
@@ -90,22 +90,37 @@ export function read(text: string, context: TalkContext = {}): ParsedMessage {
     unread: unreadIn(recognised.mentions, best),
     probability: best.probability,
     margin: other ? Math.log(Math.max(best.probability, 1e-9) / Math.max(other.probability, 1e-9)) : 20,
-    second: other && { intent: other.intent, facts: factsOf(other.stated), differs: differing(best, other), probability: other.probability },
+    second: other && {
+      intent: other.intent,
+      facts: factsOf(other.stated),
+      differs: differing(best, other),
+      probability: other.probability,
+    },
     words: recognised.tokens.filter(token => token.kind !== 'sign').length,
     recognised,
     options,
   };
 }
 
-const factsOf = (stated: Readonly<Record<string, unknown>>): Stated => Object.fromEntries(Object.entries(stated).filter(([key]) => !apart.has(key))) as Stated;
+const factsOf = (stated: Readonly<Record<string, unknown>>): Stated =>
+  Object.fromEntries(Object.entries(stated).filter(([key]) => !apart.has(key))) as Stated;
 
 function differing(a: Option, b: Option): string[] {
   const keys = new Set([...Object.keys(a.stated), ...Object.keys(b.stated)]);
-  const facts = [...keys].filter(key => JSON.stringify(a.stated[key]) !== JSON.stringify(b.stated[key])).sort();
+  const facts = [...keys]
+    .filter(key => JSON.stringify(a.stated[key]) !== JSON.stringify(b.stated[key]))
+    .sort();
   return a.intent === b.intent ? facts : ['intent', ...facts];
 }
 
-const reasons: Readonly<Record<string, string>> = { money: 'a price', km: 'a distance', years: 'an age or a span of years', months: 'a span of months', L: 'a volume', kg: 'a weight' };
+const reasons: Readonly<Record<string, string>> = {
+  money: 'a price',
+  km: 'a distance',
+  years: 'an age or a span of years',
+  months: 'a span of months',
+  L: 'a volume',
+  kg: 'a weight',
+};
 
 /** Numbers that no fact took, each with its reason. */
 function unreadIn(mentions: readonly Mention[], { state }: Option): Unread[] {
@@ -113,7 +128,8 @@ function unreadIn(mentions: readonly Mention[], { state }: Option): Unread[] {
   mentions.forEach((m, i) => {
     const isNumber = m.kind === 'amount' || m.kind === 'number' || (m.kind === 'clock' && /\d/.test(m.text));
     const s = state.slots[i]!;
-    if (isNumber && (s === slot.none || s === -1)) out.push({ text: m.text, why: reasons[m.unit ?? ''] ?? 'no part of the question' });
+    if (isNumber && (s === slot.none || s === -1))
+      out.push({ text: m.text, why: reasons[m.unit ?? ''] ?? 'no part of the question' });
     else if (isNumber && s === slot.same) out.push({ text: m.text, why: 'said before' });
   });
   return out;

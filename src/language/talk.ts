@@ -34,7 +34,10 @@ export function heardFromBot(text: string, talk: Talk, read: LineReader): Partia
   const isQuestion = text.includes('?');
   const asked = isQuestion ? ['?', ...kindsOf(mentions)] : [];
   const named = isQuestion ? mentions.filter(m => m.kind === 'thing').map(m => m.text) : [];
-  const things = named.length > 0 ? [...(talk.things ?? []).filter(name => !named.includes(name)), ...named.slice(0, 2).reverse()] : talk.things;
+  const things =
+    named.length > 0
+      ? [...(talk.things ?? []).filter(name => !named.includes(name)), ...named.slice(0, 2).reverse()]
+      : talk.things;
   return { asked, ...(things && { things }), lastIntent: talk.lastIntent ?? read(text, {}).intent };
 }
 

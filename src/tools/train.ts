@@ -1,7 +1,7 @@
 import { writeFileSync } from 'node:fs';
 import { writeModel } from '#language/decide/weights.ts';
 import { readGroups } from './train/groups.ts';
-import { measure, totals, curve } from './train/measure.ts';
+import { curve, measure, totals } from './train/measure.ts';
 import { train } from './train/train.ts';
 
 // `npm run train`: fits the reader's weights to the labelled messages of the project.

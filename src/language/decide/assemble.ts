@@ -2,9 +2,11 @@ import { all, self, writer } from '../propose/candidates.ts';
 import * as slot from '../propose/slots.ts';
 import type { Mention } from '../recognise/mention.ts';
 import { speakers } from '../words/en/people.ts';
+import { attributes, named, plain, taken } from './fact-table.ts';
 import type { State } from './state.ts';
 
 type Row = Record<string, unknown>;
+type List = 'loads' | 'batteries' | 'solar' | 'chargers';
 
 /** What one message states, literally: the shape of the contract's `understood`. */
 export interface Stated {
@@ -13,40 +15,164 @@ export interface Stated {
   solar?: Row[];
   chargers?: Row[];
   claims?: { who: string; value: number; unit: string }[];
+  inverter?: Row;
+  cable?: Row;
   [key: string]: unknown;
 }
 
 const round = (value: number): number => Math.round(value * 1e6) / 1e6;
+const hasName: ReadonlySet<string> = new Set(['thing', 'noun', 'inverter', 'charger']);
 
-const attributes: Readonly<Record<number, string>> = {
-  [slot.loadCurrent]: 'currentA', [slot.loadPower]: 'powerW', [slot.loadStart]: 'startsPowerW', [slot.loadCharge]: 'chargeAhPerDay', [slot.loadEnergy]: 'energyWhPerDay',
-  [slot.loadHours]: 'hoursPerDay', [slot.loadMinutes]: 'minutesPerDay', [slot.loadOnce]: 'hoursOnce', [slot.loadDuty]: 'dutyPercent', [slot.loadAverage]: 'isAverage',
-  [slot.supplyAc]: 'supply', [slot.supplyDc]: 'supply',
-  [slot.capacity]: 'capacityAh', [slot.batteryEnergy]: 'energyWh', [slot.batteryChemistry]: 'chemistry', [slot.batteryRole]: 'role', [slot.batteryVolts]: 'voltageV',
-  [slot.batteryLevel]: 'stateOfChargePercent', [slot.batteryUsedShare]: 'stateOfChargePercent', [slot.batteryAge]: 'ageYears', [slot.batteryLimit]: 'maxCurrentA',
-  [slot.solarPower]: 'powerW', [slot.solarController]: 'controller', [slot.solarOpenVolts]: 'openCircuitV',
-  [slot.chargerCurrent]: 'currentA', [slot.chargerPower]: 'powerW', [slot.count]: 'count',
-};
-
-/** Facts that stand by themselves: where they go, with a kind behind a colon for what the slot itself tells. */
-const plain: Readonly<Record<number, readonly [group: string, key: string]>> = {
-  [slot.alternatorCurrent]: ['', 'alternatorA'], [slot.inverterPower]: ['inverter', 'powerW'], [slot.inverterSurge]: ['inverter', 'surgeW'],
-  [slot.cableLength]: ['cable', 'lengthM'], [slot.cableRound]: ['cable', 'lengthM'], [slot.cableArea]: ['cable', 'areaMm2'], [slot.cableAwg]: ['cable', 'awg'], [slot.cableAuto]: ['cable', 'autoCableMm'],
-  [slot.cableCurrent]: ['cable', 'currentA'], [slot.cableDrop]: ['cable', 'dropLimitPercent'], [slot.fuse]: ['', 'fuseA'], [slot.useCharge]: ['', 'dailyUseAh'], [slot.useEnergy]: ['', 'dailyUseWh'],
-  [slot.systemVolts]: ['', 'systemVoltageV'], [slot.volts]: ['', 'volts'], [slot.voltsRest]: ['', 'volts'], [slot.voltsLoad]: ['', 'volts'], [slot.voltsCharging]: ['', 'volts'],
-  [slot.currentOut]: ['', 'netCurrentA'], [slot.currentIn]: ['', 'netCurrentA'], [slot.chargeUsed]: ['', 'chargeUsedAh'], [slot.chargeLeft]: ['', 'chargeLeftAh'],
-  [slot.target]: ['', 'targetChargePercent'], [slot.depth]: ['', 'depthOfDischargePercent'], [slot.depthFloor]: ['', 'depthOfDischargePercent'],
-  [slot.duration]: ['', 'durationH'], [slot.driving]: ['', 'drivingHoursPerDay'], [slot.ambient]: ['', 'ambientC'], [slot.month]: ['', 'month'],
-};
-const taken: Readonly<Record<number, string>> = { [slot.voltsRest]: 'rest', [slot.voltsLoad]: 'load', [slot.voltsCharging]: 'charging' };
-const named: Readonly<Record<number, string>> = { [slot.sky]: 'sky', [slot.shade]: 'shade', [slot.mount]: 'mount', [slot.arrangement]: 'arrangement', [slot.place]: 'place', [slot.until]: 'until' };
-
-const nameOf = (m: Mention): Row => (m.kind === 'thing' || m.kind === 'noun' || m.kind === 'inverter' || m.kind === 'charger' ? { name: m.text } : {});
-export const whoOf = (m: Mention | undefined): string => (!m || speakers.has(m.text) ? 'i' : (m.raw ?? m.text));
-
-const claimUnit = (m: Mention): string => (m.kind === 'number' ? '' : m.unit === 'm' && m.dimension === 'length' ? 'm' : (m.unit ?? ''));
+/** Who a mention is, as claims name people: "i" for the writer. */
+export const whoOf = (m: Mention | undefined): string =>
+  !m || speakers.has(m.text) ? 'i' : (m.raw ?? m.text);
 
 const nowhere: ReadonlySet<number> = new Set();
+
+/** Builds the facts of a decided state, entity by entity. */
+class Assembly {
+  readonly out: Stated = {};
+  readonly #state: State;
+  readonly #rows = new Map<number, Row>();
+  readonly #loads: readonly number[];
+  readonly #batteries: readonly number[];
+  readonly #panels: readonly number[];
+
+  constructor(state: State, onMains: ReadonlySet<number>, spokenOf: string | undefined) {
+    this.#state = state;
+    this.#loads = state.loads();
+    this.#batteries = state.batteries();
+    this.#panels = state.panels();
+    for (const i of this.#loads) this.#loadAt(i, onMains.has(i), spokenOf);
+    for (const i of this.#batteries) this.#add('batteries', i, {});
+    for (const i of this.#panels) this.#add('solar', i, {});
+    for (const i of state.chargers())
+      this.#add('chargers', i, { kind: slot.chargerKinds[state.slots[i]!] ?? 'mains' });
+  }
+
+  #add(list: List, at: number, row: Row): Row {
+    const rows = this.out[list] ?? [];
+    rows.push(row);
+    this.out[list] = rows;
+    this.#rows.set(at, row);
+    return row;
+  }
+
+  #loadAt(i: number, isOnMains: boolean, spokenOf: string | undefined): void {
+    const m = this.#state.mentions[i]!;
+    const name = hasName.has(m.kind) ? m.text : spokenOf;
+    this.#add('loads', i, { ...(name !== undefined && { name }), ...(isOnMains && { supply: 'ac' }) });
+  }
+
+  #nearest(anchors: readonly number[], at: number): Row | undefined {
+    let best: number | undefined;
+    for (const a of anchors) if (best === undefined || Math.abs(a - at) < Math.abs(best - at)) best = a;
+    return best === undefined ? undefined : this.#rows.get(best);
+  }
+
+  /** The row of a word that owns a count and has no row of its own: "two lithiums" counts what that word colours. */
+  #rowOfWord(owner: number): Row | undefined {
+    const { kind } = this.#state.mentions[owner]!;
+    if (kind === 'solar') return this.#nearest(this.#panels, owner) ?? this.#add('solar', owner, {});
+    if (kind !== 'chemistry' && kind !== 'battery' && kind !== 'role') return undefined;
+    const to = this.#state.owners[owner]!;
+    return (
+      (to >= 0 ? this.#rows.get(to) : undefined) ??
+      this.#nearest(this.#batteries, owner) ??
+      this.#add('batteries', owner, {})
+    );
+  }
+
+  #valueOf(s: number, i: number): unknown {
+    if (s === slot.loadAverage) return true;
+    const isWord = s === slot.batteryChemistry || s === slot.batteryRole || s === slot.solarController;
+    return isWord ? this.#state.mentions[i]!.key : round(this.#state.values[i]!);
+  }
+
+  /** An attribute of an entity. */
+  attribute(i: number, s: number, key: string): void {
+    const owner = this.#state.owners[i]!;
+    const told = this.#valueOf(s, i);
+    if (owner === all) {
+      const of = slot.slots[s]!.owner;
+      const group = of === 'load' ? this.#loads : of === 'solar' ? this.#panels : this.#batteries;
+      for (const at of group) {
+        const row = this.#rows.get(at)!;
+        row[key] ??= told;
+      }
+      return;
+    }
+    const own = owner === self ? i : owner;
+    const row =
+      own >= 0
+        ? (this.#rows.get(own) ?? this.#rowOfWord(own))
+        : (this.#nearest(this.#batteries, i) ?? this.#add('batteries', i, {}));
+    if (!row) return;
+    row[key] = told;
+    const variant = this.#variantAt(i);
+    if (variant?.why === 'product') row.count = variant.count;
+  }
+
+  #variantAt(i: number): Mention['variants'][number] | undefined {
+    const variant = this.#state.variants[i]!;
+    return variant >= 0 ? this.#state.mentions[i]!.variants[variant] : undefined;
+  }
+
+  /** A fact that stands by itself, in a group of its own ("cable") or on top. */
+  fact(i: number, s: number, group: string, key: string): void {
+    const value = round(this.#state.values[i]!);
+    if (group === '') this.out[key] = value;
+    else {
+      const row = (this.out[group] as Row | undefined) ?? {};
+      row[key] = value;
+      if (s === slot.cableRound) row.isRoundTrip = true;
+      this.out[group] = row;
+    }
+    if (taken[s]) this.out.voltsTaken = taken[s];
+  }
+
+  claim(i: number, s: number): void {
+    const { mentions, owners } = this.#state;
+    const m = mentions[i]!;
+    const variant = this.#variantAt(i);
+    const scale = m.told !== 0 && Number.isFinite(m.told) ? m.value / m.told : 1;
+    const told = variant ? variant.value / scale : m.told;
+    const claims = this.out.claims ?? [];
+    claims.push({
+      who: owners[i] === writer ? 'i' : whoOf(mentions[owners[i]!]),
+      value: round(m.isNegative && m.dimension === 'temperature' ? -told : told),
+      unit: s !== slot.claim ? slot.slots[s]!.name.slice(6) : m.kind === 'number' ? '' : (m.unit ?? ''),
+    });
+    this.out.claims = claims;
+  }
+
+  /** A fact that a word tells. */
+  word(i: number, s: number): void {
+    const m = this.#state.mentions[i]!;
+    const { out } = this;
+    const listed = (key: 'without' | 'removed', value: string): void => {
+      const values = (out[key] as string[] | undefined) ?? [];
+      out[key] = values.includes(value) ? values : [...values, value];
+    };
+    if (s === slot.shade) out.shade = true;
+    else if (named[s]) out[named[s]] = s === slot.place ? (m.raw ?? m.key) : m.key;
+    else if (s === slot.without) listed('without', m.key);
+    else if (s === slot.removed) listed('removed', m.text);
+    else if (s === slot.inverterWave) out.inverter = { ...out.inverter, wave: m.key };
+    else if (s === slot.alternatorSmart) out.alternator = 'smart';
+    else if (s === slot.alternatorFixed) out.alternator = 'fixed';
+  }
+
+  /** An inverter that is only named is told all the same; a claim without a unit takes that of the others. */
+  finish(): Stated {
+    const { out } = this;
+    const { mentions, slots } = this.#state;
+    if (mentions.some((m, i) => m.kind === 'inverter' && slots[i] !== slot.load)) out.inverter ??= {};
+    const unit = out.claims?.find(c => c.unit !== '')?.unit;
+    if (unit) for (const c of out.claims!) if (c.unit === '') c.unit = unit;
+    return out;
+  }
+}
 
 /**
  * The facts that a decided state tells.
@@ -54,116 +180,15 @@ const nowhere: ReadonlySet<number> = new Set();
  * @param spokenOf the thing of the talk before that a figure without a name is of
  */
 export function assemble(state: State, onMains: ReadonlySet<number> = nowhere, spokenOf?: string): Stated {
-  const { mentions, slots, owners, values } = state;
-  const out: Stated = {};
-  const rows = new Map<number, Row>();
-  const of = (list: 'loads' | 'batteries' | 'solar' | 'chargers', at: number, base: Row): Row => {
-    const row = base;
-    (out[list] ??= []).push(row);
-    rows.set(at, row);
-    return row;
-  };
-  const loads = state.loads();
-  for (const i of loads) {
-    const named = nameOf(mentions[i]!);
-    const base = named.name === undefined && spokenOf !== undefined ? { name: spokenOf } : named;
-    of('loads', i, onMains.has(i) ? { ...base, supply: 'ac' } : base);
-  }
-  const batteries = state.batteries();
-  // Kinds and levels that stand alone colour one battery.
-  for (const i of batteries) of('batteries', i, {});
-  for (const i of state.panels()) of('solar', i, {});
-  for (const i of state.chargers()) {
-    const kind = slot.chargerKinds[slots[i]!];
-    of('chargers', i, kind ? { kind } : { kind: 'mains' });
-  }
-  const nearestRow = (anchors: readonly number[], at: number): Row | undefined => {
-    let best: number | undefined;
-    for (const a of anchors) if (best === undefined || Math.abs(a - at) < Math.abs(best - at)) best = a;
-    return best === undefined ? undefined : rows.get(best);
-  };
-  const without: string[] = [];
-  const removed: string[] = [];
-  for (let i = 0; i < slots.length; i++) {
-    const s = slots[i]!;
-    if (s <= slot.same) continue;
-    const m = mentions[i]!;
-    const value = round(values[i]!);
-    const owner = owners[i]!;
+  const assembly = new Assembly(state, onMains, spokenOf);
+  state.slots.forEach((s, i) => {
+    if (s <= slot.same) return;
     const attribute = attributes[s];
-    if (attribute) {
-      const told: unknown = s === slot.loadAverage ? true : s === slot.supplyAc ? 'ac' : s === slot.supplyDc ? 'dc' : s === slot.batteryChemistry || s === slot.batteryRole || s === slot.solarController ? m.key : value;
-      const kindRow = slot.slots[s]!;
-      if (owner === all) {
-        const group = kindRow.owner === 'load' ? loads : kindRow.owner === 'battery' ? batteries : state.panels();
-        for (const at of group) rows.get(at)![attribute] ??= told;
-      } else if (owner === self) rows.get(i)![attribute] = told;
-      else if (owner >= 0) {
-        const row = rows.get(owner) ?? rowOfKind(state, owner, rows, batteries, out);
-        if (row) row[attribute] = told;
-      } else {
-        const row = nearestRow(batteries, i) ?? of('batteries', i, {});
-        row[attribute] = told;
-      }
-      const variant = state.variants[i]! >= 0 ? m.variants[state.variants[i]!] : undefined;
-      if (variant?.why === 'product') (rows.get(owner === self ? i : owner) ?? {}).count = variant.count;
-      continue;
-    }
     const fact = plain[s];
-    if (fact) {
-      const [group, key] = fact;
-      const into = group ? ((out[group] as Row | undefined) ?? (out[group] = {})) : (out as Row);
-      (into as Row)[key] = value;
-      if (s === slot.cableRound) (into as Row).isRoundTrip = true;
-      if (taken[s]) out.voltsTaken = taken[s];
-    } else if (s === slot.shade) out.shade = true;
-    else if (named[s]) out[named[s]!] = s === slot.place ? (m.raw ?? m.key) : m.key;
-    else if (s === slot.without) without.push(m.key);
-    else if (s === slot.removed) removed.push(m.text);
-    else if (s === slot.inverterWave) ((out.inverter as Row | undefined) ?? (out.inverter = {} as Row)) && ((out.inverter as Row).wave = m.key);
-    else if (s === slot.alternatorSmart) out.alternator = 'smart';
-    else if (s === slot.alternatorFixed) out.alternator = 'fixed';
-    else if (slot.claims.has(s)) {
-      const v = state.variants[i]! >= 0 ? m.variants[state.variants[i]!] : undefined;
-      const scale = m.told !== 0 && Number.isFinite(m.told) ? m.value / m.told : 1;
-      const told = v ? v.value / scale : m.told;
-      (out.claims ??= []).push({ who: owner === writer ? 'i' : whoOf(mentions[owner]), value: round(m.isNegative && m.dimension === 'temperature' ? -told : told), unit: s === slot.claim ? claimUnit(m) : slot.slots[s]!.name.slice(6) });
-    }
-  }
-  if (mentions.some((m, i) => m.kind === 'inverter' && slots[i] !== slot.load)) out.inverter ??= {};
-  if (out.claims) {
-    const unit = out.claims.find(c => c.unit !== '')?.unit;
-    if (unit) for (const c of out.claims) if (c.unit === '') c.unit = unit;
-  }
-  if (without.length > 0) out.without = [...new Set(without)];
-  if (removed.length > 0) out.removed = [...new Set(removed)];
-  return out;
+    if (attribute) assembly.attribute(i, s, attribute);
+    else if (fact) assembly.fact(i, s, ...fact);
+    else if (slot.claims.has(s)) assembly.claim(i, s);
+    else assembly.word(i, s);
+  });
+  return assembly.finish();
 }
-
-/** The row of a thing that owns a count and has no row of its own: "two lithiums" counts what that word colours. */
-function rowOfKind(state: State, owner: number, rows: ReadonlyMap<number, Row>, batteries: readonly number[], out: Stated): Row | undefined {
-  const m = state.mentions[owner]!;
-  if (m.kind === 'solar') {
-    const [first] = state.panels();
-    if (first !== undefined) return rows.get(nearestOf(state.panels(), owner)!);
-    const row: Row = {};
-    (out.solar ??= []).push(row);
-    return row;
-  }
-  if (m.kind === 'chemistry' || m.kind === 'battery' || m.kind === 'role') {
-    const to = state.owners[owner]!;
-    if (to >= 0 && rows.get(to)) return rows.get(to);
-    const near = nearestOf(batteries, owner);
-    if (near !== undefined) return rows.get(near);
-    const row: Row = {};
-    (out.batteries ??= []).push(row);
-    return row;
-  }
-  return undefined;
-}
-
-const nearestOf = (anchors: readonly number[], at: number): number | undefined => {
-  let best: number | undefined;
-  for (const a of anchors) if (best === undefined || Math.abs(a - at) < Math.abs(best - at)) best = a;
-  return best;
-};

@@ -4,13 +4,35 @@ import type { State } from './state.ts';
 
 /** What tells how sure a reading may be taken: each between about −5 and 5. */
 export const certaintyNames = [
-  'one', 'lead', 'share', 'least sure role', 'roles on average', 'roles together', 'question', 'numbers', 'many numbers', 'unknown names', 'unknown words', 'length', 'talk before', 'numbers left over', 'things', 'danger',
+  'one',
+  'lead',
+  'share',
+  'least sure role',
+  'roles on average',
+  'roles together',
+  'question',
+  'numbers',
+  'many numbers',
+  'unknown names',
+  'unknown words',
+  'length',
+  'talk before',
+  'numbers left over',
+  'things',
+  'danger',
 ] as const;
 
 const logit = (p: number): number => Math.max(-6, Math.min(6, Math.log((p + 1e-4) / (1 - p + 1e-4))));
 
 /** What tells how sure a reading is. */
-export function certaintyFeatures(frame: Frame, state: State, first: number, second: number, question: number, danger: number): number[] {
+export function certaintyFeatures(
+  frame: Frame,
+  state: State,
+  first: number,
+  second: number,
+  question: number,
+  danger: number,
+): number[] {
   let numbers = 0;
   let left = 0;
   let nouns = 0;
@@ -25,8 +47,22 @@ export function certaintyFeatures(frame: Frame, state: State, first: number, sec
     if (state.slots[i] === 2) things++;
   });
   return [
-    1, Math.log((first + 1e-4) / (second + 1e-4)) / 2, logit(first), Math.max(-5, state.least), Math.max(-3, state.choices > 0 ? state.score / state.choices : 0) * 4, Math.max(-6, state.score), logit(question),
-    Math.min(numbers, 8) / 2, numbers > 5 ? 1 : 0, Math.min(nouns, 5), Math.min(unknown, 5), Math.min(frame.mentions.length, 60) / 15, frame.context.length > 1 ? 1 : 0, Math.min(left, 5), Math.min(things, 6) / 2, danger,
+    1,
+    Math.log((first + 1e-4) / (second + 1e-4)) / 2,
+    logit(first),
+    Math.max(-5, state.least),
+    Math.max(-3, state.choices > 0 ? state.score / state.choices : 0) * 4,
+    Math.max(-6, state.score),
+    logit(question),
+    Math.min(numbers, 8) / 2,
+    numbers > 5 ? 1 : 0,
+    Math.min(nouns, 5),
+    Math.min(unknown, 5),
+    Math.min(frame.mentions.length, 60) / 15,
+    frame.context.length > 1 ? 1 : 0,
+    Math.min(left, 5),
+    Math.min(things, 6) / 2,
+    danger,
   ];
 }
 

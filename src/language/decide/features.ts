@@ -44,7 +44,26 @@ export interface Frame {
   readonly questions: readonly number[];
 }
 
-const anchors: ReadonlySet<string> = new Set(['thing', 'noun', 'battery', 'chemistry', 'role', 'station', 'solar', 'controller', 'charger', 'inverter', 'cable', 'fuse', 'alternator', 'monitor', 'bms', 'mains', 'regulator', 'person']);
+const anchors: ReadonlySet<string> = new Set([
+  'thing',
+  'noun',
+  'battery',
+  'chemistry',
+  'role',
+  'station',
+  'solar',
+  'controller',
+  'charger',
+  'inverter',
+  'cable',
+  'fuse',
+  'alternator',
+  'monitor',
+  'bms',
+  'mains',
+  'regulator',
+  'person',
+]);
 const breaks: ReadonlySet<string> = new Set(['.', ';', '!', '?', ':', '-', '(', ')', '•', '|', '/']);
 
 export function frameOf(mentions: readonly Mention[], context: TalkContext = {}): Frame {
@@ -71,13 +90,25 @@ export function frameOf(mentions: readonly Mention[], context: TalkContext = {})
   if (context.lastIntent) names.push(context.isOwn ? 'own' : 'another');
   if (context.hasRig) names.push('rig');
   if (context.things?.length) names.push(`things:${Math.min(3, context.things.length)}`);
-  return { mentions, spokenOf: context.things?.at(-1), cls, hasQuestion, context: names.map(hashText), clause, isAnchor, present: [...present], contextNames: names, questions: [] };
+  return {
+    mentions,
+    spokenOf: context.things?.at(-1),
+    cls,
+    hasQuestion,
+    context: names.map(hashText),
+    clause,
+    isAnchor,
+    present: [...present],
+    contextNames: names,
+    questions: [],
+  };
 }
 
 const outside = hashText('<none>');
 const at = (f: Frame, i: number): number => (i >= 0 && i < f.cls.length ? f.cls[i]! : outside);
 const bucket = (n: number): number => (n < 6 ? n : n < 9 ? 6 : n < 14 ? 7 : 8);
-const size = (value: number): number => (Number.isFinite(value) && value > 0 ? Math.max(-12, Math.min(24, Math.round(Math.log2(value) * 2))) : -20);
+const size = (value: number): number =>
+  Number.isFinite(value) && value > 0 ? Math.max(-12, Math.min(24, Math.round(Math.log2(value) * 2))) : -20;
 
 /** What speaks for the role of a mention: its own looks and its surroundings. */
 export function contextFeatures(f: Frame, state: State, i: number, out: number[]): void {
@@ -98,12 +129,22 @@ export function contextFeatures(f: Frame, state: State, i: number, out: number[]
     out.push(mix(10 + d, own, at(f, i - d)), mix(20 + d, own, at(f, i + d)));
     out.push(mix(30 + d, at(f, i - d)), mix(40 + d, at(f, i + d)));
   }
-  out.push(mix(51, at(f, i - 1), at(f, i + 1)), mix(52, at(f, i - 2), at(f, i - 1)), mix(53, at(f, i + 1), at(f, i + 2)));
-  out.push(mix(54, mix(0, own, at(f, i - 2)), at(f, i - 1)), mix(55, mix(0, own, at(f, i + 1)), at(f, i + 2)), mix(56, mix(0, own, at(f, i - 1)), at(f, i + 1)));
+  out.push(
+    mix(51, at(f, i - 1), at(f, i + 1)),
+    mix(52, at(f, i - 2), at(f, i - 1)),
+    mix(53, at(f, i + 1), at(f, i + 2)),
+  );
+  out.push(
+    mix(54, mix(0, own, at(f, i - 2)), at(f, i - 1)),
+    mix(55, mix(0, own, at(f, i + 1)), at(f, i + 2)),
+    mix(56, mix(0, own, at(f, i - 1)), at(f, i + 1)),
+  );
   // Words around, near or far, in the clause or beyond it.
   for (let d = 1; d <= 8; d++) {
-    if (i - d >= 0 && f.mentions[i - d]!.kind !== 'sign') out.push(mix(f.clause[i - d] === f.clause[i] ? 60 : 61, at(f, i - d)));
-    if (i + d < n && f.mentions[i + d]!.kind !== 'sign') out.push(mix(f.clause[i + d] === f.clause[i] ? 62 : 63, at(f, i + d)));
+    if (i - d >= 0 && f.mentions[i - d]!.kind !== 'sign')
+      out.push(mix(f.clause[i - d] === f.clause[i] ? 60 : 61, at(f, i - d)));
+    if (i + d < n && f.mentions[i + d]!.kind !== 'sign')
+      out.push(mix(f.clause[i + d] === f.clause[i] ? 62 : 63, at(f, i + d)));
   }
   for (let d = 1; d <= 3; d++) {
     const [l, r] = [f.mentions[i - d]?.coarse ?? -1, f.mentions[i + d]?.coarse ?? -1];
@@ -119,7 +160,15 @@ export function contextFeatures(f: Frame, state: State, i: number, out: number[]
   const R = right < n ? at(f, right) : outside;
   const sl = left >= 0 ? state.slots[left]! : -9;
   const sr = right < n ? state.slots[right]! : -9;
-  out.push(mix(70, L, own), mix(71, R, own), mix(72, L, bucket(i - left)), mix(73, R, bucket(right - i)), mix(74, mix(0, L, R), own), mix(75, mix(0, L, sl), own), mix(76, mix(0, R, sr), own));
+  out.push(
+    mix(70, L, own),
+    mix(71, R, own),
+    mix(72, L, bucket(i - left)),
+    mix(73, R, bucket(right - i)),
+    mix(74, mix(0, L, R), own),
+    mix(75, mix(0, L, sl), own),
+    mix(76, mix(0, R, sr), own),
+  );
   out.push(mix(77, mix(0, L, i - left < right - i ? 1 : 0), own));
   // What was decided of the figures before and after.
   let k = 0;
@@ -179,7 +228,9 @@ export function ownerFeatures(f: Frame, state: State, i: number, c: Candidate, o
       // The count that stands nearest is the likeliest.
       const count = m.variants[c.variant]!.count ?? 0;
       let far = 99;
-      for (let j = 0; j < f.mentions.length; j++) if (j !== i && (f.mentions[j]!.told === count || (count === 2 && f.mentions[j]!.text === 'twice'))) far = Math.min(far, Math.abs(j - i));
+      for (let j = 0; j < f.mentions.length; j++)
+        if (j !== i && (f.mentions[j]!.told === count || (count === 2 && f.mentions[j]!.text === 'twice')))
+          far = Math.min(far, Math.abs(j - i));
       put(202, bucket(far));
     }
   }
@@ -191,7 +242,18 @@ export function ownerFeatures(f: Frame, state: State, i: number, c: Candidate, o
   }
   if (c.owner === self || c.owner === all || c.owner === writer || c.owner === -1) {
     put(210, c.owner + 10, 0);
-    put(212, c.owner + 10, Math.min(4, row.owner === 'load' || row.group === 'load' ? state.loads().length : row.group === 'battery' ? state.batteries().length : 0));
+    put(
+      212,
+      c.owner + 10,
+      Math.min(
+        4,
+        row.owner === 'load' || row.group === 'load'
+          ? state.loads().length
+          : row.group === 'battery'
+            ? state.batteries().length
+            : 0,
+      ),
+    );
     put(214, c.owner + 10, at(f, i + 1));
     put(216, c.owner + 10, at(f, i - 1));
     if (c.owner === all) for (let d = -4; d <= 4; d++) if (d !== 0) put(218, at(f, i + d));
@@ -213,10 +275,19 @@ export function ownerFeatures(f: Frame, state: State, i: number, c: Candidate, o
     else if (f.isAnchor[j] && state.slots[j] !== slot.none) things++;
     else if (b.text === ',') commas++;
     else if (b.kind === 'sign' && breaks.has(b.text)) stops++;
-    else if (b.text === 'and' || b.text === 'plus' || b.text === '+' || b.text === '&' || b.text === 'with') ands++;
+    else if (b.text === 'and' || b.text === 'plus' || b.text === '+' || b.text === '&' || b.text === 'with')
+      ands++;
   }
   if (f.clause[from] !== f.clause[to]) lines = 1;
-  const kind = hashText(owner.kind === 'word' ? (speakers.has(owner.text) ? 'i' : 'word') : owner.kind === 'amount' ? owner.cls : owner.kind);
+  const kind = hashText(
+    owner.kind === 'word'
+      ? speakers.has(owner.text)
+        ? 'i'
+        : 'word'
+      : owner.kind === 'amount'
+        ? owner.cls
+        : owner.kind,
+  );
   const dir = isLeft * 10;
   put(220, dir + bucket(to - from), kind);
   put(222, dir + Math.min(figures, 3), Math.min(things, 3));
@@ -259,7 +330,8 @@ export function ownerFeatures(f: Frame, state: State, i: number, c: Candidate, o
     put(254, at(f, o + 1), dir);
     put(256, at(f, o - 1), dir);
     let isUsed = 0;
-    for (let j = 0; j < f.mentions.length; j++) if (j !== i && slot.claims.has(state.slots[j]!) && state.owners[j] === o) isUsed = 1;
+    for (let j = 0; j < f.mentions.length; j++)
+      if (j !== i && slot.claims.has(state.slots[j]!) && state.owners[j] === o) isUsed = 1;
     put(258, isUsed, dir);
     put(260, hashText(owner.cls), dir);
   }
@@ -275,16 +347,31 @@ export function supplyFeatures(f: Frame, state: State, i: number, out: number[])
   let unit = 0;
   for (let j = 0; j < f.mentions.length; j++) {
     const o = f.mentions[j]!;
-    if (o.kind === 'inverter' || o.kind === 'wave' || o.kind === 'mains' || (o.kind === 'amount' && o.unit === 'V' && o.value >= 100)) {
+    if (
+      o.kind === 'inverter' ||
+      o.kind === 'wave' ||
+      o.kind === 'mains' ||
+      (o.kind === 'amount' && o.unit === 'V' && o.value >= 100)
+    ) {
       mains |= o.kind === 'inverter' || o.kind === 'wave' ? 1 : 2;
       near = Math.min(near, Math.abs(j - i));
     }
     if (state.owners[j] === i || j === i) {
       if (state.slots[j] === slot.loadCurrent) unit |= 1;
-      if (state.slots[j] === slot.loadPower) unit |= 2 + (state.values[j]! > 400 ? 4 : 0) + (state.values[j]! > 100 ? 8 : 0);
+      if (state.slots[j] === slot.loadPower)
+        unit |= 2 + (state.values[j]! > 400 ? 4 : 0) + (state.values[j]! > 100 ? 8 : 0);
     }
   }
-  out.push(mix(400, known), mix(401, known, mains), mix(402, known, mains * 100 + bucket(near)), mix(403, known, unit), mix(404, mix(0, known, unit), mains), mix(405, hashText(m.key)), mix(406, hashText(m.key), mains > 0 ? 1 : 0), mix(407, m.coarse ?? -1, mains > 0 ? 1 : 0));
+  out.push(
+    mix(400, known),
+    mix(401, known, mains),
+    mix(402, known, mains * 100 + bucket(near)),
+    mix(403, known, unit),
+    mix(404, mix(0, known, unit), mains),
+    mix(405, hashText(m.key)),
+    mix(406, hashText(m.key), mains > 0 ? 1 : 0),
+    mix(407, m.coarse ?? -1, mains > 0 ? 1 : 0),
+  );
   for (const q of f.questions) out.push(mix(408, q, known), mix(409, q, mains));
   for (const c of f.context) out.push(mix(410, c, known));
   for (let d = 1; d <= 3; d++) out.push(mix(411, at(f, i + d), d), mix(412, at(f, i - d), d));

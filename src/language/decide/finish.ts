@@ -1,6 +1,6 @@
+import type { Mention } from '../recognise/mention.ts';
 import type { Recognised } from '../recognise/recognise.ts';
 import { unitLexicon } from '../recognise/units.ts';
-import type { Mention } from '../recognise/mention.ts';
 import type { Stated } from './assemble.ts';
 import type { Option } from './decide.ts';
 import type { TalkContext } from './features.ts';
@@ -20,7 +20,11 @@ export function finish(recognised: Recognised, option: Option, context: TalkCont
   return stated;
 }
 
-const fillers = new Set('a an the is are was what whats wat wot wots whatis does do did mean means meaning of explain define please pls plz me to us in it its this that thing even exactly actually really hell heck on earth kindly could would can you someone somebody anybody anyone tell stand stands for when people say they talk about by and so ok hey hi hello bot um er then like i my we our keep keeps hearing reading read see seeing every everyone all with word words term short simple simply plain english whats a again how works work why called call sorry dumb stupid silly question quick beginner here newbie new'.split(' '));
+const fillers = new Set(
+  'a an the is are was what whats wat wot wots whatis does do did mean means meaning of explain define please pls plz me to us in it its this that thing even exactly actually really hell heck on earth kindly could would can you someone somebody anybody anyone tell stand stands for when people say they talk about by and so ok hey hi hello bot um er then like i my we our keep keeps hearing reading read see seeing every everyone all with word words term short simple simply plain english whats a again how works work why called call sorry dumb stupid silly question quick beginner here newbie new'.split(
+    ' ',
+  ),
+);
 
 /** The word or phrase asked after: what is left when the asking is taken off. */
 export function termOf(words: readonly string[]): string | undefined {
@@ -29,12 +33,17 @@ export function termOf(words: readonly string[]): string | undefined {
   // After "what is", "explain", "mean by": the first run of words that are no asking.
   let from = 0;
   words.forEach((word, i) => {
-    if (/^(?:whats?|wats?|wots?|explain|define|meaning|mean|means|difference)$/.test(word) && from === 0) from = i;
+    if (/^(?:whats?|wats?|wots?|explain|define|meaning|mean|means|difference)$/.test(word) && from === 0)
+      from = i;
   });
   for (let i = 0; i < words.length; i++) {
     const word = words[i]!;
     if (word === '' || fillers.has(word) || /^[^\p{L}\p{N}]+$/u.test(word)) {
-      const isOf = (word === 'of' || word === 'to' || word === 'and') && run.length > 0 && words[i + 1] && !fillers.has(words[i + 1]!);
+      const isOf =
+        (word === 'of' || word === 'to' || word === 'and') &&
+        run.length > 0 &&
+        words[i + 1] &&
+        !fillers.has(words[i + 1]!);
       if (isOf) run.push(word);
       else if (run.length > 0) {
         spans.push(run);
@@ -52,17 +61,48 @@ function choiceOf(mentions: readonly Mention[]): string | undefined {
     const m = mentions[i]!;
     if (m.kind !== 'word' || !/^[a-d]$/.test(m.text)) continue;
     const next = mentions[i + 1];
-    if (m.text === 'a' && next && next.kind !== 'sign' && i > 0 && mentions[i - 1]!.text !== 'answer' && mentions[i - 1]!.text !== 'its') continue;
+    if (
+      m.text === 'a' &&
+      next &&
+      next.kind !== 'sign' &&
+      i > 0 &&
+      mentions[i - 1]!.text !== 'answer' &&
+      mentions[i - 1]!.text !== 'its'
+    )
+      continue;
     return m.text;
   }
   return undefined;
 }
 
-const slips = new Set(['sorry', 'meant', 'mean', 'correction', 'oops', 'typo', 'mistake', 'wrong', 'misread', 'actually', 'wait', 'scrub', 'scratch', 'mistyped', 'fat', 'swapped', 'correct', 'soz', 'whoops']);
+const slips = new Set([
+  'sorry',
+  'meant',
+  'mean',
+  'correction',
+  'oops',
+  'typo',
+  'mistake',
+  'wrong',
+  'misread',
+  'actually',
+  'wait',
+  'scrub',
+  'scratch',
+  'mistyped',
+  'fat',
+  'swapped',
+  'correct',
+  'soz',
+  'whoops',
+]);
 const negations = new Set(['not', 'isnt', 'wasnt', 'instead', 'rather', 'never', 'nae']);
 
 /** "6 h, not 16", "sorry, 800 W": the number that is right, and the wrong one where it is told. */
-export function correctionOf(mentions: readonly Mention[], { tokens }: Recognised): { from?: number; to: number; unit?: string } | undefined {
+export function correctionOf(
+  mentions: readonly Mention[],
+  { tokens }: Recognised,
+): { from?: number; to: number; unit?: string } | undefined {
   const amounts = mentions.filter(m => m.kind === 'amount' || m.kind === 'number');
   if (amounts.length === 0 || amounts.length > 4) return undefined;
   const isSlip = mentions.some(m => m.kind === 'word' && slips.has(m.text));

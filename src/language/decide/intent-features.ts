@@ -1,6 +1,6 @@
+import type { Stated } from './assemble.ts';
 import type { Frame } from './features.ts';
 import { hashText, mix } from './hash.ts';
-import type { Stated } from './assemble.ts';
 
 /** What speaks for a question: the words, the shape of the message, what it states, the talk before. */
 export function intentFeatures(f: Frame, stated: Stated, out: number[]): void {
@@ -57,16 +57,26 @@ export function intentFeatures(f: Frame, stated: Stated, out: number[]): void {
     put(mix(320, hashText(key)));
     if (Array.isArray(value)) {
       put(mix(321, hashText(key), Math.min(4, value.length)));
-      for (const row of value) if (row && typeof row === 'object') for (const k of Object.keys(row as object)) if (k !== 'name') put(mix(322, hashText(`${key}.${k}`)));
+      for (const row of value)
+        if (row && typeof row === 'object')
+          for (const k of Object.keys(row as object))
+            if (k !== 'name') put(mix(322, hashText(`${key}.${k}`)));
       if (key === 'claims') for (const c of value as { unit: string }[]) put(mix(323, hashText(c.unit)));
       if (key === 'chargers') for (const c of value as { kind: string }[]) put(mix(324, hashText(c.kind)));
-    } else if (value && typeof value === 'object') for (const k of Object.keys(value)) put(mix(322, hashText(`${key}.${k}`)));
+    } else if (value && typeof value === 'object')
+      for (const k of Object.keys(value)) put(mix(322, hashText(`${key}.${k}`)));
   }
   keys.sort();
-  for (let i = 0; i < keys.length; i++) for (let j = i + 1; j < keys.length; j++) put(mix(325, hashText(keys[i]!), hashText(keys[j]!)));
+  for (let i = 0; i < keys.length; i++)
+    for (let j = i + 1; j < keys.length; j++) put(mix(325, hashText(keys[i]!), hashText(keys[j]!)));
   put(mix(326, hashText(keys.join(' '))));
   if (Array.isArray(stated.loads) && stated.loads.some(l => l.supply === 'ac')) put(mix(327, 1));
-  if (Array.isArray(stated.loads) && stated.loads.length > 0 && stated.loads.every(l => Object.keys(l).length === 1)) put(mix(327, 2));
+  if (
+    Array.isArray(stated.loads) &&
+    stated.loads.length > 0 &&
+    stated.loads.every(l => Object.keys(l).length === 1)
+  )
+    put(mix(327, 2));
   if (Array.isArray(stated.batteries) && stated.batteries.some(b => b.role === 'starter')) put(mix(327, 3));
   const hours = stated.durationH as number | undefined;
   if (hours !== undefined) put(mix(328, hours < 1 ? 1 : hours < 13 ? 2 : hours < 25 ? 3 : 4));

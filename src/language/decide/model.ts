@@ -1,3 +1,5 @@
+import type { Ranker } from './rank.ts';
+
 /** Weights over sparse features: a number for each feature and a row of `size` values. */
 export class Table {
   /** Feature → row. */
@@ -46,6 +48,8 @@ export interface Model {
   readonly message: Net;
   readonly intentNames: readonly string[];
   readonly hazardNames: readonly string[];
+  /** Weighs whole readings; absent while it is learned. */
+  readonly ranker?: Ranker;
   /** What tells how likely the best reading is right. */
   readonly certainty: readonly number[];
 }
@@ -53,7 +57,10 @@ export interface Model {
 export type Head = 'first' | 'intents' | 'hazards';
 
 /** Where a head's outcomes stand in the net of the message. */
-export function headOf({ intentNames, hazardNames }: Model, head: Head): readonly [from: number, count: number] {
+export function headOf(
+  { intentNames, hazardNames }: Model,
+  head: Head,
+): readonly [from: number, count: number] {
   const n = intentNames.length;
   return head === 'first' ? [0, n] : head === 'intents' ? [n, n] : [2 * n, hazardNames.length + 1];
 }
@@ -97,4 +104,5 @@ export function unitsOf(net: Net, features: readonly number[]): Float32Array {
 }
 
 /** Probabilities of all outcomes of a small net. */
-export const probabilities = (net: Net, features: readonly number[], outcomes: number): Float64Array => shares(net, unitsOf(net, features), 0, outcomes);
+export const probabilities = (net: Net, features: readonly number[], outcomes: number): Float64Array =>
+  shares(net, unitsOf(net, features), 0, outcomes);

@@ -12,7 +12,8 @@ export function planFeatures(f: Frame, plan: Plan, out: number[]): void {
   put(501, hashText(plan.by.join(' ')));
   put(502, Math.min(plan.marks, 5), Math.min(plan.told, 5));
   put(503, Math.min(plan.implied, 4), Math.min(plan.carried, 4));
-  const has = (key: 'drivingH' | 'sky' | 'generatorH'): number => (plan.days.every(d => d[key] !== undefined) ? 2 : plan.days.some(d => d[key] !== undefined) ? 1 : 0);
+  const has = (key: 'drivingH' | 'sky' | 'generatorH'): number =>
+    plan.days.every(d => d[key] !== undefined) ? 2 : plan.days.some(d => d[key] !== undefined) ? 1 : 0;
   const zero = plan.days.filter(d => d.drivingH === 0).length;
   const keys = has('drivingH') * 9 + has('sky') * 3 + has('generatorH');
   put(504, keys);

@@ -13,7 +13,14 @@ export function turnsOf(mentions: readonly Mention[]): number[] {
 }
 
 /** Log-probabilities of the candidates of one mention. */
-export function weigh(model: Model, frame: Frame, state: State, at: number, candidates: readonly Candidate[], units: Float32Array): Float64Array {
+export function weigh(
+  model: Model,
+  frame: Frame,
+  state: State,
+  at: number,
+  candidates: readonly Candidate[],
+  units: Float32Array,
+): Float64Array {
   const features: number[] = [];
   contextFeatures(frame, state, at, features);
   hidden(model.slots, features, units);
@@ -54,7 +61,12 @@ const nothing: ReadonlySet<number> = new Set();
  * The likeliest ways to decide all mentions, best first; their scores are log-probabilities.
  * @param fixed mentions that are told for already
  */
-export function search(model: Model, frame: Frame, width: number, fixed: ReadonlySet<number> = nothing): State[] {
+export function search(
+  model: Model,
+  frame: Frame,
+  width: number,
+  fixed: ReadonlySet<number> = nothing,
+): State[] {
   let beam: State[] = [State.empty(frame.mentions, frame.spokenOf !== undefined)];
   const units = new Float32Array(model.slots.bias.length);
   for (const at of turnsOf(frame.mentions)) {
@@ -67,10 +79,13 @@ export function search(model: Model, frame: Frame, width: number, fixed: Readonl
         continue;
       }
       const weights = weigh(model, frame, state, at, candidates, units);
-      for (let k = 0; k < candidates.length; k++) if (weights[k]! > leastLog) next.push({ state, c: candidates[k]!, score: state.score + weights[k]! });
+      for (let k = 0; k < candidates.length; k++)
+        if (weights[k]! > leastLog) next.push({ state, c: candidates[k]!, score: state.score + weights[k]! });
     }
     next.sort((a, b) => b.score - a.score);
-    beam = next.slice(0, width).map(({ state, c, score: s }) => state.with(at, c.slot, c.owner, c.variant, c.value, s));
+    beam = next
+      .slice(0, width)
+      .map(({ state, c, score: s }) => state.with(at, c.slot, c.owner, c.variant, c.value, s));
   }
   return beam;
 }

@@ -10,7 +10,13 @@ interface Header {
   readonly intents: readonly string[];
   readonly hazards: readonly string[];
   readonly certainty: readonly number[];
-  readonly tables: readonly { readonly name: string; readonly rows: number; readonly size: number; readonly scale: number }[];
+  readonly logs?: readonly [number, number];
+  readonly tables: readonly {
+    readonly name: string;
+    readonly rows: number;
+    readonly size: number;
+    readonly scale: number;
+  }[];
   readonly dense: Readonly<Record<string, readonly number[]>>;
 }
 
@@ -28,7 +34,8 @@ export function writeModel(model: Model, fingerprint: string): Buffer {
     const ids = new Uint32Array(features.map(([f]) => f));
     const rows = new Int8Array(features.length * table.size);
     features.forEach(([, row], i) => {
-      for (let d = 0; d < table.size; d++) rows[i * table.size + d] = Math.round(table.values[row * table.size + d]! / scale);
+      for (let d = 0; d < table.size; d++)
+        rows[i * table.size + d] = Math.round(table.values[row * table.size + d]! / scale);
     });
     parts.push(Buffer.from(ids.buffer), Buffer.from(rows.buffer));
     tables.push({ name, rows: features.length, size: table.size, scale });
@@ -38,6 +45,7 @@ export function writeModel(model: Model, fingerprint: string): Buffer {
   put('supply', model.supply.features);
   put('plans', model.plans.features);
   put('message', model.message.features);
+  if (model.ranker) put('ranker', new Table(new Map(model.ranker.index), model.ranker.values, 1));
   const round = (values: Float32Array): number[] => Array.from(values, v => Math.round(v * 1e4) / 1e4);
   const dense: Record<string, number[]> = {};
   for (const name of ['slots', 'supply', 'plans', 'message'] as const) {
@@ -45,7 +53,15 @@ export function writeModel(model: Model, fingerprint: string): Buffer {
     dense[`${name}.out`] = round(model[name].out);
     dense[`${name}.outBias`] = round(model[name].outBias);
   }
-  const header: Header = { fingerprint, intents: model.intentNames, hazards: model.hazardNames, certainty: model.certainty, tables, dense };
+  const header: Header = {
+    fingerprint,
+    intents: model.intentNames,
+    hazards: model.hazardNames,
+    certainty: model.certainty,
+    logs: model.ranker?.logs,
+    tables,
+    dense,
+  };
   return Buffer.concat([Buffer.from(`${JSON.stringify(header)}\n`), ...parts]);
 }
 
@@ -70,9 +86,22 @@ export function readModel(bytes: Buffer): Model {
     out: Float32Array.from(header.dense[`${name}.out`]!),
     outBias: Float32Array.from(header.dense[`${name}.outBias`]!),
   });
-  return { slots: net('slots'), owners: tables.owners!, supply: net('supply'), plans: net('plans'), message: net('message'), hazardNames: header.hazards, certainty: header.certainty, intentNames: header.intents };
+  return {
+    slots: net('slots'),
+    owners: tables.owners!,
+    supply: net('supply'),
+    plans: net('plans'),
+    message: net('message'),
+    hazardNames: header.hazards,
+    certainty: header.certainty,
+    ...(header.logs && {
+      ranker: { index: tables.ranker!.index, values: tables.ranker!.values, logs: header.logs },
+    }),
+    intentNames: header.intents,
+  };
 }
 
 let loaded: Model | undefined;
 /** The model that the project ships, read at the first use. */
-export const shippedModel = (): Model => (loaded ??= readModel(readFileSync(new URL('./weights.bin', import.meta.url))));
+export const shippedModel = (): Model =>
+  (loaded ??= readModel(readFileSync(new URL('./weights.bin', import.meta.url))));

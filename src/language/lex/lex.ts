@@ -24,7 +24,19 @@ export interface Token {
 const marks = /\p{M}/gu;
 const plainLetters = /^[a-z]*$/;
 const specials: Readonly<Record<string, string>> = {
-  ø: 'o', ł: 'l', đ: 'd', ß: 'ss', æ: 'ae', œ: 'oe', ı: 'i', µ: 'u', μ: 'u', '℃': '°c', '℉': '°f', ª: 'a', '×': 'x',
+  ø: 'o',
+  ł: 'l',
+  đ: 'd',
+  ß: 'ss',
+  æ: 'ae',
+  œ: 'oe',
+  ı: 'i',
+  µ: 'u',
+  μ: 'u',
+  '℃': '°c',
+  '℉': '°f',
+  ª: 'a',
+  '×': 'x',
 };
 
 /** Small letters without accents. */
@@ -37,7 +49,8 @@ export function foldWord(raw: string): string {
 }
 
 const isDigit = (text: string, at: number): boolean => digitOf(text, at) >= 0;
-const isApostrophe = (code: number): boolean => code === 39 || code === 0x2019 || code === 0x2018 || code === 0x60 || code === 0x2bc;
+const isApostrophe = (code: number): boolean =>
+  code === 39 || code === 0x2019 || code === 0x2018 || code === 0x60 || code === 0x2bc;
 const isUpper = (letter: string): boolean => letter !== letter.toLowerCase();
 
 interface Numeral {
@@ -78,7 +91,14 @@ function numeralAt(text: string, at: number): Numeral {
     const isThousands = group.length === 3 && whole.length <= (hasGroups ? 99 : 3) && !/^0\d/.test(whole);
     if (isGap) {
       // "10 000 mAh", "1 200 W"; "2 100" is two numbers, so a small count before needs zeros behind it.
-      if (!isThousands || !(group === '000' || (whole.length >= 1 && group.endsWith('00') && whole.length < 3 && !/^[2-9]$/.test(whole)))) break;
+      if (
+        !isThousands ||
+        !(
+          group === '000' ||
+          (whole.length >= 1 && group.endsWith('00') && whole.length < 3 && !/^[2-9]$/.test(whole))
+        )
+      )
+        break;
       whole += group;
       hasGroups = true;
       i = end;
@@ -111,8 +131,24 @@ export function lex(text: string): readonly Token[] {
   let at = 0;
   let isNewLine = true;
   let lastEnd = -1;
-  const push = (kind: TokenKind, folded: string, start: number, end: number, more: Partial<Token> = {}): void => {
-    tokens.push({ kind, text: folded, value: more.value ?? Number.NaN, other: more.other, start, end, isGlued: start === lastEnd, isCapital: isUpper(text[start] ?? ''), isNewLine });
+  const push = (
+    kind: TokenKind,
+    folded: string,
+    start: number,
+    end: number,
+    more: Partial<Token> = {},
+  ): void => {
+    tokens.push({
+      kind,
+      text: folded,
+      value: more.value ?? Number.NaN,
+      other: more.other,
+      start,
+      end,
+      isGlued: start === lastEnd,
+      isCapital: isUpper(text[start] ?? ''),
+      isNewLine,
+    });
     isNewLine = false;
     lastEnd = end;
   };
@@ -168,7 +204,18 @@ export function lex(text: string): readonly Token[] {
         at++;
         continue;
       }
-      const sign = code === 0x2212 || code === 0x2013 || code === 0x2014 || code === 0x2011 ? '-' : code === 0xd7 || code === 0x2715 || code === 0x2a ? 'x' : code === 0xff1f || code === 0x61f ? '?' : code === 0xff0c ? ',' : code === 0x2248 ? '~' : raw;
+      const sign =
+        code === 0x2212 || code === 0x2013 || code === 0x2014 || code === 0x2011
+          ? '-'
+          : code === 0xd7 || code === 0x2715 || code === 0x2a
+            ? 'x'
+            : code === 0xff1f || code === 0x61f
+              ? '?'
+              : code === 0xff0c
+                ? ','
+                : code === 0x2248
+                  ? '~'
+                  : raw;
       push('sign', sign, at, at + size);
       at += size;
     }
@@ -176,9 +223,31 @@ export function lex(text: string): readonly Token[] {
   return tokens;
 }
 
-const digitWords: ReadonlySet<string> = new Set(['mm2', 'co2', 'b2b', 'dc2dc', 'lifepo4', 'lifepo2', 'life4po', 'lipo4', 'cm2', 'm2', 'usb2', 'usb3', 'li4', 'euro6', 'euro5', 'euro4', 'd2']);
+const digitWords: ReadonlySet<string> = new Set([
+  'mm2',
+  'co2',
+  'b2b',
+  'dc2dc',
+  'lifepo4',
+  'lifepo2',
+  'life4po',
+  'lipo4',
+  'cm2',
+  'm2',
+  'usb2',
+  'usb3',
+  'li4',
+  'euro6',
+  'euro5',
+  'euro4',
+  'd2',
+]);
 
-function withDigit(text: string, at: number, folded: string): { readonly word: string; readonly end: number } | undefined {
+function withDigit(
+  text: string,
+  at: number,
+  folded: string,
+): { readonly word: string; readonly end: number } | undefined {
   const digit = digitOf(text, at);
   if (digit < 0 || isDigit(text, at + 1)) return undefined;
   let word = `${folded}${digit}`;

@@ -13,23 +13,90 @@ export interface Numeral {
 }
 
 const ones: Readonly<Record<string, number>> = {
-  zero: 0, nought: 0, naught: 0, one: 1, two: 2, three: 3, four: 4, five: 5, six: 6, seven: 7, eight: 8, nine: 9, ten: 10, eleven: 11, twelve: 12,
-  thirteen: 13, fourteen: 14, forteen: 14, fifteen: 15, fiveteen: 15, sixteen: 16, seventeen: 17, eighteen: 18, nineteen: 19, tree: 3, fower: 4,
+  zero: 0,
+  nought: 0,
+  naught: 0,
+  one: 1,
+  two: 2,
+  three: 3,
+  four: 4,
+  five: 5,
+  six: 6,
+  seven: 7,
+  eight: 8,
+  nine: 9,
+  ten: 10,
+  eleven: 11,
+  twelve: 12,
+  thirteen: 13,
+  fourteen: 14,
+  forteen: 14,
+  fifteen: 15,
+  fiveteen: 15,
+  sixteen: 16,
+  seventeen: 17,
+  eighteen: 18,
+  nineteen: 19,
+  tree: 3,
+  fower: 4,
 };
 const tens: Readonly<Record<string, number>> = {
-  twenty: 20, twnety: 20, thirty: 30, forty: 40, fourty: 40, fifty: 50, fifthy: 50, sixty: 60, seventy: 70, eighty: 80, eigthy: 80, ninety: 90, ninty: 90,
+  twenty: 20,
+  twnety: 20,
+  thirty: 30,
+  forty: 40,
+  fourty: 40,
+  fifty: 50,
+  fifthy: 50,
+  sixty: 60,
+  seventy: 70,
+  eighty: 80,
+  eigthy: 80,
+  ninety: 90,
+  ninty: 90,
 };
 const digitWord: Readonly<Record<string, string>> = {
-  zero: '0', oh: '0', o: '0', nought: '0', one: '1', two: '2', three: '3', four: '4', five: '5', six: '6', seven: '7', eight: '8', nine: '9',
+  zero: '0',
+  oh: '0',
+  o: '0',
+  nought: '0',
+  one: '1',
+  two: '2',
+  three: '3',
+  four: '4',
+  five: '5',
+  six: '6',
+  seven: '7',
+  eight: '8',
+  nine: '9',
 };
-const fractions: Readonly<Record<string, number>> = { half: 0.5, quarter: 0.25, third: 1 / 3, thirds: 1 / 3, quarters: 0.25, fifth: 0.2, eighth: 0.125 };
-const counts: Readonly<Record<string, number>> = { couple: 2, cupla: 2, coupla: 2, pair: 2, both: 2, dozen: 12, twin: 2, brace: 2 };
+const fractions: Readonly<Record<string, number>> = {
+  half: 0.5,
+  quarter: 0.25,
+  third: 1 / 3,
+  thirds: 1 / 3,
+  quarters: 0.25,
+  fifth: 0.2,
+  eighth: 0.125,
+};
+const counts: Readonly<Record<string, number>> = {
+  couple: 2,
+  cupla: 2,
+  coupla: 2,
+  pair: 2,
+  both: 2,
+  dozen: 12,
+  twin: 2,
+  brace: 2,
+};
 
-const textAt = (tokens: readonly Token[], at: number): string => (tokens[at]?.kind === 'number' ? '' : (tokens[at]?.text ?? ''));
+const textAt = (tokens: readonly Token[], at: number): string =>
+  tokens[at]?.kind === 'number' ? '' : (tokens[at]?.text ?? '');
 const isNumber = (tokens: readonly Token[], at: number): boolean => tokens[at]?.kind === 'number';
 
 /** A hyphen between the parts of one number word ("twenty-four") is passed over. */
-const pastHyphen = (tokens: readonly Token[], at: number): number => (textAt(tokens, at) === '-' && tokens[at]!.isGlued && tokens[at + 1]?.isGlued ? at + 1 : at);
+const pastHyphen = (tokens: readonly Token[], at: number): number =>
+  textAt(tokens, at) === '-' && tokens[at]!.isGlued && tokens[at + 1]?.isGlued ? at + 1 : at;
 
 interface Part {
   readonly value: number;
@@ -78,12 +145,20 @@ function fractionAfter(tokens: readonly Token[], at: number): Part | undefined {
     const [top, bottom] = [tokens[at]!.value, tokens[at + 2]!.value];
     return bottom >= 2 && bottom <= 8 && top < bottom ? { value: top / bottom, end: at + 3 } : undefined;
   }
-  if (isNumber(tokens, at) && tokens[at]!.value < 1 && tokens[at]!.value > 0 && !tokens[at]!.text.includes('.')) return { value: tokens[at]!.value, end: at + 1 };
-  if (textAt(tokens, at) !== 'and' && textAt(tokens, at) !== 'n' && textAt(tokens, at) !== '&') return undefined;
+  if (
+    isNumber(tokens, at) &&
+    tokens[at]!.value < 1 &&
+    tokens[at]!.value > 0 &&
+    !tokens[at]!.text.includes('.')
+  )
+    return { value: tokens[at]!.value, end: at + 1 };
+  if (textAt(tokens, at) !== 'and' && textAt(tokens, at) !== 'n' && textAt(tokens, at) !== '&')
+    return undefined;
   const next = textAt(tokens, at + 1);
   if (next === 'a' || next === 'one') {
     const part = textAt(tokens, at + 2);
-    if (part === 'half' || part === 'quarter' || part === 'third') return { value: fractions[part]!, end: at + 3 };
+    if (part === 'half' || part === 'quarter' || part === 'third')
+      return { value: fractions[part]!, end: at + 3 };
   }
   if (next === 'half' || next === 'arf') return { value: 0.5, end: at + 2 };
   if (next === 'three' && textAt(tokens, at + 2) === 'quarters') return { value: 0.75, end: at + 3 };
@@ -93,7 +168,13 @@ function fractionAfter(tokens: readonly Token[], at: number): Part | undefined {
 /** A number that starts at a word. */
 function wordsAt(tokens: readonly Token[], at: number): Numeral | undefined {
   const word = textAt(tokens, at);
-  const found = (value: number, end: number, more: Partial<Numeral> = {}): Numeral => ({ value, others: [], isWord: true, end, ...more });
+  const found = (value: number, end: number, more: Partial<Numeral> = {}): Numeral => ({
+    value,
+    others: [],
+    isWord: true,
+    end,
+    ...more,
+  });
   if (word === 'point' || word === 'dot') {
     const part = decimalsAt(tokens, at);
     return part && found(part.value, part.end);
@@ -107,7 +188,15 @@ function wordsAt(tokens: readonly Token[], at: number): Numeral | undefined {
     const end = next === 'a' || next === 'an' ? at + 2 : at + 1;
     return textAt(tokens, end) === 'dozen' ? found(6, end + 1) : found(0.5, end);
   }
-  if (word === 'quarter') return found(0.25, textAt(tokens, at + 1) === 'of' && textAt(tokens, at + 2) === 'an' ? at + 3 : textAt(tokens, at + 1) === 'an' ? at + 2 : at + 1);
+  if (word === 'quarter')
+    return found(
+      0.25,
+      textAt(tokens, at + 1) === 'of' && textAt(tokens, at + 2) === 'an'
+        ? at + 3
+        : textAt(tokens, at + 1) === 'an'
+          ? at + 2
+          : at + 1,
+    );
   if (word === 'three' && /^quarters?$/.test(textAt(tokens, pastHyphen(tokens, at + 1)))) {
     const end = pastHyphen(tokens, at + 1) + 1;
     return found(0.75, textAt(tokens, end) === 'of' && textAt(tokens, end + 1) === 'an' ? end + 2 : end);
@@ -137,12 +226,22 @@ function wordsAt(tokens: readonly Token[], at: number): Numeral | undefined {
     end = part.end;
     let scale = textAt(tokens, end);
     // "One fifty", "two twenty five", "three oh five": hundreds left out.
-    if (part.value >= 1 && part.value <= 12 && part.end === first + 1 && scale !== 'hundred' && scale !== 'thousand') {
-      const rest = scale === 'oh' && Object.hasOwn(digitWord, textAt(tokens, end + 1)) ? { value: Number(digitWord[textAt(tokens, end + 1)]), end: end + 2 } : below100(tokens, end);
+    if (
+      part.value >= 1 &&
+      part.value <= 12 &&
+      part.end === first + 1 &&
+      scale !== 'hundred' &&
+      scale !== 'thousand'
+    ) {
+      const rest =
+        scale === 'oh' && Object.hasOwn(digitWord, textAt(tokens, end + 1))
+          ? { value: Number(digitWord[textAt(tokens, end + 1)]), end: end + 2 }
+          : below100(tokens, end);
       if (rest && (rest.value >= 10 || scale === 'oh')) {
         others.push(part.value);
         total = part.value * 100 + rest.value;
-        if (part.value === 2 || part.value === 3 || part.value === 4) product = { count: part.value, value: rest.value };
+        if (part.value === 2 || part.value === 3 || part.value === 4)
+          product = { count: part.value, value: rest.value };
         end = rest.end;
       }
     }
@@ -187,7 +286,10 @@ function digitsAt(tokens: readonly Token[], at: number): Numeral {
   let { value } = token;
   let end = at + 1;
   const others = token.other === undefined ? [] : [token.other];
-  const simple = tokens[end]?.text === '/' && isNumber(tokens, end + 1) && tokens[end]!.isGlued && tokens[end + 1]!.isGlued ? fractionAfter(tokens, at) : undefined;
+  const simple =
+    tokens[end]?.text === '/' && isNumber(tokens, end + 1) && tokens[end]!.isGlued && tokens[end + 1]!.isGlued
+      ? fractionAfter(tokens, at)
+      : undefined;
   if (simple) return { value: simple.value, others, isWord: false, end: simple.end };
   const next = textAt(tokens, end);
   if (next === 'k' && tokens[end]!.isGlued) {
@@ -214,5 +316,9 @@ function digitsAt(tokens: readonly Token[], at: number): Numeral {
 export function numeralAt(tokens: readonly Token[], at: number): Numeral | undefined {
   const token = tokens[at];
   if (!token) return undefined;
-  return token.kind === 'number' ? digitsAt(tokens, at) : token.kind === 'word' ? wordsAt(tokens, at) : undefined;
+  return token.kind === 'number'
+    ? digitsAt(tokens, at)
+    : token.kind === 'word'
+      ? wordsAt(tokens, at)
+      : undefined;
 }

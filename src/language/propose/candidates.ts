@@ -1,6 +1,6 @@
+import type { State } from '../decide/state.ts';
 import type { Mention } from '../recognise/mention.ts';
 import { speakers } from '../words/en/people.ts';
-import type { State } from '../decide/state.ts';
 import * as slot from './slots.ts';
 
 /** One role that a mention may play: the slot, whose it is, and which of the mention's values is meant. */
@@ -23,20 +23,41 @@ const mostOwners = 3;
 
 /** Owners on both sides, the nearest first, a few of each side. */
 function nearest(of: readonly number[], at: number, most = mostOwners): number[] {
-  const left = of.filter(i => i < at).slice(-most).reverse();
+  const left = of
+    .filter(i => i < at)
+    .slice(-most)
+    .reverse();
   const right = of.filter(i => i > at).slice(0, most);
   return [...left, ...right];
 }
 
-const isPerson = (m: Mention): boolean => m.kind === 'person' || m.kind === 'noun' || (m.kind === 'word' && speakers.has(m.text)) || (m.kind === 'place' && !m.text.includes(' ')) || (m.kind === 'word' && (m.cls === '?' || m.cls.startsWith('c') && /^c\d/.test(m.cls))) || (m.kind === 'word' && (m.text === 'he' || m.text === 'she' || m.text === 'they')) || (m.kind === 'thing' && !m.text.includes(' ') && m.cls === 'thing?');
+const isPerson = (m: Mention): boolean =>
+  m.kind === 'person' ||
+  m.kind === 'noun' ||
+  (m.kind === 'word' && speakers.has(m.text)) ||
+  (m.kind === 'place' && !m.text.includes(' ')) ||
+  (m.kind === 'word' && (m.cls === '?' || (m.cls.startsWith('c') && /^c\d/.test(m.cls)))) ||
+  (m.kind === 'word' && (m.text === 'he' || m.text === 'she' || m.text === 'they')) ||
+  (m.kind === 'thing' && !m.text.includes(' ') && m.cls === 'thing?');
 
 /** A word before a verb of saying or a colon: somebody, whatever it is called. */
 const isSpeaker = (mentions: readonly Mention[], i: number): boolean => {
   const m = mentions[i]!;
   const next = mentions[i + 1];
-  return m.kind !== 'sign' && m.kind !== 'amount' && m.kind !== 'number' && next !== undefined && ((next.kind === 'word' && surelySaid.has(next.text)) || (next.text === ':' && (m.kind === 'sky' || m.kind === 'word')));
+  return (
+    m.kind !== 'sign' &&
+    m.kind !== 'amount' &&
+    m.kind !== 'number' &&
+    next !== undefined &&
+    ((next.kind === 'word' && surelySaid.has(next.text)) ||
+      (next.text === ':' && (m.kind === 'sky' || m.kind === 'word')))
+  );
 };
-const surelySaid: ReadonlySet<string> = new Set('says said sez reckons reckoned thinks claims claimed swears bets insists argues guesses believes figures'.split(' '));
+const surelySaid: ReadonlySet<string> = new Set(
+  'says said sez reckons reckoned thinks claims claimed swears bets insists argues guesses believes figures'.split(
+    ' ',
+  ),
+);
 const claimReach = 12;
 
 /** Who may claim the amount at `at`. */
@@ -62,7 +83,18 @@ function counted(state: State, at: number): number[] {
   for (let i = Math.max(0, at - 6); i < Math.min(mentions.length, at + 8); i++) {
     const m = mentions[i]!;
     const s = state.slots[i]!;
-    if (s === slot.load || s === slot.loadCurrent || s === slot.loadPower || s === slot.capacity || s === slot.batteryEnergy || s === slot.solarPower || m.kind === 'chemistry' || m.kind === 'battery' || m.kind === 'solar' || m.kind === 'role') {
+    if (
+      s === slot.load ||
+      s === slot.loadCurrent ||
+      s === slot.loadPower ||
+      s === slot.capacity ||
+      s === slot.batteryEnergy ||
+      s === slot.solarPower ||
+      m.kind === 'chemistry' ||
+      m.kind === 'battery' ||
+      m.kind === 'solar' ||
+      m.kind === 'role'
+    ) {
       if ((s === slot.loadCurrent || s === slot.loadPower) && state.owners[i] !== self) continue;
       if (i !== at) out.push(i);
     }
@@ -71,12 +103,28 @@ function counted(state: State, at: number): number[] {
 }
 
 /** Slots in per cent that a fraction may fill: "half full", "three quarters of the time". */
-const shares: ReadonlySet<number> = new Set([slot.batteryLevel, slot.batteryUsedShare, slot.target, slot.depth, slot.depthFloor, slot.loadDuty]);
+const shares: ReadonlySet<number> = new Set([
+  slot.batteryLevel,
+  slot.batteryUsedShare,
+  slot.target,
+  slot.depth,
+  slot.depthFloor,
+  slot.loadDuty,
+]);
 
-const inRange = (s: slot.Slot, value: number): boolean => !s.range || (value >= s.range[0] - 1e-9 && value <= s.range[1] + 1e-9);
+const inRange = (s: slot.Slot, value: number): boolean =>
+  !s.range || (value >= s.range[0] - 1e-9 && value <= s.range[1] + 1e-9);
 
 /** Slots that a battery owns: their owners are known only after the batteries are. */
-export const ofBattery: ReadonlySet<number> = new Set([slot.batteryChemistry, slot.batteryRole, slot.batteryVolts, slot.batteryLevel, slot.batteryUsedShare, slot.batteryAge, slot.batteryLimit]);
+export const ofBattery: ReadonlySet<number> = new Set([
+  slot.batteryChemistry,
+  slot.batteryRole,
+  slot.batteryVolts,
+  slot.batteryLevel,
+  slot.batteryUsedShare,
+  slot.batteryAge,
+  slot.batteryLimit,
+]);
 
 /** All roles that the mention at `at` may play, given what is decided already. The first is always "none". */
 export function candidatesOf(state: State, at: number): Candidate[] {
@@ -94,7 +142,10 @@ export function candidatesOf(state: State, at: number): Candidate[] {
       if (m.key === 'flat') values.push([-1, 0]);
     } else if (m.kind === 'clock') {
       if (s === slot.until) values.push([-1, m.value]);
-      else m.variants.forEach((v, i) => offer(i, v.value));
+      else
+        m.variants.forEach((v, i) => {
+          offer(i, v.value);
+        });
     } else if (m.kind === 'amount' || m.kind === 'number') {
       const time = m.otherDimension === 'time' && slot.slots[s]!.group !== 'cable';
       if (m.kind === 'number' && m.told > 0 && m.told < 1 && shares.has(s)) {
@@ -105,8 +156,16 @@ export function candidatesOf(state: State, at: number): Candidate[] {
         values.push([-2, m.told]);
       } else offer(-1, time ? m.told / 60 : m.value);
       m.variants.forEach((v, i) => {
-        if (v.why === 'product' && s !== slot.capacity && s !== slot.loadPower && s !== slot.solarPower && s !== slot.loadCurrent) return;
-        if (v.why === 'times' && s !== slot.loadMinutes && s !== slot.loadHours && s !== slot.loadOnce) return;
+        if (
+          v.why === 'product' &&
+          s !== slot.capacity &&
+          s !== slot.loadPower &&
+          s !== slot.solarPower &&
+          s !== slot.loadCurrent
+        )
+          return;
+        if (v.why === 'times' && s !== slot.loadMinutes && s !== slot.loadHours && s !== slot.loadOnce)
+          return;
         offer(i, v.value);
       });
     } else if (m.kind === 'level' || m.kind === 'always') offer(-1, m.value);
@@ -143,7 +202,9 @@ export function candidatesOf(state: State, at: number): Candidate[] {
       if (s !== slot.claim && m.unit) continue;
       for (const owner of claimants(mentions, at)) put(owner);
       put(writer);
-    } else for (const owner of counted(state, at)) if (Number.isInteger(m.told) && !state.isTaken(owner, s)) put(owner);
+    } else
+      for (const owner of counted(state, at))
+        if (Number.isInteger(m.told) && !state.isTaken(owner, s)) put(owner);
   }
   return out;
 }

@@ -22,7 +22,8 @@ export interface Slot {
 }
 
 const rows: Slot[] = [];
-const slot = (name: string, group: string, more: Omit<Slot, 'name' | 'group'> = {}): number => rows.push({ name, group, ...more }) - 1;
+const slot = (name: string, group: string, more: Omit<Slot, 'name' | 'group'> = {}): number =>
+  rows.push({ name, group, ...more }) - 1;
 
 export const none = slot('none', 'none');
 /** The same thing or amount as one told before. */
@@ -32,37 +33,111 @@ export const same = slot('same', 'none');
 export const load = slot('load', 'load');
 export const removed = slot('removed', 'removed');
 // loads
-export const loadCurrent = slot('load.currentA', 'load', { owner: 'load', isMaker: true, forAll: true, range: [0.01, 400] });
-export const loadPower = slot('load.powerW', 'load', { owner: 'load', isMaker: true, forAll: true, range: [0.2, 12000] });
+export const loadCurrent = slot('load.currentA', 'load', {
+  owner: 'load',
+  isMaker: true,
+  forAll: true,
+  range: [0.01, 400],
+});
+export const loadPower = slot('load.powerW', 'load', {
+  owner: 'load',
+  isMaker: true,
+  forAll: true,
+  range: [0.2, 12000],
+});
 export const loadStart = slot('load.startsPowerW', 'load', { owner: 'load', range: [5, 30000] });
-export const loadCharge = slot('load.chargeAhPerDay', 'load', { owner: 'load', isMaker: true, forAll: true, range: [0.05, 900] });
-export const loadEnergy = slot('load.energyWhPerDay', 'load', { owner: 'load', isMaker: true, forAll: true, range: [0.5, 20000] });
-export const loadHours = slot('load.hoursPerDay', 'hours', { owner: 'load', forAll: true, range: [0.01, 24] });
-export const loadMinutes = slot('load.minutesPerDay', 'hours', { owner: 'load', forAll: true, from: h => Math.round(h * 60 * 1000) / 1000, range: [0.005, 24] });
+export const loadCharge = slot('load.chargeAhPerDay', 'load', {
+  owner: 'load',
+  isMaker: true,
+  forAll: true,
+  range: [0.05, 900],
+});
+export const loadEnergy = slot('load.energyWhPerDay', 'load', {
+  owner: 'load',
+  isMaker: true,
+  forAll: true,
+  range: [0.5, 20000],
+});
+export const loadHours = slot('load.hoursPerDay', 'hours', {
+  owner: 'load',
+  forAll: true,
+  range: [0.01, 24],
+});
+export const loadMinutes = slot('load.minutesPerDay', 'hours', {
+  owner: 'load',
+  forAll: true,
+  from: h => Math.round(h * 60 * 1000) / 1000,
+  range: [0.005, 24],
+});
 export const loadOnce = slot('load.hoursOnce', 'hours', { owner: 'load', forAll: true, range: [0.005, 100] });
 export const loadDuty = slot('load.dutyPercent', 'load', { owner: 'load', range: [1, 100] });
 export const loadAverage = slot('load.isAverage', 'load', { owner: 'load', forAll: true });
 // batteries
 export const capacity = slot('battery.capacityAh', 'battery', { isMaker: true, range: [0.5, 5000] });
 export const batteryEnergy = slot('battery.energyWh', 'battery', { isMaker: true, range: [5, 60000] });
-export const batteryChemistry = slot('battery.chemistry', 'battery', { owner: 'battery', isMaker: true, forAll: true });
+export const batteryChemistry = slot('battery.chemistry', 'battery', {
+  owner: 'battery',
+  isMaker: true,
+  forAll: true,
+});
 export const batteryRole = slot('battery.role', 'battery', { owner: 'battery', isMaker: true });
-export const batteryVolts = slot('battery.voltageV', 'battery', { owner: 'battery', isMaker: true, forAll: true, range: [2, 60] });
-export const batteryLevel = slot('battery.stateOfChargePercent', 'battery', { owner: 'battery', isMaker: true, forAll: true, range: [0, 100] });
-export const batteryUsedShare = slot('battery.stateOfChargePercent:used', 'battery', { owner: 'battery', isMaker: true, from: v => 100 - v, range: [0, 100] });
-export const batteryAge = slot('battery.ageYears', 'battery', { owner: 'battery', isMaker: true, forAll: true, range: [0.1, 30] });
-export const batteryLimit = slot('battery.maxCurrentA', 'battery', { owner: 'battery', isMaker: true, range: [5, 1000] });
+export const batteryVolts = slot('battery.voltageV', 'battery', {
+  owner: 'battery',
+  isMaker: true,
+  forAll: true,
+  range: [2, 60],
+});
+export const batteryLevel = slot('battery.stateOfChargePercent', 'battery', {
+  owner: 'battery',
+  isMaker: true,
+  forAll: true,
+  range: [0, 100],
+});
+export const batteryUsedShare = slot('battery.stateOfChargePercent:used', 'battery', {
+  owner: 'battery',
+  isMaker: true,
+  from: v => 100 - v,
+  range: [0, 100],
+});
+export const batteryAge = slot('battery.ageYears', 'battery', {
+  owner: 'battery',
+  isMaker: true,
+  forAll: true,
+  range: [0.1, 30],
+});
+export const batteryLimit = slot('battery.maxCurrentA', 'battery', {
+  owner: 'battery',
+  isMaker: true,
+  range: [5, 1000],
+});
 // solar
 export const solarPower = slot('solar.powerW', 'solar', { isMaker: true, range: [1, 20000] });
-export const solarController = slot('solar.controller', 'solar', { owner: 'solar', isMaker: true, forAll: true });
-export const solarOpenVolts = slot('solar.openCircuitV', 'solar', { owner: 'solar', isMaker: true, forAll: true, range: [5, 200] });
+export const solarController = slot('solar.controller', 'solar', {
+  owner: 'solar',
+  isMaker: true,
+  forAll: true,
+});
+export const solarOpenVolts = slot('solar.openCircuitV', 'solar', {
+  owner: 'solar',
+  isMaker: true,
+  forAll: true,
+  range: [5, 200],
+});
 // chargers
 export const chargerDcdc = slot('charger:dcdc', 'charger');
 export const chargerIsolator = slot('charger:isolator', 'charger');
 export const chargerMains = slot('charger:mains', 'charger');
 export const chargerGenerator = slot('charger:generator', 'charger');
-export const chargerCurrent = slot('charger.currentA', 'charger', { owner: 'charger', isMaker: true, range: [0.5, 400] });
-export const chargerPower = slot('charger.powerW', 'charger', { owner: 'charger', isMaker: true, range: [10, 20000] });
+export const chargerCurrent = slot('charger.currentA', 'charger', {
+  owner: 'charger',
+  isMaker: true,
+  range: [0.5, 400],
+});
+export const chargerPower = slot('charger.powerW', 'charger', {
+  owner: 'charger',
+  isMaker: true,
+  range: [10, 20000],
+});
 export const alternatorSmart = slot('alternator:smart', 'charger');
 export const alternatorFixed = slot('alternator:fixed', 'charger');
 export const alternatorCurrent = slot('alternatorA', 'charger', { range: [20, 400] });
@@ -88,13 +163,19 @@ export const volts = slot('volts', 'reading', { range: [0, 64] });
 export const voltsRest = slot('volts:rest', 'reading', { range: [0, 64] });
 export const voltsLoad = slot('volts:load', 'reading', { range: [0, 64] });
 export const voltsCharging = slot('volts:charging', 'reading', { range: [0, 64] });
-export const currentOut = slot('netCurrentA:out', 'reading', { from: v => -Math.abs(v) || 0, range: [0, 500] });
+export const currentOut = slot('netCurrentA:out', 'reading', {
+  from: v => -Math.abs(v) || 0,
+  range: [0, 500],
+});
 export const currentIn = slot('netCurrentA:in', 'reading', { from: v => Math.abs(v), range: [0, 500] });
 export const chargeUsed = slot('chargeUsedAh', 'reading', { range: [0.1, 2000] });
 export const chargeLeft = slot('chargeLeftAh', 'reading', { range: [0.1, 2000] });
 export const target = slot('targetChargePercent', 'reading', { range: [5, 100] });
 export const depth = slot('depthOfDischargePercent', 'reading', { range: [1, 100] });
-export const depthFloor = slot('depthOfDischargePercent:floor', 'reading', { from: v => 100 - v, range: [0, 99] });
+export const depthFloor = slot('depthOfDischargePercent:floor', 'reading', {
+  from: v => 100 - v,
+  range: [0, 99],
+});
 // time, place, weather
 export const duration = slot('durationH', 'time', { range: [0.01, 9000] });
 export const until = slot('until', 'time');
@@ -117,7 +198,16 @@ export const claimWatts = slot('claim:W', 'claim', { owner: 'person', range: [1,
 export const claimAmps = slot('claim:A', 'claim', { owner: 'person', range: [0.1, 500] });
 export const claimPercent = slot('claim:%', 'claim', { owner: 'person', range: [0.1, 100] });
 export const claimArea = slot('claim:mm²', 'claim', { owner: 'person', range: [0.5, 150] });
-export const claims: ReadonlySet<number> = new Set([claim, claimAh, claimDays, claimHours, claimWatts, claimAmps, claimPercent, claimArea]);
+export const claims: ReadonlySet<number> = new Set([
+  claim,
+  claimAh,
+  claimDays,
+  claimHours,
+  claimWatts,
+  claimAmps,
+  claimPercent,
+  claimArea,
+]);
 // counts
 export const count = slot('count', 'count', { owner: 'counted', range: [1, 200] });
 // how a load runs
@@ -127,11 +217,19 @@ export const supplyDc = slot('load.supply:dc', 'supply');
 export const slots: readonly Slot[] = rows;
 /** Days that the plan of a trip tells one by one are proposed whole (`plans.ts`). */
 
-type Key = Dimension | MentionKind | 'clock';
-
 /** Which slots an amount of a dimension may fill. */
 const byDimension: Partial<Record<Dimension, readonly number[]>> = {
-  current: [loadCurrent, chargerCurrent, cableCurrent, fuse, alternatorCurrent, currentOut, currentIn, batteryLimit, claim],
+  current: [
+    loadCurrent,
+    chargerCurrent,
+    cableCurrent,
+    fuse,
+    alternatorCurrent,
+    currentOut,
+    currentIn,
+    batteryLimit,
+    claim,
+  ],
   charge: [capacity, loadCharge, useCharge, chargeUsed, chargeLeft, claim],
   power: [loadPower, loadStart, solarPower, inverterPower, inverterSurge, chargerPower, claim],
   energy: [batteryEnergy, loadEnergy, useEnergy, claim],
@@ -147,8 +245,54 @@ const byDimension: Partial<Record<Dimension, readonly number[]>> = {
   sun: [],
 };
 const ofNumber: readonly number[] = [
-  count, loadCurrent, loadPower, capacity, solarPower, inverterPower, inverterSurge, loadStart, chargerCurrent, fuse, cableArea, cableLength, cableAwg, cableCurrent, volts, voltsRest, voltsLoad, voltsCharging, batteryLevel, target, depth, depthFloor,
-  duration, loadHours, loadMinutes, loadOnce, driving, useCharge, useEnergy, currentOut, currentIn, ambient, chargeUsed, chargeLeft, loadCharge, batteryAge, batteryVolts, systemVolts, solarOpenVolts, loadDuty, claim, claimAh, claimDays, claimHours, claimWatts, claimAmps, claimPercent, claimArea,
+  count,
+  loadCurrent,
+  loadPower,
+  capacity,
+  solarPower,
+  inverterPower,
+  inverterSurge,
+  loadStart,
+  chargerCurrent,
+  fuse,
+  cableArea,
+  cableLength,
+  cableAwg,
+  cableCurrent,
+  volts,
+  voltsRest,
+  voltsLoad,
+  voltsCharging,
+  batteryLevel,
+  target,
+  depth,
+  depthFloor,
+  duration,
+  loadHours,
+  loadMinutes,
+  loadOnce,
+  driving,
+  useCharge,
+  useEnergy,
+  currentOut,
+  currentIn,
+  ambient,
+  chargeUsed,
+  chargeLeft,
+  loadCharge,
+  batteryAge,
+  batteryVolts,
+  systemVolts,
+  solarOpenVolts,
+  loadDuty,
+  claim,
+  claimAh,
+  claimDays,
+  claimHours,
+  claimWatts,
+  claimAmps,
+  claimPercent,
+  claimArea,
 ];
 const byKind: Partial<Record<MentionKind, readonly number[]>> = {
   thing: [load, same, removed],
@@ -170,7 +314,12 @@ const byKind: Partial<Record<MentionKind, readonly number[]>> = {
   clock: [until],
   average: [loadAverage],
 };
-const chargerOf: Readonly<Record<string, number>> = { dcdc: chargerDcdc, isolator: chargerIsolator, mains: chargerMains, generator: chargerGenerator };
+const chargerOf: Readonly<Record<string, number>> = {
+  dcdc: chargerDcdc,
+  isolator: chargerIsolator,
+  mains: chargerMains,
+  generator: chargerGenerator,
+};
 const years: readonly number[] = [batteryAge];
 const areaToo: readonly number[] = [cableArea];
 const spanSlots: readonly number[] = [until, duration, loadHours, loadOnce];
@@ -185,15 +334,24 @@ export function slotsOf(m: Mention): readonly number[] {
   }
   if (m.kind === 'number') return ofNumber;
   if (m.kind === 'clock') return m.variants.length > 0 ? spanSlots : byKind.clock!;
-  if (m.kind === 'charger') return m.key === 'any' ? [chargerMains, chargerDcdc, same, load] : m.key === 'mains' ? [chargerMains, same, load] : [chargerOf[m.key]!, same];
+  if (m.kind === 'charger')
+    return m.key === 'any'
+      ? [chargerMains, chargerDcdc, same, load]
+      : m.key === 'mains'
+        ? [chargerMains, same, load]
+        : [chargerOf[m.key]!, same];
   if (m.kind === 'mains') return [chargerMains, same];
-  if (m.kind === 'alternator') return m.key === 'smart' ? [alternatorSmart] : m.key === 'fixed' ? [alternatorFixed] : [];
+  if (m.kind === 'alternator')
+    return m.key === 'smart' ? [alternatorSmart] : m.key === 'fixed' ? [alternatorFixed] : [];
   return byKind[m.kind] ?? [];
 }
 
 /** Kinds of chargers by the slot that makes one. */
 export const chargerKinds: Readonly<Record<number, 'dcdc' | 'isolator' | 'mains' | 'generator'>> = {
-  [chargerDcdc]: 'dcdc', [chargerIsolator]: 'isolator', [chargerMains]: 'mains', [chargerGenerator]: 'generator',
+  [chargerDcdc]: 'dcdc',
+  [chargerIsolator]: 'isolator',
+  [chargerMains]: 'mains',
+  [chargerGenerator]: 'generator',
 };
 
 /** In which turn a mention is decided: things before their figures, figures before what colours them. */
@@ -208,7 +366,14 @@ export function turnOf(m: Mention): number {
     case 'alternator':
       return 1;
     case 'amount':
-      return m.dimension === 'charge' || m.dimension === 'energy' || m.dimension === 'power' || m.dimension === 'current' ? 2 : m.dimension === 'voltage' || m.dimension === 'percent' || m.unit === 'years' ? 6 : 3;
+      return m.dimension === 'charge' ||
+        m.dimension === 'energy' ||
+        m.dimension === 'power' ||
+        m.dimension === 'current'
+        ? 2
+        : m.dimension === 'voltage' || m.dimension === 'percent' || m.unit === 'years'
+          ? 6
+          : 3;
     case 'clock':
     case 'always':
       return 3;

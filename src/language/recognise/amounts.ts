@@ -17,8 +17,45 @@ export const phrasesOf = (tokens: readonly Token[], words: readonly string[]): P
 
 const currencies: ReadonlySet<string> = new Set(['$', '£', '€', '¥', '₹', '₱']);
 const articles: ReadonlySet<string> = new Set(['a', 'an', 'one', 'another']);
-const spans: ReadonlySet<string> = new Set(['hour', 'hours', 'week', 'fortnight', 'weekend', 'wkend', 'day', 'night', 'month', 'minute', 'amp', 'volt', 'watt', 'long weekend', 'kilowatt hour', 'kilowatt', 'metre', 'meter', 'horsepower']);
-const rateNouns: ReadonlySet<string> = new Set(['day', 'night', 'hour', 'evening', 'week', 'arvo', 'morning', 'month', 'charge', 'time', 'go', 'bit', 'piece', 'lot', 'year', 'minute']);
+const spans: ReadonlySet<string> = new Set([
+  'hour',
+  'hours',
+  'week',
+  'fortnight',
+  'weekend',
+  'wkend',
+  'day',
+  'night',
+  'month',
+  'minute',
+  'amp',
+  'volt',
+  'watt',
+  'long weekend',
+  'kilowatt hour',
+  'kilowatt',
+  'metre',
+  'meter',
+  'horsepower',
+]);
+const rateNouns: ReadonlySet<string> = new Set([
+  'day',
+  'night',
+  'hour',
+  'evening',
+  'week',
+  'arvo',
+  'morning',
+  'month',
+  'charge',
+  'time',
+  'go',
+  'bit',
+  'piece',
+  'lot',
+  'year',
+  'minute',
+]);
 
 interface UnitFound {
   readonly unit: Unit;
@@ -32,16 +69,25 @@ function unitAt(tokens: readonly Token[], words: Phrases, at: number): UnitFound
   if (!token) return undefined;
   const found = unitLexicon.find(words, at);
   if (!found) return undefined;
-  let { value: unit, length } = found;
+  const { value: unit, length } = found;
   let spelled = '';
   for (let i = 0; i < length; i++) spelled += (i > 0 ? ' ' : '') + words.wordAt(at + i);
   if (length === 1 && doubtfulUnits.has(spelled)) {
     const next = words.wordAt(at + 1);
-    if (spelled === 'a' && !token.isGlued && (!token.isCapital || rateNouns.has(next)) && (rateNouns.has(next) || (next !== '' && next !== 'fridge'))) {
+    if (
+      spelled === 'a' &&
+      !token.isGlued &&
+      (!token.isCapital || rateNouns.has(next)) &&
+      (rateNouns.has(next) || (next !== '' && next !== 'fridge'))
+    ) {
       // "35 a day"; "fridge 2 a, lights 1 a" are amps.
       if (rateNouns.has(next)) return undefined;
     }
-    if ((spelled === 'in' || spelled === 'below') && !token.isGlued) return spelled === 'below' && (/^(?:outside|tonight|zero|[,.?;]|and|here|out|in|this|overnight|celsius|at|when)?$/.test(next)) ? { unit, spelled, end: at + length } : undefined;
+    if ((spelled === 'in' || spelled === 'below') && !token.isGlued)
+      return spelled === 'below' &&
+        /^(?:outside|tonight|zero|[,.?;]|and|here|out|in|this|overnight|celsius|at|when)?$/.test(next)
+        ? { unit, spelled, end: at + length }
+        : undefined;
     if ((spelled === 'square' || spelled === 'squares') && words.wordAt(at + 1) === 'foot') return undefined;
     if ((spelled === 's' || spelled === 'y' || spelled === 'ours') && !token.isGlued) return undefined;
   }
@@ -59,21 +105,36 @@ const isNight = (spelled: string): boolean => /^(?:nights?|nites?|sleeps?)$/.tes
 
 /** Class of an amount: its unit's symbol; nights and other spans keep their own. */
 const classOf = (unit: Unit, spelled: string): string =>
-  spelled === 'm' ? 'm?' : isNight(spelled) ? 'night' : unit.dimension === 'other' ? (unit.symbol || 'other') : unit.symbol;
+  spelled === 'm'
+    ? 'm?'
+    : isNight(spelled)
+      ? 'night'
+      : unit.dimension === 'other'
+        ? unit.symbol || 'other'
+        : unit.symbol;
 
 const inBase = (unit: Unit, value: number): number => value * unit.factor + (unit.offset ?? 0);
 
 function variantsOf(numeral: Numeral, unit: Unit | undefined): Variant[] {
   const base = (value: number) => (unit ? inBase(unit, value) : value);
-  const out: Variant[] = numeral.others.filter(v => v >= 1000).map(value => ({ why: 'thousands' as const, value: base(value) }));
-  if (numeral.product) out.push({ why: 'product', value: base(numeral.product.value), count: numeral.product.count });
+  const out: Variant[] = numeral.others
+    .filter(v => v >= 1000)
+    .map(value => ({ why: 'thousands' as const, value: base(value) }));
+  if (numeral.product)
+    out.push({ why: 'product', value: base(numeral.product.value), count: numeral.product.count });
   return out;
 }
 
 const hasSign = (tokens: readonly Token[], at: number): boolean => {
   const sign = tokens[at - 1];
   if (!sign) return false;
-  if (sign.text === '-') return !sign.isGlued || tokens[at - 2] === undefined || tokens[at - 2]!.kind === 'sign' || tokens[at - 2]!.kind === 'word';
+  if (sign.text === '-')
+    return (
+      !sign.isGlued ||
+      tokens[at - 2] === undefined ||
+      tokens[at - 2]!.kind === 'sign' ||
+      tokens[at - 2]!.kind === 'word'
+    );
   return sign.text === 'minus' || sign.text === 'negative';
 };
 
@@ -81,51 +142,139 @@ const hasSign = (tokens: readonly Token[], at: number): boolean => {
 export function amountAt(tokens: readonly Token[], words: Phrases, at: number): Mention | undefined {
   const token = tokens[at]!;
   // "AWG 8", "B&S 6".
-  if (token.kind === 'word' && (token.text === 'awg' || token.text === 'gauge') && tokens[at + 1]?.kind === 'number') {
+  if (
+    token.kind === 'word' &&
+    (token.text === 'awg' || token.text === 'gauge') &&
+    tokens[at + 1]?.kind === 'number'
+  ) {
     const numeral = numeralAt(tokens, at + 1)!;
     const gauge = gaugeOf(tokens, at + 1) ?? { value: numeral.value, end: numeral.end };
-    if (tokens[gauge.end]?.kind !== 'word' || !unitLexicon.find(words, gauge.end) || words.wordAt(gauge.end) === 'a')
-      return make(token, at, gauge.end, { value: gauge.value, told: gauge.value, unit: 'AWG', cls: 'AWG', dimension: 'gauge' });
+    if (
+      tokens[gauge.end]?.kind !== 'word' ||
+      !unitLexicon.find(words, gauge.end) ||
+      words.wordAt(gauge.end) === 'a'
+    )
+      return make(token, at, gauge.end, {
+        value: gauge.value,
+        told: gauge.value,
+        unit: 'AWG',
+        cls: 'AWG',
+        dimension: 'gauge',
+      });
   }
   const gauge = gaugeOf(tokens, at);
   if (gauge) {
     const unit = unitAt(tokens, words, gauge.end);
-    if (!unit) return make(token, at, gauge.end, { value: gauge.value, told: gauge.value, unit: 'AWG', cls: 'AWG', dimension: 'gauge' });
-    if (unit?.unit.dimension === 'gauge') return make(token, at, unit.end, { value: gauge.value, told: gauge.value, unit: 'AWG', cls: 'AWG', dimension: 'gauge' });
+    if (!unit)
+      return make(token, at, gauge.end, {
+        value: gauge.value,
+        told: gauge.value,
+        unit: 'AWG',
+        cls: 'AWG',
+        dimension: 'gauge',
+      });
+    if (unit?.unit.dimension === 'gauge')
+      return make(token, at, unit.end, {
+        value: gauge.value,
+        told: gauge.value,
+        unit: 'AWG',
+        cls: 'AWG',
+        dimension: 'gauge',
+      });
   }
   const numeral = numeralAt(tokens, at);
   if (!numeral) {
     // "A week", "an hour".
     if (token.kind === 'word' && articles.has(token.text)) {
       const unit = unitAt(tokens, words, at + 1);
-      const half = unit && (words.wordAt(unit.end) === 'and' || words.wordAt(unit.end) === 'n') && (words.wordAt(unit.end + 1) === 'a' || words.wordAt(unit.end + 1) === 'half') ? words.wordAt(unit.end + (words.wordAt(unit.end + 1) === 'a' ? 2 : 1)) : '';
+      const half =
+        unit &&
+        (words.wordAt(unit.end) === 'and' || words.wordAt(unit.end) === 'n') &&
+        (words.wordAt(unit.end + 1) === 'a' || words.wordAt(unit.end + 1) === 'half')
+          ? words.wordAt(unit.end + (words.wordAt(unit.end + 1) === 'a' ? 2 : 1))
+          : '';
       const part = half === 'half' ? 0.5 : half === 'quarter' ? 0.25 : 0;
       if (unit && part > 0 && spans.has(unit.spelled)) {
         const end = unit.end + (words.wordAt(unit.end + 1) === 'a' ? 3 : 2);
-        return make(token, at, end, { value: inBase(unit.unit, 1 + part), told: 1 + part, unit: unit.unit.symbol, cls: classOf(unit.unit, unit.spelled), ...dims(unit.unit, unit.spelled) });
+        return make(token, at, end, {
+          value: inBase(unit.unit, 1 + part),
+          told: 1 + part,
+          unit: unit.unit.symbol,
+          cls: classOf(unit.unit, unit.spelled),
+          ...dims(unit.unit, unit.spelled),
+        });
       }
       if (unit && spans.has(unit.spelled) && !tokens[at + 1]!.isGlued)
-        return make(token, at, unit.end, { value: inBase(unit.unit, 1), told: 1, unit: unit.unit.symbol, cls: `1${classOf(unit.unit, unit.spelled)}`, ...dims(unit.unit, unit.spelled) });
+        return make(token, at, unit.end, {
+          value: inBase(unit.unit, 1),
+          told: 1,
+          unit: unit.unit.symbol,
+          cls: `1${classOf(unit.unit, unit.spelled)}`,
+          ...dims(unit.unit, unit.spelled),
+        });
     }
-    if (token.kind === 'word' && (token.text === 'the' || token.text === 'this' || token.text === 'all' || token.text === 'whole' || token.text === 'next')) {
-      const at2 = words.wordAt(at + 1) === 'whole' || words.wordAt(at + 1) === 'full' || words.wordAt(at + 1) === 'entire' ? at + 2 : at + 1;
-      if (words.wordAt(at2) === 'week') return make(token, at, at2 + 1, { value: 168, told: 1, unit: 'weeks', cls: '1week', dimension: 'time' });
+    if (
+      token.kind === 'word' &&
+      (token.text === 'the' ||
+        token.text === 'this' ||
+        token.text === 'all' ||
+        token.text === 'whole' ||
+        token.text === 'next')
+    ) {
+      const at2 =
+        words.wordAt(at + 1) === 'whole' ||
+        words.wordAt(at + 1) === 'full' ||
+        words.wordAt(at + 1) === 'entire'
+          ? at + 2
+          : at + 1;
+      if (words.wordAt(at2) === 'week')
+        return make(token, at, at2 + 1, {
+          value: 168,
+          told: 1,
+          unit: 'weeks',
+          cls: '1week',
+          dimension: 'time',
+        });
     }
     if (token.kind === 'word') {
       const unit = unitAt(tokens, words, at);
       if (unit && /weekend|wkend|fortnight|bank holiday/.test(unit.spelled))
-        return make(token, at, unit.end, { value: inBase(unit.unit, 1), told: 1, unit: unit.unit.symbol, cls: '1weekend', ...dims(unit.unit, unit.spelled) });
+        return make(token, at, unit.end, {
+          value: inBase(unit.unit, 1),
+          told: 1,
+          unit: unit.unit.symbol,
+          cls: '1weekend',
+          ...dims(unit.unit, unit.spelled),
+        });
     }
     return undefined;
   }
   let unitFrom = numeral.end;
   // "half a kilowatt hour", "100 or so amp hours", "5 full days", "2 whole hours".
-  if ((words.wordAt(unitFrom) === 'of' || words.wordAt(unitFrom) === 'full' || words.wordAt(unitFrom) === 'whole' || words.wordAt(unitFrom) === 'more' || words.wordAt(unitFrom) === 'extra' || words.wordAt(unitFrom) === 'good' || words.wordAt(unitFrom) === 'solid' || words.wordAt(unitFrom) === 'straight' || words.wordAt(unitFrom) === 'odd') && unitAt(tokens, words, unitFrom + 1)) {
+  if (
+    (words.wordAt(unitFrom) === 'of' ||
+      words.wordAt(unitFrom) === 'full' ||
+      words.wordAt(unitFrom) === 'whole' ||
+      words.wordAt(unitFrom) === 'more' ||
+      words.wordAt(unitFrom) === 'extra' ||
+      words.wordAt(unitFrom) === 'good' ||
+      words.wordAt(unitFrom) === 'solid' ||
+      words.wordAt(unitFrom) === 'straight' ||
+      words.wordAt(unitFrom) === 'odd') &&
+    unitAt(tokens, words, unitFrom + 1)
+  ) {
     const ahead = unitAt(tokens, words, unitFrom + 1)!;
     if (ahead.unit.dimension === 'time' && !doubtfulUnits.has(ahead.spelled)) unitFrom++;
   }
-  if (words.wordAt(unitFrom) === 'a' && (numeral.value === 0.5 || numeral.value === 0.25 || numeral.value === 0.75) && unitAt(tokens, words, unitFrom + 1) && !rateNouns.has(words.wordAt(unitFrom + 1))) unitFrom++;
-  const isMoney = currencies.has(tokens[at - 1]?.text ?? '') || currencies.has(tokens[numeral.end]?.text ?? '');
+  if (
+    words.wordAt(unitFrom) === 'a' &&
+    (numeral.value === 0.5 || numeral.value === 0.25 || numeral.value === 0.75) &&
+    unitAt(tokens, words, unitFrom + 1) &&
+    !rateNouns.has(words.wordAt(unitFrom + 1))
+  )
+    unitFrom++;
+  const isMoney =
+    currencies.has(tokens[at - 1]?.text ?? '') || currencies.has(tokens[numeral.end]?.text ?? '');
   const unit = isMoney ? undefined : unitAt(tokens, words, unitFrom);
   const isNegative = hasSign(tokens, at);
   const signed = isNegative ? -1 : 1;
@@ -140,13 +289,27 @@ export function amountAt(tokens: readonly Token[], words: Phrases, at: number): 
       variants: variantsOf(numeral, undefined),
     });
   const isBelow = unit.spelled.includes('below');
-  const after = words.wordAt(unit.end) === 'and' && words.wordAt(unit.end + 1) === 'a' && words.wordAt(unit.end + 2) === 'half' && unit.unit.dimension === 'time' && Number.isInteger(numeral.value);
+  const after =
+    words.wordAt(unit.end) === 'and' &&
+    words.wordAt(unit.end + 1) === 'a' &&
+    words.wordAt(unit.end + 2) === 'half' &&
+    unit.unit.dimension === 'time' &&
+    Number.isInteger(numeral.value);
   if (after) {
     const value = numeral.value + 0.5;
-    return make(token, at, unit.end + 3, { value: inBase(unit.unit, value), told: value, unit: unit.unit.symbol, cls: classOf(unit.unit, unit.spelled), ...dims(unit.unit, unit.spelled) });
+    return make(token, at, unit.end + 3, {
+      value: inBase(unit.unit, value),
+      told: value,
+      unit: unit.unit.symbol,
+      cls: classOf(unit.unit, unit.spelled),
+      ...dims(unit.unit, unit.spelled),
+    });
   }
   return make(token, at, unit.end, {
-    value: inBase(unit.unit, numeral.value * (unit.unit.dimension === 'temperature' ? (isBelow ? -1 : signed) : 1)),
+    value: inBase(
+      unit.unit,
+      numeral.value * (unit.unit.dimension === 'temperature' ? (isBelow ? -1 : signed) : 1),
+    ),
     told: numeral.value,
     unit: unit.unit.symbol,
     cls: classOf(unit.unit, unit.spelled),
@@ -157,14 +320,29 @@ export function amountAt(tokens: readonly Token[], words: Phrases, at: number): 
 }
 
 /** "2/0", "00": gauges past zero; 2/0 is −1 as the rig keeps it. */
-function gaugeOf(tokens: readonly Token[], at: number): { readonly value: number; readonly end: number } | undefined {
+function gaugeOf(
+  tokens: readonly Token[],
+  at: number,
+): { readonly value: number; readonly end: number } | undefined {
   const [a, b, c] = [tokens[at], tokens[at + 1], tokens[at + 2]];
   if (a?.kind !== 'number') return undefined;
-  if (b?.text === '/' && c?.kind === 'number' && c.value === 0 && a.value >= 1 && a.value <= 4) return { value: 1 - a.value, end: at + 3 };
+  if (b?.text === '/' && c?.kind === 'number' && c.value === 0 && a.value >= 1 && a.value <= 4)
+    return { value: 1 - a.value, end: at + 3 };
   if (/^0{2,4}$/.test(a.text)) return { value: 1 - a.text.length, end: at + 1 };
   return undefined;
 }
 
 function make(token: Token, from: number, to: number, more: Partial<Mention>): Mention {
-  return { kind: 'amount', key: more.unit ?? '', cls: '', text: token.text, from, to, value: 0, told: 0, variants: [], ...more };
+  return {
+    kind: 'amount',
+    key: more.unit ?? '',
+    cls: '',
+    text: token.text,
+    from,
+    to,
+    value: 0,
+    told: 0,
+    variants: [],
+    ...more,
+  };
 }

@@ -30,13 +30,27 @@ function timeAt(tokens: readonly Token[], words: readonly string[], at: number):
   let isClock = false;
   const isDigits = tokens[at]!.kind === 'number';
   const minutes = tokens[end + 1];
-  if (isDigits && (words[end] === ':' || words[end] === '.') && tokens[end]!.isGlued && minutes?.kind === 'number' && minutes.isGlued && minutes.value < 60 && minutes.text.length === 2) {
+  if (
+    isDigits &&
+    (words[end] === ':' || words[end] === '.') &&
+    tokens[end]!.isGlued &&
+    minutes?.kind === 'number' &&
+    minutes.isGlued &&
+    minutes.value < 60 &&
+    minutes.text.length === 2
+  ) {
     hour += minutes.value / 60;
     end += 2;
     isClock = true;
   }
   // "7.30am"
-  if (isDigits && !Number.isInteger(numeral.value) && /^\d{1,2}[.]\d{2}$/.test(tokens[at]!.text) && halves.has(words[end] ?? '')) hour = Math.floor(numeral.value) + (numeral.value % 1) * (100 / 60);
+  if (
+    isDigits &&
+    !Number.isInteger(numeral.value) &&
+    /^\d{1,2}[.]\d{2}$/.test(tokens[at]!.text) &&
+    halves.has(words[end] ?? '')
+  )
+    hour = Math.floor(numeral.value) + (numeral.value % 1) * (100 / 60);
   if (!isClock && !Number.isInteger(numeral.value) && !halves.has(words[end] ?? '')) return undefined;
   let half = words[end];
   let length = 1;
@@ -57,17 +71,37 @@ function timeAt(tokens: readonly Token[], words: readonly string[], at: number):
   }
   if (words[end] === 'in' && words[end + 1] === 'the') {
     const part = words[end + 2];
-    if (part === 'morning' || part === 'morn' || part === 'mornin') return { text: label(hour), hour, end: end + 3, isClock: true };
-    if (part === 'evening' || part === 'afternoon' || part === 'arvo') return { text: label((hour % 12) + 12), hour: (hour % 12) + 12, end: end + 3, isClock: true };
+    if (part === 'morning' || part === 'morn' || part === 'mornin')
+      return { text: label(hour), hour, end: end + 3, isClock: true };
+    if (part === 'evening' || part === 'afternoon' || part === 'arvo')
+      return { text: label((hour % 12) + 12), hour: (hour % 12) + 12, end: end + 3, isClock: true };
   }
-  if (words[end] === 'at' && words[end + 1] === 'night' && isClock) return { text: label((hour % 12) + 12), hour: (hour % 12) + 12, end: end + 2, isClock: true };
+  if (words[end] === 'at' && words[end + 1] === 'night' && isClock)
+    return { text: label((hour % 12) + 12), hour: (hour % 12) + 12, end: end + 2, isClock: true };
   // "17:30" stays as it is told.
-  if (isClock) return { text: hour >= 13 && hour % 1 !== 0 ? `${Math.floor(hour)}:${String(Math.round((hour % 1) * 60)).padStart(2, '0')}` : label(hour), hour, end, isClock };
+  if (isClock)
+    return {
+      text:
+        hour >= 13 && hour % 1 !== 0
+          ? `${Math.floor(hour)}:${String(Math.round((hour % 1) * 60)).padStart(2, '0')}`
+          : label(hour),
+      hour,
+      end,
+      isClock,
+    };
   return undefined;
 }
 
 const make = (text: string, hour: number, from: number, to: number, cls: string): Mention => ({
-  kind: 'clock', key: text, cls, text, from, to, value: hour, told: hour, variants: [],
+  kind: 'clock',
+  key: text,
+  cls,
+  text,
+  from,
+  to,
+  value: hour,
+  told: hour,
+  variants: [],
 });
 
 /** A time named at a token: a time of the clock, a day, a time of day, or several of these in a row. */
@@ -83,7 +117,14 @@ export function clockAt(tokens: readonly Token[], words: readonly string[], at: 
       ({ hour, end } = time);
       hasClock = true;
       i = end;
-    } else if (tokens[i]!.kind === 'word' && word in weekdays && word !== 'sun' && word !== 'sat' && word !== 'mon' && word !== 'wed') {
+    } else if (
+      tokens[i]!.kind === 'word' &&
+      word in weekdays &&
+      word !== 'sun' &&
+      word !== 'sat' &&
+      word !== 'mon' &&
+      word !== 'wed'
+    ) {
       if (parts.length > 0 && hasClock && !Number.isNaN(hour)) {
         // "10am monday"
         parts.unshift(word);

@@ -2,7 +2,18 @@ import type { Conversion } from '../reading.ts';
 import type { Recognised } from './recognise.ts';
 import { unitLexicon } from './units.ts';
 
-const leads: ReadonlySet<string> = new Set(['in', 'to', 'into', 'as', 'many', 'what', 'whats', '=', 'how', 'the']);
+const leads: ReadonlySet<string> = new Set([
+  'in',
+  'to',
+  'into',
+  'as',
+  'many',
+  'what',
+  'whats',
+  '=',
+  'how',
+  'the',
+]);
 
 /** The amount to convert, the unit asked for, and what bridges them. */
 export function convertIn({ mentions, words, tokens }: Recognised): Conversion | undefined {

@@ -1,17 +1,17 @@
 import { things } from '#catalog/appliances.ts';
 import { type Gear, gear } from '#catalog/gear-table.ts';
+import { known as places } from '#places/known.ts';
 import { dayTimes, doubtfulDays, doubtfulMonths, months, weekdays } from '../words/en/calendar.ts';
 import { genericNouns, plainWords, weakNames } from '../words/en/common.ts';
 import { ordinals } from '../words/en/day-plans.ts';
 import { everyday } from '../words/en/everyday.ts';
-import { learnedWords } from '../words/learned.ts';
-import { modifiers } from '../words/en/modifiers.ts';
 import { alwaysPhrases, emptyPhrases, fillPhrases, fullPhrases, morePhrases } from '../words/en/levels.ts';
+import { modifiers } from '../words/en/modifiers.ts';
 import { givenNames } from '../words/en/names.ts';
 import { kin, kinPhrases } from '../words/en/people.ts';
+import { learnedWords } from '../words/learned.ts';
 import { Lexicon } from './lexicon.ts';
 import type { MentionKind } from './mention.ts';
-import { known as places } from '#places/known.ts';
 import { Near } from './near.ts';
 
 /** What a phrase of a lexicon names. */
@@ -27,7 +27,11 @@ export interface Entry {
 }
 
 const plural = (name: string): string[] =>
-  /[^aeiou]y$/.test(name) ? [`${name.slice(0, -1)}ies`] : /(?:s|x|ch|sh)$/.test(name) ? [`${name}es`] : [`${name}s`];
+  /[^aeiou]y$/.test(name)
+    ? [`${name.slice(0, -1)}ies`]
+    : /(?:s|x|ch|sh)$/.test(name)
+      ? [`${name}es`]
+      : [`${name}s`];
 
 const lexicon = new Lexicon<Entry>();
 const add = (name: string, entry: Entry): void => {
@@ -37,14 +41,19 @@ const add = (name: string, entry: Entry): void => {
 
 for (const name of learnedWords.things) add(name, { kind: 'thing', key: name, name });
 for (const row of things)
-  for (const name of [row.id, ...row.names]) add(name, { kind: 'thing', key: row.id, name: row.id, supply: row.supply, isWeak: weakNames.has(name) });
-for (const name of genericNouns) lexicon.add(name, { kind: 'thing', key: 'load', name: 'load', isWeak: true });
+  for (const name of [row.id, ...row.names])
+    add(name, { kind: 'thing', key: row.id, name: row.id, supply: row.supply, isWeak: weakNames.has(name) });
+for (const name of genericNouns)
+  lexicon.add(name, { kind: 'thing', key: 'load', name: 'load', isWeak: true });
 for (const name of learnedWords.people) lexicon.add(name, { kind: 'person', key: 'name' });
 for (const name of givenNames) lexicon.add(name, { kind: 'person', key: 'name' });
 for (const name of [...kin, ...kinPhrases]) lexicon.add(name, { kind: 'person', key: 'kin' });
-for (const [name, value] of Object.entries(months)) lexicon.add(name, { kind: 'month', key: String(value), value, isWeak: doubtfulMonths.has(name) });
-for (const [name, value] of Object.entries(weekdays)) lexicon.add(name, { kind: 'weekday', key: name, value, isWeak: doubtfulDays.has(name) });
-for (const [name, value] of Object.entries(dayTimes)) lexicon.add(name, { kind: 'clock', key: name, value, isWeak: true });
+for (const [name, value] of Object.entries(months))
+  lexicon.add(name, { kind: 'month', key: String(value), value, isWeak: doubtfulMonths.has(name) });
+for (const [name, value] of Object.entries(weekdays))
+  lexicon.add(name, { kind: 'weekday', key: name, value, isWeak: doubtfulDays.has(name) });
+for (const [name, value] of Object.entries(dayTimes))
+  lexicon.add(name, { kind: 'clock', key: name, value, isWeak: true });
 for (const row of gear as readonly Gear[])
   for (const name of row.names) {
     const entry: Entry = row.chemistry
@@ -58,7 +67,18 @@ for (const row of gear as readonly Gear[])
             : row.kind === 'charger'
               ? { kind: 'charger', key: row.charger ?? 'any' }
               : row.kind === 'other'
-                ? { kind: row.cues.includes('alternator') ? 'alternator' : row.cues.includes('monitor') ? 'monitor' : row.cues.includes('bms') ? 'bms' : row.cues.includes('controller') ? 'regulator' : 'mains', key: row.cues.includes('smart-alternator') ? 'smart' : '' }
+                ? {
+                    kind: row.cues.includes('alternator')
+                      ? 'alternator'
+                      : row.cues.includes('monitor')
+                        ? 'monitor'
+                        : row.cues.includes('bms')
+                          ? 'bms'
+                          : row.cues.includes('controller')
+                            ? 'regulator'
+                            : 'mains',
+                    key: row.cues.includes('smart-alternator') ? 'smart' : '',
+                  }
                 : row.kind === 'battery' && row.cues.includes('power-station')
                   ? { kind: 'station', key: '' }
                   : { kind: row.kind as MentionKind, key: row.cues.includes('auto-cable') ? 'auto' : '' };
@@ -86,12 +106,14 @@ for (const row of modifiers)
 for (const name of emptyPhrases) lexicon.add(name, { kind: 'level', key: '0', value: 0 });
 for (const name of fillPhrases) lexicon.add(name, { kind: 'level', key: 'fill', value: 100 });
 for (const name of alwaysPhrases) lexicon.add(name, { kind: 'always', key: '', value: 24 });
-for (const name of ['wet', 'wet deep cycle', 'wet lead', 'wet batteries']) lexicon.add(name, { kind: 'chemistry', key: 'flooded' });
+for (const name of ['wet', 'wet deep cycle', 'wet lead', 'wet batteries'])
+  lexicon.add(name, { kind: 'chemistry', key: 'flooded' });
 for (const name of morePhrases.flat) lexicon.add(name, { kind: 'mount', key: 'flat' });
 for (const name of morePhrases.tilted) lexicon.add(name, { kind: 'mount', key: 'tilted' });
 for (const name of morePhrases.house) lexicon.add(name, { kind: 'role', key: 'house', isWeak: true });
 for (const name of fullPhrases) lexicon.add(name, { kind: 'level', key: '100', value: 100 });
-for (const [sky, phrases] of Object.entries(morePhrases.sky)) for (const phrase of phrases) lexicon.add(phrase, { kind: 'sky', key: sky });
+for (const [sky, phrases] of Object.entries(morePhrases.sky))
+  for (const phrase of phrases) lexicon.add(phrase, { kind: 'sky', key: sky });
 for (const phrase of morePhrases.shade) lexicon.add(phrase, { kind: 'shade', key: 'half' });
 
 /** Every phrase that names something, longest first. */
@@ -109,7 +131,11 @@ export const usedWords: ReadonlySet<string> = new Set(learnedWords.vocabulary);
 
 const leastTypo = 5;
 /** Names are never what a slip was meant for. */
-const neverMeant: ReadonlySet<string> = new Set([...givenNames, ...learnedWords.people, ...learnedWords.nouns.filter(noun => !learnedWords.vocabulary.includes(noun))]);
+const neverMeant: ReadonlySet<string> = new Set([
+  ...givenNames,
+  ...learnedWords.people,
+  ...learnedWords.nouns.filter(noun => !learnedWords.vocabulary.includes(noun)),
+]);
 let near: Near | undefined;
 /** The known word that a misspelt one stands for, or undefined. */
 export function mended(word: string): string | undefined {

@@ -5,12 +5,39 @@ export type MentionKind =
   | 'number' // a number alone
   | 'thing' // an appliance of the catalogue
   | 'noun' // a word that no lexicon knows: a thing, a person or a place perhaps
-  | 'battery' | 'chemistry' | 'role' | 'station'
-  | 'solar' | 'controller' | 'regulator'
-  | 'charger' | 'inverter' | 'wave' | 'cable' | 'fuse' | 'alternator' | 'monitor' | 'bms' | 'mains'
-  | 'arrangement' | 'mount' | 'sky' | 'shade' | 'without' | 'level' | 'always' | 'average' | 'taken'
-  | 'month' | 'weekday' | 'clock' | 'place' | 'person' | 'rate'
-  | 'word' | 'sign';
+  | 'battery'
+  | 'chemistry'
+  | 'role'
+  | 'station'
+  | 'solar'
+  | 'controller'
+  | 'regulator'
+  | 'charger'
+  | 'inverter'
+  | 'wave'
+  | 'cable'
+  | 'fuse'
+  | 'alternator'
+  | 'monitor'
+  | 'bms'
+  | 'mains'
+  | 'arrangement'
+  | 'mount'
+  | 'sky'
+  | 'shade'
+  | 'without'
+  | 'level'
+  | 'always'
+  | 'average'
+  | 'taken'
+  | 'month'
+  | 'weekday'
+  | 'clock'
+  | 'place'
+  | 'person'
+  | 'rate'
+  | 'word'
+  | 'sign';
 
 /** A stretch of tokens that is one thing to the reader: an amount, a thing, a word. */
 export interface Mention {

@@ -1,9 +1,9 @@
 import { findPlace } from '#places/find.ts';
 import { lex, type Token } from '../lex/lex.ts';
 import { plainWords } from '../words/en/common.ts';
+import { coarseCluster, fineCluster } from '../words/learned.ts';
 import { amountAt, type Phrases, phrasesOf } from './amounts.ts';
 import { clockAt } from './clock.ts';
-import { coarseCluster, fineCluster } from '../words/learned.ts';
 import { knownWords, mended, nameLexicon, usedWords } from './lexicons.ts';
 import type { Mention, Variant } from './mention.ts';
 import { rateAt } from './rates.ts';
@@ -18,7 +18,28 @@ export interface Recognised {
   readonly mentions: readonly Mention[];
 }
 
-const placePreps: ReadonlySet<string> = new Set(['in', 'at', 'near', 'around', 'to', 'from', 'for', 'outside', 'round', 'up', 'on', 'by', 'via', 'past', 'of', 'into', 'over', 'down', 'across', 'through']);
+const placePreps: ReadonlySet<string> = new Set([
+  'in',
+  'at',
+  'near',
+  'around',
+  'to',
+  'from',
+  'for',
+  'outside',
+  'round',
+  'up',
+  'on',
+  'by',
+  'via',
+  'past',
+  'of',
+  'into',
+  'over',
+  'down',
+  'across',
+  'through',
+]);
 const notPlaces: ReadonlySet<string> = new Set(['total', 'all', 'series', 'parallel', 'winter', 'summer']);
 
 /** A place named at a token: known ones anywhere, towns of the world only where a word or a capital leads there. */
@@ -27,21 +48,50 @@ function placeAt(words: readonly string[], tokens: readonly Token[], at: number)
   const before = words[at - 1] ?? '';
   const lead = before === 'the' ? (words[at - 2] ?? '') : before;
   const isLed = placePreps.has(lead);
-  const isName = token.isCapital && at > 0 && !token.isNewLine && tokens[at - 1]!.text !== '.' && tokens[at - 1]!.text !== '?' && tokens[at - 1]!.text !== '!';
+  const isName =
+    token.isCapital &&
+    at > 0 &&
+    !token.isNewLine &&
+    tokens[at - 1]!.text !== '.' &&
+    tokens[at - 1]!.text !== '?' &&
+    tokens[at - 1]!.text !== '!';
   const isUnknown = !knownWords.has(words[at]!);
   if (notPlaces.has(words[at]!)) return undefined;
   const found = findPlace(words, at, isUnknown && (isLed || isName || token.isCapital));
   if (!found) return undefined;
   if (found.place.isWord && !isLed) return undefined;
-  return make('place', words.slice(at, at + found.length).join(' '), at, at + found.length, { cls: 'place', text: words.slice(at, at + found.length).join(' ') });
+  return make('place', words.slice(at, at + found.length).join(' '), at, at + found.length, {
+    cls: 'place',
+    text: words.slice(at, at + found.length).join(' '),
+  });
 }
 
-const make = (kind: Mention['kind'], key: string, from: number, to: number, more: Partial<Mention> = {}): Mention => ({
-  kind, key, cls: kind, text: key, from, to, value: Number.NaN, told: Number.NaN, variants: [], ...more,
+const make = (
+  kind: Mention['kind'],
+  key: string,
+  from: number,
+  to: number,
+  more: Partial<Mention> = {},
+): Mention => ({
+  kind,
+  key,
+  cls: kind,
+  text: key,
+  from,
+  to,
+  value: Number.NaN,
+  told: Number.NaN,
+  variants: [],
+  ...more,
 });
 
 /** What a lexicon knows of the words from a token on. */
-function nameAt(phrases: Phrases, tokens: readonly Token[], words: readonly string[], at: number): Mention | undefined {
+function nameAt(
+  phrases: Phrases,
+  tokens: readonly Token[],
+  words: readonly string[],
+  at: number,
+): Mention | undefined {
   let found = nameLexicon.find(phrases, at);
   if (!found) return undefined;
   // A name ends with its line: "mixed" and "Sun" of the next one are no "mixed sun".
@@ -53,29 +103,67 @@ function nameAt(phrases: Phrases, tokens: readonly Token[], words: readonly stri
     }
   const { value: entry, length } = found;
   const text = words.slice(at, at + length).join(' ');
-  const cls = entry.kind === 'thing' ? (entry.isWeak && length === 1 ? 'thing?' : 'thing') : entry.kind === 'month' ? (entry.isWeak ? 'month?' : 'month') : entry.kind === 'weekday' ? 'weekday' : entry.kind === 'clock' ? `clock:${entry.key}` : entry.kind === 'person' ? entry.key : entry.key ? `${entry.kind}:${entry.key}` : entry.kind;
-  return make(entry.kind, entry.key, at, at + length, { cls, text, value: entry.value ?? Number.NaN, supply: entry.supply, unit: entry.name });
+  const cls =
+    entry.kind === 'thing'
+      ? entry.isWeak && length === 1
+        ? 'thing?'
+        : 'thing'
+      : entry.kind === 'month'
+        ? entry.isWeak
+          ? 'month?'
+          : 'month'
+        : entry.kind === 'weekday'
+          ? 'weekday'
+          : entry.kind === 'clock'
+            ? `clock:${entry.key}`
+            : entry.kind === 'person'
+              ? entry.key
+              : entry.key
+                ? `${entry.kind}:${entry.key}`
+                : entry.kind;
+  return make(entry.kind, entry.key, at, at + length, {
+    cls,
+    text,
+    value: entry.value ?? Number.NaN,
+    supply: entry.supply,
+    unit: entry.name,
+  });
 }
 
-const isNoun = (token: Token, word: string): boolean => token.kind === 'word' && word.length > 1 && !knownWords.has(word);
+const isNoun = (token: Token, word: string): boolean =>
+  token.kind === 'word' && word.length > 1 && !knownWords.has(word);
 
 const needsRaw: ReadonlySet<string> = new Set(['noun', 'place', 'person']);
-const rawOf = (text: string, tokens: readonly Token[], m: Mention): string => text.slice(tokens[m.from]!.start, tokens[m.to - 1]!.end).toLowerCase().replace(/['’]s$/, '');
+const rawOf = (text: string, tokens: readonly Token[], m: Mention): string =>
+  text
+    .slice(tokens[m.from]!.start, tokens[m.to - 1]!.end)
+    .toLowerCase()
+    .replace(/['’]s$/, '');
 
 /** Everything that a message mentions. Linear: each token is looked at from a bounded number of places. */
 export function recognise(text: string): Recognised {
   const tokens = lex(text);
-  const words = tokens.map(token => (token.kind === 'number' ? '' : token.kind === 'sign' ? token.text : (mended(token.text) ?? token.text)));
+  const words = tokens.map(token =>
+    token.kind === 'number' ? '' : token.kind === 'sign' ? token.text : (mended(token.text) ?? token.text),
+  );
   const plain = tokens.map(token => (token.kind === 'word' ? token.text : ''));
   const phrases = phrasesOf(tokens, words);
   const mentions: Mention[] = [];
   let at = 0;
   while (at < tokens.length) {
     const token = tokens[at]!;
-    const options: (Mention | undefined)[] = [withoutAt(words, tokens, at), clockAt(tokens, words, at), rateAt(words, at, mentions.at(-1)), amountAt(tokens, phrases, at)];
+    const options: (Mention | undefined)[] = [
+      withoutAt(words, tokens, at),
+      clockAt(tokens, words, at),
+      rateAt(words, at, mentions.at(-1)),
+      amountAt(tokens, phrases, at),
+    ];
     if (token.kind === 'word' || token.kind === 'sign') {
       const name = nameAt(phrases, tokens, words, at);
-      const place = token.kind === 'word' && (!name || name.cls === 'thing?' || name.kind === 'noun') ? placeAt(plain, tokens, at) : undefined;
+      const place =
+        token.kind === 'word' && (!name || name.cls === 'thing?' || name.kind === 'noun')
+          ? placeAt(plain, tokens, at)
+          : undefined;
       options.push(name, place);
     }
     let best: Mention | undefined;
@@ -85,17 +173,42 @@ export function recognise(text: string): Recognised {
       if (isNoun(token, plain[at]!)) {
         // Unknown words side by side are one name: "telescope mount".
         let to = at + 1;
-        while (to < tokens.length && to - at < 3 && isNoun(tokens[to]!, plain[to]!) && !tokens[to]!.isNewLine) to++;
+        while (to < tokens.length && to - at < 3 && isNoun(tokens[to]!, plain[to]!) && !tokens[to]!.isNewLine)
+          to++;
         const name = plain.slice(at, to).join(' ');
-        best = make('noun', name, at, to, { cls: token.isCapital ? 'Noun' : 'noun', text: name, fine: fineCluster(words[to - 1]!), coarse: coarseCluster(words[to - 1]!) });
+        best = make('noun', name, at, to, {
+          cls: token.isCapital ? 'Noun' : 'noun',
+          text: name,
+          fine: fineCluster(words[to - 1]!),
+          coarse: coarseCluster(words[to - 1]!),
+        });
       } else {
         const isSign = token.kind === 'sign';
         const fine = isSign ? -1 : fineCluster(word);
-        best = make(isSign ? 'sign' : 'word', word, at, at + 1, { cls: isSign ? word : usedWords.has(word) || plainWords.has(word) ? word : fine >= 0 ? `c${fine}` : '?', text: word, fine, coarse: isSign ? -1 : coarseCluster(word) });
+        best = make(isSign ? 'sign' : 'word', word, at, at + 1, {
+          cls: isSign
+            ? word
+            : usedWords.has(word) || plainWords.has(word)
+              ? word
+              : fine >= 0
+                ? `c${fine}`
+                : '?',
+          text: word,
+          fine,
+          coarse: isSign ? -1 : coarseCluster(word),
+        });
       }
     }
     const isNewLine = token.isNewLine && at > 0;
-    mentions.push(needsRaw.has(best.kind) || best.cls === '?' || isNewLine ? { ...best, raw: needsRaw.has(best.kind) || best.cls === '?' ? rawOf(text, tokens, best) : best.raw, ...(isNewLine ? { isNewLine } : {}) } : best);
+    mentions.push(
+      needsRaw.has(best.kind) || best.cls === '?' || isNewLine
+        ? {
+            ...best,
+            raw: needsRaw.has(best.kind) || best.cls === '?' ? rawOf(text, tokens, best) : best.raw,
+            ...(isNewLine ? { isNewLine } : {}),
+          }
+        : best,
+    );
     at = best.to;
   }
   return { text, tokens, words, mentions: joined(mentions, tokens) };
@@ -111,26 +224,63 @@ function joined(mentions: readonly Mention[], tokens: readonly Token[]): readonl
     if (m.kind === 'amount' || m.kind === 'number') {
       const sep = mentions[i - 1];
       const low = mentions[i - 2];
-      const isRange = sep && low && (sep.text === '-' || sep.text === 'to' || sep.text === 'or' || sep.text === 'till') && low.kind === 'number' && low.told < m.told && low.told > 0;
+      const isRange =
+        sep &&
+        low &&
+        (sep.text === '-' || sep.text === 'to' || sep.text === 'or' || sep.text === 'till') &&
+        low.kind === 'number' &&
+        low.told < m.told &&
+        low.told > 0;
       if (isRange) {
         const scale = m.told === 0 ? 1 : m.value / m.told;
-        variants.push({ why: 'range', value: m.dimension === 'temperature' ? m.value - ((m.told - low.told) / 2) : ((low.told + m.told) / 2) * scale });
+        variants.push({
+          why: 'range',
+          value:
+            m.dimension === 'temperature'
+              ? m.value - (m.told - low.told) / 2
+              : ((low.told + m.told) / 2) * scale,
+        });
       }
-      const sameUnit = sep && low && (sep.text === '-' || sep.text === 'to' || sep.text === 'or') && low.kind === 'amount' && low.unit === m.unit && low.unit !== undefined && low.value < m.value;
+      const sameUnit =
+        sep &&
+        low &&
+        (sep.text === '-' || sep.text === 'to' || sep.text === 'or') &&
+        low.kind === 'amount' &&
+        low.unit === m.unit &&
+        low.unit !== undefined &&
+        low.value < m.value;
       if (sameUnit) variants.push({ why: 'range', value: (low.value + m.value) / 2 });
       if (isTime(m)) {
         const direct = mentions[i - 1];
-        const first = isTime(direct) ? direct : (sep?.text === 'and' || sep?.text === ',') && isTime(low) ? low : undefined;
-        if (first && first.unit === 'h' && m.unit === 'min') variants.push({ why: 'joined', value: first.value + m.value });
-        if (first && first.unit === 'days' && m.unit === 'h') variants.push({ why: 'joined', value: first.value + m.value });
+        const first = isTime(direct)
+          ? direct
+          : (sep?.text === 'and' || sep?.text === ',') && isTime(low)
+            ? low
+            : undefined;
+        if (first && first.unit === 'h' && m.unit === 'min')
+          variants.push({ why: 'joined', value: first.value + m.value });
+        if (first && first.unit === 'days' && m.unit === 'h')
+          variants.push({ why: 'joined', value: first.value + m.value });
       }
-      if (m.kind === 'number' && isTime(mentions[i - 1]) && mentions[i - 1]!.unit === 'h' && m.told < 60 && m.told >= 5 && tokens[m.from]!.isGlued)
+      if (
+        m.kind === 'number' &&
+        isTime(mentions[i - 1]) &&
+        mentions[i - 1]!.unit === 'h' &&
+        m.told < 60 &&
+        m.told >= 5 &&
+        tokens[m.from]!.isGlued
+      )
         variants.push({ why: 'joined', value: mentions[i - 1]!.value + m.told / 60 });
       // "4 goes of 5 minutes", "twice a day for 10 min": as often as told.
       // "2.1 kWh a week": of a day.
-      if ((m.dimension === 'energy' || m.dimension === 'charge') && mentions.slice(i + 1, i + 3).some(o => o.kind === 'rate' && o.key === 'week')) variants.push({ why: 'joined', value: m.value / 7 });
+      if (
+        (m.dimension === 'energy' || m.dimension === 'charge') &&
+        mentions.slice(i + 1, i + 3).some(o => o.kind === 'rate' && o.key === 'week')
+      )
+        variants.push({ why: 'joined', value: m.value / 7 });
       const times = timesNear(mentions, i);
-      if (isTime(m) && m.value < 24) for (const count of times) variants.push({ why: 'times', value: m.value * count, count });
+      if (isTime(m) && m.value < 24)
+        for (const count of times) variants.push({ why: 'times', value: m.value * count, count });
       const rate = rateOf(mentions, i);
       if (rate) out = { ...out, rate };
     }
@@ -144,7 +294,8 @@ const untilWords = /^(?:to|-|till|til|until|tae|thru|through|and|finishing|endin
 /** Hours from a time told a little before to this one: "10pm to 6am", "7 till 10", "from 6 at night to 6". */
 function spansTo(mentions: readonly Mention[], at: number): number[] {
   const m = mentions[at]!;
-  const isHour = (o: Mention | undefined): o is Mention => (o?.kind === 'clock' && Number.isFinite(o.value)) || (o?.kind === 'number' && o.told > 0 && o.told <= 24);
+  const isHour = (o: Mention | undefined): o is Mention =>
+    (o?.kind === 'clock' && Number.isFinite(o.value)) || (o?.kind === 'number' && o.told > 0 && o.told <= 24);
   if (!isHour(m)) return [];
   let sep = -1;
   for (let i = at - 1; i >= Math.max(0, at - 2); i--) if (untilWords.test(mentions[i]!.text)) sep = i;
@@ -155,7 +306,13 @@ function spansTo(mentions: readonly Mention[], at: number): number[] {
       low = mentions[i];
       break;
     }
-  if (!low || (low.kind === 'number' && m.kind === 'number' && !mentions.slice(Math.max(0, at - 5), at).some(o => /^(?:from|till|til|until|between)$/.test(o.text)))) return [];
+  if (
+    !low ||
+    (low.kind === 'number' &&
+      m.kind === 'number' &&
+      !mentions.slice(Math.max(0, at - 5), at).some(o => /^(?:from|till|til|until|between)$/.test(o.text)))
+  )
+    return [];
   const out = new Set<number>();
   // Both with their half of the day: there is one span.
   const isPlain = m.kind === 'clock' && low.kind === 'clock' && m.cls === 'clock' && low.cls === 'clock';

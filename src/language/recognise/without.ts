@@ -1,20 +1,115 @@
 import type { Token } from '../lex/lex.ts';
 import type { Mention } from './mention.ts';
 
-const negations: ReadonlySet<string> = new Set(['no', 'nae', 'nay', 'without', 'wout', 'sans', 'zero', 'not', 'nor', 'nil', 'never', 'wont', 'dont', 'arent', 'isnt', 'neither', 'no more', 'minus', 'cant', 'wont be', 'lacking', 'havent', 'aint', 'nothing', 'none', 'off']);
-const fillers: ReadonlySet<string> = new Set(['any', 'the', 'a', 'an', 'my', 'our', 'extra', 'more', 'be', 'been', 'got', 'get', 'much', 'from', 'to', 'going', 'by', 'of', 'doing', 'using', 'having', 'help', 'plan', 'planning', 'want', 'wi', 'even', 'real', 'at', 'all']);
+const negations: ReadonlySet<string> = new Set([
+  'no',
+  'nae',
+  'nay',
+  'without',
+  'wout',
+  'sans',
+  'zero',
+  'not',
+  'nor',
+  'nil',
+  'never',
+  'wont',
+  'dont',
+  'arent',
+  'isnt',
+  'neither',
+  'no more',
+  'minus',
+  'cant',
+  'wont be',
+  'lacking',
+  'havent',
+  'aint',
+  'nothing',
+  'none',
+  'off',
+]);
+const fillers: ReadonlySet<string> = new Set([
+  'any',
+  'the',
+  'a',
+  'an',
+  'my',
+  'our',
+  'extra',
+  'more',
+  'be',
+  'been',
+  'got',
+  'get',
+  'much',
+  'from',
+  'to',
+  'going',
+  'by',
+  'of',
+  'doing',
+  'using',
+  'having',
+  'help',
+  'plan',
+  'planning',
+  'want',
+  'wi',
+  'even',
+  'real',
+  'at',
+  'all',
+]);
 const sources: Readonly<Record<string, string>> = {
-  solar: 'solar', sun: 'solar', sunshine: 'solar', panel: 'solar', panels: 'solar', pv: 'solar', sunlight: 'solar',
-  driving: 'driving', drive: 'driving', drivin: 'driving', moving: 'driving', alternator: 'driving', engine: 'driving', travel: 'driving', travelling: 'driving', motoring: 'driving', move: 'driving',
-  charging: 'charging', charge: 'charging', recharge: 'charging', recharging: 'charging', chargin: 'charging', topup: 'charging',
-  hookup: 'mains', mains: 'mains', shore: 'mains', hook: 'mains', ehu: 'mains', plug: 'mains',
-  generator: 'generator', genny: 'generator', gennie: 'generator', genset: 'generator', gen: 'generator', jenny: 'generator',
-  battery: 'battery', batteries: 'battery', dcdc: 'dcdc', inverter: 'inverter',
+  solar: 'solar',
+  sun: 'solar',
+  sunshine: 'solar',
+  panel: 'solar',
+  panels: 'solar',
+  pv: 'solar',
+  sunlight: 'solar',
+  driving: 'driving',
+  drive: 'driving',
+  drivin: 'driving',
+  moving: 'driving',
+  alternator: 'driving',
+  engine: 'driving',
+  travel: 'driving',
+  travelling: 'driving',
+  motoring: 'driving',
+  move: 'driving',
+  charging: 'charging',
+  charge: 'charging',
+  recharge: 'charging',
+  recharging: 'charging',
+  chargin: 'charging',
+  topup: 'charging',
+  hookup: 'mains',
+  mains: 'mains',
+  shore: 'mains',
+  hook: 'mains',
+  ehu: 'mains',
+  plug: 'mains',
+  generator: 'generator',
+  genny: 'generator',
+  gennie: 'generator',
+  genset: 'generator',
+  gen: 'generator',
+  jenny: 'generator',
+  battery: 'battery',
+  batteries: 'battery',
+  dcdc: 'dcdc',
+  inverter: 'inverter',
 };
 const most = 5;
 
 /** A source ruled out: "no sun", "without any driving", "won't be driving", "nor a generator". */
-export function withoutAt(words: readonly string[], tokens: readonly Token[], at: number): Mention | undefined {
+export function withoutAt(
+  words: readonly string[],
+  tokens: readonly Token[],
+  at: number,
+): Mention | undefined {
   if (!negations.has(words[at]!)) return undefined;
   let i = at + 1;
   while (i < words.length && i < at + most && fillers.has(words[i]!)) i++;
@@ -26,5 +121,15 @@ export function withoutAt(words: readonly string[], tokens: readonly Token[], at
   if (source === 'hook' && words[end] === 'up') end++;
   if (source === 'shore' && words[end] === 'power') end++;
   const key = sources[source]!;
-  return { kind: 'without', key, cls: `without:${key}`, text: words.slice(at, end).join(' '), from: at, to: end, value: Number.NaN, told: Number.NaN, variants: [] };
+  return {
+    kind: 'without',
+    key,
+    cls: `without:${key}`,
+    text: words.slice(at, end).join(' '),
+    from: at,
+    to: end,
+    value: Number.NaN,
+    told: Number.NaN,
+    variants: [],
+  };
 }

@@ -1,26 +1,76 @@
 /** How a reading is held against a label, as the scorer of meaning groups does: names are loose, some facts are free. */
 
-const near = (a: unknown, b: unknown): boolean => typeof a === 'number' && typeof b === 'number' && Math.abs(a - b) <= 0.011 * Math.max(1, Math.abs(b));
+const near = (a: unknown, b: unknown): boolean =>
+  typeof a === 'number' && typeof b === 'number' && Math.abs(a - b) <= 0.011 * Math.max(1, Math.abs(b));
 const looseCache = new Map<string, string>();
 export const loose = (s: unknown): string => {
   const text = String(s ?? '');
   let out = looseCache.get(text);
   if (out === undefined) {
-    out = text.toLowerCase().replace(/[^\p{L}\p{N}%]+/gu, ' ').trim().replace(/s\b/g, '');
+    out = text
+      .toLowerCase()
+      .replace(/[^\p{L}\p{N}%]+/gu, ' ')
+      .trim()
+      .replace(/s\b/g, '');
     if (looseCache.size < 50000) looseCache.set(text, out);
   }
   return out;
 };
-const sets = ['tv telly television', 'fridge refrigerator icebox cooler coolbox freezer', 'light lamp led strip lantern', 'phone mobile cell handset', 'laptop computer notebook', 'heater furnace', 'kettle jug', 'pump', 'fan', 'cpap bipap', 'i me myself we', 'load thing stuff gear everything'].map(row => row.split(' '));
+const sets = [
+  'tv telly television',
+  'fridge refrigerator icebox cooler coolbox freezer',
+  'light lamp led strip lantern',
+  'phone mobile cell handset',
+  'laptop computer notebook',
+  'heater furnace',
+  'kettle jug',
+  'pump',
+  'fan',
+  'cpap bipap',
+  'i me myself we',
+  'load thing stuff gear everything',
+].map(row => row.split(' '));
 export const alike = (a: unknown, b: unknown): boolean => {
   const [x, y] = [loose(a), loose(b)];
   if (x === '') return false;
-  return x.includes(y) || y.includes(x) || sets.some(set => set.some(w => x.includes(w)) && set.some(w => y.includes(w)));
+  return (
+    x.includes(y) ||
+    y.includes(x) ||
+    sets.some(set => set.some(w => x.includes(w)) && set.some(w => y.includes(w)))
+  );
 };
-const units: Readonly<Record<string, string>> = { d: 'day', night: 'day', hour: 'h', hr: 'h', amp: 'a', 'amp hour': 'ah', watt: 'w', volt: 'v', percent: '%', mm2: 'mm²' };
+const units: Readonly<Record<string, string>> = {
+  d: 'day',
+  night: 'day',
+  hour: 'h',
+  hr: 'h',
+  amp: 'a',
+  'amp hour': 'ah',
+  watt: 'w',
+  volt: 'v',
+  percent: '%',
+  mm2: 'mm²',
+};
 const unit = (s: unknown): string => units[loose(s)] ?? loose(s);
 const free = new Set(['supply', 'isAverage', 'count', 'role', 'voltsTaken', 'kind']);
-const freeFacts = new Set(['month', 'peakSunHours', 'startHour', 'startWeekday', 'latitudeDeg', 'longitudeDeg', 'altitudeM', 'solarAhPerDay', 'solarWhPerDay', 'isRoundTrip', 'shade', 'unread', 'rig', 'corrects', 'targetChargePercent', 'owner']);
+const freeFacts = new Set([
+  'month',
+  'peakSunHours',
+  'startHour',
+  'startWeekday',
+  'latitudeDeg',
+  'longitudeDeg',
+  'altitudeM',
+  'solarAhPerDay',
+  'solarWhPerDay',
+  'isRoundTrip',
+  'shade',
+  'unread',
+  'rig',
+  'corrects',
+  'targetChargePercent',
+  'owner',
+]);
 
 export interface Difference {
   readonly missing: string[];
@@ -35,7 +85,10 @@ export function compare(got: unknown, want: unknown, path = ''): Difference {
   if (Array.isArray(want)) {
     const rest: unknown[] = Array.isArray(got) ? [...got] : got === undefined ? [] : [got];
     for (const [i, w] of want.entries()) {
-      const rows = path === 'days' ? [compare(rest[0], w, `${path}[${i}]`)] : rest.map(g => compare(g, w, `${path}[${i}]`));
+      const rows =
+        path === 'days'
+          ? [compare(rest[0], w, `${path}[${i}]`)]
+          : rest.map(g => compare(g, w, `${path}[${i}]`));
       let best = -1;
       rows.forEach((r, k) => {
         if (r.missing.length === 0 && (best < 0 || r.extra.length < rows[best]!.extra.length)) best = k;
@@ -46,7 +99,9 @@ export function compare(got: unknown, want: unknown, path = ''): Difference {
         rest.splice(best, 1);
       }
     }
-    for (const r of rest) if (!(path === 'chargers' && Object.keys(r as Any).length === 1)) extra.push(`${path} ${JSON.stringify(r)}`);
+    for (const r of rest)
+      if (!(path === 'chargers' && Object.keys(r as Any).length === 1))
+        extra.push(`${path} ${JSON.stringify(r)}`);
   } else if (want !== null && typeof want === 'object') {
     if (got === null || typeof got !== 'object') return { missing: [path], extra };
     const g = got as Any;
@@ -57,7 +112,16 @@ export function compare(got: unknown, want: unknown, path = ''): Difference {
       missing.push(...r.missing);
       extra.push(...r.extra);
     }
-    for (const k of Object.keys(g)) if (!(k in want) && !free.has(k) && !(path === '' && (freeFacts.has(k) || (k === 'inverter' && (g.inverter as Any | undefined)?.powerW === undefined)))) extra.push(`${path}.${k} ${JSON.stringify(g[k])}`);
+    for (const k of Object.keys(g))
+      if (
+        !(k in want) &&
+        !free.has(k) &&
+        !(
+          path === '' &&
+          (freeFacts.has(k) || (k === 'inverter' && (g.inverter as Any | undefined)?.powerW === undefined))
+        )
+      )
+        extra.push(`${path}.${k} ${JSON.stringify(g[k])}`);
   } else if (want === false && got === undefined) {
     /* not said is no */
   } else if (want === true || want === '') {

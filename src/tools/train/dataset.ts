@@ -1,12 +1,19 @@
-import { frameOf, type Frame, contextFeatures, ownerFeatures, supplyFeatures, type TalkContext } from '#language/decide/features.ts';
-import { compare } from './compare.ts';
 import { meaningFeatures } from '#language/decide/decide.ts';
-import type { Example } from './fit.ts';
+import {
+  contextFeatures,
+  type Frame,
+  frameOf,
+  ownerFeatures,
+  supplyFeatures,
+  type TalkContext,
+} from '#language/decide/features.ts';
 import { State } from '#language/decide/state.ts';
 import { type Candidate, candidatesOf } from '#language/propose/candidates.ts';
-import * as slot from '#language/propose/slots.ts';
 import { type Plan, planOf, withoutZeros, withZeros } from '#language/propose/plans.ts';
+import * as slot from '#language/propose/slots.ts';
 import { recognise } from '#language/recognise/recognise.ts';
+import { compare } from './compare.ts';
+import type { Example } from './fit.ts';
 import type { Group } from './groups.ts';
 import { type Derivation, derivationsOf } from './oracle.ts';
 
@@ -52,13 +59,29 @@ export function wordingsOf(groups: readonly Group[], contextOf: (group: Group) =
       const plan = planOf(mentions);
       const planGold = plan ? rightPlans(plan, group.states.days) : [0];
       const fixed = plan && planGold[0] !== 0 ? new Set(plan.used) : undefined;
-      const derivations = derivationsOf(mentions, group.states as Record<string, unknown>, fixed, context.things?.at(-1)).map(d => (group.states.days && !fixed ? { ...d, errors: d.errors + 1 } : d));
-      return { group, groupIndex, text, context, frame: frameOf(mentions, context), derivations, plan, planGold, meanings: meaningFeatures(text) };
+      const derivations = derivationsOf(
+        mentions,
+        group.states as Record<string, unknown>,
+        fixed,
+        context.things?.at(-1),
+      ).map(d => (group.states.days && !fixed ? { ...d, errors: d.errors + 1 } : d));
+      return {
+        group,
+        groupIndex,
+        text,
+        context,
+        frame: frameOf(mentions, context),
+        derivations,
+        plan,
+        planGold,
+        meanings: meaningFeatures(text),
+      };
     });
   });
 }
 
-const isSame = (c: Candidate, s: { slot: number; owner: number; variant: number }): boolean => c.slot === s.slot && c.owner === s.owner && c.variant === s.variant;
+const isSame = (c: Candidate, s: { slot: number; owner: number; variant: number }): boolean =>
+  c.slot === s.slot && c.owner === s.owner && c.variant === s.variant;
 
 /** The choices along the best derivation of a wording. */
 export function choicesOf(w: Wording, most = 2): Choice[] {
@@ -111,10 +134,24 @@ export function suppliesOf(w: Wording): Example[] {
   const rows = (w.group.states.loads ?? []) as { name?: string; supply?: string }[];
   return state.loads().flatMap(i => {
     const m = w.frame.mentions[i]!;
-    const row = rows.find(r => compare({ name: m.text }, { name: r.name }, 'loads').missing.length === 0) ?? (rows.length === 1 ? rows[0] : undefined);
+    const row =
+      rows.find(r => compare({ name: m.text }, { name: r.name }, 'loads').missing.length === 0) ??
+      (rows.length === 1 ? rows[0] : undefined);
     if (!row) return [];
     const features: number[] = [];
     supplyFeatures(w.frame, state, i, features);
-    return [{ features, group: w.groupIndex, lessons: [{ head: 0, gold: [row.supply === 'ac' ? 1 : 0], weight: row.supply ? 1 : m.supply === 'ac' ? 0.15 : 0.4 }] }];
+    return [
+      {
+        features,
+        group: w.groupIndex,
+        lessons: [
+          {
+            head: 0,
+            gold: [row.supply === 'ac' ? 1 : 0],
+            weight: row.supply ? 1 : m.supply === 'ac' ? 0.15 : 0.4,
+          },
+        ],
+      },
+    ];
   });
 }

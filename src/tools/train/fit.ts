@@ -22,7 +22,10 @@ export interface FitOptions {
 }
 
 /** Features seen in at least `least` groups, numbered. */
-export function vocabularyOf(lists: Iterable<readonly [group: number, features: readonly number[]]>, least: number): Map<number, number> {
+export function vocabularyOf(
+  lists: Iterable<readonly [group: number, features: readonly number[]]>,
+  least: number,
+): Map<number, number> {
   const counts = new Map<number, { n: number; last: number }>();
   for (const [group, features] of lists)
     for (const f of features) {
@@ -33,7 +36,10 @@ export function vocabularyOf(lists: Iterable<readonly [group: number, features: 
         c.last = group;
       }
     }
-  const kept = [...counts].filter(([, c]) => c.n >= least).map(([f]) => f).sort((a, b) => a - b);
+  const kept = [...counts]
+    .filter(([, c]) => c.n >= least)
+    .map(([f]) => f)
+    .sort((a, b) => a - b);
   return new Map(kept.map((f, i) => [f, i]));
 }
 
@@ -65,14 +71,18 @@ function kept(E: Parameters, D: number, uses: Float64Array, keep: number): Int32
   });
   const order = Array.from({ length: n }, (_, i) => i).sort((a, b) => weight[b]! - weight[a]!);
   const out = new Int32Array(n).fill(-1);
-  order.slice(0, keep).sort((a, b) => a - b).forEach((r, k) => {
-    out[r] = k;
-  });
+  order
+    .slice(0, keep)
+    .sort((a, b) => a - b)
+    .forEach((r, k) => {
+      out[r] = k;
+    });
   return out;
 }
 
 const mapped = (f: Int32Array, to: Int32Array): Int32Array => f.map(r => to[r]!).filter(r => r >= 0);
-const renumbered = (index: Map<number, number>, to: Int32Array): Map<number, number> => new Map([...index].flatMap(([f, r]): [number, number][] => (to[r]! >= 0 ? [[f, to[r]!]] : [])));
+const renumbered = (index: Map<number, number>, to: Int32Array): Map<number, number> =>
+  new Map([...index].flatMap(([f, r]): [number, number][] => (to[r]! >= 0 ? [[f, to[r]!]] : [])));
 
 /** Hidden units over sparse features, with dropped features while learning. */
 class Trunk {
@@ -133,16 +143,32 @@ class Trunk {
 }
 
 /** Fits the roles and their owners: a log-linear choice among the candidates of each mention over hidden units. */
-export function fitSlots(choices: readonly Choice[], outcomes: number, o: FitOptions): { readonly net: Net; readonly owners: Table } {
+export function fitSlots(
+  choices: readonly Choice[],
+  outcomes: number,
+  o: FitOptions,
+): { readonly net: Net; readonly owners: Table } {
   const random = seeded(o.seed);
-  let index = vocabularyOf(choices.map(c => [c.group, c.context] as const), o.least);
-  let ownerIndex = vocabularyOf(choices.flatMap(c => c.owners.map(own => [c.group, own] as const)), o.leastOwner);
+  let index = vocabularyOf(
+    choices.map(c => [c.group, c.context] as const),
+    o.least,
+  );
+  let ownerIndex = vocabularyOf(
+    choices.flatMap(c => c.owners.map(own => [c.group, own] as const)),
+    o.leastOwner,
+  );
   const D = o.units;
   const trunk = new Trunk(index.size, o, random);
   const V = new Parameters(outcomes * D, 0.1, random);
   const vb = new Parameters(outcomes, 0, random);
   let O = new Parameters(ownerIndex.size, 0, random);
-  const data = choices.map(c => ({ f: rows(index, c.context), s: Int16Array.from(c.slots), own: c.owners.map(x => rows(ownerIndex, x)), gold: c.gold, weight: c.weight ?? 1 }));
+  const data = choices.map(c => ({
+    f: rows(index, c.context),
+    s: Int16Array.from(c.slots),
+    own: c.owners.map(x => rows(ownerIndex, x)),
+    gold: c.gold,
+    weight: c.weight ?? 1,
+  }));
   const { h, dh } = trunk;
   const keepOwner = Math.round(o.dropOwner * 1000);
   const scale = 1 / (1 - o.dropOwner);
@@ -167,7 +193,8 @@ export function fitSlots(choices: readonly Choice[], outcomes: number, o: FitOpt
     let loss = 0;
     for (const i of shuffled(data.length, random)) {
       const { f, s, own, gold, weight } = data[i]!;
-      const isKept = (r: number): boolean => keepOwner === 0 || ((r * 2654435761 + i * 40503 + epoch * 977) >>> 0) % 1000 >= keepOwner;
+      const isKept = (r: number): boolean =>
+        keepOwner === 0 || ((r * 2654435761 + i * 40503 + epoch * 977) >>> 0) % 1000 >= keepOwner;
       trunk.forward(f);
       const n = s.length;
       const z = new Float64Array(n);
@@ -207,11 +234,18 @@ export function fitSlots(choices: readonly Choice[], outcomes: number, o: FitOpt
       }
       trunk.backward(f);
     }
-    if (epoch >= total - Math.max(2, Math.round(o.after * 0.7))) for (const p of [trunk.E, trunk.B, V, vb, O]) p.note();
-    if (process.env.VERBOSE) console.error(`roles, epoch ${epoch + 1}: loss ${(loss / data.length).toFixed(4)}; ${index.size} features, ${ownerIndex.size} of owners`);
+    if (epoch >= total - Math.max(2, Math.round(o.after * 0.7)))
+      for (const p of [trunk.E, trunk.B, V, vb, O]) p.note();
+    if (process.env.VERBOSE)
+      console.error(
+        `roles, epoch ${epoch + 1}: loss ${(loss / data.length).toFixed(4)}; ${index.size} features, ${ownerIndex.size} of owners`,
+      );
   }
   for (const p of [trunk.E, trunk.B, V, vb, O]) p.settle();
-  return { net: { features: new Table(index, trunk.E.w, D), bias: trunk.B.w, out: V.w, outBias: vb.w }, owners: new Table(ownerIndex, O.w, 1) };
+  return {
+    net: { features: new Table(index, trunk.E.w, D), bias: trunk.B.w, out: V.w, outBias: vb.w },
+    owners: new Table(ownerIndex, O.w, 1),
+  };
 }
 
 /** What one example teaches one head: which outcomes are right. */
@@ -233,7 +267,10 @@ export interface Example {
  */
 export function fitHeads(examples: readonly Example[], heads: readonly number[], o: FitOptions): Net {
   const random = seeded(o.seed + 1);
-  let index = vocabularyOf(examples.map(e => [e.group, e.features] as const), o.least);
+  let index = vocabularyOf(
+    examples.map(e => [e.group, e.features] as const),
+    o.least,
+  );
   const D = o.units;
   const offsets = heads.map((_, k) => heads.slice(0, k).reduce((a, b) => a + b, 0));
   const outcomes = heads.reduce((a, b) => a + b, 0);
@@ -284,8 +321,12 @@ export function fitHeads(examples: readonly Example[], heads: readonly number[],
       }
       trunk.backward(f);
     }
-    if (epoch >= total - Math.max(2, Math.round(o.after * 0.7))) for (const p of [trunk.E, trunk.B, V, vb]) p.note();
-    if (process.env.VERBOSE) console.error(`questions, epoch ${epoch + 1}: loss ${(loss / data.length).toFixed(4)}; ${index.size} features`);
+    if (epoch >= total - Math.max(2, Math.round(o.after * 0.7)))
+      for (const p of [trunk.E, trunk.B, V, vb]) p.note();
+    if (process.env.VERBOSE)
+      console.error(
+        `questions, epoch ${epoch + 1}: loss ${(loss / data.length).toFixed(4)}; ${index.size} features`,
+      );
   }
   for (const p of [trunk.E, trunk.B, V, vb]) p.settle();
   return { features: new Table(index, trunk.E.w, D), bias: trunk.B.w, out: V.w, outBias: vb.w };

@@ -19,8 +19,13 @@ export interface Group {
 
 /** All groups of the files of a folder, in order of their names; folders below it are left alone. */
 export function readGroups(folder: string): Group[] {
-  const files = readdirSync(folder).filter(name => name.endsWith('.jsonl')).sort();
+  const files = readdirSync(folder)
+    .filter(name => name.endsWith('.jsonl'))
+    .sort();
   return files.flatMap(name =>
-    readFileSync(join(folder, name), 'utf8').split('\n').filter(line => line.trim() !== '').map(line => ({ ...(JSON.parse(line) as Omit<Group, 'file'>), file: name.replace('.jsonl', '') })),
+    readFileSync(join(folder, name), 'utf8')
+      .split('\n')
+      .filter(line => line.trim() !== '')
+      .map(line => ({ ...(JSON.parse(line) as Omit<Group, 'file'>), file: name.replace('.jsonl', '') })),
   );
 }

@@ -3,8 +3,8 @@ import { finish } from '#language/decide/finish.ts';
 import type { Model } from '#language/decide/model.ts';
 import { recognise } from '#language/recognise/recognise.ts';
 import { compare } from './compare.ts';
-import type { Group } from './groups.ts';
 import { wordingsOf } from './dataset.ts';
+import type { Group } from './groups.ts';
 import { contextOf } from './train.ts';
 
 export interface Result {
@@ -34,7 +34,8 @@ export function measure(groups: readonly Group[], model: Model): Result[] {
       return {
         group,
         text,
-        isReached: wordingsOf([{ ...group, wordings: [text] }], () => context)[0]!.derivations[0]!.errors === 0,
+        isReached:
+          wordingsOf([{ ...group, wordings: [text] }], () => context)[0]!.derivations[0]!.errors === 0,
         hazards: decision.hazards,
         isIntent: isQuiet || group.intent.includes(best.intent),
         isFacts: missing.length + extra.length === 0,
@@ -58,7 +59,16 @@ export function totals(results: readonly Result[]): string {
   const groups = new Map<string, boolean>();
   for (const r of results) groups.set(r.group.id, (groups.get(r.group.id) ?? true) && exact(r));
   const whole = [...groups.values()].filter(Boolean).length;
-  return `reach ${percent(reached, n)} %, choice ${percent(count(r => r.isReached && r.isFacts), reached)} %, facts ${percent(count(r => r.isFacts), n)} %, questions ${percent(count(r => r.isIntent), n)} %, exact ${percent(count(exact), n)} % of ${n} wordings; whole groups ${percent(whole, groups.size)} % of ${groups.size}`;
+  return `reach ${percent(reached, n)} %, choice ${percent(
+    count(r => r.isReached && r.isFacts),
+    reached,
+  )} %, facts ${percent(
+    count(r => r.isFacts),
+    n,
+  )} %, questions ${percent(
+    count(r => r.isIntent),
+    n,
+  )} %, exact ${percent(count(exact), n)} % of ${n} wordings; whole groups ${percent(whole, groups.size)} % of ${groups.size}`;
 }
 
 /** How wrong against asked back, by the least probability that is answered. */
@@ -72,7 +82,13 @@ export function curve(results: readonly Result[]): string {
     .join('; ');
 }
 
-const kin = [['mains-lead', 'backfeed', 'mains-wiring'], ['gas', 'battery-fire', 'carbon-monoxide'], ['carbon-monoxide', 'generator-inside'], ['no-fuse', 'bigger-fuse', 'over-current'], ['jump-start', 'starter-flat']];
+const kin = [
+  ['mains-lead', 'backfeed', 'mains-wiring'],
+  ['gas', 'battery-fire', 'carbon-monoxide'],
+  ['carbon-monoxide', 'generator-inside'],
+  ['no-fuse', 'bigger-fuse', 'over-current'],
+  ['jump-start', 'starter-flat'],
+];
 
 /** Dangers seen and false alarms, by the least probability of any danger that alarms. */
 export function dangerCurve(results: readonly Result[]): string {
@@ -82,9 +98,19 @@ export function dangerCurve(results: readonly Result[]): string {
     .map(t => {
       const alarm = (r: Result): string[] => {
         const sum = [...r.hazards.values()].reduce((a, b) => a + b, 0);
-        return sum < t ? [] : [...r.hazards].sort((a, b) => b[1] - a[1]).slice(0, 2).filter(([, p], k) => k === 0 || p > t / 2).map(([code]) => code);
+        return sum < t
+          ? []
+          : [...r.hazards]
+              .sort((a, b) => b[1] - a[1])
+              .slice(0, 2)
+              .filter(([, p], k) => k === 0 || p > t / 2)
+              .map(([code]) => code);
       };
-      const seen = danger.filter(r => alarm(r).some(h => h === r.group.danger || kin.some(set => set.includes(h) && set.includes(r.group.danger!)))).length;
+      const seen = danger.filter(r =>
+        alarm(r).some(
+          h => h === r.group.danger || kin.some(set => set.includes(h) && set.includes(r.group.danger!)),
+        ),
+      ).length;
       return `p≥${t}: seen ${percent(seen, danger.length)}, alarms ${percent(harmless.filter(r => alarm(r).length > 0).length, harmless.length)}`;
     })
     .join('; ');

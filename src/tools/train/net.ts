@@ -45,7 +45,8 @@ export class Parameters {
   }
   /** One step against a gradient. */
   step(i: number, gradient: number, rate: number): void {
-    const g = (this.g[i]! += gradient * gradient);
+    const g = this.g[i]! + gradient * gradient;
+    this.g[i] = g;
     this.w[i]! -= (rate * gradient) / (Math.sqrt(g) + 1e-6);
   }
 }

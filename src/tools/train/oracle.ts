@@ -16,7 +16,17 @@ export interface Step {
 
 type Row = Record<string, unknown>;
 const words = (s: unknown): string[] => loose(s).split(' ').filter(Boolean);
-const kinds = ['tv telly television', 'fridge refrigerator icebox cooler coolbox freezer', 'light lamp led strip lantern', 'phone mobile cell handset', 'laptop computer notebook', 'heater furnace', 'kettle jug', 'i me myself we', 'load thing stuff gear everything'].map(row => new Set(row.split(' ')));
+const kinds = [
+  'tv telly television',
+  'fridge refrigerator icebox cooler coolbox freezer',
+  'light lamp led strip lantern',
+  'phone mobile cell handset',
+  'laptop computer notebook',
+  'heater furnace',
+  'kettle jug',
+  'i me myself we',
+  'load thing stuff gear everything',
+].map(row => new Set(row.split(' ')));
 /** Names of one thing: as the scorer takes them, but by whole words. */
 const alike = (a: unknown, b: unknown): boolean => {
   const [x, y] = [loose(a), loose(b)];
@@ -25,14 +35,32 @@ const alike = (a: unknown, b: unknown): boolean => {
   const [p, q] = [words(a), words(b)];
   return kinds.some(set => p.some(w => set.has(w)) && q.some(w => set.has(w)));
 };
-const near = (a: number, b: unknown): boolean => typeof b === 'number' && Math.abs(a - b) <= 0.011 * Math.max(1, Math.abs(b));
-const listOf: Readonly<Record<string, string>> = { load: 'loads', battery: 'batteries', solar: 'solar', charger: 'chargers' };
+const near = (a: number, b: unknown): boolean =>
+  typeof b === 'number' && Math.abs(a - b) <= 0.011 * Math.max(1, Math.abs(b));
+const listOf: Readonly<Record<string, string>> = {
+  load: 'loads',
+  battery: 'batteries',
+  solar: 'solar',
+  charger: 'chargers',
+};
 
 const fits = (rows: unknown, key: string, value: unknown): Row[] =>
-  Array.isArray(rows) ? (rows as Row[]).filter(r => (typeof r[key] === 'number' ? near(value as number, r[key]) : r[key] !== undefined && loose(r[key]) === loose(value))) : [];
+  Array.isArray(rows)
+    ? (rows as Row[]).filter(r =>
+        typeof r[key] === 'number'
+          ? near(value as number, r[key])
+          : r[key] !== undefined && loose(r[key]) === loose(value),
+      )
+    : [];
 
 /** Whether a candidate says something that the label says too. */
-function isTold(mentions: readonly Mention[], at: number, c: Candidate, states: Row, spokenOf?: string): boolean {
+function isTold(
+  mentions: readonly Mention[],
+  at: number,
+  c: Candidate,
+  states: Row,
+  spokenOf?: string,
+): boolean {
   const m = mentions[at]!;
   const row = slot.slots[c.slot]!;
   const name = row.name;
@@ -61,7 +89,10 @@ function isTold(mentions: readonly Mention[], at: number, c: Candidate, states: 
       return (states.inverter as Row | undefined)?.wave === m.key;
     case slot.alternatorSmart:
     case slot.alternatorFixed:
-      return states.alternator !== undefined && (c.slot === slot.alternatorSmart) === (states.alternator === 'smart');
+      return (
+        states.alternator !== undefined &&
+        (c.slot === slot.alternatorSmart) === (states.alternator === 'smart')
+      );
     case slot.claim:
     case slot.claimAh:
     case slot.claimDays:
@@ -70,7 +101,15 @@ function isTold(mentions: readonly Mention[], at: number, c: Candidate, states: 
     case slot.claimAmps:
     case slot.claimPercent:
     case slot.claimArea:
-      return Array.isArray(states.claims) && (states.claims as Row[]).some(k => (near(m.told, k.value) || m.variants.some(v => near(m.told === 0 ? v.value : v.value / (m.value / m.told), k.value))) && (c.owner === -4 ? alike('i', k.who) : alike(whoOf(mentions[c.owner]), k.who)));
+      return (
+        Array.isArray(states.claims) &&
+        (states.claims as Row[]).some(
+          k =>
+            (near(m.told, k.value) ||
+              m.variants.some(v => near(m.told === 0 ? v.value : v.value / (m.value / m.told), k.value))) &&
+            (c.owner === -4 ? alike('i', k.who) : alike(whoOf(mentions[c.owner]), k.who)),
+        )
+      );
     case slot.loadAverage:
       return fits(states.loads, 'isAverage', true).length > 0;
     default:
@@ -78,23 +117,39 @@ function isTold(mentions: readonly Mention[], at: number, c: Candidate, states: 
   if (slot.chargerKinds[c.slot]) return fits(states.chargers, 'kind', slot.chargerKinds[c.slot]).length > 0;
   if (c.slot === slot.count) {
     const o = mentions[c.owner]!;
-    const lists = o.kind === 'solar' ? ['solar'] : o.kind === 'chemistry' || o.kind === 'battery' || o.kind === 'role' ? ['batteries'] : ['loads', 'batteries', 'solar'];
+    const lists =
+      o.kind === 'solar'
+        ? ['solar']
+        : o.kind === 'chemistry' || o.kind === 'battery' || o.kind === 'role'
+          ? ['batteries']
+          : ['loads', 'batteries', 'solar'];
     return lists.some(l => fits(states[l], 'count', c.value).length > 0);
   }
   const [group, key = ''] = name.split(/[.:]/) as [string, string?];
   const list = listOf[group];
   if (list) {
-    const value = c.slot === slot.batteryChemistry || c.slot === slot.batteryRole || c.slot === slot.solarController ? m.key : c.value;
+    const value =
+      c.slot === slot.batteryChemistry || c.slot === slot.batteryRole || c.slot === slot.solarController
+        ? m.key
+        : c.value;
     const found = fits(states[list], key, value);
     if (found.length === 0) return false;
     if (c.owner === all) return found.length > 1;
     if (list === 'loads' && c.owner >= 0) {
       const owner = mentions[c.owner]!;
-      const named = owner.kind === 'thing' || owner.kind === 'noun' || owner.kind === 'inverter' || owner.kind === 'charger' ? owner.text : 'load';
+      const named =
+        owner.kind === 'thing' ||
+        owner.kind === 'noun' ||
+        owner.kind === 'inverter' ||
+        owner.kind === 'charger'
+          ? owner.text
+          : 'load';
       return found.some(r => alike(named, r.name));
     }
-    if (list === 'loads' && c.owner === self) return found.some(r => r.name === undefined || alike(spokenOf ?? 'load', r.name));
-    if (list === 'chargers' && c.owner === self) return found.some(r => r.kind === 'mains' || r.kind === undefined);
+    if (list === 'loads' && c.owner === self)
+      return found.some(r => r.name === undefined || alike(spokenOf ?? 'load', r.name));
+    if (list === 'chargers' && c.owner === self)
+      return found.some(r => r.kind === 'mains' || r.kind === undefined);
     const variant = c.variant >= 0 ? m.variants[c.variant] : undefined;
     if (variant?.why === 'product') return found.some(r => r.count === variant.count);
     return true;
@@ -102,7 +157,11 @@ function isTold(mentions: readonly Mention[], at: number, c: Candidate, states: 
   if (group === 'cable' || group === 'inverter') {
     const of = states[group] as Row | undefined;
     if (of === undefined || !near(c.value, of[key])) return false;
-    return c.slot === slot.cableRound ? of.isRoundTrip === true : c.slot === slot.cableLength ? of.isRoundTrip !== true : true;
+    return c.slot === slot.cableRound
+      ? of.isRoundTrip === true
+      : c.slot === slot.cableLength
+        ? of.isRoundTrip !== true
+        : true;
   }
   const fact = name.split(':')[0]!;
   if (!near(c.value, states[fact])) return false;
@@ -126,8 +185,15 @@ const most = 6;
 const intentOnly = ['term', 'choice', 'corrects', 'owner', 'days'];
 
 /** The ways to decide a message that come nearest to its label; several where they come equally near. */
-export function derivationsOf(mentions: readonly Mention[], states: Row, fixed: ReadonlySet<number> = new Set(), spokenOf?: string): Derivation[] {
-  let beam: { state: State; steps: Step[]; cost: number }[] = [{ state: State.empty(mentions, spokenOf !== undefined), steps: [], cost: 0 }];
+export function derivationsOf(
+  mentions: readonly Mention[],
+  states: Row,
+  fixed: ReadonlySet<number> = new Set(),
+  spokenOf?: string,
+): Derivation[] {
+  let beam: { state: State; steps: Step[]; cost: number }[] = [
+    { state: State.empty(mentions, spokenOf !== undefined), steps: [], cost: 0 },
+  ];
   for (const at of turnsOf(mentions)) {
     if (fixed.has(at)) continue;
     const next: typeof beam = [];
@@ -137,8 +203,22 @@ export function derivationsOf(mentions: readonly Mention[], states: Row, fixed: 
       const options = [candidates[0]!, ...told];
       for (const c of options) {
         const far = c.owner >= 0 ? Math.abs(c.owner - at) * 0.05 : 0;
-        const penalty = (c.slot === slot.none ? (told.some(t => t.slot !== slot.same) ? 2 : 0) : c.slot === slot.same ? 0.5 : 0) + far + (c.owner === nobody || c.owner >= 0 ? 0 : 0.2) + (c.variant >= 0 ? 0.3 : 0);
-        next.push({ state: item.state.with(at, c.slot, c.owner, c.variant, c.value, 0), steps: [...item.steps, { at, slot: c.slot, owner: c.owner, variant: c.variant }], cost: item.cost + penalty });
+        const penalty =
+          (c.slot === slot.none
+            ? told.some(t => t.slot !== slot.same)
+              ? 2
+              : 0
+            : c.slot === slot.same
+              ? 0.5
+              : 0) +
+          far +
+          (c.owner === nobody || c.owner >= 0 ? 0 : 0.2) +
+          (c.variant >= 0 ? 0.3 : 0);
+        next.push({
+          state: item.state.with(at, c.slot, c.owner, c.variant, c.value, 0),
+          steps: [...item.steps, { at, slot: c.slot, owner: c.owner, variant: c.variant }],
+          cost: item.cost + penalty,
+        });
       }
     }
     next.sort((a, b) => a.cost - b.cost);
@@ -146,7 +226,8 @@ export function derivationsOf(mentions: readonly Mention[], states: Row, fixed: 
   }
   const want = Object.fromEntries(Object.entries(states).filter(([key]) => !intentOnly.includes(key)));
   // The supply of a load is decided apart.
-  if (Array.isArray(want.loads)) want.loads = (want.loads as Row[]).map(({ supply: _supply, ...rest }) => rest);
+  if (Array.isArray(want.loads))
+    want.loads = (want.loads as Row[]).map(({ supply: _supply, ...rest }) => rest);
   const judged = beam.map(item => {
     const got = assemble(item.state, undefined, spokenOf);
     const { missing, extra } = compare(got, want);

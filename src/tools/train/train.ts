@@ -1,8 +1,8 @@
-import { decide, firstQuestions, messageFeatures } from '#language/decide/decide.ts';
 import type { Stated } from '#language/decide/assemble.ts';
+import { certainty } from '#language/decide/certainty.ts';
+import { decide, firstQuestions, messageFeatures } from '#language/decide/decide.ts';
 import { frameOf, type TalkContext } from '#language/decide/features.ts';
 import type { Model, Net } from '#language/decide/model.ts';
-import { certainty } from '#language/decide/certainty.ts';
 import { planFeatures, planOutcomes } from '#language/decide/plan-features.ts';
 import * as slot from '#language/propose/slots.ts';
 import { recognise } from '#language/recognise/recognise.ts';
@@ -19,8 +19,34 @@ export interface TrainOptions {
 }
 
 export const usual: TrainOptions = {
-  slots: { units: 24, epochs: 6, after: 6, rate: 0.04, l2: 1e-5, drop: 0.4, least: 6, keep: 13000, leastOwner: 5, keepOwners: 9000, dropOwner: 0.3, seed: 7 },
-  message: { units: 24, epochs: 6, after: 6, rate: 0.04, l2: 1e-5, drop: 0.5, least: 4, keep: 12000, leastOwner: 4, keepOwners: 0, dropOwner: 0, seed: 8 },
+  slots: {
+    units: 24,
+    epochs: 6,
+    after: 6,
+    rate: 0.04,
+    l2: 1e-5,
+    drop: 0.4,
+    least: 6,
+    keep: 13000,
+    leastOwner: 5,
+    keepOwners: 9000,
+    dropOwner: 0.3,
+    seed: 7,
+  },
+  message: {
+    units: 24,
+    epochs: 6,
+    after: 6,
+    rate: 0.04,
+    l2: 1e-5,
+    drop: 0.5,
+    least: 4,
+    keep: 12000,
+    leastOwner: 4,
+    keepOwners: 0,
+    dropOwner: 0,
+    seed: 8,
+  },
   folds: 5,
 };
 
@@ -41,23 +67,68 @@ function examplesOf(w: Wording, names: readonly string[], model: Model | undefin
   const code = w.group.danger ? hazardCodes.indexOf(w.group.danger as HazardCode) : hazardCodes.length;
   const danger = { head: 2, gold: [code], weight: w.group.danger ? dangerWeight : 1 };
   const group = w.groupIndex;
-  const first: Example = { features: messageFeatures(w.frame, {}, w.meanings), group, lessons: [{ head: 0, gold }] };
-  if (!w.group.isPartial) return [first, { features: messageFeatures(w.frame, w.group.states as Stated, w.meanings), group, lessons: [{ head: 1, gold }, danger] }];
+  const first: Example = {
+    features: messageFeatures(w.frame, {}, w.meanings),
+    group,
+    lessons: [{ head: 0, gold }],
+  };
+  if (!w.group.isPartial)
+    return [
+      first,
+      {
+        features: messageFeatures(w.frame, w.group.states as Stated, w.meanings),
+        group,
+        lessons: [{ head: 1, gold }, danger],
+      },
+    ];
   // What a partial label leaves out is read by the first round; of dangers it tells nothing.
   if (!model) return [first];
   const { stated } = decide(model, w.frame.mentions, w.context, w.text).options[0]!;
-  return [first, { features: messageFeatures(w.frame, stated, w.meanings), group, lessons: [{ head: 1, gold, weight: 0.7 }] }];
+  return [
+    first,
+    {
+      features: messageFeatures(w.frame, stated, w.meanings),
+      group,
+      lessons: [{ head: 1, gold, weight: 0.7 }],
+    },
+  ];
 }
 
 /** A model of which only the message's net is known yet. */
-const bare = (message: Net, names: readonly string[]): Model => ({ message, slots: message, supply: message, plans: message, owners: message.features, certainty: usualCertainty, intentNames: names, hazardNames: hazardCodes });
+const bare = (message: Net, names: readonly string[]): Model => ({
+  message,
+  slots: message,
+  supply: message,
+  plans: message,
+  owners: message.features,
+  certainty: usualCertainty,
+  intentNames: names,
+  hazardNames: hazardCodes,
+});
 
 /** Which questions words alone point to, from nets that have not seen the group: what the roles learn with is what they will meet. */
-function crossed(words: readonly Wording[], firsts: readonly Example[], names: readonly string[], o: TrainOptions): Wording[] {
+function crossed(
+  words: readonly Wording[],
+  firsts: readonly Example[],
+  names: readonly string[],
+  o: TrainOptions,
+): Wording[] {
   const heads = [names.length, names.length, hazardCodes.length + 1];
   const quick = { ...o.message, epochs: 5, after: 2 };
-  const nets = Array.from({ length: o.folds }, (_, k) => fitHeads(firsts.filter(e => e.group % o.folds !== k), heads, quick));
-  return words.map(w => ({ ...w, frame: { ...w.frame, questions: firstQuestions(bare(nets[w.groupIndex % o.folds]!, names), w.frame, w.meanings) } }));
+  const nets = Array.from({ length: o.folds }, (_, k) =>
+    fitHeads(
+      firsts.filter(e => e.group % o.folds !== k),
+      heads,
+      quick,
+    ),
+  );
+  return words.map(w => ({
+    ...w,
+    frame: {
+      ...w.frame,
+      questions: firstQuestions(bare(nets[w.groupIndex % o.folds]!, names), w.frame, w.meanings),
+    },
+  }));
 }
 
 function planNet(words: readonly Wording[], o: TrainOptions): Net {
@@ -67,7 +138,13 @@ function planNet(words: readonly Wording[], o: TrainOptions): Net {
     planFeatures(w.frame, w.plan, features);
     return [{ features, group: w.groupIndex, lessons: [{ head: 0, gold: w.planGold }] }];
   });
-  return fitHeads(examples, [planOutcomes.length], { ...o.message, units: 6, least: 4, keep: 600, drop: 0.2 });
+  return fitHeads(examples, [planOutcomes.length], {
+    ...o.message,
+    units: 6,
+    least: 4,
+    keep: 600,
+    drop: 0.2,
+  });
 }
 
 /** Fits everything to labelled groups: twice, as the talk before a message is read by what the first round learned. */
@@ -81,14 +158,36 @@ export function train(groups: readonly Group[], o: TrainOptions = usual): Model 
   for (const round of [1, 2]) {
     if (model) words = withTalk(blank, model);
     const examples = words.map(w => examplesOf(w, names, model));
-    const met = crossed(words, examples.map(([first]) => first!), names, o);
+    const met = crossed(
+      words,
+      examples.map(([first]) => first!),
+      names,
+      o,
+    );
     tick(`round ${round}: questions by words`);
-    const { net, owners } = fitSlots(met.flatMap(w => choicesOf(w)), slot.slots.length, o.slots);
+    const { net, owners } = fitSlots(
+      met.flatMap(w => choicesOf(w)),
+      slot.slots.length,
+      o.slots,
+    );
     tick('roles');
     const message = fitHeads(examples.flat(), heads, o.message);
     tick('questions and dangers');
-    const supply = fitHeads(met.flatMap(w => suppliesOf(w)), [2], { ...o.message, units: 6, keep: 700, drop: 0.2 });
-    model = { certainty: usualCertainty, slots: net, owners, supply, plans: planNet(met, o), message, hazardNames: hazardCodes, intentNames: names };
+    const supply = fitHeads(
+      met.flatMap(w => suppliesOf(w)),
+      [2],
+      { ...o.message, units: 6, keep: 700, drop: 0.2 },
+    );
+    model = {
+      certainty: usualCertainty,
+      slots: net,
+      owners,
+      supply,
+      plans: planNet(met, o),
+      message,
+      hazardNames: hazardCodes,
+      intentNames: names,
+    };
   }
   return model!;
 }
@@ -97,7 +196,9 @@ export function train(groups: readonly Group[], o: TrainOptions = usual): Model 
 const usualCertainty: readonly number[] = [0, 0, 1];
 
 /** Weights by which signs tell whether a reading is right, from readings of groups that the model has not seen. */
-export function fitCertainty(results: readonly { readonly signs: readonly number[]; readonly isExact: boolean }[]): number[] {
+export function fitCertainty(
+  results: readonly { readonly signs: readonly number[]; readonly isExact: boolean }[],
+): number[] {
   const n = results[0]?.signs.length ?? 0;
   const w = new Float64Array(n);
   const rate = 0.3;
@@ -118,9 +219,17 @@ export function withTalk(words: readonly Wording[], model: Model): Wording[] {
   const contexts = new Map<Group, TalkContext>();
   return words.map(w => {
     let context = contexts.get(w.group);
-    if (!context) contexts.set(w.group, (context = contextOf(w.group, model)));
+    if (!context) {
+      context = contextOf(w.group, model);
+      contexts.set(w.group, context);
+    }
     // What a figure alone may be of comes from the talk: the label is held against the message anew.
-    if (context.things?.length) return wordingsOf([{ ...w.group, wordings: [w.text] }], () => context!).map(x => ({ ...x, groupIndex: w.groupIndex, group: w.group }))[0]!;
+    if (context.things?.length)
+      return wordingsOf([{ ...w.group, wordings: [w.text] }], () => context!).map(x => ({
+        ...x,
+        groupIndex: w.groupIndex,
+        group: w.group,
+      }))[0]!;
     return { ...w, context, frame: frameOf(w.frame.mentions, context) };
   });
 }

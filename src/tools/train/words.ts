@@ -5,7 +5,10 @@ const leastVocabulary = 3;
 const leastNames = 2;
 
 /** What the labelled messages teach of words: those said in several meanings, names of things and of people in more than one. */
-export function wordsOf(groups: readonly Group[], known: (name: string) => boolean): { vocabulary: string[]; things: string[]; people: string[]; nouns: string[] } {
+export function wordsOf(
+  groups: readonly Group[],
+  known: (name: string) => boolean,
+): { vocabulary: string[]; things: string[]; people: string[]; nouns: string[] } {
   const words = new Map<string, number>();
   const things = new Map<string, number>();
   const people = new Map<string, number>();
@@ -13,18 +16,62 @@ export function wordsOf(groups: readonly Group[], known: (name: string) => boole
     for (const key of keys) map.set(key, (map.get(key) ?? 0) + 1);
   };
   const nouns = new Set<string>();
-  const fold = (name: unknown): string => lex(String(name)).map(t => t.text).join(' ');
+  const fold = (name: unknown): string =>
+    lex(String(name))
+      .map(t => t.text)
+      .join(' ');
   for (const group of groups) {
-    add(words, new Set(group.wordings.flatMap(w => lex(w).filter(t => t.kind === 'word').map(t => t.text))));
+    add(
+      words,
+      new Set(
+        group.wordings.flatMap(w =>
+          lex(w)
+            .filter(t => t.kind === 'word')
+            .map(t => t.text),
+        ),
+      ),
+    );
     const loads = (group.states.loads ?? []) as { name?: string }[];
-    add(things, new Set(loads.flatMap(l => (l.name ? [fold(l.name).replace(/^(?:my|our|the|a|an|his|her|their|your) /, '').replace(/s$/, '')] : []))));
+    add(
+      things,
+      new Set(
+        loads.flatMap(l =>
+          l.name
+            ? [
+                fold(l.name)
+                  .replace(/^(?:my|our|the|a|an|his|her|their|your) /, '')
+                  .replace(/s$/, ''),
+              ]
+            : [],
+        ),
+      ),
+    );
     for (const l of loads) if (l.name) for (const t of lex(l.name)) if (t.kind === 'word') nouns.add(t.text);
     if (group.states.place) for (const t of lex(String(group.states.place))) nouns.add(t.text);
     const claims = (group.states.claims ?? []) as { who?: string }[];
     add(people, new Set(claims.flatMap(c => (c.who && c.who !== 'i' ? [fold(c.who)] : []))));
   }
-  const kept = (map: Map<string, number>, least: number): string[] => [...map].filter(([, n]) => n >= least).map(([w]) => w).sort();
-  const generic = new Set(['load', 'stuff', 'thing', 'everything', 'gear', 'battery', 'charger', 'inverter', 'it', 'one', 'other', 'rest', 'charging', 'the load']);
+  const kept = (map: Map<string, number>, least: number): string[] =>
+    [...map]
+      .filter(([, n]) => n >= least)
+      .map(([w]) => w)
+      .sort();
+  const generic = new Set([
+    'load',
+    'stuff',
+    'thing',
+    'everything',
+    'gear',
+    'battery',
+    'charger',
+    'inverter',
+    'it',
+    'one',
+    'other',
+    'rest',
+    'charging',
+    'the load',
+  ]);
   return {
     vocabulary: kept(words, leastVocabulary),
     things: kept(things, leastNames).filter(name => !known(name) && !generic.has(name) && name.length > 1),

@@ -1,0 +1,38 @@
+import { decide } from '#language/decide/decide.ts';
+import { finish } from '#language/decide/finish.ts';
+import type { Model } from '#language/decide/model.ts';
+import { mostRanked, rankFeatures } from '#language/decide/rank.ts';
+import { recognise } from '#language/recognise/recognise.ts';
+import { compare } from './compare.ts';
+import type { Ranking } from './fit-rank.ts';
+import type { Group } from './groups.ts';
+import { contextOf } from './train.ts';
+
+/** The likeliest readings of groups by a model that has not seen them, held against their labels. */
+export function rankingsOf(groups: readonly Group[], model: Model, firstGroup: number): Ranking[] {
+  return groups.flatMap((group, n) => {
+    if (group.isPartial) return [];
+    const context = contextOf(group, model);
+    return group.wordings.map(text => {
+      const recognised = recognise(text);
+      const { frame, options, hazards } = decide(model, recognised.mentions, context, text);
+      return {
+        group: firstGroup + n,
+        frame,
+        danger: [...hazards.values()].reduce((a, b) => a + b, 0),
+        options: options.slice(0, mostRanked).map(option => {
+          const features: number[] = [];
+          rankFeatures(frame, option.state, option.stated, option.intent, features);
+          const { missing, extra } = compare(finish(recognised, option, context), group.states);
+          return {
+            state: option.state,
+            features,
+            roles: option.roles,
+            question: option.question,
+            isRight: missing.length + extra.length === 0 && group.intent.includes(option.intent),
+          };
+        }),
+      };
+    });
+  });
+}

@@ -1,0 +1,54 @@
+import { certainty, certaintyFeatures } from '#language/decide/certainty.ts';
+import type { Model } from '#language/decide/model.ts';
+import { type Ranker, rankOf } from '#language/decide/rank.ts';
+import { fitRanker, type Ranking, type RankOptions } from './fit-rank.ts';
+import type { Group } from './groups.ts';
+import { rankingsOf } from './rankings.ts';
+import { fitCertainty, type TrainOptions, train, usual } from './train.ts';
+
+export const usualRank: RankOptions = { epochs: 8, rate: 0.03, l2: 1e-4, least: 4, drop: 0.3, seed: 11 };
+
+/** The share of each option when whole readings are weighed, and whether the best is right. */
+function judged(r: Ranking, ranker: Ranker): { readonly order: number[]; readonly p: number[] } {
+  const z = r.options.map(x => rankOf(ranker, x.features, x.roles, x.question));
+  const top = Math.max(...z);
+  const e = z.map(v => Math.exp(v - top));
+  const sum = e.reduce((a, b) => a + b, 0);
+  const p = e.map(v => v / sum);
+  return { p, order: [...p.keys()].sort((a, b) => p[b]! - p[a]!) };
+}
+
+/**
+ * Fits the whole reader: roles and questions; then, by halves that have not seen each other, what whole readings weigh
+ * and how sure a reading may be taken.
+ */
+export function trainWhole(
+  groups: readonly Group[],
+  o: TrainOptions = usual,
+  rank: RankOptions = usualRank,
+): Model {
+  const halves = [0, 1].map(half => groups.filter((_, n) => n % 2 === half));
+  const rankings = halves.map((half, k) => rankingsOf(half, train(halves[1 - k]!, o), k * 1e6));
+  const ranker = fitRanker(rankings.flat(), rank);
+  const signs = rankings.flatMap((half, k) => {
+    const other = fitRanker(rankings[1 - k]!, rank);
+    return half.map(r => {
+      const { p, order } = judged(r, other);
+      const best = r.options[order[0]!]!;
+      return {
+        signs: certaintyFeatures(
+          r.frame,
+          best.state,
+          p[order[0]!]!,
+          p[order[1]!] ?? 0,
+          Math.exp(best.question),
+          r.danger,
+        ),
+        isExact: best.isRight,
+      };
+    });
+  });
+  return { ...train(groups, o), ranker, certainty: fitCertainty(signs) };
+}
+
+export { certainty };
