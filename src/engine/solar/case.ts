@@ -2,8 +2,12 @@
 export interface SolarCase {
   readonly latitudeDeg?: number;
   readonly longitudeDeg?: number;
+  /** Told height above the sea, m. */
+  readonly heightM?: number;
   /** 1–12. */
   readonly month?: number;
+  /** Whether the month was said, rather than taken from the calendar. */
+  readonly isMonthTold?: boolean;
   /** Default flat. */
   readonly mount?: 'flat' | 'tilted';
   /** Default MPPT, said to be assumed. */

@@ -1,18 +1,11 @@
+import { clearnessAt } from '#climate/world.ts';
 import type { Assumption } from '#quantity/range.ts';
 import type { Sky } from './case.ts';
+import { pullOf } from './own-points.ts';
+import { skyClearness, skySunHours } from './sky.ts';
+import { monthSpread } from './spread.ts';
 import { type Station, stations } from './stations.ts';
-import { outsideRadiationOf, radians } from './sun.ts';
-
-/** Months are January = 1. Clearness is the share of the sun outside the air that reaches flat ground. */
-const clearnessOf = (station: Station, month: number): number =>
-  (station.months[month - 1] as number) / outsideRadiationOf(station.latitudeDeg, month);
-
-/** Great-circle distance by the haversine, km. */
-export function distanceKm(aLat: number, aLon: number, bLat: number, bLon: number): number {
-  const [p, q] = [radians(aLat), radians(bLat)];
-  const h = Math.sin((q - p) / 2) ** 2 + Math.cos(p) * Math.cos(q) * Math.sin(radians(bLon - aLon) / 2) ** 2;
-  return 2 * 6371 * Math.asin(Math.min(1, Math.sqrt(h)));
-}
+import { outsideRadiationOf } from './sun.ts';
 
 // Usual clearness by distance from the equator, every 10°, and how much brighter summer is than the year.
 const usual = [0.48, 0.53, 0.58, 0.58, 0.52, 0.44, 0.41, 0.4, 0.4, 0.4];
@@ -29,23 +22,21 @@ export function usualClearness(latitudeDeg: number, month: number): number {
   return at(usual) + at(summerGain) * Math.cos((2 * Math.PI * (month - midsummer)) / 12);
 }
 
-/** Beyond this no station speaks for a place, km. */
-const reachKm = 1500;
-/** Stations nearer than this count alike, km: a town and its airport. */
-const blurKm = 40;
-
 export interface Clearness {
   readonly value: number;
-  /** Plausible deviation to either side, as a share of the value. */
+  /** Plausible deviation to either side, nine years in ten, as a share of the value. */
   readonly spread: number;
-  /** Name of the nearest station, where one is within reach. */
+  /** Name of the nearest own point, where one is within reach. */
   readonly station?: string;
   readonly nearestKm: number;
 }
 
+/** No month of any place is clearer, and none duller. */
+const [dullest, clearest] = [0.12, 0.78];
+
 /**
- * Mean clearness of a month at a place: of the four nearest stations by inverse square of distance, with the
- * usual clearness of the latitude counting like one more station at the edge of reach.
+ * Mean clearness of a month (1–12) at a place: the world's fitted climate, and the given points before it where they
+ * are near.
  */
 export function interpolate(
   from: readonly Station[],
@@ -53,29 +44,19 @@ export function interpolate(
   longitudeDeg: number,
   month: number,
 ): Clearness {
-  const near = from
-    .map(station => ({
-      station,
-      km: distanceKm(latitudeDeg, longitudeDeg, station.latitudeDeg, station.longitudeDeg),
-    }))
-    .filter(n => n.km < reachKm)
-    .sort((a, b) => a.km - b.km)
-    .slice(0, 4);
-  const weigh = (km: number) => 1 / (km ** 2 + blurKm ** 2);
-  let weights = weigh(reachKm);
-  let sum = weights * usualClearness(latitudeDeg, month);
-  for (const { station, km } of near) {
-    const clearness = clearnessOf(station, month);
-    if (!Number.isFinite(clearness)) continue;
-    weights += weigh(km);
-    sum += weigh(km) * clearness;
-  }
-  const nearestKm = near[0]?.km ?? reachKm;
-  const value = Math.min(0.78, Math.max(0.15, sum / weights));
-  // A month differs from its mean by some 8 %; cloudier climates, and places far from a station, by more.
-  const spread = Math.min(0.25, 0.08 + 0.1 * (nearestKm / 600) + Math.max(0, 0.45 - value) * 0.3);
-  return { value, spread, nearestKm, station: near[0]?.station.name };
+  const { ratio, nearness, nearest, nearestKm } = pullOf(from, latitudeDeg, longitudeDeg, month);
+  const grid = clearnessAt(latitudeDeg, longitudeDeg, month);
+  const value = Math.min(clearest, Math.max(dullest, grid * ratio));
+  return {
+    value,
+    spread: monthSpread(value, latitudeDeg, nearness),
+    nearestKm,
+    station: nearest?.name,
+  };
 }
+
+/** Up to here a point is the town itself, km. */
+const townKm = 60;
 
 const withSpread = (name: string, value: number, spread: number, why: string): Assumption => ({
   name,
@@ -100,10 +81,11 @@ export function clearnessFor(
       'usual for the latitude and month',
     );
   const { value, spread, station, nearestKm } = interpolate(stations, latitudeDeg, longitudeDeg, month);
-  const why =
+  const from =
     station === undefined
-      ? 'usual for the latitude and month'
-      : `average ${monthNames[month - 1]} by climate tables, ${nearestKm < 60 ? station : `between stations, ${station} nearest`}`;
+      ? 'satellite tables'
+      : `climate tables, ${station}${nearestKm < townKm ? '' : ' nearest'}`;
+  const why = `average ${monthNames[month - 1]} by ${from}; good and bad years in the range`;
   return withSpread('clearness', value, spread, why);
 }
 
@@ -121,54 +103,6 @@ const monthNames = [
   'November',
   'December',
 ];
-
-/** Clearness under a sky that was told. A clear day: FAO-56's three quarters, less in haze; full cloud: 10–30 % of that. */
-export const skyClearness = {
-  sunny: {
-    name: 'sunnyClearness',
-    value: 0.73,
-    low: 0.66,
-    high: 0.78,
-    unit: '',
-    why: 'clear sky: about three quarters of the outside sun, FAO-56',
-  },
-  overcast: {
-    name: 'overcastClearness',
-    value: 0.16,
-    low: 0.08,
-    high: 0.25,
-    unit: '',
-    why: 'full cloud lets through 10–30 % of a clear day',
-  },
-} as const satisfies Partial<Record<Sky, Assumption>>;
-
-/** Peak sun hours where neither place nor month is known. Common practice for camping in the warmer half of the year. */
-export const skySunHours: Readonly<Record<Sky, Assumption>> = {
-  mixed: {
-    name: 'peakSunHours',
-    value: 5,
-    low: 3.5,
-    high: 6.5,
-    unit: 'h',
-    why: 'no place said: a fair day in the camping season',
-  },
-  sunny: {
-    name: 'sunnyPeakSunHours',
-    value: 6,
-    low: 4.5,
-    high: 7.5,
-    unit: 'h',
-    why: 'no place said: a clear day in the camping season',
-  },
-  overcast: {
-    name: 'overcastPeakSunHours',
-    value: 1.2,
-    low: 0.5,
-    high: 2,
-    unit: 'h',
-    why: 'no place said: full cloud lets through 10–30 % of a clear day',
-  },
-};
 
 /** Peak sun hours (flat) over the year at a place where no month is known: the mean, spanned by its worst and best month. */
 export function averagePeakSunHours(

@@ -2,7 +2,7 @@ import type { Assumption } from '#quantity/range.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
 import type { CompleteValues, Sky, SolarCase, SolarValues } from './case.ts';
-import { averagePeakSunHours, clearnessFor, skyClearness, skySunHours } from './climate.ts';
+import { averagePeakSunHours, clearnessFor } from './climate.ts';
 import { controllerAssumptions, panelAssumptions, systemFactor } from './panel.ts';
 import {
   dailyYieldCharge,
@@ -12,6 +12,7 @@ import {
   peakSunHoursOf,
   sunWhileItShines,
 } from './rules.ts';
+import { skyClearness, skySunHours } from './sky.ts';
 import { dayLengthOf } from './sun.ts';
 import { tiltedRadiation } from './tilt.ts';
 
