@@ -4,14 +4,20 @@ import { placeByName, placesOfOneName } from '#places/find.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { Setting } from './intent.ts';
 
+/** The facts that tell where and when, and so how warm it is, for `takes`. */
+export const whereFacts = [
+  'place',
+  'latitudeDeg',
+  'longitudeDeg',
+  'altitudeM',
+  'month',
+] as const satisfies readonly (keyof Facts)[];
+
 /** The facts that bear on the sun, for `takes`. */
 export const sunFacts = [
   'solar',
   'mount',
-  'place',
-  'latitudeDeg',
-  'longitudeDeg',
-  'month',
+  ...whereFacts,
   'sky',
   'shade',
   'peakSunHours',
@@ -42,14 +48,23 @@ export function panelsW(facts: Facts): number | undefined {
   return told.length === 0 ? undefined : told.reduce((sum, { count, powerW }) => sum + count * powerW!, 0);
 }
 
-/** The sun of a question: the place by its name where no coordinates came with it, the month of the message where none was said. */
-export function sunOf(facts: Facts, at: Date): SolarCase {
+/** Where the facts are: by coordinates where there are some, else the place by its name; and its height as told. */
+export function whereOf(facts: Facts): Pick<SolarCase, 'latitudeDeg' | 'longitudeDeg' | 'heightM'> {
   const found =
     facts.latitudeDeg === undefined && facts.place !== undefined ? placeByName(facts.place) : undefined;
   return {
     latitudeDeg: facts.latitudeDeg ?? found?.latitudeDeg,
     longitudeDeg: facts.latitudeDeg === undefined ? found?.longitudeDeg : facts.longitudeDeg,
+    heightM: facts.altitudeM,
+  };
+}
+
+/** The sun of a question: where it is, and the month of the message where none was said. */
+export function sunOf(facts: Facts, at: Date): SolarCase {
+  return {
+    ...whereOf(facts),
     month: facts.month ?? at.getUTCMonth() + 1,
+    isMonthTold: facts.month !== undefined,
     mount: facts.mount,
     controller: facts.solar?.find(panel => panel.controller)?.controller,
     sky: facts.sky,
@@ -109,6 +124,11 @@ export function sunHint(facts: Facts, sun: SolarCase, words: Speech = english): 
   if (place !== undefined && sun.latitudeDeg === undefined) {
     const text = "I don't know where {place} is; a bigger town nearby would help.";
     return words.say('unknown-place', text, { place });
+  }
+  if (sun.latitudeDeg === undefined && sun.isMonthTold) {
+    const text = 'Without a place that is a wide guess: {month} is summer or winter. Where are you?';
+    const month = words.say(`month-${sun.month}`, months[sun.month! - 1]!);
+    return words.say('month-without-place', text, { month });
   }
   if (sun.latitudeDeg === undefined)
     return words.say('tell-the-place', 'Tell me the place and month for a closer figure.');

@@ -76,7 +76,7 @@ function chartOf(facts: RunTimeFacts, { bank, figures }: RunTime, setting: Setti
   const trip = {
     bank,
     depthPercent: facts.depthOfDischargePercent,
-    use: useOf(facts, bank.voltageV, setting.mainsV),
+    use: useOf(facts, bank.voltageV, setting.mainsV, setting.at),
     durationH,
   };
   const note = describeRig(facts, english).join(', ');

@@ -1,4 +1,4 @@
-import { mountains } from './data/mountains.ts';
+import { heights } from './data/heights.ts';
 import { cellOf } from './grid.ts';
 import { landHeightM, world } from './world.ts';
 
@@ -8,7 +8,7 @@ interface Height {
   readonly heightM: number;
 }
 
-const known: readonly Height[] = mountains
+const known: readonly Height[] = heights
   .trim()
   .split('\n')
   .map(line => {

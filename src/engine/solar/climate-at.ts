@@ -1,6 +1,6 @@
 import { heightAt } from '#climate/heights.ts';
 import { dayAndNight } from '#climate/temperature.ts';
-import { interpolate } from './climate.ts';
+import { clearnessOf } from './climate.ts';
 import { daySpread, yearSpread } from './spread.ts';
 import { stations } from './stations.ts';
 import { outsideRadiationOf } from './sun.ts';
@@ -25,33 +25,26 @@ export interface MonthClimate {
 }
 
 /**
- * What a month (1–12) is like at a place: own points where they are near, the fitted climate elsewhere.
+ * The twelve months of a place: own points where they are near, the fitted climate elsewhere.
  * @param heightM above the sea, where told; else by the table of mountain towns or the land about
  */
-export function monthAt(
-  latitudeDeg: number,
-  longitudeDeg: number,
-  month: number,
-  heightM = heightAt(latitudeDeg, longitudeDeg),
-): MonthClimate {
-  const { value } = interpolate(stations, latitudeDeg, longitudeDeg, month);
-  return {
-    month,
-    clearness: value,
-    sunKWhM2: value * outsideRadiationOf(latitudeDeg, month),
-    ...dayAndNight(latitudeDeg, longitudeDeg, month, heightM),
-    heightM,
-    yearSpread: yearSpread(value),
-    daySpread: daySpread(value),
-  };
-}
-
-/** The twelve months of a place. */
 export function climateAt(
   latitudeDeg: number,
   longitudeDeg: number,
-  heightM?: number,
+  heightM = heightAt(latitudeDeg, longitudeDeg),
 ): readonly MonthClimate[] {
-  const height = heightM ?? heightAt(latitudeDeg, longitudeDeg);
-  return Array.from({ length: 12 }, (_, m) => monthAt(latitudeDeg, longitudeDeg, m + 1, height));
+  const clearness = clearnessOf(stations, latitudeDeg, longitudeDeg);
+  return Array.from({ length: 12 }, (_, m) => {
+    const month = m + 1;
+    const { value } = clearness(month);
+    return {
+      month,
+      clearness: value,
+      sunKWhM2: value * outsideRadiationOf(latitudeDeg, month),
+      ...dayAndNight(latitudeDeg, longitudeDeg, month, heightM),
+      heightM,
+      yearSpread: yearSpread(value),
+      daySpread: daySpread(value),
+    };
+  });
 }

@@ -35,23 +35,21 @@ export interface Clearness {
 const [dullest, clearest] = [0.12, 0.78];
 
 /**
- * Mean clearness of a month (1–12) at a place: the world's fitted climate, and the given points before it where they
+ * Mean clearness at a place, by month (1–12): the world's fitted climate, and the given points before it where they
  * are near.
  */
-export function interpolate(
+export function clearnessOf(
   from: readonly Station[],
   latitudeDeg: number,
   longitudeDeg: number,
-  month: number,
-): Clearness {
-  const { ratio, nearness, nearest, nearestKm } = pullOf(from, latitudeDeg, longitudeDeg, month);
-  const grid = clearnessAt(latitudeDeg, longitudeDeg, month);
-  const value = Math.min(clearest, Math.max(dullest, grid * ratio));
-  return {
-    value,
-    spread: monthSpread(value, latitudeDeg, nearness),
-    nearestKm,
-    station: nearest?.name,
+): (month: number) => Clearness {
+  const pull = pullOf(from, latitudeDeg, longitudeDeg);
+  return month => {
+    const { ratio, nearness, nearest, nearestKm } = pull(month);
+    const grid = clearnessAt(latitudeDeg, longitudeDeg, month);
+    const value = Math.min(clearest, Math.max(dullest, grid * ratio));
+    const spread = monthSpread(value, latitudeDeg, nearness);
+    return { value, spread, nearestKm, station: nearest?.name };
   };
 }
 
@@ -80,7 +78,7 @@ export function clearnessFor(
       0.2,
       'usual for the latitude and month',
     );
-  const { value, spread, station, nearestKm } = interpolate(stations, latitudeDeg, longitudeDeg, month);
+  const { value, spread, station, nearestKm } = clearnessOf(stations, latitudeDeg, longitudeDeg)(month);
   const from =
     station === undefined
       ? 'satellite tables'
@@ -104,15 +102,23 @@ const monthNames = [
   'December',
 ];
 
+/** Mean clearness by month, of the place or of the latitude alone. */
+function usualOf(latitudeDeg: number, longitudeDeg: number | undefined): (month: number) => number {
+  if (longitudeDeg === undefined) return month => usualClearness(latitudeDeg, month);
+  const at = clearnessOf(stations, latitudeDeg, longitudeDeg);
+  return month => at(month).value;
+}
+
 /** Peak sun hours (flat) over the year at a place where no month is known: the mean, spanned by its worst and best month. */
 export function averagePeakSunHours(
   latitudeDeg: number,
   longitudeDeg: number | undefined,
   sky: Sky,
 ): Assumption {
+  const usual = usualOf(latitudeDeg, longitudeDeg);
   const months = Array.from({ length: 12 }, (_, i) => {
-    const clearness = sky === 'mixed' ? clearnessFor(latitudeDeg, longitudeDeg, i + 1) : skyClearness[sky];
-    return clearness.value * outsideRadiationOf(latitudeDeg, i + 1);
+    const clearness = sky === 'mixed' ? usual(i + 1) : skyClearness[sky].value;
+    return clearness * outsideRadiationOf(latitudeDeg, i + 1);
   });
   return {
     name: skySunHours[sky].name,

@@ -12,7 +12,7 @@ import {
   peakSunHoursOf,
   sunWhileItShines,
 } from './rules.ts';
-import { skyClearness, skySunHours } from './sky.ts';
+import { skyClearness, skySunHours, sunHoursAnywhere } from './sky.ts';
 import { dayLengthOf } from './sun.ts';
 import { tiltedRadiation } from './tilt.ts';
 
@@ -56,7 +56,8 @@ function sunAssumptions(c: SolarCase): Assumption[] {
           },
         ]
       : [];
-  if (source === 'unknown') return [skySunHours[sky]];
+  if (source === 'unknown')
+    return [c.isMonthTold && c.month !== undefined ? sunHoursAnywhere(c.month, sky) : skySunHours[sky]];
   if (source === 'year') return [averagePeakSunHours(c.latitudeDeg as number, c.longitudeDeg, sky)];
   const clearness =
     sky === 'mixed'

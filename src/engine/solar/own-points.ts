@@ -21,40 +21,64 @@ export interface Pull {
 /** Closeness from 1 to 0. */
 const closeness = (km: number): number => Math.min(1, Math.max(0, (reachKm - km) / (reachKm - ownKm)));
 
-/** How much brighter a point of one's own is than the grid is there, as a ratio; undefined in polar night. */
-function ratioAt({ latitudeDeg, longitudeDeg, months }: Station, month: number): number | undefined {
-  const outside = outsideRadiationOf(latitudeDeg, month);
-  const sun = months[month - 1] as number;
-  if (outside <= 0 || sun <= 0) return undefined;
-  return sun / outside / clearnessAt(latitudeDeg, longitudeDeg, month);
+const ratios = new WeakMap<Station, readonly (number | undefined)[]>();
+
+/** How much brighter a point of one's own is than the grid is there, as a ratio by month; undefined in polar night. */
+function ratiosAt(station: Station): readonly (number | undefined)[] {
+  const { latitudeDeg, longitudeDeg, months } = station;
+  const made =
+    ratios.get(station) ??
+    months.map((sun, m) => {
+      const outside = outsideRadiationOf(latitudeDeg, m + 1);
+      if (outside <= 0 || sun <= 0) return undefined;
+      return sun / outside / clearnessAt(latitudeDeg, longitudeDeg, m + 1);
+    });
+  ratios.set(station, made);
+  return made;
+}
+
+interface Neighbour {
+  readonly station: Station;
+  readonly km: number;
+  readonly weight: number;
+}
+
+/** The points within reach, the nearest first. */
+function neighboursOf(points: readonly Station[], latitudeDeg: number, longitudeDeg: number): Neighbour[] {
+  return points
+    .filter(point => Math.abs(point.latitudeDeg - latitudeDeg) * degreeKm < reachKm)
+    .map(station => {
+      const km = distanceKm(latitudeDeg, longitudeDeg, station.latitudeDeg, station.longitudeDeg);
+      return { station, km, weight: closeness(km) / (km ** 2 + ownKm ** 2) };
+    })
+    .filter(({ km }) => km < reachKm)
+    .sort((a, b) => a.km - b.km);
 }
 
 /**
- * What the own points within reach make of the grid's clearness in a month (1–12). Their ratios to the grid are
- * averaged by the inverse square of distance, and count the less the farther the nearest is: neighbours some
+ * What the own points within reach of a place make of the grid's clearness, by month (1–12). Their ratios to the grid
+ * are averaged by the inverse square of distance, and count the less the farther the nearest is: neighbours some
  * hundreds of km apart share two fifths of their deviation.
  */
 export function pullOf(
   points: readonly Station[],
   latitudeDeg: number,
   longitudeDeg: number,
-  month: number,
-): Pull {
-  let nearest: Station | undefined;
-  let nearestKm: number = reachKm;
-  let [weights, logs] = [0, 0];
-  for (const point of points) {
-    if (Math.abs(point.latitudeDeg - latitudeDeg) * degreeKm > reachKm) continue;
-    const km = distanceKm(latitudeDeg, longitudeDeg, point.latitudeDeg, point.longitudeDeg);
-    if (km >= reachKm) continue;
-    const ratio = ratioAt(point, month);
-    if (ratio === undefined) continue;
-    const weight = closeness(km) / (km ** 2 + ownKm ** 2);
-    weights += weight;
-    logs += weight * Math.log(ratio);
-    if (km < nearestKm) [nearest, nearestKm] = [point, km];
-  }
-  if (!nearest) return { ratio: 1, nearness: 0, nearestKm };
-  const nearness = closeness(nearestKm);
-  return { ratio: Math.exp((nearness * logs) / weights), nearness, nearest, nearestKm };
+): (month: number) => Pull {
+  const neighbours = neighboursOf(points, latitudeDeg, longitudeDeg);
+  return month => {
+    let nearest: Neighbour | undefined;
+    let [weights, logs] = [0, 0];
+    for (const neighbour of neighbours) {
+      const ratio = ratiosAt(neighbour.station)[month - 1];
+      if (ratio === undefined) continue;
+      nearest ??= neighbour;
+      weights += neighbour.weight;
+      logs += neighbour.weight * Math.log(ratio);
+    }
+    if (!nearest) return { ratio: 1, nearness: 0, nearestKm: reachKm };
+    const { station, km } = nearest;
+    const nearness = closeness(km);
+    return { ratio: Math.exp((nearness * logs) / weights), nearness, nearest: station, nearestKm: km };
+  };
 }

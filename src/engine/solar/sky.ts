@@ -1,5 +1,6 @@
 import type { Assumption } from '#quantity/range.ts';
 import type { Sky } from './case.ts';
+import { townsSunKWhM2 } from './tables.ts';
 
 /** Clearness under a sky that was told. A clear day: FAO-56's three quarters, less in haze; full cloud: 10–30 % of that. */
 export const skyClearness = {
@@ -48,3 +49,27 @@ export const skySunHours: Readonly<Record<Sky, Assumption>> = {
     why: 'no place said: full cloud lets through 10–30 % of a clear day',
   },
 };
+
+/** How a clear day and full cloud compare with the month's average, to stretch its ends by. */
+const ends: Readonly<Record<Sky, readonly [low: number, high: number]>> = {
+  mixed: [1, 1],
+  sunny: [1.2, 1.2],
+  overcast: [0.15, 0.45],
+};
+
+/**
+ * Peak sun hours where a month was told and no place: anything that the world's towns have in that month, from the
+ * short days of one hemisphere to the long ones of the other.
+ */
+export function sunHoursAnywhere(month: number, sky: Sky): Assumption {
+  const usual = skySunHours[sky];
+  const [least, most] = townsSunKWhM2[month - 1] as readonly [number, number];
+  const [low, high] = [least * ends[sky][0], most * ends[sky][1]];
+  return {
+    ...usual,
+    value: Math.min(high, Math.max(low, usual.value)),
+    low: Math.min(low, usual.low),
+    high: Math.max(high, usual.high),
+    why: 'no place said: that month may be summer or winter, anywhere on earth',
+  };
+}

@@ -4,6 +4,25 @@ export const meanDays = [17, 47, 75, 105, 135, 162, 198, 228, 258, 288, 318, 344
 /** Solar constant, kW/m²: 0.0820 MJ/m² a minute. FAO Irrigation and Drainage Paper 56, eq. 21. */
 export const solarConstantKWM2 = 0.082 / 0.06;
 
+/**
+ * Sun on flat ground at the world's towns by month, kWh/m² a day: nineteen in twenty have more than the first, and
+ * nineteen in twenty less than the second. Of the fitted climate at 55,975 towns.
+ */
+export const townsSunKWhM2 = [
+  [0.6, 6.4],
+  [1.2, 6.1],
+  [2.3, 6.3],
+  [3.5, 6.6],
+  [3.0, 6.9],
+  [2.5, 7.4],
+  [2.8, 7.3],
+  [3.5, 6.6],
+  [2.6, 5.9],
+  [1.5, 6.0],
+  [0.7, 6.3],
+  [0.4, 6.5],
+] as const;
+
 /** Length of a day, h. */
 export const dayH = 24;
 

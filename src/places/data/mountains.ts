@@ -1,6 +1,6 @@
 /**
  * Mountain and ski towns that the other tables and the world's towns lack or have under another place of the name.
- * Rows as in australia.ts. Source: from memory of maps, rounded to 0.1°. Their heights: src/climate/data/mountains.ts.
+ * Rows as in australia.ts. Source: from memory of maps, rounded to 0.1°. Their heights: src/climate/data/heights.ts.
  */
 export const mountains = `
 =AU

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { clearnessAt } from '#climate/world.ts';
-import { clearnessFor, interpolate, usualClearness } from '#engine/solar/climate.ts';
+import { clearnessFor, clearnessOf, usualClearness } from '#engine/solar/climate.ts';
 import { stations } from '#engine/solar/stations.ts';
 import { outsideRadiationOf } from '#engine/solar/sun.ts';
 
@@ -30,7 +30,7 @@ describe('the table of stations', () => {
       const others = stations.filter(other => other !== s);
       for (const m of months) {
         const truth = s.months[m - 1]! / outsideRadiationOf(s.latitudeDeg, m);
-        const { value, spread } = interpolate(others, s.latitudeDeg, s.longitudeDeg, m);
+        const { value, spread } = clearnessOf(others, s.latitudeDeg, s.longitudeDeg)(m);
         squares += (value / truth - 1) ** 2;
         held += Math.abs(value - truth) <= spread * value ? 1 : 0;
         count++;
@@ -44,17 +44,17 @@ describe('the table of stations', () => {
 describe('a place between stations', () => {
   test('at a point it is that point’s, and names it', () => {
     const dubbo = stations.find(s => s.name === 'Dubbo')!;
-    const here = interpolate(stations, -32.2, 148.6, 4);
+    const here = clearnessOf(stations, -32.2, 148.6)(4);
     expect(here.station).toBe('Dubbo');
     expect(here.value).toBeCloseTo(dubbo.months[3]! / outsideRadiationOf(-32.2, 4), 2);
   });
 
   test('far from all of them it is the fitted climate, with a wider span', () => {
-    const sea = interpolate(stations, -50, -130, 1);
+    const sea = clearnessOf(stations, -50, -130)(1);
     expect(sea.station).toBeUndefined();
     expect(sea.value).toBe(clearnessAt(-50, -130, 1));
-    const at = interpolate([], -33.9, 151.2, 1);
-    expect(at.spread).toBeGreaterThan(interpolate(stations, -33.9, 151.2, 1).spread);
+    const at = clearnessOf([], -33.9, 151.2)(1);
+    expect(at.spread).toBeGreaterThan(clearnessOf(stations, -33.9, 151.2)(1).spread);
   });
 
   test('is never brighter than clear sky nor darker than a cloud', () => {

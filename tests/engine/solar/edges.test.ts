@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { clearnessAt } from '#climate/world.ts';
 import { airTemperature, dayTemperature } from '#engine/solar/air.ts';
-import { averagePeakSunHours, clearnessFor, interpolate, usualClearness } from '#engine/solar/climate.ts';
+import { averagePeakSunHours, clearnessFor, clearnessOf, usualClearness } from '#engine/solar/climate.ts';
 import { hourlyShares } from '#engine/solar/hourly.ts';
 import {
   chargeAssumption,
@@ -74,31 +74,31 @@ describe('points of one’s own before the grid', () => {
   const grid = (longitudeDeg: number) => clearnessAt(-30, longitudeDeg, 3);
 
   test('at a point it is the point’s; less and less up to 300 km; nothing beyond', () => {
-    expect(interpolate([here], -30, 150, 3)).toMatchObject({
+    expect(clearnessOf([here], -30, 150)(3)).toMatchObject({
       value: expect.closeTo(1.1 * grid(150), 9),
       nearestKm: 0,
       station: 'here',
     });
     // A degree of longitude is 96.3 km there: 192.6 km, so (300 − 192.6) / 260 of the deviation in logarithms.
-    expect(interpolate([here], -30, 152, 3).value).toBeCloseTo(1.1 ** 0.413 * grid(152), 3);
-    const beyond = interpolate([here], -30, 153.2, 3);
+    expect(clearnessOf([here], -30, 152)(3).value).toBeCloseTo(1.1 ** 0.413 * grid(152), 3);
+    const beyond = clearnessOf([here], -30, 153.2)(3);
     expect(beyond).toMatchObject({ value: grid(153.2), nearestKm: 300 });
     expect(beyond.station).toBeUndefined();
   });
 
   test('between two it is their mean, the nearer first', () => {
     const there = point('there', -30, 151, 0.9);
-    const half = interpolate([here, there], -30, 150.5, 3);
+    const half = clearnessOf([here, there], -30, 150.5)(3);
     const ratio = half.value / grid(150.5);
     // 48 km from each.
     expect(ratio).toBeCloseTo(Math.sqrt(1.1 * 0.9) ** 0.968, 2);
-    expect(interpolate([there, here], -30, 150.1, 3).station).toBe('here');
-    expect(interpolate([there, here], -30, 150.1, 3).value / grid(150.1)).toBeGreaterThan(1.05);
+    expect(clearnessOf([there, here], -30, 150.1)(3).station).toBe('here');
+    expect(clearnessOf([there, here], -30, 150.1)(3).value / grid(150.1)).toBeGreaterThan(1.05);
   });
 
   test('polar night has no clearness of its own', () => {
     const pole = { ...point('pole', 80, 20, 1), months: Array<number>(12).fill(0) };
-    expect(interpolate([pole], 80, 20, 12).value).toBe(clearnessAt(80, 20, 12));
+    expect(clearnessOf([pole], 80, 20)(12).value).toBe(clearnessAt(80, 20, 12));
   });
 
   test('the span holds the model’s error and bad years: wider in dull climates, far north and far from a point', () => {

@@ -1,8 +1,8 @@
 /**
- * Towns, huts and ski places whose height the land's mean about them doesn't tell: name, latitude, longitude, height
+ * Towns, huts and ski places, and towns at the foot of mountains, whose height the land's mean about them doesn't tell: name, latitude, longitude, height
  * in metres. Source: from memory of maps, heights to about 50 m, coordinates to 0.1°.
  */
-export const mountains = `
+export const heights = `
 Thredbo, -36.5, 148.3, 1365
 Perisher, -36.4, 148.4, 1720
 Charlotte Pass, -36.4, 148.3, 1760
@@ -157,4 +157,23 @@ Maseru, -29.3, 27.5, 1600
 Semonkong, -29.8, 28.1, 2200
 Sani Pass, -29.6, 29.3, 2870
 Johannesburg, -26.2, 28.0, 1700
+Ulaanbaatar, 47.9, 106.9, 1320
+Tromsø, 69.6, 19.0, 10
+Bergen, 60.4, 5.3, 20
+Ålesund, 62.5, 6.2, 10
+Bodø, 67.3, 14.4, 10
+Reykjavik, 64.1, -21.9, 40
+Akureyri, 65.7, -18.1, 10
+Longyearbyen, 78.2, 15.6, 20
+Juneau, 58.3, -134.4, 10
+Anchorage, 61.2, -149.9, 30
+Vancouver, 49.3, -123.1, 30
+Milford Sound, -44.7, 167.9, 10
+Ushuaia, -54.8, -68.3, 20
+Santiago, -33.4, -70.7, 540
+Antofagasta, -23.7, -70.4, 40
+Papeete, -17.5, -149.6, 10
+Nice, 43.7, 7.3, 20
+Genoa, 44.4, 8.9, 20
+Split, 43.5, 16.4, 20
 `;
