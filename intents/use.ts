@@ -2,18 +2,18 @@ import { sentence } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
 import { applianceOf } from '#catalog/appliances.ts';
 import { coolingReading, hasHours, isDrawTold, isWhole, type Use } from '#engine/loads/reading.ts';
-import { airTemperature } from '#engine/solar/air.ts';
+import { airAboutFridge } from '#engine/solar/air.ts';
 import type { Assumption } from '#quantity/range.ts';
 import type { Facts, Load } from '#rig/rig.ts';
 import { whereOf } from './sun.ts';
 
-/** The air where they camp, where nobody told it and the place is known. @param at where no month was said, the message's */
+/** The air about a fridge where they camp, where nobody told it and the place is known. @param at where no month was said, the message's */
 function airOf(facts: Facts, at?: Date): Assumption | undefined {
   const isPlaced = facts.place !== undefined || facts.latitudeDeg !== undefined;
   if (!isPlaced || facts.ambientC !== undefined) return undefined;
   const where = whereOf(facts);
   if (where.latitudeDeg === undefined) return undefined;
-  return airTemperature({ ...where, month: facts.month ?? (at && at.getUTCMonth() + 1) });
+  return airAboutFridge({ ...where, month: facts.month ?? (at && at.getUTCMonth() + 1) });
 }
 
 /**

@@ -84,8 +84,19 @@ export const dayTemperature = (where: Where): Assumption => ({
   ...temperature(where, 'day'),
 });
 
-/** Air temperature over day and night, °C: what a fridge works against. */
+/** Air temperature outside over day and night, °C. */
 export const airTemperature = (where: Where): Assumption => ({
-  name: 'ambientC',
+  name: 'airTemperature',
   ...temperature(where, 'mean'),
 });
+
+/** In the cold a fridge stands in a van or tent that is kept from freezing: likely and at most, °C. Common practice. */
+const sheltered = { likely: 10, most: 18 } as const;
+
+/** Air about a fridge over day and night, °C: that outside, and in the cold that of the van or tent it stands in. */
+export function airAboutFridge(where: Where): Assumption {
+  const air = { ...airTemperature(where), name: 'ambientC' };
+  if (air.value >= sheltered.likely) return air;
+  const high = Math.max(air.high, sheltered.most);
+  return { ...air, value: sheltered.likely, high, why: 'cold there; in a van or tent it is warmer' };
+}

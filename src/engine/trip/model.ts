@@ -5,7 +5,7 @@ import type { Bank } from '../battery/bank.ts';
 import { bankAssumptions, usableCapacityAh } from '../battery/usable.ts';
 import { taken, type Values } from '../explore.ts';
 import { dayOf, type Use, useAssumptions } from '../loads/model.ts';
-import { airTemperature } from '../solar/air.ts';
+import { airAboutFridge } from '../solar/air.ts';
 import { chargeAssumption } from '../solar/model.ts';
 import { acceptance, acceptanceAssumptions } from './accept.ts';
 import { type Balance, type BalanceHour, balance } from './balance.ts';
@@ -40,10 +40,10 @@ export interface Trip {
 export const startOf = (trip: Trip): number =>
   trip.startHour ?? (trip.driving?.planH ? drivingFromHour : arrivalHour);
 
-/** Air temperature over day and night, from the place or latitude and the month where known. */
+/** Air about the fridge over day and night, from the place or latitude and the month where known. */
 function airAssumption(trip: Trip): Assumption | undefined {
   const sun = trip.sun?.sun;
-  return sun?.latitudeDeg === undefined || sun.month === undefined ? undefined : airTemperature(sun);
+  return sun?.latitudeDeg === undefined || sun.month === undefined ? undefined : airAboutFridge(sun);
 }
 
 /** Everything a trip takes for granted. */

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { clearnessAt } from '#climate/world.ts';
-import { airTemperature, dayTemperature } from '#engine/solar/air.ts';
+import { airAboutFridge, airTemperature, dayTemperature } from '#engine/solar/air.ts';
 import { averagePeakSunHours, clearnessFor, clearnessOf, usualClearness } from '#engine/solar/climate.ts';
+import { climateAt } from '#engine/solar/climate-at.ts';
 import { hourlyShares } from '#engine/solar/hourly.ts';
 import {
   chargeAssumption,
@@ -159,6 +160,33 @@ describe('air by day', () => {
     expect(airTemperature({ latitudeDeg: 38, month: 7 }).value).toBe(22);
   });
 
+  test('about a fridge it is no colder than a van or tent is kept', () => {
+    const warm = { latitudeDeg: -12.4, longitudeDeg: 130.9, month: 1 };
+    expect(airAboutFridge(warm)).toEqual({ ...airTemperature(warm), name: 'ambientC' });
+    const cold = { latitudeDeg: 61, longitudeDeg: 10, month: 1 };
+    const outside = airTemperature(cold);
+    expect(outside.value).toBeLessThan(0);
+    expect(airAboutFridge(cold)).toMatchObject({ value: 10, low: outside.low, high: 18 });
+    expect(airAboutFridge(cold).why).not.toBe(outside.why);
+  });
+
+  test('of a place by day and night, at its height', () => {
+    const leh = { latitudeDeg: 34.2, longitudeDeg: 77.6, month: 7 };
+    const [{ dayMaxC, nightMinC }] = [climateAt(34.2, 77.6)[6]!];
+    expect(airTemperature(leh).value).toBe(Math.round((dayMaxC + nightMinC) / 2));
+    // A cosine about 3 pm under a sun like one about noon: 0.222 of the range below its top.
+    expect(dayTemperature(leh).value).toBe(Math.round(dayMaxC - 0.2223 * (dayMaxC - nightMinC)));
+    expect(airTemperature(leh)).toMatchObject({
+      low: airTemperature(leh).value - 6,
+      high: airTemperature(leh).value + 6,
+    });
+    expect(airTemperature({ ...leh, heightM: 5300 }).value).toBeLessThan(airTemperature(leh).value - 7);
+    expect(airTemperature({ ...leh, heightM: 5300 }).why).toContain('at 5300 m');
+    const year = airTemperature({ latitudeDeg: 34.2, longitudeDeg: 77.6 });
+    expect(year.low).toBeLessThan(-5);
+    expect(year.high).toBeGreaterThan(15);
+  });
+
   test('without a place a fair day, cooler in the mountains', () => {
     expect(dayTemperature({})).toMatchObject({ value: 25, low: 15, high: 35 });
     expect(airTemperature({ month: 5 })).toMatchObject({ value: 25, low: 20, high: 32 });
@@ -190,6 +218,18 @@ describe('what is taken for granted', () => {
     expect(names({ latitudeDeg: 30 })[0]).toBe('peakSunHours');
     expect(names({ latitudeDeg: 30, month: 4 })).not.toContain('panelTilt');
     expect(names({ latitudeDeg: 30, month: 4, mount: 'flat' })).not.toContain('panelTilt');
+  });
+
+  test('a month that was told without a place may be anywhere: a wide range', () => {
+    const sun = (c: SolarCase) => solarAssumptions(c)[0]!;
+    // Taken from the calendar it is a fair day of the season.
+    expect(sun({ month: 6 })).toMatchObject({ value: 5, low: 3.5, high: 6.5 });
+    expect(sun({ month: 6, isMonthTold: true })).toMatchObject({ value: 5, low: 2.5, high: 7.4 });
+    expect(sun({ month: 12, isMonthTold: true })).toMatchObject({ value: 5, low: 0.4, high: 6.5 });
+    expect(sun({ month: 12, isMonthTold: true, sky: 'sunny' }).low).toBeCloseTo(0.48, 9);
+    expect(sun({ month: 12, isMonthTold: true, sky: 'overcast' })).toMatchObject({ value: 1.2, high: expect.closeTo(2.925, 9) });
+    expect(sun({ month: 12, isMonthTold: true, sky: 'overcast' }).low).toBeCloseTo(0.06, 9);
+    expect(sun({ month: 12, isMonthTold: true, latitudeDeg: -34 }).name).toBe('clearness');
   });
 
   test('a stand is angled like the latitude, between 15 and 60°', () => {
