@@ -1,6 +1,8 @@
 import { english, type Speech } from '#answer/speech.ts';
 import type { SolarCase } from '#engine/solar/model.ts';
-import { placeByName, placesOfOneName } from '#places/find.ts';
+import { namesakes, placeByName, placesOfOneName } from '#places/find.ts';
+import type { Place } from '#places/places.ts';
+import { stateName } from '#places/regions.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { Setting } from './intent.ts';
 
@@ -79,10 +81,22 @@ export function whereAndWhen(facts: Facts, sun: SolarCase, words: Speech = engli
   if (facts.peakSunHours !== undefined || sun.latitudeDeg === undefined) return '';
   const month = words.say(`month-${sun.month}`, months[sun.month! - 1]!);
   const { place } = facts;
-  return place === undefined
-    ? ` ${words.say('there-in-month', 'there in {month}', { month })}`
-    : ` ${words.say('in-place-in-month', 'in {place} in {month}', { place: place, month })}`;
+  if (place === undefined) return ` ${words.say('there-in-month', 'there in {month}', { month })}`;
+  const region = facts.latitudeDeg === undefined ? regionTaken(place, words) : undefined;
+  return region === undefined
+    ? ` ${words.say('in-place-in-month', 'in {place} in {month}', { place, month })}`
+    : ` ${words.say('in-place-of-region', 'in {place} ({region}) in {month}', { place, region, month })}`;
 }
+
+/** The state or country of a place by name, where the name stands in others too and doesn't tell: never the wrong one in silence. */
+function regionTaken(name: string, words: Speech): string | undefined {
+  const { inCountries, inStates } = namesakes(name);
+  const place = placeByName(name);
+  return place && (inCountries || inStates) ? regionName(place, inStates, words) : undefined;
+}
+
+const regionName = (place: Place, isByState: boolean, words: Speech): string =>
+  (isByState ? stateName(place) : undefined) ?? countryName(place.country, words.language);
 
 const skies = { sunny: 'clear sky', mixed: 'average weather', overcast: 'full cloud all day' } as const;
 
@@ -134,9 +148,13 @@ export function sunHint(facts: Facts, sun: SolarCase, words: Speech = english): 
     return words.say('tell-the-place', 'Tell me the place and month for a closer figure.');
   const [first, second] = place === undefined ? [] : placesOfOneName(place);
   if (!first || !second) return undefined;
-  const country = countryName(first.country, words.language);
-  const gaps = { place: first.name, country };
-  return words.say('took-place', 'I took {place} in {country}; there are others.', gaps);
+  const region = regionName(first, namesakes(place as string).inStates, words);
+  const gaps = { place: first.name, region };
+  return words.say(
+    'took-place',
+    'I took {place} in {region}; there are others: add the state or country.',
+    gaps,
+  );
 }
 
 const countryNames = new Map<string, Intl.DisplayNames>();
