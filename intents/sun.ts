@@ -88,6 +88,26 @@ export function whereAndWhen(facts: Facts, sun: SolarCase, words: Speech = engli
     : ` ${words.say('in-place-of-region', 'in {place} ({region}) in {month}', { place, region, month })}`;
 }
 
+/**
+ * For an answer that doesn't name its place in the first line: which of several was taken, or that it isn't known.
+ * Said once, when the place is told.
+ */
+export function placeNote(
+  facts: Facts,
+  { recalled }: Pick<Setting, 'recalled'>,
+  words: Speech = english,
+): string | undefined {
+  const { place } = facts;
+  const isMeant = place !== undefined && facts.latitudeDeg === undefined && !recalled.has('place');
+  if (!isMeant) return undefined;
+  if (placeByName(place) === undefined) return unknownPlace(place, words);
+  const region = regionTaken(place, words);
+  return region && words.say('reckoned-for', 'Reckoned for {place} ({region}).', { place, region });
+}
+
+const unknownPlace = (place: string, words: Speech): string =>
+  words.say('unknown-place', "I don't know where {place} is; a bigger town nearby would help.", { place });
+
 /** The state or country of a place by name, where the name stands in others too and doesn't tell: never the wrong one in silence. */
 function regionTaken(name: string, words: Speech): string | undefined {
   const { inCountries, inStates } = namesakes(name);
@@ -135,10 +155,7 @@ export function describeSun(
 export function sunHint(facts: Facts, sun: SolarCase, words: Speech = english): string | undefined {
   const { place } = facts;
   if (facts.peakSunHours !== undefined) return undefined;
-  if (place !== undefined && sun.latitudeDeg === undefined) {
-    const text = "I don't know where {place} is; a bigger town nearby would help.";
-    return words.say('unknown-place', text, { place });
-  }
+  if (place !== undefined && sun.latitudeDeg === undefined) return unknownPlace(place, words);
   if (sun.latitudeDeg === undefined && sun.isMonthTold) {
     const text = 'Without a place that is a wide guess: {month} is summer or winter. Where are you?';
     const month = words.say(`month-${sun.month}`, months[sun.month! - 1]!);

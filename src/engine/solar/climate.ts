@@ -37,18 +37,20 @@ const [dullest, clearest] = [0.12, 0.78];
 /**
  * Mean clearness at a place, by month (1–12): the world's fitted climate, and the given points before it where they
  * are near.
+ * @param overDays for the span: how many days the sun is wanted over; absent: an average day of the month
  */
 export function clearnessOf(
   from: readonly Station[],
   latitudeDeg: number,
   longitudeDeg: number,
+  overDays?: number,
 ): (month: number) => Clearness {
   const pull = pullOf(from, latitudeDeg, longitudeDeg);
   return month => {
     const { ratio, nearness, nearest, nearestKm } = pull(month);
     const grid = clearnessAt(latitudeDeg, longitudeDeg, month);
     const value = Math.min(clearest, Math.max(dullest, grid * ratio));
-    const spread = monthSpread(value, latitudeDeg, nearness);
+    const spread = monthSpread(value, latitudeDeg, nearness, overDays);
     return { value, spread, nearestKm, station: nearest?.name };
   };
 }
@@ -56,10 +58,13 @@ export function clearnessOf(
 /** Up to here a point is the town itself, km. */
 const townKm = 60;
 
+/** Full cloud for days on end still lets so much of the average through, as a share. */
+const leastShare = 0.25;
+
 const withSpread = (name: string, value: number, spread: number, why: string): Assumption => ({
   name,
   value,
-  low: value * (1 - spread),
+  low: value * Math.max(leastShare, 1 - spread),
   high: Math.min(Math.max(0.78, value), value * (1 + spread)),
   unit: '',
   why,
@@ -70,6 +75,7 @@ export function clearnessFor(
   latitudeDeg: number,
   longitudeDeg: number | undefined,
   month: number,
+  overDays?: number,
 ): Assumption {
   if (longitudeDeg === undefined)
     return withSpread(
@@ -78,12 +84,17 @@ export function clearnessFor(
       0.2,
       'usual for the latitude and month',
     );
-  const { value, spread, station, nearestKm } = clearnessOf(stations, latitudeDeg, longitudeDeg)(month);
+  const { value, spread, station, nearestKm } = clearnessOf(
+    stations,
+    latitudeDeg,
+    longitudeDeg,
+    overDays,
+  )(month);
   const from =
     station === undefined
       ? 'satellite tables'
       : `climate tables, ${station}${nearestKm < townKm ? '' : ' nearest'}`;
-  const why = `average ${monthNames[month - 1]} by ${from}; good and bad years in the range`;
+  const why = `average ${monthNames[month - 1]} by ${from}; ${overDays === undefined ? 'good and bad years' : 'dull and bright spells'} in the range`;
   return withSpread('clearness', value, spread, why);
 }
 

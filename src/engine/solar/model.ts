@@ -61,7 +61,7 @@ function sunAssumptions(c: SolarCase): Assumption[] {
   if (source === 'year') return [averagePeakSunHours(c.latitudeDeg as number, c.longitudeDeg, sky)];
   const clearness =
     sky === 'mixed'
-      ? clearnessFor(c.latitudeDeg as number, c.longitudeDeg, c.month as number)
+      ? clearnessFor(c.latitudeDeg as number, c.longitudeDeg, c.month as number, c.overDays)
       : skyClearness[sky];
   if (c.mount !== 'tilted') return [clearness];
   const value = tiltFor(c.latitudeDeg as number);

@@ -22,14 +22,25 @@ const modelError = { atPoint: 0.06, elsewhere: 0.08, polar: 0.2 } as const;
 /** Up to here satellites see the ground well; from there to the circle ever less. */
 const [satelliteDeg, polarDeg] = [58, 68] as const;
 
+/** Dull days come in runs, so that days vary as if there were half as many: one day tells a third of the next. From memory. */
+const runOfDays = 2;
+
 /**
- * How far a month's sun may be off to either side, nine years in ten, as a share: the model's error and the year's.
+ * How far a month's sun may be off to either side, nine times in ten, as a share: the model's error, the year's and,
+ * over few days, the days'.
  * @param nearness of the nearest own point: 1 at it, 0 out of its reach
+ * @param overDays for how many days the sun is wanted; absent: for an average day of the month
  */
-export function monthSpread(clearness: number, latitudeDeg: number, nearness: number): number {
+export function monthSpread(
+  clearness: number,
+  latitudeDeg: number,
+  nearness: number,
+  overDays = Number.POSITIVE_INFINITY,
+): number {
   const { atPoint, elsewhere, polar } = modelError;
   const north = Math.min(1, Math.max(0, (Math.abs(latitudeDeg) - satelliteDeg) / (polarDeg - satelliteDeg)));
   const grid = elsewhere + north * (polar - elsewhere);
   const model = grid + nearness * (atPoint - grid);
-  return nineInTen * Math.hypot(model, yearSpread(clearness));
+  const days = daySpread(clearness) * Math.sqrt(Math.min(1, runOfDays / overDays));
+  return nineInTen * Math.hypot(model, yearSpread(clearness), days);
 }

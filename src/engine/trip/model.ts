@@ -46,6 +46,12 @@ function airAssumption(trip: Trip): Assumption | undefined {
   return sun?.latitudeDeg === undefined || sun.month === undefined ? undefined : airAboutFridge(sun);
 }
 
+/** The sun of a trip varies with its days, the more the fewer they are. */
+const overTrip = (trip: TripSun, durationH: number): TripSun => ({
+  ...trip,
+  sun: { ...trip.sun, overDays: Math.max(1, durationH / 24) },
+});
+
 /** Everything a trip takes for granted. */
 export function tripAssumptions(trip: Trip): Assumption[] {
   const air = airAssumption(trip);
@@ -54,7 +60,7 @@ export function tripAssumptions(trip: Trip): Assumption[] {
   return [
     ...bankAssumptions(trip.bank, trip.depthPercent),
     ...use,
-    ...(trip.sun ? sunAssumptions(trip.sun) : []),
+    ...(trip.sun ? sunAssumptions(overTrip(trip.sun, trip.durationH)) : []),
     ...drivingAssumptions(trip.driving, trip.bank),
     ...(isCharged ? [chargeAssumption(trip.bank.chemistry)] : []),
     ...(isCharged ? acceptanceAssumptions(trip.bank.chemistry) : []),

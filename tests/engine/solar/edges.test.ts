@@ -110,6 +110,9 @@ describe('points of one’s own before the grid', () => {
     expect(spread(0.3, -30, 0)).toBeCloseTo(1.645 * Math.sqrt(0.08 ** 2 + 0.18 ** 2), 9);
     expect(spread(0.5, 63, 0)).toBeCloseTo(1.645 * Math.sqrt(0.14 ** 2 + 0.09 ** 2), 9);
     expect(spread(0.5, -75, 0)).toBeCloseTo(1.645 * Math.sqrt(0.2 ** 2 + 0.09 ** 2), 9);
+    // Over few days the days count: half as many tell anything new. Over a day or two, all of their spread.
+    expect(monthSpread(0.5, -30, 0, 8)).toBeCloseTo(1.645 * Math.hypot(0.08, 0.09, 0.32 / 2), 9);
+    expect(monthSpread(0.5, -30, 0, 1)).toBeCloseTo(1.645 * Math.hypot(0.08, 0.09, 0.32), 9);
     expect([0.1, 0.2, 0.225, 0.65, 0.8].map(yearSpread)).toEqual([
       0.22,
       0.22,
@@ -133,6 +136,16 @@ describe('points of one’s own before the grid', () => {
     expect(mixed.name).toBe('peakSunHours');
     expect(mixed.value).toBeLessThan(year.value);
   });
+});
+
+test('the span of a trip is wider than that of a month, and never goes below a quarter', () => {
+  const month = clearnessFor(-32.2, 148.6, 6);
+  const trip = clearnessFor(-32.2, 148.6, 6, 3);
+  expect(trip.value).toBe(month.value);
+  expect(trip.low).toBeLessThan(month.low);
+  expect(trip.why).toContain('spells');
+  const dull = clearnessFor(60.4, 5.3, 1, 1);
+  expect(dull.low).toBeCloseTo(dull.value / 4, 9);
 });
 
 describe('air by day', () => {
@@ -227,7 +240,10 @@ describe('what is taken for granted', () => {
     expect(sun({ month: 6, isMonthTold: true })).toMatchObject({ value: 5, low: 2.5, high: 7.4 });
     expect(sun({ month: 12, isMonthTold: true })).toMatchObject({ value: 5, low: 0.4, high: 6.5 });
     expect(sun({ month: 12, isMonthTold: true, sky: 'sunny' }).low).toBeCloseTo(0.48, 9);
-    expect(sun({ month: 12, isMonthTold: true, sky: 'overcast' })).toMatchObject({ value: 1.2, high: expect.closeTo(2.925, 9) });
+    expect(sun({ month: 12, isMonthTold: true, sky: 'overcast' })).toMatchObject({
+      value: 1.2,
+      high: expect.closeTo(2.925, 9),
+    });
     expect(sun({ month: 12, isMonthTold: true, sky: 'overcast' }).low).toBeCloseTo(0.06, 9);
     expect(sun({ month: 12, isMonthTold: true, latitudeDeg: -34 }).name).toBe('clearness');
   });
