@@ -44,7 +44,7 @@ test('the weights belong to messages, code, words and tables, and not to what ne
     'src/catalog/appliances-table.ts',
     'src/places/data/world.txt',
     'src/quantity/units.ts',
-    'src/tools/train/fit.ts',
+    'src/tools/train/fit-slots.ts',
     'src/tools/train/words.ts',
     'tests/messages/loads.jsonl',
     'tests/messages/partial/cases.jsonl',
