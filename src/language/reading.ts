@@ -1,22 +1,15 @@
 import type { Claim, Stated } from '#rig/rig.ts';
+import { type Unread, unreadIn } from './account.ts';
 import { because, type Reason } from './decide/because.ts';
 import { decide, type Option } from './decide/decide.ts';
 import type { TalkContext } from './decide/features.ts';
 import { finish } from './decide/finish.ts';
 import { shippedModel } from './decide/weights.ts';
-import * as slot from './propose/slots.ts';
 import { convertIn } from './recognise/convert.ts';
 import { cuesIn } from './recognise/cues.ts';
-import type { Mention } from './recognise/mention.ts';
 import { ownersIn } from './recognise/owners.ts';
 import { type Recognised, recognise } from './recognise/recognise.ts';
 import type { Cue } from './words/en/cues.ts';
-
-/** A number of the message that is in no fact, and why. */
-export interface Unread {
-  readonly text: string;
-  readonly why: string;
-}
 
 /** Two quantities to convert between ("60 W at 12 V in amps"). */
 export interface Conversion {
@@ -82,6 +75,7 @@ export function read(text: string, context: TalkContext = {}): ParsedMessage {
   const facts = factsOf(stated);
   const text1 = JSON.stringify(best.stated);
   const other = options.find(o => o.intent !== best.intent || JSON.stringify(o.stated) !== text1);
+  const conversion = best.intent === 'convert' ? convertIn(recognised) : undefined;
   const { owner, owners } = ownersIn(recognised.words, context.people ?? []);
   return {
     intent: best.intent,
@@ -93,9 +87,9 @@ export function read(text: string, context: TalkContext = {}): ParsedMessage {
     owners,
     term: stated.term as string | undefined,
     choice: stated.choice as string | undefined,
-    conversion: best.intent === 'convert' ? convertIn(recognised) : undefined,
+    conversion,
     cues: cuesIn(recognised.words),
-    unread: unreadIn(recognised.mentions, best),
+    unread: unreadIn(recognised, best, [stated.corrects, conversion]),
     probability: best.probability,
     margin: other ? Math.log(Math.max(best.probability, 1e-9) / Math.max(other.probability, 1e-9)) : 20,
     second: other && {
@@ -122,26 +116,4 @@ function differing(a: Option, b: Option): string[] {
     .filter(key => JSON.stringify(a.stated[key]) !== JSON.stringify(b.stated[key]))
     .sort();
   return a.intent === b.intent ? facts : ['intent', ...facts];
-}
-
-const reasons: Readonly<Record<string, string>> = {
-  money: 'a price',
-  km: 'a distance',
-  years: 'an age or a span of years',
-  months: 'a span of months',
-  L: 'a volume',
-  kg: 'a weight',
-};
-
-/** Numbers that no fact took, each with its reason. */
-function unreadIn(mentions: readonly Mention[], { state }: Option): Unread[] {
-  const out: Unread[] = [];
-  mentions.forEach((m, i) => {
-    const isNumber = m.kind === 'amount' || m.kind === 'number' || (m.kind === 'clock' && /\d/.test(m.text));
-    const s = state.slots[i]!;
-    if (isNumber && (s === slot.none || s === -1))
-      out.push({ text: m.text, why: reasons[m.unit ?? ''] ?? 'no part of the question' });
-    else if (isNumber && s === slot.same) out.push({ text: m.text, why: 'said before' });
-  });
-  return out;
 }

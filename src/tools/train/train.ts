@@ -8,8 +8,10 @@ import * as slot from '#language/propose/slots.ts';
 import { recognise } from '#language/recognise/recognise.ts';
 import { type HazardCode, hazardCodes } from '#rig/hazard-codes.ts';
 import { choicesOf, suppliesOf, type Wording, wordingsOf } from './dataset.ts';
-import { type Example, type FitOptions, fitHeads, fitSlots } from './fit.ts';
+import { fitHeads } from './fit-heads.ts';
+import { fitSlots } from './fit-slots.ts';
 import type { Group } from './groups.ts';
+import type { Example, FitOptions } from './lessons.ts';
 import { talkBefore } from './talk.ts';
 
 export interface TrainOptions {
