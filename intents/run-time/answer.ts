@@ -8,6 +8,7 @@ import { chargeChart } from '../charge-chart.ts';
 import { describeRig } from '../describe.ts';
 import { enough, figure, reasons } from '../figures.ts';
 import type { Setting } from '../intent.ts';
+import { placeNote } from '../sun.ts';
 import { areTimed, readingNote, useOf } from '../use.ts';
 import { describeBank, timeSpan, wantedTime } from '../words.ts';
 import type { RunTime, RunTimeFacts } from './compute.ts';
@@ -76,7 +77,7 @@ function chartOf(facts: RunTimeFacts, { bank, figures }: RunTime, setting: Setti
   const trip = {
     bank,
     depthPercent: facts.depthOfDischargePercent,
-    use: useOf(facts, bank.voltageV, setting.mainsV),
+    use: useOf(facts, bank.voltageV, setting.mainsV, setting.at),
     durationH,
   };
   const note = describeRig(facts, english).join(', ');
@@ -108,7 +109,9 @@ export function answerRunTime(told: RunTimeFacts, result: RunTime, setting: Sett
     }),
   ];
   if (runTime.value > 0 && (verdict === 'no' || verdict === 'tight')) lines.push(remedy(facts, result, w));
-  for (const note of [bigDraw(result, w), readingNote(facts, w)]) if (note) lines.push(note);
+  const isOfAir = result.ranked.some(a => a.name === 'ambientC');
+  const where = isOfAir ? placeNote(facts, setting, w) : undefined;
+  for (const note of [bigDraw(result, w), readingNote(facts, w), where]) if (note) lines.push(note);
   const isLithium = result.bank.chemistry === 'lfp';
   return {
     headline: said,

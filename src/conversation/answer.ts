@@ -47,10 +47,12 @@ function understoodOf({ facts, claims, removed, corrects, owner, term, choice }:
 const round = (value: number): number => Math.round(value * 100) / 100;
 
 /** How sure the reading is, and what came second. */
-const readingOf = ({ margin, second }: ParsedMessage): NonNullable<Answer['reading']> => ({
+const readingOf = ({ margin, second, because }: ParsedMessage): NonNullable<Answer['reading']> => ({
   margin: round(margin),
   ...(second && { second: { intent: second.intent, differs: second.differs } }),
-  because: [],
+  get because() {
+    return because();
+  },
 });
 
 /** Builds the answer as data from a reply; the working is printed only if somebody looks at it. */

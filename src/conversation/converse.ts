@@ -114,7 +114,7 @@ function answer(memory: Memory, message: Message, read: Interpreted): Conversed 
   return {
     memory: talk({ reply: full, isBack, asked }),
     answer: toAnswer(reply, {
-      intent: isBack ? 'unclear' : intent.name,
+      intent: isStrange || (isBack && ready !== undefined) ? 'unclear' : intent.name,
       ...toldOf(read),
       isWorkingShown,
       again: isBack ? undefined : redo(intent, ready, setting),

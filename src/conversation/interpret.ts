@@ -116,7 +116,7 @@ function ofFrame(memory: Memory, message: Message, heard: Heard): Heard {
 }
 
 /** Less likely than this another question is not taken, though it could be answered. */
-const leastLikely = 0.08;
+const leastLikely = 0.25;
 /** Questions that ask for nothing, so that they could always be answered. */
 const undemanding: ReadonlySet<string> = new Set([
   'none',

@@ -9,7 +9,7 @@ import type { Heard } from './hear.ts';
 import { sound } from './sound.ts';
 
 /** Below this probability two readings that answer differently are asked about. */
-export const leastSure = 0.45;
+export const leastSure = Number(process.env.T ?? 0.45);
 
 /** A reading somebody may choose, by the words of its button. */
 export interface Choice {
@@ -133,7 +133,7 @@ export const factsIn = ({
 /** Of an unsure message the two likeliest readings that answer differently, where they can be told apart in words. */
 export function twoReadings(heard: Heard): Two | undefined {
   const [first, second] = readingsOf(heard);
-  if (!first || !second || first.probability >= leastSure) return undefined;
+  if (!first || !second || (process.env.C ? heard.certainty : first.probability) >= leastSure) return undefined;
   if (plain.has(first.intent) || plain.has(second.intent)) return undefined;
   const [mine, other] = [factsIn(first.stated), factsIn(second.stated)];
   const isOtherQuestion = first.intent !== second.intent;

@@ -1,5 +1,6 @@
 import type { Claim, Stated } from '#rig/rig.ts';
 import { type Unread, unreadIn } from './account.ts';
+import { because, type Reason } from './decide/because.ts';
 import { decide, type Option } from './decide/decide.ts';
 import type { TalkContext } from './decide/features.ts';
 import { finish } from './decide/finish.ts';
@@ -51,6 +52,12 @@ export interface ParsedMessage {
   readonly probability: number;
   readonly margin: number;
   readonly second?: SecondReading;
+  /** How likely the likeliest reading is right as a whole, 0–1, by what has been right before. */
+  readonly certainty: number;
+  /** Dangers by their codes, each with its probability. */
+  readonly dangers: ReadonlyMap<string, number>;
+  /** Why it was read so; worked out only where somebody asks. */
+  readonly because: () => readonly Reason[];
   readonly words: number;
   readonly recognised: Recognised;
   readonly options: readonly Option[];
@@ -61,7 +68,8 @@ const apart = new Set(['claims', 'removed', 'corrects', 'owner', 'term', 'choice
 /** Reads a message. Pure; linear in its length. */
 export function read(text: string, context: TalkContext = {}): ParsedMessage {
   const recognised = recognise(text);
-  const { options } = decide(shippedModel(), recognised.mentions, context, text);
+  const model = shippedModel();
+  const { options, frame, certainty, hazards } = decide(model, recognised.mentions, context, text);
   const best = options[0]!;
   const stated = finish(recognised, best, context);
   const facts = factsOf(stated);
@@ -90,6 +98,9 @@ export function read(text: string, context: TalkContext = {}): ParsedMessage {
       differs: differing(best, other),
       probability: other.probability,
     },
+    certainty,
+    dangers: hazards,
+    because: () => because(model, frame, best),
     words: recognised.tokens.filter(token => token.kind !== 'sign').length,
     recognised,
     options,

@@ -134,6 +134,8 @@ describe('floors', () => {
       'intents/examples.ts loads node:module',
       'src/answer/speech.ts loads node:fs',
       'src/answer/speech.ts loads node:module',
+      'src/climate/file.ts loads node:zlib',
+      'src/climate/world.ts loads node:fs',
       'src/language/decide/weights.ts loads node:fs',
       'src/places/world.ts loads node:fs',
       'src/rule/trees.ts loads node:module',

@@ -15,6 +15,9 @@ export const nothingSaid: ParsedMessage = {
   words: 0,
   recognised: { text: '', tokens: [], words: [], mentions: [] },
   options: [],
+  certainty: 1,
+  dangers: new Map(),
+  because: () => [],
 };
 
 /** The surroundings of a question asked by Robin on a summer morning, changed where a test says so. */

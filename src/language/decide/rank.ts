@@ -116,6 +116,41 @@ export function rankFeatures(f: Frame, state: State, stated: Stated, intent: str
     before = s;
   }
   out.push(mix(750, before + 2, 999));
+  ownedFeatures(f, state, put);
+  const bare = loads.filter(isBare).length;
+  for (const first of f.questions) out.push(mix(752, first, bucket(bare)), mix(753, mix(0, first, bucket(left)), bucket(loads.length)));
+  const names = loads.map(row => row.name);
+  put(754, names.length - new Set(names).size, names.includes(undefined) ? 1 : 0);
+}
+
+/** How figures lie to what owns them: how far, over what, and whether a value is likely for that thing. */
+function ownedFeatures(f: Frame, state: State, put: (template: number, a: number, b?: number) => void): void {
+  const { mentions } = f;
+  let far = 0;
+  let over = 0;
+  for (let i = 0; i < mentions.length; i++) {
+    const o = state.owners[i]!;
+    const s = state.slots[i]!;
+    if (o < 0 || s <= 0) continue;
+    const owner = mentions[o]!;
+    put(756, mix(0, s, hashText(owner.key)), size(Math.abs(state.values[i]!)));
+    const [from, to] = o < i ? [o, i] : [i, o];
+    far = Math.max(far, to - from);
+    for (let j = from + 1; j < to; j++)
+      if ((mentions[j]!.kind === 'thing' || mentions[j]!.kind === 'noun') && state.slots[j] === slot.none) over++;
+    // A nearer thing that was passed over, or one that stands right beside the figure on its other side.
+    const beside = mentions[o < i ? i + 1 : i - 1];
+    if (beside && beside !== owner && (beside.kind === 'thing' || beside.kind === 'noun')) put(758, s, o < i ? 1 : 0);
+  }
+  put(760, far < 3 ? 0 : far < 6 ? 1 : far < 10 ? 2 : 3, Math.min(over, 3));
+  for (let i = 0; i < mentions.length; i++) {
+    const m = mentions[i]!;
+    if (state.slots[i] !== slot.none || (m.kind !== 'thing' && m.kind !== 'noun')) continue;
+    const next = mentions[i + 1];
+    const before = mentions[i - 1];
+    const isBeside = (x: typeof next): number => (x?.kind === 'amount' || x?.kind === 'number' ? 1 : 0);
+    put(762, isBeside(before) + 2 * isBeside(next), f.cls[i + 1] ?? 0);
+  }
 }
 
 /** Weights of whole readings: of their features, and of the logarithms they come with (roles, question, plan). */
