@@ -42,8 +42,8 @@ export function because(model: Model, frame: Frame, { state, intent, question }:
   }
   // The least sure first: that is where a reader looks for what went wrong.
   out.sort((a, b) => a.weight - b.weight);
-  return [{ reason: `the words and what they state ask for ${intent}`, weight: rounded(question) }, ...out].slice(
-    0,
-    mostReasons,
-  );
+  return [
+    { reason: `the words and what they state ask for ${intent}`, weight: rounded(question) },
+    ...out,
+  ].slice(0, mostReasons);
 }

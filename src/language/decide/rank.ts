@@ -118,7 +118,8 @@ export function rankFeatures(f: Frame, state: State, stated: Stated, intent: str
   out.push(mix(750, before + 2, 999));
   ownedFeatures(f, state, put);
   const bare = loads.filter(isBare).length;
-  for (const first of f.questions) out.push(mix(752, first, bucket(bare)), mix(753, mix(0, first, bucket(left)), bucket(loads.length)));
+  for (const first of f.questions)
+    out.push(mix(752, first, bucket(bare)), mix(753, mix(0, first, bucket(left)), bucket(loads.length)));
   const names = loads.map(row => row.name);
   put(754, names.length - new Set(names).size, names.includes(undefined) ? 1 : 0);
 }
@@ -137,10 +138,12 @@ function ownedFeatures(f: Frame, state: State, put: (template: number, a: number
     const [from, to] = o < i ? [o, i] : [i, o];
     far = Math.max(far, to - from);
     for (let j = from + 1; j < to; j++)
-      if ((mentions[j]!.kind === 'thing' || mentions[j]!.kind === 'noun') && state.slots[j] === slot.none) over++;
+      if ((mentions[j]!.kind === 'thing' || mentions[j]!.kind === 'noun') && state.slots[j] === slot.none)
+        over++;
     // A nearer thing that was passed over, or one that stands right beside the figure on its other side.
     const beside = mentions[o < i ? i + 1 : i - 1];
-    if (beside && beside !== owner && (beside.kind === 'thing' || beside.kind === 'noun')) put(758, s, o < i ? 1 : 0);
+    if (beside && beside !== owner && (beside.kind === 'thing' || beside.kind === 'noun'))
+      put(758, s, o < i ? 1 : 0);
   }
   put(760, far < 3 ? 0 : far < 6 ? 1 : far < 10 ? 2 : 3, Math.min(over, 3));
   for (let i = 0; i < mentions.length; i++) {

@@ -116,7 +116,14 @@ const classOf = (unit: Unit, spelled: string): string =>
           : unit.symbol;
 
 /** Dimensions whose units are one to the reader: 1.5 kW is said as 1,500 W is. A millimetre is a thickness, a metre a way. */
-const isOneClass: ReadonlySet<string> = new Set(['current', 'charge', 'power', 'energy', 'length', 'temperature']);
+const isOneClass: ReadonlySet<string> = new Set([
+  'current',
+  'charge',
+  'power',
+  'energy',
+  'length',
+  'temperature',
+]);
 
 const inBase = (unit: Unit, value: number): number => value * unit.factor + (unit.offset ?? 0);
 
