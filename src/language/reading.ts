@@ -1,8 +1,10 @@
+import type { HazardCode } from '#rig/hazard-codes.ts';
 import type { Claim, Stated } from '#rig/rig.ts';
 import { decide, type Option } from './decide/decide.ts';
 import type { TalkContext } from './decide/features.ts';
 import { finish } from './decide/finish.ts';
 import { shippedModel } from './decide/weights.ts';
+import { alarmed } from './hazards/alarm.ts';
 import * as slot from './propose/slots.ts';
 import { cuesIn } from './recognise/cues.ts';
 import { convertIn } from './recognise/convert.ts';
@@ -53,6 +55,8 @@ export interface ParsedMessage {
   readonly conversion?: Conversion;
   /** What kind of talk the words are, for the tone and the choice of words of an answer; no question is chosen by them. */
   readonly cues: ReadonlySet<Cue>;
+  /** The dangers that the words show, the likeliest first. */
+  readonly hazards: readonly HazardCode[];
   readonly unread: readonly Unread[];
   /** How likely this reading is, 0–1, and its lead over the next that differs (in nats). */
   readonly probability: number;
@@ -68,7 +72,7 @@ const apart = new Set(['claims', 'removed', 'corrects', 'owner', 'term', 'choice
 /** Reads a message. Pure; linear in its length. */
 export function read(text: string, context: TalkContext = {}): ParsedMessage {
   const recognised = recognise(text);
-  const { options } = decide(shippedModel(), recognised.mentions, context, text);
+  const { options, hazards } = decide(shippedModel(), recognised.mentions, context, text);
   const best = options[0]!;
   const stated = finish(recognised, best, context);
   const facts = factsOf(stated);
@@ -87,6 +91,7 @@ export function read(text: string, context: TalkContext = {}): ParsedMessage {
     choice: stated.choice as string | undefined,
     conversion: best.intent === 'convert' ? convertIn(recognised) : undefined,
     cues: cuesIn(recognised.words),
+    hazards: alarmed(hazards),
     unread: unreadIn(recognised.mentions, best),
     probability: best.probability,
     margin: other ? Math.log(Math.max(best.probability, 1e-9) / Math.max(other.probability, 1e-9)) : 20,

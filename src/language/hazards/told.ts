@@ -7,6 +7,7 @@ interface ToldLoad {
   readonly count?: number;
   readonly currentA?: number;
   readonly powerW?: number;
+  readonly startsPowerW?: number;
   readonly hoursPerDay?: number;
   readonly hoursOnce?: number;
   readonly supply?: 'dc' | 'ac';
@@ -66,16 +67,16 @@ function isColdCharge(told: Told): boolean {
 function isOverCurrent(told: Told): boolean {
   const house = (told.batteries ?? []).filter(b => b.role !== 'starter');
   const limits = house.flatMap(b =>
-    b.maxCurrentA === undefined
-      ? []
-      : [b.maxCurrentA * (told.arrangement === 'parallel' ? (b.count ?? 1) : 1)],
+    b.maxCurrentA === undefined ? [] : [b.maxCurrentA * (told.arrangement === 'series' ? 1 : (b.count ?? 1))],
   );
   const voltageV = (told.systemVoltageV ?? 12) * (12.8 / 12);
   const loads = (told.loads ?? []).filter(load => !told.removed?.includes(load.name ?? ''));
   const isAc = (load: ToldLoad): boolean =>
     load.supply === 'ac' || (load.supply === undefined && told.inverter !== undefined);
   const powers = loads.flatMap(load =>
-    load.powerW !== undefined && isAc(load) ? [load.powerW * (load.count ?? 1)] : [],
+    load.powerW !== undefined && isAc(load)
+      ? [Math.max(load.powerW, load.startsPowerW ?? 0) * (load.count ?? 1)]
+      : [],
   );
   const powerW = powers.length > 0 ? Math.max(...powers) : (told.inverter?.powerW ?? 0);
   const dcA = Math.max(
@@ -153,7 +154,9 @@ const littleShare = 0.15;
 /** Whether a limit and what is asked of it are both told, and the limit holds. */
 function isWithinLimits(told: Told): boolean {
   const isLimited = !!told.batteries?.some(b => b.maxCurrentA !== undefined);
-  const isAsked = !!told.loads?.some(load => load.powerW !== undefined || load.currentA !== undefined);
+  const isAsked =
+    told.inverter?.powerW !== undefined ||
+    !!told.loads?.some(load => load.powerW !== undefined || load.currentA !== undefined);
   return isLimited && isAsked && told.cable === undefined && told.fuseA === undefined && !isOverCurrent(told);
 }
 
@@ -164,7 +167,9 @@ function isWithinLimits(told: Told): boolean {
 export function ruledOut(told: Told): readonly HazardCode[] {
   const found: HazardCode[] = [];
   if (isWithinLimits(told)) found.push('over-current');
-  if (told.ambientC !== undefined && told.ambientC >= 3 && told.frost !== true) found.push('cold-charge');
+  const isMild = told.ambientC !== undefined && told.ambientC >= 3 && told.frost !== true;
+  const kinds = (told.batteries ?? []).flatMap(b => b.chemistry ?? []);
+  if (isMild || (kinds.length > 0 && kinds.every(isLead))) found.push('cold-charge');
   const share = starterShareOf(told);
   if (share !== undefined && share > 0 && share <= littleShare) found.push('starter-flat');
   return found;
