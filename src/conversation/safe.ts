@@ -126,7 +126,12 @@ export function safe(reply: Reply, danger: Danger): Reply {
   const main = hazardAnswer(codes[0]!);
   const covered = new Set(codes.flatMap(code => rules[code].covers ?? []));
   const said = [left.headline, ...(left.lines ?? [])].filter(isAllowed(codes));
-  const warned = isSaid ? [] : [...warningLines(codes.slice(0, 2)), main.instead];
+  // An answer that says no with its amps says it better than the general line does.
+  const isOwnNo = codes[0] === 'over-current' && left.verdict === 'no' && said.length > 0;
+  const first = isOwnNo
+    ? [said.shift()!, ...warningLines(codes.slice(1, 2))]
+    : warningLines(codes.slice(0, 2));
+  const warned = isSaid ? [] : [...first, main.instead];
   const [headline = '', ...lines] = [...warned, ...said, ...(isSaid ? [] : [main.defers])];
   return {
     ...left,

@@ -5,6 +5,7 @@ import type { TalkContext } from './decide/features.ts';
 import { finish } from './decide/finish.ts';
 import { shippedModel } from './decide/weights.ts';
 import { alarmed } from './hazards/alarm.ts';
+import { meaningOf } from './hazards/features.ts';
 import * as slot from './propose/slots.ts';
 import { cuesIn } from './recognise/cues.ts';
 import { convertIn } from './recognise/convert.ts';
@@ -67,6 +68,9 @@ export interface ParsedMessage {
   readonly options: readonly Option[];
 }
 
+/** What is meant by a message, and what the talk is of already ("can it run in the boot?", after a generator). */
+const spokenOf = (text: string, { lastIntent = '', things = [] }: TalkContext): ReadonlySet<string> => new Set(meaningOf([text, lastIntent, ...things].join('. ')).map(({ concept }) => concept));
+
 const apart = new Set(['claims', 'removed', 'corrects', 'owner', 'term', 'choice']);
 
 /** Reads a message. Pure; linear in its length. */
@@ -91,7 +95,7 @@ export function read(text: string, context: TalkContext = {}): ParsedMessage {
     choice: stated.choice as string | undefined,
     conversion: best.intent === 'convert' ? convertIn(recognised) : undefined,
     cues: cuesIn(recognised.words),
-    hazards: alarmed(hazards),
+    hazards: alarmed(hazards, spokenOf(text, context)),
     unread: unreadIn(recognised.mentions, best),
     probability: best.probability,
     margin: other ? Math.log(Math.max(best.probability, 1e-9) / Math.max(other.probability, 1e-9)) : 20,

@@ -1,14 +1,27 @@
 import { type HazardCode, hazardCodes } from '#rig/hazard-codes.ts';
+import { hasEvidence } from './evidence.ts';
 
 /**
- * From which probability on a danger is named: of all dangers together, and of a further one beside the likeliest.
- * Chosen on open messages, so that hardly any danger is missed and hardly a harmless message alarms.
+ * From which probability on a danger is named: of all dangers together, of the likeliest that the words can show,
+ * and of a further one beside it. Chosen on open messages, so that hardly any danger is missed and hardly a
+ * harmless message alarms.
  */
-export const alarm = { least: 0.15, further: 0.1 } as const;
+export const alarm = { least: 0.15, first: 0.05, further: 0.1 } as const;
 
-/** The dangers that probabilities are enough for, the likeliest first; none where the message seems harmless. */
-export function alarmed(hazards: ReadonlyMap<string, number>): readonly HazardCode[] {
-  const likely = hazardCodes.map(code => ({ code, p: hazards.get(code) ?? 0 })).sort((a, b) => b.p - a.p);
-  if (likely.reduce((sum, { p }) => sum + p, 0) < alarm.least) return [];
-  return likely.filter(({ p }, k) => k === 0 || (k === 1 && p >= alarm.further)).map(({ code }) => code);
+/**
+ * The dangers that probabilities are enough for, the likeliest first; none where the message seems harmless.
+ * @param concepts what the words of the message mean, as `meaningOf` finds it
+ */
+export function alarmed(
+  hazards: ReadonlyMap<string, number>,
+  concepts: ReadonlySet<string>,
+): readonly HazardCode[] {
+  const all = hazardCodes.map(code => ({ code, p: hazards.get(code) ?? 0 }));
+  if (all.reduce((sum, { p }) => sum + p, 0) < alarm.least) return [];
+  return all
+    .filter(({ code }) => hasEvidence(code, concepts))
+    .sort((a, b) => b.p - a.p)
+    .slice(0, 2)
+    .filter(({ p }, k) => p >= (k === 0 ? alarm.first : alarm.further))
+    .map(({ code }) => code);
 }

@@ -63,13 +63,16 @@ function isColdCharge(told: Told): boolean {
   return isCold && isLithium && isCharged;
 }
 
+/** A lithium bank's own volts for the trade's 12, 24 or 48 V. */
+const lithiumVolts = (tradeV: number): number => Math.max(1, Math.round(tradeV / 12.8)) * 12.8;
+
 /** Currents asked of a thing against what it may carry, wherever both are known. */
 function isOverCurrent(told: Told): boolean {
   const house = (told.batteries ?? []).filter(b => b.role !== 'starter');
   const limits = house.flatMap(b =>
     b.maxCurrentA === undefined ? [] : [b.maxCurrentA * (told.arrangement === 'series' ? 1 : (b.count ?? 1))],
   );
-  const voltageV = (told.systemVoltageV ?? 12) * (12.8 / 12);
+  const voltageV = lithiumVolts(told.systemVoltageV ?? house.find(b => b.voltageV)?.voltageV ?? 12);
   const loads = (told.loads ?? []).filter(load => !told.removed?.includes(load.name ?? ''));
   const isAc = (load: ToldLoad): boolean =>
     load.supply === 'ac' || (load.supply === undefined && told.inverter !== undefined);
