@@ -55,7 +55,7 @@ export const hazardAnswers: readonly HazardAnswer[] = [
     code: 'gas',
     isEmergency: true,
     first:
-      'No spark, flame or switch, not even a fan or a light: open the doors, turn the bottle off if it’s outside, get out.',
+      'No spark, flame or switch, not even a fan or a light: doors open, bottle off if it’s outside, and out.',
     instead:
       'Battery gas is as bad: stop the charging from afar and air the place. Acid on skin or in eyes: rinse with running water for 20 minutes, then a doctor.',
     call: `If the smell stays, or for acid in an eye: ${emergencyNumber}`,
@@ -72,8 +72,7 @@ export const hazardAnswers: readonly HazardAnswer[] = [
   {
     code: 'mains-wiring',
     isEmergency: false,
-    first:
-      'Mains wiring is a job for a licensed electrician, by law in many places: a slip there kills, and often somebody else.',
+    first: 'Mains wiring is a job for a licensed electrician, by law in many places: a slip there kills.',
     instead:
       'I give no cable or terminals for it. A tingle or a breaker that trips: unplug at the post and leave it off. The 12 V side I’ll gladly size.',
     defers: 'Licensed electrician; IEC 60364-7-708 and -721, AS/NZS 3001 or your local code.',
@@ -84,7 +83,7 @@ export const hazardAnswers: readonly HazardAnswer[] = [
     code: 'mains-lead',
     isEmergency: false,
     first:
-      'No, don’t use that lead: it can kill whoever touches the bare pins, the wet join or the metal of the van.',
+      'No, don’t use that lead: bare pins, a wet join or the metal of the van can kill whoever touches them.',
     instead:
       'Unplug it at the post first. Use one whole, heavy outdoor lead with its earth pin, unwound, its joins dry and off the ground.',
     defers: 'A damaged or home-made lead goes to a licensed electrician or in the bin.',
@@ -95,7 +94,7 @@ export const hazardAnswers: readonly HazardAnswer[] = [
     code: 'backfeed',
     isEmergency: false,
     first:
-      'No: feeding a socket or inlet makes bare pins and other people’s wires live, and two supplies on one circuit destroy the inverter.',
+      'No: feeding a socket or inlet makes bare pins and others’ wires live, and two supplies at once destroy the inverter.',
     instead:
       'Plug the things straight into the inverter or generator. For fixed sockets: a changeover switch, so that only one supply can ever be on.',
     defers: 'A licensed electrician fits the changeover switch, to your local code.',
@@ -106,7 +105,7 @@ export const hazardAnswers: readonly HazardAnswer[] = [
     code: 'bigger-fuse',
     isEmergency: false,
     first:
-      'No, no bigger fuse, foil or bolt: the fuse is there so that the cable doesn’t burn, and it blows because something is wrong.',
+      'No, no bigger fuse, foil or bolt: it guards the cable from burning, and it blows because something is wrong.',
     instead:
       'Same size back in, never larger than the cable allows. Then look for a chafed wire, a jammed motor or a bad plug; blows at once, it’s a short.',
     defers: 'Can’t find it? Leave it off and have an auto electrician look.',
@@ -117,7 +116,7 @@ export const hazardAnswers: readonly HazardAnswer[] = [
     code: 'no-fuse',
     isEmergency: false,
     first:
-      'It needs a fuse at the battery end, however short the wire: without one a short makes the cable glow and starts a fire.',
+      'It needs a fuse at the battery end, however short the wire: without one a short sets the cable on fire.',
     instead:
       'Fit it within a hand’s width of the post, above what the load draws and not above what the cable carries. Tell me load and cable and I’ll name the size.',
     defers: 'Follow the maker’s size where it names one, and your local code.',
@@ -148,7 +147,7 @@ export const hazardAnswers: readonly HazardAnswer[] = [
     code: 'generator-inside',
     isEmergency: false,
     first:
-      'No, never in, under or beside a van, tent, awning or boot, flap open or not: its exhaust kills within minutes and has no smell.',
+      'No, never in, under or beside a van, tent, awning or boot, flap open or not: its exhaust kills within minutes.',
     instead:
       'Out in the open, 6 m or more away and downwind, exhaust pointing off, under a rain hood of its own. A carbon monoxide alarm where you sleep.',
     defers: 'Follow the maker’s manual and the site’s rules.',
@@ -170,7 +169,7 @@ export const hazardAnswers: readonly HazardAnswer[] = [
     code: 'medical',
     isEmergency: false,
     first:
-      'Somebody’s health hangs on this, so plan it with half as much again and a fallback, not on the sum alone.',
+      'Somebody’s health depends on this: plan it with half as much again and a fallback, not on the sum alone.',
     instead:
       'Count the hours that it runs in a night, try it at home for a night, know how you get mains or help if it stops.',
     defers: 'Ask the clinic or the maker about running it from a battery, the inverter and the spare.',
@@ -181,7 +180,7 @@ export const hazardAnswers: readonly HazardAnswer[] = [
     code: 'jump-start',
     isEmergency: false,
     first:
-      'Stop first if the battery is frozen, swollen, bubbling or stinks, or if the other vehicle is 24 V: don’t jump it. Lithium house batteries aren’t made for it either.',
+      'Don’t jump it if the battery is frozen, swollen, bubbling or stinks, from 24 V, or off a lithium house battery.',
     instead:
       'Else: red to flat plus, red to good plus, black to good minus, black last to bare metal of the dead engine away from its battery; off in the reverse order.',
     defers: 'The vehicle’s handbook comes first; roadside help is the safe way.',

@@ -35,6 +35,8 @@ export function settingOf(
     kind: message.kind,
     isAdmin: message.isAdmin ?? true,
     lesson: memory.lessons[personKey(message.from)],
+    forgetting: parsed.forgetting,
+    undo: parsed.undo?.rigs,
     examples,
   };
 }
