@@ -130,7 +130,7 @@ export const hazardAnswers: readonly HazardAnswer[] = [
     instead:
       'The smallest of battery limit, fuse, plug and cable counts. Warm cable, soft plug or brown holder: stop using it until it’s put right.',
     defers: 'The maker’s limit on the label comes first; for lithium on an alternator ask its maker.',
-    never: [yes, /\btight\b/i],
+    never: [yes, /\btight\b(?! lugs)/i],
     source: 'Makers’ limits; IEC 60364-5-52, ISO 4165, ISO 1724 and ISO 10133 in general terms',
   },
   {

@@ -117,9 +117,10 @@ function answer(memory: Memory, message: Message, read: Interpreted, isSaid = fa
   if (two) {
     const asks = askWhich(two, english);
     const told = { ...toldOf(read), shared: two.shared };
-    const reply = safe(asks, { ...danger, intent: 'unclear', isBack: true });
+    const { intent: first } = two.options[0];
+    const reply = safe(asks, { ...danger, intent: first, isBack: true });
     const memoryAfter = talk({ reply: asks, isBack: true, asked: asks.headline });
-    return { memory: memoryAfter, answer: toAnswer(reply, { intent: 'unclear', ...told }) };
+    return { memory: memoryAfter, answer: toAnswer(reply, { intent: reply.next?.length ? 'unclear' : first, ...told }) };
   }
   const isBack =
     ready === undefined || isStrange(heard) || issues.some(({ code }) => code === 'absurd-value');

@@ -16,7 +16,16 @@ const sources = ['solar', 'chargers', 'drivingHoursPerDay', 'days', 'targetCharg
 const isIdle = ({ takes }: Intent, told: Stated): boolean =>
   takes.length === 0 && Object.keys(told).length === 0;
 
-const isFrost = (text: string): boolean => meaningOf(text).some(({ concept }) => concept === 'frost');
+/** What shows too much current whatever limits hold: heat, a socket or plug, an alternator without a charger. */
+const otherLoad: ReadonlySet<string> = new Set(
+  'hot warm melt burnt-smell insulation ciggy small-plug socket plug supply alternator isolator no-dcdc direct'.split(
+    ' ',
+  ),
+);
+
+/** The dangers that facts rule out, unless the words show them in a way that no fact covers. */
+const outOf = (told: Told, concepts: readonly string[]): readonly HazardCode[] =>
+  ruledOut(told).filter(code => code !== 'over-current' || !concepts.some(concept => otherLoad.has(concept)));
 
 /**
  * The dangers of a message, the most urgent first: those that its words show and no fact rules out, and those that
@@ -31,6 +40,7 @@ export function dangersIn(
   told: Stated,
   memory: readonly (Stated | undefined)[],
 ): readonly HazardCode[] {
+  const concepts = meaningOf(text).map(({ concept }) => concept);
   const spoken = told.loads ? told : fill(told, intent.takes, memory).facts;
   const known = isIdle(intent, told) ? told : fill(told, circumstances, memory).facts;
   const all: Told = {
@@ -38,10 +48,10 @@ export function dangersIn(
     ...(spoken.loads && { loads: spoken.loads }),
     ...Object.fromEntries(sources.map(key => [key, told[key]])),
     removed,
-    frost: isFrost(text),
+    frost: concepts.includes('frost'),
     asksCharge: charging.has(intent.name) || ofWords.includes('cold-charge'),
   };
-  const out = ruledOut(all);
+  const out = outOf(all, concepts);
   const ofFacts = hazardsOf(all);
   const found = new Set([...ofWords.filter(code => !out.includes(code)), ...ofFacts]);
   return hazardCodes.filter(code => found.has(code));

@@ -43,7 +43,8 @@ const rules: Readonly<Record<HazardCode, Rule>> = {
   'mixed-parallel': { refuses: 'all', withholds: ['battery-bank'], covers: ['mixed-batteries'] },
   medical: { refuses: [], covers: ['medical'] },
   'jump-start': { refuses: 'all' },
-  'starter-flat': { refuses: ['starter-reserve', 'run-time', 'fault'], covers: ['starter-reserve'] },
+  // Whether it still starts is judged by its own limit.
+  'starter-flat': { refuses: ['run-time', 'fault'], covers: ['starter-reserve'] },
 };
 
 /** What an answer stands in. */

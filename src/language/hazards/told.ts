@@ -1,3 +1,4 @@
+import { areaOfGauge } from '#quantity/gauge.ts';
 import type { HazardCode } from '#rig/hazard-codes.ts';
 import { meaningOf } from './features.ts';
 import { ampacityA, batteryCurrentA, starterShare, usualStarterAh } from './limits.ts';
@@ -66,6 +67,10 @@ function isColdCharge(told: Told): boolean {
 /** A lithium bank's own volts for the trade's 12, 24 or 48 V. */
 const lithiumVolts = (tradeV: number): number => Math.max(1, Math.round(tradeV / 12.8)) * 12.8;
 
+/** The copper of the cable that was told, mm². */
+const areaOf = ({ cable }: Told): number | undefined =>
+  cable?.areaMm2 ?? (cable?.awg === undefined ? undefined : areaOfGauge(cable.awg));
+
 /** Currents asked of a thing against what it may carry, wherever both are known. */
 function isOverCurrent(told: Told): boolean {
   const house = (told.batteries ?? []).filter(b => b.role !== 'starter');
@@ -95,9 +100,9 @@ function isOverCurrent(told: Told): boolean {
       (told.chargers ?? []).some(c => c.currentA !== undefined && c.currentA > sum(limits)))
   )
     return true;
-  const area = told.cable?.areaMm2;
+  const area = areaOf(told);
   if (area !== undefined && (told.cable?.currentA ?? 0) > ampacityA(area)) return true;
-  if (area !== undefined && told.fuseA !== undefined && told.fuseA > 1.25 * ampacityA(area)) return true;
+  if (area !== undefined && told.fuseA !== undefined && told.fuseA > ampacityA(area)) return true;
   const bankAh = sum(
     house.flatMap(b => (b.chemistry === 'lfp' ? [(b.capacityAh ?? 0) * (b.count ?? 1)] : [])),
   );
@@ -156,11 +161,14 @@ const littleShare = 0.15;
 
 /** Whether a limit and what is asked of it are both told, and the limit holds. */
 function isWithinLimits(told: Told): boolean {
-  const isLimited = !!told.batteries?.some(b => b.maxCurrentA !== undefined);
-  const isAsked =
-    told.inverter?.powerW !== undefined ||
-    !!told.loads?.some(load => load.powerW !== undefined || load.currentA !== undefined);
-  return isLimited && isAsked && told.cable === undefined && told.fuseA === undefined && !isOverCurrent(told);
+  const { batteries = [], loads = [], chargers = [], inverter, cable, fuseA } = told;
+  const isDrawn =
+    inverter?.powerW !== undefined ||
+    loads.some(load => load.powerW !== undefined || load.currentA !== undefined) ||
+    (chargers.length === 1 && chargers[0]!.currentA !== undefined && !told.solar?.length);
+  const isOfBattery = batteries.some(b => b.maxCurrentA !== undefined) && isDrawn && fuseA === undefined;
+  const isOfCable = areaOf(told) !== undefined && (cable?.currentA ?? fuseA) !== undefined;
+  return (cable === undefined ? isOfBattery : isOfCable) && !isOverCurrent(told);
 }
 
 /**
