@@ -120,7 +120,10 @@ function answer(memory: Memory, message: Message, read: Interpreted, isSaid = fa
     const { intent: first } = two.options[0];
     const reply = safe(asks, { ...danger, intent: first, isBack: true });
     const memoryAfter = talk({ reply: asks, isBack: true, asked: asks.headline });
-    return { memory: memoryAfter, answer: toAnswer(reply, { intent: reply.next?.length ? 'unclear' : first, ...told }) };
+    return {
+      memory: memoryAfter,
+      answer: toAnswer(reply, { intent: reply.next?.length ? 'unclear' : first, ...told }),
+    };
   }
   const isBack =
     ready === undefined || isStrange(heard) || issues.some(({ code }) => code === 'absurd-value');

@@ -18,7 +18,7 @@ const isIdle = ({ takes }: Intent, told: Stated): boolean =>
 
 /** What shows too much current whatever limits hold: heat, a socket or plug, an alternator without a charger. */
 const otherLoad: ReadonlySet<string> = new Set(
-  'hot warm melt burnt-smell insulation ciggy small-plug socket plug supply alternator isolator no-dcdc direct'.split(
+  'hot warm melt burnt-smell ciggy small-plug socket plug supply alternator isolator no-dcdc direct'.split(
     ' ',
   ),
 );

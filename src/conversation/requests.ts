@@ -9,9 +9,9 @@ export type Forgetting =
   | { readonly stage: 'declined' | 'stray' };
 
 /** How long a question back about forgetting waits for its yes (ms): nobody wipes by a yes to something else. */
-const openMs = 10 * 60_000;
+export const openMs = 10 * 60_000;
 /** How long a change of a rig can be undone (ms). */
-const undoMs = 3600_000;
+export const undoMs = 3600_000;
 
 /** What the buttons say, and what they are called by in words. */
 export const confirmation = 'yes, forget';

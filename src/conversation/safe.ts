@@ -94,12 +94,14 @@ function body(reply: Reply, { codes, intent, facts, isBack }: Danger): Reply {
   const wasYesNo = reply.verdict !== undefined && reply.verdict !== null;
   const isSoft = reply.verdict === 'yes' || reply.verdict === 'tight';
   if (isWithheld || (isRefused && (isSoft || isBack))) return bare(reply, wasYesNo);
-  if (codes.includes('medical') && reply.verdict === 'yes' && !isSpare(reply, facts))
-    return {
-      ...reply,
-      verdict: 'tight',
-      headline: 'By the sum alone it holds, but with too little in hand for a medical device.',
-    };
+  if (codes.includes('medical') && reply.verdict === 'yes')
+    return isSpare(reply, facts)
+      ? { ...reply, headline: reply.headline.replace(/^Yes[:,] /, 'With half as much again in hand, ') }
+      : {
+          ...reply,
+          verdict: 'tight',
+          headline: 'By the sum alone it holds, but with too little in hand for a medical device.',
+        };
   return reply;
 }
 

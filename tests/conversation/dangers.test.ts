@@ -117,8 +117,15 @@ describe('what is held back', () => {
   });
 
   test('no load is asked for while a generator stands inside', () => {
-    const asks = withCode('generator-inside').filter(({ answer }) => /what it (?:shall|will) run|which do you mean/i.test(answer.text));
+    const asks = withCode('generator-inside').filter(({ answer }) =>
+      /what it (?:shall|will) run|which do you mean/i.test(answer.text),
+    );
     expect(asks.map(show)).toEqual([]);
+  });
+
+  test('a medical device’s night is a night', () => {
+    const { last } = talk(['kim: my cpap takes 40W 8 hours a night, how many nights on 100Ah lithium?']);
+    expect(last.text).toContain('3 nights of 8 hours');
   });
 
   test('a medical device has no yes without half as much again', () => {
