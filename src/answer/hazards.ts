@@ -1,10 +1,8 @@
-import type { HazardCode } from '#rig/hazard-codes.ts';
+import { emergencies, type HazardCode } from '#rig/hazard-codes.ts';
 
 /** What an answer says first where a danger is seen, and what it must not say. */
 export interface HazardAnswer {
   readonly code: HazardCode;
-  /** Whether somebody may be hurt now: then the answer is `now` and `call`, and nothing else. */
-  readonly isEmergency: boolean;
   /** The first line: no, or what to do, and why. */
   readonly first: string;
   /** What to do instead, one or two short sentences. */
@@ -30,7 +28,6 @@ const emergencyNumber =
 export const hazardAnswers: readonly HazardAnswer[] = [
   {
     code: 'carbon-monoxide',
-    isEmergency: true,
     first: 'Everybody out into fresh air now: it may be carbon monoxide, and you can’t smell it.',
     instead:
       'Don’t go back in to switch anything off. Headache, dizziness or sleepiness means breathe fresh air and get help.',
@@ -42,7 +39,6 @@ export const hazardAnswers: readonly HazardAnswer[] = [
   },
   {
     code: 'battery-fire',
-    isEmergency: true,
     first: 'Get everybody away from it now, upwind; stop the charging only if you can do it from afar.',
     instead:
       'A battery that smokes, swells, hisses or gets too hot to touch is never charged or used again, and never opened.',
@@ -53,7 +49,6 @@ export const hazardAnswers: readonly HazardAnswer[] = [
   },
   {
     code: 'gas',
-    isEmergency: true,
     first:
       'No spark, flame or switch, not even a fan or a light: doors open, bottle off if it’s outside, and out.',
     instead:
@@ -71,7 +66,6 @@ export const hazardAnswers: readonly HazardAnswer[] = [
   },
   {
     code: 'mains-wiring',
-    isEmergency: false,
     first: 'Mains wiring is a job for a licensed electrician, by law in many places: a slip there kills.',
     instead:
       'I give no cable or terminals for it. A tingle or a breaker that trips: unplug at the post and leave it off. The 12 V side I’ll gladly size.',
@@ -81,7 +75,6 @@ export const hazardAnswers: readonly HazardAnswer[] = [
   },
   {
     code: 'mains-lead',
-    isEmergency: false,
     first:
       'No, don’t use that lead: bare pins, a wet join or the metal of the van can kill whoever touches them.',
     instead:
@@ -92,7 +85,6 @@ export const hazardAnswers: readonly HazardAnswer[] = [
   },
   {
     code: 'backfeed',
-    isEmergency: false,
     first:
       'No: feeding a socket or inlet makes bare pins and others’ wires live, and two supplies at once destroy the inverter.',
     instead:
@@ -103,7 +95,6 @@ export const hazardAnswers: readonly HazardAnswer[] = [
   },
   {
     code: 'bigger-fuse',
-    isEmergency: false,
     first:
       'No, no bigger fuse, foil or bolt: it guards the cable from burning, and it blows because something is wrong.',
     instead:
@@ -114,7 +105,6 @@ export const hazardAnswers: readonly HazardAnswer[] = [
   },
   {
     code: 'no-fuse',
-    isEmergency: false,
     first:
       'It needs a fuse at the battery end, however short the wire: without one a short sets the cable on fire.',
     instead:
@@ -125,7 +115,6 @@ export const hazardAnswers: readonly HazardAnswer[] = [
   },
   {
     code: 'over-current',
-    isEmergency: false,
     first: 'No: that is more than one of the parts may carry, so it trips or overheats.',
     instead:
       'The smallest of battery limit, fuse, plug and cable counts. Warm cable, soft plug or brown holder: stop using it until it’s put right.',
@@ -135,7 +124,6 @@ export const hazardAnswers: readonly HazardAnswer[] = [
   },
   {
     code: 'cold-charge',
-    isEmergency: false,
     first: 'Don’t charge lithium at or below 0 °C: it plates metal inside the cells and ruins them for good.',
     instead:
       'Warm the battery itself above 5 °C first (heated space, pad, or wait for the day), then charge gently up to 10 °C. Using it in the cold is fine down to what the label says.',
@@ -145,7 +133,6 @@ export const hazardAnswers: readonly HazardAnswer[] = [
   },
   {
     code: 'generator-inside',
-    isEmergency: false,
     first:
       'No, never in, under or beside a van, tent, awning or boot, flap open or not: its exhaust kills within minutes.',
     instead:
@@ -156,7 +143,6 @@ export const hazardAnswers: readonly HazardAnswer[] = [
   },
   {
     code: 'mixed-parallel',
-    isEmergency: false,
     first:
       'No, don’t join unlike batteries in parallel: one pushes current into the other and neither is charged right.',
     instead:
@@ -167,7 +153,6 @@ export const hazardAnswers: readonly HazardAnswer[] = [
   },
   {
     code: 'medical',
-    isEmergency: false,
     first:
       'Somebody’s health depends on this: plan it with half as much again and a fallback, not on the sum alone.',
     instead:
@@ -178,7 +163,6 @@ export const hazardAnswers: readonly HazardAnswer[] = [
   },
   {
     code: 'jump-start',
-    isEmergency: false,
     first:
       'Don’t jump it if the battery is frozen, swollen, bubbling or stinks, from 24 V, or off a lithium house battery.',
     instead:
@@ -189,7 +173,6 @@ export const hazardAnswers: readonly HazardAnswer[] = [
   },
   {
     code: 'starter-flat',
-    isEmergency: false,
     first:
       'Don’t run camp gear off the only starter battery for long: keep three quarters of it, or the engine may not start.',
     instead:
@@ -209,7 +192,7 @@ export const hazardAnswer = (code: HazardCode): HazardAnswer => byCode.get(code)
 
 /** The whole answer of an emergency, where one of the dangers is one: what to do now, whom to call, no figures. */
 export function emergencyText(codes: readonly HazardCode[]): string | undefined {
-  const answer = codes.map(hazardAnswer).find(({ isEmergency }) => isEmergency);
+  const answer = codes.filter(code => emergencies.has(code)).map(hazardAnswer)[0];
   return answer && [answer.first, answer.call, answer.instead, answer.defers].filter(Boolean).join('\n');
 }
 

@@ -27,8 +27,32 @@ const commands: Readonly<Record<string, ForgetRequest>> = {
   'forget me': { which: 'me' },
 };
 
-const undoing =
-  /^(?:oh |oops |sorry |please |pls |bot )*(?:undo|revert)(?: (?:that|it|this|the last (?:change|one|thing)|my last change))?(?: please| pls)?[.!]*$|^(?:please )?(?:put|change) (?:it|that) back(?: please| pls| how it was| as it was| to what it was)?[.!]*$/;
+const asides: ReadonlySet<string> = new Set('oh oops sorry please pls bot thanks'.split(' '));
+const undoing: ReadonlySet<string> = new Set([
+  ...['undo', 'revert'].flatMap(verb =>
+    [
+      '',
+      ' it',
+      ' that',
+      ' this',
+      ' my last change',
+      ' the last change',
+      ' the last one',
+      ' the last thing',
+    ].map(rest => `${verb}${rest}`),
+  ),
+  ...['put', 'change'].flatMap(verb =>
+    ['it', 'that'].flatMap(what =>
+      ['', ' as it was', ' how it was', ' to what it was'].map(rest => `${verb} ${what} back${rest}`),
+    ),
+  ),
+]);
+
+/** Whether a message asks to take the last change back, and nothing else. */
+const isUndoing = (text: string): boolean => {
+  const words = text.match(/[a-z']+/g) ?? [];
+  return words.length < 12 && undoing.has(words.filter(word => !asides.has(word)).join(' '));
+};
 
 const plain = (text: string): string => text.trim().toLowerCase().replaceAll('’', "'");
 
@@ -53,5 +77,5 @@ export function forgettingIn(memory: Memory, message: Message): Forgetting | und
 /** The rig that a message puts back as it was before this person's last change within the hour. */
 export function undoneBy({ undo }: Memory, { text, from, at }: Message): Memory['undo'] {
   const isOwn = undo !== undefined && undo.from === personKey(from) && at.getTime() - undo.at <= undoMs;
-  return isOwn && undoing.test(plain(text)) ? undo : undefined;
+  return isOwn && isUndoing(plain(text)) ? undo : undefined;
 }

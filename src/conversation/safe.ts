@@ -2,7 +2,7 @@ import type { IntentName } from '#answer/answer.ts';
 import { emergencyText, forbidden, hazardAnswer, warningLines } from '#answer/hazards.ts';
 import type { Reply } from '#answer/reply.ts';
 import type { CautionCode } from '#answer/words/en.ts';
-import type { HazardCode } from '#rig/hazard-codes.ts';
+import { emergencies, type HazardCode } from '#rig/hazard-codes.ts';
 import type { Stated } from '#rig/rig.ts';
 
 /** What a danger does to the answer that it stands in. */
@@ -60,7 +60,7 @@ export interface Danger {
 
 /** Whether somebody may be hurt now: then nothing is worked out, and nothing is kept. */
 export const isEmergency = (codes: readonly HazardCode[]): boolean =>
-  codes.some(code => hazardAnswer(code).isEmergency);
+  codes.some(code => emergencies.has(code));
 
 /** As much in hand as a medical device asks for, common practice. */
 const spare = 1.5;

@@ -8,7 +8,7 @@ const evidence: Readonly<Record<HazardCode, string>> = {
   'carbon-monoxide':
     'symptom fuel-heater flued-heater coals generator exhaust heater cooker engine gas-word co alarm detector ppm-word warmth car',
   'battery-fire':
-    'smoke swollen fat hiss hot warm unbearable touch smell burnt-smell cut-open broken-cell bypass short-circuit flames melt exploded damaged reuse',
+    'smoke swollen fat hiss hot warm unbearable smell burnt-smell cut-open broken-cell bypass short-circuit flames melt exploded damaged reuse',
   gas: 'wet-lead gas-word smell leak eggs acid caps ignite gas-alarm closed battery-box body hiss bottle',
   'mains-wiring':
     'mains inlet switchboard socket wire-up myself which-wire tingle tingle-metal mains-thing electrician no-earth trip-word plug supply',
