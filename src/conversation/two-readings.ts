@@ -136,8 +136,7 @@ export const factsIn = ({
 /** Of an unsure message the two likeliest readings that answer differently, where they can be told apart in words. */
 export function twoReadings(heard: Heard): Two | undefined {
   const [first, second] = readingsOf(heard);
-  if (!first || !second || heard.certainty >= leastSure)
-    return undefined;
+  if (!first || !second || heard.certainty >= leastSure) return undefined;
   if (plain.has(first.intent) || plain.has(second.intent)) return undefined;
   const [mine, other] = [factsIn(first.stated), factsIn(second.stated)];
   const isOtherQuestion = first.intent !== second.intent;

@@ -1,3 +1,4 @@
+import type { HazardCode } from '#rig/hazard-codes.ts';
 import type { Claim, Stated } from '#rig/rig.ts';
 import { type Unread, unreadIn } from './account.ts';
 import { because, type Reason } from './decide/because.ts';
@@ -5,6 +6,8 @@ import { decide, type Option } from './decide/decide.ts';
 import type { TalkContext } from './decide/features.ts';
 import { finish } from './decide/finish.ts';
 import { shippedModel } from './decide/weights.ts';
+import { alarmed } from './hazards/alarm.ts';
+import { meaningOf } from './hazards/features.ts';
 import { convertIn } from './recognise/convert.ts';
 import { cuesIn } from './recognise/cues.ts';
 import { ownersIn } from './recognise/owners.ts';
@@ -47,6 +50,8 @@ export interface ParsedMessage {
   readonly conversion?: Conversion;
   /** What kind of talk the words are, for the tone and the choice of words of an answer; no question is chosen by them. */
   readonly cues: ReadonlySet<Cue>;
+  /** The dangers that the words show, the likeliest first. */
+  readonly hazards: readonly HazardCode[];
   readonly unread: readonly Unread[];
   /** How likely this reading is, 0–1, and its lead over the next that differs (in nats). */
   readonly probability: number;
@@ -62,6 +67,10 @@ export interface ParsedMessage {
   readonly recognised: Recognised;
   readonly options: readonly Option[];
 }
+
+/** What is meant by a message, and what the talk is of already ("can it run in the boot?", after a generator). */
+const spokenOf = (text: string, { lastIntent = '', things = [] }: TalkContext): ReadonlySet<string> =>
+  new Set(meaningOf([text, lastIntent, ...things].join('. ')).map(({ concept }) => concept));
 
 const apart = new Set(['claims', 'removed', 'corrects', 'owner', 'term', 'choice']);
 
@@ -90,6 +99,7 @@ export function read(text: string, context: TalkContext = {}): ParsedMessage {
     conversion,
     cues: cuesIn(recognised.words),
     unread: unreadIn(recognised, best, [stated.corrects, conversion]),
+    hazards: alarmed(hazards, spokenOf(text, context)),
     probability: best.probability,
     margin: other ? Math.log(Math.max(best.probability, 1e-9) / Math.max(other.probability, 1e-9)) : 20,
     second: other && {

@@ -9,6 +9,7 @@ export const nothingSaid: ParsedMessage = {
   removed: [],
   owners: [],
   cues: new Set(),
+  hazards: [],
   unread: [],
   probability: 1,
   margin: 20,

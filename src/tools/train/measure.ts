@@ -3,10 +3,10 @@ import { finish } from '#language/decide/finish.ts';
 import type { Model } from '#language/decide/model.ts';
 import { recognise } from '#language/recognise/recognise.ts';
 import type { HazardCode } from '#rig/hazard-codes.ts';
-import { isKin } from '../hazards/labelled.ts';
 import { compare } from './compare.ts';
 import { wordingsOf } from './dataset.ts';
 import type { Group } from './groups.ts';
+import { isKin } from './kin.ts';
 import { contextOf } from './train.ts';
 
 export interface Result {
