@@ -76,11 +76,21 @@ export function sunOf(facts: Facts, at: Date): SolarCase {
   };
 }
 
+/** A place as a name is written: what people type small gets its capitals. */
+const written = (place: string): string =>
+  place === place.toLowerCase()
+    ? place
+        .split(' ')
+        .map(word => (smallWords.has(word) ? word : word.charAt(0).toUpperCase() + word.slice(1)))
+        .join(' ')
+    : place;
+const smallWords: ReadonlySet<string> = new Set(['the', 'of', 'and', 'de', 'del', 'la', 'du', 'in', 'on', 'upon']);
+
 /** " in Darwin in August", " in full cloud", or nothing. */
 export function whereAndWhen(facts: Facts, sun: SolarCase, words: Speech = english): string {
   if (facts.peakSunHours !== undefined || sun.latitudeDeg === undefined) return '';
   const month = words.say(`month-${sun.month}`, months[sun.month! - 1]!);
-  const { place } = facts;
+  const place = facts.place === undefined ? undefined : written(facts.place);
   if (place === undefined) return ` ${words.say('there-in-month', 'there in {month}', { month })}`;
   const region = facts.latitudeDeg === undefined ? regionTaken(place, words) : undefined;
   return region === undefined
@@ -102,11 +112,12 @@ export function placeNote(
   if (!isMeant) return undefined;
   if (placeByName(place) === undefined) return unknownPlace(place, words);
   const region = regionTaken(place, words);
-  return region && words.say('reckoned-for', 'Reckoned for {place} ({region}).', { place, region });
+  const gaps = { place: written(place), region: region ?? '' };
+  return region && words.say('reckoned-for', 'Based on {place} ({region}).', gaps);
 }
 
 const unknownPlace = (place: string, words: Speech): string =>
-  words.say('unknown-place', "I don't know where {place} is; a bigger town nearby would help.", { place });
+  words.say('unknown-place', "I don't know where {place} is; a bigger town nearby would help.", { place: written(place) });
 
 /** The state or country of a place by name, where the name stands in others too and doesn't tell: never the wrong one in silence. */
 function regionTaken(name: string, words: Speech): string | undefined {
