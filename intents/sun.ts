@@ -92,7 +92,7 @@ export function whereAndWhen(facts: Facts, sun: SolarCase, words: Speech = engli
   const month = words.say(`month-${sun.month}`, months[sun.month! - 1]!);
   const place = facts.place === undefined ? undefined : written(facts.place);
   if (place === undefined) return ` ${words.say('there-in-month', 'there in {month}', { month })}`;
-  const region = facts.latitudeDeg === undefined ? regionTaken(place, words) : undefined;
+  const region = facts.latitudeDeg === undefined ? regionTaken(facts.place!, words) : undefined;
   return region === undefined
     ? ` ${words.say('in-place-in-month', 'in {place} in {month}', { place, month })}`
     : ` ${words.say('in-place-of-region', 'in {place} ({region}) in {month}', { place, region, month })}`;

@@ -47,7 +47,7 @@ function headline(result: FuseSize): string {
   const rating = `${plain(found.fuse.ratingA)} A`;
   if (kind === undefined) return `At most ${rating} on ${cableName(result)} (${kindOf(result)}).`;
   if (!found.fits)
-    return `That cable is too thin: ${plain(figures.current.value)} A wants a ${plain(found.wanted.ratingA)} A fuse, and ${cableName(result)} may have ${rating} at most.`;
+    return `No, that cable is too thin: ${plain(figures.current.value)} A wants a ${plain(found.wanted.ratingA)} A fuse, and ${cableName(result)} may have ${rating} at most.`;
   return `${rating} (${kindOf(result)}).`;
 }
 

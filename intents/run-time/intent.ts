@@ -29,6 +29,11 @@ export const runTime: Intent<RunTimeFacts> = {
   title: 'How long will it last?',
   takes,
   needs: needs(takes, [needBattery, needLoads]) as Intent<RunTimeFacts>['needs'],
+  // What comes in is counted only by the hour.
+  becomes: ({ solar, drivingHoursPerDay, days }) =>
+    solar?.some(panel => panel.powerW !== undefined) || drivingHoursPerDay !== undefined || days?.length
+      ? 'trip'
+      : undefined,
   reply: (facts, setting) =>
     compareRigs(facts, setting) ?? answerRunTime(facts, computeRunTime(facts, setting), setting),
 };

@@ -138,7 +138,10 @@ const undemanding: ReadonlySet<string> = new Set([
 export function interpret(memory: Memory, message: Message, told: Heard, options: Options = {}): Interpreted {
   const heard = ofFrame(memory, message, told);
   const two = heard.issues.length > 0 ? undefined : twoReadings(heard);
-  const first = taken(memory, message, heard, two, options);
+  const asked = taken(memory, message, heard, two, options);
+  const becomes = two ? undefined : asked.intent.becomes?.(asked.facts);
+  const whole = becomes && taken(memory, message, { ...heard, intent: becomes }, undefined, options);
+  const first = whole?.ready ? whole : asked;
   if (first.ready || two || heard.issues.length > 0) return first;
   // What can't be answered may have been another question, that can.
   for (const { intent, stated, probability } of readingsOf(heard)) {

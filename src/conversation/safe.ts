@@ -26,8 +26,16 @@ const rules: Readonly<Record<HazardCode, Rule>> = {
   'carbon-monoxide': { refuses: 'all' },
   'battery-fire': { refuses: 'all' },
   gas: { refuses: 'all' },
-  'mains-wiring': { refuses: wiring, withholds: ['cable-size', 'fuse-size'], covers: ['mains-wiring'] },
-  'mains-lead': { refuses: 'all', withholds: ['cable-size', 'fuse-size'], covers: ['mains-wiring'] },
+  'mains-wiring': {
+    refuses: wiring,
+    withholds: ['cable-size', 'fuse-size', 'list'],
+    covers: ['mains-wiring'],
+  },
+  'mains-lead': {
+    refuses: 'all',
+    withholds: ['cable-size', 'fuse-size', 'list'],
+    covers: ['mains-wiring'],
+  },
   backfeed: { refuses: 'all', withholds: ['cable-size'], covers: ['backfeed', 'mains-wiring'] },
   // A load asks for more than its cable may have: only the cable names a size.
   'bigger-fuse': {

@@ -42,7 +42,12 @@ test('--json tells what it warns of, what it left unread and how sure it is', ()
   expect(answer.hazards).toEqual([]);
   expect(answer.unread).toEqual([{ text: '300', why: 'a price' }]);
   expect(answer.reading.margin).toBeGreaterThan(0);
-  expect(answer.reading).toMatchObject({ second: { intent: expect.any(String) }, because: [] });
+  expect(answer.reading).toMatchObject({
+    second: { intent: expect.any(String) },
+    because: expect.arrayContaining([
+      { reason: expect.stringMatching(/is load\.currentA of/), weight: expect.any(Number) },
+    ]),
+  });
 });
 
 test('--why: how it was read, and no answer', () => {

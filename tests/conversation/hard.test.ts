@@ -62,7 +62,11 @@ describe('what the bits have shown', () => {
     expect(told('run the cpap off it overnight', 'why').text).not.toMatch(noNumber));
 
   test('a thing of no known kind without a draw is asked about', () =>
-    expect(told('karaoke machine on a 100Ah agm, how long?')).toMatchObject({ intent: 'unclear' }));
+    expect(told('karaoke machine on a 100Ah agm, how long?')).toMatchObject({
+      verdict: null,
+      figures: {},
+      text: expect.stringContaining('?'),
+    }));
 
   test.skip('a fridge that never runs is asked about', () =>
     expect(told('fridge 1.2A 0 hours a day, 100Ah, how long?')).toMatchObject({ intent: 'unclear' }));

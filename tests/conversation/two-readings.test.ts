@@ -15,6 +15,7 @@ const once = { loads: [fan], batteries: battery, durationH: 10 };
 const read = (...options: [intent: string, stated: object, probability: number][]) => ({
   ...nothingSaid,
   issues: [],
+  certainty: options[0]?.[2] ?? 1,
   options: options.map(([intent, stated, probability]) => ({ intent, stated, probability })) as never,
 });
 const half = leastSure - 0.05;

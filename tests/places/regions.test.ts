@@ -95,8 +95,9 @@ describe('names that stand in several countries', () => {
     for (const country of countries.get(name)!) {
       const told = `${name}, ${english.of(country)!.toLowerCase()}`;
       expect(placeByName(told)?.country, told).toBe(country);
+      // The place itself may be called as a country is: what is held is the region in brackets.
       expect(whereAndWhen({ place: told }, sunOf({ place: told }, at))).not.toContain(
-        english.of(place.country === country ? 'ZZ' : place.country),
+        `(${english.of(place.country === country ? 'ZZ' : place.country)})`,
       );
     }
   });

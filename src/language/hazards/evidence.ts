@@ -22,7 +22,7 @@ const evidence: Readonly<Record<HazardCode, string>> = {
   'cold-charge': 'frost cold-word #below-zero #near-zero',
   'generator-inside': 'generator engine bit-open inside',
   'mixed-parallel':
-    'parallel join-batteries old new different age-word year-word second-battery car-battery one-of-them mixing #two-capacities #two-kinds #years',
+    'old different age-word year-word second-battery car-battery one-of-them mixing #two-capacities #two-kinds #years',
   medical: 'medical',
   'jump-start':
     'no-start clamps clamp-order will-start start-engine help-word starter second-battery #two-voltages car engine car-battery battery lithium lead-acid house',
