@@ -1,6 +1,6 @@
 import type { Claim, Stated } from '#rig/rig.ts';
 import { decide, type Option } from './decide/decide.ts';
-import type { TalkContext } from './decide/features.ts';
+import type { TalkContext } from './decide/frame.ts';
 import { finish } from './decide/finish.ts';
 import { shippedModel } from './decide/weights.ts';
 import * as slot from './propose/slots.ts';

@@ -1,4 +1,4 @@
-import { all, self, writer } from '../propose/candidates.ts';
+import { all, self, writer } from '../propose/owners.ts';
 import * as slot from '../propose/slots.ts';
 import type { Mention } from '../recognise/mention.ts';
 import { speakers } from '../words/en/people.ts';

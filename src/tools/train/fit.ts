@@ -1,4 +1,5 @@
-import { type Net, Table } from '#language/decide/model.ts';
+import type { Net } from '#language/decide/model.ts';
+import { Table } from '#language/decide/table.ts';
 import type { Choice } from './dataset.ts';
 import { Parameters, seeded } from './net.ts';
 
@@ -39,7 +40,7 @@ export function vocabularyOf(
   const kept = [...counts]
     .filter(([, c]) => c.n >= least)
     .map(([f]) => f)
-    .sort((a, b) => a - b);
+    .sort((a, b) => (a >>> 0) - (b >>> 0));
   return new Map(kept.map((f, i) => [f, i]));
 }
 
@@ -243,8 +244,8 @@ export function fitSlots(
   }
   for (const p of [trunk.E, trunk.B, V, vb, O]) p.settle();
   return {
-    net: { features: new Table(index, trunk.E.w, D), bias: trunk.B.w, out: V.w, outBias: vb.w },
-    owners: new Table(ownerIndex, O.w, 1),
+    net: { features: Table.of(index, trunk.E.w, D), bias: trunk.B.w, out: V.w, outBias: vb.w },
+    owners: Table.of(ownerIndex, O.w, 1),
   };
 }
 
@@ -329,5 +330,5 @@ export function fitHeads(examples: readonly Example[], heads: readonly number[],
       );
   }
   for (const p of [trunk.E, trunk.B, V, vb]) p.settle();
-  return { features: new Table(index, trunk.E.w, D), bias: trunk.B.w, out: V.w, outBias: vb.w };
+  return { features: Table.of(index, trunk.E.w, D), bias: trunk.B.w, out: V.w, outBias: vb.w };
 }
