@@ -1,7 +1,7 @@
 import type { Claim, Stated } from '#rig/rig.ts';
 import { decide, type Option } from './decide/decide.ts';
-import type { TalkContext } from './decide/frame.ts';
 import { finish } from './decide/finish.ts';
+import type { TalkContext } from './decide/frame.ts';
 import { shippedModel } from './decide/weights.ts';
 import * as slot from './propose/slots.ts';
 import { convertIn } from './recognise/convert.ts';

@@ -1,5 +1,5 @@
 import { fold } from './fold.ts';
-import { known } from './known.ts';
+import { known, wordsFrom } from './known.ts';
 import type { Place } from './places.ts';
 import { worldPlaces } from './world.ts';
 
@@ -19,7 +19,11 @@ export interface Found {
  *   Only for words that must be a place ("camped near …"): small towns are called like everything else
  */
 export function findPlace(words: readonly string[], at: number, isWorldwide = false): Found | undefined {
-  const most = Math.min(mostWords, words.length - at);
+  // Few words start a name. What folds to nothing or to several words is looked up whatever it starts with.
+  const first = fold(words[at]!);
+  const isOneWord = first !== '' && !first.includes(' ');
+  const longest = isWorldwide || !isOneWord ? mostWords : (wordsFrom.get(first) ?? 0);
+  const most = Math.min(longest, words.length - at);
   const names: string[] = [];
   for (let length = 1; length <= most; length++) names.push(fold(words.slice(at, at + length).join(' ')));
   for (let length = most; length > 0; length--) {

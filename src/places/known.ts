@@ -45,3 +45,13 @@ export const known: ReadonlyMap<string, readonly Place[]> = (() => {
   for (const table of [australia, islands, europe, americas, rest]) readTable(table, add);
   return byName;
 })();
+
+/** How many words the longest known name has that starts with a word. */
+export const wordsFrom: ReadonlyMap<string, number> = (() => {
+  const most = new Map<string, number>();
+  for (const name of known.keys()) {
+    const words = name.split(' ');
+    most.set(words[0]!, Math.max(words.length, most.get(words[0]!) ?? 0));
+  }
+  return most;
+})();

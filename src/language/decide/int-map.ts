@@ -15,9 +15,7 @@ export class IntMap {
   }
 
   static #empty(room: number): Int32Array {
-    const cells = new Int32Array(room * 2);
-    for (let i = 1; i < cells.length; i += 2) cells[i] = -1;
-    return cells;
+    return new Int32Array(room * 2).fill(-1);
   }
 
   static from(entries: Iterable<readonly [number, number]>, expected?: number): IntMap {
@@ -50,6 +48,12 @@ export class IntMap {
     cells[at * 2] = key;
     cells[at * 2 + 1] = value;
     if (this.#size * 1.4 > this.#mask) this.#grow();
+  }
+
+  clear(): void {
+    if (this.#size === 0) return;
+    this.#cells.fill(-1);
+    this.#size = 0;
   }
 
   #grow(): void {
