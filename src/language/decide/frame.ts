@@ -1,4 +1,5 @@
 import type { Mention } from '../recognise/mention.ts';
+import { speakers } from '../words/en/people.ts';
 import { hashText } from './hash.ts';
 
 /** What the talk before leaves for the reading of a message. */
@@ -26,6 +27,8 @@ export interface Frame {
   readonly spokenOf?: string;
   /** Hashes of the classes. */
   readonly cls: Int32Array;
+  /** What it is as an owner, as a hash: its kind, of amounts the class, of words whether the writer is meant. */
+  readonly ownerKind: Int32Array;
   readonly hasQuestion: boolean;
   readonly context: readonly number[];
   readonly clause: Uint8Array;
@@ -63,9 +66,12 @@ const anchors: ReadonlySet<string> = new Set([
 /** Signs that end a clause. */
 export const breaks: ReadonlySet<string> = new Set(['.', ';', '!', '?', ':', '-', '(', ')', '•', '|', '/']);
 
+const theWriter = hashText('i');
+
 export function frameOf(mentions: readonly Mention[], context: TalkContext = {}): Frame {
   const n = mentions.length;
   const cls = new Int32Array(n);
+  const ownerKind = new Int32Array(n);
   const clause = new Uint8Array(n);
   const isAnchor = new Uint8Array(n);
   const [left, right] = [new Int32Array(n), new Int32Array(n)];
@@ -84,7 +90,9 @@ export function frameOf(mentions: readonly Mention[], context: TalkContext = {})
       isAnchor[i] = 1;
       last = i;
     }
-    if (m.kind !== 'word' && m.kind !== 'sign') present.add(m.kind === 'amount' ? cls[i]! : hashText(m.kind));
+    const kind = m.kind === 'amount' ? cls[i]! : hashText(m.kind);
+    ownerKind[i] = m.kind === 'word' && speakers.has(m.text) ? theWriter : kind;
+    if (m.kind !== 'word' && m.kind !== 'sign') present.add(kind);
   }
   let next = n;
   for (let i = n - 1; i >= 0; i--) {
@@ -96,6 +104,7 @@ export function frameOf(mentions: readonly Mention[], context: TalkContext = {})
     mentions,
     spokenOf: context.things?.at(-1),
     cls,
+    ownerKind,
     hasQuestion,
     context: contextNames.map(hashText),
     clause,

@@ -1,7 +1,7 @@
 import type { Candidate } from '../propose/candidates.ts';
 import { all, self, writer } from '../propose/owners.ts';
 import * as slot from '../propose/slots.ts';
-import { sayingVerbs, speakers } from '../words/en/people.ts';
+import { sayingVerbs } from '../words/en/people.ts';
 import type { Decided } from './decided.ts';
 import type { Features } from './feature-list.ts';
 import { classAt as at, breaks, bucket, type Frame, size } from './frame.ts';
@@ -82,7 +82,7 @@ export function placeReasons(f: Frame, i: number, o: number, group: string, out:
   const isLeft = o < i ? 1 : 0;
   const [from, to] = isLeft ? [o, i] : [i, o];
   const dir = isLeft * 10;
-  const kind = kindOf(f, o);
+  const kind = f.ownerKind[o]!;
   const { figures, commas, stops, ands } = between(f, from, to);
   const lines = f.clause[from] === f.clause[to] ? 0 : 1;
   out.put(220, mix(0, dir + bucket(to - from), kind));
@@ -107,12 +107,6 @@ export function placeReasons(f: Frame, i: number, o: number, group: string, out:
     out.put(260, mix(0, f.cls[o]!, dir));
   }
   if (group === 'count') out.put(262, mix(0, kind, to - from));
-}
-
-function kindOf(f: Frame, o: number): number {
-  const { kind, text } = f.mentions[o]!;
-  if (kind === 'word') return hashText(speakers.has(text) ? 'i' : 'word');
-  return kind === 'amount' ? f.cls[o]! : hashText(kind);
 }
 
 const joins: ReadonlySet<string> = new Set(['and', 'plus', '+', '&', 'with']);

@@ -65,14 +65,7 @@ class WeighedReasons implements Reasons {
   }
 }
 
-/** What the candidates of a mention weigh: index of a candidate → its parts, side by side. */
-interface Place {
-  readonly index: IntMap;
-  readonly places: Map<number, KeptReasons>;
-  /** Four numbers a candidate: the part that stays, what was decided when it was weighed last (two), the whole then. */
-  parts: Int32Array;
-}
-
+/** Numbers kept of a candidate: the part that stays, what was decided when it was weighed last (two), the whole then. */
 const partsOf = 4;
 
 /** One number for a slot, an owner (from −4 on) and a variant (from −2 on), spread over its low bits. */
@@ -85,49 +78,48 @@ function keyOf(s: number, owner: number, variant: number): number {
 export class OwnerScores {
   readonly #table: Table;
   readonly #frame: Frame;
-  readonly #places: (Place | undefined)[];
   readonly #decided: Decided;
   readonly #reasons: WeighedReasons;
-  #at = 0;
+  /** The candidates of the mention at hand, numbered, and what is kept of them. */
+  readonly #index = new IntMap(128);
+  #parts = new Int32Array(128 * partsOf);
+  readonly #places = new Map<number, KeptReasons>();
+  #at = -1;
 
   constructor(table: Table, frame: Frame) {
     this.#table = table;
     this.#frame = frame;
-    this.#places = new Array<Place | undefined>(frame.mentions.length);
     this.#decided = new Decided(frame, State.empty(frame.mentions), 0);
     this.#reasons = new WeighedReasons(table);
   }
 
   turnTo(state: State, at: number): void {
-    this.#at = at;
     this.#decided.turnTo(state, at);
-    this.#places[at] ??= {
-      index: new IntMap(24),
-      places: new Map(),
-      parts: new Int32Array(32 * partsOf),
-    };
+    if (at === this.#at) return;
+    this.#at = at;
+    this.#index.clear();
+    this.#places.clear();
   }
 
   /** The weight of a candidate, in units of the table's scale. */
   of(candidates: Candidates, k: number): number {
-    const place = this.#places[this.#at]!;
     const s = candidates.slots[k]!;
     const owner = candidates.owners[k]!;
     const variant = candidates.variants[k]!;
     const key = keyOf(s, owner, variant);
-    let n = place.index.get(key);
+    let n = this.#index.get(key);
     const isNew = n < 0;
     if (isNew) {
-      n = place.index.size;
-      place.index.set(key, n);
-      if ((n + 1) * partsOf > place.parts.length) {
-        const wider = new Int32Array(place.parts.length * 2);
-        wider.set(place.parts);
-        place.parts = wider;
+      n = this.#index.size;
+      this.#index.set(key, n);
+      if ((n + 1) * partsOf > this.#parts.length) {
+        const wider = new Int32Array(this.#parts.length * 2);
+        wider.set(this.#parts);
+        this.#parts = wider;
       }
-      place.parts[n * partsOf] = this.#lasting(place, s, owner, variant, candidates.values[k]!);
+      this.#parts[n * partsOf] = this.#lasting(s, owner, variant, candidates.values[k]!);
     }
-    const { parts } = place;
+    const parts = this.#parts;
     const from = n * partsOf;
     const decided = this.#decided;
     const isOfOther = isOwned(s) && owner >= 0;
@@ -153,18 +145,18 @@ export class OwnerScores {
     return parts[from + 3]!;
   }
 
-  #lasting(place: Place, s: number, owner: number, variant: number, value: number): number {
+  #lasting(s: number, owner: number, variant: number, value: number): number {
     const at = this.#at;
     this.#reasons.start(s);
     valueReasons(this.#frame, at, s, owner, variant, value, this.#reasons);
     if (!isOwned(s)) return this.#reasons.sum;
     const { group } = slot.slots[s]!;
     const key = owner * 4 + (group === 'claim' ? 1 : group === 'count' ? 2 : 0);
-    let reasons = place.places.get(key);
+    let reasons = this.#places.get(key);
     if (!reasons) {
       reasons = new KeptReasons();
       placeReasons(this.#frame, at, owner, group, reasons);
-      place.places.set(key, reasons);
+      this.#places.set(key, reasons);
     }
     return this.#reasons.sum + reasons.weightFor(s, this.#table);
   }
