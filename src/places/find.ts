@@ -1,7 +1,7 @@
 import { fold } from './fold.ts';
 import { known, wordsFrom } from './known.ts';
 import type { Place } from './places.ts';
-import { worldPlaces } from './world.ts';
+import { startsTown, worldPlaces } from './world.ts';
 
 /** No known name has more words. */
 const mostWords = 4;
@@ -30,7 +30,7 @@ export function findPlace(words: readonly string[], at: number, isWorldwide = fa
     const place = known.get(names[length - 1] as string)?.[0];
     if (place) return { place, length };
   }
-  if (!isWorldwide) return undefined;
+  if (!isWorldwide || (isOneWord && !startsTown(first))) return undefined;
   for (let length = most; length > 0; length--) {
     const place = worldPlaces(names[length - 1] as string)[0];
     if (place) return { place, length };

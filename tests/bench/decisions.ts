@@ -18,7 +18,7 @@ const talks: readonly TalkContext[] = [
   { lastIntent: 'charge-time', lastKeys: ['batteries'], asked: ['?', 'A'], hasRig: true, people: ['sam'] },
 ];
 
-/** Every n-th of all wordings, and the long messages that nobody writes in good faith. */
+/** Every n-th of all wordings, and messages that nobody writes in good faith. */
 function texts(): string[] {
   const all = files('tests/messages/*.jsonl', 'tests/messages/partial/*.jsonl').flatMap(path =>
     read(path)
@@ -28,7 +28,7 @@ function texts(): string[] {
   );
   const step = all.length / most;
   const some = Array.from({ length: most }, (_, i) => all[Math.floor(i * step)]!);
-  return [...some, ...Object.values(pieces).map(piece => filled(piece, 300))];
+  return [...some, ...Object.values(pieces).map(piece => filled(piece, 90))];
 }
 
 /** What is decided of a message, but for what only explains it. */

@@ -5,10 +5,18 @@ import type { Frame } from './frame.ts';
 import { State } from './state.ts';
 import type { Weigher } from './weigh.ts';
 
+/**
+ * Limits of the work that one message may ask for. People give forty at most a choice; from `manyTurns` on only the
+ * likeliest way is followed, and what comes after `mostTurns` is left undecided.
+ */
+const manyTurns = 48;
+const mostTurns = 96;
+
 /** The mentions that have a choice, in the order of their turns. */
 export function turnsOf(mentions: readonly Mention[]): number[] {
   const out: number[] = [];
-  for (let i = 0; i < mentions.length; i++) if (slot.slotsOf(mentions[i]!).length > 0) out.push(i);
+  for (let i = 0; i < mentions.length && out.length < mostTurns; i++)
+    if (slot.slotsOf(mentions[i]!).length > 0) out.push(i);
   return out.sort((a, b) => slot.turnOf(mentions[a]!) - slot.turnOf(mentions[b]!) || a - b);
 }
 
@@ -63,10 +71,12 @@ export function search(
 ): State[] {
   let beam: State[] = [State.empty(frame.mentions, frame.spokenOf !== undefined)];
   const candidates = new Candidates();
-  for (const at of turnsOf(frame.mentions)) {
+  const turns = turnsOf(frame.mentions);
+  const most = turns.length > manyTurns ? 1 : width;
+  for (const at of turns) {
     if (fixed.has(at)) continue;
     const offers = offersOf(frame.mentions, at);
-    const best = new Best(width);
+    const best = new Best(most);
     for (const state of beam) {
       propose(state, offers, candidates);
       if (candidates.count === 1) {

@@ -77,6 +77,10 @@ export class State {
   readonly choices: number;
   /** Something was spoken of before that a figure alone may be of. */
   readonly hasTalk: boolean;
+  /** Which slots are filled, as bits. */
+  readonly #low: number;
+  readonly #middle: number;
+  readonly #high: number;
   readonly #entities: Readonly<Record<Entities, readonly number[]>>;
 
   private constructor(
@@ -102,6 +106,9 @@ export class State {
       this.told = [];
       this.least = 0;
       this.choices = 0;
+      this.#low = 0;
+      this.#middle = 0;
+      this.#high = 0;
       this.#entities = { loads: [], batteries: [], panels: [], chargers: [] };
       return;
     }
@@ -112,6 +119,10 @@ export class State {
     this.variants = variant === -1 ? before.variants : with1(before.variants, at, variant);
     this.values = Number.isNaN(value) ? before.values : with1(before.values, at, value);
     this.told = s > 0 ? withOne(before.told, at) : before.told;
+    const bit = s > 0 ? 1 << (s % 32) : 0;
+    this.#low = before.#low | (s < 32 ? bit : 0);
+    this.#middle = before.#middle | (s >= 32 && s < 64 ? bit : 0);
+    this.#high = before.#high | (s >= 64 ? bit : 0);
     this.#entities = before.#entitiesWith(at, s, owner);
   }
 
@@ -169,6 +180,7 @@ export class State {
 
   /** Whether an owner has that slot filled already. */
   isTaken(owner: number, s: number): boolean {
+    if (!this.has(s)) return false;
     for (const i of this.told)
       if (this.slots[i] === s && (this.owners[i] === owner || this.owners[i] === all || i === owner))
         return true;
@@ -177,7 +189,6 @@ export class State {
 
   /** Whether a slot without an owner is filled already. */
   has(s: number): boolean {
-    for (const i of this.told) if (this.slots[i] === s) return true;
-    return false;
+    return ((s < 32 ? this.#low : s < 64 ? this.#middle : this.#high) & (1 << (s % 32))) !== 0;
   }
 }

@@ -37,6 +37,8 @@ for (const [concept, words] of Object.entries(lexicon))
 for (const word of exact.keys())
   if (word.length >= longEnough) for (const key of [word, ...shorter(word)]) put(slips, key, word);
 
+const longestExact = Math.max(...[...exact.keys()].map(word => word.length));
+
 const shortestStem = Math.min(...[...stems.keys()].map(s => s.length));
 
 /** Whether one letter more, less, other or changed places makes the other word. */
@@ -74,7 +76,7 @@ const inflected = (word: string): readonly string[] | undefined => {
 
 /** The word of the lexicon that this one is a slip of, if any. */
 export function slipOf(word: string): string | undefined {
-  if (word.length < longEnough - 1 || ordinary.has(word) || meaningsOfWhole(word)) return undefined;
+  if (word.length < longEnough - 1 || word.length > longestExact + 1 || ordinary.has(word) || meaningsOfWhole(word)) return undefined;
   for (const key of [word, ...shorter(word)])
     for (const meant of slips.get(key) ?? []) if (meant[0] === word[0] && isSlip(meant, word)) return meant;
   return undefined;

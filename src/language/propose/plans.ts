@@ -11,9 +11,6 @@ import { dealtOut, marked, withKeys } from './plans/turns.ts';
 export { planFeatures } from './plans/features.ts';
 export type { Plan, PlanDay } from './plans/symbol.ts';
 
-/** More is told of no plan of that many days. */
-const mostFacts = 120;
-
 /** Whether a sentence ends between marks. */
 function isParted(symbols: readonly PlanSymbol[], marks: readonly Mark[]): boolean {
   const [from, to] = [symbols.indexOf(marks[0]!), symbols.indexOf(marks.at(-1)!)];
@@ -29,7 +26,7 @@ export function planOf(written: readonly Mention[]): Plan | undefined {
 export function planRead(written: readonly Mention[]): Plan | undefined {
   const { mentions, at } = parted(written);
   const read = symbolsOf(mentions);
-  if (read.filter(s => s.kind === 'fact').length > mostFacts) return undefined;
+  if (!read) return undefined;
   const { symbols, total, totalAt, implied } = marked(dealtOut(withKeys(read)));
   const aligned = align(symbols);
   const { days, marks } = daysOf(aligned, symbols, total);

@@ -17,9 +17,11 @@ export function isOneSlip(a: string, b: string): boolean {
 /** "Did you mean": finds the known word that a misspelt one stands for, in time that doesn't depend on how many are known. */
 export class Near {
   readonly #byDeletion = new Map<string, string[]>();
+  #longest = 0;
 
   constructor(words: Iterable<string>) {
     for (const word of words) {
+      this.#longest = Math.max(this.#longest, word.length);
       this.#add(word, word);
       for (const shorter of deletions(word)) this.#add(shorter, word);
     }
@@ -33,6 +35,8 @@ export class Near {
 
   /** The known word one slip away that starts alike, or undefined; the longest where there are several. */
   find(word: string): string | undefined {
+    // What is longer is no slip of any, and to try its letters one by one would take long.
+    if (word.length > this.#longest + 1) return undefined;
     let best: string | undefined;
     const look = (key: string): void => {
       for (const known of this.#byDeletion.get(key) ?? [])

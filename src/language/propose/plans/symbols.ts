@@ -67,6 +67,12 @@ function sundays(mentions: readonly Mention[]): ReadonlySet<number> {
   const named = mentions.map(weekdaysOf);
   if (!named.some(days => days.length > 0) || named.some(days => days.includes(6))) return out;
   const lastSun = mentions.findLastIndex((_, i) => isSun(i));
+  /** For each mention the weekday named next after it. */
+  const nextNamed: (number | undefined)[] = [];
+  for (let i = mentions.length - 1, next: number | undefined; i >= 0; i--) {
+    nextNamed[i] = next;
+    if (named[i]!.length > 0) next = named[i]![0];
+  }
   let last: number | undefined;
   for (let i = 0; i < mentions.length; i++) {
     const days = named[i]!;
@@ -82,7 +88,7 @@ function sundays(mentions: readonly Mention[]): ReadonlySet<number> {
       before.text === '*' ||
       before.text === ':';
     const isJoined = before !== undefined && /^(?:and|&|\+|n|\/|-|to|thru|on)$/.test(before.text);
-    const follows = named.find((d, k) => k > i && d.length > 0)?.[0];
+    const follows = nextNamed[i];
     const later = lastSun > i;
     const isDirect = before !== undefined && named[i - 1]!.length > 0;
     if (last === 5 && !(isDirect && later) && !(isDirect && (!after || stopOf(after) > 0))) out.add(i);
@@ -144,8 +150,14 @@ function turnAt(mentions: readonly Mention[], at: number, isStart: boolean): Mar
   return undefined;
 }
 
-/** A message as the symbols that day plans are made of; what is none of them is left out. */
-export function symbolsOf(mentions: readonly Mention[]): readonly PlanSymbol[] {
+/** More is told of no plan of `mostDays`: three keys a day. */
+const mostFacts = 3 * mostDays;
+
+/**
+ * A message as the symbols that day plans are made of; what is none of them is left out. Nothing where more is told
+ * than a plan has.
+ */
+export function symbolsOf(mentions: readonly Mention[]): readonly PlanSymbol[] | undefined {
   const stops = mentions.map((_, k) => stopAt(mentions, k));
   const scope: Scope = { mentions, stops, taken: new Set() };
   const lines = lineNumbers(mentions);
@@ -165,6 +177,7 @@ export function symbolsOf(mentions: readonly Mention[]): readonly PlanSymbol[] {
   ).length;
   const out: PlanSymbol[] = [];
   let hasHours = false;
+  let facts = 0;
   let markEnd = 0;
   let i = 0;
   while (i < mentions.length) {
@@ -219,6 +232,7 @@ export function symbolsOf(mentions: readonly Mention[]): readonly PlanSymbol[] {
             ? bareHoursAt(scope, i)
             : undefined));
     if (told) {
+      if (++facts > mostFacts) return undefined;
       if (hours || m.kind === 'number') hasHours = true;
       // "A sunny day": the day belongs to its sky.
       const isWithDay =
