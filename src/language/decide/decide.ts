@@ -2,7 +2,7 @@ import { type PlanDay, planOf, withoutZeros, withZeros } from '../propose/plans.
 import type { Mention } from '../recognise/mention.ts';
 import { assemble, type Stated } from './assemble.ts';
 import { certainty, certaintyFeatures } from './certainty.ts';
-import { FeatureList } from './feature-list.ts';
+import { scratch } from './feature-list.ts';
 import { type Frame, frameOf, type TalkContext } from './frame.ts';
 import { largest, MessageScores, meaningFeatures } from './message.ts';
 import { headOf, type Model, probabilities, shares } from './model.ts';
@@ -90,9 +90,8 @@ function takes(model: Model, frame: Frame): Take[] {
   const plan = planOf(frame.mentions);
   const weigher = new Weigher(model, frame);
   if (!plan) return search(weigher, frame, width).map(state => ({ state, log: 0 }));
-  const features = new FeatureList();
-  planFeatures(frame, plan, features);
-  const p = probabilities(model.plans, features, planOutcomes.length);
+  planFeatures(frame, plan, scratch.clear());
+  const p = probabilities(model.plans, scratch, planOutcomes.length);
   const out: Take[] = [];
   if (p[0]! > leastPlan)
     for (const state of search(weigher, frame, width)) out.push({ state, log: Math.log(p[0]!) });

@@ -3,7 +3,7 @@ export interface Features {
   push(feature: number): unknown;
 }
 
-/** Features in a buffer that is used over and over. */
+/** Features in a buffer that is used over and over: reading is synchronous, so that one list serves all that fill and use it in one go. */
 export class FeatureList implements Features {
   values = new Int32Array(256);
   count = 0;
@@ -17,6 +17,7 @@ export class FeatureList implements Features {
     this.values[this.count++] = feature;
   }
 
+  /** Empties it, for the next features. */
   clear(): this {
     this.count = 0;
     return this;
@@ -32,3 +33,6 @@ export class FeatureList implements Features {
     return this.values.slice(0, this.count);
   }
 }
+
+/** The list for features that are summed as soon as they are listed. */
+export const scratch = new FeatureList();

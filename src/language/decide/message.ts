@@ -1,6 +1,6 @@
 import { featuresOf, meaningOf } from '../hazards/features.ts';
 import type { Stated } from './assemble.ts';
-import { FeatureList } from './feature-list.ts';
+import { scratch } from './feature-list.ts';
 import type { Frame } from './frame.ts';
 import { hashText, mix } from './hash.ts';
 import { factFeatures, wordFeatures } from './intent-features.ts';
@@ -42,24 +42,24 @@ export class MessageScores {
   readonly #model: Model;
   readonly #frame: Frame;
   readonly #words: Int32Array;
-  readonly #features = new FeatureList();
 
   /** @param meanings as `meaningFeatures` gives them */
   constructor(model: Model, frame: Frame, meanings: readonly number[]) {
     this.#model = model;
     this.#frame = frame;
     this.#words = new Int32Array(model.message.bias.length);
-    for (const feature of meanings) this.#features.push(feature);
-    wordFeatures(frame, this.#features);
-    model.message.features.addOnce(this.#features, this.#words);
+    const features = scratch.clear();
+    for (const feature of meanings) features.push(feature);
+    wordFeatures(frame, features);
+    model.message.features.addOnce(features, this.#words);
   }
 
   /** Hidden units for what a reading states. */
   unitsOf(stated: Stated): Float64Array {
     const { message } = this.#model;
     const sum = this.#words.slice();
-    factFeatures(this.#frame, stated, this.#features.clear());
-    message.features.addOnce(this.#features, sum);
+    factFeatures(this.#frame, stated, scratch.clear());
+    message.features.addOnce(scratch, sum);
     const units = new Float64Array(sum.length);
     unitsFor(message, sum, units);
     return units;

@@ -1,4 +1,4 @@
-import { FeatureList } from './feature-list.ts';
+import { scratch } from './feature-list.ts';
 import type { Frame } from './frame.ts';
 import { type Model, probabilities } from './model.ts';
 import type { State } from './state.ts';
@@ -9,7 +9,6 @@ export class MainsLoads {
   readonly #model: Model;
   readonly #frame: Frame;
   readonly #known = new Map<number, boolean>();
-  readonly #features = new FeatureList();
 
   constructor(model: Model, frame: Frame) {
     this.#model = model;
@@ -23,8 +22,8 @@ export class MainsLoads {
       const key = i * 16 + draw;
       let isOnMains = this.#known.get(key);
       if (isOnMains === undefined) {
-        supplyFeatures(this.#frame, draw, i, this.#features.clear());
-        isOnMains = probabilities(this.#model.supply, this.#features, 2)[1]! > 0.5;
+        supplyFeatures(this.#frame, draw, i, scratch.clear());
+        isOnMains = probabilities(this.#model.supply, scratch, 2)[1]! > 0.5;
         this.#known.set(key, isOnMains);
       }
       if (isOnMains) out.add(i);

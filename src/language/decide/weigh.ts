@@ -1,7 +1,7 @@
 import type { Candidates } from '../propose/candidates.ts';
 import * as slot from '../propose/slots.ts';
 import { decidedAround, surroundings } from './context-features.ts';
-import { FeatureList } from './feature-list.ts';
+import { scratch } from './feature-list.ts';
 import type { Frame } from './frame.ts';
 import { type Model, score, unitsFor } from './model.ts';
 import { OwnerScores } from './owner-scores.ts';
@@ -30,17 +30,15 @@ export class Weigher {
   readonly #model: Model;
   readonly #frame: Frame;
   readonly #places: (Place | undefined)[];
-  readonly #owners: OwnerScores;
-  readonly #features = new FeatureList();
+  #owners: OwnerScores | undefined;
   readonly #sum: Int32Array;
   /** Log-probabilities of the candidates weighed last. */
-  weights = new Float64Array(64);
+  weights: Float64Array = new Float64Array(16);
 
   constructor(model: Model, frame: Frame) {
     this.#model = model;
     this.#frame = frame;
     this.#places = new Array<Place | undefined>(frame.mentions.length);
-    this.#owners = new OwnerScores(model.owners, frame);
     this.#sum = new Int32Array(model.slots.bias.length);
   }
 
@@ -48,9 +46,8 @@ export class Weigher {
     const known = this.#places[at];
     if (known) return known;
     const sum = new Int32Array(this.#sum.length);
-    this.#features.clear();
-    surroundings(this.#frame, at, this.#features);
-    this.#model.slots.features.add(this.#features, sum);
+    surroundings(this.#frame, at, scratch.clear());
+    this.#model.slots.features.add(scratch, sum);
     const place = { sum, known: [] };
     this.#places[at] = place;
     return place;
@@ -58,7 +55,7 @@ export class Weigher {
 
   #slotScores(state: State, at: number): SlotScores {
     const place = this.#placeAt(at);
-    const features = this.#features.clear();
+    const features = scratch.clear();
     decidedAround(this.#frame, state, at, features);
     for (const known of place.known) if (features.equals(known.around)) return known;
     const { slots } = this.#model;
@@ -79,6 +76,7 @@ export class Weigher {
     if (this.weights.length < count) this.weights = new Float64Array(count * 2);
     const out = this.weights;
     const { units, scores } = this.#slotScores(state, at);
+    this.#owners ??= new OwnerScores(owners, this.#frame);
     this.#owners.turnTo(state, at);
     let top = -Infinity;
     for (let k = 0; k < count; k++) {
