@@ -66,7 +66,11 @@ export function worldPlaces(key: string): readonly Place[] {
   if (key === '') return [];
   const text = worldTable();
   const places: Place[] = [];
-  for (let { from, to } = lineAt(text, positionOf(text, key)); from < text.length; { from, to } = lineAt(text, to + 1)) {
+  for (
+    let { from, to } = lineAt(text, positionOf(text, key));
+    from < text.length;
+    { from, to } = lineAt(text, to + 1)
+  ) {
     const line = text.slice(from, to);
     if (keyOf(line) !== key) break;
     const [name, country, latitude, longitude] = line.split('|') as [string, string, string, string];

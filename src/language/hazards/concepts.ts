@@ -76,7 +76,13 @@ const inflected = (word: string): readonly string[] | undefined => {
 
 /** The word of the lexicon that this one is a slip of, if any. */
 export function slipOf(word: string): string | undefined {
-  if (word.length < longEnough - 1 || word.length > longestExact + 1 || ordinary.has(word) || meaningsOfWhole(word)) return undefined;
+  if (
+    word.length < longEnough - 1 ||
+    word.length > longestExact + 1 ||
+    ordinary.has(word) ||
+    meaningsOfWhole(word)
+  )
+    return undefined;
   for (const key of [word, ...shorter(word)])
     for (const meant of slips.get(key) ?? []) if (meant[0] === word[0] && isSlip(meant, word)) return meant;
   return undefined;
