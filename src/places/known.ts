@@ -50,8 +50,10 @@ export const known: ReadonlyMap<string, readonly Place[]> = (() => {
 export const wordsFrom: ReadonlyMap<string, number> = (() => {
   const most = new Map<string, number>();
   for (const name of known.keys()) {
-    const words = name.split(' ');
-    most.set(words[0]!, Math.max(words.length, most.get(words[0]!) ?? 0));
+    const gap = name.indexOf(' ');
+    const first = gap < 0 ? name : name.slice(0, gap);
+    const count = gap < 0 ? 1 : name.split(' ').length;
+    if (count > (most.get(first) ?? 0)) most.set(first, count);
   }
   return most;
 })();

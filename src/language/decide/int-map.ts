@@ -18,6 +18,21 @@ export class IntMap {
     return new Int32Array(room * 2).fill(-1);
   }
 
+  /** Keys by their places in a list without repeats. */
+  static numbering(keys: Int32Array): IntMap {
+    const out = new IntMap(keys.length);
+    const cells = out.#cells;
+    const mask = out.#mask;
+    for (let n = 0; n < keys.length; n++) {
+      let at = keys[n]! & mask;
+      while (cells[at * 2 + 1]! >= 0) at = (at + 1) & mask;
+      cells[at * 2] = keys[n]!;
+      cells[at * 2 + 1] = n;
+    }
+    out.#size = keys.length;
+    return out;
+  }
+
   static from(entries: Iterable<readonly [number, number]>, expected?: number): IntMap {
     const out = new IntMap(expected);
     for (const [key, value] of entries) out.set(key, value);

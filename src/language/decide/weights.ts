@@ -72,8 +72,11 @@ export function readModel(bytes: Buffer): Model {
   let at = end + 1;
   const tables: Record<string, Table> = {};
   for (const { name, rows, size, scale } of header.tables) {
-    const index = new IntMap(rows);
-    for (let i = 0; i < rows; i++) index.set(bytes.readInt32LE(at + i * 4), i);
+    const start = bytes.byteOffset + at;
+    // Copied to where four bytes stand together.
+    const index = IntMap.numbering(
+      new Int32Array(bytes.buffer.slice(start, start + rows * 4) as ArrayBuffer),
+    );
     at += rows * 4;
     // A view of the file: nothing is copied.
     tables[name] = new Table(
