@@ -20,7 +20,7 @@ export interface Found {
  */
 export function findPlace(words: readonly string[], at: number, isWorldwide = false): Found | undefined {
   // Few words start a name. What folds to nothing or to several words is looked up whatever it starts with.
-  const first = fold(words[at]!);
+  const first = fold(words[at] ?? '');
   const isOneWord = first !== '' && !first.includes(' ');
   const longest = isWorldwide || !isOneWord ? mostWords : (wordsFrom.get(first) ?? 0);
   const most = Math.min(longest, words.length - at);

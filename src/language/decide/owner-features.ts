@@ -1,6 +1,6 @@
 import type { Candidate } from '../propose/candidates.ts';
-import { all, self, writer } from '../propose/owners.ts';
 import * as slot from '../propose/slots.ts';
+import { all, self, writer } from '../propose/whose.ts';
 import { sayingVerbs } from '../words/en/people.ts';
 import type { Decided } from './decided.ts';
 import type { Features } from './feature-list.ts';

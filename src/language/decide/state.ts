@@ -1,5 +1,5 @@
-import { all, nobody, self } from '../propose/owners.ts';
 import * as slot from '../propose/slots.ts';
+import { all, nobody, self } from '../propose/whose.ts';
 import type { Mention } from '../recognise/mention.ts';
 
 const isIn = (...slots: readonly number[]): Uint8Array => {

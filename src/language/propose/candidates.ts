@@ -1,7 +1,8 @@
 import type { State } from '../decide/state.ts';
 import type { Mention } from '../recognise/mention.ts';
-import { all, claimants, counted, nearest, nobody, self, writer } from './owners.ts';
+import { claimants, counted, nearest } from './owners.ts';
 import * as slot from './slots.ts';
+import { all, nobody, self, writer } from './whose.ts';
 
 /** One role that a mention may play: the slot, whose it is, and which of the mention's values is meant. */
 export interface Candidate {

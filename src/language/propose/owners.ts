@@ -2,12 +2,7 @@ import type { State } from '../decide/state.ts';
 import type { Mention } from '../recognise/mention.ts';
 import { speakers } from '../words/en/people.ts';
 import * as slot from './slots.ts';
-
-export const nobody = -1;
-export const self = -2;
-export const all = -3;
-/** The writer, as the owner of a claim, where no word for them stands near. */
-export const writer = -4;
+import { self } from './whose.ts';
 
 const mostOwners = 3;
 
