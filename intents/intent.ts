@@ -1,6 +1,6 @@
 import type { z } from 'zod';
 import type { IntentName } from '#answer/answer.ts';
-import type { Lesson, Reply } from '#answer/reply.ts';
+import type { ForgetWish, Lesson, Reply } from '#answer/reply.ts';
 import type { ParsedMessage } from '#language/reading.ts';
 import type { Claim, Facts, Rig, Stated } from '#rig/rig.ts';
 
@@ -24,6 +24,12 @@ export interface Setting {
   readonly kind: 'private' | 'group';
   readonly isAdmin: boolean;
   readonly lesson?: Lesson;
+  /** Where a wish to forget stands. */
+  readonly forgetting?:
+    | { readonly stage: 'asked' | 'confirmed'; readonly request: ForgetWish }
+    | { readonly stage: 'declined' | 'stray' };
+  /** Rigs to put back as they were before the asker's last change; null: there was none. */
+  readonly undo?: Readonly<Record<string, Rig | null>>;
   /** The fault that the words name, where the reader knows it: a name of `fault/symptoms-table.ts`. */
   readonly symptom?: string;
   /** The key of the asker's own rig: their name in a group, "" in a private chat. */

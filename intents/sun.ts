@@ -1,17 +1,25 @@
 import { english, type Speech } from '#answer/speech.ts';
 import type { SolarCase } from '#engine/solar/model.ts';
-import { placeByName, placesOfOneName } from '#places/find.ts';
+import { namesakes, placeByName, placesOfOneName } from '#places/find.ts';
+import type { Place } from '#places/places.ts';
+import { stateName } from '#places/regions.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { Setting } from './intent.ts';
+
+/** The facts that tell where and when, and so how warm it is, for `takes`. */
+export const whereFacts = [
+  'place',
+  'latitudeDeg',
+  'longitudeDeg',
+  'altitudeM',
+  'month',
+] as const satisfies readonly (keyof Facts)[];
 
 /** The facts that bear on the sun, for `takes`. */
 export const sunFacts = [
   'solar',
   'mount',
-  'place',
-  'latitudeDeg',
-  'longitudeDeg',
-  'month',
+  ...whereFacts,
   'sky',
   'shade',
   'peakSunHours',
@@ -42,14 +50,23 @@ export function panelsW(facts: Facts): number | undefined {
   return told.length === 0 ? undefined : told.reduce((sum, { count, powerW }) => sum + count * powerW!, 0);
 }
 
-/** The sun of a question: the place by its name where no coordinates came with it, the month of the message where none was said. */
-export function sunOf(facts: Facts, at: Date): SolarCase {
+/** Where the facts are: by coordinates where there are some, else the place by its name; and its height as told. */
+export function whereOf(facts: Facts): Pick<SolarCase, 'latitudeDeg' | 'longitudeDeg' | 'heightM'> {
   const found =
     facts.latitudeDeg === undefined && facts.place !== undefined ? placeByName(facts.place) : undefined;
   return {
     latitudeDeg: facts.latitudeDeg ?? found?.latitudeDeg,
     longitudeDeg: facts.latitudeDeg === undefined ? found?.longitudeDeg : facts.longitudeDeg,
+    heightM: facts.altitudeM,
+  };
+}
+
+/** The sun of a question: where it is, and the month of the message where none was said. */
+export function sunOf(facts: Facts, at: Date): SolarCase {
+  return {
+    ...whereOf(facts),
     month: facts.month ?? at.getUTCMonth() + 1,
+    isMonthTold: facts.month !== undefined,
     mount: facts.mount,
     controller: facts.solar?.find(panel => panel.controller)?.controller,
     sky: facts.sky,
@@ -59,15 +76,58 @@ export function sunOf(facts: Facts, at: Date): SolarCase {
   };
 }
 
+/** A place as a name is written: what people type small gets its capitals. */
+const written = (place: string): string =>
+  place === place.toLowerCase()
+    ? place
+        .split(' ')
+        .map(word => (smallWords.has(word) ? word : word.charAt(0).toUpperCase() + word.slice(1)))
+        .join(' ')
+    : place;
+const smallWords: ReadonlySet<string> = new Set(['the', 'of', 'and', 'de', 'del', 'la', 'du', 'in', 'on', 'upon']);
+
 /** " in Darwin in August", " in full cloud", or nothing. */
 export function whereAndWhen(facts: Facts, sun: SolarCase, words: Speech = english): string {
   if (facts.peakSunHours !== undefined || sun.latitudeDeg === undefined) return '';
   const month = words.say(`month-${sun.month}`, months[sun.month! - 1]!);
-  const { place } = facts;
-  return place === undefined
-    ? ` ${words.say('there-in-month', 'there in {month}', { month })}`
-    : ` ${words.say('in-place-in-month', 'in {place} in {month}', { place: place, month })}`;
+  const place = facts.place === undefined ? undefined : written(facts.place);
+  if (place === undefined) return ` ${words.say('there-in-month', 'there in {month}', { month })}`;
+  const region = facts.latitudeDeg === undefined ? regionTaken(place, words) : undefined;
+  return region === undefined
+    ? ` ${words.say('in-place-in-month', 'in {place} in {month}', { place, month })}`
+    : ` ${words.say('in-place-of-region', 'in {place} ({region}) in {month}', { place, region, month })}`;
 }
+
+/**
+ * For an answer that doesn't name its place in the first line: which of several was taken, or that it isn't known.
+ * Said once, when the place is told.
+ */
+export function placeNote(
+  facts: Facts,
+  { recalled }: Pick<Setting, 'recalled'>,
+  words: Speech = english,
+): string | undefined {
+  const { place } = facts;
+  const isMeant = place !== undefined && facts.latitudeDeg === undefined && !recalled.has('place');
+  if (!isMeant) return undefined;
+  if (placeByName(place) === undefined) return unknownPlace(place, words);
+  const region = regionTaken(place, words);
+  const gaps = { place: written(place), region: region ?? '' };
+  return region && words.say('reckoned-for', 'Based on {place} ({region}).', gaps);
+}
+
+const unknownPlace = (place: string, words: Speech): string =>
+  words.say('unknown-place', "I don't know where {place} is; a bigger town nearby would help.", { place: written(place) });
+
+/** The state or country of a place by name, where the name stands in others too and doesn't tell: never the wrong one in silence. */
+function regionTaken(name: string, words: Speech): string | undefined {
+  const { inCountries, inStates } = namesakes(name);
+  const place = placeByName(name);
+  return place && (inCountries || inStates) ? regionName(place, inStates, words) : undefined;
+}
+
+const regionName = (place: Place, isByState: boolean, words: Speech): string =>
+  (isByState ? stateName(place) : undefined) ?? countryName(place.country, words.language);
 
 const skies = { sunny: 'clear sky', mixed: 'average weather', overcast: 'full cloud all day' } as const;
 
@@ -106,17 +166,23 @@ export function describeSun(
 export function sunHint(facts: Facts, sun: SolarCase, words: Speech = english): string | undefined {
   const { place } = facts;
   if (facts.peakSunHours !== undefined) return undefined;
-  if (place !== undefined && sun.latitudeDeg === undefined) {
-    const text = "I don't know where {place} is; a bigger town nearby would help.";
-    return words.say('unknown-place', text, { place });
+  if (place !== undefined && sun.latitudeDeg === undefined) return unknownPlace(place, words);
+  if (sun.latitudeDeg === undefined && sun.isMonthTold) {
+    const text = 'Without a place that is a wide guess: {month} is summer or winter. Where are you?';
+    const month = words.say(`month-${sun.month}`, months[sun.month! - 1]!);
+    return words.say('month-without-place', text, { month });
   }
   if (sun.latitudeDeg === undefined)
     return words.say('tell-the-place', 'Tell me the place and month for a closer figure.');
   const [first, second] = place === undefined ? [] : placesOfOneName(place);
   if (!first || !second) return undefined;
-  const country = countryName(first.country, words.language);
-  const gaps = { place: first.name, country };
-  return words.say('took-place', 'I took {place} in {country}; there are others.', gaps);
+  const region = regionName(first, namesakes(place as string).inStates, words);
+  const gaps = { place: first.name, region };
+  return words.say(
+    'took-place',
+    'I took {place} in {region}; there are others: add the state or country.',
+    gaps,
+  );
 }
 
 const countryNames = new Map<string, Intl.DisplayNames>();

@@ -2,15 +2,31 @@ import { sentence } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
 import { applianceOf } from '#catalog/appliances.ts';
 import { coolingReading, hasHours, isDrawTold, isWhole, type Use } from '#engine/loads/reading.ts';
+import { airAboutFridge } from '#engine/solar/air.ts';
+import type { Assumption } from '#quantity/range.ts';
 import type { Facts, Load } from '#rig/rig.ts';
+import { whereOf } from './sun.ts';
 
-/** What the facts say of a day's use, for the engine, at a nominal battery voltage (V). */
-export const useOf = (facts: Facts, voltageV: number, mainsV?: number): Use => ({
+/** The air about a fridge where they camp, where nobody told it and the place is known. @param at where no month was said, the message's */
+function airOf(facts: Facts, at?: Date): Assumption | undefined {
+  const isPlaced = facts.place !== undefined || facts.latitudeDeg !== undefined;
+  if (!isPlaced || facts.ambientC !== undefined) return undefined;
+  const where = whereOf(facts);
+  if (where.latitudeDeg === undefined) return undefined;
+  return airAboutFridge({ ...where, month: facts.month ?? (at && at.getUTCMonth() + 1) });
+}
+
+/**
+ * What the facts say of a day's use, for the engine, at a nominal battery voltage (V).
+ * @param at time of the message, for the month where none was said
+ */
+export const useOf = (facts: Facts, voltageV: number, mainsV?: number, at?: Date): Use => ({
   loads: facts.loads ?? [],
   dailyUseAh: facts.dailyUseAh,
   dailyUseWh: facts.dailyUseWh,
   voltageV,
   ambientC: facts.ambientC,
+  air: airOf(facts, at),
   inverterW: facts.inverter?.powerW,
   mainsV,
 });

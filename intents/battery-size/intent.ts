@@ -1,6 +1,7 @@
 import type { Facts } from '#rig/rig.ts';
 import type { Intent } from '../intent.ts';
 import { needLoads, needs } from '../needs.ts';
+import { whereFacts } from '../sun.ts';
 import { answerBatterySize } from './answer.ts';
 import { computeBatterySize } from './compute.ts';
 
@@ -13,6 +14,7 @@ const takes = [
   'systemVoltageV',
   'durationH',
   'ambientC',
+  ...whereFacts,
   'depthOfDischargePercent',
   'solar',
   'solarAhPerDay',

@@ -58,9 +58,9 @@ const one = (
 ): Explored<'figure'> =>
   explore(assumptions, 'figure', (values, trace) => ({ figure: compute(values, trace) }));
 
-const runTime = (facts: Facts, { mainsV }: At): Explored<'figure'> => {
+const runTime = (facts: Facts, { at, mainsV }: At): Explored<'figure'> => {
   const bank = bankIn(facts)!;
-  const use = { ...useOf(facts, bank.voltageV, mainsV), doesMainsRunOn: true };
+  const use = { ...useOf(facts, bank.voltageV, mainsV, at), doesMainsRunOn: true };
   const { figures, ranked, trace } = exploreRunTime({
     bank,
     use,
@@ -87,8 +87,8 @@ const madeADay = (facts: Facts, { at }: At): Explored<'figure'> => {
   return one(solarAssumptions(sun), (values, trace) => dailyYield(panel, values, trace).dailyYieldAh);
 };
 
-const useADay = (facts: Facts, { mainsV }: At): Explored<'figure'> => {
-  const use = useOf(facts, (facts.systemVoltageV ?? 12) > 18 ? 24 : 12, mainsV);
+const useADay = (facts: Facts, { at, mainsV }: At): Explored<'figure'> => {
+  const use = useOf(facts, (facts.systemVoltageV ?? 12) > 18 ? 24 : 12, mainsV, at);
   return one(useAssumptions(use), (values, trace) => dailyUseAh(use, values, trace));
 };
 

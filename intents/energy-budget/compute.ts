@@ -23,7 +23,7 @@ export function computeEnergyBudget(facts: Facts, setting: Setting): EnergyBudge
   const bank = bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV);
   const chemistry = facts.batteries?.find(b => b.chemistry !== undefined)?.chemistry ?? 'agm';
   const voltageV = bank?.voltageV ?? nominalVoltage(facts.systemVoltageV, chemistry);
-  const use = useOf(facts, voltageV, setting.mainsV);
+  const use = useOf(facts, voltageV, setting.mainsV, setting.at);
   let parts: readonly LoadUse[] = [];
   const explored = explore<'dailyUse' | 'dailyEnergy'>(useAssumptions(use), 'dailyUse', (values, trace) => {
     const day = dayOf(use, values, trace);

@@ -1,6 +1,7 @@
 import type { Facts } from '#rig/rig.ts';
 import type { Intent } from '../intent.ts';
 import { needLoads, needs } from '../needs.ts';
+import { whereFacts } from '../sun.ts';
 import { answerEnergyBudget } from './answer.ts';
 import { computeEnergyBudget } from './compute.ts';
 
@@ -13,6 +14,7 @@ const takes = [
   'inverter',
   'systemVoltageV',
   'ambientC',
+  ...whereFacts,
 ] as const satisfies readonly (keyof Facts)[];
 
 /** What do I use a day. */

@@ -76,5 +76,7 @@ export function answerGenerator(facts: Facts, result: Generator): Reply {
 
 const enoughFor = ({ figures, ratingW }: Generator): Exclude<Verdict, null> => {
   const { value, low, high } = figures.generatorPower;
+  // What it gives without a break is a limit: a likely need above it is no.
+  if (value > ratingW!) return 'no';
   return enough({ value: ratingW!, low: (ratingW! * value) / high, high: (ratingW! * value) / low }, value);
 };

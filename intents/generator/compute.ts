@@ -43,7 +43,10 @@ function onOutlet(facts: Facts, isCharging: boolean): readonly Load[] {
 }
 
 /** What a generator must give (W), and how long (h) it has to run to charge. */
-export function computeGenerator(facts: Facts, setting: Pick<Setting, 'recalled' | 'mainsV'>): Generator {
+export function computeGenerator(
+  facts: Facts,
+  setting: Pick<Setting, 'at' | 'recalled' | 'mainsV'>,
+): Generator {
   const generator = facts.chargers?.find(c => c.kind === 'generator');
   const charger = facts.chargers?.find(c => c.kind === 'mains' || c.kind === 'dcdc');
   const bank = bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV);
@@ -51,7 +54,7 @@ export function computeGenerator(facts: Facts, setting: Pick<Setting, 'recalled'
   const outlet = areLoadsSaid ? onOutlet(facts, charger !== undefined || bank !== undefined) : [];
   const isToFill = bank !== undefined || facts.chargeNeededAh !== undefined;
   const hasCharger = charger !== undefined || (isToFill && outlet.length === 0);
-  const use = useOf(facts, bank?.voltageV ?? 12, setting.mainsV);
+  const use = useOf(facts, bank?.voltageV ?? 12, setting.mainsV, setting.at);
   const isSocTold = bank?.stateOfChargePercent !== undefined;
   const isDailyUse =
     !isSocTold &&

@@ -130,6 +130,10 @@ const time = (hours: number, w: Speech): string =>
     ? w.say('minutes', '{n} minutes', { n: w.plain(hours * 60), count: hours * 60 })
     : w.say('hours', '{n} hours', { n: w.plain(hours), count: hours });
 
+/** Whether a limit of the battery that was told is passed. */
+const isForbidden = ({ bank, bankFit, figures }: InverterCheck): boolean =>
+  bank?.maxCurrentA !== undefined && bankFit !== undefined && figures.batteryCurrent.value > bankFit.limitA;
+
 function hints(result: InverterCheck, verdict: Verdict, w: Speech): string[] {
   const { figures, ratingW, neededW, bankFit } = result;
   const factor = result.ranked.find(a => a.name.endsWith('input factor'));
@@ -150,7 +154,12 @@ function hints(result: InverterCheck, verdict: Verdict, w: Speech): string[] {
     isShort
       ? w.say('bigger-inverter', 'A {watts} W inverter has it in hand.', { watts: w.decimals(neededW, 0) })
       : '',
-    bankFit && bankFit.fit !== 'yes' && result.rating !== 'no'
+    bankFit && isForbidden(result)
+      ? w.say('needs-more-battery', 'It takes a battery that may give {amps} A or more, or a smaller load.', {
+          amps: w.plain(figures.batteryCurrent.value),
+        })
+      : '',
+    bankFit && bankFit.fit !== 'yes' && result.rating !== 'no' && !isForbidden(result)
       ? w.say(
           'engine-or-second',
           'Run the engine meanwhile, or put a second battery beside it to share the load.',

@@ -97,8 +97,9 @@ export function computeInverterCheck(
   });
   const { acLoad, startLoad, batteryCurrent, batteryUse, usableCapacity } = explored.figures;
   const isKnown = ratingW !== undefined && loads.length > 0;
+  const isStartTold = loads.some(load => load.startsPowerW !== undefined);
   const rating = isKnown ? fitsRating(acLoad.value, ratingW) : undefined;
-  const surge = isKnown ? fitsSurge(startLoad.value, ratingW, surgeW) : undefined;
+  const surge = isKnown ? fitsSurge(startLoad.value, ratingW, surgeW, isStartTold) : undefined;
   const bankFit = bank && fitsBank(bank, batteryCurrent.value, facts.ambientC);
   const drains =
     bank && batteryUse.value > 0 ? drainOf(batteryUse.value, usableCapacity.value, bank) : undefined;

@@ -71,7 +71,7 @@ export function computeList(facts: Facts, setting: Pick<Setting, 'at' | 'mainsV'
   const isChemistryAssumed = told === undefined;
   const voltageV = nominalVoltage((facts.systemVoltageV ?? 12) > 18 ? 24 : 12, chemistry);
   const sun = sunOf(facts, setting.at);
-  const use = useOf(facts, voltageV, setting.mainsV);
+  const use = useOf(facts, voltageV, setting.mainsV, setting.at);
   const outlet = {
     loads: use.loads.filter(load => load.supply === 'ac' && !isWhole(load)),
     mainsV: setting.mainsV,

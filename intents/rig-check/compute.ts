@@ -56,10 +56,10 @@ const single = (found: Explored<string>, key: string): Explored<'figure'> => ({
   trace: found.trace,
 });
 
-function batteryLink(facts: Facts, bank: Bank, { mainsV }: At): Link {
+function batteryLink(facts: Facts, bank: Bank, { at, mainsV }: At): Link {
   const found = exploreRunTime({
     bank,
-    use: useOf(facts, bank.voltageV, mainsV),
+    use: useOf(facts, bank.voltageV, mainsV, at),
     temperatureC: facts.ambientC,
   });
   const isCharged = !!facts.solar?.length || !!facts.chargers?.length;
@@ -81,7 +81,7 @@ function solarLink(facts: Facts, bank: Bank, setting: At): Link | undefined {
   const powerW = panelsW(facts);
   if (powerW === undefined) return undefined;
   const sun = sunOf(facts, setting.at);
-  const use = useOf(facts, bank.voltageV, setting.mainsV);
+  const use = useOf(facts, bank.voltageV, setting.mainsV, setting.at);
   const charge = chargeAssumption(bank.chemistry);
   const panel = { ...sun, powerW, nominalVoltageV: bank.voltageV };
   const assumptions = [...solarAssumptions(sun), charge, ...useAssumptions(use)];
@@ -216,7 +216,7 @@ export function computeRigCheck(facts: Facts, setting: At): RigCheck {
   const [first, ...rest] = [batteryLink(facts, bank, setting), ...others].sort(
     (a, b) => a.share - b.share,
   ) as [Link, ...Link[]];
-  const use = useOf(facts, bank.voltageV, setting.mainsV);
+  const use = useOf(facts, bank.voltageV, setting.mainsV, setting.at);
   const likely = Object.fromEntries(useAssumptions(use).map(a => [a.name, a.value]));
   const each = usePerLoad(use, likely).sort((a, b) => b.chargeAh - a.chargeAh);
   return {

@@ -34,16 +34,23 @@ export function answerRig(change: RigChange, setting: Setting): Reply {
       headline: w.say('unknown-rig', "I don't know {name} yet. What is in it?", { name }),
       lines: [w.say('tell-rig', 'Tell me in a line, say “rig: 100Ah AGM, fridge 1.2A, 160W solar”.')],
     };
-  if (did === 'forgotten') {
-    if (owner !== setting.ownKey && !setting.isAdmin)
-      return {
-        headline: w.say('only-admin', 'Only an admin can delete the rig of the group.'),
-        rig: setting.rigs[owner],
-      };
+  if (did === 'theirs')
     return {
-      headline: w.say('deleted', 'Done: {name} is deleted.', { name }),
-      remember: { rigs: { [owner]: null } },
-      rig: {},
+      headline: w.say('only-owner', 'Only {owner} or an admin of the group can change {name}.', {
+        owner: sentence(owner),
+        name,
+      }),
+      rig,
+    };
+  if (did === 'undone') {
+    const back = setting.undo ?? {};
+    const parts = describeRig(rig, w).join('; ');
+    return {
+      headline: parts
+        ? w.say('undone', 'Undone. {name}: {parts}.', { name: sentence(name), parts })
+        : w.say('undone-none', 'Undone: {name} is as unknown as before.', { name }),
+      rig,
+      remember: { rigs: back },
     };
   }
   const parts = describeRig(rig, w);

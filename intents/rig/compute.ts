@@ -20,7 +20,7 @@ export const hasGear = (gear: Rig): boolean => Object.keys(gear).length > 0;
 export interface RigChange {
   /** "" is the chat's own. */
   readonly owner: string;
-  readonly did: 'shown' | 'kept' | 'changed' | 'forgotten' | 'unknown';
+  readonly did: 'shown' | 'kept' | 'changed' | 'undone' | 'theirs' | 'unknown';
   readonly rig: Rig;
   /** Names that were to go, but are not there. */
   readonly missed: readonly string[];
@@ -35,6 +35,17 @@ function ownerOf({ parsed, rigs, ownKey }: Setting): string {
   return rigs[ownKey] ? ownKey : '';
 }
 
+/** Somebody else's rig, who can speak for themselves: only they or an admin change it. */
+const isTheirs = (owner: string, { ownKey, kind, isAdmin }: Setting): boolean =>
+  kind === 'group' && owner !== '' && owner !== ownKey && !isAdmin && !relatives.has(owner);
+
+/** People at home, whose rig is told by somebody of the chat. */
+const relatives: ReadonlySet<string> = new Set(
+  'dad mum mom nan pop grandad grandma hubby missus wife husband brother sister son daughter uncle aunt mate neighbour'.split(
+    ' ',
+  ),
+);
+
 const prune = (facts: Stated): Rig =>
   Object.fromEntries(
     Object.entries(facts).filter(([, v]) => v !== undefined && !(Array.isArray(v) && v.length === 0)),
@@ -42,17 +53,18 @@ const prune = (facts: Stated): Rig =>
 
 /** Works out the rig after the message. */
 export function changeRig(setting: Setting): RigChange {
-  const { parsed, rigs } = setting;
+  const { parsed, rigs, undo } = setting;
+  const [undone] = Object.entries(undo ?? {});
+  if (undone) return { owner: undone[0], did: 'undone', rig: undone[1] ?? {}, missed: [] };
   const owner = ownerOf(setting);
   const old = rigs[owner];
   const gear = gearOf(parsed);
   const { cues, removed } = parsed;
   // A number that stands among the facts told is laid over the old one anyway.
   const slip = parsed.corrects && !holds(gear, parsed.corrects.to) ? parsed.corrects : undefined;
-  if (cues.has('forget') && cues.has('rig') && removed.length === 0)
-    return { owner, did: old ? 'forgotten' : 'unknown', rig: {}, missed: [] };
   const isUntouched = !hasGear(gear) && removed.length === 0 && slip === undefined;
   if (isUntouched) return { owner, did: old ? 'shown' : 'unknown', rig: old ?? {}, missed: [] };
+  if (old && isTheirs(owner, setting)) return { owner, did: 'theirs', rig: old, missed: [] };
   const left = removeFrom(slip ? correct(old ?? {}, slip) : (old ?? {}), removed);
   const mode = cues.has('add') ? 'add' : cues.has('change') ? 'change' : 'state';
   const rig = prune(mergeFacts(left, gear, mode));

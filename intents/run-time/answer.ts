@@ -1,16 +1,31 @@
 import type { Chart } from '#answer/chart/chart.ts';
 import type { Reply } from '#answer/reply.ts';
-import { duration } from '#answer/say.ts';
+import { duration, exactly, quarters } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
+import { applianceOf } from '#catalog/appliances.ts';
 import type { Range } from '#quantity/range.ts';
 import { loadCautions } from '../cautions.ts';
 import { chargeChart } from '../charge-chart.ts';
 import { describeRig } from '../describe.ts';
 import { enough, figure, reasons } from '../figures.ts';
 import type { Setting } from '../intent.ts';
+import { placeNote } from '../sun.ts';
 import { areTimed, readingNote, useOf } from '../use.ts';
 import { describeBank, timeSpan, wantedTime } from '../words.ts';
 import type { RunTime, RunTimeFacts } from './compute.ts';
+
+/** "About 1¾ nights of 8 hours (1½–2)": what runs by night alone is counted in nights, never in hours on end. */
+function nights({ value, low, high }: Range, nightH: number, w: Speech): string {
+  const n = (hours: number): string => quarters(Math.floor(hours / 6) / 4);
+  const gaps = { n: n(value), span: `${n(low)}–${n(high)}`, night: exactly(nightH, w), count: value / 24 };
+  return w.say('nights', 'about {n} nights of {night} ({span})', gaps);
+}
+
+/** How long a night is for a medical device, where it is told (h). */
+const medicalNight = ({ loads = [] }: RunTimeFacts): number | undefined => {
+  const device = loads.find(load => applianceOf(load.name)?.isMedical);
+  return loads.length === 1 ? device?.hoursPerDay : undefined;
+};
 
 /** The sentence for a time range against a wanted one. */
 function headline(
@@ -18,11 +33,15 @@ function headline(
   wantedH: number | undefined,
   verdict: 'yes' | 'tight' | 'no' | null,
   w: Speech,
+  nightH?: number,
 ): string {
   const { say } = w;
   if (runTime.value <= 0)
     return say('used-up', 'Nothing is left to use: it is as low as it should go, or lower. Charge it first.');
-  const lasts = `${duration(runTime.value, w)} (${timeSpan(runTime, w)})`;
+  const lasts =
+    nightH === undefined
+      ? `${duration(runTime.value, w)} (${timeSpan(runTime, w)})`
+      : nights(runTime, nightH, w);
   if (verdict === null) return say('lasts', 'It lasts {lasts}.', { lasts });
   const wanted = wantedTime(wantedH!, w);
   if (verdict === 'yes')
@@ -76,7 +95,7 @@ function chartOf(facts: RunTimeFacts, { bank, figures }: RunTime, setting: Setti
   const trip = {
     bank,
     depthPercent: facts.depthOfDischargePercent,
-    use: useOf(facts, bank.voltageV, setting.mainsV),
+    use: useOf(facts, bank.voltageV, setting.mainsV, setting.at),
     durationH,
   };
   const note = describeRig(facts, english).join(', ');
@@ -92,7 +111,7 @@ export function answerRunTime(told: RunTimeFacts, result: RunTime, setting: Sett
   const wantedH = facts.durationH;
   const verdict = wantedH === undefined ? null : enough(runTime, wantedH);
   const w = english;
-  const said = headline(runTime, wantedH, verdict, w);
+  const said = headline(runTime, wantedH, verdict, w, medicalNight(facts));
   const amps = w.significant(dailyUse.value / 24);
   const ah = w.significant(dailyUse.value);
   const drawn =
@@ -108,7 +127,9 @@ export function answerRunTime(told: RunTimeFacts, result: RunTime, setting: Sett
     }),
   ];
   if (runTime.value > 0 && (verdict === 'no' || verdict === 'tight')) lines.push(remedy(facts, result, w));
-  for (const note of [bigDraw(result, w), readingNote(facts, w)]) if (note) lines.push(note);
+  const isOfAir = result.ranked.some(a => a.name === 'ambientC');
+  const where = isOfAir ? placeNote(facts, setting, w) : undefined;
+  for (const note of [bigDraw(result, w), readingNote(facts, w), where]) if (note) lines.push(note);
   const isLithium = result.bank.chemistry === 'lfp';
   return {
     headline: said,

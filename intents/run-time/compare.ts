@@ -40,7 +40,7 @@ function entries(facts: RunTimeFacts, setting: Setting, w: Speech): Entry[] {
       depthOfDischargePercent: facts.depthOfDischargePercent,
     };
     const name = key === '' ? w.say('the-chat', 'the chat') : key;
-    return [{ name, isAsker: key === ownKey, facts: own, result: computeRunTime(own, setting.mainsV) }];
+    return [{ name, isAsker: key === ownKey, facts: own, result: computeRunTime(own, setting) }];
   });
   return found.length > 1 ? found : [];
 }

@@ -5,6 +5,7 @@ import { type BankFit, fitsBank } from '#engine/inverter/check.ts';
 import { exploreRunTime } from '#engine/loads/lasting.ts';
 import { hasHours, isDrawTold } from '#engine/loads/reading.ts';
 import type { Facts } from '#rig/rig.ts';
+import type { Setting } from '../intent.ts';
 import { useOf } from '../use.ts';
 
 /** Facts that have a battery. */
@@ -32,12 +33,12 @@ const areAllOn = ({ loads = [] }: Facts): boolean =>
 const shortH = 12;
 
 /** How long (h) the bank lasts from its state of charge with these loads and nothing coming in. */
-export function computeRunTime(facts: RunTimeFacts, mainsV?: number): RunTime {
+export function computeRunTime(facts: RunTimeFacts, { at, mainsV }: Pick<Setting, 'at' | 'mainsV'>): RunTime {
   const bank = bankOf(facts.batteries, facts.arrangement, facts.systemVoltageV)!;
   const explored = exploreRunTime({
     bank,
     use: {
-      ...useOf(facts, bank.voltageV, mainsV),
+      ...useOf(facts, bank.voltageV, mainsV, at),
       doesMainsRunOn: true,
       doAllRunOn: (facts.durationH ?? Infinity) <= shortH || areAllOn(facts),
     },

@@ -1,6 +1,7 @@
 import type { Facts } from '#rig/rig.ts';
 import type { Intent } from '../intent.ts';
 import { needBattery, needLoads, needs } from '../needs.ts';
+import { whereFacts } from '../sun.ts';
 import { answerRunTime } from './answer.ts';
 import { compareRigs } from './compare.ts';
 import { computeRunTime, type RunTimeFacts } from './compute.ts';
@@ -18,6 +19,7 @@ const takes = [
   'chargeUsedAh',
   'chargeLeftAh',
   'ambientC',
+  ...whereFacts,
   'depthOfDischargePercent',
 ] as const satisfies readonly (keyof Facts)[];
 
@@ -28,5 +30,5 @@ export const runTime: Intent<RunTimeFacts> = {
   takes,
   needs: needs(takes, [needBattery, needLoads]) as Intent<RunTimeFacts>['needs'],
   reply: (facts, setting) =>
-    compareRigs(facts, setting) ?? answerRunTime(facts, computeRunTime(facts, setting.mainsV), setting),
+    compareRigs(facts, setting) ?? answerRunTime(facts, computeRunTime(facts, setting), setting),
 };

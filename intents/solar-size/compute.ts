@@ -33,7 +33,7 @@ export function computeSolarSize(facts: SolarSizeFacts, setting: SunSetting): So
   const bank = bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV);
   const voltageV = bank?.voltageV ?? ((facts.systemVoltageV ?? 12) > 18 ? 24 : 12);
   const sun = sunOf(facts, setting.at);
-  const use = useOf(facts, voltageV, setting.mainsV);
+  const use = useOf(facts, voltageV, setting.mainsV, setting.at);
   const panel = { ...sun, nominalVoltageV: voltageV };
   const assumptions = [...solarAssumptions(sun), chargeAssumption(bank?.chemistry), ...useAssumptions(use)];
   const explored = explore<'panelPower' | 'dailyUse' | 'peakSunHours'>(

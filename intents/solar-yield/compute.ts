@@ -28,7 +28,7 @@ export function computeSolarYield(facts: SolarYieldFacts, setting: SunSetting): 
   const powerW = panelsW(facts)!;
   const sun = sunOf(facts, setting.at);
   const panel = { ...sun, powerW, nominalVoltageV };
-  const use = useOf(facts, nominalVoltageV, setting.mainsV);
+  const use = useOf(facts, nominalVoltageV, setting.mainsV, setting.at);
   const charge = chargeAssumption(bank?.chemistry);
   const hasUse = hasAnyUse(facts);
   const assumptions = [...solarAssumptions(sun), ...(hasUse ? [charge, ...useAssumptions(use)] : [])];

@@ -1,6 +1,7 @@
 import type { Verdict } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
 import { duration } from '#answer/say.ts';
+import type { Range } from '#quantity/range.ts';
 import { decimals, significant } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
@@ -19,12 +20,16 @@ function headline(facts: Facts, { explored, bank, isSizeAssumed }: StarterTime, 
   return `No, don't count on it starting after ${wanted}: ${size} can spare ${time}.`;
 }
 
+/** What a start needs is a limit: once the likely reserve is passed it is no. */
+const spares = (runTime: Range, wantedH: number): Exclude<Verdict, null> =>
+  runTime.value < wantedH ? 'no' : enough(runTime, wantedH);
+
 /** Words for what a starter battery can spare. */
 export function answerStarterReserve(facts: Facts, result: StarterTime): Reply {
   const { explored, bank } = result;
   const { runTime, usableCapacity, dailyUse } = explored.figures;
   const wantedH = facts.durationH;
-  const verdict = wantedH === undefined ? null : enough(runTime, wantedH);
+  const verdict = wantedH === undefined ? null : spares(runTime, wantedH);
   const drawnAh = wantedH === undefined ? undefined : (dailyUse.value * wantedH) / 24;
   const lines = [
     drawnAh === undefined

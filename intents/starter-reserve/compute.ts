@@ -52,7 +52,7 @@ export function computeStarterReserve(facts: Facts, setting: Setting): StarterTi
   const bank = bankOf([battery])!;
   const explored = exploreRunTime({
     bank,
-    use: { ...useOf(facts, bank.voltageV, setting.mainsV), doAllRunOn: true },
+    use: { ...useOf(facts, bank.voltageV, setting.mainsV, setting.at), doAllRunOn: true },
     temperatureC: facts.ambientC,
     assumptions: bankAssumptions(bank).map(a => (a.name === 'depthOfDischarge' ? reserve(isSizeAssumed) : a)),
   });

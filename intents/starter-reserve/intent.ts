@@ -1,6 +1,7 @@
 import type { Facts } from '#rig/rig.ts';
 import type { Intent } from '../intent.ts';
 import { needLoads, needs } from '../needs.ts';
+import { whereFacts } from '../sun.ts';
 import { answerStarterReserve } from './answer.ts';
 import { computeStarterReserve } from './compute.ts';
 
@@ -12,6 +13,7 @@ const takes = [
   'inverter',
   'durationH',
   'ambientC',
+  ...whereFacts,
 ] as const satisfies readonly (keyof Facts)[];
 
 /** Can I run it off the starter battery. */

@@ -7,6 +7,7 @@ import { chargeChart } from '../charge-chart.ts';
 import { describeRig } from '../describe.ts';
 import { enough, figure, reasons } from '../figures.ts';
 import type { Setting } from '../intent.ts';
+import { placeNote } from '../sun.ts';
 import { describeBank } from '../words.ts';
 import { longestH, type TripAnswer, type TripFacts } from './compute.ts';
 import { hourOfDay, moment } from './when.ts';
@@ -100,7 +101,7 @@ export function answerTrip(facts: TripFacts, result: TripAnswer, setting: Settin
   const verdict = judge(result);
   const lines = [account(facts, result, setting)];
   if (verdict !== 'yes') lines.push(remedy(facts, result, verdict));
-  lines.push(taken(facts, result));
+  lines.push(taken(facts, result), placeNote(facts, setting) ?? '');
   const { lowestCharge, endCharge, dailyUse } = result.figures;
   return {
     headline: headline(facts, result, verdict),

@@ -66,7 +66,7 @@ export function tripOf(facts: TripFacts, bank: Bank, at: Date, mainsV?: number):
   const trip: Trip = {
     bank,
     depthPercent: facts.depthOfDischargePercent,
-    use: useOf(facts, bank.voltageV, mainsV),
+    use: useOf(facts, bank.voltageV, mainsV, at),
     sun: tripSun(facts, bank.voltageV, at),
     driving,
     durationH: Math.min(longestH, facts.durationH ?? usualH),

@@ -28,6 +28,7 @@ const takes = [
   'place',
   'latitudeDeg',
   'longitudeDeg',
+  'altitudeM',
   'month',
   'sky',
   'skyLastDays',

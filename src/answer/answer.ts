@@ -1,3 +1,4 @@
+import type { HazardCode } from '#rig/hazard-codes.ts';
 import type { Claim, Rig, Stated } from '#rig/rig.ts';
 import type { Chart } from './chart/chart.ts';
 
@@ -78,7 +79,7 @@ export interface Answer {
   readonly figures: Readonly<Record<string, Figure>>;
   readonly understood: Understood;
   /** Codes of the hazards seen in the message, or in what memory adds. */
-  readonly hazards: readonly string[];
+  readonly hazards: readonly HazardCode[];
   /** Every number of the message that is in no fact. */
   readonly unread: readonly { readonly text: string; readonly why: string }[];
   /** How sure the reading is. */

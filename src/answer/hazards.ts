@@ -1,10 +1,8 @@
-import type { HazardCode } from '#rig/hazard-codes.ts';
+import { emergencies, type HazardCode } from '#rig/hazard-codes.ts';
 
 /** What an answer says first where a danger is seen, and what it must not say. */
 export interface HazardAnswer {
   readonly code: HazardCode;
-  /** Whether somebody may be hurt now: then the answer is `now` and `call`, and nothing else. */
-  readonly isEmergency: boolean;
   /** The first line: no, or what to do, and why. */
   readonly first: string;
   /** What to do instead, one or two short sentences. */
@@ -30,7 +28,6 @@ const emergencyNumber =
 export const hazardAnswers: readonly HazardAnswer[] = [
   {
     code: 'carbon-monoxide',
-    isEmergency: true,
     first: 'Everybody out into fresh air now: it may be carbon monoxide, and you can’t smell it.',
     instead:
       'Don’t go back in to switch anything off. Headache, dizziness or sleepiness means breathe fresh air and get help.',
@@ -42,7 +39,6 @@ export const hazardAnswers: readonly HazardAnswer[] = [
   },
   {
     code: 'battery-fire',
-    isEmergency: true,
     first: 'Get everybody away from it now, upwind; stop the charging only if you can do it from afar.',
     instead:
       'A battery that smokes, swells, hisses or gets too hot to touch is never charged or used again, and never opened.',
@@ -53,9 +49,8 @@ export const hazardAnswers: readonly HazardAnswer[] = [
   },
   {
     code: 'gas',
-    isEmergency: true,
     first:
-      'No spark, flame or switch, not even a fan or a light: open the doors, turn the bottle off if it’s outside, get out.',
+      'No spark, flame or switch, not even a fan or a light: doors open, bottle off if it’s outside, and out.',
     instead:
       'Battery gas is as bad: stop the charging from afar and air the place. Acid on skin or in eyes: rinse with running water for 20 minutes, then a doctor.',
     call: `If the smell stays, or for acid in an eye: ${emergencyNumber}`,
@@ -71,9 +66,7 @@ export const hazardAnswers: readonly HazardAnswer[] = [
   },
   {
     code: 'mains-wiring',
-    isEmergency: false,
-    first:
-      'Mains wiring is a job for a licensed electrician, by law in many places: a slip there kills, and often somebody else.',
+    first: 'Mains wiring is a job for a licensed electrician, by law in many places: a slip there kills.',
     instead:
       'I give no cable or terminals for it. A tingle or a breaker that trips: unplug at the post and leave it off. The 12 V side I’ll gladly size.',
     defers: 'Licensed electrician; IEC 60364-7-708 and -721, AS/NZS 3001 or your local code.',
@@ -82,9 +75,8 @@ export const hazardAnswers: readonly HazardAnswer[] = [
   },
   {
     code: 'mains-lead',
-    isEmergency: false,
     first:
-      'No, don’t use that lead: it can kill whoever touches the bare pins, the wet join or the metal of the van.',
+      'No, don’t use that lead: bare pins, a wet join or the metal of the van can kill whoever touches them.',
     instead:
       'Unplug it at the post first. Use one whole, heavy outdoor lead with its earth pin, unwound, its joins dry and off the ground.',
     defers: 'A damaged or home-made lead goes to a licensed electrician or in the bin.',
@@ -93,9 +85,8 @@ export const hazardAnswers: readonly HazardAnswer[] = [
   },
   {
     code: 'backfeed',
-    isEmergency: false,
     first:
-      'No: feeding a socket or inlet makes bare pins and other people’s wires live, and two supplies on one circuit destroy the inverter.',
+      'No: feeding a socket or inlet makes bare pins and others’ wires live, and two supplies at once destroy the inverter.',
     instead:
       'Plug the things straight into the inverter or generator. For fixed sockets: a changeover switch, so that only one supply can ever be on.',
     defers: 'A licensed electrician fits the changeover switch, to your local code.',
@@ -104,9 +95,8 @@ export const hazardAnswers: readonly HazardAnswer[] = [
   },
   {
     code: 'bigger-fuse',
-    isEmergency: false,
     first:
-      'No, no bigger fuse, foil or bolt: the fuse is there so that the cable doesn’t burn, and it blows because something is wrong.',
+      'No, no bigger fuse, foil or bolt: it guards the cable from burning, and it blows because something is wrong.',
     instead:
       'Same size back in, never larger than the cable allows. Then look for a chafed wire, a jammed motor or a bad plug; blows at once, it’s a short.',
     defers: 'Can’t find it? Leave it off and have an auto electrician look.',
@@ -115,9 +105,8 @@ export const hazardAnswers: readonly HazardAnswer[] = [
   },
   {
     code: 'no-fuse',
-    isEmergency: false,
     first:
-      'It needs a fuse at the battery end, however short the wire: without one a short makes the cable glow and starts a fire.',
+      'It needs a fuse at the battery end, however short the wire: without one a short sets the cable on fire.',
     instead:
       'Fit it within a hand’s width of the post, above what the load draws and not above what the cable carries. Tell me load and cable and I’ll name the size.',
     defers: 'Follow the maker’s size where it names one, and your local code.',
@@ -126,17 +115,15 @@ export const hazardAnswers: readonly HazardAnswer[] = [
   },
   {
     code: 'over-current',
-    isEmergency: false,
     first: 'No: that is more than one of the parts may carry, so it trips or overheats.',
     instead:
       'The smallest of battery limit, fuse, plug and cable counts. Warm cable, soft plug or brown holder: stop using it until it’s put right.',
     defers: 'The maker’s limit on the label comes first; for lithium on an alternator ask its maker.',
-    never: [yes, /\btight\b/i],
+    never: [yes, /\btight\b(?! lugs)/i],
     source: 'Makers’ limits; IEC 60364-5-52, ISO 4165, ISO 1724 and ISO 10133 in general terms',
   },
   {
     code: 'cold-charge',
-    isEmergency: false,
     first: 'Don’t charge lithium at or below 0 °C: it plates metal inside the cells and ruins them for good.',
     instead:
       'Warm the battery itself above 5 °C first (heated space, pad, or wait for the day), then charge gently up to 10 °C. Using it in the cold is fine down to what the label says.',
@@ -146,9 +133,8 @@ export const hazardAnswers: readonly HazardAnswer[] = [
   },
   {
     code: 'generator-inside',
-    isEmergency: false,
     first:
-      'No, never in, under or beside a van, tent, awning or boot, flap open or not: its exhaust kills within minutes and has no smell.',
+      'No, never in, under or beside a van, tent, awning or boot, flap open or not: its exhaust kills within minutes.',
     instead:
       'Out in the open, 6 m or more away and downwind, exhaust pointing off, under a rain hood of its own. A carbon monoxide alarm where you sleep.',
     defers: 'Follow the maker’s manual and the site’s rules.',
@@ -157,7 +143,6 @@ export const hazardAnswers: readonly HazardAnswer[] = [
   },
   {
     code: 'mixed-parallel',
-    isEmergency: false,
     first:
       'No, don’t join unlike batteries in parallel: one pushes current into the other and neither is charged right.',
     instead:
@@ -168,9 +153,8 @@ export const hazardAnswers: readonly HazardAnswer[] = [
   },
   {
     code: 'medical',
-    isEmergency: false,
     first:
-      'Somebody’s health hangs on this, so plan it with half as much again and a fallback, not on the sum alone.',
+      'Somebody’s health depends on this: plan it with half as much again and a fallback, not on the sum alone.',
     instead:
       'Count the hours that it runs in a night, try it at home for a night, know how you get mains or help if it stops.',
     defers: 'Ask the clinic or the maker about running it from a battery, the inverter and the spare.',
@@ -179,9 +163,8 @@ export const hazardAnswers: readonly HazardAnswer[] = [
   },
   {
     code: 'jump-start',
-    isEmergency: false,
     first:
-      'Stop first if the battery is frozen, swollen, bubbling or stinks, or if the other vehicle is 24 V: don’t jump it. Lithium house batteries aren’t made for it either.',
+      'Don’t jump it if the battery is frozen, swollen, bubbling or stinks, from 24 V, or off a lithium house battery.',
     instead:
       'Else: red to flat plus, red to good plus, black to good minus, black last to bare metal of the dead engine away from its battery; off in the reverse order.',
     defers: 'The vehicle’s handbook comes first; roadside help is the safe way.',
@@ -190,7 +173,6 @@ export const hazardAnswers: readonly HazardAnswer[] = [
   },
   {
     code: 'starter-flat',
-    isEmergency: false,
     first:
       'Don’t run camp gear off the only starter battery for long: keep three quarters of it, or the engine may not start.',
     instead:
@@ -210,7 +192,7 @@ export const hazardAnswer = (code: HazardCode): HazardAnswer => byCode.get(code)
 
 /** The whole answer of an emergency, where one of the dangers is one: what to do now, whom to call, no figures. */
 export function emergencyText(codes: readonly HazardCode[]): string | undefined {
-  const answer = codes.map(hazardAnswer).find(({ isEmergency }) => isEmergency);
+  const answer = codes.filter(code => emergencies.has(code)).map(hazardAnswer)[0];
   return answer && [answer.first, answer.call, answer.instead, answer.defers].filter(Boolean).join('\n');
 }
 

@@ -13,6 +13,12 @@ export interface Lesson {
   readonly isOpen: boolean;
 }
 
+/** What somebody wishes to be forgotten: a rig (whose, where it isn't their own), all of the chat, or all of them. */
+export interface ForgetWish {
+  readonly which: 'rig' | 'chat' | 'me';
+  readonly owner?: string;
+}
+
 /** What an answer asks the conversation to keep. Only `conversation/` applies it. */
 export interface Remember {
   /** The rig of an owner ("" is the chat's), as it shall be from now on; null deletes it. */
@@ -20,6 +26,10 @@ export interface Remember {
   readonly lesson?: Lesson;
   /** Forget all that is kept of the chat, or of the asker. */
   readonly forget?: 'chat' | 'me';
+  /** A wish to forget, asked back: it stands open for a yes of the same person. */
+  readonly asksToForget?: ForgetWish;
+  /** The change of `rigs` can't be undone. */
+  readonly isFinal?: boolean;
 }
 
 /** A question answered, before it is put on a screen. */

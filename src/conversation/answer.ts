@@ -1,4 +1,5 @@
 import type { Answer, Understood } from '#answer/answer.ts';
+import { warningLines } from '#answer/hazards.ts';
 import type { Reply } from '#answer/reply.ts';
 import { sentence } from '#answer/say.ts';
 import { english } from '#answer/speech.ts';
@@ -6,6 +7,7 @@ import { print } from '#answer/text.ts';
 import { cautions as cautionSentences } from '#answer/words/en.ts';
 import { describeRig } from '#intents/describe.ts';
 import type { ParsedMessage } from '#language/reading.ts';
+import type { HazardCode } from '#rig/hazard-codes.ts';
 import type { Rig } from '#rig/rig.ts';
 import type { Heard } from './hear.ts';
 import type { Interpreted, Lent } from './interpret.ts';
@@ -16,7 +18,7 @@ export interface Told {
   readonly heard: Heard;
   readonly isWorkingShown?: boolean;
   readonly lent?: Lent;
-  readonly hazards?: readonly string[];
+  readonly hazards?: readonly HazardCode[];
   /** What both of two readings say, where neither is sure. */
   readonly shared?: Understood;
   /** Works it out once more. */
@@ -47,10 +49,12 @@ function understoodOf({ facts, claims, removed, corrects, owner, term, choice }:
 const round = (value: number): number => Math.round(value * 100) / 100;
 
 /** How sure the reading is, and what came second. */
-const readingOf = ({ margin, second }: ParsedMessage): NonNullable<Answer['reading']> => ({
+const readingOf = ({ margin, second, because }: ParsedMessage): NonNullable<Answer['reading']> => ({
   margin: round(margin),
   ...(second && { second: { intent: second.intent, differs: second.differs } }),
-  because: [],
+  get because() {
+    return because();
+  },
 });
 
 /** Builds the answer as data from a reply; the working is printed only if somebody looks at it. */
@@ -71,7 +75,10 @@ export function toAnswer(reply: Reply, told: Told): Answer {
     get working() {
       return reply.working?.() ?? [];
     },
-    cautions: codes.map(code => english.say(`caution-${code}`, cautionSentences[code])),
+    cautions: [
+      ...warningLines(told.hazards ?? []),
+      ...codes.map(code => english.say(`caution-${code}`, cautionSentences[code])),
+    ],
     next: (reply.next ?? []).slice(0, 3),
     chart: reply.chart,
     hasWorking: () => reply.working !== undefined,

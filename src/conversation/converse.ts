@@ -13,6 +13,7 @@ import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { personKey } from './recall.ts';
 import { remember } from './remember.ts';
+import { isEmergency, safe } from './safe.ts';
 import { freshened, type Options } from './setting.ts';
 import { questionsOf } from './split.ts';
 
@@ -33,9 +34,11 @@ export function converse(kept: Memory, message: Message, options: Options = {}):
   const done: Conversed[] = [];
   for (const question of questionsOf(message.text, heard)) {
     const now = done.at(-1)?.memory ?? memory;
-    const answered = answer(now, message, interpret(memory, message, question, options));
+    const isFirst = done.length === 0;
+    const answered = answer(now, message, interpret(memory, message, question, options), !isFirst);
     // A second question that would ask back is let go: the first has its answer.
-    if (done.length === 0 || answered.answer.intent !== 'unclear') done.push(answered);
+    if (isFirst || answered.answer.intent !== 'unclear') done.push(answered);
+    if (isEmergency(answered.answer.hazards)) break;
   }
   return joined(done);
 }
@@ -64,8 +67,14 @@ function joined(done: readonly Conversed[]): Conversed {
     memory: done.at(-1)!.memory,
     answer: {
       ...answer,
+      hazards: [...new Set(done.flatMap(d => d.answer.hazards))],
       working: answer.working,
-      text: cut(done.map(d => d.answer.text).join('\n\n')),
+      text: cut(
+        done
+          .map(d => d.answer.text)
+          .filter(Boolean)
+          .join('\n\n'),
+      ),
       figures: Object.assign({}, ...done.map(d => d.answer.figures).reverse()),
       cautions: [...new Set(done.flatMap(d => d.answer.cautions))],
       next: [...new Set(done.flatMap(d => d.answer.next))].slice(0, 3),
@@ -85,27 +94,46 @@ const redo =
 const isReplay = ({ heard, frame, intent }: Interpreted): boolean =>
   frame?.intent === intent.name && Object.keys(heard.facts).length === 0 && frame.asked === undefined;
 
+/** Whether nothing is said: talk among people, in which nobody is in danger. */
+const isSilent = ({ intent, heard, hazards }: Interpreted, { kind }: Message): boolean =>
+  intent.name === 'none' && kind === 'group' && hazards.length === 0 && !isStrange(heard);
+
+/** Written in a script that the bot can't read. */
+const isStrange = ({ issues, facts }: Heard): boolean =>
+  issues.some(({ code }) => code === 'other-language') && Object.keys(facts).length === 0;
+
 /** Answers what was interpreted, or asks for what is missing, and keeps what the talk needs later. */
-function answer(memory: Memory, message: Message, read: Interpreted): Conversed {
-  const { intent, heard, missing, ready, setting, two } = read;
+function answer(memory: Memory, message: Message, read: Interpreted, isSaid = false): Conversed {
+  const { intent, heard, missing, ready, setting, two, hazards, facts } = read;
   const { cues, issues } = heard;
   const talk = remember.bind(undefined, memory, message, read);
-  const isStrange =
-    issues.some(({ code }) => code === 'other-language') && Object.keys(heard.facts).length === 0;
-  if (intent.name === 'none' && message.kind === 'group' && !isStrange)
+  if (isSilent(read, message))
     return { memory: talk({ reply: { headline: '' }, isBack: false }), answer: silence(heard) };
-  if (two) {
-    const reply = askWhich(two, english);
-    const told = { ...toldOf(read), shared: two.shared };
-    const memoryAfter = talk({ reply, isBack: true, asked: reply.headline });
-    return { memory: memoryAfter, answer: toAnswer(reply, { intent: 'unclear', ...told }) };
+  const danger = { codes: hazards, intent: intent.name, facts, isSaid };
+  if (isEmergency(hazards)) {
+    const reply = safe({ headline: '' }, { ...danger, isBack: false });
+    return { memory, answer: toAnswer(reply, { intent: 'emergency', ...toldOf(read) }) };
   }
-  const isBack = ready === undefined || isStrange || issues.some(({ code }) => code === 'absurd-value');
+  if (two) {
+    const asks = askWhich(two, english);
+    const told = { ...toldOf(read), shared: two.shared };
+    const { intent: first } = two.options[0];
+    const reply = safe(asks, { ...danger, intent: first, isBack: true });
+    const memoryAfter = talk({ reply: asks, isBack: true, asked: asks.headline });
+    return {
+      memory: memoryAfter,
+      answer: toAnswer(reply, { intent: reply.next?.length ? 'unclear' : first, ...told }),
+    };
+  }
+  const isBack =
+    ready === undefined || isStrange(heard) || issues.some(({ code }) => code === 'absurd-value');
   const full = isBack ? askBack(intent, missing, issues, english) : intent.reply(ready, setting);
   const isAgain = isReplay(read);
   const isWorkingShown = cues.has('ask-working') || (isAgain && cues.has('ask-why'));
   const isSimpler = isAgain && cues.has('simpler');
-  const reply: Reply = isSimpler ? { ...full, assumed: [], lines: full.lines?.slice(0, 1) } : full;
+  const shown: Reply = isSimpler ? { ...full, assumed: [], lines: full.lines?.slice(0, 1) } : full;
+  const reply = safe(shown, { ...danger, isBack });
+  const isAnswered = reply.figures !== undefined || reply.working !== undefined;
   const isQuiz = full.remember?.lesson?.isQuiz === true;
   const asked =
     isBack || intent.name === 'unclear' || isQuiz
@@ -114,10 +142,11 @@ function answer(memory: Memory, message: Message, read: Interpreted): Conversed 
   return {
     memory: talk({ reply: full, isBack, asked }),
     answer: toAnswer(reply, {
-      intent: isBack ? 'unclear' : intent.name,
+      // What is missing is asked for in the question's own name; what can't be right is asked about first.
+      intent: isStrange(heard) || (isBack && ready !== undefined) ? 'unclear' : intent.name,
       ...toldOf(read),
       isWorkingShown,
-      again: isBack ? undefined : redo(intent, ready, setting),
+      again: isBack || !isAnswered ? undefined : redo(intent, ready, setting),
     }),
   };
 }

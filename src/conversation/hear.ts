@@ -9,6 +9,7 @@ import { isSameName } from '#rig/merge.ts';
 import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { personKey } from './recall.ts';
+import { type Forgetting, forgettingIn, undoneBy } from './requests.ts';
 import { sound } from './sound.ts';
 
 /** The talk as memory keeps it. */
@@ -68,6 +69,9 @@ export function hearBot(memory: Memory, { text, at }: Message): Memory {
 
 /** A message as it was heard: what can't be meant taken out, what it speaks of among its cues. */
 export interface Heard extends ParsedMessage {
+  readonly forgetting?: Forgetting;
+  /** The change of a rig that the message takes back. */
+  readonly undo?: Memory['undo'];
   readonly issues: readonly Issue[];
 }
 
@@ -92,9 +96,6 @@ const commands: Readonly<Record<string, string>> = {
   '/privacy': 'privacy',
   privacy: 'privacy',
   settings: 'help',
-  '/forget': 'forget',
-  'forget everything': 'forget',
-  'forget me': 'forget',
   '/learn': 'learn',
   'teach me': 'learn',
   next: 'learn',
@@ -113,6 +114,10 @@ export function hear(memory: Memory, message: Message): Heard {
   const command = text.trim().toLowerCase();
   if (Object.hasOwn(commands, command))
     return { ...told, intent: commands[command]!, probability: 1, options: [] };
+  const forgetting = forgettingIn(memory, { ...message, text });
+  if (forgetting) return { ...told, forgetting, intent: 'forget', probability: 1, options: [] };
+  const undo = undoneBy(memory, message);
+  if (undo) return { ...told, undo, intent: 'rig', facts: {}, probability: 1, options: [] };
   const picked = memory.choice?.options.find(option => isSameName(option.say, text.trim()));
   if (!picked) return told;
   // One of two readings was chosen: that is what the message before says.

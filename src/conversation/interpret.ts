@@ -4,8 +4,10 @@ import { factsOf } from '#intents/facts.ts';
 import type { Intent, Setting } from '#intents/intent.ts';
 import { hasCapacity } from '#intents/needs.ts';
 import { holds } from '#rig/correct.ts';
+import type { HazardCode } from '#rig/hazard-codes.ts';
 import { type Claim, type Facts, rigSchema, type Stated } from '#rig/rig.ts';
 import { type Missing, missingOf } from './ask-back.ts';
+import { dangersIn } from './dangers.ts';
 import type { Heard } from './hear.ts';
 import { isSetup, type Lean, leanOf, lentBy } from './lean.ts';
 import type { Frame, Memory } from './memory.ts';
@@ -40,7 +42,7 @@ export interface Interpreted {
   /** Two readings that answer differently, of which neither is sure enough. */
   readonly two?: Two;
   /** Codes of hazards seen in the message or in what memory adds. */
-  readonly hazards: readonly string[];
+  readonly hazards: readonly HazardCode[];
 }
 
 const isIntent = (name: string): name is Intent['name'] => (intentNames as readonly string[]).includes(name);
@@ -116,7 +118,7 @@ function ofFrame(memory: Memory, message: Message, heard: Heard): Heard {
 }
 
 /** Less likely than this another question is not taken, though it could be answered. */
-const leastLikely = 0.08;
+const leastLikely = 0.25;
 /** Questions that ask for nothing, so that they could always be answered. */
 const undemanding: ReadonlySet<string> = new Set([
   'none',
@@ -199,7 +201,6 @@ function taken(
     frame: lean.frame,
     lent: lentNow,
     two,
-    // A place for what `#language/hazards` sees; nothing looks yet.
-    hazards: [],
+    hazards: dangersIn(message.text, heard, intent, base, sources),
   };
 }

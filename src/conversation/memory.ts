@@ -59,6 +59,20 @@ export const choiceSchema = z.strictObject({
     .max(3),
 });
 
+/** A wish to forget that waits for a yes: whose, and since when (ms since 1970). */
+export const forgettingSchema = z.strictObject({
+  from: z.string().max(60),
+  at: z.number(),
+  request: z.strictObject({ which: z.enum(['rig', 'chat', 'me']), owner: z.string().max(60).optional() }),
+});
+
+/** The step back: rigs as they were before somebody's last change; null where there was none. */
+export const undoSchema = z.strictObject({
+  from: z.string().max(60),
+  at: z.number(),
+  rigs: z.record(z.string().max(60), rigSchema.nullable()),
+});
+
 export const lessonSchema = z.strictObject({
   step: z.number().int().min(0),
   isQuiz: z.boolean(),
@@ -80,6 +94,8 @@ export const memorySchema = z.strictObject({
   frames: z.array(frameSchema).max(framesKept),
   talk: talkSchema.optional(),
   choice: choiceSchema.optional(),
+  forgetting: forgettingSchema.optional(),
+  undo: undoSchema.optional(),
   /** Claims heard lately, for "who is right". */
   claims: z.array(claimSchema).max(20),
   lessons: z.record(z.string().max(60), lessonSchema),

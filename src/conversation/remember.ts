@@ -44,12 +44,15 @@ export function remember(memory: Memory, message: Message, read: Interpreted, do
     talk: talkAfter(memory, message, heard, done.asked),
     choice: two && sound(choiceSchema, { at, options: two.options.map(option => ({ ...option })) }),
   };
+  next = { ...next, forgetting: stillOpen(next, read, from) };
+  if (wish?.asksToForget) next = { ...next, forgetting: { from, at, request: { ...wish.asksToForget } } };
   if (wish?.forget === 'me') next = withoutPerson(next, setting.ownKey, from);
   // What somebody's rig is now counts for more than what they asked before.
   if (wish?.rigs)
     next = {
       ...next,
       rigs: changedRigs(next.rigs, wish.rigs),
+      undo: wish.isFinal ? undefined : { from, at, rigs: before(memory.rigs, wish.rigs) },
       frames: next.frames.filter(f => f.from !== from),
     };
   if (wish?.lesson)
@@ -117,6 +120,17 @@ function guessOf({ facts, words }: Interpreted['heard'], last: Frame | undefined
 
 const mostWordsOfGuess = 4;
 
+/** A wish to forget is over once its asker has spoken again. */
+const stillOpen = ({ forgetting }: Memory, { heard }: Interpreted, from: string): Memory['forgetting'] =>
+  forgetting?.from === from || heard.forgetting?.stage === 'confirmed' ? undefined : forgetting;
+
+/** The rigs that change, as they are before. */
+const before = (
+  rigs: Memory['rigs'],
+  change: Readonly<Record<string, Rig | null>>,
+): Record<string, Rig | null> =>
+  Object.fromEntries(Object.keys(change).map(owner => [owner, rigs[owner] ?? null]));
+
 function changedRigs(old: Memory['rigs'], change: Readonly<Record<string, Rig | null>>): Memory['rigs'] {
   const rigs = { ...old };
   for (const [owner, rig] of Object.entries(change)) {
@@ -136,12 +150,14 @@ function withoutPerson(memory: Memory, ownKey: string, from: string): Memory {
   const rigs = { ...memory.rigs };
   const lessons = { ...memory.lessons };
   const people = Object.entries(memory.people ?? {}).filter(([, name]) => name.toLowerCase() !== from);
+  const { undo } = memory;
   delete rigs[ownKey];
   delete lessons[from];
   return {
     ...memory,
     rigs,
     lessons,
+    undo: undo?.from === from || (undo && ownKey in undo.rigs) ? undefined : undo,
     people: people.length > 0 ? Object.fromEntries(people) : undefined,
     claims: memory.claims.filter(c => c.who.toLowerCase() !== from),
     frames: memory.frames.filter(frame => frame.from !== from),

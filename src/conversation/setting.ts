@@ -5,6 +5,7 @@ import type { Heard } from './hear.ts';
 import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { ownKey, personKey } from './recall.ts';
+import { openMs, undoMs } from './requests.ts';
 
 export interface Options {
   /** Mains voltage where the chat hasn't told its own, V. */
@@ -35,6 +36,8 @@ export function settingOf(
     kind: message.kind,
     isAdmin: message.isAdmin ?? true,
     lesson: memory.lessons[personKey(message.from)],
+    forgetting: parsed.forgetting,
+    undo: parsed.undo?.rigs,
     examples,
   };
 }
@@ -45,8 +48,9 @@ const bare = <T>(record: Readonly<Record<string, T>>): Record<string, T> =>
 
 /** The memory without what is too old to be meant: questions, what was said in passing, what stands open. */
 export function freshened(memory: Memory, now: Date): Memory {
-  const isStale = (at: number | undefined): boolean => at !== undefined && now.getTime() - at > freshMs;
-  const { talk, choice, passing: _passing, passingAt: _at, ...rest } = memory;
+  const isStale = (at: number | undefined, ms = freshMs): boolean =>
+    at !== undefined && now.getTime() - at > ms;
+  const { talk, choice, forgetting, undo, passing: _passing, passingAt: _at, ...rest } = memory;
   return {
     ...rest,
     rigs: bare(memory.rigs),
@@ -54,6 +58,8 @@ export function freshened(memory: Memory, now: Date): Memory {
     frames: memory.frames.filter(frame => !isStale(frame.at)),
     ...(talk && !isStale(talk.at) ? { talk } : {}),
     ...(choice && !isStale(choice.at) ? { choice } : {}),
+    ...(forgetting && !isStale(forgetting.at, openMs) ? { forgetting } : {}),
+    ...(undo && !isStale(undo.at, undoMs) ? { undo } : {}),
     ...(isStale(memory.passingAt) ? {} : { passing: memory.passing, passingAt: memory.passingAt }),
   };
 }

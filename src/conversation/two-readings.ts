@@ -8,8 +8,11 @@ import type { Stated } from '#rig/rig.ts';
 import type { Heard } from './hear.ts';
 import { sound } from './sound.ts';
 
-/** Below this probability two readings that answer differently are asked about. */
-export const leastSure = 0.45;
+/**
+ * Less sure than this of the whole reading, two readings that answer differently are asked about. Chosen on the open
+ * messages: higher asks more often than it saves a wrong answer.
+ */
+export const leastSure = 0.4;
 
 /** A reading somebody may choose, by the words of its button. */
 export interface Choice {
@@ -133,7 +136,7 @@ export const factsIn = ({
 /** Of an unsure message the two likeliest readings that answer differently, where they can be told apart in words. */
 export function twoReadings(heard: Heard): Two | undefined {
   const [first, second] = readingsOf(heard);
-  if (!first || !second || first.probability >= leastSure) return undefined;
+  if (!first || !second || heard.certainty >= leastSure) return undefined;
   if (plain.has(first.intent) || plain.has(second.intent)) return undefined;
   const [mine, other] = [factsIn(first.stated), factsIn(second.stated)];
   const isOtherQuestion = first.intent !== second.intent;

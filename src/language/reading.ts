@@ -1,21 +1,18 @@
+import type { HazardCode } from '#rig/hazard-codes.ts';
 import type { Claim, Stated } from '#rig/rig.ts';
+import { type Unread, unreadIn } from './account.ts';
+import { because, type Reason } from './decide/because.ts';
 import { decide, type Option } from './decide/decide.ts';
 import { finish } from './decide/finish.ts';
 import type { TalkContext } from './decide/frame.ts';
 import { shippedModel } from './decide/weights.ts';
-import * as slot from './propose/slots.ts';
+import { alarmed } from './hazards/alarm.ts';
+import { meaningOf } from './hazards/features.ts';
 import { convertIn } from './recognise/convert.ts';
 import { cuesIn } from './recognise/cues.ts';
-import type { Mention } from './recognise/mention.ts';
 import { ownersIn } from './recognise/owners.ts';
 import { type Recognised, recognise } from './recognise/recognise.ts';
 import type { Cue } from './words/en/cues.ts';
-
-/** A number of the message that is in no fact, and why. */
-export interface Unread {
-  readonly text: string;
-  readonly why: string;
-}
 
 /** Two quantities to convert between ("60 W at 12 V in amps"). */
 export interface Conversion {
@@ -53,27 +50,41 @@ export interface ParsedMessage {
   readonly conversion?: Conversion;
   /** What kind of talk the words are, for the tone and the choice of words of an answer; no question is chosen by them. */
   readonly cues: ReadonlySet<Cue>;
+  /** The dangers that the words show, the likeliest first. */
+  readonly hazards: readonly HazardCode[];
   readonly unread: readonly Unread[];
   /** How likely this reading is, 0–1, and its lead over the next that differs (in nats). */
   readonly probability: number;
   readonly margin: number;
   readonly second?: SecondReading;
+  /** How likely the likeliest reading is right as a whole, 0–1, by what has been right before. */
+  readonly certainty: number;
+  /** Dangers by their codes, each with its probability. */
+  readonly dangers: ReadonlyMap<string, number>;
+  /** Why it was read so; worked out only where somebody asks. */
+  readonly because: () => readonly Reason[];
   readonly words: number;
   readonly recognised: Recognised;
   readonly options: readonly Option[];
 }
+
+/** What is meant by a message, and what the talk is of already ("can it run in the boot?", after a generator). */
+const spokenOf = (text: string, { lastIntent = '', things = [] }: TalkContext): ReadonlySet<string> =>
+  new Set(meaningOf([text, lastIntent, ...things].join('. ')).map(({ concept }) => concept));
 
 const apart = new Set(['claims', 'removed', 'corrects', 'owner', 'term', 'choice']);
 
 /** Reads a message. Pure; linear in its length. */
 export function read(text: string, context: TalkContext = {}): ParsedMessage {
   const recognised = recognise(text);
-  const { options } = decide(shippedModel(), recognised.mentions, context, text);
+  const model = shippedModel();
+  const { options, frame, certainty, hazards } = decide(model, recognised.mentions, context, text);
   const best = options[0]!;
   const stated = finish(recognised, best, context);
   const facts = factsOf(stated);
   const text1 = JSON.stringify(best.stated);
   const other = options.find(o => o.intent !== best.intent || JSON.stringify(o.stated) !== text1);
+  const conversion = best.intent === 'convert' ? convertIn(recognised) : undefined;
   const { owner, owners } = ownersIn(recognised.words, context.people ?? []);
   return {
     intent: best.intent,
@@ -85,9 +96,10 @@ export function read(text: string, context: TalkContext = {}): ParsedMessage {
     owners,
     term: stated.term as string | undefined,
     choice: stated.choice as string | undefined,
-    conversion: best.intent === 'convert' ? convertIn(recognised) : undefined,
+    conversion,
     cues: cuesIn(recognised.words),
-    unread: unreadIn(recognised.mentions, best),
+    unread: unreadIn(recognised, best, [stated.corrects, conversion]),
+    hazards: alarmed(hazards, spokenOf(text, context)),
     probability: best.probability,
     margin: other ? Math.log(Math.max(best.probability, 1e-9) / Math.max(other.probability, 1e-9)) : 20,
     second: other && {
@@ -96,6 +108,9 @@ export function read(text: string, context: TalkContext = {}): ParsedMessage {
       differs: differing(best, other),
       probability: other.probability,
     },
+    certainty,
+    dangers: hazards,
+    because: () => because(model, frame, best),
     words: recognised.tokens.filter(token => token.kind !== 'sign').length,
     recognised,
     options,
@@ -111,26 +126,4 @@ function differing(a: Option, b: Option): string[] {
     .filter(key => JSON.stringify(a.stated[key]) !== JSON.stringify(b.stated[key]))
     .sort();
   return a.intent === b.intent ? facts : ['intent', ...facts];
-}
-
-const reasons: Readonly<Record<string, string>> = {
-  money: 'a price',
-  km: 'a distance',
-  years: 'an age or a span of years',
-  months: 'a span of months',
-  L: 'a volume',
-  kg: 'a weight',
-};
-
-/** Numbers that no fact took, each with its reason. */
-function unreadIn(mentions: readonly Mention[], { state }: Option): Unread[] {
-  const out: Unread[] = [];
-  mentions.forEach((m, i) => {
-    const isNumber = m.kind === 'amount' || m.kind === 'number' || (m.kind === 'clock' && /\d/.test(m.text));
-    const s = state.slots[i]!;
-    if (isNumber && (s === slot.none || s === -1))
-      out.push({ text: m.text, why: reasons[m.unit ?? ''] ?? 'no part of the question' });
-    else if (isNumber && s === slot.same) out.push({ text: m.text, why: 'said before' });
-  });
-  return out;
 }

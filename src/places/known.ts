@@ -2,6 +2,7 @@ import { americas } from './data/americas.ts';
 import { australia } from './data/australia.ts';
 import { europe } from './data/europe.ts';
 import { islands } from './data/islands.ts';
+import { mountains } from './data/mountains.ts';
 import { rest } from './data/rest.ts';
 import { fold } from './fold.ts';
 import type { Place } from './places.ts';
@@ -42,7 +43,7 @@ export const known: ReadonlyMap<string, readonly Place[]> = (() => {
     if (!others) byName.set(key, [place]);
     else if (!others.some(other => other.latitudeDeg === place.latitudeDeg)) others.push(place);
   };
-  for (const table of [australia, islands, europe, americas, rest]) readTable(table, add);
+  for (const table of [australia, islands, europe, americas, rest, mountains]) readTable(table, add);
   return byName;
 })();
 

@@ -1,6 +1,6 @@
 import { known } from './known.ts';
 import type { Place } from './places.ts';
-import { worldTable } from './world.ts';
+import { regionOf, worldTable } from './world.ts';
 
 /** Mean radius of the earth, km. */
 const radiusKm = 6371;
@@ -49,7 +49,7 @@ function nearestOfWorld(latitudeDeg: number, longitudeDeg: number, withinKm: num
     if (km > bestKm) continue;
     bestKm = km;
     const [name, country] = line.split('|') as [string, string];
-    nearest = { place: { name, country, latitudeDeg: latitude, longitudeDeg: longitude }, km };
+    nearest = { place: { name, ...regionOf(country), latitudeDeg: latitude, longitudeDeg: longitude }, km };
   }
   return nearest;
 }

@@ -3,6 +3,8 @@ export interface Place {
   readonly name: string;
   /** ISO 3166-1 alpha-2; "EU" for a region of several European countries. */
   readonly country: string;
+  /** State or province where the country is told by them (US, Canada, Australia): "TN". */
+  readonly state?: string;
   readonly latitudeDeg: number;
   readonly longitudeDeg: number;
   /** The name is an everyday word too ("orange", "bath"): only words such as "near" or "in" make it a place. */

@@ -5,7 +5,11 @@ import type { Place } from './places.ts';
 /** The table as one text, loaded at the first look-up: a part of the program, as its modules are. */
 let table: string | undefined;
 
-/** All towns, a line each: name, country, latitude, longitude. */
+/** "US-TN" as country and state. */
+export const regionOf = (code: string): Pick<Place, 'country' | 'state'> =>
+  code.length > 2 ? { country: code.slice(0, 2), state: code.slice(3) } : { country: code };
+
+/** All towns, a line each: name, country or country and state, latitude, longitude. */
 export const worldTable = (): string => {
   table ??= readFileSync(new URL('./data/world.txt', import.meta.url), 'utf8');
   return table;
@@ -74,7 +78,12 @@ export function worldPlaces(key: string): readonly Place[] {
     const line = text.slice(from, to);
     if (keyOf(line) !== key) break;
     const [name, country, latitude, longitude] = line.split('|') as [string, string, string, string];
-    places.push({ name, country, latitudeDeg: Number(latitude), longitudeDeg: Number(longitude) });
+    places.push({
+      name,
+      ...regionOf(country),
+      latitudeDeg: Number(latitude),
+      longitudeDeg: Number(longitude),
+    });
   }
   return places;
 }

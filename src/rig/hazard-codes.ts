@@ -18,3 +18,6 @@ export const hazardCodes = [
 ] as const;
 
 export type HazardCode = (typeof hazardCodes)[number];
+
+/** Those in which somebody may be hurt now. */
+export const emergencies: ReadonlySet<HazardCode> = new Set(['carbon-monoxide', 'battery-fire', 'gas']);

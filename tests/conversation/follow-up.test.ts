@@ -125,11 +125,13 @@ describe('forgetting', () => {
     'ben: my rig is 75ah agm',
   ];
   test('an admin clears the chat', () => {
-    expect(talk([...told, 'ada: forget everything']).memory.rigs).toEqual({});
+    expect(talk([...told, 'ada: forget everything', 'ada: yes, forget']).memory.rigs).toEqual({});
   });
   test('somebody else only their own', () => {
     expect(
-      Object.keys(talk([...told, 'ben: forget everything'], { isAdmin: false }).memory.rigs).sort(),
+      Object.keys(
+        talk([...told, 'ben: forget everything', 'ben: yes, forget'], { isAdmin: false }).memory.rigs,
+      ).sort(),
     ).toEqual(['', 'ada']);
   });
 });
@@ -149,7 +151,7 @@ describe('memory', () => {
   test('the memory handed in is left as it was', () => {
     const { memory } = talk([first]);
     const before = structuredClone(memory);
-    talk(['kim: rig: 75ah gel', 'kim: forget everything'], { memory });
+    talk(['kim: rig: 75ah gel', 'kim: forget everything', 'kim: yes, forget'], { memory });
     expect(memory).toEqual(before);
   });
 });

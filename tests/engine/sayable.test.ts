@@ -222,10 +222,10 @@ describe('lines of working that come from no formula', () => {
 
 describe('how a climate is told', () => {
   test.for<[lat: number, lon: number | undefined, month: number, why: RegExp]>([
-    [-33.93, 151.17, 1, /^average January by climate tables, [A-Z]\w+$/],
-    [-31, 146, 12, /^average December by climate tables, between stations, .+ nearest$/],
+    [-33.93, 151.17, 1, /^average January by climate tables, [A-Z]\w+; good and bad years in the range$/],
+    [-31, 146, 12, /^average December by climate tables, Bourke nearest; good and bad years in the range$/],
     [-30, undefined, 6, /^usual for the latitude and month$/],
-    [-30, -100, 6, /^usual for the latitude and month$/],
+    [-30, -100, 6, /^average June by satellite tables; good and bad years in the range$/],
   ])('%d, %s in month %d', ([lat, lon, month, why]) => {
     expect(clearnessFor(lat, lon, month).why).toMatch(why);
   });

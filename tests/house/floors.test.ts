@@ -102,20 +102,26 @@ describe('floors', () => {
     expect(loaders.map(i => i.from)).toEqual(['src/rule/parse.ts']);
   });
 
-  test('the program needs its dependencies, all of them and no others', () => {
-    const { dependencies } = JSON.parse(read('package.json')) as { dependencies: Record<string, string> };
-    const names = imports
+  test('the program needs its dependencies, all of them and no others; its tools those of developers too', () => {
+    const { dependencies, devDependencies } = JSON.parse(read('package.json')) as Record<
+      'dependencies' | 'devDependencies',
+      Record<string, string>
+    >;
+    const isTool = (path: string): boolean => path.startsWith('src/tools/');
+    const lost = imports
       .filter(i => !i.file && i.how !== 'types' && !i.asks.startsWith('node:'))
-      .map(i =>
-        i.asks
+      .filter(i => {
+        const name = i.asks
           .split('/')
           .slice(0, i.asks.startsWith('@') ? 2 : 1)
-          .join('/'),
-      );
+          .join('/');
+        return !(name in dependencies || (isTool(i.from) && name in devDependencies));
+      });
+    expect(lost.map(i => `${i.from} imports ${i.asks}`)).toEqual([]);
     const texts = programFiles()
+      .filter(path => !isTool(path))
       .map(path => read(path))
       .join('\n');
-    expect([...new Set(names)].filter(name => !(name in dependencies))).toEqual([]);
     // Some are used by their files alone (fonts), so a mention is enough.
     expect(Object.keys(dependencies).filter(name => !texts.includes(name))).toEqual([]);
   });
@@ -128,6 +134,8 @@ describe('floors', () => {
       'intents/examples.ts loads node:module',
       'src/answer/speech.ts loads node:fs',
       'src/answer/speech.ts loads node:module',
+      'src/climate/file.ts loads node:zlib',
+      'src/climate/world.ts loads node:fs',
       'src/language/decide/weights.ts loads node:fs',
       'src/places/world.ts loads node:fs',
       'src/rule/trees.ts loads node:module',

@@ -17,13 +17,15 @@ export const rooms: Readonly<Record<string, Room>> = {
   // node:fs: the list of the world's towns is a file of data beside it, read at the first look-up.
   places: { floor: 0, may: {}, packages: ['node:fs'] },
   // node:module: the parsed formulas are a file of data beside it.
+  // node:fs, node:zlib: the fitted climate is a file of data beside it, read at the first look-up.
+  climate: { floor: 0, may: {}, packages: ['node:fs', 'node:zlib'] },
   rule: { floor: 1, may: { quantity: 'all' }, packages: ['mathjs', 'node:module'] },
   // Appliances and gear, a row a thing: reading knows them by name, the engine by their figures.
   catalog: { floor: 1, may: { quantity: 'all' }, packages: [] },
   rig: { floor: 1, may: {}, packages: ['zod'] },
   engine: {
     floor: 2,
-    may: { catalog: 'all', rule: 'all', quantity: 'all', rig: 'all', places: 'all' },
+    may: { catalog: 'all', rule: 'all', quantity: 'all', rig: 'all', places: 'all', climate: 'all' },
     packages: [],
   },
   // node:fs: the learned weights are a file of data beside it.

@@ -298,7 +298,9 @@ describe('off the starter battery', () => {
     expect(value(at(), 'runTime')).toBeCloseTo(21.6, 9);
     expect(at().verdict).toBeNull();
     expect(at(9).verdict).toBe('yes');
-    expect(at(22).verdict).toBe('tight');
+    expect(at(20).verdict).toBe('tight');
+    // Past the likely reserve it is no: what a start needs is a limit.
+    expect(at(22).verdict).toBe('no');
     expect(at(48).verdict).toBe('no');
     expect(at(9).cautions).toContain('starter-reserve');
   });

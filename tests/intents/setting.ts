@@ -9,12 +9,16 @@ export const nothingSaid: ParsedMessage = {
   removed: [],
   owners: [],
   cues: new Set(),
+  hazards: [],
   unread: [],
   probability: 1,
   margin: 20,
   words: 0,
   recognised: { text: '', tokens: [], words: [], mentions: [] },
   options: [],
+  certainty: 1,
+  dangers: new Map(),
+  because: () => [],
 };
 
 /** The surroundings of a question asked by Robin on a summer morning, changed where a test says so. */

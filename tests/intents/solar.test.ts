@@ -165,9 +165,13 @@ describe('what a panel makes', () => {
       /don't know where Xyzzyville is/,
     );
     expect(print(yields({ solar: panel(100), place: 'Springfield' }))).toMatch(
-      /I took Springfield in United States/,
+      /in Springfield \(Missouri\) in .*I took Springfield in Missouri; there are others/s,
     );
     expect(print(yields({ solar: panel(100), place: 'Perth' }))).not.toMatch(/I took/);
+    // A name that campers use is taken, and the answer says whose it is.
+    expect(print(yields({ solar: panel(100), place: 'Perth' }))).toMatch(/in Perth \(Australia\) in/);
+    expect(print(yields({ solar: panel(100), place: 'Perth, Scotland' }))).toMatch(/in Perth, Scotland in/);
+    expect(print(yields({ solar: panel(100), place: 'Dubbo' }))).toMatch(/in Dubbo in/);
   });
 
   test('a panel without watts is asked for', () => {

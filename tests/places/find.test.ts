@@ -173,7 +173,7 @@ describe('the table of campers’ places', () => {
       'oregon',
       'roussillon',
     ],
-    ...['shenandoah', 'the rock', 'washington', 'wyoming', 'zion'],
+    ...['shenandoah', 'sun valley', 'the rock', 'washington', 'wyoming', 'zion'],
   ];
 
   test('agrees with GeoNames within a degree and a half on all towns but namesakes', () => {

@@ -1,3 +1,4 @@
+import { ampacity } from '#catalog/ampacity.ts';
 import { chooseConductor } from '#engine/cable/choose.ts';
 import { ampacityA, autoCableAreaMm2, conductorOf, resistancePerM } from '#engine/cable/conductor.ts';
 import { fuseFor, fuseRatingsA } from '#engine/cable/fuse.ts';
@@ -9,7 +10,6 @@ import {
   warmResistance,
 } from '#engine/cable/rules.ts';
 import {
-  ampacity,
   bladeColours,
   copperCoefficient,
   copperResistivity,

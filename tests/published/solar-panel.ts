@@ -1,5 +1,6 @@
 import { partLoadEfficiency } from '#engine/inverter/rules.ts';
-import { dayTemperature, panelAssumptions } from '#engine/solar/panel.ts';
+import { dayTemperature } from '#engine/solar/air.ts';
+import { panelAssumptions } from '#engine/solar/panel.ts';
 import {
   cellTemperature,
   mpptFactor,
@@ -38,9 +39,15 @@ const goldenPlane = () =>
     const clearness = H / outsideRadiationOf(39.73, m + 1);
     return sum + days[m]! * tiltedRadiation({ latitudeDeg: 39.73, month: m + 1, clearness, tiltDeg: 20 });
   }, 0);
+/** Air at Golden, 1,830 m, the months weighed by their sun. */
+const sunlitC =
+  ghi.reduce((sum, H, m) => {
+    const there = { latitudeDeg: 39.73, longitudeDeg: -105.18, heightM: 1830, month: m + 1 };
+    return sum + days[m]! * H * dayTemperature(there).value;
+  }, 0) / ghi.reduce((sum, H, m) => sum + days[m]! * H, 0);
 const goldenRatio = (noct: number) => {
   const G = run(sunWhileItShines, { G_0: 1, H: 1930.9 / 365, N: 12 });
-  return kept * factorAt(cell(dayTemperature(39.73).value, byNoct(noct), G), -0.0047);
+  return kept * factorAt(cell(sunlitC, byNoct(noct), G), -0.0047);
 };
 
 const pwm = (V_bat: number, V_mp: number) => run(pwmFactor, { V_bat, V_mp, f_L: 1, k_shade: 1 });

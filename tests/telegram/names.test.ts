@@ -113,6 +113,7 @@ describe('two people of one name', () => {
     await ask('/rig 100Ah AGM', sam);
     await ask('/rig 200Ah lithium', otherSam);
     await ask('/power forget me', otherSam);
+    await ask('/power yes, forget', otherSam);
     const { memory } = await s.store.load(String(group.id));
     expect(Object.values(memory.people ?? {})).toEqual(['Sam']);
     expect(await ask('/power show my rig', sam)).toContain('100 Ah AGM');

@@ -23,9 +23,9 @@ export const batterySizeSubject: Subject = {
     if (!hasUse(d.facts)) return 'what runs on it (say “fridge 1.2A” or “40Ah a day”)';
     return d.facts.durationH === undefined ? 'for how many days it has to last' : undefined;
   },
-  solve: ({ facts, dimension }) => {
+  solve: ({ facts, dimension, at }) => {
     const kind = kindIn(facts);
-    const use = useOf(facts, kind.voltageV);
+    const use = useOf(facts, kind.voltageV, undefined, at);
     const hours = facts.durationH!;
     const scale = dimension === 'energy' ? kind.voltageV : 1;
     const assumptions = [...bankAssumptions(kind, facts.depthOfDischargePercent), ...useAssumptions(use)];

@@ -58,7 +58,7 @@ export const chargeTimeSubject: Subject = {
       row: chargeRow(bank.chemistry),
       blocks: Math.max(1, Math.round(bank.voltageV / chemistryRow(bank.chemistry).nominalV)),
     };
-    const use = useOf(facts, bank.voltageV, d.mainsV);
+    const use = useOf(facts, bank.voltageV, d.mainsV, d.at);
     const isDayBack = neededAh === undefined && bank.stateOfChargePercent === undefined && hasUse(facts);
     const charge: Charge = {
       bank,

@@ -13,9 +13,9 @@ export const dailyUseSubject: Subject = {
     return 1 + weigh(d, 'loads') + (d.cues.has('ask-total') ? 2 : 0);
   },
   missing: d => (hasUse(d.facts) ? undefined : 'what runs on it (say “fridge 1.2A”)'),
-  solve: ({ facts, dimension }) => {
+  solve: ({ facts, dimension, at }) => {
     const voltageV = voltageIn(facts);
-    const use = useOf(facts, voltageV);
+    const use = useOf(facts, voltageV, undefined, at);
     const scale = dimension === 'energy' ? voltageV : 1;
     const { explored } = probe(
       useAssumptions(use),

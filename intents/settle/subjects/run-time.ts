@@ -17,10 +17,10 @@ export const runTimeSubject: Subject = {
     if (!bankIn(d.facts)) return "the battery's size (say “100Ah AGM”)";
     return hasUse(d.facts) ? undefined : 'what runs on it (say “fridge 1.2A”)';
   },
-  solve: ({ facts, mainsV }) => {
+  solve: ({ facts, at, mainsV }) => {
     const bank = bankIn(facts)!;
     const depthPercent = facts.depthOfDischargePercent;
-    const use = { ...useOf(facts, bank.voltageV, mainsV), doesMainsRunOn: true };
+    const use = { ...useOf(facts, bank.voltageV, mainsV, at), doesMainsRunOn: true };
     const explored = exploreRunTime({ bank, use, depthPercent, temperatureC: facts.ambientC });
     const { runTime, dailyUse } = explored.figures;
     const { value: depth } = bankAssumptions(bank, depthPercent).find(a => a.name === 'depthOfDischarge')!;

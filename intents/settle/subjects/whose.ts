@@ -15,9 +15,9 @@ const rivals = (d: Dispute): (readonly [owner: string, rig: Facts])[] =>
     .filter(([, rig]) => isWhole(rig));
 
 /** How long (h) a rig lasts on what its battery holds. */
-function lasts(rig: Facts, mainsV: number) {
+function lasts(rig: Facts, { at, mainsV }: Pick<Dispute, 'at' | 'mainsV'>) {
   const bank = bankIn(rig)!;
-  return exploreRunTime({ bank, use: useOf(rig, bank.voltageV, mainsV) });
+  return exploreRunTime({ bank, use: useOf(rig, bank.voltageV, mainsV, at) });
 }
 
 const named = (owner: string): string =>
@@ -31,7 +31,7 @@ export const whoseSubject: Subject = {
     rivals(d).length < 2 ? 'two rigs to compare: each one’s battery and what runs on it' : undefined,
   solve: d => {
     const ranked = rivals(d)
-      .map(([owner, rig]) => ({ owner, found: lasts(rig, d.mainsV) }))
+      .map(([owner, rig]) => ({ owner, found: lasts(rig, d) }))
       .sort((a, b) => a.found.figures.runTime.value - b.found.figures.runTime.value);
     const [first, second] = ranked as [(typeof ranked)[number], (typeof ranked)[number]];
     const days = (entry: typeof first): string =>

@@ -1,3 +1,4 @@
+import { ampacity } from '#catalog/ampacity.ts';
 import { areaOfGauge, gaugeOfArea } from '#quantity/gauge.ts';
 import type { Assumption } from '#quantity/range.ts';
 import type { Cable } from '#rig/rig.ts';
@@ -5,15 +6,7 @@ import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
 import { taken, type Values } from '../explore.ts';
 import { ampacityBetween, conductorResistance, strandArea, warmResistance } from './rules.ts';
-import {
-  ampacity,
-  autoCable,
-  copperCoefficient,
-  copperResistivity,
-  gauges,
-  layFactor,
-  sizes,
-} from './tables.ts';
+import { autoCable, copperCoefficient, copperResistivity, gauges, layFactor, sizes } from './tables.ts';
 
 /** A conductor: its copper, and how its size is written. */
 export interface Conductor {

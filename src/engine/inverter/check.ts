@@ -30,9 +30,14 @@ export function fitsRating(runW: number, ratingW: number): Fit {
   return runW > tightShare * ratingW ? 'tight' : 'yes';
 }
 
-/** Whether motors start within the surge rating. */
-export function fitsSurge(startW: number, ratingW: number, surgeW = surgeFactor * ratingW): Fit {
-  if (startW > surelyTooMuch * surgeW) return 'no';
+/**
+ * Whether motors start within the surge rating.
+ * @param isTold the start is told, not typical of the thing: then a surge rating that was told is a limit
+ */
+export function fitsSurge(startW: number, ratingW: number, toldSurgeW?: number, isTold = false): Fit {
+  const surgeW = toldSurgeW ?? surgeFactor * ratingW;
+  const isLimit = isTold && toldSurgeW !== undefined;
+  if (startW > (isLimit ? 1 : surelyTooMuch) * surgeW) return 'no';
   return startW > surgeW ? 'tight' : 'yes';
 }
 

@@ -33,6 +33,16 @@ function ofLoad(reading: Reading, use: Use): Assumption[] {
   return found;
 }
 
+/** The air round a fridge where nobody said a place. Common practice. */
+const mildAir: Assumption = {
+  name: 'ambientC',
+  value: 25,
+  low: 20,
+  high: 32,
+  unit: '°C',
+  why: 'mild camping weather',
+};
+
 /** What has to be taken for granted to know a day's use: duty cycles, hours and draws left out, inverter efficiency. */
 export function useAssumptions(use: Use): Assumption[] {
   if (use.dailyUseAh !== undefined || use.dailyUseWh !== undefined) return [];
@@ -40,7 +50,6 @@ export function useAssumptions(use: Use): Assumption[] {
   const found = readings.flatMap(reading => ofLoad(reading, use));
   if (use.loads.some(load => load.supply === 'ac' && !isWhole(load))) found.push(inverterEfficiency);
   if (readings.some(r => r.load.supply === 'ac' && r.cycles)) found.push(idleShare);
-  if (use.ambientC === undefined && readings.some(r => r.cycles))
-    found.push({ name: 'ambientC', value: 25, low: 20, high: 32, unit: '°C', why: 'mild camping weather' });
+  if (use.ambientC === undefined && readings.some(r => r.cycles)) found.push(use.air ?? mildAir);
   return found;
 }

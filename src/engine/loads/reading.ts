@@ -1,4 +1,5 @@
 import { type Appliance, applianceOf } from '#catalog/appliances.ts';
+import type { Assumption } from '#quantity/range.ts';
 import type { Load } from '#rig/rig.ts';
 import { averageCurrentLimitA } from './duty.ts';
 
@@ -12,6 +13,8 @@ export interface Use {
   readonly voltageV: number;
   /** Outside temperature where told, °C. */
   readonly ambientC?: number;
+  /** What it is taken to be where only the place is known. */
+  readonly air?: Assumption;
   /** Rating of the inverter where told, W. */
   readonly inverterW?: number;
   /** Mains voltage, 230 by default, V. */

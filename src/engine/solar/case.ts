@@ -2,8 +2,14 @@
 export interface SolarCase {
   readonly latitudeDeg?: number;
   readonly longitudeDeg?: number;
+  /** Told height above the sea, m. */
+  readonly heightM?: number;
   /** 1–12. */
   readonly month?: number;
+  /** Whether the month was said, rather than taken from the calendar. */
+  readonly isMonthTold?: boolean;
+  /** Over how many days the sun is wanted, where not an average day of the month is: fewer days vary more. */
+  readonly overDays?: number;
   /** Default flat. */
   readonly mount?: 'flat' | 'tilted';
   /** Default MPPT, said to be assumed. */

@@ -2,7 +2,7 @@ import type { Assumption } from '#quantity/range.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
 import type { CompleteValues, Sky, SolarCase, SolarValues } from './case.ts';
-import { averagePeakSunHours, clearnessFor, skyClearness, skySunHours } from './climate.ts';
+import { averagePeakSunHours, clearnessFor } from './climate.ts';
 import { controllerAssumptions, panelAssumptions, systemFactor } from './panel.ts';
 import {
   dailyYieldCharge,
@@ -12,6 +12,7 @@ import {
   peakSunHoursOf,
   sunWhileItShines,
 } from './rules.ts';
+import { skyClearness, skySunHours, sunHoursAnywhere } from './sky.ts';
 import { dayLengthOf } from './sun.ts';
 import { tiltedRadiation } from './tilt.ts';
 
@@ -55,11 +56,12 @@ function sunAssumptions(c: SolarCase): Assumption[] {
           },
         ]
       : [];
-  if (source === 'unknown') return [skySunHours[sky]];
+  if (source === 'unknown')
+    return [c.isMonthTold && c.month !== undefined ? sunHoursAnywhere(c.month, sky) : skySunHours[sky]];
   if (source === 'year') return [averagePeakSunHours(c.latitudeDeg as number, c.longitudeDeg, sky)];
   const clearness =
     sky === 'mixed'
-      ? clearnessFor(c.latitudeDeg as number, c.longitudeDeg, c.month as number)
+      ? clearnessFor(c.latitudeDeg as number, c.longitudeDeg, c.month as number, c.overDays)
       : skyClearness[sky];
   if (c.mount !== 'tilted') return [clearness];
   const value = tiltFor(c.latitudeDeg as number);

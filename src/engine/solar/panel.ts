@@ -1,6 +1,7 @@
 import type { Assumption } from '#quantity/range.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
+import { dayTemperature } from './air.ts';
 import type { CompleteValues, SolarCase } from './case.ts';
 import { cellTemperature, mpptFactor, panelLosses, pwmFactor, temperatureFactor } from './rules.ts';
 import { mountHeating, shadeShare } from './tables.ts';
@@ -34,7 +35,7 @@ export function panelAssumptions(c: SolarCase): Assumption[] {
   const heat: Assumption[] = [
     { name: 'mountHeating', ...heating, unit: 'K·m²/kW' },
     powerCoefficient,
-    ...(c.ambientC === undefined ? [dayTemperature(c.latitudeDeg, c.month)] : []),
+    ...(c.ambientC === undefined ? [dayTemperature(c)] : []),
   ];
   const shade =
     c.shade && c.shade !== 'none' ? [{ name: 'shadeShare', ...shadeShare[c.shade], unit: '' }] : [];
@@ -61,36 +62,6 @@ export function controllerAssumptions(controller?: 'mppt' | 'pwm'): Assumption[]
   return [
     { name: 'controllerEfficiency', value: 0.95, low: controller ? 0.92 : 0.75, high: 0.98, unit: '', why },
   ];
-}
-
-/**
- * Air temperature by day, °C: falls from the tropics to the poles and swings with the season.
- * A rough fit to climate tables from memory; ± 8 K moves the yield by 3 %.
- */
-export function dayTemperature(latitudeDeg?: number, month?: number): Assumption {
-  if (latitudeDeg === undefined)
-    return {
-      name: 'dayTemperature',
-      value: 25,
-      low: 15,
-      high: 35,
-      unit: '°C',
-      why: 'a fair day, as no place was said',
-    };
-  const away = Math.abs(latitudeDeg);
-  const mean = 31 - 0.45 * Math.max(0, away - 12);
-  const swing = 0.2 * Math.max(0, away - 10);
-  // The year peaks in late January in the south, late July in the north.
-  const season = month === undefined ? 0 : Math.cos((2 * Math.PI * (month - (latitudeDeg < 0 ? 1 : 7))) / 12);
-  const value = Math.round(mean + swing * season);
-  return {
-    name: 'dayTemperature',
-    value,
-    low: value - 8,
-    high: value + 8,
-    unit: '°C',
-    why: 'usual by day for the latitude and month',
-  };
 }
 
 /**

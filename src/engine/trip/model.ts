@@ -5,8 +5,8 @@ import type { Bank } from '../battery/bank.ts';
 import { bankAssumptions, usableCapacityAh } from '../battery/usable.ts';
 import { taken, type Values } from '../explore.ts';
 import { dayOf, type Use, useAssumptions } from '../loads/model.ts';
+import { airAboutFridge } from '../solar/air.ts';
 import { chargeAssumption } from '../solar/model.ts';
-import { dayTemperature } from '../solar/panel.ts';
 import { acceptance, acceptanceAssumptions } from './accept.ts';
 import { type Balance, type BalanceHour, balance } from './balance.ts';
 import { useByHour } from './profile.ts';
@@ -21,7 +21,7 @@ import {
   type TripDriving,
   type TripSun,
 } from './sources.ts';
-import { arrivalHour, dailySwing, drivingFromHour } from './tables.ts';
+import { arrivalHour, drivingFromHour } from './tables.ts';
 
 /** A trip: the battery, what runs on it, what fills it, and for how long. */
 export interface Trip {
@@ -40,22 +40,17 @@ export interface Trip {
 export const startOf = (trip: Trip): number =>
   trip.startHour ?? (trip.driving?.planH ? drivingFromHour : arrivalHour);
 
-/** Air temperature over day and night, from the latitude and month where known. */
+/** Air about the fridge over day and night, from the place or latitude and the month where known. */
 function airAssumption(trip: Trip): Assumption | undefined {
   const sun = trip.sun?.sun;
-  if (sun?.latitudeDeg === undefined || sun.month === undefined) return undefined;
-  const day = dayTemperature(sun.latitudeDeg, sun.month);
-  // Mean of day and night; over some days the weather evens out to about ± 5 K.
-  const value = day.value - dailySwing.kelvin / 2;
-  return {
-    ...day,
-    name: 'ambientC',
-    value,
-    low: value - 5,
-    high: value + 5,
-    why: 'usual over day and night for the latitude and month',
-  };
+  return sun?.latitudeDeg === undefined || sun.month === undefined ? undefined : airAboutFridge(sun);
 }
+
+/** The sun of a trip varies with its days, the more the fewer they are. */
+const overTrip = (trip: TripSun, durationH: number): TripSun => ({
+  ...trip,
+  sun: { ...trip.sun, overDays: Math.max(1, durationH / 24) },
+});
 
 /** Everything a trip takes for granted. */
 export function tripAssumptions(trip: Trip): Assumption[] {
@@ -65,7 +60,7 @@ export function tripAssumptions(trip: Trip): Assumption[] {
   return [
     ...bankAssumptions(trip.bank, trip.depthPercent),
     ...use,
-    ...(trip.sun ? sunAssumptions(trip.sun) : []),
+    ...(trip.sun ? sunAssumptions(overTrip(trip.sun, trip.durationH)) : []),
     ...drivingAssumptions(trip.driving, trip.bank),
     ...(isCharged ? [chargeAssumption(trip.bank.chemistry)] : []),
     ...(isCharged ? acceptanceAssumptions(trip.bank.chemistry) : []),

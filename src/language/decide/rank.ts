@@ -17,6 +17,7 @@ const signature = (row: Row): string =>
     .filter(key => key !== 'name')
     .sort()
     .join('+');
+const isBare = (row: Row): boolean => signature(row).replace('supply', '') === '';
 const rowsOf = (value: unknown): readonly Row[] => (Array.isArray(value) ? (value as Row[]) : []);
 
 /** What speaks for a reading: by itself, or together with the question asked. */
@@ -64,7 +65,6 @@ function factSigns(f: Frame, stated: Stated, out: Signs): void {
         if (typeof value === 'number') out.alone(mix(718, mix(0, id, hashText(key)), size(Math.abs(value))));
   }
   const loads = rowsOf(stated.loads);
-  const isBare = (row: Row): boolean => signature(row).replace('supply', '') === '';
   put(720, bucket(loads.filter(isBare).length), bucket(loads.filter(row => !isBare(row)).length));
   const claims = rowsOf(stated.claims);
   put(722, bucket(claims.length), bucket(new Set(claims.map(c => c.who)).size));
@@ -85,8 +85,8 @@ function factSigns(f: Frame, stated: Stated, out: Signs): void {
     );
 }
 
-/** Each mention with its role, and what is left over. */
-function roleSigns(f: Frame, state: State, out: Signs): void {
+/** Each mention with its role, and what is left over: how the loads that are told go with it. */
+function roleSigns(f: Frame, state: State, stated: Stated, out: Signs): void {
   const put = (template: number, a: number, b = 0): void => both(out, template, a, b);
   let left = 0;
   let leftThings = 0;
@@ -132,6 +132,48 @@ function roleSigns(f: Frame, state: State, out: Signs): void {
     before = s;
   }
   out.alone(mix(750, before + 2, 999));
+  ownedSigns(f, state, out);
+  const loads = rowsOf(stated.loads);
+  const bare = loads.filter(isBare).length;
+  for (const first of f.questions) {
+    out.alone(mix(752, first, bucket(bare)));
+    out.alone(mix(753, mix(0, first, bucket(left)), bucket(loads.length)));
+  }
+  const names = loads.map(row => row.name);
+  put(754, names.length - new Set(names).size, names.includes(undefined) ? 1 : 0);
+}
+
+/** How figures lie to what owns them: how far, over what, and whether a value is likely for that thing. */
+function ownedSigns(f: Frame, state: State, out: Signs): void {
+  const put = (template: number, a: number, b = 0): void => both(out, template, a, b);
+  const { mentions } = f;
+  let far = 0;
+  let over = 0;
+  for (let i = 0; i < mentions.length; i++) {
+    const o = state.owners[i]!;
+    const s = state.slots[i]!;
+    if (o < 0 || s <= 0) continue;
+    const owner = mentions[o]!;
+    put(756, mix(0, s, hashText(owner.key)), size(Math.abs(state.values[i]!)));
+    const [from, to] = o < i ? [o, i] : [i, o];
+    far = Math.max(far, to - from);
+    for (let j = from + 1; j < to; j++)
+      if ((mentions[j]!.kind === 'thing' || mentions[j]!.kind === 'noun') && state.slots[j] === slot.none)
+        over++;
+    // A nearer thing that was passed over, or one that stands right beside the figure on its other side.
+    const beside = mentions[o < i ? i + 1 : i - 1];
+    if (beside && beside !== owner && (beside.kind === 'thing' || beside.kind === 'noun'))
+      put(758, s, o < i ? 1 : 0);
+  }
+  put(760, far < 3 ? 0 : far < 6 ? 1 : far < 10 ? 2 : 3, Math.min(over, 3));
+  for (let i = 0; i < mentions.length; i++) {
+    const m = mentions[i]!;
+    if (state.slots[i] !== slot.none || (m.kind !== 'thing' && m.kind !== 'noun')) continue;
+    const next = mentions[i + 1];
+    const before = mentions[i - 1];
+    const isBeside = (x: typeof next): number => (x?.kind === 'amount' || x?.kind === 'number' ? 1 : 0);
+    put(762, isBeside(before) + 2 * isBeside(next), f.cls[i + 1] ?? 0);
+  }
 }
 
 /** Whether the question that the words point to and the one taken suit the facts. */
@@ -146,7 +188,7 @@ export function rankFeatures(f: Frame, state: State, stated: Stated, intent: str
     withQuestion: (template, filling) => void out.push(mix(template, filling, question)),
   };
   factSigns(f, stated, signs);
-  roleSigns(f, state, signs);
+  roleSigns(f, state, stated, signs);
   for (const first of f.questions) out.push(questionSign(first, question, stated));
 }
 
@@ -170,7 +212,7 @@ export class ReadingScores implements Signs {
     this.#frame = frame;
     this.#stated = stated;
     factSigns(frame, stated, this);
-    roleSigns(frame, state, this);
+    roleSigns(frame, state, stated, this);
   }
 
   alone(feature: number): void {

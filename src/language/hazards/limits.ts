@@ -1,14 +1,22 @@
+import { ampacity } from '#catalog/ampacity.ts';
+import { areaOfGauge } from '#quantity/gauge.ts';
+
 /** What a thing may carry at most, and what is asked of it, as read or as told. */
 export interface Loading {
   readonly currentA: number;
   readonly limitA: number;
 }
 
-/**
- * Current that a copper cable of an area carries without harm, A: about 6 A/mm² for thin ones down to 3 for
- * thick; short runs in free air. IEC 60364-5-52 and ISO 10133 in general terms.
- */
-export const ampacityA = (areaMm2: number): number => (areaMm2 <= 1 ? 11 * areaMm2 : 13.5 * areaMm2 ** 0.72);
+const conductors = ampacity.map(([gauge, , at75]) => ({ areaMm2: areaOfGauge(gauge), currentA: at75 }));
+
+/** Current that a copper cable of an area carries, A: between the gauges of the table along a power law. */
+export function ampacityA(areaMm2: number): number {
+  const above = conductors.findIndex(row => row.areaMm2 >= areaMm2 * 0.9999);
+  const second = above < 0 ? conductors.length - 1 : Math.max(1, above);
+  const [thin, thick] = [conductors[second - 1]!, conductors[second]!];
+  const power = Math.log(thick.currentA / thin.currentA) / Math.log(thick.areaMm2 / thin.areaMm2);
+  return thin.currentA * (areaMm2 / thin.areaMm2) ** power;
+}
 
 /** Inverters lose a tenth or so; common practice. */
 export const inverterEfficiency = 0.88;

@@ -1,3 +1,4 @@
+import { areaOfGauge } from '#quantity/gauge.ts';
 import type { HazardCode } from '#rig/hazard-codes.ts';
 import { meaningOf } from './features.ts';
 import { ampacityA, batteryCurrentA, starterShare, usualStarterAh } from './limits.ts';
@@ -7,6 +8,7 @@ interface ToldLoad {
   readonly count?: number;
   readonly currentA?: number;
   readonly powerW?: number;
+  readonly startsPowerW?: number;
   readonly hoursPerDay?: number;
   readonly hoursOnce?: number;
   readonly supply?: 'dc' | 'ac';
@@ -62,20 +64,27 @@ function isColdCharge(told: Told): boolean {
   return isCold && isLithium && isCharged;
 }
 
+/** A lithium bank's own volts for the trade's 12, 24 or 48 V. */
+const lithiumVolts = (tradeV: number): number => Math.max(1, Math.round(tradeV / 12.8)) * 12.8;
+
+/** The copper of the cable that was told, mm². */
+const areaOf = ({ cable }: Told): number | undefined =>
+  cable?.areaMm2 ?? (cable?.awg === undefined ? undefined : areaOfGauge(cable.awg));
+
 /** Currents asked of a thing against what it may carry, wherever both are known. */
 function isOverCurrent(told: Told): boolean {
   const house = (told.batteries ?? []).filter(b => b.role !== 'starter');
   const limits = house.flatMap(b =>
-    b.maxCurrentA === undefined
-      ? []
-      : [b.maxCurrentA * (told.arrangement === 'parallel' ? (b.count ?? 1) : 1)],
+    b.maxCurrentA === undefined ? [] : [b.maxCurrentA * (told.arrangement === 'series' ? 1 : (b.count ?? 1))],
   );
-  const voltageV = (told.systemVoltageV ?? 12) * (12.8 / 12);
+  const voltageV = lithiumVolts(told.systemVoltageV ?? house.find(b => b.voltageV)?.voltageV ?? 12);
   const loads = (told.loads ?? []).filter(load => !told.removed?.includes(load.name ?? ''));
   const isAc = (load: ToldLoad): boolean =>
     load.supply === 'ac' || (load.supply === undefined && told.inverter !== undefined);
   const powers = loads.flatMap(load =>
-    load.powerW !== undefined && isAc(load) ? [load.powerW * (load.count ?? 1)] : [],
+    load.powerW !== undefined && isAc(load)
+      ? [Math.max(load.powerW, load.startsPowerW ?? 0) * (load.count ?? 1)]
+      : [],
   );
   const powerW = powers.length > 0 ? Math.max(...powers) : (told.inverter?.powerW ?? 0);
   const dcA = Math.max(
@@ -91,9 +100,9 @@ function isOverCurrent(told: Told): boolean {
       (told.chargers ?? []).some(c => c.currentA !== undefined && c.currentA > sum(limits)))
   )
     return true;
-  const area = told.cable?.areaMm2;
+  const area = areaOf(told);
   if (area !== undefined && (told.cable?.currentA ?? 0) > ampacityA(area)) return true;
-  if (area !== undefined && told.fuseA !== undefined && told.fuseA > 1.25 * ampacityA(area)) return true;
+  if (area !== undefined && told.fuseA !== undefined && told.fuseA > ampacityA(area)) return true;
   const bankAh = sum(
     house.flatMap(b => (b.chemistry === 'lfp' ? [(b.capacityAh ?? 0) * (b.count ?? 1)] : [])),
   );
@@ -152,9 +161,14 @@ const littleShare = 0.15;
 
 /** Whether a limit and what is asked of it are both told, and the limit holds. */
 function isWithinLimits(told: Told): boolean {
-  const isLimited = !!told.batteries?.some(b => b.maxCurrentA !== undefined);
-  const isAsked = !!told.loads?.some(load => load.powerW !== undefined || load.currentA !== undefined);
-  return isLimited && isAsked && told.cable === undefined && told.fuseA === undefined && !isOverCurrent(told);
+  const { batteries = [], loads = [], chargers = [], inverter, cable, fuseA } = told;
+  const isDrawn =
+    inverter?.powerW !== undefined ||
+    loads.some(load => load.powerW !== undefined || load.currentA !== undefined) ||
+    (chargers.length === 1 && chargers[0]!.currentA !== undefined && !told.solar?.length);
+  const isOfBattery = batteries.some(b => b.maxCurrentA !== undefined) && isDrawn && fuseA === undefined;
+  const isOfCable = areaOf(told) !== undefined && (cable?.currentA ?? fuseA) !== undefined;
+  return (cable === undefined ? isOfBattery : isOfCable) && !isOverCurrent(told);
 }
 
 /**
@@ -164,7 +178,9 @@ function isWithinLimits(told: Told): boolean {
 export function ruledOut(told: Told): readonly HazardCode[] {
   const found: HazardCode[] = [];
   if (isWithinLimits(told)) found.push('over-current');
-  if (told.ambientC !== undefined && told.ambientC >= 3 && told.frost !== true) found.push('cold-charge');
+  const isMild = told.ambientC !== undefined && told.ambientC >= 3 && told.frost !== true;
+  const kinds = (told.batteries ?? []).flatMap(b => b.chemistry ?? []);
+  if (isMild || (kinds.length > 0 && kinds.every(isLead))) found.push('cold-charge');
   const share = starterShareOf(told);
   if (share !== undefined && share > 0 && share <= littleShare) found.push('starter-flat');
   return found;

@@ -1,6 +1,6 @@
 import type { HazardCode } from '#rig/hazard-codes.ts';
 import type { Mention } from './concepts.ts';
-import { type HazardRow, hazardTable } from './hazard-table.ts';
+import { hazardTable } from './hazard-table.ts';
 
 /** Meanings at most so many words apart in one sentence stand together. */
 const reach = 12;
@@ -32,10 +32,6 @@ const argued = (code: HazardCode): string => `plea + ^${code}`;
 const ways: readonly Way[] = hazardTable.flatMap(row =>
   [...row.shows, argued(row.code)].map((way, i) => parse(`${row.code}/${i}`, way)),
 );
-
-/** What the ways of a table are called among the features. */
-export const wayNames = (table: readonly HazardRow[]): readonly string[] =>
-  table.flatMap(row => [...row.shows, ''].flatMap((_, i) => [`=${row.code}/${i}`, `<${row.code}/${i}`]));
 
 /** Which part of which way a concept fills: the way's place in the list and the part's bit. */
 const fills = new Map<string, (readonly [way: number, bit: number])[]>();

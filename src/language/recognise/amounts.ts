@@ -1,4 +1,4 @@
-import type { Unit } from '#quantity/units.ts';
+import { baseSymbol, type Unit } from '#quantity/units.ts';
 import type { Token } from '../lex/lex.ts';
 import { type Numeral, numeralAt } from '../lex/numbers.ts';
 import type { Mention, Variant } from './mention.ts';
@@ -111,7 +111,19 @@ const classOf = (unit: Unit, spelled: string): string =>
       ? 'night'
       : unit.dimension === 'other'
         ? unit.symbol || 'other'
-        : unit.symbol;
+        : isOneClass.has(unit.dimension) && unit.symbol !== 'mm'
+          ? baseSymbol[unit.dimension]
+          : unit.symbol;
+
+/** Dimensions whose units are one to the reader: 1.5 kW is said as 1,500 W is. A millimetre is a thickness, a metre a way. */
+const isOneClass: ReadonlySet<string> = new Set([
+  'current',
+  'charge',
+  'power',
+  'energy',
+  'length',
+  'temperature',
+]);
 
 const inBase = (unit: Unit, value: number): number => value * unit.factor + (unit.offset ?? 0);
 

@@ -1,13 +1,33 @@
-import clusterTable from './clusters.json' with { type: 'json' };
+import packed from './clusters.json' with { type: 'json' };
+import { unpackClusters } from './clusters.ts';
 import learned from './learned.json' with { type: 'json' };
 
-/** Words that the labelled messages use, written by `npm run train`: what is said often, what things and people are called. */
-export const learnedWords: { readonly vocabulary: readonly string[]; readonly things: readonly string[]; readonly people: readonly string[];
+/** What the labelled messages teach of words. */
+export interface LearnedWords {
+  /** Words said in several meanings. */
+  readonly vocabulary: readonly string[];
+  /** What things and people are called in more than one. */
+  readonly things: readonly string[];
+  readonly people: readonly string[];
   /** Words of things and places that were named at least once: never plain words, however often they are said. */
   readonly nouns: readonly string[];
-} = learned;
+}
 
-/** Word → fine cluster × 64 + coarse cluster, by vectors trained on other text: kinship of words the messages never use. */
-const clusters = clusterTable as Readonly<Record<string, number>>;
-export const fineCluster = (word: string): number => (Object.hasOwn(clusters, word) ? Math.floor(clusters[word]! / 64) : -1);
-export const coarseCluster = (word: string): number => (Object.hasOwn(clusters, word) ? clusters[word]! % 64 : -1);
+/** Words that the labelled messages use, written by `npm run train`. */
+export const learnedWords: LearnedWords = learned;
+
+let unpacked: ReadonlyMap<string, number> | undefined;
+function clusterOf(word: string): number | undefined {
+  unpacked ??= unpackClusters(packed);
+  return unpacked.get(word);
+}
+
+/** Fine cluster × 64 + coarse cluster, by vectors trained on other text: kinship of words the messages never use. */
+export const fineCluster = (word: string): number => {
+  const cluster = clusterOf(word);
+  return cluster === undefined ? -1 : Math.floor(cluster / 64);
+};
+export const coarseCluster = (word: string): number => {
+  const cluster = clusterOf(word);
+  return cluster === undefined ? -1 : cluster % 64;
+};

@@ -205,7 +205,8 @@ Vancouver 49.3 -123.1
 Vancouver Island/tofino 49.5 -125.5
 Kelowna/okanagan/the okanagan 49.9 -119.5
 ~Whistler 50.1 -123.0
-Banff/lake louise 51.2 -115.6
+Banff 51.2 -115.6
+Lake Louise 51.4 -116.2
 ~Jasper 52.9 -118.1
 Canadian Rockies 51.5 -116.5
 Calgary 51.0 -114.1

@@ -400,7 +400,7 @@ Mount Hotham/hotham/dinner plain -37.0 147.1
 Omeo -37.1 147.6
 Dargo -37.5 147.3
 Licola/wonnangatta -37.3 146.8
-Mansfield/jamieson/mt buller/mount buller -37.1 146.1
+Mansfield/jamieson -37.1 146.1
 Lake Eildon/eildon -37.2 145.9
 Marysville -37.5 145.8
 Healesville/yarra valley -37.6 145.5

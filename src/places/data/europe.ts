@@ -385,6 +385,7 @@ Antalya 36.9 30.7
 Cappadocia 38.6 34.8
 Bodrum 37.0 27.4
 =GE
+~Georgia 42.1 43.5
 Tbilisi 41.7 44.8
 =AM
 Armenia 40.2 44.9

@@ -87,7 +87,8 @@ Angola -12.3 17.5
 Tanzania -6.4 35.0
 Serengeti -2.3 34.8
 Zanzibar -6.2 39.3
-Kilimanjaro/arusha -3.2 36.9
+Kilimanjaro -3.1 37.4
+Arusha -3.4 36.7
 =KE
 Kenya 0.2 37.9
 Nairobi -1.3 36.8
@@ -204,7 +205,8 @@ Mumbai/bombay 19.1 72.9
 Kerala 10.4 76.4
 Rajasthan 26.6 73.8
 Ladakh/~leh 34.2 77.6
-Himachal/manali 32.0 77.2
+Himachal 32.0 77.2
+Manali 32.2 77.2
 Bangalore/bengaluru 13.0 77.6
 Himalayas/the himalayas 29.5 83.0
 =NP
@@ -273,7 +275,8 @@ North Korea 40.0 127.0
 =JP
 Japan/nippon 36.5 138.0
 Tokyo 35.7 139.7
-Hokkaido/sapporo 43.1 142.0
+Hokkaido 43.1 142.0
+Sapporo 43.1 141.4
 Kyushu 32.8 131.0
 Okinawa 26.5 128.0
 Osaka/kyoto 34.8 135.6

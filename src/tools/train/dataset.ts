@@ -10,19 +10,9 @@ import { type Plan, planOf, withoutZeros, withZeros } from '#language/propose/pl
 import * as slot from '#language/propose/slots.ts';
 import { recognise } from '#language/recognise/recognise.ts';
 import { compare } from './compare.ts';
-import type { Example } from './fit.ts';
 import type { Group } from './groups.ts';
+import type { Choice, Example } from './lessons.ts';
 import { type Derivation, derivationsOf } from './oracle.ts';
-
-/** One choice to learn from: what surrounds a mention, its candidates, which are right. */
-export interface Choice {
-  readonly context: number[];
-  readonly slots: number[];
-  readonly owners: number[][];
-  readonly gold: number[];
-  readonly group: number;
-  readonly weight?: number;
-}
 
 export interface Wording {
   readonly group: Group;

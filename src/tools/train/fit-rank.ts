@@ -2,8 +2,8 @@ import type { Frame } from '#language/decide/frame.ts';
 import type { Ranker } from '#language/decide/rank.ts';
 import type { State } from '#language/decide/state.ts';
 import { Table } from '#language/decide/table.ts';
-import { vocabularyOf } from './fit.ts';
 import { Parameters, seeded } from './net.ts';
+import { vocabularyOf } from './vocabulary.ts';
 
 /** One wording's likeliest readings, and which of them are right. */
 export interface Ranking {

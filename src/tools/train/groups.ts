@@ -29,3 +29,17 @@ export function readGroups(folder: string): Group[] {
       .map(line => ({ ...(JSON.parse(line) as Omit<Group, 'file'>), file: name.replace('.jsonl', '') })),
   );
 }
+
+/** The groups that weights are fitted to: never those of a folder named `closed`, which only measure. */
+export function groupsToFit(folders: readonly string[]): Group[] {
+  const closed = folders.find(isClosed);
+  if (closed !== undefined) throw new Error(`${closed}: nothing is fitted to closed messages`);
+  return folders.flatMap(readGroups);
+}
+
+/** Whether a folder holds closed groups: nobody reads them, and of what they measure totals alone are told. */
+export const isClosed = (folder: string): boolean => folder.split(/[\\/]/).includes('closed');
+
+/** Every `step`-th group, from the one at `first` on. */
+export const everyNth = (groups: readonly Group[], step: number, first = 0): Group[] =>
+  groups.filter((_, i) => i % step === first);

@@ -2,9 +2,11 @@ import { decide } from '#language/decide/decide.ts';
 import { finish } from '#language/decide/finish.ts';
 import type { Model } from '#language/decide/model.ts';
 import { recognise } from '#language/recognise/recognise.ts';
+import type { HazardCode } from '#rig/hazard-codes.ts';
 import { compare } from './compare.ts';
 import { wordingsOf } from './dataset.ts';
 import type { Group } from './groups.ts';
+import { isKin } from './kin.ts';
 import { contextOf } from './train.ts';
 
 export interface Result {
@@ -48,70 +50,114 @@ export function measure(groups: readonly Group[], model: Model): Result[] {
   });
 }
 
-const percent = (n: number, of: number): string => (of === 0 ? '–' : ((100 * n) / of).toFixed(1));
+/** Shares of wordings and of groups, each from 0 to 1. */
+export interface Shares {
+  readonly wordings: number;
+  readonly groups: number;
+  /** Some allowed reading is exactly right. */
+  readonly reach: number;
+  /** Of those, the one decided for. */
+  readonly choice: number;
+  readonly facts: number;
+  readonly questions: number;
+  /** Question and facts as the label has them. */
+  readonly exact: number;
+  /** Groups of which every wording is read exactly. */
+  readonly whole: number;
+}
+
+export const isExact = (r: Result): boolean => r.isIntent && r.isFacts;
+
+/** What came of reading groups. */
+export function sharesOf(results: readonly Result[]): Shares {
+  const share = (test: (r: Result) => boolean, of = results): number =>
+    of.length === 0 ? Number.NaN : of.filter(test).length / of.length;
+  const groups = new Map<string, boolean>();
+  for (const r of results) groups.set(r.group.id, (groups.get(r.group.id) ?? true) && isExact(r));
+  return {
+    wordings: results.length,
+    groups: groups.size,
+    reach: share(r => r.isReached),
+    choice: share(
+      r => r.isFacts,
+      results.filter(r => r.isReached),
+    ),
+    facts: share(r => r.isFacts),
+    questions: share(r => r.isIntent),
+    exact: share(isExact),
+    whole: [...groups.values()].filter(Boolean).length / groups.size,
+  };
+}
+
+/** A share as per cent, "–" where there was nothing to count. */
+export const percent = (share: number): string => (Number.isNaN(share) ? '–' : (100 * share).toFixed(1));
 
 /** Totals in one line. */
 export function totals(results: readonly Result[]): string {
-  const n = results.length;
-  const count = (test: (r: Result) => boolean): number => results.filter(test).length;
-  const exact = (r: Result): boolean => r.isIntent && r.isFacts;
-  const reached = count(r => r.isReached);
-  const groups = new Map<string, boolean>();
-  for (const r of results) groups.set(r.group.id, (groups.get(r.group.id) ?? true) && exact(r));
-  const whole = [...groups.values()].filter(Boolean).length;
-  return `reach ${percent(reached, n)} %, choice ${percent(
-    count(r => r.isReached && r.isFacts),
-    reached,
-  )} %, facts ${percent(
-    count(r => r.isFacts),
-    n,
-  )} %, questions ${percent(
-    count(r => r.isIntent),
-    n,
-  )} %, exact ${percent(count(exact), n)} % of ${n} wordings; whole groups ${percent(whole, groups.size)} % of ${groups.size}`;
+  const s = sharesOf(results);
+  const of = (name: string, share: number): string => `${name} ${percent(share)} %`;
+  return `${[of('reach', s.reach), of('choice', s.choice), of('facts', s.facts), of('questions', s.questions), of('exact', s.exact)].join(', ')} of ${s.wordings} wordings; ${of('whole groups', s.whole)} of ${s.groups}`;
 }
 
-/** How wrong against asked back, by the least probability that is answered. */
-export function curve(results: readonly Result[]): string {
-  return [0, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8]
-    .map(p => {
-      const answered = results.filter(r => r.probability >= p);
-      const wrong = answered.filter(r => !(r.isIntent && r.isFacts)).length;
-      return `p≥${p}: wrong ${percent(wrong, results.length)}, back ${percent(results.length - answered.length, results.length)}`;
-    })
+/** What happens where readings less sure than `least` are asked about: shares answered wrong and asked back. */
+export interface Point {
+  readonly least: number;
+  readonly wrong: number;
+  readonly back: number;
+}
+
+const thresholds = [0, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8];
+
+/** Wrong against asked back, by the least certainty that is answered. */
+export const points = (results: readonly Result[]): Point[] =>
+  thresholds.map(least => {
+    const answered = results.filter(r => r.probability >= least);
+    return {
+      least,
+      wrong: answered.filter(r => !isExact(r)).length / results.length,
+      back: 1 - answered.length / results.length,
+    };
+  });
+
+/** The same in one line. */
+export const curve = (results: readonly Result[]): string =>
+  points(results)
+    .map(({ least, wrong, back }) => `p≥${least}: wrong ${percent(wrong)}, back ${percent(back)}`)
     .join('; ');
-}
-
-const kin = [
-  ['mains-lead', 'backfeed', 'mains-wiring'],
-  ['gas', 'battery-fire', 'carbon-monoxide'],
-  ['carbon-monoxide', 'generator-inside'],
-  ['no-fuse', 'bigger-fuse', 'over-current'],
-  ['jump-start', 'starter-flat'],
-];
 
 /** Dangers seen and false alarms, by the least probability of any danger that alarms. */
-export function dangerCurve(results: readonly Result[]): string {
+export interface DangerPoint {
+  readonly least: number;
+  readonly seen: number;
+  readonly alarms: number;
+}
+
+/** The dangers that a reading names: the likeliest, and a second that is half as likely as it must be. */
+function named({ hazards }: Result, least: number): string[] {
+  const sum = [...hazards.values()].reduce((a, b) => a + b, 0);
+  if (sum < least) return [];
+  return [...hazards]
+    .sort((a, b) => b[1] - a[1])
+    .slice(0, 2)
+    .filter(([, p], k) => k === 0 || p > least / 2)
+    .map(([code]) => code);
+}
+
+const isSeen = (r: Result, least: number): boolean =>
+  named(r, least).some(code => isKin(code as HazardCode, r.group.danger as HazardCode));
+
+export function dangerPoints(results: readonly Result[]): DangerPoint[] {
   const danger = results.filter(r => r.group.danger);
   const harmless = results.filter(r => !r.group.danger);
-  return [0.1, 0.2, 0.3, 0.4, 0.5]
-    .map(t => {
-      const alarm = (r: Result): string[] => {
-        const sum = [...r.hazards.values()].reduce((a, b) => a + b, 0);
-        return sum < t
-          ? []
-          : [...r.hazards]
-              .sort((a, b) => b[1] - a[1])
-              .slice(0, 2)
-              .filter(([, p], k) => k === 0 || p > t / 2)
-              .map(([code]) => code);
-      };
-      const seen = danger.filter(r =>
-        alarm(r).some(
-          h => h === r.group.danger || kin.some(set => set.includes(h) && set.includes(r.group.danger!)),
-        ),
-      ).length;
-      return `p≥${t}: seen ${percent(seen, danger.length)}, alarms ${percent(harmless.filter(r => alarm(r).length > 0).length, harmless.length)}`;
-    })
-    .join('; ');
+  return [0.1, 0.2, 0.3, 0.4, 0.5].map(least => ({
+    least,
+    seen: danger.filter(r => isSeen(r, least)).length / danger.length,
+    alarms: harmless.filter(r => named(r, least).length > 0).length / harmless.length,
+  }));
 }
+
+/** The same in one line. */
+export const dangerCurve = (results: readonly Result[]): string =>
+  dangerPoints(results)
+    .map(({ least, seen, alarms }) => `p≥${least}: seen ${percent(seen)}, alarms ${percent(alarms)}`)
+    .join('; ');

@@ -9,8 +9,10 @@ import * as slot from '#language/propose/slots.ts';
 import { recognise } from '#language/recognise/recognise.ts';
 import { type HazardCode, hazardCodes } from '#rig/hazard-codes.ts';
 import { choicesOf, suppliesOf, type Wording, wordingsOf } from './dataset.ts';
-import { type Example, type FitOptions, fitHeads, fitSlots } from './fit.ts';
+import { fitHeads } from './fit-heads.ts';
+import { fitSlots } from './fit-slots.ts';
 import type { Group } from './groups.ts';
+import type { Example, FitOptions } from './lessons.ts';
 import { talkBefore } from './talk.ts';
 
 export interface TrainOptions {
@@ -28,9 +30,9 @@ export const usual: TrainOptions = {
     l2: 1e-5,
     drop: 0.4,
     least: 6,
-    keep: 13000,
+    keep: 12500,
     leastOwner: 5,
-    keepOwners: 9000,
+    keepOwners: 8500,
     dropOwner: 0.3,
     seed: 7,
   },
@@ -42,7 +44,7 @@ export const usual: TrainOptions = {
     l2: 1e-5,
     drop: 0.5,
     least: 4,
-    keep: 12000,
+    keep: 11500,
     leastOwner: 4,
     keepOwners: 0,
     dropOwner: 0,

@@ -5,8 +5,12 @@ import { fitRanker, type Ranking, type RankOptions, rankOf } from './fit-rank.ts
 import type { Group } from './groups.ts';
 import { rankingsOf } from './rankings.ts';
 import { fitCertainty, type TrainOptions, train, usual } from './train.ts';
+import { inMoreVoices } from './voices.ts';
 
-export const usualRank: RankOptions = { epochs: 8, rate: 0.03, l2: 1e-4, least: 4, drop: 0.3, seed: 11 };
+export const usualRank: RankOptions = { epochs: 8, rate: 0.03, l2: 1e-4, least: 7, drop: 0.5, seed: 11 };
+
+/** Meanings teach, not wordings: more than so many of one are left out. */
+const mostWordings = 4;
 
 /** The share of each option when whole readings are weighed, and whether the best is right. */
 function judged(r: Ranking, ranker: Ranker): { readonly order: number[]; readonly p: number[] } {
@@ -23,10 +27,13 @@ function judged(r: Ranking, ranker: Ranker): { readonly order: number[]; readonl
  * and how sure a reading may be taken.
  */
 export function trainWhole(
-  groups: readonly Group[],
+  labelled: readonly Group[],
   o: TrainOptions = usual,
   rank: RankOptions = usualRank,
 ): Model {
+  const groups = inMoreVoices(
+    labelled.map(group => ({ ...group, wordings: group.wordings.slice(0, mostWordings) })),
+  );
   const halves = [0, 1].map(half => groups.filter((_, n) => n % 2 === half));
   const rankings = halves.map((half, k) => rankingsOf(half, train(halves[1 - k]!, o), k * 1e6));
   const ranker = fitRanker(rankings.flat(), rank);

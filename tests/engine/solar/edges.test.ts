@@ -1,5 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { averagePeakSunHours, clearnessFor, interpolate, usualClearness } from '#engine/solar/climate.ts';
+import { clearnessAt } from '#climate/world.ts';
+import { airAboutFridge, airTemperature, dayTemperature } from '#engine/solar/air.ts';
+import { averagePeakSunHours, clearnessFor, clearnessOf, usualClearness } from '#engine/solar/climate.ts';
+import { climateAt } from '#engine/solar/climate-at.ts';
 import { hourlyShares } from '#engine/solar/hourly.ts';
 import {
   chargeAssumption,
@@ -9,8 +12,9 @@ import {
   type SolarCase,
   solarAssumptions,
 } from '#engine/solar/model.ts';
-import { controllerAssumptions, dayTemperature, panelAssumptions } from '#engine/solar/panel.ts';
+import { controllerAssumptions, panelAssumptions } from '#engine/solar/panel.ts';
 import { sunPosition } from '#engine/solar/position.ts';
+import { daySpread, monthSpread, yearSpread } from '#engine/solar/spread.ts';
 import type { Station } from '#engine/solar/stations.ts';
 import { dayLengthOf, outsideRadiationOf } from '#engine/solar/sun.ts';
 import { tiltedRadiation } from '#engine/solar/tilt.ts';
@@ -53,58 +57,70 @@ describe('clearness by latitude and season', () => {
   });
 });
 
-describe('between stations', () => {
-  const station = (name: string, latitudeDeg: number, longitudeDeg: number, share: number): Station => ({
+describe('points of one’s own before the grid', () => {
+  /** A point that is brighter than the grid by a ratio in every month. */
+  const point = (name: string, latitudeDeg: number, longitudeDeg: number, ratio: number): Station => ({
     name,
     latitudeDeg,
     longitudeDeg,
-    months: Array.from({ length: 12 }, (_, m) => share * outsideRadiationOf(latitudeDeg, m + 1)),
+    months: Array.from(
+      { length: 12 },
+      (_, m) =>
+        ratio * clearnessAt(latitudeDeg, longitudeDeg, m + 1) * outsideRadiationOf(latitudeDeg, m + 1),
+    ),
     how: 'memory',
     source: 'made up',
   });
-  const here = station('here', -30, 150, 0.6);
+  const here = point('here', -30, 150, 1.1);
+  const grid = (longitudeDeg: number) => clearnessAt(-30, longitudeDeg, 3);
 
-  test('at a station it is the station’s, and half way the mean', () => {
-    expect(interpolate([here], -30, 150, 3)).toMatchObject({
-      value: expect.closeTo(0.6, 2),
+  test('at a point it is the point’s; less and less up to 300 km; nothing beyond', () => {
+    expect(clearnessOf([here], -30, 150)(3)).toMatchObject({
+      value: expect.closeTo(1.1 * grid(150), 9),
       nearestKm: 0,
       station: 'here',
-      spread: 0.08,
     });
-    const there = station('there', -30, 156, 0.5);
-    const half = interpolate([here, there], -30, 153, 3);
-    expect(half.value).toBeCloseTo(0.55, 2);
-    // 289 km away: 0.08 and a tenth for every 600 km.
-    expect(half.nearestKm).toBeCloseTo(289, 0);
-    expect(half.spread).toBeCloseTo(0.08 + 0.1 * (half.nearestKm / 600), 9);
+    // A degree of longitude is 96.3 km there: 192.6 km, so (300 − 192.6) / 260 of the deviation in logarithms.
+    expect(clearnessOf([here], -30, 152)(3).value).toBeCloseTo(1.1 ** 0.413 * grid(152), 3);
+    const beyond = clearnessOf([here], -30, 153.2)(3);
+    expect(beyond).toMatchObject({ value: grid(153.2), nearestKm: 300 });
+    expect(beyond.station).toBeUndefined();
   });
 
-  test('a cloudy place is less sure', () => {
-    const { value, spread } = interpolate([station('dull', -30, 150, 0.3)], -30, 150, 3);
-    expect(spread).toBeCloseTo(0.08 + (0.45 - value) * 0.3, 9);
-  });
-
-  test('only the four nearest within reach have a say, the nearest most', () => {
-    const near = [0.1, 0.2, 0.3, 0.4].map(d => station(`n${d}`, -30 + d, 150, 0.6));
-    const fifth = station('fifth', -30 + 2, 150, 0.2);
-    expect(interpolate([fifth, ...near], -30, 150, 3).value).toBeCloseTo(
-      interpolate(near, -30, 150, 3).value,
-      9,
-    );
-    const far = station('far', 10, 20, 0.3);
-    expect(interpolate([far], -30, 150, 3)).toMatchObject({
-      value: usualClearness(-30, 3),
-      station: undefined,
-      nearestKm: 1500,
-      spread: 0.25,
-    });
-    expect(interpolate([far, here], -30, 150, 3).station).toBe('here');
+  test('between two it is their mean, the nearer first', () => {
+    const there = point('there', -30, 151, 0.9);
+    const half = clearnessOf([here, there], -30, 150.5)(3);
+    const ratio = half.value / grid(150.5);
+    // 48 km from each.
+    expect(ratio).toBeCloseTo(Math.sqrt(1.1 * 0.9) ** 0.968, 2);
+    expect(clearnessOf([there, here], -30, 150.1)(3).station).toBe('here');
+    expect(clearnessOf([there, here], -30, 150.1)(3).value / grid(150.1)).toBeGreaterThan(1.05);
   });
 
   test('polar night has no clearness of its own', () => {
-    const pole = station('pole', 80, 20, 0.5);
-    const { value } = interpolate([{ ...pole, months: Array<number>(12).fill(0) }], 80, 20, 12);
-    expect(value).toBeCloseTo(usualClearness(80, 12), 9);
+    const pole = { ...point('pole', 80, 20, 1), months: Array<number>(12).fill(0) };
+    expect(clearnessOf([pole], 80, 20)(12).value).toBe(clearnessAt(80, 20, 12));
+  });
+
+  test('the span holds the model’s error and bad years: wider in dull climates, far north and far from a point', () => {
+    const spread = (k: number, lat: number, near: number) => monthSpread(k, lat, near);
+    // Root of the sum of squares of 6 % and, by the table at 0.50, 9 %; nine in ten lie within 1.645 of them.
+    expect(spread(0.5, -30, 1)).toBeCloseTo(1.645 * Math.sqrt(0.06 ** 2 + 0.09 ** 2), 9);
+    expect(spread(0.5, -30, 0)).toBeCloseTo(1.645 * Math.sqrt(0.08 ** 2 + 0.09 ** 2), 9);
+    expect(spread(0.3, -30, 0)).toBeCloseTo(1.645 * Math.sqrt(0.08 ** 2 + 0.18 ** 2), 9);
+    expect(spread(0.5, 63, 0)).toBeCloseTo(1.645 * Math.sqrt(0.14 ** 2 + 0.09 ** 2), 9);
+    expect(spread(0.5, -75, 0)).toBeCloseTo(1.645 * Math.sqrt(0.2 ** 2 + 0.09 ** 2), 9);
+    // Over few days the days count: half as many tell anything new. Over a day or two, all of their spread.
+    expect(monthSpread(0.5, -30, 0, 8)).toBeCloseTo(1.645 * Math.hypot(0.08, 0.09, 0.32 / 2), 9);
+    expect(monthSpread(0.5, -30, 0, 1)).toBeCloseTo(1.645 * Math.hypot(0.08, 0.09, 0.32), 9);
+    expect([0.1, 0.2, 0.225, 0.65, 0.8].map(yearSpread)).toEqual([
+      0.22,
+      0.22,
+      expect.closeTo(0.215, 9),
+      0.05,
+      0.05,
+    ]);
+    expect([0.2, 0.475, 0.7].map(daySpread)).toEqual([0.76, expect.closeTo(0.35, 9), 0.19]);
   });
 
   test('without a month: the mean, from the worst to the best', () => {
@@ -122,20 +138,72 @@ describe('between stations', () => {
   });
 });
 
+test('the span of a trip is wider than that of a month, and never goes below a quarter', () => {
+  const month = clearnessFor(-32.2, 148.6, 6);
+  const trip = clearnessFor(-32.2, 148.6, 6, 3);
+  expect(trip.value).toBe(month.value);
+  expect(trip.low).toBeLessThan(month.low);
+  expect(trip.why).toContain('spells');
+  const dull = clearnessFor(60.4, 5.3, 1, 1);
+  expect(dull.low).toBeCloseTo(dull.value / 4, 9);
+});
+
 describe('air by day', () => {
   // 31 °C at the equator and up to 12°, 0.45 K less a degree beyond; a season that grows from 10° on.
-  test.for<[lat: number, month: number | undefined, want: number]>([
+  test.for<[lat: number, month: number, want: number]>([
     [0, 1, 31],
     [0, 7, 31],
-    [-12, undefined, 31],
     [-38, 1, Math.round(31 - 11.7 + 5.6)],
     [-38, 7, Math.round(31 - 11.7 - 5.6)],
     [38, 7, 25],
     [38, 1, 14],
     [38, 4, 19],
-    [38, undefined, 19],
-  ])('latitude %d in month %s: %d °C', ([lat, month, want]) => {
-    expect(dayTemperature(lat, month)).toMatchObject({ value: want, low: want - 8, high: want + 8 });
+  ])('latitude %d in month %s: %d °C', ([latitudeDeg, month, want]) => {
+    expect(dayTemperature({ latitudeDeg, month })).toMatchObject({
+      value: want,
+      low: want - 8,
+      high: want + 8,
+    });
+    // 4.5 K a kilometre by day.
+    expect(dayTemperature({ latitudeDeg, month, heightM: 2000 }).value).toBeCloseTo(want - 9, -0.5);
+  });
+
+  test('without a month it is the year’s, from the coldest to the warmest', () => {
+    expect(dayTemperature({ latitudeDeg: 38 })).toMatchObject({ value: 19, low: 14 - 4, high: 25 + 4 });
+    expect(airTemperature({ latitudeDeg: 38, month: 7 }).value).toBe(22);
+  });
+
+  test('about a fridge it is no colder than a van or tent is kept', () => {
+    const warm = { latitudeDeg: -12.4, longitudeDeg: 130.9, month: 1 };
+    expect(airAboutFridge(warm)).toEqual({ ...airTemperature(warm), name: 'ambientC' });
+    const cold = { latitudeDeg: 61, longitudeDeg: 10, month: 1 };
+    const outside = airTemperature(cold);
+    expect(outside.value).toBeLessThan(0);
+    expect(airAboutFridge(cold)).toMatchObject({ value: 10, low: outside.low, high: 18 });
+    expect(airAboutFridge(cold).why).not.toBe(outside.why);
+  });
+
+  test('of a place by day and night, at its height', () => {
+    const leh = { latitudeDeg: 34.2, longitudeDeg: 77.6, month: 7 };
+    const [{ dayMaxC, nightMinC }] = [climateAt(34.2, 77.6)[6]!];
+    expect(airTemperature(leh).value).toBe(Math.round((dayMaxC + nightMinC) / 2));
+    // A cosine about 3 pm under a sun like one about noon: 0.222 of the range below its top.
+    expect(dayTemperature(leh).value).toBe(Math.round(dayMaxC - 0.2223 * (dayMaxC - nightMinC)));
+    expect(airTemperature(leh)).toMatchObject({
+      low: airTemperature(leh).value - 6,
+      high: airTemperature(leh).value + 6,
+    });
+    expect(airTemperature({ ...leh, heightM: 5300 }).value).toBeLessThan(airTemperature(leh).value - 7);
+    expect(airTemperature({ ...leh, heightM: 5300 }).why).toContain('at 5300 m');
+    const year = airTemperature({ latitudeDeg: 34.2, longitudeDeg: 77.6 });
+    expect(year.low).toBeLessThan(-5);
+    expect(year.high).toBeGreaterThan(15);
+  });
+
+  test('without a place a fair day, cooler in the mountains', () => {
+    expect(dayTemperature({})).toMatchObject({ value: 25, low: 15, high: 35 });
+    expect(airTemperature({ month: 5 })).toMatchObject({ value: 25, low: 20, high: 32 });
+    expect(airTemperature({ heightM: 3000 })).toMatchObject({ value: 10, low: 5, high: 17 });
   });
 });
 
@@ -163,6 +231,21 @@ describe('what is taken for granted', () => {
     expect(names({ latitudeDeg: 30 })[0]).toBe('peakSunHours');
     expect(names({ latitudeDeg: 30, month: 4 })).not.toContain('panelTilt');
     expect(names({ latitudeDeg: 30, month: 4, mount: 'flat' })).not.toContain('panelTilt');
+  });
+
+  test('a month that was told without a place may be anywhere: a wide range', () => {
+    const sun = (c: SolarCase) => solarAssumptions(c)[0]!;
+    // Taken from the calendar it is a fair day of the season.
+    expect(sun({ month: 6 })).toMatchObject({ value: 5, low: 3.5, high: 6.5 });
+    expect(sun({ month: 6, isMonthTold: true })).toMatchObject({ value: 5, low: 2.5, high: 7.4 });
+    expect(sun({ month: 12, isMonthTold: true })).toMatchObject({ value: 5, low: 0.4, high: 6.5 });
+    expect(sun({ month: 12, isMonthTold: true, sky: 'sunny' }).low).toBeCloseTo(0.48, 9);
+    expect(sun({ month: 12, isMonthTold: true, sky: 'overcast' })).toMatchObject({
+      value: 1.2,
+      high: expect.closeTo(2.925, 9),
+    });
+    expect(sun({ month: 12, isMonthTold: true, sky: 'overcast' }).low).toBeCloseTo(0.06, 9);
+    expect(sun({ month: 12, isMonthTold: true, latitudeDeg: -34 }).name).toBe('clearness');
   });
 
   test('a stand is angled like the latitude, between 15 and 60°', () => {

@@ -1,31 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { hazardsIn } from '#language/hazards/recognise.ts';
 import { hazardsOf, type Told } from '#language/hazards/told.ts';
 import type { HazardCode } from '#rig/hazard-codes.ts';
-
-describe('a danger of two messages', () => {
-  test.for<[before: string, text: string, code: HazardCode]>([
-    [
-      'my rig: 100 Ah lithium, fridge 2 A',
-      'hard frost this morning, can I plug the charger in?',
-      'cold-charge',
-    ],
-    ['our lithium has a BMS that allows 50 A', 'ok to boil a 1200 W kettle on it?', 'over-current'],
-    [
-      'can I run the generator in the awning?',
-      'even just for one hour with the flap open?',
-      'generator-inside',
-    ],
-    ['100 Ah AGM and 100 Ah lithium in parallel?', 'even just for one night?', 'mixed-parallel'],
-  ])('%s … %s', ([before, text, code]) => {
-    expect(hazardsIn(text, { before: [before] })).toContain(code);
-  });
-
-  test('what was told says nothing where the message is of something else', () => {
-    const before = ['the lithium is swollen and hot', 'my rig: 100 Ah lithium'];
-    expect(hazardsIn('what does the fridge use a day?', { before })).toEqual([]);
-  });
-});
 
 const lfp = { capacityAh: 100, chemistry: 'lfp' };
 const agm = { capacityAh: 100, chemistry: 'agm' };

@@ -2,7 +2,6 @@ import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { hazardTable } from '#language/hazards/hazard-table.ts';
 import { lexicon } from '#language/hazards/lexicon-table.ts';
-import { readLabelled } from '../../../src/tools/hazards/labelled.ts';
 
 const figures = readFileSync(new URL('../../../src/language/hazards/figures.ts', import.meta.url), 'utf8');
 const parts = hazardTable.flatMap(row => row.shows.flatMap(way => way.split(/ [+~-] |\|/)));
@@ -17,8 +16,4 @@ test('every meaning that a way names is in the lexicon, or a figure that is foun
 
 test('no way stands twice in a row', () => {
   for (const { code, shows } of hazardTable) expect(new Set(shows).size, code).toBe(shows.length);
-});
-
-test('nothing is fitted to closed messages', () => {
-  expect(() => readLabelled(['/data/messages/closed/a.jsonl'])).toThrow(/closed/);
 });

@@ -1,12 +1,9 @@
 /** Who may claim something: kin and company, as they are called in a chat. Singular, lower case. */
-export const kin: readonly string[] = `dad mum mom mother father papa mama daddy mummy pa ma hubby husband wife missus missis mrs boyfriend girlfriend partner fiance fiancee
-brother sister bro sis brother in law sister in law mother in law father in law uncle aunt auntie aunty cousin nephew niece grandad grandpa granddad grandma granny nan nana nanna gran pop opa oma grandfather grandmother
-son daughter kid kids mate buddy friend neighbour neighbor colleague boss skipper captain cap coach teacher mechanic sparky electrician salesman seller shop guy dealer installer bloke fella lad lass
-stepdad stepmum son in law daughter in law old man old fella the old man other half better half flatmate roommate housemate crew chief deckhand first mate scoutmaster leader forum internet book`
-  .split('\n')
-  .join(' ')
-  .split(' ')
-  .filter(Boolean);
+export const kin: readonly string[] =
+  `dad mum mom mother father papa mama daddy mummy hubby husband wife missus missis mrs boyfriend girlfriend partner fiance fiancee
+brother sister bro sis uncle aunt auntie aunty cousin nephew niece grandad grandpa granddad grandma granny nan nana nanna gran pop opa oma grandfather grandmother
+son daughter kid kids mate buddy friend neighbour neighbor colleague boss skipper captain coach teacher mechanic sparky electrician salesman seller shop guy dealer installer bloke fella lad lass
+stepdad stepmum flatmate roommate housemate deckhand scoutmaster leader dude lady`.split(/\s+/);
 
 /** Kin of more than one word. */
 export const kinPhrases: readonly string[] = [

@@ -1,5 +1,4 @@
 import { expect, test } from 'vitest';
-import { hazardsIn, hazardsOfMessage } from '#language/hazards/recognise.ts';
 import { ruledOut, type Told } from '#language/hazards/told.ts';
 import type { HazardCode } from '#rig/hazard-codes.ts';
 
@@ -30,6 +29,7 @@ test.for<[name: string, told: Told, codes: HazardCode[]]>([
     { batteries: [{ maxCurrentA: 150 }], loads: [{ name: 'kettle', powerW: 1200 }], cable: { areaMm2: 1.5 } },
     [],
   ],
+  ['AGM in the frost', { frost: true, batteries: [{ chemistry: 'agm' }] }, ['cold-charge']],
   ['3 °C', { ambientC: 3 }, ['cold-charge']],
   ['2 °C', { ambientC: 2 }, []],
   ['8 °C by day and frost told', { ambientC: 8, frost: true }, []],
@@ -46,34 +46,4 @@ test.for<[name: string, told: Told, codes: HazardCode[]]>([
   ['nothing told', {}, []],
 ])('facts rule out: %s', ([, told, codes]) => {
   expect(ruledOut(told)).toEqual(codes);
-});
-
-test('words and facts together, each once, in the order of urgency', () => {
-  const told: Told = {
-    loads: [{ name: 'cpap', powerW: 40 }],
-    batteries: [{ chemistry: 'lfp' }],
-    ambientC: -4,
-    asksCharge: true,
-  };
-  const codes = hazardsOfMessage(
-    'the lithium is swollen and hot, can I still charge it at -4 for my cpap?',
-    told,
-  );
-  expect(codes[0]).toBe('battery-fire');
-  expect(codes).toEqual(expect.arrayContaining(['cold-charge', 'medical']));
-  expect(new Set(codes).size).toBe(codes.length);
-});
-
-test('facts never quiet what only words show', () => {
-  const told: Told = {
-    batteries: [{ chemistry: 'lfp', maxCurrentA: 200 }],
-    loads: [{ name: 'kettle', powerW: 1000 }],
-    ambientC: 20,
-  };
-  for (const text of [
-    'the lithium is hissing and smoking',
-    'genny in the awning because of the rain, ok?',
-    'wrapped the blown fuse in foil',
-  ])
-    expect(hazardsOfMessage(text, told)).toEqual(expect.arrayContaining([...hazardsIn(text)]));
 });

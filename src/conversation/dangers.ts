@@ -1,0 +1,58 @@
+import type { Intent } from '#intents/intent.ts';
+import { meaningOf } from '#language/hazards/features.ts';
+import { hazardsOf, ruledOut, type Told } from '#language/hazards/told.ts';
+import { type HazardCode, hazardCodes } from '#rig/hazard-codes.ts';
+import type { Stated } from '#rig/rig.ts';
+import type { Heard } from './hear.ts';
+import { fill } from './recall.ts';
+
+/** Questions whose answer is about putting charge in. */
+const charging: ReadonlySet<string> = new Set(['charge-time', 'charge-path', 'solar-yield', 'generator']);
+/** What is looked up of the gear and the weather known, whatever the question takes. */
+const circumstances = ['batteries', 'arrangement', 'ambientC', 'systemVoltageV', 'inverter'] as const;
+/** Sources of charge count only where this message is about them: a panel on the roof is no charging in the frost. */
+const sources = ['solar', 'chargers', 'drivingHoursPerDay', 'days', 'targetChargePercent'] as const;
+/** Talk that is of no gear: what is remembered shows no danger in it. */
+const isIdle = ({ takes }: Intent, told: Stated): boolean =>
+  takes.length === 0 && Object.keys(told).length === 0;
+
+/** What shows too much current whatever limits hold: heat, a socket or plug, an alternator without a charger. */
+const otherLoad: ReadonlySet<string> = new Set(
+  'hot warm melt burnt-smell ciggy small-plug socket plug supply alternator isolator no-dcdc direct'.split(
+    ' ',
+  ),
+);
+
+/** The dangers that facts rule out, unless the words show them in a way that no fact covers. */
+const outOf = (told: Told, concepts: readonly string[]): readonly HazardCode[] =>
+  ruledOut(told).filter(code => code !== 'over-current' || !concepts.some(concept => otherLoad.has(concept)));
+
+/**
+ * The dangers of a message, the most urgent first: those that its words show and no fact rules out, and those that
+ * its facts show together with what is remembered.
+ * @param told the facts that the question goes by before memory fills in
+ * @param memory what is remembered, nearest first
+ */
+export function dangersIn(
+  text: string,
+  { hazards: ofWords, removed }: Heard,
+  intent: Intent,
+  told: Stated,
+  memory: readonly (Stated | undefined)[],
+): readonly HazardCode[] {
+  const concepts = meaningOf(text).map(({ concept }) => concept);
+  const spoken = told.loads ? told : fill(told, intent.takes, memory).facts;
+  const known = isIdle(intent, told) ? told : fill(told, circumstances, memory).facts;
+  const all: Told = {
+    ...known,
+    ...(spoken.loads && { loads: spoken.loads }),
+    ...Object.fromEntries(sources.map(key => [key, told[key]])),
+    removed,
+    frost: concepts.includes('frost'),
+    asksCharge: charging.has(intent.name) || ofWords.includes('cold-charge'),
+  };
+  const out = outOf(all, concepts);
+  const ofFacts = hazardsOf(all);
+  const found = new Set([...ofWords.filter(code => !out.includes(code)), ...ofFacts]);
+  return hazardCodes.filter(code => found.has(code));
+}

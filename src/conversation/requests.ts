@@ -1,0 +1,81 @@
+import { type ForgetRequest, forgetRequest } from '#language/requests/forget.ts';
+import type { Memory } from './memory.ts';
+import type { Message } from './message.ts';
+import { personKey } from './recall.ts';
+
+/** Where a wish to forget stands: asked for now, confirmed or called off after the bot asked back, or neither. */
+export type Forgetting =
+  | { readonly stage: 'asked' | 'confirmed'; readonly request: ForgetRequest }
+  | { readonly stage: 'declined' | 'stray' };
+
+/** How long a question back about forgetting waits for its yes (ms): nobody wipes by a yes to something else. */
+export const openMs = 10 * 60_000;
+/** How long a change of a rig can be undone (ms). */
+export const undoMs = 3600_000;
+
+/** What the buttons say, and what they are called by in words. */
+export const confirmation = 'yes, forget';
+export const refusal = 'no, keep it';
+const yes =
+  /^(?:yes|yep|yeah|yup|aye|y|sure|ok|do it)(?:,? (?:please|pls|forget(?: it)?|delete(?: it)?|wipe (?:it|the lot)|do it|sure))?[.!]*$/;
+const no = /^(?:no|nope|nah|n|don'?t|cancel|keep it)(?:,? (?:keep it|thanks|don'?t))?[.!]*$/;
+
+/** The commands' own words, which need no guessing. */
+const commands: Readonly<Record<string, ForgetRequest>> = {
+  '/forget': { which: 'chat' },
+  'forget everything': { which: 'chat' },
+  'forget me': { which: 'me' },
+};
+
+const asides: ReadonlySet<string> = new Set('oh oops sorry please pls bot thanks'.split(' '));
+const undoing: ReadonlySet<string> = new Set([
+  ...['undo', 'revert'].flatMap(verb =>
+    [
+      '',
+      ' it',
+      ' that',
+      ' this',
+      ' my last change',
+      ' the last change',
+      ' the last one',
+      ' the last thing',
+    ].map(rest => `${verb}${rest}`),
+  ),
+  ...['put', 'change'].flatMap(verb =>
+    ['it', 'that'].flatMap(what =>
+      ['', ' as it was', ' how it was', ' to what it was'].map(rest => `${verb} ${what} back${rest}`),
+    ),
+  ),
+]);
+
+/** Whether a message asks to take the last change back, and nothing else. */
+const isUndoing = (text: string): boolean => {
+  const words = text.match(/[a-z']+/g) ?? [];
+  return words.length < 12 && undoing.has(words.filter(word => !asides.has(word)).join(' '));
+};
+
+const plain = (text: string): string => text.trim().toLowerCase().replaceAll('’', "'");
+
+/** The question back about forgetting that waits for this person's word. */
+function openFor({ forgetting }: Memory, { from, at }: Message): ForgetRequest | undefined {
+  const isOpen =
+    forgetting !== undefined && forgetting.from === personKey(from) && at.getTime() - forgetting.at <= openMs;
+  return isOpen ? forgetting.request : undefined;
+}
+
+/** What a message wishes to be forgotten, if that is its wish. A wish by itself wipes nothing. */
+export function forgettingIn(memory: Memory, message: Message): Forgetting | undefined {
+  const text = plain(message.text);
+  const open = openFor(memory, message);
+  if (open && yes.test(text)) return { stage: 'confirmed', request: open };
+  if (open && no.test(text)) return { stage: 'declined' };
+  if (text === confirmation || text === refusal) return { stage: 'stray' };
+  const request = Object.hasOwn(commands, text) ? commands[text] : forgetRequest(message.text);
+  return request && { stage: 'asked', request };
+}
+
+/** The rig that a message puts back as it was before this person's last change within the hour. */
+export function undoneBy({ undo }: Memory, { text, from, at }: Message): Memory['undo'] {
+  const isOwn = undo !== undefined && undo.from === personKey(from) && at.getTime() - undo.at <= undoMs;
+  return isOwn && isUndoing(plain(text)) ? undo : undefined;
+}

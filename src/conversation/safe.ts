@@ -1,0 +1,146 @@
+import type { IntentName } from '#answer/answer.ts';
+import { emergencyText, forbidden, hazardAnswer, warningLines } from '#answer/hazards.ts';
+import type { Reply } from '#answer/reply.ts';
+import type { CautionCode } from '#answer/words/en.ts';
+import { emergencies, type HazardCode } from '#rig/hazard-codes.ts';
+import type { Stated } from '#rig/rig.ts';
+
+/** What a danger does to the answer that it stands in. */
+interface Rule {
+  /** Questions to which the danger is the answer: no yes and no "tight", and nothing is asked back. */
+  readonly refuses: 'all' | readonly IntentName[];
+  /** Questions whose figures are not given at all, unless `unless` holds. */
+  readonly withholds?: readonly IntentName[];
+  readonly unless?: (facts: Stated) => boolean;
+  /** General cautions that the danger's own words say better. */
+  readonly covers?: readonly CautionCode[];
+}
+
+const charging: readonly IntentName[] = ['charge-time', 'charge-path', 'solar-yield', 'generator', 'trip'];
+const wiring: readonly IntentName[] = ['cable-size', 'fuse-size', 'inverter-check', 'fault', 'unclear'];
+const isCableTold = ({ cable }: Stated): boolean =>
+  (cable?.areaMm2 ?? cable?.awg ?? cable?.autoCableMm) !== undefined;
+
+/** By the "never" of each danger: what its answers hold back. Emergencies hold back everything. */
+const rules: Readonly<Record<HazardCode, Rule>> = {
+  'carbon-monoxide': { refuses: 'all' },
+  'battery-fire': { refuses: 'all' },
+  gas: { refuses: 'all' },
+  'mains-wiring': { refuses: wiring, withholds: ['cable-size', 'fuse-size'], covers: ['mains-wiring'] },
+  'mains-lead': { refuses: 'all', withholds: ['cable-size', 'fuse-size'], covers: ['mains-wiring'] },
+  backfeed: { refuses: 'all', withholds: ['cable-size'], covers: ['backfeed', 'mains-wiring'] },
+  // A load asks for more than its cable may have: only the cable names a size.
+  'bigger-fuse': {
+    refuses: wiring,
+    withholds: ['fuse-size'],
+    unless: isCableTold,
+    covers: ['no-fuse', 'fuse-at-battery'],
+  },
+  'no-fuse': { refuses: wiring, covers: ['no-fuse', 'fuse-at-battery'] },
+  'over-current': { refuses: 'all' },
+  'cold-charge': { refuses: charging, withholds: ['charge-time'], covers: ['lithium-cold'] },
+  'generator-inside': { refuses: charging, covers: ['carbon-monoxide'] },
+  'mixed-parallel': { refuses: 'all', withholds: ['battery-bank'], covers: ['mixed-batteries'] },
+  medical: { refuses: [], covers: ['medical'] },
+  'jump-start': { refuses: 'all' },
+  // Whether it still starts is judged by its own limit.
+  'starter-flat': { refuses: ['run-time', 'fault'], covers: ['starter-reserve'] },
+};
+
+/** What an answer stands in. */
+export interface Danger {
+  readonly codes: readonly HazardCode[];
+  readonly intent: IntentName;
+  readonly facts: Stated;
+  /** Whether the reply asks something back. */
+  readonly isBack: boolean;
+  /** Whether the warnings were said already, in the answer to the same message's first question. */
+  readonly isSaid?: boolean;
+}
+
+/** Whether somebody may be hurt now: then nothing is worked out, and nothing is kept. */
+export const isEmergency = (codes: readonly HazardCode[]): boolean =>
+  codes.some(code => emergencies.has(code));
+
+/** As much in hand as a medical device asks for, common practice. */
+const spare = 1.5;
+
+/** A yes to a medical device only where it holds even with half as much again. */
+function isSpare({ figures }: Reply, { durationH }: Stated): boolean {
+  const runTime = figures?.runTime;
+  return runTime !== undefined && 'low' in runTime && durationH !== undefined
+    ? runTime.low >= spare * durationH
+    : false;
+}
+
+const isRefusedBy = ({ refuses }: Rule, intent: IntentName): boolean =>
+  refuses === 'all' || refuses.includes(intent);
+
+/** An answer without its figures, where giving them makes it worse. */
+const bare = ({ remember, rig }: Reply, wasYesNo: boolean): Reply => ({
+  headline: '',
+  ...(wasYesNo && { verdict: 'no' as const }),
+  ...(remember && { remember }),
+  ...(rig && { rig }),
+});
+
+/** The body of an answer as the dangers leave it. */
+function body(reply: Reply, { codes, intent, facts, isBack }: Danger): Reply {
+  const own = codes.map(code => rules[code]);
+  const isWithheld = own.some(
+    ({ withholds, unless }) => withholds?.includes(intent) && unless?.(facts) !== true,
+  );
+  const isRefused = own.some(rule => isRefusedBy(rule, intent));
+  const wasYesNo = reply.verdict !== undefined && reply.verdict !== null;
+  const isSoft = reply.verdict === 'yes' || reply.verdict === 'tight';
+  if (isWithheld || (isRefused && (isSoft || isBack))) return bare(reply, wasYesNo);
+  if (codes.includes('medical') && reply.verdict === 'yes')
+    return isSpare(reply, facts)
+      ? { ...reply, headline: reply.headline.replace(/^Yes[:,] /, 'With half as much again in hand, ') }
+      : {
+          ...reply,
+          verdict: 'tight',
+          headline: 'By the sum alone it holds, but with too little in hand for a medical device.',
+        };
+  return reply;
+}
+
+/** What may stand in an answer with these dangers. */
+const isAllowed =
+  (codes: readonly HazardCode[]) =>
+  (line: string): boolean =>
+    line !== '' && forbidden(line, codes).length === 0;
+
+/** The whole answer of an emergency: what to do now, whom to call. No figure, no button, nothing kept. */
+function emergency(codes: readonly HazardCode[]): Reply {
+  const [headline, ...lines] = emergencyText(codes)!.split('\n');
+  return { headline: headline!, lines };
+}
+
+/**
+ * A reply with the warnings of the dangers seen before it, without what they forbid. The one place where it is
+ * decided what an answer with a danger in it must not say.
+ */
+export function safe(reply: Reply, danger: Danger): Reply {
+  const { codes, isSaid = false } = danger;
+  if (codes.length === 0) return reply;
+  if (isEmergency(codes)) return emergency(codes);
+  const left = body(reply, danger);
+  const main = hazardAnswer(codes[0]!);
+  const covered = new Set(codes.flatMap(code => rules[code].covers ?? []));
+  const said = [left.headline, ...(left.lines ?? [])].filter(isAllowed(codes));
+  // An answer that says no with its amps says it better than the general line does.
+  const isOwnNo = codes[0] === 'over-current' && left.verdict === 'no' && said.length > 0;
+  const first = isOwnNo
+    ? [said.shift()!, ...warningLines(codes.slice(1, 2))]
+    : warningLines(codes.slice(0, 2));
+  const warned = isSaid ? [] : [...first, main.instead];
+  const [headline = '', ...lines] = [...warned, ...said, ...(isSaid ? [] : [main.defers])];
+  return {
+    ...left,
+    headline,
+    lines,
+    cautions: left.cautions?.filter(code => !covered.has(code)),
+    next: left.verdict === 'no' || left.headline === '' ? [] : left.next,
+  };
+}

@@ -1,0 +1,91 @@
+import type { World } from '../../climate/file.ts';
+import { cellOf } from '../../climate/grid.ts';
+import { clearnessAt, lapseKPerKm, temperaturesAt } from '../../climate/world.ts';
+import { outsideRadiationOf } from '../../engine/solar/sun.ts';
+import { rowAt } from './bilinear.ts';
+import { hazeRatio } from './haze.ts';
+import type { Reference } from './reference.ts';
+
+export interface Town {
+  readonly latitudeDeg: number;
+  readonly longitudeDeg: number;
+}
+
+/** The towns of a table of lines `name|country|latitude|longitude`. */
+export const townsOf = (table: string): Town[] =>
+  table
+    .trimEnd()
+    .split('\n')
+    .map(line => {
+      const [, , latitude, longitude] = line.split('|');
+      return { latitudeDeg: Number(latitude), longitudeDeg: Number(longitude) };
+    });
+
+/** How far a model is from the reference over places and months. */
+export interface Errors {
+  readonly placeMonths: number;
+  /** Root mean square of the relative errors of the sun, %. */
+  readonly rmsPercent: number;
+  /** Share of them within a fifth, %. */
+  readonly withinFifthPercent: number;
+  readonly worstPercent: number;
+  /** Where there is next to no sun: the largest error, kWh/m² a day. */
+  readonly worstDarkKWhM2: number;
+}
+
+/** Up to this much sun a day (kWh/m²) a relative error says little: the reference itself is in steps of 0.05. */
+const darkKWhM2 = 0.25;
+
+/** Errors of the sun by a clearness, against the reference with the measured haze in it. */
+export function sunErrors(
+  towns: readonly Town[],
+  { sun }: Reference,
+  clearness: (latitudeDeg: number, longitudeDeg: number, month: number) => number,
+): Errors {
+  let [count, squares, within, worst, dark] = [0, 0, 0, 0, 0];
+  for (const { latitudeDeg, longitudeDeg } of towns)
+    rowAt(sun, latitudeDeg, longitudeDeg).forEach((satellite, m) => {
+      const truth = satellite * hazeRatio(latitudeDeg, longitudeDeg, m);
+      const ours = clearness(latitudeDeg, longitudeDeg, m + 1) * outsideRadiationOf(latitudeDeg, m + 1);
+      if (truth < darkKWhM2) {
+        dark = Math.max(dark, Math.abs(ours - truth));
+        return;
+      }
+      const off = Math.abs(ours / truth - 1);
+      count++;
+      squares += off * off;
+      within += off <= 0.2 ? 1 : 0;
+      worst = Math.max(worst, off);
+    });
+  return {
+    placeMonths: count,
+    rmsPercent: 100 * Math.sqrt(squares / count),
+    withinFifthPercent: (100 * within) / count,
+    worstPercent: 100 * worst,
+    worstDarkKWhM2: dark,
+  };
+}
+
+/** Root mean square error of the model's temperatures, K, each at the reference's height of the land. */
+export function temperatureErrors(
+  towns: readonly Town[],
+  reference: Reference,
+  world: World,
+): { dayK: number; nightK: number } {
+  let [day, night] = [0, 0];
+  for (const { latitudeDeg, longitudeDeg } of towns) {
+    const heightM = reference.heightM[cellOf(reference.sun, latitudeDeg, longitudeDeg)] ?? 0;
+    const row = rowAt(reference.temperature, latitudeDeg, longitudeDeg);
+    for (let m = 0; m < 12; m++) {
+      const ours = temperaturesAt(latitudeDeg, longitudeDeg, m + 1, heightM, world);
+      day += (ours.dayMaxC - row[m]! + (lapseKPerKm.day * heightM) / 1000) ** 2;
+      night += (ours.nightMinC - row[12 + m]! + (lapseKPerKm.night * heightM) / 1000) ** 2;
+    }
+  }
+  const count = 12 * towns.length;
+  return { dayK: Math.sqrt(day / count), nightK: Math.sqrt(night / count) };
+}
+
+/** The same for a fitted world. */
+export const fitErrors = (towns: readonly Town[], reference: Reference, world: World): Errors =>
+  sunErrors(towns, reference, (lat, lon, month) => clearnessAt(lat, lon, month, world));

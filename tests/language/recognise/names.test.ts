@@ -1,0 +1,55 @@
+import { describe, expect, test } from 'vitest';
+import { isOneSlip, Near } from '#language/recognise/near.ts';
+import { recognise } from '#language/recognise/recognise.ts';
+
+const kinds = (text: string): string[] =>
+  recognise(text)
+    .mentions.filter(m => m.kind !== 'word' && m.kind !== 'sign')
+    .map(m => (m.kind === 'thing' || m.kind === 'noun' ? `${m.kind}:${m.text}` : `${m.kind}:${m.key}`));
+
+describe('names, gear and people', () => {
+  test.for<[text: string, kinds: string[]]>([
+    ['my fridge', ['thing:fridge']],
+    ['two fridges', ['number:', 'thing:fridges']],
+    ['water pump', ['thing:water pump']],
+    ['lithium', ['chemistry:lfp']],
+    ['an AGM', ['chemistry:agm']],
+    ['starter battery', ['role:starter']],
+    ['mppt', ['controller:mppt']],
+    ['dc-dc charger', ['charger:dcdc']],
+    ['in parallel', ['arrangement:parallel']],
+    ['in series', ['arrangement:series']],
+    ['a pure sine inverter', ['wave:pure-sine']],
+    ['Dubbo, July', ['place:dubbo', 'month:7']],
+    ['brother-in-law reckons', ['person:kin']],
+    ['overcast', ['sky:overcast']],
+    ['a zorbling frump', ['noun:zorbling frump']],
+  ])('%s', ([text, want]) => {
+    expect(kinds(text)).toEqual(want);
+  });
+});
+
+test('nothing of a message is left out of its mentions', () => {
+  const { tokens, mentions } = recognise('fridge 1.2A, 100Ah AGM in Broome: how long (roughly)?');
+  expect(mentions[0]!.from).toBe(0);
+  expect(mentions.at(-1)!.to).toBe(tokens.length);
+  mentions.slice(1).forEach((m, i) => {
+    expect(m.from).toBe(mentions[i]!.to);
+  });
+});
+
+test('a slip stands for the word it was meant for', () => {
+  expect(recognise('the frigde').mentions.map(m => m.text)).toContain('fridge');
+  expect(recognise('invertor').mentions[0]).toMatchObject({ kind: 'inverter' });
+});
+
+test('one slip is a letter too many, too few, wrong, or two swapped', () => {
+  for (const slip of ['fridgee', 'frige', 'fredge', 'frigde']) expect(isOneSlip('fridge', slip)).toBe(true);
+  for (const other of ['bridges', 'friend', 'fidgre']) expect(isOneSlip('fridge', other)).toBe(false);
+});
+
+test('a slip keeps its first letter', () => {
+  const near = new Near(['fridge', 'battery']);
+  expect(near.find('frigde')).toBe('fridge');
+  expect(near.find('bridge')).toBeUndefined();
+});
