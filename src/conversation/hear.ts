@@ -1,4 +1,4 @@
-import type { TalkContext } from '#language/decide/features.ts';
+import type { TalkContext } from '#language/decide/frame.ts';
 import type { Issue } from '#language/issue.ts';
 import type { ParsedMessage } from '#language/reading.ts';
 import { read } from '#language/reading.ts';

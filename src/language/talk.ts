@@ -1,5 +1,5 @@
 import type { Stated } from './decide/assemble.ts';
-import type { TalkContext } from './decide/features.ts';
+import type { TalkContext } from './decide/frame.ts';
 import type { Mention } from './recognise/mention.ts';
 import { recognise } from './recognise/recognise.ts';
 

@@ -1,8 +1,8 @@
 import { fold } from './fold.ts';
-import { known } from './known.ts';
+import { known, wordsFrom } from './known.ts';
 import type { Place } from './places.ts';
 import { hintAt, liesIn, type Region, regionsNamed } from './regions.ts';
-import { worldPlaces } from './world.ts';
+import { startsTown, worldPlaces } from './world.ts';
 
 /** No known name has more words. */
 const mostWords = 4;
@@ -21,8 +21,12 @@ export interface Found {
  *   Only for words that must be a place ("camped near …"): small towns are called like everything else
  */
 export function findPlace(words: readonly string[], at: number, isWorldwide = false): Found | undefined {
+  // Few words start a name. What folds to nothing or to several words is looked up whatever it starts with.
+  const first = fold(words[at] ?? '');
+  const isOneWord = first !== '' && !first.includes(' ');
+  const longest = isWorldwide || !isOneWord ? mostWords : (wordsFrom.get(first) ?? 0);
   const names: string[] = [];
-  const end = Math.min(words.length, at + mostWords);
+  const end = Math.min(words.length, at + longest);
   // A name ends with a comma.
   for (let length = 1; at + length <= end && words[at + length - 1] !== ','; length++)
     names.push(fold(words.slice(at, at + length).join(' ')));
@@ -30,7 +34,7 @@ export function findPlace(words: readonly string[], at: number, isWorldwide = fa
     const place = known.get(names[length - 1] as string)?.[0];
     if (place) return withRegion({ place, length }, names[length - 1] as string, words, at);
   }
-  if (!isWorldwide) return undefined;
+  if (!isWorldwide || (isOneWord && !startsTown(first))) return undefined;
   for (let length = names.length; length > 0; length--) {
     const place = worldPlaces(names[length - 1] as string)[0];
     if (place) return withRegion({ place, length }, names[length - 1] as string, words, at);

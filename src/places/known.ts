@@ -46,3 +46,15 @@ export const known: ReadonlyMap<string, readonly Place[]> = (() => {
   for (const table of [australia, islands, europe, americas, rest, mountains]) readTable(table, add);
   return byName;
 })();
+
+/** How many words the longest known name has that starts with a word. */
+export const wordsFrom: ReadonlyMap<string, number> = (() => {
+  const most = new Map<string, number>();
+  for (const name of known.keys()) {
+    const gap = name.indexOf(' ');
+    const first = gap < 0 ? name : name.slice(0, gap);
+    const count = gap < 0 ? 1 : name.split(' ').length;
+    if (count > (most.get(first) ?? 0)) most.set(first, count);
+  }
+  return most;
+})();

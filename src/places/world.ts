@@ -21,6 +21,44 @@ const lineAt = (text: string, position: number): { readonly from: number; readon
   return { from, to: end < 0 ? text.length : end };
 };
 
+interface Line {
+  readonly from: number;
+  readonly to: number;
+  readonly key: string;
+}
+
+/** Lines that many searches meet: those at which stretches of the table longer than this are halved. */
+const longStretch = 1024;
+const met = new Map<number, Line>();
+
+function middleLine(text: string, low: number, high: number): Line {
+  const middle = (low + high) >> 1;
+  const known = met.get(middle);
+  if (known) return known;
+  const { from, to } = lineAt(text, middle);
+  const line = { from, to, key: keyOf(text.slice(from, to)) };
+  if (high - low > longStretch) met.set(middle, line);
+  return line;
+}
+
+/** Where the first line starts whose key is not less. */
+function positionOf(text: string, key: string): number {
+  let [low, high] = [0, text.length];
+  while (low < high) {
+    const line = middleLine(text, low, high);
+    if (line.key < key) low = line.to + 1;
+    else high = line.from;
+  }
+  return low;
+}
+
+/** Whether some town's folded name starts so. */
+export function startsTown(start: string): boolean {
+  const text = worldTable();
+  const { from, to } = lineAt(text, positionOf(text, start));
+  return from < text.length && keyOf(text.slice(from, to)).startsWith(start);
+}
+
 const keyOf = (line: string): string => fold(line.slice(0, line.indexOf('|')));
 
 /**
@@ -31,14 +69,12 @@ const keyOf = (line: string): string => fold(line.slice(0, line.indexOf('|')));
 export function worldPlaces(key: string): readonly Place[] {
   if (key === '') return [];
   const text = worldTable();
-  let [low, high] = [0, text.length];
-  while (low < high) {
-    const { from, to } = lineAt(text, (low + high) >> 1);
-    if (keyOf(text.slice(from, to)) < key) low = to + 1;
-    else high = from;
-  }
   const places: Place[] = [];
-  for (let { from, to } = lineAt(text, low); from < text.length; { from, to } = lineAt(text, to + 1)) {
+  for (
+    let { from, to } = lineAt(text, positionOf(text, key));
+    from < text.length;
+    { from, to } = lineAt(text, to + 1)
+  ) {
     const line = text.slice(from, to);
     if (keyOf(line) !== key) break;
     const [name, country, latitude, longitude] = line.split('|') as [string, string, string, string];

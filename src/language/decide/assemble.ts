@@ -1,5 +1,5 @@
-import { all, self, writer } from '../propose/candidates.ts';
 import * as slot from '../propose/slots.ts';
+import { all, self, writer } from '../propose/whose.ts';
 import type { Mention } from '../recognise/mention.ts';
 import { speakers } from '../words/en/people.ts';
 import { attributes, named, plain, taken } from './fact-table.ts';

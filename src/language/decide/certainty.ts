@@ -1,5 +1,5 @@
 import type { Mention } from '../recognise/mention.ts';
-import type { Frame } from './features.ts';
+import type { Frame } from './frame.ts';
 import type { State } from './state.ts';
 
 /** What tells how sure a reading may be taken: each between about −5 and 5. */

@@ -1,16 +1,17 @@
-import { featuresOf, meaningOf } from '../hazards/features.ts';
 import { type PlanDay, planOf, withoutZeros, withZeros } from '../propose/plans.ts';
 import type { Mention } from '../recognise/mention.ts';
 import { assemble, type Stated } from './assemble.ts';
 import { certainty, certaintyFeatures } from './certainty.ts';
-import { type Frame, frameOf, supplyFeatures, type TalkContext } from './features.ts';
-import { hashText, mix } from './hash.ts';
-import { intentFeatures } from './intent-features.ts';
-import { headOf, type Model, probabilities, shares, unitsOf } from './model.ts';
+import { scratch } from './feature-list.ts';
+import { type Frame, frameOf, type TalkContext } from './frame.ts';
+import { largest, MessageScores, meaningFeatures } from './message.ts';
+import { headOf, type Model, probabilities, shares } from './model.ts';
 import { planFeatures, planOutcomes } from './plan-features.ts';
-import { mostRanked, rankFeatures, rankOf } from './rank.ts';
+import { mostRanked, ReadingScores } from './rank.ts';
 import { search } from './search.ts';
 import type { State } from './state.ts';
+import { MainsLoads } from './supply.ts';
+import { Weigher } from './weigh.ts';
 
 /** One way to take a message: the question, what it states, how likely. */
 export interface Option {
@@ -35,68 +36,39 @@ export interface Decision {
 }
 
 const width = 6;
-const leastSecond = 0.15;
 const mostQuestions = 4;
 
-/** The questions that the words alone point to, the likeliest two at most. */
-export function firstQuestions(model: Model, frame: Frame, words: readonly number[]): number[] {
-  const p = shares(
-    model.message,
-    unitsOf(model.message, messageFeatures(frame, {}, words)),
-    ...headOf(model, 'first'),
-  );
-  const order = [...p.keys()].sort((a, b) => p[b]! - p[a]!);
-  return order
-    .slice(0, 2)
-    .filter((c, k) => k === 0 || p[c]! > leastSecond)
-    .map(c => hashText(model.intentNames[c]!));
-}
-
-/** What speaks for a question or a danger: the words, their meanings as dangers go, what is stated. */
-export function messageFeatures(frame: Frame, stated: Stated, words: readonly number[]): number[] {
-  const features: number[] = [...words];
-  intentFeatures(frame, stated, features);
-  return features;
-}
-
-const noTalk: ReadonlySet<string> = new Set();
-/** The meanings of the words as dangers go. */
-export function meaningFeatures(text: string): number[] {
-  const out: number[] = [];
-  for (const feature of featuresOf(meaningOf(text), noTalk)) out.push(mix(600, hashText(feature)));
-  return out;
-}
-
-/** Loads of a state that run on mains. */
-export function mainsLoads(model: Model, frame: Frame, state: State): ReadonlySet<number> {
-  const out = new Set<number>();
-  for (const i of state.loads()) {
-    const features: number[] = [];
-    supplyFeatures(frame, state, i, features);
-    if (probabilities(model.supply, features, 2)[1]! > 0.5) out.add(i);
-  }
-  return out;
-}
-
-interface Merged {
-  readonly intent: string;
+/** Readings that state the same. */
+interface Alike {
   readonly stated: Stated;
-  p: number;
-  /** As the roles and the question alone weigh it. */
-  own: number;
   readonly state: State;
-  readonly units: Float32Array;
+  readonly units: Float64Array;
+  readonly options: readonly Merged[];
+}
+
+/** One of them with the question that it asks. */
+interface Merged {
+  readonly outcome: number;
   readonly question: number;
+  /** As the roles and the question weigh it. */
+  own: number;
+  p: number;
+  readonly of: Alike;
 }
 
 /** The likeliest readings weighed once more as wholes; the rest stays behind them. */
-function ranked(model: Model, frame: Frame, all: Merged[]): Merged[] {
-  if (!model.ranker) return all;
+function ranked(model: Model, frame: Frame, all: readonly Merged[]): readonly Merged[] {
+  const { ranker } = model;
+  if (!ranker) return all;
   const top = all.slice(0, mostRanked);
-  const scores = top.map(option => {
-    const features: number[] = [];
-    rankFeatures(frame, option.state, option.stated, option.intent, features);
-    return rankOf(model.ranker!, features, Math.log(option.own / option.question), Math.log(option.question));
+  const known = new Map<Alike, ReadingScores>();
+  const scores = top.map(({ of, outcome, own, question }) => {
+    let wholes = known.get(of);
+    if (!wholes) {
+      wholes = new ReadingScores(ranker, frame, of.state, of.stated);
+      known.set(of, wholes);
+    }
+    return wholes.with(model.intentNames[outcome]!, Math.log(own / question), Math.log(question));
   });
   const best = Math.max(...scores);
   const sum = scores.reduce((a, b) => a + Math.exp(b - best), 0);
@@ -116,21 +88,50 @@ const leastPlan = 0.1;
 /** Ways to take a message's roles, without and with the plan of days that it may tell. */
 function takes(model: Model, frame: Frame): Take[] {
   const plan = planOf(frame.mentions);
-  if (!plan) return search(model, frame, width).map(state => ({ state, log: 0 }));
-  const features: number[] = [];
-  planFeatures(frame, plan, features);
-  const p = probabilities(model.plans, features, planOutcomes.length);
+  const weigher = new Weigher(model, frame);
+  if (!plan) return search(weigher, frame, width).map(state => ({ state, log: 0 }));
+  planFeatures(frame, plan, scratch.clear());
+  const p = probabilities(model.plans, scratch, planOutcomes.length);
   const out: Take[] = [];
   if (p[0]! > leastPlan)
-    for (const state of search(model, frame, width)) out.push({ state, log: Math.log(p[0]!) });
+    for (const state of search(weigher, frame, width)) out.push({ state, log: Math.log(p[0]!) });
   if (p[0]! < 1 - leastPlan) {
-    const states = search(model, frame, width, new Set(plan.used));
+    const states = search(weigher, frame, width, new Set(plan.used));
     const variants = [plan.days, withZeros(plan.days), withoutZeros(plan.days)];
     variants.forEach((days, k) => {
       if (p[k + 1]! > 0.02) for (const state of states) out.push({ state, days, log: Math.log(p[k + 1]!) });
     });
   }
   return out;
+}
+
+/** Readings with their questions; those that say the same are one. In the order in which they were found. */
+function merged(model: Model, frame: Frame, scores: MessageScores): readonly Merged[] {
+  const all: Merged[] = [];
+  const byFacts = new Map<string, Alike>();
+  const mains = new MainsLoads(model, frame);
+  for (const { state, days, log } of takes(model, frame)) {
+    const stated = assemble(state, mains.of(state), frame.spokenOf);
+    if (days) stated.days = days;
+    const facts = JSON.stringify(stated);
+    let alike = byFacts.get(facts);
+    if (!alike) {
+      const units = scores.unitsOf(stated);
+      const questions = shares(model.message, units, ...headOf(model, 'intents'));
+      const options: Merged[] = [];
+      alike = { stated, state, units, options };
+      for (const outcome of largest(questions, mostQuestions))
+        options.push({ outcome, question: questions[outcome]!, own: 0, p: 0, of: alike });
+      all.push(...options);
+      byFacts.set(facts, alike);
+    }
+    const roles = Math.exp(state.score + log);
+    for (const option of alike.options) {
+      option.own += roles * option.question;
+      option.p = option.own;
+    }
+  }
+  return all;
 }
 
 /** Decides a message: whole readings, weighed together with the question each of them asks. */
@@ -140,54 +141,21 @@ export function decide(
   context: TalkContext = {},
   text = '',
 ): Decision {
-  const words = meaningFeatures(text);
   const plain = frameOf(mentions, context);
-  const frame: Frame = { ...plain, questions: firstQuestions(model, plain, words) };
-  const merged = new Map<string, Merged>();
-  const byFacts = new Map<string, { stated: Stated; units: Float32Array; p: Float64Array }>();
-  for (const { state, days, log } of takes(model, frame)) {
-    const stated = assemble(state, mainsLoads(model, frame, state), frame.spokenOf);
-    if (days) stated.days = days;
-    const facts = JSON.stringify(stated);
-    let known = byFacts.get(facts);
-    if (!known) {
-      const units = unitsOf(model.message, messageFeatures(frame, stated, words));
-      known = { stated, units, p: shares(model.message, units, ...headOf(model, 'intents')) };
-      byFacts.set(facts, known);
-    }
-    const { p, units } = known;
-    const order = [...p.keys()].sort((a, b) => p[b]! - p[a]!).slice(0, mostQuestions);
-    for (const c of order) {
-      const own = Math.exp(state.score + log) * p[c]!;
-      const key = `${c} ${facts}`;
-      const before = merged.get(key);
-      if (before) {
-        before.p += own;
-        before.own += own;
-      } else
-        merged.set(key, {
-          intent: model.intentNames[c]!,
-          stated,
-          p: own,
-          own,
-          state,
-          units,
-          question: p[c]!,
-        });
-    }
-  }
+  const scores = new MessageScores(model, plain, meaningFeatures(text));
+  const frame: Frame = { ...plain, questions: scores.firstQuestions() };
   const all = ranked(
     model,
     frame,
-    [...merged.values()].sort((a, b) => b.p - a.p),
+    merged(model, frame, scores).toSorted((a, b) => b.p - a.p),
   );
   const sum = all.reduce((s, o) => s + o.p, 0) || 1;
-  const danger = shares(model.message, all[0]!.units, ...headOf(model, 'hazards'));
   const best = all[0]!;
+  const danger = shares(model.message, best.of.units, ...headOf(model, 'hazards'));
   const harmless = danger[model.hazardNames.length]!;
   const signs = certaintyFeatures(
     frame,
-    best.state,
+    best.of.state,
     best.p / sum,
     (all[1]?.p ?? 0) / sum,
     best.question,
@@ -198,11 +166,11 @@ export function decide(
     certainty: certainty(model.certainty, signs),
     signs,
     hazards: new Map(model.hazardNames.map((name, k) => [name, danger[k]!])),
-    options: all.map(({ intent, stated, p, state, own, question }) => ({
-      intent,
-      stated,
+    options: all.map(({ outcome, of, p, own, question }) => ({
+      intent: model.intentNames[outcome]!,
+      stated: of.stated,
       probability: p / sum,
-      state,
+      state: of.state,
       roles: Math.log(own / question),
       question: Math.log(question),
     })),

@@ -3,7 +3,7 @@ import type { Recognised } from '../recognise/recognise.ts';
 import { unitLexicon } from '../recognise/units.ts';
 import type { Stated } from './assemble.ts';
 import type { Option } from './decide.ts';
-import type { TalkContext } from './features.ts';
+import type { TalkContext } from './frame.ts';
 
 /** Facts that hang on the question as a whole: the word asked after, the answer to a quiz, what was put right. */
 export function finish(recognised: Recognised, option: Option, context: TalkContext): Stated {

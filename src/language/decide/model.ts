@@ -1,36 +1,16 @@
+import type { FeatureList } from './feature-list.ts';
 import type { Ranker } from './rank.ts';
+import type { Table } from './table.ts';
 
-/** Weights over sparse features: a number for each feature and a row of `size` values. */
-export class Table {
-  /** Feature → row. */
-  readonly index: Map<number, number>;
-  readonly values: Float32Array;
-  readonly size: number;
-  constructor(index: Map<number, number>, values: Float32Array, size: number) {
-    this.index = index;
-    this.values = values;
-    this.size = size;
-  }
-
-  /** Adds the rows of the features to `into`. */
-  sum(features: readonly number[], into: Float32Array): void {
-    const { index, values, size } = this;
-    for (let k = 0; k < features.length; k++) {
-      const row = index.get(features[k]!);
-      if (row === undefined) continue;
-      const from = row * size;
-      for (let d = 0; d < size; d++) into[d]! += values[from + d]!;
-    }
-  }
-}
+type Numbers = Float32Array | Float64Array;
 
 /** A layer of hidden units over sparse features, and one vector an outcome. */
 export interface Net {
   readonly features: Table;
-  readonly bias: Float32Array;
+  readonly bias: Numbers;
   /** Outcomes × hidden. */
-  readonly out: Float32Array;
-  readonly outBias: Float32Array;
+  readonly out: Numbers;
+  readonly outBias: Numbers;
 }
 
 /** What is learned: of the roles and their owners, and of the message as a whole. */
@@ -65,16 +45,14 @@ export function headOf(
   return head === 'first' ? [0, n] : head === 'intents' ? [n, n] : [2 * n, hazardNames.length + 1];
 }
 
-/** Hidden units for a set of features. */
-export function hidden(net: Net, features: readonly number[], into: Float32Array): void {
-  into.set(net.bias);
-  net.features.sum(features, into);
-  for (let d = 0; d < into.length; d++) into[d] = Math.tanh(into[d]!);
+/** Hidden units of a net for the sum of its features' rows. */
+export function unitsFor({ bias, features }: Net, sum: Int32Array, into: Float64Array): void {
+  const { scale } = features;
+  for (let d = 0; d < into.length; d++) into[d] = Math.tanh(bias[d]! + sum[d]! * scale);
 }
 
 /** The score of one outcome. */
-export function score(net: Net, units: Float32Array, outcome: number): number {
-  const { out, outBias } = net;
+export function score({ out, outBias }: Net, units: Float64Array, outcome: number): number {
   const n = units.length;
   let sum = outBias[outcome]!;
   const from = outcome * n;
@@ -83,7 +61,7 @@ export function score(net: Net, units: Float32Array, outcome: number): number {
 }
 
 /** Probabilities of a net's outcomes from `from` on, by its hidden units. */
-export function shares(net: Net, units: Float32Array, from: number, outcomes: number): Float64Array {
+export function shares(net: Net, units: Float64Array, from: number, outcomes: number): Float64Array {
   const out = new Float64Array(outcomes);
   let top = -Infinity;
   for (let c = 0; c < outcomes; c++) {
@@ -96,13 +74,11 @@ export function shares(net: Net, units: Float32Array, from: number, outcomes: nu
   return out;
 }
 
-/** Hidden units of a net for features. */
-export function unitsOf(net: Net, features: readonly number[]): Float32Array {
-  const units = new Float32Array(net.bias.length);
-  hidden(net, features, units);
-  return units;
-}
-
 /** Probabilities of all outcomes of a small net. */
-export const probabilities = (net: Net, features: readonly number[], outcomes: number): Float64Array =>
-  shares(net, unitsOf(net, features), 0, outcomes);
+export function probabilities(net: Net, features: FeatureList, outcomes: number): Float64Array {
+  const sum = new Int32Array(net.bias.length);
+  net.features.add(features, sum);
+  const units = new Float64Array(sum.length);
+  unitsFor(net, sum, units);
+  return shares(net, units, 0, outcomes);
+}

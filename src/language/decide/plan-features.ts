@@ -1,12 +1,13 @@
 import type { Plan } from '../propose/plans.ts';
-import type { Frame } from './features.ts';
+import type { Features } from './feature-list.ts';
+import type { Frame } from './frame.ts';
 import { hashText, mix } from './hash.ts';
 
 /** How a plan may be taken: not at all, as told, with no driving on days that say nothing of it, or with that left open. */
 export const planOutcomes = ['none', 'told', 'zeros', 'open'] as const;
 
 /** What speaks for a plan of days. */
-export function planFeatures(f: Frame, plan: Plan, out: number[]): void {
+export function planFeatures(f: Frame, plan: Plan, out: Features): void {
   const put = (template: number, a: number, b = 0): void => void out.push(mix(template, a, b));
   put(500, Math.min(plan.days.length, 9));
   put(501, hashText(plan.by.join(' ')));

@@ -1,8 +1,9 @@
 import * as slot from '../propose/slots.ts';
 import type { Stated } from './assemble.ts';
-import type { Frame } from './features.ts';
-import { hashText, mix } from './hash.ts';
+import type { Frame } from './frame.ts';
+import { begun, ended, hashText, mix } from './hash.ts';
 import type { State } from './state.ts';
+import type { Table } from './table.ts';
 
 /** How many of the likeliest readings are weighed as wholes. */
 export const mostRanked = 10;
@@ -16,24 +17,39 @@ const signature = (row: Row): string =>
     .filter(key => key !== 'name')
     .sort()
     .join('+');
+const isBare = (row: Row): boolean => signature(row).replace('supply', '') === '';
 const rowsOf = (value: unknown): readonly Row[] => (Array.isArray(value) ? (value as Row[]) : []);
 
-/** What speaks for a reading as a whole: whether its facts go together, with each other and with the question. */
-export function rankFeatures(f: Frame, state: State, stated: Stated, intent: string, out: number[]): void {
-  const q = hashText(intent);
+/** What speaks for a reading: by itself, or together with the question asked. */
+interface Signs {
+  alone(feature: number): void;
+  withQuestion(template: number, filling: number): void;
+}
+
+/** Both. */
+const both = (out: Signs, template: number, a: number, b = 0): void => {
+  out.alone(mix(template, a, b));
+  out.withQuestion(template + 1, mix(0, a, b));
+};
+
+/** Whether the facts go together, with each other and with the question. */
+function factSigns(f: Frame, stated: Stated, out: Signs): void {
   const keys = Object.keys(stated).sort();
-  const put = (template: number, a: number, b = 0): void => {
-    out.push(mix(template, a, b), mix(template + 1, mix(0, a, b), q));
-  };
-  put(700, hashText(keys.join(' ')));
-  for (const key of keys) put(702, hashText(key));
-  for (let i = 0; i < keys.length; i++)
-    for (let j = i + 1; j < keys.length; j++) out.push(mix(704, hashText(keys[i]!), hashText(keys[j]!)));
+  const ids = keys.map(hashText);
+  const together = hashText(keys.join(' '));
+  const put = (template: number, a: number, b = 0): void => both(out, template, a, b);
+  put(700, together);
+  for (const id of ids) put(702, id);
+  for (let i = 0; i < ids.length; i++)
+    for (let j = i + 1; j < ids.length; j++) out.alone(mix(704, ids[i]!, ids[j]!));
   for (const first of f.questions) {
-    out.push(mix(705, first, q), mix(706, mix(0, first, q), hashText(keys.join(' '))));
-    for (const key of keys) out.push(mix(707, first, hashText(key)));
+    out.withQuestion(705, first);
+    for (const id of ids) out.alone(mix(707, first, id));
   }
-  for (const c of f.context) out.push(mix(708, c, q), mix(709, c, hashText(keys.join(' '))));
+  for (const c of f.context) {
+    out.withQuestion(708, c);
+    out.alone(mix(709, c, together));
+  }
   // Each list by what its rows tell.
   for (const list of ['loads', 'batteries', 'solar', 'chargers', 'claims', 'days'] as const) {
     const rows = rowsOf(stated[list]);
@@ -46,17 +62,16 @@ export function rankFeatures(f: Frame, state: State, stated: Stated, intent: str
       put(716, id, new Set(kinds).size === 1 ? 1 : new Set(kinds).size === rows.length ? 2 : 3);
     for (const row of rows)
       for (const [key, value] of Object.entries(row))
-        if (typeof value === 'number') out.push(mix(718, mix(0, id, hashText(key)), size(Math.abs(value))));
+        if (typeof value === 'number') out.alone(mix(718, mix(0, id, hashText(key)), size(Math.abs(value))));
   }
   const loads = rowsOf(stated.loads);
-  const isBare = (row: Row): boolean => signature(row).replace('supply', '') === '';
   put(720, bucket(loads.filter(isBare).length), bucket(loads.filter(row => !isBare(row)).length));
   const claims = rowsOf(stated.claims);
   put(722, bucket(claims.length), bucket(new Set(claims.map(c => c.who)).size));
   put(724, new Set(claims.map(c => c.unit)).size, claims.length > 0 ? 1 : 0);
   for (const key of ['durationH', 'dailyUseAh', 'volts', 'ambientC', 'netCurrentA'] as const) {
     const value = stated[key];
-    if (typeof value === 'number') out.push(mix(726, hashText(key), size(Math.abs(value))));
+    if (typeof value === 'number') out.alone(mix(726, hashText(key), size(Math.abs(value))));
   }
   if (typeof stated.durationH === 'number')
     put(
@@ -68,7 +83,11 @@ export function rankFeatures(f: Frame, state: State, stated: Stated, intent: str
           : 0,
       stated.durationH < 24 ? 1 : 0,
     );
-  // Each mention with its role, and what is left over.
+}
+
+/** Each mention with its role, and what is left over: how the loads that are told go with it. */
+function roleSigns(f: Frame, state: State, stated: Stated, out: Signs): void {
+  const put = (template: number, a: number, b = 0): void => both(out, template, a, b);
   let left = 0;
   let leftThings = 0;
   let leftward = 0;
@@ -83,19 +102,15 @@ export function rankFeatures(f: Frame, state: State, stated: Stated, intent: str
       if (m.kind === 'amount' || m.kind === 'number') {
         left++;
         put(730, f.cls[i]!, m.rate ? 1 : 0);
-        out.push(
-          mix(732, mix(0, f.cls[i]!, f.cls[i - 1] ?? 0), q),
-          mix(733, mix(0, f.cls[i]!, f.cls[i + 1] ?? 0), q),
-        );
+        out.withQuestion(732, mix(0, f.cls[i]!, f.cls[i - 1] ?? 0));
+        out.withQuestion(733, mix(0, f.cls[i]!, f.cls[i + 1] ?? 0));
       } else if (m.kind === 'thing' || m.kind === 'noun') leftThings++;
       if (m.kind !== 'amount' && m.kind !== 'number' && m.kind !== 'noun') put(734, f.cls[i]!);
       continue;
     }
     put(736, s, f.cls[i]!);
-    out.push(
-      mix(738, mix(0, s, f.cls[i - 1] ?? 0), f.cls[i]!),
-      mix(739, mix(0, s, f.cls[i + 1] ?? 0), f.cls[i]!),
-    );
+    out.alone(mix(738, mix(0, s, f.cls[i - 1] ?? 0), f.cls[i]!));
+    out.alone(mix(739, mix(0, s, f.cls[i + 1] ?? 0), f.cls[i]!));
     const o = state.owners[i]!;
     if (o >= 0) {
       if (o < i) leftward++;
@@ -112,20 +127,25 @@ export function rankFeatures(f: Frame, state: State, stated: Stated, intent: str
   for (let i = 0; i < mentions.length; i++) {
     const s = state.slots[i]!;
     if (s <= 0) continue;
-    out.push(mix(748, before + 2, s), mix(749, mix(0, before + 2, s), q));
+    out.alone(mix(748, before + 2, s));
+    out.withQuestion(749, mix(0, before + 2, s));
     before = s;
   }
-  out.push(mix(750, before + 2, 999));
-  ownedFeatures(f, state, put);
+  out.alone(mix(750, before + 2, 999));
+  ownedSigns(f, state, out);
+  const loads = rowsOf(stated.loads);
   const bare = loads.filter(isBare).length;
-  for (const first of f.questions)
-    out.push(mix(752, first, bucket(bare)), mix(753, mix(0, first, bucket(left)), bucket(loads.length)));
+  for (const first of f.questions) {
+    out.alone(mix(752, first, bucket(bare)));
+    out.alone(mix(753, mix(0, first, bucket(left)), bucket(loads.length)));
+  }
   const names = loads.map(row => row.name);
   put(754, names.length - new Set(names).size, names.includes(undefined) ? 1 : 0);
 }
 
 /** How figures lie to what owns them: how far, over what, and whether a value is likely for that thing. */
-function ownedFeatures(f: Frame, state: State, put: (template: number, a: number, b?: number) => void): void {
+function ownedSigns(f: Frame, state: State, out: Signs): void {
+  const put = (template: number, a: number, b = 0): void => both(out, template, a, b);
   const { mentions } = f;
   let far = 0;
   let over = 0;
@@ -156,20 +176,61 @@ function ownedFeatures(f: Frame, state: State, put: (template: number, a: number
   }
 }
 
+/** Whether the question that the words point to and the one taken suit the facts. */
+const questionSign = (first: number, question: number, stated: Stated): number =>
+  mix(706, mix(0, first, question), hashText(Object.keys(stated).sort().join(' ')));
+
+/** What speaks for a reading as a whole, as features to learn from. */
+export function rankFeatures(f: Frame, state: State, stated: Stated, intent: string, out: number[]): void {
+  const question = hashText(intent);
+  const signs: Signs = {
+    alone: feature => void out.push(feature),
+    withQuestion: (template, filling) => void out.push(mix(template, filling, question)),
+  };
+  factSigns(f, stated, signs);
+  roleSigns(f, state, stated, signs);
+  for (const first of f.questions) out.push(questionSign(first, question, stated));
+}
+
 /** Weights of whole readings: of their features, and of the logarithms they come with (roles, question, plan). */
 export interface Ranker {
-  readonly index: ReadonlyMap<number, number>;
-  readonly values: Float32Array;
+  readonly features: Table;
   /** Of the roles' log-probability and of the question's. */
   readonly logs: readonly [roles: number, question: number];
 }
 
-/** The score of a whole reading. */
-export function rankOf(ranker: Ranker, features: readonly number[], roles: number, question: number): number {
-  let sum = ranker.logs[0] * roles + ranker.logs[1] * question;
-  for (const feature of features) {
-    const row = ranker.index.get(feature);
-    if (row !== undefined) sum += ranker.values[row]!;
+/** Weighs one reading with each of the questions that it may ask: what speaks for it alone is summed once. */
+export class ReadingScores implements Signs {
+  readonly #ranker: Ranker;
+  readonly #frame: Frame;
+  readonly #stated: Stated;
+  readonly #halves: number[] = [];
+  #alone = 0;
+
+  constructor(ranker: Ranker, frame: Frame, state: State, stated: Stated) {
+    this.#ranker = ranker;
+    this.#frame = frame;
+    this.#stated = stated;
+    factSigns(frame, stated, this);
+    roleSigns(frame, state, stated, this);
   }
-  return sum;
+
+  alone(feature: number): void {
+    this.#alone += this.#ranker.features.weight(feature);
+  }
+
+  withQuestion(template: number, filling: number): void {
+    this.#halves.push(begun(template, filling));
+  }
+
+  /** The score with a question, by the logarithms of the probabilities of its roles and of the question. */
+  with(intent: string, roles: number, asked: number): number {
+    const { features, logs } = this.#ranker;
+    const question = hashText(intent);
+    let sum = this.#alone;
+    for (const half of this.#halves) sum += features.weight(ended(half, question));
+    for (const first of this.#frame.questions)
+      sum += features.weight(questionSign(first, question, this.#stated));
+    return logs[0] * roles + logs[1] * asked + features.scale * sum;
+  }
 }

@@ -1,57 +1,59 @@
-import { type Candidate, candidatesOf } from '../propose/candidates.ts';
+import { Candidates, offersOf, propose } from '../propose/candidates.ts';
 import * as slot from '../propose/slots.ts';
 import type { Mention } from '../recognise/mention.ts';
-import { contextFeatures, type Frame, ownerFeatures } from './features.ts';
-import { hidden, type Model, score } from './model.ts';
+import type { Frame } from './frame.ts';
 import { State } from './state.ts';
+import type { Weigher } from './weigh.ts';
+
+/**
+ * Limits of the work that one message may ask for. People give forty at most a choice; from `manyTurns` on only the
+ * likeliest way is followed, and what comes after `mostTurns` is left undecided.
+ */
+const manyTurns = 48;
+const mostTurns = 96;
 
 /** The mentions that have a choice, in the order of their turns. */
 export function turnsOf(mentions: readonly Mention[]): number[] {
   const out: number[] = [];
-  for (let i = 0; i < mentions.length; i++) if (slot.slotsOf(mentions[i]!).length > 0) out.push(i);
+  for (let i = 0; i < mentions.length && out.length < mostTurns; i++)
+    if (slot.slotsOf(mentions[i]!).length > 0) out.push(i);
   return out.sort((a, b) => slot.turnOf(mentions[a]!) - slot.turnOf(mentions[b]!) || a - b);
 }
 
-/** Log-probabilities of the candidates of one mention. */
-export function weigh(
-  model: Model,
-  frame: Frame,
-  state: State,
-  at: number,
-  candidates: readonly Candidate[],
-  units: Float32Array,
-): Float64Array {
-  const features: number[] = [];
-  contextFeatures(frame, state, at, features);
-  hidden(model.slots, features, units);
-  const bySlot = new Map<number, number>();
-  const out = new Float64Array(candidates.length);
-  const { index, values } = model.owners;
-  let top = -Infinity;
-  const own: number[] = [];
-  for (let k = 0; k < candidates.length; k++) {
-    const c = candidates[k]!;
-    let base = bySlot.get(c.slot);
-    if (base === undefined) {
-      base = score(model.slots, units, c.slot);
-      bySlot.set(c.slot, base);
-    }
-    if (c.slot !== slot.none) {
-      own.length = 0;
-      ownerFeatures(frame, state, at, c, own);
-      for (const f of own) {
-        const row = index.get(f);
-        if (row !== undefined) base += values[row]!;
-      }
-    }
-    out[k] = base;
-    if (base > top) top = base;
+interface Step {
+  readonly state: State;
+  readonly slot: number;
+  readonly owner: number;
+  readonly variant: number;
+  readonly value: number;
+  readonly score: number;
+}
+
+/** The best steps so far, best first; of equal ones the earlier first. */
+class Best {
+  readonly steps: Step[] = [];
+  readonly #most: number;
+
+  constructor(most: number) {
+    this.#most = most;
   }
-  let sum = 0;
-  for (let k = 0; k < out.length; k++) sum += Math.exp(out[k]! - top);
-  const norm = top + Math.log(sum);
-  for (let k = 0; k < out.length; k++) out[k]! -= norm;
-  return out;
+
+  offer(state: State, candidates: Candidates, k: number, score: number): void {
+    const { steps } = this;
+    if (steps.length === this.#most && score <= steps.at(-1)!.score) return;
+    const step = {
+      state,
+      slot: candidates.slots[k]!,
+      owner: candidates.owners[k]!,
+      variant: candidates.variants[k]!,
+      value: candidates.values[k]!,
+      score,
+    };
+    let at = steps.length;
+    while (at > 0 && steps[at - 1]!.score < score) at--;
+    steps.splice(at, 0, step);
+    if (steps.length > this.#most) steps.pop();
+  }
 }
 
 const leastLog = -9;
@@ -62,30 +64,32 @@ const nothing: ReadonlySet<number> = new Set();
  * @param fixed mentions that are told for already
  */
 export function search(
-  model: Model,
+  weigher: Weigher,
   frame: Frame,
   width: number,
   fixed: ReadonlySet<number> = nothing,
 ): State[] {
   let beam: State[] = [State.empty(frame.mentions, frame.spokenOf !== undefined)];
-  const units = new Float32Array(model.slots.bias.length);
-  for (const at of turnsOf(frame.mentions)) {
+  const candidates = new Candidates();
+  const turns = turnsOf(frame.mentions);
+  const most = turns.length > manyTurns ? 1 : width;
+  for (const at of turns) {
     if (fixed.has(at)) continue;
-    const next: { state: State; c: Candidate; score: number }[] = [];
+    const offers = offersOf(frame.mentions, at);
+    const best = new Best(most);
     for (const state of beam) {
-      const candidates = candidatesOf(state, at);
-      if (candidates.length === 1) {
-        next.push({ state, c: candidates[0]!, score: state.score });
+      propose(state, offers, candidates);
+      if (candidates.count === 1) {
+        best.offer(state, candidates, 0, state.score);
         continue;
       }
-      const weights = weigh(model, frame, state, at, candidates, units);
-      for (let k = 0; k < candidates.length; k++)
-        if (weights[k]! > leastLog) next.push({ state, c: candidates[k]!, score: state.score + weights[k]! });
+      weigher.weigh(state, at, candidates);
+      for (let k = 0; k < candidates.count; k++) {
+        const weight = weigher.weights[k]!;
+        if (weight > leastLog) best.offer(state, candidates, k, state.score + weight);
+      }
     }
-    next.sort((a, b) => b.score - a.score);
-    beam = next
-      .slice(0, width)
-      .map(({ state, c, score: s }) => state.with(at, c.slot, c.owner, c.variant, c.value, s));
+    beam = best.steps.map(s => s.state.with(at, s.slot, s.owner, s.variant, s.value, s.score));
   }
   return beam;
 }

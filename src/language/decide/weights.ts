@@ -1,5 +1,7 @@
 import { readFileSync } from 'node:fs';
-import { type Model, type Net, Table } from './model.ts';
+import { IntMap } from './int-map.ts';
+import type { Model, Net } from './model.ts';
+import { Table } from './table.ts';
 
 /**
  * The file of weights, written by `npm run train`: one line of JSON that tells what is in it, then numbers in the order
@@ -27,26 +29,24 @@ export function writeModel(model: Model, fingerprint: string): Buffer {
   const parts: Buffer[] = [];
   const tables: Header['tables'][number][] = [];
   const put = (name: string, table: Table): void => {
-    const features = [...table.index].sort((a, b) => a[0] - b[0]);
-    let top = 1e-9;
-    for (const v of table.values) top = Math.max(top, Math.abs(v));
-    const scale = top / 127;
-    const ids = new Uint32Array(features.map(([f]) => f));
-    const rows = new Int8Array(features.length * table.size);
+    // In unsigned order, as the file keeps them.
+    const features = [...table.index.entries()].sort((a, b) => (a[0] >>> 0) - (b[0] >>> 0));
+    const { size, scale } = table;
+    const rows = new Int8Array(features.length * size);
     features.forEach(([, row], i) => {
-      for (let d = 0; d < table.size; d++)
-        rows[i * table.size + d] = Math.round(table.values[row * table.size + d]! / scale);
+      rows.set(table.rows.subarray(row * size, (row + 1) * size), i * size);
     });
-    parts.push(Buffer.from(ids.buffer), Buffer.from(rows.buffer));
-    tables.push({ name, rows: features.length, size: table.size, scale });
+    parts.push(Buffer.from(Uint32Array.from(features, ([f]) => f).buffer), Buffer.from(rows.buffer));
+    tables.push({ name, rows: features.length, size, scale });
   };
   put('slots', model.slots.features);
   put('owners', model.owners);
   put('supply', model.supply.features);
   put('plans', model.plans.features);
   put('message', model.message.features);
-  if (model.ranker) put('ranker', new Table(new Map(model.ranker.index), model.ranker.values, 1));
-  const round = (values: Float32Array): number[] => Array.from(values, v => Math.round(v * 1e4) / 1e4);
+  if (model.ranker) put('ranker', model.ranker.features);
+  const round = (values: Float32Array | Float64Array): number[] =>
+    Array.from(values, v => Math.round(v * 1e4) / 1e4);
   const dense: Record<string, number[]> = {};
   for (const name of ['slots', 'supply', 'plans', 'message'] as const) {
     dense[`${name}.bias`] = round(model[name].bias);
@@ -72,19 +72,26 @@ export function readModel(bytes: Buffer): Model {
   let at = end + 1;
   const tables: Record<string, Table> = {};
   for (const { name, rows, size, scale } of header.tables) {
-    const index = new Map<number, number>();
-    for (let i = 0; i < rows; i++) index.set(bytes.readUInt32LE(at + i * 4), i);
+    const start = bytes.byteOffset + at;
+    // Copied to where four bytes stand together.
+    const index = IntMap.numbering(
+      new Int32Array(bytes.buffer.slice(start, start + rows * 4) as ArrayBuffer),
+    );
     at += rows * 4;
-    const values = new Float32Array(rows * size);
-    for (let i = 0; i < values.length; i++) values[i] = bytes.readInt8(at + i) * scale;
+    // A view of the file: nothing is copied.
+    tables[name] = new Table(
+      index,
+      new Int8Array(bytes.buffer, bytes.byteOffset + at, rows * size),
+      size,
+      scale,
+    );
     at += rows * size;
-    tables[name] = new Table(index, values, size);
   }
   const net = (name: string): Net => ({
     features: tables[name]!,
-    bias: Float32Array.from(header.dense[`${name}.bias`]!),
-    out: Float32Array.from(header.dense[`${name}.out`]!),
-    outBias: Float32Array.from(header.dense[`${name}.outBias`]!),
+    bias: Float64Array.from(header.dense[`${name}.bias`]!),
+    out: Float64Array.from(header.dense[`${name}.out`]!),
+    outBias: Float64Array.from(header.dense[`${name}.outBias`]!),
   });
   return {
     slots: net('slots'),
@@ -95,7 +102,7 @@ export function readModel(bytes: Buffer): Model {
     hazardNames: header.hazards,
     certainty: header.certainty,
     ...(header.logs && {
-      ranker: { index: tables.ranker!.index, values: tables.ranker!.values, logs: header.logs },
+      ranker: { features: tables.ranker!, logs: header.logs },
     }),
     intentNames: header.intents,
   };

@@ -16,9 +16,6 @@ interface Phrase {
 const exact = new Map<string, string[]>();
 const stems = new Map<string, string[]>();
 const phrases = new Map<string, Phrase[]>();
-/** Every way to write a longer word with one letter left out, to the word. */
-const slips = new Map<string, string[]>();
-
 const put = <T>(map: Map<string, T[]>, key: string, value: T): void => {
   const row = map.get(key);
   if (row) row.push(value);
@@ -34,8 +31,17 @@ for (const [concept, words] of Object.entries(lexicon))
     else if (entry.endsWith('~')) put(stems, entry.slice(0, -1), concept);
     else put(exact, entry, concept);
   }
-for (const word of exact.keys())
-  if (word.length >= longEnough) for (const key of [word, ...shorter(word)]) put(slips, key, word);
+/** Every way to write a longer word with one letter left out, to the word. Made when a word is met that none knows. */
+let madeSlips: Map<string, string[]> | undefined;
+function slips(): ReadonlyMap<string, readonly string[]> {
+  if (madeSlips) return madeSlips;
+  madeSlips = new Map();
+  for (const word of exact.keys())
+    if (word.length >= longEnough) for (const key of [word, ...shorter(word)]) put(madeSlips, key, word);
+  return madeSlips;
+}
+
+const longestExact = Math.max(...[...exact.keys()].map(word => word.length));
 
 const shortestStem = Math.min(...[...stems.keys()].map(s => s.length));
 
@@ -74,9 +80,15 @@ const inflected = (word: string): readonly string[] | undefined => {
 
 /** The word of the lexicon that this one is a slip of, if any. */
 export function slipOf(word: string): string | undefined {
-  if (word.length < longEnough - 1 || ordinary.has(word) || meaningsOfWhole(word)) return undefined;
+  if (
+    word.length < longEnough - 1 ||
+    word.length > longestExact + 1 ||
+    ordinary.has(word) ||
+    meaningsOfWhole(word)
+  )
+    return undefined;
   for (const key of [word, ...shorter(word)])
-    for (const meant of slips.get(key) ?? []) if (meant[0] === word[0] && isSlip(meant, word)) return meant;
+    for (const meant of slips().get(key) ?? []) if (meant[0] === word[0] && isSlip(meant, word)) return meant;
   return undefined;
 }
 

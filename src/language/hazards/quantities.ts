@@ -57,12 +57,11 @@ const small =
     ' ',
   );
 const tens = 'twenty thirty forty fifty sixty seventy eighty ninety'.split(' ');
-const numberWord = (word: string): number | undefined => {
-  const i = small.indexOf(word);
-  if (i >= 0) return i;
-  const t = tens.indexOf(word);
-  return t >= 0 ? 20 + 10 * t : undefined;
-};
+const numberWords: ReadonlyMap<string, number> = new Map([
+  ...small.map((word, i) => [word, i] as const),
+  ...tens.map((word, i) => [word, 20 + 10 * i] as const),
+]);
+const numberWord = (word: string): number | undefined => numberWords.get(word);
 
 interface Read {
   readonly value: number;

@@ -1,6 +1,7 @@
 import type { Mention } from '../recognise/mention.ts';
 import { align } from './plans/align.ts';
 import { daysOf } from './plans/days.ts';
+import { mayPlan } from './plans/hint.ts';
 import { mostDays } from './plans/marks.ts';
 import { parted } from './plans/parted.ts';
 import type { DayKey, Mark, Plan, PlanDay, PlanSymbol } from './plans/symbol.ts';
@@ -10,9 +11,6 @@ import { dealtOut, marked, withKeys } from './plans/turns.ts';
 export { planFeatures } from './plans/features.ts';
 export type { Plan, PlanDay } from './plans/symbol.ts';
 
-/** More is told of no plan of that many days. */
-const mostFacts = 120;
-
 /** Whether a sentence ends between marks. */
 function isParted(symbols: readonly PlanSymbol[], marks: readonly Mark[]): boolean {
   const [from, to] = [symbols.indexOf(marks[0]!), symbols.indexOf(marks.at(-1)!)];
@@ -21,9 +19,14 @@ function isParted(symbols: readonly PlanSymbol[], marks: readonly Mark[]): boole
 
 /** The plan a message tells day by day, if it tells one. */
 export function planOf(written: readonly Mention[]): Plan | undefined {
+  return mayPlan(written) ? planRead(written) : undefined;
+}
+
+/** The same, whatever the mentions look like. */
+export function planRead(written: readonly Mention[]): Plan | undefined {
   const { mentions, at } = parted(written);
   const read = symbolsOf(mentions);
-  if (read.filter(s => s.kind === 'fact').length > mostFacts) return undefined;
+  if (!read) return undefined;
   const { symbols, total, totalAt, implied } = marked(dealtOut(withKeys(read)));
   const aligned = align(symbols);
   const { days, marks } = daysOf(aligned, symbols, total);

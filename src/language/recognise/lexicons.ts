@@ -134,7 +134,7 @@ const leastTypo = 5;
 const neverMeant: ReadonlySet<string> = new Set([
   ...givenNames,
   ...learnedWords.people,
-  ...learnedWords.nouns.filter(noun => !learnedWords.vocabulary.includes(noun)),
+  ...learnedWords.nouns.filter(noun => !usedWords.has(noun)),
 ]);
 let near: Near | undefined;
 /** The known word that a misspelt one stands for, or undefined. */

@@ -1,8 +1,3 @@
-/** Words that come out of one word by one slip: a letter left out. Both sides leave one out, so any slip is found. */
-function* deletions(word: string): Generator<string> {
-  for (let i = 0; i < word.length; i++) yield word.slice(0, i) + word.slice(i + 1);
-}
-
 /** Whether two words differ by one slip: a letter too many, too few, wrong, or two swapped. */
 export function isOneSlip(a: string, b: string): boolean {
   const [short, long] = a.length <= b.length ? [a, b] : [b, a];
@@ -14,33 +9,67 @@ export function isOneSlip(a: string, b: string): boolean {
   return short[i] === long[i + 1] && short[i + 1] === long[i] && short.slice(i + 2) === long.slice(i + 2);
 }
 
-/** "Did you mean": finds the known word that a misspelt one stands for, in time that doesn't depend on how many are known. */
+/** Which letters a word has, as bits: a slip changes two of them at most. */
+function lettersOf(word: string): number {
+  let bits = 0;
+  for (let i = 0; i < word.length; i++) bits |= 1 << (word.charCodeAt(i) & 31);
+  return bits;
+}
+
+/** Whether two sets of letters differ in two at most. */
+function areNear(a: number, b: number): boolean {
+  const two = a ^ b;
+  const one = two & (two - 1);
+  return (one & (one - 1)) === 0;
+}
+
+interface Alike {
+  readonly words: string[];
+  readonly letters: number[];
+}
+
+const without = (word: string, at: number): string => word.slice(0, at) + word.slice(at + 1);
+
+/** The first letter that may be taken out of a word so that it is the other, or the other without one of its letters. */
+function firstSlip(word: string, known: string): number {
+  for (let i = 0; i < word.length; i++) {
+    const left = without(word, i);
+    if (left === known) return i;
+    for (let j = 0; j < known.length; j++) if (left === without(known, j)) return i;
+  }
+  return word.length;
+}
+
+/** "Did you mean": finds the known word that a misspelt one stands for, among those of its first letter and length. */
 export class Near {
-  readonly #byDeletion = new Map<string, string[]>();
+  readonly #alike = new Map<string, Alike>();
 
   constructor(words: Iterable<string>) {
     for (const word of words) {
-      this.#add(word, word);
-      for (const shorter of deletions(word)) this.#add(shorter, word);
+      const shape = `${word[0]}${word.length}`;
+      const alike = this.#alike.get(shape) ?? { words: [], letters: [] };
+      alike.words.push(word);
+      alike.letters.push(lettersOf(word));
+      this.#alike.set(shape, alike);
     }
   }
 
-  #add(key: string, word: string): void {
-    const list = this.#byDeletion.get(key);
-    if (!list) this.#byDeletion.set(key, [word]);
-    else if (list.length < 12 && !list.includes(word)) list.push(word);
-  }
-
-  /** The known word one slip away that starts alike, or undefined; the longest where there are several. */
+  /** The known word one slip away that starts alike, or undefined; the longest where there are several, then the earliest slip. */
   find(word: string): string | undefined {
-    let best: string | undefined;
-    const look = (key: string): void => {
-      for (const known of this.#byDeletion.get(key) ?? [])
-        if (known[0] === word[0] && known.length > (best?.length ?? 0) && isOneSlip(word, known))
-          best = known;
-    };
-    look(word);
-    for (const shorter of deletions(word)) look(shorter);
-    return best;
+    const letters = lettersOf(word);
+    for (const length of [word.length + 1, word.length, word.length - 1]) {
+      const alike = this.#alike.get(`${word[0]}${length}`);
+      if (!alike) continue;
+      const found = alike.words.filter(
+        (known, k) => areNear(letters, alike.letters[k]!) && isOneSlip(word, known),
+      );
+      if (found.length < 2 || length > word.length) {
+        if (found.length > 0) return found[0];
+        continue;
+      }
+      const slips = found.map(known => firstSlip(word, known));
+      return found[slips.indexOf(Math.min(...slips))];
+    }
+    return undefined;
   }
 }

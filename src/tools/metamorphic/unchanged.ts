@@ -1,6 +1,6 @@
 import { decide } from '#language/decide/decide.ts';
-import type { TalkContext } from '#language/decide/features.ts';
 import { finish } from '#language/decide/finish.ts';
+import type { TalkContext } from '#language/decide/frame.ts';
 import type { Model } from '#language/decide/model.ts';
 import { recognise } from '#language/recognise/recognise.ts';
 import { compare } from '../train/compare.ts';

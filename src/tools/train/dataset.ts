@@ -1,13 +1,10 @@
-import { meaningFeatures } from '#language/decide/decide.ts';
-import {
-  contextFeatures,
-  type Frame,
-  frameOf,
-  ownerFeatures,
-  supplyFeatures,
-  type TalkContext,
-} from '#language/decide/features.ts';
+import { contextFeatures } from '#language/decide/context-features.ts';
+import { Decided } from '#language/decide/decided.ts';
+import { type Frame, frameOf, type TalkContext } from '#language/decide/frame.ts';
+import { meaningFeatures } from '#language/decide/message.ts';
+import { ownerFeatures } from '#language/decide/owner-features.ts';
 import { State } from '#language/decide/state.ts';
+import { drawOf, supplyFeatures } from '#language/decide/supply-features.ts';
 import { type Candidate, candidatesOf } from '#language/propose/candidates.ts';
 import { type Plan, planOf, withoutZeros, withZeros } from '#language/propose/plans.ts';
 import * as slot from '#language/propose/slots.ts';
@@ -93,12 +90,13 @@ export function choicesOf(w: Wording, most = 2): Choice[] {
     if (candidates.length > 1 && gold.length > 0 && (isWhole || step.slot !== slot.none)) {
       const context: number[] = [];
       contextFeatures(w.frame, state, step.at, context);
+      const decided = new Decided(w.frame, state, step.at);
       out.push({
         context,
         slots: candidates.map(c => c.slot),
         owners: candidates.map(c => {
           const own: number[] = [];
-          if (c.slot !== slot.none) ownerFeatures(w.frame, state, step.at, c, own);
+          if (c.slot !== slot.none) ownerFeatures(w.frame, decided, step.at, c, own);
           return own;
         }),
         gold,
@@ -129,7 +127,7 @@ export function suppliesOf(w: Wording): Example[] {
       (rows.length === 1 ? rows[0] : undefined);
     if (!row) return [];
     const features: number[] = [];
-    supplyFeatures(w.frame, state, i, features);
+    supplyFeatures(w.frame, drawOf(state, i), i, features);
     return [
       {
         features,

@@ -1,4 +1,5 @@
-import { type Net, Table } from '#language/decide/model.ts';
+import type { Net } from '#language/decide/model.ts';
+import { Table } from '#language/decide/table.ts';
 import type { Example, FitOptions } from './lessons.ts';
 import { Parameters, seeded } from './net.ts';
 import { Trunk } from './trunk.ts';
@@ -72,5 +73,5 @@ export function fitHeads(examples: readonly Example[], heads: readonly number[],
       );
   }
   for (const p of [trunk.E, trunk.B, V, vb]) p.settle();
-  return { features: new Table(index, trunk.E.w, D), bias: trunk.B.w, out: V.w, outBias: vb.w };
+  return { features: Table.of(index, trunk.E.w, D), bias: trunk.B.w, out: V.w, outBias: vb.w };
 }

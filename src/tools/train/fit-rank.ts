@@ -1,6 +1,7 @@
-import type { Frame } from '#language/decide/features.ts';
+import type { Frame } from '#language/decide/frame.ts';
 import type { Ranker } from '#language/decide/rank.ts';
 import type { State } from '#language/decide/state.ts';
+import { Table } from '#language/decide/table.ts';
 import { Parameters, seeded } from './net.ts';
 import { vocabularyOf } from './vocabulary.ts';
 
@@ -90,5 +91,17 @@ export function fitRanker(rankings: readonly Ranking[], o: RankOptions): Ranker 
       );
   }
   for (const p of [W, L]) p.settle();
-  return { index, values: W.w, logs: [L.w[0]!, L.w[1]!] };
+  return { features: Table.of(index, W.w, 1), logs: [L.w[0]!, L.w[1]!] };
+}
+
+/** The score of a whole reading by its features. */
+export function rankOf(
+  { features: table, logs }: Ranker,
+  features: readonly number[],
+  roles: number,
+  question: number,
+): number {
+  let sum = 0;
+  for (const feature of features) sum += table.weight(feature);
+  return logs[0] * roles + logs[1] * question + table.scale * sum;
 }

@@ -1,4 +1,5 @@
-import { type Net, Table } from '#language/decide/model.ts';
+import type { Net } from '#language/decide/model.ts';
+import { Table } from '#language/decide/table.ts';
 import type { Choice, FitOptions } from './lessons.ts';
 import { Parameters, seeded } from './net.ts';
 import { Trunk } from './trunk.ts';
@@ -105,7 +106,7 @@ export function fitSlots(
   }
   for (const p of [trunk.E, trunk.B, V, vb, O]) p.settle();
   return {
-    net: { features: new Table(index, trunk.E.w, D), bias: trunk.B.w, out: V.w, outBias: vb.w },
-    owners: new Table(ownerIndex, O.w, 1),
+    net: { features: Table.of(index, trunk.E.w, D), bias: trunk.B.w, out: V.w, outBias: vb.w },
+    owners: Table.of(ownerIndex, O.w, 1),
   };
 }

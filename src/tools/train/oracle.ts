@@ -1,8 +1,9 @@
 import { assemble, whoOf } from '#language/decide/assemble.ts';
 import { turnsOf } from '#language/decide/search.ts';
 import { State } from '#language/decide/state.ts';
-import { all, type Candidate, candidatesOf, nobody, self } from '#language/propose/candidates.ts';
+import { type Candidate, candidatesOf } from '#language/propose/candidates.ts';
 import * as slot from '#language/propose/slots.ts';
+import { all, nobody, self } from '#language/propose/whose.ts';
 import type { Mention } from '#language/recognise/mention.ts';
 import { compare, loose } from './compare.ts';
 

@@ -1,4 +1,4 @@
-import type { TalkContext } from '#language/decide/features.ts';
+import type { TalkContext } from '#language/decide/frame.ts';
 import { afterLine, contextFor, heardFromBot, type LineReader, type Talk } from '#language/talk.ts';
 import type { Group } from './groups.ts';
 

@@ -1,7 +1,8 @@
 import type { Stated } from '#language/decide/assemble.ts';
 import { certainty } from '#language/decide/certainty.ts';
-import { decide, firstQuestions, messageFeatures } from '#language/decide/decide.ts';
-import { frameOf, type TalkContext } from '#language/decide/features.ts';
+import { decide } from '#language/decide/decide.ts';
+import { frameOf, type TalkContext } from '#language/decide/frame.ts';
+import { firstQuestions, messageFeatures } from '#language/decide/message.ts';
 import type { Model, Net } from '#language/decide/model.ts';
 import { planFeatures, planOutcomes } from '#language/decide/plan-features.ts';
 import * as slot from '#language/propose/slots.ts';

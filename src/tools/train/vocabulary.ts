@@ -18,7 +18,7 @@ export function vocabularyOf(
   const kept = [...counts]
     .filter(([, c]) => c.n >= least)
     .map(([f]) => f)
-    .sort((a, b) => a - b);
+    .sort((a, b) => (a >>> 0) - (b >>> 0));
   return new Map(kept.map((f, i) => [f, i]));
 }
 

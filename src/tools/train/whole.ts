@@ -1,7 +1,7 @@
 import { certainty, certaintyFeatures } from '#language/decide/certainty.ts';
 import type { Model } from '#language/decide/model.ts';
-import { type Ranker, rankOf } from '#language/decide/rank.ts';
-import { fitRanker, type Ranking, type RankOptions } from './fit-rank.ts';
+import type { Ranker } from '#language/decide/rank.ts';
+import { fitRanker, type Ranking, type RankOptions, rankOf } from './fit-rank.ts';
 import type { Group } from './groups.ts';
 import { rankingsOf } from './rankings.ts';
 import { fitCertainty, type TrainOptions, train, usual } from './train.ts';

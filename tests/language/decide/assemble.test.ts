@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { assemble } from '#language/decide/assemble.ts';
 import { State } from '#language/decide/state.ts';
-import { all, nobody, self } from '#language/propose/candidates.ts';
 import { slots } from '#language/propose/slots.ts';
+import { all, nobody, self } from '#language/propose/whose.ts';
 import { recognise } from '#language/recognise/recognise.ts';
 
 /** What is decided of one mention: which, its slot, whose it is (another mention by its text), its value. */

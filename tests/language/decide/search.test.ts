@@ -1,14 +1,21 @@
 import { describe, expect, test } from 'vitest';
+import { contextFeatures } from '#language/decide/context-features.ts';
 import { decide } from '#language/decide/decide.ts';
-import { contextFeatures, frameOf, ownerFeatures } from '#language/decide/features.ts';
-import { Table } from '#language/decide/model.ts';
-import { search, turnsOf, weigh } from '#language/decide/search.ts';
+import { Decided } from '#language/decide/decided.ts';
+import { type Frame, frameOf } from '#language/decide/frame.ts';
+import type { Model } from '#language/decide/model.ts';
+import { ownerFeatures } from '#language/decide/owner-features.ts';
+import { search, turnsOf } from '#language/decide/search.ts';
 import { State } from '#language/decide/state.ts';
-import { candidatesOf } from '#language/propose/candidates.ts';
+import { Table } from '#language/decide/table.ts';
+import { Weigher } from '#language/decide/weigh.ts';
+import { Candidates, candidatesOf, offersOf, propose } from '#language/propose/candidates.ts';
 import { slots } from '#language/propose/slots.ts';
 import { recognise } from '#language/recognise/recognise.ts';
 import { slotNumber, smallModel } from './small-model.ts';
 
+const waysOf = (model: Model, f: Frame, width: number, fixed?: ReadonlySet<number>): State[] =>
+  search(new Weigher(model, f), f, width, fixed);
 const frame = (text: string) => frameOf(recognise(text).mentions);
 const roles = (state: State): string[] =>
   state.mentions.flatMap((m, i) =>
@@ -18,19 +25,19 @@ const roles = (state: State): string[] =>
 describe('the search', () => {
   test('takes the likeliest role of each mention', () => {
     const model = smallModel({ load: 3, 'load.currentA': 3, 'battery.capacityAh': 3 });
-    const [best] = search(model, frame('fridge 2 A, 100 Ah'), 6);
+    const [best] = waysOf(model, frame('fridge 2 A, 100 Ah'), 6);
     expect(roles(best!)).toEqual(['fridge: load', '2: load.currentA', '100: battery.capacityAh']);
   });
 
   test('a weight of another slot turns it', () => {
     const model = smallModel({ load: 3, 'load.currentA': 1, fuseA: 3 });
-    const [best] = search(model, frame('fridge 2 A'), 6);
+    const [best] = waysOf(model, frame('fridge 2 A'), 6);
     expect(roles(best!)).toEqual(['fridge: load', '2: fuseA']);
   });
 
   test('keeps so many ways and no more, the likeliest first', () => {
     const model = smallModel({ load: 1 });
-    const some = search(model, frame('fridge 2 A, 100 Ah, 3 days'), 4);
+    const some = waysOf(model, frame('fridge 2 A, 100 Ah, 3 days'), 4);
     expect(some).toHaveLength(4);
     expect(some.map(s => s.score)).toEqual(some.map(s => s.score).sort((a, b) => b - a));
   });
@@ -38,13 +45,13 @@ describe('the search', () => {
   test('a wider beam never finds a worse best', () => {
     const model = smallModel({ load: 1, 'load.currentA': 0.5, durationH: 0.3 });
     const f = frame('fridge 2 A and lamp 1 A, 3 days');
-    const best = (width: number): number => search(model, f, width)[0]!.score;
+    const best = (width: number): number => waysOf(model, f, width)[0]!.score;
     expect(best(32)).toBeGreaterThanOrEqual(best(1) - 1e-9);
   });
 
   test('leaves alone what is told for already', () => {
     const f = frame('fridge 2 A');
-    const [best] = search(smallModel({ load: 3 }), f, 6, new Set([0]));
+    const [best] = waysOf(smallModel({ load: 3 }), f, 6, new Set([0]));
     expect(best!.slots[0]).toBe(-1);
   });
 
@@ -54,11 +61,11 @@ describe('the search', () => {
     const features: number[] = [];
     contextFeatures(f, State.empty(f.mentions), at, features);
     const model = smallModel({ 'load.currentA': 1 });
-    const table = new Table(new Map([[features[0]!, 0]]), Float32Array.from([2, 0]), 2);
+    const table = Table.of(new Map([[features[0]!, 0]]), Float32Array.from([2, 0]), 2);
     const learned = { ...model, slots: { ...model.slots, features: table, out: model.slots.out.slice() } };
     learned.slots.out[slotNumber('fuseA') * 2] = 4;
-    expect(roles(search(model, f, 4)[0]!)).toContain('20: load.currentA');
-    expect(roles(search(learned, f, 4)[0]!)).toContain('20: fuseA');
+    expect(roles(waysOf(model, f, 4)[0]!)).toContain('20: load.currentA');
+    expect(roles(waysOf(learned, f, 4)[0]!)).toContain('20: fuseA');
   });
 
   test('a feature of an owner turns the choice between two', () => {
@@ -74,12 +81,17 @@ describe('the search', () => {
     const others = candidates.find(c => c.slot === slotNumber('load.currentA') && c.owner === lamp)!;
     const of = (c: typeof mine): number[] => {
       const out: number[] = [];
-      ownerFeatures(f, state, at, c, out);
+      ownerFeatures(f, new Decided(f, state, at), at, c, out);
       return out;
     };
     const only = of(mine).find(feature => !of(others).includes(feature))!;
-    const model = { ...smallModel({}), owners: new Table(new Map([[only, 0]]), Float32Array.from([5]), 1) };
-    const weights = weigh(model, f, state, at, candidates, new Float32Array(2));
+    const model = { ...smallModel({}), owners: Table.of(new Map([[only, 0]]), Float32Array.from([5]), 1) };
+    const weigher = new Weigher(model, f);
+    const list = new Candidates();
+    propose(state, offersOf(f.mentions, at), list);
+    weigher.weigh(state, at, list);
+    const weights = weigher.weights.subarray(0, list.count);
+    expect(weights).toHaveLength(candidates.length);
     expect(weights[candidates.indexOf(mine)]! - weights[candidates.indexOf(others)]!).toBeCloseTo(5, 4);
     expect([...weights].reduce((sum, w) => sum + Math.exp(w), 0)).toBeCloseTo(1, 6);
   });

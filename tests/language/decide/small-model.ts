@@ -1,4 +1,5 @@
-import { type Model, type Net, Table } from '../../../src/language/decide/model.ts';
+import type { Model, Net } from '../../../src/language/decide/model.ts';
+import { Table } from '../../../src/language/decide/table.ts';
 import { slots } from '../../../src/language/propose/slots.ts';
 import { hazardCodes } from '../../../src/rig/hazard-codes.ts';
 
@@ -6,7 +7,7 @@ const units = 2;
 
 /** A net that knows no feature: each outcome weighs what `biases` says. */
 export const net = (outcomes: number, biases: Readonly<Record<number, number>> = {}): Net => ({
-  features: new Table(new Map(), new Float32Array(0), units),
+  features: Table.of(new Map(), new Float32Array(0), units),
   bias: new Float32Array(units),
   out: new Float32Array(outcomes * units),
   outBias: Float32Array.from({ length: outcomes }, (_, i) => biases[i] ?? 0),
@@ -40,7 +41,7 @@ export function smallModel(
       slots.length,
       Object.fromEntries(Object.entries(roles).map(([name, weight]) => [slotNumber(name), weight])),
     ),
-    owners: new Table(new Map(), new Float32Array(0), 1),
+    owners: Table.of(new Map(), new Float32Array(0), 1),
     supply: net(2, { 0: 3 }),
     plans: net(4, { 0: 5 }),
     message: net(2 * n + hazardCodes.length + 1, message),

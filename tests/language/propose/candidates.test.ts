@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { State } from '#language/decide/state.ts';
-import { all, candidatesOf, self, writer } from '#language/propose/candidates.ts';
+import { candidatesOf } from '#language/propose/candidates.ts';
 import { load, slots, slotsOf, turnOf } from '#language/propose/slots.ts';
+import { all, self, writer } from '#language/propose/whose.ts';
 import { recognise } from '#language/recognise/recognise.ts';
 
 /** The mentions of a message, and where the one stands whose text or class is asked for. */

@@ -37,7 +37,7 @@ test('the weights belong to messages, code, words and tables, and not to what ne
     'src/language/lex/lex.ts',
     'src/language/recognise/units.ts',
     'src/language/propose/slots.ts',
-    'src/language/decide/features.ts',
+    'src/language/decide/context-features.ts',
     'src/language/hazards/features.ts',
     'src/language/words/learned.json',
     'src/language/words/clusters.json',

@@ -13,20 +13,11 @@ import {
   spanAt,
 } from './marks.ts';
 import { skyAt } from './sky.ts';
+import { stopAt, stopOf } from './stops.ts';
+import { sundays } from './sundays.ts';
 import type { Mark, PlanSymbol } from './symbol.ts';
 import type { Scope } from './topics.ts';
 import { weekdayMarkAt, weekdaysOf } from './weekdays.ts';
-
-const hard: ReadonlySet<string> = new Set(['.', ';', '?', '!']);
-const comma: ReadonlySet<string> = new Set([',']);
-
-const stopOf = (m: Mention): number =>
-  m.kind !== 'sign' ? 0 : hard.has(m.text) ? 3 : comma.has(m.text) ? 1 : 0;
-/** As `stopOf`; a stroke parts too where no numbers stand beside it. */
-const stopAt = (mentions: readonly Mention[], i: number): number =>
-  mentions[i]!.text === '/' && !(mentions[i - 1]?.kind === 'number' && mentions[i + 1]?.kind === 'number')
-    ? 1
-    : stopOf(mentions[i]!);
 
 /** Numbers that count lines or items of a plan: "1 drive 6 h", "2: parked". */
 function lineNumbers(mentions: readonly Mention[]): ReadonlySet<number> {
@@ -58,53 +49,6 @@ function lineNumbers(mentions: readonly Mention[]): ReadonlySet<number> {
     }
   });
   return new Set(found.length >= 2 ? found : []);
-}
-
-/** Whether "sun" at a mention is Sunday: other weekdays are named and it stands where the next one would. */
-function sundays(mentions: readonly Mention[]): ReadonlySet<number> {
-  const out = new Set<number>();
-  const isSun = (i: number): boolean => mentions[i]?.kind === 'sky' && mentions[i]!.text === 'sun';
-  const named = mentions.map(weekdaysOf);
-  if (!named.some(days => days.length > 0) || named.some(days => days.includes(6))) return out;
-  const lastSun = mentions.findLastIndex((_, i) => isSun(i));
-  let last: number | undefined;
-  for (let i = 0; i < mentions.length; i++) {
-    const days = named[i]!;
-    if (days.length > 0) last = days.at(-1);
-    if (!isSun(i) || out.size > 0) continue;
-    const before = mentions[i - 1];
-    const after = mentions[i + 1];
-    const isStart =
-      !before ||
-      mentions[i]!.isNewLine ||
-      stopOf(before) > 0 ||
-      before.text === '-' ||
-      before.text === '*' ||
-      before.text === ':';
-    const isJoined = before !== undefined && /^(?:and|&|\+|n|\/|-|to|thru|on)$/.test(before.text);
-    const follows = named.find((d, k) => k > i && d.length > 0)?.[0];
-    const later = lastSun > i;
-    const isDirect = before !== undefined && named[i - 1]!.length > 0;
-    if (last === 5 && !(isDirect && later) && !(isDirect && (!after || stopOf(after) > 0))) out.add(i);
-    else if (
-      isStart &&
-      last === undefined &&
-      (follows === 5 || follows === 0) &&
-      after !== undefined &&
-      stopOf(after) === 0
-    )
-      out.add(i);
-    else if (
-      isStart &&
-      last !== undefined &&
-      after !== undefined &&
-      stopOf(after) === 0 &&
-      (after.kind !== 'sky' || last === 5)
-    )
-      out.add(i);
-    else if (isJoined && last !== undefined && last === 5) out.add(i);
-  }
-  return out;
 }
 
 /** "Today", "tomorrow", "the day after", "then", "the next day". */
@@ -144,8 +88,16 @@ function turnAt(mentions: readonly Mention[], at: number, isStart: boolean): Mar
   return undefined;
 }
 
-/** A message as the symbols that day plans are made of; what is none of them is left out. */
-export function symbolsOf(mentions: readonly Mention[]): readonly PlanSymbol[] {
+/** More is told of no plan of `mostDays`: three keys a day. */
+const mostFacts = 3 * mostDays;
+/** With its marks and stops. */
+const mostSymbols = 400;
+
+/**
+ * A message as the symbols that day plans are made of; what is none of them is left out. Nothing where more is told
+ * than a plan has.
+ */
+export function symbolsOf(mentions: readonly Mention[]): readonly PlanSymbol[] | undefined {
   const stops = mentions.map((_, k) => stopAt(mentions, k));
   const scope: Scope = { mentions, stops, taken: new Set() };
   const lines = lineNumbers(mentions);
@@ -165,9 +117,11 @@ export function symbolsOf(mentions: readonly Mention[]): readonly PlanSymbol[] {
   ).length;
   const out: PlanSymbol[] = [];
   let hasHours = false;
+  let facts = 0;
   let markEnd = 0;
   let i = 0;
   while (i < mentions.length) {
+    if (out.length > mostSymbols) return undefined;
     const m = mentions[i]!;
     const before = out.at(-1);
     if (m.isNewLine && !(before?.kind === 'stop' && before.weight >= 3))
@@ -219,6 +173,7 @@ export function symbolsOf(mentions: readonly Mention[]): readonly PlanSymbol[] {
             ? bareHoursAt(scope, i)
             : undefined));
     if (told) {
+      if (++facts > mostFacts) return undefined;
       if (hours || m.kind === 'number') hasHours = true;
       // "A sunny day": the day belongs to its sky.
       const isWithDay =

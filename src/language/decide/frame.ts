@@ -1,0 +1,139 @@
+import type { Mention } from '../recognise/mention.ts';
+import { speakers } from '../words/en/people.ts';
+import { hashText } from './hash.ts';
+
+/** What the talk before leaves for the reading of a message. */
+export interface TalkContext {
+  /** The question asked before, where there is one. */
+  readonly lastIntent?: string;
+  /** Facts of that question: "batteries", "loads". */
+  readonly lastKeys?: readonly string[];
+  /** What the bot asked back for, as kinds and dimensions: "battery", "A". */
+  readonly asked?: readonly string[];
+  /** Things last spoken of, the likeliest to be meant last. */
+  readonly things?: readonly string[];
+  /** The last question was this person's own. */
+  readonly isOwn?: boolean;
+  /** A rig is known. */
+  readonly hasRig?: boolean;
+  /** Names of people in the chat, small. */
+  readonly people?: readonly string[];
+}
+
+/** Everything of a message that features look at, worked out once. */
+export interface Frame {
+  readonly mentions: readonly Mention[];
+  /** The thing of the talk before that a figure without a name is of. */
+  readonly spokenOf?: string;
+  /** Hashes of the classes. */
+  readonly cls: Int32Array;
+  /** What it is as an owner, as a hash: its kind, of amounts the class, of words whether the writer is meant. */
+  readonly ownerKind: Int32Array;
+  readonly hasQuestion: boolean;
+  readonly context: readonly number[];
+  readonly clause: Uint8Array;
+  /** Gear and things: whether a mention is one. */
+  readonly isAnchor: Uint8Array;
+  /** The nearest of them on each side, −1 and the number of mentions where there is none. */
+  readonly left: Int32Array;
+  readonly right: Int32Array;
+  readonly present: readonly number[];
+  readonly contextNames: readonly string[];
+  /** The questions that the words alone point to, likeliest first, as hashes. */
+  readonly questions: readonly number[];
+}
+
+const anchors: ReadonlySet<string> = new Set([
+  'thing',
+  'noun',
+  'battery',
+  'chemistry',
+  'role',
+  'station',
+  'solar',
+  'controller',
+  'charger',
+  'inverter',
+  'cable',
+  'fuse',
+  'alternator',
+  'monitor',
+  'bms',
+  'mains',
+  'regulator',
+  'person',
+]);
+/** Signs that end a clause. */
+export const breaks: ReadonlySet<string> = new Set(['.', ';', '!', '?', ':', '-', '(', ')', '•', '|', '/']);
+
+const theWriter = hashText('i');
+
+export function frameOf(mentions: readonly Mention[], context: TalkContext = {}): Frame {
+  const n = mentions.length;
+  const cls = new Int32Array(n);
+  const ownerKind = new Int32Array(n);
+  const clause = new Uint8Array(n);
+  const isAnchor = new Uint8Array(n);
+  const [left, right] = [new Int32Array(n), new Int32Array(n)];
+  const present = new Set<number>();
+  let at = 0;
+  let hasQuestion = false;
+  let last = -1;
+  for (let i = 0; i < n; i++) {
+    const m = mentions[i]!;
+    cls[i] = hashText(m.cls);
+    if (m.kind === 'sign' && breaks.has(m.text)) at++;
+    if (m.text === '?') hasQuestion = true;
+    clause[i] = Math.min(at, 255);
+    left[i] = last;
+    if (anchors.has(m.kind)) {
+      isAnchor[i] = 1;
+      last = i;
+    }
+    const kind = m.kind === 'amount' ? cls[i]! : hashText(m.kind);
+    ownerKind[i] = m.kind === 'word' && speakers.has(m.text) ? theWriter : kind;
+    if (m.kind !== 'word' && m.kind !== 'sign') present.add(kind);
+  }
+  let next = n;
+  for (let i = n - 1; i >= 0; i--) {
+    right[i] = next;
+    if (isAnchor[i]) next = i;
+  }
+  const contextNames = namesOf(context);
+  return {
+    mentions,
+    spokenOf: context.things?.at(-1),
+    cls,
+    ownerKind,
+    hasQuestion,
+    context: contextNames.map(hashText),
+    clause,
+    isAnchor,
+    left,
+    right,
+    present: [...present],
+    contextNames,
+    questions: [],
+  };
+}
+
+function namesOf(context: TalkContext): string[] {
+  const names = [`last:${context.lastIntent ?? 'nothing'}`];
+  for (const key of context.lastKeys ?? []) names.push(`had:${key}`);
+  for (const key of context.asked ?? []) names.push(`asked:${key}`);
+  if (context.lastIntent) names.push(context.isOwn ? 'own' : 'another');
+  if (context.hasRig) names.push('rig');
+  if (context.things?.length) names.push(`things:${Math.min(3, context.things.length)}`);
+  return names;
+}
+
+const outside = hashText('<none>');
+/** The class of a mention; of none beyond the ends. */
+export const classAt = (f: Frame, i: number): number => (i >= 0 && i < f.cls.length ? f.cls[i]! : outside);
+
+/** A distance or count, coarser where it is large. */
+export const bucket = (n: number): number => (n < 6 ? n : n < 9 ? 6 : n < 14 ? 7 : 8);
+
+/** How large a value is, in half powers of two. */
+export const size = (value: number): number =>
+  Number.isFinite(value) && value > 0 ? Math.max(-12, Math.min(24, Math.round(Math.log2(value) * 2))) : -20;

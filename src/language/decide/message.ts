@@ -1,0 +1,80 @@
+import { featuresOf, meaningOf } from '../hazards/features.ts';
+import type { Stated } from './assemble.ts';
+import { scratch } from './feature-list.ts';
+import type { Frame } from './frame.ts';
+import { hashText, mix } from './hash.ts';
+import { factFeatures, wordFeatures } from './intent-features.ts';
+import { headOf, type Model, shares, unitsFor } from './model.ts';
+
+const noTalk: ReadonlySet<string> = new Set();
+/** The meanings of the words as dangers go. */
+export function meaningFeatures(text: string): number[] {
+  const out: number[] = [];
+  for (const feature of featuresOf(meaningOf(text), noTalk)) out.push(mix(600, hashText(feature)));
+  return out;
+}
+
+/** What speaks for a question or a danger: the words, their meanings as dangers go, what is stated. */
+export function messageFeatures(frame: Frame, stated: Stated, words: readonly number[]): number[] {
+  const features: number[] = [];
+  wordFeatures(frame, features);
+  factFeatures(frame, stated, features);
+  return [...words, ...new Set(features)];
+}
+
+const leastSecond = 0.15;
+
+/** The places of the largest numbers, largest first; of equal ones the earlier first. */
+export function largest(values: Float64Array, most: number): number[] {
+  const out: number[] = [];
+  for (let c = 0; c < values.length; c++) {
+    let at = out.length;
+    while (at > 0 && values[out[at - 1]!]! < values[c]!) at--;
+    if (at >= most) continue;
+    out.splice(at, 0, c);
+    if (out.length > most) out.pop();
+  }
+  return out;
+}
+
+/** Scores of a message as a whole: what its words say is summed once, what a reading states is added. */
+export class MessageScores {
+  readonly #model: Model;
+  readonly #frame: Frame;
+  readonly #words: Int32Array;
+
+  /** @param meanings as `meaningFeatures` gives them */
+  constructor(model: Model, frame: Frame, meanings: readonly number[]) {
+    this.#model = model;
+    this.#frame = frame;
+    this.#words = new Int32Array(model.message.bias.length);
+    const features = scratch.clear();
+    for (const feature of meanings) features.push(feature);
+    wordFeatures(frame, features);
+    model.message.features.addOnce(features, this.#words);
+  }
+
+  /** Hidden units for what a reading states. */
+  unitsOf(stated: Stated): Float64Array {
+    const { message } = this.#model;
+    const sum = this.#words.slice();
+    factFeatures(this.#frame, stated, scratch.clear());
+    message.features.addOnce(scratch, sum);
+    const units = new Float64Array(sum.length);
+    unitsFor(message, sum, units);
+    return units;
+  }
+
+  /** The questions that the words alone point to, the likeliest two at most, as hashes. */
+  firstQuestions(): number[] {
+    const { message, intentNames } = this.#model;
+    const p = shares(message, this.unitsOf({}), ...headOf(this.#model, 'first'));
+    return largest(p, 2)
+      .filter((c, k) => k === 0 || p[c]! > leastSecond)
+      .map(c => hashText(intentNames[c]!));
+  }
+}
+
+/** The questions that the words alone point to, the likeliest two at most. */
+export const firstQuestions = (model: Model, frame: Frame, meanings: readonly number[]): number[] =>
+  new MessageScores(model, frame, meanings).firstQuestions();

@@ -1,0 +1,89 @@
+import type { State } from '../decide/state.ts';
+import type { Mention } from '../recognise/mention.ts';
+import { speakers } from '../words/en/people.ts';
+import * as slot from './slots.ts';
+import { self } from './whose.ts';
+
+const mostOwners = 3;
+
+/** Owners on both sides, the nearest first, a few of each side. Both lists and results are in order of place. */
+export function nearest(of: readonly number[], at: number): readonly number[] {
+  let right = 0;
+  while (right < of.length && of[right]! < at) right++;
+  const out: number[] = [];
+  for (let k = right - 1; k >= 0 && k >= right - mostOwners; k--) out.push(of[k]!);
+  if (of[right] === at) right++;
+  for (let k = right; k < of.length && k < right + mostOwners; k++) out.push(of[k]!);
+  return out;
+}
+
+const isPerson = (m: Mention): boolean =>
+  m.kind === 'person' ||
+  m.kind === 'noun' ||
+  (m.kind === 'word' && speakers.has(m.text)) ||
+  (m.kind === 'place' && !m.text.includes(' ')) ||
+  (m.kind === 'word' && (m.cls === '?' || (m.cls.startsWith('c') && /^c\d/.test(m.cls)))) ||
+  (m.kind === 'word' && (m.text === 'he' || m.text === 'she' || m.text === 'they')) ||
+  (m.kind === 'thing' && !m.text.includes(' ') && m.cls === 'thing?');
+
+/** A word before a verb of saying or a colon: somebody, whatever it is called. */
+const isSpeaker = (mentions: readonly Mention[], i: number): boolean => {
+  const m = mentions[i]!;
+  const next = mentions[i + 1];
+  return (
+    m.kind !== 'sign' &&
+    m.kind !== 'amount' &&
+    m.kind !== 'number' &&
+    next !== undefined &&
+    ((next.kind === 'word' && surelySaid.has(next.text)) ||
+      (next.text === ':' && (m.kind === 'sky' || m.kind === 'word')))
+  );
+};
+const surelySaid: ReadonlySet<string> = new Set(
+  'says said sez reckons reckoned thinks claims claimed swears bets insists argues guesses believes figures'.split(
+    ' ',
+  ),
+);
+const claimReach = 12;
+
+/** Who may claim the amount at `at`. */
+export function claimants(mentions: readonly Mention[], at: number): number[] {
+  const out: number[] = [];
+  for (let i = at - 1, n = 0; i >= 0 && i >= at - claimReach && n < 4; i--)
+    if (isPerson(mentions[i]!) || isSpeaker(mentions, i)) {
+      out.push(i);
+      n++;
+    }
+  for (let i = at + 1, n = 0; i < mentions.length && i <= at + 6 && n < 2; i++)
+    if (isPerson(mentions[i]!) || isSpeaker(mentions, i)) {
+      out.push(i);
+      n++;
+    }
+  return out;
+}
+
+/** What may own a count: a load, panels, batteries. */
+export function counted(state: State, at: number): readonly number[] {
+  const { mentions } = state;
+  const out: number[] = [];
+  for (let i = Math.max(0, at - 6); i < Math.min(mentions.length, at + 8); i++) {
+    const m = mentions[i]!;
+    const s = state.slots[i]!;
+    if (
+      s === slot.load ||
+      s === slot.loadCurrent ||
+      s === slot.loadPower ||
+      s === slot.capacity ||
+      s === slot.batteryEnergy ||
+      s === slot.solarPower ||
+      m.kind === 'chemistry' ||
+      m.kind === 'battery' ||
+      m.kind === 'solar' ||
+      m.kind === 'role'
+    ) {
+      if ((s === slot.loadCurrent || s === slot.loadPower) && state.owners[i] !== self) continue;
+      if (i !== at) out.push(i);
+    }
+  }
+  return nearest(out, at);
+}
