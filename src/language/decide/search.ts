@@ -1,5 +1,5 @@
 import { Candidates, offersOf, propose } from '../propose/candidates.ts';
-import * as slot from '../propose/slots.ts';
+import { slotsOf, turnOf } from '../propose/roles.ts';
 import type { Mention } from '../recognise/mention.ts';
 import type { Frame } from './frame.ts';
 import { State } from './state.ts';
@@ -16,8 +16,8 @@ const mostTurns = 96;
 export function turnsOf(mentions: readonly Mention[]): number[] {
   const out: number[] = [];
   for (let i = 0; i < mentions.length && out.length < mostTurns; i++)
-    if (slot.slotsOf(mentions[i]!).length > 0) out.push(i);
-  return out.sort((a, b) => slot.turnOf(mentions[a]!) - slot.turnOf(mentions[b]!) || a - b);
+    if (slotsOf(mentions[i]!).length > 0) out.push(i);
+  return out.sort((a, b) => turnOf(mentions[a]!) - turnOf(mentions[b]!) || a - b);
 }
 
 interface Step {

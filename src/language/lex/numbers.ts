@@ -1,4 +1,5 @@
 import type { Token } from './lex.ts';
+import { counts, digitWord, fractions, ones, tens } from './number-words-table.ts';
 
 /** A number told in digits or in words, with how else it may be meant. */
 export interface Numeral {
@@ -11,84 +12,6 @@ export interface Numeral {
   /** First token after it. */
   readonly end: number;
 }
-
-const ones: Readonly<Record<string, number>> = {
-  zero: 0,
-  nought: 0,
-  naught: 0,
-  one: 1,
-  two: 2,
-  three: 3,
-  four: 4,
-  five: 5,
-  six: 6,
-  seven: 7,
-  eight: 8,
-  nine: 9,
-  ten: 10,
-  eleven: 11,
-  twelve: 12,
-  thirteen: 13,
-  fourteen: 14,
-  forteen: 14,
-  fifteen: 15,
-  fiveteen: 15,
-  sixteen: 16,
-  seventeen: 17,
-  eighteen: 18,
-  nineteen: 19,
-  tree: 3,
-  fower: 4,
-};
-const tens: Readonly<Record<string, number>> = {
-  twenty: 20,
-  twnety: 20,
-  thirty: 30,
-  forty: 40,
-  fourty: 40,
-  fifty: 50,
-  fifthy: 50,
-  sixty: 60,
-  seventy: 70,
-  eighty: 80,
-  eigthy: 80,
-  ninety: 90,
-  ninty: 90,
-};
-const digitWord: Readonly<Record<string, string>> = {
-  zero: '0',
-  oh: '0',
-  o: '0',
-  nought: '0',
-  one: '1',
-  two: '2',
-  three: '3',
-  four: '4',
-  five: '5',
-  six: '6',
-  seven: '7',
-  eight: '8',
-  nine: '9',
-};
-const fractions: Readonly<Record<string, number>> = {
-  half: 0.5,
-  quarter: 0.25,
-  third: 1 / 3,
-  thirds: 1 / 3,
-  quarters: 0.25,
-  fifth: 0.2,
-  eighth: 0.125,
-};
-const counts: Readonly<Record<string, number>> = {
-  couple: 2,
-  cupla: 2,
-  coupla: 2,
-  pair: 2,
-  both: 2,
-  dozen: 12,
-  twin: 2,
-  brace: 2,
-};
 
 const textAt = (tokens: readonly Token[], at: number): string =>
   tokens[at]?.kind === 'number' ? '' : (tokens[at]?.text ?? '');

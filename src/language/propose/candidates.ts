@@ -1,6 +1,7 @@
 import type { State } from '../decide/state.ts';
 import type { Mention } from '../recognise/mention.ts';
 import { claimants, counted, nearest } from './owners.ts';
+import { slotsOf, turnOf } from './roles.ts';
 import * as slot from './slots.ts';
 import { all, nobody, self, writer } from './whose.ts';
 
@@ -93,7 +94,7 @@ export function offersOf(mentions: readonly Mention[], at: number): Offers {
   const m = mentions[at]!;
   const list: Offer[] = [];
   let isClaim = false;
-  for (const s of slot.slotsOf(m)) {
+  for (const s of slotsOf(m)) {
     const isPersons = slot.slots[s]!.owner === 'person';
     if (isPersons && s !== slot.claim && m.unit) continue;
     const offer = offerOf(m, s);
@@ -128,7 +129,7 @@ const nothing: Offer = { slot: slot.none, variants: [-1], values: [Number.NaN] }
 /** Puts all roles that a mention may play, given what is decided already, into `out`. The first is always "none". */
 export function propose(state: State, { at, list, claimants: people }: Offers, out: Candidates): void {
   const m = state.mentions[at]!;
-  const isEarly = slot.turnOf(m) < 5;
+  const isEarly = turnOf(m) < 5;
   const near: Partial<Record<slot.OwnerKind, readonly number[]>> = {};
   out.count = 0;
   out.put(nothing, nobody);

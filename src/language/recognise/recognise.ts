@@ -2,11 +2,13 @@ import { findPlace } from '#places/find.ts';
 import { lex, type Token } from '../lex/lex.ts';
 import { plainWords } from '../words/en/common.ts';
 import { coarseCluster, fineCluster } from '../words/learned.ts';
-import { amountAt, type Phrases, phrasesOf } from './amounts.ts';
+import { amountAt } from './amounts.ts';
 import { clockAt } from './clock.ts';
+import { joined } from './joined.ts';
 import { knownWords, mended, nameLexicon, usedWords } from './lexicons.ts';
-import type { Mention, Variant } from './mention.ts';
+import type { Mention } from './mention.ts';
 import { rateAt } from './rates.ts';
+import { type Phrases, phrasesOf } from './unit-at.ts';
 import { withoutAt } from './without.ts';
 
 /** A message as mentions, in order; nothing of it is left out. */
@@ -212,153 +214,4 @@ export function recognise(text: string): Recognised {
     at = best.to;
   }
   return { text, tokens, words, mentions: joined(mentions, tokens) };
-}
-
-const isTime = (m: Mention | undefined): m is Mention => m?.kind === 'amount' && m.dimension === 'time';
-
-/** Adds what an amount may mean together with its neighbours: ranges, "1 h 30", spans of the clock, rates. */
-function joined(mentions: readonly Mention[], tokens: readonly Token[]): readonly Mention[] {
-  return mentions.map((m, i) => {
-    let out = m;
-    const variants: Variant[] = [...m.variants];
-    if (m.kind === 'amount' || m.kind === 'number') {
-      const sep = mentions[i - 1];
-      const low = mentions[i - 2];
-      const isRange =
-        sep &&
-        low &&
-        (sep.text === '-' || sep.text === 'to' || sep.text === 'or' || sep.text === 'till') &&
-        low.kind === 'number' &&
-        low.told < m.told &&
-        low.told > 0;
-      if (isRange) {
-        const scale = m.told === 0 ? 1 : m.value / m.told;
-        variants.push({
-          why: 'range',
-          value:
-            m.dimension === 'temperature'
-              ? m.value - (m.told - low.told) / 2
-              : ((low.told + m.told) / 2) * scale,
-        });
-      }
-      const sameUnit =
-        sep &&
-        low &&
-        (sep.text === '-' || sep.text === 'to' || sep.text === 'or') &&
-        low.kind === 'amount' &&
-        low.unit === m.unit &&
-        low.unit !== undefined &&
-        low.value < m.value;
-      if (sameUnit) variants.push({ why: 'range', value: (low.value + m.value) / 2 });
-      if (isTime(m)) {
-        const direct = mentions[i - 1];
-        const first = isTime(direct)
-          ? direct
-          : (sep?.text === 'and' || sep?.text === ',') && isTime(low)
-            ? low
-            : undefined;
-        if (first && first.unit === 'h' && m.unit === 'min')
-          variants.push({ why: 'joined', value: first.value + m.value });
-        if (first && first.unit === 'days' && m.unit === 'h')
-          variants.push({ why: 'joined', value: first.value + m.value });
-      }
-      if (
-        m.kind === 'number' &&
-        isTime(mentions[i - 1]) &&
-        mentions[i - 1]!.unit === 'h' &&
-        m.told < 60 &&
-        m.told >= 5 &&
-        tokens[m.from]!.isGlued
-      )
-        variants.push({ why: 'joined', value: mentions[i - 1]!.value + m.told / 60 });
-      // "4 goes of 5 minutes", "twice a day for 10 min": as often as told.
-      // "2.1 kWh a week": of a day.
-      if (
-        (m.dimension === 'energy' || m.dimension === 'charge') &&
-        mentions.slice(i + 1, i + 3).some(o => o.kind === 'rate' && o.key === 'week')
-      )
-        variants.push({ why: 'joined', value: m.value / 7 });
-      const times = timesNear(mentions, i);
-      if (isTime(m) && m.value < 24)
-        for (const count of times) variants.push({ why: 'times', value: m.value * count, count });
-      const rate = rateOf(mentions, i);
-      if (rate) out = { ...out, rate };
-    }
-    for (const value of spansTo(mentions, i)) variants.push({ why: 'span', value });
-    return variants.length > 0 && variants.length !== m.variants.length ? { ...out, variants } : out;
-  });
-}
-
-const untilWords = /^(?:to|-|till|til|until|tae|thru|through|and|finishing|ending|off|finish|ends)$/;
-
-/** Hours from a time told a little before to this one: "10pm to 6am", "7 till 10", "from 6 at night to 6". */
-function spansTo(mentions: readonly Mention[], at: number): number[] {
-  const m = mentions[at]!;
-  const isHour = (o: Mention | undefined): o is Mention =>
-    (o?.kind === 'clock' && Number.isFinite(o.value)) || (o?.kind === 'number' && o.told > 0 && o.told <= 24);
-  if (!isHour(m)) return [];
-  let sep = -1;
-  for (let i = at - 1; i >= Math.max(0, at - 2); i--) if (untilWords.test(mentions[i]!.text)) sep = i;
-  if (sep < 0) return m.kind === 'clock' ? spansFromClock(mentions, at) : [];
-  let low: Mention | undefined;
-  for (let i = sep - 1; i >= Math.max(0, sep - 4); i--)
-    if (isHour(mentions[i])) {
-      low = mentions[i];
-      break;
-    }
-  if (
-    !low ||
-    (low.kind === 'number' &&
-      m.kind === 'number' &&
-      !mentions.slice(Math.max(0, at - 5), at).some(o => /^(?:from|till|til|until|between)$/.test(o.text)))
-  )
-    return [];
-  const out = new Set<number>();
-  // Both with their half of the day: there is one span.
-  const isPlain = m.kind === 'clock' && low.kind === 'clock' && m.cls === 'clock' && low.cls === 'clock';
-  for (const shift of isPlain ? [0] : [0, 12, -12, 24]) {
-    const value = (m.value - low.value + shift + 48) % 24;
-    if (value > 0 && value <= 20) out.add(Math.round(value * 100) / 100);
-  }
-  return [...out];
-}
-
-/** Hours from the clock time told before to this one: "it's 10pm now, the party goes till 2am". */
-function spansFromClock(mentions: readonly Mention[], at: number): number[] {
-  const m = mentions[at]!;
-  if (m.cls !== 'clock') return [];
-  for (let i = at - 1; i >= 0; i--) {
-    const low = mentions[i]!;
-    if (low.kind === 'clock' && low.cls === 'clock' && Number.isFinite(low.value)) {
-      const value = (m.value - low.value + 24) % 24;
-      return value > 0 ? [Math.round(value * 100) / 100] : [];
-    }
-  }
-  return [];
-}
-
-const timesWords: Readonly<Record<string, number>> = { twice: 2, thrice: 3 };
-
-/** How many times something is done, told within a few words: "4 cups", "3 times", "twice". */
-function timesNear(mentions: readonly Mention[], at: number): number[] {
-  const out = new Set<number>();
-  for (let i = Math.max(0, at - 7); i < Math.min(mentions.length, at + 8); i++) {
-    const m = mentions[i]!;
-    if (i === at) continue;
-    if (m.kind === 'number' && Number.isInteger(m.told) && m.told >= 2 && m.told <= 20) out.add(m.told);
-    if (m.kind === 'word' && Object.hasOwn(timesWords, m.text)) out.add(timesWords[m.text]!);
-  }
-  return [...out];
-}
-
-/** A rate that belongs to an amount: right after it, or one word on. */
-function rateOf(mentions: readonly Mention[], at: number): Mention['rate'] {
-  for (let i = at + 1; i <= at + 2 && i < mentions.length; i++) {
-    const m = mentions[i]!;
-    if (m.kind === 'rate') return m.key as Mention['rate'];
-    if (m.kind === 'sign' && m.text !== '(' && m.text !== '/') return undefined;
-    if (m.kind === 'amount' || m.kind === 'number') return undefined;
-  }
-  const before = mentions[at - 1];
-  return before?.kind === 'rate' ? (before.key as Mention['rate']) : undefined;
 }

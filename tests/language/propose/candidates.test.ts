@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { State } from '#language/decide/state.ts';
 import { candidatesOf } from '#language/propose/candidates.ts';
-import { load, slots, slotsOf, turnOf } from '#language/propose/slots.ts';
+import { slotsOf, turnOf } from '#language/propose/roles.ts';
+import { load, slots } from '#language/propose/slots.ts';
 import { all, self, writer } from '#language/propose/whose.ts';
 import { recognise } from '#language/recognise/recognise.ts';
 

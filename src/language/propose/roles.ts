@@ -1,0 +1,249 @@
+import type { Dimension } from '#quantity/units.ts';
+import type { Mention, MentionKind } from '../recognise/mention.ts';
+import {
+  alternatorCurrent,
+  alternatorFixed,
+  alternatorSmart,
+  ambient,
+  arrangement,
+  batteryAge,
+  batteryChemistry,
+  batteryEnergy,
+  batteryLevel,
+  batteryLimit,
+  batteryRole,
+  batteryUsedShare,
+  batteryVolts,
+  cableArea,
+  cableAuto,
+  cableAwg,
+  cableCurrent,
+  cableDrop,
+  cableLength,
+  cableRound,
+  capacity,
+  chargeLeft,
+  chargerCurrent,
+  chargerDcdc,
+  chargerGenerator,
+  chargerIsolator,
+  chargerMains,
+  chargerPower,
+  chargeUsed,
+  claim,
+  claimAh,
+  claimAmps,
+  claimArea,
+  claimDays,
+  claimHours,
+  claimPercent,
+  claimWatts,
+  count,
+  currentIn,
+  currentOut,
+  depth,
+  depthFloor,
+  driving,
+  duration,
+  fuse,
+  inverterPower,
+  inverterSurge,
+  inverterWave,
+  load,
+  loadAverage,
+  loadCharge,
+  loadCurrent,
+  loadDuty,
+  loadEnergy,
+  loadHours,
+  loadMinutes,
+  loadOnce,
+  loadPower,
+  loadStart,
+  month,
+  mount,
+  place,
+  removed,
+  same,
+  shade,
+  sky,
+  solarController,
+  solarOpenVolts,
+  solarPower,
+  systemVolts,
+  target,
+  until,
+  useCharge,
+  useEnergy,
+  volts,
+  voltsCharging,
+  voltsLoad,
+  voltsRest,
+  without,
+} from './slots.ts';
+
+/** Which slots an amount of a dimension may fill. */
+const byDimension: Partial<Record<Dimension, readonly number[]>> = {
+  current: [
+    loadCurrent,
+    chargerCurrent,
+    cableCurrent,
+    fuse,
+    alternatorCurrent,
+    currentOut,
+    currentIn,
+    batteryLimit,
+    claim,
+  ],
+  charge: [capacity, loadCharge, useCharge, chargeUsed, chargeLeft, claim],
+  power: [loadPower, loadStart, solarPower, inverterPower, inverterSurge, chargerPower, claim],
+  energy: [batteryEnergy, loadEnergy, useEnergy, claim],
+  voltage: [batteryVolts, systemVolts, volts, voltsRest, voltsLoad, voltsCharging, solarOpenVolts, claim],
+  time: [duration, loadHours, loadMinutes, loadOnce, driving, claim],
+  length: [cableLength, cableRound, cableAuto, claim],
+  area: [cableArea, claim],
+  gauge: [cableAwg, claim],
+  temperature: [ambient],
+  percent: [batteryLevel, batteryUsedShare, target, depth, depthFloor, loadDuty, cableDrop, claim],
+  distance: [],
+  other: [],
+  sun: [],
+};
+const ofNumber: readonly number[] = [
+  count,
+  loadCurrent,
+  loadPower,
+  capacity,
+  solarPower,
+  inverterPower,
+  inverterSurge,
+  loadStart,
+  chargerCurrent,
+  fuse,
+  cableArea,
+  cableLength,
+  cableAwg,
+  cableCurrent,
+  volts,
+  voltsRest,
+  voltsLoad,
+  voltsCharging,
+  batteryLevel,
+  target,
+  depth,
+  depthFloor,
+  duration,
+  loadHours,
+  loadMinutes,
+  loadOnce,
+  driving,
+  useCharge,
+  useEnergy,
+  currentOut,
+  currentIn,
+  ambient,
+  chargeUsed,
+  chargeLeft,
+  loadCharge,
+  batteryAge,
+  batteryVolts,
+  systemVolts,
+  solarOpenVolts,
+  loadDuty,
+  claim,
+  claimAh,
+  claimDays,
+  claimHours,
+  claimWatts,
+  claimAmps,
+  claimPercent,
+  claimArea,
+];
+const byKind: Partial<Record<MentionKind, readonly number[]>> = {
+  thing: [load, same, removed],
+  noun: [load, same, place],
+  level: [batteryLevel, target],
+  always: [loadHours],
+  inverter: [load],
+  chemistry: [batteryChemistry],
+  role: [batteryRole],
+  controller: [solarController],
+  wave: [inverterWave],
+  arrangement: [arrangement],
+  mount: [mount, batteryLevel],
+  sky: [sky],
+  shade: [shade],
+  without: [without],
+  month: [month],
+  place: [place],
+  clock: [until],
+  average: [loadAverage],
+};
+const chargerOf: Readonly<Record<string, number>> = {
+  dcdc: chargerDcdc,
+  isolator: chargerIsolator,
+  mains: chargerMains,
+  generator: chargerGenerator,
+};
+const years: readonly number[] = [batteryAge];
+const areaToo: readonly number[] = [cableArea];
+const spanSlots: readonly number[] = [until, duration, loadHours, loadOnce];
+
+/** The slots that a mention may fill, besides none. */
+export function slotsOf(m: Mention): readonly number[] {
+  if (m.kind === 'amount') {
+    if (m.unit === 'years') return years;
+    const own = byDimension[m.dimension!] ?? [];
+    if (m.unit === 'mm') return [...own, ...areaToo];
+    return m.otherDimension ? [...own, ...(byDimension[m.otherDimension] ?? [])] : own;
+  }
+  if (m.kind === 'number') return ofNumber;
+  if (m.kind === 'clock') return m.variants.length > 0 ? spanSlots : byKind.clock!;
+  if (m.kind === 'charger')
+    return m.key === 'any'
+      ? [chargerMains, chargerDcdc, same, load]
+      : m.key === 'mains'
+        ? [chargerMains, same, load]
+        : [chargerOf[m.key]!, same];
+  if (m.kind === 'mains') return [chargerMains, same];
+  if (m.kind === 'alternator')
+    return m.key === 'smart' ? [alternatorSmart] : m.key === 'fixed' ? [alternatorFixed] : [];
+  return byKind[m.kind] ?? [];
+}
+
+/** In which turn a mention is decided: things before their figures, figures before what colours them. */
+export function turnOf(m: Mention): number {
+  switch (m.kind) {
+    case 'thing':
+    case 'noun':
+    case 'inverter':
+      return 0;
+    case 'charger':
+    case 'mains':
+    case 'alternator':
+      return 1;
+    case 'amount':
+      return m.dimension === 'charge' ||
+        m.dimension === 'energy' ||
+        m.dimension === 'power' ||
+        m.dimension === 'current'
+        ? 2
+        : m.dimension === 'voltage' || m.dimension === 'percent' || m.unit === 'years'
+          ? 6
+          : 3;
+    case 'clock':
+    case 'always':
+      return 3;
+    case 'number':
+      return 4;
+    case 'chemistry':
+    case 'controller':
+      return 5;
+    case 'role':
+    case 'level':
+    case 'average':
+      return 6;
+    default:
+      return 7;
+  }
+}
