@@ -27,12 +27,18 @@ export interface ChargeLevel {
   readonly trace: Trace;
 }
 
+/** Volts of a 12 V battery that a charger hardly goes below, common practice. */
+const leastChargingV = 12.6;
+
 function stateOf(facts: Facts, chemistry: Chemistry, blocks: number, setting: Setting): ChargeLevel['state'] {
   if (facts.volts === undefined) return 'told';
   const { cues } = setting.parsed;
   const isRest = facts.voltsTaken === 'rest' || cues.has('rest-reading');
   if (isOnCharge(facts.volts, chemistry, blocks)) return 'charging';
-  if (facts.voltsTaken === 'charging' || (cues.has('on-charge') && !isRest)) return 'charging';
+  // Below its volts at rest when full nothing shows a charger's volts, whatever was said: common practice.
+  const isChargerLike = facts.volts / blocks >= leastChargingV;
+  if (isChargerLike && (facts.voltsTaken === 'charging' || (cues.has('on-charge') && !isRest)))
+    return 'charging';
   if (facts.voltsTaken === 'load' || (cues.has('under-load') && !isRest)) return 'load';
   return 'rest';
 }

@@ -43,6 +43,10 @@ export function askBack(
 /** Which of two readings is meant: both as buttons. */
 export function askWhich({ options: [one, other] }: Two, { say }: Speech): Reply {
   const gaps = { one: one.say, other: other.say };
-  const text = 'I can take that in two ways. Which do you mean: “{one}” or “{other}”?';
-  return { headline: say('which-reading', text, gaps), next: [one.say, other.say] };
+  // The first line stays short, however long the readings are.
+  return {
+    headline: say('which-reading', 'I can take that in two ways: which do you mean?'),
+    lines: [say('two-readings', '“{one}” or “{other}”', gaps)],
+    next: [one.say, other.say],
+  };
 }

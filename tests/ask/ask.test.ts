@@ -74,7 +74,7 @@ test('--jsonl with --memory: memory outlives the run', () => {
       .split('\n')
       .map(text => JSON.parse(text).intent ?? 'error'),
   ).toEqual(['run-time', 'error']);
-  const second = ask(['--jsonl', '--memory', file], line('make it 1 day'), env);
+  const second = ask(['--jsonl', '--memory', file], line('make it 5 days'), env);
   expect(JSON.parse(second.stdout)).toMatchObject({ intent: 'run-time' });
   expect([first.status, second.status]).toEqual([0, 0]);
   expect(existsSync(file)).toBe(true);

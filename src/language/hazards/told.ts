@@ -168,7 +168,9 @@ function isWithinLimits(told: Told): boolean {
     (chargers.length === 1 && chargers[0]!.currentA !== undefined && !told.solar?.length);
   const isOfBattery = batteries.some(b => b.maxCurrentA !== undefined) && isDrawn && fuseA === undefined;
   const isOfCable = areaOf(told) !== undefined && (cable?.currentA ?? fuseA) !== undefined;
-  return (cable === undefined ? isOfBattery : isOfCable) && !isOverCurrent(told);
+  const isOfFuse =
+    fuseA !== undefined && loads.length === 1 && loads[0]!.currentA !== undefined && batteries.length === 0;
+  return (cable === undefined ? isOfBattery || isOfFuse : isOfCable) && !isOverCurrent(told);
 }
 
 /**
