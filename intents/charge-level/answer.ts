@@ -16,7 +16,7 @@ const kindOf = (result: ChargeLevel): string =>
 
 function charging(facts: Facts, result: ChargeLevel): readonly [string, ...string[]] {
   return [
-    `It can't be told from that: ${significant(facts.volts!, 4)} V is the charger's (engine, sun or mains), not the battery's own.`,
+    `It can't be told from that: ${significant(facts.volts!, 4)} V says it is being charged, and the volts are the charger's.`,
     `Switch the charging off and let it rest for a few hours, loads off; full is then about ${decimals(result.fullV, 1)} V, half about ${decimals(result.halfV, 1)} V (${kindOf(result)}).`,
     result.chemistry === 'lfp'
       ? 'For lithium a shunt monitor is the real gauge.'
