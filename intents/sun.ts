@@ -84,7 +84,18 @@ const written = (place: string): string =>
         .map(word => (smallWords.has(word) ? word : word.charAt(0).toUpperCase() + word.slice(1)))
         .join(' ')
     : place;
-const smallWords: ReadonlySet<string> = new Set(['the', 'of', 'and', 'de', 'del', 'la', 'du', 'in', 'on', 'upon']);
+const smallWords: ReadonlySet<string> = new Set([
+  'the',
+  'of',
+  'and',
+  'de',
+  'del',
+  'la',
+  'du',
+  'in',
+  'on',
+  'upon',
+]);
 
 /** " in Darwin in August", " in full cloud", or nothing. */
 export function whereAndWhen(facts: Facts, sun: SolarCase, words: Speech = english): string {
@@ -117,7 +128,9 @@ export function placeNote(
 }
 
 const unknownPlace = (place: string, words: Speech): string =>
-  words.say('unknown-place', "I don't know where {place} is; a bigger town nearby would help.", { place: written(place) });
+  words.say('unknown-place', "I don't know where {place} is; a bigger town nearby would help.", {
+    place: written(place),
+  });
 
 /** The state or country of a place by name, where the name stands in others too and doesn't tell: never the wrong one in silence. */
 function regionTaken(name: string, words: Speech): string | undefined {
