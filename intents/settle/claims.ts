@@ -1,5 +1,5 @@
 import { areaOfGauge } from '#quantity/gauge.ts';
-import { fromBase, toBase, unitOf } from '#quantity/quantity.ts';
+import { toBase, unitOf } from '#quantity/quantity.ts';
 import type { Dimension } from '#quantity/units.ts';
 import type { Claim } from '#rig/rig.ts';
 import type { Heard } from './dispute.ts';
@@ -35,9 +35,6 @@ export function inDimension(claims: readonly Heard[], dimension: Dimension, volt
     return [];
   });
 }
-
-/** A base value in the unit of a claim. */
-export const asSaid = (value: number, unit: string): number => fromBase(value, unitOf(unit)!);
 
 const speaker: readonly string[] = ['me', 'i', 'my', 'mine', 'we', 'us', 'our'];
 const kin: readonly string[] =

@@ -11,7 +11,7 @@ import { type Interpreted, interpret } from './interpret.ts';
 import { hangsOnPlace, noteLocation } from './location.ts';
 import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
-import { personKey } from './recall.ts';
+import { lastFrame } from './recall.ts';
 import { remember } from './remember.ts';
 import { isEmergency, safe } from './safe.ts';
 import { freshened, type Options } from './setting.ts';
@@ -46,8 +46,7 @@ export function converse(kept: Memory, message: Message, options: Options = {}):
 /** A location shared: noted, and a question before that hangs on it is answered again from there. */
 function here(memory: Memory, message: Message, nothing: Heard, options: Options): Conversed {
   const noted = noteLocation(memory, message, nothing);
-  const last =
-    memory.frames.findLast(frame => frame.from === personKey(message.from)) ?? memory.frames.at(-1);
+  const last = lastFrame(memory, message.from);
   if (!last || !hangsOnPlace(last)) return noted;
   const asked = { ...noted.heard, intent: last.intent, probability: 1, second: undefined };
   const read = interpret(noted.memory, { ...message, onto: last }, asked, options);

@@ -1,4 +1,3 @@
-import { intentNames } from '#answer/answer.ts';
 import { intentNamed } from '#intents';
 import { factsOf } from '#intents/facts.ts';
 import type { Intent, Setting } from '#intents/intent.ts';
@@ -12,7 +11,8 @@ import type { Heard } from './hear.ts';
 import { isSetup, type Lean, leanOf, lentBy } from './lean.ts';
 import type { Frame, Memory } from './memory.ts';
 import type { Message } from './message.ts';
-import { fill, ownKey, personKey, resolved, rigFor } from './recall.ts';
+import { isIntent, undemanding } from './questions.ts';
+import { fill, lastFrame, ownKey, personKey, resolved, rigFor } from './recall.ts';
 import { type Options, settingOf } from './setting.ts';
 import { turned } from './turn.ts';
 import { factsIn, readingsOf, type Two, twoReadings } from './two-readings.ts';
@@ -45,8 +45,6 @@ export interface Interpreted {
   readonly hazards: readonly HazardCode[];
 }
 
-const isIntent = (name: string): name is Intent['name'] => (intentNames as readonly string[]).includes(name);
-
 /** Where a person's clock is, by the place known. */
 const longitudeIn = (memory: Memory, message: Message, facts: Stated): number | undefined =>
   facts.longitudeDeg ??
@@ -60,18 +58,21 @@ function timed(facts: Stated, memory: Memory, message: Message): Stated {
   return durationH === undefined ? facts : { ...facts, durationH };
 }
 
+const speakers: ReadonlySet<string> = new Set(['i', 'me', 'we', 'us']);
+
+/** The claims of a message; what its writer claims under the writer's name. */
+export const claimsOf = ({ claims }: Heard, from: string): Claim[] =>
+  claims.map(claim => ({ ...claim, who: speakers.has(claim.who) ? from : claim.who }));
+
 /** The claims that an argument is about: those told now, beside those of others that were told before. */
-function claimsFor(intent: Intent, { claims: told }: Heard, { claims: kept }: Memory, from: string): Claim[] {
-  const now = told.map(claim => ({ ...claim, who: isSpeaker(claim.who) ? from : claim.who }));
+function claimsFor(intent: Intent, heard: Heard, { claims: kept }: Memory, from: string): Claim[] {
+  const now = claimsOf(heard, from);
   if (intent.name !== 'settle' || now.length > 1) return now;
   const unit = now[0]?.unit;
   const isOther = (claim: Claim): boolean =>
     now.every(one => one.who !== claim.who) && (unit === undefined || unit === '' || claim.unit === unit);
   return [...kept.filter(isOther), ...now];
 }
-
-const speakers: ReadonlySet<string> = new Set(['i', 'me', 'we', 'us']);
-export const isSpeaker = (who: string): boolean => speakers.has(who);
 
 /** "Will it?" asked before is asked by what turns it too. */
 const asked = (heard: Heard, { frame, extent }: Lean): Heard =>
@@ -101,7 +102,7 @@ function lentTo(facts: Stated, told: Stated, lean: Lean, { from }: Message): Len
 
 /** A message that puts right or takes out what the question before has is about that question, whatever its words look like. */
 function ofFrame(memory: Memory, message: Message, heard: Heard): Heard {
-  const frame = memory.frames.findLast(one => one.from === personKey(message.from)) ?? memory.frames.at(-1);
+  const frame = lastFrame(memory, message.from);
   const { intent, corrects, removed } = heard;
   if (!frame) return heard;
   // "Show the working, Rick never believes anyone": of what was just answered.
@@ -119,20 +120,6 @@ function ofFrame(memory: Memory, message: Message, heard: Heard): Heard {
 
 /** Less likely than this another question is not taken, though it could be answered. */
 const leastLikely = 0.25;
-/** Questions that ask for nothing, so that they could always be answered. */
-const undemanding: ReadonlySet<string> = new Set([
-  'none',
-  'unclear',
-  'help',
-  'privacy',
-  'forget',
-  'learn',
-  'term',
-  'emergency',
-  'fault',
-  'settle',
-  'convert',
-]);
 
 /** Holds a message against memory, once: the question, its facts and whose they are, and what is missing. */
 export function interpret(memory: Memory, message: Message, told: Heard, options: Options = {}): Interpreted {

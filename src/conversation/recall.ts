@@ -2,7 +2,7 @@ import type { Setting } from '#intents/intent.ts';
 import type { ParsedMessage } from '#language/reading.ts';
 import { isSameName, mergeBatteries, mergeSolar } from '#rig/merge.ts';
 import type { Rig, Stated, StatedLoad } from '#rig/rig.ts';
-import type { Memory } from './memory.ts';
+import type { Frame, Memory } from './memory.ts';
 
 /** A person's name as a key: small letters, and never the one that no record can hold. */
 export const personKey = (name: string): string => {
@@ -13,6 +13,10 @@ export const personKey = (name: string): string => {
 /** The key under which a person's own gear is kept: in a private chat the chat's own is theirs. */
 export const ownKey = (from: string, kind: 'private' | 'group'): string =>
   kind === 'private' ? '' : personKey(from);
+
+/** The question last asked by a person, else by anybody. */
+export const lastFrame = ({ frames }: Memory, from: string): Frame | undefined =>
+  frames.findLast(frame => frame.from === personKey(from)) ?? frames.at(-1);
 
 /** Which rig a message is about, and whose it is. */
 export function rigFor(

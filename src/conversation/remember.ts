@@ -2,9 +2,10 @@ import type { Reply } from '#answer/reply.ts';
 import { mergeFacts } from '#rig/merge.ts';
 import { type Claim, factsSchema, type Rig, rigSchema, type Stated } from '#rig/rig.ts';
 import { talkAfter } from './hear.ts';
-import { type Interpreted, isSpeaker } from './interpret.ts';
+import { claimsOf, type Interpreted } from './interpret.ts';
 import { choiceSchema, emptyMemory, type Frame, frameSchema, framesKept, type Memory } from './memory.ts';
 import type { Message } from './message.ts';
+import { passingBy } from './questions.ts';
 import { personKey } from './recall.ts';
 
 /** What was done with a message, as far as memory cares. */
@@ -16,18 +17,6 @@ export interface Done {
   readonly asked?: string;
 }
 
-/** Questions that don't count as "the question before". */
-const passingBy = new Set([
-  'rig',
-  'help',
-  'privacy',
-  'forget',
-  'none',
-  'unclear',
-  'term',
-  'learn',
-  'emergency',
-]);
 const gearKeys = new Set(Object.keys(rigSchema.shape));
 const claimsKept = 8;
 
@@ -98,7 +87,7 @@ const frameOf = (
 });
 
 function keepClaims({ claims: old, frames }: Memory, { heard }: Interpreted, from: string): Claim[] {
-  const own = heard.claims.map(claim => ({ ...claim, who: isSpeaker(claim.who) ? from : claim.who }));
+  const own = claimsOf(heard, from);
   const told = own.length > 0 ? own : guessOf(heard, frames.at(-1), from);
   const isRenewed = (claim: Claim): boolean =>
     told.some(one => one.who === claim.who && one.unit === claim.unit);

@@ -1,24 +1,10 @@
 import { read } from '#language/reading.ts';
 import type { Heard } from './hear.ts';
+import { alone } from './questions.ts';
 
 /** As sure as this a part of a message is a question of its own. */
 const leastSure = 0.6;
 const mostParts = 6;
-/** Questions that are never one of two. */
-const alone: ReadonlySet<string> = new Set([
-  'none',
-  'unclear',
-  'rig',
-  'help',
-  'privacy',
-  'forget',
-  'learn',
-  'term',
-  'settle',
-  'emergency',
-  'fault',
-  'convert',
-]);
 
 /** "What cable and fuse" is two questions with one set of facts. */
 function cableAndFuse({ intent, cues, facts, claims }: Heard): string | undefined {

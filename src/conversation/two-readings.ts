@@ -1,4 +1,4 @@
-import { type IntentName, intentNames } from '#answer/answer.ts';
+import type { IntentName } from '#answer/answer.ts';
 import { exactly } from '#answer/say.ts';
 import { english } from '#answer/speech.ts';
 import { intentNamed } from '#intents';
@@ -6,6 +6,7 @@ import { describeBattery, describeCharger, describeLoad } from '#intents/describ
 import type { ParsedMessage } from '#language/reading.ts';
 import type { Stated } from '#rig/rig.ts';
 import type { Heard } from './hear.ts';
+import { isIntent, plain } from './questions.ts';
 import { sound } from './sound.ts';
 
 /**
@@ -27,19 +28,6 @@ export interface Two {
   readonly shared: Stated;
 }
 
-/** Talk and words: nothing is worked out, so nothing is asked about. */
-const plain: ReadonlySet<string> = new Set([
-  'none',
-  'unclear',
-  'term',
-  'learn',
-  'help',
-  'privacy',
-  'forget',
-  'emergency',
-  'fault',
-  'rig',
-]);
 /** What reading adds without changing an answer. */
 const free: ReadonlySet<string> = new Set(['supply', 'isAverage', 'role', 'voltsTaken', 'isRoundTrip']);
 
@@ -75,8 +63,8 @@ function keyOf({ intent, stated }: Reading): string {
 export function readingsOf({ options }: Pick<ParsedMessage, 'options'>): Reading[] {
   const merged = new Map<string, Reading>();
   for (const { intent, stated, probability } of options) {
-    if (!(intentNames as readonly string[]).includes(intent)) continue;
-    const reading: Reading = { intent: intent as IntentName, stated, probability };
+    if (!isIntent(intent)) continue;
+    const reading: Reading = { intent, stated, probability };
     const key = keyOf(reading);
     const before = merged.get(key);
     merged.set(key, before ? { ...before, probability: before.probability + probability } : reading);

@@ -155,9 +155,3 @@ export function dangerPoints(results: readonly Result[]): DangerPoint[] {
     alarms: harmless.filter(r => named(r, least).length > 0).length / harmless.length,
   }));
 }
-
-/** The same in one line. */
-export const dangerCurve = (results: readonly Result[]): string =>
-  dangerPoints(results)
-    .map(({ least, seen, alarms }) => `p≥${least}: seen ${percent(seen)}, alarms ${percent(alarms)}`)
-    .join('; ');
