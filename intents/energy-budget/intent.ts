@@ -21,6 +21,7 @@ const takes = [
 export const energyBudget: Intent = {
   name: 'energy-budget',
   title: 'What do I use a day?',
+  isItemised: true,
   takes,
   needs: needs(takes, [needLoads]),
   reply: (facts, setting) => answerEnergyBudget(facts, computeEnergyBudget(facts, setting), setting),

@@ -22,6 +22,7 @@ const takes = [
 export const list: Intent = {
   name: 'list',
   title: 'What do I need to buy?',
+  isItemised: true,
   takes,
   needs: needs(takes, [
     { ...needLoads, ask: 'what it has to run (say “fridge, lights and phones, 3 days”)', key: 'need-run' },

@@ -39,6 +39,9 @@ export const appliances: readonly Appliance[] = [
   {
     id: 'fridge',
     names: [
+      'three way fridge',
+      '3 way fridge',
+      'absorption fridge',
       'chilly bin fridge',
       'frige',
       'fridg',
@@ -410,6 +413,8 @@ export const appliances: readonly Appliance[] = [
     names: [
       'cpap machine',
       'c pap',
+      'c p a p',
+      'c pap machine',
       'bipap',
       'bi pap',
       'apap',

@@ -18,6 +18,8 @@ export interface Told {
   readonly heard: Heard;
   readonly isWorkingShown?: boolean;
   readonly lent?: Lent;
+  /** What was counted, and what was told and not counted: a line each. */
+  readonly counted?: readonly (string | undefined)[];
   readonly hazards?: readonly HazardCode[];
   /** What both of two readings say, where neither is sure. */
   readonly shared?: Understood;
@@ -61,7 +63,15 @@ const readingOf = ({ margin, second, because }: ParsedMessage): NonNullable<Answ
 export function toAnswer(reply: Reply, told: Told): Answer {
   const { heard, isWorkingShown = false } = told;
   const codes = [...new Set(reply.cautions ?? [])];
-  const full: Reply = { ...reply, lines: [...(reply.lines ?? []), ...lentLine(told.lent)], cautions: codes };
+  const full: Reply = {
+    ...reply,
+    lines: [
+      ...(reply.lines ?? []),
+      ...(told.counted ?? []).filter(line => line !== undefined),
+      ...lentLine(told.lent),
+    ],
+    cautions: codes,
+  };
   return {
     intent: told.intent,
     text: print(full, { isWorkingShown, words: english }),

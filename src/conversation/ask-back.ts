@@ -40,8 +40,14 @@ export function askBack(
   return { headline: words.say('need', text, { title, needs: asks[0] ?? '' }) };
 }
 
-/** Which of two readings is meant: both as buttons. */
-export function askWhich({ options: [one, other] }: Two, { say }: Speech): Reply {
+/** Which of two readings is meant, or whether the one is: as buttons. */
+export function askWhich({ options: [one, other], echo }: Two, { say }: Speech): Reply {
+  if (echo !== undefined)
+    return {
+      headline: say('is-it-that', 'Did I get that right?'),
+      lines: [say('reading-echo', '“{echo}”', { echo })],
+      next: [one.say, other.say],
+    };
   const gaps = { one: one.say, other: other.say };
   // The first line stays short, however long the readings are.
   return {

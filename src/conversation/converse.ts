@@ -3,9 +3,11 @@ import type { Reply } from '#answer/reply.ts';
 import { english } from '#answer/speech.ts';
 import { cut } from '#answer/text.ts';
 import type { Intent } from '#intents/intent.ts';
+import type { Cue } from '#language/words/en/cues.ts';
 import type { Facts } from '#rig/rig.ts';
 import { silence, toAnswer, toldOf } from './answer.ts';
 import { askBack, askWhich } from './ask-back.ts';
+import { countedLine, leftOutLine } from './counted.ts';
 import { type Heard, hear, hearBot } from './hear.ts';
 import { type Interpreted, interpret } from './interpret.ts';
 import { hangsOnPlace, noteLocation } from './location.ts';
@@ -13,6 +15,7 @@ import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { lastFrame } from './recall.ts';
 import { remember } from './remember.ts';
+import { turnedBack } from './requests.ts';
 import { isEmergency, safe } from './safe.ts';
 import { freshened, type Options } from './setting.ts';
 import { questionsOf } from './split.ts';
@@ -31,6 +34,12 @@ export function converse(kept: Memory, message: Message, options: Options = {}):
   const heard = hear(memory, message);
   if (message.isBot) return { memory: hearBot(memory, message), answer: silence(heard) };
   if (message.location && message.text.trim() === '') return here(memory, message, heard, options);
+  const before = turnedBack(memory, message);
+  if (before) {
+    const asked = { ...heard, intent: before.intent, facts: {}, undo: undefined, options: [], issues: [] };
+    const onto = { ...message, onto: before };
+    return answer(memory, onto, interpret(memory, onto, asked, options));
+  }
   const done: Conversed[] = [];
   for (const question of questionsOf(message.text, heard)) {
     const now = done.at(-1)?.memory ?? memory;
@@ -93,9 +102,31 @@ const redo =
 const isReplay = ({ heard, frame, intent }: Interpreted): boolean =>
   frame?.intent === intent.name && Object.keys(heard.facts).length === 0 && frame.asked === undefined;
 
+/** Words that ask something of the answer before, though they tell nothing new. */
+const asksAnew: readonly Cue[] = ['ask-working', 'ask-why', 'simpler', 'same-again', 'what-if'];
+
+/**
+ * Whether it only looks like the question before: nothing new, nothing asked ("ta", "better", "pfff"), or thanks with
+ * a word of what was answered.
+ */
+function isSideTalk(read: Interpreted, { text, onto }: Message): boolean {
+  const { heard, frame, intent } = read;
+  if (
+    onto ||
+    text.includes('?') ||
+    [...heard.cues].some(cue => cue.startsWith('ask-') || asksAnew.includes(cue))
+  )
+    return false;
+  const isThanks = heard.cues.has('thanks') && frame?.intent === intent.name && frame.asked === undefined;
+  return isThanks || (isReplay(read) && heard.removed.length === 0 && heard.corrects === undefined);
+}
+
 /** Whether nothing is said: talk among people, in which nobody is in danger. */
-const isSilent = ({ intent, heard, hazards }: Interpreted, { kind }: Message): boolean =>
-  intent.name === 'none' && kind === 'group' && hazards.length === 0 && !isStrange(heard);
+const isSilent = (read: Interpreted, message: Message): boolean =>
+  message.kind === 'group' &&
+  read.hazards.length === 0 &&
+  !isStrange(read.heard) &&
+  (read.intent.name === 'none' || isSideTalk(read, message));
 
 /** Written in a script that the bot can't read. */
 const isStrange = ({ issues, facts }: Heard): boolean =>
@@ -111,7 +142,7 @@ function answer(memory: Memory, message: Message, read: Interpreted, isSaid = fa
   const danger = { codes: hazards, intent: intent.name, facts, isSaid };
   if (isEmergency(hazards)) {
     const reply = safe({ headline: '' }, { ...danger, isBack: false });
-    return { memory, answer: toAnswer(reply, { intent: 'emergency', ...toldOf(read) }) };
+    return { memory, answer: toAnswer(reply, { intent: 'emergency', ...toldOf(read), lent: undefined }) };
   }
   if (two) {
     const asks = askWhich(two, english);
@@ -145,6 +176,7 @@ function answer(memory: Memory, message: Message, read: Interpreted, isSaid = fa
       intent: isStrange(heard) || (isBack && ready !== undefined) ? 'unclear' : intent.name,
       ...toldOf(read),
       isWorkingShown,
+      counted: isBack || reply.figures === undefined ? undefined : [countedLine(read), leftOutLine(read)],
       again: isBack || !isAnswered ? undefined : redo(intent, ready, setting),
     }),
   };

@@ -1,4 +1,7 @@
+import { factsOf } from '#intents/facts.ts';
+import { isFrostLikely } from '#intents/frost.ts';
 import type { Intent } from '#intents/intent.ts';
+import { whereFacts } from '#intents/sun.ts';
 import { meaningOf } from '#language/hazards/features.ts';
 import { hazardsOf, ruledOut, type Told } from '#language/hazards/told.ts';
 import { type HazardCode, hazardCodes } from '#rig/hazard-codes.ts';
@@ -9,7 +12,14 @@ import { fill } from './recall.ts';
 /** Questions whose answer is about putting charge in. */
 const charging: ReadonlySet<string> = new Set(['charge-time', 'charge-path', 'solar-yield', 'generator']);
 /** What is looked up of the gear and the weather known, whatever the question takes. */
-const circumstances = ['batteries', 'arrangement', 'ambientC', 'systemVoltageV', 'inverter'] as const;
+const circumstances = [
+  'batteries',
+  'arrangement',
+  'ambientC',
+  'systemVoltageV',
+  'inverter',
+  ...whereFacts,
+] as const;
 /** Sources of charge count only where this message is about them: a panel on the roof is no charging in the frost. */
 const sources = ['solar', 'chargers', 'drivingHoursPerDay', 'days', 'targetChargePercent'] as const;
 /** Talk that is of no gear: what is remembered shows no danger in it. */
@@ -23,9 +33,24 @@ const otherLoad: ReadonlySet<string> = new Set(
   ),
 );
 
+/** Lithium where the month told brings frost, with no temperature told. */
+const isCold = (known: Stated): boolean =>
+  known.ambientC === undefined &&
+  known.batteries?.some(battery => battery.chemistry === 'lfp') === true &&
+  isFrostLikely(factsOf(known));
+
+/** What shows batteries that are no twins, whatever their figures are. */
+const unlike: ReadonlySet<string> = new Set(
+  'old different age-word year-word one-of-them car-battery'.split(' '),
+);
+
 /** The dangers that facts rule out, unless the words show them in a way that no fact covers. */
 const outOf = (told: Told, concepts: readonly string[]): readonly HazardCode[] =>
-  ruledOut(told).filter(code => code !== 'over-current' || !concepts.some(concept => otherLoad.has(concept)));
+  ruledOut(told).filter(
+    code =>
+      (code !== 'over-current' || !concepts.some(concept => otherLoad.has(concept))) &&
+      (code !== 'mixed-parallel' || !concepts.some(concept => unlike.has(concept))),
+  );
 
 /**
  * The dangers of a message, the most urgent first: those that its words show and no fact rules out, and those that
@@ -48,7 +73,7 @@ export function dangersIn(
     ...(spoken.loads && { loads: spoken.loads }),
     ...Object.fromEntries(sources.map(key => [key, told[key]])),
     removed,
-    frost: concepts.includes('frost'),
+    frost: concepts.includes('frost') || isCold(known),
     asksCharge: charging.has(intent.name) || ofWords.includes('cold-charge'),
   };
   const out = outOf(all, concepts);

@@ -9,7 +9,7 @@ import { isSameName } from '#rig/merge.ts';
 import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { personKey } from './recall.ts';
-import { type Forgetting, forgettingIn, undoneBy } from './requests.ts';
+import { type Forgetting, forgettingIn, isUndoing, undoneBy } from './requests.ts';
 import { sound } from './sound.ts';
 
 /** The talk as memory keeps it. */
@@ -118,6 +118,8 @@ export function hear(memory: Memory, message: Message): Heard {
   if (forgetting) return { ...told, forgetting, intent: 'forget', probability: 1, options: [] };
   const undo = undoneBy(memory, message);
   if (undo) return { ...told, undo, intent: 'rig', facts: {}, probability: 1, options: [] };
+  // Nothing of this person's is there to be taken back.
+  if (isUndoing(command)) return { ...told, intent: 'none', facts: {}, probability: 1, options: [] };
   const picked = memory.choice?.options.find(option => isSameName(option.say, text.trim()));
   if (!picked) return told;
   // One of two readings was chosen: that is what the message before says.

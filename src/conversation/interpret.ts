@@ -15,7 +15,7 @@ import { isIntent, undemanding } from './questions.ts';
 import { fill, lastFrame, ownKey, personKey, resolved, rigFor } from './recall.ts';
 import { type Options, settingOf } from './setting.ts';
 import { turned } from './turn.ts';
-import { factsIn, readingsOf, type Two, twoReadings } from './two-readings.ts';
+import { type AnswerOf, factsIn, readingsOf, type Two, twoReadings } from './two-readings.ts';
 import { hoursUntil } from './until.ts';
 
 /** What a question took from somebody else's. */
@@ -118,13 +118,32 @@ function ofFrame(memory: Memory, message: Message, heard: Heard): Heard {
   return isOfFrame ? { ...heard, intent: frame.intent, options: [] } : heard;
 }
 
+/** A value put right that stands in the question before: the talk confirms how it was read. */
+function isSlipOf(memory: Memory, { from }: Message, { corrects }: Heard): boolean {
+  const frame = lastFrame(memory, from);
+  return corrects?.from !== undefined && frame !== undefined && holds(frame.facts, corrects.from);
+}
+
 /** Less likely than this another question is not taken, though it could be answered. */
 const leastLikely = 0.25;
 
 /** Holds a message against memory, once: the question, its facts and whose they are, and what is missing. */
 export function interpret(memory: Memory, message: Message, told: Heard, options: Options = {}): Interpreted {
   const heard = ofFrame(memory, message, told);
-  const two = heard.issues.length > 0 ? undefined : twoReadings(heard);
+  const answerOf: AnswerOf = (intent, facts) => {
+    const {
+      ready,
+      intent: asked,
+      setting,
+    } = taken(memory, message, { ...heard, intent, facts }, undefined, options);
+    return ready && asked.reply(ready, setting).headline;
+  };
+  const unsure =
+    heard.issues.length > 0 || isSlipOf(memory, message, heard) ? undefined : twoReadings(heard, answerOf);
+  // What lacks something is asked for by that; nothing would be worked out yet.
+  const isOpen =
+    unsure?.echo !== undefined && taken(memory, message, heard, undefined, options).ready === undefined;
+  const two = isOpen ? undefined : unsure;
   const asked = taken(memory, message, heard, two, options);
   const becomes = two ? undefined : asked.intent.becomes?.(asked.facts);
   const whole = becomes && taken(memory, message, { ...heard, intent: becomes }, undefined, options);

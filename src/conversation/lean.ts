@@ -69,8 +69,9 @@ export function leanOf(memory: Memory, message: Message, heard: Heard, intent: I
   if (owner !== undefined) return { frame, extent: 'circumstances' };
   if (intent.name === 'settle') return { frame, extent: 'all' };
   const isSame = isPair(frame.intent, intent.name);
-  if (isTold && !isTurn && isWhole(intent, facts) && !isOwn && frame.asked === undefined)
-    return { extent: 'none' };
+  // What somebody else was asked for is answered by a figure, not by another whole question.
+  const isAnother = frame.asked === undefined || hasUse(factsOf(facts));
+  if (isTold && !isTurn && isWhole(intent, facts) && !isOwn && isAnother) return { extent: 'none' };
   // What only got a question back is all still meant.
   if (isSame || (frame.asked !== undefined && isOwn)) return { frame, extent: 'all' };
   // "What size would we need instead": for as long as before.

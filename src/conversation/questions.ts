@@ -8,7 +8,9 @@ const talk = ['none', 'unclear', 'help', 'privacy', 'forget', 'learn', 'term', '
 
 /** Talk, and gear that is told: never "the question before". */
 export const passingBy: ReadonlySet<string> = new Set([...talk, 'rig']);
-/** Nothing is worked out for these, so that of two readings nothing is asked about. */
+/** Never one of two readings that are asked about: silence, a question back, what can't wait, what asks back itself. */
+export const unasked: ReadonlySet<string> = new Set(['none', 'unclear', 'emergency', 'forget']);
+/** Nothing is worked out for these: asked about only where it is another question. */
 export const plain: ReadonlySet<string> = new Set([...talk, 'rig', 'fault']);
 /** Questions that ask for nothing, so that they could always be answered. */
 export const undemanding: ReadonlySet<string> = new Set([...talk, 'fault', 'settle', 'convert']);

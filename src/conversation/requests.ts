@@ -1,5 +1,5 @@
 import { type ForgetRequest, forgetRequest } from '#language/requests/forget.ts';
-import type { Memory } from './memory.ts';
+import type { Frame, Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { personKey } from './recall.ts';
 
@@ -48,8 +48,32 @@ const undoing: ReadonlySet<string> = new Set([
   ),
 ]);
 
-/** Whether a message asks to take the last change back, and nothing else. */
-const isUndoing = (text: string): boolean => {
+/** Ways to ask for the answer before the last turn. */
+const goingBack: ReadonlySet<string> = new Set([
+  ...['go back', 'back'].flatMap(verb =>
+    [
+      ' to before',
+      ' to the first',
+      ' to the first one',
+      ' to how it was',
+      ' to what it was',
+      ' to the one before',
+    ].map(rest => `${verb}${rest}`),
+  ),
+  'go back',
+  'as it was',
+  'as before',
+  'scrap that',
+  'scrap that last one',
+  'not that one',
+]);
+
+/** The words of a short message, asides left out. */
+const wordsOf = (text: string): string =>
+  (text.match(/[a-z']+/g) ?? []).filter(word => !asides.has(word)).join(' ');
+
+/** Whether a message, in small letters, asks to take the last change back, and nothing else. */
+export const isUndoing = (text: string): boolean => {
   const words = text.match(/[a-z']+/g) ?? [];
   return words.length < 12 && undoing.has(words.filter(word => !asides.has(word)).join(' '));
 };
@@ -78,4 +102,17 @@ export function forgettingIn(memory: Memory, message: Message): Forgetting | und
 export function undoneBy({ undo }: Memory, { text, from, at }: Message): Memory['undo'] {
   const isOwn = undo !== undefined && undo.from === personKey(from) && at.getTime() - undo.at <= undoMs;
   return isOwn && isUndoing(plain(text)) ? undo : undefined;
+}
+
+/**
+ * The question before a turn that this person takes back: "what if lithium?", answered, then "undo". What was changed
+ * last counts: a rig told after the turn is put back first.
+ */
+export function turnedBack({ frames, undo }: Memory, { text, from }: Message): Frame | undefined {
+  const words = plain(text);
+  if (words.length > 60 || !(isUndoing(words) || goingBack.has(wordsOf(words)))) return undefined;
+  const own = frames.filter(frame => frame.from === personKey(from));
+  const [before, last] = own.slice(-2);
+  if (!before || !last || last.onto !== before.at) return undefined;
+  return undo !== undefined && undo.from === personKey(from) && undo.at > last.at ? undefined : before;
 }

@@ -46,7 +46,7 @@ const rules: Readonly<Record<HazardCode, Rule>> = {
   },
   'no-fuse': { refuses: wiring, covers: ['no-fuse', 'fuse-at-battery'] },
   'over-current': { refuses: 'all' },
-  'cold-charge': { refuses: charging, withholds: ['charge-time'], covers: ['lithium-cold'] },
+  'cold-charge': { refuses: charging, withholds: ['charge-time', 'generator'], covers: ['lithium-cold'] },
   'generator-inside': { refuses: charging, covers: ['carbon-monoxide'] },
   'mixed-parallel': { refuses: 'all', withholds: ['battery-bank'], covers: ['mixed-batteries'] },
   medical: { refuses: [], covers: ['medical'] },
@@ -125,6 +125,9 @@ function emergency(codes: readonly HazardCode[]): Reply {
   return { headline: headline!, lines };
 }
 
+/** How many lines of the answer itself stand beside a warning: the rest would push it off a phone. */
+const mostBeside = 3;
+
 /**
  * A reply with the warnings of the dangers seen before it, without what they forbid. The one place where it is
  * decided what an answer with a danger in it must not say.
@@ -136,7 +139,7 @@ export function safe(reply: Reply, danger: Danger): Reply {
   const left = body(reply, danger);
   const main = hazardAnswer(codes[0]!);
   const covered = new Set(codes.flatMap(code => rules[code].covers ?? []));
-  const said = [left.headline, ...(left.lines ?? [])].filter(isAllowed(codes));
+  const said = [left.headline, ...(left.lines ?? [])].filter(isAllowed(codes)).slice(0, mostBeside);
   // An answer that says no with its amps says it better than the general line does.
   const isOwnNo = codes[0] === 'over-current' && left.verdict === 'no' && said.length > 0;
   const first = isOwnNo

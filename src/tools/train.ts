@@ -9,7 +9,7 @@ import { everyNth, groupsToFit } from './train/groups.ts';
 const help = `Usage: npm run train [-- --sample N [--out FILE]] [-- --check]
 
 Fits the reader to the labelled messages: writes src/language/words/learned.json, then
-src/language/decide/weights.bin. The same messages and code always give the same files. About ten minutes.
+src/language/decide/weights.bin. The same messages and code always give the same files. About a quarter of an hour.
   --sample N   only every N-th group, to try something: the project's files stay as they are
   --out FILE   where the weights of a sample go; measure them with npm run reading -- --weights FILE
   --check      only tells whether the weights belong to the messages and the code (exit 1 if not)
@@ -45,7 +45,7 @@ async function train(step: number, out: URL | string | undefined): Promise<void>
   ]);
   const groups = everyNth(groupsToFit(messageFolders), step);
   const start = performance.now();
-  const model = trainWhole(groups);
+  const model = await trainWhole(groups);
   const bytes = writeModel(model, step === 1 ? fingerprint() : `every ${step}th group`);
   if (out) writeFileSync(out, bytes);
   const seconds = ((performance.now() - start) / 1000).toFixed(0);

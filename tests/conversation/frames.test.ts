@@ -50,6 +50,23 @@ describe('whose question', () => {
   });
 });
 
+describe('a turn taken back', () => {
+  const turn = 'ann: what if the battery is lithium' as const;
+  test.each(['undo', 'oops, go back', 'put it back', 'scrap that'])('%s: the answer before it', text => {
+    const { answers } = talk([anns, turn, `ann: ${text}`]);
+    expect(answers[2]!.figures).toEqual(answers[0]!.figures);
+    expect(answers[2]!.intent).toBe('run-time');
+  });
+  test('only by who made it', () => {
+    expect(talk([anns, turn, 'bob: undo']).last.figures).toEqual({});
+  });
+  test('a rig told after it is put back first', () => {
+    const { answers, memory } = talk([anns, turn, 'ann: my rig: 100Ah agm', 'ann: undo']);
+    expect(answers[3]!.intent).toBe('rig');
+    expect(memory.rigs.ann).toBeUndefined();
+  });
+});
+
 describe('talk that asks nothing', () => {
   const say = (kind: 'private' | 'group') => {
     const { memory } = talk([anns]);
@@ -127,5 +144,24 @@ describe('why', () => {
     expect(why(hear(emptyMemory(), { chat: 'c', from: 'kim', text: '/help', at, kind: 'group' }))).toMatch(
       /command/,
     );
+  });
+});
+
+describe('side talk after an answer', () => {
+  test.each(['ta', 'pfff', 'better', 'cheers mate, that will do'])(
+    '%s: silence, never the answer again',
+    text => {
+      const { last } = talk([anns, `ann: ${text}`]);
+      expect(last).toMatchObject({ text: '', figures: {} });
+    },
+  );
+  test('what asks for the answer another way is answered', () => {
+    expect(talk([anns, 'ann: show the working']).last.figures.runTime).toBeDefined();
+  });
+  test('another person’s whole question takes nothing from one that waits', () => {
+    const open = 'ann: what do I use a day with a fridge?' as const;
+    const { last } = talk([open, 'bob: fan 2A 10 hours a day, what do I use a day?']);
+    expect(last.text).not.toMatch(/fridge/i);
+    expect(value(last, 'dailyUse')).toBeCloseTo(20, 0);
   });
 });

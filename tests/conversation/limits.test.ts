@@ -33,8 +33,8 @@ const limits: readonly (readonly [name: string, limit: number, say: (asked: stri
   // The largest standard fuse on 6 mm², which carries 45.9 A.
   ['fuse on a cable', 40, a => `is a ${a}A fuse ok on 6mm2 cable?`],
   ['fuse on a thick cable', 100, a => `is a ${a}A fuse ok on 16mm2 cable?`],
-  ['cable', 45.899, a => `can 6mm2 cable carry ${a}A?`],
-  ['thick cable', 105.972, a => `can 16mm2 cable carry ${a}A?`],
+  ['cable', 45.899, a => `is 6mm2 cable ok for ${a}A over 0.5 m?`],
+  ['thick cable', 105.972, a => `is 16mm2 cable ok for ${a}A over 0.5 m?`],
   ['cable over a length', 75.22, a => `is 10mm2 cable ok for ${a}A over 0.5 m?`],
   ['charge limit', 50, a => `100Ah lithium at 50%, its max charge is 50A, can I use a ${a}A charger?`],
   [

@@ -31,19 +31,46 @@ test('two questions are told by their titles', () => {
   expect(two?.options.map(({ say }) => say)).toEqual(['How long will it last?', 'What battery do I need?']);
 });
 
+test('a lone reading that is unsure is said back, to say yes or no to', () => {
+  const two = twoReadings(read(['run-time', daily, half]));
+  expect(two?.echo).toBe('How long will it last? fan 2 A, 10 h a day, 100 Ah battery');
+  expect(two?.options.map(({ say }) => say)).toEqual(['Yes', 'No']);
+  expect(two?.options[0]).toMatchObject({ intent: 'run-time', facts: daily });
+});
+
+test('so is one whose rival differs in nothing that can be said shortly', () => {
+  const shaded = { ...once, shade: true };
+  const two = twoReadings(read(['trip', once, half], ['trip', shaded, half - 0.1]));
+  expect(two?.echo).toMatch(/fan 2 A/);
+});
+
+test('“yes” answers what was said back, “no” asks for other words', () => {
+  const at = new Date('2026-01-15T09:00:00Z');
+  const message = { chat: 'c', from: 'kim', text: 'fan 2A 10h on 100Ah', at, kind: 'group' } as const;
+  const choice = {
+    at: at.getTime(),
+    options: [
+      { say: 'Yes', intent: 'run-time', facts: daily },
+      { say: 'No', intent: 'unclear', facts: {} },
+    ],
+  } as never;
+  const reply = (text: string) => converse({ ...emptyMemory(), choice }, { ...message, text }).answer;
+  expect(reply('yes').figures.runTime).toBeDefined();
+  expect(reply('No')).toMatchObject({ intent: 'unclear', figures: {} });
+});
+
 test.each<[why: string, ...options: [string, object, number][]]>([
   ['sure enough', ['run-time', daily, leastSure], ['run-time', once, 0.3]],
-  ['one reading', ['run-time', daily, 0.2]],
   [
     'readings that answer alike are one',
     ['run-time', once, half - 0.2],
-    ['run-time', { ...once, loads: [{ ...fan, isAverage: true }] }, 0.15],
-    ['run-time', { ...once, place: 'broome' }, 0.15],
+    ['run-time', { ...once, loads: [{ ...fan, isAverage: true }] }, 0.25],
+    ['run-time', { ...once, place: 'broome' }, 0.25],
     ['run-time', daily, 0.1],
   ],
   ['talk is not asked about', ['none', {}, half], ['run-time', once, half - 0.1]],
 ])('not asked about: %s', (_why, ...options) => {
-  expect(twoReadings(read(...options))).toBeUndefined();
+  expect(twoReadings(read(...options), () => 'About 2 days.')).toBeUndefined();
 });
 
 test('nothing is answered while two readings stand', () => {

@@ -10,7 +10,13 @@ function numbersOf({ recognised: { text, tokens, mentions } }: ParsedMessage) {
     if (!isSaid && digits.length === 0) return [];
     const said = [m.told, m.value, ...m.variants.flatMap(v => [v.value, (v.value * m.told) / m.value])];
     const raw = text.slice(tokens[m.from]!.start, tokens[m.to - 1]!.end);
-    return [{ raw, key: m.key, values: said.flatMap(v => [v, 100 - v, 100 * v, v * 60, v * 24, v * 1000]) }];
+    return [
+      {
+        raw,
+        key: m.key,
+        values: said.flatMap(v => [v, 100 - v, 100 * v, 100 - 100 * v, v * 60, v * 24, v * 1000]),
+      },
+    ];
   });
 }
 

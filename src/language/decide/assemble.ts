@@ -1,5 +1,5 @@
 import * as slot from '../propose/slots.ts';
-import { all, self, writer } from '../propose/whose.ts';
+import { all, pair, pairBefore, self, writer } from '../propose/whose.ts';
 import type { Mention } from '../recognise/mention.ts';
 import { speakers } from '../words/en/people.ts';
 import { attributes, named, plain, taken } from './fact-table.ts';
@@ -21,11 +21,14 @@ export interface Stated {
 }
 
 const round = (value: number): number => Math.round(value * 1e6) / 1e6;
-const hasName: ReadonlySet<string> = new Set(['thing', 'noun', 'inverter', 'charger']);
+const hasName: ReadonlySet<string> = new Set(['thing', 'noun', 'inverter', 'charger', 'monitor']);
 
 /** Who a mention is, as claims name people: "i" for the writer. */
 export const whoOf = (m: Mention | undefined): string =>
   !m || speakers.has(m.text) ? 'i' : (m.raw ?? m.text);
+
+/** Nobody argues about the length of a millimetre cable: its area is meant. */
+const claimUnit = (unit: string | undefined): string => (unit === 'mm' ? 'mm²' : (unit ?? ''));
 
 const nowhere: ReadonlySet<number> = new Set();
 
@@ -93,9 +96,16 @@ class Assembly {
   attribute(i: number, s: number, key: string): void {
     const owner = this.#state.owners[i]!;
     const told = this.#valueOf(s, i);
-    if (owner === all) {
+    if (owner === all || owner === pair) {
       const of = slot.slots[s]!.owner;
-      const group = of === 'load' ? this.#loads : of === 'solar' ? this.#panels : this.#batteries;
+      const group =
+        owner === pair
+          ? (pairBefore(this.#loads, i) ?? [])
+          : of === 'load'
+            ? this.#loads
+            : of === 'solar'
+              ? this.#panels
+              : this.#batteries;
       for (const at of group) {
         const row = this.#rows.get(at)!;
         row[key] ??= told;
@@ -141,7 +151,7 @@ class Assembly {
     claims.push({
       who: owners[i] === writer ? 'i' : whoOf(mentions[owners[i]!]),
       value: round(m.isNegative && m.dimension === 'temperature' ? -told : told),
-      unit: s !== slot.claim ? slot.slots[s]!.name.slice(6) : m.kind === 'number' ? '' : (m.unit ?? ''),
+      unit: s !== slot.claim ? slot.slots[s]!.name.slice(6) : m.kind === 'number' ? '' : claimUnit(m.unit),
     });
     this.out.claims = claims;
   }

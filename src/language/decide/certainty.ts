@@ -66,9 +66,12 @@ export function certaintyFeatures(
   ];
 }
 
-/** How likely a reading is right. */
-export const certainty = (weights: readonly number[], features: readonly number[]): number => {
-  let sum = 0;
+/**
+ * How likely a reading is right.
+ * @param whole the weight of what it is like as a whole
+ */
+export const certainty = (weights: readonly number[], features: readonly number[], whole = 0): number => {
+  let sum = whole;
   for (let i = 0; i < features.length; i++) sum += (weights[i] ?? 0) * features[i]!;
   return 1 / (1 + Math.exp(-sum));
 };

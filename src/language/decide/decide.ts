@@ -7,7 +7,7 @@ import { type Frame, frameOf, type TalkContext } from './frame.ts';
 import { largest, MessageScores, meaningFeatures } from './message.ts';
 import { headOf, type Model, probabilities, shares } from './model.ts';
 import { planFeatures, planOutcomes } from './plan-features.ts';
-import { mostRanked, ReadingScores } from './rank.ts';
+import { mostRanked, ReadingScores, weightOf } from './rank.ts';
 import { search } from './search.ts';
 import type { State } from './state.ts';
 import { MainsLoads } from './supply.ts';
@@ -134,6 +134,10 @@ function merged(model: Model, frame: Frame, scores: MessageScores): readonly Mer
   return all;
 }
 
+/** What a reading is like as a whole, for how sure it may be taken. */
+const wholeOf = ({ doubts, intentNames }: Model, frame: Frame, { of, outcome }: Merged): number =>
+  doubts ? weightOf(doubts, frame, of.state, of.stated, intentNames[outcome]!) : 0;
+
 /** Decides a message: whole readings, weighed together with the question each of them asks. */
 export function decide(
   model: Model,
@@ -163,7 +167,7 @@ export function decide(
   );
   return {
     frame,
-    certainty: certainty(model.certainty, signs),
+    certainty: certainty(model.certainty, signs, wholeOf(model, frame, best)),
     signs,
     hazards: new Map(model.hazardNames.map((name, k) => [name, danger[k]!])),
     options: all.map(({ outcome, of, p, own, question }) => ({

@@ -68,7 +68,7 @@ export function factFeatures(f: Frame, stated: Stated, out: Features): void {
           for (const k of Object.keys(row as object)) if (k !== 'name') out.push(mix(322, hashOn(inside, k)));
       if (key === 'claims') for (const c of value as { unit: string }[]) out.push(mix(323, hashText(c.unit)));
       if (key === 'chargers')
-        for (const c of value as { kind: string }[]) out.push(mix(324, hashText(c.kind)));
+        for (const c of value as { kind?: string }[]) out.push(mix(324, hashText(c.kind ?? 'mains')));
     } else if (value && typeof value === 'object')
       for (const k of Object.keys(value)) out.push(mix(322, hashOn(inside, k)));
   }

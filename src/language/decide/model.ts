@@ -30,8 +30,9 @@ export interface Model {
   readonly hazardNames: readonly string[];
   /** Weighs whole readings; absent while it is learned. */
   readonly ranker?: Ranker;
-  /** What tells how likely the best reading is right. */
+  /** What tells how likely the best reading is right: weights of its signs, and of what it is like as a whole. */
   readonly certainty: readonly number[];
+  readonly doubts?: Table;
 }
 
 export type Head = 'first' | 'intents' | 'hazards';

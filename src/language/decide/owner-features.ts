@@ -1,6 +1,6 @@
 import type { Candidate } from '../propose/candidates.ts';
 import * as slot from '../propose/slots.ts';
-import { all, self, writer } from '../propose/whose.ts';
+import { all, pair } from '../propose/whose.ts';
 import { sayingVerbs } from '../words/en/people.ts';
 import type { Decided } from './decided.ts';
 import type { Features } from './feature-list.ts';
@@ -76,7 +76,8 @@ export function placeReasons(f: Frame, i: number, o: number, group: string, out:
     out.put(210, mix(0, o + 10));
     out.put(214, mix(0, o + 10, at(f, i + 1)));
     out.put(216, mix(0, o + 10, at(f, i - 1)));
-    if (o === all) for (let d = -4; d <= 4; d++) if (d !== 0) out.put(218, mix(0, at(f, i + d)));
+    if (o === all || o === pair)
+      for (let d = -4; d <= 4; d++) if (d !== 0) out.put(218, mix(0, at(f, i + d)));
     return;
   }
   const isLeft = o < i ? 1 : 0;
@@ -149,7 +150,7 @@ export function decidedReasons(
     if (decided.isFilled(s)) out.put(206, mix(0, 1));
     return;
   }
-  if (o === self || o === all || o === writer || o === -1) {
+  if (o < 0) {
     const { group } = row;
     const count =
       row.owner === 'load' || group === 'load' ? decided.loads : group === 'battery' ? decided.batteries : 0;

@@ -68,9 +68,9 @@ class WeighedReasons implements Reasons {
 /** Numbers kept of a candidate: the part that stays, what was decided when it was weighed last (two), the whole then. */
 const partsOf = 4;
 
-/** One number for a slot, an owner (from −4 on) and a variant (from −2 on), spread over its low bits. */
+/** One number for a slot, an owner (from −5 on) and a variant (from −2 on), spread over its low bits. */
 function keyOf(s: number, owner: number, variant: number): number {
-  const h = Math.imul(((owner + 4) * 64 + variant + 2) * 128 + s, 0x9e3779b1);
+  const h = Math.imul(((owner + 5) * 64 + variant + 2) * 128 + s, 0x9e3779b1);
   return h ^ (h >>> 15);
 }
 

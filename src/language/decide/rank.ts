@@ -192,6 +192,15 @@ export function rankFeatures(f: Frame, state: State, stated: Stated, intent: str
   for (const first of f.questions) out.push(questionSign(first, question, stated));
 }
 
+/** The weight of a reading as a whole in a table with one column. */
+export function weightOf(table: Table, f: Frame, state: State, stated: Stated, intent: string): number {
+  const features: number[] = [];
+  rankFeatures(f, state, stated, intent, features);
+  let sum = 0;
+  for (const feature of features) sum += table.weight(feature);
+  return sum * table.scale;
+}
+
 /** Weights of whole readings: of their features, and of the logarithms they come with (roles, question, plan). */
 export interface Ranker {
   readonly features: Table;

@@ -1,5 +1,5 @@
 import * as slot from '../propose/slots.ts';
-import { all, nobody, self } from '../propose/whose.ts';
+import { all, nobody, pair, pairBefore, self } from '../propose/whose.ts';
 import type { Mention } from '../recognise/mention.ts';
 
 const isIn = (...slots: readonly number[]): Uint8Array => {
@@ -182,7 +182,13 @@ export class State {
   isTaken(owner: number, s: number): boolean {
     if (!this.has(s)) return false;
     for (const i of this.told)
-      if (this.slots[i] === s && (this.owners[i] === owner || this.owners[i] === all || i === owner))
+      if (
+        this.slots[i] === s &&
+        (this.owners[i] === owner ||
+          this.owners[i] === all ||
+          i === owner ||
+          (this.owners[i] === pair && pairBefore(this.loads(), i)?.includes(owner)))
+      )
         return true;
     return false;
   }

@@ -45,6 +45,7 @@ export function writeModel(model: Model, fingerprint: string): Buffer {
   put('plans', model.plans.features);
   put('message', model.message.features);
   if (model.ranker) put('ranker', model.ranker.features);
+  if (model.doubts) put('doubts', model.doubts);
   const round = (values: Float32Array | Float64Array): number[] =>
     Array.from(values, v => Math.round(v * 1e4) / 1e4);
   const dense: Record<string, number[]> = {};
@@ -104,6 +105,7 @@ export function readModel(bytes: Buffer): Model {
     ...(header.logs && {
       ranker: { features: tables.ranker!, logs: header.logs },
     }),
+    ...(tables.doubts && { doubts: tables.doubts }),
     intentNames: header.intents,
   };
 }

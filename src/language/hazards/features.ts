@@ -8,11 +8,17 @@ export type Meaning = readonly Mention[];
 
 const figure = (concept: string): Mention => ({ concept, at: -1, sentence: -1 });
 
+/** What was read last: deciding a message, answering it and warning of it ask for the same one. */
+let kept: readonly { readonly text: string; readonly meaning: Meaning }[] = [];
+
 /** Reads a message for dangers. */
 export function meaningOf(text: string): Meaning {
+  for (const known of kept) if (known.text === text) return known.meaning;
   const words = wordsOf(text);
   const mentions = mentionsOf(words);
-  return [...mentions, ...figureConcepts(words, mentions).map(figure)];
+  const meaning = [...mentions, ...figureConcepts(words, mentions).map(figure)];
+  kept = [{ text, meaning }, ...kept.slice(0, 1)];
+  return meaning;
 }
 
 function placesOf(meaning: Meaning): Places {

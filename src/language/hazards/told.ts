@@ -112,7 +112,10 @@ function isOverCurrent(told: Told): boolean {
 
 const isLead = (chemistry: string): boolean => chemistry !== 'lfp';
 
-/** Batteries side by side that are unlike: chemistry, age, or one nearly twice the other. */
+/** How much larger one battery may be than the other before they are unlike, common practice: makers' own spread and no more. */
+const alikeSizes = 1.15;
+
+/** Batteries side by side that are unlike: chemistry, age or size. */
 function isMixed({ batteries = [], arrangement }: Told): boolean {
   if (arrangement !== 'parallel' || batteries.length < 2) return false;
   const kinds = new Set(batteries.flatMap(b => (b.chemistry === undefined ? [] : [b.chemistry])));
@@ -121,7 +124,7 @@ function isMixed({ batteries = [], arrangement }: Told): boolean {
   const isOtherKind = kinds.size > 1 && !([...kinds].every(isLead) && kinds.has('lead-acid'));
   return (
     isOtherKind ||
-    (sizes.length > 1 && Math.max(...sizes) >= 1.9 * Math.min(...sizes)) ||
+    (sizes.length > 1 && Math.max(...sizes) > alikeSizes * Math.min(...sizes)) ||
     Math.max(...ages) - Math.min(...ages) >= 1
   );
 }
@@ -156,6 +159,22 @@ export function hazardsOf(told: Told): readonly HazardCode[] {
   return found;
 }
 
+/** Several batteries side by side of one kind and size, none of a told age: twins. */
+function isAlike({ batteries = [], arrangement }: Told): boolean {
+  const kinds = new Set(batteries.map(b => b.chemistry));
+  const sizes = new Set(batteries.map(b => b.capacityAh));
+  const hasAges = batteries.some(b => b.ageYears !== undefined);
+  const isSeveral = batteries.length > 1 || (batteries[0]?.count ?? 1) > 1;
+  return (
+    arrangement === 'parallel' &&
+    isSeveral &&
+    !hasAges &&
+    kinds.size === 1 &&
+    sizes.size === 1 &&
+    batteries[0]!.capacityAh !== undefined
+  );
+}
+
 /** So little out of a starter battery that no start is in doubt, common practice. */
 const littleShare = 0.15;
 
@@ -183,6 +202,7 @@ export function ruledOut(told: Told): readonly HazardCode[] {
   const isMild = told.ambientC !== undefined && told.ambientC >= 3 && told.frost !== true;
   const kinds = (told.batteries ?? []).flatMap(b => b.chemistry ?? []);
   if (isMild || (kinds.length > 0 && kinds.every(isLead))) found.push('cold-charge');
+  if (isAlike(told)) found.push('mixed-parallel');
   const share = starterShareOf(told);
   if (share !== undefined && share > 0 && share <= littleShare) found.push('starter-flat');
   return found;

@@ -125,6 +125,10 @@ function numeralAt(text: string, at: number): Numeral {
   return { value, other, end: i };
 }
 
+/** Whether a decimal point may stand right behind: "(.35 A". */
+const isOpening = (token: Token | undefined): boolean =>
+  token === undefined || (token.kind === 'sign' && token.text !== '.');
+
 /** A message as tokens, in one pass over its characters. */
 export function lex(text: string): readonly Token[] {
   const tokens: Token[] = [];
@@ -165,7 +169,7 @@ export function lex(text: string): readonly Token[] {
     } else if (fractionOf(code) > 0) {
       push('number', text[at]!, at, at + 1, { value: fractionOf(code) });
       at++;
-    } else if (code === 46 && isDigit(text, at + 1) && (tokens.length === 0 || lastEnd !== at)) {
+    } else if (code === 46 && isDigit(text, at + 1) && (lastEnd !== at || isOpening(tokens.at(-1)))) {
       const { value, end } = numeralAt(text, at + 1);
       const digits = end - at - 1;
       push('number', text.slice(at, end), at, end, { value: value / 10 ** digits });

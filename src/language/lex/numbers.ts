@@ -124,6 +124,12 @@ function wordsAt(tokens: readonly Token[], at: number): Numeral | undefined {
     const end = pastHyphen(tokens, at + 1) + 1;
     return found(0.75, textAt(tokens, end) === 'of' && textAt(tokens, end + 1) === 'an' ? end + 2 : end);
   }
+  const part = textAt(tokens, at + 1);
+  if (word === 'one' && (part === 'third' || part === 'quarter' || part === 'half'))
+    return found(fractions[part]!, at + 2);
+  if (word === 'two' && part === 'thirds') return found(2 / 3, at + 2);
+  // "Third of the time"; "the third of June" is a day.
+  if (word === 'third' && part === 'of' && textAt(tokens, at + 2) === 'the') return found(1 / 3, at + 1);
   const article = word === 'a' || word === 'an';
   const first = article ? at + 1 : at;
   const named = textAt(tokens, first);

@@ -3,7 +3,7 @@ import type { Mention } from '../recognise/mention.ts';
 import { claimants, counted, nearest } from './owners.ts';
 import { slotsOf, turnOf } from './roles.ts';
 import * as slot from './slots.ts';
-import { all, nobody, self, writer } from './whose.ts';
+import { all, nobody, pair, pairBefore, self, writer } from './whose.ts';
 
 /** One role that a mention may play: the slot, whose it is, and which of the mention's values is meant. */
 export interface Candidate {
@@ -49,7 +49,12 @@ const onlyOnce: ReadonlySet<number> = new Set([
   slot.solarPower,
   slot.loadCurrent,
 ]);
-const ofSpans: ReadonlySet<number> = new Set([slot.loadMinutes, slot.loadHours, slot.loadOnce]);
+const ofSpans: ReadonlySet<number> = new Set([
+  slot.loadMinutes,
+  slot.loadHours,
+  slot.loadOnce,
+  slot.duration,
+]);
 
 function offerOf(m: Mention, s: number): Offer {
   const row = slot.slots[s]!;
@@ -72,13 +77,15 @@ function offerOf(m: Mention, s: number): Offer {
       });
   } else if (m.kind === 'amount' || m.kind === 'number') {
     const time = m.otherDimension === 'time' && row.group !== 'cable';
+    // "4 mm" of a cable is its area, said short.
+    const area = m.unit === 'mm' && s === slot.cableArea;
     if (m.kind === 'number' && m.told > 0 && m.told < 1 && shares.has(s)) {
       offer(-1, m.told * 100);
     } else if (m.kind === 'number' && s === slot.ambient) offer(-1, m.isNegative ? -m.told : m.told);
     else if (m.kind === 'number' && s === slot.duration) {
       offer(-1, m.told * 24);
       put(-2, m.told);
-    } else offer(-1, time ? m.told / 60 : m.value);
+    } else offer(-1, time ? m.told / 60 : area ? m.told : m.value);
     m.variants.forEach((v, i) => {
       if (v.why === 'product' && !onlyOnce.has(s)) return;
       if (v.why === 'times' && !ofSpans.has(s)) return;
@@ -147,7 +154,10 @@ export function propose(state: State, { at, list, claimants: people }: Offers, o
       free(near.load);
       if (row.isMaker || (near.load.length === 0 && state.hasTalk && row.group === 'hours'))
         out.put(offer, self);
-      if (row.forAll && state.loads().length > 1) out.put(offer, all);
+      if (row.forAll && state.loads().length > 1) {
+        out.put(offer, all);
+        if (state.loads().length > 2 && pairBefore(state.loads(), at)) out.put(offer, pair);
+      }
     } else if (row.owner === 'battery') {
       if (isEarly) {
         out.put(offer, nobody);

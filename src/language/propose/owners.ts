@@ -36,11 +36,14 @@ const isSpeaker = (mentions: readonly Mention[], i: number): boolean => {
     m.kind !== 'number' &&
     next !== undefined &&
     ((next.kind === 'word' && surelySaid.has(next.text)) ||
-      (next.text === ':' && (m.kind === 'sky' || m.kind === 'word')))
+      ((next.text === ':' || next.kind === 'amount') && alsoNames.has(m.kind)) ||
+      (next.text === ':' && m.kind === 'word'))
   );
 };
+/** What may be somebody's name as well: "May: 4 days", "Dawn 6 A?". */
+const alsoNames: ReadonlySet<string> = new Set(['month', 'sky', 'clock', 'level', 'place']);
 const surelySaid: ReadonlySet<string> = new Set(
-  'says said sez reckons reckoned thinks claims claimed swears bets insists argues guesses believes figures'.split(
+  'says say said sez told tells tipping insisted estimates reckons reckoned thinks claims claimed swears bets insists argues guesses believes figures'.split(
     ' ',
   ),
 );

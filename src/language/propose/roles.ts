@@ -93,6 +93,10 @@ const byDimension: Partial<Record<Dimension, readonly number[]>> = {
     currentOut,
     currentIn,
     batteryLimit,
+    // "A 100 amp lithium", "90 amps left": amp hours, said short.
+    capacity,
+    chargeLeft,
+    chargeUsed,
     claim,
   ],
   charge: [capacity, loadCharge, useCharge, chargeUsed, chargeLeft, claim],
@@ -163,8 +167,10 @@ const byKind: Partial<Record<MentionKind, readonly number[]>> = {
   thing: [load, same, removed],
   noun: [load, same, place],
   level: [batteryLevel, target],
-  always: [loadHours],
-  inverter: [load],
+  always: [loadHours, loadAverage],
+  inverter: [load, removed],
+  solar: [removed],
+  monitor: [load, same, removed],
   chemistry: [batteryChemistry],
   role: [batteryRole],
   controller: [solarController],
@@ -177,7 +183,7 @@ const byKind: Partial<Record<MentionKind, readonly number[]>> = {
   month: [month],
   place: [place],
   clock: [until],
-  average: [loadAverage],
+  average: [loadAverage, loadHours],
 };
 const chargerOf: Readonly<Record<string, number>> = {
   dcdc: chargerDcdc,
@@ -187,6 +193,9 @@ const chargerOf: Readonly<Record<string, number>> = {
 };
 const years: readonly number[] = [batteryAge];
 const areaToo: readonly number[] = [cableArea];
+const placeOnly: readonly number[] = [place];
+const leadAcid: readonly number[] = [batteryChemistry];
+const allDay: readonly number[] = [loadHours];
 const spanSlots: readonly number[] = [until, duration, loadHours, loadOnce];
 
 /** The slots that a mention may fill, besides none. */
@@ -205,6 +214,9 @@ export function slotsOf(m: Mention): readonly number[] {
       : m.key === 'mains'
         ? [chargerMains, same, load]
         : [chargerOf[m.key]!, same];
+  if (m.kind === 'cable') return m.key === 'lead-acid' ? leadAcid : [];
+  if (m.kind === 'rate') return m.key === 'allday' ? allDay : [];
+  if (m.kind === 'person') return m.isLed ? placeOnly : [];
   if (m.kind === 'mains') return [chargerMains, same];
   if (m.kind === 'alternator')
     return m.key === 'smart' ? [alternatorSmart] : m.key === 'fixed' ? [alternatorFixed] : [];
@@ -217,6 +229,7 @@ export function turnOf(m: Mention): number {
     case 'thing':
     case 'noun':
     case 'inverter':
+    case 'monitor':
       return 0;
     case 'charger':
     case 'mains':
@@ -233,6 +246,7 @@ export function turnOf(m: Mention): number {
           : 3;
     case 'clock':
     case 'always':
+    case 'rate':
       return 3;
     case 'number':
       return 4;

@@ -67,7 +67,7 @@ export const loadMinutes = slot('load.minutesPerDay', 'hours', {
   range: [0.005, 24],
 });
 export const loadOnce = slot('load.hoursOnce', 'hours', { owner: 'load', forAll: true, range: [0.005, 100] });
-export const loadDuty = slot('load.dutyPercent', 'load', { owner: 'load', range: [1, 100] });
+export const loadDuty = slot('load.dutyPercent', 'load', { owner: 'load', forAll: true, range: [1, 100] });
 export const loadAverage = slot('load.isAverage', 'load', { owner: 'load', forAll: true });
 // batteries
 export const capacity = slot('battery.capacityAh', 'battery', { isMaker: true, range: [0.5, 5000] });
@@ -154,7 +154,7 @@ export const fuse = slot('fuseA', 'cable', { range: [0.5, 600] });
 // use and system
 export const useCharge = slot('dailyUseAh', 'use', { range: [0.1, 2000] });
 export const useEnergy = slot('dailyUseWh', 'use', { range: [1, 60000] });
-export const systemVolts = slot('systemVoltageV', 'system', { range: [5, 60] });
+export const systemVolts = slot('systemVoltageV', 'system', { range: [5, 250] });
 // readings
 export const volts = slot('volts', 'reading', { range: [0, 64] });
 export const voltsRest = slot('volts:rest', 'reading', { range: [0, 64] });

@@ -7,6 +7,10 @@ const halves: ReadonlySet<string> = new Set(['am', 'pm']);
 const near: ReadonlySet<string> = new Set(['tomorrow', 'tmrw', 'tomoz', 'tonight', 'tonite']);
 const joins: ReadonlySet<string> = new Set(['at', 'in', 'the', 'on', 'around', 'about', 'of']);
 
+/** "6:30" where nobody said which half of the day. */
+const untold = (hour: number): string =>
+  `${Math.floor(hour)}:${String(Math.round((hour % 1) * 60)).padStart(2, '0')}`;
+
 interface Part {
   readonly text: string;
   readonly hour: number;
@@ -21,8 +25,40 @@ const label = (hour: number): string => {
   return `${twelve}${minutes ? `:${String(minutes).padStart(2, '0')}` : ''}${whole % 24 < 12 ? 'am' : 'pm'}`;
 };
 
+const leads: ReadonlySet<string> = new Set(['till', 'til', 'until', 'at', 'by', 'from', 'to', 'gone', 'its']);
+
+/** "Half past six", "half seven" after "till", "quarter to ten"; the number that follows and by how much it is moved. */
+function shiftAt(
+  words: readonly string[],
+  at: number,
+): { readonly at: number; readonly hours: number } | undefined {
+  const first = words[at] === 'a' ? at + 1 : at;
+  const part = words[first];
+  if (part !== 'half' && part !== 'quarter') return undefined;
+  const side = words[first + 1];
+  if (side === 'past' || side === 'after') return { at: first + 2, hours: part === 'half' ? 0.5 : 0.25 };
+  if (side === 'to' && part === 'quarter') return { at: first + 2, hours: -0.25 };
+  return part === 'half' && leads.has(words[at - 1] ?? '') ? { at: first + 1, hours: 0.5 } : undefined;
+}
+
 /** A time of the clock at a token: "7am", "7:30 pm", "19:00", "6 o'clock", "7 in the morning". */
 function timeAt(tokens: readonly Token[], words: readonly string[], at: number): Part | undefined {
+  const shift = shiftAt(words, at);
+  if (shift) {
+    const numeral = numeralAt(tokens, shift.at);
+    if (!numeral || !Number.isInteger(numeral.value) || numeral.value < 1 || numeral.value > 12)
+      return undefined;
+    const whole = timeAt(tokens, words, shift.at);
+    // "Half five amps" is a half and five amps.
+    if (
+      !whole &&
+      shift.at === at + 1 &&
+      /^(?:a|amps?|ah|w|watts?|v|volts?|h|hours?|days?|m|metres?)$/.test(words[numeral.end] ?? '')
+    )
+      return undefined;
+    const hour = (whole?.hour ?? numeral.value) + shift.hours;
+    return { text: whole ? label(hour) : untold(hour), hour, end: whole?.end ?? numeral.end, isClock: true };
+  }
   const numeral = numeralAt(tokens, at);
   if (!numeral || !Number.isFinite(numeral.value) || numeral.value > 24) return undefined;
   let hour = numeral.value;
@@ -69,6 +105,21 @@ function timeAt(tokens: readonly Token[], words: readonly string[], at: number):
     end += words[end] === 'oclock' ? 1 : 2;
     isClock = true;
   }
+  const isHourOfDay = Number.isInteger(numeral.value) && hour >= 1 && hour <= 12;
+  // "7 tomorrow morning", "six this evening", "ten tonight".
+  if (isHourOfDay || isClock) {
+    const isTonight = words[end] === 'tonight' || words[end] === 'tonite';
+    const part = words[end] === 'this' || near.has(words[end] ?? '') ? words[end + 1] : undefined;
+    if (part === 'morning' || part === 'mornin' || part === 'morn')
+      return { text: label(hour % 12), hour: hour % 12, end: end + 2, isClock: true };
+    if (isTonight || part === 'evening' || part === 'afternoon' || part === 'arvo' || part === 'night')
+      return {
+        text: label((hour % 12) + 12),
+        hour: (hour % 12) + 12,
+        end: end + (isTonight ? 1 : 2),
+        isClock: true,
+      };
+  }
   if (words[end] === 'in' && words[end + 1] === 'the') {
     const part = words[end + 2];
     if (part === 'morning' || part === 'morn' || part === 'mornin')
@@ -76,7 +127,7 @@ function timeAt(tokens: readonly Token[], words: readonly string[], at: number):
     if (part === 'evening' || part === 'afternoon' || part === 'arvo')
       return { text: label((hour % 12) + 12), hour: (hour % 12) + 12, end: end + 3, isClock: true };
   }
-  if (words[end] === 'at' && words[end + 1] === 'night' && isClock)
+  if (words[end] === 'at' && words[end + 1] === 'night' && (isClock || (isHourOfDay && hour >= 5)))
     return { text: label((hour % 12) + 12), hour: (hour % 12) + 12, end: end + 2, isClock: true };
   // "17:30" stays as it is told.
   if (isClock)
@@ -104,6 +155,14 @@ const make = (text: string, hour: number, from: number, to: number, cls: string)
   variants: [],
 });
 
+/** Short days that are words too: they count before a time of the clock ("sun 6pm"). */
+const alsoWords: ReadonlySet<string> = new Set(['sun', 'sat', 'mon', 'wed']);
+const isTimeNext = (tokens: readonly Token[], words: readonly string[], at: number): boolean =>
+  words[at] === 'noon' ||
+  words[at] === 'midday' ||
+  words[at] === 'midnight' ||
+  timeAt(tokens, words, at) !== undefined;
+
 /** A time named at a token: a time of the clock, a day, a time of day, or several of these in a row. */
 export function clockAt(tokens: readonly Token[], words: readonly string[], at: number): Mention | undefined {
   const parts: string[] = [];
@@ -120,10 +179,7 @@ export function clockAt(tokens: readonly Token[], words: readonly string[], at: 
     } else if (
       tokens[i]!.kind === 'word' &&
       word in weekdays &&
-      word !== 'sun' &&
-      word !== 'sat' &&
-      word !== 'mon' &&
-      word !== 'wed'
+      (!alsoWords.has(word) || isTimeNext(tokens, words, i + 1))
     ) {
       if (parts.length > 0 && hasClock && !Number.isNaN(hour)) {
         // "10am monday"
@@ -135,7 +191,8 @@ export function clockAt(tokens: readonly Token[], words: readonly string[], at: 
       parts.push(word === 'tonight' || word === 'tonite' ? 'tonight' : 'tomorrow');
       i++;
       end = i;
-    } else if (word in dayTimes && tokens[i]!.kind === 'word') {
+    } else if (hasClock && (word === 'midnight' || word === 'noon' || word === 'midday')) break;
+    else if (word in dayTimes && tokens[i]!.kind === 'word') {
       parts.push(word);
       if (Number.isNaN(hour)) hour = dayTimes[word]!;
       i++;

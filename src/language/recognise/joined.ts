@@ -1,10 +1,13 @@
-import type { Token } from '../lex/lex.ts';
+import { weekdays } from '../words/en/calendar.ts';
 import type { Mention, Variant } from './mention.ts';
+
+/** What stands between the ends of a range. */
+const ranges: ReadonlySet<string> = new Set(['-', 'to', 'or', 'till']);
 
 const isTime = (m: Mention | undefined): m is Mention => m?.kind === 'amount' && m.dimension === 'time';
 
 /** Adds what an amount may mean together with its neighbours: ranges, "1 h 30", spans of the clock, rates. */
-export function joined(mentions: readonly Mention[], tokens: readonly Token[]): readonly Mention[] {
+export function joined(mentions: readonly Mention[]): readonly Mention[] {
   return mentions.map((m, i) => {
     let out = m;
     const variants: Variant[] = [...m.variants];
@@ -14,7 +17,7 @@ export function joined(mentions: readonly Mention[], tokens: readonly Token[]): 
       const isRange =
         sep &&
         low &&
-        (sep.text === '-' || sep.text === 'to' || sep.text === 'or' || sep.text === 'till') &&
+        (ranges.has(sep.text) || (sep.text === 'and' && mentions[i - 3]?.text === 'between')) &&
         low.kind === 'number' &&
         low.told < m.told &&
         low.told > 0;
@@ -31,7 +34,7 @@ export function joined(mentions: readonly Mention[], tokens: readonly Token[]): 
       const sameUnit =
         sep &&
         low &&
-        (sep.text === '-' || sep.text === 'to' || sep.text === 'or') &&
+        (ranges.has(sep.text) || (sep.text === 'and' && mentions[i - 3]?.text === 'between')) &&
         low.kind === 'amount' &&
         low.unit === m.unit &&
         low.unit !== undefined &&
@@ -54,8 +57,7 @@ export function joined(mentions: readonly Mention[], tokens: readonly Token[]): 
         isTime(mentions[i - 1]) &&
         mentions[i - 1]!.unit === 'h' &&
         m.told < 60 &&
-        m.told >= 5 &&
-        tokens[m.from]!.isGlued
+        m.told >= 5
       )
         variants.push({ why: 'joined', value: mentions[i - 1]!.value + m.told / 60 });
       // "4 goes of 5 minutes", "twice a day for 10 min": as often as told.
@@ -99,8 +101,10 @@ function spansTo(mentions: readonly Mention[], at: number): number[] {
       m.kind === 'number' &&
       !mentions.slice(Math.max(0, at - 5), at).some(o => /^(?:from|till|til|until|between)$/.test(o.text)))
   )
-    return [];
+    return m.kind === 'clock' ? spansFromClock(mentions, at) : [];
   const out = new Set<number>();
+  const days = dayOf(m) - dayOf(low);
+  if (days > 0 || days < 0) return [((days + 7) % 7) * 24 + m.value - low.value];
   // Both with their half of the day: there is one span.
   const isPlain = m.kind === 'clock' && low.kind === 'clock' && m.cls === 'clock' && low.cls === 'clock';
   for (const shift of isPlain ? [0] : [0, 12, -12, 24]) {
@@ -110,18 +114,31 @@ function spansTo(mentions: readonly Mention[], at: number): number[] {
   return [...out];
 }
 
-/** Hours from the clock time told before to this one: "it's 10pm now, the party goes till 2am". */
+const dayOf = (m: Mention): number => {
+  for (const word of m.key.split(' ')) if (Object.hasOwn(weekdays, word)) return weekdays[word]!;
+  return Number.NaN;
+};
+
+/** How many other times of a message are held against one. */
+const mostOthers = 3;
+
+/** Hours from another time of the clock to this one: "it's 10pm now, the party goes till 2am", "till 6am, 9pm now". */
 function spansFromClock(mentions: readonly Mention[], at: number): number[] {
   const m = mentions[at]!;
-  if (m.cls !== 'clock') return [];
-  for (let i = at - 1; i >= 0; i--) {
-    const low = mentions[i]!;
-    if (low.kind === 'clock' && low.cls === 'clock' && Number.isFinite(low.value)) {
-      const value = (m.value - low.value + 24) % 24;
-      return value > 0 ? [Math.round(value * 100) / 100] : [];
-    }
+  if (!Number.isFinite(m.value)) return [];
+  const out = new Set<number>();
+  let seen = 0;
+  for (let i = 0; i < mentions.length && seen < mostOthers; i++) {
+    const other = mentions[i]!;
+    if (i === at || other.kind !== 'clock' || !Number.isFinite(other.value)) continue;
+    if (m.cls !== 'clock' && other.cls !== 'clock') continue;
+    seen++;
+    const days = dayOf(m) - dayOf(other);
+    const hours = m.value - other.value;
+    const value = days > 0 || days < 0 ? ((days + 7) % 7) * 24 + hours : (hours + 24) % 24;
+    if (value > 0) out.add(Math.round(value * 100) / 100);
   }
-  return [];
+  return [...out];
 }
 
 const timesWords: Readonly<Record<string, number>> = { twice: 2, thrice: 3 };

@@ -26,9 +26,10 @@ export interface Entry {
   readonly value?: number;
 }
 
+/** Of one word its owner's form too: "the genny's" is lexed as "gennys". */
 const plural = (name: string): string[] =>
   /[^aeiou]y$/.test(name)
-    ? [`${name.slice(0, -1)}ies`]
+    ? [`${name.slice(0, -1)}ies`, `${name}s`]
     : /(?:s|x|ch|sh)$/.test(name)
       ? [`${name}es`]
       : [`${name}s`];
@@ -38,6 +39,14 @@ const add = (name: string, entry: Entry): void => {
   lexicon.add(name, entry);
   for (const many of plural(name)) lexicon.add(many, entry);
 };
+
+const heads = new Set<string>();
+const headOf = (name: string): void => {
+  const words = name.split(' ');
+  if (words.length > 1) heads.add(words.at(-1)!);
+};
+for (const name of learnedWords.things) headOf(name);
+for (const row of things) for (const name of row.names) headOf(name);
 
 for (const name of learnedWords.things) add(name, { kind: 'thing', key: name, name });
 for (const row of things)
@@ -84,13 +93,15 @@ for (const row of gear as readonly Gear[])
                   : { kind: row.kind as MentionKind, key: row.cues.includes('auto-cable') ? 'auto' : '' };
     add(name, entry);
   }
+// A lead is a cable, and lead is what old batteries are of.
+lexicon.add('lead', { kind: 'cable', key: 'lead-acid' });
 for (const row of modifiers)
   for (const phrase of row.phrases) {
     const f = row.facts ?? {};
     const entry: Entry = row.without
       ? { kind: 'without', key: row.without }
       : row.isAverage
-        ? { kind: 'average', key: '' }
+        ? { kind: 'average', key: '', value: 24 }
         : f.sky
           ? { kind: 'sky', key: f.sky }
           : f.shade
@@ -116,6 +127,8 @@ for (const [sky, phrases] of Object.entries(morePhrases.sky))
   for (const phrase of phrases) lexicon.add(phrase, { kind: 'sky', key: sky });
 for (const phrase of morePhrases.shade) lexicon.add(phrase, { kind: 'shade', key: 'half' });
 
+const asPhrases = (word: string) => ({ length: 1, wordAt: (i: number) => (i === 0 ? word : '') });
+
 /** Every phrase that names something, longest first. */
 export const nameLexicon = lexicon;
 
@@ -124,6 +137,12 @@ lexicon.vocabulary(vocabulary);
 const namedWords: ReadonlySet<string> = new Set(learnedWords.nouns);
 for (const word of learnedWords.vocabulary) if (!namedWords.has(word)) vocabulary.add(word);
 for (const word of [...plainWords, ...everyday, ...Object.keys(ordinals)]) vocabulary.add(word);
+
+const common: ReadonlySet<string> = new Set([...plainWords, ...everyday, ...Object.keys(ordinals)]);
+/** What a thing of several words is at its heart ("milk frother", "ice chest"): alone it is a thing as well. */
+export const headNouns: ReadonlySet<string> = new Set(
+  [...heads].filter(word => !common.has(word) && lexicon.find(asPhrases(word), 0) === undefined),
+);
 
 /** Every word that is known, in some lexicon or by use. */
 export const knownWords: ReadonlySet<string> = vocabulary;

@@ -56,6 +56,8 @@ export interface Mention {
   /** Tokens from (inclusive) and to (exclusive). */
   readonly from: number;
   readonly to: number;
+  /** Of a person's name: a word that leads to places stands before it. */
+  readonly isLed?: boolean;
   /** It starts a line. */
   readonly isNewLine?: boolean;
   /** Of a number or amount: in the base unit of its dimension. */

@@ -105,6 +105,6 @@ export function rateAt(
   if ((word === 'of' || word === 'in') && isOfAmount && (next === 'evening' || next === 'evenings'))
     return make('night', at, at + 2, `${word} ${next}`);
   if (word === 'all' && (next === 'day' || next === 'night'))
-    return make(`all${next}`, at, at + 2, `${word} ${next}`);
+    return { ...make(`all${next}`, at, at + 2, `${word} ${next}`), ...(next === 'day' ? { value: 24 } : {}) };
   return undefined;
 }

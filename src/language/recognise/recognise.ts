@@ -1,11 +1,12 @@
 import { findPlace } from '#places/find.ts';
 import { lex, type Token } from '../lex/lex.ts';
+import { months } from '../words/en/calendar.ts';
 import { plainWords } from '../words/en/common.ts';
 import { coarseCluster, fineCluster } from '../words/learned.ts';
 import { amountAt } from './amounts.ts';
 import { clockAt } from './clock.ts';
 import { joined } from './joined.ts';
-import { knownWords, mended, nameLexicon, usedWords } from './lexicons.ts';
+import { headNouns, knownWords, mended, nameLexicon, usedWords } from './lexicons.ts';
 import type { Mention } from './mention.ts';
 import { rateAt } from './rates.ts';
 import { type Phrases, phrasesOf } from './unit-at.ts';
@@ -42,7 +43,18 @@ const placePreps: ReadonlySet<string> = new Set([
   'across',
   'through',
 ]);
+/** Words after which a name is where somebody is. */
+const whereabouts: ReadonlySet<string> = new Set(['in', 'at', 'near', 'around', 'outside']);
+/** What a word may name besides a place that has its name: weather ("in Bright"), not months or amounts. */
+const yields: ReadonlySet<string> = new Set(['sky', 'mount', 'shade', 'level', 'average', 'battery', 'role']);
 const notPlaces: ReadonlySet<string> = new Set(['total', 'all', 'series', 'parallel', 'winter', 'summer']);
+
+/** "…, april", "… in april": what stands before is likely a place. */
+const isBeforeMonth = (words: readonly string[], at: number): boolean =>
+  Object.hasOwn(months, words[words[at] === ',' || words[at] === 'in' ? at + 1 : at] ?? '');
+/** Whether a name stands where a place would: after "in", before a month. */
+const isWhere = (words: readonly string[], at: number, end: number): boolean =>
+  placePreps.has(words[at - 1] ?? '') || isBeforeMonth(words, end);
 
 /** A place named at a token: known ones anywhere, towns of the world only where a word or a capital leads there. */
 function placeAt(words: readonly string[], tokens: readonly Token[], at: number): Mention | undefined {
@@ -57,7 +69,11 @@ function placeAt(words: readonly string[], tokens: readonly Token[], at: number)
     tokens[at - 1]!.text !== '.' &&
     tokens[at - 1]!.text !== '?' &&
     tokens[at - 1]!.text !== '!';
-  const isUnknown = !knownWords.has(words[at]!);
+  const isUnknown =
+    !knownWords.has(words[at]!) ||
+    (token.isCapital
+      ? whereabouts.has(before) || isBeforeMonth(words, at + 1)
+      : before === 'in' && isBeforeMonth(words, at + 1));
   if (notPlaces.has(words[at]!)) return undefined;
   const found = findPlace(words, at, isUnknown && (isLed || isName || token.isCapital));
   if (!found) return undefined;
@@ -133,7 +149,7 @@ function nameAt(
 }
 
 const isNoun = (token: Token, word: string): boolean =>
-  token.kind === 'word' && word.length > 1 && !knownWords.has(word);
+  token.kind === 'word' && word.length > 1 && (!knownWords.has(word) || headNouns.has(word));
 
 const needsRaw: ReadonlySet<string> = new Set(['noun', 'place', 'person']);
 const rawOf = (text: string, tokens: readonly Token[], m: Mention): string =>
@@ -155,7 +171,7 @@ export function recognise(text: string): Recognised {
   while (at < tokens.length) {
     const token = tokens[at]!;
     const options: (Mention | undefined)[] = [
-      withoutAt(words, tokens, at),
+      withoutAt(words, tokens, at, mentions.at(-1)),
       clockAt(tokens, words, at),
       rateAt(words, at, mentions.at(-1)),
       amountAt(tokens, phrases, at),
@@ -163,10 +179,15 @@ export function recognise(text: string): Recognised {
     if (token.kind === 'word' || token.kind === 'sign') {
       const name = nameAt(phrases, tokens, words, at);
       const place =
-        token.kind === 'word' && (!name || name.cls === 'thing?' || name.kind === 'noun')
+        token.kind === 'word' &&
+        (!name ||
+          name.cls === 'thing?' ||
+          name.kind === 'noun' ||
+          (yields.has(name.kind) &&
+            (whereabouts.has(words[at - 1]!) || (token.isCapital && words[at - 1] === 'to'))))
           ? placeAt(plain, tokens, at)
           : undefined;
-      options.push(name, place);
+      options.push(...(name && yields.has(name.kind) ? [place, name] : [name, place]));
     }
     let best: Mention | undefined;
     for (const option of options) if (option && (!best || option.to > best.to)) best = option;
@@ -202,6 +223,8 @@ export function recognise(text: string): Recognised {
       }
     }
     const isNewLine = token.isNewLine && at > 0;
+    if (best.kind === 'person' && best.key === 'name' && isWhere(words, at, best.to))
+      best = { ...best, isLed: true };
     mentions.push(
       needsRaw.has(best.kind) || best.cls === '?' || isNewLine
         ? {
@@ -213,5 +236,5 @@ export function recognise(text: string): Recognised {
     );
     at = best.to;
   }
-  return { text, tokens, words, mentions: joined(mentions, tokens) };
+  return { text, tokens, words, mentions: joined(mentions) };
 }

@@ -90,10 +90,15 @@ export function unitAt(tokens: readonly Token[], words: Phrases, at: number): Un
         : undefined;
     if ((spelled === 'square' || spelled === 'squares') && words.wordAt(at + 1) === 'foot') return undefined;
     if ((spelled === 's' || spelled === 'y' || spelled === 'ours') && !token.isGlued) return undefined;
+    // "Two AGM 100s": several of that size.
+    if (spelled === 's' && (tokens[at - 1]?.value ?? 0) >= leastOfMany) return undefined;
   }
   // "100 Ah", "5 A h": the longest is found already; "amp" before "hour" too.
   return { unit, spelled, end: at + length };
 }
+
+/** From so many on a glued "s" makes no seconds but a plural. */
+const leastOfMany = 45;
 
 export const dims = (
   unit: Unit,

@@ -28,6 +28,16 @@ const negations: ReadonlySet<string> = new Set([
   'nothing',
   'none',
   'off',
+  'skip',
+  'strike',
+  'scrap',
+  'ditch',
+  'wiout',
+  'wioot',
+  'wasnt',
+  'werent',
+  'shant',
+  'wouldnt',
 ]);
 const fillers: ReadonlySet<string> = new Set([
   'any',
@@ -71,6 +81,7 @@ const sources: Readonly<Record<string, string>> = {
   sunlight: 'solar',
   driving: 'driving',
   drive: 'driving',
+  drives: 'driving',
   drivin: 'driving',
   moving: 'driving',
   alternator: 'driving',
@@ -102,6 +113,8 @@ const sources: Readonly<Record<string, string>> = {
   dcdc: 'dcdc',
   inverter: 'inverter',
 };
+/** What joins a second source to one that is ruled out: "no solar or driving", "no sun/hookup". */
+const joins: ReadonlySet<string> = new Set(['or', 'nor', '/']);
 const most = 5;
 
 /** A source ruled out: "no sun", "without any driving", "won't be driving", "nor a generator". */
@@ -109,8 +122,10 @@ export function withoutAt(
   words: readonly string[],
   tokens: readonly Token[],
   at: number,
+  before?: Mention,
 ): Mention | undefined {
-  if (!negations.has(words[at]!)) return undefined;
+  const isNext = joins.has(words[at]!) && before?.kind === 'without';
+  if (!negations.has(words[at]!) && !isNext) return undefined;
   let i = at + 1;
   while (i < words.length && i < at + most && fillers.has(words[i]!)) i++;
   // "Sat none" at a line's end rules out nothing on the next one.

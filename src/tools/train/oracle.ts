@@ -3,7 +3,7 @@ import { turnsOf } from '#language/decide/search.ts';
 import { State } from '#language/decide/state.ts';
 import { type Candidate, candidatesOf } from '#language/propose/candidates.ts';
 import * as slot from '#language/propose/slots.ts';
-import { all, nobody, self } from '#language/propose/whose.ts';
+import { all, nobody, pair, self } from '#language/propose/whose.ts';
 import type { Mention } from '#language/recognise/mention.ts';
 import { compare, loose } from './compare.ts';
 
@@ -135,14 +135,15 @@ function isTold(
         : c.value;
     const found = fits(states[list], key, value);
     if (found.length === 0) return false;
-    if (c.owner === all) return found.length > 1;
+    if (c.owner === all || c.owner === pair) return found.length > 1;
     if (list === 'loads' && c.owner >= 0) {
       const owner = mentions[c.owner]!;
       const named =
         owner.kind === 'thing' ||
         owner.kind === 'noun' ||
         owner.kind === 'inverter' ||
-        owner.kind === 'charger'
+        owner.kind === 'charger' ||
+        owner.kind === 'monitor'
           ? owner.text
           : 'load';
       return found.some(r => alike(named, r.name));
@@ -181,7 +182,8 @@ export interface Derivation {
   readonly extra: readonly string[];
 }
 
-const width = 60;
+/** How many ways are followed at once; more where these lead to no exact one. */
+const widths = [60, 400] as const;
 const most = 6;
 const intentOnly = ['term', 'choice', 'corrects', 'owner', 'days'];
 
@@ -191,6 +193,18 @@ export function derivationsOf(
   states: Row,
   fixed: ReadonlySet<number> = new Set(),
   spokenOf?: string,
+): Derivation[] {
+  const [narrow, wide] = widths;
+  const found = derived(mentions, states, fixed, spokenOf, narrow);
+  return found[0]!.errors === 0 ? found : derived(mentions, states, fixed, spokenOf, wide);
+}
+
+function derived(
+  mentions: readonly Mention[],
+  states: Row,
+  fixed: ReadonlySet<number>,
+  spokenOf: string | undefined,
+  width: number,
 ): Derivation[] {
   let beam: { state: State; steps: Step[]; cost: number }[] = [
     { state: State.empty(mentions, spokenOf !== undefined), steps: [], cost: 0 },

@@ -1,5 +1,4 @@
 import type { Stated } from '#language/decide/assemble.ts';
-import { certainty } from '#language/decide/certainty.ts';
 import { decide } from '#language/decide/decide.ts';
 import { frameOf, type TalkContext } from '#language/decide/frame.ts';
 import { firstQuestions, messageFeatures } from '#language/decide/message.ts';
@@ -24,27 +23,27 @@ export interface TrainOptions {
 export const usual: TrainOptions = {
   slots: {
     units: 24,
-    epochs: 6,
-    after: 6,
-    rate: 0.04,
+    epochs: 3,
+    after: 3,
+    rate: 0.03,
     l2: 1e-5,
     drop: 0.4,
     least: 6,
-    keep: 12500,
+    keep: 16000,
     leastOwner: 5,
-    keepOwners: 8500,
+    keepOwners: 10500,
     dropOwner: 0.3,
     seed: 7,
   },
   message: {
     units: 24,
-    epochs: 6,
-    after: 6,
-    rate: 0.04,
+    epochs: 3,
+    after: 3,
+    rate: 0.03,
     l2: 1e-5,
     drop: 0.5,
     least: 4,
-    keep: 11500,
+    keep: 14500,
     leastOwner: 4,
     keepOwners: 0,
     dropOwner: 0,
@@ -117,7 +116,7 @@ function crossed(
   o: TrainOptions,
 ): Wording[] {
   const heads = [names.length, names.length, hazardCodes.length + 1];
-  const quick = { ...o.message, epochs: 5, after: 2 };
+  const quick = { ...o.message, after: 2 };
   const nets = Array.from({ length: o.folds }, (_, k) =>
     fitHeads(
       firsts.filter(e => e.group % o.folds !== k),
@@ -197,25 +196,6 @@ export function train(groups: readonly Group[], o: TrainOptions = usual): Model 
 
 /** Before it is fitted: the share alone. */
 const usualCertainty: readonly number[] = [0, 0, 1];
-
-/** Weights by which signs tell whether a reading is right, from readings of groups that the model has not seen. */
-export function fitCertainty(
-  results: readonly { readonly signs: readonly number[]; readonly isExact: boolean }[],
-): number[] {
-  const n = results[0]?.signs.length ?? 0;
-  const w = new Float64Array(n);
-  const rate = 0.3;
-  const l2 = 1e-3;
-  for (let step = 0; step < 3000; step++) {
-    const gradient = new Float64Array(n);
-    for (const { signs, isExact } of results) {
-      const error = certainty([...w], signs) - (isExact ? 1 : 0);
-      for (let i = 0; i < n; i++) gradient[i]! += error * signs[i]!;
-    }
-    for (let i = 0; i < n; i++) w[i]! -= rate * (gradient[i]! / results.length + (i === 0 ? 0 : l2 * w[i]!));
-  }
-  return Array.from(w, v => Math.round(v * 1e4) / 1e4);
-}
 
 /** The same wordings with the talk before them, as a model reads it. */
 export function withTalk(words: readonly Wording[], model: Model): Wording[] {

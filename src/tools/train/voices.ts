@@ -41,11 +41,10 @@ const voices: readonly ((text: string, n: number) => string)[] = [
   text => text.toUpperCase(),
 ];
 
-/** Every second group told once more in another voice: politely, without punctuation, in capitals. */
+/** Each group told once more in another voice: politely, without punctuation, in capitals. */
 export const inMoreVoices = (groups: readonly Group[]): Group[] =>
   groups.map((group, n) => {
-    if (n % 2 === 1) return group;
     const text = group.wordings[n % group.wordings.length]!;
-    const said = voices[(n / 2) % voices.length]!(text, n);
+    const said = voices[n % voices.length]!(text, n);
     return said === text ? group : { ...group, wordings: [...group.wordings, said] };
   });

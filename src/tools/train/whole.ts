@@ -1,10 +1,14 @@
-import { certainty, certaintyFeatures } from '#language/decide/certainty.ts';
+import { once } from 'node:events';
+import { Worker } from 'node:worker_threads';
+import { certaintyFeatures } from '#language/decide/certainty.ts';
 import type { Model } from '#language/decide/model.ts';
 import type { Ranker } from '#language/decide/rank.ts';
+import { readModel } from '#language/decide/weights.ts';
+import { fitCertainty } from './fit-certainty.ts';
 import { fitRanker, type Ranking, type RankOptions, rankOf } from './fit-rank.ts';
 import type { Group } from './groups.ts';
 import { rankingsOf } from './rankings.ts';
-import { fitCertainty, type TrainOptions, train, usual } from './train.ts';
+import { type TrainOptions, usual } from './train.ts';
 import { inMoreVoices } from './voices.ts';
 
 export const usualRank: RankOptions = { epochs: 8, rate: 0.03, l2: 1e-4, least: 7, drop: 0.5, seed: 11 };
@@ -22,27 +26,39 @@ function judged(r: Ranking, ranker: Ranker): { readonly order: number[]; readonl
   return { p, order: [...p.keys()].sort((a, b) => p[b]! - p[a]!) };
 }
 
+/** A model fitted in a thread of its own, rounded as it is shipped. */
+async function fitted(groups: readonly Group[], options: TrainOptions): Promise<Model> {
+  const worker = new Worker(new URL('./fit-part.ts', import.meta.url), { workerData: { groups, options } });
+  const [bytes] = (await once(worker, 'message')) as [Uint8Array];
+  return readModel(Buffer.from(bytes));
+}
+
 /**
  * Fits the whole reader: roles and questions; then, by halves that have not seen each other, what whole readings weigh
  * and how sure a reading may be taken.
  */
-export function trainWhole(
+export async function trainWhole(
   labelled: readonly Group[],
   o: TrainOptions = usual,
   rank: RankOptions = usualRank,
-): Model {
+): Promise<Model> {
   const groups = inMoreVoices(
     labelled.map(group => ({ ...group, wordings: group.wordings.slice(0, mostWordings) })),
   );
   const halves = [0, 1].map(half => groups.filter((_, n) => n % 2 === half));
-  const rankings = halves.map((half, k) => rankingsOf(half, train(halves[1 - k]!, o), k * 1e6));
+  const [first, second, model] = await Promise.all(
+    [halves[0]!, halves[1]!, groups].map(part => fitted(part, o)),
+  );
+  const rankings = [second!, first!].map((other, k) => rankingsOf(halves[k]!, other, k * 1e6));
   const ranker = fitRanker(rankings.flat(), rank);
-  const signs = rankings.flatMap((half, k) => {
+  const judgedReadings = rankings.flatMap((half, k) => {
     const other = fitRanker(rankings[1 - k]!, rank);
     return half.map(r => {
       const { p, order } = judged(r, other);
       const best = r.options[order[0]!]!;
       return {
+        group: r.group,
+        features: best.features,
         signs: certaintyFeatures(
           r.frame,
           best.state,
@@ -55,7 +71,5 @@ export function trainWhole(
       };
     });
   });
-  return { ...train(groups, o), ranker, certainty: fitCertainty(signs) };
+  return { ...model!, ranker, ...fitCertainty(judgedReadings) };
 }
-
-export { certainty };

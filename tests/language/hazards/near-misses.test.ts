@@ -3,9 +3,7 @@ import { dangersIn } from './dangers.ts';
 import { nearMisses } from './near-misses.ts';
 
 /** False alarms that stay; the list may only get shorter. */
-const alarmedStill: readonly string[] = [
-  'same size fuse back in after we mended the chafed wire, 10 A for a 6 A pump',
-];
+const alarmedStill: readonly string[] = [];
 
 test.for(nearMisses.filter(text => !alarmedStill.includes(text)))('quiet: %s', text => {
   expect(dangersIn(text)).toEqual([]);

@@ -11,6 +11,7 @@ export const fillPhrases: readonly string[] = ['fill', 'refill', 'fill up', 'fil
 
 /** Ways to say that something never stops. */
 export const alwaysPhrases: readonly string[] = [
+  'all day', 'the whole day', 'whole day', 'the entire day', '24 x 7', '24x7', 'perpetually', 'always', 'without pause', 'all hours', 'non stop all day', 'day long', 'all 24', 'all twenty four', 'every hour of the day', 'nonstop day and night', 'morning noon and night',
   '24 / 7', 'round the clock', 'around the clock', 'day and night', 'all day and night', 'all day and all night', 'all day all night', 'night and day', 'always on', 'nonstop', 'non stop', 'all the time', 'the whole time', 'never stops', 'never off', 'all day long', 'permanently', 'permanently on', 'continuously', 'constantly', 'on all the time', 'the clock round', 'day n night', 'runs all the time', 'stays on', 'twenty four seven', 'without stop', 'without stopping', 'without a break', 'all time', 'always running', 'on constantly',
 ];
 
