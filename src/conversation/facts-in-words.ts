@@ -52,8 +52,21 @@ export function partsOf(facts: Stated, other: Stated): string[] {
     ['volts', 'V read'],
     ['netCurrentA', 'A on the monitor'],
     ['fuseA', 'A fuse'],
+    ['targetChargePercent', '% wanted'],
+    ['ambientC', '°C'],
   ];
   for (const [key, unit] of simple)
     if (facts[key] !== undefined && facts[key] !== other[key]) parts.push(`${facts[key]} ${unit}`);
+  const { cable, inverter } = facts;
+  const lengths = [
+    [cable?.lengthM, other.cable?.lengthM, 'm of cable'],
+    [cable?.areaMm2, other.cable?.areaMm2, 'mm² cable'],
+    [cable?.awg, other.cable?.awg, 'AWG cable'],
+    [cable?.currentA, other.cable?.currentA, 'A through it'],
+    [inverter?.powerW, other.inverter?.powerW, 'W inverter'],
+  ] as const;
+  for (const [mine, others, unit] of lengths)
+    if (mine !== undefined && mine !== others) parts.push(`${mine} ${unit}`);
+  if (facts.place !== undefined && facts.place !== other.place) parts.push(`in ${facts.place}`);
   return parts;
 }

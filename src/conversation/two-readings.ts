@@ -11,7 +11,7 @@ import { sound } from './sound.ts';
  * Less sure than this of the whole reading, it is asked about. Chosen so that of messages that no weight was fitted to
  * at most one in ten is answered on a wrong reading, and less than one in five is asked about.
  */
-export const leastSure = 0.6;
+export const leastSure = 0.66;
 
 /** A reading somebody may choose, by the words of its button. */
 export interface Choice {
@@ -101,20 +101,19 @@ export type AnswerOf = (intent: IntentName, facts: Stated) => string | undefined
 /** How many readings are tried out for their answers. */
 const mostTried = 4;
 
-/** Surer than this that all that is unsure leaves the answer as it is, nothing is asked. */
-const leastAlike = 0.85;
+/** A greater share than this of all readings with the same words for an answer: then nothing is asked. */
+const leastAlike = 0.93;
 
-/** How sure the answer is, whichever of the readings that would be answered with the same words is meant. */
-function sureOf({ certainty, options }: Heard, readings: readonly Reading[], answerOf: AnswerOf): number {
+/** Which share of the readings would be answered with the same words as the likeliest one. */
+function shareAlike(readings: readonly Reading[], answerOf: AnswerOf): number {
   const [first, ...others] = readings as readonly [Reading, ...Reading[]];
-  const base = certainty / Math.max(1e-9, options[0]!.probability);
-  let p = first.probability;
   const said = answerOf(first.intent, factsIn(first.stated));
-  if (said === undefined) return base * p;
-  for (const one of others.slice(0, mostTried))
-    if (one.intent === first.intent && answerOf(one.intent, factsIn(one.stated)) === said)
-      p += one.probability;
-  return base * p;
+  if (said === undefined) return 0;
+  const isAlike = ({ intent, stated }: Reading): boolean =>
+    intent === first.intent && answerOf(intent, factsIn(stated)) === said;
+  return others
+    .slice(0, mostTried)
+    .reduce((share, one) => share + (isAlike(one) ? one.probability : 0), first.probability);
 }
 
 const untold: AnswerOf = () => undefined;
@@ -127,7 +126,7 @@ export function twoReadings(heard: Heard, answerOf: AnswerOf = untold): Two | un
   const readings = readingsOf(heard);
   const [first, second] = readings;
   if (!first || unasked.has(first.intent) || heard.certainty >= leastSure) return undefined;
-  if (sureOf(heard, readings, answerOf) >= leastAlike) return undefined;
+  if (shareAlike(readings, answerOf) >= leastAlike) return undefined;
   const isTwo =
     second !== undefined &&
     !unasked.has(second.intent) &&

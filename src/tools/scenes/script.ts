@@ -100,9 +100,9 @@ export const scenes: readonly Scene[] = [
     play: async g => {
       await g.say(sam, '/rig 100Ah AGM, fridge 1.5A average');
       await g.say(otherSam, '/rig 200Ah lithium, fridge 2A average');
-      await g.say(otherSam, '/power how long will my rig last?');
+      await g.say(otherSam, '/power how many days will my rig run?');
       await g.press(sam, 'what if agm?');
-      await g.say(sam, '/power how long will my rig last?');
+      await g.say(sam, '/power how many days will my rig run?');
     },
   },
   {
