@@ -1,4 +1,5 @@
 import { english, type Speech } from '#answer/speech.ts';
+import { bankOf } from '#engine/battery/bank.ts';
 import type { SolarCase } from '#engine/solar/model.ts';
 import { namesakes, placeByName, placesOfOneName } from '#places/find.ts';
 import type { Place } from '#places/places.ts';
@@ -61,6 +62,14 @@ export function whereOf(facts: Facts): Pick<SolarCase, 'latitudeDeg' | 'longitud
   };
 }
 
+/** How many 12 V the battery is made of, as far as it was told: 24 V is two. */
+export function blocksOf({ batteries = [], arrangement, systemVoltageV }: Facts): number {
+  const isHouse = (role?: string) => role !== 'starter';
+  const house = batteries.filter(battery => isHouse(battery.role));
+  const volts = systemVoltageV ?? bankOf(house, arrangement)?.voltageV ?? house[0]?.voltageV ?? 12;
+  return Math.max(1, Math.round(volts / 12.4));
+}
+
 /** The sun of a question: where it is, and the month of the message where none was said. */
 export function sunOf(facts: Facts, at: Date): SolarCase {
   return {
@@ -69,6 +78,8 @@ export function sunOf(facts: Facts, at: Date): SolarCase {
     isMonthTold: facts.month !== undefined,
     mount: facts.mount,
     controller: facts.solar?.find(panel => panel.controller)?.controller,
+    panels: facts.solar,
+    blocks: blocksOf(facts),
     sky: facts.sky,
     shade: facts.shade,
     peakSunHours: facts.peakSunHours,

@@ -1,9 +1,18 @@
 import { sentence } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
 import { applianceOf } from '#catalog/appliances.ts';
-import { coolingReading, hasHours, isDrawTold, isWhole, type Use } from '#engine/loads/reading.ts';
+import { dutyAt, usualCooler } from '#engine/loads/cooler.ts';
+import {
+  coolingReading,
+  hasHours,
+  isDrawTold,
+  isPerhapsThreeWay,
+  isWhole,
+  type Use,
+} from '#engine/loads/reading.ts';
 import { airAboutFridge } from '#engine/solar/air.ts';
 import type { Assumption } from '#quantity/range.ts';
+import { decimals } from '#quantity/round.ts';
 import type { Facts, Load } from '#rig/rig.ts';
 import { whereOf } from './sun.ts';
 
@@ -34,20 +43,40 @@ export const useOf = (facts: Facts, voltageV: number, mainsV?: number, at?: Date
 const draw = (load: Load, { significant }: Speech): string =>
   load.currentA === undefined ? `${significant(load.powerW!)} W` : `${significant(load.currentA)} A`;
 
+/** What a three-way fridge does to a battery, where one of the loads may be such: undefined where none draws so much. */
+function threeWayNote(facts: Facts, words: Speech): string | undefined {
+  const load = facts.loads?.find(l => isPerhapsThreeWay(l, facts.systemVoltageV ?? 12));
+  if (!load) return undefined;
+  const parked =
+    'parked it flattens the battery: there it goes on gas, vented outside, by its maker’s and local rules.';
+  if (coolingReading(load) !== 'running')
+    return words.say(
+      'three-way',
+      `If that is a three-way (absorption) fridge, 12 V is for the drive; ${parked}`,
+    );
+  return words.say(
+    'three-way-or',
+    `If it is a three-way (absorption) fridge it draws that all the time: say “average”, and 12 V is for the drive; ${parked}`,
+  );
+}
+
 /**
- * Says how the draw of a thing that cools was taken, where it could be either, and offers the other:
- * undefined where the person left no doubt.
+ * Says how the draw of a thing that cools was taken, where it could be either, and offers the other; and what bears
+ * on a three-way fridge. Undefined where the person left no doubt.
  */
 export function readingNote(facts: Facts, words: Speech = english): string | undefined {
+  const threeWay = threeWayNote(facts, words);
   const load = facts.loads?.find(l => coolingReading(l) === 'running');
-  if (!load) return undefined;
-  const share = (applianceOf(load.name)?.setPointC ?? 0) < -5 ? '45' : '35';
-  const [thing, drawn] = [sentence(load.name), draw(load, words)];
-  return words.say(
+  if (!load) return threeWay;
+  const airC = facts.ambientC ?? 25;
+  const share = decimals(100 * dutyAt(usualCooler(applianceOf(load.name)!.setPointC!), airC), 0);
+  const taken = { thing: sentence(load.name), drawn: draw(load, words), share, air: words.significant(airC) };
+  const note = words.say(
     'reading-note',
-    '{thing} {drawn} is taken as what it draws while running, some {share} % of the time at 25 °C; if that is its average, say “average”.',
-    { thing, drawn, share },
+    '{thing} {drawn} is taken as what it draws while running, some {share} % of the time at {air} °C; if that is its average, say “average”.',
+    taken,
   );
+  return threeWay ? `${note} ${threeWay}` : note;
 }
 
 /** Whether it takes anything that is known: a thing of no known kind needs its draw told, and "lights 0 h" takes none. */

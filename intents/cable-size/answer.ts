@@ -24,15 +24,15 @@ function name({ conductor, gauge, isGiven }: CableSize): string {
 
 function drops({ figures, lengthM, voltageV }: CableSize): string {
   const { voltageDrop, voltageDropPercent, current } = figures;
-  return `${significant(voltageDrop.value, 2)} V (${significant(voltageDropPercent.value, 2)} % of ${voltageV} V) at ${plain(current.value)} A over ${significant(lengthM)} m`;
+  return `${significant(voltageDrop.value, 2)} V (${significant(voltageDropPercent.value, 2)} % of ${significant(voltageV)} V) at ${plain(current.value)} A over ${significant(lengthM)} m`;
 }
 
 /** Does the cable that was told do? */
-function judge({ figures, limitPercent, carriesA }: CableSize): Exclude<Verdict, null> {
+function judge({ figures, limitPercent, carriesA, doesFuseFit }: CableSize): Exclude<Verdict, null> {
   const { low, high, value } = figures.voltageDropPercent;
   if (figures.continuous.value > carriesA || low > limitPercent) return 'no';
   // A limit is no knife: within a tenth of it is tight.
-  return high > limitPercent * 1.1 || value > limitPercent ? 'tight' : 'yes';
+  return high > limitPercent * 1.1 || value > limitPercent || !doesFuseFit ? 'tight' : 'yes';
 }
 
 function headline(result: CableSize, verdict: Verdict, isAutoAsked: boolean): string {
@@ -48,9 +48,12 @@ function headline(result: CableSize, verdict: Verdict, isAutoAsked: boolean): st
   return verdict === 'tight' ? `Tight: it loses ${lost}.` : `No: it loses ${lost}.`;
 }
 
+/** "40 A fuse (blade)". */
+const fuseName = ({ fuseA, fuseType }: CableSize): string => `${plain(fuseA)} A fuse (${fuseType.kind.name})`;
+
 /** Why this size, or what is wrong with the one told. */
 function why(result: CableSize, verdict: Verdict): string {
-  const { limitPercent, isLimitTold, isRoundTrip, isByCurrent, isGiven, figures, fuseA, carriesA } = result;
+  const { limitPercent, isLimitTold, isRoundTrip, isByCurrent, isGiven, figures, carriesA } = result;
   const limit = `${significant(limitPercent)} %`;
   if (isGiven) {
     if (figures.continuous.value > carriesA)
@@ -60,9 +63,21 @@ function why(result: CableSize, verdict: Verdict): string {
       : `The limit ${isLimitTold ? 'you want' : 'usual for such a circuit'} is ${limit}; 3 % for charging and what cuts out early, 5 % for the rest.`;
   }
   if (isByCurrent)
-    return `The current asks for that size, not the drop: it must carry its ${plain(fuseA)} A fuse.`;
-  return `It keeps the drop within ${limit} and carries its ${plain(fuseA)} A fuse. ${isRoundTrip ? 'The length told was there and back.' : 'I took the length as one way; there and back is counted.'}`;
+    return `The current asks for that size, not the drop: it must carry its ${fuseName(result)}.`;
+  return `It keeps the drop within ${limit} and carries its ${fuseName(result)}. ${isRoundTrip ? 'The length told was there and back.' : 'I took the length as one way; there and back is counted.'}`;
 }
+
+/** A cable told that can't carry the fuse its current asks for. */
+const thin = (result: CableSize): string | undefined =>
+  result.isGiven && !result.doesFuseFit && result.figures.continuous.value <= result.carriesA
+    ? `It carries about ${plain(result.carriesA)} A, less than the ${fuseName(result)} that this current asks for: go a size up.`
+    : undefined;
+
+/** What a bundle changes, where it does. */
+const bundled = ({ bundledAreaMm2, conductor, figures }: CableSize): string | undefined =>
+  bundledAreaMm2 === undefined || bundledAreaMm2 === conductor.areaMm2 || figures.continuous.value >= bigA
+    ? undefined
+    : `In a bundle of four to six loaded wires it would be ${square(bundledAreaMm2)}.`;
 
 /** The trap of the auto shop. */
 function trap({ conductor, square: real, autoAreaMm2 }: CableSize): string | undefined {
@@ -87,17 +102,16 @@ export function answerCableSize(facts: Facts, result: CableSize, setting: Settin
   const canIt = cues.has('ask-can-it') || cues.has('last');
   const isAsked = result.isGiven && !cues.has('ask-drop') && canIt;
   const verdict: Verdict = isAutoAsked ? 'no' : isAsked ? judge(result) : null;
-  const isDcdc =
-    result.kind === 'dcdc' ||
-    (result.kind === 'told' && result.figures.continuous.value > result.figures.current.value);
   const lines = [
     isAutoAsked ? `On it: ${drops(result)}.` : why(result, verdict ?? judge(result)),
+    thin(result),
     trap(result),
-    isDcdc
-      ? `A DC-DC charger takes up to about ${plain(result.figures.continuous.value)} A in while it gives ${plain(result.figures.current.value)} A; cable and fuse stand that.`
-      : undefined,
+    result.givesA === undefined
+      ? undefined
+      : `A DC-DC charger takes about ${plain(result.figures.continuous.value)} A in while it gives ${plain(result.givesA)} A; drop, cable and fuse go by that. It takes more as the vehicle’s volts fall, which the fuse’s quarter covers.`,
+    bundled(result),
   ].filter(line => line !== undefined);
-  const { conductorArea, voltageDrop, voltageDropPercent } = result.figures;
+  const { conductorArea, voltageDrop, voltageDropPercent, fuseRating } = result.figures;
   return {
     headline: headline(result, verdict, isAutoAsked),
     lines,
@@ -106,11 +120,12 @@ export function answerCableSize(facts: Facts, result: CableSize, setting: Settin
       conductorArea: figure(conductorArea, 'mm²'),
       voltageDrop: figure(voltageDrop, 'V'),
       voltageDropPercent: figure(voltageDropPercent, '%'),
+      fuseRating: figure(fuseRating, 'A'),
     },
     ...reasons(result),
     cautions: cautionsOf(facts, result),
     next: [
-      `what fuse for ${plain(result.figures.current.value)}A on ${significant(conductorArea.value)}mm2?`,
+      `what fuse for ${plain(result.givesA ?? result.figures.current.value)}A on ${significant(conductorArea.value)}mm2?`,
       result.isGiven ? 'and what size for 3%?' : 'and if I use the next size up?',
       'show the working',
     ],

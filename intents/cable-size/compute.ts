@@ -1,4 +1,5 @@
-import { chooseConductor, type Drop, dropOn } from '#engine/cable/choose.ts';
+import { type FuseType, fuseSource, fuseTypeFor, sourceOf } from '#engine/cable/breaking.ts';
+import { choosePair, type Drop, dropOn, type Pair, type Run } from '#engine/cable/choose.ts';
 import {
   type Circuit,
   type CircuitKind,
@@ -8,7 +9,6 @@ import {
   circuitUseOf,
 } from '#engine/cable/circuit.ts';
 import {
-  ampacityA,
   autoCableAreaMm2,
   type Conductor,
   conductorAssumptions,
@@ -17,16 +17,23 @@ import {
   gaugeFor,
   nearestGauge,
 } from '#engine/cable/conductor.ts';
-import { type Fuse, fuseFor, largestFuseOn } from '#engine/cable/fuse.ts';
+import { type Fuse, largestFuseOn, protect } from '#engine/cable/fuse.ts';
+import { panelFuse } from '#engine/cable/fuse-kinds.ts';
+import { bundleShareOf, carriesA, surroundingAssumptions } from '#engine/cable/surroundings.ts';
 import { type CircuitUse, dropLimits } from '#engine/cable/tables.ts';
 import { type Explored, explore } from '#engine/explore.ts';
 import type { Assumption, Range } from '#quantity/range.ts';
 import type { Facts } from '#rig/rig.ts';
 import { type PrintedStep, printStep } from '#rule/print.ts';
-import { Trace } from '#rule/trace.ts';
 import type { Setting } from '../intent.ts';
 
-export type CableKey = 'conductorArea' | 'voltageDrop' | 'voltageDropPercent' | 'current' | 'continuous';
+export type CableKey =
+  | 'conductorArea'
+  | 'voltageDrop'
+  | 'voltageDropPercent'
+  | 'fuseRating'
+  | 'current'
+  | 'continuous';
 
 export interface CableSize extends Explored<CableKey> {
   readonly kind: CircuitKind;
@@ -34,7 +41,10 @@ export interface CableSize extends Explored<CableKey> {
   /** One way, m. */
   readonly lengthM: number;
   readonly isRoundTrip: boolean;
+  /** What the drop is a share of, V. */
   readonly voltageV: number;
+  /** What a DC-DC charger gives, A, where it takes in more. */
+  readonly givesA?: number;
   readonly limitPercent: number;
   readonly isLimitTold: boolean;
   /** As told, or as chosen. */
@@ -45,6 +55,11 @@ export interface CableSize extends Explored<CableKey> {
   /** What the conductor may carry, A, and the fuse of the circuit, A. */
   readonly carriesA: number;
   readonly fuseA: number;
+  /** The fuse that the load asks for is no more than the conductor carries. */
+  readonly doesFuseFit: boolean;
+  readonly fuseType: FuseType;
+  /** The size to take in a bundle of four to six, mm², where one is chosen. */
+  readonly bundledAreaMm2?: number;
   readonly isByCurrent: boolean;
   readonly isTooMuch: boolean;
   /** "6 mm auto" beside "6 mm²": the drop on the real square, where both were named. */
@@ -80,43 +95,61 @@ export function computeCableSize(
   const usual = dropLimits[use];
   const limit: Assumption = { name: 'dropLimit', ...usual, unit: '%' };
   const assumptions = [
-    ...conductorAssumptions(given ?? conductorsSold(as)[0]),
+    ...conductorAssumptions(given ?? conductorsSold(as)[0], facts.ambientC),
     ...circuitAssumptions(circuit),
+    ...(given ? [] : surroundingAssumptions(facts.ambientC)),
     ...(told === undefined && !given ? [limit] : []),
   ];
   const limitPercent = told ?? usual.value;
+  const lies = Object.fromEntries(surroundingAssumptions(facts.ambientC).map(a => [a.name, a.value]));
   let isByCurrent = false;
   let isTooMuch = false;
   let conductor = given;
   const main: CableKey = given ? 'voltageDrop' : 'conductorArea';
   const explored = explore<CableKey>(assumptions, main, (values, trace) => {
-    const { ratedA, continuousA } = circuitCurrents(circuit, values, trace);
-    const about = { lengthM, currentA: ratedA, continuousA, voltageV };
+    const { cableA, continuousA, ofV } = circuitCurrents(circuit, values, trace);
+    const about = { lengthM, currentA: cableA, continuousA, voltageV: ofV };
     if (given) {
       if (trace) conductorOf(cable, trace);
       const drop = dropOn(given, about, values, trace);
-      return asFigures(given, drop, ratedA, continuousA);
+      const { fuse } = protect(continuousA, given, lies, trace);
+      return asFigures({ ...drop, conductor: given, fuse }, about);
     }
-    const choice = chooseConductor(about, as, { dropLimit: limitPercent, ...values }, trace);
-    if (trace) ({ conductor, isByCurrent, isTooMuch } = choice);
-    return asFigures(choice.conductor, choice, ratedA, continuousA);
+    const pair = choosePair(about, as, { dropLimit: limitPercent, ...values }, trace);
+    if (trace) ({ conductor, isByCurrent, isTooMuch } = pair);
+    return asFigures(pair, about);
   });
   const { current, continuous } = explored.figures;
-  const about = { lengthM, currentA: current.value, continuousA: continuous.value, voltageV };
+  const likely = Object.fromEntries(assumptions.map(a => [a.name, a.value]));
+  const { ratedA, cableA, ofV } = circuitCurrents(circuit, likely);
+  const about = { lengthM, currentA: current.value, continuousA: continuous.value, voltageV: ofV };
+  const bundled = { dropLimit: limitPercent, ...likely, bundleShare: bundleShareOf(4) };
+  const fuse = protect(continuous.value, conductor, lies);
   return {
     ...explored,
     kind,
     use,
     lengthM,
     isRoundTrip: !!cable.isRoundTrip,
-    voltageV,
+    voltageV: ofV,
+    givesA: cableA > ratedA ? ratedA : undefined,
     limitPercent,
     isLimitTold: told !== undefined,
     conductor: conductor!,
     isGiven: given !== undefined,
     gauge: given ? nearestGauge(given.areaMm2) : gaugeFor(conductor!.areaMm2),
-    carriesA: ampacityA(conductor!.areaMm2),
-    fuseA: fuseFor(continuous.value).ratingA,
+    carriesA: carriesA(conductor!, lies),
+    fuseA: fuse.wanted.ratingA,
+    doesFuseFit: fuse.fits,
+    fuseType:
+      kind === 'solar'
+        ? { kind: panelFuse, isTooStrong: false }
+        : fuseTypeFor(
+            fuse.wanted.ratingA,
+            // Before a DC-DC charger it sits on the starter battery.
+            cableA > ratedA ? fuseSource(voltageV) : sourceOf(facts, voltageV),
+          ),
+    bundledAreaMm2: given || isTooMuch ? undefined : choosePair(about, as, bundled).conductor.areaMm2,
     isByCurrent,
     isTooMuch,
     square:
@@ -125,12 +158,13 @@ export function computeCableSize(
   };
 }
 
-const asFigures = (conductor: Conductor, drop: Drop, ratedA: number, continuousA: number) => ({
-  conductorArea: conductor.areaMm2,
-  voltageDrop: drop.dropV,
-  voltageDropPercent: drop.percent,
-  current: ratedA,
-  continuous: continuousA,
+const asFigures = (pair: Drop & Pick<Pair, 'conductor' | 'fuse'>, about: Run) => ({
+  conductorArea: pair.conductor.areaMm2,
+  voltageDrop: pair.dropV,
+  voltageDropPercent: pair.percent,
+  fuseRating: pair.fuse.ratingA,
+  current: about.currentA,
+  continuous: about.continuousA,
 });
 
 /** The drop on real mm², beside auto cable of the same number. */
@@ -140,9 +174,6 @@ function squareBeside(areaMm2: number, about: Parameters<typeof dropOn>[1]) {
   return { areaMm2, ...dropOn(conductor, about, values) };
 }
 
-/** How much the prudent figure may be off: bundled and hot, or cool and alone (common practice). */
-const ampacitySpan = { low: 0.75, high: 1.3 } as const;
-
 /** What a cable of a told size carries (A), and the largest fuse that protects it. */
 export function computeAmpacity(facts: Facts): {
   readonly areaMm2: number;
@@ -150,9 +181,19 @@ export function computeAmpacity(facts: Facts): {
   readonly fuse?: Fuse;
   readonly working: () => readonly PrintedStep[];
 } {
-  const trace = new Trace();
-  const { areaMm2 } = conductorOf(facts.cable, trace)!;
-  const value = ampacityA(areaMm2, 75, trace);
-  const carries = { value, low: value * ampacitySpan.low, high: value * ampacitySpan.high };
-  return { areaMm2, carries, fuse: largestFuseOn(areaMm2), working: () => trace.steps.map(printStep) };
+  const conductor = conductorOf(facts.cable)!;
+  const lies = surroundingAssumptions(facts.ambientC);
+  const { figures, trace } = explore<'carries'>(lies, 'carries', (values, trace) => {
+    if (trace) conductorOf(facts.cable, trace);
+    return { carries: carriesA(conductor, values, trace) };
+  });
+  const likely = Object.fromEntries(lies.map(a => [a.name, a.value]));
+  // Nobody knows what insulation is on the reel; the better one carries more.
+  const high = carriesA(conductor, likely, undefined, 105);
+  return {
+    areaMm2: conductor.areaMm2,
+    carries: { ...figures.carries, high },
+    fuse: largestFuseOn(conductor, likely),
+    working: () => trace.steps.map(printStep),
+  };
 }

@@ -14,6 +14,7 @@ const takes = [
   'systemVoltageV',
   'batteries',
   'volts',
+  'ambientC',
 ] as const satisfies readonly (keyof Facts)[];
 
 const needCurrent: Need = {

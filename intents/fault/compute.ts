@@ -56,9 +56,9 @@ function dropOf(facts: Facts, mainsV: number): Fault['drop'] {
   const assumptions = [...conductorAssumptions(conductor), ...circuitAssumptions(circuit)];
   const oneWayM = facts.cable?.isRoundTrip ? lengthM / 2 : lengthM;
   return explore<'voltageDrop' | 'current'>(assumptions, 'voltageDrop', (values, trace) => {
-    const { ratedA, continuousA } = circuitCurrents(circuit, values, trace);
-    const about = { lengthM: oneWayM, currentA: ratedA, continuousA, voltageV: circuit.voltageV };
-    return { voltageDrop: dropOn(conductor, about, values, trace).dropV, current: ratedA };
+    const { cableA, continuousA } = circuitCurrents(circuit, values, trace);
+    const about = { lengthM: oneWayM, currentA: cableA, continuousA, voltageV: circuit.voltageV };
+    return { voltageDrop: dropOn(conductor, about, values, trace).dropV, current: cableA };
   });
 }
 

@@ -1,16 +1,43 @@
 import type { Reply } from '#answer/reply.ts';
 import type { CautionCode } from '#answer/words/en.ts';
-import { plain, significant } from '#quantity/round.ts';
+import { decimals, plain, significant } from '#quantity/round.ts';
 import { figure, reasons } from '../figures.ts';
 import type { FuseSize } from './compute.ts';
 
 /** From here on the current can start a fire in a poor joint, A. */
 const bigA = 60;
 
-const kindOf = ({ found }: FuseSize): string => {
-  const { series, colour } = found.fuse;
-  return colour ? `${series}, ${colour}` : series;
+/** "blade, blue", "class T style, high-breaking". */
+const kindOf = ({ found, type }: FuseSize): string => {
+  const { colour } = found.fuse;
+  const { name } = type.kind;
+  return colour && name.startsWith('blade') ? `${name}, ${colour}` : name;
 };
+
+const about = (amps: number): string => decimals(Number(amps.toPrecision(2)), 0);
+
+/** Which fuse can break what the bank gives, in volts and amps. */
+function breaking(result: FuseSize): string | undefined {
+  const { source, voltageV, atBank, kind } = result;
+  const { type, isMain } = atBank ?? result;
+  const { kind: fuse, behind, isTooStrong } = type;
+  const volts = voltageV > 24 ? `; a usual 32 V part is not made for ${voltageV} V` : '';
+  if (source.shortA === undefined) {
+    if (voltageV > 24 && kind !== 'solar')
+      return `It must be marked for ${decimals(Math.ceil(source.fullV), 0)} V or more${volts}.`;
+    return isMain
+      ? 'At a lithium bank take a high-breaking, class T style one: it can drive thousands of amps into a short.'
+      : undefined;
+  }
+  const short = `Into a short your bank could drive up to about ${about(source.shortA)} A`;
+  if (isTooStrong)
+    return `${short}, more than any usual fuse breaks: give each battery its own (${(behind ?? fuse).name}).`;
+  if (behind)
+    return `${short}, and a ${fuse.name} breaks about ${about(fuse.breaksA)} A: put ${atBank ? 'the one there' : 'it'} in a fuse block behind a main fuse at the battery (${behind.name}).`;
+  if (isMain || volts)
+    return `${short}: ${atBank ? 'the one there' : 'this kind'} breaks about ${about(fuse.breaksA)} A, at up to ${fuse.mostV} V${volts}.`;
+  return undefined;
+}
 
 const cableName = ({ conductor }: FuseSize): string => {
   const copper = `${significant(conductor!.areaMm2, 2)} mm²`;
@@ -51,6 +78,13 @@ function headline(result: FuseSize): string {
   return `${rating} (${kindOf(result)}).`;
 }
 
+/** The cable that goes with the fuse: by its current, and where the length is told by its drop too. */
+function needed({ found, pair }: FuseSize): string {
+  if (!pair || pair.isTooMuch)
+    return `The cable must carry that: ${significant(found.leastAreaMm2)} mm² or more.`;
+  return `Its cable: ${significant(pair.conductor.areaMm2)} mm² over ${significant(pair.lengthM)} m, which carries the fuse and loses ${significant(pair.percent, 2)} %.`;
+}
+
 function lines(result: FuseSize): string[] {
   const { found, kind, figures, carriesA, ratedA } = result;
   const carries = carriesA === undefined ? '' : `${cableName(result)} carries about ${plain(carriesA)} A`;
@@ -58,19 +92,30 @@ function lines(result: FuseSize): string[] {
     return [
       `${carries}; the fuse guards the cable. With what hangs on it known it may be smaller: 125 % of its current.`,
     ];
-  const margin = `125 % of ${plain(figures.current.value)} A is ${plain(figures.current.value * 1.25)} A, the next standard size is ${plain(found.wanted.ratingA)} A.`;
+  const now = figures.current.value;
+  const margin =
+    kind === 'solar'
+      ? `Twice 125 % of the panels’ short-circuit current (about ${plain(result.panelShortA!)} A; the label comes first) is ${plain(result.leastA)} A: bright sun, and a fuse’s own margin.`
+      : `125 % of ${plain(now)} A is ${plain(result.leastA)} A, the next standard size is ${plain(found.wanted.ratingA)} A.`;
+  const there = result.atBank && `${plain(result.atBank.ratingA)} A (${result.atBank.type.kind.name})`;
   const input =
-    ratedA === undefined
+    ratedA === undefined || kind === 'solar'
       ? undefined
-      : `A DC-DC charger takes in more than it gives: about ${plain(figures.current.value)} A for ${plain(ratedA)} A.`;
+      : `A DC-DC charger takes in more than it gives: about ${plain(now)} A for ${plain(ratedA)} A. At the house battery goes another fuse, ${there}.`;
+  const behind =
+    kind === 'solar'
+      ? `Between controller and battery goes another, at the battery: ${there}. One or two panels side by side need none of their own; from three on each does.`
+      : undefined;
   const cable = found.fits
     ? carriesA === undefined
-      ? `The cable must carry that: ${significant(found.leastAreaMm2)} mm² or more.`
+      ? needed(result)
       : `${carries}, so it is protected.`
     : `Go to ${significant(found.leastAreaMm2)} mm² or more, or keep the load down.`;
   const motor =
     result.hasMotor && found.fits ? 'A slow-blow type stands the jolt when the motor starts.' : undefined;
-  return [input, margin, cable, motor].filter(line => line !== undefined).slice(0, 3);
+  return [input, margin, behind, cable, breaking(result), motor]
+    .filter(line => line !== undefined)
+    .slice(0, 4);
 }
 
 /** Words for a fuse. */

@@ -1,4 +1,7 @@
+import { type FuseSource, type FuseType, fuseSource, fuseTypeFor, sourceOf } from '#engine/cable/breaking.ts';
+import { choosePair, type Pair } from '#engine/cable/choose.ts';
 import {
+  behindController,
   type Circuit,
   type CircuitKind,
   circuitAssumptions,
@@ -7,21 +10,42 @@ import {
   circuitUseOf,
   hasMotor,
 } from '#engine/cable/circuit.ts';
-import { ampacityA, type Conductor, conductorOf } from '#engine/cable/conductor.ts';
-import { largestFuseOn, type Protected, protect } from '#engine/cable/fuse.ts';
-import { type Explored, explore } from '#engine/explore.ts';
+import { type Conductor, conductorAssumptions, conductorOf } from '#engine/cable/conductor.ts';
+import { fuseFor, largestFuseOn, type Protected, protect } from '#engine/cable/fuse.ts';
+import { branchA, panelFuse } from '#engine/cable/fuse-kinds.ts';
+import { carriesA, surroundingAssumptions } from '#engine/cable/surroundings.ts';
+import { brightSunFactor, dropLimits, fuseFactor } from '#engine/cable/tables.ts';
+import { type Explored, explore, type Values } from '#engine/explore.ts';
+import type { Assumption } from '#quantity/range.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { Setting } from '../intent.ts';
 
 export type FuseKey = 'fuseRating' | 'current';
 
+/** A fuse at the house battery. */
+export interface BankFuse {
+  readonly ratingA: number;
+  readonly type: FuseType;
+  /** It sits on the bank itself and not in a block behind the main fuse. */
+  readonly isMain: boolean;
+}
+
 export interface FuseSize extends Explored<FuseKey> {
   /** Absent: only the cable is known. */
   readonly kind?: CircuitKind;
   readonly conductor?: Conductor;
-  /** What the cable may carry, A. */
+  /** What the cable may carry where it lies, A. */
   readonly carriesA?: number;
   readonly found: Protected;
+  /** What kind of fuse it is, and what it sits on. */
+  readonly type: FuseType;
+  readonly source: FuseSource;
+  /** Nominal, V. */
+  readonly voltageV: number;
+  /** It sits on the bank itself. */
+  readonly isMain: boolean;
+  /** 125 % of the current, A. */
+  readonly leastA: number;
   readonly hasMotor: boolean;
   /** The largest fuse that the cable told may have, A. */
   readonly mostA?: number;
@@ -29,50 +53,105 @@ export interface FuseSize extends Explored<FuseKey> {
   readonly saidA?: number;
   /** Rated current, where the fuse has to stand more of it, A. */
   readonly ratedA?: number;
+  /** What the panels' label has, into a short, A. */
+  readonly panelShortA?: number;
+  /** Of panels and DC-DC chargers: the other fuse, at the house battery. */
+  readonly atBank?: BankFuse;
+  /** The cable that goes with it, where its length (one way, m) is told and its size is not. */
+  readonly pair?: Pair & { readonly lengthM: number };
 }
+
+const voltageOf = (facts: Facts): number => {
+  const told = facts.systemVoltageV ?? facts.batteries?.find(b => b.voltageV)?.voltageV ?? 12;
+  return told > 36 ? 48 : told > 18 ? 24 : 12;
+};
 
 /** The fuse (A) for what hangs on it, never above what its cable carries. */
 export function computeFuseSize(facts: Facts, setting: Pick<Setting, 'recalled' | 'mainsV'>): FuseSize {
   const kind = circuitKindOf(facts, setting.recalled);
   const conductor = conductorOf(facts.cable);
-  const mostA = conductor && largestFuseOn(conductor.areaMm2)?.ratingA;
-  const spoken = { mostA, saidA: facts.fuseA };
-  if (kind === undefined) return { ...byCable(conductor!), ...spoken };
-  const told = facts.systemVoltageV ?? facts.batteries?.find(b => b.voltageV)?.voltageV ?? 12;
-  const voltageV = told > 36 ? 48 : told > 18 ? 24 : 12;
+  const surroundings = conductor ? surroundingAssumptions(facts.ambientC) : [];
+  const lies = Object.fromEntries(surroundings.map(a => [a.name, a.value]));
+  const voltageV = voltageOf(facts);
+  const source = sourceOf(facts, voltageV);
+  const shared = {
+    conductor,
+    carriesA: conductor && carriesA(conductor, lies),
+    mostA: conductor && largestFuseOn(conductor, lies)?.ratingA,
+    saidA: facts.fuseA,
+    source,
+    voltageV,
+  };
+  if (kind === undefined) return { ...byCable(conductor!, surroundings, source), ...shared };
   const circuit: Circuit = { kind, use: circuitUseOf(kind, facts), facts, voltageV, mainsV: setting.mainsV };
-  const explored = explore<FuseKey>(circuitAssumptions(circuit), 'fuseRating', (values, trace) => {
+  const assumptions = [...circuitAssumptions(circuit), ...surroundings];
+  const explored = explore<FuseKey>(assumptions, 'fuseRating', (values, trace) => {
     const { continuousA } = circuitCurrents(circuit, values, trace);
-    const { fuse } = protect(continuousA, conductor?.areaMm2, trace);
+    const { fuse } = protect(continuousA, conductor, values, trace);
     return { fuseRating: fuse.ratingA, current: continuousA };
   });
-  const { current } = explored.figures;
-  const likely = Object.fromEntries(circuitAssumptions(circuit).map(a => [a.name, a.value]));
+  const likely = Object.fromEntries(assumptions.map(a => [a.name, a.value]));
   const { ratedA, continuousA } = circuitCurrents(circuit, likely);
+  // What a DC-DC charger takes in comes from the starter battery; the house bank is at its other end.
+  const otherA = kind === 'solar' ? behindController(circuit) : continuousA > ratedA ? ratedA : undefined;
+  const atBank = otherA === undefined ? undefined : bankFuse(fuseFor(otherA).ratingA, source);
+  const found = protect(explored.figures.current.value, conductor, lies);
   return {
     ...explored,
-    ...spoken,
+    ...shared,
     kind,
-    conductor,
-    carriesA: conductor && ampacityA(conductor.areaMm2),
-    found: protect(current.value, conductor?.areaMm2),
+    found,
+    type: typeOf(kind, atBank ? fuseSource(voltageV) : source, found.wanted.ratingA),
+    isMain: found.wanted.ratingA > branchA,
+    leastA: fuseFactor * explored.figures.current.value,
     hasMotor: hasMotor(facts),
     ratedA: continuousA > ratedA ? ratedA : undefined,
+    pair: conductor ? undefined : pairFor(circuit, likely),
+    panelShortA: kind === 'solar' ? continuousA / brightSunFactor : undefined,
+    atBank,
   };
 }
 
+const typeOf = (kind: CircuitKind, source: FuseSource, ratingA: number): FuseType =>
+  kind === 'solar' ? { kind: panelFuse, isTooStrong: false } : fuseTypeFor(ratingA, source);
+
+/** A fuse of a rating (A) at a bank. */
+export const bankFuse = (ratingA: number, source: FuseSource): BankFuse => ({
+  ratingA,
+  type: fuseTypeFor(ratingA, source),
+  isMain: ratingA > branchA,
+});
+
+/** The cable for a fuse's circuit, where its length is told. */
+function pairFor(circuit: Circuit, likely: Values): FuseSize['pair'] {
+  const { lengthM: told, isRoundTrip, dropLimitPercent } = circuit.facts.cable ?? {};
+  if (told === undefined) return undefined;
+  const lengthM = isRoundTrip ? told / 2 : told;
+  const { ambientC } = circuit.facts;
+  const { cableA, continuousA, ofV } = circuitCurrents(circuit, likely);
+  const taken = [...conductorAssumptions(undefined, ambientC), ...surroundingAssumptions(ambientC)];
+  const values = {
+    dropLimit: dropLimitPercent ?? dropLimits[circuit.use].value,
+    ...Object.fromEntries(taken.map(a => [a.name, a.value])),
+  };
+  const about = { lengthM, currentA: cableA, continuousA, voltageV: ofV };
+  return { ...choosePair(about, 'metric', values), lengthM };
+}
+
 /** The largest fuse that a cable alone allows. */
-function byCable(conductor: Conductor): FuseSize {
-  const explored = explore<FuseKey>([], 'fuseRating', (_, trace) => ({
-    fuseRating: largestFuseOn(conductor.areaMm2, trace)?.ratingA ?? 1,
+function byCable(conductor: Conductor, surroundings: Assumption[], source: FuseSource) {
+  const explored = explore<FuseKey>(surroundings, 'fuseRating', (values, trace) => ({
+    fuseRating: largestFuseOn(conductor, values, trace)?.ratingA ?? 1,
     current: 0,
   }));
-  const fuse = largestFuseOn(conductor.areaMm2) ?? protect(0.1).fuse;
+  const lies = Object.fromEntries(surroundings.map(a => [a.name, a.value]));
+  const fuse = largestFuseOn(conductor, lies) ?? protect(0.1).fuse;
   return {
     ...explored,
-    conductor,
-    carriesA: ampacityA(conductor.areaMm2),
     found: { wanted: fuse, fuse, fits: true, leastAreaMm2: conductor.areaMm2 },
+    type: fuseTypeFor(fuse.ratingA, source),
+    isMain: fuse.ratingA > branchA,
+    leastA: 0,
     hasMotor: false,
   };
 }

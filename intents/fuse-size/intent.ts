@@ -13,6 +13,7 @@ const takes = [
   'systemVoltageV',
   'batteries',
   'fuseA',
+  'ambientC',
 ] as const satisfies readonly (keyof Facts)[];
 
 const needCircuit: Need = {

@@ -23,7 +23,7 @@ const batteryOf = ({ battery, chemistry }: ShoppingList): string => {
 
 /** The sizes, in the order in which they are bought; the first line has room for the first two. */
 function parts(found: ShoppingList): string[] {
-  const { figures, has, fuseA } = found;
+  const { figures, has, fuseA, fuseKind } = found;
   const { panelPower, chargerCurrent, inverterPower, conductorArea } = figures;
   const hasSun = has.panel && Number.isFinite(panelPower.value);
   return [
@@ -34,7 +34,7 @@ function parts(found: ShoppingList): string[] {
     has.charger ? `a ${decimals(chargerCurrent.value, 0)} A DC-DC charger` : '',
     has.inverter ? `a ${decimals(inverterPower.value, 0)} W pure sine inverter` : '',
     has.cable ? `${plain(conductorArea.value)} mm² cable` : '',
-    fuseA === undefined ? 'a fuse for each circuit' : `a ${fuseA} A fuse`,
+    fuseA === undefined ? 'a fuse for each circuit' : `a ${fuseA} A fuse (${fuseKind})`,
   ].filter(Boolean);
 }
 

@@ -1,8 +1,9 @@
-import { nominalVoltage } from '#engine/battery/bank.ts';
+import { type Bank, nominalVoltage } from '#engine/battery/bank.ts';
 import { nextUsualSize, requiredCapacityAh } from '#engine/battery/required.ts';
 import { autonomyDays } from '#engine/battery/tables.ts';
 import { bankAssumptions } from '#engine/battery/usable.ts';
-import { chooseConductor } from '#engine/cable/choose.ts';
+import { fuseSource, fuseTypeFor } from '#engine/cable/breaking.ts';
+import { choosePair } from '#engine/cable/choose.ts';
 import { conductorAssumptions } from '#engine/cable/conductor.ts';
 import { fuseFor } from '#engine/cable/fuse.ts';
 import { dropLimits } from '#engine/cable/tables.ts';
@@ -48,6 +49,8 @@ export interface ShoppingList extends Explored<ListKey> {
   };
   /** For the cable told, else for the inverter's. */
   readonly fuseA?: number;
+  /** Its kind, by the battery of the list: "blade". */
+  readonly fuseKind?: string;
   /** Loads reckoned with typical figures. */
   readonly typical: readonly string[];
 }
@@ -136,20 +139,31 @@ export function computeList(facts: Facts, setting: Pick<Setting, 'at' | 'mainsV'
       acLoad,
       inverterPower,
       inverterCurrent: has.inverter ? batteryCurrentA(acLoad, inverterPower, values, trace) : 0,
-      conductorArea: has.cable ? chooseConductor(about, 'metric', values, trace).conductor.areaMm2 : 0,
+      conductorArea: has.cable ? choosePair(about, 'metric', values, trace).conductor.areaMm2 : 0,
     };
   });
   const { batteryCapacity, inverterCurrent } = explored.figures;
+  const battery = nextUsualSize(batteryCapacity.value, chemistry);
+  const listed: Bank = {
+    capacityAh: battery.count * battery.sizeAh,
+    voltageV,
+    chemistry,
+    isChemistryAssumed,
+    isMixed: false,
+    count: battery.count,
+  };
   const fusedA = has.cable ? currentA! : has.inverter ? inverterCurrent.value : undefined;
+  const fuseA = fusedA === undefined ? undefined : fuseFor(fusedA).ratingA;
   return {
     ...explored,
     chemistry,
     isChemistryAssumed,
     aloneH,
-    battery: nextUsualSize(batteryCapacity.value, chemistry),
+    battery,
     sun,
     has,
-    fuseA: fusedA === undefined ? undefined : fuseFor(fusedA).ratingA,
+    fuseA,
+    fuseKind: fuseA === undefined ? undefined : fuseTypeFor(fuseA, fuseSource(voltageV, listed)).kind.name,
     typical: use.loads.filter(load => !isDrawTold(load) && !isWhole(load)).map(load => load.name),
   };
 }

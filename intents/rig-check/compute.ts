@@ -184,9 +184,9 @@ function cableLink(facts: Facts, bank: Bank, { mainsV }: At): Link | undefined {
   const assumptions = [...conductorAssumptions(conductor), ...circuitAssumptions(circuit)];
   const oneWayM = facts.cable?.isRoundTrip ? lengthM / 2 : lengthM;
   const explored = explore<'figure'>(assumptions, 'figure', (values, trace) => {
-    const { ratedA, continuousA } = circuitCurrents(circuit, values, trace);
+    const { cableA, continuousA } = circuitCurrents(circuit, values, trace);
     return {
-      figure: dropOn(conductor, { lengthM: oneWayM, currentA: ratedA, continuousA, voltageV }, values, trace)
+      figure: dropOn(conductor, { lengthM: oneWayM, currentA: cableA, continuousA, voltageV }, values, trace)
         .dropV,
     };
   });

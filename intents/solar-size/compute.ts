@@ -10,7 +10,7 @@ import {
 } from '#engine/solar/model.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { Setting } from '../intent.ts';
-import { panelsW, sunOf } from '../sun.ts';
+import { blocksOf, panelsW, sunOf } from '../sun.ts';
 import { useOf } from '../use.ts';
 
 type SunSetting = Pick<Setting, 'at' | 'mainsV'>;
@@ -31,7 +31,7 @@ export interface SolarSize extends Explored<'panelPower' | 'dailyUse' | 'peakSun
 /** Panel rating (W) that puts back a day's use on an average day of the month. */
 export function computeSolarSize(facts: SolarSizeFacts, setting: SunSetting): SolarSize {
   const bank = bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV);
-  const voltageV = bank?.voltageV ?? ((facts.systemVoltageV ?? 12) > 18 ? 24 : 12);
+  const voltageV = bank?.voltageV ?? 12 * blocksOf(facts);
   const sun = sunOf(facts, setting.at);
   const use = useOf(facts, voltageV, setting.mainsV, setting.at);
   const panel = { ...sun, nominalVoltageV: voltageV };

@@ -17,20 +17,34 @@ function wiring(count: number, inSeries: number): string {
   return inSeries === count ? 'series' : `${count / inSeries} strings of ${inSeries} in series`;
 }
 
-function because({ reason, systemV, controller, figures }: SolarWiring): string {
-  const { stringVoltage, coldVoltage } = figures;
+function because({ reason, systemV, controller, figures, coldestC, plate }: SolarWiring): string {
+  const { stringVoltage, coldVoltage, chargeCurrent } = figures;
+  const amps = plain(chargeCurrent.value);
+  const morning = `on a morning of ${plain(coldestC)} °C`;
   const cold = plain(coldVoltage.value);
   switch (reason) {
     case 'too-low':
       return `${plain(stringVoltage.value)} V open circuit is too little to charge a ${systemV} V battery`;
+    case 'over-limit':
+      return `about ${cold} V ${morning}, up to ${plain(coldVoltage.high)} V, passes the controller's limit of ${plain(plate.limitV!)} V and can destroy it`;
+    case 'near-limit':
+      return `about ${cold} V ${morning}, but up to ${plain(coldVoltage.high)} V is possible and the controller stands ${plain(plate.limitV!)} V`;
+    case 'within-limit':
+      return `about ${cold} V ${morning}, within the controller's ${plain(plate.limitV!)} V`;
+    case 'over-rating':
+      return `about ${amps} A in full sun is more than the controller's ${plain(plate.ratedA!)} A`;
+    case 'near-rating':
+      return `about ${amps} A in full sun, and cloud edges bring a quarter more than the controller's ${plain(plate.ratedA!)} A leave room for`;
+    case 'held-to-rating':
+      return `about ${amps} A in full sun is more than the controller's ${plain(plate.ratedA!)} A: the rest is lost, and its maker must allow so much panel`;
     case 'pwm-too-high':
       return 'a PWM controller throws away all volts above the battery’s, and may not stand them';
     case 'pwm-wastes':
       return 'it charges, if the controller stands the volts, but a PWM throws away what is above the battery’s; an MPPT uses it';
     case 'above-usual':
-      return `about ${cold} V on a cold morning is more than most controllers stand`;
+      return `about ${cold} V ${morning} is more than most controllers stand`;
     case 'needs-limit':
-      return `about ${cold} V on a cold morning, so only with a controller rated above that, ${coldVoltage.high < 100 ? 100 : 150} V say`;
+      return `about ${cold} V ${morning}, so only with a controller rated above that, ${coldVoltage.high < 100 ? 100 : 150} V say`;
     case 'unlike-currents':
       return 'in series the panel with the fewest amps holds the others back';
     case 'unlike-volts':
@@ -38,7 +52,7 @@ function because({ reason, systemV, controller, figures }: SolarWiring): string 
     case 'fits':
       return controller === 'pwm'
         ? `that suits a PWM on a ${systemV} V battery`
-        : `about ${cold} V on a cold morning, which most controllers stand`;
+        : `about ${cold} V ${morning}, which most controllers stand`;
   }
 }
 
@@ -52,18 +66,22 @@ function headline(result: SolarWiring, isTold: boolean): string {
 
 /** Words for panels in series or parallel. */
 export function answerSolarWiring(result: SolarWiring, isTold: boolean): Reply {
-  const { figures, count, inSeries, controller, instead } = result;
+  const { figures, count, inSeries, controller, instead, suits, trackedA, plate } = result;
   const { stringVoltage, coldVoltage, chargeCurrent } = figures;
+  const { limitV, ratedA } = plate;
   const hasAmps = chargeCurrent.value > 0;
   const cautions: CautionCode[] =
     coldVoltage.high > dangerousV ? ['high-dc', 'fuse-at-battery'] : ['fuse-at-battery'];
   const lines = [
     instead === undefined ? '' : `Better: ${wiring(count, instead)}.`,
-    `${plain(stringVoltage.value)} V open circuit, ${span(coldVoltage.low, coldVoltage.high, 'V')} in the cold: the controller's limit must be above that.`,
+    `${plain(stringVoltage.value)} V open circuit, ${span(coldVoltage.low, coldVoltage.high, 'V')} in the cold${limitV === undefined ? ": the controller's limit must be above that" : ''}.`,
     hasAmps
-      ? `About ${plain(chargeCurrent.value)} A into the battery in full sun: the controller must be rated for it.`
+      ? `About ${plain(chargeCurrent.value)} A${ratedA === undefined ? ' into the battery in full sun: the controller must be rated for it' : ` in full sun; the controller is rated for ${plain(ratedA)} A`}.`
       : '',
-    controller === undefined ? 'On a PWM controller go parallel; an MPPT takes either.' : '',
+    suits === undefined
+      ? ''
+      : `A PWM controller wants ${wiring(count, suits.pwm)} here; an MPPT takes ${wiring(count, suits.mppt)}${suits.pwm === suits.mppt ? ' too' : ''}.`,
+    trackedA === undefined ? '' : `An MPPT would bring about ${plain(trackedA)} A of it.`,
     result.isShaded ? 'With shade on one, parallel loses less.' : '',
     count / inSeries >= stringsToFuse ? 'With three strings or more, fuse each.' : '',
   ].filter(Boolean);

@@ -1,63 +1,92 @@
-import { bankOf } from '#engine/battery/bank.ts';
 import { type Explored, explore } from '#engine/explore.ts';
-import {
-  countOf,
-  inSeriesOf,
-  judgeWiring,
-  type PanelCase,
-  type WiringReason,
-  wire,
-  wiringAssumptions,
-} from '#engine/solar/wiring.ts';
+import { toldCold } from '#engine/solar/cold.ts';
+import { countOf } from '#engine/solar/module.ts';
+import { type PanelCase, wire, wiringAssumptions } from '#engine/solar/wiring.ts';
+import { type Fit, inSeriesOf, judgeWiring } from '#engine/solar/wiring-fit.ts';
 import type { Facts } from '#rig/rig.ts';
+import { blocksOf, whereOf } from '../sun.ts';
+import type { Plates } from './plate.ts';
 
 export type WiringFacts = Facts & { readonly solar: NonNullable<Facts['solar']> };
 
-export interface SolarWiring extends Explored<'stringVoltage' | 'coldVoltage' | 'chargeCurrent'> {
+type Figures = Explored<'coldVoltage' | 'stringVoltage' | 'chargeCurrent'>;
+
+export interface SolarWiring extends Figures, Fit {
   readonly count: number;
   readonly inSeries: number;
   readonly controller?: 'mppt' | 'pwm';
-  readonly fit: 'yes' | 'tight' | 'no';
-  readonly reason: WiringReason;
-  /** The battery, V: 12, 24. */
+  readonly plate: Plates['plate'];
+  /** The battery, V: 12, 24, 48. */
   readonly systemV: number;
   readonly isShaded: boolean;
+  /** The coldest morning it was reckoned for, °C. */
+  readonly coldestC: number;
   /** How they may be wired instead where this way is wrong: as many in series. */
   readonly instead?: number;
+  /** How many in series suit each kind of controller, where none was told. */
+  readonly suits?: { readonly pwm: number; readonly mppt: number };
+  /** What an MPPT would bring, A, where a PWM brings much less. */
+  readonly trackedA?: number;
 }
 
+/** An MPPT is worth a word from so many times a PWM's amps on. */
+const worthTracking = 1.35;
+
+const arrange = (about: PanelCase, inSeries: number): Figures =>
+  explore<'coldVoltage' | 'stringVoltage' | 'chargeCurrent'>(
+    wiringAssumptions(about),
+    'coldVoltage',
+    (values, trace) => ({ ...wire(about, inSeries, values, trace) }),
+  );
+
+const judge = (about: PanelCase, inSeries: number, { figures }: Figures): Fit =>
+  judgeWiring(about, inSeries, {
+    stringVoltage: figures.stringVoltage.value,
+    coldVoltage: figures.coldVoltage,
+    chargeCurrent: figures.chargeCurrent.value,
+  });
+
 /** Panels in series or parallel against the controller and the battery (V, A). */
-export function computeSolarWiring(facts: WiringFacts): SolarWiring {
+export function computeSolarWiring(facts: WiringFacts, plates: Plates = { plate: {} }): SolarWiring {
   const { solar } = facts;
-  const bank = bankOf(facts.batteries ?? [], undefined, facts.systemVoltageV);
-  const told =
-    facts.systemVoltageV ?? facts.batteries?.find(b => b.voltageV)?.voltageV ?? bank?.voltageV ?? 12;
+  const blocks = blocksOf({ ...facts, arrangement: undefined });
   const about: PanelCase = {
     panels: solar,
     controller: solar.find(panel => panel.controller)?.controller,
+    ...plates,
     arrangement: facts.arrangement,
-    blocks: Math.max(1, Math.round(told / 12.4)),
+    blocks,
     isShaded: facts.shade !== undefined && facts.shade !== 'none',
+    coldestC: toldCold(facts.ambientC),
+    where: { ...whereOf(facts), month: facts.month },
   };
-  const assumptions = wiringAssumptions(about);
-  const likely = Object.fromEntries(assumptions.map(a => [a.name, a.value]));
+  const likely = Object.fromEntries(wiringAssumptions(about).map(a => [a.name, a.value]));
   const inSeries = inSeriesOf(about, likely);
-  const explored = explore<'stringVoltage' | 'coldVoltage' | 'chargeCurrent'>(
-    assumptions,
-    'stringVoltage',
-    (values, trace) => ({ ...wire(about, inSeries, values, trace) }),
-  );
-  const judged = judgeWiring(about, inSeries, wire(about, inSeries, likely));
-  const other = inSeriesOf({ ...about, arrangement: undefined }, likely);
-  const doesOther = judgeWiring(about, other, wire(about, other, likely)).fit !== 'no';
+  const explored = arrange(about, inSeries);
+  const judged = judge(about, inSeries, explored);
+  const open = { ...about, arrangement: undefined };
+  const other = inSeriesOf(open, likely);
+  const isBetter =
+    judged.fit !== 'yes' && other !== inSeries && judge(open, other, arrange(open, other)).fit !== 'no';
+  const suiting = (controller: 'pwm' | 'mppt') => inSeriesOf({ ...open, controller }, likely);
+  const trackedA = wire({ ...about, controller: 'mppt' }, inSeries, likely).chargeCurrent;
+  const isWasted =
+    about.controller === 'pwm' && trackedA > worthTracking * explored.figures.chargeCurrent.value;
   return {
     ...explored,
     ...judged,
     count: countOf(solar),
     inSeries,
     controller: about.controller,
-    systemV: about.blocks * 12,
+    plate: plates.plate,
+    systemV: blocks * 12,
     isShaded: about.isShaded,
-    instead: judged.fit !== 'yes' && other !== inSeries && doesOther ? other : undefined,
+    coldestC: about.coldestC ?? likely.coldestC!,
+    instead: isBetter ? other : undefined,
+    suits:
+      about.controller === undefined && countOf(solar) > 1
+        ? { pwm: suiting('pwm'), mppt: suiting('mppt') }
+        : undefined,
+    trackedA: isWasted ? trackedA : undefined,
   };
 }

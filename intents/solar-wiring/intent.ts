@@ -1,8 +1,10 @@
 import type { Facts } from '#rig/rig.ts';
 import type { Intent } from '../intent.ts';
 import { needs } from '../needs.ts';
+import { whereFacts } from '../sun.ts';
 import { answerSolarWiring } from './answer.ts';
 import { computeSolarWiring, type WiringFacts } from './compute.ts';
+import { platesIn } from './plate.ts';
 
 const takes = [
   'solar',
@@ -10,6 +12,8 @@ const takes = [
   'batteries',
   'systemVoltageV',
   'shade',
+  ...whereFacts,
+  'ambientC',
 ] as const satisfies readonly (keyof Facts)[];
 
 /** Panels in series or parallel, and whether that suits the controller and the battery. */
@@ -24,9 +28,13 @@ export const solarWiring: Intent<WiringFacts> = {
       holds: facts => !!facts.solar?.length,
     },
   ]) as Intent<WiringFacts>['needs'],
-  reply: facts =>
-    answerSolarWiring(
-      computeSolarWiring(facts),
-      facts.arrangement !== undefined || (facts.solar.every(s => s.count === 1) && facts.solar.length === 1),
-    ),
+  reply: (facts, { parsed }) => {
+    const plates = platesIn(parsed);
+    const isOne = facts.solar.length === 1 && facts.solar[0]!.count === 1;
+    const isHeldToPlate = plates.plate.limitV !== undefined || plates.plate.ratedA !== undefined;
+    return answerSolarWiring(
+      computeSolarWiring(facts, plates),
+      facts.arrangement !== undefined || isOne || isHeldToPlate,
+    );
+  },
 };

@@ -13,6 +13,8 @@ const worthTilting = 1.12;
 function headline(facts: SolarYieldFacts, result: SolarYield, setting: Setting): string {
   const { dailyYield: ah, dailyYieldEnergy: wh } = result.figures;
   const panels = `${whosePanels(setting)}${significant(result.powerW)} W`;
+  if (result.tooLowV !== undefined)
+    return `Nothing: ${plain(result.tooLowV)} V open circuit is too little to charge a ${12 * (result.sun.blocks ?? 1)} V battery.`;
   if (ah.high < 0.05) return `Nothing: the sun doesn't rise${whereAndWhen(facts, result.sun)}.`;
   return sentence(
     `${panels} makes about ${plain(ah.value)} Ah a day (${span(ah.low, ah.high, 'Ah')}), ${significant(Number(wh.value.toPrecision(2)))} Wh${whereAndWhen(facts, result.sun)}.`,
@@ -27,6 +29,20 @@ function balance({ figures }: SolarYield, verdict: 'yes' | 'tight' | 'no'): stri
   return `That doesn't cover your ${use}: about ${plain(-figures.surplus.value)} Ah a day is missing.`;
 }
 
+/** Below this share of its watts a panel is wasted on a PWM controller. */
+const wastedBelow = 0.62;
+
+/** Where a PWM controller leaves much of the panel lying. */
+function pwmHint({ sun, fullPowerV, isMaybeRoofPanel }: SolarYield): string | undefined {
+  if (sun.controller !== 'pwm') return undefined;
+  const batteryV = 13.1 * (sun.blocks ?? 1);
+  if (fullPowerV !== undefined && batteryV / fullPowerV < wastedBelow)
+    return `At about ${plain(fullPowerV)} V a PWM loses ${plain(100 * (1 - batteryV / fullPowerV))} % of the panel: an MPPT suits it.`;
+  return isMaybeRoofPanel
+    ? 'If that is one panel for a roof (30 V and more), a PWM gives hardly half of this; its label tells the volts.'
+    : undefined;
+}
+
 /** What helps, most useful first. */
 function hints(facts: SolarYieldFacts, result: SolarYield): string[] {
   const { figures, sun, tiltedAh, capacityAh } = result;
@@ -35,6 +51,9 @@ function hints(facts: SolarYieldFacts, result: SolarYield): string[] {
     sun.shade && sun.shade !== 'none'
       ? 'Shade is a guess: even a little on one corner can halve a panel.'
       : undefined,
+    result.tooLowV === undefined
+      ? pwmHint(result)
+      : 'It takes more panels in series, or ones with more volts.',
     sunHint(facts, sun),
     gain > worthTilting
       ? `Angled at the sun it would make about ${plain(100 * (gain - 1))} % more.`

@@ -2,9 +2,17 @@ import { bankOf } from '#engine/battery/bank.ts';
 import { type Explored, explore } from '#engine/explore.ts';
 import { dailyUseAh, useAssumptions } from '#engine/loads/model.ts';
 import { chargeAssumption, dailyYield, type SolarCase, solarAssumptions } from '#engine/solar/model.ts';
+import {
+  countOf,
+  fewestInSeries,
+  fullPowerShare,
+  isLarge,
+  stringFullPowerV,
+  toldOpenV,
+} from '#engine/solar/module.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { Setting } from '../intent.ts';
-import { panelsW, sunOf } from '../sun.ts';
+import { blocksOf, panelsW, sunOf } from '../sun.ts';
 import { hasUse as hasAnyUse, useOf } from '../use.ts';
 
 type SunSetting = Pick<Setting, 'at' | 'mainsV'>;
@@ -17,33 +25,44 @@ export interface SolarYield extends Explored<YieldKey> {
   readonly sun: SolarCase;
   readonly powerW: number;
   readonly capacityAh?: number;
+  /** It may be one panel for a roof on a PWM controller at 12 V, its volts not told. */
+  readonly isMaybeRoofPanel: boolean;
+  /** Volts at full power of a string on a PWM controller, where a label told them. */
+  readonly fullPowerV?: number;
   /** The same panel angled at the sun, Ah a day, where it lies flat at a known place. */
   readonly tiltedAh?: number;
+  /** Open-circuit volts of all panels in one string, V, where not even those charge the battery: nothing comes in. */
+  readonly tooLowV?: number;
 }
 
 /** What panels bring on a day (Ah at nominal volts, Wh), and what is left of it after the loads, where there are any. */
 export function computeSolarYield(facts: SolarYieldFacts, setting: SunSetting): SolarYield {
   const bank = bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV);
-  const nominalVoltageV = bank?.voltageV ?? ((facts.systemVoltageV ?? 12) > 18 ? 24 : 12);
+  const nominalVoltageV = bank?.voltageV ?? 12 * blocksOf(facts);
   const powerW = panelsW(facts)!;
   const sun = sunOf(facts, setting.at);
   const panel = { ...sun, powerW, nominalVoltageV };
   const use = useOf(facts, nominalVoltageV, setting.mainsV, setting.at);
   const charge = chargeAssumption(bank?.chemistry);
   const hasUse = hasAnyUse(facts);
+  const openV = toldOpenV(facts.solar);
+  const count = countOf(facts.solar);
+  const isTooLow = openV !== undefined && fewestInSeries(count, openV, sun.blocks ?? 1) === undefined;
+  const share = isTooLow ? 0 : 1;
   const assumptions = [...solarAssumptions(sun), ...(hasUse ? [charge, ...useAssumptions(use)] : [])];
   const explored = explore<YieldKey>(
     assumptions,
     hasUse ? 'surplus' : 'dailyYieldEnergy',
     (values, trace) => {
       const made = dailyYield(panel, values, trace);
+      const dailyYieldAh = share * made.dailyYieldAh;
       const dailyUse = hasUse ? dailyUseAh(use, values, trace) : 0;
       return {
-        dailyYield: made.dailyYieldAh,
-        dailyYieldEnergy: made.dailyYieldEnergyWh,
+        dailyYield: dailyYieldAh,
+        dailyYieldEnergy: share * made.dailyYieldEnergyWh,
         peakSunHours: made.peakSunHours,
         dailyUse,
-        surplus: made.dailyYieldAh * (values[charge.name] ?? 1) - dailyUse,
+        surplus: dailyYieldAh * (values[charge.name] ?? 1) - dailyUse,
       };
     },
   );
@@ -54,6 +73,14 @@ export function computeSolarYield(facts: SolarYieldFacts, setting: SunSetting): 
     sun,
     powerW,
     capacityAh: bank?.capacityAh,
-    tiltedAh: isFlatSomewhere ? dailyYield({ ...panel, mount: 'tilted' }).dailyYieldAh : undefined,
+    isMaybeRoofPanel:
+      sun.controller === 'pwm' && openV === undefined && sun.blocks === 1 && isLarge(facts.solar),
+    fullPowerV:
+      sun.controller === 'pwm' && openV !== undefined
+        ? stringFullPowerV(sun, { fullPowerShare: fullPowerShare.value })
+        : undefined,
+    tooLowV: isTooLow ? openV * count : undefined,
+    tiltedAh:
+      isFlatSomewhere && !isTooLow ? dailyYield({ ...panel, mount: 'tilted' }).dailyYieldAh : undefined,
   };
 }

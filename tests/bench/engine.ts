@@ -1,5 +1,5 @@
 import { bankOf } from '#engine/battery/bank.ts';
-import { chooseConductor } from '#engine/cable/choose.ts';
+import { choosePair } from '#engine/cable/choose.ts';
 import { conductorAssumptions } from '#engine/cable/conductor.ts';
 import { protect } from '#engine/cable/fuse.ts';
 import { explore } from '#engine/explore.ts';
@@ -43,12 +43,8 @@ const values = {
   ...Object.fromEntries(conductorAssumptions(undefined).map(a => [a.name, a.value])),
 };
 const cableAndFuse = (currentA: number): void => {
-  const choice = chooseConductor(
-    { lengthM: 5, currentA, continuousA: currentA, voltageV: 12 },
-    'metric',
-    values,
-  );
-  keep(protect(currentA, choice.conductor.areaMm2));
+  const choice = choosePair({ lengthM: 5, currentA, continuousA: currentA, voltageV: 12 }, 'metric', values);
+  keep(protect(currentA, choice.conductor));
 };
 
 /** Median time of one go, ms, after some to warm up; `many` of them are timed together where one is too short to time. */

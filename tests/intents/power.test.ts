@@ -53,6 +53,40 @@ describe('how long', () => {
     expect(lacks(intent, { loads: [fridge], batteries: [agm(0)] })).toHaveLength(1);
   });
 
+  test.for<[says: string, load: Load, more: Facts, note: RegExp]>([
+    [
+      'a compressor',
+      dc('fridge', { powerW: 45 }),
+      {},
+      /Fridge 45 W .* some 35 % of the time at 25 °C; .*“average”\.$/m,
+    ],
+    ['in the heat', dc('fridge', { powerW: 45 }), { ambientC: 43 }, /some 78 % of the time at 43 °C/],
+    ['a freezer', dc('freezer', { currentA: 4 }), {}, /Freezer 4 A .* some 50 % of the time at 25 °C/],
+    [
+      'so much that it may be a three-way one',
+      dc('fridge', { currentA: 8 }),
+      {},
+      /all the time: say “average”.*gas/,
+    ],
+    [
+      'a three-way one, as told',
+      dc('fridge', { currentA: 12, isAverage: true }),
+      {},
+      /12 V is for the drive; parked/,
+    ],
+  ])('how the draw was taken: %s', ([, load, more, note]) => {
+    expect(whole(reply(intent, { loads: [load], batteries: [agm(100)], ...more }))).toMatch(note);
+  });
+
+  test.for<[says: string, load: Load]>([
+    ['a big compressor', dc('fridge', { currentA: 7.9 })],
+    ['a big freezer', dc('freezer', { powerW: 150 })],
+    ['one on mains', { ...dc('fridge', { powerW: 150 }), supply: 'ac' }],
+    ['a pump', dc('water pump', { currentA: 10 })],
+  ])('no word of three-way fridges for %s', ([, load]) => {
+    expect(whole(reply(intent, { loads: [load], batteries: [agm(100)] }))).not.toMatch(/three-way/);
+  });
+
   test('a draw beyond the battery is warned of', () => {
     const heavy = reply(intent, { loads: [dc('winch', { currentA: 150 })], batteries: [agm(100)] });
     expect(heavy.cautions).toContain('big-current');

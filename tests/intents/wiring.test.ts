@@ -3,6 +3,7 @@ import { cableSize } from '#intents/cable-size/intent.ts';
 import { fuseSize } from '#intents/fuse-size/intent.ts';
 import type { Intent, Setting } from '#intents/intent.ts';
 import { inverterCheck } from '#intents/inverter-check/intent.ts';
+import { list } from '#intents/list/intent.ts';
 import type { Cue } from '#language/words/en/cues.ts';
 import type { Facts, Load } from '#rig/rig.ts';
 import { settingWith } from './setting.ts';
@@ -166,6 +167,108 @@ describe('what cable', () => {
   });
 });
 
+describe('cable and fuse as a pair', () => {
+  const solar = [{ count: 1, powerW: 200 }];
+
+  test('the cable comes with its fuse, and the fuse with its cable', () => {
+    const facts: Facts = { cable: { lengthM: 5 }, loads: [load('pump', { currentA: 20 })] };
+    const cable = reply(cableSize, facts);
+    expect(value(cable, 'fuseRating')).toBe(25);
+    expect(whole(cable)).toMatch(/carries its 25 A fuse \(blade\)/);
+    const area = value(cable, 'conductorArea');
+    expect(whole(reply(fuseSize, facts))).toMatch(new RegExp(`Its cable: ${area} mm² over 5 m`));
+    const there = { ...facts, cable: { lengthM: 10, isRoundTrip: true } };
+    expect(whole(reply(fuseSize, there))).toMatch(new RegExp(`Its cable: ${area} mm² over 5 m`));
+    expect(whole(reply(fuseSize, { ...facts, cable: { lengthM: 400 } }))).toMatch(/must carry that/);
+  });
+
+  test('a DC-DC charger: drop and fuse by what it takes in, of the vehicle’s volts', () => {
+    const chargers = [{ kind: 'dcdc' as const, currentA: 40 }];
+    const given = reply(cableSize, { chargers, cable: { lengthM: 6, areaMm2: 25 } });
+    // 40 A × 14.4 V ÷ 0.9 ÷ 13.5 V = 47.4 A; 0.78 mΩ/m, 15 K warmer.
+    const dropV = 2 * 6 * 47.407 * 0.00078 * (1 + 15 * 0.00393);
+    expect(value(given, 'voltageDrop')).toBeCloseTo(dropV, 3);
+    expect(value(given, 'voltageDropPercent')).toBeCloseTo((100 * dropV) / 13.5, 2);
+    expect(whole(given)).toMatch(/takes about 47 A in while it gives 40 A/);
+  });
+
+  test('a DC-DC charger has a fuse at each battery: what it takes in on one, what it gives on the other', () => {
+    const chargers = [{ kind: 'dcdc' as const, currentA: 40 }];
+    const both = reply(fuseSize, { chargers, batteries: lfp(200) });
+    expect(both.headline).toBe('60 A (small bolt-down).');
+    expect(whole(both)).toMatch(
+      /At the house battery goes another fuse, 50 A \(high-breaking, class T style\)/,
+    );
+    expect(whole(both)).toMatch(/13,000 A: the one there breaks about 20,000 A/);
+    const cable = reply(cableSize, { chargers, batteries: lfp(200), cable: { lengthM: 3 } });
+    expect(whole(cable)).toMatch(/60 A fuse \(small bolt-down\)/);
+  });
+
+  test('heat asks for more copper and a smaller fuse; a bundle is told of', () => {
+    const at = (ambientC?: number) => reply(cableSize, { cable: { lengthM: 0.5, currentA: 30 }, ambientC });
+    expect([at(), at(60)].map(r => value(r, 'conductorArea'))).toEqual([6, 10]);
+    expect(whole(at())).toMatch(/In a bundle of four to six loaded wires it would be 10 mm²/);
+    const fuse = (ambientC?: number) =>
+      value(reply(fuseSize, { cable: { areaMm2: 6 }, ambientC }), 'fuseRating');
+    expect([fuse(), fuse(50)]).toEqual([40, 30]);
+    const carries = (ambientC?: number) => reply(cableSize, { cable: { areaMm2: 6 }, ambientC });
+    expect(value(carries(50), 'ampacity')).toBeCloseTo(value(carries(), 'ampacity') * Math.sqrt(25 / 45), 6);
+  });
+
+  test('a list names the fuse by the battery that it lists', () => {
+    const about = (chemistry: 'lfp' | 'agm') =>
+      reply(list, {
+        loads: [load('fridge', { powerW: 45 }), ac('kettle', 1000, { minutesPerDay: 5 })],
+        batteries: [{ count: 1, chemistry }],
+        inverter: {},
+        durationH: 72,
+      });
+    expect(whole(about('lfp'))).toMatch(/125 A fuse \(high-breaking, class T style\)/);
+    expect(whole(about('agm'))).toMatch(/125 A fuse \(bolt-down strip\)/);
+  });
+
+  test('a cable that carries the load but not its fuse is tight', () => {
+    const of = (currentA: number) =>
+      reply(cableSize, { cable: { areaMm2: 6, currentA, lengthM: 0.3 } }, ['ask-can-it']);
+    expect(of(30).verdict).toBe('yes');
+    expect(of(44).verdict).toBe('tight');
+    expect(whole(of(44))).toMatch(/less than the 60 A fuse/);
+  });
+
+  test('panels: 125 % twice of their short-circuit current, and another fuse behind the controller', () => {
+    const one = reply(fuseSize, { solar });
+    // 200 W ÷ (0.82 × 22 V) × 1.07 × 1.25 × 1.25 = 18.5 A.
+    expect(value(one, 'fuseRating')).toBe(20);
+    expect(one.headline).toBe('20 A (in-line solar fuse).');
+    expect(whole(one)).toMatch(/Between controller and battery goes another, at the battery: 25 A \(blade\)/);
+    const onBank = whole(reply(fuseSize, { solar, batteries: lfp(200) }));
+    expect(onBank).toMatch(/put the one there in a fuse block behind a main fuse at the battery/);
+    expect(whole(reply(fuseSize, { solar, systemVoltageV: 48 }))).not.toMatch(/marked for/);
+    const two = reply(fuseSize, { solar: [{ count: 2, powerW: 200 }] });
+    expect(value(two, 'fuseRating')).toBe(40);
+  });
+
+  test('the kind of fuse goes by the bank and its volts', () => {
+    const inverter = { powerW: 2000 };
+    const fuse = (facts: Facts) => reply(fuseSize, { inverter, ...facts });
+    expect(fuse({ batteries: lfp(200) }).headline).toBe('250 A (high-breaking, class T style).');
+    expect(whole(fuse({ batteries: lfp(200) }))).toMatch(
+      /up to about 13,000 A: this kind breaks about 20,000 A/,
+    );
+    expect(whole(fuse({ batteries: lfp(600) }))).toMatch(/give each battery its own/);
+    const agm = [{ count: 1, capacityAh: 200, chemistry: 'agm' as const }];
+    expect(fuse({ batteries: agm }).headline).toBe('250 A (bolt-down strip).');
+    expect(whole(fuse({}))).toMatch(/At a lithium bank take a high-breaking/);
+    expect(fuse({ systemVoltageV: 48 }).headline).toBe('60 A (bolt-down strip marked 80 V).');
+    expect(whole(fuse({ systemVoltageV: 48 }))).toMatch(/marked for 60 V or more/);
+    const small = reply(fuseSize, { loads: [load('light', { currentA: 8 })], batteries: lfp(200) });
+    expect(small.headline).toBe('10 A (blade, red).');
+    expect(whole(small)).toMatch(/in a fuse block behind a main fuse at the battery \(high-breaking/);
+    const plain = reply(fuseSize, { loads: [load('light', { currentA: 8 })] });
+    expect(whole(plain)).not.toMatch(/short|lithium/);
+  });
+});
+
 describe('what fuse', () => {
   const fuse = (facts: Facts) => value(reply(fuseSize, facts), 'fuseRating');
 
@@ -175,7 +278,6 @@ describe('what fuse', () => {
     expect(fuse({ loads: [load('light', { powerW: 60 })] })).toBe(7.5);
     expect(fuse({ inverter: { powerW: 2000 } })).toBe(250);
     expect(fuse({ inverter: { powerW: 2000 }, systemVoltageV: 24 })).toBe(125);
-    expect(fuse({ solar: [{ count: 1, powerW: 200 }] })).toBe(25);
   });
 
   test('a DC-DC charger takes in more than it gives', () => {

@@ -96,7 +96,7 @@ const rate: readonly Row[] = [
     ([kind, gives, within]): Row => ({
       id: `C1-05.${kind}`,
       from: `battery handbooks, Peukert exponent of ${kind}`,
-      how: kind === 'lfp' ? 'memory' : 'seen',
+      how: 'memory',
       gives,
       within,
       run: () => middle(chemistryTable[kind].peukert),
@@ -125,7 +125,7 @@ const sizing: readonly Row[] = [
   {
     id: 'C2-01',
     from: 'common practice: 500 Ah to use at half depth',
-    how: 'seen',
+    how: 'memory',
     gives: 1000,
     within: 0.01,
     run: () => requiredCapacityAh({ needAh: 500, chemistry: 'agm', currentA: 5 }, values),
@@ -133,7 +133,7 @@ const sizing: readonly Row[] = [
   {
     id: 'C2-02',
     from: 'common practice: the same at −10 °C, multiplier 1.65',
-    how: 'seen',
+    how: 'memory',
     gives: 1650,
     within: 0.01,
     run: () => size(500, 0.5, 1 / 1.65),
@@ -141,7 +141,7 @@ const sizing: readonly Row[] = [
   {
     id: 'C2-03',
     from: 'common practice, flooded: 10 % less for each 8.3 K below 25 °C',
-    how: 'seen',
+    how: 'memory',
     gives: 90,
     within: 4,
     differs: 'IEEE 485 falls a little slower near 25 °C',
@@ -203,7 +203,7 @@ const sizing: readonly Row[] = [
   {
     id: 'C2-12',
     from: 'common practice: lead-acid lives half as long at 35 °C',
-    how: 'seen',
+    how: 'memory',
     gives: 0.5,
     within: 0.001,
     run: () => lifeAtTemperature(35),
@@ -219,7 +219,7 @@ const sizing: readonly Row[] = [
   {
     id: 'C4-07',
     from: 'common practice, LFP cell makers: no charge below 0 °C (1 + the rate)',
-    how: 'seen',
+    how: 'memory',
     gives: 1,
     within: 0.0001,
     run: () => 1 + chargeRateC({ chemistry: 'lfp' }, -1),
@@ -227,7 +227,7 @@ const sizing: readonly Row[] = [
   {
     id: 'C4-08.cold',
     from: 'common practice, LFP cell makers: 0.1 C from 0 to 5 °C',
-    how: 'seen',
+    how: 'memory',
     gives: 0.1,
     within: 0.0001,
     run: () => chargeRateC({ chemistry: 'lfp' }, 3),
@@ -235,7 +235,7 @@ const sizing: readonly Row[] = [
   {
     id: 'C4-08.warm',
     from: 'common practice, LFP cell makers: 0.5 C from 25 to 50 °C',
-    how: 'seen',
+    how: 'memory',
     gives: 0.5,
     within: 0.0001,
     run: () => chargeRateC({ chemistry: 'lfp' }, 30),
@@ -243,7 +243,7 @@ const sizing: readonly Row[] = [
   {
     id: 'C4-08.hot',
     from: 'common practice, LFP cell makers: 0.1 C from 50 to 60 °C',
-    how: 'seen',
+    how: 'memory',
     gives: 0.1,
     within: 0.0001,
     run: () => chargeRateC({ chemistry: 'lfp' }, 55),
@@ -251,7 +251,7 @@ const sizing: readonly Row[] = [
   {
     id: 'C4-13.80',
     from: 'common practice, flooded golf-cart battery, cycles at 80 %',
-    how: 'seen',
+    how: 'memory',
     gives: 225,
     within: 56,
     run: () => cyclesAt('flooded', 0.8),
@@ -259,7 +259,7 @@ const sizing: readonly Row[] = [
   {
     id: 'C4-13.50',
     from: 'common practice, flooded golf-cart battery, cycles at 50 %',
-    how: 'seen',
+    how: 'memory',
     gives: 750,
     within: 187,
     run: () => cyclesAt('flooded', 0.5),
@@ -267,7 +267,7 @@ const sizing: readonly Row[] = [
   {
     id: 'C4-14.100',
     from: 'common practice, LFP cell at 25 °C, cycles at 100 %',
-    how: 'seen',
+    how: 'memory',
     gives: 3750,
     within: 250,
     run: () => cyclesAt('lfp', 1),
@@ -275,7 +275,7 @@ const sizing: readonly Row[] = [
   {
     id: 'C4-14.80',
     from: 'common practice, LFP cell at 25 °C, cycles at 80 %',
-    how: 'seen',
+    how: 'memory',
     gives: 5500,
     within: 500,
     run: () => cyclesAt('lfp', 0.8),
@@ -344,7 +344,7 @@ const rest: readonly Row[] = [
     ([id, percent, lowV, highV]): Row => ({
       id,
       from: `${common}: flooded at rest, ${percent} %`,
-      how: 'seen',
+      how: 'memory',
       gives: (lowV + highV) / 2,
       within: (highV - lowV) / 2,
       run: () => restVoltsAt(percent, 'flooded'),
@@ -354,7 +354,7 @@ const rest: readonly Row[] = [
     ([id, of, kind, volts, percent]): Row => ({
       id,
       from: `${common}: ${of}, ${volts} V`,
-      how: 'seen',
+      how: 'memory',
       gives: percent,
       within: 15,
       differs: 'tables differ by up to 30 points at one voltage; ours runs between them',
@@ -372,7 +372,7 @@ const rest: readonly Row[] = [
   {
     id: 'C3-22.50',
     from: 'common practice: gravity 1.180 to 1.200 is half, as volts',
-    how: 'seen',
+    how: 'memory',
     gives: gravity(1.19),
     within: 0.07,
     run: () => restVoltsAt(50, 'flooded'),
@@ -381,7 +381,7 @@ const rest: readonly Row[] = [
     (percent): Row => ({
       id: `C3-23.${percent}`,
       from: `common practice: AGM reads 0.1 to 0.5 V above flooded, ${percent} %`,
-      how: 'seen',
+      how: 'memory',
       gives: 0.3,
       within: percent === 25 ? 0.25 : 0.2,
       run: () => restVoltsAt(percent, 'agm') - restVoltsAt(percent, 'flooded'),
@@ -390,7 +390,7 @@ const rest: readonly Row[] = [
   {
     id: 'C3-24.100',
     from: 'common practice: LFP of four cells at rest, full',
-    how: 'seen',
+    how: 'memory',
     gives: 13.6,
     within: 0.15,
     run: () => restVoltsAt(100, 'lfp'),
@@ -398,7 +398,7 @@ const rest: readonly Row[] = [
   {
     id: 'C3-24.50',
     from: 'common practice: LFP of four cells at rest, half',
-    how: 'seen',
+    how: 'memory',
     gives: 13.2,
     within: 0.15,
     run: () => restVoltsAt(50, 'lfp'),
@@ -406,7 +406,7 @@ const rest: readonly Row[] = [
   {
     id: 'C3-24.20',
     from: 'common practice: LFP of four cells at rest, 20 %',
-    how: 'seen',
+    how: 'memory',
     gives: 12.8,
     within: 0.15,
     run: () => restVoltsAt(20, 'lfp'),
@@ -414,7 +414,7 @@ const rest: readonly Row[] = [
   {
     id: 'C3-25',
     from: 'common practice: LFP moves less than 0.35 V from 20 to 80 %',
-    how: 'seen',
+    how: 'memory',
     gives: 0.175,
     within: 0.1749,
     run: () => restVoltsAt(80, 'lfp') - restVoltsAt(20, 'lfp'),

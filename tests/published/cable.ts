@@ -1,7 +1,7 @@
-import { ampacity } from '#catalog/ampacity.ts';
-import { chooseConductor } from '#engine/cable/choose.ts';
+import { choosePair } from '#engine/cable/choose.ts';
 import { ampacityA, autoCableAreaMm2, conductorOf, resistancePerM } from '#engine/cable/conductor.ts';
 import { fuseFor, fuseRatingsA } from '#engine/cable/fuse.ts';
+import { panelContinuous } from '#engine/cable/pair-rules.ts';
 import {
   conductorResistance,
   dropPercent,
@@ -9,12 +9,13 @@ import {
   voltageDrop,
   warmResistance,
 } from '#engine/cable/rules.ts';
+import { bundleShareOf, carriesA } from '#engine/cable/surroundings.ts';
 import {
   bladeColours,
+  brightSunFactor,
   copperCoefficient,
   copperResistivity,
   dropLimits,
-  engineSpaceShare,
   fuseFactor,
   fuseSeries,
   sizes,
@@ -89,6 +90,14 @@ const d1c: readonly (readonly [string, number, number, number])[] = [
   ['D1c-12', -1, 330, 280],
   ['D1c-13', -3, 445, 378],
 ];
+/** Gauge, A, wires in the loom. */
+const d4bundled: readonly (readonly [number, number, number])[] = [
+  [14, 10, 25],
+  [10, 17, 25],
+  [8, 38, 4],
+  [4, 68, 4],
+  [2, 95, 4],
+];
 /** mm, copper mm², ideal mΩ/m. */
 const d3: readonly (readonly [string, number, number, number])[] = [
   ['D3-01', 4, 1.84, 9.38],
@@ -111,32 +120,44 @@ export const rows: readonly Row[] = [
     row(id, `${abyc}, 105 °C, from memory`, 'memory', amps, 0.5, () => ampacityA(areaOfGauge(gauge), 105)),
     row(
       `${id}.engine`,
-      `${abyc}, inside engine space, from memory`,
+      `${abyc}, inside engine space of 50 °C, from memory`,
       'memory',
       engine,
-      0.6,
-      () => engineSpaceShare * ampacity.find(([g]) => g === gauge)![1],
+      0.6 + 0.01 * engine,
+      () => carriesA(conductorOf({ awg: gauge })!, { cableAirC: 50 }, undefined, 105),
+      'ours goes by the heat that the insulation has left, 0.856 at 50 °C; the book rounds to 0.85',
     ),
   ]),
   ...d3.flatMap(([id, mm, area, pure]) => [
-    row(id, auto, 'seen', area, area * 0.03, () => autoCableAreaMm2(mm)),
-    row(`${id}.ideal`, auto, 'seen', pure, pure * 0.01, () => ideal(autoCableAreaMm2(mm))),
+    row(id, auto, 'memory', area, area * 0.03, () => autoCableAreaMm2(mm)),
+    row(`${id}.ideal`, auto, 'memory', pure, pure * 0.01, () => ideal(autoCableAreaMm2(mm))),
   ]),
   row(
     'D3-01.trap-10',
     `${auto}: 2.2 times the resistance`,
-    'seen',
+    'memory',
     2.2,
     0.05,
     () => ideal(autoCableAreaMm2(4)) / ideal(4),
   ),
+  ...(
+    [
+      ['D3-01', 4, 15],
+      ['D3-03', 3, 10],
+      ['D3-04', 2, 5],
+    ] as const
+  ).map(([id, mm, amps]) =>
+    row(`${id}.amps`, `${auto}: the lower of two`, 'memory', amps, 0.01, () =>
+      carriesA(conductorOf({ autoCableMm: mm })!),
+    ),
+  ),
   row(
     'D3-02.amps',
     `${auto}: 48 and 50 A`,
-    'seen',
+    'memory',
     49,
     15,
-    () => ampacityA(autoCableAreaMm2(6)),
+    () => carriesA(conductorOf({ autoCableMm: 6 })!),
     'ours is for 75 °C insulation, with a margin',
   ),
   row('D4-01', 'IEC 60028, annealed copper', 'seen', 0.017241, 1e-6, () => copperResistivity),
@@ -188,7 +209,7 @@ export const rows: readonly Row[] = [
     10,
     0,
     () =>
-      chooseConductor({ lengthM: 10 * ft, currentA: 15, continuousA: 15, voltageV: 12 }, 'gauge', {
+      choosePair({ lengthM: 10 * ft, currentA: 15, continuousA: 15, voltageV: 12 }, 'gauge', {
         dropLimit: 3,
         conductorC: 29.3,
         strandFactor: 1,
@@ -201,7 +222,7 @@ export const rows: readonly Row[] = [
     16,
     2,
     () =>
-      chooseConductor({ lengthM: 10.5 * ft, currentA: 10, continuousA: 10, voltageV: 12 }, 'gauge', {
+      choosePair({ lengthM: 10.5 * ft, currentA: 10, continuousA: 10, voltageV: 12 }, 'gauge', {
         dropLimit: 10,
         conductorC: 29.3,
         strandFactor: 1,
@@ -233,6 +254,23 @@ export const rows: readonly Row[] = [
       'thin aircraft strands, tinned, in areas that differ from the gauge: up to 12 % more',
     ),
   ),
+  ...d4bundled.map(([gauge, amps, wires]) =>
+    row(
+      `D4-16.${gauge}`,
+      `${faa}, table 11-9: in a bundle, 105 °C wire, 70 °C around it`,
+      'seen',
+      amps,
+      amps * 0.15,
+      () =>
+        carriesA(
+          conductorOf({ awg: gauge })!,
+          { cableAirC: 70, bundleShare: bundleShareOf(wires) },
+          undefined,
+          105,
+        ),
+      `the book doesn't count the wires: ours are ABYC's shares for ${wires} of them, thin wires in a large loom`,
+    ),
+  ),
   row(
     'D4-17',
     'AS/NZS 3000 extra-low voltage, from memory: 10 %, 5 % by vehicle rules',
@@ -250,12 +288,12 @@ export const rows: readonly Row[] = [
       [20, 'yellow'],
     ] as const
   ).map(([amps, colour]) =>
-    row(`D5-01.${amps}`, 'common practice: blade fuse colours', 'seen', 1, 0, () =>
+    row(`D5-01.${amps}`, 'common practice: blade fuse colours', 'memory', 1, 0, () =>
       Number(bladeColours[amps] === colour),
     ),
   ),
   ...[1, 2, 3, 4, 5, 7.5, 10, 15, 20, 25, 30].map(amps =>
-    row(`D5-02.${amps}`, 'common practice: blade series', 'seen', 1, 0, () =>
+    row(`D5-02.${amps}`, 'common practice: blade series', 'memory', 1, 0, () =>
       Number(fuseSeries[0]!.ratingsA.includes(amps)),
     ),
   ),
@@ -279,11 +317,19 @@ export const rows: readonly Row[] = [
   row('D5-05', 'NEC 125 % rule, from memory', 'memory', 25, 1e-9, () =>
     run(fuseLeast, { k_f: fuseFactor, I: 20 }),
   ),
+  row(
+    'D5-05.panel',
+    'NEC 690.8 and 690.9, from memory: 125 % and 125 % again of 9.2 A',
+    'memory',
+    14.375,
+    1e-9,
+    () => run(fuseLeast, { k_f: fuseFactor, I: run(panelContinuous, { k_i: brightSunFactor, I_sc: 9.2 }) }),
+  ),
   row('D5-05.fuse', 'NEC 125 % rule, from memory', 'memory', 25, 0, () => fuseFor(20).ratingA),
   row(
     'D5-07',
     'common practice of travellers: one and a half times the load',
-    'seen',
+    'memory',
     15,
     0,
     () => fuseFor(10 * 1.2).ratingA,

@@ -59,7 +59,7 @@ export const rows: readonly Row[] = [
   {
     id: 'E3-05',
     from: common,
-    how: 'seen',
+    how: 'memory',
     gives: 0.65,
     within: 0.12,
     differs:
@@ -69,7 +69,7 @@ export const rows: readonly Row[] = [
   {
     id: 'E3-06',
     from: common,
-    how: 'seen',
+    how: 'memory',
     gives: 0.85,
     within: 0.05,
     run: () => run(partLoadEfficiency, { eta_n: 0.9, z: 0.1 }),
@@ -86,7 +86,7 @@ export const rows: readonly Row[] = [
   {
     id: 'E2-05.trap-11.700W',
     from: 'common practice: a 700 W microwave takes about 1,100 W',
-    how: 'seen',
+    how: 'memory',
     gives: 1100,
     within: 30,
     run: () => throughWatts(ac('microwave', 700), {}),
@@ -94,7 +94,7 @@ export const rows: readonly Row[] = [
   {
     id: 'E2-05.trap-11.1000W',
     from: 'common practice: a 1,000 W microwave takes 1,500–1,600 W',
-    how: 'seen',
+    how: 'memory',
     gives: 1550,
     within: 50,
     run: () => throughWatts(ac('microwave', 1000), {}),

@@ -1,6 +1,6 @@
 import { applianceOf } from '#catalog/appliances.ts';
 import { solveFor } from '#engine/explore.ts';
-import { dutyAt, dutyAt25 } from '#engine/loads/duty.ts';
+import { dutyAt, usualCooler } from '#engine/loads/cooler.ts';
 import { boilEnergyWh, heatingEfficiency } from '#engine/loads/heating.ts';
 import { dailyUseAh, runningCurrentA, type Use, usePerLoad } from '#engine/loads/model.ts';
 import { dailyEnergy } from '#engine/loads/rules.ts';
@@ -21,8 +21,7 @@ const inputW = (name: string, powerW: number): number => {
   return V * runningCurrentA(one, use(one), {});
 };
 const likelyW = (name: string): number => applianceOf(name)!.powerW[1];
-const duty = (ambientC: number, setPointC = 4): number =>
-  dutyAt({ setPointC, ambientC, dutyAt25: dutyAt25(setPointC)[0] });
+const duty = (ambientC: number, setPointC = 4): number => dutyAt(usualCooler(setPointC), ambientC);
 
 /** Names as ours, with the published span of watts. */
 const plates: readonly (readonly [
@@ -42,22 +41,22 @@ const plates: readonly (readonly [
   ['E1-07', 'electric blanket', 60, 100, 'seen', doe],
   ['E1-08', 'clock radio', 9, 11, 'seen', doe],
   ['E1-09', 'portable heater', 750, 1500, 'seen', doe],
-  ['E1-10.dry', 'cpap', 15, 60, 'seen', 'common practice, CPAP makers’ sheets, no heat'],
+  ['E1-10.dry', 'cpap', 15, 60, 'memory', 'common practice, CPAP makers’ sheets, no heat'],
   [
     'E1-10.wet',
     'cpap with humidifier',
     70,
     100,
-    'seen',
+    'memory',
     'common practice, CPAP makers’ sheets, with humidifier',
   ],
-  ['E1-11.dry', 'cpap', 20, 30, 'seen', 'common practice, one machine metered at 25 W, humidifier off'],
+  ['E1-11.dry', 'cpap', 20, 30, 'memory', 'common practice, one machine metered at 25 W, humidifier off'],
   [
     'E1-11.wet',
     'cpap with humidifier',
     70,
     82,
-    'seen',
+    'memory',
     'common practice, one machine metered at 76 W, humidifier on',
   ],
   ['E1-12', 'kettle', 2000, 2400, 'memory', 'common practice, kettles of Australia and Europe'],
@@ -111,7 +110,7 @@ export const rows: readonly Row[] = [
   {
     id: 'E2-04',
     from: 'common practice, a measured microwave of 700 W output',
-    how: 'seen',
+    how: 'memory',
     gives: 1100,
     within: 30,
     run: () => inputW('microwave', 700),
@@ -119,7 +118,7 @@ export const rows: readonly Row[] = [
   {
     id: 'E2-05',
     from: 'common practice, measured microwaves of 1,000 W output',
-    how: 'seen',
+    how: 'memory',
     gives: 1550,
     within: 50,
     run: () => inputW('microwave', 1000),
@@ -127,7 +126,7 @@ export const rows: readonly Row[] = [
   {
     id: 'trap-11',
     from: 'common practice: a "1000 W" microwave draws about 1,500 W',
-    how: 'seen',
+    how: 'memory',
     gives: 1500,
     within: 100,
     run: () => inputW('microwave', 1000),
@@ -151,7 +150,7 @@ export const rows: readonly Row[] = [
   {
     id: 'E2-08',
     from: 'common practice: a litre boiled on a coil stove, measured',
-    how: 'seen',
+    how: 'memory',
     gives: 171.7,
     within: 45,
     differs: 'the pot and a start colder than 15 °C count in it; ours is the water alone at the coil’s 74 %',

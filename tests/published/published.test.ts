@@ -35,6 +35,12 @@ test('every row has its own id, a source and a tolerance that can fail', () => {
   }
 });
 
+test('what nobody signed was not seen: common practice and sheets without a name are from memory', () => {
+  const nameless = all.filter(({ from }) => /common practice|makers’|handbooks/i.test(from));
+  expect(nameless.length).toBeGreaterThan(100);
+  expect(nameless.filter(({ how }) => how === 'seen').map(({ id }) => id)).toEqual([]);
+});
+
 // How many rows of each kind were collected, strongest first: radiation, panels, batteries, cable, appliances, engines, units.
 test.for([
   ['A', 110],

@@ -13,3 +13,21 @@ export interface Row {
   readonly differs?: string;
   readonly run: () => number;
 }
+
+/** A row in one line. */
+export const row = (
+  id: string,
+  from: string,
+  how: Row['how'],
+  gives: number,
+  within: number,
+  run: () => number,
+  differs?: string,
+): Row => ({ id, from, how, gives, within, run, ...(differs === undefined ? {} : { differs }) });
+
+/** A cell of one of our tables, with the figure from outside that it has to meet. */
+export type Cell = readonly [id: string, gives: number, within: number, run: () => number];
+
+/** Rows of one source for cells of a table. */
+export const cells = (from: string, how: Row['how'], list: readonly Cell[]): Row[] =>
+  list.map(([id, gives, within, run]) => row(id, `${from}: ${id}`, how, gives, within, run));

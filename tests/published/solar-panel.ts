@@ -1,5 +1,7 @@
 import { partLoadEfficiency } from '#engine/inverter/rules.ts';
 import { dayTemperature } from '#engine/solar/air.ts';
+import { coldestMorning, labelC, voltageCoefficient } from '#engine/solar/cold.ts';
+import { fullPowerShare } from '#engine/solar/module.ts';
 import { panelAssumptions } from '#engine/solar/panel.ts';
 import {
   cellTemperature,
@@ -12,6 +14,7 @@ import {
 import { outsideRadiationOf } from '#engine/solar/sun.ts';
 import { mountHeating } from '#engine/solar/tables.ts';
 import { tiltedRadiation } from '#engine/solar/tilt.ts';
+import { coldVoltage } from '#engine/solar/wiring-rules.ts';
 import { run } from '#rule/rule.ts';
 import type { Row } from './row.ts';
 
@@ -50,13 +53,17 @@ const goldenRatio = (noct: number) => {
   return kept * factorAt(cell(sunlitC, byNoct(noct), G), -0.0047);
 };
 
-const pwm = (V_bat: number, V_mp: number) => run(pwmFactor, { V_bat, V_mp, f_L: 1, k_shade: 1 });
+const pwm = (V_bat: number, V_mp: number, f_T = 1, eta = 1) =>
+  run(pwmFactor, { V_bat, V_mp, f_T, eta, f_L: 1, k_shade: 1 });
 const mppt = (f_T: number) => run(mpptFactor, { f_T, f_L: 1, k_shade: 1, eta: 0.95 });
 /** By how much (%) MPPT brings more than PWM, cells at a temperature. */
-const gain = (T_c: number) => 100 * (mppt(factorAt(T_c)) / pwm(13.1, 18.1) - 1);
+const gain = (T_c: number) => 100 * (mppt(factorAt(T_c)) / pwm(13.1, 18.1, factorAt(T_c), 0.95) - 1);
 
 /** Part-load efficiency of an inverter by its efficiency at the rating. */
 const inverter = (z: number, eta_n: number) => run(partLoadEfficiency, { eta_n, z });
+
+/** Volts of a string in the cold against those at 25 °C, by the steepest panel taken for possible. */
+const rise = (T: number) => run(coldVoltage, { V_s: 1, beta: voltageCoefficient.low, T, T_0: labelC });
 
 export const rows: readonly Row[] = [
   {
@@ -224,7 +231,7 @@ export const rows: readonly Row[] = [
   {
     id: 'B3-01',
     from: 'common practice, 120 W panel of 17 V on a 12 V battery, W',
-    how: 'seen',
+    how: 'memory',
     gives: 84,
     within: 1,
     run: () => 120 * pwm(12, 17),
@@ -232,7 +239,7 @@ export const rows: readonly Row[] = [
   {
     id: 'B3-02',
     from: 'common practice, loss of the same, %',
-    how: 'seen',
+    how: 'memory',
     gives: 30,
     within: 2,
     run: () => 100 * (1 - pwm(12, 17)),
@@ -240,7 +247,7 @@ export const rows: readonly Row[] = [
   {
     id: 'B3-03',
     from: 'common practice, MPPT over PWM in a mild climate: 15 to 30 %',
-    how: 'seen',
+    how: 'memory',
     gives: 22.5,
     within: 7.5,
     run: () => gain(38),
@@ -252,6 +259,67 @@ export const rows: readonly Row[] = [
     gives: 5,
     within: 4.99,
     run: () => gain(70),
+  },
+  {
+    id: 'trade-pwm-60',
+    from: 'common practice, what a PWM loses of a 60-cell panel of 31 V on a 12 V battery: more than half, %',
+    how: 'memory',
+    gives: 57.5,
+    within: 2.5,
+    run: () => 100 * (1 - pwm(13.1, 31)),
+  },
+  ...[
+    [10, 1.06],
+    [0, 1.1],
+    [-10, 1.14],
+    [-20, 1.18],
+    [-40, 1.25],
+  ].map(
+    ([T, gives]): Row => ({
+      id: `nec-690.7-${T}`,
+      from: `NEC table 690.7(A), crystalline silicon, volts at ${T} °C against those of the label`,
+      how: 'memory',
+      gives: gives!,
+      within: 0.011,
+      run: () => rise(T!),
+    }),
+  ),
+  ...(
+    [
+      ['Canberra', -35.3, 149.1, -7],
+      ['Perth', -31.95, 115.86, 2],
+      ['Darwin', -12.46, 130.84, 13],
+      ['Alice Springs', -23.7, 133.88, -3],
+      ['Edinburgh', 55.95, -3.19, -7],
+      ['Berlin', 52.52, 13.4, -13],
+      ['Denver', 39.74, -104.99, -22],
+      ['Minneapolis', 44.98, -93.27, -27],
+    ] as const
+  ).map(
+    ([town, latitudeDeg, longitudeDeg, gives]): Row => ({
+      id: `coldest-${town}`,
+      from: `coldest night of a usual year in ${town}, climate tables, K below a label’s 25 °C`,
+      how: 'memory',
+      gives: labelC - gives,
+      within: 4,
+      run: () => labelC - coldestMorning({ latitudeDeg, longitudeDeg }).value,
+    }),
+  ),
+  {
+    id: 'trade-full-power-60',
+    from: 'data sheets of 60-cell panels: 30.5 V at full power, 37.5 V open circuit',
+    how: 'memory',
+    gives: 30.5 / 37.5,
+    within: 0.02,
+    run: () => fullPowerShare.value,
+  },
+  {
+    id: 'trade-full-power-36',
+    from: 'data sheets of 36-cell panels: 18 V at full power, 22 V open circuit',
+    how: 'memory',
+    gives: 18 / 22,
+    within: 0.02,
+    run: () => fullPowerShare.value,
   },
   {
     id: 'B2-03',

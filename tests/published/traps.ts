@@ -113,18 +113,18 @@ const traps: readonly Row[] = [
   row(
     'trap-8.frost',
     `${common}, LFP cell makers: nothing goes in below 0 °C (100 Ah missing less what 50 A put in)`,
-    'seen',
+    'memory',
     100,
     0,
     () => 100 - lfp(-1)(100, 50, 1),
   ),
-  row('trap-8.cold', `${common}, LFP cell makers: 0.1 C from 0 to 5 °C`, 'seen', 10, 1e-6, () =>
+  row('trap-8.cold', `${common}, LFP cell makers: 0.1 C from 0 to 5 °C`, 'memory', 10, 1e-6, () =>
     lfp(3)(100, 50, 1),
   ),
   row(
     'trap-8.edge',
     `${common}, LFP cell makers: at 0 °C itself a tenth, Ah in an hour`,
-    'seen',
+    'memory',
     10,
     1e-6,
     () => 100 * chargeRateC({ chemistry: 'lfp' }, 0),
@@ -137,7 +137,7 @@ const traps: readonly Row[] = [
     0.03,
     () => flexible(6) / run(conductorResistance, { rho: copperResistivity, k_l: 1, S: 6 }) - 1,
   ),
-  row('trap-10', `${common}: 6 mm auto cable holds 4.6 mm² of copper`, 'seen', 4.59, 0.14, () =>
+  row('trap-10', `${common}: 6 mm auto cable holds 4.6 mm² of copper`, 'memory', 4.59, 0.14, () =>
     autoCableAreaMm2(6),
   ),
   row(
@@ -196,10 +196,14 @@ const throughTheHouse = (): number =>
   ((chargeTable.agm.efficiency[0] * 12.4) / chargeTable.agm.meanV[0]) *
   run(partLoadEfficiency, { eta_n: 0.9, z: 0.1 });
 
+const wire = (areaMm2: number) => conductorOf({ areaMm2 })!;
+
 /** Currents and copper of a camper, and how many of the fuses chosen for them are above what the copper carries. */
 const fusesAboveCable = (): number =>
   [1, 5, 12, 20, 30, 45, 60, 100, 185].flatMap(amps =>
-    [0.75, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 70].filter(S => protect(amps, S).fuse.ratingA > ampacityA(S)),
+    [0.75, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 70].filter(
+      S => protect(amps, wire(S)).fuse.ratingA > ampacityA(S),
+    ),
   ).length;
 
 const [dimmest, brightest] = (() => {
@@ -284,7 +288,7 @@ const more: readonly Row[] = [
   row(
     'C3-24.bank',
     `${common}: two LFP of 12.8 V in series are 25.6 V`,
-    'seen',
+    'memory',
     25.6,
     1e-9,
     () => bankOf([{ count: 2, capacityAh: 100, chemistry: 'lfp' }], 'series')!.voltageV,

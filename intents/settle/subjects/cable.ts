@@ -19,8 +19,8 @@ export const lengthOf = ({ facts: { cable } }: Dispute): number | undefined =>
 /** The run that is argued about. */
 export function runOf(d: Dispute, values: Values): Run {
   const circuit = circuitIn(d)!;
-  const { ratedA, continuousA } = circuitCurrents(circuit, values);
-  return { lengthM: lengthOf(d)!, currentA: ratedA, continuousA, voltageV: circuit.voltageV };
+  const { cableA, continuousA, ofV } = circuitCurrents(circuit, values);
+  return { lengthM: lengthOf(d)!, currentA: cableA, continuousA, voltageV: ofV };
 }
 
 export const missingOfRun = (d: Dispute): string | undefined => {

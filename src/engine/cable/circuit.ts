@@ -5,11 +5,12 @@ import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
 import { dcdcInputA } from '../charging/charge.ts';
 import { dcdc, usualChargerA } from '../charging/tables.ts';
-import type { Values } from '../explore.ts';
+import { taken, type Values } from '../explore.ts';
 import { batteryCurrentA, loadedVoltage } from '../inverter/check.ts';
 import { inverterEfficiency } from '../inverter/efficiency.ts';
 import { runningCurrentA, type Use, useAssumptions } from '../loads/model.ts';
 import { currentOfPower } from '../loads/rules.ts';
+import { panelCurrents, panelLeadAssumptions } from './panels.ts';
 import type { CircuitUse } from './tables.ts';
 
 /** What hangs on a cable or behind a fuse. */
@@ -112,26 +113,43 @@ export function circuitAssumptions(circuit: Circuit): Assumption[] {
       const [value, low, high] = range;
       return [...own, { name: 'chargerCurrent', value, low, high, unit: 'A', why }];
     }
+    case 'solar':
+      return panelLeadAssumptions(circuit.facts.solar!.filter(panel => panel.powerW !== undefined));
     default:
       return isDcdcTold(circuit) ? [...dcdcAssumptions] : [];
   }
 }
 
-/** Currents of a circuit, A: the rated one, and the highest that flows for long (a DC-DC charger takes in more than it gives). */
+/** Currents of a circuit, A. */
 export interface Currents {
+  /** As its label has it: of a DC-DC charger what it gives. */
   readonly ratedA: number;
+  /** What flows in the cable, that the drop is reckoned at: of a DC-DC charger what it takes in. */
+  readonly cableA: number;
+  /** The highest that flows for long, which cable and fuse must stand. */
   readonly continuousA: number;
+  /** What the drop is a share of, V: nominal, or the vehicle's volts before a DC-DC charger. */
+  readonly ofV: number;
 }
 
-/** Current of a circuit (A). Takes the assumptions of `circuitAssumptions`. */
+/** Currents of a circuit (A). Takes the assumptions of `circuitAssumptions`. */
 export function circuitCurrents(circuit: Circuit, values: Values, trace?: Trace): Currents {
   const { facts, voltageV } = circuit;
-  const same = (ratedA: number): Currents => ({ ratedA, continuousA: ratedA });
+  const same = (ratedA: number): Currents => ({
+    ratedA,
+    cableA: ratedA,
+    continuousA: ratedA,
+    ofV: voltageV,
+  });
   const ofPower = (P: number): number => run(currentOfPower, { P, V: voltageV }, trace);
+  const before = (ratedA: number): Currents => {
+    const takesA = inputA(ratedA, values, trace);
+    return { ratedA, cableA: takesA, continuousA: takesA, ofV: taken(values, 'vehicleVoltage') };
+  };
   switch (circuit.kind) {
     case 'told': {
       const ratedA = facts.cable!.currentA!;
-      return isDcdcTold(circuit) ? { ratedA, continuousA: inputA(ratedA, values, trace) } : same(ratedA);
+      return isDcdcTold(circuit) ? before(ratedA) : same(ratedA);
     }
     case 'inverter':
       return same(batteryCurrentA(facts.inverter!.powerW!, facts.inverter!.powerW, values, trace));
@@ -140,19 +158,26 @@ export function circuitCurrents(circuit: Circuit, values: Values, trace?: Trace)
       const each = use.loads.map(load => load.count * runningCurrentA(load, use, values, trace));
       return same(each.reduce((sum, a) => sum + a, 0));
     }
-    case 'dcdc': {
-      const { currentA, powerW } = chargerOf(circuit);
-      const ratedA = currentA ?? (powerW === undefined ? values.chargerCurrent! : ofPower(powerW));
-      return { ratedA, continuousA: inputA(ratedA, values, trace) };
-    }
+    case 'dcdc':
     case 'charger': {
       const { currentA, powerW } = chargerOf(circuit);
-      return same(currentA ?? (powerW === undefined ? values.chargerCurrent! : ofPower(powerW)));
+      const ratedA = currentA ?? (powerW === undefined ? values.chargerCurrent! : ofPower(powerW));
+      return circuit.kind === 'dcdc' ? before(ratedA) : same(ratedA);
     }
-    case 'solar':
-      return same(ofPower(facts.solar!.reduce((sum, s) => sum + s.count * (s.powerW ?? 0), 0)));
+    case 'solar': {
+      const { fullA, continuousA } = panelCurrents(facts.solar!, voltageV, values, trace);
+      return { ratedA: fullA, cableA: fullA, continuousA, ofV: voltageV };
+    }
   }
 }
+
+/** What panels give the battery behind their controller, A at its nominal volts: the fuse there is another than theirs. */
+export const behindController = ({ facts, voltageV }: Circuit, trace?: Trace): number =>
+  run(
+    currentOfPower,
+    { P: facts.solar!.reduce((sum, s) => sum + s.count * (s.powerW ?? 0), 0), V: voltageV },
+    trace,
+  );
 
 /** Whether a motor starts on it, which a fuse must stand for a moment. */
 export const hasMotor = (facts: Facts): boolean =>

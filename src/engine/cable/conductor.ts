@@ -16,11 +16,12 @@ export interface Conductor {
   readonly size: number;
 }
 
+const nearestAuto = (tradeMm: number) =>
+  autoCable.reduce((a, b) => (Math.abs(b.tradeMm - tradeMm) < Math.abs(a.tradeMm - tradeMm) ? b : a));
+
 /** Copper (mm²) of Australian auto cable by its trade size, mm; between and beyond the sizes sold by the square. */
 export function autoCableAreaMm2(tradeMm: number, trace?: Trace): number {
-  const nearest = autoCable.reduce((a, b) =>
-    Math.abs(b.tradeMm - tradeMm) < Math.abs(a.tradeMm - tradeMm) ? b : a,
-  );
+  const nearest = nearestAuto(tradeMm);
   const isListed = Math.abs(nearest.tradeMm - tradeMm) < 0.3;
   const S = run(strandArea, { n: nearest.strands, d: nearest.strandMm }, isListed ? trace : undefined);
   return isListed ? S : S * (tradeMm / nearest.tradeMm) ** 2;
@@ -50,21 +51,27 @@ export const conductorsSold = (as: 'metric' | 'gauge'): readonly Conductor[] =>
 const rowOf = (conductor: Conductor) =>
   conductor.as === 'metric' ? sizes.find(row => row.areaMm2 === conductor.areaMm2) : undefined;
 
-/** What is taken for granted of a conductor: how warm it is, and how its strands lie. */
-export function conductorAssumptions(conductor: Conductor | undefined): Assumption[] {
+/** Warmth of the copper under load, °C; in hot air, as told, it is hotter still. */
+function copperWarmth(airC: number | undefined): Assumption {
+  const value = Math.max(35, (airC ?? 0) + 10);
+  return {
+    name: 'conductorC',
+    value,
+    low: Math.min(value, Math.max(20, airC ?? 0)),
+    high: Math.max(60, value + 15),
+    unit: '°C',
+    why: 'the copper, in a warm vehicle under load',
+  };
+}
+
+/** What is taken for granted of a conductor: how warm it is (with the air around it, °C, where told), and how its strands lie. */
+export function conductorAssumptions(conductor: Conductor | undefined, airC?: number): Assumption[] {
   const row = conductor && rowOf(conductor);
   const isMetric = conductor === undefined || row !== undefined;
   // ISO 6722 allows road-vehicle cable a few per cent less than IEC 60228 class 5 allows flexible cable.
   const vehicle = row?.vehicle === undefined ? 0.94 : Math.min(1, row.vehicle / row.flexible);
   return [
-    {
-      name: 'conductorC',
-      value: 35,
-      low: 20,
-      high: 60,
-      unit: '°C',
-      why: 'the copper, in a warm vehicle under load',
-    },
+    copperWarmth(airC),
     isMetric
       ? {
           name: 'strandFactor',
@@ -110,6 +117,13 @@ export function ampacityA(areaMm2: number, insulation: 75 | 105 = 75, trace?: Tr
   const second = above < 0 ? rows.length - 1 : Math.max(1, above);
   const [a, b] = [rows[second - 1]!, rows[second]!];
   return run(ampacityBetween, { I_1: a.I, S: areaMm2, S_1: a.S, I_2: b.I, S_2: b.S }, trace);
+}
+
+/** Share of its copper's current that auto cable is sold for: thin insulation on small sizes stands less. 1 for the rest. */
+export function autoShare({ as, size }: Conductor): number {
+  const { soldForA, tradeMm } = nearestAuto(size);
+  if (as !== 'auto' || soldForA === undefined) return 1;
+  return Math.min(1, soldForA / ampacityA(autoCableAreaMm2(tradeMm)));
 }
 
 /** The gauge (AWG = B&S) with at least this much copper, mm². */

@@ -1,7 +1,9 @@
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
-import { ampacityA, conductorsSold } from './conductor.ts';
+import type { Values } from '../explore.ts';
+import { type Conductor, conductorsSold } from './conductor.ts';
 import { fuseLeast } from './rules.ts';
+import { carriesA } from './surroundings.ts';
 import { bladeColours, fuseFactor, fuseSeries } from './tables.ts';
 
 /** A standard fuse. */
@@ -39,10 +41,10 @@ export function fuseFor(continuousA: number, trace?: Trace): Fuse {
   return fuseOf(ratingA);
 }
 
-/** The largest standard fuse that a copper area (mm²) may have: never above what it carries. Undefined for hair-thin wire. */
-export function largestFuseOn(areaMm2: number, trace?: Trace): Fuse | undefined {
-  const carriesA = ampacityA(areaMm2, 75, trace);
-  const ratingA = fuseRatingsA.filter(a => a <= carriesA).at(-1);
+/** The largest standard fuse that a conductor may have where it lies: never above what it carries. Undefined for hair-thin wire. */
+export function largestFuseOn(conductor: Conductor, values?: Values, trace?: Trace): Fuse | undefined {
+  const carried = carriesA(conductor, values, trace);
+  const ratingA = fuseRatingsA.filter(a => a <= carried).at(-1);
   return ratingA === undefined ? undefined : fuseOf(ratingA);
 }
 
@@ -58,13 +60,18 @@ export interface Protected {
   readonly leastAreaMm2: number;
 }
 
-/** The fuse for a continuous current (A) on a copper area (mm², where told). */
-export function protect(continuousA: number, areaMm2?: number, trace?: Trace): Protected {
+/** The fuse for a continuous current (A) on a conductor, where told. Takes the assumptions of `surroundingAssumptions`, if any. */
+export function protect(
+  continuousA: number,
+  conductor?: Conductor,
+  values?: Values,
+  trace?: Trace,
+): Protected {
   const wanted = fuseFor(continuousA, trace);
   const sold = conductorsSold('metric');
-  const leastAreaMm2 = (sold.find(c => ampacityA(c.areaMm2) >= wanted.ratingA) ?? sold.at(-1)!).areaMm2;
-  if (areaMm2 === undefined) return { wanted, fuse: wanted, fits: true, leastAreaMm2 };
-  const largest = largestFuseOn(areaMm2, trace);
+  const leastAreaMm2 = (sold.find(c => carriesA(c, values) >= wanted.ratingA) ?? sold.at(-1)!).areaMm2;
+  if (conductor === undefined) return { wanted, fuse: wanted, fits: true, leastAreaMm2 };
+  const largest = largestFuseOn(conductor, values, trace);
   const fits = (largest?.ratingA ?? 0) >= wanted.ratingA;
   return { wanted, fuse: fits ? wanted : (largest ?? fuseOf(fuseRatingsA[0]!)), fits, leastAreaMm2 };
 }

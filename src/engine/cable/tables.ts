@@ -46,20 +46,32 @@ export const layFactor = { value: 1.12, low: 1.02, high: 1.2 } as const;
 /** Gauges that are sold, thin to thick; 0 to −3 are 1/0 to 4/0. */
 export const gauges = [18, 16, 14, 12, 10, 8, 6, 4, 2, 1, 0, -1, -2, -3] as const;
 
-/** Share left inside an engine space, 105 °C insulation. ABYC E-11 (from memory). */
-export const engineSpaceShare = 0.85;
+/** Air that the table of currents is for, °C. ABYC E-11 (from memory). */
+export const tableAirC = 30;
 
-/** Australian auto cable: the trade's "mm" is the outside of the insulation; strands and their diameter, mm. Common practice: two makers' tables that agree. */
+/** Share of its current that each wire keeps in a bundle of so many or more that carry current. ABYC E-11 (from memory). */
+export const bundleShares: readonly (readonly [wires: number, share: number])[] = [
+  [3, 0.7],
+  [4, 0.6],
+  [7, 0.5],
+  [25, 0.4],
+];
+
+/**
+ * Australian auto cable: the trade's "mm" is the outside of the insulation; strands, their diameter, mm, and the
+ * lower of the currents it is sold for, A. Common practice: two makers' tables that agree on the copper.
+ */
 export const autoCable: readonly {
   readonly tradeMm: number;
   readonly strands: number;
   readonly strandMm: number;
+  readonly soldForA?: number;
 }[] = [
-  { tradeMm: 2, strands: 7, strandMm: 0.32 },
-  { tradeMm: 3, strands: 16, strandMm: 0.3 },
-  { tradeMm: 4, strands: 26, strandMm: 0.3 },
+  { tradeMm: 2, strands: 7, strandMm: 0.32, soldForA: 5 },
+  { tradeMm: 3, strands: 16, strandMm: 0.3, soldForA: 10 },
+  { tradeMm: 4, strands: 26, strandMm: 0.3, soldForA: 15 },
   { tradeMm: 5, strands: 41, strandMm: 0.3 },
-  { tradeMm: 6, strands: 65, strandMm: 0.3 },
+  { tradeMm: 6, strands: 65, strandMm: 0.3, soldForA: 48 },
 ];
 
 /**
@@ -82,6 +94,12 @@ export const fuseSeries: readonly { readonly name: string; readonly ratingsA: re
 
 /** A fuse holds a continuous current of four fifths of its rating: 125 %. NEC practice (from memory). */
 export const fuseFactor = 1.25;
+
+/** Bright sun pushes a panel this far above its label for long. Common practice, after the American electrical code (from memory). */
+export const brightSunFactor = 1.25;
+
+/** Short-circuit current of a crystalline panel against that at full power. Makers' labels that agree (common practice). */
+export const shortAgainstFull = 1.07;
 
 /** Colour of blade fuses. Common practice, as ISO 8820-3 has it. */
 export const bladeColours: Readonly<Record<number, string>> = {

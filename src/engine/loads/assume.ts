@@ -1,6 +1,7 @@
 import type { Assumption } from '#quantity/range.ts';
 import { inverterEfficiency } from '../inverter/efficiency.ts';
-import { dutyAt25, idleShare } from './duty.ts';
+import { coolerAssumptions } from './cools.ts';
+import { idleShare } from './duty.ts';
 import { hasHours, inputFactorOf, isWhole, type Reading, read, runsOn, type Use } from './reading.ts';
 
 const typical = (
@@ -15,11 +16,7 @@ function ofLoad(reading: Reading, use: Use): Assumption[] {
   const { load, key, row } = reading;
   const found: Assumption[] = [];
   if (isWhole(load)) return found;
-  if (reading.cycles) {
-    const [value, low, high] = dutyAt25(row!.setPointC!);
-    const why = 'of the time at 25 °C, common practice';
-    found.push({ name: `${key} running time`, value, low, high, unit: '', why });
-  }
+  if (reading.cycles) found.push(...coolerAssumptions(reading, use));
   if (load.currentA === undefined && load.powerW === undefined && row)
     found.push(typical(`${key} power`, row.powerW, 'W', row.id));
   if (!hasHours(load) && row && !runsOn(reading, use))

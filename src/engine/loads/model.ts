@@ -4,8 +4,10 @@ import type { Trace } from '#rule/trace.ts';
 import { chargeOfEnergy } from '../battery/rules.ts';
 import type { Values } from '../explore.ts';
 import { idleUse } from '../inverter/rules.ts';
+import { dutyAt } from './cooler.ts';
+import { coolerOf } from './cools.ts';
 import { currentOf, inputPowerW, inverterBehind } from './draw.ts';
-import { dutyAt, dutyAt25, idleShare } from './duty.ts';
+import { idleShare } from './duty.ts';
 import { hasHours, isWhole, type Reading, read, runsOn, toldHours, type Use } from './reading.ts';
 import { dailyCharge } from './rules.ts';
 
@@ -22,12 +24,10 @@ function hoursOn(reading: Reading, use: Use, values: Values): number {
 
 /** Share of the time (0–1) that a load which is on really draws. */
 function dutyOf(reading: Reading, use: Use, values: Values, trace?: Trace): number {
-  const { load, key, row } = reading;
+  const { load } = reading;
   if (load.dutyPercent !== undefined) return load.dutyPercent / 100;
   if (!reading.cycles) return 1;
-  const setPointC = row!.setPointC!;
-  const at25 = values[`${key} running time`] ?? dutyAt25(setPointC)[0];
-  return dutyAt({ setPointC, ambientC: use.ambientC ?? values.ambientC ?? 25, dutyAt25: at25 }, trace);
+  return dutyAt(coolerOf(reading, use, values), use.ambientC ?? values.ambientC ?? 25, trace);
 }
 
 /** Charge (Ah) an inverter takes a day while it waits, on, for a compressor to start again. */

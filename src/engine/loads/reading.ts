@@ -1,7 +1,7 @@
 import { type Appliance, applianceOf } from '#catalog/appliances.ts';
 import type { Assumption } from '#quantity/range.ts';
 import type { Load } from '#rig/rig.ts';
-import { averageCurrentLimitA } from './duty.ts';
+import { averageCurrentLimitA, threeWayFromW } from './duty.ts';
 
 /** The loads of a question, and what else bears on a day's use. */
 export interface Use {
@@ -90,4 +90,11 @@ export function coolingReading(load: Load): 'running' | 'average' | undefined {
     return undefined;
   if (!isDrawTold(load)) return undefined;
   return doesCycle(load, row) ? 'running' : 'average';
+}
+
+/** Whether a fridge draws so much at low volts (V) that it may be a three-way (absorption) one. Freezers are none. */
+export function isPerhapsThreeWay(load: Load, voltageV: number): boolean {
+  const isFridge = (applianceOf(load.name)?.setPointC ?? -Infinity) >= 0;
+  const drawnW = load.powerW ?? (load.currentA ?? 0) * voltageV;
+  return isFridge && load.supply === 'dc' && drawnW >= threeWayFromW;
 }

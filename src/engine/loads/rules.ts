@@ -23,23 +23,6 @@ export const currentOfPower = rule({
   source: 'definition',
 });
 
-/** The fall of the coefficient of performance is set so that a fridge at 4 °C comes to 35 % at 25 °C and about 50 % at 35 °C. */
-export const compressorDuty = rule({
-  name: 'compressorDuty',
-  says: 'A compressor runs more the hotter it is outside: more heat leaks in, and each watt pumps less of it out.',
-  formula: 'max(0.05, min(1, d_25 * (T_a - T_s) / (T_25 - T_s) * (1 + 0.008 * (T_a - T_25) / T_1)))',
-  symbols: {
-    d_25: { says: 'share of the time it runs at 25 °C', unit: '' },
-    T_a: { says: 'temperature outside', unit: '°C' },
-    T_s: { says: 'set point', unit: '°C' },
-    T_25: { says: '25 °C, where d_25 holds', unit: '°C' },
-    T_1: { says: 'one kelvin', unit: '°C' },
-  },
-  gives: { symbol: 'd', unit: '' },
-  source:
-    'wall gain is proportional to the difference of temperatures (physics); duty at 25 and 35 °C: common practice',
-});
-
 export const dailyEnergy = rule({
   name: 'dailyEnergy',
   says: 'Amp hours times volts are watt hours.',

@@ -1,3 +1,5 @@
+import type { Solar } from '#rig/rig.ts';
+
 /** What is known of a panel's sun, mount and controller; everything may be missing. */
 export interface SolarCase {
   readonly latitudeDeg?: number;
@@ -16,6 +18,10 @@ export interface SolarCase {
   readonly controller?: 'mppt' | 'pwm';
   /** Default mixed: the average of the climate. */
   readonly sky?: Sky;
+  /** The panels as told: their volts matter to a PWM controller. */
+  readonly panels?: readonly Solar[];
+  /** 12 V blocks that the battery is made of: 1, 2, 4. Default 1. */
+  readonly blocks?: number;
   readonly shade?: 'none' | 'half' | 'heavy';
   /** Told by the person: replaces the model of the sun. */
   readonly peakSunHours?: number;

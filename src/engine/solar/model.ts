@@ -3,6 +3,7 @@ import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
 import type { CompleteValues, Sky, SolarCase, SolarValues } from './case.ts';
 import { averagePeakSunHours, clearnessFor } from './climate.ts';
+import { panelAzimuth } from './facing.ts';
 import { controllerAssumptions, panelAssumptions, systemFactor } from './panel.ts';
 import {
   dailyYieldCharge,
@@ -37,7 +38,7 @@ const sunSource = (c: SolarCase): 'told' | 'month' | 'year' | 'unknown' => {
  * states is not among them.
  */
 export function solarAssumptions(c: SolarCase): readonly Assumption[] {
-  return [...sunAssumptions(c), ...panelAssumptions(c), ...controllerAssumptions(c.controller)];
+  return [...sunAssumptions(c), ...panelAssumptions(c), ...controllerAssumptions(c)];
 }
 
 function sunAssumptions(c: SolarCase): Assumption[] {
@@ -75,6 +76,7 @@ function sunAssumptions(c: SolarCase): Assumption[] {
       unit: '°',
       why: 'angled about as steeply as the latitude',
     },
+    panelAzimuth,
   ];
 }
 
@@ -100,7 +102,7 @@ const needs = new WeakMap<SolarCase, readonly Assumption[]>();
 function neededOf(c: SolarCase): readonly Assumption[] {
   let needed = needs.get(c);
   if (!needed) {
-    needed = [...panelAssumptions(c), ...controllerAssumptions(c.controller)];
+    needed = [...panelAssumptions(c), ...controllerAssumptions(c)];
     needs.set(c, needed);
   }
   return needed;
@@ -157,6 +159,7 @@ function sunHours(c: SolarCase, values: CompleteValues, trace?: Trace): number {
           month,
           clearness: values[sun as string] as number,
           tiltDeg: c.mount === 'tilted' ? (values.panelTilt as number) : 0,
+          awayDeg: values.panelAzimuth ?? 0,
         },
         trace,
       );
@@ -164,6 +167,10 @@ function sunHours(c: SolarCase, values: CompleteValues, trace?: Trace): number {
     }
   }
 }
+
+/** What energy is divided by for charge, V: a PWM passes amps as they are, and those flow at the battery's volts on charge. */
+const countedAtV = (c: SolarCase & { readonly nominalVoltageV: number }, values: CompleteValues): number =>
+  c.controller === 'pwm' ? (c.blocks ?? 1) * (values.chargingVoltage as number) : c.nominalVoltageV;
 
 /** What a panel brings on an average day of the month. */
 export interface DailyYield {
@@ -188,7 +195,7 @@ export function dailyYield(
   const H = sunHours(c, all, trace);
   const f = systemFactor(c, strength(c, H, trace), all, trace);
   const E = run(dailyYieldEnergy, { P: c.powerW, H, f }, trace);
-  const Q = run(dailyYieldCharge, { E, V: c.nominalVoltageV }, trace);
+  const Q = run(dailyYieldCharge, { E, V: countedAtV(c, all) }, trace);
   return { peakSunHours: H, dailyYieldEnergyWh: E, dailyYieldAh: Q };
 }
 
@@ -227,7 +234,7 @@ export function panelPowerFor(
   const H = sunHours(c, all, trace);
   const f = systemFactor(c, strength(c, H, trace), all, trace);
   const eta_c = all.chargeEfficiency ?? 0.92;
-  const P = run(panelPower, { Q: dailyAh, V: c.nominalVoltageV, H, f, eta_c }, trace);
+  const P = run(panelPower, { Q: dailyAh, V: countedAtV(c, all), H, f, eta_c }, trace);
   return { peakSunHours: H, panelPowerW: P };
 }
 
@@ -237,7 +244,6 @@ export const bestPowerOf = (powerW: number, c: SolarCase, values: SolarValues = 
 
 /** How strong the sun typically is while the day's energy comes in, kW/m². Matters to a panel's heat alone. */
 function strength(c: SolarCase, H: number, trace?: Trace): number {
-  if (c.controller === 'pwm') return 0;
   const isPlaced = c.latitudeDeg !== undefined && c.month !== undefined;
   const N = isPlaced ? dayLengthOf(c.latitudeDeg as number, c.month as number) : 12;
   return N > 0 ? run(sunWhileItShines, { G_0: 1, H, N }, trace) : 0;

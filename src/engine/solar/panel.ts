@@ -3,6 +3,7 @@ import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
 import { dayTemperature } from './air.ts';
 import type { CompleteValues, SolarCase } from './case.ts';
+import { fullPowerVolts, stringFullPowerV } from './module.ts';
 import { cellTemperature, mpptFactor, panelLosses, pwmFactor, temperatureFactor } from './rules.ts';
 import { mountHeating, shadeShare } from './tables.ts';
 
@@ -29,7 +30,20 @@ const powerCoefficient: Assumption = {
   why: 'crystalline silicon, PVWatts manual table 2',
 };
 
-/** What is taken for granted of the panel and its place in the weather. A PWM controller's yield doesn't depend on heat. */
+/** Under cloud cells make less of each sun hour: a few in a hundred at a fifth of full sun. Data sheets of crystalline panels, from memory. */
+const lowLight: Assumption = {
+  name: 'reflectionLoss',
+  value: 0.08,
+  low: 0.04,
+  high: 0.12,
+  unit: '',
+  why: 'weak light under cloud',
+};
+
+const lossesOf = ({ sky }: SolarCase): readonly Assumption[] =>
+  sky === 'overcast' ? losses.map(a => (a.name === lowLight.name ? lowLight : a)) : losses;
+
+/** What is taken for granted of the panel and its place in the weather. */
 export function panelAssumptions(c: SolarCase): Assumption[] {
   const heating = mountHeating[c.mount ?? 'flat'];
   const heat: Assumption[] = [
@@ -39,28 +53,35 @@ export function panelAssumptions(c: SolarCase): Assumption[] {
   ];
   const shade =
     c.shade && c.shade !== 'none' ? [{ name: 'shadeShare', ...shadeShare[c.shade], unit: '' }] : [];
-  return [...(c.controller === 'pwm' ? [] : heat), ...losses, ...shade];
+  return [...heat, ...lossesOf(c), ...shade];
 }
 
 /** What is taken for granted of the controller. */
-export function controllerAssumptions(controller?: 'mppt' | 'pwm'): Assumption[] {
-  if (controller === 'pwm')
-    return [
-      {
-        name: 'chargingVoltage',
-        value: 13.1,
-        low: 12.5,
-        high: 13.8,
-        unit: 'V',
-        why: 'battery on charge, half full to nearly full',
-      },
-      { name: 'panelVoltage', value: 18.1, low: 17, high: 19, unit: 'V', why: 'panel for 12 V, 36 cells' },
-    ];
+export function controllerAssumptions(c: SolarCase): Assumption[] {
+  const { controller } = c;
   const why = controller
-    ? 'MPPT, common practice'
+    ? `${controller.toUpperCase()}, common practice`
     : 'MPPT taken, as the controller was not said; PWM gives about a fifth less';
+  const efficiency: Assumption = {
+    name: 'controllerEfficiency',
+    value: 0.95,
+    low: controller ? 0.92 : 0.75,
+    high: 0.98,
+    unit: '',
+    why,
+  };
+  if (controller !== 'pwm') return [efficiency];
   return [
-    { name: 'controllerEfficiency', value: 0.95, low: controller ? 0.92 : 0.75, high: 0.98, unit: '', why },
+    {
+      name: 'chargingVoltage',
+      value: 13.1,
+      low: 12.5,
+      high: 13.8,
+      unit: 'V',
+      why: 'battery on charge, half full to nearly full; of each 12 V',
+    },
+    fullPowerVolts(c),
+    efficiency,
   ];
 }
 
@@ -81,13 +102,15 @@ export function systemFactor(c: SolarCase, G: number, values: CompleteValues, tr
     trace,
   );
   const k_shade = values.shadeShare ?? 1;
-  if (c.controller === 'pwm')
-    return run(pwmFactor, { V_bat: v('chargingVoltage'), V_mp: v('panelVoltage'), f_L, k_shade }, trace);
   const T_c = run(
     cellTemperature,
     { T_a: c.ambientC ?? v('dayTemperature'), k: v('mountHeating'), G },
     trace,
   );
   const f_T = run(temperatureFactor, { gamma: v('powerCoefficient'), T_c, T_0: 25 }, trace);
+  if (c.controller === 'pwm') {
+    const volts = { V_bat: (c.blocks ?? 1) * v('chargingVoltage'), V_mp: stringFullPowerV(c, values) };
+    return run(pwmFactor, { ...volts, f_T, f_L, k_shade, eta: v('controllerEfficiency') }, trace);
+  }
   return run(mpptFactor, { f_T, f_L, k_shade, eta: v('controllerEfficiency') }, trace);
 }

@@ -94,11 +94,13 @@ export const mpptFactor = rule({
 
 export const pwmFactor = rule({
   name: 'pwmFactor',
-  says: "A PWM controller passes the panel's current at the battery's voltage, so the surplus voltage is lost.",
-  formula: 'V_bat / V_mp * f_L * k_shade',
+  says: "A PWM controller passes the panel's current at the battery's voltage, so the surplus voltage is lost; what the hot panel gives at its best is the most.",
+  formula: 'min(V_bat / V_mp, f_T * eta) * f_L * k_shade',
   symbols: {
     V_bat: { says: 'battery voltage while charging', unit: 'V' },
-    V_mp: { says: "panel's rated voltage at full power", unit: 'V' },
+    V_mp: { says: "panels' rated voltage at full power, of a string", unit: 'V' },
+    f_T: { says: 'heat of the panel', unit: '' },
+    eta: { says: 'efficiency of the controller', unit: '' },
     f_L: { says: 'dirt, wiring, mismatch and reflection', unit: '' },
     k_shade: { says: 'share that shade leaves', unit: '' },
   },
@@ -123,7 +125,10 @@ export const dailyYieldCharge = rule({
   name: 'dailyYieldCharge',
   says: 'The same as charge at the battery.',
   formula: 'E / V',
-  symbols: { E: { says: 'energy a day', unit: 'Wh' }, V: { says: "battery's nominal voltage", unit: 'V' } },
+  symbols: {
+    E: { says: 'energy a day', unit: 'Wh' },
+    V: { says: "battery's nominal voltage; with PWM its voltage on charge", unit: 'V' },
+  },
   gives: { symbol: 'Q', unit: 'Ah' },
   source: 'definition',
 });
@@ -134,7 +139,7 @@ export const panelPower = rule({
   formula: 'Q * V / (H * f * eta_c)',
   symbols: {
     Q: { says: "a day's use", unit: 'Ah' },
-    V: { says: "battery's nominal voltage", unit: 'V' },
+    V: { says: "battery's nominal voltage; with PWM its voltage on charge", unit: 'V' },
     H: sunHours,
     f: { says: 'share of the rating that arrives', unit: '' },
     eta_c: { says: 'share of the charge that the battery gives back', unit: '' },

@@ -1,5 +1,6 @@
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
+import { turnedBeamFactor } from './facing.ts';
 import { meanDay, outsideRadiationOn, radians, type SunDay, sunDay } from './sun.ts';
 import {
   diffuseShareSummer,
@@ -42,6 +43,8 @@ export interface Plane {
   readonly clearness: number;
   /** Towards the equator; 0 lies flat; negative: towards the pole. */
   readonly tiltDeg: number;
+  /** How far it is turned away from the equator, to the east or west, °. Default 0. */
+  readonly awayDeg?: number;
   /** Default 0.2. */
   readonly reflectance?: number;
 }
@@ -55,7 +58,7 @@ export function tiltedRadiation(plane: Plane, trace?: Trace): number {
   if (tiltDeg === 0 || H_0 < leastOutside) return H;
   const sun = sunDay(latitudeDeg, J);
   const D = diffuseShare(K_t, sun.omega_s, trace);
-  const R_b = beamFactor(sun, tiltDeg, trace);
+  const R_b = plane.awayDeg ? turnedBeamFactor(sun, tiltDeg, plane.awayDeg) : beamFactor(sun, tiltDeg, trace);
   const rho = plane.reflectance ?? groundReflectance;
   return run(tiltedPlaneRadiation, { H, D, R_b, beta: radians(tiltDeg), rho }, trace);
 }

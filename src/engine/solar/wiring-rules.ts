@@ -15,13 +15,15 @@ export const stringVoltage = rule({
 export const coldVoltage = rule({
   name: 'coldVoltage',
   says: 'A cold panel gives more volts than its label, and the controller must stand them.',
-  formula: 'V_s * k_cold',
+  formula: 'V_s * (1 + beta * (T - T_0))',
   symbols: {
     V_s: { says: 'open-circuit voltage of the string at 25 °C', unit: 'V' },
-    k_cold: { says: 'rise on a cold morning', unit: '' },
+    beta: { says: 'change of open-circuit voltage with temperature', unit: '1/K' },
+    T: { says: 'coldest air that the sun rises in', unit: '°C' },
+    T_0: { says: 'temperature of the label, 25 °C', unit: '°C' },
   },
   gives: { symbol: 'V_cold', unit: 'V' },
-  source: 'common practice',
+  source: 'IEC 60891, linear, from memory',
 });
 
 export const trackedCurrent = rule({
@@ -37,15 +39,26 @@ export const trackedCurrent = rule({
   source: 'definition',
 });
 
-export const switchedCurrent = rule({
-  name: 'switchedCurrent',
-  says: 'A PWM controller passes the current of the panels as it is: that of one string times the strings.',
-  formula: 'n_p * P / (k_mp * V_oc)',
+export const fullPowerCurrent = rule({
+  name: 'fullPowerCurrent',
+  says: "A panel's current at full power: its watts by its volts there, a share of the open-circuit ones.",
+  formula: 'P / (k_mp * V_oc)',
   symbols: {
-    n_p: { says: 'strings in parallel', unit: '' },
     P: { says: "one panel's rating", unit: 'W' },
     k_mp: { says: 'share of the open-circuit voltage at full power', unit: '' },
     V_oc: { says: "open-circuit voltage on a panel's label", unit: 'V' },
+  },
+  gives: { symbol: 'I_mp', unit: 'A' },
+  source: 'definition',
+});
+
+export const switchedCurrent = rule({
+  name: 'switchedCurrent',
+  says: 'A PWM controller passes the current of the panels as it is: that of one string times the strings.',
+  formula: 'n_p * I_mp',
+  symbols: {
+    n_p: { says: 'strings in parallel', unit: '' },
+    I_mp: { says: "a panel's current at full power", unit: 'A' },
   },
   gives: { symbol: 'I', unit: 'A' },
   source: 'common practice',

@@ -1,6 +1,6 @@
 import { applianceOf } from '#catalog/appliances.ts';
 import type { Load } from '#rig/rig.ts';
-import { dutyAt, dutyAt25 } from '../loads/duty.ts';
+import { dutyAt, usualCooler } from '../loads/cooler.ts';
 import type { Day } from '../loads/model.ts';
 import { dailySwing, eveningHour } from './tables.ts';
 
@@ -27,8 +27,8 @@ const airAt = (hour: number, meanC: number): number =>
 
 /** Shares of a day of a compressor: more in the heat, by the same law as its duty. */
 export function coolerShares(setPointC: number, meanC: number): readonly number[] {
-  const [at25] = dutyAt25(setPointC);
-  const duties = flat.map((_, hour) => dutyAt({ setPointC, ambientC: airAt(hour, meanC), dutyAt25: at25 }));
+  const cooler = usualCooler(setPointC);
+  const duties = flat.map((_, hour) => dutyAt(cooler, airAt(hour, meanC)));
   const sum = duties.reduce((a, b) => a + b, 0);
   return duties.map(duty => duty / sum);
 }

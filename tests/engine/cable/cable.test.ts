@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Choice, chooseConductor, dropOn } from '#engine/cable/choose.ts';
+import { choosePair, dropOn, type Pair } from '#engine/cable/choose.ts';
 import {
   ampacityA,
   autoCableAreaMm2,
@@ -23,9 +23,10 @@ const circuit = (currentA: number, lengthM: number, voltageV = 12) => ({
   lengthM,
   voltageV,
 });
-const choose = (currentA: number, lengthM: number, limit = 3, as: 'metric' | 'gauge' = 'metric'): Choice =>
-  chooseConductor(circuit(currentA, lengthM), as, values(limit, as));
+const choose = (currentA: number, lengthM: number, limit = 3, as: 'metric' | 'gauge' = 'metric'): Pair =>
+  choosePair(circuit(currentA, lengthM), as, values(limit, as));
 
+const wire = (areaMm2: number) => conductorOf({ areaMm2 })!;
 const amps = fc.double({ min: 0.5, max: 150, noNaN: true });
 const metres = fc.double({ min: 0.3, max: 12, noNaN: true });
 const areas = fc.constantFrom(...conductorsSold('metric').map(c => c.areaMm2));
@@ -41,7 +42,7 @@ describe('the drop', () => {
     const six = conductorOf({ areaMm2: 6 })!;
     const at = (V: number) => dropOn(six, circuit(10, 5, V), values()).percent;
     expect(at(24)).toBeCloseTo(at(12) / 2, 9);
-    const big = chooseConductor(circuit(25, 5, 24), 'metric', values());
+    const big = choosePair(circuit(25, 5, 24), 'metric', values());
     expect(big.conductor.areaMm2).toBeLessThan(16);
   });
 
@@ -135,22 +136,22 @@ describe('the fuse', () => {
   });
 
   test('a cable too thin has to grow: the fuse is not made to fit the load', () => {
-    const thin = protect(30, 1.5);
+    const thin = protect(30, wire(1.5));
     expect(thin).toMatchObject({ fits: false, wanted: { ratingA: 40 }, fuse: { ratingA: 15 } });
     expect(ampacityA(thin.leastAreaMm2)).toBeGreaterThanOrEqual(40);
-    expect(protect(12, 4)).toMatchObject({ fits: true, fuse: { ratingA: 15 } });
+    expect(protect(12, wire(4))).toMatchObject({ fits: true, fuse: { ratingA: 15 } });
     expect(protect(12)).toMatchObject({ fits: true, fuse: { ratingA: 15 } });
   });
 
   test('hair-thin wire has no fuse', () => {
-    expect(largestFuseOn(0.01)).toBeUndefined();
-    expect(protect(1, 0.01)).toMatchObject({ fits: false, fuse: { ratingA: 1 } });
+    expect(largestFuseOn(wire(0.01))).toBeUndefined();
+    expect(protect(1, wire(0.01))).toMatchObject({ fits: false, fuse: { ratingA: 1 } });
   });
 
   test('never exceeds its cable; never below the load where it fits', () => {
     fc.assert(
       fc.property(amps, fc.double({ min: 0.5, max: 120, noNaN: true }), (I, S) => {
-        const { fuse, fits, wanted } = protect(I, S);
+        const { fuse, fits, wanted } = protect(I, wire(S));
         expect(fuse.ratingA).toBeLessThanOrEqual(ampacityA(S));
         if (fits) expect(fuse.ratingA).toBeGreaterThanOrEqual(I * 1.2499);
         expect(wanted.ratingA).toBeGreaterThanOrEqual(I * 1.2499);

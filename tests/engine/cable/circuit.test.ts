@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import {
+  behindController,
   type Circuit,
   type CircuitKind,
   circuitAssumptions,
@@ -8,6 +9,7 @@ import {
   circuitUseOf,
   hasMotor,
 } from '#engine/cable/circuit.ts';
+import { fuseFor } from '#engine/cable/fuse.ts';
 import type { Facts, Load } from '#rig/rig.ts';
 import { Trace } from '#rule/trace.ts';
 
@@ -72,7 +74,12 @@ describe('how much drop it stands', () => {
 
 describe('its current', () => {
   test('as told', () => {
-    expect(amps('told', { cable: { currentA: 18 } })).toEqual({ ratedA: 18, continuousA: 18 });
+    expect(amps('told', { cable: { currentA: 18 } })).toMatchObject({
+      ratedA: 18,
+      cableA: 18,
+      continuousA: 18,
+      ofV: 12,
+    });
     expect(names('told', { cable: { currentA: 18 } })).toEqual([]);
   });
 
@@ -80,14 +87,19 @@ describe('its current', () => {
     // 40 A at 14.4 V out, 13.5 V in, nine tenths of it arriving.
     const inA = (40 * 14.4) / 0.9 / 13.5;
     const facts: Facts = { cable: { currentA: 40 }, chargers: [{ kind: 'dcdc' }] };
-    expect(amps('told', facts)).toEqual({ ratedA: 40, continuousA: expect.closeTo(inA, 9) });
+    expect(amps('told', facts)).toEqual({
+      ratedA: 40,
+      cableA: expect.closeTo(inA, 9),
+      continuousA: expect.closeTo(inA, 9),
+      ofV: 13.5,
+    });
     expect(names('told', facts)).toEqual(['dcdcEfficiency', 'vehicleVoltage']);
     const same: Facts = { ...facts, chargers: [{ kind: 'dcdc', currentA: 40 }] };
     expect(amps('told', same).continuousA).toBeCloseTo(inA, 9);
     for (const kind of ['mains', 'isolator'] as const)
       expect(amps('told', { ...facts, chargers: [{ kind }] }).continuousA).toBe(40);
     const other: Facts = { ...facts, chargers: [{ kind: 'dcdc', currentA: 25 }] };
-    expect(amps('told', other)).toEqual({ ratedA: 40, continuousA: 40 });
+    expect(amps('told', other)).toMatchObject({ ratedA: 40, cableA: 40, continuousA: 40, ofV: 12 });
   });
 
   test('an inverter at its rating: 1,000 W at nine tenths of 12 V', () => {
@@ -103,7 +115,7 @@ describe('its current', () => {
 
   test('loads run at the same time, each as often as it is there', () => {
     const loads = [load('pump', { currentA: 4 }), load('light', { powerW: 6, count: 4 })];
-    expect(amps('loads', { loads })).toEqual({ ratedA: 6, continuousA: 6 });
+    expect(amps('loads', { loads })).toMatchObject({ ratedA: 6, cableA: 6, continuousA: 6 });
     expect(amps('loads', { loads }, 24).ratedA).toBeCloseTo(5, 9);
     expect(names('loads', { loads })).toEqual([]);
   });
@@ -135,7 +147,9 @@ describe('its current', () => {
     const of = (rest: object): Facts => ({ chargers: [{ kind: 'mains' }, { kind: 'dcdc', ...rest }] });
     expect(amps('dcdc', of({ currentA: 30 }))).toEqual({
       ratedA: 30,
+      cableA: expect.closeTo(inOf(30), 9),
       continuousA: expect.closeTo(inOf(30), 9),
+      ofV: 13.5,
     });
     expect(amps('dcdc', of({ powerW: 240 })).ratedA).toBeCloseTo(20, 9);
     expect(amps('dcdc', of({ powerW: 240 }), 24).ratedA).toBeCloseTo(10, 9);
@@ -145,27 +159,63 @@ describe('its current', () => {
     expect(names('dcdc', of({ powerW: 240 }))).toEqual(['dcdcEfficiency', 'vehicleVoltage']);
   });
 
+  test('the fuse before a DC-DC charger stands what it takes in at the low end of its input', () => {
+    for (const currentA of [10, 20, 25, 30, 40, 50, 60]) {
+      const it = circuit('dcdc', { chargers: [{ kind: 'dcdc', currentA }] });
+      const assumptions = circuitAssumptions(it);
+      const at = (end: 'value' | 'low') =>
+        circuitCurrents(it, Object.fromEntries(assumptions.map(a => [a.name, a[end]]))).continuousA;
+      expect(at('low')).toBeGreaterThan(1.1 * at('value'));
+      expect(fuseFor(at('value')).ratingA).toBeGreaterThan(at('low'));
+    }
+  });
+
   test('another charger: its amps, its watts, or a usual one; a generator is not it', () => {
     const of = (rest: object): Facts => ({ chargers: [{ kind: 'generator' }, { kind: 'mains', ...rest }] });
-    expect(amps('charger', of({ currentA: 15 }))).toEqual({ ratedA: 15, continuousA: 15 });
-    expect(amps('charger', of({ powerW: 240 }))).toEqual({ ratedA: 20, continuousA: 20 });
-    expect(amps('charger', of({}))).toEqual({ ratedA: 20, continuousA: 20 });
+    expect(amps('charger', of({ currentA: 15 }))).toMatchObject({ ratedA: 15, cableA: 15, continuousA: 15 });
+    expect(amps('charger', of({ powerW: 240 }))).toMatchObject({ ratedA: 20, cableA: 20, continuousA: 20 });
+    expect(amps('charger', of({}))).toMatchObject({ ratedA: 20, cableA: 20, continuousA: 20 });
     expect(names('charger', of({}))).toEqual(['chargerCurrent']);
     expect(names('charger', of({ currentA: 15 }))).toEqual([]);
   });
 
-  test('panels together, at the battery’s volts', () => {
+  test('panels side by side: full power for the drop, 125 % of a short for cable and fuse', () => {
     const solar = [{ count: 2, powerW: 120 }, { count: 1, powerW: 60 }, { count: 3 }];
-    expect(amps('solar', { solar })).toEqual({ ratedA: 25, continuousA: 25 });
-    expect(amps('solar', { solar }, 24).ratedA).toBe(12.5);
-    expect(names('solar', { solar })).toEqual([]);
+    // 300 W at 0.82 × 22 V; a short gives 7 % more, bright sun a quarter more again.
+    const fullA = 300 / (0.82 * 22);
+    const { ratedA, cableA, continuousA } = amps('solar', { solar });
+    expect([ratedA, cableA]).toEqual([expect.closeTo(fullA, 9), expect.closeTo(fullA, 9)]);
+    expect(continuousA).toBeCloseTo(1.25 * 1.07 * fullA, 9);
+    // For 24 V they stand two in a string.
+    expect(amps('solar', { solar }, 24).ratedA).toBeCloseTo(fullA / 2, 9);
+    expect(names('solar', { solar })).toEqual(['openCircuitVoltage', 'fullPowerShare']);
+    const told = [{ count: 1, powerW: 200, openCircuitV: 24.3 }];
+    expect(amps('solar', { solar: told }).ratedA).toBeCloseTo(200 / (0.82 * 24.3), 9);
+    expect(names('solar', { solar: told })).toEqual(['fullPowerShare']);
   });
 
-  test('the working tells it', () => {
+  test('one panel alone has no other to stand in a string with', () => {
+    const one = [{ count: 1, powerW: 100 }];
+    expect(amps('solar', { solar: one }, 24)).toEqual({ ...amps('solar', { solar: one }), ofV: 24 });
+  });
+
+  test('behind the controller flows another current: watts by the battery’s volts', () => {
     const trace = new Trace();
-    circuitCurrents(circuit('solar', { solar: [{ count: 1, powerW: 120 }] }), {}, trace);
+    expect(behindController(circuit('solar', { solar: [{ count: 2, powerW: 120 }] }), trace)).toBe(20);
     expect(trace.steps).toHaveLength(1);
-    expect(trace.steps[0]).toMatchObject({ value: 10, inputs: { P: 120, V: 12 } });
+    expect(trace.steps[0]).toMatchObject({ value: 20, inputs: { P: 240, V: 12 } });
+  });
+
+  test('the working of panels ends with the second of the two margins before the fuse', () => {
+    const trace = new Trace();
+    circuitCurrents(
+      circuit('solar', { solar: [{ count: 1, powerW: 100, openCircuitV: 20 }] }),
+      { fullPowerShare: 0.8 },
+      trace,
+    );
+    const [short, continuous] = trace.steps;
+    expect(short).toMatchObject({ value: expect.closeTo((1.07 * 100) / 16, 9) });
+    expect(continuous).toMatchObject({ value: expect.closeTo((1.25 * 1.07 * 100) / 16, 9) });
   });
 });
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { chooseConductor } from '#engine/cable/choose.ts';
+import { choosePair } from '#engine/cable/choose.ts';
 import {
   ampacityA,
   autoCableAreaMm2,
@@ -12,6 +12,7 @@ import { fuseFor, largestFuseOn, protect } from '#engine/cable/fuse.ts';
 import { areaOfGauge } from '#quantity/gauge.ts';
 import { Trace } from '#rule/trace.ts';
 
+const wire = (areaMm2: number) => conductorOf({ areaMm2 })!;
 const strands = (conductor: ReturnType<typeof conductorOf>) =>
   conductorAssumptions(conductor).find(a => a.name === 'strandFactor')!;
 
@@ -99,7 +100,7 @@ describe('edges of a choice', () => {
   /** The drop of a cable of 6 mm² over 5 m, % of 12 V. */
   const percent = (amps: number) => (100 * 2 * 5 * amps * 0.0033) / 12;
   const choose = (amps: number, dropLimit: number, continuousA = amps) =>
-    chooseConductor({ lengthM: 5, currentA: amps, continuousA, voltageV: 12 }, 'metric', {
+    choosePair({ lengthM: 5, currentA: amps, continuousA, voltageV: 12 }, 'metric', {
       ...values,
       dropLimit,
     });
@@ -130,16 +131,16 @@ describe('edges of a fuse', () => {
     expect(fuseFor(48)).toEqual({ ratingA: 60, series: 'small bolt-down', colour: undefined });
     expect(fuseFor(500).series).toBe('bolt-down');
     const area = areaOfGauge(14) * (1 + 1e-9);
-    expect(largestFuseOn(area)!.ratingA).toBe(20);
-    expect(protect(16, area)).toMatchObject({ fits: true, fuse: { ratingA: 20 } });
+    expect(largestFuseOn(wire(area))!.ratingA).toBe(20);
+    expect(protect(16, wire(area))).toMatchObject({ fits: true, fuse: { ratingA: 20 } });
   });
 
   test('the least copper for a fuse is the thinnest size that carries it', () => {
-    const { leastAreaMm2, wanted } = protect(30, 1.5);
+    const { leastAreaMm2, wanted } = protect(30, wire(1.5));
     expect(wanted.ratingA).toBe(40);
     expect(leastAreaMm2).toBe(6);
     expect(ampacityA(4)).toBeLessThan(40);
-    expect(protect(900, 1.5).leastAreaMm2).toBe(240);
+    expect(protect(900, wire(1.5)).leastAreaMm2).toBe(240);
   });
 
   test('the working says from what it was taken', () => {

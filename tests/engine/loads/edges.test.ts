@@ -3,8 +3,9 @@ import { applianceOf } from '#catalog/appliances.ts';
 import { bankOf } from '#engine/battery/bank.ts';
 import { partLoadEfficiency } from '#engine/inverter/rules.ts';
 import { convertKind } from '#engine/loads/convert.ts';
+import { kindOf } from '#engine/loads/cooler.ts';
+import { coolerKinds } from '#engine/loads/cooler-table.ts';
 import { inputPowerW, inverterBehind } from '#engine/loads/draw.ts';
-import { dutyAt25 } from '#engine/loads/duty.ts';
 import { exploreRunTime } from '#engine/loads/lasting.ts';
 import {
   dailyUseAh,
@@ -42,12 +43,16 @@ describe('what is taken for granted of a load', () => {
       [ac('toaster', { powerW: 800 })],
       ['toaster hours a day', 'inverterEfficiency'],
     ],
-    ['a fridge with a plate', [dc('fridge', { powerW: 45 })], ['fridge running time', 'ambientC']],
+    [
+      'a fridge with a plate',
+      [dc('fridge', { powerW: 45 })],
+      ['fridge volume', 'fridge openings', 'ambientC'],
+    ],
     ['a fridge that averages', [dc('fridge', { currentA: 1 })], []],
     [
       'a fridge on mains',
       [ac('fridge', { powerW: 90 })],
-      ['fridge running time', 'inverterEfficiency', 'idleShare', 'ambientC'],
+      ['fridge volume', 'fridge openings', 'inverterEfficiency', 'idleShare', 'ambientC'],
     ],
     [
       'a microwave by its plate',
@@ -68,12 +73,12 @@ describe('what is taken for granted of a load', () => {
     [
       'a mains fridge beside a lamp',
       [dc('light', { powerW: 5, hoursPerDay: 1 }), ac('fridge', { powerW: 90 })],
-      ['fridge running time', 'inverterEfficiency', 'idleShare', 'ambientC'],
+      ['fridge volume', 'fridge openings', 'inverterEfficiency', 'idleShare', 'ambientC'],
     ],
     [
       'a lamp on mains beside a fridge of 12 V',
       [ac('light', { powerW: 5, hoursPerDay: 1 }), dc('fridge', { powerW: 45 })],
-      ['fridge running time', 'inverterEfficiency', 'ambientC'],
+      ['fridge volume', 'fridge openings', 'inverterEfficiency', 'ambientC'],
     ],
   ])('%s', ([, loads, want]) => {
     expect(names(...loads)).toEqual(want);
@@ -94,10 +99,31 @@ describe('what is taken for granted of a load', () => {
     expect(factor).toMatchObject({ low: 1.45, value: 1.55, high: 1.65 });
   });
 
+  test('the box by its draw, wider where none was told; openings of a fridge and of a freezer', () => {
+    const [box, openings] = useAssumptions(use(dc('fridge', { powerW: 45 })));
+    const why = 'usual for that draw, common practice';
+    expect(box).toEqual({ name: 'fridge volume', low: 26, value: 40, high: 60, unit: 'L', why });
+    expect(openings).toMatchObject({ name: 'fridge openings', low: 0.3, value: 0.65, high: 1, unit: '' });
+    const [open] = useAssumptions(use(dc('fridge')));
+    expect(open).toMatchObject({ low: 20, value: 40, high: 80, why: 'a usual one, common practice' });
+    const [, ofFreezer] = useAssumptions(use(dc('freezer', { powerW: 50 })));
+    expect(ofFreezer).toMatchObject({ low: 0.1, value: 0.35, high: 0.7 });
+  });
+
+  test('a box told to the engine moves its use, the draw of its compressor only the share of the time', () => {
+    const fridge = dc('fridge');
+    const of = (values: Record<string, number>) => usePerLoad(use(fridge), values)[0]!;
+    expect(of({ 'fridge volume': 80 }).chargeAh).toBeGreaterThan(1.4 * of({ 'fridge volume': 40 }).chargeAh);
+    expect(of({ 'fridge openings': 1 }).chargeAh).toBeCloseTo((2 / 1.65) * of({}).chargeAh, 9);
+    expect(of({ 'fridge power': 90 }).chargeAh).toBeCloseTo(of({}).chargeAh, 9);
+    expect(of({ 'fridge power': 90 }).duty).toBeCloseTo(of({}).duty / 2, 9);
+  });
+
   test('told weather and a told day leave nothing open', () => {
     const fridge = dc('fridge', { powerW: 45 });
     expect(useAssumptions({ ...use(fridge), ambientC: 30 }).map(a => a.name)).toEqual([
-      'fridge running time',
+      'fridge volume',
+      'fridge openings',
     ]);
     expect(useAssumptions({ ...use(fridge), dailyUseWh: 400 })).toEqual([]);
     expect(useAssumptions({ ...use(fridge), dailyUseAh: 40 })).toEqual([]);
@@ -158,8 +184,8 @@ describe('draws', () => {
     const fridge = ac('fridge', { powerW: 100 });
     const [one] = usePerLoad(use(fridge), {});
     const S = 300;
-    const running = (100 / eta(100 / 300) / 12) * 0.35 * 24;
-    expect(one!.chargeAh).toBeCloseTo(running + (0.007 * S * 24 * 0.65) / 12, 9);
+    const running = (100 / eta(100 / 300) / 12) * one!.duty * 24;
+    expect(one!.chargeAh).toBeCloseTo(running + (0.007 * S * 24 * (1 - one!.duty)) / 12, 9);
     const [at24] = usePerLoad({ ...use(fridge), voltageV: 24 }, {});
     expect(at24!.chargeAh).toBeCloseTo(one!.chargeAh / 2, 9);
   });
@@ -195,8 +221,8 @@ describe('how a draw was meant', () => {
   });
 
   test('freezers from below −5 °C', () => {
-    expect(dutyAt25(-5)[0]).toBe(0.35);
-    expect(dutyAt25(-5.1)[0]).toBe(0.45);
+    expect(kindOf(-5)).toBe(coolerKinds.fridge);
+    expect(kindOf(-5.1)).toBe(coolerKinds.freezer);
   });
 
   test('names a little off', () => {

@@ -15,11 +15,8 @@ describe('a day’s use in Ah at 12 V', () => {
   test.for<[says: string, load: Load, want: number]>([
     ['a fridge of 1 A', dc('fridge', { currentA: 1 }), 24],
     ['2.5 A is still its average', dc('fridge', { currentA: 2.5 }), 60],
-    ['above that it is what it draws while running', dc('fridge', { currentA: 4 }), 4 * 0.35 * 24],
-    ['watts on the plate are the running draw', dc('fridge', { powerW: 60 }), 5 * 0.35 * 24],
     ['an average is left alone, however big', dc('fridge', { currentA: 4, isAverage: true }), 96],
     ['a told share of the time is taken', dc('fridge', { currentA: 4.2, dutyPercent: 50 }), 50.4],
-    ['a freezer works harder', dc('freezer', { powerW: 60 }), 5 * 0.45 * 24],
     ['pump, 15 minutes', dc('water pump', { currentA: 5, minutesPerDay: 15 }), 1.25],
     ['four lights', dc('light', { count: 4, powerW: 3, hoursPerDay: 5 }), 5],
     ['told in Ah a day', dc('fridge', { chargeAhPerDay: 20, count: 2 }), 40],
@@ -28,6 +25,15 @@ describe('a day’s use in Ah at 12 V', () => {
     ['a load alone runs on', dc('fan', { currentA: 2 }), 48],
   ])('%s', ([, load, want]) => {
     expect(ah(load)).toBeCloseTo(want, 9);
+  });
+
+  test.for<[says: string, load: Load, want: number]>([
+    ['above that it is what it draws while running', dc('fridge', { currentA: 4 }), 4 * 0.35 * 24],
+    ['watts on the plate are the running draw', dc('fridge', { powerW: 60 }), 5 * 0.35 * 24],
+    ['a freezer works harder', dc('freezer', { powerW: 60 }), 5 * 0.5 * 24],
+    ['what was told of a mains fridge at the battery', ac('fridge', { currentA: 25 }), 25 * 0.35 * 24],
+  ])('%s, by its box within 1 %', ([, load, want]) => {
+    expect(usePerLoad(use(load), { idleShare: 0 })[0]!.chargeAh / want).toBeCloseTo(1, 1.7);
   });
 
   test('beside others a fan has the hours of its kind', () => {
@@ -47,7 +53,8 @@ describe('a day’s use in Ah at 12 V', () => {
       'fan hours a day',
       'fan2 power',
       'fan2 hours a day',
-      'fridge running time',
+      'fridge volume',
+      'fridge openings',
       'fridge power',
       'ambientC',
     ]);
@@ -100,7 +107,8 @@ describe('through the inverter', () => {
     const fridge = ac('fridge', { powerW: 120 });
     const [one] = usePerLoad({ ...use(fridge), inverterW: 1500 }, { idleShare: 0.01 });
     const [none] = usePerLoad({ ...use(fridge), inverterW: 1500 }, { idleShare: 0 });
-    expect(one!.chargeAh - none!.chargeAh).toBeCloseTo((0.01 * 1500 * 24 * 0.65) / 12, 9);
+    expect(one!.duty).toBeCloseTo(0.35, 2);
+    expect(one!.chargeAh - none!.chargeAh).toBeCloseTo((0.01 * 1500 * 24 * (1 - one!.duty)) / 12, 9);
   });
 
   test('mains amps are at the socket, big ones at the battery', () => {

@@ -75,11 +75,9 @@ describe('what a trip takes for granted', () => {
     const usual = names(solarAssumptions(byron));
     expect(names(sunAssumptions({ powerW: 100, sun: byron }))).toEqual(usual);
     const tail = { powerW: 100, sun: { ...byron, sky: 'overcast' as const }, skyLastDays: 2 };
-    expect(names(sunAssumptions(tail))).toEqual([...usual, 'overcastClearness on the last days']);
-    expect(names(sunAssumptions({ ...tail, ahPerDay: 40 }))).toEqual([
-      ...usual,
-      'overcastClearness on the last days',
-    ]);
+    const own = ['overcastClearness on the last days', 'reflectionLoss on the last days'];
+    expect(names(sunAssumptions(tail))).toEqual([...usual, ...own]);
+    expect(names(sunAssumptions({ ...tail, ahPerDay: 40 }))).toEqual([...usual, ...own]);
     // The same sky all along adds nothing.
     expect(names(sunAssumptions({ ...tail, sun: byron }))).toEqual(usual);
   });

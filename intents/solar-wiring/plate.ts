@@ -1,0 +1,77 @@
+import type { ControllerPlate } from '#engine/solar/wiring.ts';
+import type { ParsedMessage } from '#language/reading.ts';
+
+/** What stands on plates and labels beside the facts: the controller's limit and rating, a panel's amps. */
+export interface Plates {
+  readonly plate: ControllerPlate;
+  /** A panel's current at full power, A. */
+  readonly fullPowerA?: number;
+}
+
+/** Words beside a number that make it the controller's, and those that make it the panel's current at full power. */
+const ofController: ReadonlySet<string> = new Set([
+  ...['mppt', 'pwm', 'controller', 'controllers', 'regulator', 'reg'],
+  ...['limit', 'max', 'maximum', 'rated', 'rating', 'input', 'pv'],
+]);
+const ofPanel: ReadonlySet<string> = new Set(['imp', 'impp']);
+/** Words beside a number that make it something else of the panel: it is left alone. */
+const ofOther: ReadonlySet<string> = new Set([
+  'isc',
+  'vmp',
+  'vmpp',
+  'voc',
+  'fuse',
+  'breaker',
+  'cable',
+  'wire',
+]);
+
+/** How many words away from its number such a word may stand. */
+const reach = 3;
+/** Input limits and ratings that controllers are made for, V and A. Common practice. */
+const limits = { least: 20, most: 600 } as const;
+const ratings = { least: 3, most: 200 } as const;
+
+const isWithin = (
+  value: number,
+  { least, most }: { readonly least: number; readonly most: number },
+): boolean => value >= least && value <= most;
+
+/**
+ * The nearest telling word about a stretch of tokens, the one before it first where two are as near; a sign or
+ * another number doesn't hide it.
+ */
+function toldBy(words: readonly string[], from: number, to: number): 'controller' | 'panel' | undefined {
+  for (let away = 1; away <= reach; away++)
+    for (const word of [words[from - away], words[to - 1 + away]]) {
+      if (word === undefined) continue;
+      if (ofOther.has(word)) return undefined;
+      if (ofPanel.has(word)) return 'panel';
+      if (ofController.has(word)) return 'controller';
+    }
+  return undefined;
+}
+
+/** Reads them from the numbers that no fact took: "on a 30A mppt, 50V max", "mppt 100/30", "imp 9.5A". */
+export function platesIn({ recognised, unread }: Pick<ParsedMessage, 'recognised' | 'unread'>): Plates {
+  const { text, tokens, words, mentions } = recognised;
+  const left = new Set(unread.map(number => number.text));
+  let limitV: number | undefined;
+  let ratedA: number | undefined;
+  let fullPowerA: number | undefined;
+  mentions.forEach((m, i) => {
+    if (!left.has(text.slice(tokens[m.from]!.start, tokens[m.to - 1]!.end))) return;
+    const by = toldBy(words, m.from, m.to);
+    if (m.dimension === 'voltage' && by === 'controller' && isWithin(m.value, limits)) limitV ??= m.value;
+    if (m.dimension === 'current' && by === 'controller' && isWithin(m.value, ratings)) ratedA ??= m.value;
+    if (m.dimension === 'current' && by === 'panel') fullPowerA ??= m.value;
+    // The trade's short way: "100/30" beside the controller is volts in and amps out.
+    const [bar, amps] = mentions.slice(i + 1, i + 3);
+    const isPair = m.kind === 'number' && amps?.kind === 'number' && ['/', '|'].includes(bar?.text ?? '');
+    if (isPair && toldBy(words, m.from, amps.to) === 'controller' && isWithin(m.value, limits)) {
+      limitV ??= m.value;
+      if (isWithin(amps.value, ratings)) ratedA ??= amps.value;
+    }
+  });
+  return { plate: { limitV, ratedA }, fullPowerA };
+}

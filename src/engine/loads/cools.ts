@@ -1,0 +1,54 @@
+import type { Assumption } from '#quantity/range.ts';
+import type { Values } from '../explore.ts';
+import { type Cooler, kindOf, usualCooler } from './cooler.ts';
+import { volumeSpread } from './cooler-table.ts';
+import { inputPowerW } from './draw.ts';
+import { batterySideAboveA } from './duty.ts';
+import { isDrawTold, type Reading, type Use } from './reading.ts';
+
+/** What the compressor of a reading that cycles draws while it runs, W. */
+function powerOf(reading: Reading, use: Use, values: Values): number {
+  const { currentA, powerW } = reading.load;
+  const isBatterySide = powerW === undefined && (currentA ?? 0) > batterySideAboveA;
+  return isBatterySide ? currentA! * use.voltageV : inputPowerW(reading, use, values)!;
+}
+
+/** The box that a reading stands for, by what was told and assumed of it. */
+export function coolerOf(reading: Reading, use: Use, values: Values): Cooler {
+  const { key, row } = reading;
+  // The box stays as it is while the draw of its compressor is moved.
+  const usual = usualCooler(row!.setPointC!, powerOf(reading, use, {}));
+  return {
+    ...usual,
+    volumeL: values[`${key} volume`] ?? usual.volumeL,
+    goodsShare: values[`${key} openings`] ?? usual.goodsShare,
+    powerW: powerOf(reading, use, values),
+  };
+}
+
+/** What is taken for granted of a thing that cools, where its share of the time wasn't told. */
+export function coolerAssumptions(reading: Reading, use: Use): Assumption[] {
+  const { volumeL } = coolerOf(reading, use, {});
+  const isTold = isDrawTold(reading.load);
+  const [less, more] = volumeSpread[isTold ? 'told' : 'open'];
+  const why = isTold ? 'usual for that draw, common practice' : 'a usual one, common practice';
+  const [low, value, high] = kindOf(reading.row!.setPointC!).goodsShare;
+  return [
+    {
+      name: `${reading.key} volume`,
+      value: volumeL,
+      low: volumeL * less,
+      high: volumeL * more,
+      unit: 'L',
+      why,
+    },
+    {
+      name: `${reading.key} openings`,
+      value,
+      low,
+      high,
+      unit: '',
+      why: 'and warm goods, on top of what its walls let in; common practice',
+    },
+  ];
+}

@@ -1,0 +1,211 @@
+import * as battery from '#engine/battery/rules.ts';
+import * as charging from '#engine/charging/rules.ts';
+import * as inverter from '#engine/inverter/rules.ts';
+import * as cooler from '#engine/loads/cooler-rules.ts';
+import * as loads from '#engine/loads/rules.ts';
+import * as solar from '#engine/solar/rules.ts';
+import { declination, equationOfTime, fineDeclination, sunsetAngle } from '#engine/solar/sun-rules.ts';
+import * as wiring from '#engine/solar/wiring-rules.ts';
+import * as trip from '#engine/trip/rules.ts';
+import { run } from '#rule/rule.ts';
+import { type Cell, cells, type Row, row } from './row.ts';
+
+const exact = 1e-9;
+
+/** Definitions and plain physics, each with numbers that are worked out on paper. */
+const definitions: readonly Cell[] = [
+  ['240 Wh at 12 V', 20, exact, () => run(battery.chargeOfEnergy, { E: 240, V: 12 })],
+  [
+    'a 200 Ah block has half the resistance of 8 mΩ, two in series',
+    0.008,
+    exact,
+    () => run(battery.blockResistance, { r_100: 0.008, C_100: 100, C: 200, n_s: 2 }),
+  ],
+  [
+    '12.7 V less 100 A through 10 mΩ',
+    11.7,
+    exact,
+    () => run(battery.voltageUnderLoad, { V_rest: 12.7, I: 100, R_i: 0.008, R_c: 0.002 }),
+  ],
+  ['100 Ah at 80 %, down to half', 30, exact, () => run(battery.chargeLeft, { DoD: 0.5, s: 0.8, C: 100 })],
+  [
+    '100 Ah, 12.8 V, 80 %, 3,000 times',
+    3_072_000,
+    exact,
+    () => run(battery.lifeEnergy, { C: 100, V: 12.8, DoD: 0.8, n: 3000 }),
+  ],
+  ['two strings of 100 Ah', 200, exact, () => run(battery.bankCharge, { n_p: 2, C: 100 })],
+  ['four of 3.2 V in series', 12.8, exact, () => run(battery.bankVolts, { n_s: 4, V: 3.2 })],
+  [
+    'a battery below its rated current gives its label',
+    1,
+    exact,
+    () => run(battery.rateFactor, { C: 100, I: 1, H: 20, k: 1.2 }),
+  ],
+  ['100 Ah from 40 to 90 %', 50, exact, () => run(charging.chargeMissing, { C: 100, s_1: 0.9, s_0: 0.4 })],
+  ['45 Ah at 90 %', 50, exact, () => run(charging.chargeToPutIn, { Q_m: 45, eta_c: 0.9 })],
+  [
+    '50 to 14 Ah missing, 20 A at 90 %',
+    2,
+    exact,
+    () => run(charging.bulkTime, { m_0: 50, m_k: 14, eta_c: 0.9, I: 20 }),
+  ],
+  ['2 and 1.5 hours', 3.5, exact, () => run(charging.fillTime, { t_1: 2, t_2: 1.5 })],
+  ['276 W at 13.8 V', 20, exact, () => run(charging.chargerCurrent, { P: 276, V: 13.8 })],
+  ['nine tenths of 20 A', 18, exact, () => run(charging.outputCurrent, { k_s: 0.9, I_r: 20 })],
+  [
+    '20 A at 14.4 V, 90 % and a power factor of 0.8',
+    400,
+    exact,
+    () => run(charging.chargerInput, { I: 20, V: 14.4, eta: 0.9, pf: 0.8 }),
+  ],
+  [
+    '400 and 1,600 W on twice the rating',
+    1000,
+    exact,
+    () => run(charging.startRating, { S_c: 400, P_s: 1600, k_g: 2 }),
+  ],
+  [
+    '1,000 VA at height and in heat, a charger of 90 % and 0.8, 14.4 V',
+    45,
+    exact,
+    () => run(charging.generatorCurrent, { S: 1000, f_z: 0.9, f_T: 1, eta: 0.9, pf: 0.8, V: 14.4 }),
+  ],
+  ['30 Ah at 20 A', 1.5, exact, () => run(charging.steadyTime, { Q_in: 30, I: 20 })],
+  ['900 W at 90 %', 1000, exact, () => run(inverter.inverterInput, { P: 900, eta: 0.9 })],
+  [
+    '1,000 W running, of them a 200 W motor that starts at five times',
+    1800,
+    exact,
+    () => run(inverter.startingPower, { P: 1000, k_s: 5, P_m: 200 }),
+  ],
+  ['48 Ah in 24 hours', 2, exact, () => run(loads.averageCurrent, { Q: 48, t_day: 24 })],
+  ['10 A at 230 V', 2300, exact, () => run(loads.powerOfCurrent, { I: 10, V: 230 })],
+  ['48 Ah a day, 6 hours of it', 12, exact, () => run(loads.chargeOverTime, { Q: 48, t: 6, t_day: 24 })],
+  [
+    '5 sun hours, a fifth of them let through',
+    1,
+    exact,
+    () => run(solar.overcastSunHours, { H: 5, k_cloud: 0.2 }),
+  ],
+  [
+    'a half sine of 12 hours with 5 kWh/m², weighted by itself: π²/8 × 5/12',
+    0.51404,
+    1e-5,
+    () => run(solar.sunWhileItShines, { G_0: 1, H: 5, N: 12 }),
+  ],
+  ['480 Wh at 12 V', 40, exact, () => run(solar.dailyYieldCharge, { E: 480, V: 12 })],
+  [
+    '40 Ah at 12 V in 5 hours at 80 % and 96 %',
+    125,
+    exact,
+    () => run(solar.panelPower, { Q: 40, V: 12, H: 5, f: 0.8, eta_c: 0.96 }),
+  ],
+  ['two panels of 22 V in series', 44, exact, () => run(wiring.stringVoltage, { n_s: 2, V_oc: 22 })],
+  [
+    '44 V at 25 °C, a quarter of a percent more for each degree, at −25 °C',
+    49.5,
+    exact,
+    () => run(wiring.coldVoltage, { V_s: 44, beta: -0.0025, T: -25, T_0: 25 }),
+  ],
+  ['400 W at 96 % into 12.8 V', 30, exact, () => run(wiring.trackedCurrent, { P: 400, eta: 0.96, V: 12.8 })],
+  [
+    'two strings of 180 W, 18 V of 22.5 V',
+    20,
+    exact,
+    () =>
+      run(wiring.switchedCurrent, {
+        n_p: 2,
+        I_mp: run(wiring.fullPowerCurrent, { P: 180, k_mp: 0.8, V_oc: 22.5 }),
+      }),
+  ],
+  [
+    '50 Ah, 10 in at nine tenths, 4 out',
+    55,
+    exact,
+    () => run(trip.chargeAfterHour, { q: 50, eta_c: 0.9, Q_in: 10, Q_out: 4 }),
+  ],
+  ['45 of 90 Ah', 50, exact, () => run(trip.chargeLevel, { q: 45, C_real: 90 })],
+  ['50 Ah, 20 out, 10 in', 40, exact, () => run(trip.chargeAtPoint, { q_0: 50, Q_out: 20, Q_in: 10 })],
+  [
+    'a cube of 27 L in foam of 40 mm: six squares of 320 mm',
+    0.6144,
+    exact,
+    () => run(cooler.boxSurface, { g: 6, V: 0.027, d: 0.04 }),
+  ],
+  [
+    '0.8 m² of 40 mm at 0.024 W/(m·K), a quarter more at the seals',
+    0.6,
+    exact,
+    () => run(cooler.wallLeak, { k: 0.024, A: 0.8, d: 0.04, s: 0.25 }),
+  ],
+  [
+    '0.6 W/K, 20 K, half as much again for goods',
+    18,
+    exact,
+    () => run(cooler.heatGain, { UA: 0.6, T_a: 25, T_s: 5, w: 0.5 }),
+  ],
+  [
+    'Carnot between −23.15 and 26.85 °C: 250 K by 50 K',
+    5,
+    exact,
+    () => run(cooler.coolingRatio, { c: 1, T_e: -23.15, T_0: 273.15, T_c: 26.85, L: 0 }),
+  ],
+];
+
+/** Day of the year, declination (radians) and equation of time (minutes) by Spencer's series, worked out apart. */
+const spencer: readonly (readonly [day: number, delta: number, minutes: number])[] = [
+  [1, -0.402449, -2.90442],
+  [60, -0.13752063, -12.91228],
+  [120, 0.25344898, 2.87769],
+  [200, 0.36657157, -6.19936],
+  [280, -0.09051189, 12.35783],
+  [340, -0.39099461, 8.8029],
+];
+
+const sky: readonly Row[] = [
+  ...spencer.flatMap(([day, delta, minutes]) => {
+    const B = (2 * Math.PI * (day - 1)) / 365;
+    const from = `Spencer (1971), in Duffie & Beckman, day ${day}`;
+    return [
+      row(`A4-20.${day}`, `${from}: declination`, 'recomputed', delta, 2e-7, () =>
+        run(fineDeclination, { B }),
+      ),
+      row(`A4-21.${day}`, `${from}: equation of time`, 'recomputed', minutes, 2e-4, () =>
+        run(equationOfTime, { B }),
+      ),
+    ];
+  }),
+  ...cells(
+    'astronomy: beyond the polar circles the sun does not set in summer nor rise in winter, radians and one',
+    'recomputed',
+    [
+      [
+        'A4-22.day',
+        1 + Math.PI,
+        exact,
+        () => 1 + run(sunsetAngle, { phi: 1.4, delta: run(declination, { J: 172 }) }),
+      ],
+      [
+        'A4-22.night',
+        1,
+        exact,
+        () => 1 + run(sunsetAngle, { phi: -1.4, delta: run(declination, { J: 172 }) }),
+      ],
+    ],
+  ),
+];
+
+export const rows: readonly Row[] = [
+  ...definitions.map(([says, gives, within, ours], i) =>
+    row(
+      `D-${String(i + 1).padStart(2, '0')}`,
+      `definition, on paper: ${says}`,
+      'recomputed',
+      gives,
+      within,
+      ours,
+    ),
+  ),
+  ...sky,
+];
