@@ -19,7 +19,7 @@ export interface Told {
   readonly isWorkingShown?: boolean;
   readonly lent?: Lent;
   /** What was counted, and what was told and not counted: a line each. */
-  readonly counted?: readonly (string | undefined)[];
+  readonly counted?: readonly string[];
   readonly hazards?: readonly HazardCode[];
   /** What both of two readings say, where neither is sure. */
   readonly shared?: Understood;
@@ -65,11 +65,7 @@ export function toAnswer(reply: Reply, told: Told): Answer {
   const codes = [...new Set(reply.cautions ?? [])];
   const full: Reply = {
     ...reply,
-    lines: [
-      ...(reply.lines ?? []),
-      ...(told.counted ?? []).filter(line => line !== undefined),
-      ...lentLine(told.lent),
-    ],
+    lines: [...(reply.lines ?? []), ...(told.counted ?? []), ...lentLine(told.lent)],
     cautions: codes,
   };
   return {

@@ -7,7 +7,7 @@ import type { Cue } from '#language/words/en/cues.ts';
 import type { Facts } from '#rig/rig.ts';
 import { silence, toAnswer, toldOf } from './answer.ts';
 import { askBack, askWhich } from './ask-back.ts';
-import { countedLine, leftOutLine } from './counted.ts';
+import { countedLines } from './counted.ts';
 import { type Heard, hear, hearBot } from './hear.ts';
 import { type Interpreted, interpret } from './interpret.ts';
 import { hangsOnPlace, noteLocation } from './location.ts';
@@ -176,7 +176,7 @@ function answer(memory: Memory, message: Message, read: Interpreted, isSaid = fa
       intent: isStrange(heard) || (isBack && ready !== undefined) ? 'unclear' : intent.name,
       ...toldOf(read),
       isWorkingShown,
-      counted: isBack || reply.figures === undefined ? undefined : [countedLine(read), leftOutLine(read)],
+      counted: isBack || reply.figures === undefined ? undefined : countedLines(read),
       again: isBack || !isAnswered ? undefined : redo(intent, ready, setting),
     }),
   };

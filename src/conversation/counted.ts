@@ -1,27 +1,24 @@
 import { english } from '#answer/speech.ts';
 import { describeLoad } from '#intents/describe.ts';
-import type { Stated, StatedLoad } from '#rig/rig.ts';
+import { hasDraw } from '#rig/merge.ts';
+import type { Stated } from '#rig/rig.ts';
 import { partsOf } from './facts-in-words.ts';
 import type { Interpreted } from './interpret.ts';
 
 const mostListed = 6;
 
-/** Whether nothing was told of what it draws, so that a typical figure was taken. */
-const isGuessed = ({ currentA, powerW, chargeAhPerDay, energyWhPerDay }: StatedLoad): boolean =>
-  [currentA, powerW, chargeAhPerDay, energyWhPerDay].every(told => told === undefined);
-
 /**
  * One short line of the loads that an answer counted, where a misreading would else go unseen: of two or more, of any
  * that was guessed or came from memory.
  */
-export function countedLine({ intent, facts, setting }: Interpreted): string | undefined {
+function countedLine({ intent, facts, setting }: Interpreted): string | undefined {
   const loads = facts.loads ?? [];
-  const isPlain = loads.length < 2 && !loads.some(isGuessed) && !setting.recalled.has('loads');
+  const isPlain = loads.length < 2 && loads.every(hasDraw) && !setting.recalled.has('loads');
   if (intent.isItemised || isPlain || loads.length === 0) return undefined;
   const typical = english.say('typical', 'typical');
   const parts = loads
     .slice(0, mostListed)
-    .map(load => (isGuessed(load) ? `${describeLoad(load)} (${typical})` : describeLoad(load)));
+    .map(load => (hasDraw(load) ? describeLoad(load) : `${describeLoad(load)} (${typical})`));
   const rest = loads.length - parts.length;
   const all = rest > 0 ? [...parts, english.say('more-loads', '{rest} more', { rest: String(rest) })] : parts;
   return english.say('counted', 'Counted: {loads}.', { loads: all.join('; ') });
@@ -45,7 +42,7 @@ const worthNaming = [
 ] as const satisfies readonly (keyof Stated)[];
 
 /** One short line of what was told and is no part of the sum: the question has no use for it. */
-export function leftOutLine({ intent, heard }: Interpreted): string | undefined {
+function leftOutLine({ intent, heard }: Interpreted): string | undefined {
   const { takes } = intent;
   const unused = Object.fromEntries(
     worthNaming.flatMap(key =>
@@ -58,3 +55,7 @@ export function leftOutLine({ intent, heard }: Interpreted): string | undefined 
     parts: parts.slice(0, mostListed).join('; '),
   });
 }
+
+/** What an answer counted, and what was told and not counted: a line each, where there is any. */
+export const countedLines = (read: Interpreted): string[] =>
+  [countedLine(read), leftOutLine(read)].filter(line => line !== undefined);

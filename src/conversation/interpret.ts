@@ -100,28 +100,26 @@ function lentTo(facts: Stated, told: Stated, lean: Lean, { from }: Message): Len
   return keys.length > 0 ? { who: frame.from, facts: pick(facts, keys) } : undefined;
 }
 
+/** Whether a value is put right that stands in a question: the talk confirms how it was read. */
+const isSlipOf = (frame: Frame | undefined, { corrects }: Heard): boolean =>
+  corrects?.from !== undefined && frame !== undefined && holds(frame.facts, corrects.from);
+
 /** A message that puts right or takes out what the question before has is about that question, whatever its words look like. */
 function ofFrame(memory: Memory, message: Message, heard: Heard): Heard {
   const frame = lastFrame(memory, message.from);
-  const { intent, corrects, removed } = heard;
+  const { intent, removed } = heard;
   if (!frame) return heard;
   // "Show the working, Rick never believes anyone": of what was just answered.
   const isWorking = heard.cues.has('ask-working') && Object.keys(heard.facts).length === 0;
   if (isWorking && frame.asked === undefined) return { ...heard, intent: frame.intent, options: [] };
   if (!['none', 'unclear', 'rig'].includes(intent)) return heard;
-  const isSlip = corrects?.from !== undefined && holds(frame.facts, corrects.from);
+  const isSlip = isSlipOf(frame, heard);
   const isGone = removed.some(name =>
     frame.facts.loads?.some(load => load.name.includes(name) || name.includes(load.name)),
   );
   const hasRig = rigFor(memory, heard, message.from, message.kind) !== undefined;
   const isOfFrame = (isSlip || isGone) && !(intent === 'rig' && hasRig);
   return isOfFrame ? { ...heard, intent: frame.intent, options: [] } : heard;
-}
-
-/** A value put right that stands in the question before: the talk confirms how it was read. */
-function isSlipOf(memory: Memory, { from }: Message, { corrects }: Heard): boolean {
-  const frame = lastFrame(memory, from);
-  return corrects?.from !== undefined && frame !== undefined && holds(frame.facts, corrects.from);
 }
 
 /** Less likely than this another question is not taken, though it could be answered. */
@@ -139,16 +137,17 @@ export function interpret(memory: Memory, message: Message, told: Heard, options
     return ready && asked.reply(ready, setting).headline;
   };
   const unsure =
-    heard.issues.length > 0 || isSlipOf(memory, message, heard) ? undefined : twoReadings(heard, answerOf);
+    heard.issues.length > 0 || isSlipOf(lastFrame(memory, message.from), heard)
+      ? undefined
+      : twoReadings(heard, answerOf);
+  if (unsure && unsure.echo === undefined) return taken(memory, message, heard, unsure, options);
+  const asked = taken(memory, message, heard, undefined, options);
   // What lacks something is asked for by that; nothing would be worked out yet.
-  const isOpen =
-    unsure?.echo !== undefined && taken(memory, message, heard, undefined, options).ready === undefined;
-  const two = isOpen ? undefined : unsure;
-  const asked = taken(memory, message, heard, two, options);
-  const becomes = two ? undefined : asked.intent.becomes?.(asked.facts);
+  if (unsure && asked.ready) return taken(memory, message, heard, unsure, options);
+  const becomes = asked.intent.becomes?.(asked.facts);
   const whole = becomes && taken(memory, message, { ...heard, intent: becomes }, undefined, options);
   const first = whole?.ready ? whole : asked;
-  if (first.ready || two || heard.issues.length > 0) return first;
+  if (first.ready || heard.issues.length > 0) return first;
   // What can't be answered may have been another question, that can.
   for (const { intent, stated, probability } of readingsOf(heard)) {
     if (intent === heard.intent || probability < leastLikely || undemanding.has(intent)) continue;

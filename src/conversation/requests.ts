@@ -68,15 +68,14 @@ const goingBack: ReadonlySet<string> = new Set([
   'not that one',
 ]);
 
-/** The words of a short message, asides left out. */
-const wordsOf = (text: string): string =>
-  (text.match(/[a-z']+/g) ?? []).filter(word => !asides.has(word)).join(' ');
+/** Whether a short message says one of these and nothing else, asides left out. */
+function says(text: string, phrases: ReadonlySet<string>): boolean {
+  const words = text.match(/[a-z']+/g) ?? [];
+  return words.length < 12 && phrases.has(words.filter(word => !asides.has(word)).join(' '));
+}
 
 /** Whether a message, in small letters, asks to take the last change back, and nothing else. */
-export const isUndoing = (text: string): boolean => {
-  const words = text.match(/[a-z']+/g) ?? [];
-  return words.length < 12 && undoing.has(words.filter(word => !asides.has(word)).join(' '));
-};
+export const isUndoing = (text: string): boolean => says(text, undoing);
 
 const plain = (text: string): string => text.trim().toLowerCase().replaceAll('’', "'");
 
@@ -110,7 +109,7 @@ export function undoneBy({ undo }: Memory, { text, from, at }: Message): Memory[
  */
 export function turnedBack({ frames, undo }: Memory, { text, from }: Message): Frame | undefined {
   const words = plain(text);
-  if (words.length > 60 || !(isUndoing(words) || goingBack.has(wordsOf(words)))) return undefined;
+  if (words.length > 60 || !(isUndoing(words) || says(words, goingBack))) return undefined;
   const own = frames.filter(frame => frame.from === personKey(from));
   const [before, last] = own.slice(-2);
   if (!before || !last || last.onto !== before.at) return undefined;

@@ -12,7 +12,8 @@ export const isSameName = (a: string, b: string): boolean => singular(a) === sin
 
 const drawKeys = ['currentA', 'powerW', 'energyWhPerDay', 'chargeAhPerDay'] as const;
 const timeKeys = ['hoursPerDay', 'minutesPerDay', 'hoursOnce'] as const;
-const hasDraw = (load: StatedLoad): boolean => drawKeys.some(key => load[key] !== undefined);
+/** Whether it was told what a load draws. */
+export const hasDraw = (load: StatedLoad): boolean => drawKeys.some(key => load[key] !== undefined);
 const without = <T extends object>(value: T, keys: readonly (keyof T)[]): T => {
   const copy = { ...value };
   for (const key of keys) delete copy[key];

@@ -30,9 +30,16 @@ describe('what an answer counted', () => {
 
 describe('what was told and not counted', () => {
   test('is named', () => {
+    const { last } = talk(['ann: 12.4V and -3.2A, 200Ah lithium, how long have we got?']);
+    expect(last.intent).toBe('run-time');
+    expect(last.text).toContain('Not part of this sum: 12.4 V read.');
+  });
+
+  test('a load beside a panel is part of it', () => {
     const { last } = talk(['ann: what does my 200W panel make in broome in july? fridge 1.2A']);
     expect(last.intent).toBe('solar-yield');
-    expect(last.text).toMatch(/Not part of this sum: fridge 1\.2 A|covers/);
+    expect(last.text).toContain('covers your 29 Ah a day');
+    expect(last.text).not.toContain('Not part of this sum');
   });
 
   test('nothing is said where all was used', () => {

@@ -196,9 +196,7 @@ export function rankFeatures(f: Frame, state: State, stated: Stated, intent: str
 export function weightOf(table: Table, f: Frame, state: State, stated: Stated, intent: string): number {
   const features: number[] = [];
   rankFeatures(f, state, stated, intent, features);
-  let sum = 0;
-  for (const feature of features) sum += table.weight(feature);
-  return sum * table.scale;
+  return table.sum(features) * table.scale;
 }
 
 /** Weights of whole readings: of their features, and of the logarithms they come with (roles, question, plan). */

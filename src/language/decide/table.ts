@@ -61,6 +61,13 @@ export class Table {
     }
   }
 
+  /** The weights of features in a table with one column together, as often as they are listed, in units of `scale`. */
+  sum(features: readonly number[]): number {
+    let sum = 0;
+    for (const feature of features) sum += this.weight(feature);
+    return sum;
+  }
+
   /** The weight of one feature in a table with one column, in units of `scale`. */
   weight(feature: number): number {
     const row = this.index.get(feature);

@@ -132,10 +132,7 @@ function timeAt(tokens: readonly Token[], words: readonly string[], at: number):
   // "17:30" stays as it is told.
   if (isClock)
     return {
-      text:
-        hour >= 13 && hour % 1 !== 0
-          ? `${Math.floor(hour)}:${String(Math.round((hour % 1) * 60)).padStart(2, '0')}`
-          : label(hour),
+      text: hour >= 13 && hour % 1 !== 0 ? untold(hour) : label(hour),
       hour,
       end,
       isClock,

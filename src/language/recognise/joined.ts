@@ -14,13 +14,10 @@ export function joined(mentions: readonly Mention[]): readonly Mention[] {
     if (m.kind === 'amount' || m.kind === 'number') {
       const sep = mentions[i - 1];
       const low = mentions[i - 2];
-      const isRange =
-        sep &&
-        low &&
-        (ranges.has(sep.text) || (sep.text === 'and' && mentions[i - 3]?.text === 'between')) &&
-        low.kind === 'number' &&
-        low.told < m.told &&
-        low.told > 0;
+      const isSpanned =
+        sep !== undefined &&
+        (ranges.has(sep.text) || (sep.text === 'and' && mentions[i - 3]?.text === 'between'));
+      const isRange = isSpanned && low?.kind === 'number' && low.told < m.told && low.told > 0;
       if (isRange) {
         const scale = m.told === 0 ? 1 : m.value / m.told;
         variants.push({
@@ -32,10 +29,8 @@ export function joined(mentions: readonly Mention[]): readonly Mention[] {
         });
       }
       const sameUnit =
-        sep &&
-        low &&
-        (ranges.has(sep.text) || (sep.text === 'and' && mentions[i - 3]?.text === 'between')) &&
-        low.kind === 'amount' &&
+        isSpanned &&
+        low?.kind === 'amount' &&
         low.unit === m.unit &&
         low.unit !== undefined &&
         low.value < m.value;

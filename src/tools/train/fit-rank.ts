@@ -101,7 +101,5 @@ export function rankOf(
   roles: number,
   question: number,
 ): number {
-  let sum = 0;
-  for (const feature of features) sum += table.weight(feature);
-  return logs[0] * roles + logs[1] * question + table.scale * sum;
+  return logs[0] * roles + logs[1] * question + table.scale * table.sum(features);
 }
