@@ -1,4 +1,4 @@
-import { type Closure, compile } from './compile.ts';
+import { type Closure, compile, compileDirect, type Direct } from './compile.ts';
 import { treeOf } from './trees.ts';
 
 /** A symbol of a formula: what it means and its unit (a symbol of `quantity/units.ts`, "" for a pure number). */
@@ -24,6 +24,8 @@ export interface Rule<S extends string> {
   /** A work and page, "definition", or "common practice". */
   readonly source: string;
   readonly evaluate: (inputs: Readonly<Record<S, number>>) => number;
+  /** The formula as a function of its inputs one after the other, in the order of `symbols`: for loops over hours. */
+  readonly direct: () => Direct;
 }
 
 /** Every rule made, in order of making; the docs and the tests walk it. */
@@ -34,14 +36,19 @@ export const allRules: Rule<string>[] = [];
  * `pi`, + - * / ^, brackets, comparison, and the functions of `tree.ts`.
  * @throws Error naming the rule, where the formula holds anything else
  */
-export function rule<const S extends string>(written: Omit<Rule<S>, 'evaluate'>): Rule<S> {
+export function rule<const S extends string>(written: Omit<Rule<S>, 'evaluate' | 'direct'>): Rule<S> {
   let closure: Closure | undefined;
+  let direct: Direct | undefined;
   const symbols = Object.keys(written.symbols);
   const made: Rule<S> = {
     ...written,
     evaluate: inputs => {
       closure ??= compile(treeOf(written.name, written.formula, symbols), symbols);
       return closure(inputs);
+    },
+    direct: () => {
+      direct ??= compileDirect(treeOf(written.name, written.formula, symbols), symbols);
+      return direct;
     },
   };
   allRules.push(made as unknown as Rule<string>);
