@@ -11,6 +11,7 @@ import { chargeOver } from '#engine/loads/over.ts';
 import { hasHours, isWhole } from '#engine/loads/reading.ts';
 import type { Chemistry, Facts, Load } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
+import { batteryAir } from '../battery-air.ts';
 import type { Setting } from '../intent.ts';
 import { useOf } from '../use.ts';
 
@@ -52,7 +53,11 @@ function sizeIn(
   const voltageV = nominalVoltage(told === undefined ? undefined : Math.max(12, told), chemistry);
   const use = { ...useOf(facts, voltageV, setting.mainsV, setting.at), doAllRunOn: durationH <= 12 };
   const assumptions = [
-    ...bankAssumptions({ chemistry, isChemistryAssumed }, facts.depthOfDischargePercent),
+    ...bankAssumptions(
+      { chemistry, isChemistryAssumed },
+      facts.depthOfDischargePercent,
+      batteryAir(facts, setting.at, setting.parsed.recognised.words),
+    ),
     ...useAssumptions(use),
   ];
   let likely: { day: Day; needAh: number } | undefined;

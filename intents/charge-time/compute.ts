@@ -1,7 +1,8 @@
 import { type Bank, bankOf } from '#engine/battery/bank.ts';
+import { chargeRow } from '#engine/battery/charge-table.ts';
+import { absorptionVoltage } from '#engine/battery/charging.ts';
 import { chemistryRow } from '#engine/battery/tables.ts';
 import {
-  absorptionVoltage,
   type Charge,
   chargeAssumptions,
   chargeOf,
@@ -9,13 +10,20 @@ import {
   guessedBankAh,
 } from '#engine/charging/charge.ts';
 import { type Source, sourceAssumptions, sourceCurrentA } from '#engine/charging/source.ts';
-import { alternatorSpareA, chargeRow } from '#engine/charging/tables.ts';
+import { alternatorSpareA } from '#engine/charging/tables.ts';
 import { type Explored, explore, type Values } from '#engine/explore.ts';
 import { dailyUseAh, useAssumptions } from '#engine/loads/model.ts';
-import { dailyYield, peakSunHours, type SolarCase, solarAssumptions } from '#engine/solar/model.ts';
+import {
+  dailyYield,
+  flowingAh,
+  peakSunHours,
+  type SolarCase,
+  solarAssumptions,
+} from '#engine/solar/model.ts';
 import type { Assumption } from '#quantity/range.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { Trace } from '#rule/trace.ts';
+import { batteryAir } from '../battery-air.ts';
 import type { Setting } from '../intent.ts';
 import { panelsW, sunOf } from '../sun.ts';
 import { hasUse, useOf } from '../use.ts';
@@ -52,9 +60,10 @@ function sunFor(facts: Facts, sun: SolarCase, bank: Bank, values: Values, trace?
   const hours = peakSunHours(sun, values);
   const told = facts.solarAhPerDay ?? (facts.solarWhPerDay && facts.solarWhPerDay / bank.voltageV);
   if (told) return { currentA: hours > 0 ? told / hours : 0, hours };
-  const panel = { ...sun, powerW: panelsW(facts) ?? 0, nominalVoltageV: bank.voltageV };
-  const made = dailyYield(panel, values, trace);
-  return { currentA: hours > 0 ? made.dailyYieldAh / hours : 0, hours };
+  const { chemistry, voltageV: nominalVoltageV } = bank;
+  const panel = { ...sun, powerW: panelsW(facts) ?? 0, nominalVoltageV, chemistry };
+  const flowing = flowingAh(dailyYield(panel, values, trace), panel, values);
+  return { currentA: hours > 0 ? flowing / hours : 0, hours };
 }
 
 /** Hours of charging within the time told: driving hours, or the sun's. */
@@ -93,6 +102,7 @@ export function computeChargeTime(
     isIsolator: source.kind === 'isolator',
     isFlat: setting.parsed.cues.has('flat-battery'),
     temperatureC: facts.ambientC,
+    temperature: batteryAir(facts, setting.at),
   };
   const sun = sunOf(facts, setting.at);
   const giver = source.kind === 'solar' ? undefined : giverOf(facts, source, bank);

@@ -1,15 +1,16 @@
 import { bankOf } from '#engine/battery/bank.ts';
+import { chargeRow } from '#engine/battery/charge-table.ts';
 import { chemistryRow } from '#engine/battery/tables.ts';
 import { bankAssumptions, usableCapacityAh } from '#engine/battery/usable.ts';
 import { type Charge, chargeAssumptions, chargeOf, guessedBankAh } from '#engine/charging/charge.ts';
 import { type Source, sourceAssumptions, sourceCurrentA } from '#engine/charging/source.ts';
-import { chargeRow } from '#engine/charging/tables.ts';
 import { type Explored, explore } from '#engine/explore.ts';
 import { exploreRunTime } from '#engine/loads/lasting.ts';
 import { dailyUseAh, useAssumptions } from '#engine/loads/model.ts';
 import { dailyYield, solarAssumptions } from '#engine/solar/model.ts';
 import type { Range } from '#quantity/range.ts';
 import type { Charger, Facts } from '#rig/rig.ts';
+import { batteryAir } from '../battery-air.ts';
 import type { Setting } from '../intent.ts';
 import { panelsW, sunOf } from '../sun.ts';
 import { useOf } from '../use.ts';
@@ -64,7 +65,7 @@ const runTime = (facts: Facts, { at, mainsV }: At): Explored<'figure'> => {
   const { figures, ranked, trace } = exploreRunTime({
     bank,
     use,
-    depthPercent: facts.depthOfDischargePercent,
+    assumptions: bankAssumptions(bank, facts.depthOfDischargePercent, batteryAir(facts, at)),
     temperatureC: facts.ambientC,
   });
   return { figures: { figure: figures.runTime }, ranked, trace };
@@ -92,7 +93,7 @@ const useADay = (facts: Facts, { at, mainsV }: At): Explored<'figure'> => {
   return one(useAssumptions(use), (values, trace) => dailyUseAh(use, values, trace));
 };
 
-function chargeTime(facts: Facts): Explored<'figure'> {
+function chargeTime(facts: Facts, { at }: At): Explored<'figure'> {
   const known = bankIn(facts);
   const bank = known ?? usualBank();
   const charge: Charge = {
@@ -102,6 +103,7 @@ function chargeTime(facts: Facts): Explored<'figure'> {
     missingAh: facts.chargeNeededAh,
     isIsolator: facts.chargers![0]!.kind === 'isolator',
     temperatureC: facts.ambientC,
+    temperature: batteryAir(facts, at),
   };
   const source = sourceOf(facts, facts.chargers![0]!, bank);
   return one(
@@ -127,7 +129,7 @@ const measureOf: Readonly<Record<Measure, (side: Side, setting: At) => Explored<
   runTime: (side, setting) => runTime(side.facts, setting),
   usableCapacity: side => usable(side.facts),
   dailyYield: (side, setting) => madeADay(side.facts, setting),
-  chargeTime: side => chargeTime(side.facts),
+  chargeTime: (side, setting) => chargeTime(side.facts, setting),
   dailyUse: (side, setting) => useADay(side.facts, setting),
   gain,
 };

@@ -1,10 +1,12 @@
 import { type Bank, bankOf, nominalVoltage } from '#engine/battery/bank.ts';
+import { bankAssumptions } from '#engine/battery/usable.ts';
 import { type Explored, explore } from '#engine/explore.ts';
 import { exploreRunTime } from '#engine/loads/lasting.ts';
 import { dayOf, type LoadUse, useAssumptions } from '#engine/loads/model.ts';
 import { dailyEnergy } from '#engine/loads/rules.ts';
 import type { Facts } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
+import { batteryAir } from '../battery-air.ts';
 import type { Setting } from '../intent.ts';
 import { useOf } from '../use.ts';
 
@@ -30,6 +32,13 @@ export function computeEnergyBudget(facts: Facts, setting: Setting): EnergyBudge
     if (trace) parts = day.parts;
     return { dailyUse: day.dailyUse, dailyEnergy: run(dailyEnergy, { Q: day.dailyUse, V: voltageV }, trace) };
   });
-  const days = bank && exploreRunTime({ bank, use, temperatureC: facts.ambientC }).figures.runTime.value / 24;
+  const days =
+    bank &&
+    exploreRunTime({
+      bank,
+      use,
+      temperatureC: facts.ambientC,
+      assumptions: bankAssumptions(bank, undefined, batteryAir(facts, setting.at)),
+    }).figures.runTime.value / 24;
   return { explored, days, parts: [...parts].sort((a, b) => b.chargeAh - a.chargeAh), bank, voltageV };
 }

@@ -1,4 +1,5 @@
 import { type Bank, bankOf } from '#engine/battery/bank.ts';
+import { chargeRow } from '#engine/battery/charge-table.ts';
 import { chargeRateC } from '#engine/battery/limits.ts';
 import { type Charge, chargeAssumptions, chargeOf, guessedBankAh } from '#engine/charging/charge.ts';
 import {
@@ -9,13 +10,14 @@ import {
   startAssumption,
 } from '#engine/charging/generator.ts';
 import { type Source, sourceAssumptions, sourceCurrentA } from '#engine/charging/source.ts';
-import { chargeRow, noiseLimits } from '#engine/charging/tables.ts';
+import { noiseLimits } from '#engine/charging/tables.ts';
 import type { Values } from '#engine/explore.ts';
 import { type Explored, explore } from '#engine/explore.ts';
 import { startingW, throughWatts, wattsAssumptions } from '#engine/inverter/watts.ts';
 import { dailyUseAh, useAssumptions } from '#engine/loads/model.ts';
 import type { Facts, Load } from '#rig/rig.ts';
 import type { Trace } from '#rule/trace.ts';
+import { batteryAir } from '../battery-air.ts';
 import type { Setting } from '../intent.ts';
 import { useOf } from '../use.ts';
 
@@ -87,6 +89,7 @@ export function computeGenerator(
     targetPercent: facts.targetChargePercent,
     isIsolator: false,
     temperatureC: facts.ambientC,
+    temperature: batteryAir(facts, setting.at),
   };
   const isCharging = hasCharger && (bank !== undefined || missingAh !== undefined);
   const loads = { loads: outlet, mainsV: setting.mainsV ?? 230 };

@@ -1,5 +1,7 @@
 import { type Bank, nominalVoltage } from '#engine/battery/bank.ts';
+import { storageAssumptions } from '#engine/battery/charging.ts';
 import { nextUsualSize, requiredCapacityAh } from '#engine/battery/required.ts';
+import { usualTrip } from '#engine/battery/round-trip.ts';
 import { autonomyDays } from '#engine/battery/tables.ts';
 import { bankAssumptions } from '#engine/battery/usable.ts';
 import { fuseSource, fuseTypeFor } from '#engine/cable/breaking.ts';
@@ -16,9 +18,10 @@ import { startingW, throughWatts, wattsAssumptions } from '#engine/inverter/watt
 import { dayOf, useAssumptions } from '#engine/loads/model.ts';
 import { chargeOver } from '#engine/loads/over.ts';
 import { isDrawTold, isWhole } from '#engine/loads/reading.ts';
-import { chargeAssumption, panelPowerFor, type SolarCase, solarAssumptions } from '#engine/solar/model.ts';
+import { panelPowerFor, type SolarCase, solarAssumptions } from '#engine/solar/model.ts';
 import type { Assumption } from '#quantity/range.ts';
 import type { Chemistry, Facts } from '#rig/rig.ts';
+import { batteryAir } from '../battery-air.ts';
 import type { Setting } from '../intent.ts';
 import { sunOf } from '../sun.ts';
 import { useOf } from '../use.ts';
@@ -90,9 +93,14 @@ export function computeList(facts: Facts, setting: Pick<Setting, 'at' | 'mainsV'
   const aloneH = has.panel ? Math.min(facts.durationH ?? spareH, spareH) : (facts.durationH ?? spareH);
   const dropLimit: Assumption = { name: 'dropLimit', ...dropLimits.general, unit: '%' };
   const assumptions: Assumption[] = [
-    ...bankAssumptions({ chemistry, isChemistryAssumed }, facts.depthOfDischargePercent),
+    ...bankAssumptions(
+      { chemistry, isChemistryAssumed },
+      facts.depthOfDischargePercent,
+      batteryAir(facts, setting.at),
+    ),
     ...useAssumptions(use),
-    ...(has.panel ? [...solarAssumptions(sun), chargeAssumption(chemistry)] : [chargeAssumption(chemistry)]),
+    ...(has.panel ? solarAssumptions(sun) : []),
+    ...storageAssumptions(chemistry, isChemistryAssumed),
     ...(has.inverter
       ? [...wattsAssumptions(outlet), inverterEfficiency, loadedVoltage(voltageV, undefined)]
       : []),
@@ -126,12 +134,13 @@ export function computeList(facts: Facts, setting: Pick<Setting, 'at' | 'mainsV'
       dailyUse: day.dailyUse,
       batteryCapacity,
       panelPower: has.panel
-        ? panelPowerFor(day.dailyUse, { ...sun, nominalVoltageV: voltageV }, values, trace).panelPowerW
+        ? panelPowerFor(day.dailyUse, { ...sun, nominalVoltageV: voltageV, chemistry }, values, trace)
+            .panelPowerW
         : 0,
       chargerCurrent: has.charger
         ? chargerFor(
             day.dailyUse,
-            values.chargeEfficiency!,
+            usualTrip(chemistry, values).chargeShare,
             facts.drivingHoursPerDay ?? usualDrivingH,
             dcdcSizeFor(bank),
           )

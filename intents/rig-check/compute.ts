@@ -1,5 +1,7 @@
 import { type Bank, bankOf } from '#engine/battery/bank.ts';
+import { storageAssumptions } from '#engine/battery/charging.ts';
 import { limitsOf } from '#engine/battery/limits.ts';
+import { bankAssumptions } from '#engine/battery/usable.ts';
 import { dropOn } from '#engine/cable/choose.ts';
 import { type Circuit, circuitAssumptions, circuitCurrents, circuitUseOf } from '#engine/cable/circuit.ts';
 import { conductorAssumptions, conductorOf, conductorsSold } from '#engine/cable/conductor.ts';
@@ -12,8 +14,9 @@ import { startingW, throughWatts, wattsAssumptions } from '#engine/inverter/watt
 import { exploreRunTime } from '#engine/loads/lasting.ts';
 import { dailyUseAh, useAssumptions, usePerLoad } from '#engine/loads/model.ts';
 import { isWhole } from '#engine/loads/reading.ts';
-import { chargeAssumption, dailyYield, panelPowerFor, solarAssumptions } from '#engine/solar/model.ts';
+import { dailyYield, panelPowerFor, solarAssumptions, storedOf } from '#engine/solar/model.ts';
 import type { Facts } from '#rig/rig.ts';
+import { batteryAir } from '../battery-air.ts';
 import type { Setting } from '../intent.ts';
 import { panelsW, sunOf } from '../sun.ts';
 import { useOf } from '../use.ts';
@@ -60,6 +63,7 @@ function batteryLink(facts: Facts, bank: Bank, { at, mainsV }: At): Link {
   const found = exploreRunTime({
     bank,
     use: useOf(facts, bank.voltageV, mainsV, at),
+    assumptions: bankAssumptions(bank, undefined, batteryAir(facts, at)),
     temperatureC: facts.ambientC,
   });
   const isCharged = !!facts.solar?.length || !!facts.chargers?.length;
@@ -82,15 +86,18 @@ function solarLink(facts: Facts, bank: Bank, setting: At): Link | undefined {
   if (powerW === undefined) return undefined;
   const sun = sunOf(facts, setting.at);
   const use = useOf(facts, bank.voltageV, setting.mainsV, setting.at);
-  const charge = chargeAssumption(bank.chemistry);
-  const panel = { ...sun, powerW, nominalVoltageV: bank.voltageV };
-  const assumptions = [...solarAssumptions(sun), charge, ...useAssumptions(use)];
+  const panel = { ...sun, powerW, nominalVoltageV: bank.voltageV, chemistry: bank.chemistry };
+  const assumptions = [
+    ...solarAssumptions(sun),
+    ...storageAssumptions(bank.chemistry, bank.isChemistryAssumed),
+    ...useAssumptions(use),
+  ];
   const explored = explore<'figure'>(assumptions, 'figure', (values, trace) => ({
     figure: dailyYield(panel, values, trace).dailyYieldAh,
   }));
   const likely = Object.fromEntries(assumptions.map(a => [a.name, a.value]));
   const used = dailyUseAh(use, likely);
-  const wanted = used / charge.value;
+  const wanted = used / storedOf(1, panel, likely);
   const { panelPowerW } = panelPowerFor(used, panel, likely);
   const share = wanted > 0 ? explored.figures.figure.value / wanted : Number.POSITIVE_INFINITY;
   return { part: 'solar', share, name: 'dailyYield', unit: 'Ah', explored, wanted, mend: panelPowerW };

@@ -1,10 +1,12 @@
 import { applianceOf } from '#catalog/appliances.ts';
 import { type Bank, bankOf } from '#engine/battery/bank.ts';
+import { bankAssumptions } from '#engine/battery/usable.ts';
 import type { Explored } from '#engine/explore.ts';
 import { type BankFit, fitsBank } from '#engine/inverter/check.ts';
 import { exploreRunTime } from '#engine/loads/lasting.ts';
 import { hasHours, isDrawTold } from '#engine/loads/reading.ts';
 import type { Facts } from '#rig/rig.ts';
+import { batteryAir } from '../battery-air.ts';
 import type { Setting } from '../intent.ts';
 import { useOf } from '../use.ts';
 
@@ -33,7 +35,10 @@ const areAllOn = ({ loads = [] }: Facts): boolean =>
 const shortH = 12;
 
 /** How long (h) the bank lasts from its state of charge with these loads and nothing coming in. */
-export function computeRunTime(facts: RunTimeFacts, { at, mainsV }: Pick<Setting, 'at' | 'mainsV'>): RunTime {
+export function computeRunTime(
+  facts: RunTimeFacts,
+  { at, mainsV, parsed }: Pick<Setting, 'at' | 'mainsV'> & Partial<Pick<Setting, 'parsed'>>,
+): RunTime {
   const bank = bankOf(facts.batteries, facts.arrangement, facts.systemVoltageV)!;
   const explored = exploreRunTime({
     bank,
@@ -42,7 +47,11 @@ export function computeRunTime(facts: RunTimeFacts, { at, mainsV }: Pick<Setting
       doesMainsRunOn: true,
       doAllRunOn: (facts.durationH ?? Infinity) <= shortH || areAllOn(facts),
     },
-    depthPercent: facts.depthOfDischargePercent,
+    assumptions: bankAssumptions(
+      bank,
+      facts.depthOfDischargePercent,
+      batteryAir(facts, at, parsed?.recognised.words),
+    ),
     temperatureC: facts.ambientC,
   });
   return { ...explored, bank, fit: fitsBank(bank, explored.peakA, facts.ambientC) };

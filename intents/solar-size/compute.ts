@@ -1,13 +1,8 @@
 import { bankOf } from '#engine/battery/bank.ts';
+import { storageAssumptions } from '#engine/battery/charging.ts';
 import { type Explored, explore } from '#engine/explore.ts';
 import { dailyUseAh, runningCurrentA, useAssumptions } from '#engine/loads/model.ts';
-import {
-  bestPowerOf,
-  chargeAssumption,
-  panelPowerFor,
-  type SolarCase,
-  solarAssumptions,
-} from '#engine/solar/model.ts';
+import { bestPowerOf, panelPowerFor, type SolarCase, solarAssumptions } from '#engine/solar/model.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { Setting } from '../intent.ts';
 import { blocksOf, panelsW, sunOf } from '../sun.ts';
@@ -34,8 +29,14 @@ export function computeSolarSize(facts: SolarSizeFacts, setting: SunSetting): So
   const voltageV = bank?.voltageV ?? 12 * blocksOf(facts);
   const sun = sunOf(facts, setting.at);
   const use = useOf(facts, voltageV, setting.mainsV, setting.at);
-  const panel = { ...sun, nominalVoltageV: voltageV };
-  const assumptions = [...solarAssumptions(sun), chargeAssumption(bank?.chemistry), ...useAssumptions(use)];
+  const told = facts.batteries?.find(b => b.chemistry)?.chemistry;
+  const chemistry = bank?.chemistry ?? told ?? 'agm';
+  const panel = { ...sun, nominalVoltageV: voltageV, chemistry };
+  const assumptions = [
+    ...solarAssumptions(sun),
+    ...storageAssumptions(chemistry, bank?.isChemistryAssumed ?? told === undefined),
+    ...useAssumptions(use),
+  ];
   const explored = explore<'panelPower' | 'dailyUse' | 'peakSunHours'>(
     assumptions,
     'panelPower',

@@ -1,7 +1,8 @@
 import { bankOf } from '#engine/battery/bank.ts';
+import { storageAssumptions } from '#engine/battery/charging.ts';
 import { type Explored, explore } from '#engine/explore.ts';
 import { dailyUseAh, useAssumptions } from '#engine/loads/model.ts';
-import { chargeAssumption, dailyYield, type SolarCase, solarAssumptions } from '#engine/solar/model.ts';
+import { dailyYield, type SolarCase, solarAssumptions, storedOf } from '#engine/solar/model.ts';
 import {
   countOf,
   fewestInSeries,
@@ -43,13 +44,18 @@ export function computeSolarYield(facts: SolarYieldFacts, setting: SunSetting): 
   const sun = sunOf(facts, setting.at);
   const panel = { ...sun, powerW, nominalVoltageV };
   const use = useOf(facts, nominalVoltageV, setting.mainsV, setting.at);
-  const charge = chargeAssumption(bank?.chemistry);
+  const chemistry = bank?.chemistry ?? 'agm';
   const hasUse = hasAnyUse(facts);
   const openV = toldOpenV(facts.solar);
   const count = countOf(facts.solar);
   const isTooLow = openV !== undefined && fewestInSeries(count, openV, sun.blocks ?? 1) === undefined;
   const share = isTooLow ? 0 : 1;
-  const assumptions = [...solarAssumptions(sun), ...(hasUse ? [charge, ...useAssumptions(use)] : [])];
+  const assumptions = [
+    ...solarAssumptions(sun),
+    ...(hasUse
+      ? [...storageAssumptions(chemistry, bank?.isChemistryAssumed ?? true), ...useAssumptions(use)]
+      : []),
+  ];
   const explored = explore<YieldKey>(
     assumptions,
     hasUse ? 'surplus' : 'dailyYieldEnergy',
@@ -62,7 +68,9 @@ export function computeSolarYield(facts: SolarYieldFacts, setting: SunSetting): 
         dailyYieldEnergy: share * made.dailyYieldEnergyWh,
         peakSunHours: made.peakSunHours,
         dailyUse,
-        surplus: dailyYieldAh * (values[charge.name] ?? 1) - dailyUse,
+        surplus: hasUse
+          ? storedOf(dailyYieldAh, { ...panel, chemistry }, values, trace) - dailyUse
+          : dailyYieldAh,
       };
     },
   );

@@ -5,6 +5,7 @@ import type { Explored } from '#engine/explore.ts';
 import { exploreRunTime } from '#engine/loads/lasting.ts';
 import type { Assumption } from '#quantity/range.ts';
 import type { Battery, Facts } from '#rig/rig.ts';
+import { batteryAir } from '../battery-air.ts';
 import type { Setting } from '../intent.ts';
 import { useOf } from '../use.ts';
 
@@ -54,7 +55,9 @@ export function computeStarterReserve(facts: Facts, setting: Setting): StarterTi
     bank,
     use: { ...useOf(facts, bank.voltageV, setting.mainsV, setting.at), doAllRunOn: true },
     temperatureC: facts.ambientC,
-    assumptions: bankAssumptions(bank).map(a => (a.name === 'depthOfDischarge' ? reserve(isSizeAssumed) : a)),
+    assumptions: bankAssumptions(bank, undefined, batteryAir(facts, setting.at)).map(a =>
+      a.name === 'depthOfDischarge' ? reserve(isSizeAssumed) : a,
+    ),
   });
   return { explored, bank, isSizeAssumed };
 }

@@ -49,7 +49,7 @@ function account(facts: TripFacts, { figures, trip, bank, likely }: TripAnswer, 
   const ah = (x: number): string => `about ${significant(x, 2)} Ah`;
   const sources: string[] = [];
   if (trip.sun) sources.push(`the sun offers ${ah(figures.dailySun.value)} a day`);
-  if (trip.driving?.planH?.some(h => h > 0)) sources.push('driving fills it on the days you drive');
+  if (trip.days?.some(day => (day.drivingH ?? 0) > 0)) sources.push('driving fills it on the days you drive');
   else if (trip.driving?.hoursPerDay)
     sources.push(`driving ${ah((24 * likely.balance.sums.drivingAh) / trip.durationH)} a day`);
   const others = facts.chargers?.filter(c => c.kind === 'mains' || c.kind === 'generator') ?? [];

@@ -2,11 +2,14 @@ import { type Bank, bankOf } from '#engine/battery/bank.ts';
 import { type Explored, explore } from '#engine/explore.ts';
 import type { BalanceHour } from '#engine/trip/balance.ts';
 import { simulate, startOf, type Trip, type TripResult, tripAssumptions } from '#engine/trip/model.ts';
+import type { TripDay } from '#engine/trip/plan.ts';
 import { adverseValues, leastDrivingH, smallestBatteryAh, smallestPanelW } from '#engine/trip/search.ts';
-import type { TripDriving, TripSun } from '#engine/trip/sources.ts';
+import type { TripDriving, TripPlug } from '#engine/trip/sources.ts';
+import type { TripSun } from '#engine/trip/suns.ts';
 import type { Range } from '#quantity/range.ts';
 import type { Facts } from '#rig/rig.ts';
-import { panelsW, sunOf } from '../sun.ts';
+import { standIn } from '../battery-air.ts';
+import { panelsW, sunOf, whereOf } from '../sun.ts';
 import { useOf } from '../use.ts';
 
 /** What is told of a trip; the battery is there. */
@@ -49,32 +52,65 @@ function tripSun(facts: TripFacts, voltageV: number, at: Date): TripSun | undefi
 
 function drivingOf(facts: TripFacts): TripDriving | undefined {
   if (facts.without?.some(w => w === 'driving' || w === 'charging')) return undefined;
-  const { drivingHoursPerDay: hoursPerDay, drivingPlanH: planH } = facts;
-  if (hoursPerDay === undefined && planH === undefined) return undefined;
+  const { drivingHoursPerDay: hoursPerDay, drivingPlanH } = facts;
+  if (hoursPerDay === undefined && drivingPlanH === undefined) return undefined;
   const chargers = facts.chargers?.filter(c => c.kind === 'dcdc' || c.kind === 'isolator') ?? [];
   return {
     hoursPerDay,
-    planH,
     charger: chargers.find(c => c.currentA !== undefined) ?? chargers[0],
     alternator: facts.alternator,
   };
 }
 
+/** The days as told: driving, sky and generator, first day first; undefined where nobody told any. */
+function daysOf(facts: Facts): readonly TripDay[] | undefined {
+  const { days = [], drivingPlanH = [], without = [] } = facts;
+  const length = Math.max(days.length, drivingPlanH.length);
+  if (length === 0) return undefined;
+  const isStill = without.some(w => w === 'driving' || w === 'charging');
+  const isQuiet = without.some(w => w === 'generator' || w === 'charging');
+  return Array.from({ length }, (_, i) => ({
+    drivingH: isStill ? 0 : drivingPlanH[i],
+    sky: days[i]?.sky,
+    generatorH: isQuiet ? 0 : days[i]?.generatorH,
+  }));
+}
+
+/** What charges on a generator: a mains charger, of the rating told. */
+function plugOf(facts: Facts): TripPlug {
+  const { chargers = [] } = facts;
+  return {
+    charger: chargers.find(c => c.kind === 'mains'),
+    generatorW: chargers.find(c => c.kind === 'generator')?.powerW,
+  };
+}
+
 /** The trip that the facts describe. */
-export function tripOf(facts: TripFacts, bank: Bank, at: Date, mainsV?: number): Trip {
+export function tripOf(
+  facts: TripFacts,
+  bank: Bank,
+  at: Date,
+  mainsV?: number,
+  words: readonly string[] = [],
+): Trip {
   const driving = drivingOf(facts);
+  const days = daysOf(facts);
   const trip: Trip = {
     bank,
     depthPercent: facts.depthOfDischargePercent,
     use: useOf(facts, bank.voltageV, mainsV, at),
     sun: tripSun(facts, bank.voltageV, at),
     driving,
+    days,
+    plug: plugOf(facts),
+    stand: standIn(words),
+    where: { ...whereOf(facts), month: facts.month ?? at.getUTCMonth() + 1 },
     durationH: Math.min(longestH, facts.durationH ?? usualH),
     startHour: facts.startHour,
   };
   // A plan goes to the end of its last day.
-  if (facts.durationH !== undefined || !driving?.planH) return trip;
-  return { ...trip, durationH: Math.min(longestH, driving.planH.length * 24 - startOf(trip)) };
+  if (facts.durationH !== undefined || !days) return trip;
+  return { ...trip, durationH: Math.min(longestH, days.length * 24 - startOf(trip)) };
 }
 
 /**
@@ -93,13 +129,20 @@ const within = (range: Range): Range => {
 };
 
 /** Lowest and last charge (%), what fills and empties it, over the hours of a trip. */
-export function computeTrip(facts: TripFacts, at: Date, mainsV?: number): TripAnswer {
+export function computeTrip(
+  facts: TripFacts,
+  at: Date,
+  mainsV?: number,
+  words: readonly string[] = [],
+): TripAnswer {
   const bank = bankOf(facts.batteries, facts.arrangement, facts.systemVoltageV)!;
-  const trip = tripOf(facts, bank, at, mainsV);
+  const trip = tripOf(facts, bank, at, mainsV, words);
   const assumptions = tripAssumptions(trip);
   const likelyValues = Object.fromEntries(assumptions.map(a => [a.name, a.value]));
+  const margins: number[] = [];
   const explored = explore<TripKey>(assumptions, 'margin', (values, trace) => {
     const { lowestCharge, endCharge, margin, dailyUse, dailySun } = simulate(trip, values, trace);
+    margins.push(margin);
     return {
       lowestCharge: lowestCharge + away,
       endCharge: endCharge + away,
@@ -125,13 +168,16 @@ export function computeTrip(facts: TripFacts, at: Date, mainsV?: number): TripAn
     likely,
     startHour: startOf(trip),
     series: hours.map(h => ({ atH: h.atH, chargePercent: (100 * h.chargeAh) / likely.capacityAh })),
-    isDurationAssumed: facts.durationH === undefined && !trip.driving?.planH,
+    isDurationAssumed: facts.durationH === undefined && !trip.days,
     remedies: isSure => {
-      const values = isSure ? adverseValues(trip, assumptions) : likelyValues;
+      const values = isSure ? adverseValues(trip, assumptions, margins) : likelyValues;
       return {
         batteryAh: smallestBatteryAh(trip, values),
         panelW: isOut('solar') ? undefined : smallestPanelW(trip, values),
-        drivingH: isOut('driving') || trip.driving?.planH ? undefined : leastDrivingH(trip, values),
+        drivingH:
+          isOut('driving') || trip.days?.some(day => day.drivingH !== undefined)
+            ? undefined
+            : leastDrivingH(trip, values),
       };
     },
   };

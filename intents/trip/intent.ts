@@ -46,5 +46,10 @@ export const trip: Intent<TripFacts> = {
   title: 'Will it last the trip?',
   takes,
   needs: needs(takes, [needBattery, needLoads]) as Intent<TripFacts>['needs'],
-  reply: (facts, setting) => answerTrip(facts, computeTrip(facts, setting.at, setting.mainsV), setting),
+  reply: (facts, setting) =>
+    answerTrip(
+      facts,
+      computeTrip(facts, setting.at, setting.mainsV, setting.parsed.recognised.words),
+      setting,
+    ),
 };

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { bankOf } from '#engine/battery/bank.ts';
+import { chargingOf } from '#engine/battery/charging.ts';
+import { fillTimeH } from '#engine/battery/fill.ts';
 import { runTime } from '#engine/battery/rules.ts';
-import { type Filling, fillTimeH } from '#engine/charging/fill.ts';
 import { exploreRunTime } from '#engine/loads/lasting.ts';
-import { acceptance } from '#engine/trip/accept.ts';
 import { simulate, type Trip, tripAssumptions } from '#engine/trip/model.ts';
 import type { Chemistry, Load } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
@@ -60,19 +60,23 @@ describe('by the hour as by the formula', () => {
     );
   });
 
-  test('closed form equals simulation: a charge by the formula and by a battery that takes it hour by hour', () => {
+  test('closed form equals simulation: a charge by the formula and by a trip that takes it hour by hour', () => {
     fc.assert(
       fc.property(kind, amount(30, 400), amount(1, 60), amount(10, 70), (chemistry, ah, amps, percent) => {
-        const values = { timeConstant: 1.5 };
-        const accepts = acceptance({ chemistry, capacityAh: ah, efficiency: 0.9 }, values);
-        const missingAh = ah * (1 - percent / 100);
-        let missing = missingAh;
-        for (let h = 0; h < 5; h++) missing -= 0.9 * accepts(missing, amps, 1);
-        if (missing < 0.01 * ah || missing > missingAh - 1) return;
-        const filling: Filling = { missingAh, currentA: amps, timeConstantH: 1.5, efficiency: 0.9 };
-        // Where the chemistry's own limit is the lesser the closed form has to know it.
-        const limited = { ...filling, currentA: accepts(ah, amps, 1e-6) / 1e-6 };
-        expect(fillTimeH(limited, missing)).toBeCloseTo(5, 4);
+        const bank = bankWith(chemistry, ah, percent);
+        const values = { depthOfDischarge: 1, peukertExponent: 1, age: 1, chargerCurrent: amps };
+        const trip: Trip = {
+          bank,
+          use: { loads: [], dailyUseAh: 0, voltageV: bank.voltageV },
+          driving: { charger: { kind: 'dcdc' } },
+          days: [{ drivingH: 5 }],
+          durationH: 6,
+          startHour: 9,
+        };
+        const left = ah * (1 - simulate(trip, values).endCharge / 100);
+        const missing = ah * (1 - percent / 100);
+        if (left < 0.01 * ah || left > missing - 1) return;
+        expect(fillTimeH(chargingOf(bank, {}, values), missing, left, amps)).toBeCloseTo(5, 4);
       }),
       { numRuns: 60 },
     );
@@ -125,10 +129,12 @@ describe('whole trips', () => {
         const startAh = (capacityAh * trip.bank.stateOfChargePercent!) / 100;
         expect(useAh).toBeCloseTo(drawnA * trip.durationH, 6);
         expect(balance.endAh).toBeCloseTo(startAh + storedAh - outAh, 6);
+        // The loads get what the battery doesn't give and isn't missing; the rest is charged or not taken. The volts
+        // of a battery on charge are its nominal ones within a fifth.
         const toLoadsAh = useAh - unmetAh - outAh;
-        expect(sunAh + drivingAh).toBeCloseTo(toLoadsAh + inAh + notTakenAh, 6);
-        // Charge never exceeds what was offered or accepted.
-        expect(inAh).toBeLessThanOrEqual(sunAh + drivingAh + 1e-9);
+        expect(toLoadsAh).toBeGreaterThanOrEqual(-1e-9);
+        expect(sunAh + drivingAh).toBeGreaterThanOrEqual((toLoadsAh + inAh + notTakenAh) / 1.2 - 1e-6);
+        expect(sunAh + drivingAh).toBeLessThanOrEqual(1.25 * (toLoadsAh + inAh + notTakenAh) + 1e-6);
         expect(storedAh).toBeLessThanOrEqual(inAh + 1e-9);
         expect(balance.endAh).toBeLessThanOrEqual(capacityAh + 1e-9);
         expect(balance.endAh).toBeGreaterThanOrEqual(-1e-9);

@@ -1,20 +1,22 @@
 import { describe, expect, test } from 'vitest';
 import { type Bank, bankOf } from '#engine/battery/bank.ts';
+import { chargeRow } from '#engine/battery/charge-table.ts';
+import { storageAssumptions } from '#engine/battery/charging.ts';
 import { cyclesAt } from '#engine/battery/life.ts';
 import { chargeAtRest } from '#engine/battery/rest.ts';
+import { batteryTemperature } from '#engine/battery/temperature.ts';
 import { bankAssumptions, temperatureFactor } from '#engine/battery/usable.ts';
 import { circuitAssumptions } from '#engine/cable/circuit.ts';
 import { conductorAssumptions, conductorOf } from '#engine/cable/conductor.ts';
 import { type Charge, chargeAssumptions } from '#engine/charging/charge.ts';
 import { generatorAssumptions, startAssumption } from '#engine/charging/generator.ts';
 import { type Source, sourceAssumptions } from '#engine/charging/source.ts';
-import { chargeRow } from '#engine/charging/tables.ts';
 import { loadedVoltage } from '#engine/inverter/check.ts';
 import { throughWatts, wattsAssumptions } from '#engine/inverter/watts.ts';
 import { dayOf, useAssumptions } from '#engine/loads/model.ts';
 import { chargeOver } from '#engine/loads/over.ts';
 import { clearnessFor } from '#engine/solar/climate.ts';
-import { chargeAssumption, peakSunHours, type SolarCase, solarAssumptions } from '#engine/solar/model.ts';
+import { peakSunHours, type SolarCase, solarAssumptions } from '#engine/solar/model.ts';
 import { tripAssumptions } from '#engine/trip/model.ts';
 import type { Assumption } from '#quantity/range.ts';
 import { type Chemistry, chemistries, type Load } from '#rig/rig.ts';
@@ -87,7 +89,17 @@ const all: readonly (readonly [where: string, list: () => readonly Assumption[]]
       ),
   ],
   ['the sun', () => suns.flatMap(solarAssumptions)],
-  ['what comes back out', () => [chargeAssumption('lfp'), chargeAssumption('agm')]],
+  [
+    'what stays of a charge',
+    () => chemistries.flatMap(kind => [true, false].flatMap(is => storageAssumptions(kind, is))),
+  ],
+  [
+    'a temperature',
+    () =>
+      suns.flatMap(sun =>
+        (['inside', 'vehicle', 'outside', 'engine'] as const).map(stand => batteryTemperature(sun, stand)),
+      ),
+  ],
   [
     'a trip',
     () =>

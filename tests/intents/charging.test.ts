@@ -62,9 +62,13 @@ describe('how long to charge', () => {
     expect(reply(chargeTime, facts, ['ask-how-long']).verdict).toBeNull();
   });
 
+  /** AGM keeps 97 % until 20 % are missing, then less and less, to 50 % at full: what the last fifth of 100 Ah asks for. */
+  const lastFifth = (missingAh: number): number =>
+    (20 / 0.47) * Math.log(0.97 / (0.5 + (0.47 * missingAh) / 20));
+
   test('a day’s use put back, and Ah told', () => {
     const daily = reply(chargeTime, { chargers: [dcdc(25)], dailyUseAh: 40 });
-    expect(value(daily, 'chargeNeeded')).toBeCloseTo(40 / 0.88, 6);
+    expect(value(daily, 'chargeNeeded')).toBeCloseTo(23 / 0.97 + lastFifth(3), 6);
     expect(daily.headline).toMatch(/of driving to put a day's use back/);
     const told = reply(chargeTime, { chargers: [dcdc(20)], chargeNeededAh: 40, batteries: lfp(100) });
     expect(value(told, 'chargeNeeded')).toBeCloseTo(40 / 0.99, 6);
@@ -77,8 +81,8 @@ describe('how long to charge', () => {
       loads: [{ name: 'fridge', count: 1, currentA: 1, supply: 'dc' as const }],
     };
     const filled = reply(chargeTime, facts, ['full'], { recalled: new Set(['loads', 'batteries'] as const) });
-    expect(value(filled, 'chargeNeeded')).toBeCloseTo(50 / 0.88, 6);
-    expect(value(reply(chargeTime, facts), 'chargeNeeded')).toBeCloseTo(24 / 0.88, 6);
+    expect(value(filled, 'chargeNeeded')).toBeCloseTo(30 / 0.97 + lastFifth(0), 6);
+    expect(value(reply(chargeTime, facts), 'chargeNeeded')).toBeCloseTo(7 / 0.97 + lastFifth(3), 6);
   });
 
   test('several chargers: the one that is spoken of', () => {
@@ -100,7 +104,7 @@ describe('how long to charge', () => {
     const facts = { batteries: lfp(200, 20), solar: [{ count: 1, powerW: 200 }] };
     const one = reply(chargeTime, facts);
     expect(one.headline).toMatch(/of full sun to full/);
-    expect(whole(one)).toMatch(/hours of full sun a day that is about 2¾ days/);
+    expect(whole(one)).toMatch(/hours of full sun a day that is about 3 days/);
     const two = { ...facts, solar: [{ count: 2, powerW: 200 }] };
     expect(hours(two)).toBeLessThan(0.6 * hours(facts));
     expect(reply(chargeTime, { ...facts, durationH: 48 }).headline).toMatch(/^No, 2 days isn't enough/);
@@ -195,7 +199,9 @@ describe('what generator', () => {
     expect(value(one, 'chargeTime')).toBeGreaterThan(3);
     expect(value(one, 'chargeTime')).toBeLessThan(3.8);
     const daily = reply(generator, { chargers: [mains(30), gen(2000)], batteries: agm(200), dailyUseAh: 60 });
-    expect(whole(daily)).toMatch(/About 68 Ah a day goes in/);
+    // From 67 to 97 %: 26 Ah at 97 %, then 34 Ah at less and less.
+    expect(26 / 0.97 + (40 / 0.47) * Math.log(0.97 / 0.5705)).toBeCloseTo(72, 1);
+    expect(whole(daily)).toMatch(/About 72 Ah a day goes in/);
   });
 
   test('what is missing is asked for', () => {

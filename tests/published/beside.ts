@@ -1,6 +1,6 @@
 import { bankOf } from '#engine/battery/bank.ts';
+import { absorptionVoltage } from '#engine/battery/charging.ts';
 import { bankResistanceOhm } from '#engine/battery/limits.ts';
-import { absorptionVoltage } from '#engine/charging/charge.ts';
 import { startingW } from '#engine/inverter/watts.ts';
 import { dayOf } from '#engine/loads/model.ts';
 import { chargeOver } from '#engine/loads/over.ts';

@@ -1,6 +1,7 @@
+import { chargeTable } from '#engine/battery/charge-table.ts';
+import { meanChargeV, usualTrip } from '#engine/battery/round-trip.ts';
 import { startAssumption } from '#engine/charging/generator.ts';
 import {
-  chargeTable,
   dcdc,
   dcdcSizesA,
   generatorSizesW,
@@ -37,7 +38,7 @@ const batteries: readonly Row[] = [
       'memory',
       0.86,
       0.08,
-      () => of.efficiency,
+      () => of.topEfficiency.map(topEfficiency => usualTrip(of.kind, { topEfficiency }).chargeShare),
     ),
     ...span(
       `C4-12.${kind}`,
@@ -45,7 +46,7 @@ const batteries: readonly Row[] = [
       'seen',
       0.97,
       0.08,
-      () => of.efficiencyBelow80,
+      () => of.efficiency,
     ),
     ...span(
       `C4-20.${kind}`,
@@ -61,8 +62,8 @@ const batteries: readonly Row[] = [
       `handbooks: lead-acid charges at 2.2 to 2.4 V a cell, ${kind}`,
       'memory',
       6 * 2.3,
-      0.6,
-      () => of.meanV,
+      0.65,
+      () => meanChargeV(of.kind),
     ),
     row(
       `C4-04.${kind}.low`,
@@ -103,7 +104,7 @@ const batteries: readonly Row[] = [
     'memory',
     0.985,
     0.02,
-    () => lfp.efficiencyBelow80,
+    () => lfp.topEfficiency,
   ),
   ...span(
     'C4-20.lfp',
@@ -113,13 +114,8 @@ const batteries: readonly Row[] = [
     0.01,
     () => lfp.fullAt,
   ),
-  ...span(
-    'C4-21.lfp',
-    'LFP cells charge at 3.3 to 3.5 V, from memory',
-    'memory',
-    4 * 3.4,
-    0.4,
-    () => lfp.meanV,
+  ...span('C4-21.lfp', 'LFP cells charge at 3.3 to 3.5 V, from memory', 'memory', 4 * 3.4, 0.4, () =>
+    meanChargeV('lfp'),
   ),
   row('C4-06.float', 'common practice: LFP float of 13.4 to 13.6 V', 'memory', 13.5, 0.1, () => lfp.floatV),
   row('C4-22.lfp', 'common practice: lithium is taken to a fifth', 'memory', 20, 2, () => lfp.usualStart[0]),

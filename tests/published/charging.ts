@@ -1,14 +1,15 @@
 import { bankOf } from '#engine/battery/bank.ts';
-import { chargeRateC } from '#engine/battery/limits.ts';
-import { absorptionVoltage } from '#engine/charging/charge.ts';
 import {
   chargingCurrent,
   kneeMissing,
   missingInTail,
   tailTime,
   voltageAtTemperature,
-} from '#engine/charging/rules.ts';
-import { chargeTable, voltageCompensation } from '#engine/charging/tables.ts';
+} from '#engine/battery/charge-rules.ts';
+import { chargeTable, voltageCompensation } from '#engine/battery/charge-table.ts';
+import { absorptionVoltage } from '#engine/battery/charging.ts';
+import { chargeRateC } from '#engine/battery/limits.ts';
+import { usualTrip } from '#engine/battery/round-trip.ts';
 import { run } from '#rule/rule.ts';
 import type { Row } from './row.ts';
 
@@ -66,34 +67,18 @@ export const rows: readonly Row[] = [
   row('C4-06.low', common, 'memory', 14, 0.05, () => lfp.absorptionV[1]),
   row('C4-06.high', common, 'memory', 14.6, 0.05, () => lfp.absorptionV[2]),
   row('C4-09.cold', common, 'memory', 0, 0, () => chargeRateC({ chemistry: 'lfp' }, -0.1)),
-  row('C4-10.flooded', common, 'memory', 0.85, 0.05, () => flooded.efficiency[0]),
-  row('C4-10.gel', common, 'memory', 0.85, 0.05, () => gel.efficiency[0]),
-  row('C4-10.agm', common, 'memory', 0.85, 0.05, () => agm.efficiency[0]),
-  row(
-    'C4-11.lead',
-    common,
-    'memory',
-    0.815,
-    0.035,
-    () => (agm.efficiency[0] * 12.4) / agm.meanV[0],
-    'ours is the charge efficiency times the mean volts out over the mean volts in',
-  ),
-  row(
-    'C4-11.lfp',
-    common,
-    'memory',
-    0.95,
-    0.03,
-    () => (lfp.efficiency[0] * 13.1) / lfp.meanV[0],
-    'ours is the charge efficiency times the mean volts out over the mean volts in',
-  ),
+  row('C4-10.flooded', common, 'memory', 0.85, 0.05, () => usualTrip('flooded').chargeShare),
+  row('C4-10.gel', common, 'memory', 0.85, 0.05, () => usualTrip('gel').chargeShare),
+  row('C4-10.agm', common, 'memory', 0.85, 0.05, () => usualTrip('agm').chargeShare),
+  row('C4-11.lead', common, 'memory', 0.815, 0.035, () => usualTrip('agm').energyShare),
+  row('C4-11.lfp', common, 'memory', 0.95, 0.03, () => usualTrip('lfp').energyShare),
   row(
     'C4-12',
     'Stevens & Corey, lead-acid efficiency near top-of-charge (Sandia)',
     'seen',
     0.975,
     0.025,
-    () => flooded.efficiencyBelow80[0],
+    () => flooded.efficiency[0],
     'the source says above 95 % while low; the middle of 95–100 % and half of it',
   ),
   row(
@@ -102,7 +87,7 @@ export const rows: readonly Row[] = [
     'seen',
     0.1,
     0.06,
-    () => flooded.efficiencyBelow80[0] - flooded.efficiency[0],
+    () => flooded.efficiency[0] - usualTrip('flooded').chargeShare,
   ),
   // In its first form the time constant is an hour: 60 Ah out, 60 A at most.
   row('W-01', woodbridge, 'memory', 60, 1e-9, () =>

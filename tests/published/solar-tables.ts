@@ -1,6 +1,6 @@
 import { usualClearness } from '#engine/solar/climate.ts';
 import { labelC } from '#engine/solar/cold.ts';
-import { chargeAssumption, panelPowerFor, solarAssumptions } from '#engine/solar/model.ts';
+import { panelPowerFor, solarAssumptions } from '#engine/solar/model.ts';
 import { largePanelW, leastRatio } from '#engine/solar/module.ts';
 import { panelAssumptions } from '#engine/solar/panel.ts';
 import { skyClearness } from '#engine/solar/sky.ts';
@@ -210,21 +210,24 @@ const controllers: readonly Row[] = [
       () => Number(usualLimitsV.some(v => v === volts)),
     ),
   ),
-  ...cells('common practice: LFP gives back 95 % and more, lead-acid 85 %, above 95 % while low', 'memory', [
-    ['C4-11.lfp.charge', 0.97, 0.03, () => chargeAssumption('lfp').value],
-    ['C4-11.lfp.low', 0.95, 0.03, () => chargeAssumption('lfp').low],
-    ['C4-11.lfp.high', 0.99, 0.03, () => chargeAssumption('lfp').high],
-    ['C4-10.lead.charge', 0.9, 0.06, () => chargeAssumption('agm').value],
-    ['C4-10.lead.low', 0.85, 0.05, () => chargeAssumption('agm').low],
-    ['C4-12.lead.high', 0.97, 0.03, () => chargeAssumption('agm').high],
-  ]),
   row(
-    'C4-10.sun',
-    'common practice: nine tenths; 30 Ah a day at 12 V, 5 h, 4 W for every 3 that arrive',
+    'C4-11.sun',
+    'common practice: 78 % of the energy comes back of lead-acid; 30 Ah at 12.4 V a day, 5 h, 4 W for every 3 that arrive',
     'memory',
-    108,
+    ((30 * 12.4) / 0.78 / 5) * (4 / 3),
+    10,
+    () =>
+      panelPowerFor(30, { peakSunHours: 5, ambientC: 25, nominalVoltageV: 12, chemistry: 'agm' }).panelPowerW,
+  ),
+  row(
+    'C4-11.sun.lfp',
+    'common practice: 95 % of the energy comes back of LFP; 30 Ah at 13.1 V a day, 5 h, 4 W for every 3 that arrive',
+    'memory',
+    ((30 * 13.1) / 0.95 / 5) * (4 / 3),
     9,
-    () => panelPowerFor(30, { peakSunHours: 5, ambientC: 25, nominalVoltageV: 12 }).panelPowerW,
+    () =>
+      panelPowerFor(30, { peakSunHours: 5, ambientC: 25, nominalVoltageV: 12.8, chemistry: 'lfp' })
+        .panelPowerW,
   ),
 ];
 

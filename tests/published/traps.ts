@@ -1,5 +1,8 @@
 import { bankOf } from '#engine/battery/bank.ts';
+import { chargingOf } from '#engine/battery/charging.ts';
+import { missingAfterH } from '#engine/battery/fill.ts';
 import { chargeRateC } from '#engine/battery/limits.ts';
+import { usualTrip } from '#engine/battery/round-trip.ts';
 import { usableCapacity } from '#engine/battery/rules.ts';
 import { ampacityA, autoCableAreaMm2, conductorOf, resistancePerM } from '#engine/cable/conductor.ts';
 import { protect } from '#engine/cable/fuse.ts';
@@ -7,7 +10,7 @@ import { conductorResistance } from '#engine/cable/rules.ts';
 import { copperResistivity } from '#engine/cable/tables.ts';
 import { generatorRatingW, plateNoiseDb } from '#engine/charging/generator.ts';
 import { altitudeFactor, heatFactor, ratingNeeded, soundAtDistance } from '#engine/charging/rules.ts';
-import { altitudeRules, chargeTable, heatRule } from '#engine/charging/tables.ts';
+import { altitudeRules, heatRule } from '#engine/charging/tables.ts';
 import { batteryCurrentA, loadedVoltage } from '#engine/inverter/check.ts';
 import { partLoadEfficiency } from '#engine/inverter/rules.ts';
 import { convertKind } from '#engine/loads/convert.ts';
@@ -17,7 +20,6 @@ import { mpptFactor, panelLosses } from '#engine/solar/rules.ts';
 import { stations } from '#engine/solar/stations.ts';
 import { outsideRadiationOf, outsideRadiationOn } from '#engine/solar/sun.ts';
 import { tiltedRadiation } from '#engine/solar/tilt.ts';
-import { acceptance } from '#engine/trip/accept.ts';
 import { run } from '#rule/rule.ts';
 import type { Row } from './row.ts';
 
@@ -60,8 +62,14 @@ const goldenJune = (): number => {
   return tiltedRadiation({ latitudeDeg: lat, month: 6, clearness, tiltDeg: 20 }) / ghi;
 };
 
-const lfp = (temperatureC: number) =>
-  acceptance({ chemistry: 'lfp', capacityAh: 100, efficiency: 1, temperatureC });
+const lithium = bankOf([{ count: 1, capacityAh: 100, chemistry: 'lfp' }])!;
+/** Ah put in of an offer over some hours. */
+const lfp =
+  (temperatureC: number) =>
+  (missingAh: number, offeredA: number, hours: number): number => {
+    const battery = chargingOf(lithium, { temperatureC });
+    return (missingAh - missingAfterH(battery, missingAh, offeredA, hours)) / battery.efficiency;
+  };
 const flexible = (areaMm2: number): number =>
   resistancePerM(conductorOf({ areaMm2 })!, { conductorC: 20, strandFactor: 1 });
 
@@ -193,7 +201,7 @@ const traps: readonly Row[] = [
 /** The whole way of the sun into a 230 V socket: controller, lead-acid battery, inverter at a tenth of its rating. */
 const throughTheHouse = (): number =>
   run(mpptFactor, { f_T: 1, f_L: 1, k_shade: 1, eta: 0.95 }) *
-  ((chargeTable.agm.efficiency[0] * 12.4) / chargeTable.agm.meanV[0]) *
+  usualTrip('agm').energyShare *
   run(partLoadEfficiency, { eta_n: 0.9, z: 0.1 });
 
 const wire = (areaMm2: number) => conductorOf({ areaMm2 })!;

@@ -1,3 +1,4 @@
+import * as charge from '#engine/battery/charge-rules.ts';
 import * as battery from '#engine/battery/rules.ts';
 import * as charging from '#engine/charging/rules.ts';
 import * as inverter from '#engine/inverter/rules.ts';
@@ -43,14 +44,87 @@ const definitions: readonly Cell[] = [
     () => run(battery.rateFactor, { C: 100, I: 1, H: 20, k: 1.2 }),
   ],
   ['100 Ah from 40 to 90 %', 50, exact, () => run(charging.chargeMissing, { C: 100, s_1: 0.9, s_0: 0.4 })],
-  ['45 Ah at 90 %', 50, exact, () => run(charging.chargeToPutIn, { Q_m: 45, eta_c: 0.9 })],
+  ['45 Ah at 90 %', 50, exact, () => run(charge.chargeToPutIn, { Q_m: 45, eta_c: 0.9 })],
+  ['30 and 12 Ah put in', 42, exact, () => run(charge.allChargeIn, { Q_in: 30, Q_top: 12 })],
   [
-    '50 to 14 Ah missing, 20 A at 90 %',
-    2,
+    'half-way down from 20 Ah missing, between 90 and 50 %',
+    0.7,
     exact,
-    () => run(charging.bulkTime, { m_0: 50, m_k: 14, eta_c: 0.9, I: 20 }),
+    () => run(charge.chargeEfficiencyAt, { eta_f: 0.5, eta_c: 0.9, m: 10, m_t: 20 }),
   ],
-  ['2 and 1.5 hours', 3.5, exact, () => run(charging.fillTime, { t_1: 2, t_2: 1.5 })],
+  [
+    'the last 20 Ah, 100 % falling to 50 %: 20 × 2 × ln 2',
+    27.7259,
+    1e-4,
+    () => run(charge.topChargeIn, { m_t: 20, eta_c: 1, eta_f: 0.5, m_0: 20, m_1: 0 }),
+  ],
+  [
+    'after those 27.73 Ah nothing is missing of the 20',
+    0,
+    1e-4,
+    () => run(charge.missingInTop, { m_t: 20, eta_c: 1, eta_f: 0.5, m_0: 20, Q_in: 27.7259 }),
+  ],
+  [
+    'from 20 to 10 Ah missing, 100 to 50 % at the end, an hour: 2 × ln (20 × 0.75 ÷ 10)',
+    0.81093,
+    1e-5,
+    () => run(charge.topTailTime, { tau: 1, eta_f: 0.5, m_0: 20, eta_c: 1, m_1: 10, m_t: 20 }),
+  ],
+  [
+    'and back: 0.81 h later 10 Ah are missing',
+    10,
+    1e-3,
+    () => run(charge.missingInTopTail, { m_0: 20, eta_f: 0.5, eta_c: 1, m_t: 20, t: 0.81093, tau: 1 }),
+  ],
+  ['2, 1 and half an hour', 3.5, exact, () => run(charge.fillTime, { t_1: 2, t_2: 1, t_3: 0.5 })],
+  [
+    'an hour at 25 °C, four fifths of its label left, 20 K colder',
+    2.5,
+    exact,
+    () => run(charge.coldTimeConstant, { tau: 1, k_age: 0.8, T_25: 25, T: 5, T_20: 20 }),
+  ],
+  [
+    '10 mΩ, 2 V to absorption, an hour, 40 Ah missing',
+    0.06,
+    exact,
+    () => run(charge.chargingSlope, { R_i: 0.01, V_a: 14.4, V_rest: 12.4, tau: 1, m: 40 }),
+  ],
+  [
+    '12.4 V and 20 A at 0.06 V/A',
+    13.6,
+    exact,
+    () => run(charge.chargingVolts, { V_a: 14.4, V_rest: 12.4, I: 20, k_V: 0.06 }),
+  ],
+  [
+    '12.4 V and 60 A at 0.06 V/A: no more than absorption',
+    14.4,
+    exact,
+    () => run(charge.chargingVolts, { V_a: 14.4, V_rest: 12.4, I: 60, k_V: 0.06 }),
+  ],
+  [
+    '272 W into 12.4 V and 0.06 V/A: 20 A at 13.6 V',
+    20,
+    exact,
+    () => run(charge.currentOfSources, { I_s: 0, V_rest: 12.4, P: 272, k_V: 0.06 }),
+  ],
+  [
+    '10 A and 136 W into the same: 20 A',
+    20,
+    exact,
+    () => run(charge.currentOfSources, { I_s: 10, V_rest: 12.4, P: 136, k_V: 0.06 }),
+  ],
+  [
+    'nine tenths of the charge, 12 V out for 13.5 V in',
+    0.8,
+    exact,
+    () => run(charge.roundTripEnergy, { eta_c: 0.9, V_out: 12, V_in: 13.5 }),
+  ],
+  [
+    '45 Ah at 12 V, at 13.5 V in the battery, nine tenths',
+    36,
+    exact,
+    () => run(solar.storedCharge, { Q: 45, V_0: 12, V: 13.5, eta_c: 0.9 }),
+  ],
   ['276 W at 13.8 V', 20, exact, () => run(charging.chargerCurrent, { P: 276, V: 13.8 })],
   ['nine tenths of 20 A', 18, exact, () => run(charging.outputCurrent, { k_s: 0.9, I_r: 20 })],
   [
@@ -71,7 +145,7 @@ const definitions: readonly Cell[] = [
     exact,
     () => run(charging.generatorCurrent, { S: 1000, f_z: 0.9, f_T: 1, eta: 0.9, pf: 0.8, V: 14.4 }),
   ],
-  ['30 Ah at 20 A', 1.5, exact, () => run(charging.steadyTime, { Q_in: 30, I: 20 })],
+  ['30 Ah at 20 A', 1.5, exact, () => run(charge.steadyTime, { Q_in: 30, I: 20 })],
   ['900 W at 90 %', 1000, exact, () => run(inverter.inverterInput, { P: 900, eta: 0.9 })],
   [
     '1,000 W running, of them a 200 W motor that starts at five times',
@@ -119,12 +193,7 @@ const definitions: readonly Cell[] = [
         I_mp: run(wiring.fullPowerCurrent, { P: 180, k_mp: 0.8, V_oc: 22.5 }),
       }),
   ],
-  [
-    '50 Ah, 10 in at nine tenths, 4 out',
-    55,
-    exact,
-    () => run(trip.chargeAfterHour, { q: 50, eta_c: 0.9, Q_in: 10, Q_out: 4 }),
-  ],
+  ['50 Ah, 9 that stayed, 4 out', 55, exact, () => run(trip.chargeAfterHour, { q: 50, Q_stay: 9, Q_out: 4 })],
   ['45 of 90 Ah', 50, exact, () => run(trip.chargeLevel, { q: 45, C_real: 90 })],
   ['50 Ah, 20 out, 10 in', 40, exact, () => run(trip.chargeAtPoint, { q_0: 50, Q_out: 20, Q_in: 10 })],
   [

@@ -4,6 +4,7 @@ import { dailyUseAh, useAssumptions } from '#engine/loads/model.ts';
 import { averageCurrent } from '#engine/loads/rules.ts';
 import { decimals } from '#quantity/round.ts';
 import { run } from '#rule/rule.ts';
+import { batteryAir } from '../../battery-air.ts';
 import { hasUse, useOf } from '../../use.ts';
 import { type Subject, weigh } from '../dispute.ts';
 import { probe } from './probe.ts';
@@ -28,7 +29,10 @@ export const batterySizeSubject: Subject = {
     const use = useOf(facts, kind.voltageV, undefined, at);
     const hours = facts.durationH!;
     const scale = dimension === 'energy' ? kind.voltageV : 1;
-    const assumptions = [...bankAssumptions(kind, facts.depthOfDischargePercent), ...useAssumptions(use)];
+    const assumptions = [
+      ...bankAssumptions(kind, facts.depthOfDischargePercent, batteryAir(facts, at)),
+      ...useAssumptions(use),
+    ];
     const needAh = (values: Parameters<typeof dailyUseAh>[1]): number =>
       (dailyUseAh(use, values) * hours) / 24;
     const { explored } = probe(assumptions, (values, trace) => {

@@ -1,10 +1,11 @@
+import { chargeRow } from '#engine/battery/charge-table.ts';
 import { chemistryRow } from '#engine/battery/tables.ts';
 import { type Charge, chargeAssumptions, chargeOf } from '#engine/charging/charge.ts';
 import { type Source, sourceAssumptions, sourceCurrentA } from '#engine/charging/source.ts';
-import { chargeRow } from '#engine/charging/tables.ts';
 import { explore } from '#engine/explore.ts';
 import { dailyUseAh, useAssumptions } from '#engine/loads/model.ts';
 import { plain } from '#quantity/round.ts';
+import { batteryAir } from '../../battery-air.ts';
 import { loadCautions } from '../../cautions.ts';
 import { hasUse, useOf } from '../../use.ts';
 import { type Dispute, type Subject, weigh } from '../dispute.ts';
@@ -67,6 +68,7 @@ export const chargeTimeSubject: Subject = {
       targetPercent: facts.targetChargePercent,
       isIsolator: source.kind === 'isolator',
       temperatureC: facts.ambientC,
+      temperature: batteryAir(facts, d.at),
     };
     const assumptions = [
       ...chargeAssumptions(charge),

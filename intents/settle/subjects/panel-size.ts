@@ -1,6 +1,7 @@
+import { storageAssumptions } from '#engine/battery/charging.ts';
 import { solveFor } from '#engine/explore.ts';
 import { dailyUseAh, useAssumptions } from '#engine/loads/model.ts';
-import { chargeAssumption, panelPowerFor, type SolarCase, solarAssumptions } from '#engine/solar/model.ts';
+import { panelPowerFor, type SolarCase, solarAssumptions } from '#engine/solar/model.ts';
 import { plain } from '#quantity/round.ts';
 import { sunOf } from '../../sun.ts';
 import { hasUse, useOf } from '../../use.ts';
@@ -24,14 +25,22 @@ export const panelSizeSubject: Subject = {
     const kind = kindIn(facts);
     const use = useOf(facts, kind.voltageV, undefined, at);
     const sun = sunOf(facts, at);
-    const assumptions = [...useAssumptions(use), ...solarAssumptions(sun), chargeAssumption(kind.chemistry)];
+    const assumptions = [
+      ...useAssumptions(use),
+      ...solarAssumptions(sun),
+      ...storageAssumptions(kind.chemistry ?? 'agm'),
+    ];
     const watts = (
       c: SolarCase,
       values: Parameters<typeof dailyUseAh>[1],
       trace?: Parameters<typeof dailyUseAh>[2],
     ) =>
-      panelPowerFor(dailyUseAh(use, values, trace), { ...c, nominalVoltageV: kind.voltageV }, values, trace)
-        .panelPowerW;
+      panelPowerFor(
+        dailyUseAh(use, values, trace),
+        { ...c, nominalVoltageV: kind.voltageV, chemistry: kind.chemistry },
+        values,
+        trace,
+      ).panelPowerW;
     const { explored } = probe(assumptions, (values, trace) => watts(sun, values, trace));
     const likely = Object.fromEntries(assumptions.map(a => [a.name, a.value]));
     return {

@@ -1,6 +1,7 @@
 import { bankAssumptions } from '#engine/battery/usable.ts';
 import { exploreRunTime } from '#engine/loads/lasting.ts';
 import { decimals, plain } from '#quantity/round.ts';
+import { batteryAir } from '../../battery-air.ts';
 import { hasUse, useOf } from '../../use.ts';
 import { type Subject, weigh } from '../dispute.ts';
 import { bankIn } from './use.ts';
@@ -21,7 +22,12 @@ export const runTimeSubject: Subject = {
     const bank = bankIn(facts)!;
     const depthPercent = facts.depthOfDischargePercent;
     const use = { ...useOf(facts, bank.voltageV, mainsV, at), doesMainsRunOn: true };
-    const explored = exploreRunTime({ bank, use, depthPercent, temperatureC: facts.ambientC });
+    const explored = exploreRunTime({
+      bank,
+      use,
+      temperatureC: facts.ambientC,
+      assumptions: bankAssumptions(bank, depthPercent, batteryAir(facts, at)),
+    });
     const { runTime, dailyUse } = explored.figures;
     const { value: depth } = bankAssumptions(bank, depthPercent).find(a => a.name === 'depthOfDischarge')!;
     const missing = 1 - (bank.stateOfChargePercent ?? 100) / 100;

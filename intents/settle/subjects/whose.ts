@@ -1,6 +1,8 @@
+import { bankAssumptions } from '#engine/battery/usable.ts';
 import { exploreRunTime } from '#engine/loads/lasting.ts';
 import { plain } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
+import { batteryAir } from '../../battery-air.ts';
 import { factsOf } from '../../facts.ts';
 import { hasUse, useOf } from '../../use.ts';
 import type { Dispute, Subject } from '../dispute.ts';
@@ -17,7 +19,12 @@ const rivals = (d: Dispute): (readonly [owner: string, rig: Facts])[] =>
 /** How long (h) a rig lasts on what its battery holds. */
 function lasts(rig: Facts, { at, mainsV }: Pick<Dispute, 'at' | 'mainsV'>) {
   const bank = bankIn(rig)!;
-  return exploreRunTime({ bank, use: useOf(rig, bank.voltageV, mainsV, at) });
+  return exploreRunTime({
+    bank,
+    use: useOf(rig, bank.voltageV, mainsV, at),
+    temperatureC: rig.ambientC,
+    assumptions: bankAssumptions(bank, undefined, batteryAir(rig, at)),
+  });
 }
 
 const named = (owner: string): string =>

@@ -2,7 +2,8 @@ import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
 import type { Bank } from './bank.ts';
 import { blockResistance, voltageUnderLoad } from './rules.ts';
-import { chemistryRow, lithiumChargeByTemperature } from './tables.ts';
+import { chemistryRow, lithiumChargeByTemperature, lithiumDischargeByTemperature } from './tables.ts';
+import { temperatureFactor } from './usable.ts';
 
 /** What a bank stands, A. */
 export interface Limits {
@@ -20,12 +21,19 @@ export function chargeRateC(bank: Pick<Bank, 'chemistry'>, temperatureC = 25): n
   return Math.min(row.chargeC, share);
 }
 
+/** Share of its discharge current that a battery gives at its temperature (°C): lead-acid as it does of its capacity, lithium by its cells' sheets. */
+export function coldShare(bank: Pick<Bank, 'chemistry'>, temperatureC = 25): number {
+  if (bank.chemistry !== 'lfp') return temperatureFactor(bank, temperatureC);
+  return lithiumDischargeByTemperature.find(([belowC]) => temperatureC < belowC)![1];
+}
+
 /** Continuous, short and charge limits (A) of a bank at its temperature (°C, 25 by default). Its own sheet comes first. */
 export function limitsOf(bank: Bank, temperatureC = 25): Limits {
   const row = chemistryRow(bank.chemistry);
+  const share = coldShare(bank, temperatureC);
   return {
-    dischargeA: bank.maxCurrentA ?? row.dischargeC * bank.capacityAh,
-    surgeA: Math.max(row.surgeC * bank.capacityAh, bank.maxCurrentA ?? 0),
+    dischargeA: share * (bank.maxCurrentA ?? row.dischargeC * bank.capacityAh),
+    surgeA: share * Math.max(row.surgeC * bank.capacityAh, bank.maxCurrentA ?? 0),
     chargeA: chargeRateC(bank, temperatureC) * bank.capacityAh,
   };
 }

@@ -25,7 +25,7 @@ export function requiredCapacityAh(
     {
       Q: input.needAh,
       DoD: taken(values, 'depthOfDischarge'),
-      k_temp: temperatureFactor(input, input.temperatureC, trace),
+      k_temp: temperatureFactor(input, input.temperatureC ?? values.batteryTemperature, trace),
       k_age: taken(values, 'age'),
     },
     trace,

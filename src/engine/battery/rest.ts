@@ -58,3 +58,14 @@ export function restVoltsAt(percent: number, chemistry: Chemistry): number {
   const [a, b] = [table[above - 1]!, table[above]!];
   return a[2] + ((b[2] - a[2]) * (percent - a[0])) / (b[0] - a[0]);
 }
+
+const curves = new Map<Chemistry, Float64Array>();
+
+/** Resting volts of a 12 V block at 0, 1, … 100 % of charge, for loops. */
+export function restCurve(chemistry: Chemistry): Float64Array {
+  const known = curves.get(chemistry);
+  if (known) return known;
+  const made = Float64Array.from({ length: 101 }, (_, percent) => restVoltsAt(percent, chemistry));
+  curves.set(chemistry, made);
+  return made;
+}

@@ -12,7 +12,7 @@ const lostAYear = { lead: [0.04, 0.08, 0.01], lfp: [0.02, 0.03, 0.01] } as const
 const leastShare = 0.3;
 
 /** Share of its capacity that it still has, by the years told. */
-function ageAssumption({ chemistry, ageYears }: Pick<Bank, 'chemistry' | 'ageYears'>): Assumption {
+export function ageAssumption({ chemistry, ageYears }: Pick<Bank, 'chemistry' | 'ageYears'>): Assumption {
   if (ageYears === undefined)
     return { name: 'age', value: 1, low: 0.9, high: 1, unit: '', why: 'healthy; an old one holds less' };
   const [value, low, high] = lostAYear[chemistry === 'lfp' ? 'lfp' : 'lead'].map(lost =>
@@ -24,10 +24,12 @@ function ageAssumption({ chemistry, ageYears }: Pick<Bank, 'chemistry' | 'ageYea
 /**
  * What has to be taken for granted of a bank: how deep it may go, its Peukert exponent, its age.
  * A depth that the person said (percent) is taken as said.
+ * @param temperature of the battery, where it has to be taken (`temperature.ts`)
  */
 export function bankAssumptions(
   bank: Pick<Bank, 'chemistry' | 'isChemistryAssumed' | 'ageYears'>,
   depthPercent?: number,
+  temperature?: Assumption,
 ): Assumption[] {
   const row = chemistryRow(bank.chemistry);
   const [value, low, high] = row.depth;
@@ -52,6 +54,7 @@ export function bankAssumptions(
       why: `${row.name}, textbook range`,
     },
     ageAssumption(bank),
+    ...(temperature ? [temperature] : []),
   ];
 }
 
@@ -91,11 +94,17 @@ export function sizeFactorAt(temperatureC: number): number {
 }
 
 /**
- * Usable capacity (Ah) of a bank from full, at a running current (A) and a battery temperature (°C, 25 by default).
+ * Usable capacity (Ah) of a bank from full, at a running current (A) and a battery temperature (°C; as assumed, else 25).
  * Never more than the label.
  */
 export function usableCapacityAh(
-  input: { readonly bank: Bank; readonly currentA: number; readonly temperatureC?: number },
+  input: {
+    readonly bank: Bank;
+    readonly currentA: number;
+    readonly temperatureC?: number;
+    /** Share of it that is asked for, where not as deep as it may go. */
+    readonly share?: number;
+  },
   values: Values,
   trace?: Trace,
 ): number {
@@ -109,12 +118,12 @@ export function usableCapacityAh(
           trace,
         )
       : 1;
-  const k_temp = temperatureFactor(bank, input.temperatureC, trace);
+  const k_temp = temperatureFactor(bank, input.temperatureC ?? values.batteryTemperature, trace);
   return run(
     usableCapacity,
     {
       C: bank.capacityAh,
-      DoD: taken(values, 'depthOfDischarge'),
+      DoD: input.share ?? taken(values, 'depthOfDischarge'),
       k_rate,
       k_temp,
       k_age: taken(values, 'age'),

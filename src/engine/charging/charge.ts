@@ -2,19 +2,20 @@ import type { Assumption } from '#quantity/range.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
 import type { Bank } from '../battery/bank.ts';
-import { chargeRateC } from '../battery/limits.ts';
-import { chemistryRow } from '../battery/tables.ts';
-import { taken, type Values } from '../explore.ts';
-import { type Filling, fillTimeH, missingAfterH } from './fill.ts';
+import { chargingCurrent, steadyTime } from '../battery/charge-rules.ts';
+import { chargeRow, flatPercent } from '../battery/charge-table.ts';
 import {
-  chargeMissing,
-  chargeToPutIn,
-  chargingCurrent,
-  converterInput,
-  steadyTime,
-  voltageAtTemperature,
-} from './rules.ts';
-import { chargeRow, dcdc, flatPercent, isolatorSlowness, voltageCompensation } from './tables.ts';
+  type Charging,
+  chargingOf,
+  storageAssumptions,
+  timeConstantAssumption,
+} from '../battery/charging.ts';
+import { fillTimeH, missingAfterH, putInAh } from '../battery/fill.ts';
+import { chemistryRow } from '../battery/tables.ts';
+import { ageAssumption } from '../battery/usable.ts';
+import { taken, type Values } from '../explore.ts';
+import { chargeMissing, converterInput } from './rules.ts';
+import { dcdc } from './tables.ts';
 
 /** What is to be charged, and how far. */
 export interface Charge {
@@ -28,7 +29,9 @@ export interface Charge {
   readonly isIsolator: boolean;
   /** Said to be flat, without a figure. */
   readonly isFlat?: boolean;
+  /** Of the battery, °C, where told; else as it has to be taken. */
   readonly temperatureC?: number;
+  readonly temperature?: Assumption;
 }
 
 /** A bank (Ah) to reckon with where none was told: two and a half times what is missing, 100 Ah at least. */
@@ -42,32 +45,37 @@ const named = (
   unit = '',
 ): Assumption => ({ name, value, low, high, unit, why });
 
+/** Else an amount is put back somewhere below the brim: as far below as chargers stop. */
+const isLevelTold = ({ missingAh, bank, targetPercent }: Charge): boolean =>
+  missingAh === undefined || bank.stateOfChargePercent !== undefined || targetPercent !== undefined;
+
 /** Only an amount to put back was told: nobody says that it fills the battery to the brim. */
 const isPutBack = (charge: Charge): boolean =>
   charge.isSizeAssumed && charge.missingAh !== undefined && charge.targetPercent === undefined;
 
+/** Its temperature, where nobody told it: lithium that is charged at all is charged above freezing. */
+function temperatureOf({ temperature, temperatureC, bank }: Charge): Assumption[] {
+  if (!temperature || temperatureC !== undefined) return [];
+  if (bank.chemistry !== 'lfp') return [temperature];
+  const { value, low, high } = temperature;
+  return [{ ...temperature, value: Math.max(0, value), low: Math.max(0, low), high: Math.max(0, high) }];
+}
+
 /** What is taken for granted of a battery on charge. */
 export function chargeAssumptions(charge: Charge): Assumption[] {
-  const { bank, targetPercent = 100 } = charge;
+  const { bank } = charge;
   const row = chargeRow(bank.chemistry);
   const kind = chemistryRow(bank.chemistry).name;
   const whose = bank.isChemistryAssumed ? `${kind} taken, as you didn't say` : kind;
-  const isLow = targetPercent <= 80;
-  const slow = charge.isIsolator ? isolatorSlowness : 1;
-  const [tau, tauLow, tauHigh] = row.timeConstantH;
+  const isToTop = (charge.targetPercent ?? 100) > 100 * row.topFrom;
   const found = [
-    named(
-      'chargeEfficiency',
-      isLow ? row.efficiencyBelow80 : row.efficiency,
-      isLow && bank.chemistry !== 'lfp' ? `${whose}, high below 80 %` : whose,
+    ...storageAssumptions(bank.chemistry, bank.isChemistryAssumed).filter(
+      a => isToTop || a.name !== 'topEfficiency',
     ),
-    named(
-      'timeConstant',
-      [tau * slow, tauLow * slow, tauHigh * slow],
-      charge.isIsolator ? `${kind} on an alternator's lower voltage` : `how fast ${kind} takes its last part`,
-      'h',
-    ),
+    timeConstantAssumption(bank.chemistry, charge.isIsolator),
     named('fullAt', row.fullAt, 'where chargers call it full'),
+    ...(bank.ageYears === undefined ? [] : [ageAssumption(bank)]),
+    ...temperatureOf(charge),
   ];
   if (bank.stateOfChargePercent === undefined && charge.missingAh === undefined)
     found.push(
@@ -102,10 +110,15 @@ export interface Charged {
 }
 
 /** Hours to put an amount back: the steady part, and of the slow one the share that is assumed. */
-function putBackH(filling: Filling, endAh: number, neededAh: number, values: Values, trace?: Trace): number {
-  if (filling.currentA <= 0) return Number.POSITIVE_INFINITY;
-  const steadyH = run(steadyTime, { Q_in: neededAh, I: filling.currentA }, trace);
-  const toBrimH = fillTimeH(filling, endAh);
+function putBackH(
+  neededAh: number,
+  currentA: number,
+  toBrimH: number,
+  values: Values,
+  trace?: Trace,
+): number {
+  if (currentA <= 0) return Number.POSITIVE_INFINITY;
+  const steadyH = run(steadyTime, { Q_in: neededAh, I: currentA }, trace);
   if (!(steadyH < toBrimH)) return toBrimH;
   return steadyH + taken(values, 'slowPart') * (toBrimH - steadyH);
 }
@@ -113,32 +126,31 @@ function putBackH(filling: Filling, endAh: number, neededAh: number, values: Val
 /** How long a source that offers `sourceA` charges a battery, and what it gets to. */
 export function chargeOf(charge: Charge, sourceA: number, values: Values, trace?: Trace): Charged {
   const { bank } = charge;
-  const C = values.batteryCapacity ?? bank.capacityAh;
+  const label = { ...bank, capacityAh: values.batteryCapacity ?? bank.capacityAh };
+  const site = { temperatureC: charge.temperatureC, isIsolator: charge.isIsolator };
+  const battery: Charging = chargingOf(label, site, values);
+  const C = battery.capacityAh;
   const full = taken(values, 'fullAt');
   const s_1 = Math.min(1, (charge.targetPercent ?? 100) / 100);
   const { s_0, Q_m } = missingOf(charge, C, s_1, values, trace);
-  const eta_c = taken(values, 'chargeEfficiency');
-  const neededAh = run(chargeToPutIn, { Q_m, eta_c }, trace);
-  const tau = taken(values, 'timeConstant');
-  const m_0 = (1 - s_0) * C;
-  const I_c = chargeRateC(bank, charge.temperatureC) * C;
-  const filling: Filling = {
-    missingAh: m_0,
-    currentA: Math.min(sourceA, I_c),
-    timeConstantH: tau,
-    efficiency: eta_c,
-  };
-  const currentA = run(chargingCurrent, { I_s: sourceA, I_c, m: m_0, tau }, trace);
+  const from = (1 - s_0) * C;
   const end = (share: number): number => (1 - Math.min(share, full)) * C;
+  const to = isLevelTold(charge) ? (1 - s_1) * C : end(1);
+  const neededAh = putInAh(battery, to + Q_m, to, trace);
+  const currentA = run(
+    chargingCurrent,
+    { I_s: sourceA, I_c: battery.limitA, m: from, tau: battery.timeConstantH },
+    trace,
+  );
+  const steadyA = Math.min(sourceA, battery.limitA);
+  const timeH = fillTimeH(battery, from, end(s_1), sourceA, isPutBack(charge) ? undefined : trace);
   return {
-    timeH: isPutBack(charge)
-      ? putBackH(filling, end(s_1), neededAh, values, trace)
-      : fillTimeH(filling, end(s_1), trace),
-    timeTo80H: fillTimeH(filling, end(Math.min(s_1, 0.8))),
+    timeH: isPutBack(charge) ? putBackH(neededAh, steadyA, timeH, values, trace) : timeH,
+    timeTo80H: fillTimeH(battery, from, end(Math.min(s_1, 0.8)), sourceA),
     neededAh,
     startPercent: 100 * s_0,
     currentA,
-    percentAfter: hours => 100 * (1 - missingAfterH(filling, hours) / C),
+    percentAfter: hours => 100 * (1 - missingAfterH(battery, from, sourceA, hours) / C),
   };
 }
 
@@ -167,13 +179,4 @@ export function dcdcInputA(
 ): number {
   const { eta = dcdc.efficiency[0], V_i = dcdc.inV[0], V_o = dcdc.outV } = at;
   return run(converterInput, { I: outA, V_o, eta, V_i }, trace);
-}
-
-/** Absorption voltage (V) of a lead-acid bank at its temperature (°C); lithium has none to change. */
-export function absorptionVoltage(bank: Bank, temperatureC = 25, trace?: Trace): number {
-  const blocks = bank.voltageV / chemistryRow(bank.chemistry).nominalV;
-  const [V_25] = chargeRow(bank.chemistry).absorptionV;
-  if (bank.chemistry === 'lfp') return V_25 * blocks;
-  const k_V = voltageCompensation.perK * blocks;
-  return run(voltageAtTemperature, { V_25: V_25 * blocks, k_V, T: temperatureC, T_25: 25 }, trace);
 }

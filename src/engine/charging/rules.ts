@@ -1,10 +1,5 @@
 import { rule } from '#rule/rule.ts';
 
-const woodbridge = 'ampere-hour law (Woodbridge, 1935)';
-const efficiency = { says: 'share of the charge put in that stays', unit: '' };
-const constant = { says: 'time constant of the battery', unit: 'h' };
-const missingNow = { says: 'charge still missing', unit: 'Ah' };
-
 export const chargeMissing = rule({
   name: 'chargeMissing',
   says: 'What is missing is the capacity times the share to be filled.',
@@ -16,97 +11,6 @@ export const chargeMissing = rule({
   },
   gives: { symbol: 'Q_m', unit: 'Ah' },
   source: 'definition',
-});
-
-export const chargeToPutIn = rule({
-  name: 'chargeToPutIn',
-  says: 'More has to go in than is missing, as a battery gives back a little less than it got.',
-  formula: 'Q_m / eta_c',
-  symbols: { Q_m: { says: 'charge missing', unit: 'Ah' }, eta_c: efficiency },
-  gives: { symbol: 'Q_in', unit: 'Ah' },
-  source: 'definition of the coulombic efficiency',
-});
-
-export const chargingCurrent = rule({
-  name: 'chargingCurrent',
-  says: 'The current into a battery is the least of what the source gives, what its kind stands, and what it still accepts.',
-  formula: 'min(I_s, I_c, m / tau)',
-  symbols: {
-    I_s: { says: 'what the source gives', unit: 'A' },
-    I_c: { says: 'what the chemistry stands', unit: 'A' },
-    m: missingNow,
-    tau: constant,
-  },
-  gives: { symbol: 'I', unit: 'A' },
-  source: woodbridge,
-});
-
-export const kneeMissing = rule({
-  name: 'kneeMissing',
-  says: 'What is still missing when the battery begins to take less than it is offered.',
-  formula: 'min(m_0, max(m_e, I * tau))',
-  symbols: {
-    m_0: { says: 'charge missing at the start', unit: 'Ah' },
-    m_e: { says: 'charge missing at the end', unit: 'Ah' },
-    I: { says: 'charging current', unit: 'A' },
-    tau: constant,
-  },
-  gives: { symbol: 'm_k', unit: 'Ah' },
-  source: woodbridge,
-});
-
-export const bulkTime = rule({
-  name: 'bulkTime',
-  says: 'Up to there it takes all that is offered.',
-  formula: '(m_0 - m_k) / (eta_c * I)',
-  symbols: {
-    m_0: { says: 'charge missing at the start', unit: 'Ah' },
-    m_k: { says: 'charge missing where it begins to take less', unit: 'Ah' },
-    eta_c: efficiency,
-    I: { says: 'charging current', unit: 'A' },
-  },
-  gives: { symbol: 't_1', unit: 'h' },
-  source: 'definition',
-});
-
-export const tailTime = rule({
-  name: 'tailTime',
-  says: 'From there on the current falls with what is missing, so the last part is slow.',
-  formula: 'tau / eta_c * log(m_k / m_e)',
-  symbols: {
-    tau: constant,
-    eta_c: efficiency,
-    m_k: { says: 'charge missing where it begins to take less', unit: 'Ah' },
-    m_e: { says: 'charge missing at the end', unit: 'Ah' },
-  },
-  gives: { symbol: 't_2', unit: 'h' },
-  source: `${woodbridge}, solved for the time`,
-});
-
-export const fillTime = rule({
-  name: 'fillTime',
-  says: 'The two parts make the time to charge.',
-  formula: 't_1 + t_2',
-  symbols: {
-    t_1: { says: 'time at the full current', unit: 'h' },
-    t_2: { says: 'time with the current falling', unit: 'h' },
-  },
-  gives: { symbol: 't', unit: 'h' },
-  source: 'definition',
-});
-
-export const missingInTail = rule({
-  name: 'missingInTail',
-  says: 'What is missing dies away while the current falls.',
-  formula: 'm_k * exp(-(eta_c * t / tau))',
-  symbols: {
-    m_k: { says: 'charge missing where it begins to take less', unit: 'Ah' },
-    eta_c: efficiency,
-    t: { says: 'time since then', unit: 'h' },
-    tau: constant,
-  },
-  gives: { symbol: 'm', unit: 'Ah' },
-  source: woodbridge,
 });
 
 export const chargerCurrent = rule({
@@ -251,30 +155,4 @@ export const soundAtDistance = rule({
   },
   gives: { symbol: 'L_2', unit: '' },
   source: 'sound in the open (physics)',
-});
-
-export const voltageAtTemperature = rule({
-  name: 'voltageAtTemperature',
-  says: 'A cold lead-acid battery wants a higher charging voltage, a warm one a lower.',
-  formula: 'V_25 + k_V * (T - T_25)',
-  symbols: {
-    V_25: { says: 'charging voltage at 25 °C', unit: 'V' },
-    k_V: { says: 'change with temperature', unit: 'V/K' },
-    T: { says: 'battery temperature', unit: '°C' },
-    T_25: { says: '25 °C', unit: '°C' },
-  },
-  gives: { symbol: 'V_T', unit: 'V' },
-  source: 'makers’ sheets that agree, common practice',
-});
-
-export const steadyTime = rule({
-  name: 'steadyTime',
-  says: 'Below the slow last part, the time is what has to go in divided by the current.',
-  formula: 'Q_in / I',
-  symbols: {
-    Q_in: { says: 'charge to put in', unit: 'Ah' },
-    I: { says: 'charging current', unit: 'A' },
-  },
-  gives: { symbol: 't', unit: 'h' },
-  source: 'definition',
 });

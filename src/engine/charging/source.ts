@@ -2,10 +2,12 @@ import type { Assumption } from '#quantity/range.ts';
 import type { Charger } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
+import type { ChargeRow } from '../battery/charge-table.ts';
+import { meanChargeV } from '../battery/round-trip.ts';
 import { taken, type Values } from '../explore.ts';
 import { deratingOf, generatorAssumptions } from './generator.ts';
 import { chargerCurrent, generatorCurrent, outputCurrent } from './rules.ts';
-import { type ChargeRow, smartAlternatorShare, usualChargerA } from './tables.ts';
+import { smartAlternatorShare, usualChargerA } from './tables.ts';
 
 /** What charges: its kind and rating as told, what drives it, and how many blocks of 12 V it charges in series. */
 export interface Source {
@@ -41,7 +43,7 @@ export function sourceAssumptions(source: Source): Assumption[] {
   } else {
     found.push(spread('chargerOutput', [0.97, 0.9, 1], '', 'warm, and through its cables'));
     if (source.currentA === undefined) {
-      const [value, low, high] = source.row.meanV;
+      const [value, low, high] = meanChargeV(source.row.kind);
       const ofBank = [value, low, high].map(v => v * source.blocks) as [number, number, number];
       found.push(spread('chargeVoltage', ofBank, 'V', 'mean while charging'));
     }

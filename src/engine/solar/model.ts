@@ -1,6 +1,10 @@
 import type { Assumption } from '#quantity/range.ts';
+import type { Chemistry } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
+import { usualTrip } from '../battery/round-trip.ts';
+import { chemistryRow } from '../battery/tables.ts';
+import type { Values } from '../explore.ts';
 import type { CompleteValues, Sky, SolarCase, SolarValues } from './case.ts';
 import { averagePeakSunHours, clearnessFor } from './climate.ts';
 import { panelAzimuth } from './facing.ts';
@@ -11,13 +15,14 @@ import {
   overcastSunHours,
   panelPower,
   peakSunHoursOf,
+  storedCharge,
   sunWhileItShines,
 } from './rules.ts';
 import { skyClearness, skySunHours, sunHoursAnywhere } from './sky.ts';
 import { dayLengthOf } from './sun.ts';
 import { tiltedRadiation } from './tilt.ts';
 
-export type { SolarCase, SolarValues } from './case.ts';
+export type { Sky, SolarCase, SolarValues } from './case.ts';
 export { hourlyShares } from './hourly.ts';
 
 /** Under full cloud a given figure at or below this is taken to be the cloudy figure already, h. */
@@ -199,42 +204,54 @@ export function dailyYield(
   return { peakSunHours: H, dailyYieldEnergyWh: E, dailyYieldAh: Q };
 }
 
-/** The likely share of a battery's charge that comes back out, and its span, for sizing panels. */
-export function chargeAssumption(chemistry?: string): Assumption {
-  return chemistry === 'lfp'
-    ? {
-        name: 'chargeEfficiency',
-        value: 0.98,
-        low: 0.95,
-        high: 0.99,
-        unit: '',
-        why: 'LFP gives back nearly all of its charge',
-      }
-    : {
-        name: 'chargeEfficiency',
-        value: 0.92,
-        low: 0.85,
-        high: 0.97,
-        unit: '',
-        why: 'lead-acid gives back about nine tenths of its charge',
-      };
+/** A battery that panels charge, by what sizing knows of it: its kind, and its nominal volts. */
+type Charged = SolarCase & { readonly nominalVoltageV: number; readonly chemistry?: Chemistry };
+
+/** What the battery makes of a usual charge from the sun: the share of its charge that stays, and its volts meanwhile. */
+function chargedBySun(c: Charged, values: SolarValues): { readonly eta_c: number; readonly V: number } {
+  const chemistry = c.chemistry ?? 'agm';
+  const { chargeShare, inV } = usualTrip(chemistry, values as Values);
+  return { eta_c: chargeShare, V: (inV * c.nominalVoltageV) / chemistryRow(chemistry).nominalV };
+}
+
+/** A day's yield as it flows into the battery, Ah at the volts that it charges at. */
+export function flowingAh(made: DailyYield, c: Charged, values: SolarValues = {}): number {
+  return c.controller === 'pwm' ? made.dailyYieldAh : made.dailyYieldEnergyWh / chargedBySun(c, values).V;
+}
+
+/**
+ * What of a day's yield (Ah at the nominal voltage; of a PWM as they flow) can be taken out of the battery again, Ah.
+ * Takes the assumptions of `solarAssumptions` and `storageAssumptions`.
+ */
+export function storedOf(yieldAh: number, c: Charged, values: SolarValues = {}, trace?: Trace): number {
+  const { eta_c, V } = chargedBySun(c, values);
+  const isAmps = c.controller === 'pwm';
+  return run(
+    storedCharge,
+    { Q: yieldAh, V_0: c.nominalVoltageV, V: isAmps ? c.nominalVoltageV : V, eta_c },
+    trace,
+  );
 }
 
 /**
  * Panel rating that puts back `dailyAh` a day on an average day of the month, W.
- * Takes the assumptions of `solarAssumptions` and `chargeAssumption`. Infinite where the sun doesn't rise.
+ * Takes the assumptions of `solarAssumptions` and `storageAssumptions`. Infinite where the sun doesn't rise.
  */
 export function panelPowerFor(
   dailyAh: number,
-  c: SolarCase & { readonly nominalVoltageV: number },
+  c: Charged,
   values: SolarValues = {},
   trace?: Trace,
 ): { readonly peakSunHours: number; readonly panelPowerW: number } {
   const all = valuesOf(c, values);
   const H = sunHours(c, all, trace);
   const f = systemFactor(c, strength(c, H, trace), all, trace);
-  const eta_c = all.chargeEfficiency ?? 0.92;
-  const P = run(panelPower, { Q: dailyAh, V: countedAtV(c, all), H, f, eta_c }, trace);
+  const { eta_c, V } = chargedBySun(c, values);
+  const P = run(
+    panelPower,
+    { Q: dailyAh, V: c.controller === 'pwm' ? countedAtV(c, all) : V, H, f, eta_c },
+    trace,
+  );
   return { peakSunHours: H, panelPowerW: P };
 }
 

@@ -127,7 +127,7 @@ export const dailyYieldCharge = rule({
   formula: 'E / V',
   symbols: {
     E: { says: 'energy a day', unit: 'Wh' },
-    V: { says: "battery's nominal voltage; with PWM its voltage on charge", unit: 'V' },
+    V: { says: "battery's voltage while it charges", unit: 'V' },
   },
   gives: { symbol: 'Q', unit: 'Ah' },
   source: 'definition',
@@ -139,11 +139,25 @@ export const panelPower = rule({
   formula: 'Q * V / (H * f * eta_c)',
   symbols: {
     Q: { says: "a day's use", unit: 'Ah' },
-    V: { says: "battery's nominal voltage; with PWM its voltage on charge", unit: 'V' },
+    V: { says: "battery's voltage while it charges", unit: 'V' },
     H: sunHours,
     f: { says: 'share of the rating that arrives', unit: '' },
     eta_c: { says: 'share of the charge that the battery gives back', unit: '' },
   },
   gives: { symbol: 'P', unit: 'W' },
   source: 'definition',
+});
+
+export const storedCharge = rule({
+  name: 'storedCharge',
+  says: 'Panels charge at more than the nominal voltage, and not all of the charge stays.',
+  formula: 'Q * V_0 / V * eta_c',
+  symbols: {
+    Q: { says: 'yield a day, at the nominal voltage', unit: 'Ah' },
+    V_0: { says: 'nominal voltage', unit: 'V' },
+    V: { says: 'voltage that it flows at', unit: 'V' },
+    eta_c: { says: 'share of the charge put in that stays', unit: '' },
+  },
+  gives: { symbol: 'Q_s', unit: 'Ah' },
+  source: 'energy in = charge × voltage; the coulombic efficiency',
 });

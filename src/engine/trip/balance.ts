@@ -1,58 +1,69 @@
-import { run } from '#rule/rule.ts';
+import { chargeStep, newStep, place } from '../battery/charge-step.ts';
+import type { Charging } from '../battery/charging.ts';
+import { putInToFullAh } from '../battery/fill.ts';
+import type { Plan } from './plan.ts';
 import { dayHours } from './profile.ts';
 import { chargeAfterHour } from './rules.ts';
 
-/** The charge (Ah) that goes into a battery with `missingAh` to go, of a steady `offeredA` over some hours. */
-export type Acceptance = (missingAh: number, offeredA: number, hours: number) => number;
-
-/** A stretch of driving on one day: hours of the day. */
-export interface Drive {
-  readonly fromHour: number;
-  readonly hours: number;
+/** What a day's sun brings under one sky: as watts that become amps at the battery's volts, or as amps. */
+export interface SunOffer {
+  readonly dayWh: number;
+  readonly dayAh: number;
 }
 
 /** Everything an hourly balance needs, as plain numbers. Day 0 is the day the trip starts on. */
 export interface BalanceInput {
-  /** What the battery really holds, and what is in it at the start. */
-  readonly capacityAh: number;
+  readonly battery: Charging;
+  /** Nominal, V: what loads are counted at. */
+  readonly nominalV: number;
   readonly startAh: number;
-  /** Share of the charge put in that stays. */
-  readonly chargeEfficiency: number;
-  readonly accepts: Acceptance;
   /** Hour of day 0 at which it starts, and how long it goes. */
   readonly startHour: number;
   readonly durationH: number;
-  /** Ah in each hour of a day. */
+  /** Ah (at the nominal voltage) in each hour of a day. */
   readonly useByHour: readonly number[];
-  /** Ah offered in each hour of a day, `leftH` hours before the end. */
-  readonly sunByHour: (leftH: number) => readonly number[];
-  readonly driveOn: (day: number) => Drive | undefined;
+  /** Share of a day's sun in each hour. */
+  readonly sunShares: readonly number[];
+  readonly plan: Plan;
+  /** By the skies of the plan. */
+  readonly suns: readonly SunOffer[];
+  /** The last so many hours have the last sky of the list. */
+  readonly lastSkyH: number;
+  /** On offer while driving, on a generator and on mains, A. */
   readonly drivingA: number;
+  readonly generatorA: number;
+  readonly mainsA: number;
   /** The charge that should not be gone below. */
   readonly limitAh: number;
+  /** Goes no further than that, where only whether it lasts is asked. */
+  readonly isOverAtLimit?: boolean;
 }
 
-/** One hour (or what there is of it) as a chart shows it. */
+/** One hour (or what there is of it) as a chart or a list of days shows it. */
 export interface BalanceHour {
   /** Hours since the start, at the end of this hour. */
   readonly atH: number;
   readonly chargeAh: number;
   readonly useAh: number;
+  /** On offer, at the nominal voltage where it is watts. */
   readonly sunAh: number;
   readonly drivingAh: number;
+  /** From a generator or mains. */
+  readonly pluggedAh: number;
 }
 
-/** Sums over the trip, Ah: sun + driving = to the loads + into the battery + not taken. */
+/** Sums over the trip, Ah. */
 export interface Sums {
   readonly useAh: number;
   readonly sunAh: number;
   readonly drivingAh: number;
+  readonly pluggedAh: number;
   /** Into the battery at its terminals, and what of it stayed. */
   readonly inAh: number;
   readonly storedAh: number;
   /** Out of the battery. */
   readonly outAh: number;
-  /** Offered and not taken, and asked for and not there. */
+  /** Offered to the battery and not taken, and asked for and not there. */
   readonly notTakenAh: number;
   readonly unmetAh: number;
 }
@@ -68,68 +79,119 @@ export interface Balance {
   readonly toLowest: { readonly storedAh: number; readonly outAh: number };
 }
 
-const overlap = (from: number, to: number, drive: Drive | undefined): number =>
-  drive ? Math.max(0, Math.min(to, drive.fromHour + drive.hours) - Math.max(from, drive.fromHour)) : 0;
-
 /**
- * The hour-by-hour account of a battery: loads, sun, driving, and what it accepts. Sources serve the loads
- * first and the battery with the rest.
+ * The hour-by-hour account of a battery: loads, sun, driving, generator and mains, and what it accepts. Sources
+ * serve the loads first and the battery with the rest. Nothing is made within the loop, which runs some
+ * hundred hours some fifty times an answer.
  * @param record called after every hour, for a chart
  */
 export function balance(input: BalanceInput, record?: (hour: BalanceHour) => void): Balance {
-  const { startHour, durationH, limitAh } = input;
+  const { battery, nominalV, startHour, durationH, useByHour, sunShares, plan, suns, limitAh } = input;
+  const { capacityAh } = battery;
+  const { driving, generator, mains } = plan;
+  const after = chargeAfterHour.direct();
+  const step = newStep();
+  const lastSky = suns.length - 1;
   let chargeAh = input.startAh;
-  let lowest = { chargeAh, atH: 0 };
-  let toLowest = { storedAh: 0, outAh: 0 };
-  let limitAtH = chargeAh < limitAh ? 0 : undefined;
-  let flatAtH: number | undefined;
-  const sums = {
-    useAh: 0,
-    sunAh: 0,
-    drivingAh: 0,
-    inAh: 0,
-    storedAh: 0,
-    outAh: 0,
-    notTakenAh: 0,
-    unmetAh: 0,
-  };
-  for (let t = 0; t < durationH - 1e-9; ) {
+  let lowestAh = chargeAh;
+  let lowestAtH = 0;
+  let lowestStoredAh = 0;
+  let lowestOutAh = 0;
+  let limitAtH = chargeAh < limitAh ? 0 : -1;
+  let flatAtH = -1;
+  let allUse = 0;
+  let allSun = 0;
+  let allDriving = 0;
+  let allPlugged = 0;
+  let allIn = 0;
+  let allOffered = 0;
+  let allStored = 0;
+  let allOut = 0;
+  let unmet = 0;
+  // A charge goes on for hours: what went in is reckoned once, at its end. Below nought: none is on.
+  let sinceAh = -1;
+  let t = 0;
+  while (t < durationH - 1e-9 && !(input.isOverAtLimit && chargeAh < limitAh)) {
     const clock = startHour + t;
-    const hours = Math.min(Math.floor(clock + 1e-9) + 1 - clock, durationH - t);
-    const day = Math.floor((clock + 1e-9) / dayHours);
-    const hour = Math.floor(clock + 1e-9) - day * dayHours;
-    const useAh = input.useByHour[hour]! * hours;
-    const sunAh = input.sunByHour(durationH - t)[hour]! * hours;
-    const from = clock - day * dayHours;
-    const drivingAh = input.drivingA * overlap(from, from + hours, input.driveOn(day));
-    const net = sunAh + drivingAh - useAh;
-    const missingAh = Math.max(0, input.capacityAh - chargeAh);
-    const inAh = net > 0 ? input.accepts(missingAh, net / hours, hours) : 0;
-    const outAh = Math.min(chargeAh, Math.max(0, -net));
+    const at = Math.floor(clock + 1e-9);
+    const hours = Math.min(at + 1 - clock, durationH - t);
+    const day = Math.min(plan.days - 1, Math.floor(at / dayHours));
+    const hour = at % dayHours;
+    const sun = suns[durationH - t <= input.lastSkyH + 1e-9 ? lastSky : plan.skies[day]!]!;
+    const useA = useByHour[hour]!;
+    const sunW = sun.dayWh * sunShares[hour]!;
+    const sunA = sun.dayAh * sunShares[hour]!;
+    const isPlanned = at < driving.length;
+    const drivingA = isPlanned ? input.drivingA * driving[at]! : 0;
+    const pluggedA = isPlanned ? Math.max(input.generatorA * generator[at]!, input.mainsA * mains[at]!) : 0;
+    const offeredA = sunA + drivingA + pluggedA;
+    const netA = offeredA + sunW / nominalV - useA;
     const before = chargeAh;
-    chargeAh = run(chargeAfterHour, {
-      q: chargeAh,
-      eta_c: input.chargeEfficiency,
-      Q_in: inAh,
-      Q_out: outAh,
-    });
-    sums.useAh += useAh;
-    sums.sunAh += sunAh;
-    sums.drivingAh += drivingAh;
-    sums.inAh += inAh;
-    sums.storedAh += chargeAh - before + outAh;
-    sums.outAh += outAh;
-    sums.notTakenAh += Math.max(0, net) - inAh;
-    sums.unmetAh += Math.max(0, -net) - outAh;
-    const fallingTo = (level: number): number => t + (hours * (before - level)) / -net;
-    if (limitAtH === undefined && before >= limitAh && chargeAh < limitAh) limitAtH = fallingTo(limitAh);
-    if (flatAtH === undefined && net < 0 && before + net <= 1e-9 && -net > 0) flatAtH = fallingTo(0);
-    t += hours;
-    if (chargeAh < lowest.chargeAh - 1e-9) {
-      lowest = { chargeAh, atH: flatAtH !== undefined && chargeAh <= 1e-9 ? flatAtH : t };
-      toLowest = { storedAh: sums.storedAh, outAh: sums.outAh };
+    let outAh = 0;
+    let storedAh = 0;
+    if (netA > 0) {
+      const missingAh = Math.max(0, capacityAh - before);
+      step[place.missingAh] = missingAh;
+      step[place.offeredA] = offeredA;
+      step[place.powerW] = sunW - useA * nominalV;
+      step[place.hours] = hours;
+      chargeStep(battery, step);
+      storedAh = missingAh - step[place.leftAh]!;
+      allOffered += step[place.currentA]! * hours;
+      if (sinceAh < 0) sinceAh = missingAh;
+    } else {
+      if (sinceAh >= 0) {
+        allIn += putInToFullAh(battery, sinceAh) - putInToFullAh(battery, Math.max(0, capacityAh - before));
+        sinceAh = -1;
+      }
+      outAh = Math.min(before, -netA * hours);
+      unmet -= netA * hours + outAh;
     }
-    record?.({ atH: t, chargeAh, useAh, sunAh, drivingAh });
+    chargeAh = after(before, storedAh, outAh);
+    allUse += useA * hours;
+    allSun += (sunA + sunW / nominalV) * hours;
+    allDriving += drivingA * hours;
+    allPlugged += pluggedA * hours;
+    allStored += storedAh;
+    allOut += outAh;
+    if (netA < 0) {
+      if (limitAtH < 0 && before >= limitAh && chargeAh < limitAh) limitAtH = t + (before - limitAh) / -netA;
+      if (flatAtH < 0 && before + netA * hours <= 1e-9) flatAtH = t + before / -netA;
+    }
+    t += hours;
+    if (chargeAh < lowestAh - 1e-9) {
+      lowestAh = chargeAh;
+      lowestAtH = flatAtH >= 0 && chargeAh <= 1e-9 ? flatAtH : t;
+      lowestStoredAh = allStored;
+      lowestOutAh = allOut;
+    }
+    record?.({
+      atH: t,
+      chargeAh,
+      useAh: useA * hours,
+      sunAh: (sunA + sunW / nominalV) * hours,
+      drivingAh: drivingA * hours,
+      pluggedAh: pluggedA * hours,
+    });
   }
-  return { endAh: chargeAh, lowest, limitAtH, flatAtH, sums, toLowest };
+  if (sinceAh >= 0)
+    allIn += putInToFullAh(battery, sinceAh) - putInToFullAh(battery, Math.max(0, capacityAh - chargeAh));
+  return {
+    endAh: chargeAh,
+    lowest: { chargeAh: lowestAh, atH: lowestAtH },
+    ...(limitAtH >= 0 && { limitAtH }),
+    ...(flatAtH >= 0 && { flatAtH }),
+    sums: {
+      useAh: allUse,
+      sunAh: allSun,
+      drivingAh: allDriving,
+      pluggedAh: allPlugged,
+      inAh: allIn,
+      storedAh: allStored,
+      outAh: allOut,
+      notTakenAh: Math.max(0, allOffered - allIn),
+      unmetAh: unmet,
+    },
+    toLowest: { storedAh: lowestStoredAh, outAh: lowestOutAh },
+  };
 }

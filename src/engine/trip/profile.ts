@@ -25,16 +25,41 @@ export function sharesOf(switchedOn: readonly number[], hours: number): readonly
 const airAt = (hour: number, meanC: number): number =>
   meanC + dailySwing.kelvin * Math.cos((2 * Math.PI * (hour + 0.5 - dailySwing.peakHour)) / dayHours);
 
+/** Days of compressors made lately: a trip asks for the same few some fifty times. */
+const made = new Map<string, readonly number[]>();
+const mostMade = 64;
+
 /** Shares of a day of a compressor: more in the heat, by the same law as its duty. */
 export function coolerShares(setPointC: number, meanC: number): readonly number[] {
+  const key = `${setPointC} ${meanC}`;
+  const known = made.get(key);
+  if (known) return known;
+  if (made.size >= mostMade) made.clear();
+  const shares = newShares(setPointC, meanC);
+  made.set(key, shares);
+  return shares;
+}
+
+function newShares(setPointC: number, meanC: number): readonly number[] {
   const cooler = usualCooler(setPointC);
   const duties = flat.map((_, hour) => dutyAt(cooler, airAt(hour, meanC)));
   const sum = duties.reduce((a, b) => a + b, 0);
   return duties.map(duty => duty / sum);
 }
 
-function sharesFor(load: Load, hours: number, meanC: number): readonly number[] {
+const rows = new WeakMap<Load, ReturnType<typeof applianceOf> | null>();
+
+/** The row of a load, looked up once. */
+function rowOf(load: Load): ReturnType<typeof applianceOf> {
+  const known = rows.get(load);
+  if (known !== undefined) return known ?? undefined;
   const row = applianceOf(load.name);
+  rows.set(load, row ?? null);
+  return row;
+}
+
+function sharesFor(load: Load, hours: number, meanC: number): readonly number[] {
+  const row = rowOf(load);
   if (row?.setPointC !== undefined) return coolerShares(row.setPointC, meanC);
   return sharesOf(row?.switchedOnAt ?? [eveningHour], hours);
 }
@@ -46,8 +71,9 @@ function sharesFor(load: Load, hours: number, meanC: number): readonly number[] 
 export function useByHour(day: Day, meanC: number): readonly number[] {
   if (day.parts.length === 0) return flat.map(share => share * day.dailyUse);
   const byHour = Array<number>(dayHours).fill(0);
-  for (const part of day.parts)
-    for (const [hour, share] of sharesFor(part.load, part.hours, meanC).entries())
-      byHour[hour]! += share * part.chargeAh;
+  for (const part of day.parts) {
+    const shares = sharesFor(part.load, part.hours, meanC);
+    for (let hour = 0; hour < dayHours; hour++) byHour[hour]! += shares[hour]! * part.chargeAh;
+  }
   return byHour;
 }

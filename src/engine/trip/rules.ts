@@ -5,11 +5,10 @@ const charge = (says: string) => ({ says, unit: 'Ah' });
 export const chargeAfterHour = rule({
   name: 'chargeAfterHour',
   says: 'What the battery holds after an hour is what it held, plus what stayed of the charge put in, minus what was taken out.',
-  formula: 'q + eta_c * Q_in - Q_out',
+  formula: 'q + Q_stay - Q_out',
   symbols: {
     q: charge('charge before'),
-    eta_c: { says: 'share of the charge put in that stays', unit: '' },
-    Q_in: charge('charge put in'),
+    Q_stay: charge('what stayed of the charge put in'),
     Q_out: charge('charge taken out'),
   },
   gives: { symbol: 'q_next', unit: 'Ah' },

@@ -1,17 +1,26 @@
 import type { Assumption } from '#quantity/range.ts';
-import type { Bank } from '../battery/bank.ts';
 import type { Values } from '../explore.ts';
-import { simulate, type Trip } from './model.ts';
+import { simulate, type Trip, varied } from './model.ts';
 
 /**
  * Values on the bad side of the assumptions, each moved by its share of the whole spread, so that together they
  * give about the low end of the range (root sum of squares, as `explore` combines them).
+ * @param margins of the likely run, and then of each assumption's low and high end where that differs, as `explore` ran them; by default run anew
  */
-export function adverseValues(trip: Trip, assumptions: readonly Assumption[]): Values {
+export function adverseValues(
+  trip: Trip,
+  assumptions: readonly Assumption[],
+  margins?: readonly number[],
+): Values {
   const likely: Values = Object.fromEntries(assumptions.map(a => [a.name, a.value]));
-  const margin = simulate(trip, likely).margin;
+  const at = (values: Values): number => simulate(trip, values).margin;
+  let n = 0;
+  const next = (values: () => Values): number => margins?.[n++] ?? at(values());
+  const margin = next(() => likely);
   const moves = assumptions.map(a => {
-    const [low, high] = [a.low, a.high].map(end => simulate(trip, { ...likely, [a.name]: end }).margin);
+    const [low, high] = [a.low, a.high].map(end =>
+      end === a.value ? margin : next(() => ({ ...likely, [a.name]: end })),
+    );
     const end = low! < high! ? a.low : a.high;
     return { name: a.name, value: a.value, end, loss: Math.max(0, margin - Math.min(low!, high!)) };
   });
@@ -32,7 +41,8 @@ const precision = 0.005;
  * half a per cent, rounded to the side that lasts. Undefined where even the most isn't enough; 0 where nothing is needed.
  */
 function smallest(greatest: number, values: Values, change: (input: number) => Trip): number | undefined {
-  const lasts = (input: number): boolean => simulate(change(input), values).margin >= 0;
+  const lasts = (input: number): boolean =>
+    simulate(change(input), values, undefined, undefined, true).margin >= 0;
   let [from, to] = [greatest * least, greatest];
   if (lasts(from)) return lasts(0) ? 0 : from;
   if (!lasts(to)) return undefined;
@@ -47,26 +57,22 @@ function smallest(greatest: number, values: Values, change: (input: number) => T
 /** Smallest capacity (Ah) of the same kind of battery that lasts the trip. */
 export function smallestBatteryAh(trip: Trip, values: Values): number | undefined {
   const { bank } = trip;
-  const of = (capacityAh: number): Bank => ({ ...bank, capacityAh });
-  return smallest(bank.capacityAh * most.batteryTimes, values, capacityAh => ({
-    ...trip,
-    bank: of(capacityAh),
-  }));
+  return smallest(bank.capacityAh * most.batteryTimes, values, capacityAh =>
+    varied(trip, { bank: { ...bank, capacityAh } }),
+  );
 }
 
 /** Smallest rating (W) of all panels together that makes the trip last, under the trip's own sun. */
 export function smallestPanelW(trip: Trip, values: Values): number | undefined {
   const sun = trip.sun?.sun ?? {};
-  return smallest(most.panelW, values, powerW => ({
-    ...trip,
-    sun: { ...trip.sun, sun, powerW, ahPerDay: undefined },
-  }));
+  const sunny: Trip = { ...trip, sun: { ...trip.sun, sun, powerW: most.panelW, ahPerDay: undefined } };
+  return smallest(most.panelW, values, powerW => varied(sunny, { sun: { ...sunny.sun!, powerW } }));
 }
 
 /** Fewest hours of driving a day that make the trip last. */
 export function leastDrivingH(trip: Trip, values: Values): number | undefined {
-  return smallest(most.drivingH, values, hoursPerDay => ({
-    ...trip,
-    driving: { ...trip.driving, planH: undefined, hoursPerDay },
-  }));
+  const days = trip.days?.map(({ drivingH: _, ...day }) => day);
+  return smallest(most.drivingH, values, hoursPerDay =>
+    varied(trip, { days, driving: { ...trip.driving, hoursPerDay } }),
+  );
 }

@@ -12,3 +12,9 @@ export const arrivalHour = 16;
 
 /** Share of a day's sun that each daylight hour loses to trees, hills and glancing light; the rest keeps the day's sum. Common practice. */
 export const lowSunShare = 0.02;
+
+/** Hour at which a day's run of a generator starts, where nobody said: before dinner, and before quiet hours. Common practice. */
+export const generatorFromHour = 16;
+
+/** Hour at which a night on mains starts: arrived, plugged in. Common practice. */
+export const mainsFromHour = 18;

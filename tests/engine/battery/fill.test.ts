@@ -1,65 +1,136 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Filling, fillTimeH, missingAfterH } from '#engine/charging/fill.ts';
+import type { Charging } from '#engine/battery/charging.ts';
+import { fillTimeH, missingAfterH, putInAh, putInToFullAh } from '#engine/battery/fill.ts';
+import { ideal } from '../trip/ideal.ts';
 
-const filling = (changes: Partial<Filling> = {}): Filling => ({
-  missingAh: 50,
-  currentA: 25,
-  timeConstantH: 1,
-  efficiency: 1,
-  ...changes,
-});
+/** A battery that keeps all of its charge, with a time constant of an hour. */
+const plain: Charging = { ...ideal, timeConstantH: 1 };
+/** One that keeps all until 20 Ah are missing, and half at the very end. */
+const lossy: Charging = { ...plain, topEfficiency: 0.5, topAh: 20 };
 
-const fillings: fc.Arbitrary<Filling> = fc.record({
-  missingAh: fc.double({ min: 1, max: 400, noNaN: true }),
-  currentA: fc.double({ min: 1, max: 120, noNaN: true }),
-  timeConstantH: fc.double({ min: 0.1, max: 3, noNaN: true }),
-  efficiency: fc.double({ min: 0.8, max: 1, noNaN: true }),
-});
+const drawn = fc
+  .record({
+    capacityAh: fc.double({ min: 20, max: 400, noNaN: true }),
+    missing: fc.double({ min: 0.02, max: 1, noNaN: true }),
+    currentA: fc.double({ min: 1, max: 120, noNaN: true }),
+    timeConstantH: fc.double({ min: 0.1, max: 3, noNaN: true }),
+    efficiency: fc.double({ min: 0.8, max: 1, noNaN: true }),
+    top: fc.double({ min: 0.3, max: 0.95, noNaN: true }),
+    topShare: fc.double({ min: 0.05, max: 0.4, noNaN: true }),
+    isFalling: fc.boolean(),
+  })
+  .map(d => ({
+    missingAh: d.missing * d.capacityAh,
+    currentA: d.currentA,
+    c: {
+      ...ideal,
+      capacityAh: d.capacityAh,
+      timeConstantH: d.timeConstantH,
+      efficiency: d.efficiency,
+      topEfficiency: d.isFalling ? d.top * d.efficiency : d.efficiency,
+      topAh: d.isFalling ? d.topShare * d.capacityAh : 0,
+    } satisfies Charging,
+  }));
+
+/** Share that stays at a level, by the definition. */
+const keeps = (c: Charging, missing: number): number =>
+  c.topAh === 0
+    ? c.efficiency
+    : c.topEfficiency + (c.efficiency - c.topEfficiency) * Math.min(1, missing / c.topAh);
 
 describe('the closed form', () => {
   test('25 A into 50 Ah missing: an hour in full, then a tail', () => {
-    expect(fillTimeH(filling(), 25)).toBeCloseTo(1, 9);
-    expect(fillTimeH(filling(), 2.5)).toBeCloseTo(1 + Math.log(10), 9);
-    expect(missingAfterH(filling(), 0.4)).toBeCloseTo(40, 9);
-    expect(missingAfterH(filling(), 2)).toBeCloseTo(25 / Math.E, 9);
+    expect(fillTimeH(plain, 50, 25, 25)).toBeCloseTo(1, 9);
+    expect(fillTimeH(plain, 50, 2.5, 25)).toBeCloseTo(1 + Math.log(10), 9);
+    expect(missingAfterH(plain, 50, 25, 0.4)).toBeCloseTo(40, 9);
+    expect(missingAfterH(plain, 50, 25, 2)).toBeCloseTo(25 / Math.E, 9);
   });
 
   test('what the battery does not keep takes time too', () => {
-    expect(fillTimeH(filling({ efficiency: 0.8 }), 25)).toBeCloseTo(1.25, 9);
+    expect(fillTimeH({ ...plain, efficiency: 0.8 }, 50, 25, 25)).toBeCloseTo(1.25, 9);
+  });
+
+  test('the last part asks for more: 20 Ah at 1 falling to a half take 20 × 2 × ln 2', () => {
+    expect(putInAh(lossy, 20, 0)).toBeCloseTo(40 * Math.LN2, 9);
+    expect(putInAh(lossy, 50, 0)).toBeCloseTo(30 + 40 * Math.LN2, 9);
+    expect(putInAh(lossy, 50, 25)).toBeCloseTo(25, 9);
+    expect(putInAh(lossy, 20, 10)).toBeCloseTo(40 * Math.log(1 / 0.75), 9);
+    expect(putInAh(lossy, 5, 5)).toBe(0);
+    expect(putInToFullAh(lossy, 50)).toBeCloseTo(putInAh(lossy, 50, 0), 9);
   });
 
   test('full enough already: no time; no current: no end', () => {
-    expect(fillTimeH(filling({ missingAh: 2 }), 2)).toBe(0);
-    expect(fillTimeH(filling({ currentA: 0 }), 2)).toBe(Number.POSITIVE_INFINITY);
-    expect(missingAfterH(filling({ currentA: 0 }), 5)).toBe(50);
-    expect(missingAfterH(filling(), 0)).toBe(50);
-    expect(missingAfterH(filling({ missingAh: 0 }), 5)).toBe(0);
+    expect(fillTimeH(plain, 2, 2, 25)).toBe(0);
+    expect(fillTimeH(plain, 5, 2, 0)).toBe(Number.POSITIVE_INFINITY);
+    expect(fillTimeH(plain, 5, 2, -3)).toBe(Number.POSITIVE_INFINITY);
+    expect(fillTimeH({ ...plain, limitA: 0 }, 5, 2, 20)).toBe(Number.POSITIVE_INFINITY);
+    expect(missingAfterH(plain, 50, 0, 5)).toBe(50);
+    expect(missingAfterH(plain, 50, -3, 5)).toBe(50);
+    expect(missingAfterH(plain, 50, 25, 0)).toBe(50);
+    expect(missingAfterH(plain, 0, 25, 5)).toBe(0);
+    expect(missingAfterH(plain, -4, 25, 2)).toBe(0);
   });
 
   test('a big charger gains little on a nearly full battery: it is the battery that decides', () => {
-    const full = (currentA: number) => fillTimeH(filling({ missingAh: 10, currentA }), 2);
+    const full = (currentA: number) => fillTimeH(plain, 10, 2, currentA);
     expect(full(100)).toBeCloseTo(full(20), 9);
     expect(full(5)).toBeGreaterThan(full(20));
+  });
+
+  test('no faster than its kind stands', () => {
+    const limited = { ...plain, limitA: 10 };
+    expect(fillTimeH(limited, 50, 20, 80)).toBeCloseTo(3, 9);
+    expect(missingAfterH(limited, 50, 80, 3)).toBeCloseTo(20, 9);
   });
 });
 
 describe('properties', () => {
+  const share = fc.double({ min: 0.01, max: 0.9, noNaN: true });
+
   test('time and charge are the same law read two ways', () => {
     fc.assert(
-      fc.property(fillings, fc.double({ min: 0.01, max: 0.9, noNaN: true }), (f, share) => {
-        const end = share * f.missingAh;
-        expect(missingAfterH(f, fillTimeH(f, end))).toBeCloseTo(end, 6);
+      fc.property(drawn, share, ({ c, missingAh, currentA }, part) => {
+        const end = part * missingAh;
+        const time = fillTimeH(c, missingAh, end, currentA);
+        expect(missingAfterH(c, missingAh, currentA, time)).toBeCloseTo(end, 5);
       }),
+    );
+  });
+
+  test('two charges after each other are one: hours may be cut anywhere', () => {
+    fc.assert(
+      fc.property(drawn, share, fc.double({ min: 0.1, max: 12, noNaN: true }), (d, part, hours) => {
+        const { c, missingAh, currentA } = d;
+        const middle = missingAfterH(c, missingAh, currentA, part * hours);
+        const end = missingAfterH(c, middle, currentA, (1 - part) * hours);
+        expect(end).toBeCloseTo(missingAfterH(c, missingAh, currentA, hours), 5);
+      }),
+    );
+  });
+
+  test('what goes in is the sum of what each bit of it asks for, whatever the current', () => {
+    fc.assert(
+      fc.property(drawn, share, ({ c, missingAh }, part) => {
+        const end = part * missingAh;
+        const steps = 2000;
+        const bit = (missingAh - end) / steps;
+        let sum = 0;
+        for (let i = 0; i < steps; i++) sum += bit / keeps(c, end + (i + 0.5) * bit);
+        const inAh = putInAh(c, missingAh, end);
+        expect(Math.abs(inAh - sum)).toBeLessThan(1e-4 * inAh);
+      }),
+      { numRuns: 40 },
     );
   });
 
   test('never faster than the charger gives, nor than the battery accepts', () => {
     fc.assert(
-      fc.property(fillings, fc.double({ min: 0, max: 20, noNaN: true }), (f, hours) => {
-        const stored = f.missingAh - missingAfterH(f, hours);
-        expect(stored).toBeLessThanOrEqual(f.efficiency * f.currentA * hours + 1e-9);
-        const accepted = f.missingAh * (1 - Math.exp((-f.efficiency * hours) / f.timeConstantH));
+      fc.property(drawn, fc.double({ min: 0, max: 20, noNaN: true }), (d, hours) => {
+        const { c, missingAh, currentA } = d;
+        const stored = missingAh - missingAfterH(c, missingAh, currentA, hours);
+        expect(stored).toBeLessThanOrEqual(c.efficiency * currentA * hours + 1e-9);
+        const accepted = missingAh * (1 - Math.exp((-c.efficiency * hours) / c.timeConstantH));
         expect(stored).toBeLessThanOrEqual(accepted + 1e-9);
         expect(stored).toBeGreaterThanOrEqual(-1e-9);
       }),
@@ -68,22 +139,25 @@ describe('properties', () => {
 
   test('more current never takes longer, more missing never less', () => {
     fc.assert(
-      fc.property(fillings, fc.double({ min: 1, max: 3, noNaN: true }), (f, k) => {
-        const time = fillTimeH(f, 0.5);
-        expect(fillTimeH({ ...f, currentA: f.currentA * k }, 0.5)).toBeLessThanOrEqual(time + 1e-9);
-        expect(fillTimeH({ ...f, missingAh: f.missingAh * k }, 0.5)).toBeGreaterThanOrEqual(time - 1e-9);
+      fc.property(drawn, fc.double({ min: 1, max: 3, noNaN: true }), ({ c, missingAh, currentA }, k) => {
+        const time = fillTimeH(c, missingAh, 0.3, currentA);
+        expect(fillTimeH(c, missingAh, 0.3, currentA * k)).toBeLessThanOrEqual(time + 1e-9);
+        expect(fillTimeH(c, missingAh * k, 0.3, currentA)).toBeGreaterThanOrEqual(time - 1e-9);
       }),
     );
   });
 
   test('equals a simulation in small steps', () => {
     fc.assert(
-      fc.property(fillings, fc.double({ min: 0.2, max: 8, noNaN: true }), (f, hours) => {
+      fc.property(drawn, fc.double({ min: 0.2, max: 8, noNaN: true }), (d, hours) => {
+        const { c, missingAh, currentA } = d;
         const steps = 4000;
-        let missing = f.missingAh;
+        let missing = missingAh;
         for (let i = 0; i < steps; i++)
-          missing -= (f.efficiency * Math.min(f.currentA, missing / f.timeConstantH) * hours) / steps;
-        expect(Math.abs(missing - missingAfterH(f, hours))).toBeLessThan(0.003 * f.missingAh);
+          missing -= (keeps(c, missing) * Math.min(currentA, missing / c.timeConstantH) * hours) / steps;
+        expect(Math.abs(missing - missingAfterH(c, missingAh, currentA, hours))).toBeLessThan(
+          0.003 * missingAh,
+        );
       }),
       { numRuns: 40 },
     );

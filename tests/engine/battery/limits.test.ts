@@ -14,8 +14,22 @@ describe('what a bank stands', () => {
     expect(limitsOf(bank(100, 'lfp'), -1).chargeA).toBe(0);
     expect(limitsOf(bank(100, 'lfp'), 0).chargeA).toBe(10);
     expect(limitsOf(bank(100, 'lfp'), 4.9).chargeA).toBe(10);
-    expect(limitsOf(bank(100, 'lfp'), 5).chargeA).toBe(50);
+    expect(limitsOf(bank(100, 'lfp'), 5).chargeA).toBe(20);
+    expect(limitsOf(bank(100, 'lfp'), 15).chargeA).toBe(50);
     expect(limitsOf(bank(100, 'lfp'), 70).chargeA).toBe(0);
+  });
+
+  test('in the cold lithium gives half its amps, and nothing where its cells may not be used', () => {
+    expect(limitsOf(bank(100, 'lfp'), -1)).toMatchObject({ dischargeA: 50, surgeA: 100 });
+    expect(limitsOf(bank(100, 'lfp'), 0).dischargeA).toBe(100);
+    expect(limitsOf(bank(100, 'lfp'), -25).dischargeA).toBe(0);
+    expect(limitsOf(bank(100, 'lfp'), 61).dischargeA).toBe(0);
+    const told = { ...bank(100, 'lfp'), maxCurrentA: 80 };
+    expect(limitsOf(told, -10).dischargeA).toBe(40);
+  });
+
+  test('cold lead gives its amps by the share of its Ah: IEEE 485 at 10 °C', () => {
+    expect(limitsOf(bank(100, 'agm'), 10).dischargeA).toBeCloseTo(100 / 1.19, 9);
   });
 
   test('lead-acid may be charged in the cold; flooded takes the least', () => {

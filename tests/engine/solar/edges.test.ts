@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { clearnessAt } from '#climate/world.ts';
+import { usualTrip } from '#engine/battery/round-trip.ts';
 import { airAboutFridge, airTemperature, dayTemperature } from '#engine/solar/air.ts';
 import { averagePeakSunHours, clearnessFor, clearnessOf, usualClearness } from '#engine/solar/climate.ts';
 import { climateAt } from '#engine/solar/climate-at.ts';
 import { hourlyShares } from '#engine/solar/hourly.ts';
 import {
-  chargeAssumption,
   dailyYield,
   panelPowerFor,
   peakSunHours,
@@ -254,12 +254,6 @@ describe('what is taken for granted', () => {
     expect([3, -35, 70].map(lat => tilt(lat).value)).toEqual([15, 35, 60]);
     expect(tilt(-35)).toMatchObject({ low: 23, high: 47, unit: '°' });
   });
-
-  test('lithium gives back more', () => {
-    expect(chargeAssumption('lfp')).toMatchObject({ value: 0.98, low: 0.95, high: 0.99 });
-    expect(chargeAssumption('agm')).toMatchObject({ value: 0.92, low: 0.85, high: 0.97 });
-    expect(chargeAssumption().value).toBe(0.92);
-  });
 });
 
 describe('values that are brought and values that are not', () => {
@@ -306,9 +300,14 @@ describe('values that are brought and values that are not', () => {
   });
 
   test('a panel for lead is bigger by what lead does not give back', () => {
-    const c = { ...at, nominalVoltageV: 12 };
-    const { panelPowerW } = panelPowerFor(30, c);
-    expect(panelPowerFor(30, c, { chargeEfficiency: 1 }).panelPowerW).toBeCloseTo(0.92 * panelPowerW, 6);
+    const at12 = panelPowerFor(30, { ...at, nominalVoltageV: 12, chemistry: 'agm' }).panelPowerW;
+    const lithium = panelPowerFor(30, { ...at, nominalVoltageV: 12.8, chemistry: 'lfp' }).panelPowerW;
+    const [lead, lfp] = [usualTrip('agm'), usualTrip('lfp')];
+    expect(at12 / lithium).toBeCloseTo((lead.inV * lfp.chargeShare) / (lead.chargeShare * lfp.inV), 9);
+    // From half to nearly full lead gives back seven eighths of its charge, at 13.4 V; lithium 99 % at 13.3 V.
+    expect(at12 / lithium).toBeGreaterThan(1.1);
+    expect(at12 / lithium).toBeLessThan(1.18);
+    expect(panelPowerFor(30, { ...at, nominalVoltageV: 12 }).panelPowerW).toBeCloseTo(at12, 9);
   });
 });
 

@@ -8,6 +8,7 @@ import {
   peakSunHours,
   type SolarCase,
   solarAssumptions,
+  storedOf,
 } from '#engine/solar/model.ts';
 import { panelLosses } from '#engine/solar/rules.ts';
 import { run } from '#rule/rule.ts';
@@ -120,11 +121,11 @@ describe('panel size and yield', () => {
   test('are each other’s inverse, but for the charge that the battery keeps', () => {
     fc.assert(
       fc.property(cases, fc.double({ min: 1, max: 300, noNaN: true }), (c, dailyAh) => {
-        const values = { chargeEfficiency: 1 };
-        const { panelPowerW } = panelPowerFor(dailyAh, { ...c, nominalVoltageV: 12.8 }, values);
+        const panel = { ...c, nominalVoltageV: 12.8, chemistry: 'lfp' as const };
+        const { panelPowerW } = panelPowerFor(dailyAh, panel);
         if (!Number.isFinite(panelPowerW)) return true;
-        const back = dailyYield({ ...c, powerW: panelPowerW, nominalVoltageV: 12.8 }, values).dailyYieldAh;
-        return Math.abs(back - dailyAh) < 1e-6 * dailyAh;
+        const made = dailyYield({ ...panel, powerW: panelPowerW }).dailyYieldAh;
+        return Math.abs(storedOf(made, panel) - dailyAh) < 1e-6 * dailyAh;
       }),
       seeded,
     );

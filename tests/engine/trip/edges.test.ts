@@ -3,50 +3,37 @@ import { type BalanceHour, type BalanceInput, balance } from '#engine/trip/balan
 import { simulate, tripAssumptions } from '#engine/trip/model.ts';
 import { adverseValues, leastDrivingH, smallestBatteryAh, smallestPanelW } from '#engine/trip/search.ts';
 import { likelyOf, tripWith } from './cases.ts';
+import { ideal, quiet } from './ideal.ts';
 
 const day = (hours: Readonly<Record<number, number>>) => Array.from({ length: 24 }, (_, h) => hours[h] ?? 0);
 
-const plain: BalanceInput = {
-  capacityAh: 100,
-  startAh: 100,
-  chargeEfficiency: 1,
-  accepts: (missingAh, offeredA, hours) => Math.min(missingAh, offeredA * hours),
-  startHour: 0,
-  durationH: 24,
-  useByHour: day({}),
-  sunByHour: () => day({}),
-  driveOn: () => undefined,
-  drivingA: 0,
-  limitAh: 50,
-};
+const plain: BalanceInput = quiet;
 
 describe('parts of an hour', () => {
-  test('half an hour of sun is half of its hour’s, and comes at its own current', () => {
-    const offered: number[] = [];
+  test('half an hour of sun is half of its hour’s', () => {
     const { sums } = balance({
       ...plain,
       startAh: 20,
       startHour: 11.5,
       durationH: 0.5,
-      sunByHour: () => day({ 11: 8 }),
-      accepts: (_missing, offeredA, hours) => {
-        offered.push(offeredA, hours);
-        return offeredA * hours;
-      },
+      sunShares: day({ 11: 8 }),
     });
     expect(sums.sunAh).toBeCloseTo(4, 9);
     expect(sums.inAh).toBeCloseTo(4, 9);
-    expect(offered).toEqual([8, 0.5]);
   });
 
-  test('the sky is asked for with the hours that are left', () => {
-    const left: number[] = [];
-    const sunByHour = (leftH: number) => {
-      left.push(leftH);
-      return day({});
-    };
-    balance({ ...plain, startHour: 7.5, durationH: 2.25, sunByHour });
-    expect(left).toEqual([2.25, 1.75, 0.75]);
+  test('the last sky begins so many hours before the end, and not before', () => {
+    const suns = [
+      { dayWh: 0, dayAh: 1 },
+      { dayWh: 0, dayAh: 0.5 },
+    ];
+    const seen: number[] = [];
+    balance(
+      { ...plain, startHour: 7.5, durationH: 2.25, sunShares: Array(24).fill(4), suns, lastSkyH: 1.75 },
+      hour => seen.push(hour.sunAh),
+    );
+    // Half an hour of the usual sky, then an hour and three quarters of the other.
+    expect(seen).toEqual([2, 2, 1.5]);
   });
 
   test('limit and end of charge are met within the hour', () => {
@@ -93,7 +80,7 @@ describe('limit and empty', () => {
       startAh: 55,
       durationH: 48,
       useByHour: day({ 2: 10, 20: 40 }),
-      sunByHour: () => day({ 12: 40 }),
+      sunShares: day({ 12: 40 }),
     });
     expect(twice.limitAtH).toBeCloseTo(2.5, 9);
     expect(twice.lowest).toEqual({ chargeAh: expect.closeTo(35, 9), atH: 27 });
@@ -105,7 +92,7 @@ describe('limit and empty', () => {
       ...plain,
       durationH: 48,
       useByHour: day({ 2: 10 }),
-      sunByHour: () => day({ 12: 10 }),
+      sunShares: day({ 12: 10 }),
     });
     expect(even.lowest).toEqual({ chargeAh: expect.closeTo(90, 9), atH: 3 });
   });
@@ -115,7 +102,7 @@ describe('limit and empty', () => {
       ...plain,
       startAh: 10,
       useByHour: day({ 1: 20, 14: 20 }),
-      sunByHour: () => day({ 12: 5 }),
+      sunShares: day({ 12: 5 }),
     });
     expect(dark.flatAtH).toBeCloseTo(1.5, 9);
     expect(dark.lowest.atH).toBeCloseTo(1.5, 9);
@@ -140,7 +127,7 @@ describe('limit and empty', () => {
   });
 
   test('a full battery takes nothing, and an empty one at nought is empty when asked', () => {
-    const full = balance({ ...plain, durationH: 1, sunByHour: () => day({ 0: 10 }) });
+    const full = balance({ ...plain, durationH: 1, sunShares: day({ 0: 10 }) });
     expect(full.sums).toMatchObject({ inAh: 0, notTakenAh: 10 });
     const empty = balance({ ...plain, startAh: 0, durationH: 2, useByHour: day({ 1: 2 }) });
     expect(empty.flatAtH).toBeCloseTo(1, 9);
@@ -151,9 +138,9 @@ describe('limit and empty', () => {
     const lossy = balance({
       ...plain,
       startAh: 50,
-      chargeEfficiency: 0.8,
+      battery: { ...ideal, efficiency: 0.8 },
       durationH: 1,
-      sunByHour: () => day({ 0: 10 }),
+      sunShares: day({ 0: 10 }),
     });
     expect(lossy.sums).toMatchObject({ inAh: 10, storedAh: expect.closeTo(8, 9) });
     expect(lossy.endAh).toBeCloseTo(58, 9);
@@ -191,8 +178,9 @@ describe('ends of the searches', () => {
       smallestPanelW(short, values)!,
       6,
     );
-    const driving = { planH: [0, 0, 0, 0], charger: { kind: 'dcdc', currentA: 25 } as const };
-    const hours = leastDrivingH({ ...short, driving, startHour: 16 }, values)!;
+    const driving = { charger: { kind: 'dcdc', currentA: 25 } as const };
+    const days = [0, 0, 0, 0].map(drivingH => ({ drivingH }));
+    const hours = leastDrivingH({ ...short, driving, days, startHour: 16 }, values)!;
     const every = { hoursPerDay: hours, charger: driving.charger };
     expect(simulate({ ...short, driving: every, startHour: 16 }, values).margin).toBeGreaterThanOrEqual(0);
   });
@@ -225,11 +213,12 @@ describe('ends of the searches', () => {
     const lossOf = (name: string, end: number) => margin(likely) - margin({ ...likely, [name]: end });
     const depth = list.find(a => a.name === 'depthOfDischarge')!;
     const [a, b] = [lossOf('depthOfDischarge', depth.low), lossOf('age', 0.9)];
+    const c = lossOf('batteryTemperature', list.find(l => l.name === 'batteryTemperature')!.low);
     expect(bad.depthOfDischarge).toBeCloseTo(
-      depth.value + ((depth.low - depth.value) * a) / Math.hypot(a, b),
+      depth.value + ((depth.low - depth.value) * a) / Math.hypot(a, b, c),
       6,
     );
-    expect(bad.age).toBeCloseTo(1 - (0.1 * b) / Math.hypot(a, b), 6);
+    expect(bad.age).toBeCloseTo(1 - (0.1 * b) / Math.hypot(a, b, c), 6);
     // The exponent moves nothing at this current, and stays.
     expect(bad.peukertExponent).toBe(likely.peukertExponent);
   });

@@ -1,20 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { bankOf } from '#engine/battery/bank.ts';
+import { meanChargeV } from '#engine/battery/round-trip.ts';
 import { dayOf } from '#engine/loads/model.ts';
 import { airTemperature } from '#engine/solar/air.ts';
-import { hourlyShares, solarAssumptions } from '#engine/solar/model.ts';
-import { acceptance, acceptanceAssumptions } from '#engine/trip/accept.ts';
+import { hourlyShares, type Sky, solarAssumptions } from '#engine/solar/model.ts';
 import { simulate, startOf, tripAssumptions } from '#engine/trip/model.ts';
+import { driveOf, planOf, type TripDay } from '#engine/trip/plan.ts';
 import { sharesOf, useByHour } from '#engine/trip/profile.ts';
-import {
-  driveOn,
-  drives,
-  drivingA,
-  drivingAssumptions,
-  sunAssumptions,
-  sunByHour,
-  type TripSun,
-} from '#engine/trip/sources.ts';
+import { drivingA, drivingAssumptions, pluggedA } from '#engine/trip/sources.ts';
+import { skiesOf, sunOffers, type TripSun } from '#engine/trip/suns.ts';
 import type { Load } from '#rig/rig.ts';
 import { likelyOf, likelyRun, tripWith } from './cases.ts';
 
@@ -28,7 +22,7 @@ const names = (list: readonly { readonly name: string }[]) => list.map(a => a.na
 describe('what a trip takes for granted', () => {
   test('without charging nothing of charging', () => {
     const list = names(tripAssumptions(tripWith({})));
-    expect(list).toEqual(['depthOfDischarge', 'peukertExponent', 'age']);
+    expect(list).toEqual(['depthOfDischarge', 'peukertExponent', 'age', 'batteryTemperature']);
     expect(names(tripAssumptions(tripWith({ driving: { hoursPerDay: 0 } })))).toEqual(list);
   });
 
@@ -38,19 +32,26 @@ describe('what a trip takes for granted', () => {
       'depthOfDischarge',
       'peukertExponent',
       'age',
+      'batteryTemperature',
       'chargerCurrent',
       'alternatorShare',
       'chargeEfficiency',
+      'topEfficiency',
       'timeConstant',
     ]);
     const sunny = names(tripAssumptions(tripWith({ chemistry: 'lfp', sun: { powerW: 100, sun: byron } })));
     expect(sunny).toContain('chargeEfficiency');
     expect(sunny).toContain('clearness');
     expect(sunny).not.toContain('timeConstant');
-    expect(acceptanceAssumptions('lfp')).toEqual([]);
-    expect(acceptanceAssumptions('gel')).toEqual([
-      { name: 'timeConstant', value: 2, low: 1.5, high: 2.8, unit: 'h', why: expect.stringContaining('gel') },
-    ]);
+    const gel = tripAssumptions(tripWith({ chemistry: 'gel', driving: { hoursPerDay: 1 } }));
+    expect(gel.at(-1)).toEqual({
+      name: 'timeConstant',
+      value: 2,
+      low: 1.5,
+      high: 2.8,
+      unit: 'h',
+      why: expect.stringContaining('gel'),
+    });
   });
 
   test('the air is the place’s and the month’s, over day and night, where both are known', () => {
@@ -71,94 +72,124 @@ describe('what a trip takes for granted', () => {
   });
 
   test('a told yield needs no sun; a sky for the last days has names of its own', () => {
-    expect(sunAssumptions({ ahPerDay: 40, sun: byron })).toEqual([]);
+    const assumed = (trip: TripSun, told: readonly (Sky | undefined)[] = []) =>
+      names(skiesOf(trip, 12, told).assumptions);
+    expect(assumed({ ahPerDay: 40, sun: byron })).toEqual([]);
     const usual = names(solarAssumptions(byron));
-    expect(names(sunAssumptions({ powerW: 100, sun: byron }))).toEqual(usual);
+    expect(assumed({ powerW: 100, sun: byron })).toEqual(usual);
     const tail = { powerW: 100, sun: { ...byron, sky: 'overcast' as const }, skyLastDays: 2 };
     const own = ['overcastClearness on the last days', 'reflectionLoss on the last days'];
-    expect(names(sunAssumptions(tail))).toEqual([...usual, ...own]);
-    expect(names(sunAssumptions({ ...tail, ahPerDay: 40 }))).toEqual([...usual, ...own]);
+    expect(assumed(tail)).toEqual([...usual, ...own]);
+    expect(assumed({ ...tail, ahPerDay: 40 })).toEqual([...usual, ...own]);
     // The same sky all along adds nothing.
-    expect(names(sunAssumptions({ ...tail, sun: byron }))).toEqual(usual);
+    expect(assumed({ ...tail, sun: byron })).toEqual(usual);
+    // Days that are told have each their sky; those of none have the usual one.
+    expect(assumed(tail, ['sunny', undefined, 'overcast', 'mixed', 'sunny'])).toEqual([
+      ...usual,
+      'sunnyClearness on sunny days',
+      'overcastClearness on overcast days',
+      'reflectionLoss on overcast days',
+    ]);
   });
 
   test('a start: as told, with the first drive of a plan, else in the afternoon', () => {
     expect(startOf(tripWith({ startHour: 6 }))).toBe(6);
-    expect(startOf(tripWith({ driving: { planH: [2] } }))).toBe(9);
+    expect(startOf(tripWith({ days: [{ drivingH: 2 }] }))).toBe(9);
     expect(startOf(tripWith({ driving: { hoursPerDay: 2 } }))).toBe(16);
   });
 });
 
-describe('the sun by the hour', () => {
-  const day = (trip: TripSun, values = {}, leftH = 100) => {
-    const { byHour, dayAh } = sunByHour(trip, 12, values);
-    return { hours: byHour(leftH), dayAh };
+describe('the sun of a day', () => {
+  const made = (trip: TripSun, values = {}, told: readonly (Sky | undefined)[] = [], voltageV = 12) => {
+    const skies = skiesOf(trip, voltageV, told);
+    return { ...sunOffers(trip, skies, values), skies };
   };
 
-  test('adds up to the day, and leaves out the first and last glancing light', () => {
-    const { hours, dayAh } = day({ powerW: 100, sun: byron });
-    expect(sum(hours)).toBeCloseTo(dayAh, 9);
+  test('by the hour it adds up to the day, and leaves out the first and last glancing light', () => {
+    const { skies, offers, dayAh } = made({ powerW: 100, sun: byron });
+    expect(sum(skies.shares)).toBeCloseTo(1, 9);
+    expect(offers).toEqual([{ dayWh: expect.closeTo(12 * dayAh, 6), dayAh: 0 }]);
     const shares = hourlyShares(-28.6, 3);
-    expect(shares.filter(s => s > 0).length).toBeGreaterThan(hours.filter(h => h > 0).length);
+    expect(shares.filter(s => s > 0).length).toBeGreaterThan(skies.shares.filter(h => h > 0).length);
     // Every hour gives two points of a hundred of the day; noon gains what is shared out again.
     const kept = sum(shares.map(s => Math.max(0, s - 0.02)));
-    expect(hours[12]).toBeCloseTo((dayAh * (shares[12]! - 0.02)) / kept, 9);
-    expect(Math.min(...hours)).toBe(0);
+    expect(skies.shares[12]).toBeCloseTo((shares[12]! - 0.02) / kept, 9);
+    expect(Math.min(...skies.shares)).toBe(0);
   });
 
-  test('twice the volts, half the amp hours; no panel or no sun, nothing', () => {
-    const at12 = sunByHour({ powerW: 100, sun: byron }, 12, {}).dayAh;
-    expect(sunByHour({ powerW: 100, sun: byron }, 24, {}).dayAh).toBeCloseTo(at12 / 2, 9);
-    expect(day({ sun: byron })).toEqual({ hours: Array(24).fill(0), dayAh: 0 });
-    expect(sunByHour(undefined, 12, {}).dayAh).toBe(0);
-    expect(sum(sunByHour(undefined, 12, {}).byHour(5))).toBe(0);
+  test('twice the watts, twice the yield; twice the volts, half the amp hours; no panel, nothing', () => {
+    const at12 = made({ powerW: 100, sun: byron }).dayAh;
+    expect(made({ powerW: 250, sun: byron }).dayAh).toBeCloseTo(2.5 * at12, 9);
+    expect(made({ powerW: 100, sun: byron }, {}, [], 24).dayAh).toBeCloseTo(at12 / 2, 9);
+    expect(made({ sun: byron })).toMatchObject({ offers: [{ dayWh: 0, dayAh: 0 }], dayAh: 0 });
   });
 
-  test('a told yield is the day’s, with the hours of the place or of the equator', () => {
-    expect(day({ ahPerDay: 40, sun: byron }).dayAh).toBe(40);
-    const { hours } = day({ ahPerDay: 40, sun: {} });
-    expect(sum(hours)).toBeCloseTo(40, 9);
-    expect(hours[11]).toBeCloseTo(hours[12]!, 9);
+  test('a PWM passes amps, and a told yield is amps', () => {
+    const { offers, dayAh } = made({ powerW: 100, sun: { ...byron, controller: 'pwm' } });
+    expect(offers).toEqual([{ dayWh: 0, dayAh: expect.closeTo(dayAh, 9) }]);
+    expect(made({ ahPerDay: 40, sun: byron })).toMatchObject({
+      offers: [{ dayWh: 0, dayAh: 40 }],
+      dayAh: 40,
+    });
+    const { shares } = made({ ahPerDay: 40, sun: {} }).skies;
+    expect(shares[11]).toBeCloseTo(shares[12]!, 9);
   });
 
   test('polar night: shares of nothing stay nothing', () => {
-    expect(sum(day({ powerW: 100, sun: { latitudeDeg: 80, month: 12 } }).hours)).toBe(0);
+    expect(sum(made({ powerW: 100, sun: { latitudeDeg: 80, month: 12 } }).skies.shares)).toBe(0);
   });
 
-  test('the last days have their own sky, from their own hour on', () => {
+  test('the last days have their own sky, and of a told yield the same share', () => {
     const tail: TripSun = { powerW: 100, sun: { ...byron, sky: 'overcast' }, skyLastDays: 2 };
-    const { byHour, dayAh } = sunByHour(tail, 12, {});
-    const usual = sunByHour({ powerW: 100, sun: byron }, 12, {}).dayAh;
-    const dull = sunByHour({ powerW: 100, sun: { ...byron, sky: 'overcast' } }, 12, {}).dayAh;
-    expect(dayAh).toBeCloseTo(usual, 9);
-    expect(sum(byHour(48.5))).toBeCloseTo(usual, 9);
-    expect(sum(byHour(48))).toBeCloseTo(dull, 9);
-    expect(sum(byHour(1))).toBeCloseTo(dull, 9);
+    const { offers, dayAh, skies } = made(tail);
+    const usual = made({ powerW: 100, sun: byron }).offers[0]!.dayWh;
+    const dull = made({ powerW: 100, sun: { ...byron, sky: 'overcast' } }).offers[0]!.dayWh;
+    expect(skies.lastSkyH).toBe(48);
+    expect(dayAh).toBeCloseTo(usual / 12, 9);
+    expect(offers.map(o => o.dayWh)).toEqual([expect.closeTo(usual, 6), expect.closeTo(dull, 6)]);
     // Their own value moves them and no other day.
-    const moved = sunByHour(tail, 12, { 'overcastClearness on the last days': 0.08 });
-    expect(sum(moved.byHour(1))).toBeLessThan(0.6 * dull);
-    expect(sum(moved.byHour(60))).toBeCloseTo(usual, 9);
-    // Of a told yield the last days bring the same share as of a panel's.
-    const told = sunByHour({ ...tail, ahPerDay: 40 }, 12, {});
+    const moved = made(tail, { 'overcastClearness on the last days': 0.08 }).offers;
+    expect(moved[1]!.dayWh).toBeLessThan(0.6 * dull);
+    expect(moved[0]!.dayWh).toBeCloseTo(usual, 9);
+    const told = made({ ...tail, ahPerDay: 40 });
     expect(told.dayAh).toBe(40);
-    expect(sum(told.byHour(60))).toBeCloseTo(40, 9);
-    expect(sum(told.byHour(1))).toBeCloseTo((40 * dull) / usual, 6);
+    expect(told.offers.map(o => o.dayAh)).toEqual([40, expect.closeTo((40 * dull) / usual, 6)]);
     // Where no panel brings anything, a told yield is what it is.
-    const dark = sunByHour({ ahPerDay: 40, skyLastDays: 1, sun: { latitudeDeg: 80, month: 12 } }, 12, {});
-    expect(dark.dayAh).toBe(40);
-    expect(sum(dark.byHour(1))).toBe(40 * sum(hourlyShares(80, 12)));
+    const dark = made({ ahPerDay: 40, skyLastDays: 1, sun: { latitudeDeg: 80, month: 12, sky: 'overcast' } });
+    expect(dark.offers.map(o => o.dayAh)).toEqual([40, 40]);
+  });
+
+  test('each day its sky: a sunny one brings more than the usual, an overcast one less', () => {
+    const { offers, skies } = made({ powerW: 100, sun: byron }, {}, ['overcast', undefined, 'sunny']);
+    const at = (sky: Sky | undefined) => offers[skies.placeOf(sky)]!.dayWh;
+    expect(at('overcast')).toBeLessThan(0.6 * at(undefined));
+    expect(at('sunny')).toBeGreaterThan(1.1 * at(undefined));
+    expect(at('mixed')).toBe(at(undefined));
+    expect(skies.lastSkyH).toBe(0);
   });
 });
 
 describe('driving', () => {
-  test('whether there is any', () => {
-    expect(drives(undefined)).toBe(false);
-    expect(drives({})).toBe(false);
-    expect(drives({ hoursPerDay: 0, planH: [0, 0] })).toBe(false);
-    expect(drives({ planH: [0, 1] })).toBe(true);
-    expect(drives({ hoursPerDay: 0.5 })).toBe(true);
-    expect(drivingAssumptions(undefined, agm)).toEqual([]);
-    expect(drivingAssumptions({ hoursPerDay: 0 }, agm)).toEqual([]);
+  test('whether there is any decides what is assumed', () => {
+    const has = (trip: Parameters<typeof tripWith>[0]) =>
+      names(tripAssumptions(tripWith(trip))).includes('chargerCurrent');
+    expect(has({ driving: {} })).toBe(false);
+    expect(has({ driving: { hoursPerDay: 2 }, days: [{ drivingH: 0 }, { drivingH: 0 }] })).toBe(false);
+    expect(has({ days: [{ drivingH: 0 }, { drivingH: 1 }] })).toBe(true);
+    expect(has({ driving: { hoursPerDay: 0.5 } })).toBe(true);
+  });
+
+  test('what is plugged in has names of its own', () => {
+    const list = names(tripAssumptions(tripWith({ days: [{ generatorH: 2 }], plug: { generatorW: 1000 } })));
+    expect(list).toContain('chargerCurrent plugged in');
+    expect(list).toContain('chargerEfficiency plugged in');
+    expect(list).not.toContain('chargerCurrent');
+    expect(pluggedA({ charger: { kind: 'mains', currentA: 20 } }, agm, {})).toBeCloseTo(19.4, 9);
+    expect(pluggedA({ charger: { kind: 'mains', currentA: 50 }, generatorW: 600 }, agm, {})).toBeCloseTo(
+      (600 * 0.87 * 0.8) / 14.4,
+      6,
+    );
+    expect(pluggedA({}, agm, { 'chargerCurrent plugged in': 12 })).toBe(12);
   });
 
   test('an isolator where nobody said, a smart alternator by half of the time', () => {
@@ -166,24 +197,27 @@ describe('driving', () => {
     expect(drivingA({ hoursPerDay: 1 }, agm, {})).toBe(20);
     expect(drivingA({ hoursPerDay: 1, alternator: 'smart' }, agm, {})).toBe(10);
     expect(drivingA({ hoursPerDay: 1 }, agm, { chargerCurrent: 30 })).toBe(30);
-    expect(drivingA({ charger: { kind: 'dcdc', currentA: 25 } }, agm, {})).toBe(0);
   });
 
   test('watts of a charger by the volts of the bank', () => {
     const charger = { kind: 'dcdc', powerW: 276 } as const;
-    expect(drivingA({ hoursPerDay: 1, charger }, agm, {})).toBeCloseTo((276 / 13.8) * 0.97, 6);
-    expect(drivingA({ hoursPerDay: 1, charger }, agm24, {})).toBeCloseTo((276 / 27.6) * 0.97, 6);
-    expect(drivingA({ hoursPerDay: 1, charger }, lfp, {})).toBeCloseTo((276 / 13.6) * 0.97, 6);
+    const [ofAgm, ofLfp] = [meanChargeV('agm')[0], meanChargeV('lfp')[0]];
+    expect(drivingA({ charger }, agm, {})).toBeCloseTo((276 / ofAgm) * 0.97, 6);
+    expect(drivingA({ charger }, agm24, {})).toBeCloseTo((276 / ofAgm / 2) * 0.97, 6);
+    expect(drivingA({ charger }, lfp, {})).toBeCloseTo((276 / ofLfp) * 0.97, 6);
   });
 
   test('from nine in the morning, earlier where the day would not hold it', () => {
-    expect(driveOn({ hoursPerDay: 3 })(4)).toEqual({ fromHour: 9, hours: 3 });
-    expect(driveOn({ hoursPerDay: 18 })(0)).toEqual({ fromHour: 6, hours: 18 });
-    expect(driveOn({ planH: [0, 2], hoursPerDay: 5 })(1)).toEqual({ fromHour: 9, hours: 2 });
-    expect(driveOn({ planH: [0, 2] })(0)).toBeUndefined();
-    expect(driveOn({ planH: [0, 2] })(2)).toBeUndefined();
-    expect(driveOn({})(0)).toBeUndefined();
-    expect(driveOn(undefined)(0)).toBeUndefined();
+    expect(driveOf(3)).toEqual({ fromHour: 9, hours: 3 });
+    expect(driveOf(18)).toEqual({ fromHour: 6, hours: 18 });
+    const hours = (told: readonly TripDay[], everyDay: number) =>
+      [0, 1, 2].map(day =>
+        sum([...planOf(3, told, everyDay, () => 0).driving.slice(24 * day, 24 * day + 24)]),
+      );
+    // A plan that tells driving on any day tells it of all; one that tells none leaves it as on every day.
+    expect(hours([{ drivingH: 0 }, { drivingH: 2 }], 5)).toEqual([0, 2, 0]);
+    expect(hours([{ sky: 'sunny' }], 1.5)).toEqual([1.5, 1.5, 1.5]);
+    expect(hours([], 0)).toEqual([0, 0, 0]);
   });
 });
 
@@ -266,12 +300,5 @@ describe('a trip in the cold and the heat', () => {
     expect(lowestCharge).toBeCloseTo(60, 6);
     expect(margin).toBeCloseTo(10, 6);
     expect(likelyRun({ ...trip, depthPercent: 80 }).margin).toBeCloseTo(40, 6);
-  });
-
-  test('an acceptance takes its time constant from the values', () => {
-    const battery = { chemistry: 'agm' as const, capacityAh: 100, efficiency: 1 };
-    expect(acceptance(battery)(6, 100, 1)).toBeCloseTo(6 * (1 - Math.exp(-1 / 1.2)), 9);
-    expect(acceptance(battery, { timeConstant: 2 })(6, 100, 1)).toBeCloseTo(6 * (1 - Math.exp(-0.5)), 9);
-    expect(acceptance({ ...battery, efficiency: 0.5 })(60, 10, 1)).toBeCloseTo(10, 9);
   });
 });

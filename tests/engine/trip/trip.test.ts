@@ -100,7 +100,8 @@ describe('sun and driving', () => {
       useAh: 40,
       durationH: 96,
       startHour: 0,
-      driving: { planH: [0, 2, 0, 1], charger: { kind: 'dcdc', currentA: 20 } },
+      driving: { charger: { kind: 'dcdc', currentA: 20 } },
+      days: [0, 2, 0, 1].map(drivingH => ({ drivingH })),
     });
     expect(likelyRun(planned).balance.sums.drivingAh).toBeCloseTo(3 * 20 * 0.97, 9);
   });
