@@ -10,6 +10,7 @@ import type { Setting } from '../intent.ts';
 import { placeNote } from '../sun.ts';
 import { describeBank } from '../words.ts';
 import { longestH, type TripAnswer, type TripFacts } from './compute.ts';
+import { asksByDay, dayLines } from './days.ts';
 import { hourOfDay, moment } from './when.ts';
 
 type Verdict = 'yes' | 'tight' | 'no';
@@ -49,10 +50,16 @@ function account(facts: TripFacts, { figures, trip, bank, likely }: TripAnswer, 
   const ah = (x: number): string => `about ${significant(x, 2)} Ah`;
   const sources: string[] = [];
   if (trip.sun) sources.push(`the sun offers ${ah(figures.dailySun.value)} a day`);
-  if (trip.days?.some(day => (day.drivingH ?? 0) > 0)) sources.push('driving fills it on the days you drive');
-  else if (trip.driving?.hoursPerDay)
-    sources.push(`driving ${ah((24 * likely.balance.sums.drivingAh) / trip.durationH)} a day`);
-  const others = facts.chargers?.filter(c => c.kind === 'mains' || c.kind === 'generator') ?? [];
+  const isPlugged = !!trip.days?.some(day => (day.generatorH ?? 0) > 0);
+  const isByDays = !!trip.days?.some(day => (day.drivingH ?? 0) > 0);
+  if (isByDays && isPlugged) sources.push('driving and a generator fill it on their days');
+  else if (isByDays) sources.push('driving fills it on the days you drive');
+  else if (isPlugged) sources.push('a generator fills it on the days you run it');
+  const { drivingAh } = likely.balance.sums;
+  if (!isByDays && drivingAh > 0) sources.push(`driving ${ah((24 * drivingAh) / trip.durationH)} a day`);
+  const others = isPlugged
+    ? []
+    : (facts.chargers?.filter(c => c.kind === 'mains' || c.kind === 'generator') ?? []);
   const end = `it ends at about ${decimals(figures.endCharge.value, 0)} %`;
   const incoming = sources.length > 0 ? list(sources) : 'nothing is put back';
   const left = others.length > 0 ? ` A ${list(others.map(c => c.kind))} charger is not counted.` : '';
@@ -93,13 +100,15 @@ function cautionsFor(facts: TripFacts, result: TripAnswer): CautionCode[] {
   const found = loadCautions(facts, result.bank);
   const isIsolator = result.trip.driving?.charger?.kind === 'isolator';
   if (isIsolator && result.bank.chemistry === 'lfp') found.push('mixed-batteries');
+  if (result.trip.days?.some(day => (day.generatorH ?? 0) > 0)) found.push('carbon-monoxide');
   return found;
 }
 
 /** Words for a trip. */
 export function answerTrip(facts: TripFacts, result: TripAnswer, setting: Setting): Reply {
   const verdict = judge(result);
-  const lines = [account(facts, result, setting)];
+  const isByDay = asksByDay(setting.parsed.recognised.words);
+  const lines = [...(isByDay ? dayLines(result, facts.startWeekday) : []), account(facts, result, setting)];
   if (verdict !== 'yes') lines.push(remedy(facts, result, verdict));
   lines.push(taken(facts, result), placeNote(facts, setting) ?? '');
   const { lowestCharge, endCharge, dailyUse } = result.figures;
@@ -126,7 +135,7 @@ export function answerTrip(facts: TripFacts, result: TripAnswer, setting: Settin
     cautions: cautionsFor(facts, result),
     next: [
       result.trip.sun ? "what if it's overcast?" : 'what if I add 100W of solar?',
-      'what if 2 hours of driving a day?',
+      isByDay ? 'what if 2 hours of driving a day?' : 'day by day please',
       'show the working',
     ],
   };

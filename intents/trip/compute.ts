@@ -23,8 +23,8 @@ export interface TripAnswer extends Explored<TripKey> {
   /** The likely run. */
   readonly likely: TripResult;
   readonly startHour: number;
-  /** Charge by the hour, %, for a chart. */
-  readonly series: readonly { readonly atH: number; readonly chargePercent: number }[];
+  /** The likely run by the hour. */
+  readonly hours: readonly BalanceHour[];
   readonly isDurationAssumed: boolean;
   /** What would make it last, or surely last (on the bad side of the assumptions): searched on the same model. */
   readonly remedies: (isSure: boolean) => {
@@ -109,7 +109,7 @@ export function tripOf(
     startHour: facts.startHour,
   };
   // A plan goes to the end of its last day.
-  if (facts.durationH !== undefined || !days) return trip;
+  if (!days || (facts.durationH !== undefined && facts.durationH !== days.length * 24)) return trip;
   return { ...trip, durationH: Math.min(longestH, days.length * 24 - startOf(trip)) };
 }
 
@@ -167,7 +167,7 @@ export function computeTrip(
     bank,
     likely,
     startHour: startOf(trip),
-    series: hours.map(h => ({ atH: h.atH, chargePercent: (100 * h.chargeAh) / likely.capacityAh })),
+    hours,
     isDurationAssumed: facts.durationH === undefined && !trip.days,
     remedies: isSure => {
       const values = isSure ? adverseValues(trip, assumptions, margins) : likelyValues;

@@ -8,6 +8,10 @@ export function hourOfDay(hour: number): string {
   return whole < 12 ? `${whole} am` : `${whole - 12} pm`;
 }
 
+/** A day of a trip for people, from 0: "Monday" where the weekday it starts on is known, else "Day 2". */
+export const dayName = (day: number, startWeekday?: number): string =>
+  startWeekday === undefined ? `Day ${day + 1}` : weekdays[(startWeekday + day) % 7]!;
+
 /**
  * A moment of a trip for people: "Monday 7 am" where the weekday it starts on is known, else "day 2, 7 am".
  * @param atH hours since the start

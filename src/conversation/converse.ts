@@ -15,7 +15,7 @@ import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { lastFrame } from './recall.ts';
 import { remember } from './remember.ts';
-import { turnedBack } from './requests.ts';
+import { listedByDay, turnedBack } from './requests.ts';
 import { isEmergency, safe } from './safe.ts';
 import { freshened, type Options } from './setting.ts';
 import { questionsOf } from './split.ts';
@@ -38,6 +38,13 @@ export function converse(kept: Memory, message: Message, options: Options = {}):
   if (before) {
     const asked = { ...heard, intent: before.intent, facts: {}, undo: undefined, options: [], issues: [] };
     const onto = { ...message, onto: before };
+    return answer(memory, onto, interpret(memory, onto, asked, options));
+  }
+  const trip = listedByDay(memory, message);
+  if (trip) {
+    const told = { facts: {}, removed: [], corrects: undefined, options: [], issues: [] };
+    const asked = { ...heard, ...told, intent: 'trip', probability: 1, certainty: 1, second: undefined };
+    const onto = { ...message, onto: trip };
     return answer(memory, onto, interpret(memory, onto, asked, options));
   }
   const done: Conversed[] = [];

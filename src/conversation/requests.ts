@@ -1,7 +1,7 @@
 import { type ForgetRequest, forgetRequest } from '#language/requests/forget.ts';
 import type { Frame, Memory } from './memory.ts';
 import type { Message } from './message.ts';
-import { personKey } from './recall.ts';
+import { lastFrame, personKey } from './recall.ts';
 
 /** Where a wish to forget stands: asked for now, confirmed or called off after the bot asked back, or neither. */
 export type Forgetting =
@@ -68,6 +68,13 @@ const goingBack: ReadonlySet<string> = new Set([
   'not that one',
 ]);
 
+/** Ways to ask for the days of a trip one by one. */
+const byDay: ReadonlySet<string> = new Set(
+  ['', 'show me ', 'show it ', 'show ', 'tell me ', 'and ', 'now '].flatMap(verb =>
+    ['day by day', 'each day', 'every day', 'the days', 'it day by day'].map(what => `${verb}${what}`),
+  ),
+);
+
 /** Whether a short message says one of these and nothing else, asides left out. */
 function says(text: string, phrases: ReadonlySet<string>): boolean {
   const words = text.match(/[a-z']+/g) ?? [];
@@ -114,4 +121,12 @@ export function turnedBack({ frames, undo }: Memory, { text, from }: Message): F
   const [before, last] = own.slice(-2);
   if (!before || !last || last.onto !== before.at) return undefined;
   return undo !== undefined && undo.from === personKey(from) && undo.at > last.at ? undefined : before;
+}
+
+/** The trip, or the run that makes one, whose days a message asks for one by one, and nothing else. */
+export function listedByDay(memory: Memory, { text, from, onto }: Message): Frame | undefined {
+  const words = plain(text);
+  if (words.length > 60 || !says(words, byDay)) return undefined;
+  const frame = onto ?? lastFrame(memory, from);
+  return frame && (frame.intent === 'trip' || frame.intent === 'run-time') ? frame : undefined;
 }

@@ -46,6 +46,25 @@ describe('a question turned', () => {
     expect(talk([first, 'lou: why?']).last.text).toMatch(/÷/);
   });
 
+  const week =
+    'kim: 4 days, 100Ah lithium, 40Ah a day, drive 4h day 1, overcast day 3, 200W panel in Darwin in July';
+  test.each(['day by day please', 'show me each day', 'Day by day?'])('the days of a trip: %s', say => {
+    const { last } = talk([week, `kim: ${say}`]);
+    expect(last.intent).toBe('trip');
+    expect(last.text).toMatch(/^Day 1: out .* Ah; on offer: driving \d+ \(there about 1 pm\), sun/m);
+    expect(last.text).toMatch(/^Day 3: .*sun [\d.]+ \(overcast\)/m);
+    expect(last.text).not.toMatch(/^Day 5/m);
+    expect(value(last, 'lowestCharge')).toBeCloseTo(value(talk([week]).last, 'lowestCharge'), 9);
+  });
+
+  test('days are told where they are asked for, and by anybody', () => {
+    expect(talk([week]).last.text).not.toMatch(/^Day 1/m);
+    expect(talk([week]).last.next).toContain('day by day please');
+    expect(talk([week, 'lou: day by day']).last.text).toMatch(/^Day 1/m);
+    expect(talk([first, 'kim: day by day']).last.intent).toBe('trip');
+    expect(talk(['kim: hello all', 'kim: day by day']).last.text).not.toMatch(/^Day 1/m);
+  });
+
   test('sun joins a run time as a trip', () => {
     const { last } = talk([first, 'kim: and with 200w of solar in july in dubbo']);
     expect(last.intent).toBe('trip');

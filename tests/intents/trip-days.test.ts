@@ -1,0 +1,98 @@
+import { describe, expect, test } from 'vitest';
+import { print } from '#answer/text.ts';
+import type { TripFacts } from '#intents/trip/compute.ts';
+import { accountByDay, asksByDay } from '#intents/trip/days.ts';
+import { trip } from '#intents/trip/intent.ts';
+import { dayName } from '#intents/trip/when.ts';
+import type { Facts } from '#rig/rig.ts';
+import { nothingSaid, settingWith } from './setting.ts';
+
+const said = (text: string) => ({
+  ...nothingSaid,
+  recognised: { text, tokens: [], words: text.split(' '), mentions: [] },
+});
+const reply = (facts: Facts, text = 'day by day') =>
+  trip.reply(trip.needs.parse(facts) as TripFacts, settingWith({}, said(text)));
+const days = (facts: Facts, text?: string) =>
+  (reply(facts, text).lines ?? []).filter(l => /^Day|day:/.test(l));
+const value = (facts: Facts, key: string) => (reply(facts).figures![key] as { value: number }).value;
+
+const camp: Facts = {
+  batteries: [{ count: 1, capacityAh: 100, chemistry: 'lfp' }],
+  dailyUseAh: 40,
+  chargers: [{ kind: 'dcdc', currentA: 25 }],
+};
+const planned: Facts = {
+  ...camp,
+  days: [{ drivingH: 3 }, {}, { generatorH: 2 }, { sky: 'overcast' }],
+  solar: [{ count: 1, powerW: 150 }],
+  place: 'darwin',
+  month: 7,
+};
+
+describe('a trip told day by day', () => {
+  test('a line for each day, with what it brings', () => {
+    const [first, second, third, fourth, ...more] = days(planned);
+    expect(more).toEqual([]);
+    expect(first).toMatch(/^Day 1: out 25 Ah; on offer: driving \d+ \(there about noon\), sun \d+; /);
+    expect(second).toMatch(/^Day 2: out 40 Ah; on offer: sun \d+; /);
+    expect(third).toMatch(/generator 40/);
+    expect(fourth).toMatch(/sun \d+ \(overcast\)/);
+  });
+
+  test('only where the days are asked for', () => {
+    expect(days(planned, 'will it last')).toEqual([]);
+    expect(days(planned, 'give it to me day by day please')).toHaveLength(4);
+    expect(asksByDay(['we', 'drive', 'each', 'day'])).toBe(false);
+  });
+
+  test('the days have the names of the week where it is known, fourteen of them at most', () => {
+    expect(days({ ...planned, startWeekday: 5 })[0]).toMatch(/^Friday: /);
+    const month = { ...camp, drivingHoursPerDay: 2, durationH: 24 * 20 };
+    const lines = reply(month).lines!;
+    expect(lines.filter(l => /^Day/.test(l))).toHaveLength(14);
+    expect(lines.join('\n')).toMatch(/And 7 more days/);
+    expect(print(reply(month)).length).toBeLessThan(2000);
+    expect([dayName(0), dayName(3, 5)]).toEqual(['Day 1', 'Monday']);
+  });
+
+  test('a generator counts on its day, and is cautioned; ruled out it counts no more', () => {
+    const without = { ...planned, days: planned.days!.map(({ generatorH: _, ...day }) => day) };
+    expect(value(planned, 'endCharge')).toBeGreaterThan(value(without, 'endCharge'));
+    expect(reply(planned).cautions).toContain('carbon-monoxide');
+    expect(value({ ...planned, without: ['generator'] }, 'endCharge')).toBeCloseTo(
+      value(without, 'endCharge'),
+      9,
+    );
+  });
+
+  test('an overcast day costs, on whichever day it is', () => {
+    const on = (day: number) =>
+      value({ ...planned, days: [0, 1, 2, 3].map(d => (d === day ? { sky: 'overcast' } : {})) }, 'endCharge');
+    const fair = value({ ...planned, days: [{}, {}, {}, {}] }, 'endCharge');
+    for (const day of [1, 2, 3]) expect(on(day)).toBeLessThanOrEqual(fair + 1e-9);
+    expect(on(3)).toBeLessThan(fair - 5);
+  });
+
+  test('it goes to the end of the last day that was told', () => {
+    const lines = days({ ...camp, days: [{ drivingH: 1 }, { drivingH: 0 }] });
+    expect(lines).toHaveLength(2);
+    expect(lines[1]).toMatch(/^Day 2: out 40 Ah; ends at/);
+  });
+});
+
+test('hours become days: sums, the lowest of each and its hour, the end', () => {
+  const hour = (atH: number, chargeAh: number, sunAh = 0) => ({
+    atH,
+    chargeAh,
+    useAh: 1,
+    sunAh,
+    drivingAh: 0,
+    pluggedAh: 0,
+  });
+  const accounts = accountByDay([hour(1, 90), hour(2, 80), hour(3, 85, 6), hour(4, 84)], 22, 100);
+  expect(accounts).toMatchObject([
+    { day: 0, useAh: 2, sunAh: 0, lowestPercent: 80, lowestHour: 24, endPercent: 80 },
+    { day: 1, useAh: 2, sunAh: 6, lowestPercent: 84, lowestHour: 2, endPercent: 84 },
+  ]);
+});
