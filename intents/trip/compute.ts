@@ -1,6 +1,7 @@
 import { type Bank, bankOf } from '#engine/battery/bank.ts';
 import { type Explored, explore } from '#engine/explore.ts';
 import type { BalanceHour } from '#engine/trip/balance.ts';
+import { accountByDay, type DayReport, reportByDay } from '#engine/trip/by-day.ts';
 import { simulate, startOf, type Trip, type TripResult, tripAssumptions } from '#engine/trip/model.ts';
 import type { TripDay } from '#engine/trip/plan.ts';
 import { adverseValues, leastDrivingH, smallestBatteryAh, smallestPanelW } from '#engine/trip/search.ts';
@@ -23,8 +24,8 @@ export interface TripAnswer extends Explored<TripKey> {
   /** The likely run. */
   readonly likely: TripResult;
   readonly startHour: number;
-  /** The likely run by the hour. */
-  readonly hours: readonly BalanceHour[];
+  /** The likely run, a day at a time. */
+  readonly days: readonly DayReport[];
   readonly isDurationAssumed: boolean;
   /** What would make it last, or surely last (on the bad side of the assumptions): searched on the same model. */
   readonly remedies: (isSure: boolean) => {
@@ -167,7 +168,7 @@ export function computeTrip(
     bank,
     likely,
     startHour: startOf(trip),
-    hours,
+    days: reportByDay(trip, accountByDay(hours, startOf(trip), likely.capacityAh)),
     isDurationAssumed: facts.durationH === undefined && !trip.days,
     remedies: isSure => {
       const values = isSure ? adverseValues(trip, assumptions, margins) : likelyValues;

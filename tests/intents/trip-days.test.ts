@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { print } from '#answer/text.ts';
+import { accountByDay } from '#engine/trip/by-day.ts';
 import type { TripFacts } from '#intents/trip/compute.ts';
-import { accountByDay, asksByDay } from '#intents/trip/days.ts';
+import { asksByDay } from '#intents/trip/days.ts';
 import { trip } from '#intents/trip/intent.ts';
 import { dayName } from '#intents/trip/when.ts';
 import type { Facts } from '#rig/rig.ts';

@@ -85,12 +85,15 @@ export function temperatureFactor(bank: Pick<Bank, 'chemistry'>, temperatureC = 
 /** IEEE 485 cell size factor at a temperature (°C), between the rows; the ends hold beyond the table. */
 export function sizeFactorAt(temperatureC: number): number {
   const table = leadAcidCapacityByTemperature;
-  const above = table.findIndex(([t]) => t >= temperatureC);
-  if (above === 0) return table[0]![1];
-  if (above < 0) return table.at(-1)![1];
-  const [t0, f0] = table[above - 1]!;
-  const [t1, f1] = table[above]!;
-  return f0 + ((f1 - f0) * (temperatureC - t0)) / (t1 - t0);
+  // Asked for in every run of every trip: a plain loop over the rows.
+  for (let i = 0; i < table.length; i++) {
+    const row = table[i]!;
+    if (row[0] < temperatureC) continue;
+    if (i === 0) return row[1];
+    const before = table[i - 1]!;
+    return before[1] + ((row[1] - before[1]) * (temperatureC - before[0])) / (row[0] - before[0]);
+  }
+  return table.at(-1)![1];
 }
 
 /**

@@ -1,58 +1,20 @@
 import type { Assumption } from '#quantity/range.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
-import type { Bank } from '../battery/bank.ts';
 import { chargingOf, storageAssumptions, timeConstantAssumption } from '../battery/charging.ts';
-import { batteryTemperature, type Stand } from '../battery/temperature.ts';
+import { batteryTemperature } from '../battery/temperature.ts';
 import { bankAssumptions, usableCapacityAh } from '../battery/usable.ts';
 import { taken, type Values } from '../explore.ts';
-import { dayOf, type Use, useAssumptions } from '../loads/model.ts';
-import { airAboutFridge, type Where } from '../solar/air.ts';
+import { airAboutFridge } from '../solar/air.ts';
 import { type Balance, type BalanceHour, balance, type SunOffer } from './balance.ts';
-import { type Plan, planOf, type TripDay } from './plan.ts';
-import { dayHours, useByHour } from './profile.ts';
+import { laidOf } from './laid.ts';
+import { dayHours } from './profile.ts';
 import { chargeAtPoint, chargeLevel } from './rules.ts';
-import {
-  drivingA,
-  drivingAssumptions,
-  plugAssumptions,
-  pluggedA,
-  type TripDriving,
-  type TripPlug,
-} from './sources.ts';
-import { type Skies, skiesOf, sunOffers, type TripSun } from './suns.ts';
-import { arrivalHour, drivingFromHour } from './tables.ts';
+import { drivingAssumptions, plugAssumptions } from './sources.ts';
+import { recordYield, sunOffers } from './suns.ts';
+import { startOf, type Trip } from './trip.ts';
 
-/** A trip: the battery, what runs on it, what fills it, and for how long. */
-export interface Trip {
-  readonly bank: Bank;
-  /** Share the person will use, %. */
-  readonly depthPercent?: number;
-  readonly use: Use;
-  readonly sun?: TripSun;
-  readonly driving?: TripDriving;
-  /** The days as told, first day first; what a day leaves open is as on every day. */
-  readonly days?: readonly TripDay[];
-  /** What charges on the days that have a generator or mains. */
-  readonly plug?: TripPlug;
-  /** Where it goes, for the battery's temperature; by default where the sun is. */
-  readonly where?: Where;
-  readonly stand?: Stand;
-  readonly durationH: number;
-  /** Hour of the first day it starts at; default 4 pm, or with the first drive of a plan. */
-  readonly startHour?: number;
-}
-
-const isDriven = ({ driving, days = [] }: Trip): boolean =>
-  days.some(day => day.drivingH !== undefined)
-    ? days.some(day => (day.drivingH ?? 0) > 0)
-    : !!driving?.hoursPerDay;
-const isPlugged = ({ days = [] }: Trip): boolean =>
-  days.some(day => (day.generatorH ?? 0) > 0 || (day.mainsH ?? 0) > 0);
-
-/** The hour a trip starts at: as told, else with the first day's drive of a plan, else in the afternoon. */
-export const startOf = (trip: Trip): number =>
-  trip.startHour ?? (trip.days?.[0]?.drivingH ? drivingFromHour : arrivalHour);
+export { startOf, type Trip } from './trip.ts';
 
 /** Air about the fridge over day and night, from the place or latitude and the month where known. */
 function airAssumption(trip: Trip): Assumption | undefined {
@@ -60,63 +22,11 @@ function airAssumption(trip: Trip): Assumption | undefined {
   return where?.latitudeDeg === undefined || where.month === undefined ? undefined : airAboutFridge(where);
 }
 
-/** What of a trip stays the same whatever is assumed: laid out once, however often it is run. */
-interface Laid {
-  readonly plan: Plan;
-  readonly skies?: Skies;
-  readonly isDriven: boolean;
-  readonly isPlugged: boolean;
-}
-
-const laidOut = new WeakMap<Trip, Laid>();
-
-function laidOf(trip: Trip): Laid {
-  const known = laidOut.get(trip);
-  if (known) return known;
-  const { days: told = [], sun, durationH } = trip;
-  const days = Math.max(1, Math.ceil((startOf(trip) + durationH) / dayHours));
-  // The sun of a trip varies with its days, the more the fewer they are.
-  const overDays = Math.max(1, durationH / dayHours);
-  const skies =
-    sun &&
-    skiesOf(
-      { ...sun, sun: { ...sun.sun, overDays } },
-      trip.bank.voltageV,
-      told.map(day => day.sky),
-    );
-  const laid: Laid = {
-    plan: planOf(days, told, trip.driving?.hoursPerDay ?? 0, day => skies?.placeOf(told[day]?.sky) ?? 0),
-    skies,
-    isDriven: isDriven(trip),
-    isPlugged: isPlugged(trip),
-  };
-  laidOut.set(trip, laid);
-  return laid;
-}
-
-/** A trip with another battery, another panel or other driving: what that leaves as it was isn't laid out again. */
-export function varied(trip: Trip, change: Partial<Pick<Trip, 'bank' | 'sun' | 'driving' | 'days'>>): Trip {
-  const other = { ...trip, ...change };
-  if (change.sun && !trip.sun) return other;
-  const laid = laidOf(trip);
-  const isMoved = change.driving !== undefined || change.days !== undefined;
-  const days = other.days ?? [];
-  const skyOf = (day: number): number => laid.plan.skies[day]!;
-  laidOut.set(other, {
-    ...laid,
-    ...(isMoved && {
-      plan: planOf(laid.plan.days, days, other.driving?.hoursPerDay ?? 0, skyOf),
-      isDriven: isDriven(other),
-    }),
-  });
-  return other;
-}
-
 /** Everything a trip takes for granted. */
 export function tripAssumptions(trip: Trip): Assumption[] {
   const air = airAssumption(trip);
-  const use = useAssumptions(trip.use).map(a => (a.name === 'ambientC' && air ? air : a));
   const laid = laidOf(trip);
+  const use = laid.use.map(a => (a.name === 'ambientC' && air ? air : a));
   const isCharged = !!trip.sun || laid.isDriven || laid.isPlugged;
   const { bank } = trip;
   return [
@@ -168,8 +78,9 @@ export function simulate(
   isOverAtLimit = false,
 ): TripResult {
   const { bank, use } = trip;
-  const { plan, skies, isDriven: drives, isPlugged: plugs } = laidOf(trip);
-  const day = dayOf(use, values, trace);
+  const laid = laidOf(trip);
+  const { plan, skies } = laid;
+  const { day, byHour } = laid.dayOf(values, trace);
   const depth = taken(values, 'depthOfDischarge');
   const temperatureC = use.ambientC ?? values.batteryTemperature;
   const capacityAh = usableCapacityAh(
@@ -177,9 +88,10 @@ export function simulate(
     values,
     trace,
   );
-  const { offers, dayAh: dailySun } = skies ? sunOffers(trip.sun!, skies, values, trace) : noSun;
+  if (skies && trace) recordYield(trip.sun!, skies, values, trace);
+  const { offers, dayAh: dailySun } = skies ? sunOffers(trip.sun!, skies, () => laid.yields(values)) : noSun;
   const startAh = (capacityAh * (bank.stateOfChargePercent ?? 100)) / 100;
-  const plugA = plugs ? pluggedA(trip.plug ?? {}, bank, values, trace) : 0;
+  const plugA = laid.pluggedA(values, trace);
   const account = balance(
     {
       battery: chargingOf(bank, { capacityAh, temperatureC }, values),
@@ -187,12 +99,12 @@ export function simulate(
       startAh,
       startHour: startOf(trip),
       durationH: trip.durationH,
-      useByHour: useByHour(day, use.ambientC ?? values.ambientC ?? 25),
+      useByHour: byHour,
       sunShares: skies?.shares ?? noShares,
       plan,
       suns: offers,
       lastSkyH: skies?.lastSkyH ?? 0,
-      drivingA: drives ? drivingA(trip.driving, bank, values, trace) : 0,
+      drivingA: laid.drivingA(values, trace),
       generatorA: plugA,
       mainsA: plugA,
       limitAh: capacityAh * (1 - depth),

@@ -1,6 +1,8 @@
 import type { Assumption } from '#quantity/range.ts';
 import type { Values } from '../explore.ts';
-import { simulate, type Trip, varied } from './model.ts';
+import { varied } from './laid.ts';
+import { simulate } from './model.ts';
+import type { Trip } from './trip.ts';
 
 /**
  * Values on the bad side of the assumptions, each moved by its share of the whole spread, so that together they

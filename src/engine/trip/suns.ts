@@ -2,6 +2,7 @@ import type { Assumption } from '#quantity/range.ts';
 import type { Trace } from '#rule/trace.ts';
 import type { Values } from '../explore.ts';
 import {
+  type DailyYield,
   dailyYield,
   hourlyShares,
   type Sky,
@@ -106,23 +107,27 @@ function valuesUnder({ own, tails }: Skies, sky: number, values: Values): SolarV
   return found;
 }
 
-/** What a day brings under each sky; and an average day's yield (Ah at the nominal voltage, or as told). */
+/** What panels of 100 W bring under each sky. */
+export const yieldsOf = (skies: Skies, values: Values): readonly DailyYield[] =>
+  skies.cases.map((c, i) => dailyYield(c, valuesUnder(skies, i, values)));
+
+const none: SunOffer = { dayWh: 0, dayAh: 0 };
+
+/**
+ * What a day brings under each sky; and an average day's yield (Ah at the nominal voltage, or as told).
+ * @param yields of panels of 100 W under each sky, made only where they are needed
+ */
 export function sunOffers(
   trip: TripSun,
   skies: Skies,
-  values: Values,
-  trace?: Trace,
+  yields: () => readonly DailyYield[],
 ): { readonly offers: readonly SunOffer[]; readonly dayAh: number } {
   const { powerW, ahPerDay } = trip;
   const isTold = ahPerDay !== undefined;
-  const factor = (powerW ?? reckonedW) / reckonedW;
   if (!isTold && !powerW) return { offers: skies.cases.map(() => none), dayAh: 0 };
   if (isTold && skies.cases.length === 1) return { offers: [{ dayWh: 0, dayAh: ahPerDay }], dayAh: ahPerDay };
-  const [usual] = skies.cases;
-  // The working shows the panels as they are.
-  if (trace && !isTold) dailyYield({ ...usual!, powerW: powerW! }, values, trace);
-  const made = skies.cases.map((c, i) => dailyYield(c, valuesUnder(skies, i, values)));
-  const { dailyYieldAh: usualAh } = made[0]!;
+  const made = yields();
+  const usualAh = made[0]!.dailyYieldAh;
   // A told yield is for the usual sky; other skies bring the same share of it as of a panel's.
   if (isTold)
     return {
@@ -133,7 +138,8 @@ export function sunOffers(
       dayAh: ahPerDay,
     };
   // A PWM controller passes amps as they are; others pass watts.
-  const isAmps = usual!.controller === 'pwm';
+  const isAmps = skies.cases[0]!.controller === 'pwm';
+  const factor = (powerW ?? reckonedW) / reckonedW;
   return {
     offers: made.map(day => ({
       dayWh: isAmps ? 0 : factor * day.dailyYieldEnergyWh,
@@ -143,4 +149,12 @@ export function sunOffers(
   };
 }
 
-const none: SunOffer = { dayWh: 0, dayAh: 0 };
+/** Records how the panels as they are come to their yield, for the working. */
+export function recordYield(
+  { powerW, ahPerDay }: TripSun,
+  { cases }: Skies,
+  values: Values,
+  trace: Trace,
+): void {
+  if (powerW && ahPerDay === undefined) dailyYield({ ...cases[0]!, powerW }, values, trace);
+}

@@ -8,7 +8,7 @@ import { simulate, startOf, tripAssumptions } from '#engine/trip/model.ts';
 import { driveOf, planOf, type TripDay } from '#engine/trip/plan.ts';
 import { sharesOf, useByHour } from '#engine/trip/profile.ts';
 import { drivingA, drivingAssumptions, pluggedA } from '#engine/trip/sources.ts';
-import { skiesOf, sunOffers, type TripSun } from '#engine/trip/suns.ts';
+import { skiesOf, sunOffers, type TripSun, yieldsOf } from '#engine/trip/suns.ts';
 import type { Load } from '#rig/rig.ts';
 import { likelyOf, likelyRun, tripWith } from './cases.ts';
 
@@ -102,7 +102,7 @@ describe('what a trip takes for granted', () => {
 describe('the sun of a day', () => {
   const made = (trip: TripSun, values = {}, told: readonly (Sky | undefined)[] = [], voltageV = 12) => {
     const skies = skiesOf(trip, voltageV, told);
-    return { ...sunOffers(trip, skies, values), skies };
+    return { ...sunOffers(trip, skies, () => yieldsOf(skies, values)), skies };
   };
 
   test('by the hour it adds up to the day, and leaves out the first and last glancing light', () => {

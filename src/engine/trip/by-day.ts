@@ -1,0 +1,75 @@
+import type { Sky } from '../solar/case.ts';
+import type { BalanceHour } from './balance.ts';
+import { driveOf } from './plan.ts';
+import { dayHours } from './profile.ts';
+import type { Trip } from './trip.ts';
+
+/** One day of a trip as the hours have it: Ah, and the charge in %. */
+export interface DayAccount {
+  /** From 0. */
+  readonly day: number;
+  readonly useAh: number;
+  readonly sunAh: number;
+  readonly drivingAh: number;
+  readonly pluggedAh: number;
+  readonly lowestPercent: number;
+  /** Hour of the day of the lowest charge. */
+  readonly lowestHour: number;
+  readonly endPercent: number;
+}
+
+/** A trip's hours as days: from its start to midnight, whole days, and to its end. */
+export function accountByDay(
+  hours: readonly BalanceHour[],
+  startHour: number,
+  capacityAh: number,
+): readonly DayAccount[] {
+  const days: DayAccount[] = [];
+  for (const hour of hours) {
+    const clock = startHour + hour.atH;
+    const day = Math.ceil(clock / dayHours - 1e-9) - 1;
+    const percent = (100 * hour.chargeAh) / capacityAh;
+    const before = days.at(-1)?.day === day ? days.pop()! : undefined;
+    const isLower = before === undefined || percent < before.lowestPercent - 1e-9;
+    days.push({
+      day,
+      useAh: (before?.useAh ?? 0) + hour.useAh,
+      sunAh: (before?.sunAh ?? 0) + hour.sunAh,
+      drivingAh: (before?.drivingAh ?? 0) + hour.drivingAh,
+      pluggedAh: (before?.pluggedAh ?? 0) + hour.pluggedAh,
+      lowestPercent: isLower ? percent : before.lowestPercent,
+      lowestHour: isLower ? clock - day * dayHours : before.lowestHour,
+      endPercent: percent,
+    });
+  }
+  return days;
+}
+
+/** A day with what was told of it. */
+export interface DayReport extends DayAccount {
+  /** Hour of the day at which the drive is over, where there is one. */
+  readonly arrivesHour?: number;
+  /** Its own sky, where it has one. */
+  readonly sky?: Sky;
+  /** What it was plugged into, where it was. */
+  readonly plug?: 'generator' | 'mains';
+}
+
+/** The days of a trip as its hours have them, each with what was told of it. */
+export function reportByDay(
+  { days: told = [], driving }: Trip,
+  accounts: readonly DayAccount[],
+): readonly DayReport[] {
+  const isDrivingTold = told.some(day => day.drivingH !== undefined);
+  return accounts.map(account => {
+    const { drivingH, sky, generatorH = 0 } = told[account.day] ?? {};
+    const drivesH = drivingH ?? (isDrivingTold ? 0 : (driving?.hoursPerDay ?? 0));
+    const { fromHour, hours } = driveOf(drivesH);
+    return {
+      ...account,
+      ...(drivesH > 0 && account.drivingAh > 0 && { arrivesHour: fromHour + hours }),
+      ...(sky && { sky }),
+      ...(account.pluggedAh > 0 && { plug: generatorH > 0 ? ('generator' as const) : ('mains' as const) }),
+    };
+  });
+}
