@@ -80,6 +80,7 @@ export function sunOf(facts: Facts, at: Date): SolarCase {
     controller: facts.solar?.find(panel => panel.controller)?.controller,
     panels: facts.solar,
     blocks: blocksOf(facts),
+    chemistry: facts.batteries?.find(battery => battery.role !== 'starter' && battery.chemistry)?.chemistry,
     sky: facts.sky,
     shade: facts.shade,
     peakSunHours: facts.peakSunHours,

@@ -33,9 +33,8 @@ function balance({ figures }: SolarYield, verdict: 'yes' | 'tight' | 'no'): stri
 const wastedBelow = 0.62;
 
 /** Where a PWM controller leaves much of the panel lying. */
-function pwmHint({ sun, fullPowerV, isMaybeRoofPanel }: SolarYield): string | undefined {
+function pwmHint({ sun, fullPowerV, batteryV, isMaybeRoofPanel }: SolarYield): string | undefined {
   if (sun.controller !== 'pwm') return undefined;
-  const batteryV = 13.1 * (sun.blocks ?? 1);
   if (fullPowerV !== undefined && batteryV / fullPowerV < wastedBelow)
     return `At about ${plain(fullPowerV)} V a PWM loses ${plain(100 * (1 - batteryV / fullPowerV))} % of the panel: an MPPT suits it.`;
   return isMaybeRoofPanel

@@ -1,5 +1,6 @@
 import { bankOf } from '#engine/battery/bank.ts';
 import { storageAssumptions } from '#engine/battery/charging.ts';
+import { meanChargeV } from '#engine/battery/round-trip.ts';
 import { type Explored, explore } from '#engine/explore.ts';
 import { dailyUseAh, useAssumptions } from '#engine/loads/model.ts';
 import { dailyYield, type SolarCase, solarAssumptions, storedOf } from '#engine/solar/model.ts';
@@ -28,6 +29,8 @@ export interface SolarYield extends Explored<YieldKey> {
   readonly capacityAh?: number;
   /** It may be one panel for a roof on a PWM controller at 12 V, its volts not told. */
   readonly isMaybeRoofPanel: boolean;
+  /** Volts of the battery while the sun charges it. */
+  readonly batteryV: number;
   /** Volts at full power of a string on a PWM controller, where a label told them. */
   readonly fullPowerV?: number;
   /** The same panel angled at the sun, Ah a day, where it lies flat at a known place. */
@@ -81,6 +84,7 @@ export function computeSolarYield(facts: SolarYieldFacts, setting: SunSetting): 
     sun,
     powerW,
     capacityAh: bank?.capacityAh,
+    batteryV: meanChargeV(chemistry, 'sun')[0] * (sun.blocks ?? 1),
     isMaybeRoofPanel:
       sun.controller === 'pwm' && openV === undefined && sun.blocks === 1 && isLarge(facts.solar),
     fullPowerV:

@@ -94,6 +94,22 @@ describe('by the hour as by the formula', () => {
   });
 });
 
+describe('age', () => {
+  test('older never lasts longer, by the hour and by the formula', () => {
+    const years = amount(0, 15);
+    fc.assert(
+      fc.property(kind, amount(20, 400), amount(0.5, 30), years, years, (chemistry, ah, amps, young, by) => {
+        const at = (ageYears: number): number => {
+          const trip = drain(chemistry, ah, amps, 100);
+          return lastsH({ ...trip, bank: { ...trip.bank, ageYears } });
+        };
+        expect(at(young + by)).toBeLessThanOrEqual(at(young) + 1e-9);
+      }),
+      { seed: 13, numRuns: 10_000 },
+    );
+  });
+});
+
 describe('whole trips', () => {
   const trips = fc
     .record({

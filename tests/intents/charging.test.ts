@@ -74,6 +74,23 @@ describe('how long to charge', () => {
     expect(value(told, 'chargeNeeded')).toBeCloseTo(40 / 0.99, 6);
   });
 
+  test.for([
+    ['agm', agm(100, 40)],
+    ['lithium', lfp(100, 40)],
+  ] as const)('the same Ah go into %s whatever it is charged by', ([, batteries]) => {
+    const needed = (facts: Facts): number =>
+      value(reply(chargeTime, { batteries, ...facts }), 'chargeNeeded');
+    const byMains = needed({ chargers: [mains(15)] });
+    expect(needed({ chargers: [dcdc(25)] })).toBeCloseTo(byMains, 9);
+    expect(needed({ solar: [{ count: 1, powerW: 200 }] })).toBeCloseTo(byMains, 9);
+    expect(
+      value(
+        reply(generator, { batteries, chargers: [mains(15), { kind: 'generator', powerW: 2000 }] }),
+        'chargeNeeded',
+      ),
+    ).toBeCloseTo(byMains, 9);
+  });
+
   test('loads of the rig are not what is to be put back when a battery is to be filled', () => {
     const facts = {
       batteries: agm(100),

@@ -1,4 +1,4 @@
-import type { Solar } from '#rig/rig.ts';
+import type { Chemistry, Solar } from '#rig/rig.ts';
 
 /** What is known of a panel's sun, mount and controller; everything may be missing. */
 export interface SolarCase {
@@ -20,6 +20,8 @@ export interface SolarCase {
   readonly sky?: Sky;
   /** The panels as told: their volts matter to a PWM controller. */
   readonly panels?: readonly Solar[];
+  /** Of the battery that they charge; default AGM. */
+  readonly chemistry?: Chemistry;
   /** 12 V blocks that the battery is made of: 1, 2, 4. Default 1. */
   readonly blocks?: number;
   readonly shade?: 'none' | 'half' | 'heavy';

@@ -1,5 +1,4 @@
 import type { Assumption } from '#quantity/range.ts';
-import type { Chemistry } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
 import { usualTrip } from '../battery/round-trip.ts';
@@ -205,7 +204,7 @@ export function dailyYield(
 }
 
 /** A battery that panels charge, by what sizing knows of it: its kind, and its nominal volts. */
-type Charged = SolarCase & { readonly nominalVoltageV: number; readonly chemistry?: Chemistry };
+type Charged = SolarCase & { readonly nominalVoltageV: number };
 
 /** What the battery makes of a usual charge from the sun: the share of its charge that stays, and its volts meanwhile. */
 function chargedBySun(c: Charged, values: SolarValues): { readonly eta_c: number; readonly V: number } {

@@ -1,6 +1,7 @@
 import type { Assumption } from '#quantity/range.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
+import { meanChargeV } from '../battery/round-trip.ts';
 import { dayTemperature } from './air.ts';
 import type { CompleteValues, SolarCase } from './case.ts';
 import { fullPowerVolts, stringFullPowerV } from './module.ts';
@@ -71,12 +72,13 @@ export function controllerAssumptions(c: SolarCase): Assumption[] {
     why,
   };
   if (controller !== 'pwm') return [efficiency];
+  const [value, low, high] = meanChargeV(c.chemistry ?? 'agm', 'sun');
   return [
     {
       name: 'chargingVoltage',
-      value: 13.1,
-      low: 12.5,
-      high: 13.8,
+      value,
+      low,
+      high,
       unit: 'V',
       why: 'battery on charge, half full to nearly full; of each 12 V',
     },

@@ -2,6 +2,7 @@ import type { Assumption } from '#quantity/range.ts';
 import type { Facts, Solar } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
+import { meanChargeV } from '../battery/round-trip.ts';
 import { taken, type Values } from '../explore.ts';
 import type { Where } from './air.ts';
 import { coldestMorning, labelC, voltageCoefficient } from './cold.ts';
@@ -45,6 +46,7 @@ export function wiringAssumptions(about: PanelCase): Assumption[] {
   const label: Assumption = isLarge(panels)
     ? { name, value: 40, low: 36, high: 50, unit: 'V', why: 'usual for a large panel; read the label' }
     : { name, value: 22, low: 20, high: 25, unit: 'V', why: 'usual for a panel for 12 V; read the label' };
+  const [value, low, high] = meanChargeV('agm', 'sun');
   return [
     ...(panels.every(panel => !isNamed(panel)) ? [] : [label]),
     ...(about.coldestC === undefined ? [coldestMorning(about.where ?? {})] : []),
@@ -60,9 +62,9 @@ export function wiringAssumptions(about: PanelCase): Assumption[] {
     },
     {
       name: 'chargingVoltage',
-      value: 13.2 * blocks,
-      low: 12.5 * blocks,
-      high: 14.4 * blocks,
+      value: value * blocks,
+      low: low * blocks,
+      high: high * blocks,
       unit: 'V',
       why: 'battery on charge, half full to nearly full',
     },
