@@ -52,11 +52,11 @@ function account(facts: TripFacts, { figures, trip, bank, likely }: TripAnswer, 
   if (trip.sun) sources.push(`the sun offers ${ah(figures.dailySun.value)} a day`);
   const isPlugged = !!trip.days?.some(day => (day.generatorH ?? 0) > 0);
   const isByDays = !!trip.days?.some(day => (day.drivingH ?? 0) > 0);
+  const { drivingAh } = likely.balance.sums;
   if (isByDays && isPlugged) sources.push('driving and a generator fill it on their days');
   else if (isByDays) sources.push('driving fills it on the days you drive');
-  else if (isPlugged) sources.push('a generator fills it on the days you run it');
-  const { drivingAh } = likely.balance.sums;
-  if (!isByDays && drivingAh > 0) sources.push(`driving ${ah((24 * drivingAh) / trip.durationH)} a day`);
+  else if (drivingAh > 0) sources.push(`driving ${ah((24 * drivingAh) / trip.durationH)} a day`);
+  if (isPlugged && !isByDays) sources.push('a generator fills it on its days');
   const others = isPlugged
     ? []
     : (facts.chargers?.filter(c => c.kind === 'mains' || c.kind === 'generator') ?? []);

@@ -47,12 +47,6 @@ const definitions: readonly Cell[] = [
   ['45 Ah at 90 %', 50, exact, () => run(charge.chargeToPutIn, { Q_m: 45, eta_c: 0.9 })],
   ['30 and 12 Ah put in', 42, exact, () => run(charge.allChargeIn, { Q_in: 30, Q_top: 12 })],
   [
-    'half-way down from 20 Ah missing, between 90 and 50 %',
-    0.7,
-    exact,
-    () => run(charge.chargeEfficiencyAt, { eta_f: 0.5, eta_c: 0.9, m: 10, m_t: 20 }),
-  ],
-  [
     'the last 20 Ah, 100 % falling to 50 %: 20 × 2 × ln 2',
     27.7259,
     1e-4,

@@ -40,6 +40,8 @@ export const assumptionLabels: Readonly<Record<string, string>> = {
   temperatureC: 'temperature',
   ambientC: 'temperature outside',
   chargeEfficiency: 'charge that stays in',
+  topEfficiency: 'charge that stays in at the very end',
+  batteryTemperature: 'temperature of the battery',
   inverterEfficiency: 'inverter efficiency',
   timeConstant: 'time constant of the last part',
   openCircuitVoltage: 'open-circuit volts of a panel',

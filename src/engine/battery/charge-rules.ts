@@ -22,18 +22,9 @@ export const chargeToPutIn = rule({
   source: 'definition of the coulombic efficiency',
 });
 
-export const chargeEfficiencyAt = rule({
-  name: 'chargeEfficiencyAt',
-  says: 'Of the last part of a charge less and less stays: it goes into gas and heat.',
-  formula: 'eta_f + (eta_c - eta_f) * min(1, m / m_t)',
-  symbols: { eta_f: atFull, eta_c: efficiency, m: missingNow, m_t: missingTop },
-  gives: { symbol: 'eta_m', unit: '' },
-  source: sandia,
-});
-
 export const topChargeIn = rule({
   name: 'topChargeIn',
-  says: 'What the last part asks for, as the losses grow towards full.',
+  says: 'Of the last part of a charge less and less stays, as it goes into gas and heat: so much has to go in.',
   formula:
     'm_t / (eta_c - eta_f) * log((eta_f + (eta_c - eta_f) * m_0 / m_t) / (eta_f + (eta_c - eta_f) * m_1 / m_t))',
   symbols: { m_t: missingTop, eta_c: efficiency, eta_f: atFull, m_0: missingFirst, m_1: missingLast },

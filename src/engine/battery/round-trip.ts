@@ -74,7 +74,8 @@ export const usualTrip = (
   chemistry: Chemistry,
   values: Values = {},
   rateC: number = usualRateC.sun[0],
-): RoundTrip => roundTrip(chargingOf(blockOf(chemistry), {}, values), usualCycle(chemistry, rateC));
+  trace?: Trace,
+): RoundTrip => roundTrip(chargingOf(blockOf(chemistry), {}, values), usualCycle(chemistry, rateC), trace);
 
 type Span = readonly [value: number, low: number, high: number];
 const means = new Map<string, Span>();

@@ -207,9 +207,13 @@ export function dailyYield(
 type Charged = SolarCase & { readonly nominalVoltageV: number };
 
 /** What the battery makes of a usual charge from the sun: the share of its charge that stays, and its volts meanwhile. */
-function chargedBySun(c: Charged, values: SolarValues): { readonly eta_c: number; readonly V: number } {
+function chargedBySun(
+  c: Charged,
+  values: SolarValues,
+  trace?: Trace,
+): { readonly eta_c: number; readonly V: number } {
   const chemistry = c.chemistry ?? 'agm';
-  const { chargeShare, inV } = usualTrip(chemistry, values as Values);
+  const { chargeShare, inV } = usualTrip(chemistry, values as Values, undefined, trace);
   return { eta_c: chargeShare, V: (inV * c.nominalVoltageV) / chemistryRow(chemistry).nominalV };
 }
 
@@ -223,7 +227,7 @@ export function flowingAh(made: DailyYield, c: Charged, values: SolarValues = {}
  * Takes the assumptions of `solarAssumptions` and `storageAssumptions`.
  */
 export function storedOf(yieldAh: number, c: Charged, values: SolarValues = {}, trace?: Trace): number {
-  const { eta_c, V } = chargedBySun(c, values);
+  const { eta_c, V } = chargedBySun(c, values, trace);
   const isAmps = c.controller === 'pwm';
   return run(
     storedCharge,
@@ -245,7 +249,7 @@ export function panelPowerFor(
   const all = valuesOf(c, values);
   const H = sunHours(c, all, trace);
   const f = systemFactor(c, strength(c, H, trace), all, trace);
-  const { eta_c, V } = chargedBySun(c, values);
+  const { eta_c, V } = chargedBySun(c, values, trace);
   const P = run(
     panelPower,
     { Q: dailyAh, V: c.controller === 'pwm' ? countedAtV(c, all) : V, H, f, eta_c },

@@ -2,6 +2,7 @@ import type { Assumption } from '#quantity/range.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
 import { chargingOf, storageAssumptions, timeConstantAssumption } from '../battery/charging.ts';
+import { usualTrip } from '../battery/round-trip.ts';
 import { batteryTemperature } from '../battery/temperature.ts';
 import { bankAssumptions, usableCapacityAh } from '../battery/usable.ts';
 import { taken, type Values } from '../explore.ts';
@@ -92,6 +93,9 @@ export function simulate(
   const { offers, dayAh: dailySun } = skies ? sunOffers(trip.sun!, skies, () => laid.yields(values)) : noSun;
   const startAh = (capacityAh * (bank.stateOfChargePercent ?? 100)) / 100;
   const plugA = laid.pluggedA(values, trace);
+  // For the working: what comes back of a usual charge, as the hours take it.
+  if (trace && (skies || laid.isDriven || laid.isPlugged))
+    usualTrip(bank.chemistry, values, undefined, trace);
   const account = balance(
     {
       battery: chargingOf(bank, { capacityAh, temperatureC }, values),

@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { bankOf } from '#engine/battery/bank.ts';
-import { chargeEfficiencyAt } from '#engine/battery/charge-rules.ts';
 import { offeredCurrentA, restVoltsOf, voltsOnCharge } from '#engine/battery/charge-volts.ts';
 import { chargingOf, storageAssumptions } from '#engine/battery/charging.ts';
 import { fillTimeH, putInAh } from '#engine/battery/fill.ts';
@@ -12,7 +11,6 @@ import { type Charge, chargeAssumptions, chargeOf } from '#engine/charging/charg
 import { balance } from '#engine/trip/balance.ts';
 import { planOf, type TripDay } from '#engine/trip/plan.ts';
 import type { Chemistry } from '#rig/rig.ts';
-import { run } from '#rule/rule.ts';
 import { quiet } from '../trip/ideal.ts';
 
 const kinds = ['agm', 'gel', 'flooded', 'lfp'] as const;
@@ -152,11 +150,6 @@ describe('sun, driving, mains and trips agree on the Ah that go in', () => {
 });
 
 describe('whatever the battery', () => {
-  test('what stays lies between its two ends and falls towards full', () => {
-    const rule = (m: number) => run(chargeEfficiencyAt, { eta_f: 0.5, eta_c: 0.97, m, m_t: 20 });
-    expect([0, 10, 20, 60].map(rule)).toEqual([0.5, expect.closeTo(0.735, 9), 0.97, 0.97]);
-  });
-
   test('colder never charges faster, up to what is too hot', () => {
     fc.assert(
       fc.property(
