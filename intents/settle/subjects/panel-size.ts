@@ -28,7 +28,7 @@ export const panelSizeSubject: Subject = {
     const assumptions = [
       ...useAssumptions(use),
       ...solarAssumptions(sun),
-      ...storageAssumptions(kind.chemistry ?? 'agm'),
+      ...storageAssumptions(kind.chemistry, kind.isChemistryAssumed),
     ];
     const watts = (
       c: SolarCase,
