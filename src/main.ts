@@ -1,8 +1,8 @@
 import type { Bot } from 'grammy';
-import type { Log } from '#telegram/deps.ts';
-import type { Health } from '#telegram/health.ts';
-import type { Metrics } from '#telegram/metrics.ts';
-import type { Running } from '#telegram/poll.ts';
+import type { Log } from '#telegram/ops/deps.ts';
+import type { Health } from '#telegram/ops/health.ts';
+import type { Metrics } from '#telegram/ops/metrics.ts';
+import type { Running } from '#telegram/ops/poll.ts';
 import type { Config } from './config.ts';
 
 const { ConfigError, readConfig } = await import('./config.ts');
@@ -41,7 +41,7 @@ async function runTelegram(config: Config, token: string): Promise<void> {
   const [{ makeLog }, { createBot }, { openStore }, { openPatiently }, { GiveBack }, { converse }] =
     await Promise.all([
       import('./log.ts'),
-      import('#telegram/bot.ts'),
+      import('#telegram/updates/bot.ts'),
       import('#memory/open.ts'),
       import('./patience.ts'),
       import('./quiet.ts'),
@@ -102,8 +102,8 @@ interface Watch {
 async function watchOver(config: Config): Promise<Watch | undefined> {
   if (config.WEBHOOK_URL === undefined && config.PORT === undefined) return undefined;
   const [{ Health, serveProbes }, { makeMetrics }] = await Promise.all([
-    import('#telegram/health.ts'),
-    import('#telegram/metrics.ts'),
+    import('#telegram/ops/health.ts'),
+    import('#telegram/ops/metrics.ts'),
   ]);
   const metrics = makeMetrics();
   const heardWithinMs = config.WEBHOOK_URL === undefined ? pollHeardWithinMs : undefined;
@@ -118,9 +118,9 @@ async function start(config: Config, bot: Bot, log: Log, watch: Watch | undefine
   const { WEBHOOK_URL: url, WEBHOOK_SECRET: secret, PORT: port = usualPort } = config;
   const onHeard = () => watch?.health.heard();
   if (url === undefined || secret === undefined)
-    return (await import('#telegram/poll.ts')).poll(bot, log, { onHeard });
+    return (await import('#telegram/ops/poll.ts')).poll(bot, log, { onHeard });
   const probe = watch?.health.probe;
-  return (await import('#telegram/webhook.ts')).serve(bot, log, { url, secret, port, probe, onHeard });
+  return (await import('#telegram/ops/webhook.ts')).serve(bot, log, { url, secret, port, probe, onHeard });
 }
 
 try {

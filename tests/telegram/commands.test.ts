@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { converse } from '#conversation/converse.ts';
 import { emptyMemory } from '#conversation/memory.ts';
-import { commandMessage, menuOf } from '#telegram/commands.ts';
-import { toasts } from '#telegram/press.ts';
+import { commandMessage, menuOf } from '#telegram/ui/commands.ts';
+import { toasts } from '#telegram/updates/press.ts';
 
 /** What each command stands for is a message that the bot itself understands. */
 test.each([

@@ -1,6 +1,6 @@
 import type { Transformer } from 'grammy';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import { pace } from '#telegram/pace.ts';
+import { pace } from '#telegram/delivery/pace.ts';
 import { group, plainGroup, sam } from './fake/people.ts';
 
 beforeEach(() => {

@@ -2,9 +2,9 @@ import type { Message } from 'grammy/types';
 import { beforeEach, describe, expect, test, vi } from 'vitest';
 import { converse } from '#conversation/converse.ts';
 import { VolatileStore } from '#memory/volatile/store.ts';
-import { captionOf } from '#telegram/caption.ts';
-import { Pictures } from '#telegram/pictures.ts';
-import { toasts } from '#telegram/press.ts';
+import { captionOf } from '#telegram/ui/caption.ts';
+import { Pictures } from '#telegram/ui/pictures.ts';
+import { toasts } from '#telegram/updates/press.ts';
 import { type Stage, stage } from './fake/bot.ts';
 import { alone, group, kim, message, nowSec, press, sam } from './fake/people.ts';
 import { FakeTelegram } from './fake/server.ts';
@@ -198,7 +198,7 @@ describe('drawing', () => {
 test('over the wire it is an upload that Telegram can read', async () => {
   const telegram = await new FakeTelegram().start();
   try {
-    const { createBot } = await import('#telegram/bot.ts');
+    const { createBot } = await import('#telegram/updates/bot.ts');
     const { me, token } = await import('./fake/world.ts');
     const { silent } = await import('./fake/bot.ts');
     const deps = { converse, store: new VolatileStore(), log: silent, now: () => nowSec * 1000 };

@@ -2,8 +2,8 @@ import type { Bot } from 'grammy';
 import type { Chat, InlineKeyboardMarkup, Message, Update, User } from 'grammy/types';
 import { converse } from '#conversation/converse.ts';
 import { VolatileStore } from '#memory/volatile/store.ts';
-import { createBot } from '#telegram/bot.ts';
-import type { Log } from '#telegram/deps.ts';
+import type { Log } from '#telegram/ops/deps.ts';
+import { createBot } from '#telegram/updates/bot.ts';
 
 /** Something that is seen in the group, in the order in which it happens. */
 export type Seen =

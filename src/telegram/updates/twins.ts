@@ -1,5 +1,5 @@
 import type { Message } from 'grammy/types';
-import { hash } from './buttons.ts';
+import { hash } from '#telegram/ui/buttons.ts';
 
 type Kind = 'message' | 'guest';
 

@@ -1,5 +1,5 @@
 import type { Message, MessageEntity, UserFromGetMe } from 'grammy/types';
-import { commandMessage } from './commands.ts';
+import { commandMessage } from '#telegram/ui/commands.ts';
 
 /** Who the bot is: the part of `getMe` that addressing needs. */
 export type Me = Pick<UserFromGetMe, 'id' | 'username'>;

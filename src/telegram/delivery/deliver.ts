@@ -1,13 +1,13 @@
 import type { InlineKeyboardMarkup } from 'grammy/types';
 import type { Chart } from '#answer/chart/chart.ts';
 import { type Claimed, StaleRevision } from '#conversation/memory.ts';
+import type { Pictures } from '#telegram/ui/pictures.ts';
+import type { Say } from '#telegram/ui/say.ts';
+import type { KeptAnswers } from '#telegram/updates/kept.ts';
+import { type Ask, isForgotten, type Mind, type Thought, think } from '#telegram/updates/think.ts';
 import { Cut, isLine, isUnsent } from './fault.ts';
-import type { KeptAnswers } from './kept.ts';
-import type { Pictures } from './pictures.ts';
-import type { Say } from './say.ts';
 import { seek } from './seek.ts';
 import type { Place, Sender, Sent } from './send.ts';
-import { type Ask, isForgotten, type Mind, type Thought, think } from './think.ts';
 
 /** What the handlers of one bot share. */
 export interface Room extends Mind {

@@ -1,9 +1,9 @@
 import type { Message } from 'grammy/types';
+import type { Room } from '#telegram/delivery/deliver.ts';
+import { placeOf, type Sent } from '#telegram/delivery/send.ts';
+import { isAnonymousAdmin } from '#telegram/updates/people.ts';
 import { picturesMessage } from './commands.ts';
-import type { Room } from './deliver.ts';
-import { isAnonymousAdmin } from './people.ts';
 import { say } from './say.ts';
-import { placeOf, type Sent } from './send.ts';
 
 const off = /^(off|no|none|text)$/i;
 

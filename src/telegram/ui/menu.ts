@@ -1,6 +1,6 @@
 import type { Api } from 'grammy';
+import type { Log } from '#telegram/ops/deps.ts';
 import { menuOf } from './commands.ts';
-import type { Log } from './deps.ts';
 
 const menus = [
   ['private', 'all_private_chats'],

@@ -1,8 +1,8 @@
+import type { Reply } from '#telegram/delivery/deliver.ts';
+import { hasWorking, type Thought } from '#telegram/updates/think.ts';
 import { keyboard } from './buttons.ts';
 import { captionLimit } from './caption.ts';
-import type { Reply } from './deliver.ts';
 import { say } from './say.ts';
-import { hasWorking, type Thought } from './think.ts';
 
 /** Questions whose answer people would rather look at. */
 const pictured = new Set(['trip']);

@@ -1,12 +1,12 @@
 import { type Api, GrammyError, InputFile } from 'grammy';
 import type { Message } from 'grammy/types';
 import type { Memory } from '#conversation/memory.ts';
-import type { Room } from './deliver.ts';
-import { isGone } from './fault.ts';
-import { nameIn } from './names.ts';
-import { isAnonymousAdmin } from './people.ts';
+import type { Room } from '#telegram/delivery/deliver.ts';
+import { isGone } from '#telegram/delivery/fault.ts';
+import { placeOf, type Sent } from '#telegram/delivery/send.ts';
+import { nameIn } from '#telegram/updates/names.ts';
+import { isAnonymousAdmin } from '#telegram/updates/people.ts';
 import { say } from './say.ts';
-import { placeOf, type Sent } from './send.ts';
 
 /** The part of a group's memory that one person brought in. */
 export function partOf(memory: Memory, name: string): Partial<Memory> {

@@ -2,9 +2,9 @@ import type { Api } from 'grammy';
 import type { InlineQuery, InlineQueryResultArticle, Message } from 'grammy/types';
 import type { Answer } from '#answer/answer.ts';
 import { emptyMemory, type Memory } from '#conversation/memory.ts';
-import { hash } from './buttons.ts';
+import { hash } from '#telegram/ui/buttons.ts';
+import { say } from '#telegram/ui/say.ts';
 import { nameOf } from './people.ts';
-import { say } from './say.ts';
 import type { Mind } from './think.ts';
 
 /** Answers in chats that the bot is not in: inline queries and guest queries. Nothing is kept of them. */

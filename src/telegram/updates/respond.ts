@@ -1,11 +1,11 @@
 import type { Message } from 'grammy/types';
 import type { Frame } from '#conversation/memory.ts';
-import { hash } from './buttons.ts';
-import { type Delivered, deliver, type Reply, type Room } from './deliver.ts';
+import { type Delivered, deliver, type Reply, type Room } from '#telegram/delivery/deliver.ts';
+import { placeOf, type Sent } from '#telegram/delivery/send.ts';
+import { hash } from '#telegram/ui/buttons.ts';
+import { lacksPlace, lay } from '#telegram/ui/lay.ts';
 import type { Kept } from './kept.ts';
-import { lacksPlace, lay } from './lay.ts';
 import { isAnonymousAdmin } from './people.ts';
-import { placeOf, type Sent } from './send.ts';
 import type { Question } from './sort.ts';
 import { type Ask, hasWorking, isForgotten, type Thought } from './think.ts';
 

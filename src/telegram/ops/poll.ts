@@ -2,10 +2,10 @@ import { setTimeout as wait } from 'node:timers/promises';
 import { createRunner, createSource, type UpdateSink } from '@grammyjs/runner';
 import { type Bot, BotError, GrammyError } from 'grammy';
 import type { Update } from 'grammy/types';
-import { Busy, Unkept } from './bot.ts';
+import { setMenus } from '#telegram/ui/menu.ts';
+import { Busy, Unkept } from '#telegram/updates/bot.ts';
+import { allowedUpdates } from '#telegram/updates/sort.ts';
 import type { Log } from './deps.ts';
-import { setMenus } from './menu.ts';
-import { allowedUpdates } from './sort.ts';
 import { someDone, Taken } from './taken.ts';
 
 /** A bot that is running. */

@@ -4,8 +4,8 @@ import type { Answer } from '#answer/answer.ts';
 import { printWorking } from '#answer/text.ts';
 import { emptyMemory, type Frame, type Memory } from '#conversation/memory.ts';
 import type { Message } from '#conversation/message.ts';
+import type { BotSettings, Deps } from '#telegram/ops/deps.ts';
 import type { Admins } from './admins.ts';
-import type { BotSettings, Deps } from './deps.ts';
 import { nameIn } from './names.ts';
 import { nameOf } from './people.ts';
 

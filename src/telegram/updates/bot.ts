@@ -1,20 +1,20 @@
 import { sequentialize } from '@grammyjs/runner';
 import { Bot, type BotConfig, type Context } from 'grammy';
 import { type Sent as Answered, ClaimLost } from '#conversation/memory.ts';
+import { postAgain, type Reply, type Room } from '#telegram/delivery/deliver.ts';
+import { Cut, faultId, faultLine, isUnsent, isWorthTelling, originOf } from '#telegram/delivery/fault.ts';
+import { lineTo } from '#telegram/delivery/line.ts';
+import { pace, retryFloods } from '#telegram/delivery/pace.ts';
+import { placeOf, Sender, type Sent } from '#telegram/delivery/send.ts';
+import type { BotSettings, Deps } from '#telegram/ops/deps.ts';
+import { dropAt } from '#telegram/ui/hello.ts';
+import { Pictures } from '#telegram/ui/pictures.ts';
 import { Admins } from './admins.ts';
-import { postAgain, type Reply, type Room } from './deliver.ts';
-import type { BotSettings, Deps } from './deps.ts';
-import { Cut, faultId, faultLine, isUnsent, isWorthTelling, originOf } from './fault.ts';
 import { makeHandle } from './handle.ts';
-import { dropAt } from './hello.ts';
 import { KeptAnswers } from './kept.ts';
-import { lineTo } from './line.ts';
 import type { Moved } from './migrate.ts';
 import { orderKeys } from './order.ts';
 import { Owed } from './owed.ts';
-import { pace, retryFloods } from './pace.ts';
-import { Pictures } from './pictures.ts';
-import { placeOf, Sender, type Sent } from './send.ts';
 import { type Job, sort } from './sort.ts';
 
 /** An update that another process has in work: it must not be acknowledged, so that it comes again if that one dies. */

@@ -1,6 +1,8 @@
 import { setTimeout as wait } from 'node:timers/promises';
 import { type Api, GrammyError, InputFile } from 'grammy';
 import type { InlineKeyboardMarkup, Message, ReplyKeyboardMarkup, ReplyKeyboardRemove } from 'grammy/types';
+import type { Say } from '#telegram/ui/say.ts';
+import { type Moved, movedByError } from '#telegram/updates/migrate.ts';
 import {
   isGone,
   isLine,
@@ -11,8 +13,6 @@ import {
   isUnmodified,
   isUnsent,
 } from './fault.ts';
-import { type Moved, movedByError } from './migrate.ts';
-import type { Say } from './say.ts';
 
 /** Where a message goes: the chat, the question it replies to, and the topic, where it is really one. */
 export interface Place {

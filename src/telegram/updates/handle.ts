@@ -1,20 +1,20 @@
 import type { Api, Context } from 'grammy';
 import type { CallbackQuery, ChatMemberUpdated } from 'grammy/types';
-import { exportMessage } from './commands.ts';
-import type { Room } from './deliver.ts';
+import type { Room } from '#telegram/delivery/deliver.ts';
+import { placeOf, type Sent } from '#telegram/delivery/send.ts';
+import { whenSlow } from '#telegram/delivery/typing.ts';
+import { exportMessage } from '#telegram/ui/commands.ts';
+import { sendExport } from '#telegram/ui/export.ts';
+import { dropAt, helloText, isArrival, passage } from '#telegram/ui/hello.ts';
+import { isPicturesWish, setPictures } from '#telegram/ui/pictures-setting.ts';
+import { say } from '#telegram/ui/say.ts';
 import { answerGuest, answerInline } from './elsewhere.ts';
-import { sendExport } from './export.ts';
-import { dropAt, helloText, isArrival, passage } from './hello.ts';
 import { Limits, pauseLine, type Verdict } from './limits.ts';
 import type { Moved } from './migrate.ts';
-import { isPicturesWish, setPictures } from './pictures-setting.ts';
 import { press } from './press.ts';
 import { respond } from './respond.ts';
-import { say } from './say.ts';
-import { placeOf, type Sent } from './send.ts';
 import type { Job, Question } from './sort.ts';
 import { Twins } from './twins.ts';
-import { whenSlow } from './typing.ts';
 
 /** Does what one update asks for. @returns the message that answered it, where there is one */
 export type Handle = (ctx: Context, job: Job) => Promise<Sent | undefined>;

@@ -3,12 +3,12 @@ import { createServer, type IncomingMessage, type ServerResponse } from 'node:ht
 import { setTimeout as wait } from 'node:timers/promises';
 import { type Bot, BotError } from 'grammy';
 import type { Update } from 'grammy/types';
-import { Busy } from './bot.ts';
+import { setMenus } from '#telegram/ui/menu.ts';
+import { Busy } from '#telegram/updates/bot.ts';
+import { allowedUpdates } from '#telegram/updates/sort.ts';
 import type { Log } from './deps.ts';
 import { type Probe, tell } from './health.ts';
-import { setMenus } from './menu.ts';
 import type { Running } from './poll.ts';
-import { allowedUpdates } from './sort.ts';
 
 export interface WebhookOptions {
   readonly url: string;

@@ -1,11 +1,11 @@
 import type { InlineKeyboardMarkup, Message } from 'grammy/types';
+import { drawn, type Room } from '#telegram/delivery/deliver.ts';
+import { placeOf, type Sent } from '#telegram/delivery/send.ts';
+import type { Kept } from '#telegram/updates/kept.ts';
+import { workingOf } from '#telegram/updates/think.ts';
 import { type Button, hash, keyboard } from './buttons.ts';
 import { captionLimit, captionOf } from './caption.ts';
-import { drawn, type Room } from './deliver.ts';
-import type { Kept } from './kept.ts';
 import { say, withWorking, workingAlone } from './say.ts';
-import { placeOf, type Sent } from './send.ts';
-import { workingOf } from './think.ts';
 import { labels } from './words.ts';
 
 /** The buttons of an answer that are left when some of it has been shown. */

@@ -1,13 +1,13 @@
 import type { Api } from 'grammy';
 import type { CallbackQuery, Message } from 'grammy/types';
+import { deliver, type Room } from '#telegram/delivery/deliver.ts';
+import { placeOf, type Sent } from '#telegram/delivery/send.ts';
+import { type Button, hash, pressedText, readButton } from '#telegram/ui/buttons.ts';
+import { lay } from '#telegram/ui/lay.ts';
+import { askPlace, showPicture, showWorking } from '#telegram/ui/show.ts';
 import { addressed, type Me } from './addressed.ts';
-import { type Button, hash, pressedText, readButton } from './buttons.ts';
-import { deliver, type Room } from './deliver.ts';
 import type { Kept } from './kept.ts';
-import { lay } from './lay.ts';
 import { askOf, keptOf } from './respond.ts';
-import { placeOf, type Sent } from './send.ts';
-import { askPlace, showPicture, showWorking } from './show.ts';
 import { think } from './think.ts';
 
 /** The short notes over the chat that only the one who pressed sees (at most 200 characters). */
