@@ -69,6 +69,7 @@ async function runTelegram(config: Config, token: string): Promise<void> {
   const bot = createBot(settings, { converse, store, log, meter: watch?.metrics, now: Date.now });
   if (config.WEBHOOK_URL !== undefined) await probes?.stop();
   const running = await start(config, bot, log, watch);
+  bot.resume().catch(error => log.warn({ err: error }, 'answers of before could not be taken up'));
 
   const tidy = (): void => {
     const now = Date.now();

@@ -1,5 +1,6 @@
 import type { MemoryStore } from '#conversation/memory.ts';
-import type { Content, Place, Sender, Sent } from './send.ts';
+import type { Content, Place, Sent } from './place.ts';
+import type { Sender } from './send.ts';
 
 /** A supergroup numbers its own messages without gaps; its ids begin with -100. */
 const isDense = (chat: number): boolean => chat < -1_000_000_000_000;

@@ -1,4 +1,4 @@
-import type { Bot } from 'grammy';
+import { type Bot, HttpError } from 'grammy';
 import type { Message, Update } from 'grammy/types';
 import type { Answer } from '#answer/answer.ts';
 import type { MemoryStore } from '#conversation/memory.ts';
@@ -70,6 +70,13 @@ export const parrot: Converse = (memory, message) => {
 
 export const silent: Log = { debug() {}, info() {}, warn() {}, error() {} };
 
+/** A line that broke: nobody knows on which side of the call. */
+const cut = (method: string): HttpError =>
+  new HttpError(
+    `Network request for '${method}' failed!`,
+    Object.assign(new Error('reset'), { code: 'ECONNRESET' }),
+  );
+
 /** A bot in a world without a network: its calls go straight to the world's rules. */
 export interface Stage {
   readonly bot: Bot;
@@ -100,6 +107,7 @@ export function stage({
   clock = { now: nowSec * 1000 },
   meter,
 }: StageOptions = {}): Stage {
+  world.now = () => clock.now;
   const logged: Stage['logged'] = [];
   const put = (level: string) => (fields: object, message: string) =>
     void logged.push({ level, fields, message });
@@ -113,7 +121,11 @@ export function stage({
     try {
       const fault = world.takeFault(method);
       if (fault instanceof Refusal) throw fault;
-      return { ok: true, result: world.call(method, structuredClone((payload ?? {}) as Payload)) } as never;
+      if (fault === 'cut-before') throw cut(method);
+      const result = world.call(method, structuredClone((payload ?? {}) as Payload));
+      if (fault === 'cut-after') throw cut(method);
+      if (fault === 'lost-after') throw new Refusal(502, 'Bad Gateway');
+      return { ok: true, result } as never;
     } catch (error) {
       if (!(error instanceof Refusal)) throw error;
       const { code, message, parameters } = error;
@@ -134,7 +146,7 @@ export function stage({
     give: async given => {
       const full = 'update_id' in given ? given : update(given);
       world.hear(full);
-      if (full.callback_query !== undefined) world.openPresses.add(full.callback_query.id);
+      if (full.callback_query !== undefined) world.tap(full.callback_query);
       await bot.handleUpdate(structuredClone(full));
     },
     answers: chat =>
