@@ -119,7 +119,10 @@ async function start(config: Config, bot: Bot, log: Log, watch: Watch | undefine
   const { WEBHOOK_URL: url, WEBHOOK_SECRET: secret, PORT: port = usualPort } = config;
   const onHeard = () => watch?.health.heard();
   if (url === undefined || secret === undefined)
-    return (await import('#telegram/ops/poll.ts')).poll(bot, log, { onHeard });
+    return (await import('#telegram/ops/poll.ts')).poll(bot, log, {
+      onHeard,
+      onPolling: isRunning => watch?.health.polling(isRunning),
+    });
   const probe = watch?.health.probe;
   return (await import('#telegram/ops/webhook.ts')).serve(bot, log, { url, secret, port, probe, onHeard });
 }

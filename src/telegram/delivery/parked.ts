@@ -17,6 +17,8 @@ interface Lot {
   jobs: ParkedJob[];
   lost: number;
   timer?: NodeJS.Timeout;
+  /** The work of its jobs, while that goes on. */
+  running?: Promise<void>;
 }
 
 /** More of one chat are not kept: a group may hear twenty things a minute. */
@@ -63,9 +65,23 @@ export class Parked {
     this.#wake(chat, lot, this.#hold.leftMs(chat));
   }
 
+  /** Does what waits in a chat whose ban has ended, before anything new is said there. */
+  async flush(chat: number): Promise<void> {
+    const lot = this.#lots.get(chat);
+    if (lot !== undefined && this.#hold.leftMs(chat) === 0) await this.#start(chat, lot);
+  }
+
+  #start(chat: number, lot: Lot): Promise<void> {
+    clearTimeout(lot.timer);
+    lot.running ??= this.#work(chat, lot).finally(() => {
+      lot.running = undefined;
+    });
+    return lot.running;
+  }
+
   #wake(chat: number, lot: Lot, inMs: number): void {
     clearTimeout(lot.timer);
-    lot.timer = setTimeout(() => void this.#work(chat, lot), Math.min(inMs, longestMs)).unref();
+    lot.timer = setTimeout(() => void this.#start(chat, lot), Math.min(inMs, longestMs)).unref();
   }
 
   async #work(chat: number, lot: Lot): Promise<void> {

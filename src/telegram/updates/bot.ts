@@ -191,6 +191,7 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
     const { job } = meant;
     const ended = meter?.began(job.kind);
     try {
+      await parked.flush(Number(lockOf(job)));
       await inTurn(ctx, job);
       ended?.('done');
     } catch (error) {

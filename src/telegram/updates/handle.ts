@@ -59,6 +59,8 @@ export function makeHandle(
     if (!isEdit && twins.isSecond('message', message)) return undefined;
     const isPrivate = message.chat.type === 'private';
     const verdict = noted(limits.note(message.chat.id, message.from?.id ?? 0, isPrivate));
+    // In a ban the pause is kept without the word.
+    if (verdict === 'ask for a pause' && room.hold.leftMs(message.chat.id) > 0) return undefined;
     if (verdict === 'ask for a pause') return sender.send(placeOf(message), { said: say(pauseLine) });
     if (verdict === 'silence') return undefined;
     if (meant.text === exportMessage) return sendExport(room, api, message);

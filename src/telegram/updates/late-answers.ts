@@ -1,8 +1,9 @@
-import type { MemoryStore } from '#conversation/memory.ts';
+import type { Sent as Answered, MemoryStore } from '#conversation/memory.ts';
 import { Backlog, type Late } from '#telegram/delivery/backlog.ts';
 import { postAgain, postFirst, type Reply, type Room } from '#telegram/delivery/deliver.ts';
 import { Held } from '#telegram/delivery/hold.ts';
 import type { Parked } from '#telegram/delivery/parked.ts';
+import type { Sent } from '#telegram/delivery/place.ts';
 import { sayLate } from '#telegram/ui/late.ts';
 import { say } from '#telegram/ui/say.ts';
 import type { Owed } from './owed.ts';
@@ -31,6 +32,13 @@ export async function tellLoss({ sender }: Room, chat: number, lost: number): Pr
   );
 }
 
+/** Which message answered which; nothing to note of one that a single person sees. */
+function notedOf({ place }: Reply, sent: Sent | undefined): Answered | undefined {
+  if (sent === undefined || sent.id <= 0) return undefined;
+  const question = place.replyTo === undefined ? {} : { question: String(place.replyTo) };
+  return { chat: String(sent.chat), answer: String(sent.id), ...question };
+}
+
 /** Answers that go out later than their question was worked on: in a heap, after a ban, after a crash. */
 export class LateAnswers {
   readonly backlog = new Backlog((chat, lates) => this.#background(() => this.#sendHeap(chat, lates)));
@@ -49,13 +57,18 @@ export class LateAnswers {
   }
 
   #background(work: () => Promise<void>): void {
-    work().catch(error => this.#room.deps.log.error({ err: error }, 'a late answer could not be sent'));
+    work().catch(error => this.#failed(error));
+  }
+
+  #failed(error: unknown): void {
+    this.#room.deps.log.error({ err: error }, 'a late answer could not be sent');
   }
 
   /** Takes up what an earlier process worked out and could not send. */
   async resume(): Promise<void> {
+    // One after the other: an answer is noted before the next one is looked for.
     for (const update of await this.#store.due())
-      this.#background(() => this.#pay(update, postAgain, this.#room.deps.now()));
+      await this.#pay(update, postAgain, this.#room.deps.now()).catch(error => this.#failed(error));
   }
 
   /** Sends one kept reply, unless somebody else has it. */
@@ -69,13 +82,10 @@ export class LateAnswers {
     const reply = JSON.parse(claim.reply) as Reply;
     const { chat } = reply.place;
     try {
-      const sent = await this.#store.withLock(String(chat), () => post(this.#room, reply));
-      const noted = sent && {
-        chat: String(chat),
-        answer: String(sent.id),
-        ...(reply.place.replyTo !== undefined && { question: String(reply.place.replyTo) }),
-      };
-      await this.#owed.finish(update, sent && sent.id > 0 ? noted : undefined);
+      await this.#store.withLock(String(chat), async () => {
+        const sent = await post(this.#room, reply);
+        await this.#owed.finish(update, notedOf(reply, sent));
+      });
     } catch (error) {
       await this.#owed.release(update);
       if (!(error instanceof Held)) throw error;

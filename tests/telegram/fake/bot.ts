@@ -1,11 +1,11 @@
-import { type Bot, HttpError } from 'grammy';
+import { HttpError } from 'grammy';
 import type { Message, Update } from 'grammy/types';
 import type { Answer } from '#answer/answer.ts';
 import type { MemoryStore } from '#conversation/memory.ts';
 import { emptyMemory } from '#conversation/memory.ts';
 import { VolatileStore } from '#memory/volatile/store.ts';
 import type { BotSettings, Converse, Log, Meter } from '#telegram/ops/deps.ts';
-import { createBot } from '#telegram/updates/bot.ts';
+import { type CampBot, createBot } from '#telegram/updates/bot.ts';
 import { nowSec, update } from './people.ts';
 import { Refusal } from './rules.ts';
 import { me, type Payload, token, World } from './world.ts';
@@ -79,7 +79,7 @@ const cut = (method: string): HttpError =>
 
 /** A bot in a world without a network: its calls go straight to the world's rules. */
 export interface Stage {
-  readonly bot: Bot;
+  readonly bot: CampBot;
   readonly world: World;
   readonly store: MemoryStore;
   readonly logged: { level: string; fields: object; message: string }[];
