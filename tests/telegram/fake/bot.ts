@@ -90,7 +90,7 @@ export interface Stage {
   clock: { now: number };
 }
 
-interface StageOptions {
+export interface StageOptions {
   readonly settings?: Partial<BotSettings>;
   readonly converse?: Converse;
   readonly store?: MemoryStore;
