@@ -8,6 +8,7 @@ import { lineTo } from '#telegram/delivery/line.ts';
 import { pace, retryFloods } from '#telegram/delivery/pace.ts';
 import { Parked } from '#telegram/delivery/parked.ts';
 import { placeOf, type Sent } from '#telegram/delivery/place.ts';
+import { Poison } from '#telegram/delivery/poison.ts';
 import { Sender } from '#telegram/delivery/send.ts';
 import type { BotSettings, Deps } from '#telegram/ops/deps.ts';
 import { dropAt } from '#telegram/ui/hello.ts';
@@ -129,6 +130,7 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
       .catch(again => log.error({ err: again, fault: id }, 'the fault could not be told'));
   };
 
+  const poison = new Poison();
   /** Comes back to an update when its chat may be written to again. */
   const park = (ctx: Context, job: Job, held: Held): Promise<void> =>
     parked.put(held.chat, {
@@ -160,7 +162,7 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
       await owed.release(update);
       if (error instanceof Held) return park(ctx, job, error);
       // The kept reply goes out when the line is there again.
-      if (isUnsent(error) || error instanceof Cut) throw error;
+      if (isUnsent(error) || (error instanceof Cut && !poison.isOne(update, error))) throw error;
       await failed(update, job, error);
     }
     await owed.finish(update, answered);
