@@ -108,6 +108,14 @@ describe('a chat in a ban (429)', () => {
     expect(texts()).toHaveLength(1);
   });
 
+  test('the hello to a new group comes after it', async () => {
+    s.world.floods.ban(group.id, 20, clock.now);
+    const change = { old_chat_member: { status: 'left' }, new_chat_member: { status: 'member' } };
+    await s.give({ my_chat_member: { chat: group, from: sam, date: nowSec, ...change } as never });
+    await pass(22);
+    expect(texts()).toEqual([expect.stringMatching(/^Hello/)]);
+  });
+
   test('no more than a hundred wait; the loss of the others is said', async () => {
     s.world.floods.ban(sam.id, 60, clock.now);
     for (let i = 0; i < 130; i++) {
