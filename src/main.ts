@@ -13,6 +13,8 @@ const usualPort = 8080;
 /** A poll comes back after half a minute at most; after three without, the poller counts as cut off. */
 const pollHeardWithinMs = 90_000;
 const dayMs = 86_400_000;
+/** What Telegram hands out again after a start is done by then; only what it took for done is left (ms). */
+const resumeAfterMs = 15_000;
 /** Telegram repeats an update for 24 h and people edit for 48 h; claims are kept a little longer. */
 const claimsKeptMs = 3 * dayMs;
 /** A chat that nobody used for a year is forgotten. */
@@ -69,7 +71,9 @@ async function runTelegram(config: Config, token: string): Promise<void> {
   const bot = createBot(settings, { converse, store, log, meter: watch?.metrics, now: Date.now });
   if (config.WEBHOOK_URL !== undefined) await probes?.stop();
   const running = await start(config, bot, log, watch);
-  bot.resume().catch(error => log.warn({ err: error }, 'answers of before could not be taken up'));
+  const resume = () =>
+    bot.resume().catch(error => log.warn({ err: error }, 'answers of before could not be taken up'));
+  setTimeout(resume, resumeAfterMs).unref();
 
   const tidy = (): void => {
     const now = Date.now();
