@@ -1,8 +1,8 @@
 import type { Bot } from 'grammy';
-import type { Log } from '#telegram/deps.ts';
-import type { Health } from '#telegram/health.ts';
-import type { Metrics } from '#telegram/metrics.ts';
-import type { Running } from '#telegram/poll.ts';
+import type { Log } from '#telegram/ops/deps.ts';
+import type { Health } from '#telegram/ops/health.ts';
+import type { Metrics } from '#telegram/ops/metrics.ts';
+import type { Running } from '#telegram/ops/poll.ts';
 import type { Config } from './config.ts';
 
 const { ConfigError, readConfig } = await import('./config.ts');
@@ -13,6 +13,8 @@ const usualPort = 8080;
 /** A poll comes back after half a minute at most; after three without, the poller counts as cut off. */
 const pollHeardWithinMs = 90_000;
 const dayMs = 86_400_000;
+/** What Telegram hands out again after a start is done by then; only what it took for done is left (ms). */
+const resumeAfterMs = 15_000;
 /** Telegram repeats an update for 24 h and people edit for 48 h; claims are kept a little longer. */
 const claimsKeptMs = 3 * dayMs;
 /** A chat that nobody used for a year is forgotten. */
@@ -41,7 +43,7 @@ async function runTelegram(config: Config, token: string): Promise<void> {
   const [{ makeLog }, { createBot }, { openStore }, { openPatiently }, { GiveBack }, { converse }] =
     await Promise.all([
       import('./log.ts'),
-      import('#telegram/bot.ts'),
+      import('#telegram/updates/bot.ts'),
       import('#memory/open.ts'),
       import('./patience.ts'),
       import('./quiet.ts'),
@@ -69,6 +71,9 @@ async function runTelegram(config: Config, token: string): Promise<void> {
   const bot = createBot(settings, { converse, store, log, meter: watch?.metrics, now: Date.now });
   if (config.WEBHOOK_URL !== undefined) await probes?.stop();
   const running = await start(config, bot, log, watch);
+  const resume = () =>
+    bot.resume().catch(error => log.warn({ err: error }, 'answers of before could not be taken up'));
+  setTimeout(resume, resumeAfterMs).unref();
 
   const tidy = (): void => {
     const now = Date.now();
@@ -102,8 +107,8 @@ interface Watch {
 async function watchOver(config: Config): Promise<Watch | undefined> {
   if (config.WEBHOOK_URL === undefined && config.PORT === undefined) return undefined;
   const [{ Health, serveProbes }, { makeMetrics }] = await Promise.all([
-    import('#telegram/health.ts'),
-    import('#telegram/metrics.ts'),
+    import('#telegram/ops/health.ts'),
+    import('#telegram/ops/metrics.ts'),
   ]);
   const metrics = makeMetrics();
   const heardWithinMs = config.WEBHOOK_URL === undefined ? pollHeardWithinMs : undefined;
@@ -118,9 +123,12 @@ async function start(config: Config, bot: Bot, log: Log, watch: Watch | undefine
   const { WEBHOOK_URL: url, WEBHOOK_SECRET: secret, PORT: port = usualPort } = config;
   const onHeard = () => watch?.health.heard();
   if (url === undefined || secret === undefined)
-    return (await import('#telegram/poll.ts')).poll(bot, log, { onHeard });
+    return (await import('#telegram/ops/poll.ts')).poll(bot, log, {
+      onHeard,
+      onPolling: isRunning => watch?.health.polling(isRunning),
+    });
   const probe = watch?.health.probe;
-  return (await import('#telegram/webhook.ts')).serve(bot, log, { url, secret, port, probe, onHeard });
+  return (await import('#telegram/ops/webhook.ts')).serve(bot, log, { url, secret, port, probe, onHeard });
 }
 
 try {

@@ -16,12 +16,12 @@ const texts = [
 ];
 
 /** What `npm start` runs, after "exec node"; a path of ours is made whole. */
-const startWords = (JSON.parse(read('package.json')) as { scripts: { start: string } }).scripts.start
+export const startWords = (JSON.parse(read('package.json')) as { scripts: { start: string } }).scripts.start
   .replace(/^exec node /, '')
   .split(' ')
   .map(word => (word.startsWith('src/') ? join(root, word) : word));
 
-interface Running {
+export interface Running {
   readonly child: ChildProcess;
   readonly api: FloodApi;
   readonly folder: string;
@@ -40,7 +40,7 @@ function cpuSec(pid: number): number {
 const residentMb = (pid: number): number =>
   Number(execFileSync('ps', ['-o', 'rss=', '-p', String(pid)], { encoding: 'utf8' })) / 1024;
 
-async function start(words: readonly string[]): Promise<Running> {
+export async function start(words: readonly string[]): Promise<Running> {
   const folder = mkdtempSync(join(tmpdir(), 'bench-'));
   const api = await floodApi(texts);
   const child = spawn(process.execPath, words, {

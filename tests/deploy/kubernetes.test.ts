@@ -6,7 +6,7 @@ import type { Ingress } from 'kubernetes-types/networking/v1.d.ts';
 import type { PodDisruptionBudget } from 'kubernetes-types/policy/v1.d.ts';
 import { expect, test } from 'vitest';
 import { parseAllDocuments } from 'yaml';
-import { Health } from '#telegram/health.ts';
+import { Health } from '#telegram/ops/health.ts';
 import { readConfig } from '../../src/config.ts';
 import { readDockerfile } from './dockerfile.ts';
 import { root } from './script.ts';

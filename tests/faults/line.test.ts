@@ -2,7 +2,7 @@ import { once } from 'node:events';
 import { createServer, type Server, type Socket } from 'node:net';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { VolatileStore } from '#memory/volatile/store.ts';
-import { createBot } from '#telegram/bot.ts';
+import { createBot } from '#telegram/updates/bot.ts';
 import { parrot, silent } from '../telegram/fake/bot.ts';
 import { message, nowSec, update } from '../telegram/fake/people.ts';
 import { me, token } from '../telegram/fake/world.ts';

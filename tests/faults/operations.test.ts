@@ -1,10 +1,10 @@
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { VolatileStore } from '#memory/volatile/store.ts';
-import { createBot } from '#telegram/bot.ts';
-import { Health, serveProbes } from '#telegram/health.ts';
-import { Limits } from '#telegram/limits.ts';
-import { makeMetrics } from '#telegram/metrics.ts';
-import { serve } from '#telegram/webhook.ts';
+import { Health, serveProbes } from '#telegram/ops/health.ts';
+import { makeMetrics } from '#telegram/ops/metrics.ts';
+import { serve } from '#telegram/ops/webhook.ts';
+import { createBot } from '#telegram/updates/bot.ts';
+import { Limits } from '#telegram/updates/limits.ts';
 import { parrot, silent, stage } from '../telegram/fake/bot.ts';
 import { message, nowSec, sam, update } from '../telegram/fake/people.ts';
 import { FakeTelegram } from '../telegram/fake/server.ts';

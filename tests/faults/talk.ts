@@ -2,7 +2,7 @@ import type { Message, Update } from 'grammy/types';
 import { converse } from '#conversation/converse.ts';
 import type { Memory } from '#conversation/memory.ts';
 import { VolatileStore } from '#memory/volatile/store.ts';
-import { createBot } from '#telegram/bot.ts';
+import { createBot } from '#telegram/updates/bot.ts';
 import { silent } from '../telegram/fake/bot.ts';
 import { me, type Payload, token, World } from '../telegram/fake/world.ts';
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { MemoryStore } from '#conversation/memory.ts';
 import { VolatileStore } from '#memory/volatile/store.ts';
-import type { Converse } from '#telegram/deps.ts';
+import type { Converse } from '#telegram/ops/deps.ts';
 import { answer, stage } from './fake/bot.ts';
 import { group, message, update } from './fake/people.ts';
 import { World } from './fake/world.ts';

@@ -4,8 +4,8 @@ import { type AddressInfo, createServer } from 'node:net';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { converse } from '#conversation/converse.ts';
 import { VolatileStore } from '#memory/volatile/store.ts';
-import { createBot } from '#telegram/bot.ts';
-import { poll } from '#telegram/poll.ts';
+import { poll } from '#telegram/ops/poll.ts';
+import { createBot } from '#telegram/updates/bot.ts';
 import { silent } from './fake/bot.ts';
 
 /**

@@ -1,9 +1,9 @@
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { VolatileStore } from '#memory/volatile/store.ts';
-import { createBot } from '#telegram/bot.ts';
-import type { Converse, Log } from '#telegram/deps.ts';
-import { poll, type Running } from '#telegram/poll.ts';
-import { allowedUpdates } from '#telegram/sort.ts';
+import type { Converse, Log } from '#telegram/ops/deps.ts';
+import { poll, type Running } from '#telegram/ops/poll.ts';
+import { createBot } from '#telegram/updates/bot.ts';
+import { allowedUpdates } from '#telegram/updates/sort.ts';
 import { parrot, silent } from './fake/bot.ts';
 import { group, message, nowSec, plainGroup } from './fake/people.ts';
 import { Refusal } from './fake/rules.ts';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { buttonData, keyboard, readButton } from '#telegram/buttons.ts';
-import { say, withWorking } from '#telegram/say.ts';
+import { buttonData, keyboard, readButton } from '#telegram/ui/buttons.ts';
+import { say, withWorking } from '#telegram/ui/say.ts';
 import { checkButtons, checkEntities, checkText } from './fake/rules.ts';
 
 test('the first line is bold, the rest plain', () => {

@@ -1,7 +1,7 @@
 import type { Chat, Update } from 'grammy/types';
 import { describe, expect, test } from 'vitest';
-import { orderKeys } from '#telegram/order.ts';
-import { allowedUpdates, sort } from '#telegram/sort.ts';
+import { orderKeys } from '#telegram/updates/order.ts';
+import { allowedUpdates, sort } from '#telegram/updates/sort.ts';
 import { alone, botMessage, group, kim, message, nowSec, plainGroup, sam, update } from './fake/people.ts';
 import { me } from './fake/world.ts';
 
@@ -10,13 +10,13 @@ const channel = { id: -1009, type: 'channel', title: 'News' } as Chat.ChannelCha
 const kindOf = (given: Omit<Update, 'update_id'>, allowed?: ReadonlySet<number>): string | undefined =>
   sort(update(given), me, nowSec * 1000, allowed)?.kind;
 
-const member = (status: string) =>
+const member = (status: string, user = sam) =>
   ({
     chat: group,
     from: sam,
     date: nowSec,
     old_chat_member: { status: 'member' },
-    new_chat_member: { status },
+    new_chat_member: { status, user },
   }) as never;
 
 const cases: [what: string, given: Omit<Update, 'update_id'>, kind: string | undefined][] = [
@@ -57,8 +57,18 @@ const cases: [what: string, given: Omit<Update, 'update_id'>, kind: string | und
   [
     'a voice message in private',
     { message: message(undefined, { chat: alone, voice: {} as never }) as never },
-    'question',
+    'wordless',
   ],
+  [
+    'a contact in private',
+    { message: message(undefined, { chat: alone, contact: {} as never }) as never },
+    'wordless',
+  ],
+  ['a poll in a group', { message: message(undefined, { poll: {} as never }) as never }, undefined],
+  ['somebody leaves', { message: message(undefined, { left_chat_member: kim }) as never }, 'left'],
+  ['the bot leaves', { message: message(undefined, { left_chat_member: me as never }) as never }, undefined],
+  ['somebody is thrown out', { chat_member: member('kicked', kim) }, 'left'],
+  ['somebody comes in', { chat_member: member('member', kim) }, undefined],
   [
     'a shared place in private',
     { message: message(undefined, { chat: alone, location: { latitude: -28, longitude: 153 } }) as never },

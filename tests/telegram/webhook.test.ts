@@ -1,9 +1,9 @@
 import { connect } from 'node:net';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { VolatileStore } from '#memory/volatile/store.ts';
-import { createBot } from '#telegram/bot.ts';
-import type { Running } from '#telegram/poll.ts';
-import { serve } from '#telegram/webhook.ts';
+import type { Running } from '#telegram/ops/poll.ts';
+import { serve } from '#telegram/ops/webhook.ts';
+import { createBot } from '#telegram/updates/bot.ts';
 import { parrot, silent } from './fake/bot.ts';
 import { message, nowSec, update } from './fake/people.ts';
 import { FakeTelegram } from './fake/server.ts';

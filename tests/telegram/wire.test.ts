@@ -2,7 +2,7 @@ import nock from 'nock';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { VolatileStore } from '#memory/volatile/store.ts';
 import { makeLog } from '#src/log.ts';
-import { createBot } from '#telegram/bot.ts';
+import { createBot } from '#telegram/updates/bot.ts';
 import { parrot, silent } from './fake/bot.ts';
 import { group, message, nowSec, update } from './fake/people.ts';
 import { me, token } from './fake/world.ts';

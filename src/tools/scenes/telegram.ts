@@ -2,8 +2,8 @@ import type { Bot } from 'grammy';
 import type { Chat, InlineKeyboardMarkup, Message, Update, User } from 'grammy/types';
 import { converse } from '#conversation/converse.ts';
 import { VolatileStore } from '#memory/volatile/store.ts';
-import { createBot } from '#telegram/bot.ts';
-import type { Log } from '#telegram/deps.ts';
+import type { Log } from '#telegram/ops/deps.ts';
+import { createBot } from '#telegram/updates/bot.ts';
 
 /** Something that is seen in the group, in the order in which it happens. */
 export type Seen =
@@ -140,6 +140,9 @@ export class Group {
       case 'answerCallbackQuery':
         if (payload.text) this.seen.push({ kind: 'did', text: `A note over the chat: “${payload.text}”` });
         return true;
+      case 'setMessageReaction':
+        this.seen.push({ kind: 'did', text: `${me.first_name} reacts with a thumb` });
+        return true;
       case 'getChatMember':
         return { status: this.admins.has(payload.user_id) ? 'administrator' : 'member' };
       default:
@@ -164,6 +167,7 @@ export class Group {
       ...(file ? { caption: text, photo: [{}] } : { text }),
       entities: payload.entities,
       reply_markup,
+      ...(onlyFor && { ephemeral_message_id: id }),
     } as unknown as Message;
     this.#messages.set(id, message);
     this.seen.push({

@@ -1,0 +1,129 @@
+import type { UserFromGetMe } from 'grammy/types';
+import type { Chart } from '#answer/chart/chart.ts';
+import { type Claimed, StaleRevision } from '#conversation/memory.ts';
+import type { Pictures } from '#telegram/ui/pictures.ts';
+import type { KeptAnswers } from '#telegram/updates/kept.ts';
+import { type Ask, isForgotten, type Mind, type Thought, think } from '#telegram/updates/think.ts';
+import { Cut, isLine, isUnsent } from './fault.ts';
+import type { Hold } from './hold.ts';
+import type { Content, Place, Sent } from './place.ts';
+import { seek } from './seek.ts';
+import type { Sender } from './send.ts';
+
+/** What the handlers of one bot share. */
+export interface Room extends Mind {
+  readonly kept: KeptAnswers;
+  readonly sender: Sender;
+  readonly pictures: Pictures;
+  /** Which chats have to wait. */
+  readonly hold: Hold;
+  /** Who the bot is, as `getMe` told. */
+  readonly me: () => UserFromGetMe;
+  /** Private chats in which a key to share a location may still be shown. */
+  readonly keyed: Set<number>;
+}
+
+/** A reply ready to go out, as it is also kept until it is known to have gone out. */
+export interface Reply extends Omit<Content, 'picture'> {
+  readonly place: Place;
+  /** A picture that goes out with the words. */
+  readonly chart?: Chart;
+  /** A reaction on the message, which says it all where it is allowed. */
+  readonly react?: '\u{1F44D}' | '\u{1F44C}';
+  /** The answer that it takes the place of. */
+  readonly at?: Sent;
+}
+
+/** An answer as it went out. */
+export interface Delivered {
+  readonly thought: Thought;
+  readonly reply: Reply;
+  readonly sent: Sent | undefined;
+}
+
+const attempts = 4;
+
+/**
+ * Answers: think, keep the memory together with the reply, send. Where another instance saved in between, thinks
+ * again from what it left; so nothing that has been said needs taking back.
+ * @param isLater the reply is kept and not sent: its caller does that
+ * @throws Held where the chat has to wait, Cut where the line broke, so that the reply is due still
+ */
+export async function deliver(
+  room: Room,
+  update: number,
+  ask: Ask,
+  make: (thought: Thought) => Reply,
+  { isLater = false }: { readonly isLater?: boolean } = {},
+): Promise<Delivered> {
+  for (let attempt = 1; ; attempt++) {
+    const thought = await think(room, ask);
+    const reply = make(thought);
+    try {
+      await commit(room, String(ask.chat), thought, { update, reply: JSON.stringify(reply) }, isLater);
+    } catch (error) {
+      if (error instanceof StaleRevision && attempt < attempts) continue;
+      throw error;
+    }
+    if (isForgotten(thought)) room.kept.drop(ask.chat);
+    return { thought, reply, sent: isLater ? undefined : await postFirst(room, reply) };
+  }
+}
+
+async function commit(
+  room: Room,
+  chat: string,
+  thought: Thought,
+  update: Claimed,
+  isKept: boolean,
+): Promise<void> {
+  const { store } = room.deps;
+  if (isForgotten(thought)) await store.forget(chat, update);
+  else if (isKept || thought.memory !== thought.before)
+    await store.save(chat, thought.memory, thought.revision, update);
+}
+
+/** Sends a reply that was never sent; where the line breaks around that, looks whether it arrived. */
+export async function postFirst(room: Room, reply: Reply): Promise<Sent | undefined> {
+  try {
+    return await post(room, reply, false);
+  } catch (error) {
+    if (!isLine(error) || isUnsent(error)) throw error;
+    return postAgain(room, reply);
+  }
+}
+
+/** Sends a reply of which nobody knows whether it went out before; only if it is not found in the chat. @throws Cut */
+export async function postAgain(room: Room, reply: Reply): Promise<Sent | undefined> {
+  try {
+    return await post(room, reply, true);
+  } catch (error) {
+    throw isLine(error) ? new Cut('the line to Telegram broke', { cause: error }) : error;
+  }
+}
+
+/** Sends a reply, or puts it in the place of the answer that it renews, or where it stands already. */
+async function post(
+  room: Room,
+  { at, place, chart, react, ...words }: Reply,
+  mayStand: boolean,
+): Promise<Sent | undefined> {
+  const { sender, deps } = room;
+  if (react !== undefined && (await sender.react(place, react))) return undefined;
+  // Talk among people gets no answer.
+  if (words.said.text === '') return undefined;
+  const content = { ...words, picture: chart && (await drawn(room, chart)) };
+  if (at !== undefined) return sender.edit(at, place, content);
+  const found = mayStand ? await seek(deps.store, sender, place, content) : undefined;
+  return found ?? sender.send(place, content);
+}
+
+/** The picture of a chart; none where drawing fails: the words say it all. */
+export async function drawn({ pictures, deps }: Room, chart: Chart): Promise<Buffer | undefined> {
+  try {
+    return await pictures.of(chart);
+  } catch (error) {
+    deps.log.error({ err: error }, 'a picture could not be drawn');
+    return undefined;
+  }
+}

@@ -1,0 +1,211 @@
+import { setTimeout as wait } from 'node:timers/promises';
+import { type Api, GrammyError } from 'grammy';
+import type { InlineKeyboardMarkup, Message } from 'grammy/types';
+import { type Moved, movedByError } from '#telegram/updates/migrate.ts';
+import { callEdit, callSend } from './calls.ts';
+import {
+  isGone,
+  isLine,
+  isMuted,
+  isOtherKind,
+  isOthers,
+  isUneditable,
+  isUnmodified,
+  isUnsent,
+  isUnwhisperable,
+} from './fault.ts';
+import type { Hold } from './hold.ts';
+import { type Content, idOf, type Place, type Sent } from './place.ts';
+
+/** What the sender tells of: a chat that moved, or is closed to us. */
+export interface Events {
+  readonly onMoved: (moved: Moved) => Promise<void>;
+  readonly onGone: (chat: number) => Promise<void>;
+  /** Whether the bot may tell one person of a group anything, unasked: as an admin. */
+  readonly mayWhisper: (chat: number) => Promise<boolean>;
+}
+
+const hasCode = (error: unknown, code: number): boolean =>
+  error instanceof GrammyError && error.error_code === code;
+
+/** A server that doesn't know rich messages has no such method either. */
+const isRefused = (error: unknown): boolean => hasCode(error, 400) || hasCode(error, 404);
+
+const bare = ({ rich: _rich, ...content }: Content): Content => ({
+  ...content,
+  said: { ...content.said, entities: [] },
+});
+const { isInteger } = Number;
+
+/** Sends and edits answers so that a refusal for a small reason never costs the answer. */
+export class Sender {
+  readonly #api: Api;
+  readonly #events: Events;
+  readonly #hold: Hold;
+  readonly #backOffMs: readonly number[];
+
+  constructor(
+    api: Api,
+    events: Events,
+    hold: Hold,
+    backOffMs: readonly number[] = [500, 1500, 4000, 10_000, 30_000],
+  ) {
+    this.#api = api;
+    this.#events = events;
+    this.#hold = hold;
+    this.#backOffMs = backOffMs;
+  }
+
+  /**
+   * @returns the message, or undefined where the chat is closed to us, or one person alone can't be told
+   * @throws Held, and what it could not get around
+   */
+  async send(place: Place, content: Content): Promise<Sent | undefined> {
+    if (place.onlyFor !== undefined) return this.#whisper(place, content);
+    try {
+      return await this.#send(place, content);
+    } catch (error) {
+      const move = movedByError(error, place.chat);
+      if (move !== undefined) {
+        await this.#events.onMoved(move);
+        return this.#send({ chat: move.to }, content);
+      }
+      if (isGone(error)) await this.#events.onGone(place.chat);
+      if (isGone(error)) return undefined;
+      if (content.rich !== undefined && isRefused(error))
+        return this.send(place, { ...content, rich: undefined });
+      // A group may forbid pictures and allow words.
+      if (content.picture !== undefined && hasCode(error, 400))
+        return this.send(place, { ...content, picture: undefined });
+      if (isMuted(error)) return undefined;
+      // Whatever Telegram disliked, the words alone will do.
+      if (hasCode(error, 400)) return this.#send({ ...place, thread: undefined }, bare(content));
+      throw error;
+    }
+  }
+
+  /**
+   * Tells one person of a group; where that can't be, tells all what all may see, and them in private what nobody
+   * else should: never the one in the place of the other.
+   */
+  async #whisper(place: Place, content: Content): Promise<Sent | undefined> {
+    const { onlyFor, ...open } = place;
+    const { person, press, command } = onlyFor!;
+    const isOwnMatter = press !== undefined || command !== undefined;
+    const isFutile = !isOwnMatter && !(await this.#events.mayWhisper(place.chat));
+    if (isFutile && content.instead !== undefined) return this.send(open, content.instead);
+    try {
+      const sent = await this.#send(place, content);
+      if (sent.onlyFor !== undefined) return sent;
+      // A server that passes over what it doesn't know has shown it to all.
+      await this.#api.deleteMessage(sent.chat, sent.id).catch(() => undefined);
+    } catch (error) {
+      if (isGone(error)) await this.#events.onGone(place.chat);
+      if (isGone(error) || isMuted(error)) return undefined;
+      if (!isRefused(error)) throw error;
+      const isDressed = (content.rich ?? content.picture) !== undefined;
+      if (!isUnwhisperable(error) && isDressed)
+        return this.#whisper(place, { ...content, rich: undefined, picture: undefined });
+    }
+    if (content.instead !== undefined && !isOwnMatter) return this.send(open, content.instead);
+    // A tap has another way to tell: its caller's.
+    return press === undefined ? this.#inPrivate(person, content) : undefined;
+  }
+
+  /** Telegram lets a bot write to those alone who wrote to it. */
+  async #inPrivate(person: number, { instead: _instead, ...content }: Content): Promise<Sent | undefined> {
+    try {
+      return await this.#send({ chat: person }, content);
+    } catch (error) {
+      if (isGone(error) || isRefused(error)) return undefined;
+      throw error;
+    }
+  }
+
+  /** Puts something else in the place of an answer; where that is gone, or has no room for it, sends it anew. */
+  async edit(at: Sent, place: Place, content: Content): Promise<Sent | undefined> {
+    try {
+      await this.#edit(at, content);
+      return at;
+    } catch (error) {
+      if (isUnmodified(error)) return at;
+      if (isGone(error)) await this.#events.onGone(at.chat);
+      if (isGone(error)) return undefined;
+      if (isUneditable(error) || movedByError(error, at.chat) !== undefined) return this.send(place, content);
+      if (!hasCode(error, 400)) throw error;
+      if (content.picture !== undefined) return this.edit(at, place, { ...content, picture: undefined });
+      if (isMuted(error)) return undefined;
+      if (isOtherKind(error)) {
+        // A picture can't become words again.
+        await this.#api.deleteMessage(at.chat, at.id).catch(() => undefined);
+        return this.send(place, content);
+      }
+      await this.#edit(at, bare(content));
+      return at;
+    }
+  }
+
+  /**
+   * Puts an answer into a message of which nobody knows whose it is; a picture has its caption put there.
+   * @returns whose it is: 'ours' now holds the answer; 'none' where no message is; 'unknown' where none can be told
+   */
+  async lay(at: Sent, content: Content): Promise<'ours' | 'others' | 'none' | 'unknown'> {
+    try {
+      await this.#edit(at, content, 'caption');
+      return 'ours';
+    } catch (error) {
+      if (isUnmodified(error)) return 'ours';
+      if (isOthers(error)) return 'others';
+      if (isUneditable(error)) return 'none';
+      // The bot's own, and no such answer.
+      if (isOtherKind(error)) return 'others';
+      if (hasCode(error, 400) || hasCode(error, 403)) return 'unknown';
+      throw error;
+    }
+  }
+
+  /** Changes only the buttons of an answer. That they stay is no fault worth an answer. */
+  async rebutton(at: Sent, buttons: InlineKeyboardMarkup | undefined): Promise<void> {
+    const markup = buttons === undefined ? {} : { reply_markup: buttons };
+    await this.#api.editMessageReplyMarkup(at.chat, at.id, markup).catch(() => undefined);
+  }
+
+  /** Puts a reaction on a message. @returns whether it stands there: a chat may forbid them */
+  async react({ chat, replyTo }: Place, emoji: '\u{1F44D}' | '\u{1F44C}'): Promise<boolean> {
+    if (replyTo === undefined) return false;
+    const call = () => this.#api.setMessageReaction(chat, replyTo, [{ type: 'emoji', emoji }]);
+    try {
+      return await this.#hold.during(chat, call);
+    } catch (error) {
+      if (error instanceof GrammyError && !isLine(error)) return false;
+      throw error;
+    }
+  }
+
+  async #send(place: Place, content: Content): Promise<Sent> {
+    const sent: Message = await this.#again(
+      () => this.#hold.during(place.chat, () => callSend(this.#api, place, content)),
+      isUnsent,
+    );
+    const isWhisper = isInteger(sent.ephemeral_message_id) && place.onlyFor !== undefined;
+    return { chat: place.chat, id: idOf(sent), ...(isWhisper && { onlyFor: place.onlyFor!.person }) };
+  }
+
+  async #edit(at: Sent, content: Content, part: 'picture' | 'caption' = 'picture'): Promise<void> {
+    // To edit twice says nothing twice.
+    await this.#again(() => this.#hold.during(at.chat, () => callEdit(this.#api, at, content, part)), isLine);
+  }
+
+  /** Tries again as long as that is safe: a message only while it can't have arrived. */
+  async #again<T>(call: () => Promise<T>, isSafe: (error: unknown) => boolean): Promise<T> {
+    for (const ms of this.#backOffMs) {
+      try {
+        return await call();
+      } catch (error) {
+        if (!isSafe(error)) throw error;
+        await wait(ms);
+      }
+    }
+    return call();
+  }
+}

@@ -1,0 +1,207 @@
+import { sequentialize } from '@grammyjs/runner';
+import { Bot, type BotConfig, type Context } from 'grammy';
+import { type Sent as Answered, ClaimLost } from '#conversation/memory.ts';
+import { postAgain, postFirst, type Reply, type Room } from '#telegram/delivery/deliver.ts';
+import { Cut, faultId, faultLine, isUnsent, isWorthTelling, originOf } from '#telegram/delivery/fault.ts';
+import { Held, Hold } from '#telegram/delivery/hold.ts';
+import { lineTo } from '#telegram/delivery/line.ts';
+import { pace, retryFloods } from '#telegram/delivery/pace.ts';
+import { Parked } from '#telegram/delivery/parked.ts';
+import { placeOf, type Sent } from '#telegram/delivery/place.ts';
+import { Poison } from '#telegram/delivery/poison.ts';
+import { Sender } from '#telegram/delivery/send.ts';
+import type { BotSettings, Deps } from '#telegram/ops/deps.ts';
+import { dropAt } from '#telegram/ui/hello.ts';
+import { Pictures } from '#telegram/ui/pictures.ts';
+import { Admins } from './admins.ts';
+import { makeHandle } from './handle.ts';
+import { KeptAnswers } from './kept.ts';
+import { askedMs, goodForMs, LateAnswers, tellLoss } from './late-answers.ts';
+import type { Moved } from './migrate.ts';
+import { orderKeys } from './order.ts';
+import { Owed } from './owed.ts';
+import { type Job, sort } from './sort.ts';
+
+/** An update that another process has in work: it must not be acknowledged, so that it comes again if that one dies. */
+export class Busy extends Error {
+  override readonly name = 'Busy';
+}
+
+/** The store or the line to Telegram failed around an update, which is not lost: it must come again. */
+export class Unkept extends Error {
+  override readonly name = 'Unkept';
+}
+
+/** Which message answered a question; of a press there is nothing to note, its answer keeps its place. */
+const answeredBy = (job: Job, sent: Sent | undefined): Answered | undefined =>
+  !sent || sent.id <= 0 || job.kind !== 'question'
+    ? undefined
+    : { chat: String(sent.chat), question: String(job.message.message_id), answer: String(sent.id) };
+
+/** The chat whose memory a job may change; undefined where it changes none. */
+function lockOf(job: Job): string | undefined {
+  switch (job.kind) {
+    case 'question':
+      return String(job.message.chat.id);
+    case 'press':
+      return String(job.query.message?.chat.id ?? job.query.from.id);
+    case 'membership':
+      return String(job.member.chat.id);
+    case 'wordless':
+      return String(job.message.chat.id);
+    case 'left':
+      return String(job.chat);
+    default:
+      return undefined;
+  }
+}
+
+/** The bot's own id, which its token begins with and which stays when the token is renewed. */
+const idOf = (token: string): number => Number(token.split(':')[0]);
+
+/** For tests: who the bot is, without asking Telegram, the calls as they would go out, the waits between tries (ms). */
+export type BotOptions = Pick<BotConfig<Context>, 'botInfo' | 'client'> & {
+  readonly backOffMs?: readonly number[];
+};
+
+/** A bot, and how it takes up what it still owed when its process ended. */
+export type CampBot = Bot & { resume(): Promise<void> };
+
+/**
+ * Makes a bot that is ready to be given updates, by polling or by webhook; it is not started.
+ * An update is sorted first (silence costs nothing), then waits its turn in its chat, then is claimed, so that one
+ * delivered twice is answered once, and then handled inside one boundary for faults.
+ */
+export function createBot(settings: BotSettings, deps: Deps, options: BotOptions = {}): CampBot {
+  const { log, store, meter } = deps;
+  const { token, apiRoot } = settings;
+  const baseFetchConfig = { agent: lineTo(apiRoot), compress: true };
+  const { backOffMs, botInfo, client } = options;
+  const bot = new Bot(token, {
+    botInfo,
+    client: { apiRoot, baseFetchConfig, timeoutSeconds: 60, ...client },
+  });
+  if (meter !== undefined) bot.api.config.use(meter.watch);
+  bot.api.config.use(...(settings.isPaced === false ? [retryFloods()] : pace()));
+
+  const allowed = settings.allowedChats && new Set(settings.allowedChats);
+  const kept = new KeptAnswers();
+  const onMoved = async ({ from, to }: Moved): Promise<void> => {
+    await store.move(String(from), String(to));
+    kept.drop(from);
+    log.info({ from, to }, 'a group became a supergroup');
+    if (!allowed?.has(from)) return;
+    allowed.add(to);
+    log.warn({ from, to }, 'write the new chat id into ALLOWED_CHATS before the next start');
+  };
+  const onGone = async (chat: number): Promise<void> => {
+    log.info({ chat }, 'a chat is closed to the bot');
+    await store.leave(String(chat), dropAt(deps.now()));
+  };
+  const hold = new Hold(deps.now);
+  const admins = new Admins(bot.api, deps.now);
+  const mayWhisper = (chat: number): Promise<boolean> => admins.has(chat, idOf(token));
+  const sender = new Sender(bot.api, { onMoved, onGone, mayWhisper }, hold, backOffMs);
+  const room: Room = {
+    settings,
+    deps,
+    kept,
+    sender,
+    admins,
+    pictures: new Pictures(),
+    hold,
+    keyed: new Set(),
+    me: () => bot.botInfo,
+    bot: idOf(settings.token),
+  };
+  const parked = new Parked(hold, deps.now, log, (chat, lost) => tellLoss(room, chat, lost));
+  const owed = new Owed(store);
+  const late = new LateAnswers(room, parked, owed);
+  const handle = makeHandle(room, bot.api, onMoved, late.backlog);
+  const inOrder = sequentialize<Context>(ctx => orderKeys(ctx.update));
+
+  /** The one boundary: a fault is logged with an id, and the chat is told that id where it makes sense. */
+  const failed = async (update: number, job: Job, error: unknown): Promise<void> => {
+    const id = faultId();
+    log.error({ err: error, fault: id, origin: originOf(error), update }, 'an update failed');
+    if (job.kind !== 'question' || !isWorthTelling(error)) return;
+    await sender
+      .send(placeOf(job.message), { said: { text: faultLine(id), entities: [] } })
+      .catch(again => log.error({ err: again, fault: id }, 'the fault could not be told'));
+  };
+
+  const poison = new Poison();
+  /** Comes back to an update when its chat may be written to again. */
+  const park = (ctx: Context, job: Job, held: Held): Promise<void> =>
+    parked.put(held.chat, {
+      askedMs: askedMs(job, deps.now()),
+      goodForMs: goodForMs(held.chat),
+      run: () => inTurn(ctx, job, true),
+      drop: () => owed.finish(ctx.update.update_id, undefined),
+    });
+
+  const work = async (ctx: Context, job: Job, wasHeld: boolean): Promise<void> => {
+    const update = ctx.update.update_id;
+    if (await owed.pay(update)) return;
+    const claim = await store.claim(update, deps.now());
+    if (claim.state === 'busy') throw new Busy('the update is in work elsewhere');
+    if (claim.state === 'done') return log.info({ update }, 'a repeated update is passed over');
+    let answered: Answered | undefined;
+    try {
+      // After a crash the memory may be saved already: then only the reply is due.
+      const reply = claim.state === 'again' ? claim.reply : undefined;
+      const isKept = reply !== undefined;
+      // What a ban kept back was never sent.
+      const send = wasHeld ? postFirst : postAgain;
+      const sent = isKept ? await send(room, JSON.parse(reply) as Reply) : await handle(ctx, job);
+      if (sent === 'kept') return await owed.release(update);
+      answered = answeredBy(job, sent);
+    } catch (error) {
+      if (error instanceof ClaimLost) return log.info({ update }, 'another process took an update over');
+      // Given back first: with the store gone this throws, nothing is told, and the update comes again.
+      await owed.release(update);
+      if (error instanceof Held) return park(ctx, job, error);
+      // The kept reply goes out when the line is there again.
+      if (isUnsent(error) || (error instanceof Cut && !poison.isOne(update, error))) throw error;
+      await failed(update, job, error);
+    }
+    await owed.finish(update, answered);
+  };
+
+  const inTurn = (ctx: Context, job: Job, wasHeld = false): Promise<void> => {
+    const chat = lockOf(job);
+    return inOrder(ctx, () =>
+      chat === undefined ? work(ctx, job, wasHeld) : store.withLock(chat, () => work(ctx, job, wasHeld)),
+    ) as Promise<void>;
+  };
+
+  /** An update that can't be read will not read better when it comes again: it is passed over. */
+  const read = (ctx: Context): { job: Job } | undefined => {
+    try {
+      const job = sort(ctx.update, ctx.me, deps.now(), allowed);
+      orderKeys(ctx.update);
+      return job && { job };
+    } catch (error) {
+      log.warn({ err: error, update: ctx.update.update_id }, 'an update could not be read');
+      return undefined;
+    }
+  };
+
+  bot.use(async ctx => {
+    const meant = read(ctx);
+    if (meant === undefined) return;
+    const { job } = meant;
+    const ended = meter?.began(job.kind);
+    try {
+      await parked.flush(Number(lockOf(job)));
+      await inTurn(ctx, job);
+      ended?.('done');
+    } catch (error) {
+      ended?.(error instanceof Busy ? 'busy' : 'broken');
+      // Faults of the answer were caught above: what is left are the store's, and of a line that is down.
+      throw error instanceof Busy ? error : new Unkept('an update could not be finished', { cause: error });
+    }
+  });
+  bot.catch(({ error, ctx }) => log.error({ err: error, update: ctx.update.update_id }, 'an update failed'));
+  return Object.assign(bot, { resume: () => late.resume() });
+}

@@ -1,0 +1,132 @@
+import type { Api, Context } from 'grammy';
+import type { CallbackQuery, ChatMemberUpdated, User } from 'grammy/types';
+import type { Backlog } from '#telegram/delivery/backlog.ts';
+import type { Room } from '#telegram/delivery/deliver.ts';
+import { placeOf, type Sent } from '#telegram/delivery/place.ts';
+import { whenSlow } from '#telegram/delivery/typing.ts';
+import { exportMessage } from '#telegram/ui/commands.ts';
+import { sendExport } from '#telegram/ui/export.ts';
+import { dropAt, helloText, isArrival, passage } from '#telegram/ui/hello.ts';
+import { say } from '#telegram/ui/say.ts';
+import { answerGuest, answerInline } from './elsewhere.ts';
+import { Limits, pauseLine, type Verdict } from './limits.ts';
+import type { Moved } from './migrate.ts';
+import { withoutPerson } from './names.ts';
+import { press } from './press.ts';
+import { respond } from './respond.ts';
+import { answerSettings, isSettingsWish } from './settings.ts';
+import { isLate, type Job, type Question } from './sort.ts';
+import { Twins } from './twins.ts';
+import { Wordless } from './wordless.ts';
+
+/** What became of an update: the message that answered it, where there is one; 'kept': it goes out later. */
+export type Done = Sent | 'kept' | undefined;
+
+/** Does what one update asks for. */
+export type Handle = (ctx: Context, job: Job) => Promise<Done>;
+
+/** Makes the handler of a bot's jobs; what it remembers between them lives in memory and may be lost. */
+export function makeHandle(
+  room: Room,
+  api: Api,
+  onMoved: (moved: Moved) => Promise<void>,
+  backlog: Backlog,
+): Handle {
+  const { deps, sender } = room;
+  const twins = new Twins();
+  const limits = new Limits(deps.now);
+  const wordless = new Wordless();
+  const greeted = new Set<number>();
+
+  const noted = (verdict: Verdict): Verdict => {
+    if (verdict !== 'answer') deps.meter?.flooded(verdict);
+    return verdict;
+  };
+
+  /** A press beyond the limit gets its word once, and then only ends its spinner. */
+  const pressed = async (ctx: Context, query: CallbackQuery): Promise<Sent | undefined> => {
+    const chat = query.message?.chat;
+    const isPrivate = chat?.type === 'private' || chat === undefined;
+    const verdict = noted(limits.note(chat?.id ?? query.from.id, query.from.id, isPrivate));
+    if (verdict === 'answer') return press(room, api, ctx.me, ctx.update.update_id, query);
+    const text = verdict === 'ask for a pause' ? { text: pauseLine } : {};
+    await api.answerCallbackQuery(query.id, text).catch(() => undefined);
+    return undefined;
+  };
+
+  const answer = async (update: number, job: Question): Promise<Done> => {
+    const { message, meant, isEdit } = job;
+    if (!isEdit && twins.isSecond('message', message)) return undefined;
+    const isPrivate = message.chat.type === 'private';
+    const verdict = noted(limits.note(message.chat.id, message.from?.id ?? 0, isPrivate));
+    // In a ban the pause is kept without the word.
+    if (verdict === 'ask for a pause' && room.hold.leftMs(message.chat.id) > 0) return undefined;
+    if (verdict === 'ask for a pause') return sender.send(placeOf(message), { said: say(pauseLine) });
+    if (verdict === 'silence') return undefined;
+    if (meant.text === exportMessage) return sendExport(room, api, message);
+    if (isSettingsWish(meant.text)) return answerSettings(room, message, meant.text);
+    // Telegram sends it for whoever adds the bot by a link, right beside the hello.
+    if (!isPrivate && greeted.has(message.chat.id) && /^\/start\b/.test(message.text ?? '')) return undefined;
+    if (isLate(job, deps.now())) return later(update, job);
+    return whenSlow(api, placeOf(message), async () => (await respond(room, update, job))?.sent);
+  };
+
+  /** What was asked hours ago is answered together with what was asked beside it. */
+  const later = async (update: number, job: Question): Promise<Done> => {
+    const { message, meant } = job;
+    const done = await respond(room, update, job, true);
+    if (done === undefined || done.reply.said.text === '') return undefined;
+    const { said } = done.reply;
+    backlog.add(message.chat.id, { update, said, question: meant.text, askedSec: message.date });
+    return 'kept';
+  };
+
+  /** Who leaves a group takes along what they told there. */
+  const left = async (chat: number, user: User): Promise<void> => {
+    const { memory, revision } = await deps.store.load(String(chat));
+    const without = withoutPerson(memory, user, room.bot);
+    if (without !== memory) await deps.store.save(String(chat), without, revision);
+  };
+
+  /** Says hello once in a group that is new; one that has a memory, or was greeted, knows the bot. */
+  const changed = async (ctx: Context, member: ChatMemberUpdated): Promise<void> => {
+    const chat = member.chat.id;
+    deps.log.info({ chat, status: member.new_chat_member.status }, 'membership changed');
+    const way = passage(member);
+    if (way === 'out') await deps.store.leave(String(chat), dropAt(deps.now()));
+    if (way === 'in') await deps.store.rejoin(String(chat));
+    if (!isArrival(member) || greeted.has(chat)) return;
+    greeted.add(chat);
+    if ((await deps.store.load(String(chat))).revision !== 0) return;
+    await sender.send({ chat }, { said: say(helloText(ctx.me)) }).catch(error => {
+      greeted.delete(chat);
+      throw error;
+    });
+  };
+
+  return async (ctx, job) => {
+    switch (job.kind) {
+      case 'question':
+        return answer(ctx.update.update_id, job);
+      case 'press':
+        return pressed(ctx, job.query);
+      case 'wordless':
+        return wordless.answer(room, job.message);
+      case 'left':
+        await left(job.chat, job.user);
+        return undefined;
+      case 'moved':
+        await onMoved(job.moved);
+        return undefined;
+      case 'membership':
+        await changed(ctx, job.member);
+        return undefined;
+      case 'inline':
+        await answerInline(room, api, job.query);
+        return undefined;
+      case 'guest':
+        if (!twins.isSecond('guest', job.message)) await answerGuest(room, api, job.message, job.text);
+        return undefined;
+    }
+  };
+}

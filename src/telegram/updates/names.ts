@@ -1,0 +1,117 @@
+import { createHash } from 'node:crypto';
+import type { User } from 'grammy/types';
+import type { Memory } from '#conversation/memory.ts';
+import { nameOf } from './people.ts';
+
+/** People of one chat whose names are told apart; beyond, whoever was met first and keeps nothing makes room. */
+const mostPeople = 300;
+
+/** What stands for a person in a memory: the same in each chat of one bot, and no id. */
+const tagOf = (bot: number, person: number): string =>
+  createHash('sha256').update(`${bot} ${person}`).digest('base64url').slice(0, 12);
+
+/** What stands for somebody's handle ("@ann_smith"), which they may change: not the handle itself. */
+const handleTag = (bot: number, handle: string): string =>
+  `@${createHash('sha256').update(`${bot} @${handle.toLowerCase()}`).digest('base64url').slice(0, 11)}`;
+const isHandle = (tag: string): boolean => tag.startsWith('@');
+
+/** Whether a name is the one, or was made from it: "Sam", "Sam B", "Sam 2". */
+const isMadeOf = (name: string, first: string): boolean =>
+  name === first || (name.startsWith(`${first} `) && name.length <= first.length + 4);
+
+/** "Sam"; where another Sam is known, "Sam B" by the last name, else "Sam 2". */
+function freeName(first: string, lastName: string | undefined, taken: ReadonlySet<string>): string {
+  const initial = [...(lastName ?? '')].find(letter => /\p{L}/u.test(letter));
+  const wishes = [first, ...(initial === undefined ? [] : [`${first} ${initial.toUpperCase()}`])];
+  for (let n = 2; n < mostPeople + 3; n++) wishes.push(`${first} ${n}`);
+  return wishes.find(name => !taken.has(name.toLowerCase())) ?? first;
+}
+
+/** A person's name in a chat, and the chat's memory with that name held for them. */
+export interface Named {
+  readonly name: string;
+  readonly memory: Memory;
+}
+
+/**
+ * The name under which a person's things are kept in a group: their first name, made unlike the others' there.
+ * It stays theirs; who changes their first name takes their things along.
+ */
+export function nameIn(memory: Memory, user: User | undefined, bot: number): Named {
+  const first = nameOf(user);
+  if (user === undefined || first === '') return { name: '', memory };
+  const tag = tagOf(bot, user.id);
+  const { [tag]: known, ...others } = memory.people ?? {};
+  const handle = user.username === undefined ? undefined : handleTag(bot, user.username);
+  const isHandleKnown = handle === undefined || memory.people?.[handle] === known;
+  if (known !== undefined && isMadeOf(known, first) && isHandleKnown) return { name: known, memory };
+  const taken = new Set(
+    Object.entries(others)
+      .filter(([mark]) => !isHandle(mark))
+      .map(([, name]) => name.toLowerCase()),
+  );
+  const isSame = known !== undefined && isMadeOf(known, first);
+  const name = isSame ? known : freeName(first, user.last_name, taken);
+  const people = roomIn({ ...others, [tag]: name, ...(handle && { [handle]: name }) }, memory);
+  return {
+    name,
+    memory: known === undefined ? { ...memory, people } : renamed({ ...memory, people }, known, name),
+  };
+}
+
+/** Handles of people whom the chat's memory knows, put by their names: "@ann_smith's rig" is "Ann's rig". */
+export function withNames(memory: Memory, text: string, bot: number): string {
+  return text.replace(/(?<![\w@])@([A-Za-z]\w{3,31})(?!\w)/g, (whole, handle: string) => {
+    return memory.people?.[handleTag(bot, handle)] ?? whole;
+  });
+}
+
+/** A chat's memory without what one person brought in, and without their name. */
+export function withoutPerson(memory: Memory, { id }: User, bot: number): Memory {
+  const tag = tagOf(bot, id);
+  const name = memory.people?.[tag];
+  if (name === undefined) return memory;
+  const key = name.toLowerCase();
+  const { [key]: _rig, ...rigs } = memory.rigs;
+  const { [key]: _lesson, ...lessons } = memory.lessons;
+  const { talk, choice, forgetting, undo, ...rest } = memory;
+  return {
+    ...rest,
+    rigs,
+    lessons,
+    people: Object.fromEntries(Object.entries(memory.people ?? {}).filter(([, of]) => of !== name)),
+    claims: memory.claims.filter(({ who }) => who.toLowerCase() !== key),
+    frames: memory.frames.filter(({ from, owner }) => from !== key && owner !== key),
+    ...(talk && talk.lastFrom !== key && { talk }),
+    ...(choice && { choice }),
+    ...(forgetting && forgetting.from !== key && { forgetting }),
+    ...(undo && undo.from !== key && { undo }),
+  };
+}
+
+/** Lets go of whoever was met first and keeps nothing, handle and all, where there are too many. */
+function roomIn(people: Record<string, string>, { rigs, lessons }: Memory): Record<string, string> {
+  const entries = Object.entries(people);
+  const named = entries.filter(([tag]) => !isHandle(tag));
+  const isFull = named.length > mostPeople || entries.length > 2 * mostPeople;
+  if (!isFull) return people;
+  const isIdle = (name: string): boolean => !rigs[name.toLowerCase()] && !lessons[name.toLowerCase()];
+  const [, idle] = named.find(([, name]) => isIdle(name)) ?? named[0] ?? [];
+  return Object.fromEntries(entries.filter(([, name]) => name !== idle));
+}
+
+/** What was kept under a former name, under the new one; what is there already stays. */
+function renamed(memory: Memory, from: string, to: string): Memory {
+  const [old, now] = [from.toLowerCase(), to.toLowerCase()];
+  const move = <T>(things: Record<string, T>): Record<string, T> => {
+    const { [old]: mine, ...rest } = things;
+    return mine === undefined || rest[now] !== undefined ? things : { ...rest, [now]: mine };
+  };
+  return {
+    ...memory,
+    rigs: move(memory.rigs),
+    lessons: move(memory.lessons),
+    frames: memory.frames.map(frame => (frame.from === old ? { ...frame, from: now } : frame)),
+    ...(memory.talk?.lastFrom === old && { talk: { ...memory.talk, lastFrom: now } }),
+  };
+}
