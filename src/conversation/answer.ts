@@ -9,6 +9,7 @@ import { describeRig } from '#intents/describe.ts';
 import type { ParsedMessage } from '#language/reading.ts';
 import type { HazardCode } from '#rig/hazard-codes.ts';
 import type { Rig } from '#rig/rig.ts';
+import { asRead } from './gear-told.ts';
 import type { Heard } from './hear.ts';
 import type { Interpreted, Lent } from './interpret.ts';
 
@@ -38,7 +39,7 @@ function lentLine(lent: Lent | undefined): string[] {
 /** What the message states, literally. */
 function understoodOf({ facts, claims, removed, corrects, owner, term, choice }: ParsedMessage): Understood {
   return {
-    ...facts,
+    ...asRead(facts),
     ...(claims.length > 0 && { claims }),
     ...(removed.length > 0 && { removed }),
     ...(corrects && { corrects }),

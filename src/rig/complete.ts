@@ -53,7 +53,11 @@ export function complete(stated: Stated, supplyOf: SupplyOf): Facts {
     ...stated,
     ...skyOf(stated),
     loads: loads?.map(
-      (load): Load => ({ count: 1, ...load, supply: load.supply ?? supplyOf(load.name) ?? 'dc' }),
+      (load): Load => ({
+        count: 1,
+        ...load,
+        supply: load.supply ?? (load.build === 'household' ? 'ac' : supplyOf(load.name)) ?? 'dc',
+      }),
     ),
     batteries: batteries?.map(
       (battery): Battery => ({

@@ -1,7 +1,11 @@
 import { bankOf } from '#engine/battery/bank.ts';
 import { cutOutV, inverterFor, loadedVoltage, surgeFactor } from '#engine/inverter/check.ts';
-import { inverterEfficiency, inverterSizesW, likelyInverterW } from '#engine/inverter/efficiency.ts';
-import { idleShare } from '#engine/loads/duty.ts';
+import {
+  idleShare,
+  inverterEfficiency,
+  inverterSizesW,
+  likelyInverterW,
+} from '#engine/inverter/efficiency.ts';
 import { boilEnergyWh, heatingEfficiency } from '#engine/loads/heating.ts';
 import { runningCurrentA, useAssumptions } from '#engine/loads/model.ts';
 import { cells, type Row, row } from './row.ts';
