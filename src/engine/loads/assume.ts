@@ -33,8 +33,8 @@ function ofLoad(reading: Reading, use: Use): Assumption[] {
 const mildAir: Assumption = {
   name: 'ambientC',
   value: 25,
-  low: 20,
-  high: 32,
+  low: 17,
+  high: 33,
   unit: '°C',
   why: 'mild camping weather',
 };
