@@ -57,7 +57,7 @@ export interface Intent<N = Facts> {
   readonly needs: z.ZodType<N, Stated>;
   /** Keys of Facts that `needs` takes; recall fills only these. */
   readonly takes: readonly (keyof Facts)[];
-  /** Facts ("loads.powerW") that each of its answers hangs on, so that this needn't be tried out where the sum is a long one. */
+  /** Facts ("loads.powerW") that each of its answers hangs on, so that this needn't be tried out: the sum is a long one, or it is what was asked about. */
   readonly hangsOn?: ReadonlySet<string>;
   /** Its answer lists what it counted by itself. */
   readonly isItemised?: true;

@@ -3,8 +3,9 @@ import { english } from '#answer/speech.ts';
 import { describeLoad } from '#intents/describe.ts';
 import { type ToldFact, unusedOf } from '#intents/unused.ts';
 import { hasDraw } from '#rig/merge.ts';
+import { isSame } from './facts-in-words.ts';
 import type { Interpreted } from './interpret.ts';
-import { factsInWords } from './unused-in-words.ts';
+import { factsInWords, wholly } from './unused-in-words.ts';
 
 const mostListed = 6;
 
@@ -12,8 +13,8 @@ const mostListed = 6;
  * One short line of the loads that an answer counted, where a misreading would else go unseen: of two or more, of any
  * that was guessed or came from memory.
  */
-function countedLine({ intent, facts, setting }: Interpreted): string | undefined {
-  const loads = facts.loads ?? [];
+function countedLine({ intent, facts, setting }: Interpreted, left: readonly unknown[]): string | undefined {
+  const loads = (facts.loads ?? []).filter(load => !left.some(one => isSame([one], [load])));
   const isPlain = loads.length < 2 && loads.every(hasDraw) && !setting.recalled.has('loads');
   if (intent.isItemised || isPlain || loads.length === 0) return undefined;
   const typical = english.say('typical', 'typical');
@@ -51,5 +52,6 @@ export function countedLines(
   reply: Reply,
 ): { readonly lines: string[]; readonly unused: readonly ToldFact[] } {
   const { facts, line } = unusedIn(read, reply);
-  return { lines: [countedLine(read), line].filter(one => one !== undefined), unused: facts };
+  const left = wholly(read.heard.facts, facts).flatMap(([key, row]) => (key === 'loads' ? [row] : []));
+  return { lines: [countedLine(read, left), line].filter(one => one !== undefined), unused: facts };
 }

@@ -37,7 +37,7 @@ const words: Readonly<Record<string, (value: unknown) => string>> = {
   targetChargePercent: number('% wanted'),
   depthOfDischargePercent: number('% of it to be used'),
   volts: number('V read'),
-  netCurrentA: number('A on the monitor'),
+  netCurrentA: value => number('A on the monitor')(Math.abs(value as number)),
   fuseA: number('A fuse'),
   alternatorA: number('A alternator'),
   alternator: value => `${said(value)} alternator`,
@@ -88,7 +88,7 @@ const words: Readonly<Record<string, (value: unknown) => string>> = {
 function owned(told: Stated, [key, at]: ToldFact['path'], text: string): string {
   const row = typeof at === 'number' ? (told as Record<string, { name?: string }[]>)[key!]?.[at] : undefined;
   const owner = key === 'inverter' ? 'inverter' : key === 'batteries' ? 'battery' : row?.name;
-  return owner === undefined || text.includes(owner) ? text : `${owner} ${text}`;
+  return text === '' || owner === undefined || text.includes(owner) ? text : `${owner} ${text}`;
 }
 
 /** A thing of which nothing is used, in few words. */
@@ -100,25 +100,32 @@ function described(key: string, row: unknown): string {
   return `${count ? `${count} × ` : ''}${powerW ?? 'some'} W solar`;
 }
 
+/** The rows of which no figure is used, each with the list that it stands in. */
+export function wholly(told: Stated, unused: readonly ToldFact[]): (readonly [key: string, row: unknown])[] {
+  const all = toldFacts(told);
+  const rows = new Map<string, readonly [string, unknown]>();
+  for (const { path } of unused) {
+    const [key, at] = path;
+    if (typeof at !== 'number' || key === 'days') continue;
+    const ofRow = (facts: readonly ToldFact[]): number =>
+      facts.filter(fact => fact.path[0] === key && fact.path[1] === at).length;
+    if (ofRow(unused) === ofRow(all))
+      rows.set(`${key} ${at}`, [key as string, (told as Record<string, unknown[]>)[key!]![at]]);
+  }
+  return [...rows.values()];
+}
+
 /** Facts in few words each: a thing of which no figure is used is named as a whole. */
 export function factsInWords(told: Stated, unused: readonly ToldFact[]): string[] {
-  const whole = new Set<string>();
-  const all = toldFacts(told);
-  const ofRow = (facts: readonly ToldFact[], { path: [key, at] }: ToldFact) =>
-    facts.filter(({ path }) => path[0] === key && path[1] === at);
-  const parts = unused.map(fact => {
-    const { path, value } = fact;
+  const rows = wholly(told, unused);
+  const parts = unused.map(({ path, value }) => {
+    // "No driving" is no figure that a sum could miss.
+    if (value === 0) return '';
     const [key, at] = path;
-    const isRow = typeof at === 'number' && key !== 'days';
-    if (isRow && ofRow(unused, fact).length === ofRow(all, fact).length) {
-      const row = (told as Record<string, unknown[]>)[key!]![at]!;
-      const text = described(key as string, row);
-      if (whole.has(`${key} ${at}`)) return '';
-      whole.add(`${key} ${at}`);
-      return text;
-    }
-    const say = words[path.at(-1)!];
-    return say ? owned(told, path, say(value)) : '';
+    const row = typeof at === 'number' ? (told as Record<string, unknown[]>)[key!]![at] : undefined;
+    const text = rows.some(([, one]) => one === row) ? described(key as string, row) : '';
+    if (text !== '' && text !== 'battery') return text;
+    return owned(told, path, words[path.at(-1)!]?.(value) ?? '');
   });
   return [...new Set(parts.filter(Boolean))];
 }

@@ -67,6 +67,14 @@ export const rows: readonly Row[] = [
     'the best of the classes; uprights are allowed half as much again',
   ),
   row(
+    'cold-set',
+    'definition: the mean of three quarters at 4 °C and a quarter at −18',
+    'recomputed',
+    0.75 * 4 - 0.25 * 18,
+    0.2,
+    () => householdKinds.fridge.setPointC,
+  ),
+  row(
     'cold-use.fridge',
     `${trade}: a household fridge in use takes 0.7 to 0.9 kWh a day at 25 °C`,
     'memory',
@@ -80,7 +88,7 @@ export const rows: readonly Row[] = [
     'seen',
     (22 * 6115.76) / 525_600,
     0.05,
-    () => dutyAt(usualCooler(-1, 120, householdKinds.fridge), 20),
+    () => dutyAt(usualCooler(-1.5, 120, householdKinds.fridge), 20),
     'an older stock, which ran longer',
   ),
   ...cells(`${stock}, W while it runs`, 'seen', [

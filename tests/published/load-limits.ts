@@ -1,5 +1,6 @@
 import { fitsRating, fitsSurge } from '#engine/inverter/check.ts';
 import { batteryPowerFor, idleShare } from '#engine/inverter/efficiency.ts';
+import { throughWatts } from '#engine/inverter/watts.ts';
 import { builtAs } from '#engine/loads/build.ts';
 import { dutyAt, usualCooler } from '#engine/loads/cooler.ts';
 import { coolerKinds, insulations } from '#engine/loads/cooler-table.ts';
@@ -82,6 +83,20 @@ const limits: readonly Row[] = [
   ]),
 ];
 
+const camps: readonly Row[] = [
+  ...cells(`${trade}: the air about a fridge in a camp is 17 °C or more over day and night`, 'memory', [
+    [
+      'trade-camp-air.low',
+      17,
+      2,
+      () => useAssumptions({ loads: [dc('fridge')], voltageV: 12 }).find(a => a.name === 'ambientC')!.low,
+    ],
+  ]),
+  ...cells('definition: 5 A at 12 V are 60 W to an inverter', 'recomputed', [
+    ['D-through', 60, 0.1, () => throughWatts({ loads: [dc('thing', { currentA: 5 })], mainsV: 230 }, {})],
+  ]),
+];
+
 const boxes: readonly Row[] = [
   ...cells(`${trade}: controls and fan take a twentieth of a fridge’s draw in the cold`, 'memory', [
     ['trade-in-the-cold', 0.05, 0.005, () => dutyAt(usualCooler(4), 0)],
@@ -142,4 +157,4 @@ const boxes: readonly Row[] = [
   ),
 ];
 
-export const rows: readonly Row[] = [...smallLoads, ...limits, ...boxes];
+export const rows: readonly Row[] = [...smallLoads, ...limits, ...camps, ...boxes];

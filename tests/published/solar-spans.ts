@@ -5,6 +5,8 @@ import { peakSunHours, solarAssumptions } from '#engine/solar/model.ts';
 import { fullPowerVolts, isNamed } from '#engine/solar/module.ts';
 import { skySunHours } from '#engine/solar/sky.ts';
 import { shadeShare } from '#engine/solar/tables.ts';
+import { judgeWiring, type WiringReason } from '#engine/solar/wiring-fit.ts';
+import type { Solar } from '#rig/rig.ts';
 import { cells, type Row } from './row.ts';
 
 const trade = 'common practice';
@@ -65,10 +67,10 @@ const words: readonly Row[] = [
     ...ends('trade-clear-day', [4.5, 6, 7.5], end => skySunHours.sunny[end]),
   ]),
   ...cells(
-    'a tenth to a third of a clear day of 6 hours under full cloud (FAO-56 and the trade)',
+    'a tenth of a fair day of 5 hours, a third of a clear one of 6, under full cloud (FAO-56 and the trade)',
     'recomputed',
     [
-      ['trade-cloud-day.low', 0.55, 0.08, () => skySunHours.overcast.low],
+      ['trade-cloud-day.low', 0.5, 0.07, () => skySunHours.overcast.low],
       ['trade-cloud-day.high', 2, 0.3, () => skySunHours.overcast.high],
     ],
   ),
@@ -102,6 +104,31 @@ const panels: readonly Row[] = [
   ),
 ];
 
+/** Whether a wiring of 12 V on PWM, or of panels side by side, is judged so. */
+const isJudged = (reason: WiringReason, panels: readonly Solar[], controller: 'pwm' | 'mppt'): number => {
+  const volts = panels.map(panel => panel.openCircuitV!);
+  const stringVoltage = Math.min(...volts);
+  const coldVoltage = { value: stringVoltage, low: stringVoltage, high: stringVoltage };
+  const about = { panels, controller, blocks: 1, isShaded: false };
+  return Number(judgeWiring(about, 1, { stringVoltage, coldVoltage, chargeCurrent: 5 }).reason === reason);
+};
+const panel = (openCircuitV: number): Solar => ({ count: 1, powerW: 100, openCircuitV });
+
+const wirings: readonly Row[] = [
+  ...cells(
+    `${trade}: a PWM controller for 12 V wants panels of up to 25 V open; of 30 V it wastes`,
+    'memory',
+    [
+      ['trade-pwm.fits', 0, 0.1, () => isJudged('pwm-wastes', [panel(24)], 'pwm')],
+      ['trade-pwm.wastes', 1, 0.1, () => isJudged('pwm-wastes', [panel(30)], 'pwm')],
+    ],
+  ),
+  ...cells(`${trade}: side by side panels may differ by a twelfth in volts, not by a ninth`, 'memory', [
+    ['trade-alike', 0, 0.1, () => isJudged('unlike-volts', [panel(22), panel(20.1)], 'mppt')],
+    ['trade-unlike', 1, 0.1, () => isJudged('unlike-volts', [panel(22), panel(19.6)], 'mppt')],
+  ]),
+];
+
 const air: readonly Row[] = [
   ...cells(`${trade}: a fair camping day has 25 °C, 15 to 35`, 'memory', [
     ...ends('trade-fair-air', [15, 25, 35], end => dayTemperature({})[end], 0.1),
@@ -128,4 +155,4 @@ const air: readonly Row[] = [
   ]),
 ];
 
-export const rows: readonly Row[] = [...losses, ...words, ...panels, ...air];
+export const rows: readonly Row[] = [...losses, ...words, ...panels, ...wirings, ...air];

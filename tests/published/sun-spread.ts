@@ -32,6 +32,21 @@ const anywhere: readonly Row[] = towns.flatMap(([low, high], m) =>
   ]),
 );
 
+const unplaced: readonly Row[] = [
+  ...cells(`${satellite}: the dullest month and the sunniest`, 'recomputed', [
+    ['A6-towns.least', 0.44, 0.05, () => sunHoursAnywhere(12, 'mixed').low],
+    ['A6-towns.most', 7.4, 0.3, () => sunHoursAnywhere(6, 'mixed').high],
+  ]),
+  ...cells('FAO-56: 75 % of the outside sun on a clear day, against 62 % in a sunny month', 'recomputed', [
+    ['A6-towns.clear', (7.4 * 0.75) / 0.62, 0.5, () => sunHoursAnywhere(6, 'sunny').high],
+  ]),
+  ...cells(
+    'a tenth of a clear day (FAO-56), which in a dull month is half as much again as its mean',
+    'recomputed',
+    [['A6-towns.dull', 0.44 * 1.5 * 0.1, 0.01, () => sunHoursAnywhere(12, 'overcast').low]],
+  ),
+];
+
 /** Deviation of daily and of monthly sun as shares of the month's mean, by its clearness. */
 const measured: readonly (readonly [clearness: number, days: number, years: number])[] = [
   [0.2, 0.76, 0.22],
@@ -91,4 +106,4 @@ const byLatitude: readonly Row[] = cells(`${satellite}: mean clearness about a l
   ['A6-clear.40.summer', 0.058, 0.009, () => inSummer(40)],
 ]);
 
-export const rows: readonly Row[] = [...anywhere, ...spreads, ...byLatitude];
+export const rows: readonly Row[] = [...anywhere, ...unplaced, ...spreads, ...byLatitude];

@@ -27,7 +27,7 @@ export const householdKinds = {
     volumeL: 300,
     powerW: 120,
     pumping: 1.35,
-    setPointC: -1,
+    setPointC: -1.5,
     drawsW: [80, 120, 200],
     surge: compressorSurge,
   },
