@@ -1,4 +1,5 @@
 import { english, type Speech } from '#answer/speech.ts';
+import { buildNamed } from '#engine/loads/build.ts';
 import type { Charger, Rig, StatedBattery, StatedLoad } from '#rig/rig.ts';
 import { chemistryName } from './words.ts';
 
@@ -10,6 +11,8 @@ const aDay = (amount: string, words: Speech): string => words.say('a-day', '{amo
 /** "100 Ah AGM"; other languages may put the size last. */
 const sized = (size: string, kind: string, { say }: Speech): string =>
   size && kind ? say('sized', '{size} {kind}', { size, kind }) : size || kind;
+
+const buildNames = { household: 'household', 'three-way': 'three-way' } as const;
 
 /** "fridge 1.2 A", "2 × light 6 W, 5 h a day". */
 export function describeLoad(load: StatedLoad, words: Speech = english): string {
@@ -25,7 +28,9 @@ export function describeLoad(load: StatedLoad, words: Speech = english): string 
     load.hoursPerDay !== undefined
       ? aDay(number(load.hoursPerDay, 'h', words), words)
       : load.minutesPerDay !== undefined && aDay(number(load.minutesPerDay, 'min', words), words);
-  return [`${times(load.count)}${join([load.name, draw])}`, time].filter(Boolean).join(', ');
+  const built = load.build !== undefined && buildNamed(load.name) !== load.build && buildNames[load.build];
+  const size = load.volumeL !== undefined && number(load.volumeL, 'L', words);
+  return [`${times(load.count)}${join([built, load.name, size, draw])}`, time].filter(Boolean).join(', ');
 }
 
 /** "2 × 100 Ah lithium". */
@@ -88,6 +93,7 @@ export function describeRig(rig: Rig, words: Speech = english): string[] {
           : say('inverter', 'inverter'),
         words,
       ),
+    inverter?.isLeftOn && say('left-on', 'left on'),
     ...loads.map(load => describeLoad(load, words)),
     rig.dailyUseAh !== undefined && aDay(number(rig.dailyUseAh, 'Ah', words), words),
     rig.dailyUseWh !== undefined && aDay(number(rig.dailyUseWh, 'Wh', words), words),

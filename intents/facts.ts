@@ -1,6 +1,11 @@
-import { supplyOf } from '#catalog/appliances.ts';
+import { applianceOf, supplyOf } from '#catalog/appliances.ts';
+import { buildNamed } from '#engine/loads/build.ts';
 import { complete } from '#rig/complete.ts';
 import type { Facts, Stated } from '#rig/rig.ts';
 
 /** What was told, ready for the engine: counts of one and the usual supply of each load filled in. */
-export const factsOf = (stated: Stated): Facts => complete(stated, supplyOf);
+export const factsOf = (stated: Stated): Facts =>
+  complete(stated, name => (buildNamed(name) === 'household' ? 'ac' : supplyOf(name)));
+
+/** Whether a thing of a name cools by a compressor, so far as its name tells. */
+export const cools = (name: string): boolean => applianceOf(name)?.setPointC !== undefined;

@@ -55,7 +55,7 @@ export const needBattery: Need = {
   holds: hasCapacity,
 };
 export const needLoads: Need = {
-  anyOf: ['loads', 'dailyUseAh', 'dailyUseWh'],
+  anyOf: ['loads', 'dailyUseAh', 'dailyUseWh', 'inverter'],
   ask: 'what runs on it (say “fridge 1.2A” or “40Ah a day”)',
   key: 'need-loads',
   holds: hasUse,

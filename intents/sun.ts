@@ -89,7 +89,7 @@ export function sunOf(facts: Facts, at: Date): SolarCase {
 }
 
 /** A place as a name is written: what people type small gets its capitals. */
-const written = (place: string): string =>
+export const written = (place: string): string =>
   place === place.toLowerCase()
     ? place
         .split(' ')

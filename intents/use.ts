@@ -1,12 +1,14 @@
 import { sentence } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
 import { applianceOf } from '#catalog/appliances.ts';
+import { builtAs } from '#engine/loads/build.ts';
 import { dutyAt, usualCooler } from '#engine/loads/cooler.ts';
 import {
   coolingReading,
   hasHours,
   isDrawTold,
   isPerhapsThreeWay,
+  isThreeWay,
   isWhole,
   type Use,
 } from '#engine/loads/reading.ts';
@@ -37,14 +39,20 @@ export const useOf = (facts: Facts, voltageV: number, mainsV?: number, at?: Date
   ambientC: facts.ambientC,
   air: airOf(facts, at),
   inverterW: facts.inverter?.powerW,
+  isInverterLeftOn: facts.inverter?.isLeftOn,
   mainsV,
 });
 
 const draw = (load: Load, { significant }: Speech): string =>
   load.currentA === undefined ? `${significant(load.powerW!)} W` : `${significant(load.currentA)} A`;
 
-/** What a three-way fridge does to a battery, where one of the loads may be such: undefined where none draws so much. */
+/** What a three-way fridge does to a battery, where one is told or one of the loads may be such: undefined where none draws so much. */
 function threeWayNote(facts: Facts, words: Speech): string | undefined {
+  if (facts.loads?.some(isThreeWay))
+    return words.say(
+      'three-way-told',
+      'A three-way (absorption) fridge heats all the time on 12 V, no thermostat saves any: that is for the drive. Parked it goes on gas, vented outside, by its maker’s and local rules.',
+    );
   const load = facts.loads?.find(l => isPerhapsThreeWay(l, facts.systemVoltageV ?? 12));
   if (!load) return undefined;
   const parked =
@@ -69,7 +77,8 @@ export function readingNote(facts: Facts, words: Speech = english): string | und
   const load = facts.loads?.find(l => coolingReading(l) === 'running');
   if (!load) return threeWay;
   const airC = facts.ambientC ?? 25;
-  const share = decimals(100 * dutyAt(usualCooler(applianceOf(load.name)!.setPointC!), airC), 0);
+  const { row, kind } = builtAs(load);
+  const share = decimals(100 * dutyAt(usualCooler(row!.setPointC!, undefined, kind), airC), 0);
   const taken = { thing: sentence(load.name), drawn: draw(load, words), share, air: words.significant(airC) };
   const note = words.say(
     'reading-note',
@@ -91,4 +100,7 @@ export const areTimed = ({ loads }: Facts): boolean => !!loads?.length && loads.
 
 /** Whether something that drains the battery is told. */
 export const hasUse = (facts: Facts): boolean =>
-  !!facts.loads?.some(drains) || facts.dailyUseAh !== undefined || facts.dailyUseWh !== undefined;
+  !!facts.loads?.some(drains) ||
+  facts.dailyUseAh !== undefined ||
+  facts.dailyUseWh !== undefined ||
+  !!facts.inverter?.isLeftOn;

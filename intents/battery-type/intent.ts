@@ -15,6 +15,7 @@ export const batteryType: Intent = {
   name: 'battery-type',
   title: 'AGM or lithium?',
   takes,
+  hangsOn: new Set(['batteries.chemistry']),
   needs: needs(takes, []),
   reply: (facts, setting) => answerBatteryType(computeBatteryType(facts), setting),
 };

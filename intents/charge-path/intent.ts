@@ -17,6 +17,7 @@ export const chargePath: Intent = {
   name: 'charge-path',
   title: 'Isolator or DC-DC charger?',
   takes,
+  hangsOn: new Set(['chargers']),
   needs: needs(takes, []),
   reply: facts => answerChargePath(computeChargePath(facts)),
 };

@@ -35,6 +35,7 @@ export const generator: Intent = {
   name: 'generator',
   title: 'What generator do I need?',
   takes,
+  hangsOn: new Set(['chargers']),
   needs: needs(takes, [needWork]),
   reply: (facts, setting) => answerGenerator(facts, computeGenerator(facts, setting)),
 };

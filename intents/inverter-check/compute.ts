@@ -14,7 +14,7 @@ import {
   surgeFactor,
   worst,
 } from '#engine/inverter/check.ts';
-import { inverterEfficiency } from '#engine/inverter/efficiency.ts';
+import { idleShare, inverterEfficiency } from '#engine/inverter/efficiency.ts';
 import { chargeUsed } from '#engine/inverter/rules.ts';
 import { startingW, throughWatts, wattsAssumptions } from '#engine/inverter/watts.ts';
 import { toldHours } from '#engine/loads/reading.ts';
@@ -50,7 +50,7 @@ function through(facts: Facts): readonly Load[] {
   const mains = facts.loads?.filter(load => load.supply === 'ac') ?? [];
   if (mains.length > 0) return mains;
   const told = facts.loads?.filter(load => load.powerW !== undefined) ?? [];
-  if (told.length > 0) return told;
+  if (told.length > 0) return told.map(load => ({ ...load, supply: 'ac' }));
   return (facts.chargers ?? []).flatMap(({ kind, powerW }) =>
     kind === 'mains' && powerW ? [{ name: 'charger', count: 1, supply: 'ac', powerW } as const] : [],
   );
@@ -76,6 +76,7 @@ export function computeInverterCheck(
   const assumptions = [
     ...wattsAssumptions(outlet),
     inverterEfficiency,
+    idleShare,
     loadedVoltage(nominalV, isLithium),
     ...(bank ? bankAssumptions(bank) : []),
   ];

@@ -40,11 +40,25 @@ const takes = [
   'without',
 ] as const satisfies readonly (keyof Facts)[];
 
+/** What every trip hangs on: the amounts that go in and out. */
+const hangsOn: ReadonlySet<string> = new Set([
+  'loads',
+  'loads.currentA',
+  'loads.powerW',
+  'loads.hoursPerDay',
+  'dailyUseAh',
+  'dailyUseWh',
+  'batteries.capacityAh',
+  'batteries.chemistry',
+  'durationH',
+]);
+
 /** A trip day by day: driving, camping, sun. */
 export const trip: Intent<TripFacts> = {
   name: 'trip',
   title: 'Will it last the trip?',
   takes,
+  hangsOn,
   needs: needs(takes, [needBattery, needLoads]) as Intent<TripFacts>['needs'],
   reply: (facts, setting) =>
     answerTrip(

@@ -82,6 +82,8 @@ export interface Answer {
   readonly hazards: readonly HazardCode[];
   /** Every number of the message that is in no fact. */
   readonly unread: readonly { readonly text: string; readonly why: string }[];
+  /** Every fact told that the answer doesn't hang on: "inverter.surgeW" and what was told. */
+  readonly unused?: readonly { readonly fact: string; readonly value: unknown }[];
   /** How sure the reading is. */
   readonly reading?: Reading;
   readonly assumed: readonly Assumed[];

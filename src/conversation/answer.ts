@@ -6,9 +6,11 @@ import { english } from '#answer/speech.ts';
 import { print } from '#answer/text.ts';
 import { cautions as cautionSentences } from '#answer/words/en.ts';
 import { describeRig } from '#intents/describe.ts';
+import type { ToldFact } from '#intents/unused.ts';
 import type { ParsedMessage } from '#language/reading.ts';
 import type { HazardCode } from '#rig/hazard-codes.ts';
 import type { Rig } from '#rig/rig.ts';
+import { asRead } from './gear-told.ts';
 import type { Heard } from './hear.ts';
 import type { Interpreted, Lent } from './interpret.ts';
 
@@ -20,6 +22,8 @@ export interface Told {
   readonly lent?: Lent;
   /** What was counted, and what was told and not counted: a line each. */
   readonly counted?: readonly string[];
+  /** Facts told that the answer doesn't hang on. */
+  readonly unused?: readonly ToldFact[];
   readonly hazards?: readonly HazardCode[];
   /** What both of two readings say, where neither is sure. */
   readonly shared?: Understood;
@@ -38,7 +42,7 @@ function lentLine(lent: Lent | undefined): string[] {
 /** What the message states, literally. */
 function understoodOf({ facts, claims, removed, corrects, owner, term, choice }: ParsedMessage): Understood {
   return {
-    ...facts,
+    ...asRead(facts),
     ...(claims.length > 0 && { claims }),
     ...(removed.length > 0 && { removed }),
     ...(corrects && { corrects }),
@@ -76,6 +80,7 @@ export function toAnswer(reply: Reply, told: Told): Answer {
     understood: { ...(told.shared ?? understoodOf(heard)), ...(reply.rig ? { rig: reply.rig } : {}) },
     hazards: told.hazards ?? [],
     unread: heard.unread,
+    unused: (told.unused ?? []).map(({ path, value }) => ({ fact: path.join('.'), value })),
     reading: readingOf(heard),
     assumed: reply.assumed ?? [],
     get working() {

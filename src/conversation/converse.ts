@@ -170,6 +170,7 @@ function answer(memory: Memory, message: Message, read: Interpreted, isSaid = fa
   const isSimpler = isAgain && cues.has('simpler');
   const shown: Reply = isSimpler ? { ...full, assumed: [], lines: full.lines?.slice(0, 1) } : full;
   const reply = safe(shown, { ...danger, isBack });
+  const counted = isBack || reply.figures === undefined ? undefined : countedLines(read, full);
   const isAnswered = reply.figures !== undefined || reply.working !== undefined;
   const isQuiz = full.remember?.lesson?.isQuiz === true;
   const asked =
@@ -183,7 +184,8 @@ function answer(memory: Memory, message: Message, read: Interpreted, isSaid = fa
       intent: isStrange(heard) || (isBack && ready !== undefined) ? 'unclear' : intent.name,
       ...toldOf(read),
       isWorkingShown,
-      counted: isBack || reply.figures === undefined ? undefined : countedLines(read),
+      counted: counted?.lines,
+      unused: counted?.unused,
       again: isBack || !isAnswered ? undefined : redo(intent, ready, setting),
     }),
   };

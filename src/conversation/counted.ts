@@ -1,9 +1,11 @@
+import type { Reply } from '#answer/reply.ts';
 import { english } from '#answer/speech.ts';
 import { describeLoad } from '#intents/describe.ts';
+import { type ToldFact, unusedOf } from '#intents/unused.ts';
 import { hasDraw } from '#rig/merge.ts';
-import type { Stated } from '#rig/rig.ts';
-import { partsOf } from './facts-in-words.ts';
+import { isSame } from './facts-in-words.ts';
 import type { Interpreted } from './interpret.ts';
+import { factsInWords, wholly } from './unused-in-words.ts';
 
 const mostListed = 6;
 
@@ -11,8 +13,8 @@ const mostListed = 6;
  * One short line of the loads that an answer counted, where a misreading would else go unseen: of two or more, of any
  * that was guessed or came from memory.
  */
-function countedLine({ intent, facts, setting }: Interpreted): string | undefined {
-  const loads = facts.loads ?? [];
+function countedLine({ intent, facts, setting }: Interpreted, left: readonly unknown[]): string | undefined {
+  const loads = (facts.loads ?? []).filter(load => !left.some(one => isSame([one], [load])));
   const isPlain = loads.length < 2 && loads.every(hasDraw) && !setting.recalled.has('loads');
   if (intent.isItemised || isPlain || loads.length === 0) return undefined;
   const typical = english.say('typical', 'typical');
@@ -24,38 +26,32 @@ function countedLine({ intent, facts, setting }: Interpreted): string | undefine
   return english.say('counted', 'Counted: {loads}.', { loads: all.join('; ') });
 }
 
-/** Facts that are told for their own sake, so that one which a question can't take is named. */
-const worthNaming = [
-  'loads',
-  'batteries',
-  'solar',
-  'chargers',
-  'dailyUseAh',
-  'dailyUseWh',
-  'durationH',
-  'drivingHoursPerDay',
-  'chargeUsedAh',
-  'chargeLeftAh',
-  'volts',
-  'netCurrentA',
-  'fuseA',
-] as const satisfies readonly (keyof Stated)[];
+/** What of an answer can be told: the facts that it doesn't hang on, and a line that names them. */
+export interface Unused {
+  readonly facts: readonly ToldFact[];
+  readonly line?: string;
+}
 
-/** One short line of what was told and is no part of the sum: the question has no use for it. */
-function leftOutLine({ intent, heard }: Interpreted): string | undefined {
-  const { takes } = intent;
-  const unused = Object.fromEntries(
-    worthNaming.flatMap(key =>
-      heard.facts[key] === undefined || takes.includes(key) ? [] : [[key, heard.facts[key]]],
-    ),
-  ) as Stated;
-  const parts = partsOf(unused, {});
-  if (parts.length === 0) return undefined;
-  return english.say('left-out', 'Not part of this sum: {parts}.', {
-    parts: parts.slice(0, mostListed).join('; '),
-  });
+/** Questions that take no facts of a rig, or nothing but the figures that they were asked about. */
+const takesNone: ReadonlySet<string> = new Set(['convert', 'term', 'learn', 'rig', 'unclear', 'none']);
+
+/** What was told and is no part of the sum: the question has no use for it, or it changes nothing. */
+function unusedIn({ intent, facts, heard, setting }: Interpreted, reply: Reply): Unused {
+  if (takesNone.has(intent.name)) return { facts: [] };
+  const told = heard.facts;
+  const found = unusedOf(intent, { facts, told, setting }, reply);
+  const parts = factsInWords(told, found);
+  if (parts.length === 0) return { facts: found };
+  const listed = parts.slice(0, mostListed).join('; ');
+  return { facts: found, line: english.say('left-out', 'Not part of this sum: {parts}.', { parts: listed }) };
 }
 
 /** What an answer counted, and what was told and not counted: a line each, where there is any. */
-export const countedLines = (read: Interpreted): string[] =>
-  [countedLine(read), leftOutLine(read)].filter(line => line !== undefined);
+export function countedLines(
+  read: Interpreted,
+  reply: Reply,
+): { readonly lines: string[]; readonly unused: readonly ToldFact[] } {
+  const { facts, line } = unusedIn(read, reply);
+  const left = wholly(read.heard.facts, facts).flatMap(([key, row]) => (key === 'loads' ? [row] : []));
+  return { lines: [countedLine(read, left), line].filter(one => one !== undefined), unused: facts };
+}

@@ -6,6 +6,7 @@ import { isOtherScript } from '#language/script.ts';
 import { relatives, spokenOf } from '#language/spoken.ts';
 import { afterLine, contextFor, heardFromBot, type LineReader, type Talk } from '#language/talk.ts';
 import { isSameName } from '#rig/merge.ts';
+import { withGearTold } from './gear-told.ts';
 import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { personKey } from './recall.ts';
@@ -81,7 +82,7 @@ function heard(parsed: ParsedMessage): Heard {
   const { tokens, mentions } = parsed.recognised;
   const foreign: Issue[] = isOtherScript(tokens) ? [{ code: 'other-language' }] : [];
   const cues = new Set([...parsed.cues, ...spokenOf(mentions)]);
-  return { ...parsed, facts, cues, issues: [...issues, ...foreign] };
+  return { ...parsed, facts: withGearTold(facts, parsed.recognised), cues, issues: [...issues, ...foreign] };
 }
 
 /** Longer messages are cut: no chat sends any. */

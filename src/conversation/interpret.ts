@@ -151,7 +151,7 @@ export function interpret(memory: Memory, message: Message, told: Heard, options
   // What can't be answered may have been another question, that can.
   for (const { intent, stated, probability } of readingsOf(heard)) {
     if (intent === heard.intent || probability < leastLikely || undemanding.has(intent)) continue;
-    const facts = factsIn(stated);
+    const facts = factsIn(stated, heard);
     if (intent === 'rig' && Object.keys(facts).length === 0) continue;
     const other = taken(memory, message, { ...heard, intent, facts }, undefined, options);
     if (other.ready) return other;

@@ -34,12 +34,19 @@ export function rigFor(
   return pick(own) ?? pick('') ?? (only.length === 1 ? pick(only[0]!) : undefined);
 }
 
-const hasFigures = ({ name: _name, supply: _supply, ...rest }: StatedLoad): boolean =>
-  Object.keys(rest).length > 0;
+const hasFigures = ({
+  name: _name,
+  supply: _supply,
+  volumeL: _litres,
+  build: _build,
+  ...rest
+}: StatedLoad): boolean => Object.keys(rest).length > 0;
 
 /** A load named without figures stands for the one in the rig of that name, else for a typical one. */
-const known = (load: StatedLoad, rig: Rig | undefined): StatedLoad =>
-  rig?.loads?.find(l => isSameName(l.name, load.name)) ?? load;
+const known = (load: StatedLoad, rig: Rig | undefined): StatedLoad => ({
+  ...load,
+  ...rig?.loads?.find(l => isSameName(l.name, load.name)),
+});
 
 /** Loads that were only named looked up in the rig. */
 export const resolved = (told: Stated, rig: Rig | undefined): Stated =>

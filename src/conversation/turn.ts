@@ -12,7 +12,8 @@ function mode({ cues }: Heard): MergeMode {
   return cues.has('and-with') && !cues.has('what-if') && !cues.has('make-it') ? 'add' : 'change';
 }
 
-const isBare = ({ name: _name, ...rest }: StatedLoad): boolean => Object.keys(rest).length === 0;
+const isBare = ({ name: _name, volumeL: _litres, build: _build, ...rest }: StatedLoad): boolean =>
+  Object.keys(rest).length === 0;
 
 /** "Its 1.4", "a 40 amp one": a figure without a name is that of the one thing of its kind spoken of. */
 function asNamed({ intent, facts: before }: Frame, heard: Heard): Stated {

@@ -3,6 +3,7 @@ import { intentNamed } from '#intents';
 import type { ParsedMessage } from '#language/reading.ts';
 import type { Claim, Stated } from '#rig/rig.ts';
 import { isSame, partsOf, textOf } from './facts-in-words.ts';
+import { withGearTold } from './gear-told.ts';
 import type { Heard } from './hear.ts';
 import { isIntent, plain, unasked } from './questions.ts';
 import { sound } from './sound.ts';
@@ -63,8 +64,8 @@ const wordsOf = (facts: Stated, other: Stated): string =>
 const mostEchoed = 6;
 
 /** A reading that could not be told from the next in words: said back, to say yes or no to. */
-function checked(first: Reading): Two | undefined {
-  const facts = factsIn(first.stated);
+function checked(first: Reading, heard: Heard): Two | undefined {
+  const facts = factsIn(first.stated, heard);
   const claims = (first.stated.claims ?? []) as readonly Claim[];
   const parts = [
     ...partsOf(facts, {}),
@@ -84,16 +85,11 @@ function checked(first: Reading): Two | undefined {
   };
 }
 
-/** The facts of a reading that can stand. */
-export const factsIn = ({
-  claims: _c,
-  removed: _r,
-  corrects: _s,
-  owner: _o,
-  term: _t,
-  choice: _ch,
-  ...facts
-}: Reading['stated']): Stated => sound(facts as Stated).facts;
+/** The facts of a reading that can stand, with what the words beside them tell. */
+export const factsIn = (
+  { claims: _c, removed: _r, corrects: _s, owner: _o, term: _t, choice: _ch, ...facts }: Reading['stated'],
+  { recognised }: Pick<ParsedMessage, 'recognised'>,
+): Stated => withGearTold(sound(facts as Stated).facts, recognised);
 
 /** What a reading would be answered, in its first line; undefined where it can't be. */
 export type AnswerOf = (intent: IntentName, facts: Stated) => string | undefined;
@@ -105,12 +101,12 @@ const mostTried = 4;
 const leastAlike = 0.93;
 
 /** Which share of the readings would be answered with the same words as the likeliest one. */
-function shareAlike(readings: readonly Reading[], answerOf: AnswerOf): number {
+function shareAlike(readings: readonly Reading[], heard: Heard, answerOf: AnswerOf): number {
   const [first, ...others] = readings as readonly [Reading, ...Reading[]];
-  const said = answerOf(first.intent, factsIn(first.stated));
+  const said = answerOf(first.intent, factsIn(first.stated, heard));
   if (said === undefined) return 0;
   const isAlike = ({ intent, stated }: Reading): boolean =>
-    intent === first.intent && answerOf(intent, factsIn(stated)) === said;
+    intent === first.intent && answerOf(intent, factsIn(stated, heard)) === said;
   return others
     .slice(0, mostTried)
     .reduce((share, one) => share + (isAlike(one) ? one.probability : 0), first.probability);
@@ -126,17 +122,19 @@ export function twoReadings(heard: Heard, answerOf: AnswerOf = untold): Two | un
   const readings = readingsOf(heard);
   const [first, second] = readings;
   if (!first || unasked.has(first.intent) || heard.certainty >= leastSure) return undefined;
-  if (shareAlike(readings, answerOf) >= leastAlike) return undefined;
+  if (shareAlike(readings, heard, answerOf) >= leastAlike) return undefined;
   const isTwo =
     second !== undefined &&
     !unasked.has(second.intent) &&
     (first.intent !== second.intent || !plain.has(first.intent));
-  return (isTwo && apart(first, second)) || (plain.has(first.intent) ? undefined : checked(first));
+  return (
+    (isTwo && apart(first, second, heard)) || (plain.has(first.intent) ? undefined : checked(first, heard))
+  );
 }
 
 /** Two readings with the words that tell them apart, where there are such. */
-function apart(first: Reading, second: Reading): Two | undefined {
-  const [mine, other] = [factsIn(first.stated), factsIn(second.stated)];
+function apart(first: Reading, second: Reading, heard: Heard): Two | undefined {
+  const [mine, other] = [factsIn(first.stated, heard), factsIn(second.stated, heard)];
   const isOtherQuestion = first.intent !== second.intent;
   const says = isOtherQuestion
     ? [intentNamed(first.intent).title, intentNamed(second.intent).title]

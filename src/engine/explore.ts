@@ -1,5 +1,6 @@
 import type { Assumption, Range } from '#quantity/range.ts';
 import { Trace } from '#rule/trace.ts';
+import { FirstFigures, isTriedOut } from './try-out.ts';
 
 /** The value of each assumption by its name. */
 export type Values = Readonly<Record<string, number>>;
@@ -35,6 +36,7 @@ export function explore<K extends string>(
   const likelyValues = Object.fromEntries(assumptions.map(a => [a.name, a.value]));
   const likely = compute(likelyValues, trace);
   const keys = Object.keys(likely) as K[];
+  if (isTriedOut) throw new FirstFigures(likely);
   const moving = { ...likelyValues };
   // One object is moved and put back: forty copies a message would be most of what the collector has to do.
   const at = (a: Assumption, end: number): Record<K, number> => {

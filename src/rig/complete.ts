@@ -40,6 +40,15 @@ function skyOf({ days, sky, skyLastDays }: Stated): Pick<Facts, 'sky' | 'skyLast
   return before < 0 ? { sky: last } : { sky: last, skyLastDays: days.length - 1 - before };
 }
 
+/** A charger named and told again with its rating is one: "powered site, 18 A charger". */
+function chargersOf({ chargers }: Stated): Stated['chargers'] {
+  const isBare = (one: NonNullable<Stated['chargers']>[number]): boolean =>
+    one.currentA === undefined && one.powerW === undefined;
+  return chargers?.filter(
+    one => !isBare(one) || !chargers.some(other => other.kind === one.kind && !isBare(other)),
+  );
+}
+
 /**
  * What was told, ready for the engine: one of each where no count was told, each load on what it commonly runs on,
  * a plan of days as hours of driving and sky, a monitor's amp hours as a level and its current as a load. Nothing told
@@ -53,7 +62,11 @@ export function complete(stated: Stated, supplyOf: SupplyOf): Facts {
     ...stated,
     ...skyOf(stated),
     loads: loads?.map(
-      (load): Load => ({ count: 1, ...load, supply: load.supply ?? supplyOf(load.name) ?? 'dc' }),
+      (load): Load => ({
+        count: 1,
+        ...load,
+        supply: load.supply ?? (load.build === 'household' ? 'ac' : supplyOf(load.name)) ?? 'dc',
+      }),
     ),
     batteries: batteries?.map(
       (battery): Battery => ({
@@ -62,6 +75,7 @@ export function complete(stated: Stated, supplyOf: SupplyOf): Facts {
         ...(stateOfChargePercent !== undefined && battery.role !== 'starter' && { stateOfChargePercent }),
       }),
     ),
+    chargers: chargersOf(stated),
     solar: solar?.map((panel): Solar => ({ count: 1, ...panel })),
     shade: shade === true ? 'half' : shade,
     drivingPlanH: drivingOf(stated),

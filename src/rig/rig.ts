@@ -39,6 +39,10 @@ export const loadSchema = z.strictObject({
   dutyPercent: z.number().min(0).max(100).optional(),
   /** What it takes for a moment when it starts. */
   startsPowerW: amount.optional(),
+  /** Inside, L, of a thing that cools. */
+  volumeL: z.number().min(2).max(2000).optional(),
+  /** How a thing that cools is built, where the words tell it. */
+  build: z.enum(['household', 'three-way']).optional(),
 });
 export type StatedLoad = z.infer<typeof loadSchema>;
 /** A load ready for the engine. */
@@ -80,6 +84,8 @@ export const inverterSchema = z.strictObject({
   powerW: amount.optional(),
   surgeW: amount.optional(),
   wave: z.enum(['pure-sine', 'modified-sine']).optional(),
+  /** It stays on day and night, whether something runs on it or not. */
+  isLeftOn: z.boolean().optional(),
 });
 export type Inverter = z.infer<typeof inverterSchema>;
 

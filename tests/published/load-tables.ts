@@ -1,8 +1,11 @@
 import { bankOf } from '#engine/battery/bank.ts';
 import { cutOutV, inverterFor, loadedVoltage, surgeFactor } from '#engine/inverter/check.ts';
-import { inverterEfficiency, inverterSizesW, likelyInverterW } from '#engine/inverter/efficiency.ts';
-import { idleShare } from '#engine/loads/duty.ts';
-import { boilEnergyWh, heatingEfficiency } from '#engine/loads/heating.ts';
+import {
+  idleShare,
+  inverterEfficiency,
+  inverterSizesW,
+  likelyInverterW,
+} from '#engine/inverter/efficiency.ts';
 import { runningCurrentA, useAssumptions } from '#engine/loads/model.ts';
 import { cells, type Row, row } from './row.ts';
 
@@ -73,22 +76,6 @@ const heat: readonly Row[] = [
       ['E2-16.low', 20, 3, () => air.low],
       ['E2-16.high', 32, 3, () => air.high],
     ],
-  ),
-  row(
-    'E2-07.default',
-    'physics: a litre from 15 °C to the boil, 4,186 J/(kg·K)',
-    'recomputed',
-    98.8,
-    0.5,
-    () => boilEnergyWh(1, 1),
-  ),
-  row(
-    'E2-09.kettle',
-    'common practice: kettles bring 80 to 90 % into the water',
-    'memory',
-    0.85,
-    0.05,
-    () => heatingEfficiency.kettle,
   ),
 ];
 

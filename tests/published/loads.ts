@@ -1,7 +1,6 @@
 import { applianceOf } from '#catalog/appliances.ts';
 import { solveFor } from '#engine/explore.ts';
 import { dutyAt, usualCooler } from '#engine/loads/cooler.ts';
-import { boilEnergyWh, heatingEfficiency } from '#engine/loads/heating.ts';
 import { dailyUseAh, runningCurrentA, type Use, usePerLoad } from '#engine/loads/model.ts';
 import { dailyEnergy } from '#engine/loads/rules.ts';
 import type { Load } from '#rig/rig.ts';
@@ -131,55 +130,16 @@ export const rows: readonly Row[] = [
     within: 100,
     run: () => inputW('microwave', 1000),
   },
-  {
-    id: 'E2-06',
-    from: 'calorimetry: a litre warmed for two minutes, W for each kelvin',
-    how: 'seen',
-    gives: 35,
-    within: 0.175,
-    run: () => boilEnergyWh(1, 1, 99) * 30,
-  },
-  {
-    id: 'E2-07',
-    from: 'physics: a litre from 15 °C to the boil',
-    how: 'recomputed',
-    gives: 98.8,
-    within: 0.1,
-    run: () => boilEnergyWh(1, 1, 15),
-  },
-  {
-    id: 'E2-08',
-    from: 'common practice: a litre boiled on a coil stove, measured',
-    how: 'memory',
-    gives: 171.7,
-    within: 45,
-    differs: 'the pot and a start colder than 15 °C count in it; ours is the water alone at the coil’s 74 %',
-    run: () => boilEnergyWh(1, heatingEfficiency.coil, 10),
-  },
-  {
-    id: 'E2-09.induction',
-    from: `${doe}, cooking tops: induction`,
-    how: 'seen',
-    gives: 0.84,
-    within: 0.04,
-    run: () => heatingEfficiency.induction,
-  },
-  {
-    id: 'E2-09.coil',
-    from: `${doe}, cooking tops: coil`,
-    how: 'seen',
-    gives: 0.74,
-    within: 0.04,
-    run: () => heatingEfficiency.coil,
-  },
-  {
-    id: 'E2-09.gas',
-    from: `${doe}, cooking tops: gas`,
-    how: 'seen',
-    gives: 0.4,
-    within: 0.04,
-    run: () => heatingEfficiency.gas,
-  },
+  ...[1, 2, 4].map(
+    (litres, i): Row => ({
+      id: `E2-07.${litres}L`,
+      from: `physics, 4,186 J/(kg·K): ${litres} L a day from 15 °C to the boil in a kettle that brings 85 % into it (E2-09, common practice), h`,
+      how: 'recomputed',
+      gives: (litres * 98.84) / 0.85 / applianceOf('kettle')!.powerW[1],
+      within: 0.003,
+      run: () => applianceOf('kettle')!.hoursPerDay[i]!,
+    }),
+  ),
   {
     id: 'E2-10',
     from: `${fridge}: wall gain and condensing temperature both rise with the ambient`,

@@ -5,8 +5,8 @@ import type { Bank } from '../battery/bank.ts';
 import { limitsOf, loadedVoltageV } from '../battery/limits.ts';
 import { restVoltsAt } from '../battery/rest.ts';
 import { taken, type Values } from '../explore.ts';
-import { inverterSizesW, likelyInverterW } from './efficiency.ts';
-import { batteryCurrent, partLoadEfficiency } from './rules.ts';
+import { efficiencyAt, inverterSizesW, likelyInverterW } from './efficiency.ts';
+import { batteryCurrent } from './rules.ts';
 
 /** Above this share of its continuous rating an inverter runs hot and has nothing in hand. Common practice. */
 export const tightShare = 0.95;
@@ -62,7 +62,7 @@ export function loadedVoltage(nominalV: number, isLithium: boolean | undefined):
 }
 
 /**
- * Battery current (A) behind a mains load. Takes the assumptions `inverterEfficiency` and `loadedVoltage`.
+ * Battery current (A) behind a mains load. Takes the assumptions `inverterEfficiency`, `loadedVoltage` and, where there, `idleShare`.
  * @param ratingW of the inverter; absent: a usual one for the load
  */
 export function batteryCurrentA(
@@ -72,8 +72,9 @@ export function batteryCurrentA(
   trace?: Trace,
 ): number {
   if (loadW <= 0) return 0;
-  const z = Math.min(1, Math.max(0.02, loadW / (ratingW ?? likelyInverterW(loadW))));
-  const eta = run(partLoadEfficiency, { eta_n: taken(values, 'inverterEfficiency'), z }, trace);
+  const efficiency = taken(values, 'inverterEfficiency');
+  const at = { loadW, ratingW: ratingW ?? likelyInverterW(loadW), efficiency, idleShare: values.idleShare };
+  const eta = efficiencyAt(at, trace);
   return run(batteryCurrent, { P: loadW, eta, V: taken(values, 'loadedVoltage') }, trace);
 }
 

@@ -13,6 +13,20 @@ export const partLoadEfficiency = rule({
   source: 'PVWatts Version 5 Manual, NREL/TP-6A20-62641 (2014)',
 });
 
+export const smallLoadEfficiency = rule({
+  name: 'smallLoadEfficiency',
+  says: 'On next to nothing an inverter takes its idle draw and little on top: most of it is wasted.',
+  formula: 'z / (p + (z_s / eta_s - p) * z / z_s)',
+  symbols: {
+    z: { says: 'load as a share of the rating', unit: '' },
+    p: { says: 'idle draw as a share of the rating', unit: '' },
+    z_s: { says: 'share from which the curve of part load holds', unit: '' },
+    eta_s: { says: 'efficiency there', unit: '' },
+  },
+  gives: { symbol: 'eta', unit: '' },
+  source: 'physics: a straight line between the idle draw and the input at the lowest load measured',
+});
+
 export const inverterInput = rule({
   name: 'inverterInput',
   says: 'What the inverter takes from the battery is what it gives, divided by its efficiency.',

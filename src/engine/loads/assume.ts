@@ -1,7 +1,6 @@
 import type { Assumption } from '#quantity/range.ts';
-import { inverterEfficiency } from '../inverter/efficiency.ts';
+import { idleShare, inverterEfficiency } from '../inverter/efficiency.ts';
 import { coolerAssumptions } from './cools.ts';
-import { idleShare } from './duty.ts';
 import { hasHours, inputFactorOf, isWhole, type Reading, read, runsOn, type Use } from './reading.ts';
 
 const typical = (
@@ -34,8 +33,8 @@ function ofLoad(reading: Reading, use: Use): Assumption[] {
 const mildAir: Assumption = {
   name: 'ambientC',
   value: 25,
-  low: 20,
-  high: 32,
+  low: 17,
+  high: 33,
   unit: '°C',
   why: 'mild camping weather',
 };
@@ -45,8 +44,9 @@ export function useAssumptions(use: Use): Assumption[] {
   if (use.dailyUseAh !== undefined || use.dailyUseWh !== undefined) return [];
   const readings = read(use);
   const found = readings.flatMap(reading => ofLoad(reading, use));
-  if (use.loads.some(load => load.supply === 'ac' && !isWhole(load))) found.push(inverterEfficiency);
-  if (readings.some(r => r.load.supply === 'ac' && r.cycles)) found.push(idleShare);
+  const isInverting = use.loads.some(load => load.supply === 'ac' && !isWhole(load));
+  if (isInverting) found.push(inverterEfficiency);
+  if (isInverting || use.isInverterLeftOn) found.push(idleShare);
   if (use.ambientC === undefined && readings.some(r => r.cycles)) found.push(use.air ?? mildAir);
   return found;
 }

@@ -58,6 +58,8 @@ export interface CoolerKind {
   /** A usual box, L, and the draw of its compressor, W. */
   readonly volumeL: number;
   readonly powerW: number;
+  /** Heat pumped for a watt, as a multiple of what small compressors of 12 V pump; 1 where absent. */
+  readonly pumping?: number;
 }
 
 /**
@@ -71,3 +73,6 @@ export const coolerKinds = {
 
 /** How far the usual box may be off, as factors: where the draw was told, and where nothing was. Common practice. */
 export const volumeSpread = { told: [0.65, 1.5], open: [0.5, 2] } as const;
+
+/** How far the walls of a box whose litres were told may be off the usual, as factors. Sheets of one size differ so, from memory. */
+export const leakSpread = [0.75, 1.3] as const;

@@ -14,6 +14,10 @@ export interface Cooler {
   readonly goodsShare: number;
   /** What the compressor draws while it runs, W. */
   readonly powerW: number;
+  /** Heat pumped for a watt, as a multiple of what small compressors of 12 V pump; 1 where absent. */
+  readonly pumping?: number;
+  /** How much its walls let in, as a multiple of what is usual of its class; 1 where absent. */
+  readonly leak?: number;
 }
 
 /** A freezer is what is set below this, °C. */
@@ -30,23 +34,39 @@ const smallestL = 2;
  * The box (L, whole) that a compressor of a power (W) usually cools: makers choose the compressor to suit the box, so that
  * twice the draw stands for twice the surface.
  */
-export function usualVolumeL(setPointC: number, powerW: number): number {
-  const kind = kindOf(setPointC);
+export function usualVolumeL(
+  setPointC: number,
+  powerW: number,
+  kind: CoolerKind = kindOf(setPointC),
+): number {
   const half = insulations[kind.insulation].thicknessM / 2;
   const usualEdgeM = (kind.volumeL / 1000) ** (1 / 3);
   const edgeM = (usualEdgeM + half) * Math.sqrt(powerW / kind.powerW) - half;
   return edgeM <= 0 ? smallestL : Math.max(smallestL, Math.round(1000 * edgeM ** 3));
 }
 
-/** A usual thing that cools, by its set point (°C) and the draw of its compressor (W). */
-export function usualCooler(setPointC: number, powerW = kindOf(setPointC).powerW): Cooler {
-  const { insulation, goodsShare } = kindOf(setPointC);
+/** What a compressor for a box (L) usually draws, as a multiple of its kind's: by the surface, as above. */
+export function powerShareFor(volumeL: number, kind: CoolerKind): number {
+  const half = insulations[kind.insulation].thicknessM / 2;
+  const widthM = (litres: number): number => (litres / 1000) ** (1 / 3) + half;
+  return (widthM(volumeL) / widthM(kind.volumeL)) ** 2;
+}
+
+/** A usual thing that cools, by its set point (°C), the draw of its compressor (W) and its kind. */
+export function usualCooler(
+  setPointC: number,
+  powerW?: number,
+  kind: CoolerKind = kindOf(setPointC),
+): Cooler {
+  const { insulation, goodsShare, pumping } = kind;
+  const drawnW = powerW ?? kind.powerW;
   return {
     setPointC,
-    volumeL: usualVolumeL(setPointC, powerW),
+    volumeL: usualVolumeL(setPointC, drawnW, kind),
     insulation,
     goodsShare: goodsShare[1],
-    powerW,
+    powerW: drawnW,
+    ...(pumping !== undefined && { pumping }),
   };
 }
 
@@ -54,7 +74,7 @@ export function usualCooler(setPointC: number, powerW = kindOf(setPointC).powerW
 function gainW(cooler: Cooler, ambientC: number, trace?: Trace): number {
   const { thicknessM: d, conductivity: k, sealsShare: s } = insulations[cooler.insulation];
   const A = run(boxSurface, { g: cooling.shape, V: cooler.volumeL / 1000, d }, trace);
-  const UA = run(wallLeak, { k, A, d, s }, trace);
+  const UA = run(wallLeak, { k: k * (cooler.leak ?? 1), A, d, s }, trace);
   return run(heatGain, { UA, T_a: ambientC, T_s: cooler.setPointC, w: cooler.goodsShare }, trace);
 }
 
@@ -63,7 +83,7 @@ export function dutyAt(cooler: Cooler, ambientC: number, trace?: Trace): number 
   const q = gainW(cooler, ambientC, trace);
   const { carnotShare: c, plateBelowK, condenserAboveK, lossK: L } = cooling;
   const lift = { T_e: cooler.setPointC - plateBelowK, T_c: ambientC + condenserAboveK };
-  const COP = run(coolingRatio, { c, ...lift, T_0: 273.15, L }, trace);
+  const COP = run(coolingRatio, { c: c * (cooler.pumping ?? 1), ...lift, T_0: 273.15, L }, trace);
   return run(compressorDuty, { q, P: cooler.powerW, COP }, trace);
 }
 

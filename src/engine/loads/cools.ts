@@ -1,9 +1,10 @@
 import type { Assumption } from '#quantity/range.ts';
 import type { Values } from '../explore.ts';
-import { type Cooler, kindOf, usualCooler } from './cooler.ts';
-import { volumeSpread } from './cooler-table.ts';
+import { type Cooler, usualCooler } from './cooler.ts';
+import { leakSpread, volumeSpread } from './cooler-table.ts';
 import { inputPowerW } from './draw.ts';
 import { batterySideAboveA } from './duty.ts';
+import { largestHouseholdL } from './household-table.ts';
 import { isDrawTold, type Reading, type Use } from './reading.ts';
 
 /** What the compressor of a reading that cycles draws while it runs, W. */
@@ -15,12 +16,14 @@ function powerOf(reading: Reading, use: Use, values: Values): number {
 
 /** The box that a reading stands for, by what was told and assumed of it. */
 export function coolerOf(reading: Reading, use: Use, values: Values): Cooler {
-  const { key, row } = reading;
+  const { key, row, kind, load } = reading;
   // The box stays as it is while the draw of its compressor is moved.
-  const usual = usualCooler(row!.setPointC!, powerOf(reading, use, {}));
+  const usual = usualCooler(row!.setPointC!, powerOf(reading, use, {}), kind);
+  const usualL = kind && 'drawsW' in kind ? Math.min(largestHouseholdL, usual.volumeL) : usual.volumeL;
   return {
     ...usual,
-    volumeL: values[`${key} volume`] ?? usual.volumeL,
+    volumeL: load.volumeL ?? values[`${key} volume`] ?? usualL,
+    leak: values[`${key} walls`] ?? 1,
     goodsShare: values[`${key} openings`] ?? usual.goodsShare,
     powerW: powerOf(reading, use, values),
   };
@@ -30,18 +33,29 @@ export function coolerOf(reading: Reading, use: Use, values: Values): Cooler {
 export function coolerAssumptions(reading: Reading, use: Use): Assumption[] {
   const { volumeL } = coolerOf(reading, use, {});
   const isTold = isDrawTold(reading.load);
+  const isSized = reading.load.volumeL !== undefined;
   const [less, more] = volumeSpread[isTold ? 'told' : 'open'];
   const why = isTold ? 'usual for that draw, common practice' : 'a usual one, common practice';
-  const [low, value, high] = kindOf(reading.row!.setPointC!).goodsShare;
+  const [low, value, high] = reading.kind!.goodsShare;
+  const [tight, leaky] = leakSpread;
   return [
-    {
-      name: `${reading.key} volume`,
-      value: volumeL,
-      low: volumeL * less,
-      high: volumeL * more,
-      unit: 'L',
-      why,
-    },
+    isSized
+      ? {
+          name: `${reading.key} walls`,
+          value: 1,
+          low: tight,
+          high: leaky,
+          unit: '',
+          why: 'as boxes of that size let heat in, common practice',
+        }
+      : {
+          name: `${reading.key} volume`,
+          value: volumeL,
+          low: volumeL * less,
+          high: volumeL * more,
+          unit: 'L',
+          why,
+        },
     {
       name: `${reading.key} openings`,
       value,

@@ -38,7 +38,8 @@ export function currentOf(reading: Reading, use: Use, values: Values, trace?: Tr
   if (load.supply === 'dc') return run(currentOfPower, { P: loadW, V: use.voltageV }, trace);
   const ratingW = inverterBehind(reading, use, loadW);
   const efficiency = values.inverterEfficiency ?? inverterEfficiency.value;
-  const allW = batteryPowerFor({ loadW: loadW * load.count, ratingW, efficiency }, trace);
+  const at = { loadW: loadW * load.count, ratingW, efficiency, idleShare: values.idleShare };
+  const allW = batteryPowerFor(at, trace);
   return run(currentOfPower, { P: allW / load.count, V: use.voltageV }, trace);
 }
 

@@ -1,20 +1,8 @@
-import type { Assumption } from '#quantity/range.ts';
-
 /** A fridge or freezer current up to this is what it averages; above it, what it draws while running (A at 12 V; common practice). */
 export const averageCurrentLimitA = 2.5;
 
 /** A mains thing told in more amps than a socket gives was measured at the battery (A). */
 export const batterySideAboveA = 20;
-
-/** Idle draw of an inverter as a share of its rating: 6–20 W of 1,500 W, makers' sheets that agree (common practice). */
-export const idleShare: Assumption = {
-  name: 'idleShare',
-  value: 0.007,
-  low: 0.004,
-  high: 0.013,
-  unit: '',
-  why: "inverters' own draw, common practice",
-};
 
 /**
  * A fridge on 12 V that draws this much (W) or more may be a three-way one, which heats all the time: compressors of

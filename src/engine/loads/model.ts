@@ -1,18 +1,17 @@
-import type { Load } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
 import { chargeOfEnergy } from '../battery/rules.ts';
 import type { Values } from '../explore.ts';
-import { idleUse } from '../inverter/rules.ts';
 import { dutyAt } from './cooler.ts';
 import { coolerOf } from './cools.ts';
-import { currentOf, inputPowerW, inverterBehind } from './draw.ts';
-import { idleShare } from './duty.ts';
+import { currentOf } from './draw.ts';
+import { idlePart, type LoadUse, waitingAh } from './idle.ts';
 import { hasHours, isWhole, type Reading, read, runsOn, toldHours, type Use } from './reading.ts';
 import { dailyCharge } from './rules.ts';
 
 export { useAssumptions } from './assume.ts';
 export { runningCurrentA } from './draw.ts';
+export type { LoadUse } from './idle.ts';
 export type { Use } from './reading.ts';
 
 /** Hours a day (h) that a load is on: as told, else typical, else all day. */
@@ -30,27 +29,12 @@ function dutyOf(reading: Reading, use: Use, values: Values, trace?: Trace): numb
   return dutyAt(coolerOf(reading, use, values), use.ambientC ?? values.ambientC ?? 25, trace);
 }
 
-/** Charge (Ah) an inverter takes a day while it waits, on, for a compressor to start again. */
-function idleAh(reading: Reading, use: Use, values: Values, waitingH: number, trace?: Trace): number {
-  if (reading.load.supply !== 'ac' || !reading.cycles) return 0;
-  const S = inverterBehind(reading, use, inputPowerW(reading, use, values) ?? 0);
-  const p = values[idleShare.name] ?? idleShare.value;
-  return run(idleUse, { P_0: p * S, t: waitingH, V: use.voltageV }, trace);
-}
-
-/** One load's share of a day. */
-export interface LoadUse {
-  readonly load: Load;
-  readonly chargeAh: number;
-  readonly hours: number;
-  /** Of all of that kind together while they run. */
-  readonly currentA: number;
-  readonly duty: number;
-}
-
-/** What each load takes from the battery a day (Ah at the nominal voltage). */
+/** What each load takes from the battery a day (Ah at the nominal voltage), and an inverter that is left on. */
 export function usePerLoad(use: Use, values: Values, trace?: Trace): LoadUse[] {
-  return read(use).map(reading => {
+  const readings = read(use);
+  // One inverter waits for all compressors.
+  const waitsFor = readings.find(({ load, cycles }) => load.supply === 'ac' && cycles);
+  const parts = readings.map(reading => {
     const { load } = reading;
     if (isWhole(load)) {
       const eachAh =
@@ -62,9 +46,11 @@ export function usePerLoad(use: Use, values: Values, trace?: Trace): LoadUse[] {
     const duty = dutyOf(reading, use, values, trace);
     const hours = hoursOn(reading, use, values);
     const runningAh = run(dailyCharge, { n: load.count, I: currentA, d: duty, t: hours }, trace);
-    const chargeAh = runningAh + idleAh(reading, use, values, hours * (1 - duty), trace);
-    return { load, chargeAh, hours, currentA: currentA * load.count, duty };
+    const idle = reading === waitsFor ? waitingAh(reading, use, values, hours * (1 - duty), trace) : 0;
+    return { load, chargeAh: runningAh + idle, hours, currentA: currentA * load.count, duty };
   });
+  const idle = waitsFor ? undefined : idlePart(readings, parts, use, values, trace);
+  return idle ? [...parts, idle] : parts;
 }
 
 /** A day's use (Ah) of everything: the loads, or the one number told for all of them. */

@@ -1,6 +1,8 @@
-import { type Appliance, applianceOf } from '#catalog/appliances.ts';
+import { type Appliance, applianceOf, isAlwaysOn } from '#catalog/appliances.ts';
 import type { Assumption } from '#quantity/range.ts';
 import type { Load } from '#rig/rig.ts';
+import { buildOf, builtAs } from './build.ts';
+import type { CoolerKind } from './cooler-table.ts';
 import { averageCurrentLimitA, threeWayFromW } from './duty.ts';
 
 /** The loads of a question, and what else bears on a day's use. */
@@ -17,6 +19,8 @@ export interface Use {
   readonly air?: Assumption;
   /** Rating of the inverter where told, W. */
   readonly inverterW?: number;
+  /** The inverter stays on day and night. */
+  readonly isInverterLeftOn?: boolean;
   /** Mains voltage, 230 by default, V. */
   readonly mainsV?: number;
   /** A mains load alone without hours runs on and on too ("how long will it run the heater"). */
@@ -31,6 +35,8 @@ export interface Reading {
   /** Tells loads of one name apart: "fan", "fan2". Starts the names of their assumptions. */
   readonly key: string;
   readonly row: Appliance | undefined;
+  /** What is usual of a thing that cools by a compressor. */
+  readonly kind?: CoolerKind;
   /** A compressor whose running draw is known: a duty cycle goes on top. */
   readonly cycles: boolean;
 }
@@ -41,14 +47,22 @@ export const isDrawTold = (load: Load): boolean => load.currentA !== undefined |
 /** The readings of all loads, in their order. */
 export const read = (use: Pick<Use, 'loads'>): Reading[] =>
   use.loads.map((load, i) => {
-    const row = applianceOf(load.name);
+    const { row, kind } = builtAs(load);
     const before = use.loads.slice(0, i).filter(other => other.name === load.name).length;
-    return { load, key: `${load.name}${before === 0 ? '' : before + 1}`, row, cycles: doesCycle(load, row) };
+    return {
+      load,
+      key: `${load.name}${before === 0 ? '' : before + 1}`,
+      row,
+      kind,
+      cycles: doesCycle(load, row),
+    };
   });
 
 function doesCycle(load: Load, row: Appliance | undefined): boolean {
   if (row?.setPointC === undefined || load.isAverage || load.dutyPercent !== undefined) return false;
-  const isRunning = load.powerW !== undefined || (load.currentA ?? Infinity) > averageCurrentLimitA;
+  const isMains = load.supply === 'ac';
+  const isRunning =
+    load.powerW !== undefined || isMains || (load.currentA ?? Infinity) > averageCurrentLimitA;
   return isRunning || !isDrawTold(load);
 }
 
@@ -76,6 +90,7 @@ export const toldHours = ({ hoursPerDay, minutesPerDay, hoursOnce }: Load): numb
 /** A load alone without hours runs on and on; among others it has the typical hours of its kind. */
 export function runsOn({ load, row, cycles }: Reading, use: Use): boolean {
   if (cycles || load.isAverage || !row || row.setPointC !== undefined || use.doAllRunOn) return true;
+  if (isAlwaysOn(row)) return true;
   const isAlone = use.loads.length === 1 && isDrawTold(load);
   return isAlone && (row.supply === 'dc' || !!use.doesMainsRunOn);
 }
@@ -85,15 +100,20 @@ export function runsOn({ load, row, cycles }: Reading, use: Use): boolean {
  * 'running' (a duty cycle went on top), 'average' (none), or undefined where the person left no doubt.
  */
 export function coolingReading(load: Load): 'running' | 'average' | undefined {
-  const row = applianceOf(load.name);
+  const { row } = builtAs(load);
   if (row?.setPointC === undefined || load.isAverage || load.dutyPercent !== undefined || isWhole(load))
     return undefined;
   if (!isDrawTold(load)) return undefined;
   return doesCycle(load, row) ? 'running' : 'average';
 }
 
+/** Whether a fridge is told to be a three-way (absorption) one that runs on the battery. */
+export const isThreeWay = (load: Load): boolean =>
+  applianceOf(load.name)?.setPointC !== undefined && load.supply === 'dc' && buildOf(load) === 'three-way';
+
 /** Whether a fridge draws so much at low volts (V) that it may be a three-way (absorption) one. Freezers are none. */
 export function isPerhapsThreeWay(load: Load, voltageV: number): boolean {
+  if (buildOf(load) !== 'camping') return false;
   const isFridge = (applianceOf(load.name)?.setPointC ?? -Infinity) >= 0;
   const drawnW = load.powerW ?? (load.currentA ?? 0) * voltageV;
   return isFridge && load.supply === 'dc' && drawnW >= threeWayFromW;

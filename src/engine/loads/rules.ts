@@ -62,19 +62,6 @@ export const applianceInput = rule({
   source: 'measured microwaves: 700 W out take 1,100 W, 1,000 W out 1,500–1,600 W',
 });
 
-export const waterHeat = rule({
-  name: 'waterHeat',
-  says: 'Bringing water to the boil takes its weight times the heat for each kilogram, and more by what the heater loses.',
-  formula: 'm * q / eta',
-  symbols: {
-    m: { says: 'weight of the water', unit: 'kg' },
-    q: { says: 'heat for a kilogram: 4186 J for each kelvin', unit: 'Wh/kg' },
-    eta: { says: 'share of the heat that reaches the water', unit: '' },
-  },
-  gives: { symbol: 'E', unit: 'Wh' },
-  source: 'physics: calorimetry',
-});
-
 export const chargeOverTime = rule({
   name: 'chargeOverTime',
   says: 'What is used over some days is a day’s use times the days.',

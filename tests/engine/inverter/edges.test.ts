@@ -52,10 +52,15 @@ describe('from the battery', () => {
     expect(batteryCurrentA(500, 1000, values)).toBeCloseTo(500 / eta(0.5) / 12, 9);
     expect(batteryCurrentA(500, undefined, values)).toBeCloseTo(500 / eta(500 / 600) / 12, 9);
     expect(batteryCurrentA(1500, 1000, values)).toBeCloseTo(1500 / eta(1) / 12, 9);
-    expect(batteryCurrentA(5, 1000, values)).toBeCloseTo(5 / eta(0.02) / 12, 9);
+    // Of 1,000 W idle is 7 W, and 20 W of load take 31.02 W: at 5 W a quarter of the way.
+    expect(batteryCurrentA(5, 1000, values)).toBeCloseTo((7 + (20 / eta(0.02) - 7) / 4) / 12, 9);
     expect(batteryCurrentA(-5, 1000, values)).toBe(0);
     expect(batteryPowerFor({ loadW: 500, ratingW: 1000, efficiency: 0.9 })).toBeCloseTo(500 / eta(0.5), 9);
-    expect(batteryPowerFor({ loadW: 5, ratingW: 1000, efficiency: 0.9 })).toBeCloseTo(5 / eta(0.02), 9);
+    expect(batteryPowerFor({ loadW: 5, ratingW: 1000, efficiency: 0.9 })).toBeCloseTo(
+      7 + (20 / eta(0.02) - 7) / 4,
+      9,
+    );
+    expect(batteryPowerFor({ loadW: 0, ratingW: 1000, efficiency: 0.9 })).toBe(0);
     expect(batteryPowerFor({ loadW: 2000, ratingW: 1000, efficiency: 0.9 })).toBeCloseTo(2000 / eta(1), 9);
   });
 
@@ -120,10 +125,10 @@ describe('watts at once', () => {
   test('of two that start alike hard one starts, and a thing of no kind starts as it runs', () => {
     const start = (...loads: Load[]) => startingW(outlet(...loads), {});
     expect(start(ac('gizmo', { powerW: 300 }))).toBe(300);
-    expect(start(ac('fridge', { powerW: 100 }), ac('freezer', { powerW: 100 }))).toBe(400);
-    // The harder start counts, not the bigger thing: 1.5 times 1,240 W in against three times 500 W.
+    expect(start(ac('fridge', { powerW: 100 }), ac('freezer', { powerW: 100 }))).toBe(600);
+    // The harder start counts, not the bigger thing: 1.5 times 1,240 W in against five times 500 W.
     expect(start(ac('microwave', { powerW: 800 }), ac('fridge', { powerW: 500 }))).toBeCloseTo(
-      1740 + 1000,
+      1740 + 2000,
       6,
     );
     expect(start()).toBe(0);

@@ -41,7 +41,7 @@ describe('what is taken for granted of a load', () => {
     [
       'a mains thing alone has its hours',
       [ac('toaster', { powerW: 800 })],
-      ['toaster hours a day', 'inverterEfficiency'],
+      ['toaster hours a day', 'inverterEfficiency', 'idleShare'],
     ],
     [
       'a fridge with a plate',
@@ -57,18 +57,22 @@ describe('what is taken for granted of a load', () => {
     [
       'a microwave by its plate',
       [ac('microwave', { powerW: 800, hoursPerDay: 0.1 })],
-      ['microwave input factor', 'inverterEfficiency'],
+      ['microwave input factor', 'inverterEfficiency', 'idleShare'],
     ],
-    ['a microwave by its amps', [ac('microwave', { currentA: 4, hoursPerDay: 0.1 })], ['inverterEfficiency']],
+    [
+      'a microwave by its amps',
+      [ac('microwave', { currentA: 4, hoursPerDay: 0.1 })],
+      ['inverterEfficiency', 'idleShare'],
+    ],
     [
       'a microwave by what it takes in',
       [ac('microwave', { powerW: 1300, isInput: true, hoursPerDay: 0.1 })],
-      ['inverterEfficiency'],
+      ['inverterEfficiency', 'idleShare'],
     ],
     [
       'one of two on mains',
       [dc('fan', { powerW: 5, hoursPerDay: 1 }), ac('tv', { powerW: 40, hoursPerDay: 1 })],
-      ['inverterEfficiency'],
+      ['inverterEfficiency', 'idleShare'],
     ],
     [
       'a mains fridge beside a lamp',
@@ -78,7 +82,7 @@ describe('what is taken for granted of a load', () => {
     [
       'a lamp on mains beside a fridge of 12 V',
       [ac('light', { powerW: 5, hoursPerDay: 1 }), dc('fridge', { powerW: 45 })],
-      ['fridge volume', 'fridge openings', 'inverterEfficiency', 'ambientC'],
+      ['fridge volume', 'fridge openings', 'inverterEfficiency', 'idleShare', 'ambientC'],
     ],
   ])('%s', ([, loads, want]) => {
     expect(names(...loads)).toEqual(want);

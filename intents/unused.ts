@@ -1,0 +1,165 @@
+import type { Reply } from '#answer/reply.ts';
+import { firstFigures } from '#engine/try-out.ts';
+import type { Facts, Stated } from '#rig/rig.ts';
+import type { Intent, Setting } from './intent.ts';
+
+/** Where a fact stands: "loads", 0, "powerW". */
+export type FactPath = readonly (string | number)[];
+
+/** A fact that was told, and what was told. */
+export interface ToldFact {
+  readonly path: FactPath;
+  readonly value: unknown;
+}
+
+/**
+ * What is no amount that a sum could take: how a thing is called, how many, how a figure was meant. Hours until a time
+ * are in `durationH`; what is ruled out, a place's coordinates and a battery's role agree with every answer.
+ */
+const apart: ReadonlySet<string> = new Set([
+  'name',
+  'count',
+  'kind',
+  'supply',
+  'role',
+  'isAverage',
+  'isInput',
+  'isRoundTrip',
+  'build',
+  'until',
+  'without',
+  'arrangement',
+  'voltsTaken',
+  'latitudeDeg',
+  'longitudeDeg',
+  'skyLastDays',
+  'startWeekday',
+]);
+
+type Row = Readonly<Record<string, unknown>>;
+const isRow = (value: unknown): value is Row =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+const isRows = (value: unknown): value is readonly Row[] => Array.isArray(value) && value.some(isRow);
+
+/** Every fact of what was told, each as small as it can be taken or left; a thing without figures is one by itself. */
+export function toldFacts(told: Stated): ToldFact[] {
+  return Object.entries(told).flatMap(([key, value]): ToldFact[] => {
+    if (apart.has(key) || value === undefined) return [];
+    if (isRows(value)) return value.flatMap((row, i) => inRow([key, i], row, true));
+    return isRow(value) ? inRow([key], value, false) : [{ path: [key], value }];
+  });
+}
+
+function inRow(path: FactPath, row: Row, isThing: boolean): ToldFact[] {
+  const figures = Object.entries(row).filter(([name, value]) => !apart.has(name) && value !== undefined);
+  if (figures.length === 0) return isThing ? [{ path, value: row }] : [];
+  return figures.map(([name, value]) => ({ path: [...path, name], value }));
+}
+
+/** The same fact among all that a question goes by: rows told now may stand at another place there. */
+function pathIn(facts: Stated, told: Stated, { path }: ToldFact): FactPath {
+  const [key, at, ...rest] = path;
+  if (typeof at !== 'number') return path;
+  const row = (told as Record<string, readonly Row[]>)[key as string]![at]!;
+  const rows = (facts as Record<string, readonly Row[] | undefined>)[key as string] ?? [];
+  if (JSON.stringify(rows[at]) === JSON.stringify(row)) return path;
+  const same = rows.findIndex(one => JSON.stringify(one) === JSON.stringify(row));
+  const alike = rows.findIndex(one => (one.name ?? one.kind) === (row.name ?? row.kind));
+  return [key!, same >= 0 ? same : alike >= 0 ? alike : at, ...rest];
+}
+
+const kinds: Readonly<Record<string, readonly unknown[]>> = {
+  chemistry: ['lfp', 'agm', 'flooded'],
+  sky: ['overcast', 'sunny', 'mixed'],
+  controller: ['pwm', 'mppt'],
+  wave: ['modified-sine', 'pure-sine'],
+  mount: ['flat', 'tilted'],
+  shade: ['heavy', 'none'],
+  alternator: ['smart', 'fixed'],
+  place: ['darwin', 'oslo'],
+};
+
+/** What else might have been told in the place of a value; undefined: nothing. */
+function others(name: string | number, value: unknown): readonly unknown[] {
+  if (name === 'month') return [5, 2, 1, undefined].map(n => n && (((value as number) + n) % 12) + 1);
+  if (name === 'awg') return [4, 18, undefined];
+  if (name === 'voltageV' || name === 'systemVoltageV')
+    return [...[24, 12, 6].filter(v => v !== value), undefined];
+  // Far enough to pass any limit on the way, and small enough for a share or an hour of a day.
+  if (typeof value === 'number') return [value * 0.2, value * 3 + 1, value * 1.4, value * 0.05, undefined];
+  return [...(kinds[name as string] ?? []).filter(one => one !== value), undefined];
+}
+
+/** The facts with another value at a path. */
+function withOther(facts: Stated, path: FactPath, value: unknown): Stated {
+  const [key, ...rest] = path;
+  if (key === undefined) return value as Stated;
+  if (Array.isArray(facts)) {
+    const changed =
+      rest.length === 0 && value === undefined
+        ? facts.filter((_, i) => i !== key)
+        : facts.map((row, i) => (i === key ? withOther(row as Stated, rest, value) : row));
+    return changed as unknown as Stated;
+  }
+  const inner = (facts as Record<string | number, unknown>)[key];
+  const next =
+    rest.length === 0 ? value : inner === undefined ? inner : withOther(inner as Stated, rest, value);
+  const isGone = next === undefined || (Array.isArray(next) && next.length === 0);
+  const { [key as keyof Stated]: _old, ...others } = facts;
+  const placed = key === 'place' ? { latitudeDeg: undefined, longitudeDeg: undefined } : {};
+  return { ...others, ...placed, ...(!isGone && { [key]: next }) };
+}
+
+/** What of a reply a fact may bear on. */
+const keyOf = ({ headline, lines, verdict, figures, cautions, assumed }: Reply): string =>
+  JSON.stringify([headline, lines, verdict, figures, cautions, assumed]);
+
+const failed = 'the question can’t be answered so';
+
+/** Answers a question with other facts; a word where it couldn't be answered. */
+function replied(intent: Intent, facts: Stated, setting: Setting): string {
+  const taken = intent.takes.filter(key => facts[key] !== undefined).map(key => [key, facts[key]]);
+  const parsed = intent.needs.safeParse(Object.fromEntries(taken));
+  if (!parsed.success) return failed;
+  return keyOf(intent.reply(parsed.data as Facts, setting));
+}
+
+/** The first figures of an answer; where it has none, all of it. */
+const firstOf = (answered: () => string): string => {
+  let whole = '';
+  const figures = firstFigures(() => {
+    whole = answered();
+  });
+  return figures ? JSON.stringify(figures) : whole;
+};
+
+/**
+ * The facts told that an answer doesn't hang on: with other values, and without it, it would be the same to the last
+ * figure, caution and word. Of most facts the first figures tell that they are used; what moves none of them is tried
+ * through the whole answer.
+ * @param facts all that the question goes by
+ * @param told what was told now
+ * @param reply the answer
+ */
+export function unusedOf(
+  intent: Intent,
+  { facts, told, setting }: { readonly facts: Stated; readonly told: Stated; readonly setting: Setting },
+  reply: Reply,
+): ToldFact[] {
+  const answered = (other: Stated): string => replied(intent, other, setting);
+  const [first, whole] = [firstOf(() => answered(facts)), keyOf(reply)];
+  // What can't be answered without a fact hangs on it; another value that can't be meant tells nothing.
+  const isSame = (other: Stated, isLeftOut: boolean): boolean => {
+    const now = firstOf(() => answered(other));
+    return now === failed ? !isLeftOut : now === first && answered(other) === whole;
+  };
+  const isUnused = (fact: ToldFact): boolean => {
+    if (intent.hangsOn?.has(fact.path.filter(step => typeof step === 'string').join('.'))) return false;
+    const path = pathIn(facts, told, fact);
+    return others(path.at(-1)!, fact.value).every(value =>
+      isSame(withOther(facts, path, value), value === undefined),
+    );
+  };
+  const isTaken = ({ path }: ToldFact): boolean => intent.takes.includes(path[0] as keyof Facts);
+  return toldFacts(told).filter(fact => !isTaken(fact) || isUnused(fact));
+}

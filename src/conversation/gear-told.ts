@@ -1,0 +1,137 @@
+import { cools } from '#intents/facts.ts';
+import type { Mention } from '#language/recognise/mention.ts';
+import type { Recognised } from '#language/recognise/recognise.ts';
+import { isSameName } from '#rig/merge.ts';
+import type { Stated, StatedLoad } from '#rig/rig.ts';
+
+/**
+ * What the words beside a thing tell of how it is built: a fridge's litres, "kitchen", "3 way", mains volts, an inverter
+ * that is left on. The reader names these words and takes no fact from them; the facts kept with them are no part of
+ * what is called understood.
+ */
+
+const isBetween = (value: number, low: number, high: number): boolean => value >= low && value <= high;
+
+/** Words that make the fridge right behind them a household one. */
+const houseWords: ReadonlySet<string> = new Set([
+  'household',
+  'domestic',
+  'residential',
+  'kitchen',
+  'house',
+  'home',
+]);
+
+/** How far apart a figure and its fridge may stand, in tokens, before it and behind it. */
+const reach = { before: 2, behind: 4 } as const;
+
+/** The amounts of a unit that stand by a thing, with nothing else that uses power between. */
+function amountsBy(thing: Mention, { mentions }: Recognised, unit: string): Mention[] {
+  return mentions.filter(amount => {
+    if (amount.kind !== 'amount' || amount.unit !== unit) return false;
+    const isBefore = amount.to <= thing.from;
+    const gap = isBefore ? thing.from - amount.to : amount.from - thing.to;
+    if (gap < 0 || gap > (isBefore ? reach.before : reach.behind)) return false;
+    // "A 20 L kettle" behind a fridge: it is that thing's own.
+    const isOthers =
+      !isBefore && mentions.some(m => m.kind === 'thing' && isBetween(m.from - amount.to, 0, 1));
+    if (isOthers) return false;
+    const [from, to] = isBefore ? [amount.to, thing.from] : [thing.to, amount.from];
+    return !mentions.some(m => m.from >= from && m.to <= to && !['word', 'sign', 'noun'].includes(m.kind));
+  });
+}
+
+/** The words before a thing, nearest first. */
+const before = (thing: Mention, { words }: Recognised, count: number): string[] =>
+  words.slice(Math.max(0, thing.from - count), thing.from).reverse();
+
+const ofWater: ReadonlySet<string> = new Set(['water', 'of', 'fuel', 'diesel', 'petrol', 'gas']);
+
+function volumeOf(thing: Mention, recognised: Recognised): number | undefined {
+  const found = amountsBy(thing, recognised, 'L').find(
+    ({ value, to, spelled = 'l' }) =>
+      spelled.startsWith('l') && isBetween(value, 5, 700) && !ofWater.has(recognised.words[to] ?? ''),
+  );
+  return found?.value;
+}
+
+const isThreeWay = (thing: Mention, recognised: Recognised): boolean => {
+  const [last = '', first = ''] = before(thing, recognised, 2);
+  const { text } = recognised.mentions.find(m => m.to === thing.from - 1) ?? { text: '' };
+  const isOfThree = first === 'three' || text === '3' || text === 'three';
+  return last === 'absorption' || (last === 'way' && isOfThree);
+};
+
+/** One load with what its words tell. */
+function told(load: StatedLoad, recognised: Recognised): StatedLoad {
+  if (!cools(load.name)) return load;
+  const things = recognised.mentions.filter(m => m.kind === 'thing' && cools(m.key));
+  const thing = things.find(m => isSameName(m.key, load.name) || isSameName(m.text, load.name)) ?? things[0];
+  if (!thing) return load;
+  const volts = amountsBy(thing, recognised, 'V').map(({ value }) => value);
+  const isMains = volts.some(v => isBetween(v, 100, 127) || isBetween(v, 220, 250));
+  const isLow = load.supply === 'dc' || volts.some(v => v <= 28);
+  const volumeL = load.volumeL ?? volumeOf(thing, recognised);
+  const [last = ''] = before(thing, recognised, 1);
+  const isThree = isThreeWay(thing, recognised);
+  const isHouse = !isLow && houseWords.has(last);
+  const { count, ...rest } = load;
+  return {
+    ...rest,
+    // "3 way" is no count.
+    ...(count !== undefined && !(isThree && count === 3) && { count }),
+    ...(isMains && !load.supply && { supply: 'ac' }),
+    ...(volumeL !== undefined && { volumeL }),
+    ...(isThree ? { build: 'three-way' } : isHouse && { build: 'household' }),
+  };
+}
+
+/** What follows an inverter that is never switched off. */
+const leftOn = [
+  'left on',
+  'always on',
+  'stays on',
+  'on all',
+  'on 24',
+  'on day',
+  'on permanently',
+  'left running',
+];
+const leaves = ['leave', 'leaving', 'left'];
+
+/** Whether the words leave an inverter on. */
+function isLeftOn({ mentions, words, tokens }: Recognised): boolean {
+  return mentions.some(({ kind, from, to }) => {
+    if (kind !== 'inverter') return false;
+    const behind = tokens
+      .slice(to, to + 5)
+      .map((_, i) => words[to + i] || `${mentionText(mentions, to + i)}`);
+    const said = behind.join(' ');
+    const isLed = words.slice(Math.max(0, from - 4), from).some(word => leaves.includes(word));
+    return leftOn.some(phrase => said.includes(phrase)) || (isLed && behind[0] === 'on');
+  });
+}
+const mentionText = (mentions: readonly Mention[], at: number): string =>
+  mentions.find(m => m.from === at)?.text ?? '';
+
+/** The facts with what the words beside their things tell of how they are built. */
+export function withGearTold(facts: Stated, recognised: Recognised): Stated {
+  const { loads, inverter } = facts;
+  if (!loads && !inverter) return facts;
+  return {
+    ...facts,
+    ...(loads && { loads: loads.map(load => told(load, recognised)) }),
+    ...(inverter && isLeftOn(recognised) && { inverter: { ...inverter, isLeftOn: true } }),
+  };
+}
+
+/** The facts without it: as the message was read. */
+export function asRead(facts: Stated): Stated {
+  const { loads, inverter } = facts;
+  const { isLeftOn: _on, ...plainInverter } = inverter ?? {};
+  return {
+    ...facts,
+    ...(loads && { loads: loads.map(({ volumeL: _litres, build: _build, ...load }) => load) }),
+    ...(inverter && { inverter: plainInverter }),
+  };
+}

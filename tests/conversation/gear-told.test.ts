@@ -1,0 +1,120 @@
+import { describe, expect, test } from 'vitest';
+import { asRead, withGearTold } from '#conversation/gear-told.ts';
+import { read } from '#language/reading.ts';
+import type { Stated } from '#rig/rig.ts';
+import { talk, value } from './talk.ts';
+
+const fridge: Stated = { loads: [{ name: 'fridge' }] };
+const told = (text: string, facts: Stated = fridge) => withGearTold(facts, read(text).recognised).loads![0]!;
+
+describe('what the words beside a fridge tell', () => {
+  test.for<[text: string, want: object]>([
+    ['120L fridge, 100Ah agm', { volumeL: 120 }],
+    ['a 60 litre camping fridge', { volumeL: 60 }],
+    ['the fridge has 60 litres', { volumeL: 60 }],
+    ['the fridge, 45 L, and a lamp', { volumeL: 45 }],
+    ['fridge and 80 litres of water', {}],
+    ['80 litres water, fridge 1.2A', {}],
+    ['fridge and a 20L kettle', {}],
+    ['2L fridge', {}],
+    ['a 5 gallon fridge', {}],
+    ['kitchen fridge', { build: 'household' }],
+    ['our house fridge', { build: 'household' }],
+    ['house battery and a fridge', {}],
+    ['household fridge 12V', {}],
+    ['230V fridge', { supply: 'ac' }],
+    ['240 volt fridge', { supply: 'ac' }],
+    ['fridge on 12V', {}],
+    ['3 way fridge', { build: 'three-way' }],
+    ['two way radio and a fridge', {}],
+  ])('%s', ([text, want]) => {
+    expect(told(text)).toEqual({ name: 'fridge', ...want });
+  });
+
+  test('a count that is none goes, another stays', () => {
+    expect(told('3 way fridge', { loads: [{ name: 'fridge', count: 3 }] })).not.toHaveProperty('count');
+    expect(told('2 three way fridges', { loads: [{ name: 'fridge', count: 2 }] })).toHaveProperty('count', 2);
+  });
+
+  test('nothing of it is told of what does not cool', () => {
+    expect(told('20L kettle', { loads: [{ name: 'kettle' }] })).toEqual({ name: 'kettle' });
+  });
+});
+
+describe('an inverter left on', () => {
+  const isOn = (text: string) =>
+    withGearTold({ inverter: { powerW: 1500 } }, read(text).recognised).inverter!.isLeftOn;
+  test.for([
+    '1500W inverter left on',
+    'inverter always on',
+    'the inverter stays on all day',
+    'if I leave the 1500W inverter on',
+    'inverter on 24/7',
+    'inverter on day and night',
+  ])('%s', text => {
+    expect(isOn(text)).toBe(true);
+  });
+  test.for([
+    '1500W inverter',
+    'fridge always on, 1500W inverter',
+    'a kettle on the inverter',
+    'inverter on my 100Ah',
+  ])('not: %s', text => {
+    expect(isOn(text)).toBeUndefined();
+  });
+});
+
+describe('in answers', () => {
+  const ask = (text: string) => talk([`ann: ${text}`]).last;
+
+  test('it is counted and named, and is no part of what is called understood', () => {
+    const small = ask('How long will my fridge last on a 200Ah lithium?');
+    const large = ask('How long will my kitchen fridge, 350 litres, last on a 200Ah lithium?');
+    expect(value(large, 'dailyUse')).toBeGreaterThan(2 * value(small, 'dailyUse'));
+    expect(large.text).toContain('household fridge 350 L');
+    expect(large.understood.loads).toEqual([{ name: 'fridge' }]);
+  });
+
+  test('it is kept with the rig', () => {
+    const { last } = talk(['ann: my rig: 120L fridge, 200Ah lithium', 'ann: how long will it last?']);
+    expect(last.text).toContain('fridge 120 L');
+  });
+
+  test('litres told of a fridge of the rig join what the rig has', () => {
+    const { memory } = talk([
+      'ann: my rig: fridge 4A, 200Ah lithium',
+      'ann: how long will my 60L fridge run',
+    ]);
+    expect(memory.frames.at(-1)!.facts.loads).toEqual([{ name: 'fridge', volumeL: 60, currentA: 4 }]);
+  });
+
+  test('a three-way fridge on 12 V is warned of', () => {
+    const answer = ask('3 way fridge on 100Ah agm how long');
+    expect(answer.text).toMatch(/heats all the time on 12 V/);
+    expect(value(answer, 'runTime')).toBeLessThan(6);
+  });
+
+  test('an inverter left on costs its idle draw', () => {
+    const facts = 'What do I use a day: lights 1A 5h, 1500W inverter';
+    expect(value(ask(`${facts} left on`), 'dailyUse')).toBeGreaterThan(
+      value(ask(`${facts}`), 'dailyUse') + 15,
+    );
+  });
+
+  test('a household compressor on a small inverter is no yes', () => {
+    expect(ask('can a 500W inverter run a 300W fridge').verdict).not.toBe('yes');
+  });
+});
+
+test('as it was read: nothing is left of it', () => {
+  const facts: Stated = {
+    loads: [{ name: 'fridge', volumeL: 80, build: 'household', powerW: 100 }],
+    inverter: { powerW: 1000, isLeftOn: true },
+    durationH: 3,
+  };
+  expect(asRead(facts)).toEqual({
+    loads: [{ name: 'fridge', powerW: 100 }],
+    inverter: { powerW: 1000 },
+    durationH: 3,
+  });
+});

@@ -1,0 +1,208 @@
+import { describe, expect, test } from 'vitest';
+import { converse } from '#conversation/converse.ts';
+import { hear } from '#conversation/hear.ts';
+import { interpret } from '#conversation/interpret.ts';
+import { emptyMemory } from '#conversation/memory.ts';
+import { factsInWords } from '#conversation/unused-in-words.ts';
+import { firstFigures } from '#engine/try-out.ts';
+import { type ToldFact, toldFacts } from '#intents/unused.ts';
+import type { Facts, Stated } from '#rig/rig.ts';
+import { files, read } from '../house/source.ts';
+import { talk } from './talk.ts';
+
+describe('a fact told that an answer does not hang on is named', () => {
+  test.for<[text: string, named: string]>([
+    ['12.4V and -3.2A, 200Ah lithium, how long have we got?', '12.4 V read'],
+    ['fan 4A, 3 m of 2.5 square cable, what fuse', '3 m of cable'],
+    ['35 amps of solar, 120Ah agm, what size cable for a 20A load, 5m', '120 Ah AGM'],
+    ['CPAP 35W 8 hours a night, 40Ah lithium, two nights in Kansas. Will it last', 'in Kansas'],
+    ['fan 4A 5h a day, 100Ah agm, how long will it last in Perth in June', 'in Perth; June'],
+    ['I have inverter of modified sine 1000 W and kettle 900 W. Will it run?', 'modified sine'],
+  ])('%s', ([text, named]) => {
+    const { last } = talk([`ann: ${text}`]);
+    expect(last.text).toContain('Not part of this sum:');
+    expect(last.text).toContain(named);
+    expect(last.unused).not.toEqual([]);
+  });
+
+  test.for([
+    'fridge 1.2A, 100Ah agm, 3 days?',
+    'fridge 45W, 100Ah agm, how long will it last in Perth in June',
+    'what panel for 40Ah a day in Perth in June?',
+    'What cable for a 20A load, 5m, 12V?',
+    'How long to charge a 100Ah AGM from 50% to 80% with a 20A mains charger?',
+    // What is told and is usual as well is used all the same.
+    'router 8W 24h a day, 100Ah lithium, how many days?',
+    'no solar, fridge 1.2A, 100Ah agm, how long will it last?',
+  ])('nothing is said where all was used: %s', text => {
+    const { last } = talk([`ann: ${text}`]);
+    expect(last.text).not.toContain('Not part of this sum');
+    expect(last.unused).toEqual([]);
+  });
+
+  test('a load that is left out is not among those counted', () => {
+    const { last } = talk(['ann: generator size for a 1500W kettle plus a 100W fridge?']);
+    expect(last.text).not.toMatch(/Counted:.*fridge/);
+  });
+
+  test('a charger named, and told again with its amps, is one', () => {
+    const { last } = talk(['ann: powered site, 18 amp charger. 120Ah AGM at 50%. charge time?']);
+    expect(last.text).not.toContain('18 A mains charger');
+  });
+
+  test('as data with its path and what was told', () => {
+    const { last } = talk(['ann: fan 4A, 3 m of 2.5 square cable, what fuse']);
+    expect(last.unused).toEqual([{ fact: 'cable.lengthM', value: 3 }]);
+  });
+});
+
+describe('in words', () => {
+  const told: Stated = {
+    loads: [{ name: 'fan', currentA: 4, hoursPerDay: 3 }, { name: 'tv' }],
+    batteries: [{ capacityAh: 100, chemistry: 'agm', ageYears: 4 }],
+    inverter: { powerW: 1000, surgeW: 2000 },
+    days: [{ drivingH: 2 }, { generatorH: 3 }],
+  };
+  const say = (...paths: ToldFact['path'][]) =>
+    factsInWords(
+      told,
+      toldFacts(told).filter(({ path }) => paths.some(one => one.join() === path.join())),
+    );
+
+  test('a thing of which all is left out is named as a whole, once', () => {
+    expect(say(['loads', 0, 'currentA'], ['loads', 0, 'hoursPerDay'])).toEqual(['fan 4 A, 3 h a day']);
+    expect(say(['loads', 1])).toEqual(['tv']);
+  });
+
+  test('one figure of a thing with its owner', () => {
+    expect(say(['loads', 0, 'hoursPerDay'])).toEqual(['fan 3 h a day']);
+    expect(say(['batteries', 0, 'ageYears'])).toEqual(['battery 4 years of age']);
+    expect(say(['inverter', 'surgeW'])).toEqual(['inverter 2000 W surge']);
+  });
+
+  test('nothing of nought, and a monitor’s current without its sign', () => {
+    const facts: Stated = { drivingHoursPerDay: 0, netCurrentA: -3 };
+    expect(factsInWords(facts, toldFacts(facts))).toEqual(['3 A on the monitor']);
+  });
+
+  test('a battery of volts alone by its volts', () => {
+    const facts: Stated = { batteries: [{ voltageV: 12 }] };
+    expect(factsInWords(facts, toldFacts(facts))).toEqual(['battery 12 V']);
+  });
+
+  test('days by what each has', () => {
+    expect(say(['days', 0, 'drivingH'], ['days', 1, 'generatorH'])).toEqual([
+      '2 h of driving',
+      '3 h of generator',
+    ]);
+  });
+});
+
+/** Messages of the open groups, a seeded few of them. */
+const texts = files('tests/messages/*.jsonl')
+  .flatMap(path => read(path).split('\n').filter(Boolean))
+  .flatMap(line => JSON.parse(line) as { before?: unknown; wordings: string[] })
+  .filter(({ before }) => before === undefined)
+  .flatMap(({ wordings }) => wordings)
+  .filter((_, i) => i % 59 === 17);
+
+const at = new Date('2026-01-15T09:00:00Z');
+const messageOf = (text: string) => ({ chat: 'c', from: 'kim', text, at, kind: 'private' as const });
+
+/** Other values than those that the program itself tries. */
+const values: Readonly<Record<string, readonly unknown[]>> = {
+  chemistry: ['flooded', 'lfp', 'gel'],
+  sky: ['mixed', 'overcast', 'sunny'],
+  place: ['singapore', 'cairns'],
+  month: [1, 3, 7, 9, 12],
+  awg: [2, 10, 16],
+  voltageV: [24, 6],
+  systemVoltageV: [24, 6],
+  shade: ['half', 'none'],
+  mount: ['tilted', 'flat'],
+  controller: ['mppt', 'pwm'],
+  wave: ['pure-sine', 'modified-sine'],
+  alternator: ['fixed', 'smart'],
+};
+
+/** The facts with something else at a path, by a way of its own: everything is copied, and then changed. */
+function changed(facts: Stated, path: ToldFact['path'], value: unknown): Stated {
+  const copy = structuredClone(facts) as Record<string | number, never>;
+  let inner: Record<string | number, never> = copy;
+  for (const step of path.slice(0, -1)) inner = inner[step] as never;
+  const last = path.at(-1)!;
+  if (value !== undefined) inner[last] = value as never;
+  else if (Array.isArray(inner)) inner.splice(last as number, 1);
+  else delete inner[last];
+  if (last === 'place') for (const key of ['latitudeDeg', 'longitudeDeg']) delete copy[key];
+  for (const [key, list] of Object.entries(copy))
+    if (Array.isArray(list) && (list as []).length === 0) delete copy[key];
+  return copy as Stated;
+}
+
+test('over many messages: each fact told changes the answer, or is named', () => {
+  const missed: string[] = [];
+  const wrong: string[] = [];
+  const unsaid: string[] = [];
+  let answered = 0;
+  let facts = 0;
+  let unused = 0;
+  for (const text of texts) {
+    const memory = emptyMemory();
+    const message = messageOf(text);
+    const one = interpret(memory, message, hear(memory, message));
+    const { answer } = converse(memory, message);
+    const isSum = Object.values(answer.figures).some(figure => 'unit' in figure);
+    if (!one.ready || one.two || !isSum || answer.intent !== one.intent.name || answer.intent === 'convert')
+      continue;
+    answered++;
+    const key = (stated: Stated): string => {
+      const taken = Object.entries(stated).filter(([name]) => one.intent.takes.includes(name as keyof Facts));
+      const parsed = one.intent.needs.safeParse(Object.fromEntries(taken));
+      if (!parsed.success) return 'none';
+      const { headline, lines, verdict, figures, cautions, assumed } = one.intent.reply(
+        parsed.data as Facts,
+        one.setting,
+      );
+      return JSON.stringify([headline, lines, verdict, figures, cautions, assumed]);
+    };
+    // What moves a figure on the way is taken, though what the answer shows stays.
+    const onTheWay = (stated: Stated): string => JSON.stringify(firstFigures(() => key(stated)));
+    const base = key(one.facts);
+    expect(base).not.toBe('none');
+    const start = onTheWay(one.facts);
+    const named = new Set(answer.unused!.map(({ fact }) => fact));
+    for (const fact of toldFacts(one.heard.facts)) {
+      const { path, value } = fact;
+      facts++;
+      const name = path.join('.');
+      const isThere = path.reduce<unknown>(
+        (inner, step) => (inner as Record<string, unknown>)?.[step],
+        one.facts,
+      );
+      const other =
+        values[path.at(-1) as string] ??
+        (typeof value === 'number'
+          ? [0.05, 0.1, 0.2, 0.3, 1.4, 2, 4].map(times => value * times + (times > 1 ? 0.5 : 0))
+          : []);
+      const tried = [...other.filter(v => v !== value), undefined];
+      const all = isThere === undefined ? [] : tried.map(v => changed(one.facts, path, v));
+      const isShown = all.some(stated => key(stated) !== base);
+      const isUsed = isShown || all.some(stated => onTheWay(stated) !== start);
+      if (named.has(name)) unused++;
+      // "Which generator?" names what is asked about.
+      const isTopic = typeof value === 'object' && one.intent.hangsOn?.has(path[0] as string);
+      if (!isUsed && !named.has(name) && !isTopic) missed.push(`${answer.intent} ${name}: ${text}`);
+      if (isShown && named.has(name)) wrong.push(`${answer.intent} ${name}: ${text}`);
+      if (named.has(name) && value !== 0 && factsInWords(one.heard.facts, [fact]).length === 0)
+        unsaid.push(name);
+    }
+    const isSaid =
+      answer.unused!.every(({ value }) => value === 0) || answer.text.includes('Not part of this sum');
+    if (!isSaid) unsaid.push(text);
+  }
+  expect({ missed, wrong, unsaid }).toEqual({ missed: [], wrong: [], unsaid: [] });
+  expect(answered).toBeGreaterThan(300);
+  expect(facts).toBeGreaterThan(1200);
+  expect(unused).toBeGreaterThan(40);
+});
