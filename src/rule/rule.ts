@@ -1,4 +1,4 @@
-import { type Closure, compile } from './compile.ts';
+import { compile, type Formula } from './compile.ts';
 import { treeOf } from './trees.ts';
 
 /** A symbol of a formula: what it means and its unit (a symbol of `quantity/units.ts`, "" for a pure number). */
@@ -35,13 +35,13 @@ export const allRules: Rule<string>[] = [];
  * @throws Error naming the rule, where the formula holds anything else
  */
 export function rule<const S extends string>(written: Omit<Rule<S>, 'evaluate'>): Rule<S> {
-  let closure: Closure | undefined;
+  let formula: Formula | undefined;
   const symbols = Object.keys(written.symbols);
   const made: Rule<S> = {
     ...written,
     evaluate: inputs => {
-      closure ??= compile(treeOf(written.name, written.formula, symbols), symbols);
-      return closure(inputs);
+      formula ??= compile(treeOf(written.name, written.formula, symbols), symbols);
+      return formula(inputs);
     },
   };
   allRules.push(made as unknown as Rule<string>);
