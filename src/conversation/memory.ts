@@ -131,6 +131,11 @@ export class StaleRevision extends Error {
   override readonly name = 'StaleRevision';
 }
 
+/** Thrown by `load` when what is stored of the chat can't be read any more. `forget` takes it away. */
+export class Damaged extends Error {
+  override readonly name = 'Damaged';
+}
+
 /** Thrown by `save` and `forget` when another process has taken the update over. Drop the work: it does it. */
 export class ClaimLost extends Error {
   override readonly name = 'ClaimLost';
@@ -175,7 +180,7 @@ export type Claim =
  * whether it stands there. Later: 'done'.
  */
 export interface MemoryStore {
-  /** The chat's memory, or an empty one at revision 0. */
+  /** The chat's memory, or an empty one at revision 0. @throws Damaged where it can't be read any more */
   load(chat: string): Promise<Loaded>;
   /**
    * Keeps the memory and, where given, closes the update in the same transaction.

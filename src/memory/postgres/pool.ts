@@ -1,5 +1,5 @@
 import { Client, type ClientConfig, Pool, type PoolClient } from 'pg';
-import { ClaimLost, StaleRevision } from '#conversation/memory.ts';
+import { ClaimLost, Damaged, StaleRevision } from '#conversation/memory.ts';
 import { migrationsAfter } from '../migrations.ts';
 
 const migrations = new URL('./migrations/', import.meta.url);
@@ -9,7 +9,7 @@ const migrationLock = 0x42576d31;
 
 /** One clear line for what the driver or the server reports; never the address's user or password. */
 export const explain = (error: unknown): Error => {
-  if (error instanceof StaleRevision || error instanceof ClaimLost) return error;
+  if (error instanceof StaleRevision || error instanceof ClaimLost || error instanceof Damaged) return error;
   const { message, code, errors } = error as Error & { code?: string; errors?: Error[] };
   // A refused connection to a name with several addresses comes without a message of its own.
   const reason = message || errors?.[0]?.message || code || 'no reason given';

@@ -28,11 +28,12 @@ const andMark = (write: string): string => {
 
 /** Every statement of the path of a message, by name; each is prepared once a connection. */
 const texts = {
-  target: 'SELECT target FROM moves WHERE old = $1',
+  target: 'SELECT target, seal FROM moves WHERE old = $1',
   /** $1 chat → its row, followed over a move, and the memory there. */
-  load: `SELECT row.chat, revision, sealed
-    FROM (SELECT coalesce((SELECT target FROM moves WHERE old = $1), $1) AS chat) AS row
-    LEFT JOIN memories ON memories.chat = row.chat`,
+  load: `SELECT target, seal, revision, sealed
+    FROM (SELECT $1::bytea AS old) AS asked
+    LEFT JOIN moves ON moves.old = asked.old
+    LEFT JOIN memories ON memories.chat = coalesce(target, asked.old)`,
   insert,
   update,
   insertAndMark: andMark(insert),

@@ -1,6 +1,6 @@
 import type { Claim, Claimed, Loaded, Memory, Pruned, Sent } from '#conversation/memory.ts';
 import { ClaimLost, emptyMemory, StaleRevision } from '#conversation/memory.ts';
-import { readMemory, writeMemory } from '../document.ts';
+import { readOwn, writeMemory } from '../document.ts';
 import { dayOf, defaultReleaseAfterMs, type KeptStore, type StoreOptions } from '../kept.ts';
 import { merge } from '../merge.ts';
 import { Queue } from '../queue.ts';
@@ -59,7 +59,7 @@ export class VolatileStore implements KeptStore {
   async load(chat: string): Promise<Loaded> {
     const row = this.#memories.get(this.#chat(chat));
     return row
-      ? { memory: readMemory(row.text), revision: row.revision }
+      ? { memory: readOwn(row.text), revision: row.revision }
       : { memory: emptyMemory(), revision: 0 };
   }
 
@@ -86,7 +86,7 @@ export class VolatileStore implements KeptStore {
     this.#moves.set(old, target);
     this.#memories.delete(old);
     if (!row) return;
-    const text = other ? writeMemory(merge(readMemory(other.text), readMemory(row.text))) : row.text;
+    const text = other ? writeMemory(merge(readOwn(other.text), readOwn(row.text))) : row.text;
     this.#revision += 1;
     this.#memories.set(target, { revision: this.#revision, text, day: dayOf(this.#now()) });
   }
