@@ -1,6 +1,7 @@
 import { sequentialize } from '@grammyjs/runner';
 import { Bot, type BotConfig, type Context } from 'grammy';
 import { type Sent as Answered, ClaimLost } from '#conversation/memory.ts';
+import { callOver } from '#telegram/delivery/call.ts';
 import { postAgain, type Reply, type Room } from '#telegram/delivery/deliver.ts';
 import { Cut, faultId, faultLine, isUnsent, isWorthTelling, originOf } from '#telegram/delivery/fault.ts';
 import { lineTo } from '#telegram/delivery/line.ts';
@@ -63,11 +64,10 @@ export type BotOptions = Pick<BotConfig<Context>, 'botInfo' | 'client'> & {
 export function createBot(settings: BotSettings, deps: Deps, options: BotOptions = {}): Bot {
   const { log, store, meter } = deps;
   const { token, apiRoot } = settings;
-  const baseFetchConfig = { agent: lineTo(apiRoot), compress: true };
   const { backOffMs, botInfo, client } = options;
   const bot = new Bot(token, {
     botInfo,
-    client: { apiRoot, baseFetchConfig, timeoutSeconds: 60, ...client },
+    client: { apiRoot, fetch: callOver(lineTo(apiRoot), apiRoot), timeoutSeconds: 60, ...client },
   });
   if (meter !== undefined) bot.api.config.use(meter.watch);
   bot.api.config.use(...(settings.isPaced === false ? [retryFloods()] : pace()));
