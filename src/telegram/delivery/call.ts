@@ -1,7 +1,7 @@
-import { type Agent, request as plain, type RequestOptions } from 'node:http';
-import { request as secure } from 'node:https';
+import type { Agent, RequestOptions } from 'node:http';
 import type { Readable } from 'node:stream';
 import type { ApiClientOptions } from 'grammy';
+import { plain, secure } from './line.ts';
 
 /** What grammY hands to `fetch` for a call. */
 interface Init {
@@ -26,7 +26,7 @@ interface Answered {
 export function callOver(agent: Agent, apiRoot = 'https://api.telegram.org'): ApiClientOptions['fetch'] {
   const { protocol, hostname, port } = new URL(apiRoot);
   const [origin] = apiRoot.match(/^[^/]*\/\/[^/]*/) ?? [''];
-  const request = protocol === 'http:' ? plain : secure;
+  const { request } = protocol === 'http:' ? plain : secure;
   const server: RequestOptions = { agent, hostname: hostname.replace(/^\[|\]$/g, ''), port };
 
   const call = (url: string, { method, headers, body, signal }: Init): Promise<Answered> =>

@@ -1,5 +1,6 @@
-import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
+import type { IncomingMessage, Server, ServerResponse } from 'node:http';
 import type { MemoryStore } from '#conversation/memory.ts';
+import { plain } from '#telegram/delivery/line.ts';
 
 /** What a question of an operator gets. */
 export interface Told {
@@ -134,7 +135,7 @@ export function tell(response: ServerResponse, told: Promise<Told>): void {
 /** A server of its own for the probes, where no webhook is served on the port. */
 export async function serveProbes(probe: Probe, port: number): Promise<{ stop(): Promise<void> }> {
   const nothing: Told = { status: 404, type: 'text/plain', body: '' };
-  const server: Server = createServer((request, response) => {
+  const server: Server = plain.createServer((request, response) => {
     request.resume();
     tell(response, probe(request) ?? Promise.resolve(nothing));
   });
