@@ -6,6 +6,7 @@ import type { Say } from '#telegram/ui/say.ts';
 import type { KeptAnswers } from '#telegram/updates/kept.ts';
 import { type Ask, isForgotten, type Mind, type Thought, think } from '#telegram/updates/think.ts';
 import { Cut, isLine, isUnsent } from './fault.ts';
+import type { Highest } from './highest.ts';
 import { seek } from './seek.ts';
 import type { Place, Sender, Sent } from './send.ts';
 
@@ -14,6 +15,7 @@ export interface Room extends Mind {
   readonly kept: KeptAnswers;
   readonly sender: Sender;
   readonly pictures: Pictures;
+  readonly highest: Highest;
 }
 
 /** A reply ready to go out, as it is also kept until it is known to have gone out. */
@@ -25,6 +27,8 @@ export interface Reply {
   readonly chart?: Chart;
   /** The answer that it takes the place of. */
   readonly at?: Sent;
+  /** The highest number of a message that was seen when it was kept, where chats share their numbers. */
+  readonly after?: number;
 }
 
 /** An answer as it went out. */
@@ -49,7 +53,7 @@ export async function deliver(
 ): Promise<Delivered> {
   for (let attempt = 1; ; attempt++) {
     const thought = await think(room, ask);
-    const reply = make(thought);
+    const reply = { ...make(thought), after: room.highest.of(ask.chat) };
     try {
       await commit(room, String(ask.chat), thought, { update, reply: JSON.stringify(reply) });
     } catch (error) {
@@ -90,7 +94,7 @@ export async function postAgain(room: Room, reply: Reply): Promise<Sent | undefi
 /** Sends a reply, or puts it in the place of the answer that it renews, or where it stands already. */
 async function post(
   room: Room,
-  { at, place, said, buttons, chart }: Reply,
+  { at, place, said, buttons, chart, after }: Reply,
   mayStand: boolean,
 ): Promise<Sent | undefined> {
   // Talk among people gets no answer.
@@ -98,7 +102,7 @@ async function post(
   const { sender, deps } = room;
   const content = { said, buttons, picture: chart && (await drawn(room, chart)) };
   if (at !== undefined) return sender.edit(at, place, content);
-  const found = mayStand ? await seek(deps.store, sender, place, content) : undefined;
+  const found = mayStand ? await seek(deps.store, sender, place, content, after) : undefined;
   return found ?? sender.send(place, content);
 }
 

@@ -4,6 +4,7 @@ import { type Sent as Answered, ClaimLost } from '#conversation/memory.ts';
 import { callOver } from '#telegram/delivery/call.ts';
 import { postAgain, type Reply, type Room } from '#telegram/delivery/deliver.ts';
 import { Cut, faultId, faultLine, isUnsent, isWorthTelling, originOf } from '#telegram/delivery/fault.ts';
+import { Highest } from '#telegram/delivery/highest.ts';
 import { lineTo } from '#telegram/delivery/line.ts';
 import { pace, retryFloods } from '#telegram/delivery/pace.ts';
 import { placeOf, Sender, type Sent } from '#telegram/delivery/send.ts';
@@ -71,6 +72,8 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
   });
   if (meter !== undefined) bot.api.config.use(meter.watch);
   bot.api.config.use(...(settings.isPaced === false ? [retryFloods()] : pace()));
+  const highest = new Highest();
+  bot.api.config.use(highest.watch);
 
   const allowed = settings.allowedChats && new Set(settings.allowedChats);
   const kept = new KeptAnswers();
@@ -95,6 +98,7 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
     sender,
     admins,
     pictures: new Pictures(),
+    highest,
     bot: idOf(settings.token),
   };
   const handle = makeHandle(room, bot.api, onMoved);
@@ -138,6 +142,7 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
   /** An update that can't be read will not read better when it comes again: it is passed over. */
   const read = (ctx: Context): { job: Job; chat?: string; keys: string[] } | undefined => {
     try {
+      highest.hear(ctx.update);
       const job = sort(ctx.update, ctx.me, deps.now(), allowed);
       return job && { job, chat: lockOf(job), keys: orderKeys(ctx.update) };
     } catch (error) {
