@@ -13,6 +13,12 @@ const sending = new Set<string>([
   'editMessageReplyMarkup',
 ]);
 
+/**
+ * Marks a call that looks for an answer and mostly changes nothing; it waits for no turn, or a search would take minutes.
+ * A symbol: it never leaves the process.
+ */
+export const unpaced = Symbol('unpaced');
+
 /** Waits out a refusal for a flood, exactly as long as it says, at most a minute; three times at most. */
 export function retryFloods(): Transformer {
   const retry = autoRetry({ maxRetryAttempts: 3, maxDelaySeconds: 60, rethrowHttpErrors: true });
@@ -31,6 +37,8 @@ export function pace(): Transformer[] {
   return [
     retryFloods(),
     (prev, method, payload, signal) =>
-      sending.has(method) ? throttle(prev, method, payload, signal) : prev(method, payload, signal),
+      sending.has(method) && !(unpaced in payload)
+        ? throttle(prev, method, payload, signal)
+        : prev(method, payload, signal),
   ];
 }

@@ -13,6 +13,7 @@ import {
   isUnmodified,
   isUnsent,
 } from './fault.ts';
+import { unpaced } from './pace.ts';
 
 /** Where a message goes: the chat, the question it replies to, and the topic, where it is really one. */
 export interface Place {
@@ -178,7 +179,11 @@ export class Sender {
     part: 'picture' | 'caption' = 'picture',
   ): Promise<void> {
     const { text, entities } = said;
-    const markup = buttons !== undefined && { reply_markup: buttons };
+    // Only a search puts an answer there as a caption.
+    const markup = {
+      ...(buttons && { reply_markup: buttons }),
+      ...(part === 'caption' && { [unpaced]: true }),
+    };
     const captioned = { caption: text, ...(entities.length > 0 && { caption_entities: entities }) };
     const call = (): Promise<unknown> => {
       if (picture === undefined)

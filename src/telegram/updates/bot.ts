@@ -13,7 +13,9 @@ import { dropAt } from '#telegram/ui/hello.ts';
 import { Pictures } from '#telegram/ui/pictures.ts';
 import { Admins } from './admins.ts';
 import { makeHandle } from './handle.ts';
+import { Judge } from './judge.ts';
 import { KeptAnswers } from './kept.ts';
+import type { Verdict } from './limits.ts';
 import type { Moved } from './migrate.ts';
 import { orderKeys } from './order.ts';
 import { Owed } from './owed.ts';
@@ -115,7 +117,7 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
   };
 
   const owed = new Owed(store);
-  const work = async (ctx: Context, job: Job): Promise<void> => {
+  const work = async (ctx: Context, job: Job, verdict: Verdict): Promise<void> => {
     const update = ctx.update.update_id;
     if (await owed.pay(update)) return;
     const claim = await store.claim(update, deps.now());
@@ -126,7 +128,9 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
       // After a crash the memory may be saved already: then only the reply is due.
       const reply = claim.state === 'again' ? claim.reply : undefined;
       const isKept = reply !== undefined;
-      const sent = isKept ? await postAgain(room, JSON.parse(reply) as Reply) : await handle(ctx, job);
+      const sent = isKept
+        ? await postAgain(room, JSON.parse(reply) as Reply)
+        : await handle(ctx, job, verdict);
       answered = answeredBy(job, sent);
     } catch (error) {
       if (error instanceof ClaimLost) return log.info({ update }, 'another process took an update over');
@@ -151,14 +155,23 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
     }
   };
 
+  const judge = new Judge(deps.now);
+  /** Beyond the limit a press only ends its spinner, which nothing waits for. */
+  const passOver = (job: Job): void => {
+    if (job.kind === 'press') bot.api.answerCallbackQuery(job.query.id).catch(() => undefined);
+  };
+
   bot.use(async ctx => {
     const meant = read(ctx);
     if (meant === undefined) return;
     const { job, chat } = meant;
+    const verdict = judge.of(ctx.update, job);
+    if (verdict !== 'answer') meter?.flooded(verdict);
+    if (verdict === 'silence') return passOver(job);
     const ended = meter?.began(job.kind);
     try {
       await inOrder(ctx, () =>
-        chat === undefined ? work(ctx, job) : store.withLock(chat, () => work(ctx, job)),
+        chat === undefined ? work(ctx, job, verdict) : store.withLock(chat, () => work(ctx, job, verdict)),
       );
       ended?.('done');
     } catch (error) {
