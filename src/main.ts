@@ -94,21 +94,26 @@ async function runTelegram(config: Config, token: string): Promise<void> {
 
 interface Watch {
   readonly health: Health;
-  readonly metrics: Metrics;
+  readonly metrics?: Metrics;
+  /** Serves the probes, where the webhook doesn't. */
   serve(): Promise<{ stop(): Promise<void> }>;
 }
 
-/** Health and numbers for an operator: where a webhook is served, and by polling where a PORT is given. */
+/** Health and numbers for an operator: where a webhook is served, or a port is given for them. */
 async function watchOver(config: Config): Promise<Watch | undefined> {
-  if (config.WEBHOOK_URL === undefined && config.PORT === undefined) return undefined;
-  const [{ Health, serveProbes }, { makeMetrics }] = await Promise.all([
-    import('#telegram/ops/health.ts'),
-    import('#telegram/ops/metrics.ts'),
-  ]);
-  const metrics = makeMetrics();
-  const heardWithinMs = config.WEBHOOK_URL === undefined ? pollHeardWithinMs : undefined;
-  const health = new Health({ now: Date.now, heardWithinMs, metrics });
-  return { health, metrics, serve: () => serveProbes(health.probe, config.PORT ?? usualPort) };
+  const { WEBHOOK_URL: url, PORT: port, METRICS_PORT: metricsPort } = config;
+  if (url === undefined && port === undefined && metricsPort === undefined) return undefined;
+  const { Health, numbers, serveProbes } = await import('#telegram/ops/health.ts');
+  const metrics =
+    metricsPort === undefined ? undefined : (await import('#telegram/ops/metrics.ts')).makeMetrics();
+  if (metrics !== undefined) await serveProbes(numbers(metrics), metricsPort!);
+  const health = new Health({
+    now: Date.now,
+    heardWithinMs: url === undefined ? pollHeardWithinMs : undefined,
+  });
+  const isServed = url !== undefined || port !== undefined;
+  const serve = () => serveProbes(health.probe, port ?? usualPort);
+  return { health, metrics, serve: isServed ? serve : async () => ({ stop: async () => {} }) };
 }
 
 const secretsOf = ({ BOT_TOKEN, WEBHOOK_SECRET, MEMORY_KEY }: Config): string[] =>

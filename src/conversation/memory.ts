@@ -136,6 +136,11 @@ export class Damaged extends Error {
   override readonly name = 'Damaged';
 }
 
+/** Thrown by any call when the database itself fails: full, locked, gone. What was asked for can be tried again later. */
+export class StoreFailed extends Error {
+  override readonly name = 'StoreFailed';
+}
+
 /** Thrown by `save` and `forget` when another process has taken the update over. Drop the work: it does it. */
 export class ClaimLost extends Error {
   override readonly name = 'ClaimLost';

@@ -71,7 +71,11 @@ async function column(way: Way, url: string, name: string): Promise<Column> {
   const database = url === 'sqlite' ? `sqlite:${join(folder, 'memory.db')}` : url;
   const port = await freePort();
   const outcomes: Outcome[] = [];
-  const hook = { WEBHOOK_URL: `http://127.0.0.1:${port}/hook`, WEBHOOK_SECRET: 's3cret', PORT: String(port) };
+  const hook = {
+    WEBHOOK_URL: `http://127.0.0.1:${port}/hook`,
+    WEBHOOK_SECRET: 'a-secret-of-at-least-32-characters',
+    PORT: String(port),
+  };
   const live = (life: number, fault?: string, sql = '', isWaiting = false): Run =>
     start(
       folder,

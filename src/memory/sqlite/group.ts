@@ -1,4 +1,5 @@
 import type { DatabaseSync } from 'node:sqlite';
+import { StoreFailed } from '#conversation/memory.ts';
 
 /** What is kept along with each commit, and goes back with what is undone. */
 export interface Along {
@@ -33,7 +34,7 @@ export class Group {
     this.#open ??= this.#begin();
     const open = this.#open;
     // A full disk may have ended the whole transaction by itself: nothing more may be written as if it stood.
-    if (!this.#db.isTransaction) throw new Error('what was written beside it failed');
+    if (!this.#db.isTransaction) throw new StoreFailed('what was written beside it failed');
     const result = work();
     await open;
     return result;

@@ -1,6 +1,6 @@
 import { sequentialize } from '@grammyjs/runner';
 import { Bot, type BotConfig, type Context } from 'grammy';
-import { type Sent as Answered, ClaimLost } from '#conversation/memory.ts';
+import { type Sent as Answered, ClaimLost, StoreFailed } from '#conversation/memory.ts';
 import { callOver } from '#telegram/delivery/call.ts';
 import { postAgain, type Reply, type Room } from '#telegram/delivery/deliver.ts';
 import { Cut, faultId, faultLine, isUnsent, isWorthTelling, originOf } from '#telegram/delivery/fault.ts';
@@ -12,6 +12,7 @@ import type { BotSettings, Deps } from '#telegram/ops/deps.ts';
 import { dropAt } from '#telegram/ui/hello.ts';
 import { Pictures } from '#telegram/ui/pictures.ts';
 import { Admins } from './admins.ts';
+import { Clock } from './clock.ts';
 import { makeHandle } from './handle.ts';
 import { Judge } from './judge.ts';
 import { KeptAnswers } from './kept.ts';
@@ -136,8 +137,8 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
       if (error instanceof ClaimLost) return log.info({ update }, 'another process took an update over');
       // Given back first: with the store gone this throws, nothing is told, and the update comes again.
       await owed.release(update);
-      // The kept reply goes out when the line is there again.
-      if (isUnsent(error) || error instanceof Cut) throw error;
+      // What was kept, or asked, is seen to when the line or the store is there again.
+      if (isUnsent(error) || error instanceof Cut || error instanceof StoreFailed) throw error;
       await failed(update, job, error);
     }
     await owed.finish(update, answered);
@@ -147,6 +148,7 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
   const read = (ctx: Context): { job: Job; chat?: string; keys: string[] } | undefined => {
     try {
       highest.hear(ctx.update);
+      clock.check(ctx.update);
       const job = sort(ctx.update, ctx.me, deps.now(), allowed);
       return job && { job, chat: lockOf(job), keys: orderKeys(ctx.update) };
     } catch (error) {
@@ -155,6 +157,7 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
     }
   };
 
+  const clock = new Clock(deps.now, log);
   const judge = new Judge(deps.now);
   /** Beyond the limit a press only ends its spinner, which nothing waits for. */
   const passOver = (job: Job): void => {
@@ -167,8 +170,11 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
     const { job, chat } = meant;
     const verdict = judge.of(ctx.update, job);
     if (verdict !== 'answer') meter?.flooded(verdict);
-    if (verdict === 'silence') return passOver(job);
     const ended = meter?.began(job.kind);
+    if (verdict === 'silence') {
+      passOver(job);
+      return ended?.('done');
+    }
     try {
       await inOrder(ctx, () =>
         chat === undefined ? work(ctx, job, verdict) : store.withLock(chat, () => work(ctx, job, verdict)),
