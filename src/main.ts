@@ -69,6 +69,7 @@ async function runTelegram(config: Config, token: string): Promise<void> {
   const bot = createBot(settings, { converse, store, log, meter: watch?.metrics, now: Date.now });
   if (config.WEBHOOK_URL !== undefined) await probes?.stop();
   const running = await start(config, bot, log, watch);
+  bot.resume().catch(error => log.warn({ err: error }, 'answers of before could not be taken up'));
 
   const tidy = (): void => {
     const now = Date.now();
@@ -123,7 +124,10 @@ async function start(config: Config, bot: Bot, log: Log, watch: Watch | undefine
   const { WEBHOOK_URL: url, WEBHOOK_SECRET: secret, PORT: port = usualPort } = config;
   const onHeard = () => watch?.health.heard();
   if (url === undefined || secret === undefined)
-    return (await import('#telegram/ops/poll.ts')).poll(bot, log, { onHeard });
+    return (await import('#telegram/ops/poll.ts')).poll(bot, log, {
+      onHeard,
+      onPolling: isRunning => watch?.health.polling(isRunning),
+    });
   const probe = watch?.health.probe;
   return (await import('#telegram/ops/webhook.ts')).serve(bot, log, { url, secret, port, probe, onHeard });
 }

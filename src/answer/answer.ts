@@ -87,6 +87,8 @@ export interface Answer {
   readonly assumed: readonly Assumed[];
   readonly working: readonly WorkingStep[];
   readonly cautions: readonly string[];
+  /** Whether the message only thanked: a nod is all that it wants. Absent: it didn't. */
+  readonly isThanks?: true;
   /** Up to three things to ask next, each a message that the bot itself understands. */
   readonly next: readonly string[];
   /** A picture of the answer, as data, made only when somebody looks; `chart/png.ts` draws it. Not part of the JSON. */

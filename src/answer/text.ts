@@ -1,6 +1,7 @@
 import { significant } from '#quantity/round.ts';
 import type { WorkingStep } from './answer.ts';
 import { printAssumed } from './assumed.ts';
+import { inGrammar } from './grammar.ts';
 import type { Reply } from './reply.ts';
 import { english, type Speech } from './speech.ts';
 import { cautions, phrases } from './words/en.ts';
@@ -41,7 +42,7 @@ export function print(
   const careful = words.say('careful', phrases.caution);
   if (warned.length > 0)
     blocks.push(warned.map(code => `${careful}: ${words.say(`caution-${code}`, cautions[code])}`).join('\n'));
-  return cut(blocks.join('\n\n'));
+  return cut(inGrammar(blocks.join('\n\n')));
 }
 
 /** Cuts at the last whole line below the limit, never inside a surrogate pair. */

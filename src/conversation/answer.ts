@@ -85,6 +85,7 @@ export function toAnswer(reply: Reply, told: Told): Answer {
       ...warningLines(told.hazards ?? []),
       ...codes.map(code => english.say(`caution-${code}`, cautionSentences[code])),
     ],
+    ...(told.intent === 'none' && heard.cues.has('thanks') && { isThanks: true as const }),
     next: (reply.next ?? []).slice(0, 3),
     chart: reply.chart,
     hasWorking: () => reply.working !== undefined,

@@ -222,6 +222,8 @@ export interface MemoryStore {
   finish(update: number, sent?: Sent): Promise<void>;
   /** Gives a claim back after a failure: the next `claim` gets it as 'again'. Nothing where it's done or lost. */
   release(update: number): Promise<void>;
+  /** The updates whose reply is kept and not known to have gone out, oldest first: what a start has to look at. */
+  due(): Promise<readonly number[]>;
   /** The id of the message that answered this message of this chat, while its claim is kept. */
   answerTo(chat: string, question: string): Promise<string | undefined>;
   /** The ids of all messages of this chat that are noted as answers, while their claims are kept. */

@@ -5,6 +5,7 @@ export default defineConfig({
   root: new URL('../..', import.meta.url).pathname,
   test: {
     include: ['tests/**/*.test.ts'],
+    setupFiles: ['tests/house/offline.ts'],
     testTimeout: 20_000,
     env: { LOG_LEVEL: 'silent' },
   },

@@ -169,6 +169,19 @@ export const conformance = (kind: string, makeWorld: () => Promise<World>): void
       });
     });
 
+    test('replies that did not go out are due, oldest first, until they did', async () => {
+      expect(await store.due()).toEqual([]);
+      for (const update of [71, 72, 73]) await store.claim(update, clock + update);
+      await store.save(group, emptyMemory(), 0, { update: 72, reply: 'b' });
+      const { revision } = await store.load(group);
+      await store.save(group, emptyMemory(), revision, { update: 71, reply: 'a' });
+      expect(await store.due()).toEqual([71, 72]);
+      await store.release(71);
+      expect(await store.due()).toEqual([71, 72]);
+      await store.finish(71);
+      expect(await store.due()).toEqual([72]);
+    });
+
     describe('order', () => {
       test('one chat’s work runs in a row, in the order it came', async () => {
         const log: string[] = [];

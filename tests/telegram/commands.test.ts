@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { converse } from '#conversation/converse.ts';
 import { emptyMemory } from '#conversation/memory.ts';
 import { commandMessage, menuOf } from '#telegram/ui/commands.ts';
-import { toasts } from '#telegram/updates/press.ts';
+import { toasts } from '#telegram/updates/toasts.ts';
 
 /** What each command stands for is a message that the bot itself understands. */
 test.each([
@@ -16,7 +16,6 @@ test.each([
   ['start', 'constructor', 'help'],
   ['working', '', 'unclear'],
   ['help', '', 'help'],
-  ['settings', '', 'help'],
   ['privacy', '', 'privacy'],
   ['forget', '', 'forget'],
   ['rig', '', 'rig'],

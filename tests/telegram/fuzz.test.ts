@@ -44,14 +44,19 @@ const names = fc.oneof(
 const usual = /message is not modified|no text in the message to edit|query is too old/;
 const broken = (s: Stage): string[] => s.world.refused.filter(text => !usual.test(text));
 
-/** How many messages came; of those that one person sees, all have the same id. */
-const sends = (s: Stage): number => s.world.sent('sendMessage').length + s.world.sent('sendPhoto').length;
+/** How many messages came; thanks get a reaction instead. */
+const sends = (s: Stage): number =>
+  ['sendMessage', 'sendPhoto', 'setMessageReaction'].reduce(
+    (sum, name) => sum + s.world.sent(name).length,
+    0,
+  );
 
 /** Presses every button that stands under the newest message, as long as there are new ones. */
 async function pressAll(s: Stage, from: Message['from']): Promise<void> {
   for (let n = 0; n < 4; n++) {
     const newest = s.answers().findLast(m => m.reply_markup?.inline_keyboard !== undefined);
-    const label = newest?.reply_markup?.inline_keyboard.flat().at(-1 - n)?.text;
+    const pressable = newest?.reply_markup?.inline_keyboard.flat().filter(b => 'callback_data' in b);
+    const label = pressable?.at(-1 - n)?.text;
     if (newest === undefined || label === undefined) return;
     await s.give({ callback_query: press(newest, label, from) });
   }

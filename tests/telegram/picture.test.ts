@@ -4,7 +4,7 @@ import { converse } from '#conversation/converse.ts';
 import { VolatileStore } from '#memory/volatile/store.ts';
 import { captionOf } from '#telegram/ui/caption.ts';
 import { Pictures } from '#telegram/ui/pictures.ts';
-import { toasts } from '#telegram/updates/press.ts';
+import { toasts } from '#telegram/updates/toasts.ts';
 import { type Stage, stage } from './fake/bot.ts';
 import { alone, group, kim, message, nowSec, press, sam } from './fake/people.ts';
 import { FakeTelegram } from './fake/server.ts';
@@ -69,10 +69,23 @@ describe('a trip', () => {
     const [first, second] = [press(answer, 'Show working'), press(answer, 'Show working')];
     await s.give({ callback_query: first });
     await s.give({ callback_query: second });
+    const [table, ...more] = s.world.sent('sendRichMessage');
+    expect(more).toEqual([]);
+    expect(table?.rich_message.blocks[1].cells[0].map((c: { text: string }) => c.text)).toEqual([
+      'What',
+      'How',
+      'Comes to',
+    ]);
+    expect(s.answers().filter(m => m.text !== undefined)).toHaveLength(1);
+    expect(labels(answer)).not.toContain('Show working');
+  });
+  test('shows it as plain text where the server knows no tables', async () => {
+    s.world.isOld = true;
+    const { answer } = await ask(trip);
+    await tap(answer, 'Show working');
     const working = s.answers().filter(m => m.text !== undefined);
     expect(working.map(m => m.text)).toEqual([expect.stringMatching(/^The working:\n\n[\s\S]* = /)]);
     expect(working[0]?.entities?.at(-1)?.type).toBe('expandable_blockquote');
-    expect(labels(answer)).not.toContain('Show working');
   });
   test('turned by a button becomes a new picture in place', async () => {
     const { answer } = await ask(trip);
@@ -121,14 +134,23 @@ describe('an answer that can be drawn', () => {
     expect(labels(answer)).not.toContain('Picture');
     expect(labels(answer)).not.toContain('Show working');
   });
-  test('is for the asker, or an admin', async () => {
+  test('is shown to others as their own copy, and stays on offer to the asker', async () => {
     const { answer } = await ask(runTime);
     await tap(answer, 'Picture', kim);
-    expect(s.world.sent('answerCallbackQuery')[0]?.text).toBe(toasts.notYours);
-    s.clock.now += 6 * 60_000;
-    s.world.admins.add(`${group.id} ${kim.id}`);
+    expect(s.world.sent('sendPhoto')[0]).toMatchObject({
+      ephemeral_message_parameters: { receiver_user_id: kim.id, callback_query_id: expect.any(String) },
+    });
+    expect(s.world.sent('answerCallbackQuery')).toEqual([{ callback_query_id: expect.any(String) }]);
+    expect(s.answers()).toHaveLength(1);
+    await tap(answer, 'Picture');
+    expect(s.answers()).toHaveLength(2);
+  });
+  test('says so where no copy can be shown, and shows nothing to all', async () => {
+    const { answer } = await ask(runTime);
+    s.world.isOld = true;
     await tap(answer, 'Picture', kim);
-    expect(s.world.sent('sendPhoto')).toHaveLength(1);
+    expect(s.world.sent('answerCallbackQuery')[0]?.text).toBe(toasts.noCopy);
+    expect(s.answers()).toHaveLength(1);
   });
   test('where pictures are forbidden its numbers come as words', async () => {
     s.world.withoutPhotos.add(group.id);

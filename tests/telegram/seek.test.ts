@@ -4,7 +4,7 @@ import { VolatileStore } from '#memory/volatile/store.ts';
 import { stage } from './fake/bot.ts';
 import { alone, group, kim, message, update } from './fake/people.ts';
 import { Refusal } from './fake/rules.ts';
-import { World } from './fake/world.ts';
+import { me, World } from './fake/world.ts';
 
 let world: World;
 let store: VolatileStore;
@@ -129,10 +129,11 @@ describe('an answer that nobody could note is looked for before it is said again
   });
 
   test('what only its asker sees is sent again: it has no number', async () => {
+    world.admins.add(`${group.id} ${me.id}`);
     const asked = question('/power help');
     await answerAndDie(asked);
     await stage({ world, store }).give(asked);
     expect(edits()).toBe(0);
-    expect(world.sent()).toHaveLength(2);
+    expect(world.whispers.sent.size).toBe(2);
   });
 });

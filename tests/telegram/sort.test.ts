@@ -10,13 +10,13 @@ const channel = { id: -1009, type: 'channel', title: 'News' } as Chat.ChannelCha
 const kindOf = (given: Omit<Update, 'update_id'>, allowed?: ReadonlySet<number>): string | undefined =>
   sort(update(given), me, nowSec * 1000, allowed)?.kind;
 
-const member = (status: string) =>
+const member = (status: string, user = sam) =>
   ({
     chat: group,
     from: sam,
     date: nowSec,
     old_chat_member: { status: 'member' },
-    new_chat_member: { status },
+    new_chat_member: { status, user },
   }) as never;
 
 const cases: [what: string, given: Omit<Update, 'update_id'>, kind: string | undefined][] = [
@@ -57,8 +57,18 @@ const cases: [what: string, given: Omit<Update, 'update_id'>, kind: string | und
   [
     'a voice message in private',
     { message: message(undefined, { chat: alone, voice: {} as never }) as never },
-    'question',
+    'wordless',
   ],
+  [
+    'a contact in private',
+    { message: message(undefined, { chat: alone, contact: {} as never }) as never },
+    'wordless',
+  ],
+  ['a poll in a group', { message: message(undefined, { poll: {} as never }) as never }, undefined],
+  ['somebody leaves', { message: message(undefined, { left_chat_member: kim }) as never }, 'left'],
+  ['the bot leaves', { message: message(undefined, { left_chat_member: me as never }) as never }, undefined],
+  ['somebody is thrown out', { chat_member: member('kicked', kim) }, 'left'],
+  ['somebody comes in', { chat_member: member('member', kim) }, undefined],
   [
     'a shared place in private',
     { message: message(undefined, { chat: alone, location: { latitude: -28, longitude: 153 } }) as never },

@@ -61,6 +61,7 @@ const texts = {
   answerTo: `SELECT answer FROM claims WHERE chat = $1 AND question = $2 AND answer IS NOT NULL
     ORDER BY at DESC, update_id DESC LIMIT 1`,
   answersIn: 'SELECT answer FROM claims WHERE chat = $1 AND answer IS NOT NULL',
+  due: 'SELECT update_id FROM claims WHERE reply IS NOT NULL AND NOT is_done ORDER BY at, update_id',
   pruneClaims: 'DELETE FROM claims WHERE at < $1',
   pruneChats: 'DELETE FROM memories WHERE saved_day < $1',
   /** $1 today → the chats that go, with their former ids. */

@@ -186,6 +186,11 @@ export class PostgresStore implements KeptStore {
     return new Set(rows.map(row => row.answer as string));
   }
 
+  async due(): Promise<readonly number[]> {
+    const { rows } = await this.#query(sql('due'));
+    return rows.map(row => Number(row.update_id));
+  }
+
   async prune(before: { readonly claims: number; readonly chats?: number }): Promise<Pruned> {
     const claims = (await this.#query(sql('pruneClaims', before.claims))).rowCount ?? 0;
     const left = (await this.#query(sql('pruneLeft', dayOf(this.#now())))).rowCount ?? 0;

@@ -27,6 +27,7 @@ const texts = {
     'SELECT answer FROM claims WHERE chat = ? AND question = ? AND answer IS NOT NULL ' +
     'ORDER BY at DESC, update_id DESC LIMIT 1',
   answersIn: 'SELECT answer FROM claims WHERE chat = ? AND answer IS NOT NULL',
+  due: 'SELECT update_id FROM claims WHERE reply IS NOT NULL AND is_done = 0 ORDER BY at, update_id',
   pruneClaims: 'DELETE FROM claims WHERE at < ?',
   pruneChats: 'DELETE FROM memories WHERE saved_day < ? RETURNING chat, revision',
   pruneMovesOfLeft:

@@ -260,6 +260,10 @@ export class SqliteStore implements KeptStore {
     });
   }
 
+  due(): Promise<readonly number[]> {
+    return this.#look(() => this.#sql.due.all().map(row => Number(row.update_id)));
+  }
+
   prune(before: { readonly claims: number; readonly chats?: number }): Promise<Pruned> {
     return this.#do(() => {
       const claims = Number(this.#sql.pruneClaims.run(before.claims).changes);

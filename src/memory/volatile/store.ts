@@ -159,6 +159,13 @@ export class VolatileStore implements KeptStore {
     );
   }
 
+  async due(): Promise<readonly number[]> {
+    return [...this.#claims]
+      .filter(([, { reply, isDone }]) => reply !== undefined && !isDone)
+      .sort(([, a], [, b]) => a.at - b.at)
+      .map(([update]) => update);
+  }
+
   async prune(before: { readonly claims: number; readonly chats?: number }): Promise<Pruned> {
     const pruned = { claims: 0, chats: 0 };
     for (const [update, row] of this.#claims) {

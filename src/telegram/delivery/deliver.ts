@@ -1,14 +1,15 @@
-import type { InlineKeyboardMarkup } from 'grammy/types';
+import type { UserFromGetMe } from 'grammy/types';
 import type { Chart } from '#answer/chart/chart.ts';
 import { type Claimed, StaleRevision } from '#conversation/memory.ts';
 import type { Pictures } from '#telegram/ui/pictures.ts';
-import type { Say } from '#telegram/ui/say.ts';
 import type { KeptAnswers } from '#telegram/updates/kept.ts';
 import { type Ask, isForgotten, type Mind, type Thought, think } from '#telegram/updates/think.ts';
 import { Cut, isLine, isUnsent } from './fault.ts';
 import type { Highest } from './highest.ts';
+import type { Hold } from './hold.ts';
+import type { Content, Place, Sent } from './place.ts';
 import { seek } from './seek.ts';
-import type { Place, Sender, Sent } from './send.ts';
+import type { Sender } from './send.ts';
 
 /** What the handlers of one bot share. */
 export interface Room extends Mind {
@@ -16,15 +17,21 @@ export interface Room extends Mind {
   readonly sender: Sender;
   readonly pictures: Pictures;
   readonly highest: Highest;
+  /** Which chats have to wait. */
+  readonly hold: Hold;
+  /** Who the bot is, as `getMe` told. */
+  readonly me: () => UserFromGetMe;
+  /** Private chats in which a key to share a location may still be shown. */
+  readonly keyed: Set<number>;
 }
 
 /** A reply ready to go out, as it is also kept until it is known to have gone out. */
-export interface Reply {
+export interface Reply extends Omit<Content, 'picture'> {
   readonly place: Place;
-  readonly said: Say;
-  readonly buttons?: InlineKeyboardMarkup;
   /** A picture that goes out with the words. */
   readonly chart?: Chart;
+  /** A reaction on the message, which says it all where it is allowed. */
+  readonly react?: '\u{1F44D}' | '\u{1F44C}';
   /** The answer that it takes the place of. */
   readonly at?: Sent;
   /** The highest number of a message that was seen when it was kept, where chats share their numbers. */
@@ -43,37 +50,45 @@ const attempts = 4;
 /**
  * Answers: think, keep the memory together with the reply, send. Where another instance saved in between, thinks
  * again from what it left; so nothing that has been said needs taking back.
- * @throws Cut where the line broke, so that the reply is due still
+ * @param isLater the reply is kept and not sent: its caller does that
+ * @throws Held where the chat has to wait, Cut where the line broke, so that the reply is due still
  */
 export async function deliver(
   room: Room,
   update: number,
   ask: Ask,
   make: (thought: Thought) => Reply,
+  { isLater = false }: { readonly isLater?: boolean } = {},
 ): Promise<Delivered> {
   for (let attempt = 1; ; attempt++) {
     const thought = await think(room, ask);
     const reply = { ...make(thought), after: room.highest.of(ask.chat) };
     try {
-      await commit(room, String(ask.chat), thought, { update, reply: JSON.stringify(reply) });
+      await commit(room, String(ask.chat), thought, { update, reply: JSON.stringify(reply) }, isLater);
     } catch (error) {
       if (error instanceof StaleRevision && attempt < attempts) continue;
       throw error;
     }
     if (isForgotten(thought)) room.kept.drop(ask.chat);
-    return { thought, reply, sent: await surely(room, reply) };
+    return { thought, reply, sent: isLater ? undefined : await postFirst(room, reply) };
   }
 }
 
-async function commit(room: Room, chat: string, thought: Thought, update: Claimed): Promise<void> {
+async function commit(
+  room: Room,
+  chat: string,
+  thought: Thought,
+  update: Claimed,
+  isKept: boolean,
+): Promise<void> {
   const { store } = room.deps;
   if (isForgotten(thought)) await store.forget(chat, update);
-  else if (thought.memory !== thought.before)
+  else if (isKept || thought.memory !== thought.before)
     await store.save(chat, thought.memory, thought.revision, update);
 }
 
-/** Where the line breaks around a send, looks whether it arrived. */
-async function surely(room: Room, reply: Reply): Promise<Sent | undefined> {
+/** Sends a reply that was never sent; where the line breaks around that, looks whether it arrived. */
+export async function postFirst(room: Room, reply: Reply): Promise<Sent | undefined> {
   try {
     return await post(room, reply, false);
   } catch (error) {
@@ -94,13 +109,14 @@ export async function postAgain(room: Room, reply: Reply): Promise<Sent | undefi
 /** Sends a reply, or puts it in the place of the answer that it renews, or where it stands already. */
 async function post(
   room: Room,
-  { at, place, said, buttons, chart, after }: Reply,
+  { at, place, chart, react, after, ...words }: Reply,
   mayStand: boolean,
 ): Promise<Sent | undefined> {
-  // Talk among people gets no answer.
-  if (said.text === '') return undefined;
   const { sender, deps } = room;
-  const content = { said, buttons, picture: chart && (await drawn(room, chart)) };
+  if (react !== undefined && (await sender.react(place, react))) return undefined;
+  // Talk among people gets no answer.
+  if (words.said.text === '') return undefined;
+  const content = { ...words, picture: chart && (await drawn(room, chart)) };
   if (at !== undefined) return sender.edit(at, place, content);
   const found = mayStand ? await seek(deps.store, sender, place, content, after) : undefined;
   return found ?? sender.send(place, content);

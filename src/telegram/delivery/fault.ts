@@ -53,8 +53,16 @@ export class Cut extends Error {
   override readonly name = 'Cut';
 }
 
-/** Whether the line broke, at whatever point of a call. */
-export const isLine = (error: unknown): boolean => error instanceof HttpError;
+/**
+ * Whether the line broke, at whatever point of a call, or the server failed (5xx): what was sent may stand all the same,
+ * so it is never sent again blind.
+ */
+export const isLine = (error: unknown): boolean =>
+  error instanceof HttpError || (error instanceof GrammyError && error.error_code >= 500);
+
+/** Whether a message for one person was refused because the bot may not tell them, there or so late. */
+export const isUnwhisperable = (error: unknown): boolean =>
+  isRefused(error, /BOT_NOT_ADMIN|EPHEMERAL|query is too old|message to be replied not found/i);
 
 /** Whether the chat lets us read but not write: nothing can be said there, so nothing is. */
 export const isMuted = (error: unknown): boolean =>

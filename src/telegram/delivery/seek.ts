@@ -1,6 +1,7 @@
 import type { MemoryStore } from '#conversation/memory.ts';
 import { isDense } from './highest.ts';
-import type { Content, Place, Sender, Sent } from './send.ts';
+import type { Content, Place, Sent } from './place.ts';
+import type { Sender } from './send.ts';
 
 /** So many numbers without a message, one after the other, are the end of a supergroup's talk. */
 const endGap = 2;

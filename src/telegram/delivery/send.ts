@@ -1,8 +1,8 @@
 import { setTimeout as wait } from 'node:timers/promises';
-import { type Api, GrammyError, InputFile } from 'grammy';
-import type { InlineKeyboardMarkup, Message, ReplyKeyboardMarkup, ReplyKeyboardRemove } from 'grammy/types';
-import type { Say } from '#telegram/ui/say.ts';
+import { type Api, GrammyError } from 'grammy';
+import type { InlineKeyboardMarkup, Message } from 'grammy/types';
 import { type Moved, movedByError } from '#telegram/updates/migrate.ts';
+import { callEdit, callSend } from './calls.ts';
 import {
   isGone,
   isLine,
@@ -12,67 +12,56 @@ import {
   isUneditable,
   isUnmodified,
   isUnsent,
+  isUnwhisperable,
 } from './fault.ts';
-import { unpaced } from './pace.ts';
-
-/** Where a message goes: the chat, the question it replies to, and the topic, where it is really one. */
-export interface Place {
-  readonly chat: number;
-  readonly replyTo?: number;
-  readonly thread?: number;
-  /** The one person of a group who sees it (Bot API 10.2); everybody, where not given. */
-  readonly onlyFor?: number;
-}
-
-/** What goes out: words, and with them a picture, whose caption they are then. */
-export interface Content {
-  readonly said: Say;
-  readonly buttons?: InlineKeyboardMarkup;
-  /** Keys instead of buttons; only in private chats. */
-  readonly keys?: ReplyKeyboardMarkup | ReplyKeyboardRemove;
-  /** A PNG. */
-  readonly picture?: Buffer;
-}
-
-/** A message that stands in a chat; the id is 0 for one that only its asker sees, which can't be changed later. */
-export interface Sent {
-  readonly chat: number;
-  readonly id: number;
-}
+import type { Hold } from './hold.ts';
+import { type Content, idOf, type Place, type Sent } from './place.ts';
 
 /** What the sender tells of: a chat that moved, or is closed to us. */
 export interface Events {
   readonly onMoved: (moved: Moved) => Promise<void>;
   readonly onGone: (chat: number) => Promise<void>;
+  /** Whether the bot may tell one person of a group anything, unasked: as an admin. */
+  readonly mayWhisper: (chat: number) => Promise<boolean>;
 }
-
-/** In General and in groups without topics a thread id is not a topic, and sending it back is refused. */
-export const placeOf = (message: Message): Place => ({
-  chat: message.chat.id,
-  replyTo: message.message_id,
-  thread: message.is_topic_message === true ? message.message_thread_id : undefined,
-});
 
 const hasCode = (error: unknown, code: number): boolean =>
   error instanceof GrammyError && error.error_code === code;
 
-const bare = (content: Content): Content => ({ ...content, said: { ...content.said, entities: [] } });
-const fileOf = (picture: Buffer): InputFile => new InputFile(picture, 'chart.png');
+/** A server that doesn't know rich messages has no such method either. */
+const isRefused = (error: unknown): boolean => hasCode(error, 400) || hasCode(error, 404);
+
+const bare = ({ rich: _rich, ...content }: Content): Content => ({
+  ...content,
+  said: { ...content.said, entities: [] },
+});
+const { isInteger } = Number;
 
 /** Sends and edits answers so that a refusal for a small reason never costs the answer. */
 export class Sender {
   readonly #api: Api;
   readonly #events: Events;
+  readonly #hold: Hold;
   readonly #backOffMs: readonly number[];
 
-  constructor(api: Api, events: Events, backOffMs: readonly number[] = [500, 1500, 4000, 10_000, 30_000]) {
+  constructor(
+    api: Api,
+    events: Events,
+    hold: Hold,
+    backOffMs: readonly number[] = [500, 1500, 4000, 10_000, 30_000],
+  ) {
     this.#api = api;
     this.#events = events;
+    this.#hold = hold;
     this.#backOffMs = backOffMs;
   }
 
-  /** @returns the message, or undefined where the chat is closed to us; throws what it could not get around */
+  /**
+   * @returns the message, or undefined where the chat is closed to us, or one person alone can't be told
+   * @throws Held, and what it could not get around
+   */
   async send(place: Place, content: Content): Promise<Sent | undefined> {
+    if (place.onlyFor !== undefined) return this.#whisper(place, content);
     try {
       return await this.#send(place, content);
     } catch (error) {
@@ -83,15 +72,52 @@ export class Sender {
       }
       if (isGone(error)) await this.#events.onGone(place.chat);
       if (isGone(error)) return undefined;
+      if (content.rich !== undefined && isRefused(error))
+        return this.send(place, { ...content, rich: undefined });
       // A group may forbid pictures and allow words.
       if (content.picture !== undefined && hasCode(error, 400))
         return this.send(place, { ...content, picture: undefined });
       if (isMuted(error)) return undefined;
-      // Not every group and server knows messages for one person.
-      if (place.onlyFor !== undefined && hasCode(error, 400))
-        return this.send({ ...place, onlyFor: undefined }, content);
       // Whatever Telegram disliked, the words alone will do.
       if (hasCode(error, 400)) return this.#send({ ...place, thread: undefined }, bare(content));
+      throw error;
+    }
+  }
+
+  /**
+   * Tells one person of a group; where that can't be, tells all what all may see, and them in private what nobody
+   * else should: never the one in the place of the other.
+   */
+  async #whisper(place: Place, content: Content): Promise<Sent | undefined> {
+    const { onlyFor, ...open } = place;
+    const { person, press, command } = onlyFor!;
+    const isOwnMatter = press !== undefined || command !== undefined;
+    const isFutile = !isOwnMatter && !(await this.#events.mayWhisper(place.chat));
+    if (isFutile && content.instead !== undefined) return this.send(open, content.instead);
+    try {
+      const sent = await this.#send(place, content);
+      if (sent.onlyFor !== undefined) return sent;
+      // A server that passes over what it doesn't know has shown it to all.
+      await this.#api.deleteMessage(sent.chat, sent.id).catch(() => undefined);
+    } catch (error) {
+      if (isGone(error)) await this.#events.onGone(place.chat);
+      if (isGone(error) || isMuted(error)) return undefined;
+      if (!isRefused(error)) throw error;
+      const isDressed = (content.rich ?? content.picture) !== undefined;
+      if (!isUnwhisperable(error) && isDressed)
+        return this.#whisper(place, { ...content, rich: undefined, picture: undefined });
+    }
+    if (content.instead !== undefined && !isOwnMatter) return this.send(open, content.instead);
+    // A tap has another way to tell: its caller's.
+    return press === undefined ? this.#inPrivate(person, content) : undefined;
+  }
+
+  /** Telegram lets a bot write to those alone who wrote to it. */
+  async #inPrivate(person: number, { instead: _instead, ...content }: Content): Promise<Sent | undefined> {
+    try {
+      return await this.#send({ chat: person }, content);
+    } catch (error) {
+      if (isGone(error) || isRefused(error)) return undefined;
       throw error;
     }
   }
@@ -133,7 +159,7 @@ export class Sender {
       if (isUneditable(error)) return 'none';
       // The bot's own, and no such answer.
       if (isOtherKind(error)) return 'others';
-      if (hasCode(error, 400) || hasCode(error, 403) || hasCode(error, 429)) return 'unknown';
+      if (hasCode(error, 400) || hasCode(error, 403)) return 'unknown';
       throw error;
     }
   }
@@ -144,60 +170,30 @@ export class Sender {
     await this.#api.editMessageReplyMarkup(at.chat, at.id, markup).catch(() => undefined);
   }
 
-  async #send(place: Place, { said, buttons, keys, picture }: Content): Promise<Sent> {
-    const markup = keys ?? (place.onlyFor === undefined ? buttons : undefined);
-    const where = {
-      ...(place.replyTo !== undefined && {
-        reply_parameters: { message_id: place.replyTo, allow_sending_without_reply: true },
-      }),
-      ...(place.thread !== undefined && { message_thread_id: place.thread }),
-      ...(place.onlyFor !== undefined && {
-        ephemeral_message_parameters: { receiver_user_id: place.onlyFor },
-      }),
-      ...(markup !== undefined && { reply_markup: markup }),
-    };
-    const { text, entities } = said;
-    const call = (): Promise<Message> =>
-      picture === undefined
-        ? this.#api.sendMessage(place.chat, text, {
-            ...(entities.length > 0 && { entities }),
-            ...where,
-            link_preview_options: { is_disabled: true },
-          })
-        : this.#api.sendPhoto(place.chat, fileOf(picture), {
-            caption: text,
-            ...(entities.length > 0 && { caption_entities: entities }),
-            ...where,
-          });
-    const sent = await this.#again(call, isUnsent);
-    return { chat: place.chat, id: sent.message_id };
+  /** Puts a reaction on a message. @returns whether it stands there: a chat may forbid them */
+  async react({ chat, replyTo }: Place, emoji: '\u{1F44D}' | '\u{1F44C}'): Promise<boolean> {
+    if (replyTo === undefined) return false;
+    const call = () => this.#api.setMessageReaction(chat, replyTo, [{ type: 'emoji', emoji }]);
+    try {
+      return await this.#hold.during(chat, call);
+    } catch (error) {
+      if (error instanceof GrammyError && !isLine(error)) return false;
+      throw error;
+    }
   }
 
-  async #edit(
-    { chat, id }: Sent,
-    { said, buttons, picture }: Content,
-    part: 'picture' | 'caption' = 'picture',
-  ): Promise<void> {
-    const { text, entities } = said;
-    // Only a search puts an answer there as a caption.
-    const markup = {
-      ...(buttons && { reply_markup: buttons }),
-      ...(part === 'caption' && { [unpaced]: true }),
-    };
-    const captioned = { caption: text, ...(entities.length > 0 && { caption_entities: entities }) };
-    const call = (): Promise<unknown> => {
-      if (picture === undefined)
-        return this.#api.editMessageText(chat, id, text, {
-          ...(entities.length > 0 && { entities }),
-          ...markup,
-          link_preview_options: { is_disabled: true },
-        });
-      if (part === 'caption') return this.#api.editMessageCaption(chat, id, { ...captioned, ...markup });
-      const media = { type: 'photo', media: fileOf(picture), ...captioned } as const;
-      return this.#api.editMessageMedia(chat, id, media, { ...markup });
-    };
+  async #send(place: Place, content: Content): Promise<Sent> {
+    const sent: Message = await this.#again(
+      () => this.#hold.during(place.chat, () => callSend(this.#api, place, content)),
+      isUnsent,
+    );
+    const isWhisper = isInteger(sent.ephemeral_message_id) && place.onlyFor !== undefined;
+    return { chat: place.chat, id: idOf(sent), ...(isWhisper && { onlyFor: place.onlyFor!.person }) };
+  }
+
+  async #edit(at: Sent, content: Content, part: 'picture' | 'caption' = 'picture'): Promise<void> {
     // To edit twice says nothing twice.
-    await this.#again(call, isLine);
+    await this.#again(() => this.#hold.during(at.chat, () => callEdit(this.#api, at, content, part)), isLine);
   }
 
   /** Tries again as long as that is safe: a message only while it can't have arrived. */

@@ -15,6 +15,9 @@ export type Probe = (request: IncomingMessage) => Promise<Told> | undefined;
 /** Whether the store takes writes is looked at no oftener than this, however often it is asked. */
 const lookEveryMs = 2000;
 const lookWithinMs = 3000;
+/** A call for updates that is neither answered nor refused after so long is being held, which ends it after half a minute. */
+const takenAfterMs = 1000;
+const heldAtMostMs = 60_000;
 /** An id that Telegram never gives: the row that the check of the store writes. */
 const ownRow = 0;
 
@@ -32,6 +35,7 @@ export class Health {
   readonly #options: HealthOptions;
   #store: MemoryStore | undefined;
   #heardAt: number | undefined;
+  #polledSince: number | undefined;
   #isStopping = false;
   #looked: { readonly at: number; readonly isWritable: Promise<boolean> } | undefined;
 
@@ -42,6 +46,18 @@ export class Health {
   /** Telegram answered a poll, took the webhook, or called it. */
   heard(): void {
     this.#heardAt = this.#options.now();
+  }
+
+  /** A call for updates begins, or has ended one way or the other. */
+  polling(isRunning: boolean): void {
+    this.#polledSince = isRunning ? this.#options.now() : undefined;
+  }
+
+  /** Whether Telegram holds a call for updates: it has taken it, else it would have refused at once. */
+  #isPolled(): boolean {
+    if (this.#polledSince === undefined || this.#heardAt === undefined) return false;
+    const forMs = this.#options.now() - this.#polledSince;
+    return forMs >= takenAfterMs && forMs <= heldAtMostMs;
   }
 
   /** The store is open. */
@@ -58,7 +74,7 @@ export class Health {
   async report(): Promise<{ readonly isReady: boolean; readonly parts: Record<string, string> }> {
     const { now, heardWithinMs = Number.POSITIVE_INFINITY } = this.#options;
     const ageMs = this.#heardAt === undefined ? undefined : now() - this.#heardAt;
-    const isHeard = ageMs !== undefined && ageMs <= heardWithinMs;
+    const isHeard = this.#isPolled() || (ageMs !== undefined && ageMs <= heardWithinMs);
     const isWritable = await this.#isWritable();
     const age = ageMs === undefined ? 'not heard of yet' : `heard of ${Math.round(ageMs / 1000)} s ago`;
     const store = isWritable ? 'writable' : this.#store ? 'not writable' : 'not open yet';

@@ -25,6 +25,8 @@ export interface PollOptions {
   readonly overdueMs?: number;
   /** Called after each call that Telegram answered. */
   readonly onHeard?: () => void;
+  /** Called when a call for updates begins, and when it has ended. */
+  readonly onPolling?: (isRunning: boolean) => void;
 }
 
 /** Telegram hands out at most so many of the updates that are not confirmed yet. */
@@ -45,7 +47,7 @@ const isWebhookSet = (error: unknown): boolean =>
 
 /** Runs a bot by long polling: updates of one chat in order, chats side by side. */
 export function poll(bot: Bot, log: Log, options: PollOptions = {}): Running {
-  const { timeoutSec = 30, backOffMs = { first: 300, last: 15_000 }, onHeard } = options;
+  const { timeoutSec = 30, backOffMs = { first: 300, last: 15_000 }, onHeard, onPolling } = options;
   const ended = Promise.withResolvers<void>();
   const taken = new Taken(options.overdueMs);
   const stopping = new AbortController();
@@ -110,17 +112,18 @@ export function poll(bot: Bot, log: Log, options: PollOptions = {}): Running {
       const abort = signal as AbortSignal;
       if (!isReady) {
         bot.botInfo = await retrying(() => bot.api.getMe(), abort);
+        onHeard?.();
         await dropWebhook();
         log.info({ readsAll: bot.botInfo.can_read_all_group_messages }, 'polling for updates');
         isReady = true;
         void setMenus(bot.api, log);
       }
       const [offset, limit] = [taken.offset, mostAtOnce];
-      const updates = await retrying(
-        () =>
-          bot.api.getUpdates({ offset, limit, timeout: timeoutSec, allowed_updates: allowedUpdates }, signal),
-        abort,
-      );
+      const ask = { offset, limit, timeout: timeoutSec, allowed_updates: allowedUpdates };
+      const updates = await retrying(async () => {
+        onPolling?.(true);
+        return bot.api.getUpdates(ask, signal).finally(() => onPolling?.(false));
+      }, abort);
       onHeard?.();
       return updates;
     },

@@ -1,22 +1,39 @@
 import { createHash } from 'node:crypto';
-import type { InlineKeyboardMarkup, Message } from 'grammy/types';
+import type { InlineKeyboardButton, InlineKeyboardMarkup, Message } from 'grammy/types';
+import { confirmation } from '#conversation/requests.ts';
 import { labels } from './words.ts';
 
 /** Version of the data in a button; older ones get a polite word. */
 const version = '1';
 
-/** What a button does: ask a next question, show the working, send a picture, or ask where somebody is. */
+const letters = {
+  /** Ask what stands on the button. */
+  next: 'n',
+  working: 'w',
+  picture: 'p',
+  /** Ask where somebody is. */
+  place: 'l',
+  /** Show a page: the help, the privacy notice. */
+  page: 'h',
+  /** Show the examples of a subject, or with `allSubjects` the list. */
+  subject: 's',
+  /** Change a setting. */
+  set: 'c',
+} as const;
+export type Action = keyof typeof letters;
+const actions = Object.fromEntries(
+  Object.entries(letters).map(([action, letter]) => [letter, action]),
+) as Record<string, Action>;
+
+/** What a button does, and for whom. */
 export interface Button {
-  readonly action: 'next' | 'working' | 'picture' | 'place';
+  readonly action: Action;
   readonly index: number;
-  /** Who asked: only they, or an admin, may press. */
+  /** Who asked, 0 for the group itself: only they, or an admin, may press what changes the answer. */
   readonly asker: number;
   /** Which answer the button stood under, to tell a second tap from a first. */
   readonly answer: string;
 }
-
-const letters = { next: 'n', working: 'w', picture: 'p', place: 'l' } as const;
-const actions = { n: 'next', w: 'working', p: 'picture', l: 'place' } as const;
 
 /** A short hash: enough to compare two texts without keeping either. */
 export const hash = (text: string): string =>
@@ -28,15 +45,25 @@ export const buttonData = (button: Button): string =>
 
 /** Reads a button's data; undefined for anything that this version did not write. */
 export function readButton(data: string): Button | undefined {
-  const match = /^1\|([nwpl])\|(\d)\|([0-9a-z]{1,12})\|([\w-]{8})$/.exec(data);
+  const match = /^1\|([nwplhsc])\|(\d{1,2})\|([0-9a-z]{1,12})\|([\w-]{8})$/.exec(data);
   if (match === null) return undefined;
   return {
-    action: actions[match[1] as keyof typeof actions],
+    action: actions[match[1]!]!,
     index: Number(match[2]),
     asker: Number.parseInt(match[3]!, 36),
     answer: match[4]!,
   };
 }
+
+/** Makes the buttons of one message. */
+export const buttonsOf =
+  (shownText: string, asker: number) =>
+  (action: Action, text: string, index = 0): InlineKeyboardButton => ({
+    text,
+    callback_data: buttonData({ action, index, asker, answer: hash(shownText) }),
+    // What deletes looks like it.
+    ...((text === confirmation || text === labels.forget) && { style: 'danger' as const }),
+  });
 
 /** What else there is to see of an answer than its words. */
 export interface Extras {
@@ -44,20 +71,23 @@ export interface Extras {
   readonly hasPicture: boolean;
   /** Whether it would be closer with a place. */
   readonly lacksPlace?: boolean;
+  /** The rig in a line that the bot reads, for the clipboard. */
+  readonly rigLine?: string;
+  /** The question, where it stands alone, to be answered in another chat. */
+  readonly question?: string;
 }
 
-/** Buttons under an answer: each next question on its own row, then the working and the picture, then the place. */
+/** Telegram's limits of what a button copies, and of an inline query. */
+const mostChars = 256;
+
+/** Buttons under an answer: each next question on its own row, then what else there is to see, then the place. */
 export function keyboard(
   shownText: string,
   asker: number,
   next: readonly string[],
-  { hasWorking, hasPicture, lacksPlace = false }: Extras,
+  { hasWorking, hasPicture, lacksPlace = false, rigLine, question }: Extras,
 ): InlineKeyboardMarkup | undefined {
-  const answer = hash(shownText);
-  const button = (action: Button['action'], text: string, index = 0) => ({
-    text,
-    callback_data: buttonData({ action, index, asker, answer }),
-  });
+  const button = buttonsOf(shownText, asker);
   const rows = next
     .slice(0, 3)
     .map(text => text.toWellFormed().trim())
@@ -69,9 +99,21 @@ export function keyboard(
     ...(hasPicture ? [button('picture', labels.picture)] : []),
   ];
   if (extras.length > 0) rows.push(extras);
+  const goods = [
+    ...(rigLine && rigLine.length <= mostChars
+      ? [{ text: labels.copyRig, copy_text: { text: rigLine } }]
+      : []),
+    ...(question && question.length <= mostChars ? [passOn(question)] : []),
+  ];
+  if (goods.length > 0) rows.push(goods);
   if (lacksPlace) rows.push([button('place', labels.place)]);
   return rows.length === 0 ? undefined : { inline_keyboard: rows };
 }
+
+const passOn = (query: string): InlineKeyboardButton => ({
+  text: labels.pass,
+  switch_inline_query_chosen_chat: { query, allow_user_chats: true, allow_group_chats: true },
+});
 
 /** The words on the button that was pressed: they are the question. */
 export function pressedText(message: Message | undefined, data: string): string | undefined {

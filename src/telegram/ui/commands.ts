@@ -1,3 +1,5 @@
+import type { BotCommand } from 'grammy/types';
+
 /** Which menus show a command: private chats, groups, and the admins of groups besides. */
 type Menu = 'private' | 'group' | 'admin';
 
@@ -10,10 +12,14 @@ interface Command {
   readonly bare: string;
   /** The message with what was typed after it; that itself, where not given. */
   readonly withRest?: string;
+  /** Whether in a group nobody else shall see it, nor its answer (Bot API 10.2). */
+  readonly isForOne?: true;
 }
 
 /** Stands for "/export", which is answered with a file and not by the conversation; nobody can type it otherwise. */
 export const exportMessage = '/export';
+/** Stands for "/settings", likewise. */
+export const settingsMessage = '/settings';
 /** Stands for "/pictures", likewise; what was typed after it follows. */
 export const picturesMessage = '/pictures';
 
@@ -37,13 +43,21 @@ export const commands: readonly Command[] = [
     withRest: 'show the working',
   },
   { name: 'learn', says: 'A short course in camping power', menus: ['private'], bare: 'teach me' },
-  { name: 'help', says: 'What I can do and how to ask', menus: everywhere, bare: 'help', withRest: 'help' },
+  {
+    name: 'help',
+    says: 'What I can do and how to ask',
+    menus: everywhere,
+    bare: 'help',
+    withRest: 'help',
+    isForOne: true,
+  },
   {
     name: 'settings',
-    says: 'What I go by in this chat',
+    says: 'See and change what I go by here',
     menus: ['private', 'admin'],
-    bare: 'settings',
-    withRest: 'settings',
+    bare: settingsMessage,
+    withRest: settingsMessage,
+    isForOne: true,
   },
   {
     name: 'pictures',
@@ -58,13 +72,15 @@ export const commands: readonly Command[] = [
     menus: everywhere,
     bare: 'privacy',
     withRest: 'privacy',
+    isForOne: true,
   },
   {
     name: 'export',
     says: 'Get what I keep of you as a file',
-    menus: ['private'],
+    menus: everywhere,
     bare: exportMessage,
     withRest: exportMessage,
+    isForOne: true,
   },
   {
     name: 'forget',
@@ -95,7 +111,12 @@ export function commandMessage(name: string, rest: string): string | undefined {
 }
 
 /** A menu as the Bot API takes it. */
-export const menuOf = (menu: Menu): { command: string; description: string }[] =>
+export const menuOf = (menu: Menu): BotCommand[] =>
   commands
     .filter(command => command.menus.includes(menu))
-    .map(({ name, says }) => ({ command: name, description: says }));
+    .map(({ name, says, isForOne }) => ({
+      command: name,
+      description: says,
+      // In private there is nobody else.
+      ...(isForOne && menu !== 'private' && { is_ephemeral: true }),
+    }));

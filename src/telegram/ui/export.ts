@@ -3,7 +3,7 @@ import type { Message } from 'grammy/types';
 import type { Memory } from '#conversation/memory.ts';
 import type { Room } from '#telegram/delivery/deliver.ts';
 import { isGone } from '#telegram/delivery/fault.ts';
-import { placeOf, type Sent } from '#telegram/delivery/send.ts';
+import { placeOf, type Sent } from '#telegram/delivery/place.ts';
 import { nameIn } from '#telegram/updates/names.ts';
 import { isAnonymousAdmin } from '#telegram/updates/people.ts';
 import { say } from './say.ts';

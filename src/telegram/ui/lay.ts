@@ -2,6 +2,7 @@ import type { Reply } from '#telegram/delivery/deliver.ts';
 import { hasWorking, type Thought } from '#telegram/updates/think.ts';
 import { keyboard } from './buttons.ts';
 import { captionLimit } from './caption.ts';
+import { helpDoor, helpPage } from './help.ts';
 import { say } from './say.ts';
 
 /** Questions whose answer people would rather look at. */
@@ -18,18 +19,38 @@ export function lacksPlace({ answer, memory: { frames }, kind }: Thought): boole
   return hasSun && (place ?? latitudeDeg ?? peakSunHours) === undefined;
 }
 
-/**
- * Lays an answer out with its buttons; a trip comes as a picture where its words fit below it.
- * @param asked the words on the button that asked it
- */
-export function lay(
-  thought: Thought,
-  asker: number,
-  asked?: string,
-): Pick<Reply, 'said' | 'buttons' | 'chart'> {
-  const { answer, memory } = thought;
-  if (answer.text === '') return { said: { text: '', entities: [] } };
-  const said = say(answer.text, { asked });
+/** The rig that an answer shows, in a line that the bot reads: "my rig: 100 Ah AGM, fridge 1.2 A". */
+function rigLineOf({ intent, text, understood }: Thought['answer']): string | undefined {
+  if (intent !== 'rig' || Object.keys(understood.rig ?? {}).length === 0) return undefined;
+  const [line = ''] = text.split('\n');
+  const parts = line.slice(line.indexOf(': ') + 2).replace(/\.$/, '');
+  return line.includes(': ') ? `my rig: ${parts.replaceAll('; ', ', ')}` : undefined;
+}
+
+/** Whether a question can be put anywhere and is answered alike: it leans on nothing said before. */
+const standsAlone = ({ answer, memory: { frames } }: Thought): boolean =>
+  hasWorking(answer) && frames.at(-1)?.intent === answer.intent && frames.at(-1)?.onto === undefined;
+
+/** How an answer came to be asked. */
+export interface Asked {
+  /** The words on the button that asked it. */
+  readonly byButton?: string;
+  /** The question as somebody wrote it, where it may be passed on to another chat. */
+  readonly question?: string;
+}
+
+type Laid = Pick<Reply, 'said' | 'buttons' | 'chart' | 'react'>;
+
+/** Thanks get a thumb; in private the words where reactions are refused, among people none. */
+const thumb: NonNullable<Reply['react']> = '\u{1F44D}';
+
+/** Lays an answer out with its buttons; a trip comes as a picture where its words fit below it. */
+export function lay(thought: Thought, asker: number, { byButton, question }: Asked = {}): Laid {
+  const { answer, memory, kind } = thought;
+  const react = answer.isThanks === true ? { react: thumb } : {};
+  if (answer.text === '') return { said: { text: '', entities: [] }, ...react };
+  if (answer.intent === 'help') return helpPage(kind, asker);
+  const said = say(answer.text, { asked: byButton });
   const isPictured =
     memory.settings.pictures !== false && pictured.has(answer.intent) && said.text.length <= captionLimit;
   const chart = isPictured ? answer.chart?.() : undefined;
@@ -37,7 +58,10 @@ export function lay(
     hasWorking: hasWorking(answer),
     hasPicture: answer.chart !== undefined && chart === undefined,
     lacksPlace: lacksPlace(thought),
+    rigLine: rigLineOf(answer),
+    question: question !== undefined && standsAlone(thought) ? question : undefined,
   };
-  const buttons = keyboard(said.text, asker, answer.next, extras);
-  return { said, ...(buttons && { buttons }), ...(chart && { chart }) };
+  const help = answer.intent === 'unclear' ? helpDoor(said.text) : undefined;
+  const buttons = keyboard(said.text, asker, answer.next, extras) ?? help;
+  return { said, ...react, ...(buttons && { buttons }), ...(chart && { chart }) };
 }

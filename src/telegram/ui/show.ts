@@ -1,12 +1,22 @@
 import type { InlineKeyboardMarkup, Message } from 'grammy/types';
 import { drawn, type Room } from '#telegram/delivery/deliver.ts';
-import { placeOf, type Sent } from '#telegram/delivery/send.ts';
+import { idOf, placeOf, type Sent } from '#telegram/delivery/place.ts';
 import type { Kept } from '#telegram/updates/kept.ts';
 import { workingOf } from '#telegram/updates/think.ts';
 import { type Button, hash, keyboard } from './buttons.ts';
 import { captionLimit, captionOf } from './caption.ts';
+import { workingTable } from './rich.ts';
 import { say, withWorking, workingAlone } from './say.ts';
 import { labels } from './words.ts';
+
+/** Private chats of which it is remembered that a key stands there. */
+const mostKeyed = 10_000;
+
+const sentOf = (answer: Message): Sent => ({
+  chat: answer.chat.id,
+  id: idOf(answer),
+  ...(answer.receiver_user && { onlyFor: answer.receiver_user.id }),
+});
 
 /** The buttons of an answer that are left when some of it has been shown. */
 const left = (text: string, { asker }: Button, kept: Kept): InlineKeyboardMarkup | undefined =>
@@ -26,14 +36,16 @@ export async function showWorking(
   button: Button,
   kept: Kept,
 ): Promise<Sent | undefined> {
-  const at = { chat: answer.chat.id, id: answer.message_id };
+  const at = sentOf(answer);
   const after: Kept = { ...kept, hasWorking: false };
-  const working = workingOf(kept.again());
+  const again = kept.again();
+  const working = workingOf(again);
   if (answer.text === undefined) {
-    room.kept.change(at.chat, at.id, after);
     await room.sender.send(placeOf(answer), {
       said: workingAlone(labels.steps, working),
+      rich: workingTable(labels.steps, again.working),
     });
+    room.kept.change(at.chat, at.id, after);
     await room.sender.rebutton(at, left(answer.caption ?? '', button, after));
     return at;
   }
@@ -52,14 +64,14 @@ export async function showPicture(
   button: Button,
   kept: Kept,
 ): Promise<Sent | undefined> {
-  const at = { chat: answer.chat.id, id: answer.message_id };
+  const at = sentOf(answer);
   const after: Kept = { ...kept, hasPicture: false };
-  room.kept.change(at.chat, at.id, after);
   const chart = kept.again().chart?.();
   if (chart === undefined) return at;
   const shown = answer.text ?? answer.caption ?? '';
   const said = say(captionOf(chart), { limit: captionLimit });
   await room.sender.send(placeOf(answer), { said, picture: await drawn(room, chart) });
+  room.kept.change(at.chat, at.id, after);
   await room.sender.rebutton(at, left(shown, button, after));
   return at;
 }
@@ -72,5 +84,8 @@ export async function askPlace(room: Room, answer: Message): Promise<Sent | unde
     resize_keyboard: true,
     one_time_keyboard: true,
   };
-  return room.sender.send({ chat: answer.chat.id }, { said: say(shareHow), keys });
+  const sent = await room.sender.send({ chat: answer.chat.id }, { said: say(shareHow), keys });
+  if (room.keyed.size >= mostKeyed) room.keyed.clear();
+  room.keyed.add(answer.chat.id);
+  return sent;
 }

@@ -9,4 +9,11 @@ export const labels = {
   share: 'Share my location',
   shareHow:
     'Tap “Share my location” below, or write the place: “in Dubbo”.\nI keep it to about 10 km, for the sun and nothing else.',
+  /** Sends the question to another chat, where it is answered in place. */
+  pass: 'Share this answer',
+  copyRig: 'Copy the rig',
+  subjects: 'All the subjects',
+  showHelp: 'Show the help',
+  showPrivacy: 'Show the notice',
+  forget: 'Forget everything',
 } as const;

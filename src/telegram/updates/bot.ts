@@ -2,12 +2,15 @@ import { sequentialize } from '@grammyjs/runner';
 import { Bot, type BotConfig, type Context } from 'grammy';
 import { type Sent as Answered, ClaimLost, StoreFailed } from '#conversation/memory.ts';
 import { callOver } from '#telegram/delivery/call.ts';
-import { postAgain, type Reply, type Room } from '#telegram/delivery/deliver.ts';
+import { postAgain, postFirst, type Reply, type Room } from '#telegram/delivery/deliver.ts';
 import { Cut, faultId, faultLine, isUnsent, isWorthTelling, originOf } from '#telegram/delivery/fault.ts';
 import { Highest } from '#telegram/delivery/highest.ts';
+import { Held, Hold } from '#telegram/delivery/hold.ts';
 import { lineTo } from '#telegram/delivery/line.ts';
 import { pace, retryFloods } from '#telegram/delivery/pace.ts';
-import { placeOf, Sender, type Sent } from '#telegram/delivery/send.ts';
+import { Parked } from '#telegram/delivery/parked.ts';
+import { placeOf, type Sent } from '#telegram/delivery/place.ts';
+import { Sender } from '#telegram/delivery/send.ts';
 import type { BotSettings, Deps } from '#telegram/ops/deps.ts';
 import { dropAt } from '#telegram/ui/hello.ts';
 import { Pictures } from '#telegram/ui/pictures.ts';
@@ -16,6 +19,7 @@ import { Clock } from './clock.ts';
 import { makeHandle } from './handle.ts';
 import { Judge } from './judge.ts';
 import { KeptAnswers } from './kept.ts';
+import { askedMs, goodForMs, LateAnswers, tellLoss } from './late-answers.ts';
 import type { Verdict } from './limits.ts';
 import type { Moved } from './migrate.ts';
 import { orderKeys } from './order.ts';
@@ -34,7 +38,7 @@ export class Unkept extends Error {
 
 /** Which message answered a question; of a press there is nothing to note, its answer keeps its place. */
 const answeredBy = (job: Job, sent: Sent | undefined): Answered | undefined =>
-  !sent?.id || job.kind !== 'question'
+  !sent || sent.id <= 0 || job.kind !== 'question'
     ? undefined
     : { chat: String(sent.chat), question: String(job.message.message_id), answer: String(sent.id) };
 
@@ -47,6 +51,10 @@ function lockOf(job: Job): string | undefined {
       return String(job.query.message?.chat.id ?? job.query.from.id);
     case 'membership':
       return String(job.member.chat.id);
+    case 'wordless':
+      return String(job.message.chat.id);
+    case 'left':
+      return String(job.chat);
     default:
       return undefined;
   }
@@ -60,12 +68,15 @@ export type BotOptions = Pick<BotConfig<Context>, 'botInfo' | 'client'> & {
   readonly backOffMs?: readonly number[];
 };
 
+/** A bot, and how it takes up what it still owed when its process ended. */
+export type CampBot = Bot & { resume(): Promise<void> };
+
 /**
  * Makes a bot that is ready to be given updates, by polling or by webhook; it is not started.
  * An update is sorted first (silence costs nothing), then waits its turn in its chat, then is claimed, so that one
  * delivered twice is answered once, and then handled inside one boundary for faults.
  */
-export function createBot(settings: BotSettings, deps: Deps, options: BotOptions = {}): Bot {
+export function createBot(settings: BotSettings, deps: Deps, options: BotOptions = {}): CampBot {
   const { log, store, meter } = deps;
   const { token, apiRoot } = settings;
   const { backOffMs, botInfo, client } = options;
@@ -92,8 +103,10 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
     log.info({ chat }, 'a chat is closed to the bot');
     await store.leave(String(chat), dropAt(deps.now()));
   };
-  const sender = new Sender(bot.api, { onMoved, onGone }, backOffMs);
+  const hold = new Hold(deps.now);
   const admins = new Admins(bot.api, deps.now);
+  const mayWhisper = (chat: number): Promise<boolean> => admins.has(chat, idOf(token));
+  const sender = new Sender(bot.api, { onMoved, onGone, mayWhisper }, hold, backOffMs);
   const room: Room = {
     settings,
     deps,
@@ -102,9 +115,15 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
     admins,
     pictures: new Pictures(),
     highest,
+    hold,
+    keyed: new Set(),
+    me: () => bot.botInfo,
     bot: idOf(settings.token),
   };
-  const handle = makeHandle(room, bot.api, onMoved);
+  const parked = new Parked(hold, deps.now, log, (chat, lost) => tellLoss(room, chat, lost));
+  const owed = new Owed(store);
+  const late = new LateAnswers(room, parked, owed);
+  const handle = makeHandle(room, bot.api, onMoved, late.backlog);
   const inOrder = sequentialize<Context>(ctx => orderKeys(ctx.update));
 
   /** The one boundary: a fault is logged with an id, and the chat is told that id where it makes sense. */
@@ -117,8 +136,16 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
       .catch(again => log.error({ err: again, fault: id }, 'the fault could not be told'));
   };
 
-  const owed = new Owed(store);
-  const work = async (ctx: Context, job: Job, verdict: Verdict): Promise<void> => {
+  /** Comes back to an update when its chat may be written to again. */
+  const park = (ctx: Context, job: Job, verdict: Verdict, held: Held): Promise<void> =>
+    parked.put(held.chat, {
+      askedMs: askedMs(job, deps.now()),
+      goodForMs: goodForMs(held.chat),
+      run: () => inTurn(ctx, job, verdict, true),
+      drop: () => owed.finish(ctx.update.update_id, undefined),
+    });
+
+  const work = async (ctx: Context, job: Job, verdict: Verdict, wasHeld: boolean): Promise<void> => {
     const update = ctx.update.update_id;
     if (await owed.pay(update)) return;
     const claim = await store.claim(update, deps.now());
@@ -129,14 +156,16 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
       // After a crash the memory may be saved already: then only the reply is due.
       const reply = claim.state === 'again' ? claim.reply : undefined;
       const isKept = reply !== undefined;
-      const sent = isKept
-        ? await postAgain(room, JSON.parse(reply) as Reply)
-        : await handle(ctx, job, verdict);
+      // What a ban kept back was never sent.
+      const send = wasHeld ? postFirst : postAgain;
+      const sent = isKept ? await send(room, JSON.parse(reply) as Reply) : await handle(ctx, job, verdict);
+      if (sent === 'kept') return await owed.release(update);
       answered = answeredBy(job, sent);
     } catch (error) {
       if (error instanceof ClaimLost) return log.info({ update }, 'another process took an update over');
       // Given back first: with the store gone this throws, nothing is told, and the update comes again.
       await owed.release(update);
+      if (error instanceof Held) return park(ctx, job, verdict, error);
       // What was kept, or asked, is seen to when the line or the store is there again.
       if (isUnsent(error) || error instanceof Cut || error instanceof StoreFailed) throw error;
       await failed(update, job, error);
@@ -144,13 +173,23 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
     await owed.finish(update, answered);
   };
 
+  const inTurn = (ctx: Context, job: Job, verdict: Verdict, wasHeld = false): Promise<void> => {
+    const chat = lockOf(job);
+    return inOrder(ctx, () =>
+      chat === undefined
+        ? work(ctx, job, verdict, wasHeld)
+        : store.withLock(chat, () => work(ctx, job, verdict, wasHeld)),
+    ) as Promise<void>;
+  };
+
   /** An update that can't be read will not read better when it comes again: it is passed over. */
-  const read = (ctx: Context): { job: Job; chat?: string; keys: string[] } | undefined => {
+  const read = (ctx: Context): { job: Job } | undefined => {
     try {
       highest.hear(ctx.update);
       clock.check(ctx.update);
       const job = sort(ctx.update, ctx.me, deps.now(), allowed);
-      return job && { job, chat: lockOf(job), keys: orderKeys(ctx.update) };
+      orderKeys(ctx.update);
+      return job && { job };
     } catch (error) {
       log.warn({ err: error, update: ctx.update.update_id }, 'an update could not be read');
       return undefined;
@@ -167,7 +206,7 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
   bot.use(async ctx => {
     const meant = read(ctx);
     if (meant === undefined) return;
-    const { job, chat } = meant;
+    const { job } = meant;
     const verdict = judge.of(ctx.update, job);
     if (verdict !== 'answer') meter?.flooded(verdict);
     const ended = meter?.began(job.kind);
@@ -176,9 +215,8 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
       return ended?.('done');
     }
     try {
-      await inOrder(ctx, () =>
-        chat === undefined ? work(ctx, job, verdict) : store.withLock(chat, () => work(ctx, job, verdict)),
-      );
+      await parked.flush(Number(lockOf(job)));
+      await inTurn(ctx, job, verdict);
       ended?.('done');
     } catch (error) {
       ended?.(error instanceof Busy ? 'busy' : 'broken');
@@ -187,5 +225,5 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
     }
   });
   bot.catch(({ error, ctx }) => log.error({ err: error, update: ctx.update.update_id }, 'an update failed'));
-  return bot;
+  return Object.assign(bot, { resume: () => late.resume() });
 }

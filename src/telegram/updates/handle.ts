@@ -1,28 +1,40 @@
 import type { Api, Context } from 'grammy';
-import type { CallbackQuery, ChatMemberUpdated } from 'grammy/types';
+import type { CallbackQuery, ChatMemberUpdated, User } from 'grammy/types';
+import type { Backlog } from '#telegram/delivery/backlog.ts';
 import type { Room } from '#telegram/delivery/deliver.ts';
-import { placeOf, type Sent } from '#telegram/delivery/send.ts';
+import { placeOf, type Sent } from '#telegram/delivery/place.ts';
 import { whenSlow } from '#telegram/delivery/typing.ts';
 import { exportMessage } from '#telegram/ui/commands.ts';
 import { sendExport } from '#telegram/ui/export.ts';
 import { dropAt, helloText, isArrival, passage } from '#telegram/ui/hello.ts';
-import { isPicturesWish, setPictures } from '#telegram/ui/pictures-setting.ts';
 import { say } from '#telegram/ui/say.ts';
 import { answerGuest, answerInline } from './elsewhere.ts';
 import { pauseLine, type Verdict } from './limits.ts';
 import type { Moved } from './migrate.ts';
+import { withoutPerson } from './names.ts';
 import { press } from './press.ts';
 import { respond } from './respond.ts';
-import type { Job, Question } from './sort.ts';
+import { answerSettings, isSettingsWish } from './settings.ts';
+import { isLate, type Job, type Question } from './sort.ts';
 import { Twins } from './twins.ts';
+import { Wordless } from './wordless.ts';
 
-/** Does what one update asks for. @returns the message that answered it, where there is one */
-export type Handle = (ctx: Context, job: Job, verdict: Verdict) => Promise<Sent | undefined>;
+/** What became of an update: the message that answered it, where there is one; 'kept': it goes out later. */
+export type Done = Sent | 'kept' | undefined;
+
+/** Does what one update asks for. */
+export type Handle = (ctx: Context, job: Job, verdict: Verdict) => Promise<Done>;
 
 /** Makes the handler of a bot's jobs; what it remembers between them lives in memory and may be lost. */
-export function makeHandle(room: Room, api: Api, onMoved: (moved: Moved) => Promise<void>): Handle {
+export function makeHandle(
+  room: Room,
+  api: Api,
+  onMoved: (moved: Moved) => Promise<void>,
+  backlog: Backlog,
+): Handle {
   const { deps, sender } = room;
   const twins = new Twins();
+  const wordless = new Wordless();
   const greeted = new Set<number>();
 
   /** A press beyond the limit gets its word once, and then only ends its spinner. */
@@ -32,16 +44,36 @@ export function makeHandle(room: Room, api: Api, onMoved: (moved: Moved) => Prom
     return undefined;
   };
 
-  const answer = async (update: number, job: Question, verdict: Verdict): Promise<Sent | undefined> => {
+  const answer = async (update: number, job: Question, verdict: Verdict): Promise<Done> => {
     const { message, meant, isEdit } = job;
     if (!isEdit && twins.isSecond('message', message)) return undefined;
     const isPrivate = message.chat.type === 'private';
+    // In a ban the pause is kept without the word.
+    if (verdict === 'ask for a pause' && room.hold.leftMs(message.chat.id) > 0) return undefined;
     if (verdict === 'ask for a pause') return sender.send(placeOf(message), { said: say(pauseLine) });
     if (meant.text === exportMessage) return sendExport(room, api, message);
-    if (isPicturesWish(meant.text)) return setPictures(room, message, meant.text);
+    if (isSettingsWish(meant.text)) return answerSettings(room, message, meant.text);
     // Telegram sends it for whoever adds the bot by a link, right beside the hello.
     if (!isPrivate && greeted.has(message.chat.id) && /^\/start\b/.test(message.text ?? '')) return undefined;
-    return whenSlow(api, placeOf(message), () => respond(room, update, job));
+    if (isLate(job, deps.now())) return later(update, job);
+    return whenSlow(api, placeOf(message), async () => (await respond(room, update, job))?.sent);
+  };
+
+  /** What was asked hours ago is answered together with what was asked beside it. */
+  const later = async (update: number, job: Question): Promise<Done> => {
+    const { message, meant } = job;
+    const done = await respond(room, update, job, true);
+    if (done === undefined || done.reply.said.text === '') return undefined;
+    const { said } = done.reply;
+    backlog.add(message.chat.id, { update, said, question: meant.text, askedSec: message.date });
+    return 'kept';
+  };
+
+  /** Who leaves a group takes along what they told there. */
+  const left = async (chat: number, user: User): Promise<void> => {
+    const { memory, revision } = await deps.store.load(String(chat));
+    const without = withoutPerson(memory, user, room.bot);
+    if (without !== memory) await deps.store.save(String(chat), without, revision);
   };
 
   /** Says hello once in a group that is new; one that has a memory, or was greeted, knows the bot. */
@@ -63,6 +95,11 @@ export function makeHandle(room: Room, api: Api, onMoved: (moved: Moved) => Prom
         return answer(ctx.update.update_id, job, verdict);
       case 'press':
         return pressed(ctx, job.query, verdict);
+      case 'wordless':
+        return wordless.answer(room, job.message);
+      case 'left':
+        await left(job.chat, job.user);
+        return undefined;
       case 'moved':
         await onMoved(job.moved);
         return undefined;

@@ -10,6 +10,11 @@ const mostPeople = 300;
 const tagOf = (bot: number, person: number): string =>
   createHash('sha256').update(`${bot} ${person}`).digest('base64url').slice(0, 12);
 
+/** What stands for somebody's handle ("@ann_smith"), which they may change: not the handle itself. */
+const handleTag = (bot: number, handle: string): string =>
+  `@${createHash('sha256').update(`${bot} @${handle.toLowerCase()}`).digest('base64url').slice(0, 11)}`;
+const isHandle = (tag: string): boolean => tag.startsWith('@');
+
 /** Whether a name is the one, or was made from it: "Sam", "Sam B", "Sam 2". */
 const isMadeOf = (name: string, first: string): boolean =>
   name === first || (name.startsWith(`${first} `) && name.length <= first.length + 4);
@@ -33,25 +38,66 @@ export interface Named {
  * It stays theirs; who changes their first name takes their things along.
  */
 export function nameIn(memory: Memory, user: User | undefined, bot: number): Named {
-  const first = nameOf(user).slice(0, 54).trimEnd();
+  const first = nameOf(user);
   if (user === undefined || first === '') return { name: '', memory };
   const tag = tagOf(bot, user.id);
   const { [tag]: known, ...others } = memory.people ?? {};
-  if (known !== undefined && isMadeOf(known, first)) return { name: known, memory };
-  const taken = new Set(Object.values(others).map(name => name.toLowerCase()));
-  const name = freeName(first, user.last_name, taken);
-  const people = roomIn({ ...others, [tag]: name }, memory);
+  const handle = user.username === undefined ? undefined : handleTag(bot, user.username);
+  const isHandleKnown = handle === undefined || memory.people?.[handle] === known;
+  if (known !== undefined && isMadeOf(known, first) && isHandleKnown) return { name: known, memory };
+  const taken = new Set(
+    Object.entries(others)
+      .filter(([mark]) => !isHandle(mark))
+      .map(([, name]) => name.toLowerCase()),
+  );
+  const isSame = known !== undefined && isMadeOf(known, first);
+  const name = isSame ? known : freeName(first, user.last_name, taken);
+  const people = roomIn({ ...others, [tag]: name, ...(handle && { [handle]: name }) }, memory);
   return {
     name,
     memory: known === undefined ? { ...memory, people } : renamed({ ...memory, people }, known, name),
   };
 }
 
+/** Handles of people whom the chat's memory knows, put by their names: "@ann_smith's rig" is "Ann's rig". */
+export function withNames(memory: Memory, text: string, bot: number): string {
+  return text.replace(/(?<![\w@])@([A-Za-z]\w{3,31})(?!\w)/g, (whole, handle: string) => {
+    return memory.people?.[handleTag(bot, handle)] ?? whole;
+  });
+}
+
+/** A chat's memory without what one person brought in, and without their name. */
+export function withoutPerson(memory: Memory, { id }: User, bot: number): Memory {
+  const tag = tagOf(bot, id);
+  const name = memory.people?.[tag];
+  if (name === undefined) return memory;
+  const key = name.toLowerCase();
+  const { [key]: _rig, ...rigs } = memory.rigs;
+  const { [key]: _lesson, ...lessons } = memory.lessons;
+  const { talk, choice, forgetting, undo, ...rest } = memory;
+  return {
+    ...rest,
+    rigs,
+    lessons,
+    people: Object.fromEntries(Object.entries(memory.people ?? {}).filter(([, of]) => of !== name)),
+    claims: memory.claims.filter(({ who }) => who.toLowerCase() !== key),
+    frames: memory.frames.filter(({ from, owner }) => from !== key && owner !== key),
+    ...(talk && talk.lastFrom !== key && { talk }),
+    ...(choice && { choice }),
+    ...(forgetting && forgetting.from !== key && { forgetting }),
+    ...(undo && undo.from !== key && { undo }),
+  };
+}
+
+/** Lets go of whoever was met first and keeps nothing, handle and all, where there are too many. */
 function roomIn(people: Record<string, string>, { rigs, lessons }: Memory): Record<string, string> {
   const entries = Object.entries(people);
-  if (entries.length <= mostPeople) return people;
-  const idle = entries.findIndex(([, name]) => !rigs[name.toLowerCase()] && !lessons[name.toLowerCase()]);
-  return Object.fromEntries(entries.toSpliced(Math.max(0, idle), 1));
+  const named = entries.filter(([tag]) => !isHandle(tag));
+  const isFull = named.length > mostPeople || entries.length > 2 * mostPeople;
+  if (!isFull) return people;
+  const isIdle = (name: string): boolean => !rigs[name.toLowerCase()] && !lessons[name.toLowerCase()];
+  const [, idle] = named.find(([, name]) => isIdle(name)) ?? named[0] ?? [];
+  return Object.fromEntries(entries.filter(([, name]) => name !== idle));
 }
 
 /** What was kept under a former name, under the new one; what is there already stays. */

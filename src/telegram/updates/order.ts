@@ -10,7 +10,7 @@ export function orderKeys(update: Update): string[] {
     const moved = [update.message?.migrate_to_chat_id, update.message?.migrate_from_chat_id];
     return [message.chat.id, ...moved].filter(id => id !== undefined).map(String);
   }
-  const member = update.my_chat_member;
+  const member = update.my_chat_member ?? update.chat_member;
   if (member !== undefined) return [String(member.chat.id)];
   const person = (update.callback_query ?? update.inline_query ?? update.guest_message)?.from;
   return person === undefined ? [] : [`person ${person.id}`];

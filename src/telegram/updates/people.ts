@@ -3,17 +3,52 @@ import type { Message, User } from 'grammy/types';
 /** The user that stands for an anonymous admin, and for posts of a linked channel (Bot API, `from`). */
 const standIns = new Set([1_087_968_824, 136_817_688, 777_000]);
 
+/** The longest name that is kept, in UTF-16 units, in capitals and small: a key of the memory holds 60. */
+const longest = 54;
+const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
+
+/** As many whole characters as fit, of whatever script: no accent, no joined sign and no emoji is torn. */
+function cutWhole(name: string): string {
+  if (name.length <= longest && name.toLowerCase().length <= longest) return name;
+  let kept = '';
+  for (const { segment } of graphemes.segment(name)) {
+    const longer = kept + segment;
+    if (longer.length > longest || longer.toLowerCase().length > longest) break;
+    kept = longer;
+  }
+  return kept.trimEnd();
+}
+
+const joiners = new Set([' ', '\u200c', '\u200d']);
+
+/** Without spaces and joiners at its ends, where they join nothing. */
+function trimmed(name: string): string {
+  let [from, to] = [0, name.length];
+  while (from < to && joiners.has(name[from]!)) from++;
+  while (to > from && joiners.has(name[to - 1]!)) to--;
+  return name.slice(from, to);
+}
+
+/** Letters that show nothing: names made of these alone name nobody. */
+const isSeen = (name: string): boolean =>
+  /[\p{L}\p{N}\p{S}\p{P}]/u.test(name.replace(/[\u115f\u1160\u2800\u3164\uffa0]/g, ''));
+
 /**
- * The name under which a person is known in a chat: the first name, without what would break a line or turn
- * the writing direction. "" where there is none, and for anonymous admins, who share one stand-in.
+ * The name under which a person is known in a chat: the first name in its own script, without what would break a
+ * line or turn the writing direction. The joiners that Persian, Hindi or an emoji are written with stay.
+ * "" where there is none, and for anonymous admins, who share one stand-in.
  */
 export function nameOf(user: User | undefined): string {
   if (user === undefined || standIns.has(user.id)) return '';
-  const name = user.first_name
-    .replace(/[\p{C}\s]+/gu, ' ')
-    .trim()
-    .slice(0, 60)
-    .replace(/[\ud800-\udbff]$/, '');
+  const name = cutWhole(
+    trimmed(
+      user.first_name
+        .toWellFormed()
+        .normalize('NFC')
+        .replace(/(?:(?![\u200c\u200d])[\p{C}\s\ufffd])+/gu, ' '),
+    ),
+  );
+  if (!isSeen(name)) return '';
   // Names are keys of the memory; these two are those of every object already.
   return name.toLowerCase() in Object.prototype ? `${name}.` : name;
 }

@@ -1,8 +1,8 @@
 import type { Message } from 'grammy/types';
-import type { Frame } from '#conversation/memory.ts';
 import { type Delivered, deliver, type Reply, type Room } from '#telegram/delivery/deliver.ts';
-import { placeOf, type Sent } from '#telegram/delivery/send.ts';
+import { type Place, placeOf } from '#telegram/delivery/place.ts';
 import { hash } from '#telegram/ui/buttons.ts';
+import { doorTo, type Page, pages } from '#telegram/ui/help.ts';
 import { lacksPlace, lay } from '#telegram/ui/lay.ts';
 import type { Kept } from './kept.ts';
 import { isAnonymousAdmin } from './people.ts';
@@ -12,21 +12,9 @@ import { type Ask, hasWorking, isForgotten, type Thought } from './think.ts';
 /** An edit of a question that was never answered counts for two minutes: it may only now be addressed. */
 const lateAddressSec = 120;
 
-/** Answers that in a group only the asker needs to see. */
-const forOne = new Set(['help', 'privacy', 'unclear']);
-
-/**
- * What was not understood, and manuals, are for the asker alone. A question back for a missing number is not: others
- * may know it, and the reply to it is how it is answered.
- */
-const isForOne = ({ answer, memory, kind }: Thought, at: Date): boolean =>
-  kind === 'group' &&
-  forOne.has(answer.intent) &&
-  !(answer.intent === 'unclear' && isOpen(memory.frames.at(-1), at));
-
-/** Whether a question is of this moment and waits for something. */
-const isOpen = (frame: Frame | undefined, at: Date): boolean =>
-  frame?.asked !== undefined && frame.at === at.getTime();
+/** Pages that in a group only their asker needs to see. What wasn't understood is asked back before all. */
+const isForOne = ({ answer, kind }: Thought): boolean =>
+  kind === 'group' && (pages as readonly string[]).includes(answer.intent);
 
 /** The question of a message, as the conversation wants it. */
 export function askOf({ message, meant }: Pick<Question, 'message' | 'meant'>, kept?: Kept): Ask {
@@ -58,8 +46,36 @@ export const keptOf = (thought: Thought, answerId: number, question: string, rep
 
 type Shown = Pick<Reply, 'said' | 'chart'>;
 
-/** Answers a question, or an edited one in the place of its old answer. @returns the answer, where there is one */
-export async function respond(room: Room, update: number, job: Question): Promise<Sent | undefined> {
+/** The words of a question that may be passed on: those of a private chat, where inline answers are on. */
+const passedOn = (room: Room, { message, meant }: Question): string | undefined =>
+  message.chat.type === 'private' && room.me().supports_inline_queries && meant.source === message
+    ? meant.text
+    : undefined;
+
+/** Where a page for one person goes: to them alone, and for all only the door to it. */
+function forOne(place: Place, { answer, kind }: Thought, person: number | undefined): Partial<Reply> {
+  if (!isForOne({ answer, kind } as Thought) || person === undefined) return { place };
+  const instead = doorTo(answer.intent as Page);
+  return { place: { ...place, onlyFor: place.onlyFor ?? { person } }, instead };
+}
+
+/** Whether a key to share a location stands in a private chat: the next answer takes it away. */
+function isKeyed({ keyed }: Room, { chat, location }: Message): boolean {
+  const isOpen = keyed.delete(chat.id);
+  return chat.type === 'private' && (isOpen || location !== undefined);
+}
+
+/**
+ * Answers a question, or an edited one in the place of its old answer.
+ * @param isLater the answer is kept, and sent by the caller
+ * @returns the answer, where there is one
+ */
+export async function respond(
+  room: Room,
+  update: number,
+  job: Question,
+  isLater = false,
+): Promise<Delivered | undefined> {
   const { message, meant } = job;
   const chat = message.chat.id;
   const old = job.isEdit ? await answered(room, message) : undefined;
@@ -69,18 +85,26 @@ export async function respond(room: Room, update: number, job: Question): Promis
   const ask = askOf(job, replied);
   const asker = ask.person ?? 0;
   const place = placeOf(message);
-  const done = await deliver(room, update, ask, thought => ({
-    place: isForOne(thought, ask.at) ? { ...place, onlyFor: ask.person } : place,
-    ...lay(thought, asker),
+  const question = passedOn(room, job);
+  const hasKeys = isKeyed(room, message);
+  const make = (thought: Thought): Reply => ({
+    place,
+    ...lay(thought, asker, { question }),
+    ...forOne(place, thought, ask.person),
+    // A message takes buttons or takes keys away, not both.
+    ...(hasKeys && old === undefined && { buttons: undefined, keys: { remove_keyboard: true as const } }),
     ...(old !== undefined && { at: { chat, id: old } }),
-  }));
-  note(room, done, message.message_id, meant.text);
-  return done.sent;
+  });
+  const done = await deliver(room, update, ask, make, { isLater });
+  if (!isLater) note(room, done, message.message_id, meant.text);
+  return done;
 }
 
 function note({ kept }: Room, { thought, reply, sent }: Delivered, question: number, text: string): void {
   if (!sent?.id || isForgotten(thought)) return;
-  kept.set(sent.chat, question, keptOf(thought, sent.id, hash(text), reply));
+  const known = keptOf(thought, sent.id, hash(text), reply);
+  if (question > 0) kept.set(sent.chat, question, known);
+  else kept.change(sent.chat, sent.id, known);
 }
 
 /** The id of the message that answered this one. */

@@ -1,4 +1,4 @@
-import type { CallbackQuery, ChatMemberUpdated, InlineQuery, Message, Update } from 'grammy/types';
+import type { CallbackQuery, ChatMemberUpdated, InlineQuery, Message, Update, User } from 'grammy/types';
 import { type Addressed, addressed, type Me } from './addressed.ts';
 import { type Moved, moved } from './migrate.ts';
 import { isByPerson } from './people.ts';
@@ -12,6 +12,10 @@ export type Job =
       readonly meant: Addressed;
     }
   | { readonly kind: 'press'; readonly query: CallbackQuery }
+  /** Something without words, in private. */
+  | { readonly kind: 'wordless'; readonly message: Message }
+  /** Somebody is no longer in a group. */
+  | { readonly kind: 'left'; readonly chat: number; readonly user: User }
   | { readonly kind: 'moved'; readonly moved: Moved }
   | { readonly kind: 'membership'; readonly member: ChatMemberUpdated }
   | { readonly kind: 'inline'; readonly query: InlineQuery }
@@ -26,12 +30,20 @@ export const allowedUpdates = [
   'edited_message',
   'callback_query',
   'my_chat_member',
+  'chat_member',
   'inline_query',
   'guest_message',
 ] as const;
 
 /** How old a question may be when it arrives, in seconds: in groups the talk has moved on sooner. */
 export const staleAfterSec = { group: 10 * 60, private: 24 * 60 * 60 } as const;
+
+/** From when on a question in private is answered together with others of its age (s). */
+const lateAfterSec = 60 * 60;
+
+/** Whether a question is hours old: the bot was away when it was asked. */
+export const isLate = ({ message, isEdit }: Question, nowMs: number): boolean =>
+  message.chat.type === 'private' && !isEdit && nowMs / 1000 - message.date > lateAfterSec;
 
 /** Telegram keeps updates for 24 hours. What seems older by far means that a clock is wrong, which shall not silence us. */
 const oldestPossibleSec = 36 * 60 * 60;
@@ -64,9 +76,13 @@ export function sort(
   if (update.my_chat_member !== undefined) return { kind: 'membership', member: update.my_chat_member };
   if (update.inline_query !== undefined) return { kind: 'inline', query: update.inline_query };
   if (update.guest_message !== undefined) return guest(update.guest_message, me, nowMs);
+  const left = leaver(update, me);
+  if (left !== undefined) return left;
   const message = update.message ?? update.edited_message;
   if (message === undefined || !isByPerson(message) || message.via_bot?.id === me.id) return undefined;
-  if (!hasWords(message) || isStale(message, nowMs)) return undefined;
+  if (isStale(message, nowMs)) return undefined;
+  if (!hasWords(message))
+    return isWordless(message) && update.message !== undefined ? { kind: 'wordless', message } : undefined;
   const meant = addressed(message, me);
   return meant && { kind: 'question', message, isEdit: update.edited_message !== undefined, meant };
 }
@@ -79,15 +95,47 @@ function guest(message: Message, me: Me, nowMs: number): Job | undefined {
   return text === '' ? undefined : { kind: 'guest', message, text };
 }
 
-/** Service messages have nothing to read; in private a photo or a voice message gets an answer that says so. */
+/** Who is no longer in a group: told by a service message, and to a bot that is an admin by an update of its own. */
+function leaver({ message, chat_member: change }: Update, me: Me): Job | undefined {
+  const gone = message?.left_chat_member;
+  if (message !== undefined && gone !== undefined)
+    return gone.id === me.id ? undefined : { kind: 'left', chat: message.chat.id, user: gone };
+  const isOut = change?.new_chat_member.status === 'left' || change?.new_chat_member.status === 'kicked';
+  return change !== undefined && isOut
+    ? { kind: 'left', chat: change.chat.id, user: change.new_chat_member.user }
+    : undefined;
+}
+
+/** Service messages have nothing to read. */
 const hasWords = (message: Message): boolean =>
-  message.text !== undefined ||
-  message.caption !== undefined ||
-  message.location !== undefined ||
-  (message.chat.type === 'private' &&
-    (message.photo ?? message.voice ?? message.video ?? message.document ?? message.sticker) !== undefined);
+  message.text !== undefined || message.caption !== undefined || message.location !== undefined;
+
+const wordless = [
+  'voice',
+  'video_note',
+  'audio',
+  'video',
+  'photo',
+  'sticker',
+  'animation',
+  'document',
+  'poll',
+  'contact',
+  'dice',
+  'story',
+  'checklist',
+] as const;
+
+/** What people send in private that can't be read. */
+const isWordless = (message: Message): boolean =>
+  message.chat.type === 'private' && wordless.some(kind => message[kind] !== undefined);
 
 /** The chat of an update; of one from a chat that the bot is not in, the person's own. */
 const chatOf = (update: Update): number | undefined =>
-  (update.message ?? update.edited_message ?? update.callback_query?.message ?? update.my_chat_member)?.chat
-    .id ?? (update.callback_query ?? update.inline_query ?? update.guest_message)?.from?.id;
+  (
+    update.message ??
+    update.edited_message ??
+    update.callback_query?.message ??
+    update.my_chat_member ??
+    update.chat_member
+  )?.chat.id ?? (update.callback_query ?? update.inline_query ?? update.guest_message)?.from?.id;

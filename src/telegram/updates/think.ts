@@ -7,7 +7,7 @@ import type { Message } from '#conversation/message.ts';
 import type { BotSettings, Deps } from '#telegram/ops/deps.ts';
 import type { Admins } from './admins.ts';
 import { answerDamaged, loadedOr, unread } from './damaged.ts';
-import { nameIn } from './names.ts';
+import { nameIn, withNames } from './names.ts';
 import { nameOf } from './people.ts';
 
 /** A question put to the conversation: who asks, and the answer that it goes on from. */
@@ -55,7 +55,8 @@ export async function think({ settings, deps, admins, bot }: Mind, ask: Ask): Pr
     ask.kind === 'private' ? { name: nameOf(ask.whose), memory: before } : nameIn(before, ask.whose, bot);
   const isSure = ask.kind === 'private' || ask.person === undefined;
   const answer = (isAdmin: boolean) => {
-    const { text, at, kind, location, onto } = ask;
+    const { at, kind, location, onto } = ask;
+    const text = kind === 'private' ? ask.text : withNames(memory, ask.text, bot);
     const chat = String(ask.chat);
     const message: Message = {
       chat,

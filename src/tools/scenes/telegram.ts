@@ -140,6 +140,9 @@ export class Group {
       case 'answerCallbackQuery':
         if (payload.text) this.seen.push({ kind: 'did', text: `A note over the chat: “${payload.text}”` });
         return true;
+      case 'setMessageReaction':
+        this.seen.push({ kind: 'did', text: `${me.first_name} reacts with a thumb` });
+        return true;
       case 'getChatMember':
         return { status: this.admins.has(payload.user_id) ? 'administrator' : 'member' };
       default:
@@ -164,6 +167,7 @@ export class Group {
       ...(file ? { caption: text, photo: [{}] } : { text }),
       entities: payload.entities,
       reply_markup,
+      ...(onlyFor && { ephemeral_message_id: id }),
     } as unknown as Message;
     this.#messages.set(id, message);
     this.seen.push({

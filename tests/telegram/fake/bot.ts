@@ -1,11 +1,11 @@
-import type { Bot } from 'grammy';
+import { HttpError } from 'grammy';
 import type { Message, Update } from 'grammy/types';
 import type { Answer } from '#answer/answer.ts';
 import type { MemoryStore } from '#conversation/memory.ts';
 import { emptyMemory } from '#conversation/memory.ts';
 import { VolatileStore } from '#memory/volatile/store.ts';
 import type { BotSettings, Converse, Log, Meter } from '#telegram/ops/deps.ts';
-import { createBot } from '#telegram/updates/bot.ts';
+import { type CampBot, createBot } from '#telegram/updates/bot.ts';
 import { nowSec, update } from './people.ts';
 import { Refusal } from './rules.ts';
 import { me, type Payload, token, World } from './world.ts';
@@ -70,9 +70,16 @@ export const parrot: Converse = (memory, message) => {
 
 export const silent: Log = { debug() {}, info() {}, warn() {}, error() {} };
 
+/** A line that broke: nobody knows on which side of the call. */
+const cut = (method: string): HttpError =>
+  new HttpError(
+    `Network request for '${method}' failed!`,
+    Object.assign(new Error('reset'), { code: 'ECONNRESET' }),
+  );
+
 /** A bot in a world without a network: its calls go straight to the world's rules. */
 export interface Stage {
-  readonly bot: Bot;
+  readonly bot: CampBot;
   readonly world: World;
   readonly store: MemoryStore;
   readonly logged: { level: string; fields: object; message: string }[];
@@ -83,7 +90,7 @@ export interface Stage {
   clock: { now: number };
 }
 
-interface StageOptions {
+export interface StageOptions {
   readonly settings?: Partial<BotSettings>;
   readonly converse?: Converse;
   readonly store?: MemoryStore;
@@ -100,6 +107,7 @@ export function stage({
   clock = { now: nowSec * 1000 },
   meter,
 }: StageOptions = {}): Stage {
+  world.now = () => clock.now;
   const logged: Stage['logged'] = [];
   const put = (level: string) => (fields: object, message: string) =>
     void logged.push({ level, fields, message });
@@ -113,7 +121,11 @@ export function stage({
     try {
       const fault = world.takeFault(method);
       if (fault instanceof Refusal) throw fault;
-      return { ok: true, result: world.call(method, structuredClone((payload ?? {}) as Payload)) } as never;
+      if (fault === 'cut-before') throw cut(method);
+      const result = world.call(method, structuredClone((payload ?? {}) as Payload));
+      if (fault === 'cut-after') throw cut(method);
+      if (fault === 'lost-after') throw new Refusal(502, 'Bad Gateway');
+      return { ok: true, result } as never;
     } catch (error) {
       if (!(error instanceof Refusal)) throw error;
       const { code, message, parameters } = error;
@@ -134,7 +146,7 @@ export function stage({
     give: async given => {
       const full = 'update_id' in given ? given : update(given);
       world.hear(full);
-      if (full.callback_query !== undefined) world.openPresses.add(full.callback_query.id);
+      if (full.callback_query !== undefined) world.tap(full.callback_query);
       await bot.handleUpdate(structuredClone(full));
     },
     answers: chat =>

@@ -60,7 +60,7 @@ export class FakeTelegram {
   /** Something happens on Telegram: it waits for the next call, or goes to the webhook. @returns its update id */
   happen(given: Given, id = ++this.#updateId): number {
     this.world.hear(given);
-    if (given.callback_query !== undefined) this.world.openPresses.add(given.callback_query.id);
+    if (given.callback_query !== undefined) this.world.tap(given.callback_query);
     const update = { update_id: id, ...given } as Update;
     if (this.#webhook !== undefined) void this.deliver(update);
     else {
@@ -172,6 +172,7 @@ export class FakeTelegram {
       if (fault instanceof Refusal) throw fault;
       const result = await this.#call(method, payload);
       if (fault === 'cut-after') return void request.socket.destroy();
+      if (fault === 'lost-after') throw new Refusal(502, 'Bad Gateway');
       reply(response, 200, { ok: true, result });
     } catch (error) {
       const refusal = error instanceof Refusal ? error : new Refusal(500, `Internal Server Error: ${error}`);

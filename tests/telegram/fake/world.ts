@@ -1,14 +1,8 @@
-import type { Chat, Message, MessageEntity, Update, UserFromGetMe } from 'grammy/types';
-import {
-  checkArticle,
-  checkButtons,
-  checkCaption,
-  checkCommands,
-  checkEntities,
-  checkPhoto,
-  checkText,
-  Refusal,
-} from './rules.ts';
+import type { CallbackQuery, Chat, Message, Update, UserFromGetMe } from 'grammy/types';
+import { Floods } from './floods.ts';
+import { methodsOf } from './methods.ts';
+import { checkButtons, Refusal } from './rules.ts';
+import { Whispers } from './whispers.ts';
 
 export const token = '123456789:abcdefghijklmnopqrstuvwxyz_ABCDE-12';
 
@@ -31,17 +25,13 @@ export interface Call {
   readonly payload: Payload;
 }
 
-const unmodified =
-  'message is not modified: specified new message content and reply markup are exactly the same as a current content and reply markup of the message';
-const isSame = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
 const bad = (text: string): Refusal => new Refusal(400, `Bad Request: ${text}`);
 
 /** Which run of numbers a chat's messages are counted in. */
 const runOf = (chat: number): number | 'others' => (chat < -1_000_000_000_000 ? chat : 'others');
 
-/** The bytes of an upload: in process the library's own wrapping, over the wire the bytes. */
-const fileOf = (given: unknown): unknown =>
-  given instanceof Uint8Array ? given : (given as { fileData?: unknown } | undefined)?.fileData;
+/** A fault to come: a refusal, a line cut before or after the call was carried out, or a 5xx after it was. */
+export type Fault = Refusal | 'cut-before' | 'cut-after' | 'lost-after';
 
 /** Chats, messages and presses as Telegram would hold them, with its rules. In memory, no network. */
 export class World {
@@ -58,9 +48,22 @@ export class World {
   /** Calls that broke a rule. */
   readonly refused: string[] = [];
   /** Faults to come, by method: each is used once. */
-  readonly faults: { method: string; fault: Refusal | 'cut-before' | 'cut-after' }[] = [];
+  readonly faults: { method: string; fault: Fault }[] = [];
+  /** What only one person sees. */
+  readonly whispers = new Whispers();
+  readonly floods = new Floods();
+  /** The one reaction of the bot's on a message, by chat and message. */
+  readonly reactions = new Map<string, string>();
+  /** Chats that forbid reactions. */
+  readonly withoutReactions = new Set<number>();
+  /** A server of before 2026: it knows no rich and no ephemeral messages, and passes over fields it doesn't know. */
+  isOld = false;
+  /** The time there, ms. */
+  now: () => number = Date.now;
   readonly #heard = new WeakSet<object>();
-  #ephemeral = 0;
+  readonly #bansTold = new Set<number>();
+  /** Messages with keys instead of buttons, which can't be edited. */
+  readonly #keyed = new Set<string>();
   /** The highest number given: a supergroup counts for itself, all other chats together. */
   readonly #lastId = new Map<number | 'others', number>();
 
@@ -77,8 +80,18 @@ export class World {
     const written = message ?? edited_message;
     if (written === undefined || this.#heard.has(written)) return;
     this.#heard.add(written);
+    if (written.ephemeral_message_id !== undefined) {
+      this.whispers.heard(written, this.now());
+      return;
+    }
     if (message !== undefined) message.message_id = this.nextId(message.chat.id);
     this.put(written);
+  }
+
+  /** Somebody taps a button. */
+  tap(query: CallbackQuery): void {
+    this.openPresses.add(query.id);
+    this.whispers.tapped(query, this.now());
   }
 
   /** The number of the next message of a chat. */
@@ -91,7 +104,7 @@ export class World {
   }
 
   /** The fault that waits for a method, taken off the list. */
-  takeFault(method: string): Refusal | 'cut-before' | 'cut-after' | undefined {
+  takeFault(method: string): Fault | undefined {
     const at = this.faults.findIndex(entry => entry.method === method);
     return at < 0 ? undefined : this.faults.splice(at, 1)[0]?.fault;
   }
@@ -109,7 +122,7 @@ export class World {
     }
   }
 
-  #chat(id: unknown): number {
+  chatOf(id: unknown): number {
     const chat = Number(id);
     if (!Number.isInteger(chat)) throw bad('chat not found');
     const reason = this.closed.get(chat);
@@ -122,146 +135,60 @@ export class World {
     return chat;
   }
 
+  /** Whether the bot is an admin there. */
+  isAdmin(chat: number): boolean {
+    return this.admins.has(`${chat} ${me.id}`);
+  }
+
   /** The bot's own message that a call names. */
-  #own(payload: Payload): Message {
-    const old = this.messages.get(`${this.#chat(payload.chat_id)} ${payload.message_id}`);
-    if (old === undefined) throw bad('message to edit not found');
-    if (old.from?.id !== me.id) throw bad("message can't be edited");
+  own(payload: Payload): Message {
+    const chat = this.chatOf(payload.chat_id);
+    this.floods.check(chat, this.now(), this.#bansTold);
+    const key = `${chat} ${payload.message_id}`;
+    const old = this.messages.get(key);
+    if (!(payload.message_id > 0) || old === undefined) throw bad('message to edit not found');
+    if (old.from?.id !== me.id || this.#keyed.has(key)) throw bad("message can't be edited");
     return old;
   }
 
-  #send(payload: Payload, content: Partial<Message>): Message {
-    const chat = this.#chat(payload.chat_id);
+  checkMarkup(payload: Payload, chat: number): void {
+    checkButtons(payload.reply_markup, { isPrivate: chat > 0, isInlineOn: me.supports_inline_queries });
+  }
+
+  post(payload: Payload, content: Partial<Message>): Message {
+    const chat = this.chatOf(payload.chat_id);
+    this.floods.check(chat, this.now(), this.#bansTold);
     const reply = payload.reply_parameters;
+    const to = this.isOld ? undefined : payload.ephemeral_message_parameters;
+    if (reply?.ephemeral_message_id !== undefined && to === undefined)
+      throw bad('a reply to an ephemeral message must be ephemeral');
+    if (reply !== undefined && reply.ephemeral_message_id === undefined && !(reply.message_id > 0))
+      throw bad('invalid message identifier specified to reply');
     const target = reply && this.messages.get(`${chat} ${reply.message_id}`);
-    if (reply && !target && reply.allow_sending_without_reply !== true)
-      throw bad('message to be replied not found');
+    const isNeeded = to !== undefined || reply?.allow_sending_without_reply !== true;
+    if (reply?.message_id !== undefined && !target && isNeeded) throw bad('message to be replied not found');
     if (payload.message_thread_id !== undefined && this.deadThreads.has(payload.message_thread_id))
       throw bad('message thread not found');
-    checkButtons(payload.reply_markup, chat > 0);
-    return this.put({
+    this.checkMarkup(payload, chat);
+    const markup = payload.reply_markup;
+    const isInline = markup?.inline_keyboard !== undefined;
+    const message = {
       message_id: this.nextId(chat),
-      date: Math.floor(Date.now() / 1000),
+      date: Math.floor(this.now() / 1000),
       chat: { id: chat, type: chat > 0 ? 'private' : 'supergroup' } as Chat,
       from: me,
       ...(target && { reply_to_message: target }),
-      ...(payload.reply_markup && { reply_markup: payload.reply_markup }),
+      ...(isInline && { reply_markup: markup }),
       ...content,
-    } as Message);
+    } as Message;
+    if (to !== undefined) {
+      if (markup !== undefined && !isInline) throw bad('ephemeral messages take inline keyboards only');
+      this.whispers.check(payload, this.now(), this.isAdmin(chat));
+      return this.whispers.put({ ...message, receiver_user: { id: to.receiver_user_id } } as Message);
+    }
+    if (markup !== undefined && !isInline) this.#keyed.add(`${chat} ${message.message_id}`);
+    return this.put(message);
   }
 
-  readonly #methods: Record<string, (payload: Payload) => unknown> = {
-    getMe: () => me,
-    sendMessage: payload => {
-      checkText(payload.text);
-      checkEntities(payload.text, payload.entities);
-      const onlyFor = payload.ephemeral_message_parameters?.receiver_user_id;
-      if (onlyFor !== undefined && Number(payload.chat_id) > 0)
-        throw bad('ephemeral messages are for groups');
-      // An ephemeral message has the id 0.
-      const id = onlyFor === undefined ? {} : { message_id: 0, ephemeral_message_id: ++this.#ephemeral };
-      return this.#send(payload, { text: payload.text, entities: payload.entities, ...id });
-    },
-    sendDocument: payload => {
-      checkCaption(payload.caption, payload.caption_entities);
-      return this.#send(payload, { caption: payload.caption });
-    },
-    sendPhoto: payload => {
-      if (this.withoutPhotos.has(Number(payload.chat_id)))
-        throw bad('not enough rights to send photos to the chat');
-      checkPhoto(fileOf(payload.photo));
-      checkCaption(payload.caption, payload.caption_entities);
-      return this.#send(payload, {
-        caption: payload.caption,
-        caption_entities: payload.caption_entities,
-        photo: [{ file_id: 'p', file_unique_id: 'p', width: 1200, height: 675 }],
-      });
-    },
-    editMessageMedia: payload => {
-      const old = this.#own(payload);
-      checkPhoto(fileOf(payload.media.media));
-      checkCaption(payload.media.caption, payload.media.caption_entities);
-      checkButtons(payload.reply_markup);
-      const { text: _text, entities: _entities, reply_markup: _markup, ...rest } = old;
-      return this.put({
-        ...rest,
-        caption: payload.media.caption,
-        caption_entities: payload.media.caption_entities,
-        photo: [{ file_id: 'p', file_unique_id: 'p', width: 1200, height: 675 }],
-        ...(payload.reply_markup && { reply_markup: payload.reply_markup }),
-      } as Message);
-    },
-    editMessageCaption: payload => {
-      const old = this.#own(payload);
-      if (old.caption === undefined) throw bad('there is no caption in the message to edit');
-      checkCaption(payload.caption, payload.caption_entities);
-      checkButtons(payload.reply_markup);
-      const { caption, caption_entities, reply_markup } = payload;
-      if (
-        isSame(
-          [old.caption, old.caption_entities, old.reply_markup],
-          [caption, caption_entities, reply_markup],
-        )
-      )
-        throw bad(unmodified);
-      return this.put({ ...old, caption, caption_entities, reply_markup } as Message);
-    },
-    editMessageReplyMarkup: payload => {
-      const { reply_markup: old, ...rest } = this.#own(payload);
-      checkButtons(payload.reply_markup);
-      if (isSame(old ?? [], payload.reply_markup ?? [])) throw bad(unmodified);
-      return this.put({
-        ...rest,
-        ...(payload.reply_markup && { reply_markup: payload.reply_markup }),
-      } as Message);
-    },
-    deleteMessage: payload => {
-      const { chat, message_id } = this.#own(payload);
-      return this.messages.delete(`${chat.id} ${message_id}`);
-    },
-    editMessageText: payload => {
-      const old = this.#own(payload);
-      if (old.text === undefined) throw bad('there is no text in the message to edit');
-      checkText(payload.text);
-      checkEntities(payload.text, payload.entities);
-      checkButtons(payload.reply_markup);
-      const { text, entities, reply_markup } = payload;
-      if (isSame([old.text, old.entities, old.reply_markup], [text, entities, reply_markup]))
-        throw bad(unmodified);
-      const { reply_markup: _, ...rest } = old;
-      return this.put({
-        ...rest,
-        text: payload.text,
-        entities: payload.entities as MessageEntity[],
-        ...(payload.reply_markup && { reply_markup: payload.reply_markup }),
-      } as Message);
-    },
-    answerCallbackQuery: payload => {
-      if (!this.openPresses.delete(payload.callback_query_id))
-        throw bad('query is too old and response timeout expired or query ID is invalid');
-      if ((payload.text?.length ?? 0) > 200) throw bad('MESSAGE_TOO_LONG');
-      return true;
-    },
-    getChatMember: payload => ({
-      status: this.admins.has(`${payload.chat_id} ${payload.user_id}`) ? 'administrator' : 'member',
-      user: { id: payload.user_id, is_bot: false, first_name: 'x' },
-    }),
-    sendChatAction: payload => this.#chat(payload.chat_id) !== undefined,
-    setMyCommands: payload => {
-      checkCommands(payload as Parameters<typeof checkCommands>[0]);
-      return true;
-    },
-    setMyDescription: () => true,
-    setMyShortDescription: () => true,
-    answerInlineQuery: payload => {
-      if (payload.results.length > 50) throw bad('RESULTS_TOO_MUCH');
-      for (const result of payload.results) checkArticle(result);
-      return true;
-    },
-    answerGuestQuery: payload => {
-      checkArticle(payload.result);
-      return { inline_message_id: 'guest-1' };
-    },
-    leaveChat: () => true,
-  };
+  readonly #methods = methodsOf(this);
 }

@@ -1,0 +1,56 @@
+import { GrammyError } from 'grammy';
+
+/** A chat that Telegram lets wait: nothing may be said there before that moment. */
+export class Held extends Error {
+  override readonly name = 'Held';
+  readonly chat: number;
+  /** ms since 1970 */
+  readonly untilMs: number;
+  constructor(chat: number, untilMs: number) {
+    super('Telegram lets this chat wait');
+    this.chat = chat;
+    this.untilMs = untilMs;
+  }
+}
+
+/** What is added to the seconds that Telegram names, which it rounds (ms). A call too early lengthens a ban. */
+const marginMs = 250;
+
+/**
+ * Chats in a ban (429) and when each ends. A call into such a chat isn't made at all: it fails here, at once, so that
+ * whoever makes it can go on and come back; nobody else waits for it.
+ */
+export class Hold {
+  readonly #untilMs = new Map<number, number>();
+  readonly #now: () => number;
+
+  constructor(now: () => number) {
+    this.#now = now;
+  }
+
+  /** How long a chat has to wait still, ms; 0 where it needn't. */
+  leftMs(chat: number): number {
+    const until = this.#untilMs.get(chat);
+    if (until === undefined) return 0;
+    const left = until - this.#now();
+    if (left <= 0) this.#untilMs.delete(chat);
+    return Math.max(0, left);
+  }
+
+  /** @throws Held where the chat is in a ban, or the call finds it in one */
+  async during<T>(chat: number, call: () => Promise<T>): Promise<T> {
+    this.#check(chat);
+    try {
+      return await call();
+    } catch (error) {
+      const seconds = error instanceof GrammyError ? error.parameters.retry_after : undefined;
+      if (seconds === undefined) throw error;
+      this.#untilMs.set(chat, this.#now() + seconds * 1000 + marginMs);
+      throw new Held(chat, this.#untilMs.get(chat)!);
+    }
+  }
+
+  #check(chat: number): void {
+    if (this.leftMs(chat) > 0) throw new Held(chat, this.#untilMs.get(chat)!);
+  }
+}

@@ -1,0 +1,65 @@
+import type { Sent } from '#telegram/delivery/place.ts';
+import { hash } from '#telegram/ui/buttons.ts';
+import { allSubjects, helpPage, type Page, pages, subjectPage } from '#telegram/ui/help.ts';
+import { lay } from '#telegram/ui/lay.ts';
+import { changes } from '#telegram/ui/settings-page.ts';
+import { messageAt, placeAfter } from './ask-next.ts';
+import type { Pressed } from './pressed.ts';
+import { shownOf } from './recovered.ts';
+import { changeSettings, maySet, pageOf } from './settings.ts';
+import { think } from './think.ts';
+
+const kindOf = ({ message }: Pressed) => (message.chat.type === 'private' ? 'private' : 'group');
+
+/** A page shown to whoever taps its door, alone; where that can't be, the tap opens the chat with the bot, on it. */
+export async function pressedPage(
+  pressed: Pressed,
+  page: Page | undefined = pages[pressed.button.index],
+): Promise<Sent | undefined> {
+  const { room, query, message, reply } = pressed;
+  if (page === undefined) return void (await reply('old'));
+  const ask = { chat: message.chat.id, person: query.from.id, text: page, at: new Date(room.deps.now()) };
+  const laid = lay(await think(room, { ...ask, kind: kindOf(pressed) }), query.from.id);
+  const { said, buttons } = laid;
+  if (message.chat.type === 'private') {
+    await reply();
+    return room.sender.edit(messageAt(pressed), placeAfter(pressed), { said, buttons });
+  }
+  const place = { chat: message.chat.id, onlyFor: { person: query.from.id, press: query.id } };
+  const sent = await room.sender.send(place, { said, buttons });
+  const link = `https://t.me/${room.me().username}?start=${page}`;
+  await reply(undefined, sent === undefined ? { url: link } : {});
+  return undefined;
+}
+
+/** Turns the help to a subject and back. Before others only its asker turns it. */
+export async function pressedSubject(pressed: Pressed): Promise<Sent | undefined> {
+  const { room, query, message, button, reply } = pressed;
+  const isOwn =
+    message.receiver_user?.id === query.from.id ||
+    button.asker === query.from.id ||
+    (await maySet(room, message, query.from.id));
+  if (!isOwn) return void (await reply('notYours'));
+  const page =
+    button.index === allSubjects
+      ? helpPage(kindOf(pressed), button.asker)
+      : subjectPage(button.index, button.asker);
+  await reply(page === undefined ? 'old' : undefined);
+  if (page === undefined || button.answer !== hash(shownOf(message))) return undefined;
+  return room.sender.edit(messageAt(pressed), placeAfter(pressed), page);
+}
+
+/** Changes a setting, once a tap, and shows them as they are now. */
+export async function pressedSetting(pressed: Pressed): Promise<Sent | undefined> {
+  const { room, query, message, button, reply } = pressed;
+  if (!(await maySet(room, message, query.from.id))) return void (await reply('onlyAdmin'));
+  const change = changes[button.index];
+  await reply(change === undefined ? 'old' : undefined);
+  if (change === undefined || button.answer !== hash(shownOf(message))) return undefined;
+  const settings = await changeSettings(room, message.chat.id, change);
+  return room.sender.edit(
+    messageAt(pressed),
+    placeAfter(pressed),
+    pageOf(room, message, settings, button.asker),
+  );
+}

@@ -1,0 +1,193 @@
+import type { Message } from 'grammy/types';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { toasts } from '#telegram/updates/toasts.ts';
+import { type Stage, stage } from './fake/bot.ts';
+import { alone, group, kim, message, nowSec, press, sam } from './fake/people.ts';
+
+let s: Stage;
+const clock = { now: nowSec * 1000 };
+beforeEach(() => {
+  vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
+  clock.now = nowSec * 1000;
+  s = stage({ clock });
+});
+afterEach(() => {
+  vi.useRealTimers();
+});
+const ask = (text: string, more: Partial<Message> = {}) =>
+  s.give({ message: message(text, { date: Math.floor(clock.now / 1000), ...more }) as never });
+/** Time goes on, for the bot and for Telegram. */
+const pass = async (seconds: number): Promise<void> => {
+  for (let left = seconds; left > 0; left--) {
+    clock.now += 1000;
+    await vi.advanceTimersByTimeAsync(1000);
+  }
+};
+const texts = (chat: number = group.id): string[] => s.answers(chat).map(m => m.text?.split('\n')[0] ?? '');
+
+describe('a chat in a ban (429)', () => {
+  test.each([5, 30, 60, 90, 120])(
+    'of %i s: the answers come after it, in order, and no call too early',
+    async seconds => {
+      s.world.floods.ban(group.id, seconds, clock.now);
+      await ask('/power one');
+      await ask('/power two', { from: kim });
+      await ask('/power three');
+      await pass(seconds - 1);
+      expect(texts()).toEqual([]);
+      expect(s.world.sent('sendMessage')).toHaveLength(1);
+      await pass(3);
+      expect(texts()).toEqual(['Answer to Sam: one', 'Answer to Kim: two', 'Answer to Sam: three']);
+      expect(s.world.floods.early).toBe(0);
+      expect(await s.store.due()).toEqual([]);
+    },
+  );
+
+  test('the update is done for everybody else at once: no lock is held and others are answered', async () => {
+    s.world.floods.ban(group.id, 90, clock.now);
+    await ask('/power one');
+    let isFree = false;
+    await s.store.withLock(String(group.id), async () => {
+      isFree = true;
+    });
+    expect(isFree).toBe(true);
+    await ask('one of mine', { chat: alone });
+    expect(texts(alone.id)).toEqual(['Answer to Sam: one of mine']);
+  });
+
+  test('an edited question edits its answer after it', async () => {
+    const question = message('/power 100Ah');
+    await s.give({ message: question as never });
+    s.world.floods.ban(group.id, 40, clock.now);
+    await s.give({ edited_message: { ...question, text: '/power 120Ah', edit_date: nowSec } as never });
+    await pass(42);
+    expect(texts()).toEqual(['Answer to Sam: 120Ah']);
+  });
+
+  test('a tap is told to come again; one that finds the ban is done after it', async () => {
+    await ask('/power fridge');
+    const [answer] = s.answers();
+    s.world.floods.ban(group.id, 20, clock.now);
+    await s.give({ callback_query: press(answer!, 'make it 5 days') });
+    await s.give({ callback_query: press(answer!, 'make it 5 days') });
+    expect(s.world.sent('answerCallbackQuery').at(-1)?.text).toBe(toasts.held);
+    await pass(22);
+    expect(texts()).toEqual(['Answer to Sam: make it 5 days']);
+  });
+
+  test('what is too old for a group when it ends is not sent: its loss is said, once', async () => {
+    s.world.floods.ban(group.id, 900, clock.now);
+    await ask('/power one');
+    await ask('/power two');
+    await pass(903);
+    expect(texts()).toEqual([expect.stringMatching(/^2 questions went unanswered/)]);
+    expect(await s.store.due()).toEqual([]);
+    await ask('/power three');
+    expect(texts().at(-1)).toBe('Answer to Sam: three');
+  });
+
+  test('a ban that goes on is waited out again', async () => {
+    s.world.floods.ban(group.id, 10, clock.now);
+    await ask('/power one');
+    s.world.floods.ban(group.id, 60, clock.now);
+    await pass(80);
+    expect(texts()).toEqual(['Answer to Sam: one']);
+  });
+
+  test('a process that ends meanwhile leaves the answer to the next one', async () => {
+    s.world.floods.ban(group.id, 60, clock.now);
+    await ask('/power one');
+    expect(await s.store.due()).toHaveLength(1);
+    const next = stage({ store: s.store, world: s.world, clock });
+    clock.now += 61_000;
+    await next.bot.resume();
+    await vi.advanceTimersByTimeAsync(100);
+    expect(texts()).toEqual(['Answer to Sam: one']);
+    await pass(5);
+    expect(texts()).toHaveLength(1);
+  });
+
+  test('no more than a hundred wait; the loss of the others is said', async () => {
+    s.world.floods.ban(sam.id, 60, clock.now);
+    for (let i = 0; i < 130; i++) {
+      clock.now += 2500;
+      s.world.floods.ban(sam.id, 60, clock.now);
+      await ask(`${i}`, { chat: alone });
+    }
+    await pass(130);
+    expect(texts(alone.id)).toHaveLength(101);
+    expect(texts(alone.id).at(-1)).toMatch(/^30 questions went unanswered/);
+  });
+});
+
+describe('a 5xx, or a line that breaks, is not sent again blind', () => {
+  test.each(['lost-after', 'cut-after'] as const)('%s: the answer that stands is found', async fault => {
+    s.world.faults.push({ method: 'sendMessage', fault });
+    await ask('/power fridge');
+    expect(texts()).toEqual(['Answer to Sam: fridge']);
+    expect(s.world.sent('sendMessage')).toHaveLength(1);
+  });
+  test('an edit is tried again: twice the same says nothing twice', async () => {
+    await ask('/power fridge');
+    const [answer] = s.answers();
+    s.world.faults.push({ method: 'editMessageText', fault: 'lost-after' });
+    const tapped = s.give({ callback_query: press(answer!, 'make it 5 days') });
+    await vi.advanceTimersByTimeAsync(1000);
+    await tapped;
+    expect(texts()).toEqual(['Answer to Sam: make it 5 days']);
+  });
+});
+
+describe('questions that are hours old, in private', () => {
+  const old = (text: string, hours: number) => ask(text, { chat: alone, date: nowSec - hours * 3600 });
+
+  test('are answered in one message, each with its time', async () => {
+    await old('fridge 100Ah', 5);
+    await old('and lithium?', 4);
+    await old('60W in amps', 2);
+    expect(texts(alone.id)).toEqual([]);
+    await pass(3);
+    const [only, ...more] = s.answers(alone.id);
+    expect(more).toEqual([]);
+    for (const said of ['fridge 100Ah', 'and lithium?', '60W in amps'])
+      expect(only?.text).toContain(`Answer to Sam: ${said}`);
+    const dates = only?.entities?.filter(e => e.type === 'date_time');
+    expect(dates?.map(e => e.unix_time)).toEqual([5, 4, 2].map(hours => nowSec - hours * 3600));
+    expect(await s.store.due()).toEqual([]);
+  });
+  test('a single one is answered as ever', async () => {
+    await old('fridge 100Ah', 5);
+    await pass(3);
+    expect(texts(alone.id)).toEqual(['Answer to Sam: fridge 100Ah']);
+    expect(s.answers(alone.id)[0]?.reply_to_message).toBeDefined();
+  });
+  test('twenty long ones stay within a message', async () => {
+    for (let i = 0; i < 20; i++) await old(`${i} ${'long '.repeat(300)}`, 3);
+    await pass(3);
+    expect(s.world.refused).toEqual([]);
+    expect(texts(alone.id)).toHaveLength(1);
+  });
+  test('a process that ends meanwhile leaves them to the next one', async () => {
+    await old('fridge 100Ah', 5);
+    await old('60W in amps', 2);
+    vi.clearAllTimers();
+    const next = stage({ store: s.store, world: s.world, clock });
+    await next.bot.resume();
+    await vi.advanceTimersByTimeAsync(100);
+    expect(texts(alone.id)).toHaveLength(2);
+  });
+  test('in a group nothing that old is answered', async () => {
+    await ask('/power fridge', { date: nowSec - 3600 });
+    await pass(3);
+    expect(texts()).toEqual([]);
+  });
+});
+
+test('what waited goes out before what is asked right after the ban', async () => {
+  s.world.floods.ban(sam.id, 8, clock.now);
+  await ask('one', { chat: alone });
+  // The ban is over, and no timer has come to it yet.
+  clock.now += 8_400;
+  await ask('two', { chat: alone });
+  expect(texts(alone.id)).toEqual(['Answer to Sam: one', 'Answer to Sam: two']);
+});
