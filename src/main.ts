@@ -13,6 +13,9 @@ const usualPort = 8080;
 /** A poll comes back after half a minute at most; after three without, the poller counts as cut off. */
 const pollHeardWithinMs = 90_000;
 const dayMs = 86_400_000;
+const resumeEveryMs = 60_000;
+/** Whether several processes may keep their memory there. */
+const isShared = (database: string): boolean => database.startsWith('postgres');
 /** Telegram repeats an update for 24 h and people edit for 48 h; claims are kept a little longer. */
 const claimsKeptMs = 3 * dayMs;
 /** A chat that nobody used for a year is forgotten. */
@@ -69,7 +72,11 @@ async function runTelegram(config: Config, token: string): Promise<void> {
   const bot = createBot(settings, { converse, store, log, meter: watch?.metrics, now: Date.now });
   if (config.WEBHOOK_URL !== undefined) await probes?.stop();
   const running = await start(config, bot, log, watch);
-  bot.resume().catch(error => log.warn({ err: error }, 'answers of before could not be taken up'));
+  const resume = (): void =>
+    void bot.resume().catch(error => log.warn({ err: error }, 'answers of before could not be taken up'));
+  resume();
+  // What an instance that died still owed is taken up by those that live.
+  if (isShared(config.DATABASE_URL)) setInterval(resume, resumeEveryMs).unref();
 
   const tidy = (): void => {
     const now = Date.now();

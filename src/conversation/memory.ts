@@ -168,7 +168,12 @@ export type Claim =
   /** Nobody had it: process it. */
   | { readonly state: 'new' }
   /** A crash broke it off: process it; with a `reply` the memory is saved already and only the reply is due. */
-  | { readonly state: 'again'; readonly reply?: string }
+  | {
+      readonly state: 'again';
+      readonly reply?: string;
+      /** It is known that the reply was not sent: its taker gave it back before. */
+      readonly isUnsent?: boolean;
+    }
   /** In work elsewhere: leave it, and don't acknowledge it. */
   | { readonly state: 'busy' }
   /** Answered before, by the message `answer`. */
@@ -220,8 +225,11 @@ export interface MemoryStore {
   claim(update: number, at: number): Promise<Claim>;
   /** Marks an update as answered and drops its kept reply. */
   finish(update: number, sent?: Sent): Promise<void>;
-  /** Gives a claim back after a failure: the next `claim` gets it as 'again'. Nothing where it's done or lost. */
-  release(update: number): Promise<void>;
+  /**
+   * Gives a claim back after a failure: the next `claim` gets it as 'again'. Nothing where it's done or lost.
+   * @param isUnsent nothing of it was sent
+   */
+  release(update: number, isUnsent?: boolean): Promise<void>;
   /** The updates whose reply is kept and not known to have gone out, oldest first: what a start has to look at. */
   due(): Promise<readonly number[]>;
   /** The id of the message that answered this message of this chat, while its claim is kept. */

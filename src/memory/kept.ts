@@ -20,6 +20,9 @@ export interface KeptStore extends MemoryStore {
   rotate(): Promise<number>;
 }
 
+/** In the place of the run that has a claim: given back, and given back before anything was sent. */
+export const freeRun = { back: 0, unsent: -1 } as const;
+
 /** How long a claim is its taker's, unless told otherwise. */
 export const defaultReleaseAfterMs = 60_000;
 

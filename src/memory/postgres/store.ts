@@ -4,7 +4,7 @@ import type { Claim, Claimed, Loaded, Memory, Pruned, Sent } from '#conversation
 import { ClaimLost, Damaged, emptyMemory, StaleRevision } from '#conversation/memory.ts';
 import { readOwn, writeMemory } from '../document.ts';
 import type { KeptStore, StoreOptions } from '../kept.ts';
-import { aboutMemory, aboutReply, dayOf, defaultReleaseAfterMs, newRevision } from '../kept.ts';
+import { aboutMemory, aboutReply, dayOf, defaultReleaseAfterMs, freeRun, newRevision } from '../kept.ts';
 import type { KeySource } from '../keys.ts';
 import { Queue } from '../queue.ts';
 import type { Vault } from '../seal.ts';
@@ -161,8 +161,12 @@ export class PostgresStore implements KeptStore {
     if ((await this.#query(sql('take', update, this.#run, at))).rowCount === 1) return { state: 'new' };
     const retaken = await this.#query(sql('retake', update, this.#run, at, at - this.#releaseAfterMs));
     if (retaken.rowCount === 1) {
-      const { reply } = retaken.rows[0];
-      return { state: 'again', reply: reply ? this.#vault.open(reply, aboutReply(update)) : undefined };
+      const { reply, former } = retaken.rows[0];
+      return {
+        state: 'again',
+        reply: reply ? this.#vault.open(reply, aboutReply(update)) : undefined,
+        ...(former === freeRun.unsent && { isUnsent: true }),
+      };
     }
     const { rows } = await this.#query(sql('taken', update));
     return rows[0]?.is_done ? { state: 'done', answer: rows[0].answer ?? undefined } : { state: 'busy' };
@@ -173,8 +177,8 @@ export class PostgresStore implements KeptStore {
     await this.#query(sql('finish', update, chat, sent?.question ?? null, sent?.answer ?? null));
   }
 
-  async release(update: number): Promise<void> {
-    await this.#query(sql('release', update, this.#run));
+  async release(update: number, isUnsent = false): Promise<void> {
+    await this.#query(sql('release', update, this.#run, isUnsent ? freeRun.unsent : freeRun.back));
   }
 
   async answerTo(chat: string, question: string): Promise<string | undefined> {

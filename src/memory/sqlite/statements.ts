@@ -22,7 +22,7 @@ const texts = {
   finish:
     'UPDATE claims SET is_done = 1, reply = NULL, chat = coalesce(?, chat), ' +
     'question = coalesce(?, question), answer = coalesce(?, answer) WHERE update_id = ?',
-  release: 'UPDATE claims SET run = 0 WHERE update_id = ? AND run = ? AND is_done = 0',
+  release: 'UPDATE claims SET run = ? WHERE update_id = ? AND run = ? AND is_done = 0',
   answerTo:
     'SELECT answer FROM claims WHERE chat = ? AND question = ? AND answer IS NOT NULL ' +
     'ORDER BY at DESC, update_id DESC LIMIT 1',

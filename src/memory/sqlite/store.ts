@@ -8,6 +8,7 @@ import {
   aboutReply,
   dayOf,
   defaultReleaseAfterMs,
+  freeRun,
   type KeptStore,
   newRevision,
 } from '../kept.ts';
@@ -232,7 +233,11 @@ export class SqliteStore implements KeptStore {
         return { state: 'busy' };
       this.#sql.retake.run(this.#run, at, update);
       const reply = found?.reply as Uint8Array | null;
-      return { state: 'again', reply: reply ? this.#vault.open(reply, aboutReply(update)) : undefined };
+      return {
+        state: 'again',
+        reply: reply ? this.#vault.open(reply, aboutReply(update)) : undefined,
+        ...(found?.run === freeRun.unsent && { isUnsent: true }),
+      };
     });
   }
 
@@ -243,8 +248,9 @@ export class SqliteStore implements KeptStore {
     });
   }
 
-  release(update: number): Promise<void> {
-    return this.#do(() => void this.#sql.release.run(update, this.#run));
+  release(update: number, isUnsent = false): Promise<void> {
+    const run = isUnsent ? freeRun.unsent : freeRun.back;
+    return this.#do(() => void this.#sql.release.run(run, update, this.#run));
   }
 
   answerTo(chat: string, question: string): Promise<string | undefined> {

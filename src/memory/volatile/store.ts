@@ -16,6 +16,7 @@ interface Row {
 interface ClaimRow {
   at: number;
   isFree: boolean;
+  isUnsent?: boolean;
   isDone: boolean;
   chat?: string;
   reply?: string;
@@ -127,7 +128,9 @@ export class VolatileStore implements KeptStore {
     if (!row.isFree && row.at > at - this.#releaseAfterMs) return { state: 'busy' };
     row.at = at;
     row.isFree = false;
-    return { state: 'again', reply: row.reply };
+    const { isUnsent } = row;
+    row.isUnsent = false;
+    return { state: 'again', reply: row.reply, ...(isUnsent && { isUnsent }) };
   }
 
   async finish(update: number, sent?: Sent): Promise<void> {
@@ -139,9 +142,9 @@ export class VolatileStore implements KeptStore {
     row.chat = sent?.chat ?? row.chat;
   }
 
-  async release(update: number): Promise<void> {
+  async release(update: number, isUnsent = false): Promise<void> {
     const row = this.#claims.get(update);
-    if (row && !row.isDone) row.isFree = true;
+    if (row && !row.isDone) Object.assign(row, { isFree: true, isUnsent });
   }
 
   async answerTo(chat: string, question: string): Promise<string | undefined> {

@@ -64,7 +64,9 @@ export async function deliver(
     const thought = await think(room, ask);
     const reply = { ...make(thought), after: room.highest.of(ask.chat) };
     try {
-      await commit(room, String(ask.chat), thought, { update, reply: JSON.stringify(reply) }, isLater);
+      // What has to wait for its turn is kept, so that nothing and nobody else has to.
+      const isKept = isLater || room.hold.leftMs(ask.chat) > 0;
+      await commit(room, String(ask.chat), thought, { update, reply: JSON.stringify(reply) }, isKept);
     } catch (error) {
       if (error instanceof StaleRevision && attempt < attempts) continue;
       throw error;
@@ -116,6 +118,7 @@ async function post(
   if (react !== undefined && (await sender.react(place, react))) return undefined;
   // Talk among people gets no answer.
   if (words.said.text === '') return undefined;
+  if (at === undefined && !mayStand) room.hold.takeTurn(place.chat);
   const content = { ...words, picture: chart && (await drawn(room, chart)) };
   if (at !== undefined) return sender.edit(at, place, content);
   const found = mayStand ? await seek(deps.store, sender, place, content, after) : undefined;

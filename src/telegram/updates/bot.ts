@@ -11,6 +11,7 @@ import { pace, retryFloods } from '#telegram/delivery/pace.ts';
 import { Parked } from '#telegram/delivery/parked.ts';
 import { placeOf, type Sent } from '#telegram/delivery/place.ts';
 import { Sender } from '#telegram/delivery/send.ts';
+import { Turns } from '#telegram/delivery/turns.ts';
 import type { BotSettings, Deps } from '#telegram/ops/deps.ts';
 import { dropAt } from '#telegram/ui/hello.ts';
 import { Pictures } from '#telegram/ui/pictures.ts';
@@ -103,7 +104,7 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
     log.info({ chat }, 'a chat is closed to the bot');
     await store.leave(String(chat), dropAt(deps.now()));
   };
-  const hold = new Hold(deps.now);
+  const hold = new Hold(deps.now, settings.isPaced === false ? undefined : new Turns(deps.now));
   const admins = new Admins(bot.api, deps.now);
   const mayWhisper = (chat: number): Promise<boolean> => admins.has(chat, idOf(token));
   const sender = new Sender(bot.api, { onMoved, onGone, mayWhisper }, hold, backOffMs);
@@ -157,14 +158,14 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
       const reply = claim.state === 'again' ? claim.reply : undefined;
       const isKept = reply !== undefined;
       // What a ban kept back was never sent.
-      const send = wasHeld ? postFirst : postAgain;
+      const send = wasHeld || (claim.state === 'again' && claim.isUnsent) ? postFirst : postAgain;
       const sent = isKept ? await send(room, JSON.parse(reply) as Reply) : await handle(ctx, job, verdict);
       if (sent === 'kept') return await owed.release(update);
       answered = answeredBy(job, sent);
     } catch (error) {
       if (error instanceof ClaimLost) return log.info({ update }, 'another process took an update over');
       // Given back first: with the store gone this throws, nothing is told, and the update comes again.
-      await owed.release(update);
+      await owed.release(update, error instanceof Held);
       if (error instanceof Held) return park(ctx, job, verdict, error);
       // What was kept, or asked, is seen to when the line or the store is there again.
       if (isUnsent(error) || error instanceof Cut || error instanceof StoreFailed) throw error;

@@ -49,7 +49,7 @@ export function makeHandle(
     if (!isEdit && twins.isSecond('message', message)) return undefined;
     const isPrivate = message.chat.type === 'private';
     // In a ban the pause is kept without the word.
-    if (verdict === 'ask for a pause' && room.hold.leftMs(message.chat.id) > 0) return undefined;
+    if (verdict === 'ask for a pause' && room.hold.banMs(message.chat.id) > 0) return undefined;
     if (verdict === 'ask for a pause') return sender.send(placeOf(message), { said: say(pauseLine) });
     if (meant.text === exportMessage) return sendExport(room, api, message);
     if (isSettingsWish(meant.text)) return answerSettings(room, message, meant.text);
