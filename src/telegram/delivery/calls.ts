@@ -32,7 +32,7 @@ function whereOf({ replyTo, thread, onlyFor }: Place, { keys, buttons }: Content
 export async function callSend(api: Api, place: Place, content: Content): Promise<Message> {
   const { said, picture, rich } = content;
   const { text, entities } = said;
-  const where = whereOf(place, content);
+  const where = { ...whereOf(place, content), ...(content.isUrgent && { [unpaced]: true }) };
   if (picture !== undefined)
     return api.sendPhoto(place.chat, fileOf(picture), {
       caption: text,

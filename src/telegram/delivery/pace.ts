@@ -15,7 +15,8 @@ const sending = new Set<string>([
 ]);
 
 /**
- * Marks a call that looks for an answer and mostly changes nothing; it waits for no turn, or a search would take minutes.
+ * Marks a call that waits for no turn: one that looks for an answer and mostly changes nothing, or a search would take
+ * minutes; and a word that only counts now.
  * A symbol: it never leaves the process.
  */
 export const unpaced = Symbol('unpaced');

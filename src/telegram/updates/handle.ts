@@ -50,7 +50,8 @@ export function makeHandle(
     const isPrivate = message.chat.type === 'private';
     // In a ban the pause is kept without the word.
     if (verdict === 'ask for a pause' && room.hold.banMs(message.chat.id) > 0) return undefined;
-    if (verdict === 'ask for a pause') return sender.send(placeOf(message), { said: say(pauseLine) });
+    if (verdict === 'ask for a pause')
+      return sender.send(placeOf(message), { said: say(pauseLine), isUrgent: true });
     if (meant.text === exportMessage) return sendExport(room, api, message);
     if (isSettingsWish(meant.text)) return answerSettings(room, message, meant.text);
     // Telegram sends it for whoever adds the bot by a link, right beside the hello.
