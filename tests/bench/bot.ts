@@ -91,7 +91,7 @@ async function steady(bot: Running, seconds: number): Promise<{ p50: number; p99
   return { p50: quantile(bot.api.tookMs, 0.5), p99: quantile(bot.api.tookMs, 0.99) };
 }
 
-const chatsForMemory = 100_000;
+const chatsForMemory = 20_000;
 /** Until a process at rest has given back what it needed for the rush. */
 const restMs = 12_000;
 
