@@ -10,12 +10,12 @@ import { mixed } from './mixed.ts';
 const wait = (ms: number) => new Promise(resolve => setTimeout(resolve, ms));
 
 /** What `npm start` runs, after "exec node"; a path of ours is made whole. */
-const startWords = (JSON.parse(read('package.json')) as { scripts: { start: string } }).scripts.start
+export const startWords = (JSON.parse(read('package.json')) as { scripts: { start: string } }).scripts.start
   .replace(/^exec node /, '')
   .split(' ')
   .map(word => (word.startsWith('src/') ? join(root, word) : word));
 
-interface Running {
+export interface Running {
   readonly child: ChildProcess;
   readonly api: FloodApi;
   readonly folder: string;
@@ -34,7 +34,7 @@ function cpuSec(pid: number): number {
 const residentMb = (pid: number): number =>
   Number(execFileSync('ps', ['-o', 'rss=', '-p', String(pid)], { encoding: 'utf8' })) / 1024;
 
-async function start(words: readonly string[], texts = mixed): Promise<Running> {
+export async function start(words: readonly string[], texts = mixed): Promise<Running> {
   const folder = mkdtempSync(join(tmpdir(), 'bench-'));
   const api = await floodApi(texts);
   const child = spawn(process.execPath, words, {

@@ -9,6 +9,8 @@ export interface FloodApi {
   answered(count: number): Promise<void>;
   /** ms from a chat's message being put up to its first answer. */
   readonly tookMs: number[];
+  /** Chats in a ban (429), each until that moment of `performance.now()`, and how many calls each refused. */
+  readonly bans: Map<number, { readonly untilMs: number; refused: number }>;
   /** How long Telegram takes over a call, in ms. */
   latencyMs: number;
   close(): Promise<void>;
@@ -46,6 +48,15 @@ export async function floodApi(texts: readonly string[]): Promise<FloodApi> {
       setTimeout(() => resolve([]), 1000).unref();
     });
   };
+  const bans: FloodApi['bans'] = new Map();
+  /** The refusal that a send gets in a ban. */
+  const flooded = (body: string): string | undefined => {
+    const ban = bans.get(Number(/"chat_id":(-?\d+)/.exec(body)?.[1]));
+    const left = ban === undefined ? 0 : Math.ceil((ban.untilMs - performance.now()) / 1000);
+    if (ban === undefined || left <= 0) return undefined;
+    ban.refused++;
+    return `{"ok":false,"error_code":429,"description":"Too Many Requests: retry after ${left}","parameters":{"retry_after":${left}}}`;
+  };
   const noteSent = (body: string): void => {
     sent++;
     const chat = Number(/"chat_id":(-?\d+)/.exec(body)?.[1]);
@@ -64,8 +75,9 @@ export async function floodApi(texts: readonly string[]): Promise<FloodApi> {
     if (method === 'getMe') answer = ok(me);
     else if (method === 'getUpdates') answer = ok(await updates(body));
     else if (method.startsWith('sendMessage')) {
-      noteSent(body);
-      answer = sentReply;
+      const refusal = flooded(body);
+      if (refusal === undefined) noteSent(body);
+      answer = refusal ?? sentReply;
     }
     const end = () => {
       response.setHeader('content-type', 'application/json');
@@ -79,6 +91,7 @@ export async function floodApi(texts: readonly string[]): Promise<FloodApi> {
   const api: FloodApi = {
     root: `http://127.0.0.1:${(server.address() as AddressInfo).port}`,
     tookMs,
+    bans,
     latencyMs: 0,
     ask: (count, from) => {
       const date = Math.floor(Date.now() / 1000);

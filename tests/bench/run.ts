@@ -12,6 +12,7 @@ const sections: Readonly<Record<string, () => Promise<Section>>> = {
   formulas: async () => (await import('./formulas.ts')).formulas(),
   engine: async () => (await import('./engine.ts')).engine(),
   bot: async () => (await import('./bot.ts')).wholeBot(),
+  ban: async () => (await import('./ban.ts')).banOfOne(),
   starting: async () => (await import('./start.ts')).starting(5),
 };
 

@@ -2,7 +2,8 @@ import type { Message } from 'grammy/types';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { toasts } from '#telegram/updates/toasts.ts';
 import { type Stage, stage } from './fake/bot.ts';
-import { alone, group, kim, message, nowSec, press, sam } from './fake/people.ts';
+import { alone, group, kim, message, nowSec, press, sam, update } from './fake/people.ts';
+import { Refusal } from './fake/rules.ts';
 
 let s: Stage;
 const clock = { now: nowSec * 1000 };
@@ -107,6 +108,14 @@ describe('a chat in a ban (429)', () => {
     expect(texts()).toHaveLength(1);
   });
 
+  test('the hello to a new group comes after it', async () => {
+    s.world.floods.ban(group.id, 20, clock.now);
+    const change = { old_chat_member: { status: 'left' }, new_chat_member: { status: 'member' } };
+    await s.give({ my_chat_member: { chat: group, from: sam, date: nowSec, ...change } as never });
+    await pass(22);
+    expect(texts()).toEqual([expect.stringMatching(/^Hello/)]);
+  });
+
   test('no more than a hundred wait; the loss of the others is said', async () => {
     s.world.floods.ban(sam.id, 60, clock.now);
     for (let i = 0; i < 130; i++) {
@@ -126,6 +135,17 @@ describe('a 5xx, or a line that breaks, is not sent again blind', () => {
     await ask('/power fridge');
     expect(texts()).toEqual(['Answer to Sam: fridge']);
     expect(s.world.sent('sendMessage')).toHaveLength(1);
+  });
+  test('an answer that Telegram alone fails over is let go in the end, and its loss is said', async () => {
+    const question = update({ message: message('/power fridge') as never });
+    for (let i = 0; i < 13; i++)
+      s.world.faults.push({ method: 'sendMessage', fault: new Refusal(500, 'Internal Server Error') });
+    let failures = 0;
+    for (let i = 0; i < 13; i++) await s.give(question).catch(() => failures++);
+    expect(failures).toBe(11);
+    expect(texts()).toEqual([expect.stringMatching(/^Sorry, something went wrong/)]);
+    await ask('/power fan');
+    expect(texts().at(-1)).toBe('Answer to Sam: fan');
   });
   test('an edit is tried again: twice the same says nothing twice', async () => {
     await ask('/power fridge');

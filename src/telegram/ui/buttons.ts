@@ -55,6 +55,14 @@ export function readButton(data: string): Button | undefined {
   };
 }
 
+/** What is asked by the buttons that lead to deleting, in small letters. */
+const deletes: ReadonlySet<string> = new Set([
+  confirmation,
+  labels.forget.toLowerCase(),
+  'forget me',
+  'forget my rig',
+]);
+
 /** Makes the buttons of one message. */
 export const buttonsOf =
   (shownText: string, asker: number) =>
@@ -62,7 +70,7 @@ export const buttonsOf =
     text,
     callback_data: buttonData({ action, index, asker, answer: hash(shownText) }),
     // What deletes looks like it.
-    ...((text === confirmation || text === labels.forget) && { style: 'danger' as const }),
+    ...(deletes.has(text.toLowerCase()) && { style: 'danger' as const }),
   });
 
 /** What else there is to see of an answer than its words. */

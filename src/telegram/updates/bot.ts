@@ -10,6 +10,7 @@ import { lineTo } from '#telegram/delivery/line.ts';
 import { pace, retryFloods } from '#telegram/delivery/pace.ts';
 import { Parked } from '#telegram/delivery/parked.ts';
 import { placeOf, type Sent } from '#telegram/delivery/place.ts';
+import { Poison } from '#telegram/delivery/poison.ts';
 import { Sender } from '#telegram/delivery/send.ts';
 import { Turns } from '#telegram/delivery/turns.ts';
 import type { BotSettings, Deps } from '#telegram/ops/deps.ts';
@@ -137,6 +138,7 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
       .catch(again => log.error({ err: again, fault: id }, 'the fault could not be told'));
   };
 
+  const poison = new Poison();
   /** Comes back to an update when its chat may be written to again. */
   const park = (ctx: Context, job: Job, verdict: Verdict, held: Held): Promise<void> =>
     parked.put(held.chat, {
@@ -168,7 +170,8 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
       await owed.release(update, error instanceof Held);
       if (error instanceof Held) return park(ctx, job, verdict, error);
       // What was kept, or asked, is seen to when the line or the store is there again.
-      if (isUnsent(error) || error instanceof Cut || error instanceof StoreFailed) throw error;
+      const isPassing = isUnsent(error) || error instanceof StoreFailed;
+      if (isPassing || (error instanceof Cut && !poison.isOne(update, error))) throw error;
       await failed(update, job, error);
     }
     await owed.finish(update, answered);

@@ -87,7 +87,10 @@ export function makeHandle(
     if (!isArrival(member) || greeted.has(chat)) return;
     greeted.add(chat);
     if ((await deps.store.load(String(chat))).revision !== 0) return;
-    await sender.send({ chat }, { said: say(helloText(ctx.me)) });
+    await sender.send({ chat }, { said: say(helloText(ctx.me)) }).catch(error => {
+      greeted.delete(chat);
+      throw error;
+    });
   };
 
   return async (ctx, job, verdict) => {

@@ -16,6 +16,10 @@ export class Wordless {
     if (this.#told.has(chat)) return undefined;
     if (this.#told.size >= mostKept) this.#told.delete(this.#told.values().next().value!);
     this.#told.add(chat);
-    return sender.send(placeOf(message), { said: say(line) });
+    return sender.send(placeOf(message), { said: say(line) }).catch(error => {
+      // Not said, it is still to be said.
+      this.#told.delete(chat);
+      throw error;
+    });
   }
 }

@@ -130,6 +130,10 @@ test('row 25: /start, /help, /settings and /privacy work; /privacy says what, wh
     await s.tap(s.now(page), 'All the subjects');
   }
   expect(s.now(page).text).toBe(help);
+  // From the settings all can be deleted, and is asked back.
+  await s.tell('/settings');
+  await s.tap(s.last(alone.id), 'Forget everything');
+  expect(textOf(s.last(alone.id))).toMatch(/^Forget everything I know of this chat\?/);
   // Settings are changed where they are shown.
   const shown = s.answers(alone.id)[2]!;
   await s.tap(s.now(shown), 'Turn the pictures off');
