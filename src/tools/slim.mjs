@@ -7,20 +7,27 @@ import { join } from 'node:path';
 const drawn = new Set(['400Regular', '600SemiBold']);
 const ofNode = ['include', 'share', 'CHANGELOG.md', 'README.md'];
 
-/** What goes, below a folder of packages. */
-export function spare(modules) {
-  const list = folder => (existsSync(folder) ? readdirSync(folder) : []);
-  const nodes = list(modules).filter(name => /^node-(bin-)?(linux|darwin|win)-/.test(name));
-  const font = join(modules, '@expo-google-fonts', 'inter');
-  return [
-    ...nodes.flatMap(name => ofNode.map(part => join(modules, name, part))),
-    ...list(font)
-      .filter(name => /^\d00[A-Z]/.test(name) && !drawn.has(name))
-      .map(name => join(font, name)),
-  ].filter(path => existsSync(path));
-}
+/** Whether it is a folder in its own place: what stands behind a link is somebody else's as well. */
+const isOwn = folder => existsSync(folder) && lstatSync(folder).isDirectory();
 
-const [folder] = process.argv.slice(2);
-// A link leads to packages that others use as well.
-if (folder !== undefined && existsSync(folder) && !lstatSync(folder).isSymbolicLink())
-  for (const path of spare(folder)) rmSync(path, { recursive: true, force: true });
+/** What a folder that is ours holds; every folder on the way to it has to be ours too. */
+const list = (...way) =>
+  way.every((_, i) => isOwn(join(...way.slice(0, i + 1)))) ? readdirSync(join(...way)) : [];
+
+const [modules] = process.argv.slice(2);
+if (modules !== undefined) {
+  const font = [modules, '@expo-google-fonts', 'inter'];
+  const spare = [
+    ...list(modules)
+      .filter(name => /^node-(bin-)?(linux|darwin|win)-/.test(name))
+      .flatMap(name =>
+        list(modules, name)
+          .filter(part => ofNode.includes(part))
+          .map(part => join(modules, name, part)),
+      ),
+    ...list(...font)
+      .filter(name => /^\d00[A-Z]/.test(name) && !drawn.has(name))
+      .map(name => join(...font, name)),
+  ];
+  for (const path of spare) rmSync(path, { recursive: true, force: true });
+}

