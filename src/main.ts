@@ -13,6 +13,8 @@ const usualPort = 8080;
 /** A poll comes back after half a minute at most; after three without, the poller counts as cut off. */
 const pollHeardWithinMs = 90_000;
 const dayMs = 86_400_000;
+/** What Telegram hands out again after a start is done by then; only what it took for done is left (ms). */
+const resumeAfterMs = 15_000;
 const resumeEveryMs = 60_000;
 /** Whether several processes may keep their memory there. */
 const isShared = (database: string): boolean => database.startsWith('postgres');
@@ -74,7 +76,7 @@ async function runTelegram(config: Config, token: string): Promise<void> {
   const running = await start(config, bot, log, watch);
   const resume = (): void =>
     void bot.resume().catch(error => log.warn({ err: error }, 'answers of before could not be taken up'));
-  resume();
+  setTimeout(resume, resumeAfterMs).unref();
   // What an instance that died still owed is taken up by those that live.
   if (isShared(config.DATABASE_URL)) setInterval(resume, resumeEveryMs).unref();
 
