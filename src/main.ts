@@ -15,6 +15,9 @@ const pollHeardWithinMs = 90_000;
 const dayMs = 86_400_000;
 /** What Telegram hands out again after a start is done by then; only what it took for done is left (ms). */
 const resumeAfterMs = 15_000;
+const resumeEveryMs = 60_000;
+/** Whether several processes may keep their memory there. */
+const isShared = (database: string): boolean => database.startsWith('postgres');
 /** Telegram repeats an update for 24 h and people edit for 48 h; claims are kept a little longer. */
 const claimsKeptMs = 3 * dayMs;
 /** A chat that nobody used for a year is forgotten. */
@@ -71,9 +74,11 @@ async function runTelegram(config: Config, token: string): Promise<void> {
   const bot = createBot(settings, { converse, store, log, meter: watch?.metrics, now: Date.now });
   if (config.WEBHOOK_URL !== undefined) await probes?.stop();
   const running = await start(config, bot, log, watch);
-  const resume = () =>
-    bot.resume().catch(error => log.warn({ err: error }, 'answers of before could not be taken up'));
+  const resume = (): void =>
+    void bot.resume().catch(error => log.warn({ err: error }, 'answers of before could not be taken up'));
   setTimeout(resume, resumeAfterMs).unref();
+  // What an instance that died still owed is taken up by those that live.
+  if (isShared(config.DATABASE_URL)) setInterval(resume, resumeEveryMs).unref();
 
   const tidy = (): void => {
     const now = Date.now();
@@ -99,21 +104,26 @@ async function runTelegram(config: Config, token: string): Promise<void> {
 
 interface Watch {
   readonly health: Health;
-  readonly metrics: Metrics;
+  readonly metrics?: Metrics;
+  /** Serves the probes, where the webhook doesn't. */
   serve(): Promise<{ stop(): Promise<void> }>;
 }
 
-/** Health and numbers for an operator: where a webhook is served, and by polling where a PORT is given. */
+/** Health and numbers for an operator: where a webhook is served, or a port is given for them. */
 async function watchOver(config: Config): Promise<Watch | undefined> {
-  if (config.WEBHOOK_URL === undefined && config.PORT === undefined) return undefined;
-  const [{ Health, serveProbes }, { makeMetrics }] = await Promise.all([
-    import('#telegram/ops/health.ts'),
-    import('#telegram/ops/metrics.ts'),
-  ]);
-  const metrics = makeMetrics();
-  const heardWithinMs = config.WEBHOOK_URL === undefined ? pollHeardWithinMs : undefined;
-  const health = new Health({ now: Date.now, heardWithinMs, metrics });
-  return { health, metrics, serve: () => serveProbes(health.probe, config.PORT ?? usualPort) };
+  const { WEBHOOK_URL: url, PORT: port, METRICS_PORT: metricsPort } = config;
+  if (url === undefined && port === undefined && metricsPort === undefined) return undefined;
+  const { Health, numbers, serveProbes } = await import('#telegram/ops/health.ts');
+  const metrics =
+    metricsPort === undefined ? undefined : (await import('#telegram/ops/metrics.ts')).makeMetrics();
+  if (metrics !== undefined) await serveProbes(numbers(metrics), metricsPort!);
+  const health = new Health({
+    now: Date.now,
+    heardWithinMs: url === undefined ? pollHeardWithinMs : undefined,
+  });
+  const isServed = url !== undefined || port !== undefined;
+  const serve = () => serveProbes(health.probe, port ?? usualPort);
+  return { health, metrics, serve: isServed ? serve : async () => ({ stop: async () => {} }) };
 }
 
 const secretsOf = ({ BOT_TOKEN, WEBHOOK_SECRET, MEMORY_KEY }: Config): string[] =>

@@ -1,6 +1,7 @@
 import type { Reply } from '#answer/reply.ts';
 import { listIn, sentence } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
+import { mostKept } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
 import { describeRig } from '../describe.ts';
 import { factsOf } from '../facts.ts';
@@ -41,6 +42,30 @@ export function answerRig(change: RigChange, setting: Setting): Reply {
         name,
       }),
       rig,
+    };
+  if (did === 'full')
+    return {
+      headline: w.say(
+        'rigs-full',
+        'I keep {most} rigs in a chat, and that many are here: nothing new is noted.',
+        {
+          most: String(mostKept.rigs),
+        },
+      ),
+      lines: [
+        w.say('rigs-room', 'Say “forget my rig” for one that is not needed any more, then tell me again.'),
+      ],
+    };
+  if (did === 'big')
+    return {
+      headline: w.say(
+        'rig-big',
+        'I keep {most} things in a rig: that was too many, and it stays as it was.',
+        {
+          most: String(mostKept.loads),
+        },
+      ),
+      lines: [w.say('rig-room', 'Tell me the big users, or take some out: “remove the radio”.')],
     };
   if (did === 'undone') {
     const back = setting.undo ?? {};

@@ -1,7 +1,7 @@
 import type { ParsedMessage } from '#language/reading.ts';
 import { correct, holds } from '#rig/correct.ts';
 import { mergeFacts, removeFrom } from '#rig/merge.ts';
-import { type Rig, rigSchema, type Stated } from '#rig/rig.ts';
+import { mostKept, type Rig, rigSchema, type Stated } from '#rig/rig.ts';
 import type { Setting } from '../intent.ts';
 
 const gearKeys = Object.keys(rigSchema.shape) as (keyof Rig)[];
@@ -20,7 +20,7 @@ export const hasGear = (gear: Rig): boolean => Object.keys(gear).length > 0;
 export interface RigChange {
   /** "" is the chat's own. */
   readonly owner: string;
-  readonly did: 'shown' | 'kept' | 'changed' | 'undone' | 'theirs' | 'unknown';
+  readonly did: 'shown' | 'kept' | 'changed' | 'undone' | 'theirs' | 'unknown' | 'full' | 'big';
   readonly rig: Rig;
   /** Names that were to go, but are not there. */
   readonly missed: readonly string[];
@@ -65,9 +65,12 @@ export function changeRig(setting: Setting): RigChange {
   const isUntouched = !hasGear(gear) && removed.length === 0 && slip === undefined;
   if (isUntouched) return { owner, did: old ? 'shown' : 'unknown', rig: old ?? {}, missed: [] };
   if (old && isTheirs(owner, setting)) return { owner, did: 'theirs', rig: old, missed: [] };
+  if (!old && Object.keys(rigs).length >= mostKept.rigs) return { owner, did: 'full', rig: {}, missed: [] };
   const left = removeFrom(slip ? correct(old ?? {}, slip) : (old ?? {}), removed);
   const mode = cues.has('add') ? 'add' : cues.has('change') ? 'change' : 'state';
   const rig = prune(mergeFacts(left, gear, mode));
+  const isBig = (rig.loads?.length ?? 0) > Math.max(mostKept.loads, old?.loads?.length ?? 0);
+  if (isBig) return { owner, did: 'big', rig: old ?? {}, missed: [] };
   const isRemoved = JSON.stringify(prune(left)) !== JSON.stringify(old ?? {});
   const missed = removed.length > 0 && !isRemoved ? removed : [];
   return { owner, did: old ? 'changed' : 'kept', rig, missed };

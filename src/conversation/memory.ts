@@ -131,6 +131,16 @@ export class StaleRevision extends Error {
   override readonly name = 'StaleRevision';
 }
 
+/** Thrown by `load` when what is stored of the chat can't be read any more. `forget` takes it away. */
+export class Damaged extends Error {
+  override readonly name = 'Damaged';
+}
+
+/** Thrown by any call when the database itself fails: full, locked, gone. What was asked for can be tried again later. */
+export class StoreFailed extends Error {
+  override readonly name = 'StoreFailed';
+}
+
 /** Thrown by `save` and `forget` when another process has taken the update over. Drop the work: it does it. */
 export class ClaimLost extends Error {
   override readonly name = 'ClaimLost';
@@ -158,7 +168,12 @@ export type Claim =
   /** Nobody had it: process it. */
   | { readonly state: 'new' }
   /** A crash broke it off: process it; with a `reply` the memory is saved already and only the reply is due. */
-  | { readonly state: 'again'; readonly reply?: string }
+  | {
+      readonly state: 'again';
+      readonly reply?: string;
+      /** It is known that the reply was not sent: its taker gave it back before. */
+      readonly isUnsent?: boolean;
+    }
   /** In work elsewhere: leave it, and don't acknowledge it. */
   | { readonly state: 'busy' }
   /** Answered before, by the message `answer`. */
@@ -175,7 +190,7 @@ export type Claim =
  * whether it stands there. Later: 'done'.
  */
 export interface MemoryStore {
-  /** The chat's memory, or an empty one at revision 0. */
+  /** The chat's memory, or an empty one at revision 0. @throws Damaged where it can't be read any more */
   load(chat: string): Promise<Loaded>;
   /**
    * Keeps the memory and, where given, closes the update in the same transaction.
@@ -210,8 +225,11 @@ export interface MemoryStore {
   claim(update: number, at: number): Promise<Claim>;
   /** Marks an update as answered and drops its kept reply. */
   finish(update: number, sent?: Sent): Promise<void>;
-  /** Gives a claim back after a failure: the next `claim` gets it as 'again'. Nothing where it's done or lost. */
-  release(update: number): Promise<void>;
+  /**
+   * Gives a claim back after a failure: the next `claim` gets it as 'again'. Nothing where it's done or lost.
+   * @param isUnsent nothing of it was sent
+   */
+  release(update: number, isUnsent?: boolean): Promise<void>;
   /** The updates whose reply is kept and not known to have gone out, oldest first: what a start has to look at. */
   due(): Promise<readonly number[]>;
   /** The id of the message that answered this message of this chat, while its claim is kept. */

@@ -1,9 +1,17 @@
 import type { Reply } from '#answer/reply.ts';
 import { mergeFacts } from '#rig/merge.ts';
-import { type Claim, factsSchema, type Rig, rigSchema, type Stated } from '#rig/rig.ts';
+import { type Claim, factsSchema, mostKept, type Rig, rigSchema, type Stated } from '#rig/rig.ts';
 import { talkAfter } from './hear.ts';
 import { claimsOf, type Interpreted } from './interpret.ts';
-import { choiceSchema, emptyMemory, type Frame, frameSchema, framesKept, type Memory } from './memory.ts';
+import {
+  choiceSchema,
+  emptyMemory,
+  type Frame,
+  frameSchema,
+  framesKept,
+  type LessonProgress,
+  type Memory,
+} from './memory.ts';
 import type { Message } from './message.ts';
 import { passingBy } from './questions.ts';
 import { personKey } from './recall.ts';
@@ -45,7 +53,10 @@ export function remember(memory: Memory, message: Message, read: Interpreted, do
       frames: next.frames.filter(f => f.from !== from),
     };
   if (wish?.lesson)
-    next = { ...next, lessons: { ...next.lessons, [from]: { ...wish.lesson, done: [...wish.lesson.done] } } };
+    next = {
+      ...next,
+      lessons: lessonsWith(next.lessons, from, { ...wish.lesson, done: [...wish.lesson.done] }),
+    };
   // "It's minus 5 here this morning": no question, and the next one is asked in that cold.
   if (intent.name === 'rig' || intent.name === 'unclear')
     next = { ...next, passing: sound(factsSchema, passingOf(next.passing, heard.facts)), passingAt: at };
@@ -120,11 +131,22 @@ const before = (
 ): Record<string, Rig | null> =>
   Object.fromEntries(Object.keys(change).map(owner => [owner, rigs[owner] ?? null]));
 
+/** Whether a rig may be kept: one that is there already, or one more. */
+const isRoom = (rigs: Memory['rigs'], owner: string): boolean =>
+  rigs[owner] !== undefined || Object.keys(rigs).length < mostKept.rigs;
+
+/** The lessons with one person's, who comes last; of too many the ones longest untouched go. */
+function lessonsWith(lessons: Memory['lessons'], from: string, lesson: LessonProgress): Memory['lessons'] {
+  const { [from]: _old, ...others } = lessons;
+  const kept = Object.entries(others).slice(1 - mostKept.rigs);
+  return { ...Object.fromEntries(kept), [from]: lesson };
+}
+
 function changedRigs(old: Memory['rigs'], change: Readonly<Record<string, Rig | null>>): Memory['rigs'] {
   const rigs = { ...old };
   for (const [owner, rig] of Object.entries(change)) {
     if (rig === null) delete rigs[owner];
-    else if (sound(rigSchema, rig)) rigs[owner] = rig;
+    else if (isRoom(rigs, owner) && sound(rigSchema, rig)) rigs[owner] = rig;
   }
   return rigs;
 }
@@ -154,5 +176,11 @@ function withoutPerson(memory: Memory, ownKey: string, from: string): Memory {
   };
 }
 
-/** Leaves out keys without a value, so that what is stored reads back the same. */
-const strip = (memory: Memory): Memory => JSON.parse(JSON.stringify(memory)) as Memory;
+/** Leaves out keys without a value, so that what is stored reads back the same; a copy through and through. */
+function strip<T>(value: T): T {
+  if (typeof value !== 'object' || value === null) return value;
+  if (Array.isArray(value)) return value.map(strip) as T;
+  const kept: Record<string, unknown> = {};
+  for (const [key, part] of Object.entries(value)) if (part !== undefined) kept[key] = strip(part);
+  return kept as T;
+}

@@ -1,5 +1,5 @@
 import type { ZodError } from 'zod';
-import { type Memory, memorySchema } from '#conversation/memory.ts';
+import { Damaged, type Memory, memorySchema, memoryVersion } from '#conversation/memory.ts';
 import { upgrade } from './upgrade.ts';
 
 /** A document larger than this (in UTF-16 units) is refused; a busy club's is some 20,000. */
@@ -21,15 +21,28 @@ export const writeMemory = (memory: Memory): string => {
   return text;
 };
 
-/** The memory that a stored text holds, read forwards from older versions. @throws Error when it isn't one */
-export const readMemory = (text: string): Memory => {
-  let document: unknown;
+const parse = (text: string): unknown => {
   try {
-    document = JSON.parse(text);
+    return JSON.parse(text);
   } catch {
-    throw new Error('a stored memory is damaged');
+    throw new Damaged('a stored memory is damaged');
   }
+};
+
+const check = (document: unknown): Memory => {
   const checked = memorySchema.safeParse(upgrade(document));
-  if (!checked.success) throw new Error(`a stored memory can't be read: ${problem(checked.error)}`);
+  if (!checked.success) throw new Damaged(`a stored memory can't be read: ${problem(checked.error)}`);
   return checked.data;
+};
+
+/** The memory that a text from anywhere holds, read forwards from older versions. @throws Error when it isn't one */
+export const readMemory = (text: string): Memory => check(parse(text));
+
+/**
+ * The memory that a text of our own holds. What this version wrote was checked then, and its seal proves that it is
+ * the same still.
+ */
+export const readOwn = (text: string): Memory => {
+  const document = parse(text) as Memory | null;
+  return document?.version === memoryVersion ? document : check(document);
 };

@@ -6,6 +6,8 @@ export interface StoreOptions {
   /** The text of MEMORY_KEY; without it the key file is used. */
   readonly key?: string;
   readonly keyFile?: string;
+  /** Takes a SQLite file as it is, though something else than this program changed it. */
+  readonly isAccepting?: boolean;
   /** After how long a claim that its living taker never finished is given to the next one (ms, default 60 s). */
   readonly releaseAfterMs?: number;
   /** The clock, for the day a memory was last saved. */
@@ -18,6 +20,9 @@ export interface KeptStore extends MemoryStore {
   rotate(): Promise<number>;
 }
 
+/** In the place of the run that has a claim: given back, and given back before anything was sent. */
+export const freeRun = { back: 0, unsent: -1 } as const;
+
 /** How long a claim is its taker's, unless told otherwise. */
 export const defaultReleaseAfterMs = 60_000;
 
@@ -28,7 +33,11 @@ export const dayOf = (at: number): number => Math.floor(at / 86_400_000);
 export const newRevision = (): number => randomInt(1, 2 ** 47);
 
 /** What a sealed memory is about. @param row the hash of its chat */
-export const aboutMemory = (row: Uint8Array): string => `memory ${Buffer.from(row).toString('hex')}`;
+export const aboutMemory = (row: Uint8Array, revision: number): string =>
+  `${aboutFormerMemory(row)} ${revision}`;
+
+/** The same before memories were bound to their revisions. */
+export const aboutFormerMemory = (row: Uint8Array): string => `memory ${Buffer.from(row).toString('hex')}`;
 
 /** What a sealed reply is about. */
 export const aboutReply = (update: number): string => `reply ${update}`;

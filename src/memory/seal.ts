@@ -1,10 +1,21 @@
-import { createCipheriv, createDecipheriv, createHmac, hkdfSync, randomBytes } from 'node:crypto';
+import {
+  createCipheriv,
+  createDecipheriv,
+  createHmac,
+  createSecretKey,
+  hash,
+  hkdfSync,
+  type KeyObject,
+  randomBytes,
+} from 'node:crypto';
+import { Damaged } from '#conversation/memory.ts';
 
 /**
  * Encryption at rest. A sealed value is
  *   1 byte format (1) · 4 bytes key id · 12 bytes nonce · 16 bytes tag · ciphertext
  * by AES-256-GCM (NIST SP 800-38D) under a key derived from the master key (HKDF, RFC 5869). What the value
- * is about (its table and row) is associated data: a value moved to another row doesn't open.
+ * is about (its table, row and revision) is associated data: a value moved to another row, or an old one put
+ * back, doesn't open.
  */
 const format = 1;
 const idEnd = 5;
@@ -13,7 +24,7 @@ const tagEnd = 33;
 
 interface Key {
   readonly id: Buffer;
-  readonly secret: Buffer;
+  readonly secret: KeyObject;
 }
 
 const derive = (master: Buffer, purpose: string, length: number): Buffer =>
@@ -21,16 +32,24 @@ const derive = (master: Buffer, purpose: string, length: number): Buffer =>
 
 const keyOf = (master: Buffer): Key => ({
   id: derive(master, 'key id', 4),
-  secret: derive(master, 'seal', 32),
+  secret: createSecretKey(derive(master, 'seal', 32)),
 });
 
-const aboutIndex = 'meta index';
+/** The index of a database whose memories are bound to their revisions, and of one from before. */
+const aboutIndex = 'meta index 2';
+const aboutFormerIndex = 'meta index';
+
+/** Chats whose hash is held ready; it is asked for several times a message. */
+const mostHeld = 5000;
 
 /** Seals and opens values, and turns chat ids into what the database may know of them. */
 export class Vault {
   readonly #keys: readonly Key[];
   readonly #newest: Key;
+  readonly #held = new Map<string, Buffer>();
   #index: Buffer = Buffer.alloc(0);
+  #markSecret: Buffer = Buffer.alloc(0);
+  #isBound = true;
 
   private constructor(masters: readonly Buffer[]) {
     this.#keys = masters.map(keyOf);
@@ -39,10 +58,15 @@ export class Vault {
     this.#newest = newest;
   }
 
+  #take(index: Buffer): void {
+    this.#index = index;
+    this.#markSecret = createHmac('sha256', index).update('marks').digest();
+  }
+
   /** A vault for a database that has none yet; keep its `sealedIndex` there. */
   static make(masters: readonly Buffer[]): Vault {
     const vault = new Vault(masters);
-    vault.#index = randomBytes(32);
+    vault.#take(randomBytes(32));
     return vault;
   }
 
@@ -52,13 +76,31 @@ export class Vault {
    */
   static open(masters: readonly Buffer[], sealedIndex: Uint8Array): Vault {
     const vault = new Vault(masters);
-    vault.#index = Buffer.from(vault.open(sealedIndex, aboutIndex), 'base64');
+    const opened = (about: string): void =>
+      vault.#take(Buffer.from(vault.open(sealedIndex, about), 'base64'));
+    try {
+      opened(aboutIndex);
+    } catch (error) {
+      if (!(error instanceof Damaged)) throw error;
+      opened(aboutFormerIndex);
+      vault.#isBound = false;
+    }
     return vault;
+  }
+
+  /** Whether memories are bound to their revisions; else they have to be sealed anew, and the index kept. */
+  get isBound(): boolean {
+    return this.#isBound;
+  }
+
+  /** All memories are bound now. */
+  bound(): void {
+    this.#isBound = true;
   }
 
   /** The secret behind `hash`, sealed with the newest key. It stays the same when keys change. */
   get sealedIndex(): Buffer {
-    return this.seal(this.#index.toString('base64'), aboutIndex);
+    return this.seal(this.#index.toString('base64'), this.#isBound ? aboutIndex : aboutFormerIndex);
   }
 
   /** The id of the key that seals, 4 bytes; they stand in each sealed value from its second byte on. */
@@ -66,9 +108,34 @@ export class Vault {
     return this.#newest.id;
   }
 
-  /** 16 bytes that stand for a chat id: the same each time, and of no use without the key. */
+  /** 16 bytes that stand for a chat id: the same each time, and of no use without the key. Not to be written to. */
   hash(chat: string): Buffer {
-    return createHmac('sha256', this.#index).update(chat).digest().subarray(0, 16);
+    const held = this.#held.get(chat);
+    if (held) return held;
+    const made = createHmac('sha256', this.#index).update(chat).digest().subarray(0, 16);
+    if (this.#held.size >= mostHeld) this.#held.delete(this.#held.keys().next().value!);
+    this.#held.set(chat, made);
+    return made;
+  }
+
+  /**
+   * 16 bytes that stand for some bytes of a fixed length, which only who has the key can reckon.
+   * @param purpose one letter, so that marks of one kind are none of another
+   */
+  mark(purpose: string, ...parts: readonly Uint8Array[]): Buffer {
+    const all = Buffer.concat([this.#markSecret, Buffer.from(purpose), ...parts]);
+    return hash('sha256', all, 'buffer').subarray(0, 16);
+  }
+
+  /** The seal of a move, by which others can't make one. */
+  moveSeal(old: Uint8Array, target: Uint8Array): Buffer {
+    return this.mark('s', old, target);
+  }
+
+  /** @throws Damaged where the bot did not make the move */
+  checkMove(old: Uint8Array, target: Uint8Array, seal: Uint8Array | null): void {
+    if (seal === null || !this.moveSeal(old, target).equals(seal))
+      throw new Damaged('a move of a chat was made from outside; nothing was changed');
   }
 
   seal(text: string, about: string): Buffer {
@@ -79,10 +146,10 @@ export class Vault {
     return Buffer.concat([Buffer.of(format), this.#newest.id, nonce, cipher.getAuthTag(), body]);
   }
 
-  /** @throws Error when no key fits, or the value was altered or belongs elsewhere */
+  /** @throws Damaged when it was altered or belongs elsewhere; Error when no key fits */
   open(sealed: Uint8Array, about: string): string {
     const value = Buffer.from(sealed.buffer, sealed.byteOffset, sealed.byteLength);
-    if (value[0] !== format || value.length < tagEnd) throw new Error('a sealed memory is damaged');
+    if (value[0] !== format || value.length < tagEnd) throw new Damaged('a sealed memory is damaged');
     const id = value.subarray(1, idEnd);
     const key = this.#keys.find(one => one.id.equals(id));
     if (!key)
@@ -97,7 +164,7 @@ export class Vault {
     try {
       return decipher.update(value.subarray(tagEnd), undefined, 'utf8') + decipher.final('utf8');
     } catch {
-      throw new Error('a sealed memory is damaged or was moved; nothing was changed');
+      throw new Damaged('a sealed memory is damaged, or was moved or put back; nothing was changed');
     }
   }
 }

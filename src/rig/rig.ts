@@ -129,6 +129,9 @@ export const rigSchema = z.strictObject(gear);
 /** A rig as told and kept. */
 export type Rig = z.infer<typeof rigSchema>;
 
+/** Rigs kept of one chat, and things in one rig: more than any group of campers has, and a chat's memory stays small. */
+export const mostKept = { rigs: 50, loads: 30 } as const;
+
 /** One day of a plan told day by day. */
 export const daySchema = z.strictObject({
   drivingH: z.number().min(0).max(24).optional(),

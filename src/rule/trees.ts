@@ -7,8 +7,8 @@ const load = createRequire(import.meta.url);
 
 /**
  * The tree of a formula. Those of the rules are stored in `trees.json` (written by `npm run docs`, held fresh by
- * `npm run check`), so that a start needs no mathjs: that saves 80 ms and 30 MB. A formula that isn't stored yet
- * is parsed on the spot.
+ * `npm run check`), so that a start needs no mathjs, nor an install: that saves 80 ms, and 18 MB on the disk. A
+ * formula that isn't stored yet is parsed on the spot, where mathjs is there for development.
  */
 export function treeOf(name: string, formula: string, symbols: readonly string[]): Tree {
   if (Object.hasOwn(trees, formula)) return trees[formula]!;

@@ -1,7 +1,9 @@
+import { run } from '@grammyjs/runner';
 import { Bot } from 'grammy';
 
-// The least that a grammY bot can be: the baseline for start and memory.
+// The least that a grammY bot can be that takes updates side by side: the baseline.
 const bot = new Bot(process.env.BOT_TOKEN!, { client: { apiRoot: process.env.TELEGRAM_API_ROOT! } });
 bot.on('message:text', context => context.reply(context.message.text));
-process.once('SIGTERM', () => void bot.stop());
-await bot.start();
+await bot.init();
+const runner = run(bot);
+process.once('SIGTERM', () => void runner.stop());

@@ -1,9 +1,9 @@
-import { writeFileSync } from 'node:fs';
-import { cpus } from 'node:os';
+import { loadavg } from 'node:os';
 import type { Section } from './measure.ts';
+import { where, writePage } from './page.ts';
 
-// `npm run bench` prints; `npm run bench -- --write` also writes docs/speed.md. Names of sections as further
-// words run only those: `npm run bench -- reading length`.
+// `npm run bench` prints; `npm run bench -- --write` also writes docs/speed.md, and the figures of the whole bot into
+// docs/scaling.md. Names of sections as further words run only those: `npm run bench -- bot starting --write`.
 const sections: Readonly<Record<string, () => Promise<Section>>> = {
   answering: async () => (await import('./reading.ts')).answering(),
   reading: async () => (await import('./reading.ts')).reading(),
@@ -23,6 +23,7 @@ if (unknown.length > 0) {
   process.exit(2);
 }
 
+const began = loadavg();
 const done: Section[] = [];
 let failed = 0;
 for (const [name, run] of Object.entries(sections)) {
@@ -43,31 +44,11 @@ for (const [name, run] of Object.entries(sections)) {
   }
 }
 
+console.log(`\n${where(began)}`);
 const goals = done.flatMap(section => section.lines).filter(line => line.goal);
 const met = goals.filter(line => line.isMet).length;
 console.log(`\n${met} of ${goals.length} goals met${failed > 0 ? `, ${failed} sections not measured` : ''}`);
 if (failed > 0) process.exitCode = 1;
 
-if (process.argv.includes('--write') && words.length === 0 && failed === 0) {
-  const table = ({ title, lines }: Section): string[] => [
-    `## ${title}`,
-    '',
-    '| | measured | goal |',
-    '| --- | --- | --- |',
-    ...lines.map(
-      l => `| ${l.what} | ${l.value} | ${l.goal ? `${l.goal}, ${l.isMet ? 'met' : '**missed**'}` : ''} |`,
-    ),
-    '',
-  ];
-  const page = [
-    '# Speed',
-    '',
-    `Written by \`npm run bench -- --write\`, Node ${process.versions.node}, ${cpus().length} cores. Medians; what is`,
-    'compared ran in turn in the same session, so trust the ratios and not the milliseconds.',
-    '',
-    ...done.flatMap(table),
-  ];
-  writeFileSync(new URL('../../docs/speed.md', import.meta.url), `${page.join('\n').trimEnd()}\n`);
-  console.log('wrote docs/speed.md');
-}
+if (process.argv.includes('--write') && failed === 0) writePage(done);
 process.exit();

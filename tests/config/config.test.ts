@@ -32,7 +32,7 @@ test('everything set', () => {
     BOT_TOKEN: token,
     TELEGRAM_API_ROOT: 'http://127.0.0.1:8081/',
     WEBHOOK_URL: 'https://bot.example/hook',
-    WEBHOOK_SECRET: 'a-Secret_1',
+    WEBHOOK_SECRET: 'a-Secret_1'.repeat(4),
     PORT: '8443',
     DATABASE_URL: 'postgres://bot:pw@db.example/bot',
     LOG_LEVEL: 'WARN',
@@ -60,7 +60,12 @@ describe('a bad value is refused in one line that names it and never shows it', 
     ['TELEGRAM_API_ROOT', 'api.telegram.org'],
     ['TELEGRAM_API_ROOT', 'ftp://api.example'],
     ['WEBHOOK_URL', 'bot.example'],
-    ['WEBHOOK_SECRET', 'with blank'],
+    ['WEBHOOK_URL', 'http://bot.example/hook'],
+    ['WEBHOOK_URL', 'http://192.168.1.5/hook'],
+    ['WEBHOOK_URL', 'http://127.0.0.1.evil.example/hook'],
+    ['WEBHOOK_SECRET', `with blank${'x'.repeat(30)}`],
+    ['WEBHOOK_SECRET', 'x'.repeat(31)],
+    ['METRICS_PORT', '65536'],
     ['WEBHOOK_SECRET', 'x'.repeat(257)],
     ['PORT', '-1'],
     ['PORT', '65536'],
@@ -76,9 +81,14 @@ describe('a bad value is refused in one line that names it and never shows it', 
     ['ALLOWED_CHATS', '1,,2'],
     ['MEMORY_KEY', 'hunter2hunter2'],
   ])('%s=%s', (name, value) => {
-    const message = fault({ WEBHOOK_SECRET: 'x', [name]: value });
+    const message = fault({ WEBHOOK_SECRET: 'x'.repeat(32), [name]: value });
     expect(message).toMatch(new RegExp(`^${name} must be .{10,}$`));
     expect(message).not.toContain('hunter2');
+  });
+
+  test('numbers on the port of the probes', () => {
+    expect(fault({ PORT: '8080', METRICS_PORT: '8080' })).toMatch(/^METRICS_PORT must be .* not PORT$/);
+    expect(read({ PORT: '8080', METRICS_PORT: '9090' })).toMatchObject({ METRICS_PORT: 9090 });
   });
 
   test('a webhook without a secret', () => {

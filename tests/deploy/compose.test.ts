@@ -138,6 +138,30 @@ describe('the database', () => {
   });
 });
 
+test.each(Object.entries(file.services))(
+  '%s writes to nothing but what is its own, with little power and memory',
+  (_, one) => {
+    expect(one).toMatchObject({
+      read_only: true,
+      cap_drop: ['ALL'],
+      security_opt: ['no-new-privileges:true'],
+    });
+    expect(String(one.mem_limit)).toMatch(/^\d+[mg]$/);
+    expect(one.pids_limit).toBeGreaterThan(0);
+    expect(one.logging).toMatchObject({ options: { 'max-size': '10m', 'max-file': '5' } });
+    expect(one.restart).toBe('unless-stopped');
+  },
+);
+
+test('the numbers stay inside, and the proxy leaves an instance alone that says 503', () => {
+  expect(bot.expose).not.toContain(settings().METRICS_PORT);
+  const caddyfile = readFileSync(`${folder}Caddyfile`, 'utf8');
+  expect(caddyfile).not.toContain(settings().METRICS_PORT);
+  expect(caddyfile).toMatch(/fail_duration \d+s\s+unhealthy_status .*503/);
+  expect(caddyfile).toMatch(/lb_retry_match \{\s+method POST\s+\}/);
+  expect(proxy.depends_on).toEqual({ bot: { condition: 'service_healthy' } });
+});
+
 test('the proxy hands on the webhook’s path alone, to the bots’ port', () => {
   const caddyfile = readFileSync(`${folder}Caddyfile`, 'utf8');
   const { pathname } = new URL(settings().WEBHOOK_URL!);

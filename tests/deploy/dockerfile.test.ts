@@ -147,7 +147,7 @@ describe('done in a plain folder', () => {
     const before = stripped();
     const { child, ended } = bot({
       WEBHOOK_URL: `http://127.0.0.1:${port}/hook`,
-      WEBHOOK_SECRET: 's3cret',
+      WEBHOOK_SECRET: 'a-secret-of-at-least-32-characters',
       DATABASE_URL: 'memory:',
     });
     await telegram.until(() => telegram.webhookUrl !== undefined, 'setWebhook');

@@ -2,7 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import type { Deployment } from 'kubernetes-types/apps/v1.d.ts';
 import type { Service } from 'kubernetes-types/core/v1.d.ts';
-import type { Ingress } from 'kubernetes-types/networking/v1.d.ts';
+import type { Ingress, NetworkPolicy } from 'kubernetes-types/networking/v1.d.ts';
 import type { PodDisruptionBudget } from 'kubernetes-types/policy/v1.d.ts';
 import { expect, test } from 'vitest';
 import { parseAllDocuments } from 'yaml';
@@ -20,6 +20,7 @@ const deployment = of<Deployment>('Deployment');
 const service = of<Service>('Service');
 const budget = of<PodDisruptionBudget>('PodDisruptionBudget');
 const ingress = of<Ingress>('Ingress');
+const policy = of<NetworkPolicy>('NetworkPolicy');
 const pod = deployment.spec!.template;
 const bot = pod.spec!.containers[0]!;
 const final = readDockerfile().at(-1)!;
@@ -30,6 +31,7 @@ const types: Record<string, string> = {
   'v1 Service': 'core/v1',
   'policy/v1 PodDisruptionBudget': 'policy/v1',
   'networking.k8s.io/v1 Ingress': 'networking/v1',
+  'networking.k8s.io/v1 NetworkPolicy': 'networking/v1',
 };
 
 /** Asks the compiler whether the objects are of the types; unknown names count as wrong. @returns what it says */
@@ -52,7 +54,13 @@ function typeErrors(objects: readonly { apiVersion: string; kind: string }[]): s
 
 test('it is good YAML, of the kinds that are known', () => {
   expect(documents.flatMap(document => [...document.errors, ...document.warnings])).toEqual([]);
-  expect(things.map(({ apiVersion, kind }) => `${apiVersion} ${kind}`)).toEqual(Object.keys(types));
+  expect(things.map(({ apiVersion, kind }) => `${apiVersion} ${kind}`)).toEqual([
+    'apps/v1 Deployment',
+    'networking.k8s.io/v1 NetworkPolicy',
+    'v1 Service',
+    'policy/v1 PodDisruptionBudget',
+    'networking.k8s.io/v1 Ingress',
+  ]);
 });
 
 test('every field is one of Kubernetes’ own, of the right type', () => {
@@ -74,13 +82,37 @@ test('selectors, names and ports lead to what they mean', () => {
   expect(budget.spec?.selector?.matchLabels).toEqual(labels);
   expect(pod.spec?.topologySpreadConstraints?.[0]?.labelSelector?.matchLabels).toEqual(labels);
   const [port] = service.spec!.ports!;
-  expect(bot.ports).toEqual([{ name: port!.targetPort, containerPort: expect.any(Number) }]);
+  expect(bot.ports![0]).toEqual({ name: port!.targetPort, containerPort: expect.any(Number) });
   const [rule] = ingress.spec!.rules!;
   expect(rule!.http!.paths[0]!.backend.service).toEqual({
     name: service.metadata!.name,
     port: { name: port!.name },
   });
   expect(ingress.spec!.tls![0]!.hosts).toEqual([rule!.host]);
+});
+
+test('only the ingress reaches the webhook, and only who watches the numbers; out go names, TLS and the database', () => {
+  expect(policy.spec?.podSelector.matchLabels).toEqual(pod.metadata!.labels);
+  expect(policy.spec?.policyTypes).toEqual(['Ingress', 'Egress']);
+  const open = policy.spec!.ingress!.map(({ from, ports }) => [from!.length, ports!.map(one => one.port)]);
+  expect(open).toEqual([
+    [1, ['http']],
+    [1, ['metrics']],
+  ]);
+  const known = bot.ports!.map(({ name }) => name);
+  for (const one of policy.spec!.ingress!.flatMap(rule => rule.ports!)) expect(known).toContain(one.port);
+  // The service, and so the ingress, knows nothing of the numbers.
+  expect(service.spec!.ports!.map(one => one.targetPort)).toEqual(['http']);
+  expect(new Set(policy.spec!.egress!.flatMap(rule => rule.ports!.map(one => one.port)))).toEqual(
+    new Set([53, 443, 5432]),
+  );
+});
+
+test('the ingress hears of an end before it comes, and answers still have their time', () => {
+  const { sleep } = bot.lifecycle!.preStop!;
+  const graceMs = pod.spec!.terminationGracePeriodSeconds! * 1000;
+  expect(sleep!.seconds).toBeGreaterThanOrEqual(5);
+  expect(graceMs - sleep!.seconds * 1000).toBeGreaterThan(stopTakesMs);
 });
 
 test('the webhook’s address is what the ingress lets through, and that alone', () => {
@@ -110,7 +142,7 @@ test('the settings are ones the program reads, and good once the secret is fille
 
 test('the probes ask what the program answers, on its port', async () => {
   const health = new Health({ now: () => 0 });
-  for (const probe of [bot.readinessProbe, bot.livenessProbe]) {
+  for (const probe of [bot.readinessProbe, bot.livenessProbe, bot.startupProbe]) {
     expect(probe!.httpGet!.port).toBe(bot.ports![0]!.name);
     expect(health.probe({ method: 'GET', url: probe!.httpGet!.path } as never)).toBeDefined();
   }

@@ -50,8 +50,9 @@ async function stops(): Promise<void> {
 
 test('started with the database down: alive, not ready, and there when it comes', async () => {
   const { url } = await doorToDatabase();
-  const port = await freePort();
-  run = start(folder, { TELEGRAM_API_ROOT: telegram.root, DATABASE_URL: url, PORT: String(port) });
+  const [port, numbers] = [await freePort(), await freePort()];
+  const ports = { PORT: String(port), METRICS_PORT: String(numbers) };
+  run = start(folder, { TELEGRAM_API_ROOT: telegram.root, DATABASE_URL: url, ...ports });
   const status = (path: string) =>
     fetch(`http://127.0.0.1:${port}${path}`).then(
       response => response.status,
@@ -64,7 +65,7 @@ test('started with the database down: alive, not ready, and there when it comes'
   await door.open();
   await telegram.until(() => sent().length === 1, 'an answer', 15_000);
   await expect.poll(() => status('/readyz'), { timeout: 8000 }).toBe(200);
-  const page = await (await fetch(`http://127.0.0.1:${port}/metrics`)).text();
+  const page = await (await fetch(`http://127.0.0.1:${numbers}/metrics`)).text();
   expect(page).toContain('billywatt_updates_total{kind="question",end="done"} 1');
   expect(page).toContain('billywatt_calls_total{method="sendMessage",status="200"} 1');
   await stops();

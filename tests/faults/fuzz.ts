@@ -126,7 +126,7 @@ export async function fuzz(count: number): Promise<boolean> {
     { botInfo: me },
   );
   bot.api.config.use(stub(chance(7)) as never);
-  const [port, secret] = [await freePort(), 's3cret'];
+  const [port, secret] = [await freePort(), 'a-secret-of-at-least-32-characters'];
   const server = await serve(bot, log, { url: `http://127.0.0.1:${port}/hook`, secret, port });
   const began = performance.now();
   let refused = 0;

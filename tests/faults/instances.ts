@@ -101,7 +101,7 @@ export async function instances(): Promise<boolean> {
       TELEGRAM_API_ROOT: telegram.root(names[i]!.replace(' ', '-')),
       DATABASE_URL: url,
       WEBHOOK_URL: `http://127.0.0.1:${balancer.port}/hook`,
-      WEBHOOK_SECRET: 's3cret',
+      WEBHOOK_SECRET: 'a-secret-of-at-least-32-characters',
       PORT: port,
     };
     runs.push(start(folder, env));

@@ -2,9 +2,11 @@ import { once } from 'node:events';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import type { Update } from 'grammy/types';
 import { findServer } from '../memory/postgres-server.ts';
 import { answersIn } from './answers.ts';
 import { readBooks } from './books.ts';
+import { crowdOf, judgeCrowd } from './crowd.ts';
 import { makeDatabase } from './database.ts';
 import { type Point, points } from './points.ts';
 import { freePort, type Run, start } from './process.ts';
@@ -50,7 +52,7 @@ async function script(lives: number): Promise<{ talks: Talk[]; happen: Talk['upd
     ),
   );
   // Telegram numbers updates as they happen.
-  for (const [i, update] of happen.flat().entries()) update.update_id = 10_000 + i;
+  for (const [i, update] of happen.flat().entries()) update.update_id = 10_000 + 100 * i;
   const heard = new Set(happen.flat());
   return { talks: talks.map(talk => cutTo(talk, talk.updates.filter(one => heard.has(one)).length)), happen };
 }
@@ -62,7 +64,7 @@ const cutTo = (talk: Talk, count: number): Talk => ({
   memories: talk.memories.slice(0, count + 1),
 });
 
-async function column(way: Way, url: string, name: string): Promise<Column> {
+async function column(way: Way, url: string, name: string, hasCrowd: boolean): Promise<Column> {
   const folder = mkdtempSync(join(tmpdir(), 'faults-'));
   const telegram = await new Telegram().start();
   telegram.isWebhook = way === 'webhook';
@@ -71,7 +73,18 @@ async function column(way: Way, url: string, name: string): Promise<Column> {
   const database = url === 'sqlite' ? `sqlite:${join(folder, 'memory.db')}` : url;
   const port = await freePort();
   const outcomes: Outcome[] = [];
-  const hook = { WEBHOOK_URL: `http://127.0.0.1:${port}/hook`, WEBHOOK_SECRET: 's3cret', PORT: String(port) };
+  const crowd: Update[] = [];
+  const withCrowd = (updates: Talk['updates']): Talk['updates'] => {
+    if (!hasCrowd || updates.length === 0) return updates;
+    const others = crowdOf(updates[0]!.update_id - 60);
+    crowd.push(...others);
+    return [...others, ...updates];
+  };
+  const hook = {
+    WEBHOOK_URL: `http://127.0.0.1:${port}/hook`,
+    WEBHOOK_SECRET: 'a-secret-of-at-least-32-characters',
+    PORT: String(port),
+  };
   const live = (life: number, fault?: string, sql = '', isWaiting = false): Run =>
     start(
       folder,
@@ -88,14 +101,14 @@ async function column(way: Way, url: string, name: string): Promise<Column> {
     for (const [life, point] of mine.entries()) {
       const sql = 'tap' in point ? point.sql?.[url === 'sqlite' ? 'sqlite' : 'postgres'] : undefined;
       const run = live(life, 'tap' in point ? point.tap : '', sql, point.isStart !== true);
-      const isReached = await killAt(telegram, run, point, happen[life]!);
+      const isReached = await killAt(telegram, run, point, withCrowd(happen[life]!));
       const books = await readBooks(database, talks);
       const faults = [...books.faults];
       if (books.heard.some(state => state < 0)) faults.push('a memory is none of those it may be');
       if (!isReached) faults.push(`never came to this point: ${run.log().trim().split('\n').at(-1) ?? ''}`);
       outcomes.push({ point, isReached, faults });
     }
-    for (const update of happen.at(-1)!) telegram.happen(update);
+    for (const update of withCrowd(happen.at(-1)!)) telegram.happen(update);
     const last = live(mine.length);
     const faults: string[] = [];
     await telegram
@@ -103,8 +116,12 @@ async function column(way: Way, url: string, name: string): Promise<Column> {
       .catch(e => faults.push(e.message));
     last.child.kill('SIGTERM');
     if ((await last.ended) !== 0) faults.push('the last process did not stop with 0');
-    faults.push(...judge(telegram, talks), ...(await end(database, talks)));
-    return { name, outcomes, updates: happen.flat().length, faults };
+    faults.push(
+      ...judge(telegram, talks),
+      ...judgeCrowd(telegram.said, crowd),
+      ...(await end(database, talks)),
+    );
+    return { name, outcomes, updates: happen.flat().length + crowd.length, faults };
   } finally {
     await telegram.stop();
     rmSync(folder, { recursive: true, force: true });
@@ -128,9 +145,10 @@ async function killAt(
   }, 8000);
   if (point.isStart !== true) {
     await telegram.until(() => telegram.open === 0, 'the rest done').catch(() => undefined);
+    // One that ended before it could be armed is told as what it is: the point was never reached.
     const armed = once(run.child, 'message').catch(() => undefined);
     run.child.send('arm', () => undefined);
-    await armed;
+    await Promise.race([armed, run.ended]);
   }
   let left = 'event' in point ? point.nth : 0;
   const before = telegram.said.length;
@@ -173,26 +191,41 @@ async function end(database: string, talks: readonly Talk[]): Promise<string[]> 
   return isWhole ? [] : ['a memory is not what an undisturbed bot would have kept'];
 }
 
+interface Job {
+  readonly way: Way;
+  readonly store: 'sqlite' | 'postgres';
+  readonly hasCrowd: boolean;
+}
+
+const nameOf = ({ way, store, hasCrowd }: Job): string => `${way}, ${store}${hasCrowd ? ', crowd' : ''}`;
+/** All columns, or the one that FAULT_COLUMN names ("webhook, postgres, crowd"). */
+const isWanted = (name: string): boolean => [undefined, '', name].includes(process.env.FAULT_COLUMN);
+
 /** Kills the real program at each point, by polling and by webhook, on both stores. @returns whether all is well */
 export async function matrix(): Promise<boolean> {
   const server = await findServer();
   const began = performance.now();
-  const jobs: [Way, 'sqlite' | 'postgres'][] = [
+  const ways: [Way, 'sqlite' | 'postgres'][] = [
     ['polling', 'sqlite'],
     ['webhook', 'sqlite'],
     ['polling', 'postgres'],
     ['webhook', 'postgres'],
   ];
+  // Each alone, and each behind a backlog of others who write in private.
+  const all = [false, true].flatMap(hasCrowd => ways.map(([way, store]) => ({ way, store, hasCrowd })));
+  const jobs = all.filter(job => isWanted(nameOf(job)));
   const columns: Column[] = [];
   try {
     if (typeof server === 'string') throw new Error(`no PostgreSQL: ${server}`);
     // Two at a time: the machine has the time while a process starts.
-    for (const pair of [jobs.slice(0, 2), jobs.slice(2)])
+    for (const pair of [0, 2, 4, 6].map(i => jobs.slice(i, i + 2)).filter(two => two.length > 0))
       columns.push(
         ...(await Promise.all(
-          pair.map(async ([way, store]) =>
-            column(way, store === 'sqlite' ? store : await makeDatabase(server.url), `${way}, ${store}`),
-          ),
+          pair.map(async job => {
+            const { way, store, hasCrowd } = job;
+            const url = store === 'sqlite' ? store : await makeDatabase(server.url);
+            return column(way, url, nameOf(job), hasCrowd);
+          }),
         )),
       );
   } finally {
@@ -207,7 +240,7 @@ function print(columns: readonly Column[], seconds: number): boolean {
     if (outcome === undefined) return '–';
     return outcome.faults.length > 0 ? 'FAULT' : 'ok';
   };
-  const line = (...words: string[]) => console.log(words.map((word, i) => word.padEnd(i ? 18 : 46)).join(''));
+  const line = (...words: string[]) => console.log(words.map((word, i) => word.padEnd(i ? 26 : 46)).join(''));
   console.log('\nCrash matrix: killed with SIGKILL at each point, with six chats talking');
   line('killed when', ...columns.map(column => column.name));
   for (const point of points) line(point.what, ...columns.map(column => cell(column, point)));

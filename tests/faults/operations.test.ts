@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { VolatileStore } from '#memory/volatile/store.ts';
-import { Health, serveProbes } from '#telegram/ops/health.ts';
+import { Health, numbers, serveProbes } from '#telegram/ops/health.ts';
 import { makeMetrics } from '#telegram/ops/metrics.ts';
 import { serve } from '#telegram/ops/webhook.ts';
 import { createBot } from '#telegram/updates/bot.ts';
@@ -69,8 +69,7 @@ describe('health', () => {
   beforeEach(async () => {
     clock.now = 1_000_000;
     store = new VolatileStore();
-    const metrics = makeMetrics();
-    health = new Health({ now: () => clock.now, heardWithinMs: 90_000, metrics });
+    health = new Health({ now: () => clock.now, heardWithinMs: 90_000 });
     const port = await freePort();
     root = `http://127.0.0.1:${port}`;
     server = await serveProbes(health.probe, port);
@@ -127,10 +126,28 @@ describe('health', () => {
   test.each([
     ['/', 'GET'],
     ['/healthz', 'POST'],
-    ['/metrics/x', 'GET'],
+    ['/metrics', 'GET'],
   ])('%s by %s is nothing', async (path, method) => {
     expect((await get(path, method)).status).toBe(404);
   });
+});
+
+test('numbers have a server of their own, which tells nothing else', async () => {
+  const served = await serveProbes(numbers(makeMetrics()), 0);
+  const get = (path: string, method = 'GET') => fetch(`http://127.0.0.1:${served.port}${path}`, { method });
+  const page = await get('/metrics');
+  expect([page.status, page.headers.get('content-type')]).toEqual([
+    200,
+    expect.stringContaining('text/plain'),
+  ]);
+  expect(await page.text()).toContain('billywatt_updates_in_work');
+  for (const [path, method] of [
+    ['/healthz', 'GET'],
+    ['/metrics', 'POST'],
+    ['/', 'GET'],
+  ])
+    expect((await get(path!, method)).status).toBe(404);
+  await served.stop();
 });
 
 test('metrics count updates, calls and floods, and name nobody', async () => {
@@ -158,7 +175,7 @@ test('the webhook’s port tells operators without the secret, and calls count a
   );
   const running = await serve(bot, silent, {
     url: 'http://127.0.0.1/hook',
-    secret: 's3cret',
+    secret: 'a-secret-of-at-least-32-characters',
     port: 0,
     probe: health.probe,
     onHeard: () => health.heard(),
@@ -185,9 +202,13 @@ test('with two hundred updates in work Telegram is told to come again, and nothi
     { token, apiRoot: telegram.root, isPaced: false },
     { converse: parrot, store, log: silent, now: () => nowSec * 1000 },
   );
-  const running = await serve(bot, silent, { url: 'http://127.0.0.1/hook', secret: 's3cret', port: 0 });
+  const running = await serve(bot, silent, {
+    url: 'http://127.0.0.1/hook',
+    secret: 'a-secret-of-at-least-32-characters',
+    port: 0,
+  });
   await telegram.until(() => telegram.webhookUrl !== undefined, 'setWebhook');
-  const headers = { 'x-telegram-bot-api-secret-token': 's3cret' };
+  const headers = { 'x-telegram-bot-api-secret-token': 'a-secret-of-at-least-32-characters' };
   const post = async (i: number) => {
     const chat = { id: 10_000 + i, type: 'private', first_name: 'x' };
     const body = JSON.stringify(update({ message: message('fridge', { chat } as never) as never }));

@@ -139,6 +139,15 @@ export const conformance = (kind: string, makeWorld: () => Promise<World>): void
         expect((await store.claim(7, noon)).state).toBe('done');
       });
 
+      test('given back before anything was sent, it says so, once', async () => {
+        await store.claim(7, noon);
+        await store.save(group, billabong, 0, { update: 7, reply: 'about 2 days' });
+        await store.release(7, true);
+        expect(await store.claim(7, noon)).toEqual({ state: 'again', reply: 'about 2 days', isUnsent: true });
+        await store.release(7);
+        expect(await store.claim(7, noon)).toEqual({ state: 'again', reply: 'about 2 days' });
+      });
+
       test('giving back an answered one changes nothing', async () => {
         await store.claim(7, noon);
         await store.finish(7);

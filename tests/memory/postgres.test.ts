@@ -1,10 +1,12 @@
 import pg from 'pg';
 import { afterAll, afterEach, describe, expect, test } from 'vitest';
+import { Damaged } from '#conversation/memory.ts';
 import type { StoreOptions } from '#memory/kept.ts';
 import { keySource } from '#memory/keys.ts';
 import { openPostgres, type PostgresStore } from '#memory/postgres/store.ts';
 import { conformance } from './conformance.ts';
 import { billabong, keyA, keyB, named, secrets } from './examples.ts';
+import { formerRows } from './former.ts';
 import { findServer } from './postgres-server.ts';
 
 const server = await findServer();
@@ -180,6 +182,46 @@ describe.skipIf(url === '')('on a server', () => {
       expect((await after.load(chat)).memory).toEqual(billabong);
     });
 
+    test('with the tables and no key, an old memory put back and a move made up are refused', async () => {
+      fresh();
+      const store = await open();
+      const revision = await store.save('1', named('sam'), 0);
+      await store.save('2', named('robin'), 0);
+      const was = (await ask(`SELECT * FROM ${schema}.memories WHERE revision = ${revision}`)).rows[0];
+      await store.save('1', named('alex'), revision);
+      await ask(`UPDATE ${schema}.memories SET sealed = $1 WHERE chat = $2`, [was.sealed, was.chat]);
+      await expect(store.load('1')).rejects.toBeInstanceOf(Damaged);
+      const other = (await ask(`SELECT chat FROM ${schema}.memories WHERE chat <> $1`, [was.chat])).rows[0];
+      const forge = `INSERT INTO ${schema}.moves (old, target, moved_day, seal) VALUES ($1, $2, 1, $3)`;
+      for (const seal of [null, Buffer.alloc(16)]) {
+        await ask(forge, [was.chat, other.chat, seal]);
+        await expect(store.load('1')).rejects.toBeInstanceOf(Damaged);
+        await expect(store.save('1', named('eve'), 0)).rejects.toThrow();
+        await store.forget('1');
+        expect(await store.load('1')).toMatchObject({ revision: 0 });
+        expect(Object.keys((await store.load('2')).memory.rigs)).toEqual(['robin']);
+      }
+    });
+
+    test('a database from before opens, is bound once, and keeps what it holds', async () => {
+      fresh();
+      await (await open()).close();
+      await ask(
+        `DELETE FROM ${schema}.meta; ALTER TABLE ${schema}.moves DROP COLUMN seal;
+         DELETE FROM ${schema}.migrations WHERE number = 3`,
+      );
+      for (const { table, columns, values } of formerRows()) {
+        const row = values.map((value, i) => (columns[i] === 'is_done' ? value === 1 : value));
+        const marks = values.map((_, i) => `$${i + 1}`);
+        await ask(`INSERT INTO ${schema}.${table} (${columns}) VALUES (${marks})`, row);
+      }
+      for (const store of await Promise.all([open(), open()])) {
+        expect((await store.load('-5')).memory.rigs).toEqual(billabong.rigs);
+        expect(Object.keys((await store.load('7')).memory.rigs)).toEqual(['alex']);
+      }
+      expect(await opened.at(-1)!.claim(1, 2)).toEqual({ state: 'again', reply: 'about 2 days' });
+    });
+
     test('a broken connection costs at most its own query; then it goes on', async () => {
       fresh();
       const store = await open();
@@ -201,7 +243,7 @@ describe.skipIf(url === '')('on a server', () => {
       fresh();
       await (await open()).close();
       await ask(`INSERT INTO ${schema}.migrations VALUES (99)`);
-      await expect(open()).rejects.toThrow(/tables have version 99, this program knows up to 2/);
+      await expect(open()).rejects.toThrow(/tables have version 99, this program knows up to 3/);
     });
   });
 });

@@ -92,7 +92,7 @@ test('by webhook: sets it, answers, and stops on SIGINT with exit 0', async () =
   const port = await freePort();
   const run = bot({
     WEBHOOK_URL: `http://127.0.0.1:${port}/hook`,
-    WEBHOOK_SECRET: 's3cret',
+    WEBHOOK_SECRET: 'a-secret-of-at-least-32-characters',
     PORT: String(port),
   });
   await telegram.until(() => telegram.webhookUrl !== undefined, 'setWebhook');

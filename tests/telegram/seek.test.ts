@@ -81,12 +81,43 @@ describe('an answer that nobody could note is looked for before it is said again
     expect(replies(group.id)).toHaveLength(1);
   });
 
-  test('a private chat, whose numbers have gaps, is looked through a little way', async () => {
+  test('a private chat, whose numbers have gaps, is looked through as far as others can have been at work', async () => {
     const asked = question('fridge', alone);
     await dieBeforeSending(asked);
     await stage({ world, store }).give(asked);
     expect(replies(alone.id)).toHaveLength(1);
-    expect(edits()).toBe(20);
+    expect(edits()).toBe(120);
+  });
+
+  test('behind what other private chats wrote since it was asked, and behind what was on its way beside it', async () => {
+    const other = (n: number) => ({ id: 7000 + n, type: 'private' as const, first_name: 'Other' });
+    const asked = question('fridge', alone);
+    world.hear(asked);
+    const bystander = stage({ world, store });
+    // A backlog: two hundred others were heard between the question and its answer.
+    for (let n = 0; n < 200; n++) {
+      const theirs = question(`/power ${n}`, other(n));
+      world.hear(theirs);
+      if (n === 199) await bystander.give(theirs);
+    }
+    const late = world.messages.size;
+    const first = stage({ world, store });
+    // It is kept behind the two hundred; forty more come in before it goes out.
+    await first.give(question('/power lights', other(999)));
+    first.bot.api.config.use((prev, method, payload, signal) => {
+      if (method === 'sendMessage') for (let n = 0; n < 40; n++) world.hear(question('x', other(n)));
+      return prev(method, payload, signal);
+    });
+    const finish = store.finish;
+    store.finish = () => Promise.reject(new Error('the process is dead'));
+    await first.give(asked).catch(() => {});
+    store.finish = finish;
+    await store.release(asked.update_id);
+    expect(world.messages.size).toBeGreaterThan(late);
+    const before = edits();
+    await stage({ world, store }).give(asked);
+    expect(replies(alone.id)).toHaveLength(1);
+    expect(edits() - before).toBeLessThanOrEqual(42);
   });
 
   test('a refusal that tells nothing ends the looking, and it is sent', async () => {

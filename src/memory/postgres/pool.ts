@@ -1,5 +1,5 @@
 import { Client, type ClientConfig, Pool, type PoolClient } from 'pg';
-import { ClaimLost, StaleRevision } from '#conversation/memory.ts';
+import { ClaimLost, Damaged, StaleRevision, StoreFailed } from '#conversation/memory.ts';
 import { migrationsAfter } from '../migrations.ts';
 
 const migrations = new URL('./migrations/', import.meta.url);
@@ -7,13 +7,21 @@ const migrations = new URL('./migrations/', import.meta.url);
 /** Any fixed number: two instances that start at once migrate one after the other. */
 const migrationLock = 0x42576d31;
 
+/**
+ * Whether it may be over when it is tried again: the line broke, or by class of SQLSTATE (PostgreSQL, appendix A) the
+ * server has no room or connections (53), was stopped (57), or its system failed (58).
+ */
+const isPassing = (code: string | undefined): boolean =>
+  code === undefined || !/^[0-9A-Z]{5}$/.test(code) || /^(08|40|53|55|57|58)/.test(code);
+
 /** One clear line for what the driver or the server reports; never the address's user or password. */
 export const explain = (error: unknown): Error => {
-  if (error instanceof StaleRevision || error instanceof ClaimLost) return error;
+  if (error instanceof StaleRevision || error instanceof ClaimLost || error instanceof Damaged) return error;
   const { message, code, errors } = error as Error & { code?: string; errors?: Error[] };
   // A refused connection to a name with several addresses comes without a message of its own.
   const reason = message || errors?.[0]?.message || code || 'no reason given';
-  return new Error(`the memory on PostgreSQL: ${reason.split('\n')[0]}`, { cause: error });
+  const Kind = isPassing(code) ? StoreFailed : Error;
+  return new Kind(`the memory on PostgreSQL: ${reason.split('\n')[0]}`, { cause: error });
 };
 
 /** Settings of every connection to this server. Times in ms. */

@@ -8,21 +8,21 @@ const batch = 500;
 interface Kind {
   readonly select: string;
   readonly update: string;
-  readonly about: (id: never) => string;
+  readonly about: (row: { readonly id: never; readonly revision: string }) => string;
 }
 
 const kinds: readonly Kind[] = [
   {
     select:
-      'SELECT chat AS id, sealed AS value FROM memories WHERE substring(sealed from 2 for 4) <> $1 LIMIT $2',
+      'SELECT chat AS id, revision, sealed AS value FROM memories WHERE substring(sealed from 2 for 4) <> $1 LIMIT $2',
     update: 'UPDATE memories SET sealed = $1 WHERE chat = $2 AND sealed = $3',
-    about: aboutMemory,
+    about: ({ id, revision }) => aboutMemory(id, Number(revision)),
   },
   {
     select:
       'SELECT update_id AS id, reply AS value FROM claims WHERE substring(reply from 2 for 4) <> $1 LIMIT $2',
     update: 'UPDATE claims SET reply = $1 WHERE update_id = $2 AND reply = $3',
-    about: (id: string) => aboutReply(Number(id)),
+    about: ({ id }) => aboutReply(Number(id)),
   },
 ];
 
@@ -36,9 +36,10 @@ export const rotate = async (pool: Pool, vault: Vault): Promise<number> => {
   for (const { select, update, about } of kinds) {
     for (;;) {
       const { rows } = await pool.query(select, [vault.keyId, batch]);
-      for (const { id, value } of rows) {
-        const text = vault.open(value, about(id as never));
-        const { rowCount } = await pool.query(update, [vault.seal(text, about(id as never)), id, value]);
+      for (const row of rows) {
+        const { id, value } = row;
+        const text = vault.open(value, about(row));
+        const { rowCount } = await pool.query(update, [vault.seal(text, about(row)), id, value]);
         count += rowCount ?? 0;
       }
       if (rows.length === 0) break;

@@ -28,11 +28,12 @@ const andMark = (write: string): string => {
 
 /** Every statement of the path of a message, by name; each is prepared once a connection. */
 const texts = {
-  target: 'SELECT target FROM moves WHERE old = $1',
+  target: 'SELECT target, seal FROM moves WHERE old = $1',
   /** $1 chat → its row, followed over a move, and the memory there. */
-  load: `SELECT row.chat, revision, sealed
-    FROM (SELECT coalesce((SELECT target FROM moves WHERE old = $1), $1) AS chat) AS row
-    LEFT JOIN memories ON memories.chat = row.chat`,
+  load: `SELECT target, seal, revision, sealed
+    FROM (SELECT $1::bytea AS old) AS asked
+    LEFT JOIN moves ON moves.old = asked.old
+    LEFT JOIN memories ON memories.chat = coalesce(target, asked.old)`,
   insert,
   update,
   insertAndMark: andMark(insert),
@@ -48,15 +49,16 @@ const texts = {
   unmove: 'DELETE FROM moves WHERE target = $1',
   take: `INSERT INTO claims (update_id, run, at) VALUES ($1, $2, $3) ON CONFLICT DO NOTHING`,
   /** $1 update, $2 run, $3 now, $4 the time before which a claim is free. */
-  retake: `UPDATE claims SET run = $2, at = $3
+  retake: `WITH former AS (SELECT run FROM claims WHERE update_id = $1 FOR UPDATE)
+    UPDATE claims SET run = $2, at = $3 FROM former
     WHERE update_id = $1 AND NOT is_done
-      AND (run = 0 OR at <= $4 OR CASE WHEN run <> $2 THEN ${isGone('run')} END)
-    RETURNING reply`,
+      AND (claims.run <= 0 OR at <= $4 OR CASE WHEN claims.run <> $2 THEN ${isGone('claims.run')} END)
+    RETURNING reply, former.run AS former`,
   taken: 'SELECT is_done, answer FROM claims WHERE update_id = $1',
   finish: `UPDATE claims SET is_done = true, reply = NULL, chat = coalesce($2, chat),
       question = coalesce($3, question), answer = coalesce($4, answer)
     WHERE update_id = $1`,
-  release: 'UPDATE claims SET run = 0 WHERE update_id = $1 AND run = $2 AND NOT is_done',
+  release: 'UPDATE claims SET run = $3 WHERE update_id = $1 AND run = $2 AND NOT is_done',
   answerTo: `SELECT answer FROM claims WHERE chat = $1 AND question = $2 AND answer IS NOT NULL
     ORDER BY at DESC, update_id DESC LIMIT 1`,
   answersIn: 'SELECT answer FROM claims WHERE chat = $1 AND answer IS NOT NULL',

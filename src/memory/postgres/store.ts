@@ -1,15 +1,15 @@
 import { randomInt } from 'node:crypto';
 import type { Pool, QueryConfig, QueryResult } from 'pg';
 import type { Claim, Claimed, Loaded, Memory, Pruned, Sent } from '#conversation/memory.ts';
-import { ClaimLost, emptyMemory, StaleRevision } from '#conversation/memory.ts';
-import { readMemory, writeMemory } from '../document.ts';
+import { ClaimLost, Damaged, emptyMemory, StaleRevision } from '#conversation/memory.ts';
+import { readOwn, writeMemory } from '../document.ts';
 import type { KeptStore, StoreOptions } from '../kept.ts';
-import { aboutMemory, aboutReply, dayOf, defaultReleaseAfterMs, newRevision } from '../kept.ts';
+import { aboutMemory, aboutReply, dayOf, defaultReleaseAfterMs, freeRun, newRevision } from '../kept.ts';
 import type { KeySource } from '../keys.ts';
 import { Queue } from '../queue.ts';
 import type { Vault } from '../seal.ts';
 import { Locks } from './locks.ts';
-import { move } from './move.ts';
+import { move, target } from './move.ts';
 import { explain, makePool, migrate, settings, together } from './pool.ts';
 import { rotate } from './rotate.ts';
 import { sql } from './statements.ts';
@@ -80,11 +80,14 @@ export class PostgresStore implements KeptStore {
   }
 
   async load(chat: string): Promise<Loaded> {
-    const { rows } = await this.#query(sql('load', this.#vault.hash(chat)));
-    const { chat: row, revision, sealed } = rows[0];
+    const hash = this.#vault.hash(chat);
+    const { rows } = await this.#query(sql('load', hash));
+    const { target: movedTo, seal, sealed } = rows[0];
+    if (movedTo) this.#vault.checkMove(hash, movedTo, seal);
     if (!sealed) return { memory: emptyMemory(), revision: 0 };
-    const text = this.#vault.open(sealed, aboutMemory(row));
-    return { memory: readMemory(text), revision: Number(revision) };
+    const revision = Number(rows[0].revision);
+    const text = this.#vault.open(sealed, aboutMemory(movedTo ?? hash, revision));
+    return { memory: readOwn(text), revision };
   }
 
   async save(chat: string, memory: Memory, revision: number, update?: Claimed): Promise<number> {
@@ -93,7 +96,7 @@ export class PostgresStore implements KeptStore {
     const next = revision === 0 ? newRevision() : revision + 1;
     const statement = `${revision === 0 ? 'insert' : 'update'}${update ? 'AndMark' : ''}` as const;
     const write = async (row: Buffer): Promise<boolean> => {
-      const sealed = this.#vault.seal(text, aboutMemory(row));
+      const sealed = this.#vault.seal(text, aboutMemory(row, next));
       const values = [row, next, dayOf(this.#now()), sealed, revision, ...closing];
       const { rowCount, rows } = await this.#query(sql(statement, ...values));
       if (update && !rows[0].is_mine) throw new ClaimLost('the update is not ours any more');
@@ -101,8 +104,8 @@ export class PostgresStore implements KeptStore {
     };
     const row = this.#vault.hash(chat);
     if (await write(row)) return next;
-    const { rows } = await this.#query(sql('target', row));
-    if (rows[0] && (await write(rows[0].target))) return next;
+    const now = await this.#do(() => target(this.#pool, this.#vault, row));
+    if (now !== row && (await write(now))) return next;
     throw new StaleRevision('saved in between');
   }
 
@@ -128,7 +131,12 @@ export class PostgresStore implements KeptStore {
     const hash = this.#vault.hash(chat);
     return this.#do(() =>
       together(this.#pool, async client => {
-        const row = (await client.query(sql('target', hash))).rows[0]?.target ?? hash;
+        // A move made from outside leads nowhere, and goes.
+        const row = await target(client, this.#vault, hash).catch(error => {
+          if (error instanceof Damaged) return hash;
+          throw error;
+        });
+        await client.query('DELETE FROM moves WHERE old = $1', [hash]);
         await client.query(sql('forgetClaims', row));
         await client.query(sql('remove', row));
         await client.query(sql('unmove', row));
@@ -153,8 +161,12 @@ export class PostgresStore implements KeptStore {
     if ((await this.#query(sql('take', update, this.#run, at))).rowCount === 1) return { state: 'new' };
     const retaken = await this.#query(sql('retake', update, this.#run, at, at - this.#releaseAfterMs));
     if (retaken.rowCount === 1) {
-      const { reply } = retaken.rows[0];
-      return { state: 'again', reply: reply ? this.#vault.open(reply, aboutReply(update)) : undefined };
+      const { reply, former } = retaken.rows[0];
+      return {
+        state: 'again',
+        reply: reply ? this.#vault.open(reply, aboutReply(update)) : undefined,
+        ...(former === freeRun.unsent && { isUnsent: true }),
+      };
     }
     const { rows } = await this.#query(sql('taken', update));
     return rows[0]?.is_done ? { state: 'done', answer: rows[0].answer ?? undefined } : { state: 'busy' };
@@ -165,8 +177,8 @@ export class PostgresStore implements KeptStore {
     await this.#query(sql('finish', update, chat, sent?.question ?? null, sent?.answer ?? null));
   }
 
-  async release(update: number): Promise<void> {
-    await this.#query(sql('release', update, this.#run));
+  async release(update: number, isUnsent = false): Promise<void> {
+    await this.#query(sql('release', update, this.#run, isUnsent ? freeRun.unsent : freeRun.back));
   }
 
   async answerTo(chat: string, question: string): Promise<string | undefined> {

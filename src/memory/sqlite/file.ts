@@ -1,6 +1,7 @@
 import { closeSync, mkdirSync, openSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { DatabaseSync, type SQLInputValue, type SQLOutputValue } from 'node:sqlite';
+import { StoreFailed } from '#conversation/memory.ts';
 import { migrationsAfter } from '../migrations.ts';
 
 /** Marks our files ("BWm1"), so that another program's database is never taken for one. */
@@ -15,6 +16,8 @@ export interface File {
 }
 
 const busy = 5;
+const readOnly = 8;
+const ioFailed = 10;
 const corrupt = 11;
 const full = 13;
 const notADatabase = 26;
@@ -32,8 +35,12 @@ export const explain = (error: unknown, path: string): Error => {
         : primary === full
           ? "can't grow: the disk is full"
           : `failed: ${message}`;
-  return new Error(`the memory in ${path} ${why}`, { cause: error });
+  const Kind = isPassing.has(primary) ? StoreFailed : Error;
+  return new Kind(`the memory in ${path} ${why}`, { cause: error });
 };
+
+/** What may be over when it is tried again. */
+const isPassing: ReadonlySet<number> = new Set([busy, readOnly, ioFailed, full]);
 
 export const first = (db: DatabaseSync, sql: string): SQLOutputValue | undefined =>
   Object.values(db.prepare(sql).get() ?? {})[0];

@@ -9,11 +9,11 @@ const texts = {
   update:
     'UPDATE memories SET revision = ?, saved_day = ?, sealed = ?, drop_day = NULL WHERE chat = ? AND revision = ?',
   leave: 'UPDATE memories SET drop_day = ? WHERE chat = ?',
-  remove: 'DELETE FROM memories WHERE chat = ?',
+  remove: 'DELETE FROM memories WHERE chat = ? RETURNING chat, revision',
   retarget: 'UPDATE moves SET target = ? WHERE target = ?',
   moved: 'INSERT OR REPLACE INTO moves (old, target, moved_day) VALUES (?, ?, ?)',
   aliases: 'SELECT old FROM moves WHERE target = ?',
-  unmove: 'DELETE FROM moves WHERE old = ?',
+  unmove: 'DELETE FROM moves WHERE old = ? RETURNING old, target',
   forgetClaims: 'UPDATE claims SET chat = NULL, question = NULL, answer = NULL, reply = NULL WHERE chat = ?',
   take: 'INSERT INTO claims (update_id, run, at) VALUES (?, ?, ?) ON CONFLICT DO NOTHING',
   taken: 'SELECT run, at, is_done, answer, reply FROM claims WHERE update_id = ?',
@@ -22,17 +22,20 @@ const texts = {
   finish:
     'UPDATE claims SET is_done = 1, reply = NULL, chat = coalesce(?, chat), ' +
     'question = coalesce(?, question), answer = coalesce(?, answer) WHERE update_id = ?',
-  release: 'UPDATE claims SET run = 0 WHERE update_id = ? AND run = ? AND is_done = 0',
+  release: 'UPDATE claims SET run = ? WHERE update_id = ? AND run = ? AND is_done = 0',
   answerTo:
     'SELECT answer FROM claims WHERE chat = ? AND question = ? AND answer IS NOT NULL ' +
     'ORDER BY at DESC, update_id DESC LIMIT 1',
   answersIn: 'SELECT answer FROM claims WHERE chat = ? AND answer IS NOT NULL',
   due: 'SELECT update_id FROM claims WHERE reply IS NOT NULL AND is_done = 0 ORDER BY at, update_id',
   pruneClaims: 'DELETE FROM claims WHERE at < ?',
-  pruneChats: 'DELETE FROM memories WHERE saved_day < ?',
-  pruneMovesOfLeft: 'DELETE FROM moves WHERE target IN (SELECT chat FROM memories WHERE drop_day <= ?)',
-  pruneLeft: 'DELETE FROM memories WHERE drop_day <= ?',
-  pruneMoves: 'DELETE FROM moves WHERE moved_day < ? AND target NOT IN (SELECT chat FROM memories)',
+  pruneChats: 'DELETE FROM memories WHERE saved_day < ? RETURNING chat, revision',
+  pruneMovesOfLeft:
+    'DELETE FROM moves WHERE target IN (SELECT chat FROM memories WHERE drop_day <= ?) RETURNING old, target',
+  pruneLeft: 'DELETE FROM memories WHERE drop_day <= ? RETURNING chat, revision',
+  pruneMoves:
+    'DELETE FROM moves WHERE moved_day < ? AND target NOT IN (SELECT chat FROM memories) RETURNING old, target',
+  ledger: "INSERT OR REPLACE INTO meta (name, value) VALUES ('ledger', ?)",
 } as const;
 
 export type Statements = Readonly<Record<keyof typeof texts, StatementSync>>;

@@ -1,13 +1,14 @@
 import { randomInt } from 'node:crypto';
 import type { Claim, Claimed, Loaded, Memory, Pruned, Sent } from '#conversation/memory.ts';
 import { ClaimLost, emptyMemory, StaleRevision } from '#conversation/memory.ts';
-import { readMemory, writeMemory } from '../document.ts';
+import { readOwn, writeMemory } from '../document.ts';
 import type { StoreOptions } from '../kept.ts';
 import {
   aboutMemory,
   aboutReply,
   dayOf,
   defaultReleaseAfterMs,
+  freeRun,
   type KeptStore,
   newRevision,
 } from '../kept.ts';
@@ -16,10 +17,11 @@ import { merge } from '../merge.ts';
 import { Queue } from '../queue.ts';
 import type { Vault } from '../seal.ts';
 import { explain, type File, openFile } from './file.ts';
-import { Group } from './group.ts';
+import { type Along, Group } from './group.ts';
+import type { Ledger } from './ledger.ts';
 import { rotate } from './rotate.ts';
 import { prepareAll, type Statements } from './statements.ts';
-import { openVault } from './vault.ts';
+import { openVault, type Sealing } from './vault.ts';
 
 export interface SqliteOptions extends StoreOptions {
   /** Sync each commit to the disk. */
@@ -28,11 +30,29 @@ export interface SqliteOptions extends StoreOptions {
   readonly busyMs?: number;
 }
 
+type Gone = Readonly<Record<string, unknown>>;
+
+/** Rows of chats held ready. */
+const mostRows = 5000;
+
+/** The ledger goes with each commit that changes it. */
+const along = (ledger: Ledger, sql: Statements): Along => ({
+  write: () => {
+    if (ledger.isChanged) sql.ledger.run(ledger.sealed());
+  },
+  kept: () => ledger.kept(),
+  mark: () => {
+    const { state } = ledger;
+    return () => ledger.back(state);
+  },
+  undo: () => ledger.back(),
+});
+
 /** Opens the store of one file. @throws Error in one line; nothing is overwritten then */
 export const openSqlite = (path: string, keys: KeySource, options: SqliteOptions = {}): SqliteStore => {
   const file = openFile(path, options.isFull ?? false, options.busyMs ?? 2000);
   try {
-    return new SqliteStore(path, file, openVault(file.db, keys), options);
+    return new SqliteStore(path, file, openVault(file.db, keys, options.isAccepting), options);
   } catch (error) {
     file.close();
     throw explain(error, path);
@@ -44,6 +64,7 @@ export class SqliteStore implements KeptStore {
   readonly #path: string;
   readonly #file: File;
   readonly #vault: Vault;
+  readonly #ledger: Ledger;
   readonly #sql: Statements;
   readonly #queue = new Queue();
   readonly #group: Group;
@@ -52,12 +73,16 @@ export class SqliteStore implements KeptStore {
   /** Tells this process's claims from an earlier one's, which is dead: the file lets one process in. */
   readonly #run = randomInt(1, 2 ** 31);
 
-  constructor(path: string, file: File, vault: Vault, options: StoreOptions) {
+  /** The rows of chats in use, followed over a move. */
+  readonly #rows = new Map<string, Buffer>();
+
+  constructor(path: string, file: File, { vault, ledger }: Sealing, options: StoreOptions) {
     this.#path = path;
     this.#file = file;
-    this.#group = new Group(file.db);
     this.#vault = vault;
+    this.#ledger = ledger;
     this.#sql = prepareAll(file.db);
+    this.#group = new Group(file.db, along(ledger, this.#sql));
     this.#releaseAfterMs = options.releaseAfterMs ?? defaultReleaseAfterMs;
     this.#now = options.now ?? Date.now;
   }
@@ -82,16 +107,32 @@ export class SqliteStore implements KeptStore {
 
   /** The row of a chat: its hash, or that of the id it moved to. */
   #row(chat: string): Buffer {
+    const held = this.#rows.get(chat);
+    if (held) return held;
     const hash = this.#vault.hash(chat);
     const moved = this.#sql.target.get(hash);
-    return moved ? Buffer.from(moved.target as Uint8Array) : hash;
+    const row = moved ? Buffer.from(moved.target as Uint8Array) : hash;
+    if (this.#rows.size >= mostRows) this.#rows.clear();
+    this.#rows.set(chat, row);
+    return row;
+  }
+
+  /** Notes rows that went, as a statement returns them. @returns how many */
+  #gone(rows: readonly Gone[]): number {
+    for (const { chat, revision, old, target } of rows) {
+      if (chat) this.#ledger.memory(chat as Uint8Array, revision as number);
+      else this.#ledger.move(old as Uint8Array, target as Uint8Array);
+    }
+    this.#rows.clear();
+    return rows.length;
   }
 
   #read(row: Buffer): Loaded | undefined {
     const found = this.#sql.load.get(row);
     if (!found) return undefined;
-    const text = this.#vault.open(found.sealed as Uint8Array, aboutMemory(row));
-    return { memory: readMemory(text), revision: found.revision as number };
+    const revision = found.revision as number;
+    const text = this.#vault.open(found.sealed as Uint8Array, aboutMemory(row, revision));
+    return { memory: readOwn(text), revision };
   }
 
   /** @throws ClaimLost */
@@ -111,9 +152,9 @@ export class SqliteStore implements KeptStore {
     return this.#do(() => {
       const text = writeMemory(memory);
       const row = this.#row(chat);
-      const sealed = this.#vault.seal(text, aboutMemory(row));
       const day = dayOf(this.#now());
       const next = revision === 0 ? newRevision() : revision + 1;
+      const sealed = this.#vault.seal(text, aboutMemory(row, next));
       const write = (): number => {
         if (update) this.#close(chat, update);
         const { changes } =
@@ -121,6 +162,8 @@ export class SqliteStore implements KeptStore {
             ? this.#sql.insert.run(next, day, sealed, row)
             : this.#sql.update.run(next, day, sealed, row, revision);
         if (changes === 0) throw new StaleRevision('saved in between');
+        if (revision !== 0) this.#ledger.memory(row, revision);
+        this.#ledger.memory(row, next);
         return next;
       };
       return update ? this.#group.whole(write) : write();
@@ -138,14 +181,23 @@ export class SqliteStore implements KeptStore {
         if (old.equals(target)) return;
         const [memory, other] = [this.#read(old), this.#read(target)];
         const day = dayOf(this.#now());
+        for (const one of this.#sql.aliases.all(old)) {
+          this.#ledger.move(one.old as Uint8Array, old);
+          this.#ledger.move(one.old as Uint8Array, target);
+        }
         this.#sql.retarget.run(target, old);
+        this.#gone(this.#sql.unmove.all(old));
         this.#sql.moved.run(old, target, day);
-        this.#sql.remove.run(old);
+        this.#ledger.move(old, target);
+        this.#gone(this.#sql.remove.all(old));
         if (!memory) return;
         const merged = other ? merge(other.memory, memory.memory) : memory.memory;
-        const sealed = this.#vault.seal(writeMemory(merged), aboutMemory(target));
-        if (other) this.#sql.update.run(other.revision + 1, day, sealed, target, other.revision);
-        else this.#sql.insert.run(newRevision(), day, sealed, target);
+        const next = other ? other.revision + 1 : newRevision();
+        const sealed = this.#vault.seal(writeMemory(merged), aboutMemory(target, next));
+        if (other) this.#sql.update.run(next, day, sealed, target, other.revision);
+        else this.#sql.insert.run(next, day, sealed, target);
+        if (other) this.#ledger.memory(target, other.revision);
+        this.#ledger.memory(target, next);
       }),
     );
   }
@@ -157,8 +209,7 @@ export class SqliteStore implements KeptStore {
         const former = this.#sql.aliases.all(row).map(one => one.old as Uint8Array);
         for (const id of [row, ...former]) {
           this.#sql.forgetClaims.run(id);
-          this.#sql.remove.run(id);
-          this.#sql.unmove.run(id);
+          this.#gone([...this.#sql.remove.all(id), ...this.#sql.unmove.all(id)]);
         }
         if (update) this.#close(chat, update);
       }),
@@ -182,7 +233,11 @@ export class SqliteStore implements KeptStore {
         return { state: 'busy' };
       this.#sql.retake.run(this.#run, at, update);
       const reply = found?.reply as Uint8Array | null;
-      return { state: 'again', reply: reply ? this.#vault.open(reply, aboutReply(update)) : undefined };
+      return {
+        state: 'again',
+        reply: reply ? this.#vault.open(reply, aboutReply(update)) : undefined,
+        ...(found?.run === freeRun.unsent && { isUnsent: true }),
+      };
     });
   }
 
@@ -193,8 +248,9 @@ export class SqliteStore implements KeptStore {
     });
   }
 
-  release(update: number): Promise<void> {
-    return this.#do(() => void this.#sql.release.run(update, this.#run));
+  release(update: number, isUnsent = false): Promise<void> {
+    const run = isUnsent ? freeRun.unsent : freeRun.back;
+    return this.#do(() => void this.#sql.release.run(run, update, this.#run));
   }
 
   answerTo(chat: string, question: string): Promise<string | undefined> {
@@ -218,17 +274,17 @@ export class SqliteStore implements KeptStore {
     return this.#do(() => {
       const claims = Number(this.#sql.pruneClaims.run(before.claims).changes);
       const today = dayOf(this.#now());
-      this.#sql.pruneMovesOfLeft.run(today);
-      const left = Number(this.#sql.pruneLeft.run(today).changes);
+      this.#gone(this.#sql.pruneMovesOfLeft.all(today));
+      const left = this.#gone(this.#sql.pruneLeft.all(today));
       if (before.chats === undefined) return { claims, chats: left };
-      const chats = left + Number(this.#sql.pruneChats.run(dayOf(before.chats)).changes);
-      this.#sql.pruneMoves.run(dayOf(before.chats));
+      const chats = left + this.#gone(this.#sql.pruneChats.all(dayOf(before.chats)));
+      this.#gone(this.#sql.pruneMoves.all(dayOf(before.chats)));
       return { claims, chats };
     });
   }
 
   rotate(): Promise<number> {
-    return this.#do(() => this.#group.whole(() => rotate(this.#file.db, this.#vault)));
+    return this.#do(() => this.#group.whole(() => rotate(this.#file.db, this.#vault, this.#ledger.sealed())));
   }
 
   async close(): Promise<void> {

@@ -1,6 +1,6 @@
 import type { Claim, Claimed, Loaded, Memory, Pruned, Sent } from '#conversation/memory.ts';
 import { ClaimLost, emptyMemory, StaleRevision } from '#conversation/memory.ts';
-import { readMemory, writeMemory } from '../document.ts';
+import { readOwn, writeMemory } from '../document.ts';
 import { dayOf, defaultReleaseAfterMs, type KeptStore, type StoreOptions } from '../kept.ts';
 import { merge } from '../merge.ts';
 import { Queue } from '../queue.ts';
@@ -16,6 +16,7 @@ interface Row {
 interface ClaimRow {
   at: number;
   isFree: boolean;
+  isUnsent?: boolean;
   isDone: boolean;
   chat?: string;
   reply?: string;
@@ -59,7 +60,7 @@ export class VolatileStore implements KeptStore {
   async load(chat: string): Promise<Loaded> {
     const row = this.#memories.get(this.#chat(chat));
     return row
-      ? { memory: readMemory(row.text), revision: row.revision }
+      ? { memory: readOwn(row.text), revision: row.revision }
       : { memory: emptyMemory(), revision: 0 };
   }
 
@@ -86,7 +87,7 @@ export class VolatileStore implements KeptStore {
     this.#moves.set(old, target);
     this.#memories.delete(old);
     if (!row) return;
-    const text = other ? writeMemory(merge(readMemory(other.text), readMemory(row.text))) : row.text;
+    const text = other ? writeMemory(merge(readOwn(other.text), readOwn(row.text))) : row.text;
     this.#revision += 1;
     this.#memories.set(target, { revision: this.#revision, text, day: dayOf(this.#now()) });
   }
@@ -127,7 +128,9 @@ export class VolatileStore implements KeptStore {
     if (!row.isFree && row.at > at - this.#releaseAfterMs) return { state: 'busy' };
     row.at = at;
     row.isFree = false;
-    return { state: 'again', reply: row.reply };
+    const { isUnsent } = row;
+    row.isUnsent = false;
+    return { state: 'again', reply: row.reply, ...(isUnsent && { isUnsent }) };
   }
 
   async finish(update: number, sent?: Sent): Promise<void> {
@@ -139,9 +142,9 @@ export class VolatileStore implements KeptStore {
     row.chat = sent?.chat ?? row.chat;
   }
 
-  async release(update: number): Promise<void> {
+  async release(update: number, isUnsent = false): Promise<void> {
     const row = this.#claims.get(update);
-    if (row && !row.isDone) row.isFree = true;
+    if (row && !row.isDone) Object.assign(row, { isFree: true, isUnsent });
   }
 
   async answerTo(chat: string, question: string): Promise<string | undefined> {

@@ -1,5 +1,6 @@
 import { type Api, InputFile } from 'grammy';
 import type { Message } from 'grammy/types';
+import { unpaced } from './pace.ts';
 import type { Content, Place, Sent } from './place.ts';
 
 const fileOf = (picture: Buffer): InputFile => new InputFile(picture, 'chart.png');
@@ -31,7 +32,7 @@ function whereOf({ replyTo, thread, onlyFor }: Place, { keys, buttons }: Content
 export async function callSend(api: Api, place: Place, content: Content): Promise<Message> {
   const { said, picture, rich } = content;
   const { text, entities } = said;
-  const where = whereOf(place, content);
+  const where = { ...whereOf(place, content), ...(content.isUrgent && { [unpaced]: true }) };
   if (picture !== undefined)
     return api.sendPhoto(place.chat, fileOf(picture), {
       caption: text,
@@ -55,7 +56,11 @@ export async function callEdit(
   part: 'picture' | 'caption',
 ): Promise<unknown> {
   const { text, entities } = said;
-  const markup = buttons !== undefined && { reply_markup: buttons };
+  // Only a search puts an answer there as a caption.
+  const markup = {
+    ...(buttons && { reply_markup: buttons }),
+    ...(part === 'caption' && { [unpaced]: true }),
+  };
   const words = { text, ...(entities.length > 0 && { entities }), ...noPreview, ...markup };
   if (onlyFor !== undefined)
     return api.raw.editEphemeralMessageText({

@@ -5,6 +5,7 @@ import type { Pictures } from '#telegram/ui/pictures.ts';
 import type { KeptAnswers } from '#telegram/updates/kept.ts';
 import { type Ask, isForgotten, type Mind, type Thought, think } from '#telegram/updates/think.ts';
 import { Cut, isLine, isUnsent } from './fault.ts';
+import type { Highest } from './highest.ts';
 import type { Hold } from './hold.ts';
 import type { Content, Place, Sent } from './place.ts';
 import { seek } from './seek.ts';
@@ -15,6 +16,7 @@ export interface Room extends Mind {
   readonly kept: KeptAnswers;
   readonly sender: Sender;
   readonly pictures: Pictures;
+  readonly highest: Highest;
   /** Which chats have to wait. */
   readonly hold: Hold;
   /** Who the bot is, as `getMe` told. */
@@ -32,6 +34,8 @@ export interface Reply extends Omit<Content, 'picture'> {
   readonly react?: '\u{1F44D}' | '\u{1F44C}';
   /** The answer that it takes the place of. */
   readonly at?: Sent;
+  /** The highest number of a message that was seen when it was kept, where chats share their numbers. */
+  readonly after?: number;
 }
 
 /** An answer as it went out. */
@@ -58,9 +62,11 @@ export async function deliver(
 ): Promise<Delivered> {
   for (let attempt = 1; ; attempt++) {
     const thought = await think(room, ask);
-    const reply = make(thought);
+    const reply = { ...make(thought), after: room.highest.of(ask.chat) };
     try {
-      await commit(room, String(ask.chat), thought, { update, reply: JSON.stringify(reply) }, isLater);
+      // What has to wait for its turn is kept, so that nothing and nobody else has to.
+      const isKept = isLater || room.hold.leftMs(ask.chat) > 0;
+      await commit(room, String(ask.chat), thought, { update, reply: JSON.stringify(reply) }, isKept);
     } catch (error) {
       if (error instanceof StaleRevision && attempt < attempts) continue;
       throw error;
@@ -105,16 +111,17 @@ export async function postAgain(room: Room, reply: Reply): Promise<Sent | undefi
 /** Sends a reply, or puts it in the place of the answer that it renews, or where it stands already. */
 async function post(
   room: Room,
-  { at, place, chart, react, ...words }: Reply,
+  { at, place, chart, react, after, ...words }: Reply,
   mayStand: boolean,
 ): Promise<Sent | undefined> {
   const { sender, deps } = room;
   if (react !== undefined && (await sender.react(place, react))) return undefined;
   // Talk among people gets no answer.
   if (words.said.text === '') return undefined;
+  if (at === undefined && !mayStand) room.hold.takeTurn(place.chat);
   const content = { ...words, picture: chart && (await drawn(room, chart)) };
   if (at !== undefined) return sender.edit(at, place, content);
-  const found = mayStand ? await seek(deps.store, sender, place, content) : undefined;
+  const found = mayStand ? await seek(deps.store, sender, place, content, after) : undefined;
   return found ?? sender.send(place, content);
 }
 

@@ -1,4 +1,5 @@
 import { GrammyError } from 'grammy';
+import type { Turns } from './turns.ts';
 
 /** A chat that Telegram lets wait: nothing may be said there before that moment. */
 export class Held extends Error {
@@ -23,13 +24,28 @@ const marginMs = 250;
 export class Hold {
   readonly #untilMs = new Map<number, number>();
   readonly #now: () => number;
+  readonly #turns: Turns | undefined;
 
-  constructor(now: () => number) {
+  /** @param turns the chats' turns, where the bot keeps within Telegram's limits by waiting */
+  constructor(now: () => number, turns?: Turns) {
     this.#now = now;
+    this.#turns = turns;
   }
 
-  /** How long a chat has to wait still, ms; 0 where it needn't. */
+  /** How long a chat has to wait still, for the end of a ban or for its turn, ms; 0 where it needn't. */
   leftMs(chat: number): number {
+    return Math.max(this.banMs(chat), this.#turns?.leftMs(chat) ?? 0);
+  }
+
+  /** An answer is to go out: takes the chat's turn. @throws Held where it has to wait, and the answer is kept */
+  takeTurn(chat: number): void {
+    const left = this.leftMs(chat);
+    if (left > 0) throw new Held(chat, this.#now() + left);
+    this.#turns?.take(chat);
+  }
+
+  /** How long a ban lasts still, ms. */
+  banMs(chat: number): number {
     const until = this.#untilMs.get(chat);
     if (until === undefined) return 0;
     const left = until - this.#now();
@@ -51,6 +67,6 @@ export class Hold {
   }
 
   #check(chat: number): void {
-    if (this.leftMs(chat) > 0) throw new Held(chat, this.#untilMs.get(chat)!);
+    if (this.banMs(chat) > 0) throw new Held(chat, this.#untilMs.get(chat)!);
   }
 }

@@ -14,6 +14,13 @@ const sending = new Set<string>([
   'editMessageReplyMarkup',
 ]);
 
+/**
+ * Marks a call that waits for no turn: one that looks for an answer and mostly changes nothing, or a search would take
+ * minutes; and a word that only counts now.
+ * A symbol: it never leaves the process.
+ */
+export const unpaced = Symbol('unpaced');
+
 /** What is set once at the start, which nobody waits for. */
 const setting = (method: string): boolean => method.startsWith('setMy');
 
@@ -42,6 +49,8 @@ export function pace(): Transformer[] {
   return [
     retryFloods(),
     (prev, method, payload, signal) =>
-      sending.has(method) ? throttle(prev, method, payload, signal) : prev(method, payload, signal),
+      sending.has(method) && !(unpaced in payload)
+        ? throttle(prev, method, payload, signal)
+        : prev(method, payload, signal),
   ];
 }

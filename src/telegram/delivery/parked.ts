@@ -92,6 +92,11 @@ export class Parked {
       const job = jobs.shift()!;
       if (this.#now() - job.askedMs > job.goodForMs) await this.#lose(lot, job);
       else if (!(await this.#tried(job))) return this.#later(chat, lot, [job, ...jobs]);
+      // One at its turn; the others keep their order before whatever came meanwhile.
+      if (jobs.length > 0 && this.#hold.leftMs(chat) > 0) {
+        lot.jobs.unshift(...jobs.splice(0));
+        return this.#wake(chat, lot, this.#hold.leftMs(chat));
+      }
     }
     await this.#settle(chat, lot);
   }

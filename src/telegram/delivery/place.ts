@@ -40,6 +40,8 @@ export interface Content {
   readonly rich?: InputRichMessage;
   /** What everybody may see, where it can't be shown to one person alone; nothing, where not given. */
   readonly instead?: Pick<Content, 'said' | 'buttons'>;
+  /** Goes out before the chat's turn: a word that only counts now. */
+  readonly isUrgent?: boolean;
 }
 
 /** A message that stands in a chat. One that a single person sees counts apart: its number is below 0. */

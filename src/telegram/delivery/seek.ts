@@ -1,20 +1,22 @@
 import type { MemoryStore } from '#conversation/memory.ts';
+import { isDense } from './highest.ts';
 import type { Content, Place, Sent } from './place.ts';
 import type { Sender } from './send.ts';
 
-/** A supergroup numbers its own messages without gaps; its ids begin with -100. */
-const isDense = (chat: number): boolean => chat < -1_000_000_000_000;
-
 /** So many numbers without a message, one after the other, are the end of a supergroup's talk. */
 const endGap = 2;
-/** Private chats and small groups share one run of numbers: the answer stands some way behind its question. */
-const mostLooks = 20;
+/**
+ * Private chats and small groups share one run of numbers: the answer stands behind the highest that was seen when it
+ * was kept, by no more than what else was on its way then. Where that was not kept, it is looked for a little way.
+ */
+const mostLooks = { behindHighest: 120, behindQuestion: 20 } as const;
 
 /**
  * Looks for an answer that may have gone out before a crash, or over a line that broke, when nobody could note its
  * id. Telegram shows a bot no messages, but lets it edit its own: the answer is put into each message behind the
  * question, nearest first, until one is the bot's own and no answer noted before. Where the answer stands already,
  * that changes nothing.
+ * @param after the highest number that was seen when the answer was kept, where numbers are shared
  * @returns the message, which now holds the answer; undefined where there is none
  */
 export async function seek(
@@ -22,12 +24,15 @@ export async function seek(
   sender: Sender,
   { chat, replyTo, onlyFor }: Place,
   content: Content,
+  after?: number,
 ): Promise<Sent | undefined> {
   // What only its asker sees has no number that could be tried.
   if (replyTo === undefined || onlyFor !== undefined) return undefined;
   const noted = await store.answersIn(String(chat));
   let empty = 0;
-  for (let id = replyTo + 1; id <= replyTo + mostLooks; id++) {
+  const first = Math.max(replyTo, after ?? 0) + 1;
+  const looks = after === undefined ? mostLooks.behindQuestion : mostLooks.behindHighest;
+  for (let id = first; id < first + looks; id++) {
     if (noted.has(String(id))) {
       empty = 0;
       continue;

@@ -1,5 +1,6 @@
-import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
+import type { IncomingMessage, Server, ServerResponse } from 'node:http';
 import type { MemoryStore } from '#conversation/memory.ts';
+import { plain } from '#telegram/delivery/line.ts';
 
 /** What a question of an operator gets. */
 export interface Told {
@@ -24,8 +25,6 @@ export interface HealthOptions {
   readonly now: () => number;
   /** After how long without a word from Telegram a poller counts as cut off (ms); none by webhook, which may be quiet. */
   readonly heardWithinMs?: number;
-  /** The page of numbers, where they are kept. */
-  readonly metrics?: { readonly page: () => Promise<string>; readonly type: string };
 }
 
 /**
@@ -108,7 +107,7 @@ export class Health {
     return Promise.race([work, late.promise]).finally(() => clearTimeout(timer));
   }
 
-  /** Answers `/healthz`, `/readyz` and `/metrics`. */
+  /** Answers `/healthz` and `/readyz`. */
   readonly probe: Probe = request => {
     if (request.method !== 'GET' && request.method !== 'HEAD') return undefined;
     switch (request.url?.split('?')[0]) {
@@ -116,8 +115,6 @@ export class Health {
         return Promise.resolve({ status: 200, type: 'text/plain', body: 'alive\n' });
       case '/readyz':
         return this.#ready();
-      case '/metrics':
-        return this.#options.metrics && numbers(this.#options.metrics);
       default:
         return undefined;
     }
@@ -130,11 +127,13 @@ export class Health {
   }
 }
 
-const numbers = async ({ page, type }: NonNullable<HealthOptions['metrics']>): Promise<Told> => ({
-  status: 200,
-  type,
-  body: await page(),
-});
+/** The page of numbers. It stands on a port of its own, which no proxy is pointed at. */
+export const numbers =
+  ({ page, type }: { readonly page: () => Promise<string>; readonly type: string }): Probe =>
+  request =>
+    request.method === 'GET' && request.url?.split('?')[0] === '/metrics'
+      ? page().then(body => ({ status: 200, type, body }))
+      : undefined;
 
 /** Writes an answer out; a request that could not be answered gets a 500, and nothing else happens. */
 export function tell(response: ServerResponse, told: Promise<Told>): void {
@@ -148,9 +147,12 @@ export function tell(response: ServerResponse, told: Promise<Told>): void {
 }
 
 /** A server of its own for the probes, where no webhook is served on the port. */
-export async function serveProbes(probe: Probe, port: number): Promise<{ stop(): Promise<void> }> {
+export async function serveProbes(
+  probe: Probe,
+  port: number,
+): Promise<{ readonly port: number; stop(): Promise<void> }> {
   const nothing: Told = { status: 404, type: 'text/plain', body: '' };
-  const server: Server = createServer((request, response) => {
+  const server: Server = plain.createServer((request, response) => {
     request.resume();
     tell(response, probe(request) ?? Promise.resolve(nothing));
   });
@@ -161,6 +163,7 @@ export async function serveProbes(probe: Probe, port: number): Promise<{ stop():
     server.listen(port, resolve);
   });
   return {
+    port: (server.address() as { port: number }).port,
     stop: () =>
       new Promise(resolve => {
         server.close(() => resolve());

@@ -1,8 +1,9 @@
 import { timingSafeEqual } from 'node:crypto';
-import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
+import type { IncomingMessage, ServerResponse } from 'node:http';
 import { setTimeout as wait } from 'node:timers/promises';
 import { type Bot, BotError } from 'grammy';
 import type { Update } from 'grammy/types';
+import { plain } from '#telegram/delivery/line.ts';
 import { setMenus } from '#telegram/ui/menu.ts';
 import { Busy } from '#telegram/updates/bot.ts';
 import { allowedUpdates } from '#telegram/updates/sort.ts';
@@ -106,7 +107,7 @@ export async function serve(
     return bot.isInited() && !stopping.signal.aborted ? take(update) : 503;
   };
 
-  const server = createServer((request, response) => {
+  const server = plain.createServer((request, response) => {
     // A balancer's open connection would keep the server open for as long as it is used.
     if (stopping.signal.aborted) response.setHeader('connection', 'close');
     const told = options.probe?.(request);

@@ -1,8 +1,10 @@
 import { sequentialize } from '@grammyjs/runner';
 import { Bot, type BotConfig, type Context } from 'grammy';
-import { type Sent as Answered, ClaimLost } from '#conversation/memory.ts';
+import { type Sent as Answered, ClaimLost, StoreFailed } from '#conversation/memory.ts';
+import { callOver } from '#telegram/delivery/call.ts';
 import { postAgain, postFirst, type Reply, type Room } from '#telegram/delivery/deliver.ts';
 import { Cut, faultId, faultLine, isUnsent, isWorthTelling, originOf } from '#telegram/delivery/fault.ts';
+import { Highest } from '#telegram/delivery/highest.ts';
 import { Held, Hold } from '#telegram/delivery/hold.ts';
 import { lineTo } from '#telegram/delivery/line.ts';
 import { pace, retryFloods } from '#telegram/delivery/pace.ts';
@@ -10,13 +12,17 @@ import { Parked } from '#telegram/delivery/parked.ts';
 import { placeOf, type Sent } from '#telegram/delivery/place.ts';
 import { Poison } from '#telegram/delivery/poison.ts';
 import { Sender } from '#telegram/delivery/send.ts';
+import { Turns } from '#telegram/delivery/turns.ts';
 import type { BotSettings, Deps } from '#telegram/ops/deps.ts';
 import { dropAt } from '#telegram/ui/hello.ts';
 import { Pictures } from '#telegram/ui/pictures.ts';
 import { Admins } from './admins.ts';
+import { Clock } from './clock.ts';
 import { makeHandle } from './handle.ts';
+import { Judge } from './judge.ts';
 import { KeptAnswers } from './kept.ts';
 import { askedMs, goodForMs, LateAnswers, tellLoss } from './late-answers.ts';
+import type { Verdict } from './limits.ts';
 import type { Moved } from './migrate.ts';
 import { orderKeys } from './order.ts';
 import { Owed } from './owed.ts';
@@ -75,14 +81,15 @@ export type CampBot = Bot & { resume(): Promise<void> };
 export function createBot(settings: BotSettings, deps: Deps, options: BotOptions = {}): CampBot {
   const { log, store, meter } = deps;
   const { token, apiRoot } = settings;
-  const baseFetchConfig = { agent: lineTo(apiRoot), compress: true };
   const { backOffMs, botInfo, client } = options;
   const bot = new Bot(token, {
     botInfo,
-    client: { apiRoot, baseFetchConfig, timeoutSeconds: 60, ...client },
+    client: { apiRoot, fetch: callOver(lineTo(apiRoot), apiRoot), timeoutSeconds: 60, ...client },
   });
   if (meter !== undefined) bot.api.config.use(meter.watch);
   bot.api.config.use(...(settings.isPaced === false ? [retryFloods()] : pace()));
+  const highest = new Highest();
+  bot.api.config.use(highest.watch);
 
   const allowed = settings.allowedChats && new Set(settings.allowedChats);
   const kept = new KeptAnswers();
@@ -98,7 +105,7 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
     log.info({ chat }, 'a chat is closed to the bot');
     await store.leave(String(chat), dropAt(deps.now()));
   };
-  const hold = new Hold(deps.now);
+  const hold = new Hold(deps.now, settings.isPaced === false ? undefined : new Turns(deps.now));
   const admins = new Admins(bot.api, deps.now);
   const mayWhisper = (chat: number): Promise<boolean> => admins.has(chat, idOf(token));
   const sender = new Sender(bot.api, { onMoved, onGone, mayWhisper }, hold, backOffMs);
@@ -109,6 +116,7 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
     sender,
     admins,
     pictures: new Pictures(),
+    highest,
     hold,
     keyed: new Set(),
     me: () => bot.botInfo,
@@ -132,15 +140,15 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
 
   const poison = new Poison();
   /** Comes back to an update when its chat may be written to again. */
-  const park = (ctx: Context, job: Job, held: Held): Promise<void> =>
+  const park = (ctx: Context, job: Job, verdict: Verdict, held: Held): Promise<void> =>
     parked.put(held.chat, {
       askedMs: askedMs(job, deps.now()),
       goodForMs: goodForMs(held.chat),
-      run: () => inTurn(ctx, job, true),
+      run: () => inTurn(ctx, job, verdict, true),
       drop: () => owed.finish(ctx.update.update_id, undefined),
     });
 
-  const work = async (ctx: Context, job: Job, wasHeld: boolean): Promise<void> => {
+  const work = async (ctx: Context, job: Job, verdict: Verdict, wasHeld: boolean): Promise<void> => {
     const update = ctx.update.update_id;
     if (await owed.pay(update)) return;
     const claim = await store.claim(update, deps.now());
@@ -152,32 +160,37 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
       const reply = claim.state === 'again' ? claim.reply : undefined;
       const isKept = reply !== undefined;
       // What a ban kept back was never sent.
-      const send = wasHeld ? postFirst : postAgain;
-      const sent = isKept ? await send(room, JSON.parse(reply) as Reply) : await handle(ctx, job);
+      const send = wasHeld || (claim.state === 'again' && claim.isUnsent) ? postFirst : postAgain;
+      const sent = isKept ? await send(room, JSON.parse(reply) as Reply) : await handle(ctx, job, verdict);
       if (sent === 'kept') return await owed.release(update);
       answered = answeredBy(job, sent);
     } catch (error) {
       if (error instanceof ClaimLost) return log.info({ update }, 'another process took an update over');
       // Given back first: with the store gone this throws, nothing is told, and the update comes again.
-      await owed.release(update);
-      if (error instanceof Held) return park(ctx, job, error);
-      // The kept reply goes out when the line is there again.
-      if (isUnsent(error) || (error instanceof Cut && !poison.isOne(update, error))) throw error;
+      await owed.release(update, error instanceof Held);
+      if (error instanceof Held) return park(ctx, job, verdict, error);
+      // What was kept, or asked, is seen to when the line or the store is there again.
+      const isPassing = isUnsent(error) || error instanceof StoreFailed;
+      if (isPassing || (error instanceof Cut && !poison.isOne(update, error))) throw error;
       await failed(update, job, error);
     }
     await owed.finish(update, answered);
   };
 
-  const inTurn = (ctx: Context, job: Job, wasHeld = false): Promise<void> => {
+  const inTurn = (ctx: Context, job: Job, verdict: Verdict, wasHeld = false): Promise<void> => {
     const chat = lockOf(job);
     return inOrder(ctx, () =>
-      chat === undefined ? work(ctx, job, wasHeld) : store.withLock(chat, () => work(ctx, job, wasHeld)),
+      chat === undefined
+        ? work(ctx, job, verdict, wasHeld)
+        : store.withLock(chat, () => work(ctx, job, verdict, wasHeld)),
     ) as Promise<void>;
   };
 
   /** An update that can't be read will not read better when it comes again: it is passed over. */
   const read = (ctx: Context): { job: Job } | undefined => {
     try {
+      highest.hear(ctx.update);
+      clock.check(ctx.update);
       const job = sort(ctx.update, ctx.me, deps.now(), allowed);
       orderKeys(ctx.update);
       return job && { job };
@@ -187,14 +200,27 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
     }
   };
 
+  const clock = new Clock(deps.now, log);
+  const judge = new Judge(deps.now);
+  /** Beyond the limit a press only ends its spinner, which nothing waits for. */
+  const passOver = (job: Job): void => {
+    if (job.kind === 'press') bot.api.answerCallbackQuery(job.query.id).catch(() => undefined);
+  };
+
   bot.use(async ctx => {
     const meant = read(ctx);
     if (meant === undefined) return;
     const { job } = meant;
+    const verdict = judge.of(ctx.update, job);
+    if (verdict !== 'answer') meter?.flooded(verdict);
     const ended = meter?.began(job.kind);
+    if (verdict === 'silence') {
+      passOver(job);
+      return ended?.('done');
+    }
     try {
       await parked.flush(Number(lockOf(job)));
-      await inTurn(ctx, job);
+      await inTurn(ctx, job, verdict);
       ended?.('done');
     } catch (error) {
       ended?.(error instanceof Busy ? 'busy' : 'broken');

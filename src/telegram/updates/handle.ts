@@ -9,7 +9,7 @@ import { sendExport } from '#telegram/ui/export.ts';
 import { dropAt, helloText, isArrival, passage } from '#telegram/ui/hello.ts';
 import { say } from '#telegram/ui/say.ts';
 import { answerGuest, answerInline } from './elsewhere.ts';
-import { Limits, pauseLine, type Verdict } from './limits.ts';
+import { pauseLine, type Verdict } from './limits.ts';
 import type { Moved } from './migrate.ts';
 import { withoutPerson } from './names.ts';
 import { press } from './press.ts';
@@ -23,7 +23,7 @@ import { Wordless } from './wordless.ts';
 export type Done = Sent | 'kept' | undefined;
 
 /** Does what one update asks for. */
-export type Handle = (ctx: Context, job: Job) => Promise<Done>;
+export type Handle = (ctx: Context, job: Job, verdict: Verdict) => Promise<Done>;
 
 /** Makes the handler of a bot's jobs; what it remembers between them lives in memory and may be lost. */
 export function makeHandle(
@@ -34,35 +34,24 @@ export function makeHandle(
 ): Handle {
   const { deps, sender } = room;
   const twins = new Twins();
-  const limits = new Limits(deps.now);
   const wordless = new Wordless();
   const greeted = new Set<number>();
 
-  const noted = (verdict: Verdict): Verdict => {
-    if (verdict !== 'answer') deps.meter?.flooded(verdict);
-    return verdict;
-  };
-
   /** A press beyond the limit gets its word once, and then only ends its spinner. */
-  const pressed = async (ctx: Context, query: CallbackQuery): Promise<Sent | undefined> => {
-    const chat = query.message?.chat;
-    const isPrivate = chat?.type === 'private' || chat === undefined;
-    const verdict = noted(limits.note(chat?.id ?? query.from.id, query.from.id, isPrivate));
+  const pressed = async (ctx: Context, query: CallbackQuery, verdict: Verdict): Promise<Sent | undefined> => {
     if (verdict === 'answer') return press(room, api, ctx.me, ctx.update.update_id, query);
-    const text = verdict === 'ask for a pause' ? { text: pauseLine } : {};
-    await api.answerCallbackQuery(query.id, text).catch(() => undefined);
+    await api.answerCallbackQuery(query.id, { text: pauseLine }).catch(() => undefined);
     return undefined;
   };
 
-  const answer = async (update: number, job: Question): Promise<Done> => {
+  const answer = async (update: number, job: Question, verdict: Verdict): Promise<Done> => {
     const { message, meant, isEdit } = job;
     if (!isEdit && twins.isSecond('message', message)) return undefined;
     const isPrivate = message.chat.type === 'private';
-    const verdict = noted(limits.note(message.chat.id, message.from?.id ?? 0, isPrivate));
     // In a ban the pause is kept without the word.
-    if (verdict === 'ask for a pause' && room.hold.leftMs(message.chat.id) > 0) return undefined;
-    if (verdict === 'ask for a pause') return sender.send(placeOf(message), { said: say(pauseLine) });
-    if (verdict === 'silence') return undefined;
+    if (verdict === 'ask for a pause' && room.hold.banMs(message.chat.id) > 0) return undefined;
+    if (verdict === 'ask for a pause')
+      return sender.send(placeOf(message), { said: say(pauseLine), isUrgent: true });
     if (meant.text === exportMessage) return sendExport(room, api, message);
     if (isSettingsWish(meant.text)) return answerSettings(room, message, meant.text);
     // Telegram sends it for whoever adds the bot by a link, right beside the hello.
@@ -104,12 +93,12 @@ export function makeHandle(
     });
   };
 
-  return async (ctx, job) => {
+  return async (ctx, job, verdict) => {
     switch (job.kind) {
       case 'question':
-        return answer(ctx.update.update_id, job);
+        return answer(ctx.update.update_id, job, verdict);
       case 'press':
-        return pressed(ctx, job.query);
+        return pressed(ctx, job.query, verdict);
       case 'wordless':
         return wordless.answer(room, job.message);
       case 'left':

@@ -83,11 +83,11 @@ export class LateAnswers {
     const { chat } = reply.place;
     try {
       await this.#store.withLock(String(chat), async () => {
-        const sent = await post(this.#room, reply);
+        const sent = await (claim.isUnsent ? postFirst : post)(this.#room, reply);
         await this.#owed.finish(update, notedOf(reply, sent));
       });
     } catch (error) {
-      await this.#owed.release(update);
+      await this.#owed.release(update, error instanceof Held);
       if (!(error instanceof Held)) throw error;
       await this.#parked.put(chat, {
         askedMs: askedAtMs,

@@ -38,11 +38,12 @@ export class Limits {
     this.#limit = limit;
   }
 
-  /** Notes one more question. */
+  /** Notes one more question. A chat is asked for a pause once a minute, however many there need one. */
   note(chat: number, person: number, isPrivate: boolean): Verdict {
     if (isPrivate) return this.#note(`${chat}`, this.#limit.alone);
     const own = this.#note(`${chat} ${person}`, this.#limit.person);
-    return own === 'answer' ? this.#note(`${chat}`, this.#limit.group) : own;
+    const verdict = own === 'answer' ? this.#note(`${chat}`, this.#limit.group) : own;
+    return verdict === 'ask for a pause' && this.#note(`${chat} asked`, 1) !== 'answer' ? 'silence' : verdict;
   }
 
   #note(key: string, most: number): Verdict {

@@ -10,7 +10,8 @@ const mostKept = 10_000;
  */
 export class Owed {
   readonly #finish = new Map<number, Sent | undefined>();
-  readonly #release = new Set<number>();
+  /** Whether it is known that nothing was sent. */
+  readonly #release = new Map<number, boolean>();
   readonly #store: MemoryStore;
 
   constructor(store: MemoryStore) {
@@ -23,7 +24,8 @@ export class Owed {
       await this.finish(update, this.#finish.get(update));
       return true;
     }
-    if (this.#release.has(update)) await this.release(update);
+    const isUnsent = this.#release.get(update);
+    if (isUnsent !== undefined) await this.release(update, isUnsent);
     return false;
   }
 
@@ -33,9 +35,9 @@ export class Owed {
     this.#finish.delete(update);
   }
 
-  async release(update: number): Promise<void> {
-    if (this.#release.size < mostKept) this.#release.add(update);
-    await this.#store.release(update);
+  async release(update: number, isUnsent = false): Promise<void> {
+    if (this.#release.size < mostKept) this.#release.set(update, isUnsent);
+    await this.#store.release(update, isUnsent);
     this.#release.delete(update);
   }
 }

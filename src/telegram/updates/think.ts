@@ -6,6 +6,7 @@ import { emptyMemory, type Frame, type Memory } from '#conversation/memory.ts';
 import type { Message } from '#conversation/message.ts';
 import type { BotSettings, Deps } from '#telegram/ops/deps.ts';
 import type { Admins } from './admins.ts';
+import { answerDamaged, loadedOr, unread } from './damaged.ts';
 import { nameIn, withNames } from './names.ts';
 import { nameOf } from './people.ts';
 
@@ -47,7 +48,9 @@ const adminMatters = new Set(['rig', 'forget']);
 
 /** Loads the chat's memory and answers; saves nothing. */
 export async function think({ settings, deps, admins, bot }: Mind, ask: Ask): Promise<Thought> {
-  const { memory: before, revision } = await deps.store.load(String(ask.chat));
+  const loaded = await loadedOr(deps.store.load(String(ask.chat)));
+  const isDamaged = loaded === 'damaged';
+  const { memory: before, revision } = isDamaged ? unread() : loaded;
   const { name: from, memory } =
     ask.kind === 'private' ? { name: nameOf(ask.whose), memory: before } : nameIn(before, ask.whose, bot);
   const isSure = ask.kind === 'private' || ask.person === undefined;
@@ -70,6 +73,11 @@ export async function think({ settings, deps, admins, bot }: Mind, ask: Ask): Pr
   let result = answer(isSure);
   if (!isSure && adminMatters.has(result.answer.intent) && (await admins.has(ask.chat, ask.person!)))
     result = answer(true);
+  if (isDamaged) {
+    const isAdmin = isSure || (await admins.has(ask.chat, ask.person!));
+    const { answer: said, isForgotten: isGone } = answerDamaged(result.answer, isAdmin);
+    return { answer: said, memory: isGone ? emptyMemory() : before, before, revision, kind: ask.kind };
+  }
   return { answer: result.answer, memory: result.memory, before, revision, kind: ask.kind };
 }
 

@@ -232,7 +232,7 @@ describe('over the wire', () => {
 test('row 37: alive by answering; ready by a poll that runs and a store that writes; metrics name nobody', async () => {
   const clock = { now: 1_000_000 };
   const metrics = makeMetrics();
-  const health = new Health({ now: () => clock.now, heardWithinMs: 90_000, metrics });
+  const health = new Health({ now: () => clock.now, heardWithinMs: 90_000 });
   health.opened(new VolatileStore());
   const isReady = async () => (await health.report()).isReady;
   expect(await isReady()).toBe(false);

@@ -1,0 +1,2 @@
+-- The tables stay as they are. What is sealed is bound to its revision from here on, and a ledger of all rows stands
+-- in meta; a program of before, which knows neither, is kept out by the number.

@@ -1,0 +1,45 @@
+import type { Update } from 'grammy/types';
+import { Limits, type Verdict } from './limits.ts';
+import type { Job } from './sort.ts';
+
+/** Updates whose verdict is remembered: one that comes again is not counted again. */
+const mostKept = 5000;
+
+/**
+ * Decides as an update arrives, before it waits for anything, whether it is answered. What is passed over is done with
+ * at once: it holds no place in a poll, no call of a webhook, and no turn in its chat.
+ */
+export class Judge {
+  readonly #limits: Limits;
+  readonly #passed = new Map<number, Verdict>();
+
+  constructor(now: () => number) {
+    this.#limits = new Limits(now);
+  }
+
+  of({ update_id }: Update, job: Job): Verdict {
+    const known = this.#passed.get(update_id);
+    if (known !== undefined) return known;
+    const verdict = this.#judge(job);
+    this.#passed.set(update_id, verdict);
+    if (this.#passed.size > mostKept) this.#passed.delete(this.#passed.keys().next().value!);
+    return verdict;
+  }
+
+  #judge(job: Job): Verdict {
+    switch (job.kind) {
+      case 'question': {
+        const { chat, from } = job.message;
+        return this.#limits.note(chat.id, from?.id ?? 0, chat.type === 'private');
+      }
+      case 'press': {
+        const { message, from } = job.query;
+        const chat = message?.chat;
+        const isPrivate = chat === undefined || chat.type === 'private';
+        return this.#limits.note(chat?.id ?? from.id, from.id, isPrivate);
+      }
+      default:
+        return 'answer';
+    }
+  }
+}

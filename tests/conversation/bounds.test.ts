@@ -1,0 +1,63 @@
+import { describe, expect, test } from 'vitest';
+import { converse } from '#conversation/converse.ts';
+import { emptyMemory, type Memory, memorySchema } from '#conversation/memory.ts';
+import { mostKept } from '#rig/rig.ts';
+
+const start = Date.UTC(2026, 3, 3, 9);
+
+/** A group in which somebody says something, a minute apart. */
+function group() {
+  let memory: Memory = emptyMemory();
+  let minute = 0;
+  return {
+    say: (from: string, text: string): string => {
+      minute += 1;
+      const at = new Date(start + minute * 60_000);
+      const done = converse(memory, { chat: '-1', kind: 'group', from, text, at });
+      memory = done.memory;
+      return done.answer.text;
+    },
+    memory: () => memory,
+  };
+}
+
+describe('a chat’s memory is bounded', () => {
+  test('past so many rigs a new one is refused in so many words; those kept can be changed', () => {
+    const talk = group();
+    for (let i = 0; i < mostKept.rigs; i++)
+      expect(talk.say(`p${i}`, 'my rig: 100Ah AGM, fridge 1.2A')).toMatch(/^Noted/);
+    const before = talk.memory().rigs;
+    const answer = talk.say('late', 'my rig: 100Ah AGM, fridge 1.2A');
+    expect(answer).toMatch(/I keep 50 rigs in a chat/);
+    expect(answer).toMatch(/forget my rig/);
+    expect(talk.memory().rigs).toEqual(before);
+    expect(talk.say('p7', 'my rig: 200Ah lithium, fridge 1.2A')).toMatch(/200 Ah/);
+    expect(Object.keys(talk.memory().rigs)).toHaveLength(mostKept.rigs);
+  });
+
+  test('of many who learn, those longest away go first', () => {
+    const talk = group();
+    for (let i = 0; i < mostKept.rigs + 5; i++) talk.say(`p${i}`, 'teach me');
+    const learners = Object.keys(talk.memory().lessons);
+    expect(learners).toHaveLength(mostKept.rigs);
+    expect(learners).toContain(`p${mostKept.rigs + 4}`);
+    expect(learners).not.toContain('p0');
+  });
+
+  test('with twenty people who each told a rig, ask and learn, it is under 8 kB', () => {
+    const talk = group();
+    for (let i = 0; i < 20; i++) {
+      const name = `camper${i}`;
+      talk.say(
+        name,
+        `my rig: 2x ${100 + i}Ah AGM, fridge 45W, 4 lights 5W each 5h a day, 160W solar, 1000W inverter`,
+      );
+      talk.say(name, 'teach me');
+      talk.say(name, `how long will a 60W fan and a fridge 1.2A run on ${100 + i}Ah agm, 3 days in Dubbo?`);
+    }
+    const memory = talk.memory();
+    expect(Object.keys(memory.rigs)).toHaveLength(20);
+    expect(memorySchema.safeParse(memory).success).toBe(true);
+    expect(JSON.stringify(memory).length).toBeLessThan(8000);
+  });
+});
