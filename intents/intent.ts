@@ -17,6 +17,8 @@ export interface Setting {
   /** Whose rig was used, where it is not the chat's own: "dad". */
   readonly owner?: string;
   readonly claims: readonly Claim[];
+  /** The question before: what an argument is about where its claims don't tell. */
+  readonly argued?: IntentName;
   /** Rigs known in the chat, by owner ("" is the chat's). */
   readonly rigs: Readonly<Record<string, Rig>>;
   /** The message as it was read, with what it speaks of among its cues. */

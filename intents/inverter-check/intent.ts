@@ -1,4 +1,5 @@
-import type { Facts } from '#rig/rig.ts';
+import { applianceOf } from '#catalog/appliances.ts';
+import type { Facts, Load } from '#rig/rig.ts';
 import type { Intent } from '../intent.ts';
 import { type Need, needs } from '../needs.ts';
 import { answerInverterCheck } from './answer.ts';
@@ -15,13 +16,15 @@ const takes = [
   'ambientC',
 ] as const satisfies readonly (keyof Facts)[];
 
+const hasWatts = ({ name, powerW, currentA }: Load): boolean =>
+  (powerW ?? currentA ?? applianceOf(name)) !== undefined;
+
 const needWatts: Need = {
   anyOf: ['loads', 'inverter'],
   ask: 'what shall run on it, in watts, and the inverter (say “2000W kettle on a 1500W inverter”)',
   key: 'need-watts',
-  holds: facts =>
-    facts.inverter?.powerW !== undefined ||
-    !!facts.loads?.some(load => load.supply === 'ac' || load.powerW !== undefined),
+  // A thing of which nobody knows the watts runs on no inverter "for sure".
+  holds: ({ inverter, loads }) => (loads?.length ? loads.some(hasWatts) : inverter?.powerW !== undefined),
 };
 
 /** Will my inverter run it, what does it take from the battery. */

@@ -32,7 +32,7 @@ function ownerOf({ parsed, rigs, ownKey }: Setting): string {
   if (parsed.owner === 'me') return rigs[ownKey] || hasGear(gearOf(parsed)) || !rigs[''] ? ownKey : '';
   if (parsed.owner === 'us') return '';
   if (parsed.owner !== undefined) return parsed.owner.toLowerCase();
-  return rigs[ownKey] ? ownKey : '';
+  return rigs[ownKey] || !rigs[''] ? ownKey : '';
 }
 
 /** Somebody else's rig, who can speak for themselves: only they or an admin change it. */

@@ -55,6 +55,8 @@ export function nameOf(who: string, from: string): string {
   const lower = who.toLowerCase();
   if (isSpeaker(who, from)) return 'you';
   if (['he', 'she', 'they', 'it', 'somebody'].includes(lower)) return lower;
+  // Said to somebody whom the message doesn't name.
+  if (lower === 'you' || lower === 'your') return 'the other';
   if (kin.includes(lower)) return `your ${lower}`;
   if (strangers.includes(lower)) return `the ${lower}`;
   return who.charAt(0).toUpperCase() + who.slice(1);

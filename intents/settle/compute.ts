@@ -1,9 +1,10 @@
-import type { Facts } from '#rig/rig.ts';
+import type { Claim, Facts } from '#rig/rig.ts';
 import type { Setting } from '../intent.ts';
 import { dimensionOf, hear, inDimension } from './claims.ts';
 import type { Dispute, Finding, Heard } from './dispute.ts';
 import { subjects } from './subjects/all.ts';
 import { voltageIn } from './subjects/use.ts';
+import { waysToTake } from './unsaid.ts';
 
 export type Settled =
   | { readonly kind: 'asked'; readonly missing: string; readonly claims: readonly Heard[] }
@@ -19,16 +20,38 @@ function withWatts(facts: Facts, { conversion }: Setting['parsed']): Facts {
   };
 }
 
-/** Finds out what an argument is about and works out the answer, or what is missing for it. */
+/** A subject that the question before asked for fits better by so much. */
+const byQuestion = 3;
+
+/** How far the claims are from an answer, on average, as a factor's logarithm. */
+function farOff({ finding, claims }: Extract<Settled, { kind: 'found' }>): number {
+  if (claims.length === 0) return Number.POSITIVE_INFINITY;
+  const far = claims.map(({ value }) => Math.abs(Math.log(value / Math.max(finding.answer.value, 1e-9))));
+  return far.reduce((a, b) => a + b, 0) / far.length;
+}
+
+/**
+ * Finds out what an argument is about and works out the answer, or what is missing for it. Where nobody said a unit,
+ * that of the question before counts, and of several the one that brings the claims nearest to the answer.
+ */
 export function settleDispute(told: Facts, setting: Setting): Settled {
+  const all = setting.claims.length > 0 ? setting.claims : setting.parsed.claims;
+  const ways = waysToTake(all, setting.argued).map(claims => settledBy(claims, told, setting));
+  const found = ways.filter(way => way.kind === 'found');
+  return found.toSorted((a, b) => farOff(a) - farOff(b))[0] ?? ways[0]!;
+}
+
+/** The same with claims of known units. */
+function settledBy(said: readonly Claim[], told: Facts, setting: Setting): Settled {
   const facts = withWatts(told, setting.parsed);
-  const { parsed, recalled, rigs, at, mainsV } = setting;
-  const claims = hear(setting.claims.length > 0 ? setting.claims : parsed.claims);
+  const { parsed, recalled, rigs, at, mainsV, argued } = setting;
+  const claims = hear(said);
   const dispute: Dispute = {
     facts,
     claims,
     dimension: dimensionOf(claims),
     cues: parsed.cues,
+    argued,
     recalled,
     rigs,
     at,
@@ -37,6 +60,10 @@ export function settleDispute(told: Facts, setting: Setting): Settled {
   const fitting = subjects
     .map(subject => ({ subject, weight: subject.fits(dispute) }))
     .filter(({ weight }) => weight > 0)
+    .map(({ subject, weight }) => ({
+      subject,
+      weight: weight + (argued !== undefined && subject.intent === argued ? byQuestion : 0),
+    }))
     .sort((a, b) => b.weight - a.weight);
   const [best] = fitting;
   if (!best)

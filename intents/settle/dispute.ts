@@ -1,4 +1,4 @@
-import type { Verdict } from '#answer/answer.ts';
+import type { IntentName, Verdict } from '#answer/answer.ts';
 import type { CautionCode } from '#answer/words/en.ts';
 import type { Explored } from '#engine/explore.ts';
 import type { Range } from '#quantity/range.ts';
@@ -22,6 +22,8 @@ export interface Dispute {
   /** What most claims measure; undefined where there are none. */
   readonly dimension?: Dimension;
   readonly cues: Setting['parsed']['cues'];
+  /** The question before, where there is one. */
+  readonly argued?: Setting['argued'];
   readonly recalled: Setting['recalled'];
   readonly rigs: Readonly<Record<string, Rig>>;
   readonly at: Date;
@@ -51,6 +53,8 @@ export interface Finding {
 /** One kind of argument. */
 export interface Subject {
   readonly name: string;
+  /** The question whose answer is argued about. */
+  readonly intent?: IntentName;
   /** How well the facts and claims fit it: 0 not at all, the highest wins. */
   readonly fits: (dispute: Dispute) => number;
   /** What is missing to settle it, to follow "To settle that I need"; undefined where nothing is. */

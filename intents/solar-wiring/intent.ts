@@ -28,8 +28,9 @@ export const solarWiring: Intent<WiringFacts> = {
       holds: facts => !!facts.solar?.length,
     },
   ]) as Intent<WiringFacts>['needs'],
-  reply: (facts, { parsed }) => {
+  reply: ({ systemVoltageV, ...rest }, { parsed }) => {
     const plates = platesIn(parsed);
+    const facts = systemVoltageV === plates.plate.limitV ? rest : { ...rest, systemVoltageV };
     const isOne = facts.solar.length === 1 && facts.solar[0]!.count === 1;
     const isHeldToPlate = plates.plate.limitV !== undefined || plates.plate.ratedA !== undefined;
     return answerSolarWiring(

@@ -52,15 +52,27 @@ function toldBy(words: readonly string[], from: number, to: number): 'controller
   return undefined;
 }
 
-/** Reads them from the numbers that no fact took: "on a 30A mppt, 50V max", "mppt 100/30", "imp 9.5A". */
-export function platesIn({ recognised, unread }: Pick<ParsedMessage, 'recognised' | 'unread'>): Plates {
+/** Volts that systems have: any others beside a controller are what it stands. */
+const nominal: ReadonlySet<number> = new Set([6, 12, 24, 36, 48]);
+
+/**
+ * Reads them from the numbers that no fact took, and from volts that no system has: "on a 30A mppt, 50V max",
+ * "mppt 100/30", "imp 9.5A".
+ */
+export function platesIn({
+  recognised,
+  unread,
+  facts,
+}: Pick<ParsedMessage, 'recognised' | 'unread' | 'facts'>): Plates {
   const { text, tokens, words, mentions } = recognised;
   const left = new Set(unread.map(number => number.text));
   let limitV: number | undefined;
   let ratedA: number | undefined;
   let fullPowerA: number | undefined;
   mentions.forEach((m, i) => {
-    if (!left.has(text.slice(tokens[m.from]!.start, tokens[m.to - 1]!.end))) return;
+    const isOdd =
+      m.dimension === 'voltage' && m.value === facts.systemVoltageV && !nominal.has(facts.systemVoltageV);
+    if (!isOdd && !left.has(text.slice(tokens[m.from]!.start, tokens[m.to - 1]!.end))) return;
     const by = toldBy(words, m.from, m.to);
     if (m.dimension === 'voltage' && by === 'controller' && isWithin(m.value, limits)) limitV ??= m.value;
     if (m.dimension === 'current' && by === 'controller' && isWithin(m.value, ratings)) ratedA ??= m.value;

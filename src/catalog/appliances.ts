@@ -21,7 +21,9 @@ export function applianceOf(name: string): Appliance | undefined {
   const parts = name.split(/[ -]+/);
   for (let length = parts.length; length > 0; length--)
     for (let at = parts.length - length; at >= 0; at--) {
-      const row = byName.get(parts.slice(at, at + length).join(' '));
+      const words = parts.slice(at, at + length).join(' ');
+      // "Rice cookers" are told by the one.
+      const row = byName.get(words) ?? byName.get(words.replace(/s$/, ''));
       if (row) return row;
     }
   return compound(parts.at(-1)!);

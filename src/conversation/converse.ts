@@ -4,12 +4,13 @@ import { english } from '#answer/speech.ts';
 import { cut } from '#answer/text.ts';
 import type { Intent } from '#intents/intent.ts';
 import type { Cue } from '#language/words/en/cues.ts';
+import { isSameName } from '#rig/merge.ts';
 import type { Facts } from '#rig/rig.ts';
 import { silence, toAnswer, toldOf } from './answer.ts';
 import { askBack, askWhich } from './ask-back.ts';
 import { countedLines } from './counted.ts';
 import { type Heard, hear, hearBot } from './hear.ts';
-import { type Interpreted, interpret } from './interpret.ts';
+import { gearIn, type Interpreted, interpret } from './interpret.ts';
 import { hangsOnPlace, noteLocation } from './location.ts';
 import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
@@ -121,11 +122,21 @@ function isSideTalk(read: Interpreted, { text, onto }: Message): boolean {
   if (
     onto ||
     text.includes('?') ||
-    [...heard.cues].some(cue => cue.startsWith('ask-') || asksAnew.includes(cue))
+    (heard.words > 1 && [...heard.cues].some(cue => cue.startsWith('ask-') || asksAnew.includes(cue)))
   )
     return false;
   const isThanks = heard.cues.has('thanks') && frame?.intent === intent.name && frame.asked === undefined;
   return isThanks || (isReplay(read) && heard.removed.length === 0 && heard.corrects === undefined);
+}
+
+const ofRig: readonly Cue[] = ['rig', 'show', 'save', 'mine'];
+
+/** Whether it is taken for a word on a rig and yet tells nothing, shows nothing, and takes nothing off that is there. */
+function isIdleRig({ intent, heard, setting }: Interpreted): boolean {
+  if (intent.name !== 'rig' || heard.undo || heard.corrects || heard.owner !== undefined) return false;
+  if (ofRig.some(cue => heard.cues.has(cue)) || Object.keys(gearIn(heard.facts)).length > 0) return false;
+  const things = Object.values(setting.rigs).flatMap(rig => rig.loads ?? []);
+  return heard.removed.every(name => !things.some(load => isSameName(load.name, name)));
 }
 
 /** Whether nothing is said: talk among people, in which nobody is in danger. */
@@ -133,7 +144,7 @@ const isSilent = (read: Interpreted, message: Message): boolean =>
   message.kind === 'group' &&
   read.hazards.length === 0 &&
   !isStrange(read.heard) &&
-  (read.intent.name === 'none' || isSideTalk(read, message));
+  (read.intent.name === 'none' || isSideTalk(read, message) || isIdleRig(read));
 
 /** Written in a script that the bot can't read. */
 const isStrange = ({ issues, facts }: Heard): boolean =>
@@ -155,7 +166,9 @@ function answer(memory: Memory, message: Message, read: Interpreted, isSaid = fa
     const asks = askWhich(two, english);
     const told = { ...toldOf(read), shared: two.shared };
     const { intent: first } = two.options[0];
-    const reply = safe(asks, { ...danger, intent: first, isBack: true });
+    // Which of two is meant may wait where a danger forbids to ask.
+    const left = safe(asks, { ...danger, intent: 'unclear', isBack: true });
+    const reply = left.next?.length ? safe(asks, { ...danger, intent: first, isBack: true }) : left;
     const memoryAfter = talk({ reply: asks, isBack: true, asked: asks.headline });
     return {
       memory: memoryAfter,

@@ -4,7 +4,15 @@ import type { ParsedMessage } from '#language/reading.ts';
 import { read } from '#language/reading.ts';
 import { isOtherScript } from '#language/script.ts';
 import { relatives, spokenOf } from '#language/spoken.ts';
-import { afterLine, contextFor, heardFromBot, type LineReader, type Talk } from '#language/talk.ts';
+import {
+  afterLine,
+  contextFor,
+  heardFromBot,
+  keysOf,
+  type LineReader,
+  type Talk,
+  valuesOf,
+} from '#language/talk.ts';
 import { isSameName } from '#rig/merge.ts';
 import { withGearTold } from './gear-told.ts';
 import type { Memory } from './memory.ts';
@@ -25,11 +33,12 @@ export function contextOf(memory: Memory, { from, onto }: Message): TalkContext 
   const told = new Set([...relatives, ...people.filter(name => name !== '')]);
   const talk = contextFor(talkOf(memory), personKey(from));
   if (!onto) return { ...talk, people: [...told] };
-  const lastKeys = Object.keys(onto.facts);
+  const facts = { ...onto.facts };
   return {
     ...talk,
     lastIntent: onto.intent,
-    lastKeys,
+    lastKeys: keysOf(facts),
+    lastValues: valuesOf(facts),
     isOwn: onto.from === personKey(from),
     people: [...told],
   };
@@ -40,11 +49,18 @@ const readLine: LineReader = (text, context) => {
   return { intent, stated: options[0]?.stated ?? {} };
 };
 
+/** How many figures of a question are kept for the reading of the next line. */
+const mostValues = 24;
+
 const kept = ({ hasRig: _hasRig, ...talk }: Talk, at: Date): Memory['talk'] => ({
   ...(talk.lastIntent !== undefined && { lastIntent: talk.lastIntent }),
   lastKeys: talk.lastKeys?.slice(0, 60),
+  lastValues: talk.lastValues?.slice(0, mostValues).map(([of, value]) => [of, value]),
   asked: talk.asked?.slice(0, 60),
+  said: talk.said?.slice(0, 24),
   lastFrom: talk.lastFrom,
+  lastWriter: talk.lastWriter,
+  asks: talk.asks?.map(([from, intent]) => [from, intent]),
   at: at.getTime(),
 });
 
@@ -57,8 +73,9 @@ export function talkAfter(
 ): Memory['talk'] {
   const before = talkOf(memory);
   const stated = parsed.options[0]?.stated ?? {};
-  const after = afterLine(before, parsed.intent, stated, personKey(message.from));
-  if (asked === undefined) return after === before ? memory.talk : kept(after, message.at);
+  const { mentions } = parsed.recognised;
+  const after = afterLine(before, parsed.intent, stated, personKey(message.from), mentions);
+  if (asked === undefined) return kept(after, message.at);
   return kept({ ...after, ...heardFromBot(asked, after, readLine) }, message.at);
 }
 

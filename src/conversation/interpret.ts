@@ -1,3 +1,4 @@
+import type { IntentName } from '#answer/answer.ts';
 import { intentNamed } from '#intents';
 import { factsOf } from '#intents/facts.ts';
 import type { Intent, Setting } from '#intents/intent.ts';
@@ -15,7 +16,7 @@ import { isIntent, undemanding } from './questions.ts';
 import { fill, lastFrame, ownKey, personKey, resolved, rigFor } from './recall.ts';
 import { type Options, settingOf } from './setting.ts';
 import { turned } from './turn.ts';
-import { type AnswerOf, factsIn, readingsOf, type Two, twoReadings } from './two-readings.ts';
+import { type AnswerOf, factsIn, leastSure, readingsOf, type Two, twoReadings } from './two-readings.ts';
 import { hoursUntil } from './until.ts';
 
 /** What a question took from somebody else's. */
@@ -74,6 +75,10 @@ function claimsFor(intent: Intent, heard: Heard, { claims: kept }: Memory, from:
   return [...kept.filter(isOther), ...now];
 }
 
+/** The last question that was no argument itself: of its answer people claim something. */
+const arguedIn = ({ frames }: Memory, frame: Frame | undefined): IntentName | undefined =>
+  [...frames, ...(frame ? [frame] : [])].findLast(({ intent }) => !undemanding.has(intent))?.intent;
+
 /** "Will it?" asked before is asked by what turns it too. */
 const asked = (heard: Heard, { frame, extent }: Lean): Heard =>
   frame?.isCheck &&
@@ -86,7 +91,8 @@ const pick = (facts: Stated, keys: readonly (keyof Stated)[]): Stated =>
   Object.fromEntries(keys.flatMap(key => (facts[key] === undefined ? [] : [[key, facts[key]]]))) as Stated;
 
 /** What of a question's facts is gear that a rig keeps. */
-const gearIn = (facts: Stated): Stated => pick(facts, Object.keys(rigSchema.shape) as (keyof Stated)[]);
+export const gearIn = (facts: Stated): Stated =>
+  pick(facts, Object.keys(rigSchema.shape) as (keyof Stated)[]);
 
 const isSame = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
 
@@ -122,11 +128,42 @@ function ofFrame(memory: Memory, message: Message, heard: Heard): Heard {
   return isOfFrame ? { ...heard, intent: frame.intent, options: [] } : heard;
 }
 
+/** As likely as this, a message that asks nothing tells of gear. */
+const leastTold = 0.25;
+
+const isAsking = ({ cues }: Heard): boolean =>
+  [...cues].some(cue => cue === 'question-mark' || cue.startsWith('ask-'));
+
+/**
+ * What an unsure message tells of gear, where it asks nothing: noting it can be taken back, and asking whether it was
+ * a question would only be in the way.
+ */
+function toldGear(heard: Heard): Heard | undefined {
+  if (heard.certainty >= leastSure || isAsking(heard)) return undefined;
+  const rig = readingsOf(heard).find(
+    ({ intent, probability }) => intent === 'rig' && probability >= leastTold,
+  );
+  if (!rig) return undefined;
+  const facts = factsIn(rig.stated, heard);
+  return Object.keys(gearIn(facts)).length > 0 ? { ...heard, intent: 'rig', facts } : undefined;
+}
+
+/** An amount and the unit that it is wanted in ("60 W in amps") are a question of their own, whatever was asked before. */
+function toldUnits(heard: Heard): Heard | undefined {
+  if (heard.certainty >= leastSure || heard.conversion === undefined) return undefined;
+  const convert = readingsOf(heard).find(
+    ({ intent, probability }) => intent === 'convert' && probability >= leastTold,
+  );
+  return convert && { ...heard, intent: 'convert', facts: factsIn(convert.stated, heard) };
+}
+
 /** Less likely than this another question is not taken, though it could be answered. */
 const leastLikely = 0.25;
 
 /** Holds a message against memory, once: the question, its facts and whose they are, and what is missing. */
 export function interpret(memory: Memory, message: Message, told: Heard, options: Options = {}): Interpreted {
+  const plain = told.issues.length > 0 ? undefined : (toldGear(told) ?? toldUnits(told));
+  if (plain) return taken(memory, message, plain, undefined, options);
   const heard = ofFrame(memory, message, told);
   const answerOf: AnswerOf = (intent, facts) => {
     const {
@@ -174,7 +211,7 @@ function taken(
   // "Save it as my rig": what was just spoken of.
   const isSaved = intent.name === 'rig' && said.cues.has('save') && Object.keys(said.facts).length === 0;
   const heard = isSaved && lean.frame ? { ...said, facts: gearIn(lean.frame.facts) } : said;
-  const lent = lentBy(lean, heard.owner);
+  const lent = lentBy(lean, heard.owner, rig?.rig);
   const told = timed(resolved(heard.facts, rig?.rig), memory, message);
   const isTurn = lean.extent === 'all' && lean.frame !== undefined && lent !== undefined;
   const base = isTurn ? turned(lean.frame!, lent, { ...heard, facts: told }) : told;
@@ -198,6 +235,7 @@ function taken(
     recalled: filled.recalled,
     owner: isLentBank ? lentNow.who : ofRig,
     claims,
+    argued: intent.name === 'settle' ? arguedIn(memory, lean.frame) : undefined,
   });
   return {
     intent,

@@ -8,6 +8,7 @@ import type { Stated } from '#rig/rig.ts';
 import type { Heard } from './hear.ts';
 import type { Frame, Memory } from './memory.ts';
 import type { Message } from './message.ts';
+import { undemanding } from './questions.ts';
 import { personKey } from './recall.ts';
 
 /** How much of a question before goes into this one: all of it, what still holds, where and when alone, or nothing. */
@@ -20,8 +21,28 @@ export interface Lean {
 
 /** Words that turn what was asked before. */
 const turns: readonly Cue[] = ['what-if', 'make-it', 'and-with', 'same-again', 'correction'];
-/** Words that turn it where the message has no rig of its own. */
-const weakTurns: readonly Cue[] = [...turns, 'without', 'only', 'add', 'remove'];
+/** Words that open a message which turns the question before. */
+const openings: ReadonlySet<string> = new Set(
+  'and same what with without but make if how now only just plus minus add instead or then also even suppose say assuming'.split(
+    ' ',
+  ),
+);
+const fillers: ReadonlySet<string> = new Set(
+  'ok okay so hey bot yeah yes no well right hmm oh ah'.split(' '),
+);
+const turnsWhole: readonly Cue[] = ['same-again', 'correction', 'remove'];
+
+/**
+ * Whether a question that tells all it needs is one of its own: turning words amid it ("a fan and a lamp") belong to
+ * what it tells, those at its beginning to the talk.
+ */
+function standsAlone({ cues, recognised }: Heard): boolean {
+  const first = recognised.words.find(word => !fillers.has(word)) ?? '';
+  const [next] = recognised.words.slice(recognised.words.indexOf(first) + 1);
+  const isAsking = first === 'what' || first === 'how';
+  const opens = isAsking ? ['if', 'about', 'happens'].includes(next ?? '') : openings.has(first);
+  return !opens && !turnsWhole.some(cue => cues.has(cue));
+}
 
 const isPair = (a: string, b: string): boolean =>
   a === b || [a, b].every(name => name === 'run-time' || name === 'trip' || name === 'energy-budget');
@@ -39,13 +60,24 @@ export const isWhole = ({ takes, needs }: Intent, told: Stated): boolean =>
     .success;
 
 /** The question that a message may lean on: the one replied to, else the speaker's last, else the chat's. */
-function frameFor({ frames }: Memory, { onto, from }: Message, intent: string): Frame | undefined {
+function frameFor(
+  { frames }: Memory,
+  { onto, from }: Message,
+  intent: string,
+  isSlip: boolean,
+): Frame | undefined {
   if (onto) return onto;
-  const last = frames.at(-1);
-  const own = frames.findLast(frame => frame.from === personKey(from));
+  // What was asked back about with nothing told is nothing to lean on.
+  const told = frames.filter(({ facts, intent: of }) => of !== 'unclear' || Object.keys(facts).length > 0);
+  // An argument is about the chat's last question, whoever asks who is right.
+  if (intent === 'settle') return told.findLast(frame => !undemanding.has(frame.intent)) ?? told.at(-1);
+  const last = told.at(-1);
+  const own = told.findLast(frame => frame.from === personKey(from));
   if (!own || !last || own === last) return own ?? last;
+  // What somebody puts right or takes out is their own.
+  if (isSlip) return own;
   // What waits for an answer takes it from anybody; and who speaks of the chat's question means that.
-  const isOpen = last.asked !== undefined && isPair(last.intent, intent);
+  const isOpen = last.asked !== undefined && last.asked.length > 0 && isPair(last.intent, intent);
   // Somebody else has told what one's own question waited for.
   const isGoneOn = own.asked !== undefined && last.onto === own.at;
   return isOpen || isGoneOn || (!isPair(own.intent, intent) && isPair(last.intent, intent)) ? last : own;
@@ -53,25 +85,29 @@ function frameFor({ frames }: Memory, { onto, from }: Message, intent: string): 
 
 /** How far a message leans on the talk. */
 export function leanOf(memory: Memory, message: Message, heard: Heard, intent: Intent): Lean {
-  const frame = frameFor(memory, message, intent.name);
-  if (!frame) return { extent: 'none' };
   const { cues, facts, removed, corrects, owner } = heard;
+  const isSlip = corrects !== undefined || removed.length > 0;
+  const frame = frameFor(memory, message, intent.name, isSlip || cues.has('correction'));
+  if (!frame) return { extent: 'none' };
   const isOwn = frame.from === personKey(message.from);
   const isTold = Object.keys(facts).length > 0;
-  const isSlip = corrects !== undefined || removed.length > 0;
-  const isTurn = message.onto !== undefined || isSlip || weakTurns.some(cue => cues.has(cue));
   if (isSetup(facts)) {
     const isPlainTurn = isOwn && (isSlip || turns.some(cue => cues.has(cue))) && owner === undefined;
     if (isPlainTurn && isPair(frame.intent, intent.name)) return { frame, extent: 'all' };
     return isOwn && owner === undefined ? { frame, extent: 'circumstances' } : { extent: 'none' };
   }
   // "And mine?", "Kim's rig": the same question of other gear.
-  if (owner !== undefined) return { frame, extent: 'circumstances' };
+  const isOwnSlip = isOwn && owner === 'me' && (isSlip || cues.has('correction'));
+  if (owner !== undefined && !isOwnSlip) return { frame, extent: 'circumstances' };
   if (intent.name === 'settle') return { frame, extent: 'all' };
   const isSame = isPair(frame.intent, intent.name);
   // What somebody else was asked for is answered by a figure, not by another whole question.
   const isAnother = frame.asked === undefined || hasUse(factsOf(facts));
-  if (isTold && !isTurn && isWhole(intent, facts) && !isOwn && isAnother) return { extent: 'none' };
+  const isApart = isTold && !isOwn && isAnother && !isSlip && !message.onto && standsAlone(heard);
+  if (isApart && isWhole(intent, facts)) return { extent: 'none' };
+  // "How long will my fan last?" is of the asker's own gear: somebody else's battery is not meant.
+  if (isApart && heard.recognised.words.some(word => word === 'my' || word === 'our'))
+    return { frame, extent: 'circumstances' };
   // What only got a question back is all still meant.
   if (isSame || (frame.asked !== undefined && isOwn)) return { frame, extent: 'all' };
   // "What size would we need instead": for as long as before.
@@ -112,10 +148,18 @@ const asked: ReadonlySet<string> = new Set([
 const only = (facts: Stated, holds: (key: string) => boolean): Stated =>
   Object.fromEntries(Object.entries(facts).filter(([key]) => holds(key))) as Stated;
 
-/** The facts of the question leant on that go into this one. */
-export function lentBy({ frame, extent }: Lean, owner: string | undefined): Stated | undefined {
+const use: ReadonlySet<string> = new Set(['loads', 'dailyUseAh', 'dailyUseWh']);
+
+/**
+ * The facts of the question leant on that go into this one.
+ * @param rig the gear of the owner that is spoken of, where there is one: where it has nothing that draws, the same
+ *   things run on it ("and mine?")
+ */
+export function lentBy({ frame, extent }: Lean, owner: string | undefined, rig?: Stated): Stated | undefined {
   if (!frame || extent === 'none') return undefined;
   if (extent === 'all') return frame.facts;
   if (extent === 'gear') return only(frame.facts, key => !goals.has(key));
-  return only(frame.facts, key => (owner === undefined ? circumstances : asked).has(key));
+  if (owner === undefined) return only(frame.facts, key => circumstances.has(key));
+  const isIdle = rig !== undefined && !hasUse(factsOf(rig));
+  return only(frame.facts, key => asked.has(key) || (isIdle && use.has(key)));
 }

@@ -46,8 +46,20 @@ export const talkSchema = z.strictObject({
   things: z.array(z.string().max(60)).max(60).optional(),
   lastIntent: z.string().max(30).optional(),
   lastKeys: z.array(z.string().max(40)).max(60).optional(),
+  lastValues: z
+    .array(z.tuple([z.string().max(60), z.number()]))
+    .max(24)
+    .optional(),
   asked: z.array(z.string().max(40)).max(60).optional(),
+  /** What the last two lines look like, in a few signs each. */
+  said: z.array(z.string().max(40)).max(24).optional(),
   lastFrom: z.string().max(60).optional(),
+  lastWriter: z.string().max(60).optional(),
+  /** What each of the last people asked, the latest last. */
+  asks: z
+    .array(z.tuple([z.string().max(60), z.string().max(30)]))
+    .max(6)
+    .optional(),
   at: z.number(),
 });
 

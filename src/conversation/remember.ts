@@ -15,6 +15,7 @@ import {
 import type { Message } from './message.ts';
 import { passingBy } from './questions.ts';
 import { personKey } from './recall.ts';
+import { talkWithout } from './talk-kept.ts';
 
 /** What was done with a message, as far as memory cares. */
 export interface Done {
@@ -172,7 +173,7 @@ function withoutPerson(memory: Memory, ownKey: string, from: string): Memory {
     people: people.length > 0 ? Object.fromEntries(people) : undefined,
     claims: memory.claims.filter(c => c.who.toLowerCase() !== from),
     frames: memory.frames.filter(frame => frame.from !== from),
-    talk: memory.talk?.lastFrom === from ? undefined : memory.talk,
+    talk: memory.talk && talkWithout(memory.talk, from),
   };
 }
 

@@ -47,7 +47,7 @@ const rules: Readonly<Record<HazardCode, Rule>> = {
   'no-fuse': { refuses: wiring, covers: ['no-fuse', 'fuse-at-battery'] },
   'over-current': { refuses: 'all' },
   'cold-charge': { refuses: charging, withholds: ['charge-time', 'generator'], covers: ['lithium-cold'] },
-  'generator-inside': { refuses: charging, covers: ['carbon-monoxide'] },
+  'generator-inside': { refuses: [...charging, 'unclear'], covers: ['carbon-monoxide'] },
   'mixed-parallel': { refuses: 'all', withholds: ['battery-bank'], covers: ['mixed-batteries'] },
   medical: { refuses: [], covers: ['medical'] },
   'jump-start': { refuses: 'all' },

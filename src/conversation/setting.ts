@@ -1,6 +1,5 @@
 import { examples } from '#intents/examples.ts';
 import type { Setting } from '#intents/intent.ts';
-import type { Claim } from '#rig/rig.ts';
 import type { Heard } from './hear.ts';
 import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
@@ -21,7 +20,7 @@ export function settingOf(
   message: Message,
   parsed: Heard,
   options: Options,
-  own: { readonly recalled: Setting['recalled']; readonly owner?: string; readonly claims: readonly Claim[] },
+  own: Pick<Setting, 'recalled' | 'owner' | 'claims' | 'argued'>,
 ): Setting {
   return {
     from: message.from,
@@ -30,6 +29,7 @@ export function settingOf(
     recalled: own.recalled,
     owner: own.owner,
     claims: own.claims,
+    argued: own.argued,
     rigs: memory.rigs,
     ownKey: ownKey(message.from, message.kind),
     parsed,

@@ -1,4 +1,5 @@
 import { read } from '#language/reading.ts';
+import { keysOf, valuesOf } from '#language/talk.ts';
 import type { Heard } from './hear.ts';
 import { alone } from './questions.ts';
 
@@ -22,7 +23,12 @@ export function questionsOf(text: string, heard: Heard): readonly Heard[] {
   if (other) return [heard, { ...heard, intent: other }];
   const parts = text.split('?').filter(part => part.trim() !== '');
   if (parts.length < 2 || parts.length > mostParts || alone.has(heard.intent)) return [heard];
-  const context = { lastIntent: heard.intent, lastKeys: Object.keys(heard.facts), isOwn: true };
+  const context = {
+    lastIntent: heard.intent,
+    lastKeys: keysOf({ ...heard.facts }),
+    lastValues: valuesOf({ ...heard.facts }),
+    isOwn: true,
+  };
   const asked = parts.map(part => read(`${part}?`, context)).filter(part => part.probability >= leastSure);
   const names = new Set(asked.map(part => part.intent).filter(name => !alone.has(name)));
   if (!names.has(heard.intent)) return [heard];

@@ -2,10 +2,16 @@ import type { Stated } from './decide/assemble.ts';
 import type { TalkContext } from './decide/frame.ts';
 import type { Mention } from './recognise/mention.ts';
 import { recognise } from './recognise/recognise.ts';
+import { denials, sayingVerbs } from './words/en/people.ts';
 
 /** What the lines before leave for the reading of the next, and whose the last of them was. Training and the running bot build it alike. */
 export interface Talk extends TalkContext {
+  /** Whose the last question was. */
   readonly lastFrom?: string;
+  /** Who wrote the last line, whatever it was. */
+  readonly lastWriter?: string;
+  /** What each of the last people asked, the latest last. */
+  readonly asks?: readonly (readonly [from: string, intent: string])[];
 }
 
 /** Reads one line of a talk: the question and its facts. */
@@ -17,16 +23,86 @@ export type LineReader = (
 /** Lines that leave the question before where it is. */
 const idle: ReadonlySet<string> = new Set(['none', 'help', 'privacy', 'forget']);
 
-/** What a person's line leaves. */
-export function afterLine(talk: Talk, intent: string, stated: Stated, from: string): Talk {
-  const keys = Object.keys(stated);
+/** What a person's line leaves, of which it says much or nothing. */
+export function afterLine(
+  before: Talk,
+  intent: string,
+  stated: Stated,
+  from: string,
+  mentions: readonly Mention[],
+): Talk {
+  const keys = keysOf(stated);
+  const talk = { ...before, said: saidAfter(before.said, signsOf(mentions)), lastWriter: from };
   if (idle.has(intent)) return talk;
   const hasRig = talk.hasRig || intent === 'rig';
   if (intent === 'unclear' && keys.length === 0) return talk;
   const loads = (stated.loads ?? []).flatMap(load => (typeof load.name === 'string' ? [load.name] : []));
   const things = loads.length > 0 ? loads : talk.things;
-  return { lastIntent: intent, lastKeys: keys, hasRig, asked: [], ...(things && { things }), lastFrom: from };
+  const { said } = talk;
+  const asks = [...(talk.asks ?? []).filter(([who]) => who !== from), [from, intent] as const];
+  return {
+    lastIntent: intent,
+    lastKeys: keys,
+    lastValues: valuesOf(stated),
+    hasRig,
+    asked: [],
+    said,
+    ...(things && { things }),
+    lastFrom: from,
+    lastWriter: from,
+    asks: asks.slice(-mostAsks),
+  };
 }
+
+/** The facts that are told, and of gear which of its figures: "loads", "loads.powerW". */
+export const keysOf = (stated: Stated): string[] => [
+  ...new Set(
+    Object.entries(stated).flatMap(([key, value]) => [key, ...rowsOf(value).flatMap(row => inRow(key, row))]),
+  ),
+];
+
+/** The figures told, each with what it is of: what a turn most often puts another value for. */
+export const valuesOf = (stated: Stated): (readonly [string, number])[] =>
+  Object.entries(stated).flatMap(([key, value]) =>
+    typeof value === 'number'
+      ? [[key, value] as const]
+      : rowsOf(value).flatMap(row =>
+          Object.entries(row).flatMap(([name, v]) =>
+            typeof v === 'number' ? [[`${key}.${name}`, v] as const] : [],
+          ),
+        ),
+  );
+
+type Row = Readonly<Record<string, unknown>>;
+const isRow = (value: unknown): value is Row =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+const rowsOf = (value: unknown): readonly Row[] =>
+  Array.isArray(value) ? value.filter(isRow) : isRow(value) ? [value] : [];
+const inRow = (key: string, row: Row): string[] =>
+  Object.keys(row).flatMap(name => (name === 'name' || name === 'who' ? [] : [`${key}.${name}`]));
+
+const mostSigns = 10;
+const mostAsks = 6;
+
+/** What a line looks like, in a few signs: how long it is, which kinds of figures it tells, whether it asks, claims or denies. */
+function signsOf(mentions: readonly Mention[]): string[] {
+  const n = mentions.length;
+  const signs = new Set([n < 4 ? 'short' : n < 12 ? 'line' : 'long']);
+  for (const m of mentions) {
+    if (m.kind === 'amount') signs.add(m.cls);
+    else if (m.kind === 'number' || m.kind === 'person' || m.text === '?')
+      signs.add(m.kind === 'sign' ? '?' : m.kind);
+    else if (sayingVerbs.has(m.text)) signs.add('says');
+    else if (denials.has(m.text)) signs.add('no');
+  }
+  return [...signs].slice(0, mostSigns);
+}
+
+/** The signs of the last two lines: 1 before those of the last, 2 before those of the one before it. */
+const saidAfter = (said: readonly string[] = [], signs: readonly string[]): string[] => [
+  ...signs.map(sign => `1${sign}`),
+  ...said.filter(sign => sign.startsWith('1')).map(sign => `2${sign.slice(1)}`),
+];
 
 /** What the bot's own line leaves: what it asked for, as the kinds it names. */
 export function heardFromBot(text: string, talk: Talk, read: LineReader): Partial<TalkContext> {
@@ -38,12 +114,23 @@ export function heardFromBot(text: string, talk: Talk, read: LineReader): Partia
     named.length > 0
       ? [...(talk.things ?? []).filter(name => !named.includes(name)), ...named.slice(0, 2).reverse()]
       : talk.things;
-  return { asked, ...(things && { things }), lastIntent: talk.lastIntent ?? read(text, {}).intent };
+  return {
+    asked,
+    said: saidAfter(talk.said, ['bot']),
+    ...(things && { things }),
+    lastIntent: talk.lastIntent ?? read(text, {}).intent,
+  };
 }
 
 /** The talk as somebody's next line is read in it. */
-export function contextFor({ lastFrom, ...rest }: Talk, from: string): TalkContext {
-  return { ...rest, isOwn: lastFrom === from };
+export function contextFor({ lastFrom, lastWriter, asks, ...rest }: Talk, from: string): TalkContext {
+  const ownIntent = asks?.find(([who]) => who === from)?.[1];
+  return {
+    ...rest,
+    isOwn: lastFrom === from,
+    wroteLast: lastWriter === from,
+    ...(ownIntent !== undefined && { ownIntent }),
+  };
 }
 
 /** The kinds of gear and amounts named. */

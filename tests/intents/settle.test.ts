@@ -26,16 +26,42 @@ interface Case {
   readonly closest?: string;
   readonly says?: RegExp;
   readonly rigs?: Setting['rigs'];
+  readonly argued?: Setting['argued'];
 }
 
-const reply = ({ facts, claims: heard, cues = [], rigs = {} }: Case) =>
+const reply = ({ facts, claims: heard, cues = [], rigs = {}, argued }: Case) =>
   settle.reply(
     settle.needs.parse(facts),
-    settingWith({ claims: heard, rigs }, { claims: heard, cues: new Set(cues) }),
+    settingWith({ claims: heard, rigs, argued }, { claims: heard, cues: new Set(cues) }),
   );
 
 /** Bounds by hand: usable share of the battery over the draw, label times sun times losses, Ohm and Watt. */
 const cases: Readonly<Record<string, Case>> = {
+  'bare figures after "how long?" are days where days come near: 40 Ah over 31 Ah a day': {
+    facts: { batteries: [{ count: 1, capacityAh: 80, chemistry: 'agm' }], loads: [fridge(1.3)] },
+    claims: claims(['Max', 1, ''], ['Lena', 4, '']),
+    argued: 'run-time',
+    answer: [1.1, 1.48],
+    closest: 'Max',
+    says: /Max is closest: it lasts about 1\.3 days/,
+  },
+  'bare figures after "how long?" are hours where hours come near: 40 Ah at 10 A, less by Peukert': {
+    facts: {
+      batteries: [{ count: 1, capacityAh: 80, chemistry: 'agm' }],
+      loads: [{ ...fridge(10), name: 'heater' }],
+    },
+    claims: claims(['Max', 3, ''], ['Lena', 9, '']),
+    argued: 'run-time',
+    answer: [2.5, 4],
+    closest: 'Max',
+  },
+  'a bare figure after "what fuse?" is amps: 125 % of 30 A, the next standard size': {
+    facts: { loads: [{ ...fridge(30), name: 'pump' }], cable: { lengthM: 2, isRoundTrip: false } },
+    claims: claims(['Sid', 25, ''], ['Ray', 40, '']),
+    argued: 'fuse-size',
+    answer: [40, 40],
+    closest: 'Ray',
+  },
   'days on lithium: 120–150 Ah over 48 Ah a day': {
     facts: { batteries: [{ count: 1, capacityAh: 150, chemistry: 'lfp' }], loads: [fridge(2)] },
     claims: claims(['ness', 3, 'days'], ['pat', 6, 'days']),

@@ -38,15 +38,14 @@ function vanished(text: string): string[] {
   const isNear = (a: number, b: number): boolean =>
     Math.abs(Math.abs(a) - Math.abs(b)) <= 0.011 * Math.max(1, Math.abs(b));
   return numbersOf(parsed).flatMap(n => {
-    const place = left.indexOf(n.raw);
-    if (place >= 0) {
-      left.splice(place, 1);
-      return [];
-    }
     const isTold = all.some(value =>
       typeof value === 'string' ? value === n.key : n.values.some(v => isNear(value, v)),
     );
-    return isTold || hasPlan ? [] : [n.raw];
+    if (isTold || hasPlan) return [];
+    const place = left.indexOf(n.raw);
+    if (place < 0) return [n.raw];
+    left.splice(place, 1);
+    return [];
   });
 }
 

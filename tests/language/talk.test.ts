@@ -1,10 +1,16 @@
 import { expect, test } from 'vitest';
+import type { Stated } from '#language/decide/assemble.ts';
+import { recognise } from '#language/recognise/recognise.ts';
 import { afterLine, contextFor, heardFromBot, type Talk } from '#language/talk.ts';
 
-const asked: Talk = afterLine({}, 'run-time', { loads: [{ name: 'fridge' }], durationH: 72 }, 'kim');
+const line = (talk: Talk, intent: string, stated: Stated, from: string, text = 'so be it'): Talk =>
+  afterLine(talk, intent, stated, from, recognise(text).mentions);
+const asked = line({}, 'run-time', { loads: [{ name: 'fridge' }], durationH: 72 }, 'kim');
 const neverRead = () => {
   throw new Error('nothing is to be read');
 };
+
+const neverReadTwice = () => ({ intent: 'none', stated: {} });
 
 test('a question leaves its name, its keys and its asker', () => {
   expect(asked).toMatchObject({ lastIntent: 'run-time', lastKeys: ['loads', 'durationH'], asked: [] });
@@ -15,8 +21,8 @@ test('a question leaves its name, its keys and its asker', () => {
 
 test('chatter and manuals leave the question before where it is', () => {
   for (const intent of ['none', 'help', 'privacy', 'forget'])
-    expect(afterLine(asked, intent, {}, 'lou')).toBe(asked);
-  expect(afterLine(asked, 'unclear', {}, 'lou')).toBe(asked);
+    expect(line(asked, intent, {}, 'lou')).toMatchObject({ lastIntent: 'run-time', lastFrom: 'kim' });
+  expect(line(asked, 'unclear', {}, 'lou')).toMatchObject({ lastIntent: 'run-time', lastFrom: 'kim' });
 });
 
 test('what the bot asks for stands open as kinds, what it tells does not', () => {
@@ -27,6 +33,16 @@ test('what the bot asks for stands open as kinds, what it tells does not', () =>
 });
 
 test('a rig told once is known ever after', () => {
-  const told = afterLine({}, 'rig', { batteries: [{}] }, 'kim');
-  expect(afterLine(told, 'run-time', {}, 'lou')).toMatchObject({ hasRig: true, lastFrom: 'lou' });
+  const told = line({}, 'rig', { batteries: [{}] }, 'kim');
+  expect(line(told, 'run-time', {}, 'lou')).toMatchObject({ hasRig: true, lastFrom: 'lou' });
+});
+
+test('the last two lines leave what they look like, whatever they were', () => {
+  const first = line({}, 'settle', {}, 'ann', 'the fan runs 11 hours on that, I reckon');
+  const second = line(first, 'none', {}, 'bob', 'nah, 8');
+  expect(second.said).toEqual(expect.arrayContaining(['1short', '1no', '1number', '2line', '2h', '2says']));
+  expect(contextFor(second, 'bob')).toMatchObject({ wroteLast: true });
+  expect(contextFor(second, 'ann')).toMatchObject({ wroteLast: false });
+  const third = { ...second, ...heardFromBot('About 9 hours.', second, neverReadTwice) };
+  expect(third.said?.filter(sign => sign.startsWith('1'))).toEqual(['1bot']);
 });

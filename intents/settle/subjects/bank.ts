@@ -21,6 +21,7 @@ const told = (bank: Bank): string => `${decimals(bank.capacityAh, 0)} Ah at ${de
 /** "Two in series are 400 Ah." "No, it stays 200." */
 export const bankSubject: Subject = {
   name: 'bank',
+  intent: 'battery-bank',
   fits: d => {
     if (!['charge', 'energy', 'voltage'].includes(d.dimension ?? '')) return 0;
     if (blocks(d) < 2 && !isJoined(d)) return 0;

@@ -13,6 +13,7 @@ import { bankIn, kindIn } from './use.ts';
 /** "You need 100 Ah." "The shop said 300." */
 export const batterySizeSubject: Subject = {
   name: 'battery size',
+  intent: 'battery-size',
   fits: d => {
     if (d.dimension !== 'charge' && d.dimension !== 'energy') return 0;
     const hours = d.facts.durationH ?? 0;

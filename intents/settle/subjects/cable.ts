@@ -31,6 +31,7 @@ export const missingOfRun = (d: Dispute): string | undefined => {
 /** "4 mm² will do." "No, 10." */
 export const cableSubject: Subject = {
   name: 'cable',
+  intent: 'cable-size',
   fits: d => (d.dimension === 'area' ? 5 : 0),
   missing: missingOfRun,
   solve: d => {

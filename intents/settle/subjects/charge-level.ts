@@ -10,6 +10,7 @@ const chemistryOf = ({ facts }: Dispute): Chemistry =>
 /** "12.2 V is half full." "It's nearly flat." */
 export const chargeLevelSubject: Subject = {
   name: 'charge level',
+  intent: 'charge-level',
   fits: d => (d.dimension !== 'percent' ? 0 : d.facts.volts === undefined ? 0.5 : 5),
   missing: d =>
     d.facts.volts === undefined ? 'the volts it reads at rest, and the battery type' : undefined,

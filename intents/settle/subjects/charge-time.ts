@@ -27,6 +27,7 @@ function chargerIn({ facts, cues }: Dispute): Pick<Source, 'kind' | 'currentA' |
 /** "Five hours of driving fill it." "Two." */
 export const chargeTimeSubject: Subject = {
   name: 'charge time',
+  intent: 'charge-time',
   fits: d => {
     if (d.dimension !== 'time') return 0;
     return (isOnCharging(d) ? 3 : 0) + 2 * weigh(d, 'chargers') + (d.facts.chargeNeededAh ? 1 : 0);

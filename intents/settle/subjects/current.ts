@@ -12,6 +12,7 @@ const hasWatts = ({ loads }: Facts): boolean => !!loads?.some(load => load.power
 /** "It draws 8 A." "No, 1.2." */
 export const currentSubject: Subject = {
   name: 'current',
+  intent: 'convert',
   fits: d => {
     if (d.dimension !== 'current' || d.cues.has('fuse')) return 0;
     return 1 + (hasWatts(d.facts) ? weigh(d, 'loads') + 1 : 0);

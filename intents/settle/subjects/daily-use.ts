@@ -8,6 +8,7 @@ import { voltageIn } from './use.ts';
 /** "It uses 96 Ah a day." "No, 45." */
 export const dailyUseSubject: Subject = {
   name: 'daily use',
+  intent: 'energy-budget',
   fits: d => {
     if (d.dimension !== 'charge' && d.dimension !== 'energy') return 0;
     return 1 + weigh(d, 'loads') + (d.cues.has('ask-total') ? 2 : 0);

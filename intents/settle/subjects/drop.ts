@@ -10,6 +10,7 @@ import { probe } from './probe.ts';
 /** "It loses 0.3 V." "At least one." */
 export const dropSubject: Subject = {
   name: 'drop',
+  intent: 'cable-size',
   fits: d => {
     const isLoss = d.dimension === 'voltage' || d.dimension === 'percent';
     if (!isLoss || (!d.facts.cable && !d.cues.has('ask-drop'))) return 0;

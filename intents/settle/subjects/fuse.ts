@@ -18,6 +18,7 @@ export function circuitIn(d: Dispute) {
 /** "A 10 A fuse." "No, 15." */
 export const fuseSubject: Subject = {
   name: 'fuse',
+  intent: 'fuse-size',
   fits: d => {
     if (d.dimension !== 'current') return 0;
     const isTold =

@@ -22,6 +22,7 @@ function watts(load: Load): { readonly runs: number; readonly starts: number } {
 /** "It runs on that inverter." "It doesn't." */
 export const inverterSubject: Subject = {
   name: 'inverter',
+  intent: 'inverter-check',
   fits: d => {
     const isPower = d.dimension === undefined || d.dimension === 'power';
     if (!isPower || (!d.cues.has('inverter') && d.facts.inverter === undefined)) return 0;

@@ -12,6 +12,7 @@ import { kindIn } from './use.ts';
 /** "A 100 W panel does it." "You need 200." */
 export const panelSizeSubject: Subject = {
   name: 'panel size',
+  intent: 'solar-size',
   fits: d => {
     if (d.dimension !== 'power') return 0;
     const isSun = ['solar', 'sun', 'controller'].some(cue => d.cues.has(cue as 'solar'));

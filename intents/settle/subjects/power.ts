@@ -8,6 +8,7 @@ import { toldVoltage } from './use.ts';
 /** "5 A are 60 W." "No, 5 W." */
 export const powerSubject: Subject = {
   name: 'power',
+  intent: 'convert',
   fits: d => {
     if (d.dimension !== 'power' || d.cues.has('solar')) return 0;
     return 1 + (d.facts.loads?.some(l => l.currentA !== undefined) ? weigh(d, 'loads') + 1 : 0);

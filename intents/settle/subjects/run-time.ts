@@ -9,6 +9,7 @@ import { bankIn } from './use.ts';
 /** "It lasts 2 days." "No, four." */
 export const runTimeSubject: Subject = {
   name: 'run time',
+  intent: 'run-time',
   fits: d => {
     if (d.dimension !== 'time') return 0;
     const uses = Math.max(weigh(d, 'loads'), weigh(d, 'dailyUseAh'), weigh(d, 'dailyUseWh'));

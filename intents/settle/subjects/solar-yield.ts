@@ -9,6 +9,7 @@ import { voltageIn } from './use.ts';
 /** "The panel makes 1 kWh a day." "More like 700 Wh." */
 export const solarYieldSubject: Subject = {
   name: 'solar yield',
+  intent: 'solar-yield',
   fits: d => {
     if (d.dimension !== 'charge' && d.dimension !== 'energy') return 0;
     if (!d.facts.solar?.some(s => s.powerW)) return d.cues.has('solar') && d.cues.has('ask-yield') ? 2 : 0;

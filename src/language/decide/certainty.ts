@@ -20,6 +20,7 @@ export const certaintyNames = [
   'numbers left over',
   'things',
   'danger',
+  'members apart',
 ] as const;
 
 const logit = (p: number): number => Math.max(-6, Math.min(6, Math.log((p + 1e-4) / (1 - p + 1e-4))));
@@ -32,6 +33,7 @@ export function certaintyFeatures(
   second: number,
   question: number,
   danger: number,
+  apart: number,
 ): number[] {
   let numbers = 0;
   let left = 0;
@@ -63,6 +65,7 @@ export function certaintyFeatures(
     Math.min(left, 5),
     Math.min(things, 6) / 2,
     danger,
+    Math.min(apart, 5),
   ];
 }
 

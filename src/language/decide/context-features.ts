@@ -39,6 +39,7 @@ export function surroundings(f: Frame, i: number, out: Features): void {
   out.push(mix(91, mix(0, Math.min(before, 3), Math.min(after, 3)), own));
   for (const p of f.present) out.push(mix(92, p, own));
   for (const c of f.context) out.push(mix(93, c, own));
+  anotherValue(f, i, out);
   for (let k = 0; k < f.questions.length; k++) {
     const q = f.questions[k]!;
     out.push(mix(100 + k, q, own));
@@ -51,6 +52,30 @@ export function surroundings(f: Frame, i: number, out: Features): void {
   out.push(mix(97, own, (i === 0 ? 1 : 0) + (i === n - 1 ? 2 : 0)));
   out.push(mix(98, at(f, 0), at(f, 1)));
 }
+
+/** Which figure of the question before a number comes nearest to: a turn most often tells another value of it. */
+function anotherValue(f: Frame, i: number, out: Features): void {
+  const m = f.mentions[i]!;
+  if (f.lastValues.length === 0 || (m.kind !== 'number' && m.kind !== 'amount')) return;
+  let of = none;
+  let least = Infinity;
+  for (const last of f.lastValues) {
+    const far = apart(m.value, last.value);
+    if (far < least) {
+      least = far;
+      of = last.of;
+    }
+  }
+  const own = f.cls[i]!;
+  const far = least < 0.01 ? 0 : least < 1 ? 1 : least < 2 ? 2 : 3;
+  out.push(mix(107, of, own));
+  out.push(mix(108, mix(0, of, far), own));
+  out.push(mix(109, own, far));
+}
+
+/** How many times two figures double from one to the other. */
+const apart = (a: number, b: number): number =>
+  a > 0 && b > 0 ? Math.abs(Math.log2(a / b)) : a === b ? 0 : 9;
 
 function looks(f: Frame, i: number, out: Features): void {
   const m = f.mentions[i]!;

@@ -5,7 +5,7 @@ import { certainty, certaintyFeatures } from './certainty.ts';
 import { scratch } from './feature-list.ts';
 import { type Frame, frameOf, type TalkContext } from './frame.ts';
 import { largest, MessageScores, meaningFeatures } from './message.ts';
-import { headOf, type Model, probabilities, shares } from './model.ts';
+import { apart, headOf, type Model, probabilities, shares } from './model.ts';
 import { planFeatures, planOutcomes } from './plan-features.ts';
 import { mostRanked, ReadingScores, weightOf } from './rank.ts';
 import { search } from './search.ts';
@@ -22,6 +22,8 @@ export interface Option {
   readonly roles: number;
   readonly question: number;
   readonly state: State;
+  /** Hidden units of the message's net for it. */
+  readonly units: Float64Array;
 }
 
 export interface Decision {
@@ -164,6 +166,7 @@ export function decide(
     (all[1]?.p ?? 0) / sum,
     best.question,
     1 - harmless,
+    apart(model.message, best.of.units, headOf(model, 'intents'), best.outcome),
   );
   return {
     frame,
@@ -175,6 +178,7 @@ export function decide(
       stated: of.stated,
       probability: p / sum,
       state: of.state,
+      units: of.units,
       roles: Math.log(own / question),
       question: Math.log(question),
     })),

@@ -8,12 +8,20 @@ export interface TalkContext {
   readonly lastIntent?: string;
   /** Facts of that question: "batteries", "loads". */
   readonly lastKeys?: readonly string[];
+  /** Figures of that question, each with what it is of: "loads.powerW", 60. */
+  readonly lastValues?: readonly (readonly [string, number])[];
   /** What the bot asked back for, as kinds and dimensions: "battery", "A". */
   readonly asked?: readonly string[];
   /** Things last spoken of, the likeliest to be meant last. */
   readonly things?: readonly string[];
   /** The last question was this person's own. */
   readonly isOwn?: boolean;
+  /** The last question of this person's own, whoever asked since. */
+  readonly ownIntent?: string;
+  /** Signs of the last two lines, whoever wrote them and whatever they were. */
+  readonly said?: readonly string[];
+  /** The last line was this person's own. */
+  readonly wroteLast?: boolean;
   /** A rig is known. */
   readonly hasRig?: boolean;
   /** Names of people in the chat, small. */
@@ -25,6 +33,8 @@ export interface Frame {
   readonly mentions: readonly Mention[];
   /** The thing of the talk before that a figure without a name is of. */
   readonly spokenOf?: string;
+  /** Figures of the question before, by the hashes of what they are of. */
+  readonly lastValues: readonly { readonly of: number; readonly value: number }[];
   /** Hashes of the classes. */
   readonly cls: Int32Array;
   /** What it is as an owner, as a hash: its kind, of amounts the class, of words whether the writer is meant. */
@@ -103,6 +113,7 @@ export function frameOf(mentions: readonly Mention[], context: TalkContext = {})
   return {
     mentions,
     spokenOf: context.things?.at(-1),
+    lastValues: (context.lastValues ?? []).map(([key, value]) => ({ of: hashText(key), value })),
     cls,
     ownerKind,
     hasQuestion,
@@ -122,6 +133,9 @@ function namesOf(context: TalkContext): string[] {
   for (const key of context.lastKeys ?? []) names.push(`had:${key}`);
   for (const key of context.asked ?? []) names.push(`asked:${key}`);
   if (context.lastIntent) names.push(context.isOwn ? 'own' : 'another');
+  if (context.ownIntent !== undefined && !context.isOwn) names.push(`mine:${context.ownIntent}`);
+  for (const sign of context.said ?? []) names.push(`said:${sign}`);
+  if (context.said?.length) names.push(context.wroteLast ? 'said:own' : 'said:another');
   if (context.hasRig) names.push('rig');
   if (context.things?.length) names.push(`things:${Math.min(3, context.things.length)}`);
   return names;

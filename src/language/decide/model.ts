@@ -11,6 +11,8 @@ export interface Net {
   /** Outcomes × hidden. */
   readonly out: Numbers;
   readonly outBias: Numbers;
+  /** How many nets, fitted from other beginnings, stand side by side in it. */
+  readonly members: number;
 }
 
 /** What is learned: of the roles and their owners, and of the message as a whole. */
@@ -59,6 +61,42 @@ export function score({ out, outBias }: Net, units: Float64Array, outcome: numbe
   const from = outcome * n;
   for (let d = 0; d < n; d++) sum += out[from + d]! * units[d]!;
   return sum;
+}
+
+/** The score that one member gives to an outcome: its hidden units are a part of all. */
+function memberScore(
+  { out, outBias, members }: Net,
+  units: Float64Array,
+  outcome: number,
+  member: number,
+): number {
+  const n = units.length / members;
+  const from = outcome * units.length + member * n;
+  let sum = 0;
+  for (let d = 0; d < n; d++) sum += out[from + d]! * units[member * n + d]!;
+  return outBias[outcome]! + members * sum;
+}
+
+/**
+ * How far a net's members are apart over one outcome of those from `from` on: the difference of the logarithms of its
+ * probabilities, the largest less the smallest.
+ */
+export function apart(
+  net: Net,
+  units: Float64Array,
+  [from, outcomes]: readonly [number, number],
+  outcome: number,
+): number {
+  let low = Infinity;
+  let high = -Infinity;
+  for (let member = 0; member < net.members; member++) {
+    let sum = 0;
+    for (let c = 0; c < outcomes; c++) sum += Math.exp(memberScore(net, units, from + c, member));
+    const log = memberScore(net, units, from + outcome, member) - Math.log(sum);
+    low = Math.min(low, log);
+    high = Math.max(high, log);
+  }
+  return high - low;
 }
 
 /** Probabilities of a net's outcomes from `from` on, by its hidden units. */

@@ -20,9 +20,12 @@ interface Header {
     readonly scale: number;
   }[];
   readonly dense: Readonly<Record<string, readonly number[]>>;
+  /** How many members each net has. */
+  readonly members: Readonly<Record<string, number>>;
 }
 
 const newLine = 10;
+const nets = ['slots', 'supply', 'plans', 'message'] as const;
 
 /** A model as bytes. */
 export function writeModel(model: Model, fingerprint: string): Buffer {
@@ -49,7 +52,7 @@ export function writeModel(model: Model, fingerprint: string): Buffer {
   const round = (values: Float32Array | Float64Array): number[] =>
     Array.from(values, v => Math.round(v * 1e4) / 1e4);
   const dense: Record<string, number[]> = {};
-  for (const name of ['slots', 'supply', 'plans', 'message'] as const) {
+  for (const name of nets) {
     dense[`${name}.bias`] = round(model[name].bias);
     dense[`${name}.out`] = round(model[name].out);
     dense[`${name}.outBias`] = round(model[name].outBias);
@@ -62,6 +65,7 @@ export function writeModel(model: Model, fingerprint: string): Buffer {
     logs: model.ranker?.logs,
     tables,
     dense,
+    members: Object.fromEntries(nets.map(name => [name, model[name].members])),
   };
   return Buffer.concat([Buffer.from(`${JSON.stringify(header)}\n`), ...parts]);
 }
@@ -88,11 +92,12 @@ export function readModel(bytes: Buffer): Model {
     );
     at += rows * size;
   }
-  const net = (name: string): Net => ({
+  const net = (name: (typeof nets)[number]): Net => ({
     features: tables[name]!,
     bias: Float64Array.from(header.dense[`${name}.bias`]!),
     out: Float64Array.from(header.dense[`${name}.out`]!),
     outBias: Float64Array.from(header.dense[`${name}.outBias`]!),
+    members: header.members[name]!,
   });
   return {
     slots: net('slots'),

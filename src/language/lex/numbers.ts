@@ -112,17 +112,10 @@ function wordsAt(tokens: readonly Token[], at: number): Numeral | undefined {
     return textAt(tokens, end) === 'dozen' ? found(6, end + 1) : found(0.5, end);
   }
   if (word === 'quarter')
-    return found(
-      0.25,
-      textAt(tokens, at + 1) === 'of' && textAt(tokens, at + 2) === 'an'
-        ? at + 3
-        : textAt(tokens, at + 1) === 'an'
-          ? at + 2
-          : at + 1,
-    );
+    return found(0.25, textAt(tokens, at + 1) === 'an' ? at + 2 : pastOfA(tokens, at + 1));
   if (word === 'three' && /^quarters?$/.test(textAt(tokens, pastHyphen(tokens, at + 1)))) {
     const end = pastHyphen(tokens, at + 1) + 1;
-    return found(0.75, textAt(tokens, end) === 'of' && textAt(tokens, end + 1) === 'an' ? end + 2 : end);
+    return found(0.75, pastOfA(tokens, end));
   }
   const part = textAt(tokens, at + 1);
   if (word === 'one' && (part === 'third' || part === 'quarter' || part === 'half'))
@@ -138,7 +131,7 @@ function wordsAt(tokens: readonly Token[], at: number): Numeral | undefined {
     return found(counts[named]!, textAt(tokens, end) === 'of' ? end + 1 : end, named === 'dozen' ? {} : {});
   }
   if (article && named === 'half') return found(0.5, first + 1);
-  if (article && named === 'quarter') return found(0.25, first + 1);
+  if (article && named === 'quarter') return found(0.25, pastOfA(tokens, first + 1));
   if (article && named === 'third') return found(1 / 3, first + 1);
   if (article && named !== 'hundred' && named !== 'thousand') return undefined;
   let total = 0;
@@ -209,6 +202,12 @@ function wordsAt(tokens: readonly Token[], at: number): Numeral | undefined {
   return found(total, end, { product, others });
 }
 
+const articles: ReadonlySet<string> = new Set(['a', 'an']);
+
+/** Past the "of a" of "a quarter of a kilowatt hour". */
+const pastOfA = (tokens: readonly Token[], at: number): number =>
+  textAt(tokens, at) === 'of' && articles.has(textAt(tokens, at + 1)) ? at + 2 : at;
+
 /** A number that starts at a token in digits. */
 function digitsAt(tokens: readonly Token[], at: number): Numeral {
   const token = tokens[at]!;
@@ -224,6 +223,12 @@ function digitsAt(tokens: readonly Token[], at: number): Numeral {
   if (next === 'k' && tokens[end]!.isGlued) {
     value *= 1000;
     end++;
+    // "2k5": 2,500.
+    const hundreds = tokens[end];
+    if (hundreds?.kind === 'number' && hundreds.isGlued && /^\d{1,3}$/.test(hundreds.text) && value < 1e5) {
+      value += hundreds.value * 10 ** (3 - hundreds.text.length);
+      end++;
+    }
   } else if (next === 'hundred' || next === 'thousand' || next === 'million') {
     value *= next === 'hundred' ? 100 : next === 'thousand' ? 1000 : 1e6;
     end++;

@@ -188,7 +188,7 @@ const spanSlots: readonly number[] = [until, duration, loadHours, loadOnce];
 /** The slots that a mention may fill, besides none. */
 export function slotsOf(m: Mention): readonly number[] {
   if (m.kind === 'amount') {
-    if (m.unit === 'years') return years;
+    if (m.unit === 'years' || (m.unit === 'months' && m.spelled?.endsWith('old'))) return years;
     const own = byDimension[m.dimension!] ?? [];
     if (m.unit === 'mm') return [...own, ...areaToo];
     return m.otherDimension ? [...own, ...(byDimension[m.otherDimension] ?? [])] : own;

@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import type { User } from 'grammy/types';
 import type { Memory } from '#conversation/memory.ts';
+import { talkRenamed, talkWithout } from '#conversation/talk-kept.ts';
 import { nameOf } from './people.ts';
 
 /** People of one chat whose names are told apart; beyond, whoever was met first and keeps nothing makes room. */
@@ -75,6 +76,7 @@ export function withoutPerson(memory: Memory, { id }: User, bot: number): Memory
   const { [key]: _rig, ...rigs } = memory.rigs;
   const { [key]: _lesson, ...lessons } = memory.lessons;
   const { talk, choice, forgetting, undo, ...rest } = memory;
+  const left = talk && talkWithout(talk, key);
   return {
     ...rest,
     rigs,
@@ -82,7 +84,7 @@ export function withoutPerson(memory: Memory, { id }: User, bot: number): Memory
     people: Object.fromEntries(Object.entries(memory.people ?? {}).filter(([, of]) => of !== name)),
     claims: memory.claims.filter(({ who }) => who.toLowerCase() !== key),
     frames: memory.frames.filter(({ from, owner }) => from !== key && owner !== key),
-    ...(talk && talk.lastFrom !== key && { talk }),
+    ...(left && { talk: left }),
     ...(choice && { choice }),
     ...(forgetting && forgetting.from !== key && { forgetting }),
     ...(undo && undo.from !== key && { undo }),
@@ -112,6 +114,6 @@ function renamed(memory: Memory, from: string, to: string): Memory {
     rigs: move(memory.rigs),
     lessons: move(memory.lessons),
     frames: memory.frames.map(frame => (frame.from === old ? { ...frame, from: now } : frame)),
-    ...(memory.talk?.lastFrom === old && { talk: { ...memory.talk, lastFrom: now } }),
+    ...(memory.talk && { talk: talkRenamed(memory.talk, old, now) }),
   };
 }

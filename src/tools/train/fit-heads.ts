@@ -1,20 +1,44 @@
 import type { Net } from '#language/decide/model.ts';
-import { Table } from '#language/decide/table.ts';
+import { type Member, together } from './ensemble.ts';
 import type { Example, FitOptions } from './lessons.ts';
 import { Parameters, seeded } from './net.ts';
 import { Trunk } from './trunk.ts';
 import { kept, mapped, renumbered, rows, shuffled, vocabularyOf } from './vocabulary.ts';
 
+interface Fitted {
+  readonly index: Map<number, number>;
+  readonly member: Member;
+}
+
 /**
- * Fits several questions about a message over one layer of hidden units.
+ * Fits several questions about a message over one layer of hidden units, by several members whose scores are averaged.
  * @param heads how many outcomes each has; in the net they stand one after another
  */
 export function fitHeads(examples: readonly Example[], heads: readonly number[], o: FitOptions): Net {
-  const random = seeded(o.seed + 1);
-  let index = vocabularyOf(
-    examples.map(e => [e.group, e.features] as const),
-    o.least,
+  const first = fitMember(examples, heads, o);
+  const all = [first];
+  while (all.length < o.members)
+    all.push(fitMember(examples, heads, { ...o, seed: o.seed + 100 * all.length }, first.index));
+  return together(
+    first.index,
+    all.map(({ member }) => member),
   );
+}
+
+/** @param known the features that another member kept: then none are dropped */
+function fitMember(
+  examples: readonly Example[],
+  heads: readonly number[],
+  o: FitOptions,
+  known?: Map<number, number>,
+): Fitted {
+  const random = seeded(o.seed + 1);
+  let index =
+    known ??
+    vocabularyOf(
+      examples.map(e => [e.group, e.features] as const),
+      o.least,
+    );
   const D = o.units;
   const offsets = heads.map((_, k) => heads.slice(0, k).reduce((a, b) => a + b, 0));
   const outcomes = heads.reduce((a, b) => a + b, 0);
@@ -26,7 +50,7 @@ export function fitHeads(examples: readonly Example[], heads: readonly number[],
   const z = new Float64Array(outcomes);
   const total = o.epochs + o.after;
   for (let epoch = 0; epoch < total; epoch++) {
-    if (epoch === o.epochs) {
+    if (epoch === o.epochs && !known) {
       const uses = new Float64Array(index.size);
       for (const { f } of data) for (const r of f) uses[r]!++;
       const to = kept(trunk.E, D, uses, o.keep);
@@ -73,5 +97,8 @@ export function fitHeads(examples: readonly Example[], heads: readonly number[],
       );
   }
   for (const p of [trunk.E, trunk.B, V, vb]) p.settle();
-  return { features: Table.of(index, trunk.E.w, D), bias: trunk.B.w, out: V.w, outBias: vb.w };
+  return {
+    index,
+    member: { units: D, features: trunk.E.w, bias: trunk.B.w, out: V.w, outBias: vb.w },
+  };
 }

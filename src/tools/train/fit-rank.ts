@@ -16,6 +16,8 @@ export interface Ranking {
     readonly roles: number;
     readonly question: number;
     readonly isRight: boolean;
+    /** How far the members of the message's net are apart over its question. */
+    readonly apart: number;
   }[];
 }
 

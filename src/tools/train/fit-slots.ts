@@ -1,25 +1,58 @@
 import type { Net } from '#language/decide/model.ts';
 import { Table } from '#language/decide/table.ts';
+import { type Member, meanOf, together } from './ensemble.ts';
 import type { Choice, FitOptions } from './lessons.ts';
 import { Parameters, seeded } from './net.ts';
 import { Trunk } from './trunk.ts';
 import { kept, mapped, renumbered, rows, shuffled, vocabularyOf } from './vocabulary.ts';
 
-/** Fits the roles and their owners: a log-linear choice among the candidates of each mention over hidden units. */
+interface Known {
+  readonly index: Map<number, number>;
+  readonly ownerIndex: Map<number, number>;
+}
+
+interface Fitted extends Known {
+  readonly member: Member;
+  readonly owners: Float32Array;
+}
+
+/**
+ * Fits the roles and their owners: a log-linear choice among the candidates of each mention over hidden units, by
+ * several members whose scores are averaged.
+ */
 export function fitSlots(
   choices: readonly Choice[],
   outcomes: number,
   o: FitOptions,
 ): { readonly net: Net; readonly owners: Table } {
+  const first = fitMember(choices, outcomes, o);
+  const all = [first];
+  while (all.length < o.members)
+    all.push(fitMember(choices, outcomes, { ...o, seed: o.seed + 100 * all.length }, first));
+  return {
+    net: together(
+      first.index,
+      all.map(({ member }) => member),
+    ),
+    owners: Table.of(first.ownerIndex, meanOf(all.map(({ owners }) => owners)), 1),
+  };
+}
+
+/** @param known the features that another member kept: then none are dropped */
+function fitMember(choices: readonly Choice[], outcomes: number, o: FitOptions, known?: Known): Fitted {
   const random = seeded(o.seed);
-  let index = vocabularyOf(
-    choices.map(c => [c.group, c.context] as const),
-    o.least,
-  );
-  let ownerIndex = vocabularyOf(
-    choices.flatMap(c => c.owners.map(own => [c.group, own] as const)),
-    o.leastOwner,
-  );
+  let index =
+    known?.index ??
+    vocabularyOf(
+      choices.map(c => [c.group, c.context] as const),
+      o.least,
+    );
+  let ownerIndex =
+    known?.ownerIndex ??
+    vocabularyOf(
+      choices.flatMap(c => c.owners.map(own => [c.group, own] as const)),
+      o.leastOwner,
+    );
   const D = o.units;
   const trunk = new Trunk(index.size, o, random);
   const V = new Parameters(outcomes * D, 0.1, random);
@@ -37,7 +70,7 @@ export function fitSlots(
   const scale = 1 / (1 - o.dropOwner);
   const total = o.epochs + o.after;
   for (let epoch = 0; epoch < total; epoch++) {
-    if (epoch === o.epochs) {
+    if (epoch === o.epochs && !known) {
       const uses = new Float64Array(index.size);
       for (const { f } of data) for (const r of f) uses[r]!++;
       const to = kept(trunk.E, D, uses, o.keep);
@@ -106,7 +139,9 @@ export function fitSlots(
   }
   for (const p of [trunk.E, trunk.B, V, vb, O]) p.settle();
   return {
-    net: { features: Table.of(index, trunk.E.w, D), bias: trunk.B.w, out: V.w, outBias: vb.w },
-    owners: Table.of(ownerIndex, O.w, 1),
+    index,
+    ownerIndex,
+    member: { units: D, features: trunk.E.w, bias: trunk.B.w, out: V.w, outBias: vb.w },
+    owners: O.w,
   };
 }

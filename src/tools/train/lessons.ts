@@ -16,6 +16,8 @@ export interface FitOptions {
   readonly keepOwners: number;
   readonly dropOwner: number;
   readonly seed: number;
+  /** How many nets are fitted from other beginnings and averaged. */
+  readonly members: number;
 }
 
 /** One choice to learn from: what surrounds a mention, its candidates, which are right. */

@@ -1,6 +1,6 @@
 import { decide } from '#language/decide/decide.ts';
 import { finish } from '#language/decide/finish.ts';
-import type { Model } from '#language/decide/model.ts';
+import { apart, headOf, type Model } from '#language/decide/model.ts';
 import { mostRanked, rankFeatures } from '#language/decide/rank.ts';
 import { recognise } from '#language/recognise/recognise.ts';
 import { compare } from './compare.ts';
@@ -29,6 +29,12 @@ export function rankingsOf(groups: readonly Group[], model: Model, firstGroup: n
             features,
             roles: option.roles,
             question: option.question,
+            apart: apart(
+              model.message,
+              option.units,
+              headOf(model, 'intents'),
+              model.intentNames.indexOf(option.intent),
+            ),
             isRight: missing.length + extra.length === 0 && group.intent.includes(option.intent),
           };
         }),

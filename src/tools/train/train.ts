@@ -29,11 +29,12 @@ export const usual: TrainOptions = {
     l2: 1e-5,
     drop: 0.4,
     least: 6,
-    keep: 16000,
+    keep: 19000,
     leastOwner: 5,
-    keepOwners: 10500,
+    keepOwners: 12000,
     dropOwner: 0.3,
     seed: 7,
+    members: 2,
   },
   message: {
     units: 24,
@@ -43,11 +44,12 @@ export const usual: TrainOptions = {
     l2: 1e-5,
     drop: 0.5,
     least: 4,
-    keep: 14500,
+    keep: 17000,
     leastOwner: 4,
     keepOwners: 0,
     dropOwner: 0,
     seed: 8,
+    members: 2,
   },
   folds: 5,
 };
@@ -116,7 +118,7 @@ function crossed(
   o: TrainOptions,
 ): Wording[] {
   const heads = [names.length, names.length, hazardCodes.length + 1];
-  const quick = { ...o.message, after: 2 };
+  const quick = { ...o.message, after: 2, members: 1 };
   const nets = Array.from({ length: o.folds }, (_, k) =>
     fitHeads(
       firsts.filter(e => e.group % o.folds !== k),
@@ -146,6 +148,7 @@ function planNet(words: readonly Wording[], o: TrainOptions): Net {
     least: 4,
     keep: 600,
     drop: 0.2,
+    members: 1,
   });
 }
 
@@ -158,6 +161,7 @@ export function train(groups: readonly Group[], o: TrainOptions = usual): Model 
   let words: Wording[] = blank;
   let model: Model | undefined;
   for (const round of [1, 2]) {
+    const members = round === 1 ? 1 : o.slots.members;
     if (model) words = withTalk(blank, model);
     const examples = words.map(w => examplesOf(w, names, model));
     const met = crossed(
@@ -170,15 +174,15 @@ export function train(groups: readonly Group[], o: TrainOptions = usual): Model 
     const { net, owners } = fitSlots(
       met.flatMap(w => choicesOf(w)),
       slot.slots.length,
-      o.slots,
+      { ...o.slots, members },
     );
     tick('roles');
-    const message = fitHeads(examples.flat(), heads, o.message);
+    const message = fitHeads(examples.flat(), heads, { ...o.message, members });
     tick('questions and dangers');
     const supply = fitHeads(
       met.flatMap(w => suppliesOf(w)),
       [2],
-      { ...o.message, units: 6, keep: 700, drop: 0.2 },
+      { ...o.message, units: 6, keep: 700, drop: 0.2, members: 1 },
     );
     model = {
       certainty: usualCertainty,

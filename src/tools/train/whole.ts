@@ -66,6 +66,7 @@ export async function trainWhole(
           p[order[1]!] ?? 0,
           Math.exp(best.question),
           r.danger,
+          best.apart,
         ),
         isExact: best.isRight,
       };

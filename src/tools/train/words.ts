@@ -3,6 +3,12 @@ import type { Group } from './groups.ts';
 
 const leastVocabulary = 3;
 const leastNames = 2;
+/** Who claims something may be called so; as names they would stand everywhere. */
+const pronouns: ReadonlySet<string> = new Set(
+  'you your they them he him she her it we us everyone everybody both others the other one somebody'.split(
+    ' ',
+  ),
+);
 
 /** What the labelled messages teach of words: those said in several meanings, names of things and of people in more than one. */
 export function wordsOf(
@@ -71,11 +77,13 @@ export function wordsOf(
     'rest',
     'charging',
     'the load',
+    // What draws, in a manner of speaking: where people are, and parts of things.
+    ...'boat van camper caravan tent house car truck ute trailer yacht string organ mask handheld'.split(' '),
   ]);
   return {
     vocabulary: kept(words, leastVocabulary),
     things: kept(things, leastNames).filter(name => !known(name) && !generic.has(name) && name.length > 1),
     nouns: [...nouns].sort(),
-    people: kept(people, leastNames).filter(name => !known(name) && name.length > 1),
+    people: kept(people, leastNames).filter(name => !known(name) && !pronouns.has(name) && name.length > 1),
   };
 }

@@ -10,6 +10,7 @@ export const net = (outcomes: number, biases: Readonly<Record<number, number>> =
   features: Table.of(new Map(), new Float32Array(0), units),
   bias: new Float32Array(units),
   out: new Float32Array(outcomes * units),
+  members: 1,
   outBias: Float32Array.from({ length: outcomes }, (_, i) => biases[i] ?? 0),
 });
 

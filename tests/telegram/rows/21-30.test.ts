@@ -171,10 +171,10 @@ test('row 26, who leaves a group takes along what they told there, and nobody el
 
 test('row 27: no text, name or token is logged, and no text is kept', async () => {
   const s = scene();
-  await s.say('/power secretword fridge 1.2A, 100Ah, 3 days?');
-  await s.say('/rig secretword 100Ah AGM', { from: ann });
+  await s.say('/power fridge 1.2A, 100Ah, 3 days? secretword');
+  await s.say('/rig 100Ah AGM. secretword', { from: ann });
   s.world.faults.push({ method: 'sendMessage', fault: 'cut-after' });
-  await s.say('/power secretword 60W in amps');
+  await s.say('/power 60W in amps? secretword');
   const lines = JSON.stringify(
     s.logged.map(({ fields, message: said }) => [said, { ...fields, err: undefined }]),
   );

@@ -20,3 +20,8 @@ export const sayingVerbs: ReadonlySet<string> = new Set(
   put puts call calls called has have got get gets goes go went vote votes maintains maintain want wants states state stated suggest suggests recommends recommend advises
   estimated counts count counted works made makes adamant convinced sure certain`.split(/\s+/),
 );
+
+/** Words by which somebody denies what another said. */
+export const denials: ReadonlySet<string> = new Set(
+  'no nope nah never wrong rubbish nonsense bollocks wont cant doesnt isnt not bull tripe codswallop'.split(' '),
+);
