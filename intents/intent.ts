@@ -61,6 +61,8 @@ export interface Intent<N = Facts> {
   readonly takes: readonly (keyof Facts)[];
   /** Facts ("loads.powerW") that each of its answers hangs on, so that this needn't be tried out: the sum is a long one, or it is what was asked about. */
   readonly hangsOn?: ReadonlySet<string>;
+  /** What more each answer hangs on, by what else is known. */
+  readonly alsoHangsOn?: (facts: Stated) => readonly string[];
   /** Its answer lists what it counted by itself. */
   readonly isItemised?: true;
   /** The question that it becomes with facts that it can't take: a run time that gets sun is a trip. */

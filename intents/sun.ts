@@ -1,5 +1,7 @@
 import { english, type Speech } from '#answer/speech.ts';
 import { bankOf } from '#engine/battery/bank.ts';
+import type { Site } from '#engine/charging/generator.ts';
+import { heightOf } from '#engine/solar/air.ts';
 import type { SolarCase } from '#engine/solar/model.ts';
 import { namesakes, placeByName, placesOfOneName } from '#places/find.ts';
 import type { Place } from '#places/places.ts';
@@ -61,6 +63,12 @@ export function whereOf(facts: Facts): Pick<SolarCase, 'latitudeDeg' | 'longitud
     heightM: facts.altitudeM,
   };
 }
+
+/** The height (m) and air (°C) that an engine runs in: as told, the height else by the place. */
+export const siteOf = (facts: Facts): Site => ({
+  altitudeM: heightOf(whereOf(facts)),
+  ambientC: facts.ambientC,
+});
 
 /** How many 12 V the battery is made of, as far as it was told: 24 V is two. */
 export function blocksOf({ batteries = [], arrangement, systemVoltageV }: Facts): number {

@@ -1,6 +1,6 @@
 import type { Reply } from '#answer/reply.ts';
 import { firstFigures } from '#engine/try-out.ts';
-import type { Facts, Stated } from '#rig/rig.ts';
+import type { Facts, Stated, StatedLoad } from '#rig/rig.ts';
 import type { Intent, Setting } from './intent.ts';
 
 /** Where a fact stands: "loads", 0, "powerW". */
@@ -134,9 +134,26 @@ const firstOf = (answered: () => string): string => {
 };
 
 /**
+ * Whether each answer of a question hangs on a fact by the question's own word. Not of one battery of several, nor of
+ * loads beside a day's use told as one number, nor of a draw told twice: there the one may stand for the other.
+ */
+function isSure({ hangsOn, alsoHangsOn }: Intent, facts: Stated, { path }: ToldFact): boolean {
+  const name = path.filter(step => typeof step === 'string').join('.');
+  if (!hangsOn?.has(name)) return alsoHangsOn?.(facts).includes(name) ?? false;
+  if (path[0] === 'batteries') return facts.batteries?.length === 1;
+  if (path[0] !== 'loads') return true;
+  const isOneNumber = facts.dailyUseAh !== undefined || facts.dailyUseWh !== undefined;
+  return !isOneNumber && !facts.loads?.some(isToldTwice);
+}
+
+const isToldTwice = (load: StatedLoad): boolean =>
+  [load.currentA, load.powerW, load.energyWhPerDay, load.chargeAhPerDay].filter(x => x !== undefined).length >
+  1;
+
+/**
  * The facts told that an answer doesn't hang on: with other values, and without it, it would be the same to the last
- * figure, caution and word. Of most facts the first figures tell that they are used; what moves none of them is tried
- * through the whole answer.
+ * figure, caution and word. Of most facts the first figures tell that they are used: only what moves none of them, at
+ * any value, is tried through the whole answer.
  * @param facts all that the question goes by
  * @param told what was told now
  * @param reply the answer
@@ -147,17 +164,30 @@ export function unusedOf(
   reply: Reply,
 ): ToldFact[] {
   const answered = (other: Stated): string => replied(intent, other, setting);
-  const [first, whole] = [firstOf(() => answered(facts)), keyOf(reply)];
+  let first: string | undefined;
+  let whole: string | undefined;
   // What can't be answered without a fact hangs on it; another value that can't be meant tells nothing.
-  const isSame = (other: Stated, isLeftOut: boolean): boolean => {
+  const isFirstSame = (other: Stated, isLeftOut: boolean): boolean => {
     const now = firstOf(() => answered(other));
-    return now === failed ? !isLeftOut : now === first && answered(other) === whole;
+    first ??= firstOf(() => answered(facts));
+    return now === failed ? !isLeftOut : now === first;
+  };
+  const isWholeSame = (other: Stated): boolean => {
+    whole ??= keyOf(reply);
+    const now = answered(other);
+    return now === failed || now === whole;
   };
   const isUnused = (fact: ToldFact): boolean => {
-    if (intent.hangsOn?.has(fact.path.filter(step => typeof step === 'string').join('.'))) return false;
+    if (isSure(intent, facts, fact)) return false;
     const path = pathIn(facts, told, fact);
-    return others(path.at(-1)!, fact.value).every(value =>
-      isSame(withOther(facts, path, value), value === undefined),
+    const tried = others(path.at(-1)!, fact.value)
+      // A share of nought is nought again.
+      .filter(value => value !== fact.value)
+      .map(value => [withOther(facts, path, value), value === undefined] as const);
+    const isStill = tried.slice(0, 2).every(([other, isLeftOut]) => isFirstSame(other, isLeftOut));
+    // Mostly the words move where the figures don't: seldom does it need every other value.
+    return (
+      isStill && tried.every(([other, isLeftOut]) => isWholeSame(other) && isFirstSame(other, isLeftOut))
     );
   };
   const isTaken = ({ path }: ToldFact): boolean => intent.takes.includes(path[0] as keyof Facts);

@@ -95,6 +95,18 @@ const drains = (load: Load): boolean =>
   load.hoursPerDay !== 0 &&
   load.minutesPerDay !== 0;
 
+/** What every answer to a question of use hangs on, for `hangsOn`: what each thing draws, for how long. */
+export const drawFacts = [
+  'loads',
+  'loads.currentA',
+  'loads.powerW',
+  'loads.hoursPerDay',
+  'loads.energyWhPerDay',
+  'loads.chargeAhPerDay',
+  'dailyUseAh',
+  'dailyUseWh',
+] as const;
+
 /** Whether each load has its hours. */
 export const areTimed = ({ loads }: Facts): boolean => !!loads?.length && loads.every(hasHours);
 

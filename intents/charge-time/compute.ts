@@ -25,7 +25,7 @@ import type { Facts } from '#rig/rig.ts';
 import type { Trace } from '#rule/trace.ts';
 import { batteryAir } from '../battery-air.ts';
 import type { Setting } from '../intent.ts';
-import { panelsW, sunOf } from '../sun.ts';
+import { panelsW, siteOf, sunOf } from '../sun.ts';
 import { hasUse, useOf } from '../use.ts';
 import { type ChargeSource, chargeSourceOf } from './source.ts';
 
@@ -158,8 +158,7 @@ function giverOf(facts: Facts, source: Exclude<ChargeSource, { kind: 'solar' }>,
     powerW: source.charger?.powerW,
     generatorW: source.generatorW,
     alternator: facts.alternator,
-    altitudeM: facts.altitudeM,
-    ambientC: facts.ambientC,
+    ...siteOf(facts),
     row: chargeRow(bank.chemistry),
     blocks: Math.max(1, Math.round(bank.voltageV / chemistryRow(bank.chemistry).nominalV)),
   };

@@ -2,6 +2,7 @@ import type { Facts } from '#rig/rig.ts';
 import type { Intent } from '../intent.ts';
 import { needLoads, needs } from '../needs.ts';
 import { whereFacts } from '../sun.ts';
+import { drawFacts } from '../use.ts';
 import { answerEnergyBudget } from './answer.ts';
 import { computeEnergyBudget } from './compute.ts';
 
@@ -23,6 +24,7 @@ export const energyBudget: Intent = {
   title: 'What do I use a day?',
   isItemised: true,
   takes,
+  hangsOn: new Set([...drawFacts]),
   needs: needs(takes, [needLoads]),
   reply: (facts, setting) => answerEnergyBudget(facts, computeEnergyBudget(facts, setting), setting),
 };

@@ -4,6 +4,7 @@ import { duration, sentence } from '#answer/say.ts';
 import { decimals, plain } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import { enough, figure, reasons } from '../figures.ts';
+import { siteOf } from '../sun.ts';
 import { timeSpan } from '../words.ts';
 import type { Generator } from './compute.ts';
 
@@ -55,7 +56,7 @@ export function answerGenerator(facts: Facts, result: Generator): Reply {
     fits === null || fits === 'yes'
       ? undefined
       : `A ${decimals(result.sizeW, 0)} W one has it in hand${result.hasCharger ? ", or turn the charger's current down" : ''}.`,
-    facts.altitudeM !== undefined && facts.altitudeM > 300
+    (siteOf(facts).altitudeM ?? 0) > 300
       ? 'Height takes power from the engine; that is counted in.'
       : undefined,
     `Noise: a park's 60 dB at 15 m is about ${decimals(result.noiseDb, 0)} dB at the 7 m of makers' sheets.`,

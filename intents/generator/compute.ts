@@ -19,6 +19,7 @@ import type { Facts, Load } from '#rig/rig.ts';
 import type { Trace } from '#rule/trace.ts';
 import { batteryAir } from '../battery-air.ts';
 import type { Setting } from '../intent.ts';
+import { siteOf } from '../sun.ts';
 import { useOf } from '../use.ts';
 
 export type GeneratorKey = 'generatorPower' | 'chargeTime' | 'chargeNeeded' | 'chargeCurrent' | 'loadPower';
@@ -68,7 +69,7 @@ export function computeGenerator(
   const chemistry = bank?.chemistry ?? told ?? 'agm';
   const row = chargeRow(chemistry);
   const blocks = Math.max(1, Math.round((bank?.voltageV ?? facts.systemVoltageV ?? 12) / 12.4));
-  const site = { altitudeM: facts.altitudeM, ambientC: facts.ambientC };
+  const site = siteOf(facts);
   const source: Source = {
     kind: 'mains',
     currentA: charger?.currentA,

@@ -1,6 +1,7 @@
 import type { Facts } from '#rig/rig.ts';
 import type { Intent } from '../intent.ts';
 import { hasCapacity, type Need, needs } from '../needs.ts';
+import { whereFacts } from '../sun.ts';
 import { hasUse } from '../use.ts';
 import { answerGenerator } from './answer.ts';
 import { computeGenerator } from './compute.ts';
@@ -16,7 +17,7 @@ const takes = [
   'inverter',
   'targetChargePercent',
   'chargeNeededAh',
-  'altitudeM',
+  ...whereFacts,
   'ambientC',
 ] as const satisfies readonly (keyof Facts)[];
 

@@ -2,6 +2,7 @@ import type { Facts } from '#rig/rig.ts';
 import type { Intent } from '../intent.ts';
 import { needBattery, needLoads, needs } from '../needs.ts';
 import { whereFacts } from '../sun.ts';
+import { drawFacts } from '../use.ts';
 import { answerRunTime } from './answer.ts';
 import { compareRigs } from './compare.ts';
 import { computeRunTime, type RunTimeFacts } from './compute.ts';
@@ -28,6 +29,7 @@ export const runTime: Intent<RunTimeFacts> = {
   name: 'run-time',
   title: 'How long will it last?',
   takes,
+  hangsOn: new Set([...drawFacts, 'batteries.capacityAh', 'batteries.chemistry', 'durationH']),
   needs: needs(takes, [needBattery, needLoads]) as Intent<RunTimeFacts>['needs'],
   // What comes in is counted only by the hour.
   becomes: ({ solar, drivingHoursPerDay, days }) =>

@@ -16,7 +16,7 @@ import { useOf } from '../use.ts';
 /** What is told of a trip; the battery is there. */
 export type TripFacts = Facts & { readonly batteries: NonNullable<Facts['batteries']> };
 
-export type TripKey = 'lowestCharge' | 'endCharge' | 'margin' | 'dailyUse' | 'dailySun';
+export type TripKey = 'lowestCharge' | 'endCharge' | 'margin' | 'dailyUse' | 'dailySun' | 'onOffer';
 
 export interface TripAnswer extends Explored<TripKey> {
   readonly trip: Trip;
@@ -142,7 +142,7 @@ export function computeTrip(
   const likelyValues = Object.fromEntries(assumptions.map(a => [a.name, a.value]));
   const margins: number[] = [];
   const explored = explore<TripKey>(assumptions, 'margin', (values, trace) => {
-    const { lowestCharge, endCharge, margin, dailyUse, dailySun } = simulate(trip, values, trace);
+    const { lowestCharge, endCharge, margin, dailyUse, dailySun, onOffer } = simulate(trip, values, trace);
     margins.push(margin);
     return {
       lowestCharge: lowestCharge + away,
@@ -150,6 +150,7 @@ export function computeTrip(
       margin: margin + away,
       dailyUse,
       dailySun,
+      onOffer,
     };
   });
   const hours: BalanceHour[] = [];

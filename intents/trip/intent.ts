@@ -1,6 +1,7 @@
-import type { Facts } from '#rig/rig.ts';
+import type { Facts, Stated } from '#rig/rig.ts';
 import type { Intent } from '../intent.ts';
 import { needBattery, needLoads, needs } from '../needs.ts';
+import { drawFacts } from '../use.ts';
 import { answerTrip } from './answer.ts';
 import { computeTrip, type TripFacts } from './compute.ts';
 
@@ -42,16 +43,28 @@ const takes = [
 
 /** What every trip hangs on: the amounts that go in and out. */
 const hangsOn: ReadonlySet<string> = new Set([
-  'loads',
-  'loads.currentA',
-  'loads.powerW',
-  'loads.hoursPerDay',
-  'dailyUseAh',
-  'dailyUseWh',
+  ...drawFacts,
   'batteries.capacityAh',
   'batteries.chemistry',
   'durationH',
 ]);
+
+const noSun: readonly string[] = [];
+const panels = ['solar.powerW'] as const;
+const panelsThere = [...panels, 'place', 'month'] as const;
+
+/** With panels alone to go by, and not ruled out, the sun hangs on their watts, and on the place where its hours aren't told. */
+function alsoHangsOn({
+  solar,
+  solarAhPerDay,
+  solarWhPerDay,
+  peakSunHours,
+  without,
+}: Stated): readonly string[] {
+  const isTold = (solarAhPerDay ?? solarWhPerDay) !== undefined;
+  if (isTold || without?.length || !solar?.some(panel => panel.powerW !== undefined)) return noSun;
+  return peakSunHours === undefined ? panelsThere : panels;
+}
 
 /** A trip day by day: driving, camping, sun. */
 export const trip: Intent<TripFacts> = {
@@ -59,6 +72,7 @@ export const trip: Intent<TripFacts> = {
   title: 'Will it last the trip?',
   takes,
   hangsOn,
+  alsoHangsOn,
   needs: needs(takes, [needBattery, needLoads]) as Intent<TripFacts>['needs'],
   reply: (facts, setting) =>
     answerTrip(

@@ -34,9 +34,10 @@ export function explore<K extends string>(
 ): Explored<K> {
   const trace = new Trace();
   const likelyValues = Object.fromEntries(assumptions.map(a => [a.name, a.value]));
+  // Tried out, nobody looks at the working.
+  if (isTriedOut) throw new FirstFigures(compute(likelyValues));
   const likely = compute(likelyValues, trace);
   const keys = Object.keys(likely) as K[];
-  if (isTriedOut) throw new FirstFigures(likely);
   const moving = { ...likelyValues };
   // One object is moved and put back: forty copies a message would be most of what the collector has to do.
   const at = (a: Assumption, end: number): Record<K, number> => {

@@ -1,9 +1,8 @@
-import { getPosition, getTimes } from 'suncalc';
+import { getTimes } from 'suncalc';
 import { describe, expect, test } from 'vitest';
-import { solarTimeH, sunPosition, sunTimesUtcH } from '#engine/solar/position.ts';
 import { dayLengthOn } from '#engine/solar/sun.ts';
 
-// suncalc (npm) works by Meeus, Astronomical Algorithms; ours by Spencer's series for the day, which has no leap
+// suncalc (npm) works by Meeus, Astronomical Algorithms; ours by FAO-56's declination for the day, which has no leap
 // years: up to a day of the sun's course, 0.4° of declination at the equinoxes, is what they may differ by.
 
 const places: readonly (readonly [name: string, latitudeDeg: number, longitudeDeg: number])[] = [
@@ -21,39 +20,8 @@ const places: readonly (readonly [name: string, latitudeDeg: number, longitudeDe
 const year = 2026;
 const noonUtc = (J: number): Date => new Date(Date.UTC(year, 0, J, 12));
 const everyTenth = Array.from({ length: 37 }, (_, i) => 1 + 10 * i);
-/** The least turn from one direction to another, degrees. */
-const turn = (a: number, b: number): number => Math.abs(((a - b + 540) % 360) - 180);
 
 describe.for(places)('the sun of %s beside suncalc', ([, lat, lon]) => {
-  test('rises, stands highest and sets within four minutes, all year', () => {
-    for (const J of everyTenth) {
-      const ours = sunTimesUtcH(lat, lon, J)!;
-      // The day of the place, not of Greenwich: its noon is nearest to ours.
-      const theirs = getTimes(new Date(noonUtc(J).getTime() - (lon / 15) * 3.6e6), lat, lon);
-      const hours = (date: Date): number => (date.getTime() - Date.UTC(year, 0, J)) / 3.6e6;
-      for (const [mine, their] of [
-        [ours.rise, theirs.sunrise],
-        [ours.noon, theirs.solarNoon],
-        [ours.set, theirs.sunset],
-      ] as const) {
-        expect(Math.abs(mine - hours(their!)) * 60, `day ${J}`).toBeLessThan(4);
-      }
-    }
-  });
-
-  test('stands within 0.7° up and across', () => {
-    for (const J of everyTenth)
-      for (let utcH = 0; utcH < 24; utcH++) {
-        const theirs = getPosition(new Date(Date.UTC(year, 0, J, utcH)), lat, lon);
-        // Near the horizon theirs is lifted by refraction, and below it nothing shines.
-        if (theirs.altitude < 8) continue;
-        const ours = sunPosition(lat, J, solarTimeH(J, lon, utcH));
-        expect(Math.abs(ours.elevationDeg - theirs.altitude), `day ${J}, ${utcH} h`).toBeLessThan(0.7);
-        const across = turn(ours.azimuthDeg, theirs.azimuth) * Math.cos((theirs.altitude * Math.PI) / 180);
-        expect(across, `day ${J}, ${utcH} h`).toBeLessThan(0.7);
-      }
-  });
-
   test('shines as long by the day, less what refraction adds', () => {
     for (const J of everyTenth) {
       const theirs = getTimes(noonUtc(J), lat, lon);
@@ -73,6 +41,6 @@ test('polar day and polar night are none with both', () => {
   ] as const) {
     const theirs = getTimes(noonUtc(J), 75, 20);
     expect(isUp ? theirs.alwaysUp : theirs.alwaysDown).toBe(true);
-    expect(sunTimesUtcH(75, 20, J)).toBeUndefined();
+    expect(dayLengthOn(75, J)).toBeCloseTo(isUp ? 24 : 0, 9);
   }
 });

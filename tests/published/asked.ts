@@ -237,6 +237,15 @@ const list: readonly (readonly [
     'How much will a 200W panel make a day with 5 sun hours?',
     'dailyYield',
   ],
+  [
+    'ask-29',
+    'small petrol engines lose 3.5 % each 300 m, makers’ sheets; Cusco lies at 3,400 m: 30 A at 14.4 V by 87 % and 0.8',
+    'memory',
+    (30 * 14.4) / 0.87 / 0.8 / (1 - (0.035 * 3400) / 300),
+    25,
+    'We camp in Cusco in July. What size generator for a 30A mains charger?',
+    'generatorPower',
+  ],
 ];
 
 export const rows: readonly Row[] = list.map(([id, from, how, gives, within, text, figure]) =>

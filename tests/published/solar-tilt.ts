@@ -1,7 +1,7 @@
 import { shareOf } from '#engine/solar/hourly.ts';
 import { meanDay, outsideRadiationOf, radians, sunDay } from '#engine/solar/sun.ts';
-import { clearSkyRadiation, tiltedPlaneRadiation } from '#engine/solar/sun-rules.ts';
-import { groundReflectance, solarConstantKWM2 } from '#engine/solar/tables.ts';
+import { tiltedPlaneRadiation } from '#engine/solar/sun-rules.ts';
+import { groundReflectance } from '#engine/solar/tables.ts';
 import { diffuseShare, tiltedRadiation } from '#engine/solar/tilt.ts';
 import { run } from '#rule/rule.ts';
 import type { Row } from './row.ts';
@@ -9,15 +9,6 @@ import type { Row } from './row.ts';
 const db = 'Duffie & Beckman, Solar Engineering of Thermal Processes';
 const pvlib = 'pvlib-python, its own tests';
 const MJ = 3.6;
-
-/** The daily clear-sky rule put to a single moment, W/m². */
-const clearAt = (elevationDeg: number) =>
-  run(clearSkyRadiation, {
-    c_z: 0.00002,
-    z: 0,
-    H_0: 1000 * solarConstantKWM2 * Math.sin(radians(elevationDeg)),
-  });
-const haurwitz = 'FAO-56 takes three quarters of the outside sun at any height; Haurwitz lets low sun fade';
 
 // One moment: beam on the panel over beam on the ground.
 const moment = () => {
@@ -36,33 +27,6 @@ const hours = Array.from({ length: 24 }, (_, hour) => hour);
 const monthlyOnly = 'ours is the monthly mean curve: it holds for an hour under clear sky only';
 
 const points: readonly Row[] = [
-  {
-    id: 'A5-01',
-    from: `${pvlib}, test_haurwitz, sun at 30°`,
-    how: 'seen',
-    gives: 487.89,
-    within: 30,
-    differs: haurwitz,
-    run: () => clearAt(30),
-  },
-  {
-    id: 'A5-02',
-    from: `${pvlib}, test_haurwitz, sun overhead`,
-    how: 'seen',
-    gives: 1035.09,
-    within: 15,
-    differs: haurwitz,
-    run: () => clearAt(90),
-  },
-  {
-    id: 'A5-03',
-    from: `${pvlib}, test_haurwitz, sun at 10°`,
-    how: 'seen',
-    gives: 135.74,
-    within: 45,
-    differs: haurwitz,
-    run: () => clearAt(10),
-  },
   {
     id: 'A5-05',
     from: `${pvlib}, test_erbs, diffuse of 1,000 W/m² at clearness 0.768`,
@@ -166,11 +130,6 @@ const golden: readonly (readonly [id: string, month: number, ghi: number, poa: n
     ['A5c-12', 12, 2.24, 3.53, 3.47],
   ];
 
-const cloudless: readonly (readonly number[])[] = [
-  [-26, 8.5, 8.0, 7.0, 5.8, 4.8, 4.3, 4.6, 5.5, 6.8, 7.7, 8.6, 8.9],
-  [-28, 8.5, 8.0, 6.9, 5.6, 4.6, 4.0, 4.3, 5.3, 6.7, 7.7, 8.6, 8.9],
-];
-
 export const rows: readonly Row[] = [
   ...points,
   ...madison.map(
@@ -203,16 +162,4 @@ export const rows: readonly Row[] = [
       run: () => onPanel(39.73, month, 20, ghi),
     },
   ]),
-  ...cloudless.flatMap(([lat, ...cells], i) =>
-    cells.map(
-      (gives, m): Row => ({
-        id: `A5d-0${i + 1}.${m + 1}`,
-        from: `NASA POWER, CERES clear sky 1984, latitude ${lat}, month ${m + 1}`,
-        how: 'seen',
-        gives,
-        within: 0.06 * gives,
-        run: () => run(clearSkyRadiation, { c_z: 0.00002, z: 0, H_0: outsideRadiationOf(lat!, m + 1) }),
-      }),
-    ),
-  ),
 ];

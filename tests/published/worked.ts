@@ -5,7 +5,7 @@ import * as inverter from '#engine/inverter/rules.ts';
 import * as cooler from '#engine/loads/cooler-rules.ts';
 import * as loads from '#engine/loads/rules.ts';
 import * as solar from '#engine/solar/rules.ts';
-import { declination, equationOfTime, fineDeclination, sunsetAngle } from '#engine/solar/sun-rules.ts';
+import { declination, sunsetAngle } from '#engine/solar/sun-rules.ts';
 import * as wiring from '#engine/solar/wiring-rules.ts';
 import * as trip from '#engine/trip/rules.ts';
 import { run } from '#rule/rule.ts';
@@ -216,29 +216,7 @@ const definitions: readonly Cell[] = [
   ],
 ];
 
-/** Day of the year, declination (radians) and equation of time (minutes) by Spencer's series, worked out apart. */
-const spencer: readonly (readonly [day: number, delta: number, minutes: number])[] = [
-  [1, -0.402449, -2.90442],
-  [60, -0.13752063, -12.91228],
-  [120, 0.25344898, 2.87769],
-  [200, 0.36657157, -6.19936],
-  [280, -0.09051189, 12.35783],
-  [340, -0.39099461, 8.8029],
-];
-
 const sky: readonly Row[] = [
-  ...spencer.flatMap(([day, delta, minutes]) => {
-    const B = (2 * Math.PI * (day - 1)) / 365;
-    const from = `Spencer (1971), in Duffie & Beckman, day ${day}`;
-    return [
-      row(`A4-20.${day}`, `${from}: declination`, 'recomputed', delta, 2e-7, () =>
-        run(fineDeclination, { B }),
-      ),
-      row(`A4-21.${day}`, `${from}: equation of time`, 'recomputed', minutes, 2e-4, () =>
-        run(equationOfTime, { B }),
-      ),
-    ];
-  }),
   ...cells(
     'astronomy: beyond the polar circles the sun does not set in summer nor rise in winter, radians and one',
     'recomputed',

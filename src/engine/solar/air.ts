@@ -1,3 +1,4 @@
+import { heightAt } from '#climate/heights.ts';
 import { dayAndNight } from '#climate/temperature.ts';
 import { type DayAndNight, lapseKPerKm } from '#climate/world.ts';
 import type { Assumption } from '#quantity/range.ts';
@@ -11,6 +12,11 @@ export interface Where {
   /** Told height above the sea, m. */
   readonly heightM?: number;
 }
+
+/** Height above the sea (m): as told, else of the place where that is known by both coordinates. */
+export const heightOf = ({ latitudeDeg, longitudeDeg, heightM }: Where): number | undefined =>
+  heightM ??
+  (latitudeDeg === undefined || longitudeDeg === undefined ? undefined : heightAt(latitudeDeg, longitudeDeg));
 
 /** Where nobody said a place: a fair day, and its mean with the night, °C. */
 const fair = { day: [25, 15, 35], mean: [25, 20, 32] } as const;

@@ -62,32 +62,6 @@ export const outsideRadiation = rule({
   source: `${fao}, eq. 21`,
 });
 
-export const clearSkyRadiation = rule({
-  name: 'clearSkyRadiation',
-  says: 'What is left of it on flat ground on a cloudless day: three quarters, more on a mountain.',
-  formula: '(0.75 + c_z * z) * H_0',
-  symbols: {
-    c_z: { says: 'gain with height, 0.00002 a metre', unit: '1/m' },
-    z: { says: 'height above the sea', unit: 'm' },
-    H_0: { says: 'sun outside the air', unit: kWhM2 },
-  },
-  gives: { symbol: 'H_clear', unit: kWhM2 },
-  source: `${fao}, eq. 37`,
-});
-
-export const sunshineRadiation = rule({
-  name: 'sunshineRadiation',
-  says: 'Sun on flat ground from the hours of bright sunshine (Ångström).',
-  formula: '(0.25 + 0.5 * n / N) * H_0',
-  symbols: {
-    n: { says: 'hours of bright sunshine', unit: 'h' },
-    N: { says: 'hours of daylight', unit: 'h' },
-    H_0: { says: 'sun outside the air', unit: kWhM2 },
-  },
-  gives: { symbol: 'H', unit: kWhM2 },
-  source: `${fao}, eq. 35`,
-});
-
 export const groundRadiation = rule({
   name: 'groundRadiation',
   says: 'Sun on flat ground: the share of the outside sun that air and cloud let through.',
@@ -164,53 +138,4 @@ export const hourShare = rule({
   },
   gives: { symbol: 'r', unit: '' },
   source: `Collares-Pereira & Rabl (1979), in ${db}, eq. 2.13.2`,
-});
-
-const yearAngle = { says: '(day of the year − 1) × 360°/365, in radians', unit: '' };
-
-export const equationOfTime = rule({
-  name: 'equationOfTime',
-  says: 'Minutes by which a sundial runs ahead of a clock.',
-  formula:
-    '229.2 * (0.000075 + 0.001868 * cos(B) - 0.032077 * sin(B) - 0.014615 * cos(2 * B) - 0.04089 * sin(2 * B))',
-  symbols: { B: yearAngle },
-  gives: { symbol: 'E', unit: '' },
-  source: `Spencer (1971), in ${db}, eq. 1.5.3; the result is in minutes`,
-});
-
-export const fineDeclination = rule({
-  name: 'fineDeclination',
-  says: "The sun's declination as a series of the year, good to a few hundredths of a degree.",
-  formula:
-    '0.006918 - 0.399912 * cos(B) + 0.070257 * sin(B) - 0.006758 * cos(2 * B) + 0.000907 * sin(2 * B) - 0.002697 * cos(3 * B) + 0.00148 * sin(3 * B)',
-  symbols: { B: yearAngle },
-  gives: { symbol: 'delta', unit: '' },
-  source: `Spencer (1971), in ${db}, eq. 1.6.1b`,
-});
-
-const hourAngle = { says: 'hour angle in radians, 0 at noon, morning negative', unit: '' };
-
-export const sineElevation = rule({
-  name: 'sineElevation',
-  says: 'Sine of the height of the sun above the horizon.',
-  formula: 'sin(phi) * sin(delta) + cos(phi) * cos(delta) * cos(omega)',
-  symbols: { phi: latitude, delta: declinationAngle, omega: hourAngle },
-  gives: { symbol: 'sin_h', unit: '' },
-  source: `${db}, eq. 1.6.5`,
-});
-
-export const cosineIncidence = rule({
-  name: 'cosineIncidence',
-  says: 'How squarely the sun hits a tilted panel: 1 is straight on.',
-  formula:
-    'sin(delta) * sin(phi) * cos(beta) - sin(delta) * cos(phi) * sin(beta) * cos(gamma) + cos(delta) * cos(phi) * cos(beta) * cos(omega) + cos(delta) * sin(phi) * sin(beta) * cos(gamma) * cos(omega) + cos(delta) * sin(beta) * sin(gamma) * sin(omega)',
-  symbols: {
-    phi: latitude,
-    delta: declinationAngle,
-    omega: hourAngle,
-    beta: { says: 'tilt in radians', unit: '' },
-    gamma: { says: 'where the panel faces, radians from south, west positive', unit: '' },
-  },
-  gives: { symbol: 'cos_theta', unit: '' },
-  source: `${db}, eq. 1.6.2`,
 });

@@ -57,6 +57,8 @@ export interface TripResult {
   readonly dailyUse: number;
   /** On an average day, Ah, before what the battery can't take. */
   readonly dailySun: number;
+  /** From sun, engine, generator and mains over the whole trip, Ah. */
+  readonly onOffer: number;
   readonly capacityAh: number;
   readonly balance: Balance;
 }
@@ -120,6 +122,7 @@ export function simulate(
     const q = run(chargeAtPoint, { q_0: startAh, Q_out: sums.outAh, Q_in: sums.storedAh }, trace);
     return Math.max(0, run(chargeLevel, { q, C_real: capacityAh }, trace));
   };
+  const { sunAh, drivingAh, pluggedAh } = account.sums;
   const lowestCharge = level(account.toLowest);
   const endCharge = level(account.sums);
   return {
@@ -128,6 +131,7 @@ export function simulate(
     margin: lowestCharge - 100 * (1 - depth),
     dailyUse: day.dailyUse,
     dailySun,
+    onOffer: sunAh + drivingAh + pluggedAh,
     capacityAh,
     balance: account,
   };

@@ -1,5 +1,6 @@
-import { applianceOf } from '#catalog/appliances.ts';
+import type { Appliance } from '#catalog/appliances.ts';
 import type { Load } from '#rig/rig.ts';
+import { builtAs } from '../loads/build.ts';
 import { dutyAt, usualCooler } from '../loads/cooler.ts';
 import type { Day } from '../loads/model.ts';
 import { dailySwing, eveningHour } from './tables.ts';
@@ -47,13 +48,13 @@ function newShares(setPointC: number, meanC: number): readonly number[] {
   return duties.map(duty => duty / sum);
 }
 
-const rows = new WeakMap<Load, ReturnType<typeof applianceOf> | null>();
+const rows = new WeakMap<Load, Appliance | null>();
 
-/** The row of a load, looked up once. */
-function rowOf(load: Load): ReturnType<typeof applianceOf> {
+/** The row of a load as its build alters it, looked up once: a household fridge has its own set point, a three-way one heats all day. */
+function rowOf(load: Load): Appliance | undefined {
   const known = rows.get(load);
   if (known !== undefined) return known ?? undefined;
-  const row = applianceOf(load.name);
+  const { row } = builtAs(load);
   rows.set(load, row ?? null);
   return row;
 }

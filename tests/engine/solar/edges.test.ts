@@ -13,7 +13,6 @@ import {
   solarAssumptions,
 } from '#engine/solar/model.ts';
 import { controllerAssumptions, panelAssumptions } from '#engine/solar/panel.ts';
-import { sunPosition } from '#engine/solar/position.ts';
 import { daySpread, monthSpread, yearSpread } from '#engine/solar/spread.ts';
 import type { Station } from '#engine/solar/stations.ts';
 import { dayLengthOf, outsideRadiationOf } from '#engine/solar/sun.ts';
@@ -328,11 +327,5 @@ describe('edges of the sun', () => {
     expect(trace.steps.map(s => (s.kind === 'rule' ? s.rule.name : ''))).not.toContain(
       'tiltedPlaneRadiation',
     );
-  });
-
-  test('mornings are east, afternoons west', () => {
-    expect(sunPosition(-34, 80, 8).azimuthDeg).toBeLessThan(90);
-    expect(sunPosition(-34, 80, 16).azimuthDeg).toBeGreaterThan(270);
-    expect(sunPosition(40, 80, 12).azimuthDeg).toBeCloseTo(180, 6);
   });
 });

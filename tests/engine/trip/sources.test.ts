@@ -264,6 +264,21 @@ describe('hours of a day', () => {
   });
 });
 
+describe('how a fridge is built tells its day', () => {
+  const fridge = (rest: Partial<Load>): readonly number[] =>
+    useByHour(dayOf({ loads: [{ name: 'fridge', count: 1, supply: 'dc', ...rest }], voltageV: 12 }, {}), 30);
+  const swing = (byHour: readonly number[]): number => Math.max(...byHour) / Math.min(...byHour);
+
+  test('a household one, its freezer colder than a cool box, swings less with the air', () => {
+    const kitchen = swing(fridge({ supply: 'ac', volumeL: 300 }));
+    expect(kitchen).toBeGreaterThan(1.2);
+    expect(kitchen).toBeLessThan(swing(fridge({})) - 0.03);
+  });
+  test('a three-way one heats all day', () => {
+    expect(swing(fridge({ build: 'three-way' }))).toBeCloseTo(1, 9);
+  });
+});
+
 describe('a trip in the cold and the heat', () => {
   test('lithium below freezing takes nothing of the sun', () => {
     const cold = tripWith({ chemistry: 'lfp', sun: { powerW: 200, sun: byron } });
