@@ -24,7 +24,10 @@ const needWatts: Need = {
   ask: 'what shall run on it, in watts, and the inverter (say “2000W kettle on a 1500W inverter”)',
   key: 'need-watts',
   // A thing of which nobody knows the watts runs on no inverter "for sure".
-  holds: ({ inverter, loads }) => (loads?.length ? loads.some(hasWatts) : inverter?.powerW !== undefined),
+  holds: ({ inverter, loads }) => {
+    const running = loads?.filter(load => load.supply === 'ac' || load.powerW !== undefined) ?? [];
+    return running.length > 0 ? running.some(hasWatts) : inverter?.powerW !== undefined;
+  },
 };
 
 /** Will my inverter run it, what does it take from the battery. */
