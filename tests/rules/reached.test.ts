@@ -17,11 +17,9 @@ const more = [
   '200Ah lithium at 20%, 60A mains charger on a 800W generator, how long to run it?',
   'Two 200W panels with Isc 11A in parallel, 10m of cable, what fuse?',
   'AGM or lithium in 40 degree heat?',
+  'Overcast in Cairns in March, 200W of panel. Jo says 40Ah a day, me 60Ah',
   '100Ah lithium at 30%, 20A mains charger, 2A fan on. How long to full?',
 ];
-
-/** And asked on: what is told before stands. */
-const askedOn = ['How much will a 200W panel make a day with 5 sun hours?', "what if it's overcast?"];
 
 const at = new Date('2026-01-15T09:00:00Z');
 
@@ -43,9 +41,7 @@ test('every rule is run by some answer', () => {
   const phrases = files('intents/*/phrases.json').flatMap(path =>
     (JSON.parse(read(path)) as { say: string }[]).map(({ say }) => say),
   );
-  let memory = emptyMemory();
-  const ask = (text: string) => converse(memory, { chat: 'c', from: 'kim', text, at, kind: 'private' });
-  for (const text of [...phrases, ...more]) ask(text);
-  for (const text of askedOn) memory = ask(text).memory;
+  for (const text of [...phrases, ...more])
+    converse(emptyMemory(), { chat: 'c', from: 'kim', text, at, kind: 'private' });
   expect(rules.map(({ rule }) => rule.name).filter(name => !reached.has(name))).toEqual([]);
 });
