@@ -1,15 +1,20 @@
 import { type Bank, bankOf } from '#engine/battery/bank.ts';
-import { blocksOf, chargeAtRest, isOnCharge, restVoltsAt } from '#engine/battery/rest.ts';
+import { restVoltsAt } from '#engine/battery/rest.ts';
 import { chargeLeft } from '#engine/battery/rules.ts';
 import { chemistryRow } from '#engine/battery/tables.ts';
+import type { Explored } from '#engine/explore.ts';
+import { exploreLater, type LaterKey } from '#engine/trip/later.ts';
 import type { Assumption, Range } from '#quantity/range.ts';
 import type { Chemistry, Facts } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import { Trace } from '#rule/trace.ts';
+import { batteryAir } from '../battery-air.ts';
 import type { Setting } from '../intent.ts';
+import { levelByVolts, readBlocks, sagV, voltsStateOf } from '../level.ts';
+import { hasUse, useOf } from '../use.ts';
 
-/** How far a moderate load holds a 12 V block's volts down, V; common practice. */
-const sagV = { value: 0.15, low: 0.05, high: 0.4 } as const;
+/** In a time as short as this (h) whatever has no hours of its own is on throughout. */
+const shortH = 12;
 
 export interface ChargeLevel {
   readonly state: 'rest' | 'load' | 'charging' | 'told';
@@ -25,35 +30,8 @@ export interface ChargeLevel {
   readonly halfV: number;
   readonly assumptions: readonly Assumption[];
   readonly trace: Trace;
-}
-
-/** Volts of a 12 V battery that a charger hardly goes below, common practice. */
-const leastChargingV = 12.6;
-
-function stateOf(facts: Facts, chemistry: Chemistry, blocks: number, setting: Setting): ChargeLevel['state'] {
-  if (facts.volts === undefined) return 'told';
-  const { cues } = setting.parsed;
-  const isRest = facts.voltsTaken === 'rest' || cues.has('rest-reading');
-  if (isOnCharge(facts.volts, chemistry, blocks)) return 'charging';
-  // Below its volts at rest when full nothing shows a charger's volts, whatever was said: common practice.
-  const isChargerLike = facts.volts / blocks >= leastChargingV;
-  if (isChargerLike && (facts.voltsTaken === 'charging' || (cues.has('on-charge') && !isRest)))
-    return 'charging';
-  if (facts.voltsTaken === 'load' || (cues.has('under-load') && !isRest)) return 'load';
-  return 'rest';
-}
-
-/** How full (%) by the volts, in the state they were read in: from rested tables, with the sag of a load put back. */
-function levelByVolts(
-  volts: number,
-  chemistry: Chemistry,
-  blocks: number,
-  isLoaded: boolean,
-  trace: Trace,
-): Range {
-  if (!isLoaded) return chargeAtRest(volts, chemistry, trace, blocks);
-  const at = (sag: number, t?: Trace) => chargeAtRest(volts + sag * blocks, chemistry, t, blocks);
-  return { value: at(sagV.value, trace).value, low: at(sagV.low).low, high: at(sagV.high).high };
+  /** At the time asked about, where that and what goes out or in was told. */
+  readonly later?: Explored<LaterKey> & { readonly hours: number; readonly restV: number };
 }
 
 /** What can still be used (Ah) at a state of charge (%): down to the usual depth of its chemistry. */
@@ -65,16 +43,39 @@ function left(bank: Bank, level: Range, depthPercent: number | undefined, trace:
   return { value: at(level.value, value, trace), low: at(level.low, low), high: at(level.high, high) };
 }
 
+/** How full it will be at the time asked about: by what runs on it, or what a monitor shows going in. */
+function laterOf(
+  facts: Facts,
+  bank: Bank,
+  now: Range,
+  { at, mainsV, parsed }: Setting,
+): (Explored<LaterKey> & { readonly hours: number }) | undefined {
+  const { durationH: hours, netCurrentA: intoA = 0 } = facts;
+  if (hours === undefined || !(intoA > 0 || hasUse(facts))) return undefined;
+  const explored = exploreLater({
+    bank,
+    level: { name: 'stateOfCharge', ...now, unit: '%', why: 'by the volts read' },
+    hours,
+    use: {
+      ...useOf(facts, bank.voltageV, mainsV, at),
+      doesMainsRunOn: true,
+      doAllRunOn: hours <= shortH,
+    },
+    intoA,
+    temperatureC: facts.ambientC,
+    temperature: batteryAir(facts, at, parsed.recognised.words),
+  });
+  return { ...explored, hours };
+}
+
 /** How full a battery is by its volts, or what is left of it at the level told. */
 export function computeChargeLevel(facts: Facts, setting: Setting): ChargeLevel {
   const told = facts.batteries?.find(b => b.chemistry !== undefined)?.chemistry;
   const chemistry = told ?? 'lead-acid';
   const bank = bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV);
-  const one = facts.batteries?.find(b => b.voltageV !== undefined)?.voltageV;
-  const systemV = facts.systemVoltageV ?? one;
-  const blocks =
-    systemV === undefined ? blocksOf(facts.volts ?? 12) : Math.max(0.5, Math.round(systemV / 6) / 2);
-  const state = stateOf(facts, chemistry, blocks, setting);
+  const blocks = readBlocks(facts);
+  const state =
+    facts.volts === undefined ? 'told' : voltsStateOf(facts, chemistry, blocks, setting.parsed.cues);
   const trace = new Trace();
   const percent = facts.batteries?.find(b => b.stateOfChargePercent !== undefined)?.stateOfChargePercent;
   const stateOfCharge =
@@ -87,8 +88,12 @@ export function computeChargeLevel(facts: Facts, setting: Setting): ChargeLevel 
     state === 'load'
       ? [{ name: 'voltageSag', ...sagV, unit: 'V', why: 'a moderate load holds the volts down' }]
       : [];
+  const later = bank && stateOfCharge && laterOf(facts, bank, stateOfCharge, setting);
   return {
     state,
+    ...(later && {
+      later: { ...later, restV: restVoltsAt(later.figures.levelThen.value, chemistry) * blocks },
+    }),
     chemistry,
     isChemistryAssumed: told === undefined,
     stateOfCharge,

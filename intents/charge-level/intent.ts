@@ -1,6 +1,7 @@
 import type { Facts } from '#rig/rig.ts';
 import type { Intent } from '../intent.ts';
 import { needs } from '../needs.ts';
+import { whereFacts } from '../sun.ts';
 import { answerChargeLevel } from './answer.ts';
 import { computeChargeLevel } from './compute.ts';
 
@@ -13,6 +14,16 @@ const takes = [
   'arrangement',
   'systemVoltageV',
   'depthOfDischargePercent',
+  // At a later time: what runs until then, and what the battery's air does.
+  'durationH',
+  'until',
+  'loads',
+  'dailyUseAh',
+  'dailyUseWh',
+  'inverter',
+  'netCurrentA',
+  'ambientC',
+  ...whereFacts,
 ] as const satisfies readonly (keyof Facts)[];
 
 /** It reads 12.2 V: how full is it. */

@@ -8,7 +8,7 @@ import { loadCautions } from '../cautions.ts';
 import { figure, reasons } from '../figures.ts';
 import type { Setting } from '../intent.ts';
 import { describeBank, timeSpan, wantedTime } from '../words.ts';
-import type { ChargeTime } from './compute.ts';
+import { type ChargeTime, endlessH } from './compute.ts';
 
 /** "about 5 hours of driving": the time by what charges. */
 function timeOn(result: ChargeTime, w: Speech): string {
@@ -47,13 +47,19 @@ function headline(facts: Facts, result: ChargeTime, verdict: Verdict, w: Speech)
   if (!Number.isFinite(chargeTime.value))
     return result.bank.chemistry === 'lfp' && (facts.ambientC ?? 20) < 0
       ? w.say('too-cold', "It won't: lithium must not be charged below freezing, and a good BMS refuses.")
-      : w.say('nothing-comes', "It won't charge: nothing comes in.");
+      : result.figures.drawA.value > 0
+        ? w.say('all-is-taken', "It won't charge: what runs takes all that comes in.")
+        : w.say('nothing-comes', "It won't charge: nothing comes in.");
   if (chargeTime.value < 0.01)
     return w.say('there-already', 'It is there already: {percent} % is what you ask for or more.', {
       percent: w.decimals(startCharge.value, 0),
     });
   const gaps = {
-    time: `${timeOn(result, w)} ${goal(facts, result, w)} (${timeSpan(chargeTime, w)})`,
+    time: `${timeOn(result, w)} ${goal(facts, result, w)} (${
+      chargeTime.high < endlessH
+        ? timeSpan(chargeTime, w)
+        : w.say('or-never', '{time} at best, perhaps never', { time: duration(chargeTime.low, w) })
+    })`,
     has: verdict === null ? '' : timeTold(facts, result, w),
   };
   if (verdict === null) return sentence(w.say('takes', '{time}.', gaps));
@@ -68,22 +74,30 @@ const timeTold = (facts: Facts, result: ChargeTime, w: Speech): string =>
 
 /** What goes in, at what current. */
 function flow(result: ChargeTime, setting: Setting, w: Speech): string {
-  const { chargeNeeded, current, startCharge } = result.figures;
+  const { chargeNeeded, current, startCharge, drawA } = result.figures;
+  const runs =
+    drawA.value > 0
+      ? ` ${w.say('runs-meanwhile', 'What runs meanwhile takes about {amps} A, counted.', { amps: w.significant(drawA.value, 2) })}`
+      : '';
   const gaps = {
     needed: w.significant(chargeNeeded.value),
     amps: w.plain(current.value),
     percent: w.decimals(startCharge.value, 0),
   };
   if (result.isSizeAssumed)
-    return w.say(
-      'some-needs',
-      'The battery needs about {needed} Ah put in, at about {amps} A to begin with.',
-      gaps,
+    return (
+      w.say(
+        'some-needs',
+        'The battery needs about {needed} Ah put in, at about {amps} A to begin with.',
+        gaps,
+      ) + runs
     );
-  return w.say(
-    'bank-needs',
-    '{bank} from {percent} % needs about {needed} Ah put in, at about {amps} A to begin with.',
-    { ...gaps, bank: describeBank(result.bank, setting, w) },
+  return (
+    w.say(
+      'bank-needs',
+      '{bank} from {percent} % needs about {needed} Ah put in, at about {amps} A to begin with.',
+      { ...gaps, bank: describeBank(result.bank, setting, w) },
+    ) + runs
   );
 }
 
@@ -107,11 +121,11 @@ function daysOfSun({ figures }: ChargeTime, w: Speech): string {
       : days < 1.13
         ? w.say('one-day', 'a day')
         : w.say('days', '{n} days', { n: quarters(days), count: Math.round(days * 4) / 4 });
-  return w.say(
-    'days-of-sun',
-    'With about {hours} hours of full sun a day that is about {time}, if nothing else draws.',
-    { hours, time },
-  );
+  return w.say('days-of-sun', 'With about {hours} hours of full sun a day that is about {time}{else}.', {
+    hours,
+    time,
+    else: figures.drawA.value > 0 ? '' : w.say('nothing-else', ', if nothing else draws'),
+  });
 }
 
 /** How the last part goes, by what charges. */

@@ -9,10 +9,12 @@ import {
   dcdcInputA,
   guessedBankAh,
 } from '#engine/charging/charge.ts';
+import { currentLeft } from '#engine/charging/rules.ts';
 import { type Source, sourceAssumptions, sourceCurrentA } from '#engine/charging/source.ts';
 import { alternatorSpareA } from '#engine/charging/tables.ts';
 import { type Explored, explore, type Values } from '#engine/explore.ts';
 import { dailyUseAh, useAssumptions } from '#engine/loads/model.ts';
+import { meanwhileA, meanwhileAssumptions } from '#engine/loads/over.ts';
 import {
   dailyYield,
   flowingAh,
@@ -22,9 +24,11 @@ import {
 } from '#engine/solar/model.ts';
 import type { Assumption } from '#quantity/range.ts';
 import type { Facts } from '#rig/rig.ts';
+import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
 import { batteryAir } from '../battery-air.ts';
 import type { Setting } from '../intent.ts';
+import { levelRead } from '../level.ts';
 import { panelsW, siteOf, sunOf } from '../sun.ts';
 import { hasUse, useOf } from '../use.ts';
 import { type ChargeSource, chargeSourceOf } from './source.ts';
@@ -36,7 +40,8 @@ export type ChargeKey =
   | 'current'
   | 'startCharge'
   | 'endCharge'
-  | 'sunHoursPerDay';
+  | 'sunHoursPerDay'
+  | 'drawA';
 
 export interface ChargeTime extends Explored<ChargeKey> {
   readonly bank: Bank;
@@ -76,6 +81,12 @@ function availableHours(facts: Facts, isSun: boolean, sunHours: number): number 
   return drivingHoursPerDay * days;
 }
 
+/** Nobody waits so long for a battery, h. */
+export const endlessH = 28 * 24;
+
+/** The facts that tell what runs. */
+const useKeys = ['loads', 'dailyUseAh', 'dailyUseWh', 'inverter'] as const;
+
 /** How long (h of charging) until a battery is as full as wanted, what has to go in (Ah), and where the time told gets to. */
 export function computeChargeTime(
   facts: Facts,
@@ -83,7 +94,8 @@ export function computeChargeTime(
 ): ChargeTime {
   const source = chargeSourceOf(facts, setting);
   const known = bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV);
-  const isSocTold = facts.batteries?.some(b => b.stateOfChargePercent !== undefined);
+  const isSocTold =
+    facts.volts !== undefined || facts.batteries?.some(b => b.stateOfChargePercent !== undefined);
   const isDailyUse =
     facts.chargeNeededAh === undefined &&
     !isSocTold &&
@@ -93,6 +105,11 @@ export function computeChargeTime(
   const use = useOf(facts, known?.voltageV ?? chemistryRow(chemistry ?? 'agm').nominalV);
   const daily = isDailyUse ? dailyUseAh(use, likely(useAssumptions(use))) : undefined;
   const missingAh = facts.chargeNeededAh ?? daily;
+  // What is told with a charge and is not what is to be put back runs while it charges.
+  const isMeanwhile =
+    !isDailyUse &&
+    hasUse(facts) &&
+    !useKeys.some(key => facts[key] !== undefined && setting.recalled.has(key));
   const bank = known ?? bankOf([{ count: 1, capacityAh: guessedBankAh(missingAh ?? 100), chemistry }])!;
   const charge: Charge = {
     bank,
@@ -103,6 +120,7 @@ export function computeChargeTime(
     isFlat: setting.parsed.cues.has('flat-battery'),
     temperatureC: facts.ambientC,
     temperature: batteryAir(facts, setting.at),
+    level: levelRead(facts, bank, setting.parsed.cues),
   };
   const sun = sunOf(facts, setting.at);
   const giver = source.kind === 'solar' ? undefined : giverOf(facts, source, bank);
@@ -110,24 +128,34 @@ export function computeChargeTime(
     ...chargeAssumptions(charge),
     ...(giver ? sourceAssumptions(giver) : solarAssumptions(sun)),
     ...(isDailyUse ? useAssumptions(use) : []),
+    ...(isMeanwhile ? meanwhileAssumptions(use) : []),
   ];
   // "We leave in two days; how long does it need?" asks for a time, and a stay of days is not time on charge.
   const isOnlyHowLong = setting.parsed.cues.has('ask-how-long') && !setting.parsed.cues.has('ask-can-it');
   const isStay = isOnlyHowLong && (facts.durationH ?? 0) >= 24;
   const availableH = isStay ? undefined : availableHours(facts, !giver, peakSunHours(sun));
+  // What takes all that comes in at its worst still charges at its likely best: an end that is no end is a month.
+  let mostH: number | undefined;
   const explored = explore<ChargeKey>(assumptions, 'chargeTime', (values, trace) => {
     const fromSun = giver ? undefined : sunFor(facts, sun, bank, values, trace);
-    const sourceA = giver ? sourceCurrentA(giver, values, trace) : fromSun!.currentA;
+    const offeredA = giver ? sourceCurrentA(giver, values, trace) : fromSun!.currentA;
+    const drawA = isMeanwhile ? meanwhileA(use, values, trace) : 0;
+    // The sun of a day pays for the night as well.
+    const sunH = fromSun?.hours ?? 0;
+    const I_l = sunH > 0 ? (drawA * 24) / sunH : drawA;
+    const sourceA = isMeanwhile ? run(currentLeft, { I_s: offeredA, I_l }, trace) : offeredA;
     const missing = isDailyUse ? dailyUseAh(use, values, trace) : facts.chargeNeededAh;
     const done = chargeOf({ ...charge, missingAh: missing }, sourceA, values, trace);
+    mostH ??= Number.isFinite(done.timeH) ? Math.max(endlessH, done.timeH) : done.timeH;
     return {
-      chargeTime: done.timeH,
+      chargeTime: Math.min(mostH, done.timeH),
       chargeNeeded: done.neededAh,
-      timeTo80: done.timeTo80H,
+      timeTo80: Math.min(mostH, done.timeTo80H),
       current: done.currentA,
       startCharge: done.startPercent,
       endCharge: availableH === undefined ? 100 : done.percentAfter(availableH),
-      sunHoursPerDay: fromSun?.hours ?? 0,
+      sunHoursPerDay: sunH,
+      drawA,
     };
   });
   const ratingA = source.kind === 'dcdc' ? source.charger?.currentA : undefined;

@@ -22,7 +22,8 @@ const takes = [
   'chargeLeftAh',
   'solarAhPerDay',
   'solarWhPerDay',
-  'altitudeM',
+  'volts',
+  'voltsTaken',
 ] as const satisfies readonly (keyof Facts)[];
 
 const needCharge: Need = {

@@ -9,13 +9,16 @@ import {
   plateNoiseDb,
   startAssumption,
 } from '#engine/charging/generator.ts';
+import { currentLeft } from '#engine/charging/rules.ts';
 import { type Source, sourceAssumptions, sourceCurrentA } from '#engine/charging/source.ts';
 import { noiseLimits } from '#engine/charging/tables.ts';
 import type { Values } from '#engine/explore.ts';
 import { type Explored, explore } from '#engine/explore.ts';
 import { startingW, throughWatts, wattsAssumptions } from '#engine/inverter/watts.ts';
-import { dailyUseAh, useAssumptions } from '#engine/loads/model.ts';
+import { dailyUseAh, type Use, useAssumptions } from '#engine/loads/model.ts';
+import { meanwhileA, meanwhileAssumptions } from '#engine/loads/over.ts';
 import type { Facts, Load } from '#rig/rig.ts';
+import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
 import { batteryAir } from '../battery-air.ts';
 import type { Setting } from '../intent.ts';
@@ -93,6 +96,12 @@ export function computeGenerator(
     temperature: batteryAir(facts, setting.at),
   };
   const isCharging = hasCharger && (bank !== undefined || missingAh !== undefined);
+  // What runs on the battery while the charger is on it takes its part of the current.
+  const onBattery = facts.loads?.filter(load => !outlet.includes(load)) ?? [];
+  const meanwhile: Use | undefined =
+    areLoadsSaid && isCharging && !isDailyUse && onBattery.length > 0
+      ? { ...use, loads: onBattery }
+      : undefined;
   const loads = { loads: outlet, mainsV: setting.mainsV ?? 230 };
   const sourced = sourceAssumptions({ ...source, generatorW: undefined });
   const assumptions = [
@@ -102,6 +111,7 @@ export function computeGenerator(
     ...wattsAssumptions(loads),
     ...(outlet.length > 0 ? [startAssumption] : []),
     ...(isDailyUse ? useAssumptions(use) : []),
+    ...(meanwhile ? meanwhileAssumptions(meanwhile) : []),
   ];
   const limitA = bank ? chargeRateC(bank, facts.ambientC) * bank.capacityAh : Number.POSITIVE_INFINITY;
   const ratedA = (values: Values, trace?: Trace): number => {
@@ -122,7 +132,10 @@ export function computeGenerator(
       };
       const generatorPower = generatorRatingW(duty, site, values, trace);
       if (!isCharging) return { generatorPower, chargeTime: 0, chargeNeeded: 0, chargeCurrent: 0, loadPower };
-      const chargeCurrent = sourceCurrentA(source, values, trace);
+      const I_s = sourceCurrentA(source, values, trace);
+      const chargeCurrent = meanwhile
+        ? run(currentLeft, { I_s, I_l: meanwhileA(meanwhile, values, trace) }, trace)
+        : I_s;
       const missing = isDailyUse ? dailyUseAh(use, values, trace) : facts.chargeNeededAh;
       const done = chargeOf({ ...charge, missingAh: missing }, chargeCurrent, values, trace);
       return {

@@ -81,7 +81,9 @@ function daysOf(facts: Facts): readonly TripDay[] | undefined {
 function plugOf(facts: Facts): TripPlug {
   const { chargers = [] } = facts;
   return {
-    charger: chargers.find(c => c.kind === 'mains'),
+    charger:
+      chargers.find(c => c.kind === 'mains') ??
+      chargers.find(c => c.kind === 'generator' && c.currentA !== undefined),
     generatorW: chargers.find(c => c.kind === 'generator')?.powerW,
   };
 }

@@ -47,6 +47,8 @@ const hangsOn: ReadonlySet<string> = new Set([
   'batteries.capacityAh',
   'batteries.chemistry',
   'durationH',
+  // A generator or charger spoken of, without a figure of its own.
+  'chargers',
 ]);
 
 const noSun: readonly string[] = [];

@@ -43,6 +43,8 @@ const definitions: readonly Cell[] = [
     exact,
     () => run(battery.rateFactor, { C: 100, I: 1, H: 20, k: 1.2 }),
   ],
+  ['20 A on offer, 3 A to what runs', 17, exact, () => run(charging.currentLeft, { I_s: 20, I_l: 3 })],
+  ['3 A on offer, 5 A asked for', 0, exact, () => run(charging.currentLeft, { I_s: 3, I_l: 5 })],
   ['100 Ah from 40 to 90 %', 50, exact, () => run(charging.chargeMissing, { C: 100, s_1: 0.9, s_0: 0.4 })],
   ['45 Ah at 90 %', 50, exact, () => run(charge.chargeToPutIn, { Q_m: 45, eta_c: 0.9 })],
   ['30 and 12 Ah put in', 42, exact, () => run(charge.allChargeIn, { Q_in: 30, Q_top: 12 })],

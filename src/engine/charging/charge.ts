@@ -29,6 +29,8 @@ export interface Charge {
   readonly isIsolator: boolean;
   /** Said to be flat, without a figure. */
   readonly isFlat?: boolean;
+  /** State of charge, %, by volts that were read; where it wasn't told. */
+  readonly level?: Assumption;
   /** Of the battery, °C, where told; else as it has to be taken. */
   readonly temperatureC?: number;
   readonly temperature?: Assumption;
@@ -79,9 +81,10 @@ export function chargeAssumptions(charge: Charge): Assumption[] {
   ];
   if (bank.stateOfChargePercent === undefined && charge.missingAh === undefined)
     found.push(
-      charge.isFlat
-        ? named('stateOfCharge', flatPercent, 'flat, as you said', '%')
-        : named('stateOfCharge', row.usualStart, `${whose}: about as low as it is taken`, '%'),
+      charge.level ??
+        (charge.isFlat
+          ? named('stateOfCharge', flatPercent, 'flat, as you said', '%')
+          : named('stateOfCharge', row.usualStart, `${whose}: about as low as it is taken`, '%')),
     );
   if (charge.isSizeAssumed) {
     const size = bank.capacityAh;

@@ -25,6 +25,18 @@ export const chargerCurrent = rule({
   source: 'definition',
 });
 
+export const currentLeft = rule({
+  name: 'currentLeft',
+  says: 'Of the current on offer what runs meanwhile takes its part; the rest is for the battery.',
+  formula: 'I_s - min(I_s, I_l)',
+  symbols: {
+    I_s: { says: 'current on offer', unit: 'A' },
+    I_l: { says: 'current of what runs meanwhile', unit: 'A' },
+  },
+  gives: { symbol: 'I_b', unit: 'A' },
+  source: 'definition',
+});
+
 export const outputCurrent = rule({
   name: 'outputCurrent',
   says: 'A warm charger gives a little less than its rating.',

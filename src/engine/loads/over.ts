@@ -1,7 +1,9 @@
+import type { Assumption } from '#quantity/range.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
-import type { Day } from './model.ts';
-import { chargeOverTime } from './rules.ts';
+import type { Values } from '../explore.ts';
+import { type Day, dailyUseAh, type Use, useAssumptions } from './model.ts';
+import { averageCurrent, chargeOverTime } from './rules.ts';
 
 /**
  * Charge (Ah) used over a time (h). From a day on it grows evenly. In less than a day a thing that runs for some
@@ -23,3 +25,15 @@ export function chargeOver(day: Day, hours: number, trace?: Trace): number {
   });
   return total;
 }
+
+/** The average current (A) of all that runs at once: what has no hours of its own is on throughout. */
+export const meanwhileA = (use: Use, values: Values, trace?: Trace): number =>
+  run(
+    averageCurrent,
+    { Q: dailyUseAh({ ...use, doAllRunOn: true, doesMainsRunOn: true }, values, trace), t_day: 24 },
+    trace,
+  );
+
+/** What that takes for granted. */
+export const meanwhileAssumptions = (use: Use): Assumption[] =>
+  useAssumptions({ ...use, doAllRunOn: true, doesMainsRunOn: true });

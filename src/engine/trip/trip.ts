@@ -36,6 +36,8 @@ export const isDriven = ({ driving, days = [] }: Trip): boolean =>
 export const isPlugged = ({ days = [] }: Trip): boolean =>
   days.some(day => (day.generatorH ?? 0) > 0 || (day.mainsH ?? 0) > 0);
 
-/** The hour a trip starts at: as told, else with the first day's drive of a plan, else in the afternoon. */
-export const startOf = (trip: Trip): number =>
-  trip.startHour ?? (trip.days?.[0]?.drivingH ? drivingFromHour : arrivalHour);
+/** The hour a trip starts at: as told, else in the morning of a first day whose drive or sky was told, else in the afternoon. */
+export function startOf({ startHour, days = [] }: Trip): number {
+  const [first] = days;
+  return startHour ?? (first?.drivingH || first?.sky ? drivingFromHour : arrivalHour);
+}
