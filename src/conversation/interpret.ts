@@ -7,7 +7,9 @@ import { holds } from '#rig/correct.ts';
 import type { HazardCode } from '#rig/hazard-codes.ts';
 import { type Claim, type Facts, rigSchema, type Stated } from '#rig/rig.ts';
 import { type Missing, missingOf } from './ask-back.ts';
+import { answeringBack } from './asked-back.ts';
 import { dangersIn } from './dangers.ts';
+import { withoutDispute } from './dispute.ts';
 import type { Heard } from './hear.ts';
 import { isSetup, type Lean, leanOf, lentBy } from './lean.ts';
 import type { Frame, Memory } from './memory.ts';
@@ -129,7 +131,7 @@ function ofFrame(memory: Memory, message: Message, heard: Heard): Heard {
 }
 
 /** As likely as this, a message that asks nothing tells of gear. */
-const leastTold = 0.25;
+const leastTold = 0.4;
 
 const isAsking = ({ cues }: Heard): boolean =>
   [...cues].some(cue => cue === 'question-mark' || cue.startsWith('ask-'));
@@ -161,7 +163,8 @@ function toldUnits(heard: Heard): Heard | undefined {
 const leastLikely = 0.25;
 
 /** Holds a message against memory, once: the question, its facts and whose they are, and what is missing. */
-export function interpret(memory: Memory, message: Message, told: Heard, options: Options = {}): Interpreted {
+export function interpret(memory: Memory, message: Message, said: Heard, options: Options = {}): Interpreted {
+  const told = answeringBack(memory, message, withoutDispute(memory, message, said));
   const plain = told.issues.length > 0 ? undefined : (toldGear(told) ?? toldUnits(told));
   if (plain) return taken(memory, message, plain, undefined, options);
   const heard = ofFrame(memory, message, told);

@@ -12,7 +12,7 @@ import { sound } from './sound.ts';
  * Less sure than this of the whole reading, it is asked about. Chosen so that of messages that no weight was fitted to
  * at most one in ten is answered on a wrong reading, and less than one in five is asked about.
  */
-export const leastSure = 0.66;
+export const leastSure = 0.68;
 
 /** A reading somebody may choose, by the words of its button. */
 export interface Choice {
