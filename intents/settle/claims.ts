@@ -53,6 +53,8 @@ export const isSpeaker = (who: string, from: string): boolean =>
 /** A claimant in a sentence: "you", "he", "your partner", "the shop", "Ness". */
 export function nameOf(who: string, from: string): string {
   const lower = who.toLowerCase();
+  // "My mate", as the writer calls him.
+  if (/^(?:my|our) ./.test(lower)) return `your ${who.slice(who.indexOf(' ') + 1)}`;
   if (isSpeaker(who, from)) return 'you';
   if (['he', 'she', 'they', 'it', 'somebody'].includes(lower)) return lower;
   // Said to somebody whom the message doesn't name.

@@ -287,6 +287,8 @@ describe('claims', () => {
     ['partner', 'your partner', "your partner's"],
     ['shop', 'the shop', "the shop's"],
     ['lou', 'Lou', "Lou's"],
+    ['my mate', 'your mate', "your mate's"],
+    ['you', 'the other', "the other's"],
   ] as const)('%s is called %s, of whom it is %s', ([who, name, owner]) => {
     expect(nameOf(who, 'robin')).toBe(name);
     expect(ownerOf(who, 'robin')).toBe(owner);
