@@ -17,7 +17,11 @@ export interface SimReading {
   readonly flaw?: 'stale' | 'wrong';
 }
 
+/** What an owner reads: a gauge of the real charge, amp hours counted, either by turns, or rested volts. */
+export type Reads = 'percent' | 'used' | 'percent or used' | 'volts';
+
 export interface SimRig {
+  readonly reads: Reads;
   /** What its owner tells of it. */
   readonly told: {
     readonly capacityAh: number;
@@ -47,6 +51,8 @@ export function stream(seed: number): () => number {
 }
 
 const stepH = 1 / 6;
+/** How long a compressor rests before it has to run, h of its mean draw. */
+const spellAh = 0.4;
 /** Five in the afternoon of the day it all begins, UTC, where the camp lies on the meridian. */
 const startsAt = Date.UTC(2026, 0, 10, 17);
 const wayIn = { agm: 0.9, lfp: 0.97 } as const;
@@ -84,7 +90,14 @@ export function simulateRig(seed: number, days = 3): SimRig {
 
   // What kind of reader its owner is.
   const style = random();
-  const reads = style < 0.5 ? 'percent' : style < 0.8 || chemistry === 'lfp' ? 'used' : 'volts';
+  const reads: Reads =
+    style < 0.45
+      ? 'percent'
+      : style < 0.6
+        ? 'used'
+        : style < 0.85 || chemistry === 'lfp'
+          ? 'percent or used'
+          : 'volts';
   const alsoAmps = random() < 0.3;
   const voltsOff = normal() * 0.03;
   const gaugeOff = normal() * 1;
@@ -93,6 +106,7 @@ export function simulateRig(seed: number, days = 3): SimRig {
   let sky = Math.floor(random() * 3);
   let warm = normal() * 3;
   let isOn = true;
+  let warmthAh = 0;
   let eager = 1;
   let lastA = 0;
   let driveH = 0;
@@ -119,8 +133,10 @@ export function simulateRig(seed: number, days = 3): SimRig {
     const meanA = fridgeA * drawFactor * air * (0.5 + 0.5 * rest);
     // The compressor runs at three times its mean draw, a third of the time, in spells.
     const onA = fridgeA * drawFactor * 3;
-    const share = Math.min(0.95, meanA / onA);
-    if (random() < 0.5) isOn = random() < share;
+    // By its thermostat: what warms the box has to be pumped out again, in spells.
+    warmthAh += (meanA - (isOn ? onA : 0)) * stepH;
+    if (warmthAh > spellAh * fridgeA) isOn = true;
+    if (warmthAh < 0) isOn = false;
     const lights = hour >= 18 && hour < 22 ? lightsA * drawFactor * eager : 0;
     const odd = random() < 0.01 ? between(2, 8) * stepH : 0;
     const outA = (isOn ? onA : 0) + lights + odd;
@@ -147,12 +163,13 @@ export function simulateRig(seed: number, days = 3): SimRig {
     const at = startsAt + (step + 1) * stepH * 3600_000;
     const percent = Math.min(100, Math.max(0, Math.round(100 * shown + gaugeOff + normal() * 1)));
     const usedAh = Math.max(0, Math.round(((1 - shown) * capacity + normal() * 1) * 2) / 2);
+    const isPercent = reads === 'percent' || (reads === 'percent or used' && random() < 0.5);
     const surface = seen.netA > 0 ? 0.06 : 0;
     const restVolts = Math.round((11.85 + 0.9 * shown + voltsOff + normal() * 0.02 + surface) * 100) / 100;
     const netA = alsoAmps ? Math.round(seen.netA * 10) / 10 : undefined;
     readings.push({
       at,
-      ...(reads === 'percent' ? { percent } : reads === 'used' ? { usedAh } : { restVolts }),
+      ...(isPercent ? { percent } : reads === 'volts' ? { restVolts } : { usedAh }),
       ...(netA === undefined ? {} : { netA }),
       ...(flaw ? { flaw } : {}),
     });
@@ -162,6 +179,7 @@ export function simulateRig(seed: number, days = 3): SimRig {
   const around = drawn.slice(Math.max(0, middle - Math.round(48 / stepH)), middle + Math.round(48 / stepH));
   const meanA = around.reduce((sum, a) => sum + a, 0) / around.length;
   return {
+    reads,
     told: {
       capacityAh,
       chemistry,
