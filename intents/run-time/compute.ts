@@ -1,5 +1,5 @@
 import { applianceOf } from '#catalog/appliances.ts';
-import { type Bank, bankOf } from '#engine/battery/bank.ts';
+import type { Bank } from '#engine/battery/bank.ts';
 import { bankAssumptions } from '#engine/battery/usable.ts';
 import type { Explored } from '#engine/explore.ts';
 import { type BankFit, fitsBank } from '#engine/inverter/check.ts';
@@ -8,6 +8,7 @@ import { hasHours, isDrawTold } from '#engine/loads/reading.ts';
 import type { Facts } from '#rig/rig.ts';
 import { batteryAir } from '../battery-air.ts';
 import type { Setting } from '../intent.ts';
+import { bankFor } from '../learned.ts';
 import { useOf } from '../use.ts';
 
 /** Facts that have a battery. */
@@ -39,7 +40,7 @@ export function computeRunTime(
   facts: RunTimeFacts,
   { at, mainsV, parsed }: Pick<Setting, 'at' | 'mainsV'> & Partial<Pick<Setting, 'parsed'>>,
 ): RunTime {
-  const bank = bankOf(facts.batteries, facts.arrangement, facts.systemVoltageV)!;
+  const bank = bankFor(facts)!;
   const explored = exploreRunTime({
     bank,
     use: {

@@ -1,6 +1,7 @@
 import { intentNamed } from '#intents';
 import { factsOf } from '#intents/facts.ts';
 import type { Intent, Setting } from '#intents/intent.ts';
+import { withLearned } from '#intents/learned.ts';
 import { hasCapacity } from '#intents/needs.ts';
 import { holds } from '#rig/correct.ts';
 import type { HazardCode } from '#rig/hazard-codes.ts';
@@ -9,6 +10,7 @@ import { type Missing, missingOf } from './ask-back.ts';
 import { dangersIn } from './dangers.ts';
 import type { Heard } from './hear.ts';
 import { isSetup, type Lean, leanOf, lentBy } from './lean.ts';
+import { learnedFor } from './learned.ts';
 import type { Frame, Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { isIntent, undemanding } from './questions.ts';
@@ -192,18 +194,20 @@ function taken(
   const claims = claimsFor(intent, heard, memory, from);
   const ofRig = rig && rig.key !== '' && rig.key !== ownKey(message.from, message.kind) ? rig.key : undefined;
   const lentNow = lentTo(facts, told, lean, message);
+  const learned = learnedFor(memory, rig?.key, facts, message.at);
   const isLentBank = lentNow?.facts.batteries !== undefined && hasCapacity(factsOf(lentNow.facts));
   // Readings that were not taken are no part of what is kept to answer again.
   const setting = settingOf(memory, message, { ...asked(heard, lean), options: [] }, options, {
     recalled: filled.recalled,
     owner: isLentBank ? lentNow.who : ofRig,
     claims,
+    learned,
   });
   return {
     intent,
     heard,
     facts: two ? { ...filled.facts, ...two.shared } : filled.facts,
-    ready: parsed.success ? parsed.data : undefined,
+    ready: parsed.success ? withLearned(parsed.data, learned) : undefined,
     missing: missingOf(parsed),
     setting,
     frame: lean.frame,

@@ -2,6 +2,7 @@ import { examples } from '#intents/examples.ts';
 import type { Setting } from '#intents/intent.ts';
 import type { Claim } from '#rig/rig.ts';
 import type { Heard } from './hear.ts';
+import { learnedOf } from './learned.ts';
 import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { ownKey, personKey } from './recall.ts';
@@ -21,7 +22,11 @@ export function settingOf(
   message: Message,
   parsed: Heard,
   options: Options,
-  own: { readonly recalled: Setting['recalled']; readonly owner?: string; readonly claims: readonly Claim[] },
+  own: Pick<Setting, 'learned'> & {
+    readonly recalled: Setting['recalled'];
+    readonly owner?: string;
+    readonly claims: readonly Claim[];
+  },
 ): Setting {
   return {
     from: message.from,
@@ -31,6 +36,8 @@ export function settingOf(
     owner: own.owner,
     claims: own.claims,
     rigs: memory.rigs,
+    learned: own.learned,
+    learnedOf: owner => learnedOf(memory, owner, message.at),
     ownKey: ownKey(message.from, message.kind),
     parsed,
     kind: message.kind,

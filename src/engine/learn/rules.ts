@@ -17,6 +17,30 @@ export const levelAfter = rule({
   source: 'definition',
 });
 
+export const learnedUse = rule({
+  name: 'learnedUse',
+  says: 'What it really takes a day is what was told, by the factor that the readings show.',
+  formula: 'k_u * Q',
+  symbols: {
+    k_u: { says: 'real draw against what was told', unit: '' },
+    Q: { says: 'use a day as told', unit: 'Ah' },
+  },
+  gives: { symbol: 'Q_day', unit: 'Ah' },
+  source: 'definition',
+});
+
+export const learnedYield = rule({
+  name: 'learnedYield',
+  says: 'What the panel really makes a day is what was reckoned, by the factor that the readings show.',
+  formula: 'k_s * E',
+  symbols: {
+    k_s: { says: 'real sun against what was reckoned', unit: '' },
+    E: { says: 'energy of a day as reckoned', unit: 'Wh' },
+  },
+  gives: { symbol: 'E_day', unit: 'Wh' },
+  source: 'definition',
+});
+
 export const readingWeight = rule({
   name: 'readingWeight',
   says: 'A reading counts by how unsure the estimate was against how rough the reading is.',
