@@ -1,8 +1,11 @@
 import type { Facts } from '#rig/rig.ts';
 import type { Intent } from '../intent.ts';
 import { needs } from '../needs.ts';
+import { whereFacts } from '../sun.ts';
 import { answerChargeLevel } from './answer.ts';
 import { computeChargeLevel } from './compute.ts';
+import { computeLater } from './later.ts';
+import { answerLater } from './later-answer.ts';
 
 const takes = [
   'volts',
@@ -13,6 +16,18 @@ const takes = [
   'arrangement',
   'systemVoltageV',
   'depthOfDischargePercent',
+  'durationH',
+  'loads',
+  'dailyUseAh',
+  'dailyUseWh',
+  'inverter',
+  'netCurrentA',
+  'solar',
+  'mount',
+  'ambientC',
+  'sky',
+  'without',
+  ...whereFacts,
 ] as const satisfies readonly (keyof Facts)[];
 
 /** It reads 12.2 V: how full is it. */
@@ -28,5 +43,9 @@ export const chargeLevel: Intent = {
         facts.volts !== undefined || !!facts.batteries?.some(b => b.stateOfChargePercent !== undefined),
     },
   ]),
-  reply: (facts, setting) => answerChargeLevel(facts, computeChargeLevel(facts, setting), setting),
+  reply: (facts, setting) => {
+    const level = computeChargeLevel(facts, setting);
+    const later = computeLater(facts, level, setting);
+    return later ? answerLater(facts, level, later, setting) : answerChargeLevel(facts, level, setting);
+  },
 };

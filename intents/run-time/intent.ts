@@ -18,6 +18,8 @@ const takes = [
   'durationH',
   'chargeUsedAh',
   'chargeLeftAh',
+  'volts',
+  'voltsTaken',
   'ambientC',
   ...whereFacts,
   'depthOfDischargePercent',

@@ -3,6 +3,7 @@ import { factsOf } from '#intents/facts.ts';
 import type { Intent, Setting } from '#intents/intent.ts';
 import { withLearned } from '#intents/learned.ts';
 import { hasCapacity } from '#intents/needs.ts';
+import { whereOf } from '#intents/sun.ts';
 import { holds } from '#rig/correct.ts';
 import type { HazardCode } from '#rig/hazard-codes.ts';
 import { type Claim, type Facts, rigSchema, type Stated } from '#rig/rig.ts';
@@ -48,10 +49,10 @@ export interface Interpreted {
 }
 
 /** Where a person's clock is, by the place known. */
-const longitudeIn = (memory: Memory, message: Message, facts: Stated): number | undefined =>
-  facts.longitudeDeg ??
-  memory.rigs[ownKey(message.from, message.kind)]?.longitudeDeg ??
-  memory.rigs['']?.longitudeDeg;
+const longitudeIn = ({ rigs }: Memory, { from, kind }: Message, facts: Stated): number | undefined =>
+  [facts, rigs[ownKey(from, kind)], rigs['']]
+    .map(known => known && whereOf(factsOf(known)).longitudeDeg)
+    .find(deg => deg !== undefined);
 
 /** "Until 7am" as hours from the message. */
 function timed(facts: Stated, memory: Memory, message: Message): Stated {
