@@ -44,7 +44,9 @@ const sagV = { value: 0.15, low: 0.05, high: 0.4 } as const;
 /** How full it is by its volts, where nothing else tells; undefined while a charger holds them up. */
 function levelByVolts({ volts, voltsTaken, netCurrentA }: Facts, bank: Bank): Assumption | undefined {
   const isTold = bank.stateOfChargePercent !== undefined || bank.isChemistryAssumed;
-  if (volts === undefined || isTold || voltsTaken === 'charging') return undefined;
+  // "12 V" and "24 V" name a system; a meter shows tenths.
+  const isName = volts !== undefined && volts % 12 === 0;
+  if (volts === undefined || isName || isTold || voltsTaken === 'charging') return undefined;
   const blocks = bank.voltageV / chemistryRow(bank.chemistry).nominalV;
   if (isOnCharge(volts, bank.chemistry, blocks)) return undefined;
   const isLoaded = voltsTaken === 'load' || (voltsTaken !== 'rest' && (netCurrentA ?? 0) < 0);
