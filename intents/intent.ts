@@ -2,7 +2,7 @@ import type { z } from 'zod';
 import type { IntentName } from '#answer/answer.ts';
 import type { ForgetWish, Lesson, Reply } from '#answer/reply.ts';
 import type { ParsedMessage } from '#language/reading.ts';
-import type { Claim, Facts, Rig, Stated } from '#rig/rig.ts';
+import type { Claim, Facts, LearnedOfRig, Rig, Stated } from '#rig/rig.ts';
 
 /** What surrounds a question, besides its facts. All plain values; nothing reads a clock. */
 export interface Setting {
@@ -34,6 +34,10 @@ export interface Setting {
   readonly undo?: Readonly<Record<string, Rig | null>>;
   /** The fault that the words name, where the reader knows it: a name of `fault/symptoms-table.ts`. */
   readonly symptom?: string;
+  /** What readings have taught of the rig that the question is about. */
+  readonly learned?: LearnedOfRig;
+  /** The same of any rig of the chat, by its owner. */
+  readonly learnedOf?: (owner: string) => LearnedOfRig | undefined;
   /** The key of the asker's own rig: their name in a group, "" in a private chat. */
   readonly ownKey: string;
   /** One message a person might write, for each question: `{ title, say }`, in the order of the list. */

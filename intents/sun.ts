@@ -8,6 +8,7 @@ import type { Place } from '#places/places.ts';
 import { stateName } from '#places/regions.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { Setting } from './intent.ts';
+import { learnedAssumption } from './learned.ts';
 
 /** The facts that tell where and when, and so how warm it is, for `takes`. */
 export const whereFacts = [
@@ -93,6 +94,7 @@ export function sunOf(facts: Facts, at: Date): SolarCase {
     shade: facts.shade,
     peakSunHours: facts.peakSunHours,
     ambientC: facts.ambientC,
+    learned: learnedAssumption('learnedSun', facts),
   };
 }
 

@@ -2,6 +2,7 @@ import type { Reply } from '#answer/reply.ts';
 import { firstFigures } from '#engine/try-out.ts';
 import type { Facts, Stated, StatedLoad } from '#rig/rig.ts';
 import type { Intent, Setting } from './intent.ts';
+import { withLearned } from './learned.ts';
 
 /** Where a fact stands: "loads", 0, "powerW". */
 export type FactPath = readonly (string | number)[];
@@ -121,7 +122,7 @@ function replied(intent: Intent, facts: Stated, setting: Setting): string {
   const taken = intent.takes.filter(key => facts[key] !== undefined).map(key => [key, facts[key]]);
   const parsed = intent.needs.safeParse(Object.fromEntries(taken));
   if (!parsed.success) return failed;
-  return keyOf(intent.reply(parsed.data as Facts, setting));
+  return keyOf(intent.reply(withLearned(parsed.data as Facts, setting.learned), setting));
 }
 
 /** The first figures of an answer; where it has none, all of it. */

@@ -16,6 +16,7 @@ import { airAboutFridge } from '#engine/solar/air.ts';
 import type { Assumption } from '#quantity/range.ts';
 import { decimals } from '#quantity/round.ts';
 import type { Facts, Load } from '#rig/rig.ts';
+import { learnedAssumption } from './learned.ts';
 import { whereOf } from './sun.ts';
 
 /** The air about a fridge where they camp, where nobody told it and the place is known. @param at where no month was said, the message's */
@@ -38,6 +39,7 @@ export const useOf = (facts: Facts, voltageV: number, mainsV?: number, at?: Date
   voltageV,
   ambientC: facts.ambientC,
   air: airOf(facts, at),
+  learnedDraw: learnedAssumption('learnedDraw', facts),
   inverterW: facts.inverter?.powerW,
   isInverterLeftOn: facts.inverter?.isLeftOn,
   mainsV,

@@ -1,10 +1,9 @@
 import type { Figure } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
-import { duration, span } from '#answer/say.ts';
+import { span } from '#answer/say.ts';
 import { decimals, significant } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
-import { loadCautions } from '../cautions.ts';
-import { figure, reasons, workingOf } from '../figures.ts';
+import { figure, workingOf } from '../figures.ts';
 import type { Setting } from '../intent.ts';
 import { chemistryName } from '../words.ts';
 import type { ChargeLevel } from './compute.ts';
@@ -63,40 +62,9 @@ function advice(result: ChargeLevel): string[] {
   return lines;
 }
 
-/** How full it will be at the time asked about. */
-function levelLater(facts: Facts, result: ChargeLevel, later: NonNullable<ChargeLevel['later']>): Reply {
-  const { levelThen, used } = later.figures;
-  const now = result.stateOfCharge!;
-  const when = facts.until === undefined ? `in ${duration(later.hours)}` : `at ${facts.until}`;
-  const isLow = levelThen.value < (result.chemistry === 'lfp' ? 20 : 50);
-  const lines = [
-    used.value > 0
-      ? `From ${percent(now.value)} about ${significant(used.value, 2)} Ah go out in ${duration(later.hours)}, of ${significant(result.capacityAh!)} Ah.`
-      : `From ${percent(now.value)}, with ${significant(facts.netCurrentA!, 2)} A going in for ${duration(later.hours)}, if that holds.`,
-    result.chemistry === 'lfp'
-      ? 'Lithium’s volts hardly tell it; a shunt monitor that counts amp hours does.'
-      : `Rested it would read about ${decimals(later.restV, 1)} V; with loads on less.`,
-    levelThen.value < 1
-      ? 'It runs flat before that: use less, or charge it first.'
-      : isLow
-        ? `That is below ${result.chemistry === 'lfp' ? '20' : '50'} %, deeper than is good for it.`
-        : '',
-  ];
-  return {
-    headline: `About ${percent(levelThen.value)} ${when} (${span(levelThen.low, Math.min(100, levelThen.high), '%')}).`,
-    lines: lines.filter(Boolean),
-    verdict: null,
-    figures: { stateOfCharge: figure({ ...levelThen, high: Math.min(100, levelThen.high) }, '%') },
-    ...reasons(later),
-    cautions: loadCautions(facts),
-    next: ['how long will it last?', 'how long to charge it with a 20A charger', 'show the working'],
-  };
-}
-
 /** Words for how full a battery is. */
 export function answerChargeLevel(facts: Facts, result: ChargeLevel, _setting: Setting): Reply {
   const { stateOfCharge: level, state } = result;
-  if (result.later) return levelLater(facts, result, result.later);
   let text: readonly [string, ...string[]];
   if (!level) text = charging(facts, result);
   else if (state === 'told') text = told(result);

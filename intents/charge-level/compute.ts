@@ -2,19 +2,12 @@ import { type Bank, bankOf } from '#engine/battery/bank.ts';
 import { restVoltsAt } from '#engine/battery/rest.ts';
 import { chargeLeft } from '#engine/battery/rules.ts';
 import { chemistryRow } from '#engine/battery/tables.ts';
-import type { Explored } from '#engine/explore.ts';
-import { exploreLater, type LaterKey } from '#engine/trip/later.ts';
 import type { Assumption, Range } from '#quantity/range.ts';
 import type { Chemistry, Facts } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import { Trace } from '#rule/trace.ts';
-import { batteryAir } from '../battery-air.ts';
 import type { Setting } from '../intent.ts';
 import { levelByVolts, readBlocks, sagV, voltsStateOf } from '../level.ts';
-import { hasUse, useOf } from '../use.ts';
-
-/** In a time as short as this (h) whatever has no hours of its own is on throughout. */
-const shortH = 12;
 
 export interface ChargeLevel {
   readonly state: 'rest' | 'load' | 'charging' | 'told';
@@ -30,8 +23,6 @@ export interface ChargeLevel {
   readonly halfV: number;
   readonly assumptions: readonly Assumption[];
   readonly trace: Trace;
-  /** At the time asked about, where that and what goes out or in was told. */
-  readonly later?: Explored<LaterKey> & { readonly hours: number; readonly restV: number };
 }
 
 /** What can still be used (Ah) at a state of charge (%): down to the usual depth of its chemistry. */
@@ -41,31 +32,6 @@ function left(bank: Bank, level: Range, depthPercent: number | undefined, trace:
   const at = (percent: number, DoD: number, t?: Trace) =>
     run(chargeLeft, { DoD: told ?? DoD, s: percent / 100, C: bank.capacityAh }, t);
   return { value: at(level.value, value, trace), low: at(level.low, low), high: at(level.high, high) };
-}
-
-/** How full it will be at the time asked about: by what runs on it, or what a monitor shows going in. */
-function laterOf(
-  facts: Facts,
-  bank: Bank,
-  now: Range,
-  { at, mainsV, parsed }: Setting,
-): (Explored<LaterKey> & { readonly hours: number }) | undefined {
-  const { durationH: hours, netCurrentA: intoA = 0 } = facts;
-  if (hours === undefined || !(intoA > 0 || hasUse(facts))) return undefined;
-  const explored = exploreLater({
-    bank,
-    level: { name: 'stateOfCharge', ...now, unit: '%', why: 'by the volts read' },
-    hours,
-    use: {
-      ...useOf(facts, bank.voltageV, mainsV, at),
-      doesMainsRunOn: true,
-      doAllRunOn: hours <= shortH,
-    },
-    intoA,
-    temperatureC: facts.ambientC,
-    temperature: batteryAir(facts, at, parsed.recognised.words),
-  });
-  return { ...explored, hours };
 }
 
 /** How full a battery is by its volts, or what is left of it at the level told. */
@@ -88,12 +54,8 @@ export function computeChargeLevel(facts: Facts, setting: Setting): ChargeLevel 
     state === 'load'
       ? [{ name: 'voltageSag', ...sagV, unit: 'V', why: 'a moderate load holds the volts down' }]
       : [];
-  const later = bank && stateOfCharge && laterOf(facts, bank, stateOfCharge, setting);
   return {
     state,
-    ...(later && {
-      later: { ...later, restV: restVoltsAt(later.figures.levelThen.value, chemistry) * blocks },
-    }),
     chemistry,
     isChemistryAssumed: told === undefined,
     stateOfCharge,

@@ -4,6 +4,8 @@ import { needs } from '../needs.ts';
 import { whereFacts } from '../sun.ts';
 import { answerChargeLevel } from './answer.ts';
 import { computeChargeLevel } from './compute.ts';
+import { computeLater } from './later.ts';
+import { answerLater } from './later-answer.ts';
 
 const takes = [
   'volts',
@@ -22,7 +24,11 @@ const takes = [
   'dailyUseWh',
   'inverter',
   'netCurrentA',
+  'solar',
+  'mount',
   'ambientC',
+  'sky',
+  'without',
   ...whereFacts,
 ] as const satisfies readonly (keyof Facts)[];
 
@@ -39,5 +45,9 @@ export const chargeLevel: Intent = {
         facts.volts !== undefined || !!facts.batteries?.some(b => b.stateOfChargePercent !== undefined),
     },
   ]),
-  reply: (facts, setting) => answerChargeLevel(facts, computeChargeLevel(facts, setting), setting),
+  reply: (facts, setting) => {
+    const level = computeChargeLevel(facts, setting);
+    const later = computeLater(facts, level, setting);
+    return later ? answerLater(facts, level, later, setting) : answerChargeLevel(facts, level, setting);
+  },
 };

@@ -13,6 +13,8 @@ import { type ChargeTime, endlessH } from './compute.ts';
 /** "about 5 hours of driving": the time by what charges. */
 function timeOn(result: ChargeTime, w: Speech): string {
   const time = duration(result.figures.chargeTime.value, w);
+  if (result.source.kind !== 'solar' && result.source.isNet)
+    return w.say('at-that-current', '{time} at that current', { time });
   switch (result.source.kind) {
     case 'mains':
       return w.say('on-charger', '{time} on the charger', { time });

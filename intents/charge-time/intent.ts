@@ -5,6 +5,8 @@ import { sunFacts } from '../sun.ts';
 import { hasUse } from '../use.ts';
 import { answerChargeTime } from './answer.ts';
 import { computeChargeTime } from './compute.ts';
+import { computeShould } from './should.ts';
+import { answerShould } from './should-answer.ts';
 
 const takes = [
   ...sunFacts,
@@ -22,6 +24,8 @@ const takes = [
   'chargeLeftAh',
   'solarAhPerDay',
   'solarWhPerDay',
+  'altitudeM',
+  'netCurrentA',
   'volts',
   'voltsTaken',
 ] as const satisfies readonly (keyof Facts)[];
@@ -33,13 +37,26 @@ const needCharge: Need = {
   holds: facts => hasCapacity(facts) || facts.chargeNeededAh !== undefined || hasUse(facts),
 };
 const hasWatts = (facts: Facts): boolean => !!facts.solar?.some(panel => panel.powerW !== undefined);
+/** What is read off it tells whether to charge, whatever with; and what flows in is a source. */
+const isLive = ({ netCurrentA, volts, durationH, batteries }: Facts): boolean =>
+  (netCurrentA !== undefined && (netCurrentA > 0 || durationH !== undefined)) ||
+  (volts !== undefined && !!batteries?.some(one => one.chemistry));
 const needSource: Need = {
-  anyOf: ['chargers', 'solar', 'solarAhPerDay', 'solarWhPerDay', 'drivingHoursPerDay'],
+  anyOf: [
+    'chargers',
+    'solar',
+    'solarAhPerDay',
+    'solarWhPerDay',
+    'drivingHoursPerDay',
+    'netCurrentA',
+    'volts',
+  ],
   ask: 'what charges it (say “25A DC-DC”, “10A mains charger” or “200W panel”)',
   key: 'need-source',
   holds: facts =>
     !!facts.chargers?.length ||
     hasWatts(facts) ||
+    isLive(facts) ||
     (facts.solarAhPerDay ?? facts.solarWhPerDay ?? facts.drivingHoursPerDay) !== undefined,
 };
 
@@ -49,5 +66,10 @@ export const chargeTime: Intent = {
   title: 'How long to charge it?',
   takes,
   needs: needs(takes, [needCharge, needSource]),
-  reply: (facts, setting) => answerChargeTime(facts, computeChargeTime(facts, setting), setting),
+  reply: (facts, setting) => {
+    const should = computeShould(facts, setting);
+    return should
+      ? answerShould(facts, should, setting)
+      : answerChargeTime(facts, computeChargeTime(facts, setting), setting);
+  },
 };

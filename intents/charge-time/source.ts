@@ -5,7 +5,13 @@ import type { Setting } from '../intent.ts';
 /** What the question charges from. */
 export type ChargeSource =
   | { readonly kind: 'solar' }
-  | { readonly kind: Charger['kind']; readonly charger?: Charger; readonly generatorW?: number };
+  | {
+      readonly kind: Charger['kind'];
+      readonly charger?: Charger;
+      readonly generatorW?: number;
+      /** What a monitor shows going in, whatever gives it. */
+      readonly isNet?: boolean;
+    };
 
 const hasPanel = (facts: Facts): boolean =>
   !!facts.solar?.some(panel => panel.powerW !== undefined) ||
@@ -27,6 +33,9 @@ export function chargeSourceOf(facts: Facts, setting: Pick<Setting, 'recalled' |
   const { cues } = setting.parsed;
   const isChargerSaid = !setting.recalled.has('chargers');
   const chargers = facts.chargers ?? [];
+  const { netCurrentA = 0 } = facts;
+  if (netCurrentA > 0 && (chargers.length === 0 || !isChargerSaid))
+    return { kind: 'mains', charger: { kind: 'mains', currentA: netCurrentA }, isNet: true };
   const isSolarMeant =
     hasPanel(facts) &&
     (chargers.length === 0 ||

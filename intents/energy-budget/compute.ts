@@ -1,4 +1,4 @@
-import { type Bank, bankOf, nominalVoltage } from '#engine/battery/bank.ts';
+import { type Bank, nominalVoltage } from '#engine/battery/bank.ts';
 import { bankAssumptions } from '#engine/battery/usable.ts';
 import { type Explored, explore } from '#engine/explore.ts';
 import { exploreRunTime } from '#engine/loads/lasting.ts';
@@ -8,6 +8,7 @@ import type { Facts } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import { batteryAir } from '../battery-air.ts';
 import type { Setting } from '../intent.ts';
+import { bankFor } from '../learned.ts';
 import { useOf } from '../use.ts';
 
 export interface EnergyBudget {
@@ -22,7 +23,7 @@ export interface EnergyBudget {
 
 /** What everything takes a day (Ah and Wh) from the battery, and each load's share of it. */
 export function computeEnergyBudget(facts: Facts, setting: Setting): EnergyBudget {
-  const bank = bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV);
+  const bank = bankFor(facts);
   const chemistry = facts.batteries?.find(b => b.chemistry !== undefined)?.chemistry ?? 'agm';
   const voltageV = bank?.voltageV ?? nominalVoltage(facts.systemVoltageV, chemistry);
   const use = useOf(facts, voltageV, setting.mainsV, setting.at);

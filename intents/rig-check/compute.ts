@@ -1,4 +1,4 @@
-import { type Bank, bankOf } from '#engine/battery/bank.ts';
+import type { Bank } from '#engine/battery/bank.ts';
 import { storageAssumptions } from '#engine/battery/charging.ts';
 import { limitsOf } from '#engine/battery/limits.ts';
 import { bankAssumptions } from '#engine/battery/usable.ts';
@@ -18,6 +18,7 @@ import { dailyYield, panelPowerFor, solarAssumptions, storedOf } from '#engine/s
 import type { Facts } from '#rig/rig.ts';
 import { batteryAir } from '../battery-air.ts';
 import type { Setting } from '../intent.ts';
+import { bankFor } from '../learned.ts';
 import { panelsW, sunOf } from '../sun.ts';
 import { useOf } from '../use.ts';
 
@@ -213,7 +214,7 @@ function cableLink(facts: Facts, bank: Bank, { mainsV }: At): Link | undefined {
 
 /** Each part of a rig against what is asked of it, the weakest first. */
 export function computeRigCheck(facts: Facts, setting: At): RigCheck {
-  const bank = bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV)!;
+  const bank = bankFor(facts)!;
   const others = [
     solarLink(facts, bank, setting),
     ...inverterLinks(facts, bank, setting),

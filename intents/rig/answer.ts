@@ -6,6 +6,7 @@ import { loadCautions } from '../cautions.ts';
 import { describeRig } from '../describe.ts';
 import { factsOf } from '../facts.ts';
 import type { Setting } from '../intent.ts';
+import { learnedLines } from '../learning-words.ts';
 import type { RigChange } from './compute.ts';
 
 const whose = (owner: string, setting: Setting, { say }: Speech): string => {
@@ -90,7 +91,11 @@ export function answerRig(change: RigChange, setting: Setting): Reply {
         ? w.say('rig-kept', 'Noted. {name}: {what}.', gaps)
         : w.say('rig-changed', 'Changed. {name}: {what}.', gaps);
   const missed = listIn(change.missed, w);
-  const lines = missed ? [w.say('not-found', "I didn't find {missed} in it.", { missed })] : [];
+  const learned = setting.learnedOf?.(owner);
+  const lines = [
+    ...(missed ? [w.say('not-found', "I didn't find {missed} in it.", { missed })] : []),
+    ...(did === 'shown' && learned ? learnedLines(rig, learned, setting.at, w) : []),
+  ];
   return {
     headline,
     lines,

@@ -129,7 +129,14 @@ export function answerRunTime(told: RunTimeFacts, result: RunTime, setting: Sett
   if (runTime.value > 0 && (verdict === 'no' || verdict === 'tight')) lines.push(remedy(facts, result, w));
   const isOfAir = result.ranked.some(a => a.name === 'ambientC');
   const where = isOfAir ? placeNote(facts, setting, w) : undefined;
-  for (const note of [bigDraw(result, w), readingNote(facts, w), where]) if (note) lines.push(note);
+  const isByVolts = facts.volts !== undefined && result.ranked.some(a => a.name === 'stateOfCharge');
+  const byVolts = isByVolts
+    ? w.say(
+        'by-volts',
+        'That goes by its volts, which are a rough gauge: a % or the Ah used or left tell more.',
+      )
+    : undefined;
+  for (const note of [byVolts, bigDraw(result, w), readingNote(facts, w), where]) if (note) lines.push(note);
   const isLithium = result.bank.chemistry === 'lfp';
   return {
     headline: said,

@@ -6,6 +6,7 @@ import { loadCautions } from '../cautions.ts';
 import { factsOf } from '../facts.ts';
 import { enough, figure, reasons } from '../figures.ts';
 import type { Setting } from '../intent.ts';
+import { withLearned } from '../learned.ts';
 import { hasCapacity } from '../needs.ts';
 import { hasUse } from '../use.ts';
 import { timeSpan, wantedTime } from '../words.ts';
@@ -40,7 +41,8 @@ function entries(facts: RunTimeFacts, setting: Setting, w: Speech): Entry[] {
       depthOfDischargePercent: facts.depthOfDischargePercent,
     };
     const name = key === '' ? w.say('the-chat', 'the chat') : key;
-    return [{ name, isAsker: key === ownKey, facts: own, result: computeRunTime(own, setting) }];
+    const taught = withLearned(own, setting.learnedOf?.(key));
+    return [{ name, isAsker: key === ownKey, facts: taught, result: computeRunTime(taught, setting) }];
   });
   return found.length > 1 ? found : [];
 }

@@ -19,6 +19,8 @@ const takes = [
   'durationH',
   'chargeUsedAh',
   'chargeLeftAh',
+  'volts',
+  'voltsTaken',
   'ambientC',
   ...whereFacts,
   'depthOfDischargePercent',

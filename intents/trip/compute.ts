@@ -1,4 +1,4 @@
-import { type Bank, bankOf } from '#engine/battery/bank.ts';
+import type { Bank } from '#engine/battery/bank.ts';
 import { type Explored, explore } from '#engine/explore.ts';
 import type { BalanceHour } from '#engine/trip/balance.ts';
 import { accountByDay, type DayReport, reportByDay } from '#engine/trip/by-day.ts';
@@ -10,6 +10,7 @@ import type { TripSun } from '#engine/trip/suns.ts';
 import type { Range } from '#quantity/range.ts';
 import type { Facts } from '#rig/rig.ts';
 import { standIn } from '../battery-air.ts';
+import { bankFor } from '../learned.ts';
 import { panelsW, sunOf, whereOf } from '../sun.ts';
 import { useOf } from '../use.ts';
 
@@ -138,7 +139,7 @@ export function computeTrip(
   mainsV?: number,
   words: readonly string[] = [],
 ): TripAnswer {
-  const bank = bankOf(facts.batteries, facts.arrangement, facts.systemVoltageV)!;
+  const bank = bankFor(facts)!;
   const trip = tripOf(facts, bank, at, mainsV, words);
   const assumptions = tripAssumptions(trip);
   const likelyValues = Object.fromEntries(assumptions.map(a => [a.name, a.value]));

@@ -11,6 +11,7 @@ import { askBack, askWhich } from './ask-back.ts';
 import { countedLines } from './counted.ts';
 import { type Heard, hear, hearBot } from './hear.ts';
 import { gearIn, type Interpreted, interpret } from './interpret.ts';
+import { learnt } from './learned.ts';
 import { hangsOnPlace, noteLocation } from './location.ts';
 import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
@@ -49,10 +50,12 @@ export function converse(kept: Memory, message: Message, options: Options = {}):
     return answer(memory, onto, interpret(memory, onto, asked, options));
   }
   const done: Conversed[] = [];
+  const read = learnt(memory, message, heard);
   for (const question of questionsOf(message.text, heard)) {
-    const now = done.at(-1)?.memory ?? memory;
+    const now = done.at(-1)?.memory ?? read.memory;
     const isFirst = done.length === 0;
-    const answered = answer(now, message, interpret(memory, message, question, options), !isFirst);
+    const interpreted = interpret(read.memory, message, question, options);
+    const answered = answer(now, message, interpreted, !isFirst, isFirst ? read.lines : []);
     // A second question that would ask back is let go: the first has its answer.
     if (isFirst || answered.answer.intent !== 'unclear') done.push(answered);
     if (isEmergency(answered.answer.hazards)) break;
@@ -151,7 +154,13 @@ const isStrange = ({ issues, facts }: Heard): boolean =>
   issues.some(({ code }) => code === 'other-language') && Object.keys(facts).length === 0;
 
 /** Answers what was interpreted, or asks for what is missing, and keeps what the talk needs later. */
-function answer(memory: Memory, message: Message, read: Interpreted, isSaid = false): Conversed {
+function answer(
+  memory: Memory,
+  message: Message,
+  read: Interpreted,
+  isSaid = false,
+  learntLines: readonly string[] = [],
+): Conversed {
   const { intent, heard, missing, ready, setting, two, hazards, facts } = read;
   const { cues, issues } = heard;
   const talk = remember.bind(undefined, memory, message, read);
@@ -172,7 +181,11 @@ function answer(memory: Memory, message: Message, read: Interpreted, isSaid = fa
     const memoryAfter = talk({ reply: asks, isBack: true, asked: asks.headline });
     return {
       memory: memoryAfter,
-      answer: toAnswer(reply, { intent: reply.next?.length ? 'unclear' : first, ...told }),
+      answer: toAnswer(reply, {
+        intent: reply.next?.length ? 'unclear' : first,
+        ...told,
+        counted: learntLines,
+      }),
     };
   }
   const isBack =
@@ -197,7 +210,7 @@ function answer(memory: Memory, message: Message, read: Interpreted, isSaid = fa
       intent: isStrange(heard) || (isBack && ready !== undefined) ? 'unclear' : intent.name,
       ...toldOf(read),
       isWorkingShown,
-      counted: counted?.lines,
+      counted: [...learntLines, ...(counted?.lines ?? [])],
       unused: counted?.unused,
       again: isBack || !isAnswered ? undefined : redo(intent, ready, setting),
     }),

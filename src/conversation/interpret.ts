@@ -2,7 +2,9 @@ import type { IntentName } from '#answer/answer.ts';
 import { intentNamed } from '#intents';
 import { factsOf } from '#intents/facts.ts';
 import type { Intent, Setting } from '#intents/intent.ts';
+import { withLearned } from '#intents/learned.ts';
 import { hasCapacity } from '#intents/needs.ts';
+import { whereOf } from '#intents/sun.ts';
 import { holds } from '#rig/correct.ts';
 import type { HazardCode } from '#rig/hazard-codes.ts';
 import { type Claim, type Facts, rigSchema, type Stated } from '#rig/rig.ts';
@@ -12,6 +14,7 @@ import { dangersIn } from './dangers.ts';
 import { withoutDispute } from './dispute.ts';
 import type { Heard } from './hear.ts';
 import { isSetup, type Lean, leanOf, lentBy } from './lean.ts';
+import { learnedFor } from './learned.ts';
 import type { Frame, Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { isIntent, undemanding } from './questions.ts';
@@ -49,10 +52,10 @@ export interface Interpreted {
 }
 
 /** Where a person's clock is, by the place known. */
-const longitudeIn = (memory: Memory, message: Message, facts: Stated): number | undefined =>
-  facts.longitudeDeg ??
-  memory.rigs[ownKey(message.from, message.kind)]?.longitudeDeg ??
-  memory.rigs['']?.longitudeDeg;
+const longitudeIn = ({ rigs }: Memory, { from, kind }: Message, facts: Stated): number | undefined =>
+  [facts, rigs[ownKey(from, kind)], rigs['']]
+    .map(known => known && whereOf(factsOf(known)).longitudeDeg)
+    .find(deg => deg !== undefined);
 
 /** "Until 7am" as hours from the message. */
 function timed(facts: Stated, memory: Memory, message: Message): Stated {
@@ -232,6 +235,7 @@ function taken(
   const claims = claimsFor(intent, heard, memory, from);
   const ofRig = rig && rig.key !== '' && rig.key !== ownKey(message.from, message.kind) ? rig.key : undefined;
   const lentNow = lentTo(facts, told, lean, message);
+  const learned = learnedFor(memory, rig?.key, facts, message.at);
   const isLentBank = lentNow?.facts.batteries !== undefined && hasCapacity(factsOf(lentNow.facts));
   // Readings that were not taken are no part of what is kept to answer again.
   const setting = settingOf(memory, message, { ...asked(heard, lean), options: [] }, options, {
@@ -239,12 +243,13 @@ function taken(
     owner: isLentBank ? lentNow.who : ofRig,
     claims,
     argued: intent.name === 'settle' ? arguedIn(memory, lean.frame) : undefined,
+    learned,
   });
   return {
     intent,
     heard,
     facts: two ? { ...filled.facts, ...two.shared } : filled.facts,
-    ready: parsed.success ? parsed.data : undefined,
+    ready: parsed.success ? withLearned(parsed.data, learned) : undefined,
     missing: missingOf(parsed),
     setting,
     frame: lean.frame,

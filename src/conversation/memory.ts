@@ -85,6 +85,19 @@ export const undoSchema = z.strictObject({
   rigs: z.record(z.string().max(60), rigSchema.nullable()),
 });
 
+/** What readings have taught of a rig (`engine/learn/state.ts`): numbers of a fixed count, no texts. */
+export const learnedSchema = z.strictObject({
+  at: z.number(),
+  mean: z.array(z.number()).length(5),
+  cov: z.array(z.number()).length(15),
+  readings: z.number().int().min(0),
+  odd: z.strictObject({ at: z.number(), missing: z.number() }).optional(),
+  /** Marks of the loads, the battery and the panels that it was learnt of: other ones are not known by it. */
+  gear: z.array(z.number()).length(3),
+  /** The factors on draw and sun that were last told to the chat. */
+  said: z.array(z.number()).length(2).optional(),
+});
+
 export const lessonSchema = z.strictObject({
   step: z.number().int().min(0),
   isQuiz: z.boolean(),
@@ -98,6 +111,8 @@ export const memorySchema = z.strictObject({
   version: z.literal(memoryVersion),
   /** Rigs by owner: "" is the chat's own, else a person's name in lower case. */
   rigs: z.record(z.string().max(60), rigSchema),
+  /** What was learnt of a rig from its readings, by owner as above; gone with the rig. */
+  learned: z.record(z.string().max(60), learnedSchema).optional(),
   /** Things said in passing that belong to the talk and not to a rig (days, driving, sky). */
   passing: factsSchema.optional(),
   /** When something was last said in passing (ms since 1970). */

@@ -64,7 +64,13 @@ export function remember(memory: Memory, message: Message, read: Interpreted, do
   const isOpen = two !== undefined || (intent.name === 'unclear' && Object.keys(heard.facts).length > 0);
   if (isOpen || !passingBy.has(intent.name))
     next = { ...next, frames: framed(next.frames, frameOf(message, read, done)) };
-  return strip(next);
+  return strip({ ...next, learned: ofRigs(next) });
+}
+
+/** What was learnt of rigs that are there: it goes with them. */
+function ofRigs({ learned, rigs }: Memory): Memory['learned'] {
+  const kept = Object.entries(learned ?? {}).filter(([owner]) => rigs[owner] !== undefined);
+  return kept.length > 0 ? Object.fromEntries(kept) : undefined;
 }
 
 /** The questions with one more, the oldest of a person who asked often first to go. */

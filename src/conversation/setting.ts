@@ -1,6 +1,7 @@
 import { examples } from '#intents/examples.ts';
 import type { Setting } from '#intents/intent.ts';
 import type { Heard } from './hear.ts';
+import { learnedOf } from './learned.ts';
 import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { ownKey, personKey } from './recall.ts';
@@ -20,7 +21,7 @@ export function settingOf(
   message: Message,
   parsed: Heard,
   options: Options,
-  own: Pick<Setting, 'recalled' | 'owner' | 'claims' | 'argued'>,
+  own: Pick<Setting, 'recalled' | 'owner' | 'claims' | 'argued' | 'learned'>,
 ): Setting {
   return {
     from: message.from,
@@ -31,6 +32,8 @@ export function settingOf(
     claims: own.claims,
     argued: own.argued,
     rigs: memory.rigs,
+    learned: own.learned,
+    learnedOf: owner => learnedOf(memory, owner, message.at),
     ownKey: ownKey(message.from, message.kind),
     parsed,
     kind: message.kind,

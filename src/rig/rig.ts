@@ -187,6 +187,19 @@ export const factsSchema = z.strictObject({
 });
 /** What was told, literally. */
 export type Stated = z.infer<typeof factsSchema>;
+/** A factor on what was told, with the span that nine in ten lie in. */
+export interface LearnedFactor {
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+}
+/** What readings have taught of a rig; a part that they don't tell yet is absent. */
+export interface LearnedOfRig {
+  readonly readings: number;
+  readonly draw?: LearnedFactor;
+  readonly capacity?: LearnedFactor;
+  readonly sun?: LearnedFactor;
+}
 /** What was told, ready for the engine. */
 export type Facts = Omit<Stated, 'loads' | 'batteries' | 'solar' | 'shade'> & {
   loads?: Load[] | undefined;

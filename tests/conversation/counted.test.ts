@@ -30,9 +30,9 @@ describe('what an answer counted', () => {
 
 describe('what was told and not counted', () => {
   test('is named', () => {
-    const { last } = talk(['ann: 12.4V and -3.2A, 200Ah lithium, how long have we got?']);
-    expect(last.intent).toBe('run-time');
-    expect(last.text).toContain('Not part of this sum: 12.4 V read.');
+    const { last } = talk(['ann: fan 4A, 3 m of 2.5 square cable, what fuse']);
+    expect(last.intent).toBe('fuse-size');
+    expect(last.text).toContain('Not part of this sum: ');
   });
 
   test('a load beside a panel is part of it', () => {

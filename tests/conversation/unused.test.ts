@@ -12,7 +12,6 @@ import { talk } from './talk.ts';
 
 describe('a fact told that an answer does not hang on is named', () => {
   test.for<[text: string, named: string]>([
-    ['12.4V and -3.2A, 200Ah lithium, how long have we got?', '12.4 V read'],
     ['fan 4A, 3 m of 2.5 square cable, what fuse', '3 m of cable'],
     ['35 amps of solar, 120Ah agm, what size cable for a 20A load, 5m', '120 Ah AGM'],
     ['4A fan in Kansas, what fuse', 'in Kansas'],

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { computeChargeLevel } from '#intents/charge-level/compute.ts';
+import { computeLater } from '#intents/charge-level/later.ts';
 import { computeChargeTime } from '#intents/charge-time/compute.ts';
 import { factsOf } from '#intents/facts.ts';
 import { computeGenerator } from '#intents/generator/compute.ts';
@@ -72,17 +73,18 @@ test('a generator in the mountains wants to be bigger, told by height or place',
 });
 
 describe('at 7 am', () => {
-  const level = (facts: Stated) => computeChargeLevel(factsOf({ batteries: half, ...facts }), setting);
+  const then = (told: Stated) => {
+    const facts = factsOf({ batteries: half, ...told });
+    return computeLater(facts, computeChargeLevel(facts, setting), setting)?.figures.stateOfCharge.value;
+  };
   test('loads and hours tell a level then; without a time it is the level now', () => {
-    const { later } = level({ loads: [{ name: 'fan', currentA: 1 }], durationH: 10 });
-    expect(later?.figures.levelThen.value).toBeCloseTo(40, 0);
-    expect(later?.restV).toBeCloseTo(12.15, 1);
-    expect(level({ loads: [{ name: 'fan', currentA: 1 }] }).later).toBeUndefined();
-    expect(level({ durationH: 10 }).later).toBeUndefined();
+    expect(then({ loads: [{ name: 'fan', currentA: 1 }], durationH: 10 })).toBeCloseTo(40, 0);
+    expect(then({ loads: [{ name: 'fan', currentA: 1 }] })).toBeUndefined();
+    expect(then({ durationH: 10 })).toBeUndefined();
   });
   test('a monitor’s current does as well', () => {
-    expect(level({ netCurrentA: -1, durationH: 10 }).later?.figures.levelThen.value).toBeCloseTo(40, 0);
-    expect(level({ netCurrentA: 2, durationH: 5 }).later?.figures.levelThen.value).toBeCloseTo(59.7, 0);
+    expect(then({ netCurrentA: -1, durationH: 10 })).toBeCloseTo(40, 0);
+    expect(then({ netCurrentA: 2, durationH: 5 })).toBeCloseTo(59.7, 0);
   });
 });
 

@@ -36,6 +36,8 @@ export type CautionCode = keyof typeof cautions;
 export const assumptionLabels: Readonly<Record<string, string>> = {
   depthOfDischarge: 'usable share of the battery',
   age: 'share of its capacity it still has',
+  learnedDraw: 'draw against what you told',
+  learnedSun: 'sun against what I reckoned',
   peukertExponent: 'Peukert exponent',
   temperatureC: 'temperature',
   ambientC: 'temperature outside',

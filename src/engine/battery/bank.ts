@@ -1,3 +1,4 @@
+import type { Assumption } from '#quantity/range.ts';
 import type { Battery, Chemistry } from '#rig/rig.ts';
 import { chemistryRow, powerBankCellV } from './tables.ts';
 
@@ -19,6 +20,8 @@ export interface Bank {
   readonly maxCurrentA?: number;
   /** Of the oldest one told, years. */
   readonly ageYears?: number;
+  /** The share of its capacity that it has, as readings have taught. */
+  readonly learnedShare?: Assumption;
 }
 
 /** Nominal volts of one battery as told ("12 V", "24 V", "6 V", "3.2 V"), by chemistry: 12 means 12.8 for lithium. */

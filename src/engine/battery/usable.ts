@@ -12,7 +12,12 @@ const lostAYear = { lead: [0.04, 0.08, 0.01], lfp: [0.02, 0.03, 0.01] } as const
 const leastShare = 0.3;
 
 /** Share of its capacity that it still has, by the years told. */
-export function ageAssumption({ chemistry, ageYears }: Pick<Bank, 'chemistry' | 'ageYears'>): Assumption {
+export function ageAssumption({
+  chemistry,
+  ageYears,
+  learnedShare,
+}: Pick<Bank, 'chemistry' | 'ageYears' | 'learnedShare'>): Assumption {
+  if (learnedShare) return learnedShare;
   if (ageYears === undefined)
     return { name: 'age', value: 1, low: 0.9, high: 1, unit: '', why: 'healthy; an old one holds less' };
   const [value, low, high] = lostAYear[chemistry === 'lfp' ? 'lfp' : 'lead'].map(lost =>
@@ -27,7 +32,7 @@ export function ageAssumption({ chemistry, ageYears }: Pick<Bank, 'chemistry' | 
  * @param temperature of the battery, where it has to be taken (`temperature.ts`)
  */
 export function bankAssumptions(
-  bank: Pick<Bank, 'chemistry' | 'isChemistryAssumed' | 'ageYears'>,
+  bank: Pick<Bank, 'chemistry' | 'isChemistryAssumed' | 'ageYears' | 'learnedShare'>,
   depthPercent?: number,
   temperature?: Assumption,
 ): Assumption[] {

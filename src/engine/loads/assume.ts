@@ -41,6 +41,11 @@ const mildAir: Assumption = {
 
 /** What has to be taken for granted to know a day's use: duty cycles, hours and draws left out, inverter efficiency. */
 export function useAssumptions(use: Use): Assumption[] {
+  const found = toldAssumptions(use);
+  return use.learnedDraw ? [...found, use.learnedDraw] : found;
+}
+
+function toldAssumptions(use: Use): Assumption[] {
   if (use.dailyUseAh !== undefined || use.dailyUseWh !== undefined) return [];
   const readings = read(use);
   const found = readings.flatMap(reading => ofLoad(reading, use));

@@ -15,6 +15,8 @@ export interface Lasting {
   readonly depthPercent?: number;
   /** Of the battery, °C. */
   readonly temperatureC?: number;
+  /** How full it is, %, where that is no more than likely; it goes before the bank's own. */
+  readonly level?: Assumption;
   /** Instead of the bank's own: a starter battery may go less deep. */
   readonly assumptions?: readonly Assumption[];
 }
@@ -28,10 +30,10 @@ export function exploreRunTime(
 ): Explored<'runTime' | 'usableCapacity' | 'dailyUse'> & { readonly peakA: number } {
   const { bank, use } = input;
   // From 60 % a battery with half of its charge to use has 10 % of it left to use.
-  const missing = 1 - (bank.stateOfChargePercent ?? 100) / 100;
   const assumptions = [
     ...(input.assumptions ?? bankAssumptions(bank, input.depthPercent)),
     ...useAssumptions(use),
+    ...(input.level ? [input.level] : []),
   ];
   let peakA = 0;
   const explored = explore<'runTime' | 'usableCapacity' | 'dailyUse'>(
@@ -42,6 +44,8 @@ export function exploreRunTime(
       const { dailyUse, currentA } = day;
       if (trace) peakA = day.peakA;
       const I = run(averageCurrent, { Q: dailyUse, t_day: 24 }, trace);
+      const percent = input.level ? taken(values, input.level.name) : (bank.stateOfChargePercent ?? 100);
+      const missing = 1 - percent / 100;
       const depthOfDischarge = Math.max(0, taken(values, 'depthOfDischarge') - missing);
       const usableCapacity = usableCapacityAh(
         { bank, currentA, temperatureC: input.temperatureC },

@@ -2,6 +2,7 @@ import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
 import { chargeOfEnergy } from '../battery/rules.ts';
 import type { Values } from '../explore.ts';
+import { learnedUse } from '../learn/rules.ts';
 import { dutyAt } from './cooler.ts';
 import { coolerOf } from './cools.ts';
 import { currentOf } from './draw.ts';
@@ -72,6 +73,19 @@ export interface Day {
 
 /** Everything about a day's use in one pass. */
 export function dayOf(use: Use, values: Values, trace?: Trace): Day {
+  const day = toldDay(use, values, trace);
+  const percent = values.learnedDraw;
+  if (percent === undefined) return day;
+  const k_u = percent / 100;
+  return {
+    ...day,
+    dailyUse: run(learnedUse, { k_u, Q: day.dailyUse }, trace),
+    parts: day.parts.map(part => ({ ...part, chargeAh: k_u * part.chargeAh })),
+  };
+}
+
+/** The same as told. */
+function toldDay(use: Use, values: Values, trace?: Trace): Day {
   if (use.dailyUseAh !== undefined || use.dailyUseWh !== undefined) {
     const dailyUse = use.dailyUseAh ?? run(chargeOfEnergy, { E: use.dailyUseWh!, V: use.voltageV }, trace);
     return { dailyUse, currentA: dailyUse / 24, peakA: dailyUse / 24, parts: [] };

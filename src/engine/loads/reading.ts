@@ -21,6 +21,8 @@ export interface Use {
   readonly inverterW?: number;
   /** The inverter stays on day and night. */
   readonly isInverterLeftOn?: boolean;
+  /** What readings have taught of the draw, as % of what was told. */
+  readonly learnedDraw?: Assumption;
   /** Mains voltage, 230 by default, V. */
   readonly mainsV?: number;
   /** A mains load alone without hours runs on and on too ("how long will it run the heater"). */

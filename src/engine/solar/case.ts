@@ -1,3 +1,4 @@
+import type { Assumption } from '#quantity/range.ts';
 import type { Chemistry, Solar } from '#rig/rig.ts';
 
 /** What is known of a panel's sun, mount and controller; everything may be missing. */
@@ -27,6 +28,8 @@ export interface SolarCase {
   readonly shade?: 'none' | 'half' | 'heavy';
   /** Told by the person: replaces the model of the sun. */
   readonly peakSunHours?: number;
+  /** What readings have taught of the yield, as % of what is reckoned. */
+  readonly learned?: Assumption;
   /** Daytime air temperature, °C. */
   readonly ambientC?: number;
 }

@@ -4,6 +4,7 @@ import type { Trace } from '#rule/trace.ts';
 import { usualTrip } from '../battery/round-trip.ts';
 import { chemistryRow } from '../battery/tables.ts';
 import type { Values } from '../explore.ts';
+import { learnedYield } from '../learn/rules.ts';
 import type { CompleteValues, Sky, SolarCase, SolarValues } from './case.ts';
 import { averagePeakSunHours, clearnessFor } from './climate.ts';
 import { panelAzimuth } from './facing.ts';
@@ -198,7 +199,9 @@ export function dailyYield(
   const all = valuesOf(c, values);
   const H = sunHours(c, all, trace);
   const f = systemFactor(c, strength(c, H, trace), all, trace);
-  const E = run(dailyYieldEnergy, { P: c.powerW, H, f }, trace);
+  const reckoned = run(dailyYieldEnergy, { P: c.powerW, H, f }, trace);
+  const percent = c.learned && all.learnedSun;
+  const E = percent === undefined ? reckoned : run(learnedYield, { k_s: percent / 100, E: reckoned }, trace);
   const Q = run(dailyYieldCharge, { E, V: countedAtV(c, all) }, trace);
   return { peakSunHours: H, dailyYieldEnergyWh: E, dailyYieldAh: Q };
 }

@@ -54,7 +54,7 @@ export function panelAssumptions(c: SolarCase): Assumption[] {
   ];
   const shade =
     c.shade && c.shade !== 'none' ? [{ name: 'shadeShare', ...shadeShare[c.shade], unit: '' }] : [];
-  return [...heat, ...lossesOf(c), ...shade];
+  return [...heat, ...lossesOf(c), ...shade, ...(c.learned ? [c.learned] : [])];
 }
 
 /** What is taken for granted of the controller. */

@@ -39,3 +39,17 @@ export const chargeAtPoint = rule({
   gives: { symbol: 'q', unit: 'Ah' },
   source: 'definition: the battery as an account of amp hours',
 });
+
+export const levelLater = rule({
+  name: 'levelLater',
+  says: 'How full it will be: what is in it now, plus what goes in, less what goes out, as a share of what it holds; between empty and full.',
+  formula: 'max(0, min(1, s + (Q_in - Q_out) / C))',
+  symbols: {
+    s: { says: 'state of charge now', unit: '' },
+    Q_in: { says: 'charge that goes in until then', unit: 'Ah' },
+    Q_out: { says: 'charge used until then', unit: 'Ah' },
+    C: { says: 'what the battery holds', unit: 'Ah' },
+  },
+  gives: { symbol: 's_2', unit: '' },
+  source: 'definition',
+});

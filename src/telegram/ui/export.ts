@@ -11,9 +11,10 @@ import { say } from './say.ts';
 /** The part of a group's memory that one person brought in. */
 export function partOf(memory: Memory, name: string): Partial<Memory> {
   const key = name.toLowerCase();
-  const { rigs, lessons, claims, frames } = memory;
+  const { rigs, learned, lessons, claims, frames } = memory;
   return {
     rigs: rigs[key] === undefined ? {} : { [key]: rigs[key] },
+    ...(learned?.[key] && { learned: { [key]: learned[key] } }),
     lessons: lessons[key] === undefined ? {} : { [key]: lessons[key] },
     claims: claims.filter(({ who }) => who.toLowerCase() === key),
     frames: frames.filter(frame => frame.from === key),

@@ -74,12 +74,14 @@ export function withoutPerson(memory: Memory, { id }: User, bot: number): Memory
   if (name === undefined) return memory;
   const key = name.toLowerCase();
   const { [key]: _rig, ...rigs } = memory.rigs;
+  const { [key]: _taught, ...learned } = memory.learned ?? {};
   const { [key]: _lesson, ...lessons } = memory.lessons;
   const { talk, choice, forgetting, undo, ...rest } = memory;
   const left = talk && talkWithout(talk, key);
   return {
     ...rest,
     rigs,
+    ...(memory.learned && { learned }),
     lessons,
     people: Object.fromEntries(Object.entries(memory.people ?? {}).filter(([, of]) => of !== name)),
     claims: memory.claims.filter(({ who }) => who.toLowerCase() !== key),
@@ -112,6 +114,7 @@ function renamed(memory: Memory, from: string, to: string): Memory {
   return {
     ...memory,
     rigs: move(memory.rigs),
+    ...(memory.learned && { learned: move(memory.learned) }),
     lessons: move(memory.lessons),
     frames: memory.frames.map(frame => (frame.from === old ? { ...frame, from: now } : frame)),
     ...(memory.talk && { talk: talkRenamed(memory.talk, old, now) }),

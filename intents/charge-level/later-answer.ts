@@ -1,0 +1,103 @@
+import type { Verdict } from '#answer/answer.ts';
+import type { Reply } from '#answer/reply.ts';
+import { duration, exactly, span } from '#answer/say.ts';
+import { english, type Speech } from '#answer/speech.ts';
+import type { Facts } from '#rig/rig.ts';
+import { loadCautions } from '../cautions.ts';
+import { figure, reasons } from '../figures.ts';
+import type { Setting } from '../intent.ts';
+import { timeSpan } from '../words.ts';
+import type { ChargeLevel } from './compute.ts';
+import type { Later } from './later.ts';
+
+/** Whether it stays above the level that it should not go below: yes where it does at worst, no where not even at best. */
+function stays({ figures, floorPercent }: Later): Exclude<Verdict, null> {
+  const { low, high } = figures.stateOfCharge;
+  if (low >= floorPercent) return 'yes';
+  return high < floorPercent ? 'no' : 'tight';
+}
+
+/** When that is: "at 7am" as it was told, or "in 3 hours". */
+function when({ durationH }: Later, { parsed }: Setting, w: Speech): string {
+  const { until } = parsed.facts;
+  return until === undefined
+    ? w.say('in-time', 'in {time}', { time: exactly(durationH, w) })
+    : w.say('at-clock', 'at {until}', { until });
+}
+
+/** What would change it: how much to put back, where it goes too low. */
+function change(later: Later, w: Speech): string | undefined {
+  const { figures, floorPercent, capacityAh } = later;
+  const shortAh = ((floorPercent - figures.stateOfCharge.low) * capacityAh) / 100;
+  if (shortAh < 1) return undefined;
+  return w.say(
+    'put-back',
+    'To be sure of it put about {ah} Ah back before then, by sun, driving or a charger, or use that much less.',
+    { ah: w.significant(shortAh, 2) },
+  );
+}
+
+/** Words for a level at a time to come. */
+export function answerLater(facts: Facts, now: ChargeLevel, later: Later, setting: Setting): Reply {
+  const w = english;
+  const { stateOfCharge, used, sunIn } = later.figures;
+  const verdict = stays(later);
+  const points = (x: number): string => w.decimals(x, 0);
+  const floor = points(later.floorPercent);
+  const gaps = {
+    when: when(later, setting, w),
+    percent: points(stateOfCharge.value),
+    range: span(stateOfCharge.low, stateOfCharge.high, '%', w),
+    floor,
+    now: points(now.stateOfCharge!.value),
+  };
+  const heads = {
+    yes: w.say('later-yes', 'About {percent} % {when} ({range}): above its floor of {floor} %.', gaps),
+    tight: w.say('later-tight', 'About {percent} % {when} ({range}): close to its floor of {floor} %.', gaps),
+    no: w.say('later-no', 'About {percent} % {when} ({range}): below its floor of {floor} %.', gaps),
+  };
+  const flows = { now: gaps.now, used: w.significant(used.value, 2), into: w.significant(sunIn.value, 2) };
+  const lines = [
+    later.hasSun
+      ? w.say(
+          'from-sun',
+          'From {now} % now: about {used} Ah go out until then, about {into} Ah of sun come in.',
+          flows,
+        )
+      : later.isNet && sunIn.value > 0
+        ? w.say(
+            'from-net-in',
+            'From {now} % now, if the current stays as it is: about {into} Ah go in.',
+            flows,
+          )
+        : w.say(
+            'from',
+            'From {now} % now: about {used} Ah go out until then, and nothing is counted in.',
+            flows,
+          ),
+    later.lastsH && later.lastsH.value > 0 && verdict !== 'yes'
+      ? w.say('to-floor', 'With nothing coming in it reaches {floor} % in {lasts} ({range}).', {
+          floor,
+          lasts: duration(later.lastsH.value, w),
+          range: timeSpan(later.lastsH, w),
+        })
+      : undefined,
+    verdict === 'yes' ? undefined : change(later, w),
+  ].filter(line => line !== undefined);
+  return {
+    headline: heads[verdict],
+    lines,
+    verdict,
+    figures: {
+      stateOfCharge: figure(stateOfCharge, '%'),
+      ...(later.lastsH && { runTime: figure(later.lastsH, 'h') }),
+    },
+    ...reasons(later),
+    cautions: loadCautions(facts),
+    next: [
+      w.say('next-how-long', 'how long will it last?'),
+      w.say('next-solar', 'what solar do I need?'),
+      w.say('next-working', 'show the working'),
+    ],
+  };
+}

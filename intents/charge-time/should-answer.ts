@@ -1,0 +1,101 @@
+import type { Verdict } from '#answer/answer.ts';
+import type { Reply } from '#answer/reply.ts';
+import { duration } from '#answer/say.ts';
+import { english, type Speech } from '#answer/speech.ts';
+import type { Range } from '#quantity/range.ts';
+import type { Facts } from '#rig/rig.ts';
+import { loadCautions } from '../cautions.ts';
+import { figure, reasons } from '../figures.ts';
+import type { Setting } from '../intent.ts';
+import { timeSpan, wantedTime } from '../words.ts';
+import type { Should } from './should.ts';
+
+/** By this many points above its floor there is no haste, where nothing is known of the use. */
+const easyPoints = 25;
+
+/** Yes: charge now. No where it lasts even at worst. */
+function verdictOf({ lasting, wantedH, levelPercent, floorPercent }: Should): Exclude<Verdict, null> {
+  if (!lasting) {
+    if (levelPercent <= floorPercent) return 'yes';
+    return levelPercent >= floorPercent + easyPoints ? 'no' : 'tight';
+  }
+  const { runTime } = lasting.figures;
+  if (runTime.low >= wantedH) return 'no';
+  return runTime.value < wantedH ? 'yes' : 'tight';
+}
+
+/** How long it shall last: to the time told, or to the morning. */
+const goal = ({ wantedH, isTimeTold }: Should, w: Speech): string =>
+  isTimeTold
+    ? w.say('you-want', 'you want {time}', { time: wantedTime(wantedH, w) })
+    : w.say('to-morning', 'it is {time} to the morning', { time: wantedTime(Math.round(wantedH), w) });
+
+/** What has to be put back to last so long, Ah. */
+function shortOf({ lasting, wantedH }: Should): Range {
+  if (!lasting) return { value: 0, low: 0, high: 0 };
+  const { runTime, dailyUse } = lasting.figures;
+  const at = (hours: number): number => (Math.max(0, wantedH - hours) * dailyUse.value) / 24;
+  return { value: at(runTime.value), low: at(runTime.high), high: at(runTime.low) };
+}
+
+/** Words for whether to drive or charge now. */
+export function answerShould(facts: Facts, should: Should, { parsed }: Setting): Reply {
+  const w = english;
+  const verdict = verdictOf(should);
+  const { lasting } = should;
+  const gaps = {
+    do: parsed.cues.has('drive') ? w.say('drive', 'drive') : w.say('charge', 'charge'),
+    percent: w.decimals(should.levelPercent, 0),
+    floor: w.decimals(should.floorPercent, 0),
+    goal: goal(should, w),
+    lasts: lasting ? duration(lasting.figures.runTime.value, w) : '',
+    range: lasting ? timeSpan(lasting.figures.runTime, w) : '',
+  };
+  const isLow = should.levelPercent <= should.floorPercent;
+  const heads = isLow
+    ? w.say('should-low', 'Yes, {do} now: at {percent} % it is at or below its floor of {floor} %.', gaps)
+    : !lasting
+      ? {
+          yes: '',
+          tight: w.say('should-soon', 'Soon: {percent} % is not far above its floor of {floor} %.', gaps),
+          no: w.say('should-not-yet', 'No need yet: {percent} % is well above its floor of {floor} %.', gaps),
+        }[verdict]
+      : {
+          yes: w.say('should-yes', 'Yes, {do}: it lasts {lasts} ({range}), and {goal}.', gaps),
+          tight: w.say('should-tight', 'Better {do} a little: it lasts {lasts} ({range}), and {goal}.', gaps),
+          no: w.say('should-no', 'No need yet: it lasts {lasts} ({range}), and {goal}.', gaps),
+        }[verdict];
+  const short = shortOf(should);
+  const lines = [
+    should.isByVolts
+      ? w.say('by-volts', 'Its volts say about {percent} %, if it has rested for some hours.', gaps)
+      : undefined,
+    verdict !== 'no' && short.high >= 0.5
+      ? w.say('short', 'About {ah} Ah put back see it through for sure.', {
+          ah: w.significant(short.high, 2),
+        })
+      : undefined,
+    verdict !== 'no' && should.hasSun
+      ? w.say('no-sun-counted', 'No sun is counted until then; by day the panel may do it.')
+      : undefined,
+  ].filter(line => line !== undefined);
+  return {
+    headline: heads,
+    lines,
+    verdict: isLow ? 'yes' : verdict,
+    figures: {
+      ...(lasting && { runTime: figure(lasting.figures.runTime, 'h') }),
+      ...(short.high > 0 && verdict !== 'no' && { chargeNeeded: figure(short, 'Ah') }),
+    },
+    ...(lasting ? reasons(lasting) : {}),
+    cautions: [
+      ...loadCautions(facts),
+      ...(facts.batteries?.some(one => one.chemistry === 'flooded') ? (['battery-gas'] as const) : []),
+    ],
+    next: [
+      w.say('next-how-long', 'how long will it last?'),
+      w.say('next-path', 'isolator or dcdc?'),
+      w.say('next-working', 'show the working'),
+    ],
+  };
+}

@@ -1,0 +1,178 @@
+import { bankOf } from '#engine/battery/bank.ts';
+import { storageAssumptions } from '#engine/battery/charging.ts';
+import { isOnCharge } from '#engine/battery/rest.ts';
+import { expectedOf } from '#engine/learn/expect.ts';
+import { type Findings, findings } from '#engine/learn/findings.ts';
+import { type Lesson, learn } from '#engine/learn/learn.ts';
+import type { RigReading } from '#engine/learn/reading.ts';
+import { type Expected, type Learned, type Part, without } from '#engine/learn/state.ts';
+import { dailyYield, storedOf } from '#engine/solar/model.ts';
+import type { Chemistry, Facts, LearnedFactor, LearnedOfRig, Rig, Stated } from '#rig/rig.ts';
+import { factsOf } from './facts.ts';
+import { hasCapacity } from './needs.ts';
+import { panelsW, sunOf } from './sun.ts';
+import { hasUse, useOf } from './use.ts';
+
+/** What is kept of a rig: what was learnt, and of which gear. */
+export type Kept = Learned & {
+  readonly gear: readonly number[];
+  readonly said?: readonly number[] | undefined;
+};
+
+/** A short mark of anything told, so that a change of it is seen (FNV-1a). */
+function markOf(value: unknown): number {
+  let hash = 0x811c9dc5;
+  for (const character of JSON.stringify(value) ?? '')
+    hash = Math.imul(hash ^ character.charCodeAt(0), 0x01000193) >>> 0;
+  return hash;
+}
+
+const bare = ({ batteries }: Stated) =>
+  batteries?.map(({ stateOfChargePercent: _level, ...battery }) => battery);
+
+const gearKeys: readonly (readonly (keyof Rig)[])[] = [
+  ['loads', 'dailyUseAh', 'dailyUseWh', 'inverter'],
+  ['batteries', 'arrangement', 'systemVoltageV'],
+  ['solar', 'mount', 'place', 'latitudeDeg', 'longitudeDeg'],
+];
+
+const partOf = (facts: Stated, key: keyof Rig): unknown => (key === 'batteries' ? bare(facts) : facts[key]);
+
+/** Marks of loads, battery and panels. */
+export const gearOf = (rig: Rig): number[] =>
+  gearKeys.map(keys => markOf(keys.map(key => partOf(rig, key) ?? null)));
+
+/** Whether what a question goes by is this part of the rig's gear, so far as it goes by any of it. */
+function isOfRig(facts: Stated, rig: Rig, part: number): boolean {
+  const told = gearKeys[part]!.filter(key => facts[key] !== undefined);
+  return told.length > 0 && told.every(key => markOf(partOf(facts, key)) === markOf(partOf(rig, key)));
+}
+
+const partsOf: readonly (readonly Part[])[] = [['draw', 'byDay'], ['capacity'], ['sun']];
+
+/** What was learnt, as far as it is of the gear that is there now. */
+function ofGear(kept: Kept, gear: readonly number[]): Learned {
+  const { gear: _gear, said: _said, ...learned } = kept;
+  return without(
+    learned,
+    partsOf.flatMap((parts, i) => (kept.gear[i] === gear[i] ? [] : parts)),
+  );
+}
+
+/** What the engine expects of a rig as told; undefined where its battery or its use is not known. */
+export function expectedOfRig(rig: Rig, at: Date): Expected | undefined {
+  const facts = factsOf(rig);
+  if (!hasCapacity(facts) || !hasUse(facts)) return undefined;
+  const bank = bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV)!;
+  return expectedOf({ bank, use: useOf(facts, bank.voltageV, undefined, at), ...sunFor(facts, bank, at) });
+}
+
+/** Where the sun is, and what it puts into the battery a day. */
+function sunFor(
+  facts: Facts,
+  { voltageV, chemistry }: { readonly voltageV: number; readonly chemistry: Chemistry },
+  at: Date,
+) {
+  const powerW = panelsW(facts);
+  const sun = sunOf(facts, at);
+  const where = { latitudeDeg: sun.latitudeDeg, longitudeDeg: sun.longitudeDeg, month: sun.month };
+  if (powerW === undefined) return where;
+  const panel = { ...sun, powerW, nominalVoltageV: voltageV, chemistry };
+  const values = Object.fromEntries(storageAssumptions(chemistry).map(a => [a.name, a.value]));
+  return { ...where, sunAhPerDay: storedOf(dailyYield(panel).dailyYieldAh, panel, values) };
+}
+
+/** What of a message is a reading of this rig; undefined where it tells none, or tells of other gear. */
+export function readingIn(told: Stated, rig: Rig, at: Date): RigReading | undefined {
+  const { batteries = [], loads, dailyUseAh, dailyUseWh, solar } = told;
+  if (loads || solar || dailyUseAh !== undefined || dailyUseWh !== undefined || batteries.length > 1)
+    return undefined;
+  const [battery] = batteries;
+  const house = rig.batteries?.filter(one => one.role !== 'starter') ?? [];
+  const chemistry = house.find(one => one.chemistry)?.chemistry;
+  const isOther =
+    battery?.role === 'starter' ||
+    (battery?.capacityAh !== undefined && !house.some(one => one.capacityAh === battery.capacityAh)) ||
+    (battery?.chemistry !== undefined && battery.chemistry !== chemistry);
+  if (isOther) return undefined;
+  const isRested = told.volts !== undefined && told.voltsTaken === 'rest' && chemistry !== undefined;
+  const reading = {
+    percent: battery?.stateOfChargePercent,
+    restVolts: isRested && !isOnCharge(told.volts!, chemistry) ? told.volts : undefined,
+    usedAh: told.chargeUsedAh,
+    leftAh: told.chargeLeftAh,
+    netA: told.netCurrentA,
+  };
+  const isAny = Object.values(reading).some(value => value !== undefined);
+  return isAny ? { at: at.getTime(), chemistry, ...reading } : undefined;
+}
+
+/** Readings closer than this tell nothing new, ms. */
+const leastGapMs = 20 * 60_000;
+
+/** A reading learnt from: what is kept after it, and what became of it. */
+export interface Taught {
+  readonly kept: Kept;
+  readonly taken: Lesson['taken'];
+  /** How full it was expected to be, %. */
+  readonly expectedPercent: number;
+  readonly found: Findings;
+  readonly expected: Expected;
+}
+
+/** Learns from a reading of a rig; undefined where there is nothing to learn. */
+export function learnFrom(
+  kept: Kept | undefined,
+  rig: Rig,
+  reading: RigReading,
+  at: Date,
+): Taught | undefined {
+  const expected = expectedOfRig(rig, at);
+  if (!expected || (kept && reading.at - kept.at < leastGapMs)) return undefined;
+  const gear = gearOf(rig);
+  const lesson = learn(kept && ofGear(kept, gear), reading, expected);
+  return {
+    kept: { ...lesson.learned, gear, ...(kept?.said && { said: kept.said }) },
+    taken: lesson.taken,
+    expectedPercent: 100 * (1 - lesson.expected.missing),
+    found: findings(lesson.learned, expected),
+    expected,
+  };
+}
+
+/** Readings before anything is gone by, and how wide its span may be at most. */
+const enough = { readings: 3, span: 2, sunSpan: 2.6 } as const;
+
+const within = (factor: LearnedFactor, span: number): LearnedFactor | undefined =>
+  factor.high / factor.low <= span ? factor : undefined;
+
+/** What is sure enough to go by. */
+export function sureOf(
+  { readings, draw, capacity, sun }: Findings,
+  hasSun: boolean,
+): LearnedOfRig | undefined {
+  const sure = within(draw, enough.span);
+  if (readings < enough.readings || !sure) return undefined;
+  return {
+    readings,
+    draw: sure,
+    capacity: within(capacity, enough.span),
+    sun: hasSun ? within(sun, enough.sunSpan) : undefined,
+  };
+}
+
+/** What was learnt of a rig that is sure enough to go by, of the gear that it was learnt of and no other. */
+export function learnedNow(kept: Kept, rig: Rig, facts: Stated, at: Date): LearnedOfRig | undefined {
+  const expected = expectedOfRig(rig, at);
+  if (!expected) return undefined;
+  const hasSun = expected.sunAh.some(ah => ah > 0);
+  const sure = sureOf(findings(ofGear(kept, gearOf(rig)), expected), hasSun);
+  if (!sure) return undefined;
+  const found = {
+    readings: sure.readings,
+    draw: isOfRig(facts, rig, 0) ? sure.draw : undefined,
+    capacity: isOfRig(facts, rig, 1) ? sure.capacity : undefined,
+    sun: isOfRig(facts, rig, 2) ? sure.sun : undefined,
+  };
+  return found.draw || found.capacity || found.sun ? found : undefined;
+}

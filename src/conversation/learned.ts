@@ -1,0 +1,72 @@
+import type { Setting } from '#intents/intent.ts';
+import { learnedNow, learnFrom, readingIn } from '#intents/learning.ts';
+import { saidOf } from '#intents/learning-words.ts';
+import type { Stated } from '#rig/rig.ts';
+import type { Heard } from './hear.ts';
+import type { Memory } from './memory.ts';
+import type { Message } from './message.ts';
+import { rigFor } from './recall.ts';
+
+/** Questions in which a level told is the level now. */
+const live: ReadonlySet<string> = new Set([
+  'run-time',
+  'charge-level',
+  'charge-time',
+  'rig',
+  'unclear',
+  'none',
+]);
+/** Words that make a level one that is only thought of. */
+const supposing = ['what-if', 'make-it', 'correction', 'same-again'] as const;
+
+/** A memory after what a message reads off a rig, and what there is to say of it. */
+export interface Learnt {
+  readonly memory: Memory;
+  readonly lines: readonly string[];
+}
+
+/** Learns from a message that tells a reading of the rig that it is about. */
+export function learnt(memory: Memory, message: Message, heard: Heard): Learnt {
+  const nothing: Learnt = { memory, lines: [] };
+  if (!live.has(heard.intent) || supposing.some(cue => heard.cues.has(cue))) return nothing;
+  const about = rigFor(memory, heard, message.from, message.kind);
+  const reading = about && readingIn(heard.facts, about.rig, message.at);
+  if (!about || !reading) return nothing;
+  const { rig, key } = about;
+  const taught = learnFrom(memory.learned?.[key], rig, reading, message.at);
+  if (!taught || taught.taken === 'nothing') return nothing;
+  const { lines, kept } = saidOf(taught, rig, message.at);
+  const learned = { ...memory.learned, [key]: { ...kept, ...copied(kept) } } as Memory['learned'];
+  return { memory: { ...memory, learned }, lines };
+}
+
+/** Lists that nobody else holds. */
+const copied = ({
+  mean,
+  cov,
+  gear,
+}: {
+  readonly mean: readonly number[];
+  readonly cov: readonly number[];
+  readonly gear: readonly number[];
+}) => ({
+  mean: [...mean],
+  cov: [...cov],
+  gear: [...gear],
+});
+
+/** What was learnt of the rig that a question goes by, as far as it goes by that rig's gear. */
+export function learnedFor(
+  memory: Memory,
+  owner: string | undefined,
+  facts: Stated,
+  at: Date,
+): Setting['learned'] {
+  const kept = owner === undefined ? undefined : memory.learned?.[owner];
+  const rig = owner === undefined ? undefined : memory.rigs[owner];
+  return kept && rig && learnedNow(kept, rig, facts, at);
+}
+
+/** What was learnt of an owner's rig. */
+export const learnedOf = (memory: Memory, owner: string, at: Date): Setting['learned'] =>
+  memory.rigs[owner] && learnedFor(memory, owner, memory.rigs[owner], at);

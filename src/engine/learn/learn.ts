@@ -1,0 +1,120 @@
+import { predict } from './predict.ts';
+import { type RigReading, type Seen, seenIn } from './reading.ts';
+import { readingWeight, surprise } from './rules.ts';
+import { type Expected, type Learned, place, size, unlearned } from './state.ts';
+import { rough, surprising } from './tables.ts';
+
+/** What became of a reading. */
+export type Taken =
+  /** It fits, and was learnt from. */
+  | 'taken'
+  /** It fits nothing that is known: nothing was learnt. */
+  | 'odd'
+  /** It agrees with an odd one before: the level was moved there, and nothing else. */
+  | 'moved'
+  /** It held nothing to learn from, or came late. */
+  | 'nothing';
+
+export interface Lesson {
+  readonly learned: Learned;
+  readonly taken: Taken;
+  /** What the level was expected to be, share missing, and how sure (a standard deviation). */
+  readonly expected: { readonly missing: number; readonly sd: number };
+}
+
+/** The variance of what is expected of a number, and how it hangs together with each part of the state. */
+function hanging(
+  { cov }: Learned,
+  slope: readonly number[],
+): { readonly own: number; readonly with: number[] } {
+  const along = Array<number>(size).fill(0);
+  for (let i = 0; i < size; i++) for (let j = 0; j < size; j++) along[i]! += cov[place(i, j)]! * slope[j]!;
+  return { own: along.reduce((sum, x, i) => sum + x * slope[i]!, 0), with: along };
+}
+
+/** How far a number is from what was expected, in standard deviations. */
+function oddity(learned: Learned, seen: Seen): number {
+  const P = Math.max(1e-12, hanging(learned, seen.slope).own);
+  return surprise.evaluate({ z: seen.value, h: seen.expected, P, R: seen.variance });
+}
+
+/** The estimate after one number: what surprises counts for less (Huber's weights). */
+function updated(learned: Learned, seen: Seen): Learned {
+  const { own, with: along } = hanging(learned, seen.slope);
+  if (own < 1e-12) return learned;
+  const off = oddity(learned, seen);
+  const trust = off > surprising.less ? surprising.less / off : 1;
+  const weight = trust * readingWeight.evaluate({ P: own, R: seen.variance });
+  const gap = seen.value - seen.expected;
+  const mean = learned.mean.map((x, i) => x + (weight * along[i]! * gap) / own);
+  const cov = [...learned.cov];
+  for (let i = 0; i < size; i++)
+    for (let j = i; j < size; j++) cov[place(i, j)]! -= (weight * along[i]! * along[j]!) / own;
+  mean[0] = Math.min(1, Math.max(0, mean[0]!));
+  return { ...learned, mean, cov };
+}
+
+/** The level put where two readings agree that it is; it hangs on nothing that was learnt. */
+function movedTo(learned: Learned, missing: number): Learned {
+  const cov = [...learned.cov];
+  for (let j = 0; j < size; j++) cov[place(0, j)] = j === 0 ? (2 * rough.percent) ** 2 : 0;
+  return { ...learned, mean: [missing, ...learned.mean.slice(1)], cov };
+}
+
+/**
+ * What is known of a rig after a reading. Pure: state in, reading in, state out; the time comes with the reading.
+ * A recursive estimate (an extended Kalman filter) over the engine's own expectation: it knows the level, the draw by
+ * day and by night, the capacity and the sun, each with its uncertainty and how they hang together.
+ */
+export function learn(known: Learned | undefined, reading: RigReading, expected: Expected): Lesson {
+  const start = known ?? unlearned(reading.at);
+  const ahead = predict(start, expected, reading.at);
+  const told = { missing: ahead.mean[0]!, sd: Math.sqrt(Math.max(0, ahead.cov[0]!)) };
+  const seen = seenIn(reading, ahead.mean, expected);
+  const [first] = seen;
+  if (!first || reading.at < start.at) return { learned: start, taken: 'nothing', expected: told };
+  const isLevel = first.what === 'level';
+  if (isLevel && known && isCharged(start, ahead, first, expected)) {
+    const { odd: _odd, ...rest } = movedTo(ahead, first.missing!);
+    return { learned: { ...rest, readings: start.readings + 1 }, taken: 'moved', expected: told };
+  }
+  const isOdd = isLevel && oddity(ahead, first) > surprising.odd;
+  if (!isOdd) {
+    let next = updated(ahead, first);
+    // The second number of a reading is looked at in the light of the first.
+    for (const one of seenIn(reading, next.mean, expected).slice(1)) next = updated(next, one);
+    const { odd: _odd, ...rest } = next;
+    return { learned: { ...rest, readings: start.readings + 1 }, taken: 'taken', expected: told };
+  }
+  const missing = first.missing!;
+  if (start.odd && agrees(start, start.odd, reading.at, missing, expected)) {
+    const { odd: _odd, ...rest } = movedTo(ahead, missing);
+    return { learned: { ...rest, readings: start.readings + 1 }, taken: 'moved', expected: told };
+  }
+  return { learned: { ...ahead, odd: { at: reading.at, missing } }, taken: 'odd', expected: told };
+}
+
+/**
+ * Whether something charged it that nobody told of: it is fuller than expected, past what is surprising, or fuller than
+ * it was with no sun to fill it. That is likelier than that all of it drew so much less, so nothing is learnt of the draw.
+ */
+function isCharged(start: Learned, ahead: Learned, seen: Seen, { sunAh }: Expected): boolean {
+  const missing = seen.missing!;
+  const isFuller = seen.value < seen.expected;
+  const isFilled = sunAh.every(ah => ah === 0) && start.mean[0]! - missing > surprising.rise;
+  return isFuller && (isFilled || oddity(ahead, seen) > surprising.charged);
+}
+
+/** Whether a level is where an odd reading before leads to. */
+function agrees(
+  start: Learned,
+  odd: NonNullable<Learned['odd']>,
+  at: number,
+  missing: number,
+  expected: Expected,
+): boolean {
+  const from = movedTo({ ...start, at: odd.at }, odd.missing);
+  const there = predict(from, expected, at);
+  const sd = Math.sqrt(there.cov[0]! + (2 * rough.percent) ** 2);
+  return Math.abs(there.mean[0]! - missing) < 2.5 * sd;
+}

@@ -1,0 +1,88 @@
+import type { Chemistry } from '#rig/rig.ts';
+import { chargeAtRest } from '../battery/rest.ts';
+import { hourAt, isDay } from './predict.ts';
+import { type Expected, size } from './state.ts';
+import { rough } from './tables.ts';
+
+/** Something read off a rig at a moment. */
+export interface RigReading {
+  /** ms since 1970. */
+  readonly at: number;
+  /** How full, %. */
+  readonly percent?: number;
+  /** Volts at rest, of the whole battery. */
+  readonly restVolts?: number;
+  readonly chemistry?: Chemistry;
+  readonly usedAh?: number;
+  readonly leftAh?: number;
+  /** Into the battery; minus is out of it. */
+  readonly netA?: number;
+}
+
+/** One number of a reading beside what is expected of it: the expectation, how it hangs on the state, and its variance. */
+export interface Seen {
+  readonly what: 'level' | 'amps';
+  readonly value: number;
+  readonly expected: number;
+  readonly slope: readonly number[];
+  readonly variance: number;
+  /** What it says is missing, as a share. */
+  readonly missing?: number;
+}
+
+const level = (missing: number, mean: readonly number[], sd: number): Seen => ({
+  what: 'level',
+  value: missing,
+  expected: mean[0]!,
+  slope: [1, ...Array<number>(size - 1).fill(0)],
+  variance: sd * sd,
+  missing,
+});
+
+/** What is missing by amp hours counted: these know nothing of what the battery really holds. */
+function counted(usedAh: number, mean: readonly number[], { capacityAh }: Expected): Seen {
+  const held = Math.exp(mean[3]!) * capacityAh;
+  const expected = mean[0]! * held;
+  return {
+    what: 'level',
+    value: usedAh,
+    expected,
+    slope: [held, 0, 0, expected, 0],
+    variance: rough.usedAh ** 2 + (rough.usedShare * capacityAh) ** 2,
+    missing: Math.min(1, Math.max(0, usedAh / held)),
+  };
+}
+
+/** What flows at a glance. */
+function flowing({ netA, at }: RigReading, mean: readonly number[], expected: Expected): Seen | undefined {
+  if (netA === undefined) return undefined;
+  const hour = Math.floor(hourAt(at, expected.longitudeDeg));
+  const side = isDay(hour) ? 1 : -1;
+  const out = Math.exp(mean[1]! + side * mean[2]!) * expected.useAh[hour]!;
+  const sun = Math.exp(mean[4]!) * expected.sunAh[hour]!;
+  // A full battery takes what it likes.
+  if (sun > 0 && mean[0]! < 0.1) return undefined;
+  const share = expected.isSteady ? rough.steadyAmps : rough.cyclingAmps;
+  return {
+    what: 'amps',
+    value: netA,
+    expected: sun - out,
+    slope: [0, -out, -side * out, 0, sun],
+    variance: (share * out) ** 2 + (rough.sunAmps * sun) ** 2 + rough.leastAmps ** 2,
+  };
+}
+
+/** The numbers of a reading, the level first: one of it, the surest. */
+export function seenIn(reading: RigReading, mean: readonly number[], expected: Expected): Seen[] {
+  const { percent, restVolts, chemistry, usedAh, leftAh } = reading;
+  const found: (Seen | undefined)[] = [];
+  if (usedAh !== undefined) found.push(counted(usedAh, mean, expected));
+  else if (percent !== undefined) found.push(level(1 - percent / 100, mean, rough.percent));
+  else if (leftAh !== undefined) found.push(counted(expected.capacityAh - leftAh, mean, expected));
+  else if (restVolts !== undefined) {
+    const { value, low, high } = chargeAtRest(restVolts, chemistry ?? 'agm');
+    found.push(level(1 - value / 100, mean, Math.max(0.04, (high - low) / 400)));
+  }
+  found.push(flowing(reading, mean, expected));
+  return found.filter(one => one !== undefined);
+}
