@@ -1,10 +1,10 @@
 import type { Facts } from '#rig/rig.ts';
 import type { Intent } from '../intent.ts';
+import { computeLater } from '../level-later.ts';
 import { needs } from '../needs.ts';
 import { whereFacts } from '../sun.ts';
 import { answerChargeLevel } from './answer.ts';
 import { computeChargeLevel } from './compute.ts';
-import { computeLater } from './later.ts';
 import { answerLater } from './later-answer.ts';
 
 const takes = [

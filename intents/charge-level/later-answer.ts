@@ -6,9 +6,9 @@ import type { Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
 import { figure, reasons } from '../figures.ts';
 import type { Setting } from '../intent.ts';
+import type { Later } from '../level-later.ts';
 import { timeSpan } from '../words.ts';
 import type { ChargeLevel } from './compute.ts';
-import type { Later } from './later.ts';
 
 /** Whether it stays above the level that it should not go below: yes where it does at worst, no where not even at best. */
 function stays({ figures, floorPercent }: Later): Exclude<Verdict, null> {

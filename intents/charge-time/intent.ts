@@ -1,11 +1,11 @@
 import type { Facts } from '#rig/rig.ts';
 import type { Intent } from '../intent.ts';
 import { hasCapacity, type Need, needs } from '../needs.ts';
+import { computeShould } from '../should-charge.ts';
 import { sunFacts } from '../sun.ts';
 import { hasUse } from '../use.ts';
 import { answerChargeTime } from './answer.ts';
 import { computeChargeTime } from './compute.ts';
-import { computeShould } from './should.ts';
 import { answerShould } from './should-answer.ts';
 
 const takes = [

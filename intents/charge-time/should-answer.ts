@@ -7,8 +7,8 @@ import type { Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
 import { figure, reasons } from '../figures.ts';
 import type { Setting } from '../intent.ts';
+import type { Should } from '../should-charge.ts';
 import { timeSpan, wantedTime } from '../words.ts';
-import type { Should } from './should.ts';
 
 /** By this many points above its floor there is no haste, where nothing is known of the use. */
 const easyPoints = 25;

@@ -4,12 +4,12 @@ import { bankAssumptions } from '#engine/battery/usable.ts';
 import type { Explored } from '#engine/explore.ts';
 import { exploreRunTime } from '#engine/loads/lasting.ts';
 import type { Facts } from '#rig/rig.ts';
-import { batteryAir } from '../battery-air.ts';
-import { clockHour } from '../clock.ts';
-import type { Setting } from '../intent.ts';
-import { bankFor } from '../learned.ts';
-import { panelsW } from '../sun.ts';
-import { hasUse, useOf } from '../use.ts';
+import { batteryAir } from './battery-air.ts';
+import { clockHour } from './clock.ts';
+import type { Setting } from './intent.ts';
+import { bankFor } from './learned.ts';
+import { panelsW } from './sun.ts';
+import { hasUse, useOf } from './use.ts';
 
 /** Hour of the morning that it shall see, where no time is told: the sun is up, and people are. */
 const morningH = 9;

@@ -5,12 +5,11 @@ import { exploreRunTime } from '#engine/loads/lasting.ts';
 import { exploreLevel } from '#engine/trip/level-at.ts';
 import type { Assumption, Range } from '#quantity/range.ts';
 import type { Facts } from '#rig/rig.ts';
-import { clockHour } from '../clock.ts';
-import type { Setting } from '../intent.ts';
-import { bankFor } from '../learned.ts';
-import { panelsW, sunOf } from '../sun.ts';
-import { hasUse, useOf } from '../use.ts';
-import type { ChargeLevel } from './compute.ts';
+import { clockHour } from './clock.ts';
+import type { Setting } from './intent.ts';
+import { bankFor } from './learned.ts';
+import { panelsW, sunOf } from './sun.ts';
+import { hasUse, useOf } from './use.ts';
 
 /** A level at a time to come. */
 export interface Later extends Explored<'stateOfCharge' | 'used' | 'sunIn'> {
@@ -33,7 +32,11 @@ const levelNow = (range: Range): Assumption => ({
 });
 
 /** The level after the time told; undefined where no time, no size or no use is told, or it is not known how full it is. */
-export function computeLater(facts: Facts, now: ChargeLevel, setting: Setting): Later | undefined {
+export function computeLater(
+  facts: Facts,
+  now: { readonly stateOfCharge?: Range | undefined },
+  setting: Setting,
+): Later | undefined {
   const { durationH, netCurrentA } = facts;
   const bank = bankFor(facts);
   if (!bank || durationH === undefined || durationH > 24 * 14 || !now.stateOfCharge) return undefined;
