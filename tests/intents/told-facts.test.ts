@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { computeChargeLevel } from '#intents/charge-level/compute.ts';
-import { computeLater } from '#intents/charge-level/later.ts';
 import { computeChargeTime } from '#intents/charge-time/compute.ts';
 import { factsOf } from '#intents/facts.ts';
 import { computeGenerator } from '#intents/generator/compute.ts';
+import { computeLater } from '#intents/level-later.ts';
 import { computeTrip } from '#intents/trip/compute.ts';
 import type { Stated } from '#rig/rig.ts';
 import { settingWith } from './setting.ts';
