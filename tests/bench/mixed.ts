@@ -1,4 +1,7 @@
-/** What a camp asks in a day, trips and turns among it: the set that the figures of the whole bot are told for. */
+/**
+ * What a camp asks in a day, trips and turns among it: the set that the figures of the whole bot are told for. Each gets
+ * an answer: thanks alone get a reaction, which is none.
+ */
 export const mixed: readonly string[] = [
   'fridge 1.2A, 100Ah, 3 days?',
   'how long will a 120Ah AGM run a 45W fridge',
@@ -35,7 +38,7 @@ export const mixed: readonly string[] = [
   'what size battery for 50Ah a day, 3 days, lithium',
   '100W panel flat on the roof in June in Hobart',
   'can we stay till sunday lunch? 90Ah agm, fridge 2A',
-  'thanks, that helps',
+  'what is a BMS',
   'and if it is cloudy?',
   'mppt or pwm for 160W',
   'how deep can I take an agm',
