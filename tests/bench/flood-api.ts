@@ -25,6 +25,9 @@ async function bodyOf(request: IncomingMessage): Promise<string> {
   return Buffer.concat(parts).toString();
 }
 
+/** What carries an answer: a trip's comes as a picture. */
+const answers: ReadonlySet<string> = new Set(['sendMessage', 'sendPhoto', 'sendRichMessage']);
+
 /** A Bot API on loopback for many messages at once, by long polling; it costs as little as it can. */
 export async function floodApi(texts: readonly string[]): Promise<FloodApi> {
   let queue: object[] = [];
@@ -74,7 +77,7 @@ export async function floodApi(texts: readonly string[]): Promise<FloodApi> {
     let answer = ok(true);
     if (method === 'getMe') answer = ok(me);
     else if (method === 'getUpdates') answer = ok(await updates(body));
-    else if (method.startsWith('sendMessage')) {
+    else if (answers.has(method)) {
       const refusal = flooded(body);
       if (refusal === undefined) noteSent(body);
       answer = refusal ?? sentReply;
