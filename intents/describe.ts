@@ -1,6 +1,6 @@
 import { english, type Speech } from '#answer/speech.ts';
 import { buildNamed } from '#engine/loads/build.ts';
-import type { Charger, Rig, StatedBattery, StatedLoad } from '#rig/rig.ts';
+import type { Charger, Rig, StatedBattery, StatedLoad, StatedSolar } from '#rig/rig.ts';
 import { chemistryName } from './words.ts';
 
 const times = (count = 1): string => (count > 1 ? `${count} × ` : '');
@@ -53,6 +53,10 @@ export function describeBattery(battery: StatedBattery, words: Speech = english)
   const named = sized(join([size, volts]), join([kind, role]), words);
   return `${times(battery.count)}${join([named, charge])}`;
 }
+
+/** "2 × 100 W solar"; "some W solar" where nobody told how many. */
+export const describePanels = ({ count, powerW }: StatedSolar): string =>
+  `${count ? `${count} × ` : ''}${powerW ?? 'some'} W solar`;
 
 const chargerNames = {
   dcdc: 'DC-DC charger',

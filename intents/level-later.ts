@@ -1,4 +1,3 @@
-import { chemistryRow } from '#engine/battery/tables.ts';
 import { bankAssumptions } from '#engine/battery/usable.ts';
 import type { Explored } from '#engine/explore.ts';
 import { exploreRunTime } from '#engine/loads/lasting.ts';
@@ -8,6 +7,7 @@ import type { Facts } from '#rig/rig.ts';
 import { clockHour } from './clock.ts';
 import type { Setting } from './intent.ts';
 import { bankFor } from './learned.ts';
+import { floorPercentOf } from './level.ts';
 import { panelsW, sunOf } from './sun.ts';
 import { hasUse, useOf } from './use.ts';
 
@@ -56,7 +56,6 @@ export function computeLater(
     sun: hasSun ? { ...sunOf(facts, setting.at), powerW } : undefined,
     netA: netCurrentA,
   });
-  const depth = facts.depthOfDischargePercent ?? 100 * chemistryRow(bank.chemistry).depth[0];
   const lasting = isCharging
     ? undefined
     : exploreRunTime({
@@ -67,7 +66,7 @@ export function computeLater(
   return {
     ...explored,
     durationH,
-    floorPercent: 100 - depth,
+    floorPercent: floorPercentOf(facts, bank.chemistry),
     capacityAh: bank.capacityAh,
     lastsH: lasting,
     hasSun,

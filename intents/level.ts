@@ -1,5 +1,6 @@
 import type { Bank } from '#engine/battery/bank.ts';
 import { blocksOf, chargeAtRest, isOnCharge } from '#engine/battery/rest.ts';
+import { chemistryRow } from '#engine/battery/tables.ts';
 import type { Cue } from '#language/words/en/cues.ts';
 import type { Assumption, Range } from '#quantity/range.ts';
 import type { Chemistry, Facts } from '#rig/rig.ts';
@@ -10,6 +11,10 @@ export const sagV = { value: 0.15, low: 0.05, high: 0.4 } as const;
 
 /** Volts of a 12 V battery that a charger hardly goes below, common practice. */
 const leastChargingV = 12.6;
+
+/** The level (%) that a battery should not go below: as told, else as is usual for its kind. */
+export const floorPercentOf = ({ depthOfDischargePercent }: Facts, chemistry: Chemistry): number =>
+  100 - (depthOfDischargePercent ?? 100 * chemistryRow(chemistry).depth[0]);
 
 /** What a battery was doing while its volts were read. */
 export type VoltsState = 'rest' | 'load' | 'charging';

@@ -1,5 +1,4 @@
 import { chargeAtRest } from '#engine/battery/rest.ts';
-import { chemistryRow } from '#engine/battery/tables.ts';
 import { bankAssumptions } from '#engine/battery/usable.ts';
 import type { Explored } from '#engine/explore.ts';
 import { exploreRunTime } from '#engine/loads/lasting.ts';
@@ -8,6 +7,7 @@ import { batteryAir } from './battery-air.ts';
 import { clockHour } from './clock.ts';
 import type { Setting } from './intent.ts';
 import { bankFor } from './learned.ts';
+import { floorPercentOf } from './level.ts';
 import { panelsW } from './sun.ts';
 import { hasUse, useOf } from './use.ts';
 
@@ -68,10 +68,9 @@ export function computeShould(facts: Facts, setting: Setting): Should | undefine
           assumptions: bankAssumptions(bank, facts.depthOfDischargePercent, batteryAir(facts, setting.at)),
         })
       : undefined;
-  const depth = facts.depthOfDischargePercent ?? 100 * chemistryRow(chemistry).depth[0];
   return {
     ...level,
-    floorPercent: 100 - depth,
+    floorPercent: floorPercentOf(facts, chemistry),
     lasting,
     wantedH,
     isTimeTold: facts.durationH !== undefined,

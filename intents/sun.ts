@@ -6,6 +6,7 @@ import type { SolarCase } from '#engine/solar/model.ts';
 import { namesakes, placeByName, placesOfOneName } from '#places/find.ts';
 import type { Place } from '#places/places.ts';
 import { stateName } from '#places/regions.ts';
+import { monthNames } from '#quantity/month-names.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { Setting } from './intent.ts';
 import { learnedAssumption } from './learned.ts';
@@ -32,21 +33,6 @@ export const sunFacts = [
   'arrangement',
   'systemVoltageV',
 ] as const satisfies readonly (keyof Facts)[];
-
-const months = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-] as const;
 
 /** Rating (W) of all panels together, where any was told. */
 export function panelsW(facts: Facts): number | undefined {
@@ -122,7 +108,7 @@ const smallWords: ReadonlySet<string> = new Set([
 /** " in Darwin in August", " in full cloud", or nothing. */
 export function whereAndWhen(facts: Facts, sun: SolarCase, words: Speech = english): string {
   if (facts.peakSunHours !== undefined || sun.latitudeDeg === undefined) return '';
-  const month = words.say(`month-${sun.month}`, months[sun.month! - 1]!);
+  const month = words.say(`month-${sun.month}`, monthNames[sun.month! - 1]!);
   const place = facts.place === undefined ? undefined : written(facts.place);
   if (place === undefined) return ` ${words.say('there-in-month', 'there in {month}', { month })}`;
   const region = facts.latitudeDeg === undefined ? regionTaken(facts.place!, words) : undefined;
@@ -204,7 +190,7 @@ export function sunHint(facts: Facts, sun: SolarCase, words: Speech = english): 
   if (place !== undefined && sun.latitudeDeg === undefined) return unknownPlace(place, words);
   if (sun.latitudeDeg === undefined && sun.isMonthTold) {
     const text = 'Without a place that is a wide guess: {month} is summer or winter. Where are you?';
-    const month = words.say(`month-${sun.month}`, months[sun.month! - 1]!);
+    const month = words.say(`month-${sun.month}`, monthNames[sun.month! - 1]!);
     return words.say('month-without-place', text, { month });
   }
   if (sun.latitudeDeg === undefined)

@@ -1,20 +1,8 @@
-import type { ParsedMessage } from '#language/reading.ts';
 import { correct, holds } from '#rig/correct.ts';
+import { gearIn, hasGear } from '#rig/gear.ts';
 import { mergeFacts, removeFrom } from '#rig/merge.ts';
-import { mostKept, type Rig, rigSchema, type Stated } from '#rig/rig.ts';
+import { mostKept, type Rig, type Stated } from '#rig/rig.ts';
 import type { Setting } from '../intent.ts';
-
-const gearKeys = Object.keys(rigSchema.shape) as (keyof Rig)[];
-
-/** The part of the facts that stays: gear, daily use, place. */
-export function gearOf({ facts }: Pick<ParsedMessage, 'facts'>): Rig {
-  return Object.fromEntries(
-    gearKeys.flatMap(key => (facts[key] === undefined ? [] : [[key, facts[key]]])),
-  ) as Rig;
-}
-
-/** Whether anything worth keeping was told. */
-export const hasGear = (gear: Rig): boolean => Object.keys(gear).length > 0;
 
 /** What happened to a rig. */
 export interface RigChange {
@@ -29,7 +17,7 @@ export interface RigChange {
 /** Whose rig is meant: a name told, else one's own where there is one, else the chat's. */
 function ownerOf({ parsed, rigs, ownKey }: Setting): string {
   // "Show my rig" is the group's where the asker has none of their own.
-  if (parsed.owner === 'me') return rigs[ownKey] || hasGear(gearOf(parsed)) || !rigs[''] ? ownKey : '';
+  if (parsed.owner === 'me') return rigs[ownKey] || hasGear(gearIn(parsed.facts)) || !rigs[''] ? ownKey : '';
   if (parsed.owner === 'us') return '';
   if (parsed.owner !== undefined) return parsed.owner.toLowerCase();
   return rigs[ownKey] || !rigs[''] ? ownKey : '';
@@ -58,7 +46,7 @@ export function changeRig(setting: Setting): RigChange {
   if (undone) return { owner: undone[0], did: 'undone', rig: undone[1] ?? {}, missed: [] };
   const owner = ownerOf(setting);
   const old = rigs[owner];
-  const gear = gearOf(parsed);
+  const gear = gearIn(parsed.facts);
   const { cues, removed } = parsed;
   // A number that stands among the facts told is laid over the old one anyway.
   const slip = parsed.corrects && !holds(gear, parsed.corrects.to) ? parsed.corrects : undefined;

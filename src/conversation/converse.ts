@@ -4,13 +4,14 @@ import { english } from '#answer/speech.ts';
 import { cut } from '#answer/text.ts';
 import type { Intent } from '#intents/intent.ts';
 import type { Cue } from '#language/words/en/cues.ts';
+import { gearIn, hasGear } from '#rig/gear.ts';
 import { isSameName } from '#rig/merge.ts';
 import type { Facts } from '#rig/rig.ts';
 import { silence, toAnswer, toldOf } from './answer.ts';
 import { askBack, askWhich } from './ask-back.ts';
 import { countedLines } from './counted.ts';
 import { type Heard, hear, hearBot } from './hear.ts';
-import { gearIn, type Interpreted, interpret } from './interpret.ts';
+import { type Interpreted, interpret } from './interpret.ts';
 import { learnt } from './learned.ts';
 import { hangsOnPlace, noteLocation } from './location.ts';
 import type { Memory } from './memory.ts';
@@ -137,7 +138,7 @@ const ofRig: readonly Cue[] = ['rig', 'show', 'save', 'mine'];
 /** Whether it is taken for a word on a rig and yet tells nothing, shows nothing, and takes nothing off that is there. */
 function isIdleRig({ intent, heard, setting }: Interpreted): boolean {
   if (intent.name !== 'rig' || heard.undo || heard.corrects || heard.owner !== undefined) return false;
-  if (ofRig.some(cue => heard.cues.has(cue)) || Object.keys(gearIn(heard.facts)).length > 0) return false;
+  if (ofRig.some(cue => heard.cues.has(cue)) || hasGear(gearIn(heard.facts))) return false;
   const things = Object.values(setting.rigs).flatMap(rig => rig.loads ?? []);
   return heard.removed.every(name => !things.some(load => isSameName(load.name, name)));
 }

@@ -1,6 +1,6 @@
 import { exactly } from '#answer/say.ts';
 import { english } from '#answer/speech.ts';
-import { describeBattery, describeCharger, describeLoad } from '#intents/describe.ts';
+import { describeBattery, describeCharger, describeLoad, describePanels } from '#intents/describe.ts';
 import type { Stated } from '#rig/rig.ts';
 
 /** What reading adds without changing an answer. */
@@ -35,11 +35,7 @@ export function partsOf(facts: Stated, other: Stated): string[] {
   rows(facts.loads, other.loads, load => describeLoad(load));
   rows(facts.batteries, other.batteries, battery => describeBattery(battery));
   rows(facts.chargers, other.chargers, charger => describeCharger(charger));
-  rows(
-    facts.solar,
-    other.solar,
-    ({ count, powerW }) => `${count ? `${count} × ` : ''}${powerW ?? 'some'} W solar`,
-  );
+  rows(facts.solar, other.solar, panels => describePanels(panels));
   if (facts.durationH !== undefined && facts.durationH !== other.durationH)
     parts.push(`${exactly(facts.durationH, english)} in all`);
   const simple: readonly (readonly [keyof Stated, string])[] = [

@@ -6,8 +6,9 @@ import { withLearned } from '#intents/learned.ts';
 import { hasCapacity } from '#intents/needs.ts';
 import { whereOf } from '#intents/sun.ts';
 import { holds } from '#rig/correct.ts';
+import { gearIn, hasGear } from '#rig/gear.ts';
 import type { HazardCode } from '#rig/hazard-codes.ts';
-import { type Claim, type Facts, rigSchema, type Stated } from '#rig/rig.ts';
+import type { Claim, Facts, Stated } from '#rig/rig.ts';
 import { type Missing, missingOf } from './ask-back.ts';
 import { answeringBack } from './asked-back.ts';
 import { dangersIn } from './dangers.ts';
@@ -95,10 +96,6 @@ const asked = (heard: Heard, { frame, extent }: Lean): Heard =>
 const pick = (facts: Stated, keys: readonly (keyof Stated)[]): Stated =>
   Object.fromEntries(keys.flatMap(key => (facts[key] === undefined ? [] : [[key, facts[key]]]))) as Stated;
 
-/** What of a question's facts is gear that a rig keeps. */
-export const gearIn = (facts: Stated): Stated =>
-  pick(facts, Object.keys(rigSchema.shape) as (keyof Stated)[]);
-
 const isSame = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
 
 /** What of the facts is somebody else's, as it was. */
@@ -139,27 +136,27 @@ const leastTold = 0.4;
 const isAsking = ({ cues }: Heard): boolean =>
   [...cues].some(cue => cue === 'question-mark' || cue.startsWith('ask-'));
 
+/** An unsure message taken for one question, where that is likely enough. */
+function unsureOf(heard: Heard, name: IntentName): Heard | undefined {
+  if (heard.certainty >= leastSure) return undefined;
+  const reading = readingsOf(heard).find(
+    ({ intent, probability }) => intent === name && probability >= leastTold,
+  );
+  return reading && { ...heard, intent: name, facts: factsIn(reading.stated, heard) };
+}
+
 /**
  * What an unsure message tells of gear, where it asks nothing: noting it can be taken back, and asking whether it was
  * a question would only be in the way.
  */
 function toldGear(heard: Heard): Heard | undefined {
-  if (heard.certainty >= leastSure || isAsking(heard)) return undefined;
-  const rig = readingsOf(heard).find(
-    ({ intent, probability }) => intent === 'rig' && probability >= leastTold,
-  );
-  if (!rig) return undefined;
-  const facts = factsIn(rig.stated, heard);
-  return Object.keys(gearIn(facts)).length > 0 ? { ...heard, intent: 'rig', facts } : undefined;
+  const rig = isAsking(heard) ? undefined : unsureOf(heard, 'rig');
+  return rig && hasGear(gearIn(rig.facts)) ? rig : undefined;
 }
 
 /** An amount and the unit that it is wanted in ("60 W in amps") are a question of their own, whatever was asked before. */
 function toldUnits(heard: Heard): Heard | undefined {
-  if (heard.certainty >= leastSure || heard.conversion === undefined) return undefined;
-  const convert = readingsOf(heard).find(
-    ({ intent, probability }) => intent === 'convert' && probability >= leastTold,
-  );
-  return convert && { ...heard, intent: 'convert', facts: factsIn(convert.stated, heard) };
+  return heard.conversion === undefined ? undefined : unsureOf(heard, 'convert');
 }
 
 /** Less likely than this another question is not taken, though it could be answered. */

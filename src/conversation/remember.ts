@@ -1,4 +1,5 @@
 import type { Reply } from '#answer/reply.ts';
+import { gearKeys } from '#rig/gear.ts';
 import { mergeFacts } from '#rig/merge.ts';
 import { type Claim, factsSchema, mostKept, type Rig, rigSchema, type Stated } from '#rig/rig.ts';
 import { talkAfter } from './hear.ts';
@@ -26,7 +27,7 @@ export interface Done {
   readonly asked?: string;
 }
 
-const gearKeys = new Set(Object.keys(rigSchema.shape));
+const ofRig: ReadonlySet<string> = new Set(gearKeys);
 const claimsKept = 8;
 
 /** The memory after a message. Never touches the one handed in. */
@@ -160,7 +161,7 @@ function changedRigs(old: Memory['rigs'], change: Readonly<Record<string, Rig | 
 
 /** Stated of the talk that are no gear: days, driving, sky. */
 function passingOf(old: Stated | undefined, facts: Stated): Stated | undefined {
-  const rest = Object.fromEntries(Object.entries(facts).filter(([key]) => !gearKeys.has(key))) as Stated;
+  const rest = Object.fromEntries(Object.entries(facts).filter(([key]) => !ofRig.has(key))) as Stated;
   return Object.keys(rest).length > 0 ? mergeFacts(old ?? {}, rest) : old;
 }
 

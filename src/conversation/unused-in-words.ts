@@ -1,28 +1,14 @@
 import { exactly } from '#answer/say.ts';
 import { english } from '#answer/speech.ts';
-import { describeBattery, describeCharger, describeLoad } from '#intents/describe.ts';
+import { describeBattery, describeCharger, describeLoad, describePanels } from '#intents/describe.ts';
 import { written } from '#intents/sun.ts';
 import { type ToldFact, toldFacts } from '#intents/unused.ts';
-import type { Charger, Stated, StatedBattery, StatedLoad } from '#rig/rig.ts';
+import { monthNames } from '#quantity/month-names.ts';
+import type { Charger, Stated, StatedBattery, StatedLoad, StatedSolar } from '#rig/rig.ts';
 
 const { significant } = english;
 const number = (unit: string) => (value: unknown) => `${significant(value as number, 4)} ${unit}`.trim();
 const said = (value: unknown): string => String(value).replace('-', ' ');
-
-const months = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-] as const;
 
 /** How a fact is called that stands by itself. */
 const words: Readonly<Record<string, (value: unknown) => string>> = {
@@ -47,7 +33,7 @@ const words: Readonly<Record<string, (value: unknown) => string>> = {
   solarAhPerDay: number('Ah of sun a day'),
   solarWhPerDay: number('Wh of sun a day'),
   place: value => `in ${written(value as string)}`,
-  month: value => months[(value as number) - 1] ?? said(value),
+  month: value => monthNames[(value as number) - 1] ?? said(value),
   sky: value => `${said(value)} sky`,
   shade: value => (value === 'none' ? 'no shade' : 'shade'),
   mount: value => `${said(value)} panels`,
@@ -96,8 +82,7 @@ function described(key: string, row: unknown): string {
   if (key === 'loads') return describeLoad(row as StatedLoad);
   if (key === 'batteries') return describeBattery(row as StatedBattery);
   if (key === 'chargers') return describeCharger(row as Charger);
-  const { count, powerW } = row as { count?: number; powerW?: number };
-  return `${count ? `${count} × ` : ''}${powerW ?? 'some'} W solar`;
+  return describePanels(row as StatedSolar);
 }
 
 /** The rows of which no figure is used, each with the list that it stands in. */

@@ -1,3 +1,4 @@
+import { eachHour } from '../hours.ts';
 import { levelAfter } from './rules.ts';
 import { type Expected, type Learned, parts, place, size } from './state.ts';
 import { before, dayToDay, longestGapDays, wanders } from './tables.ts';
@@ -57,10 +58,7 @@ export function predict(learned: Learned, expected: Expected, at: number): Learn
   const [dayUse, daySun] = [total(useAh), total(sunAh)];
   const [factor, byDay, held, sun] = [mean[1]!, mean[2]!, Math.exp(mean[3]!), Math.exp(mean[4]!)];
   const slope = Array<number>(size).fill(0);
-  let clock = hourAt(learned.at, expected.longitudeDeg);
-  for (let left = hours; left > 1e-9; ) {
-    const hour = Math.floor(clock + 1e-9) % dayHours;
-    const span = Math.min(left, Math.floor(clock + 1e-9) + 1 - clock);
+  eachHour(hourAt(learned.at, expected.longitudeDeg), hours, (hour, span) => {
     const side = isDay(hour) ? 1 : -1;
     const drawn = Math.exp(factor + side * byDay);
     const [use, shone] = [useAh[hour]! * span, sunAh[hour]! * span];
@@ -77,9 +75,7 @@ export function predict(learned: Learned, expected: Expected, at: number): Learn
       ((dayToDay.use * drawn) ** 2 * use * dayUse + (dayToDay.sun * sun) ** 2 * shone * daySun) / holds ** 2;
     if (shone > 0) cutAtFull(mean, cov);
     if (mean[0]! > 1) mean[0] = 1;
-    clock = (clock + span) % dayHours;
-    left -= span;
-  }
+  });
   return { ...learned, at, mean, cov };
 }
 

@@ -1,4 +1,5 @@
 import { clearnessAt } from '#climate/world.ts';
+import { monthNames } from '#quantity/month-names.ts';
 import type { Assumption } from '#quantity/range.ts';
 import type { Sky } from './case.ts';
 import { pullOf } from './own-points.ts';
@@ -97,21 +98,6 @@ export function clearnessFor(
   const why = `average ${monthNames[month - 1]} by ${from}; ${overDays === undefined ? 'good and bad years' : 'dull and bright spells'} in the range`;
   return withSpread('clearness', value, spread, why);
 }
-
-const monthNames = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-];
 
 /** Mean clearness by month, of the place or of the latitude alone. */
 function usualOf(latitudeDeg: number, longitudeDeg: number | undefined): (month: number) => number {

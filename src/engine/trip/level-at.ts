@@ -5,6 +5,7 @@ import type { Bank } from '../battery/bank.ts';
 import { storageAssumptions } from '../battery/charging.ts';
 import { ageAssumption } from '../battery/usable.ts';
 import { type Explored, explore, taken } from '../explore.ts';
+import { eachHour } from '../hours.ts';
 import { dayOf, type Use, useAssumptions } from '../loads/model.ts';
 import { hourlyShares } from '../solar/hourly.ts';
 import { dailyYield, type SolarCase, solarAssumptions, storedOf } from '../solar/model.ts';
@@ -48,18 +49,13 @@ export function exploreLevel(ahead: Ahead): Explored<'stateOfCharge' | 'used' | 
       const flow = netA === undefined ? byHour(values, trace) : undefined;
       let percent = taken(values, level.name);
       let [used, sunIn] = [0, 0];
-      let clock = clockH;
-      for (let left = durationH; left > 1e-9; ) {
-        const hour = Math.floor(clock + 1e-9) % 24;
-        const span = Math.min(left, Math.floor(clock + 1e-9) + 1 - clock);
+      eachHour(clockH, durationH, (hour, span) => {
         const out = (flow ? flow.use[hour]! : -Math.min(0, netA!)) * span;
         const into = (flow ? flow.sun[hour]! : Math.max(0, netA!)) * span;
         percent = Math.min(100, Math.max(0, percent + (100 * (into - out)) / C));
         used += out;
         sunIn += into;
-        clock = (clock + span) % 24;
-        left -= span;
-      }
+      });
       if (trace) run(levelLater, { s: taken(values, level.name) / 100, Q_in: sunIn, Q_out: used, C }, trace);
       return { stateOfCharge: percent + away, used, sunIn };
     },
