@@ -16,7 +16,7 @@ import {
 import type { Message } from './message.ts';
 import { passingBy } from './questions.ts';
 import { personKey } from './recall.ts';
-import { talkWithout } from './talk-kept.ts';
+import { withoutPerson } from './without-person.ts';
 
 /** What was done with a message, as far as memory cares. */
 export interface Done {
@@ -45,7 +45,7 @@ export function remember(memory: Memory, message: Message, read: Interpreted, do
   };
   next = { ...next, forgetting: stillOpen(next, read, from) };
   if (wish?.asksToForget) next = { ...next, forgetting: { from, at, request: { ...wish.asksToForget } } };
-  if (wish?.forget === 'me') next = withoutPerson(next, setting.ownKey, from);
+  if (wish?.forget === 'me') next = withoutPerson(next, from, setting.ownKey);
   // What somebody's rig is now counts for more than what they asked before.
   if (wish?.rigs)
     next = {
@@ -163,25 +163,6 @@ function changedRigs(old: Memory['rigs'], change: Readonly<Record<string, Rig | 
 function passingOf(old: Stated | undefined, facts: Stated): Stated | undefined {
   const rest = Object.fromEntries(Object.entries(facts).filter(([key]) => !ofRig.has(key))) as Stated;
   return Object.keys(rest).length > 0 ? mergeFacts(old ?? {}, rest) : old;
-}
-
-function withoutPerson(memory: Memory, ownKey: string, from: string): Memory {
-  const rigs = { ...memory.rigs };
-  const lessons = { ...memory.lessons };
-  const people = Object.entries(memory.people ?? {}).filter(([, name]) => name.toLowerCase() !== from);
-  const { undo } = memory;
-  delete rigs[ownKey];
-  delete lessons[from];
-  return {
-    ...memory,
-    rigs,
-    lessons,
-    undo: undo?.from === from || (undo && ownKey in undo.rigs) ? undefined : undo,
-    people: people.length > 0 ? Object.fromEntries(people) : undefined,
-    claims: memory.claims.filter(c => c.who.toLowerCase() !== from),
-    frames: memory.frames.filter(frame => frame.from !== from),
-    talk: memory.talk && talkWithout(memory.talk, from),
-  };
 }
 
 /** Leaves out keys without a value, so that what is stored reads back the same; a copy through and through. */

@@ -11,7 +11,7 @@ import { say } from '#telegram/ui/say.ts';
 import { answerGuest, answerInline } from './elsewhere.ts';
 import { pauseLine, type Verdict } from './limits.ts';
 import type { Moved } from './migrate.ts';
-import { withoutPerson } from './names.ts';
+import { withoutUser } from './names.ts';
 import { press } from './press.ts';
 import { respond } from './respond.ts';
 import { answerSettings, isSettingsWish } from './settings.ts';
@@ -73,7 +73,7 @@ export function makeHandle(
   /** Who leaves a group takes along what they told there. */
   const left = async (chat: number, user: User): Promise<void> => {
     const { memory, revision } = await deps.store.load(String(chat));
-    const without = withoutPerson(memory, user, room.bot);
+    const without = withoutUser(memory, user, room.bot);
     if (without !== memory) await deps.store.save(String(chat), without, revision);
   };
 

@@ -1,7 +1,9 @@
 import { createHash } from 'node:crypto';
 import type { User } from 'grammy/types';
 import type { Memory } from '#conversation/memory.ts';
-import { talkRenamed, talkWithout } from '#conversation/talk-kept.ts';
+import { personKey } from '#conversation/recall.ts';
+import { talkRenamed } from '#conversation/talk-kept.ts';
+import { withoutPerson } from '#conversation/without-person.ts';
 import { nameOf } from './people.ts';
 
 /** People of one chat whose names are told apart; beyond, whoever was met first and keeps nothing makes room. */
@@ -67,30 +69,10 @@ export function withNames(memory: Memory, text: string, bot: number): string {
   });
 }
 
-/** A chat's memory without what one person brought in, and without their name. */
-export function withoutPerson(memory: Memory, { id }: User, bot: number): Memory {
-  const tag = tagOf(bot, id);
-  const name = memory.people?.[tag];
-  if (name === undefined) return memory;
-  const key = name.toLowerCase();
-  const { [key]: _rig, ...rigs } = memory.rigs;
-  const { [key]: _taught, ...learned } = memory.learned ?? {};
-  const { [key]: _lesson, ...lessons } = memory.lessons;
-  const { talk, choice, forgetting, undo, ...rest } = memory;
-  const left = talk && talkWithout(talk, key);
-  return {
-    ...rest,
-    rigs,
-    ...(memory.learned && { learned }),
-    lessons,
-    people: Object.fromEntries(Object.entries(memory.people ?? {}).filter(([, of]) => of !== name)),
-    claims: memory.claims.filter(({ who }) => who.toLowerCase() !== key),
-    frames: memory.frames.filter(({ from, owner }) => from !== key && owner !== key),
-    ...(left && { talk: left }),
-    ...(choice && { choice }),
-    ...(forgetting && forgetting.from !== key && { forgetting }),
-    ...(undo && undo.from !== key && { undo }),
-  };
+/** A chat's memory without somebody who left it: their things, name and handle. */
+export function withoutUser(memory: Memory, { id }: User, bot: number): Memory {
+  const name = memory.people?.[tagOf(bot, id)];
+  return name === undefined ? memory : withoutPerson(memory, personKey(name));
 }
 
 /** Lets go of whoever was met first and keeps nothing, handle and all, where there are too many. */
