@@ -190,6 +190,13 @@ export interface Sent {
   readonly answer: string;
 }
 
+/** Something that is counted a minute at a time, and how many of it have room. */
+export interface Tally {
+  /** Any name for it; a store writes a keyed hash of that at most. */
+  readonly what: string;
+  readonly most: number;
+}
+
 /** What `claim` found. */
 export type Claim =
   /** Nobody had it: process it. */
@@ -257,6 +264,19 @@ export interface MemoryStore {
    * @param isUnsent nothing of it was sent
    */
   release(update: number, isUnsent?: boolean): Promise<void>;
+  /**
+   * Counts one more, together with all processes on the same data. A tally begins anew a minute after its first; the
+   * first one beyond its `most` starts that minute again, so that the limit holds for a whole one from there. It may
+   * be lost at a restart.
+   * @param at now, in ms since 1970
+   * @param within counted too while the first has room
+   * @returns how many it makes of the first, and of the second where that was counted
+   */
+  tally(
+    at: number,
+    one: Tally,
+    within?: Tally,
+  ): Promise<{ readonly count: number; readonly within?: number }>;
   /** The updates whose reply is kept and not known to have gone out, oldest first: what a start has to look at. */
   due(): Promise<readonly number[]>;
   /** The id of the message that answered this message of this chat, while its claim is kept. */

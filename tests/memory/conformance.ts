@@ -191,6 +191,44 @@ export const conformance = (kind: string, makeWorld: () => Promise<World>): void
       expect(await store.due()).toEqual([72]);
     });
 
+    describe('tallies', () => {
+      const one = { what: '-5 7', most: 2 };
+      const all = { what: '-5', most: 3 };
+
+      test('count up to one beyond what is allowed; going on is out for a whole minute more', async () => {
+        const counts: number[] = [];
+        for (const at of [0, 1000, 50_000, 51_000, 109_999, 110_000])
+          counts.push((await store.tally(noon + at, one)).count);
+        expect(counts).toEqual([1, 2, 3, 4, 5, 1]);
+      });
+
+      test('what the first has no room for does not count for the second', async () => {
+        const seen: unknown[] = [];
+        for (let i = 0; i < 3; i++) seen.push(await store.tally(noon, one, all));
+        seen.push(await store.tally(noon, { what: '-5 8', most: 2 }, all));
+        expect(seen).toEqual([
+          { count: 1, within: 1 },
+          { count: 2, within: 2 },
+          { count: 3 },
+          { count: 1, within: 3 },
+        ]);
+        expect(await store.tally(noon, { what: '-6 7', most: 2 })).toEqual({ count: 1 });
+      });
+
+      test('a clock that was wrong stops nobody for long', async () => {
+        for (let i = 0; i < 3; i++) await store.tally(noon + 400 * day, one);
+        expect(await store.tally(noon, one)).toEqual({ count: 1 });
+      });
+
+      test('at once, each gets another number', async () => {
+        const counts = await Promise.all(Array.from({ length: 20 }, () => store.tally(noon, one, all)));
+        expect(counts.map(({ count }) => count).sort((a, b) => a - b)).toEqual(
+          Array.from({ length: 20 }, (_, i) => i + 1),
+        );
+        expect(counts.filter(({ within }) => within !== undefined)).toHaveLength(2);
+      });
+    });
+
     describe('order', () => {
       test('one chat’s work runs in a row, in the order it came', async () => {
         const log: string[] = [];

@@ -203,12 +203,26 @@ describe.skipIf(url === '')('on a server', () => {
       }
     });
 
+    test('questions are counted together, and no id or name stands in a tally', async () => {
+      fresh();
+      const [a, b] = await Promise.all([open(), open()]);
+      const one = { what: '-100123 1001', most: 2 };
+      const all = { what: '-100123', most: 20 };
+      const seen = [await a.tally(1, one, all), await b.tally(1, one, all), await a.tally(2, one, all)];
+      expect(seen.map(({ count }) => count)).toEqual([1, 2, 3]);
+      const { rows } = await ask(`SELECT what FROM ${schema}.tallies`);
+      expect(rows).toHaveLength(2);
+      expect(rows.map(({ what }) => what.toString('latin1')).join()).not.toMatch(/1001|Sam/);
+      await a.prune({ claims: 0 });
+      expect((await ask(`SELECT what FROM ${schema}.tallies`)).rows).toEqual([]);
+    });
+
     test('a database from before opens, is bound once, and keeps what it holds', async () => {
       fresh();
       await (await open()).close();
       await ask(
         `DELETE FROM ${schema}.meta; ALTER TABLE ${schema}.moves DROP COLUMN seal;
-         DELETE FROM ${schema}.migrations WHERE number = 3`,
+         DELETE FROM ${schema}.migrations WHERE number >= 3; DROP TABLE ${schema}.tallies`,
       );
       for (const { table, columns, values } of formerRows()) {
         const row = values.map((value, i) => (columns[i] === 'is_done' ? value === 1 : value));
@@ -243,7 +257,7 @@ describe.skipIf(url === '')('on a server', () => {
       fresh();
       await (await open()).close();
       await ask(`INSERT INTO ${schema}.migrations VALUES (99)`);
-      await expect(open()).rejects.toThrow(/tables have version 99, this program knows up to 3/);
+      await expect(open()).rejects.toThrow(/tables have version 99, this program knows up to 4/);
     });
   });
 });

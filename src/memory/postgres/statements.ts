@@ -26,6 +26,14 @@ const andMark = (write: string): string => {
     SELECT EXISTS (SELECT FROM mine) AS is_mine, EXISTS (SELECT FROM written) AS is_written`;
 };
 
+/** One more of a tally: $1 now; its key, its room, and what the key comes from, as numbered inputs. */
+const tallied = (key: string, most: string, from = ''): string =>
+  `INSERT INTO tallies AS t (what, since, count) SELECT ${key}::bytea, $1::bigint, 1 ${from}
+    ON CONFLICT (what) DO UPDATE SET
+      count = CASE WHEN $1 - t.since >= 60000 OR t.since > $1 THEN 1 ELSE t.count + 1 END,
+      since = CASE WHEN $1 - t.since >= 60000 OR t.since > $1 OR t.count = ${most}::int THEN $1 ELSE t.since END
+    RETURNING count`;
+
 /** Every statement of the path of a message, by name; each is prepared once a connection. */
 const texts = {
   target: 'SELECT target, seal FROM moves WHERE old = $1',
@@ -63,6 +71,11 @@ const texts = {
     ORDER BY at DESC, update_id DESC LIMIT 1`,
   answersIn: 'SELECT answer FROM claims WHERE chat = $1 AND answer IS NOT NULL',
   due: 'SELECT update_id FROM claims WHERE reply IS NOT NULL AND NOT is_done ORDER BY at, update_id',
+  tally: tallied('$2', '$3'),
+  tallyBoth: `WITH one AS (${tallied('$2', '$3')}),
+      within AS (${tallied('$4', '$5', 'FROM one WHERE count <= $3')})
+    SELECT one.count, (SELECT count FROM within) AS within FROM one`,
+  pruneTallies: 'DELETE FROM tallies WHERE $1 - since >= 60000',
   pruneClaims: 'DELETE FROM claims WHERE at < $1',
   pruneChats: 'DELETE FROM memories WHERE saved_day < $1',
   /** $1 today → the chats that go, with their former ids. */

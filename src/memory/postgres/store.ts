@@ -1,6 +1,6 @@
 import { randomInt } from 'node:crypto';
 import type { Pool, QueryConfig, QueryResult } from 'pg';
-import type { Claim, Claimed, Loaded, Memory, Pruned, Sent } from '#conversation/memory.ts';
+import type { Claim, Claimed, Loaded, Memory, Pruned, Sent, Tally } from '#conversation/memory.ts';
 import { ClaimLost, Damaged, emptyMemory, StaleRevision } from '#conversation/memory.ts';
 import { readOwn, writeMemory } from '../document.ts';
 import type { KeptStore, StoreOptions } from '../kept.ts';
@@ -190,12 +190,23 @@ export class PostgresStore implements KeptStore {
     return new Set(rows.map(row => row.answer as string));
   }
 
+  async tally(at: number, one: Tally, within?: Tally) {
+    const inputs = [one, ...(within ? [within] : [])].flatMap(({ what, most }) => [
+      this.#vault.hash(`tally ${what}`),
+      most,
+    ]);
+    const { rows } = await this.#query(sql(within ? 'tallyBoth' : 'tally', at, ...inputs));
+    const [{ count, within: second }] = rows;
+    return { count, ...(second != null && { within: second }) };
+  }
+
   async due(): Promise<readonly number[]> {
     const { rows } = await this.#query(sql('due'));
     return rows.map(row => Number(row.update_id));
   }
 
   async prune(before: { readonly claims: number; readonly chats?: number }): Promise<Pruned> {
+    await this.#query(sql('pruneTallies', this.#now()));
     const claims = (await this.#query(sql('pruneClaims', before.claims))).rowCount ?? 0;
     const left = (await this.#query(sql('pruneLeft', dayOf(this.#now())))).rowCount ?? 0;
     if (before.chats === undefined) return { claims, chats: left };

@@ -1,5 +1,5 @@
 import { randomInt } from 'node:crypto';
-import type { Claim, Claimed, Loaded, Memory, Pruned, Sent } from '#conversation/memory.ts';
+import type { Claim, Claimed, Loaded, Memory, Pruned, Sent, Tally } from '#conversation/memory.ts';
 import { ClaimLost, emptyMemory, StaleRevision } from '#conversation/memory.ts';
 import { readOwn, writeMemory } from '../document.ts';
 import type { StoreOptions } from '../kept.ts';
@@ -16,6 +16,7 @@ import type { KeySource } from '../keys.ts';
 import { merge } from '../merge.ts';
 import { Queue } from '../queue.ts';
 import type { Vault } from '../seal.ts';
+import { Tallies } from '../tallies.ts';
 import { explain, type File, openFile } from './file.ts';
 import { type Along, Group } from './group.ts';
 import type { Ledger } from './ledger.ts';
@@ -67,6 +68,7 @@ export class SqliteStore implements KeptStore {
   readonly #ledger: Ledger;
   readonly #sql: Statements;
   readonly #queue = new Queue();
+  readonly #tallies = new Tallies();
   readonly #group: Group;
   readonly #releaseAfterMs: number;
   readonly #now: () => number;
@@ -268,6 +270,10 @@ export class SqliteStore implements KeptStore {
 
   due(): Promise<readonly number[]> {
     return this.#look(() => this.#sql.due.all().map(row => Number(row.update_id)));
+  }
+
+  async tally(at: number, one: Tally, within?: Tally) {
+    return this.#tallies.note(at, one, within);
   }
 
   prune(before: { readonly claims: number; readonly chats?: number }): Promise<Pruned> {

@@ -1,9 +1,10 @@
-import type { Claim, Claimed, Loaded, Memory, Pruned, Sent } from '#conversation/memory.ts';
+import type { Claim, Claimed, Loaded, Memory, Pruned, Sent, Tally } from '#conversation/memory.ts';
 import { ClaimLost, emptyMemory, StaleRevision } from '#conversation/memory.ts';
 import { readOwn, writeMemory } from '../document.ts';
 import { dayOf, defaultReleaseAfterMs, type KeptStore, type StoreOptions } from '../kept.ts';
 import { merge } from '../merge.ts';
 import { Queue } from '../queue.ts';
+import { Tallies } from '../tallies.ts';
 
 interface Row {
   readonly revision: number;
@@ -29,6 +30,7 @@ export class VolatileStore implements KeptStore {
   readonly #claims = new Map<number, ClaimRow>();
   readonly #moves = new Map<string, string>();
   readonly #queue = new Queue();
+  readonly #tallies = new Tallies();
   readonly #releaseAfterMs: number;
   readonly #now: () => number;
   #revision = 0;
@@ -167,6 +169,10 @@ export class VolatileStore implements KeptStore {
       .filter(([, { reply, isDone }]) => reply !== undefined && !isDone)
       .sort(([, a], [, b]) => a.at - b.at)
       .map(([update]) => update);
+  }
+
+  async tally(at: number, one: Tally, within?: Tally) {
+    return this.#tallies.note(at, one, within);
   }
 
   async prune(before: { readonly claims: number; readonly chats?: number }): Promise<Pruned> {
