@@ -1,8 +1,8 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { Judge } from '#telegram/updates/judge.ts';
 import { Limits, pauseLine } from '#telegram/updates/limits.ts';
 import { stage } from './fake/bot.ts';
-import { alone, group, kim, message, nowSec, sam, update } from './fake/people.ts';
+import { alone, group, kim, message, nowSec, press, sam, update } from './fake/people.ts';
 
 const asking = (text: string, more: object = {}) =>
   update({ message: message(text, more as never) as never });
@@ -52,4 +52,69 @@ test('a group that floods hears one line, whoever asks', async () => {
     );
   expect(s.answers(group.id).filter(({ text }) => text === pauseLine)).toHaveLength(1);
   expect(s.answers(group.id)).toHaveLength(21);
+});
+
+test('taps and edits take nothing from the questions, and have room of their own', async () => {
+  const s = stage();
+  const question = message('/power fridge');
+  await s.give(update({ message: question as never }));
+  for (let i = 0; i < 15; i++) {
+    const [answer] = s.answers(group.id);
+    await s.give({ callback_query: press(answer!, /5 days|cloudy/) });
+    await s.give({
+      edited_message: { ...question, text: `/power fridge ${i % 3}`, edit_date: nowSec } as never,
+    });
+  }
+  for (let i = 0; i < 9; i++) await s.give(asking(`/power ${i}`));
+  expect(s.answers(group.id)).toHaveLength(10);
+  expect(s.answers(group.id).filter(({ text }) => text === pauseLine)).toEqual([]);
+  for (let i = 0; i < 10; i++)
+    await s.give({ callback_query: press(s.answers(group.id)[0]!, /5 days|cloudy/) });
+  expect(s.world.sent('answerCallbackQuery').filter(({ text }) => text === pauseLine)).toHaveLength(1);
+  // Their turns are used up, their questions are not.
+  s.clock.now += 60_000;
+  await s.give(asking('/power still there', { date: nowSec + 60 }));
+  expect(s.answers(group.id).at(-1)?.text).toContain('still there');
+});
+
+describe('several processes on the same data', () => {
+  const two = () => {
+    const a = stage();
+    const b = stage({ store: a.store, world: a.world, clock: a.clock });
+    const each = async (texts: readonly string[], more: object = {}) => {
+      for (const [i, text] of texts.entries()) await (i % 2 === 0 ? a : b).give(asking(text, more));
+    };
+    const numbers = (count: number) => Array.from({ length: count }, (_, i) => `/power ${i}`);
+    const pauses = (chat: number) => a.answers(chat).filter(({ text }) => text === pauseLine);
+    return { a, b, each, numbers, pauses };
+  };
+
+  test('let one person ask as much as one process does, and one of them says the line', async () => {
+    const { a, each, numbers, pauses } = two();
+    await each(numbers(14));
+    expect(a.answers(group.id)).toHaveLength(11);
+    expect(pauses(group.id)).toHaveLength(1);
+    await each(['/power mine', '/power too'], { from: kim });
+    expect(a.answers(group.id)).toHaveLength(13);
+    a.clock.now += 60_000;
+    await each(['/power again'], { date: nowSec + 60 });
+    expect(a.answers(group.id).at(-1)?.text).toContain('again');
+  });
+
+  test('and so for all of a group, and for a private chat', async () => {
+    const { a, each, numbers, pauses } = two();
+    for (let who = 0; who < 8; who++) await each(numbers(4), { from: { ...sam, id: 200 + who } });
+    expect(a.answers(group.id)).toHaveLength(21);
+    await each(numbers(40), { chat: alone });
+    expect(a.answers(alone.id)).toHaveLength(31);
+    expect([pauses(group.id), pauses(alone.id)].map(lines => lines.length)).toEqual([1, 1]);
+  });
+
+  test('an update that comes again is not counted again', async () => {
+    const { a, b } = two();
+    const same = asking('/power same');
+    for (let i = 0; i < 12; i++) for (const s of [a, b]) await s.give(same);
+    for (let i = 0; i < 9; i++) await b.give(asking(`/power ${i}`));
+    expect(a.answers(group.id)).toHaveLength(10);
+  });
 });

@@ -26,6 +26,7 @@ import type { Verdict } from './limits.ts';
 import type { Moved } from './migrate.ts';
 import { orderKeys } from './order.ts';
 import { Owed } from './owed.ts';
+import { sharedVerdict } from './shared-limits.ts';
 import { type Job, sort } from './sort.ts';
 
 /** An update that another process has in work: it must not be acknowledged, so that it comes again if that one dies. */
@@ -156,12 +157,16 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
     if (claim.state === 'done') return log.info({ update }, 'a repeated update is passed over');
     let answered: Answered | undefined;
     try {
+      const isCounted = claim.state === 'new' && job.kind === 'question' && !job.isEdit;
+      const agreed = isCounted ? await sharedVerdict(store, job, verdict, deps.now()) : verdict;
+      if (agreed !== verdict) meter?.flooded(agreed);
+      if (agreed === 'silence') return await owed.finish(update, undefined);
       // After a crash the memory may be saved already: then only the reply is due.
       const reply = claim.state === 'again' ? claim.reply : undefined;
       const isKept = reply !== undefined;
       // What a ban kept back was never sent.
       const send = wasHeld || (claim.state === 'again' && claim.isUnsent) ? postFirst : postAgain;
-      const sent = isKept ? await send(room, JSON.parse(reply) as Reply) : await handle(ctx, job, verdict);
+      const sent = isKept ? await send(room, JSON.parse(reply) as Reply) : await handle(ctx, job, agreed);
       if (sent === 'kept') return await owed.release(update);
       answered = answeredBy(job, sent);
     } catch (error) {

@@ -1,5 +1,5 @@
 import type { Update } from 'grammy/types';
-import { Limits, type Verdict } from './limits.ts';
+import { forTurns, Limits, type Verdict } from './limits.ts';
 import type { Job } from './sort.ts';
 
 /** Updates whose verdict is remembered: one that comes again is not counted again. */
@@ -10,11 +10,13 @@ const mostKept = 5000;
  * at once: it holds no place in a poll, no call of a webhook, and no turn in its chat.
  */
 export class Judge {
-  readonly #limits: Limits;
+  readonly #questions: Limits;
+  readonly #turns: Limits;
   readonly #passed = new Map<number, Verdict>();
 
   constructor(now: () => number) {
-    this.#limits = new Limits(now);
+    this.#questions = new Limits(now);
+    this.#turns = new Limits(now, forTurns);
   }
 
   of({ update_id }: Update, job: Job): Verdict {
@@ -30,13 +32,14 @@ export class Judge {
     switch (job.kind) {
       case 'question': {
         const { chat, from } = job.message;
-        return this.#limits.note(chat.id, from?.id ?? 0, chat.type === 'private');
+        const limits = job.isEdit ? this.#turns : this.#questions;
+        return limits.note(chat.id, from?.id ?? 0, chat.type === 'private');
       }
       case 'press': {
         const { message, from } = job.query;
         const chat = message?.chat;
         const isPrivate = chat === undefined || chat.type === 'private';
-        return this.#limits.note(chat?.id ?? from.id, from.id, isPrivate);
+        return this.#turns.note(chat?.id ?? from.id, from.id, isPrivate);
       }
       default:
         return 'answer';

@@ -1,4 +1,4 @@
-/** How many questions and presses a minute are answered. */
+/** How many of a kind a minute are answered. */
 export interface Limit {
   /** One person in one group. */
   readonly person: number;
@@ -8,7 +8,10 @@ export interface Limit {
   readonly alone: number;
 }
 
-const usual: Limit = { person: 10, group: 20, alone: 30 };
+/** Questions: each may become a message. */
+export const forQuestions: Limit = { person: 10, group: 20, alone: 30 };
+/** Taps and edits: they change what stands there, and take nothing from the questions. */
+export const forTurns: Limit = { person: 20, group: 40, alone: 40 };
 const minuteMs = 60_000;
 const mostKept = 10_000;
 
@@ -25,15 +28,16 @@ interface Tally {
 }
 
 /**
- * Counts what people ask, by person and by group, a minute at a time. It lives in the process: with several, each
- * counts its own share. Bounded; what was not used for longest is forgotten first.
+ * Counts what people ask, by person and by group, a minute at a time. It lives in the process, so that a flood is
+ * passed over without a look at the store; what several processes let through is counted by `sharedVerdict`.
+ * Bounded; what was not used for longest is forgotten first.
  */
 export class Limits {
   readonly #tallies = new Map<string, Tally>();
   readonly #now: () => number;
   readonly #limit: Limit;
 
-  constructor(now: () => number, limit: Limit = usual) {
+  constructor(now: () => number, limit: Limit = forQuestions) {
     this.#now = now;
     this.#limit = limit;
   }

@@ -226,7 +226,7 @@ test('row 20: a process that dies between any two steps loses no question and an
     const given = update({ message: message('/power fridge') as never });
     const dying: VolatileStore = Object.create(store);
     let isDead = false;
-    for (const name of ['claim', 'save', 'finish', 'release', 'load', 'withLock'] as const)
+    for (const name of ['claim', 'save', 'finish', 'release', 'load', 'withLock', 'tally'] as const)
       (dying as unknown as Record<string, unknown>)[name] = async (...args: unknown[]) => {
         if (isDead) throw new Error('the process is dead');
         if (name === step) isDead = true;
