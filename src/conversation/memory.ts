@@ -132,6 +132,8 @@ export const memorySchema = z.strictObject({
     mainsV: z.number().optional(),
     /** Whether pictures come without being asked for; absent: they do. */
     pictures: z.boolean().optional(),
+    /** Whether a person was told that voice notes and their like can't be read. */
+    isWordlessTold: z.boolean().optional(),
   }),
 });
 export type Memory = z.infer<typeof memorySchema>;

@@ -1,7 +1,8 @@
 import type { Message } from 'grammy/types';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import type { Converse } from '#telegram/ops/deps.ts';
 import { toasts } from '#telegram/updates/toasts.ts';
-import { type Stage, stage } from './fake/bot.ts';
+import { parrot, type Stage, stage } from './fake/bot.ts';
 import { alone, group, kim, message, nowSec, press, sam, update } from './fake/people.ts';
 import { Refusal } from './fake/rules.ts';
 
@@ -106,6 +107,86 @@ describe('a chat in a ban (429)', () => {
     expect(texts()).toEqual(['Answer to Sam: one']);
     await pass(5);
     expect(texts()).toHaveLength(1);
+  });
+
+  describe('a process that ends meanwhile leaves to the next one', () => {
+    const forgetful: Converse = (memory, asked) => ({ ...parrot(memory, asked), memory });
+    const hello = {
+      my_chat_member: {
+        chat: group,
+        from: sam,
+        date: nowSec,
+        old_chat_member: { status: 'left' },
+        new_chat_member: { status: 'member' },
+      },
+    };
+    test.each([
+      [
+        'an answer that changes no memory',
+        group.id,
+        { message: message('/power one') },
+        /^Answer to Sam: one/,
+      ],
+      ['the settings', group.id, { message: message('/settings') }, /^What I go by/],
+      [
+        'a setting turned',
+        sam.id,
+        { message: message('/pictures off', { chat: alone }) },
+        /^Done: only words/,
+      ],
+      [
+        'the word on voice notes',
+        sam.id,
+        { message: message(undefined, { chat: alone, voice: {} as never }) },
+        /^Nice/,
+      ],
+      ['the hello', group.id, hello, /^Hello/],
+    ])('%s', async (_what, chat, given, words) => {
+      s = stage({ clock, converse: forgetful });
+      s.world.floods.ban(chat, 60, clock.now);
+      await s.give(structuredClone(given) as never);
+      expect(texts(chat)).toEqual([]);
+      vi.clearAllTimers();
+      const next = stage({ store: s.store, world: s.world, clock, converse: forgetful });
+      clock.now += 61_000;
+      await next.bot.resume();
+      await vi.advanceTimersByTimeAsync(100);
+      expect(texts(chat)).toEqual([expect.stringMatching(words)]);
+      expect(await s.store.due()).toEqual([]);
+      expect(s.world.floods.early).toBe(0);
+    });
+
+    test('what is too old for a group by then: its loss is said, once', async () => {
+      s.world.floods.ban(group.id, 60, clock.now);
+      await ask('/power one');
+      await ask('/power two');
+      vi.clearAllTimers();
+      const next = stage({ store: s.store, world: s.world, clock });
+      clock.now += 900_000;
+      await next.bot.resume();
+      await vi.advanceTimersByTimeAsync(100);
+      expect(texts()).toEqual([expect.stringMatching(/^2 questions went unanswered/)]);
+      expect(await s.store.due()).toEqual([]);
+    });
+  });
+
+  test('a file asked for comes after it', async () => {
+    s.world.floods.ban(sam.id, 20, clock.now);
+    await ask('/export', { chat: alone });
+    expect(texts(alone.id)).toEqual([]);
+    await pass(22);
+    expect(s.world.sent('sendDocument')).toHaveLength(2);
+    expect(s.logged.filter(({ level }) => level === 'error')).toEqual([]);
+  });
+
+  test('the buttons of an answer that was turned after it go on working', async () => {
+    await ask('/power fridge');
+    s.world.floods.ban(group.id, 20, clock.now);
+    await s.give({ callback_query: press(s.answers()[0]!, 'make it 5 days') });
+    await pass(22);
+    expect(texts()).toEqual(['Answer to Sam: make it 5 days']);
+    await s.give({ callback_query: press(s.answers()[0]!, /cloudy/) });
+    expect(texts()).toEqual([expect.stringMatching(/^Answer to Sam: what if it's cloudy/)]);
   });
 
   test('the hello to a new group comes after it', async () => {

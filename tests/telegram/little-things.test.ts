@@ -116,6 +116,9 @@ test('voice notes, polls, contacts and the like get one friendly line in private
   for (const thing of things) await s.tell(undefined, thing as never);
   expect(s.answers(alone.id)).toHaveLength(1);
   expect(textOf(s.last(alone.id))).toMatch(/I only read words/);
+  const next = scene({ store: s.store, world: s.world });
+  for (const thing of things) await next.tell(undefined, thing as never);
+  expect(s.answers(alone.id)).toHaveLength(1);
   for (const thing of things) await s.say(undefined, thing as never);
   expect(s.answers(group.id)).toEqual([]);
 });

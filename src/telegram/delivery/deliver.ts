@@ -1,13 +1,13 @@
 import type { UserFromGetMe } from 'grammy/types';
 import type { Chart } from '#answer/chart/chart.ts';
-import { type Claimed, StaleRevision } from '#conversation/memory.ts';
+import { type Claimed, type Loaded, StaleRevision } from '#conversation/memory.ts';
 import type { Pictures } from '#telegram/ui/pictures.ts';
 import type { KeptAnswers } from '#telegram/updates/kept.ts';
 import { type Ask, isForgotten, type Mind, type Thought, think } from '#telegram/updates/think.ts';
 import { Cut, isLine, isUnsent } from './fault.ts';
 import type { Highest } from './highest.ts';
-import type { Hold } from './hold.ts';
-import type { Content, Place, Sent } from './place.ts';
+import { Held, type Hold } from './hold.ts';
+import type { Sent, Unsent } from './place.ts';
 import { seek } from './seek.ts';
 import type { Sender } from './send.ts';
 
@@ -26,16 +26,15 @@ export interface Room extends Mind {
 }
 
 /** A reply ready to go out, as it is also kept until it is known to have gone out. */
-export interface Reply extends Omit<Content, 'picture'> {
-  readonly place: Place;
+export interface Reply extends Unsent {
   /** A picture that goes out with the words. */
   readonly chart?: Chart;
   /** A reaction on the message, which says it all where it is allowed. */
   readonly react?: '\u{1F44D}' | '\u{1F44C}';
-  /** The answer that it takes the place of. */
-  readonly at?: Sent;
   /** The highest number of a message that was seen when it was kept, where chats share their numbers. */
   readonly after?: number;
+  /** When it was asked for, ms since 1970. */
+  readonly askedMs?: number;
 }
 
 /** An answer as it went out. */
@@ -62,18 +61,43 @@ export async function deliver(
 ): Promise<Delivered> {
   for (let attempt = 1; ; attempt++) {
     const thought = await think(room, ask);
-    const reply = { ...make(thought), after: room.highest.of(ask.chat) };
+    const reply = { ...make(thought), after: room.highest.of(ask.chat), askedMs: ask.at.getTime() };
+    const closing = { update, reply: JSON.stringify(reply) };
+    // What has to wait for its turn is kept, so that nothing and nobody else has to.
+    const isKept = isLater || room.hold.leftMs(ask.chat) > 0 || thought.memory !== thought.before;
     try {
-      // What has to wait for its turn is kept, so that nothing and nobody else has to.
-      const isKept = isLater || room.hold.leftMs(ask.chat) > 0;
-      await commit(room, String(ask.chat), thought, { update, reply: JSON.stringify(reply) }, isKept);
+      await commit(room, String(ask.chat), thought, closing, isKept);
     } catch (error) {
       if (error instanceof StaleRevision && attempt < attempts) continue;
       throw error;
     }
     if (isForgotten(thought)) room.kept.drop(ask.chat);
-    return { thought, reply, sent: isLater ? undefined : await postFirst(room, reply) };
+    try {
+      return { thought, reply, sent: isLater ? undefined : await postFirst(room, reply) };
+    } catch (error) {
+      if (error instanceof Held) {
+        // What changed no memory was not kept beside it either.
+        if (!isKept && !isForgotten(thought)) await commit(room, String(ask.chat), thought, closing, true);
+        error.isKept = true;
+      }
+      throw error;
+    }
   }
+}
+
+/** Keeps what a ban kept from being said, so that it outlives the process; the update has to be this process's. */
+export async function keepUnsent(
+  { deps: { store }, highest }: Room,
+  update: number,
+  held: Held,
+  askedMs: number,
+) {
+  const { unsent } = held;
+  if (held.isKept || unsent === undefined) return;
+  const { chat } = unsent.place;
+  const { memory, revision } = await store.load(String(chat));
+  const reply: Reply = { ...unsent, after: highest.of(chat), askedMs };
+  await store.save(String(chat), memory, revision, { update, reply: JSON.stringify(reply) });
 }
 
 async function commit(
@@ -85,8 +109,25 @@ async function commit(
 ): Promise<void> {
   const { store } = room.deps;
   if (isForgotten(thought)) await store.forget(chat, update);
-  else if (isKept || thought.memory !== thought.before)
-    await store.save(chat, thought.memory, thought.revision, update);
+  else if (isKept) await store.save(chat, thought.memory, thought.revision, update);
+}
+
+/** Keeps a memory together with a reply that the conversation had no part in, and sends that. @throws Held, Cut */
+export async function keptAndSent(
+  room: Room,
+  update: number,
+  { memory, revision }: Loaded,
+  reply: Reply,
+): Promise<Sent | undefined> {
+  const { chat } = reply.place;
+  const kept = { ...reply, after: room.highest.of(chat) };
+  await room.deps.store.save(String(chat), memory, revision, { update, reply: JSON.stringify(kept) });
+  try {
+    return await postFirst(room, kept);
+  } catch (error) {
+    if (error instanceof Held) error.isKept = true;
+    throw error;
+  }
 }
 
 /** Sends a reply that was never sent; where the line breaks around that, looks whether it arrived. */

@@ -1,4 +1,5 @@
 import { GrammyError } from 'grammy';
+import type { Unsent } from './place.ts';
 import type { Turns } from './turns.ts';
 
 /** A chat that Telegram lets wait: nothing may be said there before that moment. */
@@ -7,6 +8,10 @@ export class Held extends Error {
   readonly chat: number;
   /** ms since 1970 */
   readonly untilMs: number;
+  /** What could not be said; none where its caller knows. */
+  unsent?: Unsent;
+  /** Whether the store has it already. */
+  isKept = false;
   constructor(chat: number, untilMs: number) {
     super('Telegram lets this chat wait');
     this.chat = chat;

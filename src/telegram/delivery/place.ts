@@ -52,6 +52,12 @@ export interface Sent {
   readonly onlyFor?: number;
 }
 
+/** What was to be said and was not: where, and in the place of which message. */
+export interface Unsent extends Omit<Content, 'picture'> {
+  readonly place: Place;
+  readonly at?: Sent;
+}
+
 /** The number of a message, below 0 for one that a single person sees. */
 export const idOf = (message: Pick<Message, 'message_id' | 'ephemeral_message_id'>): number =>
   message.ephemeral_message_id === undefined ? message.message_id : -message.ephemeral_message_id;

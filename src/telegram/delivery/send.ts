@@ -14,7 +14,7 @@ import {
   isUnsent,
   isUnwhisperable,
 } from './fault.ts';
-import type { Hold } from './hold.ts';
+import { Held, type Hold } from './hold.ts';
 import { type Content, idOf, type Place, type Sent } from './place.ts';
 
 /** What the sender tells of: a chat that moved, or is closed to us. */
@@ -35,6 +35,11 @@ const bare = ({ rich: _rich, ...content }: Content): Content => ({
   ...content,
   said: { ...content.said, entities: [] },
 });
+/** A picture is not kept: its caption says it all. */
+function marked(held: Held, place: Place, { picture: _picture, ...content }: Content): Held {
+  held.unsent ??= { place, ...content };
+  return held;
+}
 const { isInteger } = Number;
 
 /** Sends and edits answers so that a refusal for a small reason never costs the answer. */
@@ -65,6 +70,7 @@ export class Sender {
     try {
       return await this.#send(place, content);
     } catch (error) {
+      if (error instanceof Held) throw marked(error, place, content);
       const move = movedByError(error, place.chat);
       if (move !== undefined) {
         await this.#events.onMoved(move);

@@ -32,12 +32,14 @@ export async function sendExport(room: Room, api: Api, message: Message): Promis
     return room.sender.send(place, { said: say('I keep nothing of people who speak as the group.') });
   const file = new InputFile(Buffer.from(`${JSON.stringify(kept, null, 2)}\n`), 'kept.json');
   try {
-    const sent = await api.sendDocument(person, file, {
-      caption: isPrivate ? 'All that I keep of this chat.' : 'All that I keep of you in that group.',
-      ...(isPrivate && {
-        reply_parameters: { message_id: message.message_id, allow_sending_without_reply: true },
-      }),
-    });
+    const send = () =>
+      api.sendDocument(person, file, {
+        caption: isPrivate ? 'All that I keep of this chat.' : 'All that I keep of you in that group.',
+        ...(isPrivate && {
+          reply_parameters: { message_id: message.message_id, allow_sending_without_reply: true },
+        }),
+      });
+    const sent = await room.hold.during(person, send);
     return isPrivate ? { chat: person, id: sent.message_id } : undefined;
   } catch (error) {
     // Telegram lets a bot write to a person only after they wrote to it.

@@ -2,7 +2,7 @@ import { sequentialize } from '@grammyjs/runner';
 import { Bot, type BotConfig, type Context } from 'grammy';
 import { type Sent as Answered, ClaimLost, StoreFailed } from '#conversation/memory.ts';
 import { callOver } from '#telegram/delivery/call.ts';
-import { postAgain, postFirst, type Reply, type Room } from '#telegram/delivery/deliver.ts';
+import { keepUnsent, postAgain, postFirst, type Reply, type Room } from '#telegram/delivery/deliver.ts';
 import { Cut, faultId, faultLine, isUnsent, isWorthTelling, originOf } from '#telegram/delivery/fault.ts';
 import { Highest } from '#telegram/delivery/highest.ts';
 import { Held, Hold } from '#telegram/delivery/hold.ts';
@@ -149,6 +149,14 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
       drop: () => owed.finish(ctx.update.update_id, undefined),
     });
 
+  /** What was asked for outlives this process; a tap, which somebody repeats, and whose toast is gone, need not. */
+  const keep = (update: number, job: Job, held: Held): Promise<void> =>
+    job.kind === 'press'
+      ? Promise.resolve()
+      : keepUnsent(room, update, held, askedMs(job, deps.now())).catch(error =>
+          log.warn({ err: error, update }, 'an answer that waits could not be kept'),
+        );
+
   const work = async (ctx: Context, job: Job, verdict: Verdict, wasHeld: boolean): Promise<void> => {
     const update = ctx.update.update_id;
     if (await owed.pay(update)) return;
@@ -166,11 +174,12 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
       const isKept = reply !== undefined;
       // What a ban kept back was never sent.
       const send = wasHeld || (claim.state === 'again' && claim.isUnsent) ? postFirst : postAgain;
-      const sent = isKept ? await send(room, JSON.parse(reply) as Reply) : await handle(ctx, job, agreed);
+      const sent = isKept ? await sendKept(send, JSON.parse(reply) as Reply) : await handle(ctx, job, agreed);
       if (sent === 'kept') return await owed.release(update);
       answered = answeredBy(job, sent);
     } catch (error) {
       if (error instanceof ClaimLost) return log.info({ update }, 'another process took an update over');
+      if (error instanceof Held) await keep(update, job, error);
       // Given back first: with the store gone this throws, nothing is told, and the update comes again.
       await owed.release(update, error instanceof Held);
       if (error instanceof Held) return park(ctx, job, verdict, error);
@@ -180,6 +189,13 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
       await failed(update, job, error);
     }
     await owed.finish(update, answered);
+  };
+
+  /** What stands there now is not what was known of that answer: its buttons find out by the message. */
+  const sendKept = async (send: typeof postFirst, reply: Reply): Promise<Sent | undefined> => {
+    const sent = await send(room, reply);
+    if (reply.at !== undefined) kept.lose(reply.at.chat, reply.at.id);
+    return sent;
   };
 
   const inTurn = (ctx: Context, job: Job, verdict: Verdict, wasHeld = false): Promise<void> => {

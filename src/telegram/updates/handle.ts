@@ -17,7 +17,7 @@ import { respond } from './respond.ts';
 import { answerSettings, isSettingsWish } from './settings.ts';
 import { isLate, type Job, type Question } from './sort.ts';
 import { Twins } from './twins.ts';
-import { Wordless } from './wordless.ts';
+import { answerWordless } from './wordless.ts';
 
 /** What became of an update: the message that answered it, where there is one; 'kept': it goes out later. */
 export type Done = Sent | 'kept' | undefined;
@@ -34,7 +34,6 @@ export function makeHandle(
 ): Handle {
   const { deps, sender } = room;
   const twins = new Twins();
-  const wordless = new Wordless();
   const greeted = new Set<number>();
 
   /** A press beyond the limit gets its word once, and then only ends its spinner. */
@@ -100,7 +99,7 @@ export function makeHandle(
       case 'press':
         return pressed(ctx, job.query, verdict);
       case 'wordless':
-        return wordless.answer(room, job.message);
+        return answerWordless(room, ctx.update.update_id, job.message);
       case 'left':
         await left(job.chat, job.user);
         return undefined;

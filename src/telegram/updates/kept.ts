@@ -60,6 +60,13 @@ export class KeptAnswers {
     if (known !== undefined) this.#byQuestion.set(question, kept);
   }
 
+  /** Drops one answer. */
+  lose(chat: number, answerId: number): void {
+    const known = this.#byAnswer.get(`${chat} ${answerId}`);
+    this.#byAnswer.delete(`${chat} ${answerId}`);
+    if (known !== undefined) this.#byQuestion.delete(known.question);
+  }
+
   /** Drops all of a chat: its ids are void after a move, and what it knows after "forget". */
   drop(chat: number): void {
     for (const map of [this.#byQuestion, this.#byAnswer])

@@ -66,13 +66,24 @@ export class LateAnswers {
 
   /** Takes up what an earlier process worked out and could not send. */
   async resume(): Promise<void> {
+    const lost = new Map<number, number>();
     // One after the other: an answer is noted before the next one is looked for.
     for (const update of await this.#store.due())
-      await this.#pay(update, postAgain, this.#room.deps.now()).catch(error => this.#failed(error));
+      await this.#pay(update, postAgain, this.#room.deps.now(), lost).catch(error => this.#failed(error));
+    for (const [chat, many] of lost)
+      await tellLoss(this.#room, chat, many).catch(error => this.#failed(error));
   }
 
-  /** Sends one kept reply, unless somebody else has it. */
-  async #pay(update: number, post: typeof postAgain, askedAtMs: number): Promise<void> {
+  /**
+   * Sends one kept reply, unless somebody else has it.
+   * @param lost notes, by chat, what was never sent and is too old to be by now
+   */
+  async #pay(
+    update: number,
+    post: typeof postAgain,
+    nowMs: number,
+    lost?: Map<number, number>,
+  ): Promise<void> {
     const { deps } = this.#room;
     const claim = await this.#store.claim(update, deps.now());
     if (claim.state !== 'again' || claim.reply === undefined) {
@@ -81,6 +92,11 @@ export class LateAnswers {
     }
     const reply = JSON.parse(claim.reply) as Reply;
     const { chat } = reply.place;
+    const askedAtMs = reply.askedMs ?? nowMs;
+    if (lost !== undefined && claim.isUnsent && deps.now() - askedAtMs > goodForMs(chat)) {
+      lost.set(chat, (lost.get(chat) ?? 0) + 1);
+      return this.#owed.finish(update, undefined);
+    }
     try {
       await this.#store.withLock(String(chat), async () => {
         const sent = await (claim.isUnsent ? postFirst : post)(this.#room, reply);
