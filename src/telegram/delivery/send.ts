@@ -35,6 +35,12 @@ const bare = ({ rich: _rich, ...content }: Content): Content => ({
   ...content,
   said: { ...content.said, entities: [] },
 });
+/** The same without what was refused: a group may forbid pictures, an old server knows no rich message. */
+function undressed({ picture, rich, ...content }: Content): Content | undefined {
+  if (picture !== undefined) return { ...content, rich };
+  return rich === undefined ? undefined : content;
+}
+
 /** A picture is not kept: its caption says it all. */
 function marked(held: Held, place: Place, { picture: _picture, ...content }: Content): Held {
   held.unsent ??= { place, ...content };
@@ -78,11 +84,8 @@ export class Sender {
       }
       if (isGone(error)) await this.#events.onGone(place.chat);
       if (isGone(error)) return undefined;
-      if (content.rich !== undefined && isRefused(error))
-        return this.send(place, { ...content, rich: undefined });
-      // A group may forbid pictures and allow words.
-      if (content.picture !== undefined && hasCode(error, 400))
-        return this.send(place, { ...content, picture: undefined });
+      const plainer = isRefused(error) ? undressed(content) : undefined;
+      if (plainer !== undefined) return this.send(place, plainer);
       if (isMuted(error)) return undefined;
       // Whatever Telegram disliked, the words alone will do.
       if (hasCode(error, 400)) return this.#send({ ...place, thread: undefined }, bare(content));
@@ -107,11 +110,12 @@ export class Sender {
       await this.#api.deleteMessage(sent.chat, sent.id).catch(() => undefined);
     } catch (error) {
       if (isGone(error)) await this.#events.onGone(place.chat);
-      if (isGone(error) || isMuted(error)) return undefined;
+      if (isGone(error)) return undefined;
+      const isOfForm = isRefused(error) && !isUnwhisperable(error);
+      const plainer = isOfForm ? undressed(content) : undefined;
+      if (plainer !== undefined) return this.#whisper(place, plainer);
+      if (isMuted(error)) return undefined;
       if (!isRefused(error)) throw error;
-      const isDressed = (content.rich ?? content.picture) !== undefined;
-      if (!isUnwhisperable(error) && isDressed)
-        return this.#whisper(place, { ...content, rich: undefined, picture: undefined });
     }
     if (content.instead !== undefined && !isOwnMatter) return this.send(open, content.instead);
     // A tap has another way to tell: its caller's.

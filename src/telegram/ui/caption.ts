@@ -25,14 +25,11 @@ function moment({ startHour, dayNames }: ChargeChart, atH: number): string {
 }
 
 function ofCharge(chart: ChargeChart): string[] {
-  const { points, startHour } = chart;
+  const { points } = chart;
   const [first, last] = [points[0], points.at(-1)];
   if (first === undefined || last === undefined) return [];
   const lowest = lowestOf(points);
-  const days = Map.groupBy(points, point => Math.floor((startHour + point.atH) / 24));
-  const lows = [...days].map(
-    ([day, of]) => `${chart.dayNames[day] ?? `day ${day + 1}`} ${percent(lowestOf(of).percent)}`,
-  );
+  const lows = lowsByDay(chart).map(([day, low]) => `${day} ${percent(low.percent)}`);
   return [
     `Starts at ${percent(first.percent)}, ${moment(chart, first.atH)}.`,
     `Lowest ${withRange(lowest)}, ${moment(chart, lowest.atH)}; stay above ${percent(chart.limitPercent)}.`,
@@ -41,10 +38,18 @@ function ofCharge(chart: ChargeChart): string[] {
   ];
 }
 
-const ofBars = ({ bars, unit }: BarsChart): string[] => [
-  `${[...bars]
-    .sort((a, b) => b.value - a.value)
-    .map(({ name, value }) => `${name} ${significant(value)} ${unit}`)
+/** The lowest point of each day, the first day first. */
+const lowsByDay = ({ points, startHour, dayNames }: ChargeChart): (readonly [day: string, low: Point])[] =>
+  [...Map.groupBy(points, ({ atH }) => Math.floor((startHour + atH) / 24))].map(([day, of]) => [
+    dayNames[day] ?? `day ${day + 1}`,
+    lowestOf(of),
+  ]);
+
+const biggestFirst = ({ bars }: BarsChart): BarsChart['bars'] => [...bars].sort((a, b) => b.value - a.value);
+
+const ofBars = (chart: BarsChart): string[] => [
+  `${biggestFirst(chart)
+    .map(({ name, value }) => `${name} ${significant(value)} ${chart.unit}`)
     .join(', ')}.`,
 ];
 
@@ -56,7 +61,8 @@ function ofClaims({ value, low, high, unit, claims }: ClaimsChart): string[] {
   ];
 }
 
-const linesOf = (chart: Chart): string[] => {
+/** The numbers of a picture in sentences, without its title and note. */
+export const linesOf = (chart: Chart): string[] => {
   switch (chart.kind) {
     case 'charge':
       return ofCharge(chart);
@@ -70,3 +76,22 @@ const linesOf = (chart: Chart): string[] => {
 /** All numbers of a picture in words: Telegram has no field for those who can't see it. */
 export const captionOf = (chart: Chart): string =>
   [chart.title, chart.note, ...linesOf(chart)].filter(line => line.trim() !== '').join('\n');
+
+/** The same numbers in rows, the first row their heads. */
+export function rowsOf(chart: Chart): readonly (readonly string[])[] {
+  switch (chart.kind) {
+    case 'charge':
+      return [['Day', 'Lowest'], ...lowsByDay(chart).map(([day, low]) => [day, withRange(low)])];
+    case 'bars':
+      return [
+        ['What', chart.unit],
+        ...biggestFirst(chart).map(({ name, value }) => [name, significant(value)]),
+      ];
+    case 'claims':
+      return [
+        ['Who', chart.unit],
+        ['Worked out', `${significant(chart.value)} (${plain(chart.low)}–${plain(chart.high)})`],
+        ...chart.claims.map(({ who, value }) => [who, significant(value, 4)]),
+      ];
+  }
+}

@@ -5,7 +5,7 @@ import type { Kept } from '#telegram/updates/kept.ts';
 import { workingOf } from '#telegram/updates/think.ts';
 import { type Button, hash, keyboard } from './buttons.ts';
 import { captionLimit, captionOf } from './caption.ts';
-import { workingTable } from './rich.ts';
+import { chartTable, workingTable } from './rich.ts';
 import { say, withWorking, workingAlone } from './say.ts';
 import { labels } from './words.ts';
 
@@ -57,7 +57,7 @@ export async function showWorking(
   return sent;
 }
 
-/** Sends the picture of an answer in reply to it, with all its numbers as words; only these, where pictures are refused. */
+/** Sends the picture of an answer in reply to it, with all its numbers as words; where pictures are refused a table of them, else words. */
 export async function showPicture(
   room: Room,
   answer: Message,
@@ -70,7 +70,8 @@ export async function showPicture(
   if (chart === undefined) return at;
   const shown = answer.text ?? answer.caption ?? '';
   const said = say(captionOf(chart), { limit: captionLimit });
-  await room.sender.send(placeOf(answer), { said, picture: await drawn(room, chart) });
+  const dressed = { picture: await drawn(room, chart), rich: chartTable(chart) };
+  await room.sender.send(placeOf(answer), { said, ...dressed });
   room.kept.change(at.chat, at.id, after);
   await room.sender.rebutton(at, left(shown, button, after));
   return at;

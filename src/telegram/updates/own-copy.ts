@@ -1,7 +1,7 @@
 import { drawn } from '#telegram/delivery/deliver.ts';
 import type { Content, Place, Sent } from '#telegram/delivery/place.ts';
 import { captionLimit, captionOf } from '#telegram/ui/caption.ts';
-import { workingTable } from '#telegram/ui/rich.ts';
+import { chartTable, workingTable } from '#telegram/ui/rich.ts';
 import { say, workingAlone } from '#telegram/ui/say.ts';
 import { labels } from '#telegram/ui/words.ts';
 import type { Kept } from './kept.ts';
@@ -31,5 +31,6 @@ const working = (answer: ReturnType<Kept['again']>): Content => ({
 async function picture({ room }: Pressed, answer: ReturnType<Kept['again']>): Promise<Content | undefined> {
   const chart = answer.chart?.();
   if (chart === undefined) return undefined;
-  return { said: say(captionOf(chart), { limit: captionLimit }), picture: await drawn(room, chart) };
+  const said = say(captionOf(chart), { limit: captionLimit });
+  return { said, picture: await drawn(room, chart), rich: chartTable(chart) };
 }

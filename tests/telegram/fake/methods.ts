@@ -30,7 +30,8 @@ export const methodsOf = (world: World): Record<string, (payload: Payload) => un
   },
   sendRichMessage: payload => {
     if (world.isOld) throw new Refusal(404, 'Not Found: method not found');
-    return world.post(payload, { text: checkRich(payload.rich_message) });
+    checkRich(payload.rich_message);
+    return world.post(payload, { rich_message: payload.rich_message });
   },
   setMessageReaction: payload => {
     const chat = world.chatOf(payload.chat_id);
