@@ -21,6 +21,9 @@ export class Held extends Error {
 
 /** What is added to the seconds that Telegram names, which it rounds (ms). A call too early lengthens a ban. */
 const marginMs = 250;
+/** How much more for each ban that the chat's next call finds: what Telegram told was too little. At most a minute. */
+const marginTimes = 4;
+const mostTimes = marginTimes ** 4;
 
 /**
  * Chats in a ban (429) and when each ends. A call into such a chat isn't made at all: it fails here, at once, so that
@@ -28,6 +31,8 @@ const marginMs = 250;
  */
 export class Hold {
   readonly #untilMs = new Map<number, number>();
+  /** How many times the margin of a chat's next ban is, while no call got through. */
+  readonly #times = new Map<number, number>();
   readonly #now: () => number;
   readonly #turns: Turns | undefined;
 
@@ -62,11 +67,15 @@ export class Hold {
   async during<T>(chat: number, call: () => Promise<T>): Promise<T> {
     this.#check(chat);
     try {
-      return await call();
+      const done = await call();
+      this.#times.delete(chat);
+      return done;
     } catch (error) {
       const seconds = error instanceof GrammyError ? error.parameters.retry_after : undefined;
       if (seconds === undefined) throw error;
-      this.#untilMs.set(chat, this.#now() + seconds * 1000 + marginMs);
+      const times = this.#times.get(chat) ?? 1;
+      this.#times.set(chat, Math.min(times * marginTimes, mostTimes));
+      this.#untilMs.set(chat, this.#now() + seconds * 1000 + marginMs * times);
       throw new Held(chat, this.#untilMs.get(chat)!);
     }
   }

@@ -1,11 +1,12 @@
 import { Refusal } from './rules.ts';
 
-/** What a call too early adds to a ban (observed: early retries lengthen it). */
-const earlySec = 10;
-
 /** Chats that Telegram lets wait (429), each with the moment at which that ends. */
 export class Floods {
   readonly #untilMs = new Map<number, number>();
+  /** What a call too early adds to a ban (observed: early retries lengthen it). */
+  earlySec = 10;
+  /** What a ban tells less than it lasts, s. */
+  shortSec = 0;
   /** Calls that came before the end of a ban. */
   early = 0;
 
@@ -24,10 +25,10 @@ export class Floods {
     }
     if (told.has(chat)) {
       this.early++;
-      this.#untilMs.set(chat, until + earlySec * 1000);
+      this.#untilMs.set(chat, until + this.earlySec * 1000);
     }
     told.add(chat);
-    const left = Math.ceil((this.#untilMs.get(chat)! - atMs) / 1000);
+    const left = Math.max(1, Math.ceil((this.#untilMs.get(chat)! - atMs) / 1000) - this.shortSec);
     throw new Refusal(429, `Too Many Requests: retry after ${left}`, { retry_after: left });
   }
 }

@@ -5,7 +5,7 @@ import type { Payload } from './world.ts';
 const bad = (text: string): Refusal => new Refusal(400, `Bad Request: ${text}`);
 
 /** How long after a tap or an ephemeral command a bot may answer it for its sender alone (Bot API, Features). */
-const withinMs = 15_000;
+const usualWithinMs = 15_000;
 
 interface Cause {
   readonly chat: number;
@@ -21,6 +21,9 @@ interface Cause {
  */
 export class Whispers {
   readonly sent = new Map<number, Message>();
+  withinMs = usualWithinMs;
+  /** The words in which one is refused that no tap, command or admin allows. */
+  refusal = bad('BOT_NOT_ADMIN');
   readonly #taps = new Map<string, Cause>();
   readonly #commands = new Map<number, Cause>();
   #last = 9000;
@@ -44,12 +47,12 @@ export class Whispers {
   check(payload: Payload, atMs: number, isAdmin: boolean): void {
     const { ephemeral_message_parameters: to, reply_parameters: reply, chat_id: chat } = payload;
     if (!Number.isInteger(to.receiver_user_id)) throw bad('user not found');
-    if (Number(chat) > 0) throw bad('BOT_NOT_ADMIN');
+    if (Number(chat) > 0) throw this.refusal;
     const isMeant = (cause: Cause | undefined): boolean =>
       cause !== undefined &&
       cause.chat === chat &&
       cause.person === to.receiver_user_id &&
-      atMs - cause.atMs <= withinMs;
+      atMs - cause.atMs <= this.withinMs;
     if (to.callback_query_id !== undefined) {
       const tap = this.#taps.get(to.callback_query_id);
       if (!isMeant(tap)) throw bad('query is too old and response timeout expired or query ID is invalid');
@@ -58,7 +61,7 @@ export class Whispers {
     } else if (reply?.ephemeral_message_id !== undefined) {
       if (!isMeant(this.#commands.get(reply.ephemeral_message_id)))
         throw bad('message to be replied not found');
-    } else if (!isAdmin) throw bad('BOT_NOT_ADMIN');
+    } else if (!isAdmin) throw this.refusal;
   }
 
   put(message: Message): Message {
