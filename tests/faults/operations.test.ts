@@ -216,7 +216,7 @@ test('with two hundred updates in work Telegram is told to come again, and nothi
   };
   const statuses: number[] = [];
   const all = Array.from({ length: 230 }, async (_, i) => statuses.push(await post(i)));
-  await expect.poll(() => statuses.length).toBe(30);
+  await expect.poll(() => statuses.length, { timeout: 10_000 }).toBe(30);
   expect(new Set(statuses)).toEqual(new Set([503]));
   gate.resolve();
   await Promise.all(all);
