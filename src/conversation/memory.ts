@@ -132,6 +132,8 @@ export const memorySchema = z.strictObject({
     mainsV: z.number().optional(),
     /** Whether pictures come without being asked for; absent: they do. */
     pictures: z.boolean().optional(),
+    /** Whether pictures are on dark ground; absent: on light. */
+    isDark: z.boolean().optional(),
   }),
 });
 export type Memory = z.infer<typeof memorySchema>;
