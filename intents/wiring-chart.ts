@@ -29,7 +29,9 @@ function namesOf({ charger, load, leads }: SketchBranch, facts: Facts, inSeries?
   }
   if (leads[0]!.name === 'inverter') return [`${plain(facts.inverter!.powerW!)} W inverter`];
   const panels = (facts.solar ?? []).filter(panel => panel.powerW !== undefined);
-  const told = panels.map(({ count, powerW }) => `${count > 1 ? `${count} × ` : ''}${significant(powerW!)} W`);
+  const told = panels.map(
+    ({ count, powerW }) => `${count > 1 ? `${count} × ` : ''}${significant(powerW!)} W`,
+  );
   const controller = panels.find(panel => panel.controller)?.controller?.toUpperCase();
   const many = panels.length > 1 || panels[0]!.count > 1;
   const how = inSeries === undefined || !many ? '' : inSeries > 1 ? ', in series' : ', in parallel';
@@ -58,7 +60,17 @@ function warned(sketch: Sketch): string[] {
   return [
     `${notPlan} ${cautions['fuse-at-battery']}`,
     ...(hasMains ? [cautions['mains-wiring']] : []),
-    ...(leads.some(({ isTooMuch, currentA }) => isTooMuch || currentA >= 60) ? [cautions['big-current']] : []),
+    ...(leads.some(({ isTooMuch, currentA }) => isTooMuch || currentA >= 60)
+      ? [cautions['big-current']]
+      : []),
+    ...(leads.some(({ isTooMuch }) => isTooMuch)
+      ? ['Some of it is more than one cable and its fuse can carry: a higher voltage, or a licensed person.']
+      : []),
+    ...(sketch.exceedsA === undefined
+      ? []
+      : [
+          `All at once asks more of the battery than the about ${plain(sketch.exceedsA)} A that it stands: one thing at a time.`,
+        ]),
     ...(sketch.isTooStrong ? ['The bank is stronger than one fuse breaks: each battery needs its own.'] : []),
   ];
 }
@@ -80,7 +92,8 @@ export function wiringChart(facts: Facts, mainsV?: number, inSeries?: number): R
     !!facts.chargers?.some(charger => charger.kind !== 'generator') ||
     !!facts.solar?.some(panel => panel.powerW !== undefined) ||
     !!facts.loads?.some(
-      load => load.supply === 'dc' && !isWhole(load) && (isDrawTold(load) || applianceOf(load.name) !== undefined),
+      load =>
+        load.supply === 'dc' && !isWhole(load) && (isDrawTold(load) || applianceOf(load.name) !== undefined),
     );
   return isSized && isHung ? () => chartOf(facts, mainsV, inSeries) : undefined;
 }

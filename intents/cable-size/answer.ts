@@ -125,7 +125,10 @@ export function answerCableSize(facts: Facts, result: CableSize, setting: Settin
     },
     ...reasons(result),
     // A cable that won't do is not drawn.
-    chart: judge(result) === 'no' || result.isTooMuch || !result.doesFuseFit ? undefined : () => cableChart(facts, result),
+    chart:
+      judge(result) === 'no' || result.isTooMuch || !result.doesFuseFit
+        ? undefined
+        : () => cableChart(facts, result),
     cautions: cautionsOf(facts, result),
     next: [
       `what fuse for ${plain(result.givesA ?? result.figures.current.value)}A on ${significant(conductorArea.value)}mm2?`,

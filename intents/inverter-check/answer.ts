@@ -199,7 +199,8 @@ export function answerInverterCheck(facts: Facts, result: InverterCheck, setting
       ...(batteryUse.value > 0 && { batteryUse: figure(batteryUse, 'Ah') }),
     },
     ...reasons(result),
-    chart: isForbidden(result) ? undefined : wiringChart(facts, setting.mainsV),
+    // What it may not carry is not drawn.
+    chart: result.fit === 'no' || isForbidden(result) ? undefined : wiringChart(facts, setting.mainsV),
     cautions: cautionsOf(facts, result),
     next: [
       w.say('next-cable', 'what cable for a {watts}W inverter, 1.5 m?', { watts }),

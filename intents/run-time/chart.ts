@@ -8,8 +8,6 @@ import { wantedTime } from '../words.ts';
 import { computeRunTime, type RunTime, type RunTimeFacts } from './compute.ts';
 
 const held = (percent: number): number => Math.min(100, Math.max(0, percent));
-/** Longest stretch drawn, h. */
-const longestH = 28 * 24;
 
 /** From how full it is to how far it may go, %. */
 interface Span {
@@ -46,8 +44,13 @@ export function runTimeChart(
   return () => {
     const wantedH = facts.durationH;
     const before = setting.before && beforeOf(setting.before as RunTimeFacts, setting);
-    const endH = Math.max(1.15 * value, Math.min(1.05 * high, 1.5 * value), wantedH ?? 0, before?.lastsH ?? 0);
-    const lastH = Math.min(longestH, 1.04 * endH);
+    const endH = Math.max(
+      1.15 * value,
+      Math.min(1.05 * high, 1.5 * value),
+      wantedH ?? 0,
+      before?.lastsH ?? 0,
+    );
+    const lastH = 1.04 * endH;
     const drawn = (atH: number): ChargePoint => ({
       atH,
       percent: after(span, value, atH),
@@ -55,7 +58,8 @@ export function runTimeChart(
       highPercent: after(span, high, atH),
     });
     // Straight lines: their ends, where they meet the limit, and where they come to nothing.
-    const empty = (lastsH: number): number => (lastsH * span.fromPercent) / (span.fromPercent - span.limitPercent);
+    const empty = (lastsH: number): number =>
+      (lastsH * span.fromPercent) / (span.fromPercent - span.limitPercent);
     const turns = [0, low, value, high, empty(low), empty(value), empty(high), lastH];
     const hours = [...new Set(turns)].filter(atH => atH <= lastH).sort((a, b) => a - b);
     const chart: ChargeChart = {
@@ -68,7 +72,6 @@ export function runTimeChart(
       ...(wantedH !== undefined &&
         wantedH <= lastH && { wanted: { atH: wantedH, says: `wanted: ${wantedTime(wantedH)}` } }),
       ...(before && { before: { points: before.points, mark: before.mark, says: before.says } }),
-      ...(endH > longestH && { cut: `drawn to ${duration(longestH).replace('about ', '')}` }),
     };
     return chart;
   };

@@ -9,8 +9,8 @@ import { enough, figure, reasons } from '../figures.ts';
 import type { Setting } from '../intent.ts';
 import { placeNote } from '../sun.ts';
 import { describeBank } from '../words.ts';
-import { longestH, type TripAnswer, type TripFacts } from './compute.ts';
 import { tripChart } from './chart.ts';
+import { longestH, type TripAnswer, type TripFacts } from './compute.ts';
 import { asksByDay, dayLines } from './days.ts';
 import { moment } from './when.ts';
 

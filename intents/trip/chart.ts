@@ -128,10 +128,21 @@ function beforeOf(facts: TripFacts, { at, mainsV }: Setting, durationH: number):
     { atH: 0, percent: trip.bank.stateOfChargePercent ?? 100 },
   ];
   const rows: BalanceHour[] = [];
-  const { capacityAh, lowestCharge, balance } = simulate(trip, likelyOf(trip), undefined, hour => rows.push(hour));
+  const { capacityAh, lowestCharge, balance } = simulate(trip, likelyOf(trip), undefined, hour =>
+    rows.push(hour),
+  );
   for (const hour of rows)
-    if (hour.atH <= durationH) points.push({ atH: hour.atH, percent: held((100 * hour.chargeAh) / capacityAh) });
-  const flat = balance.flatAtH === undefined ? undefined : moment(balance.flatAtH, startOf(trip), facts.startWeekday);
-  const mark = { atH: balance.flatAtH ?? balance.lowest.atH, percent: flat === undefined ? held(lowestCharge) : 0 };
-  return { points, mark, says: flat === undefined ? `lowest ${decimals(held(lowestCharge), 0)} %` : `flat, ${flat}` };
+    if (hour.atH <= durationH)
+      points.push({ atH: hour.atH, percent: held((100 * hour.chargeAh) / capacityAh) });
+  const flat =
+    balance.flatAtH === undefined ? undefined : moment(balance.flatAtH, startOf(trip), facts.startWeekday);
+  const mark = {
+    atH: balance.flatAtH ?? balance.lowest.atH,
+    percent: flat === undefined ? held(lowestCharge) : 0,
+  };
+  return {
+    points,
+    mark,
+    says: flat === undefined ? `lowest ${decimals(held(lowestCharge), 0)} %` : `flat, ${flat}`,
+  };
 }

@@ -21,7 +21,9 @@ const familyNames = [16, 17];
 const target = join(import.meta.dirname, '../answer/chart/fonts');
 
 /** Letters in a row as one run: the first, then each one's width; a single number where they are alike. */
-function runsOf(advances: Advances): (readonly [from: number, widths: number | readonly number[], to?: number])[] {
+function runsOf(
+  advances: Advances,
+): (readonly [from: number, widths: number | readonly number[], to?: number])[] {
   const runs: { from: number; widths: number[] }[] = [];
   for (const [code, width] of [...advances].sort(([a], [b]) => a - b)) {
     const last = runs.at(-1);

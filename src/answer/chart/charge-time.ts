@@ -65,7 +65,8 @@ export function daysBelow({ startHour, dayNames }: Clock, { x, lastH, left, righ
 export function hoursBelow({ x, lastH, left, right, bottom }: Plot): Mark[] {
   const isDays = lastH > 72;
   const steps = isDays ? [24, 48, 96, 168, 336, 672] : [1, 2, 3, 6, 12, 24];
-  const step = steps.find(hours => x(hours) - x(0) >= 50) ?? steps.at(-1)! * Math.ceil(lastH / steps.at(-1)! / 6);
+  const step =
+    steps.find(hours => x(hours) - x(0) >= 50) ?? steps.at(-1)! * Math.ceil(lastH / steps.at(-1)! / 6);
   const found: Mark[] = [];
   for (let atH = 0; atH <= lastH; atH += step) {
     const at = x(atH);
@@ -74,7 +75,9 @@ export function hoursBelow({ x, lastH, left, right, bottom }: Plot): Mark[] {
     const half = widthOf(words, 11) / 2;
     found.push(stroke([at, bottom], [at, bottom + 5], 'quiet'));
     if (at + half <= right + 10)
-      found.push(text(Math.max(left + half - 10, at), bottom + 18, words, { anchor: 'middle', ink: 'quiet' }));
+      found.push(
+        text(Math.max(left + half - 10, at), bottom + 18, words, { anchor: 'middle', ink: 'quiet' }),
+      );
   }
   return found;
 }

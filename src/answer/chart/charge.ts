@@ -2,7 +2,19 @@ import { scaleLinear } from 'd3-scale';
 import { area, curveLinear, curveMonotoneX, line } from 'd3-shape';
 import { daysBelow, hoursBelow, nightsOf, type Plot } from './charge-time.ts';
 import type { ChargeChart } from './chart.ts';
-import { backed, type Box, boxOf, type Drawing, edge, type Mark, placed, rect, stroke, text, width } from './drawing.ts';
+import {
+  type Box,
+  backed,
+  boxOf,
+  type Drawing,
+  edge,
+  type Mark,
+  placed,
+  rect,
+  stroke,
+  text,
+  width,
+} from './drawing.ts';
 import { framed, headOf, textBoxes } from './frame.ts';
 import { fitted, widthOf } from './letters.ts';
 import { percent } from './words.ts';
@@ -75,7 +87,12 @@ function lines(chart: ChargeChart, { x, y }: Plot): Mark[] {
         ]
       : []),
     ...(chart.wanted
-      ? [stroke([x(chart.wanted.atH), y(100)], [x(chart.wanted.atH), y(0)], 'good', { thick: 1.5, dash: '1 3' })]
+      ? [
+          stroke([x(chart.wanted.atH), y(100)], [x(chart.wanted.atH), y(0)], 'good', {
+            thick: 1.5,
+            dash: '1 3',
+          }),
+        ]
       : []),
   ];
 }
@@ -130,13 +147,26 @@ function labels(chart: ChargeChart, plot: Plot, written: readonly Box[]): Mark[]
   const old = chart.before?.mark;
   const rings: Mark[] = [
     ...(old && old.atH <= plot.lastH
-      ? [{ kind: 'circle', x: plot.x(old.atH), y: plot.y(old.percent), r: 4.5, fill: 'ground', stroke: 'before', thick: 2 } as const]
+      ? [
+          {
+            kind: 'circle',
+            x: plot.x(old.atH),
+            y: plot.y(old.percent),
+            r: 4.5,
+            fill: 'ground',
+            stroke: 'before',
+            thick: 2,
+          } as const,
+        ]
       : []),
     { kind: 'circle', x: cx, y: cy, r: 5, fill: 'ground', stroke: 'line', thick: 2.5 },
   ];
   if (night)
     put([
-      text((plot.x(night[0]) + plot.x(night[1])) / 2, plot.bottom - 6, 'night', { ink: 'quiet', anchor: 'middle' }),
+      text((plot.x(night[0]) + plot.x(night[1])) / 2, plot.bottom - 6, 'night', {
+        ink: 'quiet',
+        anchor: 'middle',
+      }),
     ]);
   return [...found, ...rings];
 }

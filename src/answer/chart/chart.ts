@@ -111,7 +111,7 @@ export interface WiringLead {
 /** Things in a row on a rig's bus bar: "starter battery", "25 A DC-DC charger". */
 export interface WiringBranch {
   readonly side: 'in' | 'out';
-  /** Farthest from the battery first. */
+  /** Farthest from the battery first: two at most where it charges, one where it runs. */
   readonly boxes: readonly {
     readonly name: string;
     /** A word below it: "mains not drawn". */

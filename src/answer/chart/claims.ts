@@ -26,7 +26,12 @@ export function drawClaims(chart: ClaimsChart): Drawing {
     return Math.min(right + 8 - half, Math.max(left - 8 + half, at));
   };
   const result = `worked out: ${amount(chart.value, chart.unit)}`;
-  const ticks = x.ticks(5).map(tick => ({ at: x(tick), words: whole(tick) }));
+  const widest = Math.max(...x.ticks(5).map(tick => widthOf(whole(tick), 11))) + 10;
+  const many = Math.max(1, Math.min(5, Math.floor((right - left) / widest)));
+  const ticks = x
+    .ticks(many)
+    .map(tick => ({ at: x(tick), words: whole(tick) }))
+    .filter(({ at, words }, i, all) => i === 0 || at - all[i - 1]!.at >= widthOf(words, 11) + 6);
   const marks: Mark[] = [
     rect(x(chart.low), top, Math.max(3, x(chart.high) - x(chart.low)), bottom - top, {
       fill: 'good',
@@ -53,7 +58,11 @@ export function drawClaims(chart: ClaimsChart): Drawing {
         text(left - 12, y + 4.5, names[i]!, { size, weight: 600, anchor: 'end' }),
         { kind: 'circle', x: x(claim.value), y, r: 6, fill: 'line' },
         ...backed(
-          text(middle(x(claim.value), words, 12, 600), y - 10, words, { size: 12, weight: 600, anchor: 'middle' }),
+          text(middle(x(claim.value), words, 12, 600), y - 10, words, {
+            size: 12,
+            weight: 600,
+            anchor: 'middle',
+          }),
         ),
       ];
     }),

@@ -106,7 +106,10 @@ export function boxOf({ x, y, text: words, size, weight, anchor }: TextMark): Bo
 }
 
 export const doMeet = (a: Box, b: Box, apart = 0): boolean =>
-  a.left < b.right + apart && b.left < a.right + apart && a.top < b.bottom + apart && b.top < a.bottom + apart;
+  a.left < b.right + apart &&
+  b.left < a.right + apart &&
+  a.top < b.bottom + apart &&
+  b.top < a.bottom + apart;
 
 /** The first of several places for a label that is free and inside the picture; undefined where none is. */
 export function placed(
@@ -117,7 +120,10 @@ export function placed(
   return places.find(mark => {
     const box = boxOf(mark);
     const isInside =
-      box.left >= within.left && box.right <= within.right && box.top >= within.top && box.bottom <= within.bottom;
+      box.left >= within.left &&
+      box.right <= within.right &&
+      box.top >= within.top &&
+      box.bottom <= within.bottom;
     return isInside && !taken.some(other => doMeet(box, other, 2));
   });
 }

@@ -1,6 +1,6 @@
 import { scaleLinear } from 'd3-scale';
 import type { MonthsChart } from './chart.ts';
-import { doMeet, type Drawing, boxOf, edge, type Mark, rect, stroke, text, width } from './drawing.ts';
+import { boxOf, type Drawing, doMeet, edge, type Mark, rect, stroke, text, width } from './drawing.ts';
 import { framed, headOf } from './frame.ts';
 import { amount, whole } from './words.ts';
 

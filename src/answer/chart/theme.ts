@@ -24,7 +24,7 @@ export const inks: Readonly<Record<Theme, Readonly<Record<Ink, string>>>> = {
     night: '#dfe5ec',
     line: '#0072b2',
     before: '#7b8794',
-    limit: '#b84d00',
+    limit: '#a34300',
     good: '#00714f',
     sun: '#e69f00',
     box: '#f4f6f8',

@@ -4,7 +4,7 @@ import { framed, headOf } from './frame.ts';
 import { drawnNames, wrapped } from './letters.ts';
 import { cableOf, fuseOf } from './words.ts';
 
-const box = { edge: 8, wide: 104, tall: 46, gap: 16 } as const;
+const box = { edge: 6, wide: 96, tall: 46, gap: 16 } as const;
 /** Height of a wire between two boxes of a branch. */
 const drop = 44;
 const bus = { x: width / 2, thick: 7 } as const;
@@ -16,12 +16,20 @@ const tallOf = ({ boxes }: WiringBranch): number =>
 /** A box with its name in at most two lines, or one and a quiet word. */
 function boxed(x: number, y: number, wide: number, tall: number, name: string, also?: string): Mark[] {
   const lines = wrapped(name, wide - 10, 2, 11.5, 600);
-  const rows = [...lines.map(line => [line, 600, 'text'] as const), ...(also ? [[also, 400, 'quiet'] as const] : [])];
+  const rows = [
+    ...lines.map(line => [line, 600, 'text'] as const),
+    ...(also ? [[also, 400, 'quiet'] as const] : []),
+  ];
   const first = y + tall / 2 + 4 - ((rows.length - 1) * 14) / 2;
   return [
     rect(x, y, wide, tall, { fill: 'box', stroke: 'quiet', thick: 1.2, round: 5 }),
     ...rows.map(([line, weight, ink], i) =>
-      text(x + wide / 2, first + 14 * i, line, { size: weight === 600 ? 11.5 : 11, weight, ink, anchor: 'middle' }),
+      text(x + wide / 2, first + 14 * i, line, {
+        size: weight === 600 ? 11.5 : 11,
+        weight,
+        ink,
+        anchor: 'middle',
+      }),
     ),
   ];
 }
@@ -73,7 +81,7 @@ function branchAt({ side, boxes }: WiringBranch, top: number, names: readonly st
     return [
       ...(isLast
         ? across(side === 'in' ? x + box.wide : x, y + box.tall / 2, lead)
-        : down(x + box.wide / 2 - 30, y + box.tall, y + box.tall + drop, lead)),
+        : down(x + 14, y + box.tall, y + box.tall + drop, lead)),
       ...boxed(x, y, box.wide, box.tall, names[i]!, also),
     ];
   });
@@ -102,7 +110,10 @@ function oneLead({ battery: feeds, branches: [branch] }: WiringChart, top: numbe
 }
 
 /** The words at the foot: what is not drawn, then what could hurt. */
-function footOf({ cut, cautions }: WiringChart, from: number): { readonly marks: Mark[]; readonly bottom: number } {
+function footOf(
+  { cut, cautions }: WiringChart,
+  from: number,
+): { readonly marks: Mark[]; readonly bottom: number } {
   const marks: Mark[] = [];
   let y = from;
   const put = (words: string, ink: 'quiet' | 'limit', weight: 400 | 600): void => {

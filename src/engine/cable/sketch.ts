@@ -1,6 +1,7 @@
 import { applianceOf } from '#catalog/appliances.ts';
 import type { Charger, Facts, Load } from '#rig/rig.ts';
 import { bankOf } from '../battery/bank.ts';
+import { limitsOf } from '../battery/limits.ts';
 import type { Values } from '../explore.ts';
 import { coolingReading, isWhole } from '../loads/reading.ts';
 import { type FuseSource, fuseSource, fuseTypeFor, shortCircuitA } from './breaking.ts';
@@ -14,6 +15,7 @@ import {
   circuitUseOf,
 } from './circuit.ts';
 import { conductorAssumptions } from './conductor.ts';
+import { fuseFor } from './fuse.ts';
 import { panelFuse } from './fuse-kinds.ts';
 import { panelCurrents } from './panels.ts';
 import { type LeadName, mostLoads, usualLengthM } from './sketch-table.ts';
@@ -31,7 +33,7 @@ export interface SketchLead {
   readonly fuseA: number;
   /** By its name in the trade. */
   readonly fuseKind: string;
-  /** Not even the thickest cable sold carries that. */
+  /** Not even the thickest cable or the largest fuse sold carries that. */
   readonly isTooMuch: boolean;
 }
 
@@ -47,6 +49,8 @@ export interface Sketch {
   /** Nominal, V. */
   readonly voltageV: number;
   readonly main: SketchLead;
+  /** What the bank stands for long, A, where more is asked of it. */
+  readonly exceedsA?: number;
   /** More than even the best kind of fuse breaks: each battery needs its own. */
   readonly isTooStrong: boolean;
   readonly branches: readonly SketchBranch[];
@@ -78,6 +82,7 @@ export function sketchOf(facts: Facts, { mainsV, inSeries }: SketchOptions = {})
   if (!bank) return undefined;
   const voltageV = bank.voltageV > 36 ? 48 : bank.voltageV > 18 ? 24 : 12;
   const source = fuseSource(voltageV, bank);
+  const { dischargeA } = limitsOf(bank, facts.ambientC);
   const circuitOf = (kind: CircuitKind, own: Facts): Circuit => ({
     kind,
     use: circuitUseOf(kind, own),
@@ -91,8 +96,14 @@ export function sketchOf(facts: Facts, { mainsV, inSeries }: SketchOptions = {})
     name: LeadName,
     { currentA, continuousA = currentA, ofV = voltageV, use = 'critical', on = source }: Flow,
   ): SketchLead => {
-    const lies = [...conductorAssumptions(undefined, facts.ambientC), ...surroundingAssumptions(facts.ambientC)];
-    const values = { dropLimit: dropLimits[use].value, ...Object.fromEntries(lies.map(a => [a.name, a.value])) };
+    const lies = [
+      ...conductorAssumptions(undefined, facts.ambientC),
+      ...surroundingAssumptions(facts.ambientC),
+    ];
+    const values = {
+      dropLimit: dropLimits[use].value,
+      ...Object.fromEntries(lies.map(a => [a.name, a.value])),
+    };
     const lengthM = usualLengthM[name];
     const pair = choosePair({ lengthM, currentA, continuousA, voltageV: ofV }, 'metric', values);
     const type = fuseTypeFor(pair.fuse.ratingA, on);
@@ -104,7 +115,7 @@ export function sketchOf(facts: Facts, { mainsV, inSeries }: SketchOptions = {})
       areaMm2: pair.conductor.areaMm2,
       fuseA: pair.fuse.ratingA,
       fuseKind: kind.name,
-      isTooMuch: pair.isTooMuch,
+      isTooMuch: pair.isTooMuch || pair.fuse.ratingA < fuseFor(continuousA).ratingA,
     };
   };
   const branches: SketchBranch[] = [];
@@ -122,7 +133,10 @@ export function sketchOf(facts: Facts, { mainsV, inSeries }: SketchOptions = {})
   }
   for (const charger of facts.chargers ?? []) {
     if (charger.kind === 'generator') continue;
-    const circuit = circuitOf(charger.kind === 'dcdc' ? 'dcdc' : 'charger', { ...facts, chargers: [charger] });
+    const circuit = circuitOf(charger.kind === 'dcdc' ? 'dcdc' : 'charger', {
+      ...facts,
+      chargers: [charger],
+    });
     const { ratedA, cableA, continuousA, ofV } = circuitCurrents(circuit, likely(circuit));
     const before = { currentA: cableA, continuousA, ofV, on: fuseSource(voltageV) };
     branches.push({
@@ -157,6 +171,7 @@ export function sketchOf(facts: Facts, { mainsV, inSeries }: SketchOptions = {})
   return {
     voltageV,
     main: lead('main', { currentA: Math.max(through('in'), through('out')) }),
+    ...(through('out') > dischargeA && { exceedsA: dischargeA }),
     isTooStrong: fuseTypeFor(1000, { ...source, shortA: shortCircuitA(bank) }).isTooStrong,
     branches,
     others: loads.slice(mostLoads).map(({ load }) => load),

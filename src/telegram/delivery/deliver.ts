@@ -126,7 +126,11 @@ async function post(
 }
 
 /** The picture of a chart on the ground that its chat has chosen; none where drawing fails: the words say it all. */
-export async function drawn({ pictures, deps }: Room, chart: Chart, chat: number): Promise<Buffer | undefined> {
+export async function drawn(
+  { pictures, deps }: Room,
+  chart: Chart,
+  chat: number,
+): Promise<Buffer | undefined> {
   try {
     const { memory } = await deps.store.load(String(chat));
     return await pictures.of(chart, memory.settings.isDark ? 'dark' : 'light');

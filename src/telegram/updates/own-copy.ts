@@ -28,8 +28,14 @@ const working = (answer: ReturnType<Kept['again']>): Content => ({
   rich: workingTable(labels.steps, answer.working),
 });
 
-async function picture({ room, message }: Pressed, answer: ReturnType<Kept['again']>): Promise<Content | undefined> {
+async function picture(
+  { room, message }: Pressed,
+  answer: ReturnType<Kept['again']>,
+): Promise<Content | undefined> {
   const chart = answer.chart?.();
   if (chart === undefined) return undefined;
-  return { said: say(captionOf(chart), { limit: captionLimit }), picture: await drawn(room, chart, message.chat.id) };
+  return {
+    said: say(captionOf(chart), { limit: captionLimit }),
+    picture: await drawn(room, chart, message.chat.id),
+  };
 }

@@ -59,7 +59,9 @@ export async function answerSettings(room: Room, message: Message, text: string)
   const isDark = grounds[rest.toLowerCase()];
   if (isDark !== undefined) {
     await changeSettings(room, chat, settings => ({ ...settings, isDark }));
-    return room.sender.send(place, { said: say(`Done: pictures are on ${rest.toLowerCase()} ground from now on.`) });
+    return room.sender.send(place, {
+      said: say(`Done: pictures are on ${rest.toLowerCase()} ground from now on.`),
+    });
   }
   const { pictures } = await changeSettings(room, chat, settings => ({
     ...settings,

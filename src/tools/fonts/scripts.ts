@@ -11,11 +11,11 @@ const range = (from: number, to: number): string =>
   Array.from({ length: to - from + 1 }, (_, i) => String.fromCodePoint(from + i)).join('');
 
 /** Every two-byte character of a coded set, by its rows. */
-const coded = (encoding: string, rows: readonly [number, number]): string => {
+const coded = (encoding: string, rows: readonly [number, number], fromCell = 0xa1): string => {
   const decoder = new TextDecoder(encoding);
   const found: string[] = [];
   for (let row = rows[0]; row <= rows[1]; row++)
-    for (let cell = 0xa1; cell <= 0xfe; cell++) found.push(decoder.decode(Uint8Array.of(row, cell)));
+    for (let cell = fromCell; cell <= 0xfe; cell++) found.push(decoder.decode(Uint8Array.of(row, cell)));
   return found.filter(text => [...text].length === 1 && text !== '\ufffd').join('');
 };
 
@@ -51,7 +51,7 @@ const han = (): string =>
     range(0xff01, 0xff60),
     coded('gbk', [0xb0, 0xf7]),
     coded('euc-jp', [0xb0, 0xcf]),
-    coded('big5', [0xa4, 0xc6]),
+    coded('big5', [0xa4, 0xc6], 0x40),
   ].join('');
 
 const google = (font: string, version: string, file: string): string =>

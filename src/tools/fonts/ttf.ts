@@ -13,12 +13,18 @@ const tableOf = (font: DataView, tag: string): number => {
 /** The character map of formats 4 and 12 (OpenType 1.9, "cmap"), as pairs of character and glyph. */
 function* charactersOf(font: DataView): Generator<readonly [code: number, glyph: number]> {
   const cmap = tableOf(font, 'cmap');
-  const subtables = Array.from({ length: font.getUint16(cmap + 2) }, (_, i) => font.getUint32(cmap + 8 + 8 * i));
+  const subtables = Array.from({ length: font.getUint16(cmap + 2) }, (_, i) =>
+    font.getUint32(cmap + 8 + 8 * i),
+  );
   for (const at of subtables.map(offset => cmap + offset)) {
     const format = font.getUint16(at);
     if (format === 12)
       for (let i = 0; i < font.getUint32(at + 12); i++) {
-        const [from, to, glyph] = [0, 4, 8].map(n => font.getUint32(at + 16 + 12 * i + n)) as [number, number, number];
+        const [from, to, glyph] = [0, 4, 8].map(n => font.getUint32(at + 16 + 12 * i + n)) as [
+          number,
+          number,
+          number,
+        ];
         for (let code = from; code <= to; code++) yield [code, glyph + code - from];
       }
     if (format === 4) yield* segmentsOf(font, at);
