@@ -116,7 +116,7 @@ describe('an answer that can be drawn', () => {
     expect(methods()).toEqual(['sendMessage', 'answerCallbackQuery', 'sendPhoto', 'editMessageReplyMarkup']);
     const sent = s.world.sent('sendPhoto')[0]!;
     expect(sent.reply_parameters.message_id).toBe(answer.message_id);
-    expect(sent.caption).toMatch(/Lowest \d+ % \(\d+–\d+ %\), day \d+ \d\d:00; stay above 50 %/);
+    expect(sent.caption).toMatch(/From 100 % to 50 %, where it should stop: about \d+ hours/);
     expect(labels(answer)).not.toContain('Picture');
     expect(labels(answer)).toContain('Show working');
   });
@@ -156,7 +156,7 @@ describe('an answer that can be drawn', () => {
     s.world.withoutPhotos.add(group.id);
     const { answer } = await ask(runTime);
     await tap(answer, 'Picture');
-    expect(s.answers().at(-1)?.text).toMatch(/Ends at \d+ %/);
+    expect(s.answers().at(-1)?.text).toMatch(/where it should stop: about \d+ hours/);
   });
   test('still works after a restart', async () => {
     const { answer } = await ask(runTime);

@@ -2,9 +2,8 @@ import { scaleLinear } from 'd3-scale';
 import type { MonthsChart } from './chart.ts';
 import { boxOf, type Drawing, doMeet, edge, type Mark, rect, stroke, text, width } from './drawing.ts';
 import { framed, headOf } from './frame.ts';
-import { amount, whole } from './words.ts';
+import { amount, monthOf, whole } from './words.ts';
 
-const names = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'] as const;
 const tall = 170;
 
 /** What panels make a day, a column a month with its range, and the day's use as a line. */
@@ -27,7 +26,7 @@ export function drawMonths(chart: MonthsChart): Drawing {
         ...(!isAsked && { opacity: 0.55 }),
       }),
       stroke([x + step / 2, y(low)], [x + step / 2, y(high)], 'quiet', { thick: 1.5 }),
-      text(x + step / 2, bottom + 15, names[i]!, { size: 11.5, anchor: 'middle', weight }),
+      text(x + step / 2, bottom + 15, monthOf(i), { size: 11.5, anchor: 'middle', weight }),
       text(x + step / 2, bottom + 31, whole(value), { size: 11.5, anchor: 'middle', weight }),
     ];
   });

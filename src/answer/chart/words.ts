@@ -1,3 +1,4 @@
+import { monthNames } from '#quantity/month-names.ts';
 import { english } from '../speech.ts';
 import type { BarsChart, ChargePoint, WiringLead } from './chart.ts';
 
@@ -17,6 +18,9 @@ export function withRange(point: ChargePoint): string {
 export const span = (low: number, high: number, unit: string): string =>
   plain(low) === plain(high) ? `${plain(low)} ${unit}` : `${plain(low)}–${plain(high)} ${unit}`;
 export const whole = (value: number): string => plain(value);
+
+/** "Jan" of 0. */
+export const monthOf = (index: number): string => monthNames[index]!.slice(0, 3);
 
 /** "16 mm², 1.5 m". */
 export const cableOf = ({ areaMm2, lengthM }: WiringLead): string =>

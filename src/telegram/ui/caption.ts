@@ -8,9 +8,8 @@ import type {
   WiringChart,
 } from '#answer/chart/chart.ts';
 import { drawnNames } from '#answer/chart/letters.ts';
-import { amount, cableOf, fuseOf, percent, span, whole, withRange } from '#answer/chart/words.ts';
+import { amount, cableOf, fuseOf, monthOf, percent, span, whole, withRange } from '#answer/chart/words.ts';
 import { sentence } from '#answer/say.ts';
-import { monthNames } from '#quantity/month-names.ts';
 
 /** Telegram's limit of a caption, in UTF-16 units. */
 export const captionLimit = 1024;
@@ -62,7 +61,7 @@ function ofClaims({ value, low, high, unit, claims }: ClaimsChart): string[] {
 }
 
 const ofMonths = ({ months, unit, use }: MonthsChart): string[] => [
-  `${unit} a day: ${months.map((month, i) => `${monthNames[i]!.slice(0, 3)} ${whole(month.value)} (${span(month.low, month.high, '').trim()})`).join(', ')}.`,
+  `${unit} a day: ${months.map((month, i) => `${monthOf(i)} ${whole(month.value)} (${span(month.low, month.high, '').trim()})`).join(', ')}.`,
   use === undefined ? '' : `You use ${amount(use, unit)}.`,
 ];
 

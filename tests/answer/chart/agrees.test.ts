@@ -14,7 +14,7 @@ function said(...texts: string[]): Answer {
   let memory = emptyMemory();
   let answer: Answer | undefined;
   for (const text of texts)
-    ({ memory, answer } = converse(memory, { text, from: 'Sam', at, kind: 'private' }));
+    ({ memory, answer } = converse(memory, { chat: 'test', text, from: 'Sam', at, kind: 'private' }));
   return answer!;
 }
 

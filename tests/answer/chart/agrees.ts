@@ -68,7 +68,7 @@ export function disagreements(chart: Chart, answer: Answer): string[] {
       break;
     case 'months': {
       const { value, low, high } = chart.months[chart.month - 1]!;
-      const told = answer.figures.dailyYield;
+      const told = answer.figures.dailyYield as { readonly low: number; readonly high: number } | undefined;
       must(near(value, figureOf(answer, 'dailyYield'), 1e-6), 'the month asked for has another value');
       must(
         near(low, told?.low ?? Number.NaN, 1e-6) && near(high, told?.high ?? Number.NaN, 1e-6),
