@@ -69,7 +69,7 @@ function warned(sketch: Sketch): string[] {
     ...(sketch.exceedsA === undefined
       ? []
       : [
-          `All at once asks more of the battery than the about ${plain(sketch.exceedsA)} A that it stands: one thing at a time.`,
+          `All at once asks more of the battery than it stands, about ${plain(sketch.exceedsA)} A: one thing at a time.`,
         ]),
     ...(sketch.isTooStrong ? ['The bank is stronger than one fuse breaks: each battery needs its own.'] : []),
   ];

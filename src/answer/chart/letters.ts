@@ -34,20 +34,34 @@ function advanceIn(font: string, code: number): number | undefined {
   return undefined;
 }
 
-/** The font that a character is drawn in; undefined where none has it. */
-const fontOf = (code: number, weight: Weight): string | undefined =>
-  [plainFonts[weight], ...others].find(font => advanceIn(font, code) !== undefined);
+/** How a character is drawn: in which font, and how far it moves on. */
+interface Drawn {
+  readonly font: string;
+  readonly advance: number;
+}
+const known: Readonly<Record<Weight, Map<string, Drawn | undefined>>> = { 400: new Map(), 600: new Map() };
+/** More than the letters of any few languages, and no more than a megabyte. */
+const mostKnown = 5000;
+
+/** Undefined where no font has the character. */
+function drawnOf(character: string, weight: Weight): Drawn | undefined {
+  const cache = known[weight];
+  if (cache.has(character)) return cache.get(character);
+  const code = character.codePointAt(0)!;
+  const font = [plainFonts[weight], ...others].find(name => advanceIn(name, code) !== undefined);
+  const drawn =
+    font === undefined ? undefined : { font, advance: isMark(character) ? 0 : advanceIn(font, code)! };
+  if (cache.size >= mostKnown) cache.clear();
+  cache.set(character, drawn);
+  return drawn;
+}
 
 const isMark = (character: string): boolean => /\p{M}/u.test(character);
 
 /** How wide a line is, px; letters that join or stack come out a little narrower. */
 export function widthOf(text: string, size: number, weight: Weight = 400): number {
   let sum = 0;
-  for (const character of text) {
-    const code = character.codePointAt(0)!;
-    const font = fontOf(code, weight);
-    if (font !== undefined && !isMark(character)) sum += advanceIn(font, code)!;
-  }
+  for (const character of text) sum += drawnOf(character, weight)?.advance ?? 0;
   return (sum * size) / 1000;
 }
 
@@ -56,13 +70,13 @@ export function fontFilesFor(texts: Iterable<string>): string[] {
   const names = new Set<string>(Object.values(plainFonts));
   for (const text of texts)
     for (const character of text) {
-      const font = fontOf(character.codePointAt(0)!, 400);
-      if (font !== undefined) names.add(font);
+      const drawn = drawnOf(character, 400);
+      if (drawn) names.add(drawn.font);
     }
   return [...names].map(name => join(folder, `${name}.ttf`));
 }
 
-const canDraw = (character: string): boolean => fontOf(character.codePointAt(0)!, 400) !== undefined;
+const canDraw = (character: string): boolean => drawnOf(character, 400) !== undefined;
 const isLetter = (character: string): boolean => /[\p{L}\p{N}\p{M}]/u.test(character);
 const isJoiner = (character: string): boolean => character === '\u200c' || character === '\u200d';
 
@@ -99,6 +113,19 @@ export function fitted(text: string, mostPx: number, size: number, weight: Weigh
   return '';
 }
 
+const isUnit = (word: string): boolean => word.length <= 5 && /^[%\p{L}]/u.test(word);
+
+/** The words of a text; a number and its unit stay together: "53 %", "9 am". */
+function wordsOf(text: string): string[] {
+  const words: string[] = [];
+  for (const word of text.split(' ')) {
+    const last = words.at(-1);
+    if (last !== undefined && /\d$/.test(last) && isUnit(word)) words[words.length - 1] = `${last} ${word}`;
+    else if (word !== '') words.push(word);
+  }
+  return words;
+}
+
 /** A text in lines of a width, by its words; what doesn't fit into so many lines ends with "…". */
 export function wrapped(
   text: string,
@@ -107,7 +134,7 @@ export function wrapped(
   size: number,
   weight: Weight = 400,
 ): string[] {
-  const words = printable(text).split(' ').filter(Boolean);
+  const words = wordsOf(printable(text));
   const lines: string[] = [];
   while (words.length > 0 && lines.length < most) {
     let line = words.shift()!;
