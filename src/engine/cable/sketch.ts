@@ -2,40 +2,13 @@ import { applianceOf } from '#catalog/appliances.ts';
 import type { Charger, Facts, Load } from '#rig/rig.ts';
 import { bankOf } from '../battery/bank.ts';
 import { limitsOf } from '../battery/limits.ts';
-import type { Values } from '../explore.ts';
 import { coolingReading, isWhole } from '../loads/reading.ts';
-import { type FuseSource, fuseSource, fuseTypeFor, shortCircuitA } from './breaking.ts';
-import { choosePair } from './choose.ts';
-import {
-  behindController,
-  type Circuit,
-  type CircuitKind,
-  circuitAssumptions,
-  circuitCurrents,
-  circuitUseOf,
-} from './circuit.ts';
-import { conductorAssumptions } from './conductor.ts';
-import { fuseFor } from './fuse.ts';
-import { panelFuse } from './fuse-kinds.ts';
+import { fuseSource, fuseTypeFor } from './breaking.ts';
+import { behindController } from './circuit.ts';
+import { branchA } from './fuse-kinds.ts';
 import { panelCurrents } from './panels.ts';
-import { type LeadName, mostLoads, usualLengthM } from './sketch-table.ts';
-import { surroundingAssumptions } from './surroundings.ts';
-import { type CircuitUse, dropLimits } from './tables.ts';
-
-/** A run of cable chosen with its fuse. */
-export interface SketchLead {
-  readonly name: LeadName;
-  /** That flows for long, A. */
-  readonly currentA: number;
-  /** One way, m: as is usual. */
-  readonly lengthM: number;
-  readonly areaMm2: number;
-  readonly fuseA: number;
-  /** By its name in the trade. */
-  readonly fuseKind: string;
-  /** Not even the thickest cable or the largest fuse sold carries that. */
-  readonly isTooMuch: boolean;
-}
+import { circuitOn, currentsOn, type Hub, leadOf, type SketchLead } from './sketch-lead.ts';
+import { mostLoads } from './sketch-table.ts';
 
 /** What hangs on the battery, each part with its lead towards it; the one farthest from the battery first. */
 export interface SketchBranch {
@@ -64,13 +37,66 @@ export interface SketchOptions {
   readonly inSeries?: number;
 }
 
+/** Panels, and their controller behind them. */
+function panelBranches(hub: Hub, inSeries?: number): SketchBranch[] {
+  const solar = hub.facts.solar?.filter(panel => panel.powerW !== undefined) ?? [];
+  if (solar.length === 0) return [];
+  const { circuit, values } = circuitOn(hub, 'solar', { ...hub.facts, solar });
+  const { fullA, continuousA } = panelCurrents(solar, hub.voltageV, values, undefined, inSeries);
+  const panels = leadOf(hub, 'panels', { currentA: fullA, continuousA });
+  const controller = leadOf(hub, 'controller', { currentA: behindController(circuit) });
+  return [{ side: 'in', leads: [panels, controller] }];
+}
+
+/** Chargers: those on the engine have the starter battery before them. */
+function chargerBranches(hub: Hub): SketchBranch[] {
+  const chargers = hub.facts.chargers?.filter(({ kind }) => kind !== 'generator') ?? [];
+  return chargers.map(charger => {
+    const kind = charger.kind === 'dcdc' ? 'dcdc' : 'charger';
+    const { ratedA, cableA, continuousA, ofV } = currentsOn(hub, kind, { ...hub.facts, chargers: [charger] });
+    if (charger.kind === 'mains')
+      return { side: 'in', charger, leads: [leadOf(hub, 'mains-charger', { currentA: ratedA })] };
+    const before = { currentA: cableA, continuousA, ofV, on: fuseSource(hub.voltageV) };
+    return {
+      side: 'in',
+      charger,
+      leads: [leadOf(hub, 'starter', before), leadOf(hub, 'dcdc', { currentA: ratedA })],
+    };
+  });
+}
+
+function inverterBranches(hub: Hub): SketchBranch[] {
+  if (hub.facts.inverter?.powerW === undefined) return [];
+  const { cableA, continuousA } = currentsOn(hub, 'inverter', hub.facts);
+  return [{ side: 'out', leads: [leadOf(hub, 'inverter', { currentA: cableA, continuousA })] }];
+}
+
 /** What a load draws while it runs: of one told by its average, what its kind usually does. */
-const running = (load: Load): Load => {
+function running(load: Load): Load {
   const isMean = load.isAverage === true || coolingReading(load) === 'average';
-  if (!isMean || applianceOf(load.name)?.powerW === undefined) return load;
+  if (!isMean || applianceOf(load.name) === undefined) return load;
   const { name, count, supply } = load;
   return { name, count, supply };
-};
+}
+
+/** Loads on the battery itself whose current is known, the largest first. */
+function loadBranches(hub: Hub): (SketchBranch & { readonly load: Load })[] {
+  const loads = hub.facts.loads?.filter(load => load.supply === 'dc' && !isWhole(load)) ?? [];
+  return loads
+    .flatMap(load => {
+      const own = { ...hub.facts, inverter: undefined, loads: [running(load)] };
+      const { use } = circuitOn(hub, 'loads', own).circuit;
+      const { cableA: currentA } = currentsOn(hub, 'loads', own);
+      return currentA > 0
+        ? [{ side: 'out' as const, load, leads: [leadOf(hub, 'load', { currentA, use })] }]
+        : [];
+    })
+    .sort((a, b) => b.leads[0]!.currentA - a.leads[0]!.currentA);
+}
+
+/** What all branches of a side bring to the bus bar or take from it, A. */
+const through = (branches: readonly SketchBranch[], of: SketchBranch['side']): number =>
+  branches.filter(({ side }) => side === of).reduce((sum, { leads }) => sum + leads.at(-1)!.currentA, 0);
 
 /**
  * A rig's cables and fuses: each pair chosen as a question for that cable would choose it, at the usual lengths.
@@ -81,108 +107,19 @@ export function sketchOf(facts: Facts, { mainsV, inSeries }: SketchOptions = {})
   const bank = bankOf(house, facts.arrangement, facts.systemVoltageV);
   if (!bank) return undefined;
   const voltageV = bank.voltageV > 36 ? 48 : bank.voltageV > 18 ? 24 : 12;
-  const source = fuseSource(voltageV, bank);
+  const hub: Hub = { facts, voltageV, mainsV, source: fuseSource(voltageV, bank) };
+  const loads = loadBranches(hub);
+  const others = [...panelBranches(hub, inSeries), ...chargerBranches(hub), ...inverterBranches(hub)];
+  const all = [...others, ...loads];
+  if (all.length === 0) return undefined;
+  const [inA, outA] = [through(all, 'in'), through(all, 'out')];
   const { dischargeA } = limitsOf(bank, facts.ambientC);
-  const circuitOf = (kind: CircuitKind, own: Facts): Circuit => ({
-    kind,
-    use: circuitUseOf(kind, own),
-    facts: own,
-    voltageV,
-    mainsV,
-  });
-  const likely = (circuit: Circuit): Values =>
-    Object.fromEntries(circuitAssumptions(circuit).map(a => [a.name, a.value]));
-  const lead = (
-    name: LeadName,
-    { currentA, continuousA = currentA, ofV = voltageV, use = 'critical', on = source }: Flow,
-  ): SketchLead => {
-    const lies = [
-      ...conductorAssumptions(undefined, facts.ambientC),
-      ...surroundingAssumptions(facts.ambientC),
-    ];
-    const values = {
-      dropLimit: dropLimits[use].value,
-      ...Object.fromEntries(lies.map(a => [a.name, a.value])),
-    };
-    const lengthM = usualLengthM[name];
-    const pair = choosePair({ lengthM, currentA, continuousA, voltageV: ofV }, 'metric', values);
-    const type = fuseTypeFor(pair.fuse.ratingA, on);
-    const kind = name === 'panels' ? panelFuse : name === 'main' ? (type.behind ?? type.kind) : type.kind;
-    return {
-      name,
-      currentA: continuousA,
-      lengthM,
-      areaMm2: pair.conductor.areaMm2,
-      fuseA: pair.fuse.ratingA,
-      fuseKind: kind.name,
-      isTooMuch: pair.isTooMuch || pair.fuse.ratingA < fuseFor(continuousA).ratingA,
-    };
-  };
-  const branches: SketchBranch[] = [];
-  const panels = facts.solar?.filter(panel => panel.powerW !== undefined) ?? [];
-  if (panels.length > 0) {
-    const circuit = circuitOf('solar', { ...facts, solar: panels });
-    const { fullA, continuousA } = panelCurrents(panels, voltageV, likely(circuit), undefined, inSeries);
-    branches.push({
-      side: 'in',
-      leads: [
-        lead('panels', { currentA: fullA, continuousA }),
-        lead('controller', { currentA: behindController(circuit) }),
-      ],
-    });
-  }
-  for (const charger of facts.chargers ?? []) {
-    if (charger.kind === 'generator') continue;
-    const circuit = circuitOf(charger.kind === 'dcdc' ? 'dcdc' : 'charger', {
-      ...facts,
-      chargers: [charger],
-    });
-    const { ratedA, cableA, continuousA, ofV } = circuitCurrents(circuit, likely(circuit));
-    const before = { currentA: cableA, continuousA, ofV, on: fuseSource(voltageV) };
-    branches.push({
-      side: 'in',
-      charger,
-      leads:
-        charger.kind === 'mains'
-          ? [lead('mains-charger', { currentA: ratedA })]
-          : [lead('starter', before), lead('dcdc', { currentA: ratedA })],
-    });
-  }
-  if (facts.inverter?.powerW !== undefined) {
-    const circuit = circuitOf('inverter', facts);
-    const { cableA, continuousA } = circuitCurrents(circuit, likely(circuit));
-    branches.push({ side: 'out', leads: [lead('inverter', { currentA: cableA, continuousA })] });
-  }
-  const loads = (facts.loads ?? [])
-    .filter(load => load.supply === 'dc' && !isWhole(load))
-    .flatMap(load => {
-      const circuit = circuitOf('loads', { ...facts, inverter: undefined, loads: [running(load)] });
-      const { cableA } = circuitCurrents(circuit, likely(circuit));
-      const flow = { currentA: cableA, use: circuit.use };
-      return cableA > 0 ? [{ side: 'out' as const, load, leads: [lead('load', flow)] }] : [];
-    })
-    .sort((a, b) => b.leads[0]!.currentA - a.leads[0]!.currentA);
-  branches.push(...loads.slice(0, mostLoads));
-  if (branches.length === 0) return undefined;
-  const through = (side: 'in' | 'out'): number =>
-    [...branches, ...loads.slice(mostLoads)]
-      .filter(branch => branch.side === side)
-      .reduce((sum, { leads }) => sum + leads.at(-1)!.currentA, 0);
   return {
     voltageV,
-    main: lead('main', { currentA: Math.max(through('in'), through('out')) }),
-    ...(through('out') > dischargeA && { exceedsA: dischargeA }),
-    isTooStrong: fuseTypeFor(1000, { ...source, shortA: shortCircuitA(bank) }).isTooStrong,
-    branches,
+    main: leadOf(hub, 'main', { currentA: Math.max(inA, outA) }),
+    ...(outA > dischargeA && { exceedsA: dischargeA }),
+    isTooStrong: fuseTypeFor(branchA, hub.source).isTooStrong,
+    branches: [...others, ...loads.slice(0, mostLoads)],
     others: loads.slice(mostLoads).map(({ load }) => load),
   };
-}
-
-/** What flows in a lead, A, what its drop is a share of, V, and what its fuse sits on. */
-interface Flow {
-  readonly currentA: number;
-  readonly continuousA?: number;
-  readonly ofV?: number;
-  readonly use?: CircuitUse;
-  readonly on?: FuseSource;
 }
