@@ -86,7 +86,7 @@ function cutOf({ others }: Sketch): string {
 /** A rig's wiring as a picture, where there is a battery and something on it. */
 export function wiringChart(facts: Facts, mainsV?: number, inSeries?: number): Reply['chart'] {
   const isSized = facts.batteries?.some(
-    ({ role, capacityAh, energyWh }) => role !== 'starter' && (capacityAh ?? energyWh) !== undefined,
+    ({ role, capacityAh, energyWh }) => role !== 'starter' && (capacityAh ?? energyWh ?? 0) > 0,
   );
   const isHung =
     facts.inverter?.powerW !== undefined ||

@@ -1,12 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { draw } from '#answer/chart/draw.ts';
 import { dropOn } from '#engine/cable/choose.ts';
 import { conductorAssumptions } from '#engine/cable/conductor.ts';
 import { type Sketch, sketchOf } from '#engine/cable/sketch.ts';
 import type { SketchLead } from '#engine/cable/sketch-lead.ts';
 import { carriesA } from '#engine/cable/surroundings.ts';
 import { dropLimits, fuseFactor } from '#engine/cable/tables.ts';
+import { wiringChart } from '#intents/wiring-chart.ts';
 import type { Facts } from '#rig/rig.ts';
+import { illegible } from '../../answer/chart/legible.ts';
 
 const dc = (name: string, currentA?: number) => ({ name, count: 1, supply: 'dc' as const, currentA });
 
@@ -97,6 +100,17 @@ describe('any rig', () => {
       }),
     );
   });
+});
+
+test('whatever is offered as a picture can be drawn, and read on a phone', () => {
+  fc.assert(
+    fc.property(rigs, fc.boolean(), (facts, isEmpty) => {
+      const batteries = facts.batteries!.map(one => (isEmpty ? { ...one, capacityAh: 0 } : one));
+      const chart = wiringChart({ ...facts, batteries })?.();
+      expect(isEmpty && chart !== undefined).toBe(false);
+      if (chart) expect(illegible(draw(chart))).toEqual([]);
+    }),
+  );
 });
 
 describe('a rig', () => {
