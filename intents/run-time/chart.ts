@@ -1,31 +1,15 @@
 import type { ChargeChart, ChargePoint } from '#answer/chart/chart.ts';
 import type { Reply } from '#answer/reply.ts';
 import { duration } from '#answer/say.ts';
-import { bankAssumptions } from '#engine/battery/usable.ts';
 import { describeRig } from '../describe.ts';
 import type { Setting } from '../intent.ts';
 import { wantedTime } from '../words.ts';
-import { computeRunTime, type RunTime, type RunTimeFacts } from './compute.ts';
+import { type ChargeSpan, computeRunTime, type RunTime, type RunTimeFacts, spanOf } from './compute.ts';
 
 const held = (percent: number): number => Math.min(100, Math.max(0, percent));
 
-/** From how full it is to how far it may go, %. */
-interface Span {
-  readonly fromPercent: number;
-  readonly limitPercent: number;
-}
-
-function spanOf({ depthOfDischargePercent }: RunTimeFacts, { bank, ranked }: RunTime): Span {
-  const depth = bankAssumptions(bank, depthOfDischargePercent).find(a => a.name === 'depthOfDischarge');
-  const level = ranked.find(a => a.name === 'stateOfCharge')?.value;
-  return {
-    fromPercent: level ?? bank.stateOfChargePercent ?? 100,
-    limitPercent: held(100 * (1 - (depth?.value ?? 1))),
-  };
-}
-
 /** The charge after so many hours of a use that takes it from full to its limit in `lastsH`. */
-const after = ({ fromPercent, limitPercent }: Span, lastsH: number, atH: number): number =>
+const after = ({ fromPercent, limitPercent }: ChargeSpan, lastsH: number, atH: number): number =>
   held(fromPercent - ((fromPercent - limitPercent) * atH) / Math.max(lastsH, 1e-6));
 
 /**
