@@ -16,7 +16,7 @@ function chunk(name: string, data: Uint8Array): Buffer {
 
 /**
  * Opaque pixels (red, green, blue, alpha) as a PNG. resvg's own packing holds up everything else meanwhile, and comes
- * out a third larger: 25 ms of the thread that answers, where this takes 5 of it and 10 beside it.
+ * out a third larger: of a whole picture's 21 ms of the thread that answers this leaves 15.
  */
 export async function pngOf(pixels: Uint8Array, width: number, height: number): Promise<Buffer> {
   // Each row begins with its filter: none, 0.
