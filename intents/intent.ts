@@ -36,6 +36,8 @@ export interface Setting {
   readonly symptom?: string;
   /** What readings have taught of the rig that the question is about. */
   readonly learned?: LearnedOfRig;
+  /** The facts of the question that this one turns ("what if lithium?"), ready for the engine. */
+  readonly before?: Facts;
   /** The same of any rig of the chat, by its owner. */
   readonly learnedOf?: (owner: string) => LearnedOfRig | undefined;
   /** The key of the asker's own rig: their name in a group, "" in a private chat. */

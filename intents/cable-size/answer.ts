@@ -6,6 +6,7 @@ import { plain, significant } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import { figure, reasons } from '../figures.ts';
 import type { Setting } from '../intent.ts';
+import { cableChart } from './chart.ts';
 import type { CableSize } from './compute.ts';
 
 /** From here on the current can start a fire in a poor joint, A. */
@@ -123,6 +124,11 @@ export function answerCableSize(facts: Facts, result: CableSize, setting: Settin
       fuseRating: figure(fuseRating, 'A'),
     },
     ...reasons(result),
+    // A cable that won't do is not drawn.
+    chart:
+      judge(result) === 'no' || result.isTooMuch || !result.doesFuseFit
+        ? undefined
+        : () => cableChart(facts, result),
     cautions: cautionsOf(facts, result),
     next: [
       `what fuse for ${plain(result.givesA ?? result.figures.current.value)}A on ${significant(conductorArea.value)}mm2?`,

@@ -8,6 +8,7 @@ import type { Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
 import { figure, reasons } from '../figures.ts';
 import type { Setting } from '../intent.ts';
+import { wiringChart } from '../wiring-chart.ts';
 import { describeBank } from '../words.ts';
 import type { InverterCheck } from './compute.ts';
 
@@ -198,6 +199,8 @@ export function answerInverterCheck(facts: Facts, result: InverterCheck, setting
       ...(batteryUse.value > 0 && { batteryUse: figure(batteryUse, 'Ah') }),
     },
     ...reasons(result),
+    // What it may not carry is not drawn.
+    chart: result.fit === 'no' || isForbidden(result) ? undefined : wiringChart(facts, setting.mainsV),
     cautions: cautionsOf(facts, result),
     next: [
       w.say('next-cable', 'what cable for a {watts}W inverter, 1.5 m?', { watts }),

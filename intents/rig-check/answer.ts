@@ -5,6 +5,8 @@ import { decimals, plain } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
 import { figure, reasons } from '../figures.ts';
+import type { Setting } from '../intent.ts';
+import { wiringChart } from '../wiring-chart.ts';
 import type { Link, Part, RigCheck } from './compute.ts';
 
 const partNames: Readonly<Record<Part, string>> = {
@@ -74,7 +76,7 @@ function mendOf({ part, mend, wanted }: Link, { biggest, dailyUse }: RigCheck): 
 const soundShare = 1.2;
 
 /** Words for the weakest part of a rig. */
-export function answerRigCheck(facts: Facts, check: RigCheck): Reply {
+export function answerRigCheck(facts: Facts, check: RigCheck, { mainsV }: Pick<Setting, 'mainsV'>): Reply {
   const [weakest, second] = check.links;
   const isSound = weakest.share >= soundShare;
   const name = partNames[weakest.part];
@@ -97,6 +99,7 @@ export function answerRigCheck(facts: Facts, check: RigCheck): Reply {
       weakest: { value: weakest.part },
     },
     ...reasons(weakest.explored),
+    chart: wiringChart(facts, mainsV),
     cautions,
     next: ['what panel do I need?', 'how long will it last?', 'show the working'],
   };

@@ -22,5 +22,5 @@ export const rigCheck: Intent = {
   title: 'What is weak in my rig?',
   takes,
   needs: needs(takes, [needBattery, needLoads]),
-  reply: (facts, setting) => answerRigCheck(facts, computeRigCheck(facts, setting)),
+  reply: (facts, setting) => answerRigCheck(facts, computeRigCheck(facts, setting), setting),
 };

@@ -7,6 +7,7 @@ import { describeRig } from '../describe.ts';
 import { factsOf } from '../facts.ts';
 import type { Setting } from '../intent.ts';
 import { learnedLines } from '../learning-words.ts';
+import { wiringChart } from '../wiring-chart.ts';
 import type { RigChange } from './compute.ts';
 
 const whose = (owner: string, setting: Setting, { say }: Speech): string => {
@@ -100,6 +101,7 @@ export function answerRig(change: RigChange, setting: Setting): Reply {
     headline,
     lines,
     rig,
+    chart: wiringChart(factsOf(rig), setting.mainsV),
     cautions: loadCautions(factsOf(rig)),
     next: nextFor(change, w),
     ...(did === 'shown' ? {} : { remember: { rigs: { [owner]: rig } } }),

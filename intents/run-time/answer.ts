@@ -1,17 +1,15 @@
-import type { Chart } from '#answer/chart/chart.ts';
 import type { Reply } from '#answer/reply.ts';
 import { duration, exactly, quarters } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
 import { applianceOf } from '#catalog/appliances.ts';
 import type { Range } from '#quantity/range.ts';
 import { loadCautions } from '../cautions.ts';
-import { chargeChart } from '../charge-chart.ts';
-import { describeRig } from '../describe.ts';
 import { enough, figure, reasons } from '../figures.ts';
 import type { Setting } from '../intent.ts';
 import { placeNote } from '../sun.ts';
-import { areTimed, readingNote, useOf } from '../use.ts';
+import { areTimed, readingNote } from '../use.ts';
 import { describeBank, timeSpan, wantedTime } from '../words.ts';
+import { runTimeChart } from './chart.ts';
 import type { RunTime, RunTimeFacts } from './compute.ts';
 
 /** "About 1¾ nights of 8 hours (1½–2)": what runs by night alone is counted in nights, never in hours on end. */
@@ -89,19 +87,6 @@ function bigDraw({ peakA, fit }: RunTime, w: Speech): string | undefined {
   );
 }
 
-/** The charge over the time wanted, or until it is used up, from four in the afternoon. */
-function chartOf(facts: RunTimeFacts, { bank, figures }: RunTime, setting: Setting, title: string): Chart {
-  const durationH = Math.max(6, Math.ceil(Math.max(facts.durationH ?? 0, figures.runTime.value * 1.15)));
-  const trip = {
-    bank,
-    depthPercent: facts.depthOfDischargePercent,
-    use: useOf(facts, bank.voltageV, setting.mainsV, setting.at),
-    durationH,
-  };
-  const note = describeRig(facts, english).join(', ');
-  return chargeChart(trip, { title: title.replace(/\.$/, ''), note });
-}
-
 /** Words for a run time. */
 export function answerRunTime(told: RunTimeFacts, result: RunTime, setting: Setting): Reply {
   const { runTime, usableCapacity, dailyUse } = result.figures;
@@ -148,7 +133,7 @@ export function answerRunTime(told: RunTimeFacts, result: RunTime, setting: Sett
       dailyUse: figure(dailyUse, 'Ah'),
     },
     ...reasons(result),
-    chart: () => chartOf(facts, result, setting, said),
+    chart: runTimeChart(facts, result, setting, said),
     cautions: [
       ...loadCautions(facts, result.bank),
       ...(result.peakA >= 40 ? (['big-current'] as const) : []),

@@ -80,3 +80,19 @@ export function computeRunTime(
   });
   return { ...explored, bank, fit: fitsBank(bank, explored.peakA, facts.ambientC) };
 }
+
+/** From how full it is to how far it may go, %. */
+export interface ChargeSpan {
+  readonly fromPercent: number;
+  readonly limitPercent: number;
+}
+
+/** What of its charge the run time uses. */
+export function spanOf({ depthOfDischargePercent }: RunTimeFacts, { bank, ranked }: RunTime): ChargeSpan {
+  const depth = bankAssumptions(bank, depthOfDischargePercent).find(a => a.name === 'depthOfDischarge');
+  const level = ranked.find(a => a.name === 'stateOfCharge')?.value;
+  return {
+    fromPercent: level ?? bank.stateOfChargePercent ?? 100,
+    limitPercent: Math.min(100, Math.max(0, 100 * (1 - (depth?.value ?? 1)))),
+  };
+}

@@ -3,7 +3,8 @@ import { sentence, span } from '#answer/say.ts';
 import type { CautionCode } from '#answer/words/en.ts';
 import { plain } from '#quantity/round.ts';
 import { figure, reasons } from '../figures.ts';
-import type { SolarWiring } from './compute.ts';
+import { wiringChart } from '../wiring-chart.ts';
+import type { SolarWiring, WiringFacts } from './compute.ts';
 
 /** Above this, V of direct current, a touch can hurt and an arc doesn't go out by itself. IEC 61140, from memory. */
 const dangerousV = 60;
@@ -65,7 +66,7 @@ function headline(result: SolarWiring, isTold: boolean): string {
 }
 
 /** Words for panels in series or parallel. */
-export function answerSolarWiring(result: SolarWiring, isTold: boolean): Reply {
+export function answerSolarWiring(facts: WiringFacts, result: SolarWiring, isTold: boolean): Reply {
   const { figures, count, inSeries, controller, instead, suits, trackedA, plate } = result;
   const { stringVoltage, coldVoltage, chargeCurrent } = figures;
   const { limitV, ratedA } = plate;
@@ -95,6 +96,8 @@ export function answerSolarWiring(result: SolarWiring, isTold: boolean): Reply {
       ...(hasAmps && { chargeCurrent: figure(chargeCurrent, 'A') }),
     },
     ...reasons(result),
+    // What must not be wired so is not drawn so.
+    chart: result.fit === 'no' ? undefined : wiringChart(facts, undefined, inSeries),
     cautions,
     next: [
       inSeries > 1 ? 'what if in parallel?' : 'what if in series?',

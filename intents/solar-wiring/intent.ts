@@ -34,6 +34,7 @@ export const solarWiring: Intent<WiringFacts> = {
     const isOne = facts.solar.length === 1 && facts.solar[0]!.count === 1;
     const isHeldToPlate = plates.plate.limitV !== undefined || plates.plate.ratedA !== undefined;
     return answerSolarWiring(
+      facts,
       computeSolarWiring(facts, plates),
       facts.arrangement !== undefined || isOne || isHeldToPlate,
     );

@@ -5,6 +5,7 @@ import { loadCautions } from '../cautions.ts';
 import { enough, figure, reasons } from '../figures.ts';
 import type { Setting } from '../intent.ts';
 import { describeSun, sunHint, whereAndWhen, whosePanels } from '../sun.ts';
+import { monthsChart } from './chart.ts';
 import type { SolarYield, SolarYieldFacts } from './compute.ts';
 
 /** Tilting is worth a word from this gain on. */
@@ -87,6 +88,7 @@ export function answerSolarYield(facts: SolarYieldFacts, result: SolarYield, set
       ...(isAsked && { dailyUse: figure(figures.dailyUse, 'Ah') }),
     },
     ...reasons(result),
+    chart: monthsChart(facts, result, setting),
     cautions: isAsked ? loadCautions(facts) : [],
     next: [
       sun.sky === 'overcast' ? 'what if it is sunny?' : 'what if it is overcast?',

@@ -1,17 +1,18 @@
+import { hourOfDay } from '#answer/clock.ts';
 import type { Reply } from '#answer/reply.ts';
 import { duration, list, sentence } from '#answer/say.ts';
 import type { CautionCode } from '#answer/words/en.ts';
 import { decimals, significant } from '#quantity/round.ts';
 import { loadCautions } from '../cautions.ts';
-import { chargeChart } from '../charge-chart.ts';
 import { describeRig } from '../describe.ts';
 import { enough, figure, reasons } from '../figures.ts';
 import type { Setting } from '../intent.ts';
 import { placeNote } from '../sun.ts';
 import { describeBank } from '../words.ts';
+import { tripChart } from './chart.ts';
 import { longestH, type TripAnswer, type TripFacts } from './compute.ts';
 import { asksByDay, dayLines } from './days.ts';
-import { hourOfDay, moment } from './when.ts';
+import { moment } from './when.ts';
 
 type Verdict = 'yes' | 'tight' | 'no';
 
@@ -123,15 +124,12 @@ export function answerTrip(facts: TripFacts, result: TripAnswer, setting: Settin
     },
     ...reasons(result),
     chart: () =>
-      chargeChart(
-        result.trip,
-        // The limit is drawn: the title leaves it out, so that it fits.
-        {
-          title: outcome(facts, result, verdict),
-          note: describeRig(facts).join(', '),
-        },
-        facts.startWeekday,
-      ),
+      // The limit is drawn: the title leaves it out, so that it fits.
+      tripChart(facts, result, setting, {
+        title: outcome(facts, result, verdict),
+        note: describeRig(facts).join(', '),
+        isByDay,
+      }),
     cautions: cautionsFor(facts, result),
     next: [
       result.trip.sun ? "what if it's overcast?" : 'what if I add 100W of solar?',

@@ -1,6 +1,7 @@
+import { hourOfDay } from '#answer/clock.ts';
 import { decimals, significant } from '#quantity/round.ts';
 import type { TripAnswer } from './compute.ts';
-import { dayName, hourOfDay } from './when.ts';
+import { dayName } from './when.ts';
 
 /** Days that a phone shows. */
 const mostShown = 14;

@@ -1,12 +1,6 @@
-const weekdays = ['Sunday', 'Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday'] as const;
+import { hourOfDay } from '#answer/clock.ts';
 
-/** An hour of the day for people: "7 am", "noon", "6 pm", "midnight". */
-export function hourOfDay(hour: number): string {
-  const whole = Math.round(hour) % 24;
-  if (whole === 0) return 'midnight';
-  if (whole === 12) return 'noon';
-  return whole < 12 ? `${whole} am` : `${whole - 12} pm`;
-}
+const weekdays = ['Sunday', 'Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday'] as const;
 
 /** A day of a trip for people, from 0: "Monday" where the weekday it starts on is known, else "Day 2". */
 export const dayName = (day: number, startWeekday?: number): string =>

@@ -1,10 +1,11 @@
 import { createInterface } from 'node:readline/promises';
 import type { Answer } from '#answer/answer.ts';
 import type { Chart } from '#answer/chart/chart.ts';
+import type { Theme } from '#answer/chart/theme.ts';
 import { readHistory, writeHistory } from './history.ts';
 import { type Look, layout } from './layout.ts';
 import { answerIn, type Deps } from './lines.ts';
-import { isPictureWish, savePicture } from './picture.ts';
+import { isPictureWish, savePicture, themeOf } from './picture.ts';
 
 export interface Terminal {
   readonly input: NodeJS.ReadableStream & { isTTY?: boolean };
@@ -69,7 +70,7 @@ export async function chat(deps: Deps, terminal: Terminal): Promise<void> {
     if (line.trim() !== '') {
       const text = meaning(line, next);
       if (chart !== undefined && isPictureWish(text)) {
-        output.write(layout({ text: await draw(chart, folder, deps), next }, look()));
+        output.write(layout({ text: await draw(chart, folder, deps, themeOf(text)), next }, look()));
       } else {
         const answer = await answerLine(deps, text);
         chart = answer.chart;
@@ -85,9 +86,9 @@ export async function chat(deps: Deps, terminal: Terminal): Promise<void> {
 }
 
 /** Saves the picture and says where it is. */
-async function draw(chart: () => Chart, folder: string, deps: Deps): Promise<string> {
+async function draw(chart: () => Chart, folder: string, deps: Deps, theme: Theme): Promise<string> {
   try {
-    return `Saved as ${await savePicture(chart(), folder, deps.now())}`;
+    return `Saved as ${await savePicture(chart(), folder, deps.now(), theme)}`;
   } catch (error) {
     const why = (error as NodeJS.ErrnoException).code ?? error;
     return `The picture could not be saved in ${folder} (${why}).`;

@@ -198,7 +198,7 @@ function answer(
   const shown: Reply = isSimpler ? { ...full, assumed: [], lines: full.lines?.slice(0, 1) } : full;
   const reply = safe(shown, { ...danger, isBack });
   const counted = isBack || reply.figures === undefined ? undefined : countedLines(read, full);
-  const isAnswered = reply.figures !== undefined || reply.working !== undefined;
+  const isAnswered = (reply.figures ?? reply.working ?? reply.chart) !== undefined;
   const isQuiz = full.remember?.lesson?.isQuiz === true;
   const asked =
     isBack || intent.name === 'unclear' || isQuiz

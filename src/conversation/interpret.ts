@@ -8,7 +8,7 @@ import { whereOf } from '#intents/sun.ts';
 import { holds } from '#rig/correct.ts';
 import { gearIn, hasGear } from '#rig/gear.ts';
 import type { HazardCode } from '#rig/hazard-codes.ts';
-import type { Claim, Facts, Stated } from '#rig/rig.ts';
+import type { Claim, Facts, LearnedOfRig, Stated } from '#rig/rig.ts';
 import { type Missing, missingOf } from './ask-back.ts';
 import { answeringBack } from './asked-back.ts';
 import { dangersIn } from './dangers.ts';
@@ -199,6 +199,13 @@ export function interpret(memory: Memory, message: Message, said: Heard, options
   return first;
 }
 
+/** The facts of the same question before, where it could be answered. */
+function beforeOf(intent: Intent, frame: Frame, learned: LearnedOfRig | undefined): Facts | undefined {
+  if (frame.intent !== intent.name) return undefined;
+  const parsed = intent.needs.safeParse(pick(frame.facts, intent.takes));
+  return parsed.success ? withLearned(parsed.data, learned) : undefined;
+}
+
 /** A message taken for one question. */
 function taken(
   memory: Memory,
@@ -241,6 +248,7 @@ function taken(
     claims,
     argued: intent.name === 'settle' ? arguedIn(memory, lean.frame) : undefined,
     learned,
+    before: isTurn ? beforeOf(intent, lean.frame!, learned) : undefined,
   });
   return {
     intent,

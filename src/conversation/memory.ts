@@ -134,6 +134,8 @@ export const memorySchema = z.strictObject({
     pictures: z.boolean().optional(),
     /** Whether a person was told that voice notes and their like can't be read. */
     isWordlessTold: z.boolean().optional(),
+    /** Whether pictures are on dark ground; absent: on light. */
+    isDark: z.boolean().optional(),
   }),
 });
 export type Memory = z.infer<typeof memorySchema>;

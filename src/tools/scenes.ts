@@ -7,7 +7,7 @@ export interface Transcript {
   readonly pictures: Readonly<Record<string, Buffer>>;
 }
 
-const intro = `# Ten scenes from a group
+const intro = `# Scenes from a group
 
 What people in a group see, word for word: the real bot plays them each time this page is written. All people are
 invented. Buttons stand as \`labels\` under an answer.

@@ -1,10 +1,9 @@
 // Run by npm after an install (`postinstall`), by whatever Node is there; plain JavaScript for that. Takes out of
-// node_modules what is never used: the headers and papers of the Node that is brought along, and the weights of the font
-// that no picture draws. 75 MB of an install. What is not there is passed over, and nothing else is touched.
+// node_modules what is never used: the headers and papers of the Node that is brought along. 66 MB of an install. What is
+// not there is passed over, and nothing else is touched.
 import { existsSync, lstatSync, readdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 
-const drawn = new Set(['400Regular', '600SemiBold']);
 const ofNode = ['include', 'share', 'CHANGELOG.md', 'README.md'];
 
 /** Whether it is a folder in its own place: what stands behind a link is somebody else's as well. */
@@ -16,7 +15,6 @@ const list = (...way) =>
 
 const [modules] = process.argv.slice(2);
 if (modules !== undefined) {
-  const font = [modules, '@expo-google-fonts', 'inter'];
   const spare = [
     ...list(modules)
       .filter(name => /^node-(bin-)?(linux|darwin|win)-/.test(name))
@@ -25,9 +23,6 @@ if (modules !== undefined) {
           .filter(part => ofNode.includes(part))
           .map(part => join(modules, name, part)),
       ),
-    ...list(...font)
-      .filter(name => /^\d00[A-Z]/.test(name) && !drawn.has(name))
-      .map(name => join(...font, name)),
   ];
   for (const path of spare) rmSync(path, { recursive: true, force: true });
 }

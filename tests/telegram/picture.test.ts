@@ -120,7 +120,7 @@ describe('an answer that can be drawn', () => {
     expect(methods()).toEqual(['sendMessage', 'answerCallbackQuery', 'sendPhoto', 'editMessageReplyMarkup']);
     const sent = s.world.sent('sendPhoto')[0]!;
     expect(sent.reply_parameters.message_id).toBe(answer.message_id);
-    expect(sent.caption).toMatch(/Lowest \d+ % \(\d+–\d+ %\), day \d+ \d\d:00; stay above 50 %/);
+    expect(sent.caption).toMatch(/From 100 % to 50 %, where it should stop: about \d+ hours/);
     expect(labels(answer)).not.toContain('Picture');
     expect(labels(answer)).toContain('Show working');
   });
@@ -180,6 +180,28 @@ describe('an answer that can be drawn', () => {
     const { answer } = await ask(question, { chat: alone });
     await tap(answer, 'Picture');
     expect(s.world.sent('sendPhoto')[0]?.caption).toMatch(caption);
+  });
+  test('a rig can be drawn too, as a sketch with its cautions', async () => {
+    const { answer } = await ask('/rig 100Ah lithium, 200W panel, 1000W inverter, fridge 4A', {
+      chat: alone,
+    });
+    await tap(answer, 'Picture');
+    expect(s.world.sent('sendPhoto')[0]?.caption).toMatch(
+      /not a plan to build by[\s\S]*licensed electrician/,
+    );
+  });
+  test('is drawn on dark ground where the chat has chosen that', async () => {
+    const grounds: string[] = [];
+    vi.spyOn(Pictures.prototype, 'of').mockImplementation(async (_chart, theme) => {
+      grounds.push(theme ?? '');
+      return Buffer.from('x');
+    });
+    for (const ground of ['dark', 'light']) {
+      await s.give({ message: message(`/pictures ${ground}`, { chat: alone }) as never });
+      await tap((await ask(runTime, { chat: alone })).answer, 'Picture');
+    }
+    vi.restoreAllMocks();
+    expect(grounds).toEqual(['dark', 'light']);
   });
   test('one without a picture has no button', async () => {
     expect(labels((await ask('/power 60W in amps at 12V')).answer)).not.toContain('Picture');

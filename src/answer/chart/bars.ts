@@ -1,39 +1,30 @@
 import { scaleLinear } from 'd3-scale';
-import { significant } from '#quantity/round.ts';
 import type { BarsChart } from './chart.ts';
-import { frame, height, ink, inner, label, safe, width } from './frame.ts';
+import { type Drawing, edge, type Mark, rect, text, width } from './drawing.ts';
+import { framed, headOf } from './frame.ts';
+import { drawnNames, fitted, widthOf } from './letters.ts';
+import { amount, shownBars } from './words.ts';
 
-const most = 9;
-const names = 200;
+const step = 30;
+const mostNamePx = 130;
+const size = 13;
 
-/** The bars that fit; what doesn't is summed as "others". */
-function shownBars(bars: BarsChart['bars']): BarsChart['bars'] {
-  const sorted = [...bars].sort((a, b) => b.value - a.value);
-  if (sorted.length <= most) return sorted;
-  const rest = sorted.slice(most - 1);
-  return [
-    ...sorted.slice(0, most - 1),
-    { name: 'others', value: rest.reduce((sum, bar) => sum + bar.value, 0) },
-  ];
-}
-
-/** A day's use as SVG: a bar a load, biggest first, each with its number. */
-export function drawBars(chart: BarsChart): string {
+/** A day's use: a bar a load, biggest first, each with its number. */
+export function drawBars(chart: BarsChart): Drawing {
+  const head = headOf(chart);
   const bars = shownBars(chart.bars);
-  const top = inner.top + 4;
-  const step = Math.min(60, (height - top - 24) / Math.max(1, bars.length));
-  const x = scaleLinear([0, Math.max(...bars.map(bar => bar.value), 1e-9)], [names, width - 130]);
-  const body = bars.map((bar, i) => {
-    const y = top + i * step;
-    const middle = y + step / 2 + 5;
+  const names = drawnNames(bars.map(bar => bar.name)).map(name => fitted(name, mostNamePx, size));
+  const values = bars.map(bar => amount(bar.value, chart.unit));
+  const left = edge + Math.max(...names.map(name => widthOf(name, size))) + 8;
+  const right = width - edge - Math.max(...values.map(value => widthOf(value, size, 600))) - 8;
+  const x = scaleLinear([0, Math.max(...bars.map(bar => bar.value), 1e-9)], [left, right]);
+  const marks = bars.flatMap((bar, i): Mark[] => {
+    const y = head.bottom + 6 + i * step;
     return [
-      label(names - 12, middle, safe(bar.name, 22), { size: 16, anchor: 'end' }),
-      `<rect x="${names}" y="${(y + step * 0.15).toFixed(1)}" width="${Math.max(2, x(bar.value) - names).toFixed(1)}" height="${(step * 0.7).toFixed(1)}" rx="4" fill="${ink.line}"/>`,
-      label(x(bar.value) + 10, middle, `${significant(bar.value)} ${safe(chart.unit)}`, {
-        size: 16,
-        weight: 600,
-      }),
-    ].join('\n');
+      rect(left, y, Math.max(2, x(bar.value) - left), 20, { round: 3, fill: 'line' }),
+      text(left - 8, y + 14.5, names[i]!, { size, anchor: 'end' }),
+      text(Math.max(left + 2, x(bar.value)) + 7, y + 14.5, values[i]!, { size, weight: 600 }),
+    ];
   });
-  return frame(chart, body.join('\n'));
+  return framed(head, marks, head.bottom + 6 + bars.length * step + 4);
 }

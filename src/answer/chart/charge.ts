@@ -1,131 +1,172 @@
 import { scaleLinear } from 'd3-scale';
-import { area, curveMonotoneX, line } from 'd3-shape';
+import { area, curveLinear, curveMonotoneX, line } from 'd3-shape';
+import { daysBelow, hoursBelow, nightsOf, type Plot } from './charge-time.ts';
 import type { ChargeChart } from './chart.ts';
-import { frame, height, ink, inner, label, safe, width } from './frame.ts';
+import {
+  type Box,
+  backed,
+  boxOf,
+  type Drawing,
+  edge,
+  type Mark,
+  placed,
+  rect,
+  stroke,
+  text,
+  width,
+} from './drawing.ts';
+import { framed, headOf, textBoxes } from './frame.ts';
+import { fitted, widthOf } from './letters.ts';
+import { percent } from './words.ts';
 
-/** Dusk and dawn as the picture shades them, hours of the day. */
-const nightFrom = 19;
-const nightTo = 6;
+const left = 50;
+const right = width - edge;
+const tall = 190;
 
-const bottom = height - inner.bottom;
-
-/** The battery's charge over the days as SVG: nights shaded, the limit dashed, the lowest point ringed. */
-export function drawCharge(chart: ChargeChart): string {
-  const last = chart.points.at(-1)?.atH ?? 1;
-  const x = scaleLinear([0, last], [inner.left, width - inner.right]);
-  const y = scaleLinear([0, 100], [bottom, inner.top]);
-  const body = [
-    ...nights(chart, last).map(([from, to]) => night(x(from), x(to))),
-    ...y
-      .ticks(5)
-      .map(
-        percent =>
-          `<line x1="${inner.left}" x2="${width - inner.right}" y1="${y(percent)}" y2="${y(percent)}" stroke="${ink.grid}"/>` +
-          label(inner.left - 10, y(percent) + 5, `${percent} %`, { anchor: 'end', fill: ink.quiet }),
-      ),
-    band(chart, x, y),
-    limit(chart, y),
-    curve(chart, x, y),
-    lowest(chart, x, y),
-    ...hours(chart, last, x),
+/** The battery's charge over the hours: nights shaded, the limit dashed, what the title tells of ringed. */
+export function drawCharge(chart: ChargeChart): Drawing {
+  const head = headOf(chart);
+  const keys = legend(chart, head.bottom + 13);
+  const top = head.bottom + (keys.length > 0 ? 26 : 8);
+  const lastH = Math.max(chart.points.at(-1)?.atH ?? 1, chart.wanted?.atH ?? 0);
+  const plot: Plot = {
+    left,
+    right,
+    top,
+    bottom: top + tall,
+    lastH,
+    x: scaleLinear([0, lastH], [left, right]),
+    y: scaleLinear([0, 100], [top + tall, top]),
+  };
+  const times = chart.clock ? daysBelow(chart.clock, plot) : hoursBelow(plot);
+  const back: Mark[] = [
+    ...nightsOf(chart, plot).map(([from, to]) =>
+      rect(plot.x(from), top, plot.x(to) - plot.x(from), tall, { fill: 'night' }),
+    ),
+    ...[0, 25, 50, 75, 100].flatMap((level): Mark[] => [
+      stroke([left, plot.y(level)], [right, plot.y(level)], 'grid'),
+      text(left - 6, plot.y(level) + 4, percent(level), { anchor: 'end', ink: 'quiet' }),
+    ]),
+    ...lines(chart, plot),
+    ...times,
   ];
-  return frame(chart, body.join('\n'));
+  const marks = [...back, ...keys, ...labels(chart, plot, textBoxes(back))];
+  const foot = chart.cut ? [text(right, plot.bottom + 52, chart.cut, { ink: 'quiet', anchor: 'end' })] : [];
+  return framed(head, [...marks, ...foot], plot.bottom + (chart.cut ? 62 : chart.clock ? 44 : 30));
 }
 
-type Scale = (value: number) => number;
-type Point = ChargeChart['points'][number];
-
-/** The nights between the start and `last`, as hours from the start. */
-function nights({ startHour }: ChargeChart, last: number): [number, number][] {
-  const found: [number, number][] = [];
-  for (let day = -1; day * 24 < last + 24; day++) {
-    const from = Math.max(0, day * 24 + nightFrom - startHour);
-    const to = Math.min(last, (day + 1) * 24 + nightTo - startHour);
-    if (to > from) found.push([from, to]);
-  }
-  return found;
-}
-
-const night = (from: number, to: number): string => {
-  const shade = `<rect x="${from.toFixed(1)}" y="${inner.top}" width="${(to - from).toFixed(1)}" height="${bottom - inner.top}" fill="${ink.night}" opacity="0.1"/>`;
-  const word =
-    to - from > 44
-      ? label((from + to) / 2, inner.top + 16, 'night', { size: 12, anchor: 'middle', fill: ink.quiet })
-      : '';
-  return shade + word;
-};
-
-function band(chart: ChargeChart, x: Scale, y: Scale): string {
-  const shape = area<Point>(
+/** The band, the line before a "what if", the line, and the limit. */
+function lines(chart: ChargeChart, { x, y }: Plot): Mark[] {
+  const bend = chart.clock ? curveMonotoneX : curveLinear;
+  const band = area<ChargeChart['points'][number]>(
     p => x(p.atH),
     p => y(p.lowPercent),
     p => y(p.highPercent),
-  ).curve(curveMonotoneX);
-  return `<path d="${shape([...chart.points])}" fill="${ink.line}" opacity="0.18"/>`;
-}
-
-function curve(chart: ChargeChart, x: Scale, y: Scale): string {
-  const path = line<Point>(
+  ).curve(bend);
+  const path = line<{ readonly atH: number; readonly percent: number }>(
     p => x(p.atH),
     p => y(p.percent),
-  ).curve(curveMonotoneX);
-  return `<path d="${path([...chart.points])}" fill="none" stroke="${ink.line}" stroke-width="3.5" stroke-linejoin="round"/>`;
+  )
+    .curve(bend)
+    .digits(1);
+  const limit = y(chart.limitPercent);
+  return [
+    { kind: 'path', d: band.digits(1)([...chart.points]) ?? '', fill: 'line', opacity: 0.2 },
+    stroke([left, limit], [right, limit], 'limit', { thick: 1.5, dash: '6 4' }),
+    { kind: 'path', d: path([...chart.points]) ?? '', stroke: 'line', thick: 2.5 },
+    // On top: where only the battery changed both fall alike, and the old one stops sooner or later.
+    ...(chart.before
+      ? [
+          {
+            kind: 'path' as const,
+            d: path([...chart.before.points]) ?? '',
+            stroke: 'before' as const,
+            thick: 2,
+            dash: '2 3',
+          },
+        ]
+      : []),
+    ...(chart.wanted
+      ? [
+          stroke([x(chart.wanted.atH), y(100)], [x(chart.wanted.atH), y(0)], 'good', {
+            thick: 1.5,
+            dash: '1 3',
+          }),
+        ]
+      : []),
+  ];
 }
 
-function limit({ limitPercent }: ChargeChart, y: Scale): string {
-  const at = y(limitPercent);
-  return (
-    `<line x1="${inner.left}" x2="${width - inner.right}" y1="${at}" y2="${at}" stroke="${ink.limit}" stroke-width="2.5" stroke-dasharray="8 5"/>` +
-    label(inner.left + 8, at + 18, `stay above ${Math.round(limitPercent)} %`, {
-      weight: 600,
-      fill: ink.limit,
-      halo: true,
-    })
+/** "now" and "before: …", where there is a before. */
+function legend({ before }: ChargeChart, y: number): Mark[] {
+  if (!before) return [];
+  return [
+    stroke([edge, y - 4], [edge + 18, y - 4], 'line', { thick: 2.5 }),
+    text(edge + 23, y, 'now'),
+    stroke([edge + 58, y - 4], [edge + 76, y - 4], 'before', { thick: 2, dash: '2 3' }),
+    text(edge + 81, y, fitted(`before: ${before.says}`, width - 2 * edge - 81, 11)),
+  ];
+}
+
+/** The labels in the plot, each where it covers no other. */
+function labels(chart: ChargeChart, plot: Plot, written: readonly Box[]): Mark[] {
+  const within: Box = { left: plot.left + 2, right: plot.right, top: plot.top, bottom: plot.bottom };
+  const taken: Box[] = [...written];
+  const found: Mark[] = [];
+  const put = (places: Parameters<typeof placed>[0]): void => {
+    const mark = placed(places, taken, within);
+    if (!mark) return;
+    taken.push(boxOf(mark));
+    found.push(...backed(mark));
+  };
+  const { mark, wanted } = chart;
+  const night = nightsOf(chart, plot).find(([from, to]) => plot.x(to) - plot.x(from) >= 36);
+  const [cx, cy] = [plot.x(mark.atH), plot.y(mark.percent)];
+  const half = widthOf(mark.says, 12, 600) / 2;
+  const middle = Math.min(within.right - half - 2, Math.max(within.left + half + 2, cx));
+  const says = (y: number, x = middle) => text(x, y, mark.says, { size: 12, weight: 600, anchor: 'middle' });
+  put([19, -12, 35, -28, 51, -44, 67, -60].map(by => says(cy + by)));
+  const limit = `stay above ${percent(chart.limitPercent)}`;
+  const at = plot.y(chart.limitPercent);
+  const style = { weight: 600, ink: 'limit' } as const;
+  put(
+    [at + 14, at - 5, at + 28, at - 19].flatMap(y => [
+      text(within.left + 3, y, limit, style),
+      text(within.right - 3, y, limit, { ...style, anchor: 'end' as const }),
+    ]),
   );
-}
-
-/** A ring and "lowest 38 % · Sat 7:00", turned inward near an edge. */
-function lowest(chart: ChargeChart, x: Scale, y: Scale): string {
-  const low = chart.points.reduce((a, b) => (b.percent < a.percent ? b : a), chart.points[0]!);
-  const [cx, cy] = [x(low.atH), y(low.percent)];
-  const anchor = cx > width - 170 ? 'end' : cx < inner.left + 110 ? 'start' : 'middle';
-  const above = cy > bottom - 40;
-  const text = `lowest ${Math.round(low.percent)} % · ${safe(dayOf(chart, low.atH), 12)} ${clock(chart, low.atH)}`;
-  return (
-    `<circle cx="${cx.toFixed(1)}" cy="${cy.toFixed(1)}" r="7" fill="#fff" stroke="${ink.line}" stroke-width="3"/>` +
-    label(cx, above ? cy - 16 : cy + 26, text, { size: 15, weight: 600, anchor, halo: true })
-  );
-}
-
-const hourOf = ({ startHour }: ChargeChart, atH: number): number => startHour + atH;
-const dayOf = (chart: ChargeChart, atH: number): string => {
-  const day = Math.floor(hourOf(chart, atH) / 24);
-  return chart.dayNames[day] ?? `day ${day + 1}`;
-};
-const clock = (chart: ChargeChart, atH: number): string => {
-  const hour = Math.round(hourOf(chart, atH)) % 24;
-  return `${String(hour).padStart(2, '0')}:00`;
-};
-
-/** Ticks at midnights with the day's name, and every six or twelve hours where there is room. */
-function hours(chart: ChargeChart, last: number, x: Scale): string[] {
-  const found: string[] = [];
-  const step = last <= 80 ? 6 : last <= 200 ? 12 : 24;
-  const first = Math.ceil(chart.startHour / step) * step;
-  const everyDay = Math.ceil(last / 24 / 12);
-  for (let hour = first; hour - chart.startHour <= last; hour += step) {
-    const at = x(hour - chart.startHour);
-    const isMidnight = hour % 24 === 0;
-    found.push(`<line x1="${at}" x2="${at}" y1="${bottom}" y2="${bottom + 6}" stroke="${ink.quiet}"/>`);
-    if (step < 24)
-      found.push(label(at, bottom + 21, `${hour % 24}`, { size: 12, anchor: 'middle', fill: ink.quiet }));
-    if (isMidnight && (hour / 24) % everyDay === 0)
-      found.push(
-        label(at, bottom + 40, safe(dayOf(chart, hour - chart.startHour), 10), {
-          weight: 600,
-          anchor: at > width - 60 ? 'end' : 'middle',
-        }),
-      );
+  if (wanted) {
+    const x = plot.x(wanted.atH);
+    put(
+      [plot.top + 13, plot.top + 29, plot.top + 45].flatMap(y => [
+        text(x - 5, y, wanted.says, { weight: 600, ink: 'good', anchor: 'end' }),
+        text(x + 5, y, wanted.says, { weight: 600, ink: 'good' }),
+      ]),
+    );
   }
-  return found;
+  const old = chart.before?.mark;
+  const rings: Mark[] = [
+    ...(old && old.atH <= plot.lastH
+      ? [
+          {
+            kind: 'circle',
+            x: plot.x(old.atH),
+            y: plot.y(old.percent),
+            r: 4.5,
+            fill: 'ground',
+            stroke: 'before',
+            thick: 2,
+          } as const,
+        ]
+      : []),
+    { kind: 'circle', x: cx, y: cy, r: 5, fill: 'ground', stroke: 'line', thick: 2.5 },
+  ];
+  if (night)
+    put([
+      text((plot.x(night[0]) + plot.x(night[1])) / 2, plot.bottom - 6, 'night', {
+        ink: 'quiet',
+        anchor: 'middle',
+      }),
+    ]);
+  return [...found, ...rings];
 }

@@ -1,46 +1,73 @@
 import { scaleLinear } from 'd3-scale';
-import { significant } from '#quantity/round.ts';
 import type { ClaimsChart } from './chart.ts';
-import { frame, height, ink, inner, label, safe, width } from './frame.ts';
+import { backed, type Drawing, edge, type Mark, rect, stroke, text, width } from './drawing.ts';
+import { framed, headOf } from './frame.ts';
+import { drawnNames, fitted, widthOf } from './letters.ts';
+import { amount, whole } from './words.ts';
 
-const most = 6;
+/** People that fit; the words below name all. */
+const most = 8;
+const step = 40;
+const size = 13;
 
-/** Claims as SVG: the answer's range as a band down the picture, each person's number on a line of its own. */
-export function drawClaims(chart: ClaimsChart): string {
+/** Claims: the answer's range as a band down the picture, each person's number on a line of its own. */
+export function drawClaims(chart: ClaimsChart): Drawing {
+  const head = headOf(chart);
   const claims = chart.claims.slice(0, most);
+  const names = drawnNames(claims.map(claim => claim.who)).map(name => fitted(name, 110, size, 600));
+  const left = edge + Math.max(40, ...names.map(name => widthOf(name, size, 600))) + 12;
+  const right = width - edge - 8;
   const all = [chart.low, chart.high, chart.value, ...claims.map(claim => claim.value)];
-  const reach = Math.max(...all);
-  const x = scaleLinear([Math.min(0, ...all), reach * 1.08], [170, width - 60]).nice(6);
-  const [top, bottom] = [inner.top + 26, height - inner.bottom];
-  const step = (bottom - top) / Math.max(1, claims.length);
-  const unit = safe(chart.unit);
-  const body = [
-    `<rect x="${x(chart.low).toFixed(1)}" y="${top}" width="${Math.max(3, x(chart.high) - x(chart.low)).toFixed(1)}" height="${bottom - top}" fill="${ink.good}" opacity="0.22"/>`,
-    `<line x1="${x(chart.value)}" x2="${x(chart.value)}" y1="${top}" y2="${bottom}" stroke="${ink.good}" stroke-width="3"/>`,
-    label(x(chart.value), top - 10, `worked out: ${significant(chart.value)} ${unit}`, {
+  const x = scaleLinear([Math.min(0, ...all), Math.max(...all) * 1.04 || 1], [left, right]);
+  const top = head.bottom + 24;
+  const bottom = top + claims.length * step + 6;
+  const middle = (at: number, words: string, points: number, weight: 400 | 600 = 400): number => {
+    const half = widthOf(words, points, weight) / 2;
+    return Math.min(right + 8 - half, Math.max(left - 8 + half, at));
+  };
+  const result = `worked out: ${amount(chart.value, chart.unit)}`;
+  const widest = Math.max(...x.ticks(5).map(tick => widthOf(whole(tick), 11))) + 10;
+  const many = Math.max(1, Math.min(5, Math.floor((right - left) / widest)));
+  const ticks = x
+    .ticks(many)
+    .map(tick => ({ at: x(tick), words: whole(tick) }))
+    .filter(({ at, words }, i, all) => i === 0 || at - all[i - 1]!.at >= widthOf(words, 11) + 6);
+  const marks: Mark[] = [
+    rect(x(chart.low), top, Math.max(3, x(chart.high) - x(chart.low)), bottom - top, {
+      fill: 'good',
+      opacity: 0.22,
+    }),
+    stroke([x(chart.value), top], [x(chart.value), bottom], 'good', { thick: 2 }),
+    text(middle(x(chart.value), result, 12, 600), top - 8, result, {
+      size: 12,
       weight: 600,
-      fill: '#00684c',
-      anchor: x(chart.value) > width - 200 ? 'end' : x(chart.value) < 280 ? 'start' : 'middle',
+      ink: 'good',
+      anchor: 'middle',
     }),
-    ...x.ticks(6).map(tick => {
-      const at = x(tick);
-      return `<line x1="${at}" x2="${at}" y1="${bottom}" y2="${bottom + 6}" stroke="${ink.quiet}"/>${label(at, bottom + 24, significant(tick), { anchor: 'middle', fill: ink.quiet })}`;
-    }),
-    label(width - 24, bottom + 44, unit, { anchor: 'end', fill: ink.quiet }),
-    ...claims.map((claim, i) => {
-      const y = top + step * (i + 0.5);
-      const at = x(claim.value);
+    stroke([left, bottom], [right, bottom], 'quiet'),
+    ...ticks.flatMap(({ at, words }): Mark[] => [
+      stroke([at, bottom], [at, bottom + 4], 'quiet'),
+      text(at, bottom + 16, words, { ink: 'quiet', anchor: 'middle' }),
+    ]),
+    text(right, bottom + 32, chart.unit, { ink: 'quiet', anchor: 'end' }),
+    ...claims.flatMap((claim, i): Mark[] => {
+      const y = top + step * i + 26;
+      const words = amount(claim.value, chart.unit);
       return [
-        `<line x1="170" x2="${width - 60}" y1="${y}" y2="${y}" stroke="${ink.grid}"/>`,
-        label(158, y + 6, safe(claim.who, 16), { size: 17, weight: 600, anchor: 'end' }),
-        `<circle cx="${at.toFixed(1)}" cy="${y.toFixed(1)}" r="9" fill="${ink.line}"/>`,
-        label(at, y - 16, `${significant(claim.value)} ${unit}`, {
-          weight: 600,
-          anchor: 'middle',
-          halo: true,
-        }),
-      ].join('\n');
+        stroke([left, y], [right, y], 'grid'),
+        text(left - 12, y + 4.5, names[i]!, { size, weight: 600, anchor: 'end' }),
+        { kind: 'circle', x: x(claim.value), y, r: 6, fill: 'line' },
+        ...backed(
+          text(middle(x(claim.value), words, 12, 600), y - 10, words, {
+            size: 12,
+            weight: 600,
+            anchor: 'middle',
+          }),
+        ),
+      ];
     }),
   ];
-  return frame(chart, body.join('\n'));
+  const rest = chart.claims.length - claims.length;
+  if (rest > 0) marks.push(text(edge, bottom + 32, `and ${rest} more below`, { ink: 'quiet' }));
+  return framed(head, marks, bottom + 42);
 }

@@ -1,58 +1,40 @@
-import type { Chart } from './chart.ts';
+import { type Box, boxOf, type Drawing, edge, type Mark, type TextMark, text, width } from './drawing.ts';
+import { balanced, wrapped } from './letters.ts';
 
-/** Size of a picture before it is scaled for a phone, px. */
-export const width = 800;
-export const height = 450;
-/** Room for the axes, px. */
-export const inner = { left: 60, right: 24, top: 88, bottom: 56 } as const;
-
-/** Okabe and Ito's colour-blind safe palette, with slate for ink. */
-export const ink = {
-  text: '#1f2933',
-  quiet: '#52606d',
-  grid: '#e4e7eb',
-  night: '#334e68',
-  line: '#0072b2',
-  limit: '#d55e00',
-  good: '#009e73',
-} as const;
-
-/** A person's or thing's name made safe for SVG, and short enough to fit. */
-export function safe(text: string, longest = 40): string {
-  const characters = [...text.replace(/\p{C}/gu, '')];
-  const short =
-    characters.length > longest ? `${characters.slice(0, longest - 1).join('')}…` : characters.join('');
-  return short
-    .replaceAll('&', '&amp;')
-    .replaceAll('<', '&lt;')
-    .replaceAll('>', '&gt;')
-    .replaceAll('"', '&quot;');
+/** Title and note of a picture, and where its body begins. */
+export interface Head {
+  readonly marks: readonly TextMark[];
+  /** px from the top. */
+  readonly bottom: number;
 }
 
-export interface TextStyle {
-  readonly size?: number;
-  readonly weight?: 400 | 600;
-  readonly fill?: string;
-  readonly anchor?: 'start' | 'middle' | 'end';
-  /** A white edge, so that it reads over lines. */
-  readonly halo?: boolean;
+const titleSize = 16;
+const noteSize = 12;
+const mostLines = { title: 3, note: 2 } as const;
+
+/** The title in at most three lines, the note in at most two. */
+export function headOf({ title, note }: { readonly title: string; readonly note: string }): Head {
+  const room = width - 2 * edge;
+  const titles = balanced(title, room, mostLines.title, titleSize, 600);
+  const notes = wrapped(note, room, mostLines.note, noteSize);
+  const top = 12;
+  const below = top + titles.length * 20;
+  return {
+    marks: [
+      ...titles.map((line, i) => text(edge, top + 15 + i * 20, line, { size: titleSize, weight: 600 })),
+      ...notes.map((line, i) => text(edge, below + 14 + i * 16, line, { size: noteSize, ink: 'quiet' })),
+    ],
+    bottom: below + notes.length * 16 + 6,
+  };
 }
 
-/** A line of text; the text itself must be escaped already. */
-export function label(x: number, y: number, text: string, style: TextStyle = {}): string {
-  const { size = 14, weight = 400, fill = ink.text, anchor = 'start', halo = false } = style;
-  const edge = halo ? ' stroke="#fff" stroke-width="4" stroke-linejoin="round" paint-order="stroke"' : '';
-  return `<text x="${x.toFixed(1)}" y="${y.toFixed(1)}" font-size="${size}" font-weight="${weight}" fill="${fill}" text-anchor="${anchor}"${edge}>${text}</text>`;
-}
+/** A picture of a head and a body. */
+export const framed = (head: Head, marks: readonly Mark[], height: number): Drawing => ({
+  width,
+  height: Math.ceil(height),
+  marks: [...marks, ...head.marks],
+});
 
-/** White ground, title, the line of what is assumed, and the body. */
-export function frame(chart: Chart, body: string): string {
-  return [
-    `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}" viewBox="0 0 ${width} ${height}" font-family="Inter">`,
-    `<rect width="${width}" height="${height}" fill="#fff"/>`,
-    label(24, 36, safe(chart.title, 66), { size: 21, weight: 600 }),
-    label(24, 60, safe(chart.note, 104), { size: 14, fill: ink.quiet }),
-    body,
-    '</svg>',
-  ].join('\n');
-}
+/** The boxes of the texts among marks. */
+export const textBoxes = (marks: readonly Mark[]): Box[] =>
+  marks.flatMap(mark => (mark.kind === 'text' ? [boxOf(mark)] : []));

@@ -27,17 +27,20 @@ export interface PanelCurrents {
 /**
  * Currents of panels on one lead, side by side as far as a battery's volts allow (which makes the most of them).
  * Takes the assumptions of `panelLeadAssumptions`.
+ * @param inSeries panels in each string, where that is settled
  */
 export function panelCurrents(
   panels: readonly Solar[],
   voltageV: number,
   values: Values,
   trace?: Trace,
+  inSeries?: number,
 ): PanelCurrents {
   const told = panels.filter(panel => panel.powerW !== undefined);
   const P = told.reduce((sum, panel) => sum + panel.count * panel.powerW!, 0);
   const V_oc = Math.min(...told.map(panel => openVoltsOf(panel, values)));
-  const n_s = Math.min(countOf(told), Math.max(1, Math.ceil(((voltageV / 12) * leastRatio) / V_oc)));
+  const n_s =
+    inSeries ?? Math.min(countOf(told), Math.max(1, Math.ceil(((voltageV / 12) * leastRatio) / V_oc)));
   const I_sc = run(
     panelShortCircuit,
     { k_sc: shortAgainstFull, P, n_s, k_mp: taken(values, 'fullPowerShare'), V_oc },

@@ -160,16 +160,21 @@ async function post(
   // Talk among people gets no answer.
   if (words.said.text === '') return undefined;
   if (at === undefined && !mayStand) room.hold.takeTurn(place.chat);
-  const content = { ...words, picture: chart && (await drawn(room, chart)) };
+  const content = { ...words, picture: chart && (await drawn(room, chart, place.chat)) };
   if (at !== undefined) return sender.edit(at, place, content);
   const found = mayStand ? await seek(deps.store, sender, place, content, after) : undefined;
   return found ?? sender.send(place, content);
 }
 
-/** The picture of a chart; none where drawing fails: the words say it all. */
-export async function drawn({ pictures, deps }: Room, chart: Chart): Promise<Buffer | undefined> {
+/** The picture of a chart on the ground that its chat has chosen; none where drawing fails: the words say it all. */
+export async function drawn(
+  { pictures, deps }: Room,
+  chart: Chart,
+  chat: number,
+): Promise<Buffer | undefined> {
   try {
-    return await pictures.of(chart);
+    const { memory } = await deps.store.load(String(chat));
+    return await pictures.of(chart, memory.settings.isDark ? 'dark' : 'light');
   } catch (error) {
     deps.log.error({ err: error }, 'a picture could not be drawn');
     return undefined;

@@ -1,64 +1,106 @@
-import type { BarsChart, ChargeChart, Chart, ClaimsChart } from '#answer/chart/chart.ts';
-import { english } from '#answer/speech.ts';
+import type {
+  BarsChart,
+  ChargeChart,
+  Chart,
+  ClaimsChart,
+  MonthsChart,
+  PlanChart,
+  WiringChart,
+} from '#answer/chart/chart.ts';
+import { drawnNames } from '#answer/chart/letters.ts';
+import { amount, cableOf, fuseOf, monthOf, percent, span, whole, withRange } from '#answer/chart/words.ts';
+import { sentence } from '#answer/say.ts';
 
 /** Telegram's limit of a caption, in UTF-16 units. */
 export const captionLimit = 1024;
 
-const { plain, significant } = english;
+/** Names, each with the number that stands for it in the picture where the picture has no letters for it. */
+const keyed = (names: readonly string[]): string[] =>
+  drawnNames(names).map((drawn, i) => (/^\(\d+\)$/.test(drawn) ? `${drawn} ${names[i]}` : names[i]!));
 
 type Point = ChargeChart['points'][number];
 
-const percent = (value: number): string => `${Math.round(value)} %`;
-/** "48 % (41–55 %)", without the brackets where nothing is open. */
-const withRange = (point: Point): string => {
-  const [low, high] = [Math.round(point.lowPercent), Math.round(point.highPercent)];
-  return low === high ? percent(point.percent) : `${percent(point.percent)} (${low}–${high} %)`;
-};
-const lowestOf = (points: readonly Point[]): Point =>
-  points.reduce((a, b) => (b.percent < a.percent ? b : a));
+/** The day that an hour from the first midnight ends: midnight is the end of a day, as the engine has it. */
+const dayOf = (hour: number): number => Math.ceil(hour / 24 - 1e-9) - 1;
 
-/** "Sat 07:00". */
-function moment({ startHour, dayNames }: ChargeChart, atH: number): string {
-  const hour = Math.round(startHour + atH);
-  const day = Math.floor(hour / 24);
-  return `${dayNames[day] ?? `day ${day + 1}`} ${String(hour % 24).padStart(2, '0')}:00`;
+/** The lowest point of each day that has a name, the first day first. */
+function lowsByDay({ points, clock }: ChargeChart): (readonly [day: string, low: Point])[] {
+  if (!clock) return [];
+  const days = Map.groupBy(points.slice(1), point => dayOf(clock.startHour + point.atH));
+  return [...days].flatMap(([day, of]) => {
+    const name = clock.dayNames[day];
+    return name === undefined ? [] : [[name, of.reduce((a, b) => (b.percent < a.percent ? b : a))] as const];
+  });
 }
 
 function ofCharge(chart: ChargeChart): string[] {
-  const { points } = chart;
+  const { points, clock, mark, before, wanted, cut } = chart;
   const [first, last] = [points[0], points.at(-1)];
   if (first === undefined || last === undefined) return [];
-  const lowest = lowestOf(points);
+  const limit = percent(chart.limitPercent);
   const lows = lowsByDay(chart).map(([day, low]) => `${day} ${percent(low.percent)}`);
   return [
-    `Starts at ${percent(first.percent)}, ${moment(chart, first.atH)}.`,
-    `Lowest ${withRange(lowest)}, ${moment(chart, lowest.atH)}; stay above ${percent(chart.limitPercent)}.`,
-    ...(lows.length > 1 ? [`Lowest each day: ${lows.join(', ')}.`] : []),
-    `Ends at ${withRange(last)}, ${moment(chart, last.atH)}.`,
+    clock
+      ? `Starts at ${percent(first.percent)}. ${sentence(mark.says)}; stay above ${limit}.`
+      : `From ${percent(first.percent)} to ${limit}, where it should stop: ${mark.says}.`,
+    before ? `Before: ${before.says}.` : '',
+    wanted ? `${sentence(wanted.says)}.` : '',
+    lows.length > 1 ? `Lowest each day: ${lows.join(', ')}.` : '',
+    clock ? `Ends at ${withRange(last)}.` : '',
+    cut ? `${sentence(cut)}.` : '',
   ];
 }
 
-/** The lowest point of each day, the first day first. */
-const lowsByDay = ({ points, startHour, dayNames }: ChargeChart): (readonly [day: string, low: Point])[] =>
-  [...Map.groupBy(points, ({ atH }) => Math.floor((startHour + atH) / 24))].map(([day, of]) => [
-    dayNames[day] ?? `day ${day + 1}`,
-    lowestOf(of),
-  ]);
-
 const biggestFirst = ({ bars }: BarsChart): BarsChart['bars'] => [...bars].sort((a, b) => b.value - a.value);
 
-const ofBars = (chart: BarsChart): string[] => [
-  `${biggestFirst(chart)
-    .map(({ name, value }) => `${name} ${significant(value)} ${chart.unit}`)
-    .join(', ')}.`,
-];
+function ofBars(chart: BarsChart): string[] {
+  const { unit } = chart;
+  const sorted = biggestFirst(chart);
+  const names = keyed(sorted.map(bar => bar.name));
+  return [`${sorted.map(({ value }, i) => `${names[i]} ${amount(value, unit)}`).join(', ')}.`];
+}
 
 function ofClaims({ value, low, high, unit, claims }: ClaimsChart): string[] {
-  const range = plain(low) === plain(high) ? '' : ` (${plain(low)}–${plain(high)} ${unit})`;
+  const between = span(low, high, unit);
+  const range = between.includes('–') ? ` (${between})` : '';
+  const names = keyed(claims.map(claim => claim.who));
   return [
-    `Worked out: ${significant(value)} ${unit}${range}.`,
-    `${claims.map(claim => `${claim.who}: ${significant(claim.value, 4)} ${unit}`).join(', ')}.`,
+    `Worked out: ${amount(value, unit)}${range}.`,
+    `${claims.map((claim, i) => `${names[i]}: ${amount(claim.value, unit)}`).join(', ')}.`,
   ];
+}
+
+const ofMonths = ({ months, unit, use }: MonthsChart): string[] => [
+  `${unit} a day: ${months.map((month, i) => `${monthOf(i)} ${whole(month.value)} (${span(month.low, month.high, '').trim()})`).join(', ')}.`,
+  use === undefined ? '' : `You use ${amount(use, unit)}.`,
+];
+
+const ofPlan = ({ days, unit, limitPercent, cut }: PlanChart): string[] => [
+  ...days.map(day => {
+    const offered = `${whole(day.sunAh + day.drivingAh + day.pluggedAh)} ${unit}`;
+    return `${day.name}: out ${whole(day.outAh)} ${unit}, on offer ${offered}, lowest ${percent(day.lowestPercent)}, ends ${percent(day.endPercent)}.`;
+  }),
+  `Stay above ${percent(limitPercent)}.${cut ? ` ${sentence(cut)}.` : ''}`,
+];
+
+/** What each lead of a sketch goes to, its cable and its fuse. */
+function leadsOf({ battery, branches, main }: WiringChart): (readonly [name: string, lead: string])[] {
+  const names = keyed([battery, ...branches.flatMap(({ boxes }) => boxes.map(({ name }) => name))]);
+  const leads = [...branches.flatMap(({ boxes }) => boxes.map(({ lead }) => lead)), ...(main ? [main] : [])];
+  return leads.map((lead, i) => {
+    const kind = lead.fuseKind === undefined ? '' : ` (${lead.fuseKind})`;
+    const rated = fuseOf(lead);
+    return [
+      names[i + 1] ?? 'Battery to bus bar',
+      `${cableOf(lead)}${rated === undefined ? '' : `, ${rated}${kind}`}`,
+    ];
+  });
+}
+
+function ofWiring(chart: WiringChart): string[] {
+  const leads = leadsOf(chart).map(([name, lead]) => `${name}: ${lead}.`);
+  // What could hurt comes first: a caption is cut at its end.
+  return [...chart.cautions, ...leads, chart.cut ?? ''];
 }
 
 /** The numbers of a picture in sentences, without its title and note. */
@@ -70,6 +112,12 @@ export const linesOf = (chart: Chart): string[] => {
       return ofBars(chart);
     case 'claims':
       return ofClaims(chart);
+    case 'months':
+      return ofMonths(chart);
+    case 'plan':
+      return ofPlan(chart);
+    case 'wiring':
+      return ofWiring(chart);
   }
 };
 
@@ -80,18 +128,43 @@ export const captionOf = (chart: Chart): string =>
 /** The same numbers in rows, the first row their heads. */
 export function rowsOf(chart: Chart): readonly (readonly string[])[] {
   switch (chart.kind) {
-    case 'charge':
-      return [['Day', 'Lowest'], ...lowsByDay(chart).map(([day, low]) => [day, withRange(low)])];
+    case 'charge': {
+      const lows = lowsByDay(chart).map(([day, low]) => [day, withRange(low)]);
+      const [first, last] = [chart.points[0], chart.points.at(-1)];
+      if (lows.length > 0) return [['Day', 'Lowest'], ...lows];
+      return first && last
+        ? [
+            ['When', 'Charge'],
+            ['Start', withRange(first)],
+            ['End', withRange(last)],
+          ]
+        : [];
+    }
     case 'bars':
       return [
         ['What', chart.unit],
-        ...biggestFirst(chart).map(({ name, value }) => [name, significant(value)]),
+        ...biggestFirst(chart).map(({ name, value }) => [name, amount(value, chart.unit)]),
       ];
     case 'claims':
       return [
         ['Who', chart.unit],
-        ['Worked out', `${significant(chart.value)} (${plain(chart.low)}–${plain(chart.high)})`],
-        ...chart.claims.map(({ who, value }) => [who, significant(value, 4)]),
+        ['Worked out', `${amount(chart.value, chart.unit)} (${span(chart.low, chart.high, chart.unit)})`],
+        ...chart.claims.map(({ who, value }) => [who, amount(value, chart.unit)]),
       ];
+    case 'months':
+      return [
+        ['Month', `${chart.unit} a day`],
+        ...chart.months.map(({ value, low, high }, i) => [
+          monthOf(i),
+          `${whole(value)} (${span(low, high, '').trim()})`,
+        ]),
+      ];
+    case 'plan':
+      return [
+        ['Day', 'Lowest', 'Ends'],
+        ...chart.days.map(day => [day.name, percent(day.lowestPercent), percent(day.endPercent)]),
+      ];
+    case 'wiring':
+      return [['To', 'Cable and fuse'], ...leadsOf(chart)];
   }
 }

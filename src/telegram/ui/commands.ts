@@ -61,7 +61,7 @@ export const commands: readonly Command[] = [
   },
   {
     name: 'pictures',
-    says: 'Pictures with the answers: on or off',
+    says: 'Pictures: on, off, dark or light',
     menus: ['private', 'admin'],
     bare: picturesMessage,
     withRest: `${picturesMessage} {rest}`,

@@ -1,11 +1,12 @@
 import type { Chart } from '#answer/chart/chart.ts';
+import type { Theme } from '#answer/chart/theme.ts';
 import { hash } from './buttons.ts';
 
 /** Draws a chart as a PNG. */
-export type Draw = (chart: Chart) => Promise<Buffer>;
+export type Draw = (chart: Chart, theme: Theme) => Promise<Buffer>;
 
 /** The drawing itself: its libraries are loaded when the first picture is wanted, and draw beside the answers. */
-const drawPng: Draw = async chart => (await import('#answer/chart/png.ts')).png(chart);
+const drawPng: Draw = async (chart, theme) => (await import('#answer/chart/png.ts')).png(chart, theme);
 
 /** Pictures drawn of late, about 60 kB each, by what they show: a chart asked for again is not drawn again. */
 export class Pictures {
@@ -19,9 +20,9 @@ export class Pictures {
   }
 
   /** @throws what drawing throws; it is tried again the next time */
-  of(chart: Chart): Promise<Buffer> {
-    const key = hash(JSON.stringify(chart));
-    const picture = this.#drawn.get(key) ?? this.#draw(chart);
+  of(chart: Chart, theme: Theme = 'light'): Promise<Buffer> {
+    const key = hash(`${theme} ${JSON.stringify(chart)}`);
+    const picture = this.#drawn.get(key) ?? this.#draw(chart, theme);
     // Put last again, so that the oldest go first.
     this.#drawn.delete(key);
     this.#drawn.set(key, picture);

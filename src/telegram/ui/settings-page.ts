@@ -13,6 +13,7 @@ export const mainsVolts = [100, 120, 230, 240] as const;
 export const changes: readonly ((settings: Settings) => Settings)[] = [
   settings => ({ ...settings, pictures: settings.pictures === false }),
   ...mainsVolts.map(mainsV => (settings: Settings) => ({ ...settings, mainsV })),
+  settings => ({ ...settings, isDark: settings.isDark !== true }),
 ];
 
 /** What the bot goes by in a chat, with a button for each change. @param mainsV what goes where the chat told none */
@@ -24,10 +25,12 @@ export function settingsPage(
 ): Pick<Content, 'said' | 'buttons'> {
   const volts = settings.mainsV ?? mainsV;
   const arePictures = settings.pictures !== false;
+  const isDark = settings.isDark === true;
   const said = say(
     [
       'What I go by in this chat:',
       `• Pictures with a trip: ${arePictures ? 'on' : 'off'}`,
+      `• Pictures on ${isDark ? 'dark' : 'light'} ground`,
       `• Mains: ${volts} V`,
       ...(kind === 'group' ? ['In a group an admin changes them.'] : []),
       'A rig is told by /rig, and deleted by /forget.',
@@ -39,7 +42,10 @@ export function settingsPage(
     said,
     buttons: {
       inline_keyboard: [
-        [button('set', arePictures ? 'Turn the pictures off' : 'Turn the pictures on', 0)],
+        [
+          button('set', arePictures ? 'Turn the pictures off' : 'Turn the pictures on', 0),
+          button('set', isDark ? 'Light pictures' : 'Dark pictures', changes.length - 1),
+        ],
         mains,
         // Asked back before anything goes.
         ...(kind === 'private' ? [[button('next', labels.forget)]] : []),

@@ -70,7 +70,7 @@ export async function showPicture(
   if (chart === undefined) return at;
   const shown = answer.text ?? answer.caption ?? '';
   const said = say(captionOf(chart), { limit: captionLimit });
-  const dressed = { picture: await drawn(room, chart), rich: chartTable(chart) };
+  const dressed = { picture: await drawn(room, chart, at.chat), rich: chartTable(chart) };
   await room.sender.send(placeOf(answer), { said, ...dressed });
   room.kept.change(at.chat, at.id, after);
   await room.sender.rebutton(at, left(shown, button, after));

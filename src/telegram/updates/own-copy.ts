@@ -28,9 +28,12 @@ const working = (answer: ReturnType<Kept['again']>): Content => ({
   rich: workingTable(labels.steps, answer.working),
 });
 
-async function picture({ room }: Pressed, answer: ReturnType<Kept['again']>): Promise<Content | undefined> {
+async function picture(
+  { room, message }: Pressed,
+  answer: ReturnType<Kept['again']>,
+): Promise<Content | undefined> {
   const chart = answer.chart?.();
   if (chart === undefined) return undefined;
   const said = say(captionOf(chart), { limit: captionLimit });
-  return { said, picture: await drawn(room, chart), rich: chartTable(chart) };
+  return { said, picture: await drawn(room, chart, message.chat.id), rich: chartTable(chart) };
 }

@@ -11,6 +11,8 @@ import { isAnonymousAdmin } from './people.ts';
 const usualMainsV = 230;
 
 const off = /^(off|no|none|text)$/i;
+/** The ground that pictures are on. */
+const grounds: Readonly<Record<string, boolean>> = { dark: true, light: false };
 
 const begins = (text: string, command: string): boolean => text === command || text.startsWith(`${command} `);
 
@@ -42,7 +44,7 @@ export async function changeSettings(
   return settings;
 }
 
-/** Shows the settings, or sets whether trips come as pictures: "/pictures off", or turned over where nothing was said. */
+/** Shows the settings, or sets how pictures come: "/pictures off", "dark", or turned over where nothing was said. */
 export async function answerSettings(room: Room, message: Message, text: string): Promise<Sent | undefined> {
   const chat = message.chat.id;
   const asker = isAnonymousAdmin(message) ? 0 : (message.from?.id ?? 0);
@@ -54,6 +56,13 @@ export async function answerSettings(room: Room, message: Message, text: string)
   const isSure = isAnonymousAdmin(message) || (await maySet(room, message, asker));
   if (!isSure) return room.sender.send(place, { said: say('Only an admin can set that for the group.') });
   const rest = text.slice(picturesMessage.length).trim();
+  const isDark = grounds[rest.toLowerCase()];
+  if (isDark !== undefined) {
+    await changeSettings(room, chat, settings => ({ ...settings, isDark }));
+    return room.sender.send(place, {
+      said: say(`Done: pictures are on ${rest.toLowerCase()} ground from now on.`),
+    });
+  }
   const { pictures } = await changeSettings(room, chat, settings => ({
     ...settings,
     pictures: rest === '' ? settings.pictures === false : !off.test(rest),

@@ -70,6 +70,42 @@ export const scenes: readonly Scene[] = [
         '/power 5 days in Dubbo in June, 120Ah lithium, fridge 2A average, lights 10W 4h a day, 160W solar',
       );
       await g.press(ness, "what if it's overcast?");
+      await g.press(ness, 'day by day please');
+    },
+  },
+  {
+    title: 'Before and after',
+    shows: 'What changes with a “what if” stands in one picture; an admin puts pictures on dark ground.',
+    play: async g => {
+      g.admins.add(jo.id);
+      await g.say(jo, '/power fridge 2A average, 100Ah lithium, 3 days?');
+      await g.say(jo, 'what if 200Ah?', { isReply: true });
+      await g.press(jo, 'Picture');
+      await g.say(jo, '/pictures dark');
+      await g.say(jo, '/power fridge 2A average, 100Ah lithium, 3 days?');
+      await g.press(jo, 'Picture');
+    },
+  },
+  {
+    title: 'A wiring sketch',
+    shows:
+      'A rig as a schematic, each cable and fuse chosen for the other: to talk over, not to build mains by. One cable alone has its own.',
+    play: async g => {
+      await g.say(
+        col,
+        '/rig 2 x 100Ah lithium, 2 x 200W panels with mppt, 25A dcdc charger, 1000W inverter, fridge 4A, lights 20W, pump 5A',
+      );
+      await g.press(col, 'Picture');
+      await g.say(col, '/power what cable for a 25A dcdc charger over 7m?');
+      await g.press(col, 'Picture');
+    },
+  },
+  {
+    title: 'Sun by month',
+    shows: 'What panels make over the year, against the use.',
+    play: async g => {
+      await g.say(ness, '/power what will a 200W panel make in Mildura in July if I use 40Ah a day?');
+      await g.press(ness, 'Picture');
     },
   },
   {

@@ -117,7 +117,7 @@ test('row 25: /start, /help, /settings and /privacy work; /privacy says what, wh
   const [start, help, settings, privacy] = s.answers(alone.id).map(textOf);
   expect(start).toBe(help);
   expect(help).toMatch(/^I work out camping power/);
-  expect(settings).toMatch(/Pictures with a trip: on\n• Mains: 230 V/);
+  expect(settings).toMatch(/Pictures with a trip: on\n• Pictures on light ground\n• Mains: 230 V/);
   for (const part of ['I keep', 'used for', '30 days', 'forget']) expect(privacy).toContain(part);
   // Help fits a phone: by subject, in buttons that are not cut off.
   const subjects = labelsOf(s.answers(alone.id)[1]!);
@@ -138,7 +138,7 @@ test('row 25: /start, /help, /settings and /privacy work; /privacy says what, wh
   const shown = s.answers(alone.id)[2]!;
   await s.tap(s.now(shown), 'Turn the pictures off');
   await s.tap(s.now(shown), '120 V');
-  expect(s.now(shown).text).toMatch(/Pictures with a trip: off\n• Mains: 120 V/);
+  expect(s.now(shown).text).toMatch(/Pictures with a trip: off\n• Pictures on light ground\n• Mains: 120 V/);
   expect((await s.store.load(String(alone.id))).memory.settings).toEqual({ pictures: false, mainsV: 120 });
 });
 
