@@ -21,7 +21,7 @@ export function settingOf(
   message: Message,
   parsed: Heard,
   options: Options,
-  own: Pick<Setting, 'recalled' | 'owner' | 'claims' | 'argued' | 'learned'>,
+  own: Pick<Setting, 'recalled' | 'owner' | 'claims' | 'argued' | 'learned' | 'subject'>,
 ): Setting {
   return {
     from: message.from,
@@ -33,6 +33,7 @@ export function settingOf(
     argued: own.argued,
     rigs: memory.rigs,
     learned: own.learned,
+    subject: own.subject,
     learnedOf: owner => learnedOf(memory, owner, message.at),
     ownKey: ownKey(message.from, message.kind),
     parsed,

@@ -2,10 +2,6 @@ import { describe, expect, test } from 'vitest';
 import { print } from '#answer/text.ts';
 import { compare } from '#intents/compare/intent.ts';
 import { emergency } from '#intents/emergency/intent.ts';
-import { factsOf } from '#intents/facts.ts';
-import { symptomOf } from '#intents/fault/compute.ts';
-import { fault } from '#intents/fault/intent.ts';
-import { symptoms } from '#intents/fault/symptoms-table.ts';
 import type { Intent, Setting } from '#intents/intent.ts';
 import { list } from '#intents/list/intent.ts';
 import { none } from '#intents/none/intent.ts';
@@ -18,62 +14,6 @@ const reply = <N>(intent: Intent<N>, stated: Stated, setting: Partial<Setting> =
   intent.reply(intent.needs.parse(stated), settingWith(setting));
 const isAnswered = <N>(intent: Intent<N>, stated: Stated) => intent.needs.safeParse(stated).success;
 const value = (of: ReturnType<typeof reply>, name: string) => Number(of.figures?.[name]?.value);
-
-describe('something is wrong', () => {
-  test.each<[Stated, string]>([
-    [{ loads: [{ name: 'fridge' }] }, 'fridge-cuts-out'],
-    [{ loads: [{ name: 'fridge' }], fuseA: 10 }, 'fuse-blows'],
-    [{ loads: [{ name: 'lights' }, { name: 'water pump' }] }, 'lights-dim'],
-    [{ loads: [{ name: 'water pump' }] }, 'pump-runs-on'],
-    [{ chargers: [{ kind: 'dcdc' }], alternator: 'smart' }, 'dcdc-wont-charge'],
-    [{ chargers: [{ kind: 'isolator' }], volts: 12.4 }, 'isolator-wont-engage'],
-    [{ inverter: { powerW: 1500 }, loads: [{ name: 'hair dryer', powerW: 1600 }] }, 'inverter-trips'],
-    [{ loads: [{ name: 'kettle', powerW: 2200 }] }, 'mains-trips'],
-    [{ solar: [{ powerW: 160 }] }, 'panel-nothing'],
-    [{ batteries: [{ capacityAh: 120, ageYears: 8 }] }, 'battery-worn'],
-    [{ volts: 9.8, voltsTaken: 'rest', batteries: [{ capacityAh: 100 }] }, 'battery-very-low'],
-    [{}, 'general'],
-  ])('%j points at %s', (stated, name) => expect(symptomOf(factsOf(stated)).name).toBe(name));
-
-  test('words that the reader knows come before what the facts point at', () => {
-    expect(symptomOf(factsOf({ loads: [{ name: 'fridge' }] }), 'fuse-blows').name).toBe('fuse-blows');
-  });
-
-  test('gear that is only remembered is no sign', () => {
-    const recalled = new Set(['inverter'] as const);
-    const stated: Stated = { inverter: { powerW: 2000 }, loads: [{ name: 'fridge' }] };
-    expect(reply(fault, stated, { recalled }).headline).toMatch(/its volts sag/);
-  });
-
-  test('a fuse that blows is never answered with a larger one', () => {
-    const told = reply(fault, { fuseA: 10, loads: [{ name: 'water pump' }] });
-    expect(told.headline).toMatch(/^Not a bigger fuse/);
-    expect(told).toMatchObject({ verdict: 'no', figures: {} });
-    expect(told.cautions).toContain('no-fuse');
-  });
-
-  test('figures tell where they can be worked out', () => {
-    const drop = reply(fault, {
-      loads: [{ name: 'lights' }, { name: 'water pump' }],
-      cable: { lengthM: 6, areaMm2: 2.5, currentA: 6 },
-    });
-    expect(value(drop, 'voltageDrop')).toBeCloseTo(0.6, 1);
-    const over = reply(fault, { inverter: { powerW: 1500 }, loads: [{ name: 'hair dryer', powerW: 1600 }] });
-    expect(value(over, 'acLoad')).toBe(1600);
-    expect(print(over)).toMatch(/that alone trips it/);
-  });
-
-  test('each symptom has a number to go by, fits a phone, and is said in its own words', () => {
-    const said = symptoms.flatMap(({ says }) => says);
-    expect(said.filter((one, i) => said.indexOf(one) !== i)).toEqual([]);
-    for (const { name, likely, tells, next, says } of symptoms) {
-      expect(likely.length, name).toBeLessThanOrEqual(120);
-      expect([likely, tells, ...next].join(' ').length, name).toBeLessThan(700);
-      expect(tells, name).toMatch(/\d|of the fuse|quiet|sun|night|volts/);
-      expect(says.length, name).toBeGreaterThan(0);
-    }
-  });
-});
 
 test('an emergency is answered at once: no figures, nothing to tap, nothing asked', () => {
   const told = reply(emergency, {});
