@@ -22,6 +22,7 @@ export function answerFault(facts: Facts, fault: Fault): Reply {
   const { symptom, causes, findings, isToldAll, spoken } = fault;
   const sure = symptom.isFuse ? undefined : findings.find(({ isCause, likely }) => isCause && likely);
   const shown = findings.slice(0, most.findings);
+  const figures = Object.assign({}, ...[...shown].reverse().map(one => one.figures));
   const explored = shown.find(finding => finding.explored)?.explored;
   const cautions: CautionCode[] = [
     ...(symptom.isFuse ? (['no-fuse'] as const) : []),
@@ -31,7 +32,7 @@ export function answerFault(facts: Facts, fault: Fault): Reply {
   ];
   const headline = spoken(sure?.likely ?? causes[0].likely);
   const worked = shown
-    .map(finding => (finding === sure ? (finding.mend ?? '') : finding.says))
+    .map(finding => spoken(finding === sure ? (finding.mend ?? '') : finding.says))
     .filter(Boolean)
     .map(sentence);
   const question = isToldAll ? '' : symptom.asks[0];
@@ -39,9 +40,7 @@ export function answerFault(facts: Facts, fault: Fault): Reply {
     headline,
     lines: [...worked, ...causesIn(fault, [headline, ...worked, question]), question].filter(Boolean),
     verdict: symptom.isFuse ? 'no' : null,
-    ...(shown.length > 0 && {
-      figures: Object.assign({}, ...[...shown].reverse().map(({ figures }) => figures)),
-    }),
+    ...(Object.keys(figures).length > 0 && { figures }),
     ...(explored && { working: reasons(explored).working }),
     cautions,
     next: explored ? ['show the working'] : [],

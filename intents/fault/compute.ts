@@ -52,6 +52,15 @@ export function symptomOf(facts: Facts, named?: string): Symptom {
   return fitting.reduce((best, one) => (one.when.length > best.when.length ? one : best), general);
 }
 
+/** A voltage read at the thing, by what the symptom makes of it. */
+function readFinding({ reads }: Symptom, about: FaultCase): Finding | undefined {
+  const { volts, voltsTaken } = about.told;
+  if (!reads || volts === undefined || voltsTaken === 'rest') return undefined;
+  const blocks = blocksIn(about);
+  const [says, by] = volts < reads.volts * blocks ? reads.low : reads.fine;
+  return { ...(by && { by, isCause: true }), says: `${decimals(volts, 2)} V ${says}.`, figures: {} };
+}
+
 /** The causes with what a sum points at first, and what it clears last. */
 function ordered({ causes }: Symptom, findings: readonly Finding[]): Fault['causes'] {
   const rank = ({ by }: Cause): number => {
@@ -111,7 +120,10 @@ export function computeFault(
   const symptom = symptomOf(told, subject);
   const bank = bankFor(facts);
   const about: FaultCase = { facts, told, bank, mainsV, at };
-  const found = (symptom.weighs ?? []).map(weigh => sums[weigh](about)).filter(one => one !== undefined);
+  const found = [
+    readFinding(symptom, about),
+    ...(symptom.weighs ?? []).map(weigh => sums[weigh](about)),
+  ].filter(one => one !== undefined);
   const findings = [...found].sort((a, b) => Number(b.isCause ?? false) - Number(a.isCause ?? false));
   const chemistry = facts.batteries?.find(b => b.role !== 'starter' && b.chemistry)?.chemistry;
   return {

@@ -61,6 +61,13 @@ export interface Cause {
 /** What a question back would be answered by: not asked where that is told. */
 export type Asked = 'volts' | 'cable' | 'current' | 'age' | 'ambientC' | 'words';
 
+/** What a reading at the thing, while it should run, tells: under so many volts (of 12), or over. */
+export interface ReadAt {
+  readonly volts: number;
+  readonly low: readonly [says: string, by?: Bearing];
+  readonly fine: readonly [says: string, by?: Bearing];
+}
+
 /** A fault as people meet it: its causes, likeliest first. */
 export interface Symptom {
   readonly name: string;
@@ -72,6 +79,7 @@ export interface Symptom {
   /** The one question that helps most, and what answers it. */
   readonly asks: readonly [question: string, by: Asked];
   readonly weighs?: readonly Weigh[];
+  readonly reads?: ReadAt;
   /** Said before the general caution of looking for faults. */
   readonly caution?: CautionCode;
   /** Never answered by a larger fuse, and that is said first. */

@@ -186,6 +186,11 @@ export const symptoms: readonly Symptom[] = [
     ],
     when: ['inverter'],
     weighs: ['load', 'sag', 'drop', 'limit'],
+    reads: {
+      volts: 11,
+      low: ['is too low for an inverter: battery or cable, not the load', 'battery'],
+      fine: ['is enough for an inverter, so it’s the load', 'load'],
+    },
     causes: [
       {
         by: 'battery',
@@ -264,6 +269,11 @@ export const symptoms: readonly Symptom[] = [
     ],
     when: ['heater'],
     weighs: ['drop'],
+    reads: {
+      volts: 11.5,
+      low: ['is too low for a heater as it starts', 'cable'],
+      fine: ['is enough for a heater: look at fuel and air'],
+    },
     causes: [
       {
         by: 'cable',
@@ -306,6 +316,11 @@ export const symptoms: readonly Symptom[] = [
     ],
     when: [],
     weighs: ['drop'],
+    reads: {
+      volts: 11.5,
+      low: ['is low for a motor: where the battery reads {0.5 V} more it’s the cable', 'cable'],
+      fine: ['is enough for a motor, so look at the motor'],
+    },
     causes: [
       {
         by: 'cable',
@@ -332,6 +347,13 @@ export const symptoms: readonly Symptom[] = [
     ],
     when: ['cooler'],
     weighs: ['drop', 'day', 'level'],
+    reads: {
+      volts: 11.8,
+      low: [
+        'is low for a fridge: where the battery reads {0.5 V} more just then it’s the cable or plug, else the battery',
+      ],
+      fine: ['is enough for a fridge: look at its setting, then at the fridge'],
+    },
     causes: [
       {
         by: 'cable',
@@ -533,6 +555,11 @@ export const symptoms: readonly Symptom[] = [
     spots: ['smart|euro|variable alternator', 'alternator wont|not|doesnt|isnt|never -dcdc -dc charg*|fill*'],
     when: ['any-charger', 'smart-alternator'],
     weighs: ['drive'],
+    reads: {
+      volts: 13.2,
+      low: ['with the engine running is a smart or tired alternator', 'isolator'],
+      fine: ['with the engine running is right: look behind it, at fuse and cable', 'cable'],
+    },
     causes: [
       {
         by: 'isolator',
@@ -558,6 +585,11 @@ export const symptoms: readonly Symptom[] = [
     spots: ['isolator|vsr|split_charge|relay wont|not|stays|click*|never|engage*|stuck|isnt|doesnt'],
     when: ['isolator'],
     weighs: ['drive', 'level'],
+    reads: {
+      volts: 13.3,
+      low: ['is too low for an isolator to close', 'isolator'],
+      fine: ['is enough to close it: look at its earth and fuses'],
+    },
     causes: [
       {
         by: 'isolator',
@@ -584,6 +616,11 @@ export const symptoms: readonly Symptom[] = [
     ],
     when: ['dcdc'],
     weighs: ['drive'],
+    reads: {
+      volts: 13.2,
+      low: ['is little for its input: it waits for an ignition wire, or the feed is thin'],
+      fine: ['is enough for its input: look at its setting and output'],
+    },
     causes: [
       {
         likely: 'Most likely it can’t tell that the engine runs: it lacks its ignition wire.',

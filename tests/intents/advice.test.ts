@@ -3,7 +3,6 @@ import { print } from '#answer/text.ts';
 import { compare } from '#intents/compare/intent.ts';
 import { emergency } from '#intents/emergency/intent.ts';
 import type { Intent, Setting } from '#intents/intent.ts';
-import { list } from '#intents/list/intent.ts';
 import { none } from '#intents/none/intent.ts';
 import { rigCheck } from '#intents/rig-check/intent.ts';
 import { solarWiring } from '#intents/solar-wiring/intent.ts';
@@ -108,43 +107,6 @@ describe('this or that', () => {
     };
     const told = reply(compare, stated, { recalled: new Set(['loads', 'solar'] as const) });
     expect(value(told, 'runTime1')).toBeCloseTo(50, 0);
-  });
-});
-
-describe('what to buy', () => {
-  test('asks what it has to run, and takes things without figures', () => {
-    expect(isAnswered(list, {})).toBe(false);
-    const told = reply(list, { loads: [{ name: 'fridge' }, { name: 'lights' }, { name: 'phones' }] });
-    expect(Object.keys(told.figures!)).toEqual([
-      'batteryCapacity',
-      'dailyUse',
-      'panelPower',
-      'chargerCurrent',
-    ]);
-    expect(print(told)).toMatch(/Typical figures for fridge, lights and phones/);
-  });
-
-  test('an inverter for what runs on mains, cable and fuse for a run told', () => {
-    const told = reply(list, {
-      loads: [{ name: 'microwave', powerW: 700, minutesPerDay: 10 }],
-      cable: { lengthM: 5, currentA: 15 },
-    });
-    expect(value(told, 'inverterPower')).toBe(1500);
-    // 15 A over 5 m at 3 % of 12 V asks for 2 × 5 m × 15 A ÷ (56 × 0.36 V) = 7.4 mm² or a size close to it
-    expect(value(told, 'conductorArea')).toBeGreaterThanOrEqual(6);
-    expect(value(told, 'fuseRating')).toBe(20);
-    expect(told.cautions).toContain('mains-wiring');
-  });
-
-  test('without sun and driving there is neither panel nor charger, and the battery carries it all', () => {
-    const told = reply(list, { dailyUseAh: 30, durationH: 72, without: ['solar', 'driving'] });
-    expect(Object.keys(told.figures!)).toEqual(['batteryCapacity', 'dailyUse']);
-    expect(value(told, 'batteryCapacity')).toBeCloseTo(180, 6);
-  });
-
-  test('sizes and no makes: every part has its unit', () => {
-    const told = reply(list, { dailyUseAh: 30 });
-    expect(told.headline).toMatch(/^You need a battery of \d+ Ah AGM and \d+ W of solar/);
   });
 });
 

@@ -226,3 +226,16 @@ describe('how it is said', () => {
     expect(lengths[Math.floor(lengths.length / 2)]).toBeLessThanOrEqual(600);
   });
 });
+
+describe('a reading at the thing', () => {
+  test.each<[string, number, RegExp, RegExp]>([
+    ['inverter-trips', 10.6, /10\.6 V is too low for an inverter/, /runs out of volts/],
+    ['inverter-trips', 11.8, /11\.8 V is enough for an inverter/, /load is above/],
+    ['isolator-wont-engage', 12.6, /too low for an isolator/, /joins near 13\.3 V/],
+    ['heater-faults', 11.2, /too low for a heater/, /fall under its limit/],
+  ])('%s at %d V', (name, volts, says, headline) => {
+    const told = reply({ volts, voltsTaken: 'load' }, name);
+    expect(told.headline).toMatch(headline);
+    expect(print(told)).toMatch(says);
+  });
+});
