@@ -75,7 +75,7 @@ export interface Intent<N = Facts> {
    * What a message asks about beyond its facts, as its words name it: a symptom, a pair to compare. It stays with the
    * question, so that what turns it is still about that.
    */
-  readonly subjectIn?: (words: readonly string[]) => string | undefined;
+  readonly subjectIn?: (words: readonly string[], text: string) => string | undefined;
   /** What it needs where the words name its subject, in place of `needs`. */
   readonly needsOn?: (subject: string) => z.ZodType<N, Stated>;
   /** Facts in, reply out. Pure. */

@@ -1,8 +1,9 @@
 import type { Figure } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
 import { duration, sentence } from '#answer/say.ts';
+import type { CautionCode } from '#answer/words/en.ts';
 import type { Range } from '#quantity/range.ts';
-import { plain } from '#quantity/round.ts';
+import { decimals, plain } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
 import { describeBattery, describeCharger, describeLoad } from '../describe.ts';
@@ -81,6 +82,32 @@ function figuresOf({ measure, unit, sides, difference }: Comparison): Record<str
   };
 }
 
+/** What of a day's use each day's gain carries. */
+function carried({ ranked, usedAh }: Comparison): string {
+  const daily = ranked.find(({ brings }) => brings !== undefined && brings !== 'battery');
+  if (!daily || usedAh === undefined || usedAh <= 0) return '';
+  const percent = (100 * rangeOf(daily).value) / usedAh;
+  return percent >= 100
+    ? `You use about ${plain(usedAh)} Ah a day: ${daily.name} carries all of it.`
+    : `You use about ${plain(usedAh)} Ah a day: ${daily.name} carries ${decimals(percent, 0)} % of it.`;
+}
+
+/** What batteries of two kinds weigh, which may settle it. */
+function weights({ sides }: Comparison): string {
+  const kg = sides.map(side => side.weightKg);
+  const isUnlike = new Set(sides.map(side => side.chemistry)).size > 1;
+  if (!isUnlike || sides.length !== 2 || kg.some(one => one === undefined)) return '';
+  return `Weight about ${plain(kg[0]!)} kg against ${plain(kg[1]!)} kg.`;
+}
+
+/** Cautions that go with what is chosen between. */
+function hurts({ sides, measure }: Comparison): CautionCode[] {
+  const isLithium = sides.some(side => side.chemistry === 'lfp');
+  if (measure === 'gain') return ['fuse-at-battery'];
+  if (measure === 'runTime' || measure === 'usableCapacity') return isLithium ? ['lithium-cold'] : [];
+  return measure === 'dailyUse' ? [] : ['fuse-at-battery'];
+}
+
 /** The figure of each side, the better first, and the difference. */
 export function answerComparison(facts: Facts, comparison: Comparison): Reply {
   const { measure, ranked, difference, unit } = comparison;
@@ -95,15 +122,17 @@ export function answerComparison(facts: Facts, comparison: Comparison): Reply {
     lines: [
       measure === 'gain' || !Number.isFinite(difference.value) ? '' : `The difference is about ${between}.`,
       ...others,
+      carried(comparison),
+      weights(comparison),
     ]
       .filter(Boolean)
-      .slice(0, 3),
+      .slice(0, 4),
     verdict: null,
     figures: { ...figuresOf(comparison), better: { value: ranked[0]!.name } },
     ...reasons(ranked[0]!.found),
     cautions:
       Number.isFinite(rangeOf(ranked[0]!).value) || measure !== 'chargeTime'
-        ? loadCautions(facts)
+        ? [...loadCautions(facts), ...hurts(comparison)]
         : ['lithium-cold'],
     next: ['show the working'],
   };

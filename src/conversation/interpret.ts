@@ -199,9 +199,13 @@ export function interpret(memory: Memory, message: Message, said: Heard, options
   return first;
 }
 
-/** What the question leant on was about, where it is the same question. */
+/** What the words are about, by the question, or by any that is asked about. */
+const namedBy = (of: readonly Intent[], { recognised: { words, text } }: Heard): string | undefined =>
+  of.map(intent => intent.subjectIn?.(words, text)).find(subject => subject !== undefined);
+
+/** What the question leant on was about, where it is the same question or was asked back about. */
 const subjectBefore = ({ name }: Intent, { frame, extent }: Lean): string | undefined =>
-  frame?.intent === name && extent !== 'none' ? frame.subject : undefined;
+  (frame?.intent === name || frame?.asked !== undefined) && extent !== 'none' ? frame?.subject : undefined;
 
 /** Another fault, another pair: no turn of the one before, of which the gear alone still holds. */
 function leanOn(lean: Lean, intent: Intent, named: string | undefined): Lean {
@@ -221,7 +225,7 @@ function taken(
   const intent = intentNamed(two || !isIntent(said.intent) ? 'unclear' : said.intent);
   const from = personKey(message.from);
   const rig = rigFor(memory, said, message.from, message.kind);
-  const named = intent.subjectIn?.(said.recognised.words);
+  const named = namedBy(two ? two.options.map(option => intentNamed(option.intent)) : [intent], said);
   const lean = leanOn(leanOf(memory, message, said, intent), intent, named);
   // "Save it as my rig": what was just spoken of.
   const isSaved = intent.name === 'rig' && said.cues.has('save') && Object.keys(said.facts).length === 0;

@@ -12,7 +12,7 @@ import { settingWith } from './setting.ts';
 const reply = (stated: Stated, subject?: string, setting: Partial<Setting> = {}) =>
   fault.reply(fault.needs.parse(stated), settingWith({ subject, ...setting }));
 const value = (of: ReturnType<typeof reply>, name: string) => Number(of.figures?.[name]?.value);
-const named = (text: string) => fault.subjectIn!(recognise(text).words);
+const named = (text: string) => fault.subjectIn!(recognise(text).words, text);
 
 describe('which fault it is', () => {
   test.each<[Stated, string]>([

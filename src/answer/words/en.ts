@@ -30,6 +30,8 @@ export const cautions = {
   'fault-finding':
     'Measure on the 12 V side only. Not found? Leave it off, and have an auto electrician look.',
   'plate-first': "The appliance's own plate and local rules come first.",
+  'gas-fridge':
+    'A gas fridge is vented to the outside and checked by a licensed gas fitter; never alight in a closed tent or van.',
   'park-rules': 'Check the park: many limit generator hours and noise.',
 } as const;
 export type CautionCode = keyof typeof cautions;
