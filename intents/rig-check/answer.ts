@@ -1,20 +1,25 @@
 import type { Reply } from '#answer/reply.ts';
-import { duration, sentence } from '#answer/say.ts';
+import { duration, list, sentence } from '#answer/say.ts';
 import type { CautionCode } from '#answer/words/en.ts';
 import { decimals, plain } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
 import { figure, reasons } from '../figures.ts';
-import type { Link, Part, RigCheck } from './compute.ts';
+import type { RigCheck } from './compute.ts';
+import type { Link, Part } from './links/link.ts';
 
 const partNames: Readonly<Record<Part, string>> = {
   battery: 'the battery',
   solar: 'the solar',
+  driving: 'the charge from driving',
   inverter: 'the inverter',
   'battery-current': 'the current out of the battery',
   charger: 'the charger',
+  'charge-limit': 'the charger',
+  alternator: 'the alternator',
   isolator: 'the isolator',
   cable: 'the cable',
+  fuse: 'the fuse',
 };
 
 const round = (value: number, step: number): string => decimals(Math.ceil(value / step) * step, 0);
@@ -22,19 +27,29 @@ const round = (value: number, step: number): string => decimals(Math.ceil(value 
 const steps = { panelW: 20, batteryAh: 10 } as const;
 
 /** What the weakest part comes to. */
-function shows({ part, explored, wanted }: Link): string {
+function shows({ part, explored, wanted, besidesAh }: Link): string {
   const { value } = explored.figures.figure;
   switch (part) {
     case 'battery':
       return `it lasts ${duration(value)} by itself, and ${duration(wanted).replace('about ', '')} is wanted`;
     case 'solar':
-      return `it makes about ${plain(value)} Ah a day, and you use about ${plain(wanted)}`;
+      return besidesAh === undefined
+        ? `it makes about ${plain(value)} Ah a day, and you use about ${plain(wanted)}`
+        : `it makes about ${plain(value)} Ah a day, and about ${plain(wanted)} is wanted beside the drive`;
+    case 'driving':
+      return `it brings about ${plain(value)} Ah a day, and you use about ${plain(wanted)}`;
     case 'inverter':
       return `all at once is about ${decimals(value, 0)} W on its ${decimals(wanted, 0)} W`;
     case 'battery-current':
       return `about ${plain(value)} A is asked of it, and it stands about ${plain(wanted)} A`;
     case 'charger':
       return `${plain(value)} A, and that battery wants ${plain(wanted)} A or more`;
+    case 'charge-limit':
+      return `${plain(value)} A, and that battery takes no more than about ${plain(wanted)} A`;
+    case 'alternator':
+      return `the DC-DC takes about ${plain(value)} A, and it spares about ${plain(wanted)} A`;
+    case 'fuse':
+      return `${plain(value)} A, and its cable carries about ${plain(wanted)} A`;
     case 'isolator':
       return 'it suits neither lithium nor a smart alternator';
     case 'cable':
@@ -63,6 +78,14 @@ function mendOf({ part, mend, wanted }: Link, { biggest, dailyUse }: RigCheck): 
       return `Cheapest: one thing at a time, under ${plain(wanted)} A. Else a battery that gives more amps.`;
     case 'charger':
       return `Cheapest: drive or plug in longer. Else a ${decimals(mend!, 0)} A charger.`;
+    case 'driving':
+      return `Cheapest: ${saves}. Else ${mend === undefined ? 'a panel' : `about ${decimals(mend, 1)} hours of driving a day, or a panel`}.`;
+    case 'charge-limit':
+      return `Set it to ${plain(wanted)} A or less, or take a ${decimals(mend!, 0)} A one.`;
+    case 'alternator':
+      return 'Cheapest: set the DC-DC lower, or let it rest while the engine idles.';
+    case 'fuse':
+      return `Put in ${mend === undefined ? 'a smaller one' : `${decimals(mend, 0)} A or less`}, or lay thicker cable.`;
     case 'isolator':
       return `A ${decimals(mend!, 0)} A DC-DC charger is the mend.`;
     case 'cable':
@@ -73,31 +96,53 @@ function mendOf({ part, mend, wanted }: Link, { biggest, dailyUse }: RigCheck): 
 /** From here on nothing is weak. */
 const soundShare = 1.2;
 
+/** As a list of parts has them: "battery, solar and cable". */
+const bare = ({ part }: Link): string => partNames[part].replace(/^the /, '');
+
+/** What holds, and what nothing was told about. */
+function rest({ links, untold, isCold }: RigCheck): string[] {
+  const [, ...others] = links;
+  const fine = others.filter(({ share }) => share >= soundShare).map(bare);
+  return [
+    fine.length > 0 ? `Sound: ${list([...new Set(fine)])}.` : '',
+    isCold ? 'In the cold it must be kept over 0 °C to charge: a warm box or a heater.' : '',
+    untold.length > 0 ? `Not told, so not checked: ${list(untold.slice(0, 4))}.` : '',
+  ];
+}
+
+function cautionsOf(facts: Facts, { links, bank, isCold }: RigCheck): CautionCode[] {
+  const parts = new Set(links.filter(({ share }) => share < soundShare).map(({ part }) => part));
+  const isAny = (...names: readonly Part[]): boolean => names.some(name => parts.has(name));
+  const found = loadCautions(facts, bank);
+  if (isAny('fuse')) found.push('no-fuse');
+  if (isCold) found.push('lithium-cold');
+  if (isAny('battery-current', 'inverter')) found.push('big-current');
+  if (isAny('charge-limit')) found.push('battery-gas');
+  return [...found, 'fuse-at-battery'];
+}
+
 /** Words for the weakest part of a rig. */
 export function answerRigCheck(facts: Facts, check: RigCheck): Reply {
-  const [weakest, second] = check.links;
+  const [weakest, ...others] = check.links;
   const isSound = weakest.share >= soundShare;
+  const weak = others.filter(({ share }) => share < soundShare).slice(0, 2);
   const name = partNames[weakest.part];
-  const cautions: CautionCode[] = loadCautions(facts, check.bank);
-  if (weakest.part === 'cable' || weakest.part === 'isolator') cautions.push('fuse-at-battery');
-  if (weakest.part === 'battery-current' || weakest.part === 'inverter') cautions.push('big-current');
   return {
     headline: isSound
       ? `Nothing weak in it. Tightest is ${name}: ${shows(weakest)}.`
       : `${sentence(name)} is the weakest part: ${shows(weakest)}.`,
     lines: [
-      ...(isSound ? [] : [mendOf(weakest, check)]),
-      ...(second && second.share < soundShare
-        ? [`Next: ${partNames[second.part]}, as ${shows(second)}.`]
-        : []),
-    ],
+      isSound ? '' : mendOf(weakest, check),
+      ...weak.map(link => `Next: ${partNames[link.part]}, as ${shows(link)}.`),
+      ...rest(check),
+    ].filter(Boolean),
     verdict: null,
     figures: {
       [weakest.name]: figure(weakest.explored.figures.figure, weakest.unit),
       weakest: { value: weakest.part },
     },
     ...reasons(weakest.explored),
-    cautions,
+    cautions: cautionsOf(facts, check),
     next: ['what panel do I need?', 'how long will it last?', 'show the working'],
   };
 }

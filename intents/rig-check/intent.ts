@@ -13,7 +13,10 @@ const takes = [
   'inverter',
   'chargers',
   'alternator',
+  'alternatorA',
+  'drivingHoursPerDay',
   'cable',
+  'fuseA',
 ] as const satisfies readonly (keyof Facts)[];
 
 /** What is the weakest part of my rig, and what mends it cheapest. */
