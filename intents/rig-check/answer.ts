@@ -26,6 +26,9 @@ const round = (value: number, step: number): string => decimals(Math.ceil(value 
 /** Sizes that a mend is told in: steps of the trade, W, Ah. */
 const steps = { panelW: 20, batteryAh: 10 } as const;
 
+/** From this share of a day on, one thing is all there is to cut. */
+const wholeShare = 0.9;
+
 /** What the weakest part comes to. */
 function shows({ part, explored, wanted, besidesAh }: Link): string {
   const { value } = explored.figures.figure;
@@ -41,7 +44,7 @@ function shows({ part, explored, wanted, besidesAh }: Link): string {
     case 'inverter':
       return `all at once is about ${decimals(value, 0)} W on its ${decimals(wanted, 0)} W`;
     case 'battery-current':
-      return `about ${plain(value)} A is asked of it, and it stands about ${plain(wanted)} A`;
+      return `about ${plain(value)} A, and it gives about ${plain(wanted)} A`;
     case 'charger':
       return `${plain(value)} A, and that battery wants ${plain(wanted)} A or more`;
     case 'charge-limit':
@@ -60,7 +63,7 @@ function shows({ part, explored, wanted, besidesAh }: Link): string {
 /** The cheapest mend: first what costs nothing, then what costs least. */
 function mendOf({ part, mend, wanted }: Link, { biggest, dailyUse }: RigCheck): string {
   const saves =
-    biggest && dailyUse > 0
+    biggest && dailyUse > 0 && biggest.chargeAh < wholeShare * dailyUse
       ? `cut the ${biggest.name}, which takes ${decimals((100 * biggest.chargeAh) / dailyUse, 0)} % of it`
       : 'use less';
   switch (part) {
@@ -125,7 +128,8 @@ function cautionsOf(facts: Facts, { links, bank, isCold }: RigCheck): CautionCod
 export function answerRigCheck(facts: Facts, check: RigCheck): Reply {
   const [weakest, ...others] = check.links;
   const isSound = weakest.share >= soundShare;
-  const weak = others.filter(({ share }) => share < soundShare).slice(0, 2);
+  // Two that fall short, or one that only just does.
+  const weak = others.filter(({ share }, i) => share < (i === 0 ? soundShare : 1)).slice(0, 2);
   const name = partNames[weakest.part];
   return {
     headline: isSound

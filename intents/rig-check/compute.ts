@@ -4,7 +4,7 @@ import type { Facts } from '#rig/rig.ts';
 import { isFrostLikely } from '../frost.ts';
 import { bankFor } from '../learned.ts';
 import { panelsW } from '../sun.ts';
-import { useOf } from '../use.ts';
+import { hasUse, useOf } from '../use.ts';
 import { alternatorLink, chargeLimitLink, chargerLink } from './links/charger.ts';
 import { inverterLinks } from './links/inverter.ts';
 import type { At, Link } from './links/link.ts';
@@ -33,6 +33,7 @@ function untoldOf(facts: Facts): string[] {
   const hasDrive = chargers.some(c => c.kind === 'dcdc' || c.kind === 'isolator');
   const isLimited = batteries.some(b => b.maxCurrentA !== undefined || b.chemistry !== 'lfp');
   const parts: readonly (readonly [isTold: boolean, name: string])[] = [
+    [hasUse(facts), 'what runs on it'],
     [panelsW(facts) !== undefined || chargers.length > 0, 'what charges it'],
     [!hasDrive || facts.drivingHoursPerDay !== undefined, 'hours driven a day'],
     [inverter?.powerW === undefined || isLimited, 'the BMS limit'],
@@ -40,7 +41,7 @@ function untoldOf(facts: Facts): string[] {
     [fuseA !== undefined, 'fuses'],
     [
       facts.place !== undefined || facts.latitudeDeg !== undefined || facts.peakSunHours !== undefined,
-      'place and month',
+      'where and when you camp',
     ],
   ];
   return parts.filter(([isTold]) => !isTold).map(([, name]) => name);
@@ -50,8 +51,7 @@ function untoldOf(facts: Facts): string[] {
 export function computeRigCheck(facts: Facts, setting: At): RigCheck {
   const bank = bankFor(facts)!;
   const others = [
-    solarLink(facts, bank, setting),
-    drivingLink(facts, bank, setting),
+    ...(hasUse(facts) ? [solarLink(facts, bank, setting), drivingLink(facts, bank, setting)] : []),
     ...inverterLinks(facts, bank, setting),
     chargerLink(facts, bank),
     chargeLimitLink(facts, bank),
@@ -59,9 +59,8 @@ export function computeRigCheck(facts: Facts, setting: At): RigCheck {
     cableLink(facts, bank, setting),
     fuseLink(facts),
   ].filter(link => link !== undefined);
-  const [first, ...rest] = [batteryLink(facts, bank, setting), ...others].sort(
-    (a, b) => a.share - b.share,
-  ) as [Link, ...Link[]];
+  const lasting = hasUse(facts) ? [batteryLink(facts, bank, setting)] : [];
+  const [first, ...rest] = [...lasting, ...others].sort((a, b) => a.share - b.share) as [Link, ...Link[]];
   const use = useOf(facts, bank.voltageV, setting.mainsV, setting.at);
   const likely = Object.fromEntries(useAssumptions(use).map(a => [a.name, a.value]));
   const each = usePerLoad(use, likely).sort((a, b) => b.chargeAh - a.chargeAh);

@@ -12,7 +12,7 @@ import { type At, type Link, single } from './link.ts';
 export function inverterLinks(facts: Facts, bank: Bank, { mainsV }: At): Link[] {
   const loads = facts.loads?.filter(load => load.supply === 'ac' && !isWhole(load)) ?? [];
   const ratingW = facts.inverter?.powerW;
-  if (loads.length === 0 || ratingW === undefined) return [];
+  if (ratingW === undefined) return [];
   const outlet = { loads, mainsV };
   const assumptions = [
     ...wattsAssumptions(outlet),
@@ -20,7 +20,8 @@ export function inverterLinks(facts: Facts, bank: Bank, { mainsV }: At): Link[] 
     loadedVoltage(bank.voltageV, bank.isChemistryAssumed ? undefined : bank.chemistry === 'lfp'),
   ];
   const found = explore<'acLoad' | 'batteryCurrent'>(assumptions, 'batteryCurrent', (values, trace) => {
-    const acLoad = throughWatts(outlet, values, trace);
+    // Without a load that is told, flat out.
+    const acLoad = loads.length > 0 ? throughWatts(outlet, values, trace) : ratingW;
     return { acLoad, batteryCurrent: batteryCurrentA(acLoad, ratingW, values, trace) };
   });
   const likely = Object.fromEntries(assumptions.map(a => [a.name, a.value]));
@@ -28,7 +29,7 @@ export function inverterLinks(facts: Facts, bank: Bank, { mainsV }: At): Link[] 
   const limitA =
     facts.batteries?.find(b => b.maxCurrentA)?.maxCurrentA ?? limitsOf(bank, facts.ambientC).dischargeA;
   const isOver = fitsRating(acLoad.value, ratingW) === 'no';
-  return [
+  const fit: Link[] = [
     {
       part: 'inverter',
       share: ratingW / acLoad.value,
@@ -38,6 +39,9 @@ export function inverterLinks(facts: Facts, bank: Bank, { mainsV }: At): Link[] 
       wanted: ratingW,
       mend: isOver ? inverterFor(acLoad.value, startingW(outlet, likely)) : undefined,
     },
+  ];
+  return [
+    ...(loads.length > 0 ? fit : []),
     {
       part: 'battery-current',
       share: limitA / batteryCurrent.value,
