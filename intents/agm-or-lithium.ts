@@ -1,4 +1,4 @@
-import { duration } from '#answer/say.ts';
+import { duration, sentence } from '#answer/say.ts';
 import { type Bank, bankOf } from '#engine/battery/bank.ts';
 import { cyclesAt } from '#engine/battery/life.ts';
 import { requiredCapacityAh } from '#engine/battery/required.ts';
@@ -37,7 +37,10 @@ const coldC = 5;
 export function agmOrLithium(about: PairCase): Weighed {
   const { facts } = about;
   const { capacityAh } = bankOrUsual(facts);
-  const [lead, lithium] = [inKind(capacityAh, 'agm'), inKind(capacityAh, 'lfp')];
+  const told = facts.batteries?.find(b => b.chemistry !== undefined && b.chemistry !== 'lfp')?.chemistry;
+  const kind = told === undefined || told === 'lead-acid' ? 'agm' : told;
+  const name = chemistryRow(kind).name;
+  const [lead, lithium] = [inKind(capacityAh, kind), inKind(capacityAh, 'lfp')];
   const [a, b] = [usableOf(lead, facts), usableOf(lithium, facts)];
   const [leadAh, lithiumAh] = [a.figures.usable.value, b.figures.usable.value];
   const usedAh = dayUse(about);
@@ -50,23 +53,23 @@ export function agmOrLithium(about: PairCase): Weighed {
   const size = `${plain(capacityAh)} Ah`;
   const lasts = (ah: number): string =>
     usedAh === undefined ? `${plain(ah)} Ah` : duration((24 * ah) / usedAh).replace('about ', '');
-  const gives = `${size} gives ${lasts(lithiumAh)}, AGM ${lasts(leadAh)}`;
-  const isLithium = isDeep || (!isCold && usedAh === undefined) || (!isCold && isDeep);
-  const better = isLithium ? 'lithium' : 'AGM';
+  const gives = `${size} gives ${lasts(lithiumAh)}, ${name} ${lasts(leadAh)}`;
+  const isLithium = isDeep || (!isCold && usedAh === undefined);
+  const better = isLithium ? 'lithium' : name;
   return {
     headline: isLithium
       ? `Lithium for you: ${gives}.`
       : isCold
-        ? `AGM for you, as it charges in frost: ${size} has ${plain(leadAh)} Ah to use, lithium ${plain(lithiumAh)} Ah.`
-        : `AGM will do: a day takes ${plain(usedAh!)} Ah of its ${plain(leadAh)} Ah; lithium has ${plain(lithiumAh)}.`,
+        ? `${sentence(name)} for you, as it charges in frost: ${size} has ${plain(leadAh)} Ah to use, lithium ${plain(lithiumAh)} Ah.`
+        : `${sentence(name)} will do: a day takes ${plain(usedAh!)} Ah of its ${plain(leadAh)} Ah; lithium has ${plain(lithiumAh)}.`,
     lines: [
-      `${plain(sameAh)} Ah of lithium does what ${size} of AGM does, at ${plain(weightKg(inKind(sameAh, 'lfp')))} kg against ${plain(weightKg(lead))} kg, and stands about ${cycles('lfp')} cycles against ${cycles('agm')}.`,
+      `${plain(sameAh)} Ah of lithium does what ${size} of ${name} does, at ${plain(weightKg(inKind(sameAh, 'lfp')))} kg against ${plain(weightKg(lead))} kg, and stands about ${cycles('lfp')} cycles against ${cycles(kind)}.`,
       isDeep
-        ? `About ${plain(usedAh!)} Ah a day takes more than AGM likes out of it each day: it would wear soon.`
+        ? `About ${plain(usedAh!)} Ah a day takes more than ${name} likes out of it each day: it would wear soon.`
         : '',
       isCold && isLithium ? 'In frost it wants a warm place or a heater before it may be charged.' : '',
       isLithium
-        ? 'AGM where money counts or you go out seldom; it also suits an old charger as it is.'
+        ? `${sentence(name)} where money counts or you go out seldom; it also suits an old charger as it is.`
         : 'Lithium pays where you run it low most days, and where weight counts.',
     ],
     figures: {

@@ -93,11 +93,11 @@ function carried({ ranked, usedAh }: Comparison): string {
 }
 
 /** What batteries of two kinds weigh, which may settle it. */
-function weights({ sides }: Comparison): string {
-  const kg = sides.map(side => side.weightKg);
-  const isUnlike = new Set(sides.map(side => side.chemistry)).size > 1;
-  if (!isUnlike || sides.length !== 2 || kg.some(one => one === undefined)) return '';
-  return `Weight about ${plain(kg[0]!)} kg against ${plain(kg[1]!)} kg.`;
+function weights({ ranked }: Comparison): string {
+  const isUnlike = new Set(ranked.map(side => side.chemistry)).size > 1;
+  if (!isUnlike || ranked.length !== 2 || ranked.some(side => side.weightKg === undefined)) return '';
+  const [first, second] = ranked.map(side => `${side.name} about ${plain(side.weightKg!)} kg`);
+  return `Weight: ${first}, ${second}.`;
 }
 
 /** Cautions that go with what is chosen between. */

@@ -22,6 +22,7 @@ const takes = [
   'chargeNeededAh',
   'depthOfDischargePercent',
   'durationH',
+  'without',
 ] as const satisfies readonly (keyof Facts)[];
 
 /** A day's use, or two sides that are told with their sizes. */
@@ -52,7 +53,7 @@ export const compare: Intent = {
     ) as Facts;
     const own = pairingOf(told, hasUse(facts), names);
     const pair = pairNamed(setting.subject);
-    if (pair && (!own || pair.isFirst(told)))
+    if (pair && (!own || pair.isFirst(told, facts)))
       return replyOf(facts, pair.weigh({ facts, at: setting.at, mainsV: setting.mainsV }));
     const pairing = own
       ? { ...own, sides: own.sides.map(side => ({ ...side, facts: { ...facts, ...side.facts } })) }

@@ -13,7 +13,7 @@ const partNames: Readonly<Record<Part, string>> = {
   solar: 'the solar',
   driving: 'the charge from driving',
   inverter: 'the inverter',
-  'battery-current': 'the current out of the battery',
+  'battery-current': 'the battery’s current',
   charger: 'the charger',
   'charge-limit': 'the charger',
   alternator: 'the alternator',

@@ -1,6 +1,7 @@
 import type { Facts } from '#rig/rig.ts';
 import { agmOrLithium } from '../../agm-or-lithium.ts';
 import { spotted } from '../../spotting.ts';
+import { hasUse } from '../../use.ts';
 import type { PairCase, Weighed } from '../../weighed.ts';
 import { oneOrTwo } from './batteries.ts';
 import { batteryOrPanel, dcdcOrIsolator, panelOrGenerator, pwmOrMppt } from './sources.ts';
@@ -14,7 +15,7 @@ interface Pair {
   /** A number that must stand in the text too, as words hold none. */
   readonly number?: string;
   /** It goes before two things told with their sizes. */
-  readonly isFirst: (told: Facts) => boolean;
+  readonly isFirst: (told: Facts, facts: Facts) => boolean;
   /** What is used a day must be told. */
   readonly isOfUse?: true;
   readonly weigh: (about: PairCase) => Weighed;
@@ -72,6 +73,14 @@ const pairs: readonly Pair[] = [
     isFirst: () => false,
     isOfUse: true,
     weigh: panelOrGenerator,
+  },
+  {
+    // What is told is the rig as it stands, to be made larger.
+    name: 'grow',
+    spots: ['battery|batteries|agm|lithium|ah panel*|solar|watts double|bigger|larger|first|upgrade'],
+    isFirst: (_told, facts) => hasUse(facts),
+    isOfUse: true,
+    weigh: batteryOrPanel,
   },
   {
     name: 'battery-panel',
