@@ -43,6 +43,8 @@ const better: Readonly<Record<Measure, string>> = {
   dailyUse: 'uses less',
   gain: 'brings more',
 };
+/** Characters of a first line. */
+const firstLine = 100;
 /** Sides nearer than this are alike for people. */
 const alikeShare = 0.05;
 
@@ -63,7 +65,11 @@ function headline({ measure, ranked }: Comparison): string {
       ? `${sentence(panel.name)}, from the first day.`
       : `For more than ${duration(Math.max(24, days * 24))} away ${panel.name}, for less ${battery.name}.`;
   }
-  return `${sentence(first.name)} ${better[measure]}: ${of(first)}, against ${of(second)} for ${second.name}.`;
+  const whole = `${sentence(first.name)} ${better[measure]}: ${of(first)}, against ${of(second)} for ${second.name}.`;
+  // Long names leave no room for the other's.
+  return whole.length <= firstLine
+    ? whole
+    : `${sentence(first.name)} ${better[measure]}: ${of(first)} against ${of(second)}.`;
 }
 
 /** The figures by the side's place in the message, and under its chemistry where batteries of two kinds stand. */

@@ -75,13 +75,15 @@ function ownedLine({ owned }: ShoppingList): string {
 
 /** What was taken for typical, and the one thing that would help most. */
 function asks(facts: Facts, found: ShoppingList): string {
-  const { typical, biggest } = found;
+  const { typical, biggest, timed } = found;
   const guessed = biggest.find(({ name }) => typical.includes(name));
   const isPlaced = (facts.place ?? facts.latitudeDeg ?? facts.peakSunHours) !== undefined;
   const where = isPlaced || !hasSun(found) ? '' : 'Where and when do you camp?';
   if (!guessed) return where;
   const named = `Typical figures for ${joined(typical.slice(0, 4))}`;
   const isMost = 2 * guessed.chargeAh > biggest.reduce((sum, one) => sum + one.chargeAh, 0);
+  if (isMost && timed.includes(guessed.name))
+    return `${named}: how many hours a day is the ${guessed.name} on?`;
   return isMost ? `${named}: what does the ${guessed.name}’s plate say?` : `${named}. ${where}`.trim();
 }
 

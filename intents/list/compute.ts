@@ -29,6 +29,7 @@ import { sunOf } from '../sun.ts';
 import { useOf } from '../use.ts';
 import { type Owned, ownedIn } from './owned.ts';
 import { type Run, usualRuns } from './runs/runs.ts';
+import { withUsualHours } from './usual-hours.ts';
 
 export type ListKey =
   | 'dailyUse'
@@ -60,6 +61,8 @@ export interface ShoppingList extends Explored<ListKey> {
   readonly fuseKind?: string;
   /** Loads reckoned with typical figures. */
   readonly typical: readonly string[];
+  /** Those of which the draw was told, and no hours. */
+  readonly timed: readonly string[];
   /** The loads that take most a day, with their Ah, the biggest first. */
   readonly biggest: readonly { readonly name: string; readonly chargeAh: number }[];
   /** The same in the other chemistry: lithium where AGM was taken, and the other way about. */
@@ -99,10 +102,11 @@ function controllerFor(panelW: number, voltageV: number): number | undefined {
 }
 
 /** Sizes of everything that these loads ask for: Ah, W of panel, A of charger, W of inverter, mm² and A of fuse. */
-export function computeList(facts: Facts, setting: Pick<Setting, 'at' | 'mainsV'>): ShoppingList {
-  const told = facts.batteries?.find(b => b.role !== 'starter' && b.chemistry)?.chemistry;
-  const chemistry = told ?? 'agm';
-  const isChemistryAssumed = told === undefined;
+export function computeList(told: Facts, setting: Pick<Setting, 'at' | 'mainsV'>): ShoppingList {
+  const { facts, timed } = withUsualHours(told);
+  const named = facts.batteries?.find(b => b.role !== 'starter' && b.chemistry)?.chemistry;
+  const chemistry = named ?? 'agm';
+  const isChemistryAssumed = named === undefined;
   const voltageV = nominalVoltage((facts.systemVoltageV ?? 12) > 18 ? 24 : 12, chemistry);
   const sun = sunOf(facts, setting.at);
   const use = useOf(facts, voltageV, setting.mainsV, setting.at);
@@ -227,6 +231,9 @@ export function computeList(facts: Facts, setting: Pick<Setting, 'at' | 'mainsV'
       dcdcA: has.charger ? explored.figures.chargerCurrent.value : undefined,
       inverterW: has.inverter ? explored.figures.inverterPower.value : undefined,
     }),
-    typical: use.loads.filter(load => !isDrawTold(load) && !isWhole(load)).map(load => load.name),
+    typical: use.loads
+      .filter(load => (!isDrawTold(load) && !isWhole(load)) || timed.includes(load.name))
+      .map(load => load.name),
+    timed,
   };
 }

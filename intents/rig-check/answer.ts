@@ -34,7 +34,7 @@ function shows({ part, explored, wanted, besidesAh }: Link): string {
   const { value } = explored.figures.figure;
   switch (part) {
     case 'battery':
-      return `it lasts ${duration(value)} by itself, and ${duration(wanted).replace('about ', '')} is wanted`;
+      return `it lasts ${duration(value)} alone, and ${duration(wanted).replace('about ', '')} is wanted`;
     case 'solar':
       return besidesAh === undefined
         ? `it makes about ${plain(value)} Ah a day, and you use about ${plain(wanted)}`

@@ -58,7 +58,7 @@ describe('what to buy', () => {
   test('cables as usually laid, each with its fuse', () => {
     // 25 A out takes 25 × 14.4 ÷ (0.9 × 13.5) = 29.6 A in: fuse 1.25 × 29.6 = 37 → 40 A;
     // 3 % of 13.5 V over 2 × 5 m: 10 m × 29.6 A ÷ (56 × 0.405 V) = 13 → 16 mm²
-    expect(text(beginner)).toMatch(/DC-DC charger 5 m 16 mm², 40 A fuse/);
+    expect(text(beginner)).toMatch(/DC-DC 5 m 16 mm², 40 A fuse/);
     // What is told of a fridge may be its average: its cable is for the running compressor.
     expect(text({ loads: [{ name: 'fridge', currentA: 1.2 }] })).toMatch(/fridge 4 m 2\.5 mm², 10 A fuse/);
     expect(text({ loads: [{ name: 'kettle', powerW: 1800, minutesPerDay: 6 }] })).toMatch(
@@ -81,6 +81,14 @@ describe('what to buy', () => {
     expect(text(own)).toMatch(/You have enough with your 100 Ah lithium\./);
     expect(text(own)).toMatch(/Too small for it: your 60 W of solar\./);
     expect(reply(own).headline).toMatch(/^You need \d+ W of solar in all/);
+  });
+
+  // 60 W ÷ 12 V = 5 A; a usual laptop is on for a few hours a day, not for 24 (120 Ah)
+  test('a draw told without hours is taken for its usual hours, and asked about', () => {
+    expect(value({ loads: [{ name: 'laptop', powerW: 60 }] }, 'dailyUse')).toBeLessThan(40);
+    expect(text({ loads: [{ name: 'laptop', powerW: 60 }] })).toMatch(
+      /how many hours a day is the laptop on\?/,
+    );
   });
 
   test('a few phones need no charger on the drive', () => {

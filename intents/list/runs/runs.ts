@@ -79,7 +79,7 @@ export function usualRuns(
     facts.loads?.filter(l => l.supply === 'dc' && (l.currentA ?? l.powerW ?? applianceOf(l.name))) ?? [],
   );
   return [
-    ...(dcdc ? [runFor('dcdc', 'DC-DC charger', dcdc, at)] : []),
+    ...(dcdc ? [runFor('dcdc', 'DC-DC', dcdc, at)] : []),
     ...(inverterW ? [runFor('inverter', 'inverter', { inverter: { powerW: inverterW } }, at)] : []),
     ...(load ? [runFor('loads', load.name, { loads: [running(load)] }, at)] : []),
   ];
