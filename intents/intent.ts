@@ -32,8 +32,8 @@ export interface Setting {
     | { readonly stage: 'declined' | 'stray' };
   /** Rigs to put back as they were before the asker's last change; null: there was none. */
   readonly undo?: Readonly<Record<string, Rig | null>>;
-  /** The fault that the words name, where the reader knows it: a name of `fault/symptoms-table.ts`. */
-  readonly symptom?: string;
+  /** What the words are about beyond the facts, by `subjectIn` of the question, now or where this turns it. */
+  readonly subject?: string;
   /** What readings have taught of the rig that the question is about. */
   readonly learned?: LearnedOfRig;
   /** The facts of the question that this one turns ("what if lithium?"), ready for the engine. */
@@ -73,6 +73,17 @@ export interface Intent<N = Facts> {
   readonly isItemised?: true;
   /** The question that it becomes with facts that it can't take: a run time that gets sun is a trip. */
   readonly becomes?: (facts: Stated) => IntentName | undefined;
+  /**
+   * What a message asks about beyond its facts, as its words name it: a symptom, a pair to compare. It stays with the
+   * question, so that what turns it is still about that.
+   */
+  readonly subjectIn?: (words: readonly string[], text: string) => string | undefined;
+  /** What it needs where the words name its subject, in place of `needs`. */
+  readonly needsOn?: (subject: string) => z.ZodType<N, Stated>;
   /** Facts in, reply out. Pure. */
   readonly reply: (facts: N, setting: Setting) => Reply;
 }
+
+/** The facts that a question needs, by what its words are about. */
+export const needsOf = <N>(intent: Intent<N>, subject: string | undefined): z.ZodType<N, Stated> =>
+  (subject === undefined ? undefined : intent.needsOn?.(subject)) ?? intent.needs;

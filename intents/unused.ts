@@ -1,7 +1,7 @@
 import type { Reply } from '#answer/reply.ts';
 import { firstFigures } from '#engine/try-out.ts';
 import type { Facts, Stated, StatedLoad } from '#rig/rig.ts';
-import type { Intent, Setting } from './intent.ts';
+import { type Intent, needsOf, type Setting } from './intent.ts';
 import { withLearned } from './learned.ts';
 
 /** Where a fact stands: "loads", 0, "powerW". */
@@ -120,7 +120,7 @@ const failed = 'the question can’t be answered so';
 /** Answers a question with other facts; a word where it couldn't be answered. */
 function replied(intent: Intent, facts: Stated, setting: Setting): string {
   const taken = intent.takes.filter(key => facts[key] !== undefined).map(key => [key, facts[key]]);
-  const parsed = intent.needs.safeParse(Object.fromEntries(taken));
+  const parsed = needsOf(intent, setting.subject).safeParse(Object.fromEntries(taken));
   if (!parsed.success) return failed;
   return keyOf(intent.reply(withLearned(parsed.data as Facts, setting.learned), setting));
 }

@@ -1,8 +1,9 @@
 import type { Figure } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
 import { duration, sentence } from '#answer/say.ts';
+import type { CautionCode } from '#answer/words/en.ts';
 import type { Range } from '#quantity/range.ts';
-import { plain } from '#quantity/round.ts';
+import { decimals, plain } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
 import { describeBattery, describeCharger, describeLoad } from '../describe.ts';
@@ -42,6 +43,8 @@ const better: Readonly<Record<Measure, string>> = {
   dailyUse: 'uses less',
   gain: 'brings more',
 };
+/** Characters of a first line. */
+const firstLine = 100;
 /** Sides nearer than this are alike for people. */
 const alikeShare = 0.05;
 
@@ -62,7 +65,11 @@ function headline({ measure, ranked }: Comparison): string {
       ? `${sentence(panel.name)}, from the first day.`
       : `For more than ${duration(Math.max(24, days * 24))} away ${panel.name}, for less ${battery.name}.`;
   }
-  return `${sentence(first.name)} ${better[measure]}: ${of(first)}, against ${of(second)} for ${second.name}.`;
+  const whole = `${sentence(first.name)} ${better[measure]}: ${of(first)}, against ${of(second)} for ${second.name}.`;
+  // Long names leave no room for the other's.
+  return whole.length <= firstLine
+    ? whole
+    : `${sentence(first.name)} ${better[measure]}: ${of(first)} against ${of(second)}.`;
 }
 
 /** The figures by the side's place in the message, and under its chemistry where batteries of two kinds stand. */
@@ -81,6 +88,32 @@ function figuresOf({ measure, unit, sides, difference }: Comparison): Record<str
   };
 }
 
+/** What of a day's use each day's gain carries. */
+function carried({ ranked, usedAh }: Comparison): string {
+  const daily = ranked.find(({ brings }) => brings !== undefined && brings !== 'battery');
+  if (!daily || usedAh === undefined || usedAh <= 0) return '';
+  const percent = (100 * rangeOf(daily).value) / usedAh;
+  return percent >= 100
+    ? `You use about ${plain(usedAh)} Ah a day: ${daily.name} carries all of it.`
+    : `You use about ${plain(usedAh)} Ah a day: ${daily.name} carries ${decimals(percent, 0)} % of it.`;
+}
+
+/** What batteries of two kinds weigh, which may settle it. */
+function weights({ ranked }: Comparison): string {
+  const isUnlike = new Set(ranked.map(side => side.chemistry)).size > 1;
+  if (!isUnlike || ranked.length !== 2 || ranked.some(side => side.weightKg === undefined)) return '';
+  const [first, second] = ranked.map(side => `${side.name} about ${plain(side.weightKg!)} kg`);
+  return `Weight: ${first}, ${second}.`;
+}
+
+/** Cautions that go with what is chosen between. */
+function hurts({ sides, measure }: Comparison): CautionCode[] {
+  const isLithium = sides.some(side => side.chemistry === 'lfp');
+  if (measure === 'gain') return ['fuse-at-battery'];
+  if (measure === 'runTime' || measure === 'usableCapacity') return isLithium ? ['lithium-cold'] : [];
+  return measure === 'dailyUse' ? [] : ['fuse-at-battery'];
+}
+
 /** The figure of each side, the better first, and the difference. */
 export function answerComparison(facts: Facts, comparison: Comparison): Reply {
   const { measure, ranked, difference, unit } = comparison;
@@ -95,15 +128,17 @@ export function answerComparison(facts: Facts, comparison: Comparison): Reply {
     lines: [
       measure === 'gain' || !Number.isFinite(difference.value) ? '' : `The difference is about ${between}.`,
       ...others,
+      carried(comparison),
+      weights(comparison),
     ]
       .filter(Boolean)
-      .slice(0, 3),
+      .slice(0, 4),
     verdict: null,
     figures: { ...figuresOf(comparison), better: { value: ranked[0]!.name } },
     ...reasons(ranked[0]!.found),
     cautions:
       Number.isFinite(rangeOf(ranked[0]!).value) || measure !== 'chargeTime'
-        ? loadCautions(facts)
+        ? [...loadCautions(facts), ...hurts(comparison)]
         : ['lithium-cold'],
     next: ['show the working'],
   };

@@ -9,16 +9,20 @@ import { exploreRunTime } from '#engine/loads/lasting.ts';
 import { dailyUseAh, useAssumptions } from '#engine/loads/model.ts';
 import { dailyYield, solarAssumptions } from '#engine/solar/model.ts';
 import type { Range } from '#quantity/range.ts';
-import type { Charger, Facts } from '#rig/rig.ts';
+import type { Charger, Chemistry, Facts } from '#rig/rig.ts';
+import { weightKg } from '../agm-or-lithium.ts';
 import { batteryAir } from '../battery-air.ts';
 import type { Setting } from '../intent.ts';
 import { panelsW, sunOf } from '../sun.ts';
 import { useOf } from '../use.ts';
+import { dayUse } from '../weighed.ts';
 import type { Measure, Pairing, Side } from './sides.ts';
 
 export interface Measured extends Side {
   readonly found: Explored<'figure'>;
-  readonly chemistry?: string;
+  readonly chemistry?: Chemistry;
+  /** Of batteries, kg. */
+  readonly weightKg?: number;
 }
 
 export interface Comparison {
@@ -30,6 +34,8 @@ export interface Comparison {
   readonly ranked: readonly Measured[];
   /** The better one's figure less the next one's. */
   readonly difference: Range;
+  /** A day's use, Ah, where it is known. */
+  readonly usedAh?: number;
 }
 
 /** Hours a day that a charger runs where nobody said, h. Common practice: a day's drive. */
@@ -145,12 +151,18 @@ const units: Readonly<Record<Measure, string>> = {
   gain: 'Ah',
 };
 
+function weightOf(facts: Facts): number | undefined {
+  const bank = facts.batteries?.length === 1 ? bankIn(facts) : undefined;
+  return bank && !bank.isChemistryAssumed ? weightKg(bank) : undefined;
+}
+
 /** The figure of each side, the better first, and what lies between the first two. */
 export function computeComparison({ measure, sides }: Pairing, setting: At): Comparison {
   const measured = sides.map(side => ({
     ...side,
     found: measureOf[measure](side, setting),
     chemistry: side.facts.batteries?.[0]?.chemistry,
+    weightKg: weightOf(side.facts),
   }));
   const value = ({ found }: Measured): number => found.figures.figure.value;
   const sign = isLess.has(measure) ? 1 : -1;
@@ -159,6 +171,7 @@ export function computeComparison({ measure, sides }: Pairing, setting: At): Com
   const [more, less] = first.value >= second.value ? [first, second] : [second, first];
   return {
     measure,
+    usedAh: measure === 'gain' ? dayUse({ facts: sides[0]!.facts, ...setting }) : undefined,
     unit: units[measure],
     sides: measured,
     ranked,

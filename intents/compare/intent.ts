@@ -1,10 +1,12 @@
 import type { Facts } from '#rig/rig.ts';
 import type { Intent } from '../intent.ts';
-import { needs } from '../needs.ts';
+import { type Need, needLoads, needs } from '../needs.ts';
 import { sunFacts } from '../sun.ts';
 import { hasUse } from '../use.ts';
+import { replyOf } from '../weighed.ts';
 import { answerComparison, names } from './answer.ts';
 import { computeComparison } from './compute.ts';
+import { pairIn, pairNamed } from './pairs/pairs-table.ts';
 import { pairingOf } from './sides.ts';
 
 const takes = [
@@ -20,7 +22,15 @@ const takes = [
   'chargeNeededAh',
   'depthOfDischargePercent',
   'durationH',
+  'without',
 ] as const satisfies readonly (keyof Facts)[];
+
+/** A day's use, or two sides that are told with their sizes. */
+const needUse: Need = {
+  ...needLoads,
+  anyOf: [...needLoads.anyOf, 'batteries', 'solar', 'chargers'],
+  holds: facts => hasUse(facts) || pairingOf(facts, false, names) !== undefined,
+};
 
 /** This or that: two batteries, panels, chargers or loads, or two ways to the same end. */
 export const compare: Intent = {
@@ -34,12 +44,17 @@ export const compare: Intent = {
       holds: facts => pairingOf(facts, hasUse(facts), names) !== undefined,
     },
   ]),
+  subjectIn: (words, text) => pairIn(words, text),
+  needsOn: subject => needs(takes, pairNamed(subject)?.isOfUse ? [needUse] : []),
   reply: (facts, setting) => {
     // What this message tells is held against each other; what is remembered only fills in the rest.
     const told = Object.fromEntries(
       Object.entries(facts).filter(([key]) => !setting.recalled.has(key as keyof Facts)),
     ) as Facts;
     const own = pairingOf(told, hasUse(facts), names);
+    const pair = pairNamed(setting.subject);
+    if (pair && (!own || pair.isFirst(told, facts)))
+      return replyOf(facts, pair.weigh({ facts, at: setting.at, mainsV: setting.mainsV }));
     const pairing = own
       ? { ...own, sides: own.sides.map(side => ({ ...side, facts: { ...facts, ...side.facts } })) }
       : pairingOf(facts, hasUse(facts), names)!;

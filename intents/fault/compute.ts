@@ -1,97 +1,110 @@
 import { applianceOf } from '#catalog/appliances.ts';
-import { bankOf } from '#engine/battery/bank.ts';
-import { chargeAtRest } from '#engine/battery/rest.ts';
-import { bankAssumptions, usableCapacityAh } from '#engine/battery/usable.ts';
-import { dropOn } from '#engine/cable/choose.ts';
-import { type Circuit, circuitAssumptions, circuitCurrents } from '#engine/cable/circuit.ts';
-import { conductorAssumptions, conductorOf } from '#engine/cable/conductor.ts';
-import { type Explored, explore } from '#engine/explore.ts';
-import { throughWatts, wattsAssumptions } from '#engine/inverter/watts.ts';
-import { dailyUseAh, useAssumptions } from '#engine/loads/model.ts';
-import type { Range } from '#quantity/range.ts';
-import type { Facts } from '#rig/rig.ts';
+import { restVoltsAt } from '#engine/battery/rest.ts';
+import { decimals } from '#quantity/round.ts';
+import type { Chemistry, Facts } from '#rig/rig.ts';
 import type { Setting } from '../intent.ts';
-import { hasUse, useOf } from '../use.ts';
+import { bankFor } from '../learned.ts';
 import { signsIn } from './signs.ts';
-import { type Symptom, symptoms } from './symptoms-table.ts';
+import { ageFinding, dayFinding, dutyFinding, levelFinding, sagFinding } from './sums/battery.ts';
+import { dropFinding, fuseFinding } from './sums/cable.ts';
+import { chargeFinding, driveFinding, noonFinding } from './sums/charging.ts';
+import { blocksIn, type FaultCase, type Finding } from './sums/finding.ts';
+import { limitFinding, loadFinding, postFinding } from './sums/inverter.ts';
+import type { Asked, Cause, Symptom, Weigh } from './symptom.ts';
+import { symptoms } from './symptoms-table.ts';
 
 export interface Fault {
   readonly symptom: Symptom;
-  /** What the cable loses while the load runs. */
-  readonly drop?: Explored<'voltageDrop' | 'current'>;
-  /** Mains loads together against the inverter's rating. */
-  readonly load?: { readonly explored: Explored<'acLoad'>; readonly ratingW: number };
-  /** A day's use against what the battery gives. */
-  readonly day?: Explored<'dailyUse' | 'usableCapacity'>;
-  /** How full a battery is that reads so at rest, %. */
-  readonly level?: Range;
+  /** The likeliest first, as the sums have it. */
+  readonly causes: readonly [Cause, ...Cause[]];
+  /** What could be worked out, what points at a cause first. */
+  readonly findings: readonly Finding[];
+  /** What was asked back is told already. */
+  readonly isToldAll: boolean;
+  /** A text of the table with the volts of the system and battery at hand. */
+  readonly spoken: (text: string) => string;
 }
+
+const sums: Readonly<Record<Weigh, (about: FaultCase) => Finding | undefined>> = {
+  drop: dropFinding,
+  fuse: fuseFinding,
+  level: levelFinding,
+  day: dayFinding,
+  age: ageFinding,
+  sag: sagFinding,
+  duty: dutyFinding,
+  load: loadFinding,
+  limit: limitFinding,
+  post: postFinding,
+  noon: noonFinding,
+  charge: chargeFinding,
+  drive: driveFinding,
+};
 
 /** The symptom that the words name, else the one that most of the facts point at. */
 export function symptomOf(facts: Facts, named?: string): Symptom {
   const told = symptoms.find(({ name }) => name === named);
   if (told) return told;
   const signs = signsIn(facts, name => applianceOf(name)?.id);
-  const fitting = symptoms.filter(({ when }) => when.every(sign => signs.has(sign)));
+  const general = symptoms.at(-1)!;
+  const fitting = symptoms.filter(({ when }) => when.length > 0 && when.every(sign => signs.has(sign)));
   // Where as many signs point at two, the table's order counts.
-  return fitting.reduce((best, one) => (one.when.length > best.when.length ? one : best));
+  return fitting.reduce((best, one) => (one.when.length > best.when.length ? one : best), general);
 }
 
-function dropOf(facts: Facts, mainsV: number): Fault['drop'] {
-  const conductor = conductorOf(facts.cable);
-  const lengthM = facts.cable?.lengthM;
-  if (
-    !conductor ||
-    lengthM === undefined ||
-    !(facts.cable?.currentA ?? facts.loads?.some(l => applianceOf(l.name)))
-  )
-    return undefined;
-  const circuit: Circuit = {
-    kind: facts.cable?.currentA === undefined ? 'loads' : 'told',
-    use: 'general',
-    facts,
-    voltageV: (facts.systemVoltageV ?? 12) > 18 ? 24 : 12,
-    mainsV,
+/** A voltage read at the thing, by what the symptom makes of it. */
+function readFinding({ reads }: Symptom, about: FaultCase): Finding | undefined {
+  const { volts, voltsTaken } = about.told;
+  if (!reads || volts === undefined || voltsTaken === 'rest') return undefined;
+  const blocks = blocksIn(about);
+  const [says, by] = volts < reads.volts * blocks ? reads.low : reads.fine;
+  return { ...(by && { by, isCause: true }), says: `${decimals(volts, 2)} V ${says}.`, figures: {} };
+}
+
+/** The causes with what a sum points at first, and what it clears last. */
+function ordered({ causes }: Symptom, findings: readonly Finding[]): Fault['causes'] {
+  const rank = ({ by }: Cause): number => {
+    const own =
+      by === undefined
+        ? undefined
+        : findings.find(finding => finding.by === by && finding.isCause !== undefined);
+    return own === undefined ? 1 : own.isCause ? 0 : 2;
   };
-  const assumptions = [...conductorAssumptions(conductor), ...circuitAssumptions(circuit)];
-  const oneWayM = facts.cable?.isRoundTrip ? lengthM / 2 : lengthM;
-  return explore<'voltageDrop' | 'current'>(assumptions, 'voltageDrop', (values, trace) => {
-    const { cableA, continuousA } = circuitCurrents(circuit, values, trace);
-    const about = { lengthM: oneWayM, currentA: cableA, continuousA, voltageV: circuit.voltageV };
-    return { voltageDrop: dropOn(conductor, about, values, trace).dropV, current: cableA };
-  });
+  return [...causes].sort((a, b) => rank(a) - rank(b)) as unknown as Fault['causes'];
 }
 
-function loadOf(facts: Facts, mainsV: number): Fault['load'] {
-  const loads = facts.loads?.filter(load => load.supply === 'ac') ?? [];
-  const ratingW = facts.inverter?.powerW;
-  const isKnown = loads.every(load => load.powerW ?? load.currentA ?? applianceOf(load.name));
-  if (ratingW === undefined || loads.length === 0 || !isKnown) return undefined;
-  const outlet = { loads, mainsV };
-  const explored = explore<'acLoad'>(wattsAssumptions(outlet), 'acLoad', (values, trace) => ({
-    acLoad: throughWatts(outlet, values, trace),
-  }));
-  return { explored, ratingW };
+/** Resting volts (V) of a battery at a share of its charge; of both kinds where nobody told which. */
+function restText(percent: number, chemistry: Chemistry | undefined, blocks: number): string {
+  const at = (kind: Chemistry): string => `${decimals(blocks * restVoltsAt(percent, kind), 1)} V`;
+  return chemistry === undefined ? `${at('lead-acid')} (lithium ${at('lfp')})` : at(chemistry);
 }
 
-function dayOf(facts: Facts, mainsV: number): Fault['day'] {
-  const bank = bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV);
-  if (!bank || !hasUse(facts)) return undefined;
-  const use = useOf(facts, bank.voltageV, mainsV);
-  return explore<'dailyUse' | 'usableCapacity'>(
-    [...bankAssumptions(bank), ...useAssumptions(use)],
-    'dailyUse',
-    (values, trace) => ({
-      dailyUse: dailyUseAh(use, values, trace),
-      usableCapacity: usableCapacityAh({ bank, currentA: 0, temperatureC: facts.ambientC }, values, trace),
-    }),
-  );
-}
+const levels: Readonly<Record<string, number>> = {
+  full: 100,
+  half: 50,
+  low: 20,
+};
 
-function levelOf({ volts, voltsTaken, batteries }: Facts): Range | undefined {
-  if (volts === undefined || voltsTaken !== 'rest') return undefined;
-  return chargeAtRest(volts, batteries?.find(b => b.chemistry)?.chemistry ?? 'lead-acid');
-}
+/** A text of the table with its braces filled in: volts of a 12 V system times the blocks, resting volts by name. */
+const spokenFor =
+  (chemistry: Chemistry | undefined, blocks: number) =>
+  (text: string): string =>
+    text.replace(/\{([^}]{1,20})\}/g, (_, inner: string) => {
+      const percent = levels[inner];
+      if (percent !== undefined) return restText(percent, chemistry, blocks);
+      return blocks === 1 ? inner : inner.replace(/[\d.]+/g, volts => decimals(Number(volts) * blocks, 1));
+    });
+
+/** Whether what the question back asks for is told. */
+const isTold = (by: Asked, facts: Facts): boolean =>
+  ({
+    volts: facts.volts !== undefined && facts.voltsTaken !== undefined,
+    cable: facts.cable?.lengthM !== undefined && Object.keys(facts.cable).length > 1,
+    current: facts.netCurrentA !== undefined,
+    age: facts.batteries?.some(b => b.ageYears !== undefined) ?? false,
+    ambientC: facts.ambientC !== undefined,
+    words: false,
+  })[by];
 
 /**
  * What is likely wrong, and what of it can be worked out. Gear that memory filled in and nobody spoke of is no sign
@@ -99,17 +112,25 @@ function levelOf({ volts, voltsTaken, batteries }: Facts): Range | undefined {
  */
 export function computeFault(
   facts: Facts,
-  { mainsV, recalled, symptom: named }: Pick<Setting, 'mainsV' | 'recalled' | 'symptom'>,
+  { mainsV, at, recalled, subject }: Pick<Setting, 'mainsV' | 'at' | 'recalled' | 'subject'>,
 ): Fault {
   const told = Object.fromEntries(
     Object.entries(facts).filter(([key]) => !recalled.has(key as keyof Facts)),
   ) as Facts;
-  const symptom = symptomOf(told, named);
+  const symptom = symptomOf(told, subject);
+  const bank = bankFor(facts);
+  const about: FaultCase = { facts, told, bank, mainsV, at };
+  const found = [
+    readFinding(symptom, about),
+    ...(symptom.weighs ?? []).map(weigh => sums[weigh](about)),
+  ].filter(one => one !== undefined);
+  const findings = [...found].sort((a, b) => Number(b.isCause ?? false) - Number(a.isCause ?? false));
+  const chemistry = facts.batteries?.find(b => b.role !== 'starter' && b.chemistry)?.chemistry;
   return {
     symptom,
-    drop: dropOf(told, mainsV),
-    load: symptom.weighs === 'load' ? loadOf(facts, mainsV) : undefined,
-    day: symptom.weighs === 'day' ? dayOf(facts, mainsV) : undefined,
-    level: levelOf(told),
+    causes: ordered(symptom, findings),
+    findings,
+    isToldAll: isTold(symptom.asks[1], told),
+    spoken: spokenFor(chemistry, blocksIn(about)),
   };
 }

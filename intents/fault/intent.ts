@@ -1,8 +1,10 @@
 import type { Facts } from '#rig/rig.ts';
 import type { Intent } from '../intent.ts';
 import { needs } from '../needs.ts';
+import { spotted } from '../spotting.ts';
 import { answerFault } from './answer.ts';
 import { computeFault } from './compute.ts';
+import { symptoms } from './symptoms-table.ts';
 
 const takes = [
   'loads',
@@ -20,6 +22,16 @@ const takes = [
   'voltsTaken',
   'netCurrentA',
   'ambientC',
+  'dailyUseAh',
+  'dailyUseWh',
+  'mount',
+  'place',
+  'latitudeDeg',
+  'longitudeDeg',
+  'altitudeM',
+  'month',
+  'sky',
+  'peakSunHours',
 ] as const satisfies readonly (keyof Facts)[];
 
 /** Something doesn't work as it should: what to check, likeliest first. */
@@ -28,5 +40,6 @@ export const fault: Intent = {
   title: 'What is wrong with it?',
   takes,
   needs: needs(takes, []),
+  subjectIn: words => spotted(words, symptoms, ({ spots }) => spots)?.name,
   reply: (facts, setting) => answerFault(facts, computeFault(facts, setting)),
 };

@@ -1,5 +1,5 @@
 import type { Facts } from '#rig/rig.ts';
-import type { Sign } from './symptoms-table.ts';
+import type { Sign } from './symptom.ts';
 
 /** Rows of the catalogue that stand for a sign. */
 const rowsOf: Readonly<Partial<Record<Sign, readonly string[]>>> = {
@@ -41,6 +41,7 @@ export function signsIn(facts: Facts, rowOf: (name: string) => string | undefine
     ['inverter', facts.inverter !== undefined],
     ['dcdc', kinds.has('dcdc')],
     ['isolator', kinds.has('isolator')],
+    ['smart-alternator', facts.alternator === 'smart'],
     ['mains-charger', kinds.has('mains')],
     ['any-charger', kinds.size > 0],
     ['panel', solar.length > 0],

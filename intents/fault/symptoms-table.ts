@@ -1,401 +1,819 @@
-/** What a message may show of a fault, from its facts alone; `signs.ts` tells which are there. */
-export type Sign =
-  | 'cooler'
-  | 'lamp'
-  | 'pump'
-  | 'phone'
-  | 'heater'
-  | 'screen'
-  | 'high-mains-load'
-  | 'fuse'
-  | 'inverter'
-  | 'dcdc'
-  | 'isolator'
-  | 'mains-charger'
-  | 'any-charger'
-  | 'panel'
-  | 'two-panels'
-  | 'shade'
-  | 'lithium'
-  | 'battery'
-  | 'old-battery'
-  | 'starter'
-  | 'volts-very-low'
-  | 'volts-under-load'
-  | 'volts'
-  | 'current'
-  | 'hot-day';
-
-/** A fault as people meet it: what to check, likeliest first, and the reading that tells. */
-export interface Symptom {
-  readonly name: string;
-  /** How people say it, for the reader's lexicon: small letters, no apostrophes. */
-  readonly says: readonly string[];
-  /** All of these point at it where the words don't. */
-  readonly when: readonly Sign[];
-  /** The likeliest cause, as the first line. */
-  readonly likely: string;
-  /** The reading that tells, with its number. */
-  readonly tells: string;
-  /** What comes next, in order. */
-  readonly next: readonly string[];
-  /** Which sum of what was told bears on it: a day's use against the battery, or the load against the inverter. */
-  readonly weighs?: 'day' | 'load';
-  /** Never answered by a larger fuse, and that is said first. */
-  readonly isFuse?: true;
-}
+import type { Symptom } from './symptom.ts';
 
 /**
- * Common practice throughout: volts by the resting and loaded readings of the trade, limits by usual low-voltage
- * cut-outs (fridges 10.4–11.8 V, inverters 10.5–11 V, isolators on at 13.3 V and off at 12.8 V).
+ * Faults as people meet them, special ones before general ones. Common practice throughout: volts by the resting and
+ * loaded readings of the trade, limits by usual cut-outs (fridges 10.4–11.8 V, inverters 10.5–11 V, isolators on at
+ * 13.3 V and off at 12.8 V). Volts in braces are of a 12 V system, and told for the system at hand; {full}, {half}
+ * and {low} are the resting volts of the battery at hand at 100, 50 and 20 %.
  */
 export const symptoms: readonly Symptom[] = [
   {
-    name: 'fuse-blows',
-    says: [
-      'fuse keeps blowing',
-      'fuse blew',
-      'blows the fuse',
-      'fuse pops',
-      'fuse keeps popping',
-      'fuse melted',
-      'breaker trips',
-      'breaker keeps tripping',
+    name: 'hot-joint',
+    spots: [
+      'plug|socket|holder|lug|terminal|connector|wire|cable|lead|joint|post hot|warm|melt*|brown|smell*|burnt|scorch* -fridge -batter* -blow* -pop*',
     ],
-    when: ['fuse'],
-    isFuse: true,
-    likely:
-      'Not a bigger fuse: it protects the cable, and something draws too much or touches metal. Find that first.',
-    tells:
-      'Take the load off: if a new fuse of the same size still blows, the cable chafes somewhere; if it holds, clamp-meter the load: above four fifths of the fuse for long is too much for it.',
-    next: [
-      'Blows at once: a short. Blows when a motor starts: a stiff or jammed motor, or low volts. Blows after a while: too much load, or a hot loose holder.',
-      'A larger fuse only with thicker cable all the way, and checked by an auto electrician.',
+    when: [],
+    causes: [
+      {
+        likely: 'Heat means a bad contact or too thin a cable: switch it off before you look.',
+        check:
+          'Joint: over {0.1 V} across it while it runs is a bad one. Clean, crimp and tighten, or renew it.',
+      },
+      {
+        by: 'cable',
+        likely: 'It carries more than it should: the whole cable warms up.',
+        check: 'Cable: warm all along means too thin. Thicker cable or a smaller load.',
+      },
     ],
-  },
-  {
-    name: 'fridge-cuts-out',
-    says: [
-      'fridge cuts out',
-      'fridge stops',
-      'fridge turns off',
-      'fridge shuts off',
-      'freezer dies',
-      'fridge error',
-      'low v',
-      'fridge warm in the morning',
-    ],
-    when: ['cooler'],
-    weighs: 'day',
-    likely:
-      'Most likely its volts sag while it runs: thin or long cable, a loose 12 V socket, or a battery low by then.',
-    tells:
-      'Measure at the fridge’s plug while it runs, and at the battery in the same minute: over 0.5 V between them is cable or socket; under 12 V at a lead-acid battery (12.9 V lithium) is the battery.',
-    next: [
-      'Then its own cut-out: set it to low if it hangs on a second battery, never on the starter battery.',
-      'Then air around its vents, and a load of warm food.',
-    ],
-  },
-  {
-    name: 'fridge-never-stops',
-    says: ['fridge never stops', 'fridge runs all the time', 'fridge wont cycle', 'compressor never stops'],
-    when: ['cooler', 'hot-day'],
-    likely:
-      'In that heat a fridge may run almost without a break and be sound: shade it and give its vents air first.',
-    tells:
-      'Feel the side after an hour in the shade: if it still doesn’t reach its set temperature at night, the seal or the gas is to blame.',
-    next: [
-      'Then the door seal: a slip of paper must stick.',
-      'Then its setting: 4 °C takes far less than 1 °C.',
-    ],
-  },
-  {
-    name: 'flat-overnight',
-    says: [
-      'flat overnight',
-      'flat by morning',
-      'flat in the morning',
-      'dead by morning',
-      'battery goes flat',
-      'flat by midnight',
-      'drains overnight',
-    ],
-    when: ['battery', 'lamp'],
-    weighs: 'day',
-    likely: 'Either something draws more than you think, or the battery holds far less than its label.',
-    tells:
-      'Switch all off at dusk and note the volts two hours later and at dawn: steady means that the loads are to blame; falling by more than 0.1 V means a hidden draw (over 0.1 A) or a dying battery.',
-    next: [
-      'Was it full? A lead-acid battery that rests under 12.6 V after a day’s rest never was.',
-      'Then a capacity test: run a known load from full and count the hours.',
-    ],
-  },
-  {
-    name: 'battery-worn',
-    says: [
-      'full at sundown',
-      'says full then flat',
-      'old battery',
-      'battery wont hold',
-      'not holding charge',
-    ],
-    when: ['old-battery'],
-    weighs: 'day',
-    likely:
-      'At that age the battery has most likely worn out: it fills quickly, shows full, and has little in it.',
-    tells: 'Run a known load from full: under 80 % of the label’s amp hours is worn, under half is finished.',
-    next: [
-      'Before you buy: clean and tighten the terminals, and make sure that the charger really reached full.',
-    ],
-  },
-  {
-    name: 'battery-very-low',
-    says: ['charger refuses', 'charger wont start', 'charger does not start', 'stone dead battery'],
-    when: ['volts-very-low'],
-    likely: 'So low a battery has been run right down, and most chargers won’t begin on it.',
-    tells:
-      'A 12 V lead-acid battery that rests under 10.5 V likely has a dead cell; if it doesn’t hold 12.4 V a day after charging, it is finished.',
-    next: [
-      'A charger with a recovery setting may bring it back; stay by it, and stop if it gets warm.',
-      'Lithium that low: don’t force it. Its maker or a dealer should look at it.',
-    ],
-  },
-  {
-    name: 'bms-cut',
-    says: [
-      'everything dark at once',
-      'goes off at once',
-      'cuts out suddenly',
-      'lithium shuts off',
-      'bms cut',
-      'all off at once',
-    ],
-    when: ['lithium'],
-    likely:
-      'A lithium battery that goes off at once has been cut by its BMS: empty, too much current, or too cold or hot.',
-    tells:
-      'Under 12 V just before is empty; if it happens as something big starts it is the current; charging refused in the cold is under 0 °C.',
-    next: [
-      'Put a charger on to wake it, and compare the load with the limit on its label.',
-      'Never bypass the BMS.',
-    ],
-  },
-  {
-    name: 'lights-dim',
-    says: ['lights dim', 'lights flicker', 'goes dim when', 'tv goes off when the fridge starts'],
-    when: ['lamp', 'pump'],
-    likely:
-      'The cable they share is too thin or has a poor joint: the motor’s start pulls the volts down for all.',
-    tells:
-      'Measure at the lights and at the battery as the motor starts: over 0.5 V between them is the cable, a fuse holder or a joint; both falling together is the battery.',
-    next: ['Feel for a warm joint, then give the motor a cable of its own.'],
-  },
-  {
-    name: 'starts-pull-down',
-    says: ['turns off when the fridge starts', 'resets when', 'cuts out when the pump runs'],
-    when: ['screen', 'cooler'],
-    likely: 'A motor that starts on the same cable pulls the volts down, and the other thing drops out.',
-    tells:
-      'Measure where the two join as it starts: over 0.5 V less than at the battery is that cable or its joints.',
-    next: ['Give each its own cable and fuse from the battery.'],
-  },
-  {
-    name: 'pump-runs-on',
-    says: ['pump keeps going', 'pump pulses', 'pump cycles', 'pump runs with taps shut'],
-    when: ['pump'],
-    likely:
-      'A pump that pulses with all taps shut loses pressure: a drip, a fitting that sucks air, or its valve.',
-    tells:
-      'Close the valve behind it or clamp the hose: if it stays quiet, the leak is beyond; if it still pulses, the pump’s own valve or pressure switch is to blame.',
-    next: ['Then its strainer, and an accumulator tank if there is none.'],
-  },
-  {
-    name: 'heater-faults',
-    says: [
-      'heater faults out',
-      'heater error',
-      'glow plug',
-      'heater wont start',
-      'furnace quits',
-      'heater starts then quits',
-    ],
-    when: ['heater'],
-    likely:
-      'As it starts, the glow plug or fan draws most, and the volts at the heater fall under its limit.',
-    tells:
-      'Measure at the heater’s plug while it glows: it wants more than about 11.5 V there, and no more than 0.5 V less than at the battery.',
-    next: ['Then fuel, the exhaust and its air inlet. Keep a carbon monoxide alarm in there.'],
-  },
-  {
-    name: 'phone-slow',
-    says: ['barely charges', 'charges slowly', 'phone charges slow'],
-    when: ['phone'],
-    likely: 'Most likely the socket or its lead only gives 5 W: a worn lead, or a plain 1 A socket.',
-    tells: 'Try another lead first: 5 V at 1 A is 5 W, a quick charger gives 18 W and more.',
-    next: ['Then the volts behind the socket: under 12 V many drop out.'],
-  },
-  {
-    name: 'inverter-trips',
-    says: [
-      'inverter trips',
-      'inverter shuts down',
-      'inverter beeps',
-      'inverter cuts out',
-      'inverter alarm',
-      'low battery alarm',
-    ],
-    when: ['inverter'],
-    weighs: 'load',
-    likely:
-      'Either the load is above its rating, or its volts fall too low: a small battery or a thin cable.',
-    tells:
-      'Measure at the inverter’s terminals as it beeps: under about 11 V is battery or cable (it cuts out near 10.5 V); above that it is the load.',
-    next: ['Then tight, clean lugs: a warm one is a bad one.', 'Then fewer things at a time.'],
-  },
-  {
-    name: 'mains-trips',
-    says: ['trips the post', 'trips the site', 'trips the power pole', 'trips the hookup', 'trips the mains'],
-    when: ['high-mains-load'],
-    likely: 'The site’s breaker is smaller than what you run: at 230 V, 6 A is 1,380 W and 10 A is 2,300 W.',
-    tells:
-      'Add up the watts on at that moment and divide by the volts; if it trips with little on, it may be an earth fault.',
-    next: ['Ask the site what the post gives. A trip with nothing on is a job for a licensed electrician.'],
-  },
-  {
-    name: 'dcdc-wont-charge',
-    says: [
-      'dcdc wont charge',
-      'dcdc never comes on',
-      'b2b not charging',
-      'doesnt charge while driving',
-      'wont charge driving',
-      'battery stuck at',
-    ],
-    when: ['dcdc'],
-    likely:
-      'Most likely it can’t tell that the engine runs: on a smart alternator it needs its ignition wire.',
-    tells:
-      'Engine running, measure its input: under about 13.2 V without an ignition wire it stays off; over 0.5 V less than at the starter battery is the cable or a blown fuse. Its output should rise above 13.5 V.',
-    next: ['Then its fuses at both ends, its earth, and its setting for the battery’s type.'],
-  },
-  {
-    name: 'isolator-wont-engage',
-    says: ['isolator wont engage', 'isolator stays off', 'vsr not working', 'isolator clicks'],
-    when: ['isolator'],
-    likely:
-      'An isolator joins at about 13.3 V: either its sensing or earth wire is off, or the alternator gives less.',
-    tells:
-      'Measure on its starter side with the engine running: over 13.3 V and still off means its earth or the isolator; under 13.3 V means a smart alternator, which wants a DC-DC charger.',
-    next: [
-      'Then the fuses at both ends. If it stays joined all night, it sticks: the house loads then flatten the starter battery.',
-    ],
-  },
-  {
-    name: 'mains-wont-charge',
-    says: [
-      'charger wont turn green',
-      'wont go past',
-      'never gets full',
-      'charger stays red',
-      'mains charger not charging',
-    ],
-    when: ['mains-charger'],
-    likely:
-      'Either loads take what it gives, or the battery no longer fills: a charger shows full only when the current tails off.',
-    tells:
-      'Switch all loads off and measure after two hours: 14.2–14.7 V and falling amps is right; stuck under 13.8 V is a charger too small or at fault; hot to the touch is a bad cell: unplug it.',
-    next: ['Then its setting for the type of battery, and its own leads.'],
-  },
-  {
-    name: 'panel-less',
-    says: ['panels make less', 'less than before', 'makes less', 'drops to nothing', 'solar drops'],
-    when: ['two-panels'],
-    likely:
-      'Unlike panels or a bit of shade: in series the weaker sets the amps, in parallel the lower the volts.',
-    tells: 'Measure each alone in full sun: its open-circuit volts should be within a tenth of its label.',
-    next: ['Then dirt, a loose plug, and whether the battery is full already: a full one takes nothing.'],
-  },
-  {
-    name: 'panel-shaded',
-    says: ['shade on the panel', 'shadow on the panel'],
-    when: ['panel', 'shade'],
-    likely: 'Shade: a shaded corner can cost most of a panel, as its cells stand in one chain.',
-    tells: 'Move it or wait an hour: if the amps come back with the sun, it was the shade.',
-    next: ['Panels in parallel lose less to a shadow than panels in series.'],
-  },
-  {
-    name: 'panel-nothing',
-    says: [
-      'panel makes nothing',
-      'solar makes nothing',
-      '0w at noon',
-      'no solar',
-      'panel gives nothing',
-      'solar not charging',
-      'solar isnt charging',
-    ],
-    when: ['panel'],
-    likely:
-      'Is the battery full? A full one takes nothing. Else most likely a plug, a fuse, or the controller.',
-    tells:
-      'Unplug the panel in full sun and measure it alone: near the open-circuit volts of its label (about 20–23 V for a 12 V panel) the panel is good and the fault lies behind it; near 0 V it is the panel or its plug.',
-    next: ['Then the fuse between controller and battery, reversed plugs, and a corner in the shade.'],
+    asks: ['What runs on it, and how thick is the cable?', 'cable'],
   },
   {
     name: 'engine-clicks',
-    says: ['only clicks', 'just clicks', 'goes click', 'wont crank', 'wont start'],
-    when: ['starter'],
-    likely:
-      'The starter battery is flat: jump it from a jump pack or another vehicle, then drive for an hour or more.',
-    tells: 'Under 12 V at rest it is flat; under 9.6 V while it cranks it is worn.',
-    next: [
-      'Plus to plus, then minus to bare metal on the engine, away from the battery; nobody leans over it.',
-      'Then a second battery for camp loads, so that it doesn’t happen again.',
+    spots: [
+      'click* start*|engine|crank* -isolator -fridge -charger -charge -split',
+      'wont_start|wont_crank|not_start|doesnt_start|dead|flat car|van|truck|ute|engine|lorry -fridge -charg* -inverter -heater -overnight -parked -morning',
+      'jump_start|jump_lead*|jump_pack|jumper',
     ],
+    when: ['starter'],
+    causes: [
+      {
+        likely: 'The starter battery is flat: jump it from a pack or another vehicle, then drive an hour.',
+        check:
+          'Flat: under {12 V} at rest. Plus to plus, then minus to bare engine metal, away from the battery.',
+      },
+      {
+        likely: 'The starter battery is worn out.',
+        check: 'Worn: under {9.6 V} while it cranks, though charged. Renew it.',
+      },
+      {
+        likely: 'A loose or dirty clamp on the starter battery.',
+        check: 'Clamp: it clicks and the volts stay up. Clean and tighten both ends.',
+      },
+    ],
+    asks: ['What does the starter battery read at rest?', 'volts'],
   },
   {
-    name: 'sags-under-load',
-    says: ['volts drop when', 'drops to 11', 'volts sag'],
-    when: ['volts-under-load'],
-    likely:
-      'Volts fall under load, and that alone is no fault: how far tells how full or how worn the battery is.',
-    tells:
-      'Switch the load off and wait half an hour: back above 12.4 V (lead-acid) it was the load or the cable; still under 12.1 V the battery is low.',
-    next: ['Measure at the battery and at the load: over 0.5 V between them is the cable.'],
+    name: 'fuse-blows',
+    spots: [
+      'fuse|fuses|breaker blow*|blew|blown|pop*|melt*|trip*|gone|went|burn*|goes|lets_go|again -post -site -pole -hookup -hook_up',
+    ],
+    when: ['fuse'],
+    isFuse: true,
+    weighs: ['fuse'],
+    causes: [
+      {
+        likely: 'No bigger fuse: it guards the cable. Find what draws too much or touches metal first.',
+        check: 'Short: it blows at once, load off or not. Look for chafed wire, then the load’s own plug.',
+      },
+      {
+        by: 'fuse',
+        likely: 'No bigger fuse on that cable: the load alone is too much for it.',
+        check:
+          'Overload: it blows after a while. Clamp-meter the load: over 4/5 of the fuse for long is too much.',
+      },
+      {
+        likely: 'No bigger fuse: a motor that starts stiffly asks for too much.',
+        check:
+          'Motor: it blows at the start. A jammed or worn motor, or low volts: free it, measure at its plug.',
+      },
+    ],
+    asks: ['Does it blow at once, at the start, or after a while?', 'words'],
+  },
+  {
+    name: 'fridge-never-stops',
+    spots: [
+      'fridge*|freezer*|frige*|esky|compressor never_stop*|never_switch*|non_stop|nonstop|all_the_time|wont_stop|never_off|doesnt_stop|constantly|runs_on -fuse -light* -lights -dim*',
+    ],
+    when: ['cooler', 'hot-day'],
+    weighs: ['duty'],
+    causes: [
+      {
+        likely: 'In heat a sound fridge may run almost without a break: shade and air for it first.',
+        check:
+          'Heat: an hour in the shade with a hand’s width of air behind it. If it rests then, it is sound.',
+      },
+      {
+        likely: 'A leaking door seal lets the cold out.',
+        check: 'Seal: a slip of paper must stick all round. Else clean or renew it.',
+      },
+      {
+        likely: 'Out of gas: a job for a refrigeration mechanic.',
+        check: 'Gas: still not cold by a cool dawn. A licensed refrigeration mechanic.',
+      },
+    ],
+    asks: ['What does it draw while it runs, and how hot is it?', 'ambientC'],
+  },
+  {
+    name: 'lithium-cold',
+    spots: [
+      'lithium|lfp|lifepo charg* frost|freez*|cold|snow|minus|ice|frozen|below_zero',
+      'lithium|lfp|lifepo refuse*',
+    ],
+    when: [],
+    causes: [
+      {
+        likely: 'Under 0 °C a lithium battery must take no charge: its BMS refuses, and it is sound.',
+        check:
+          'Cold: it charges again at 5–10 °C in its cells. Warm the box slowly, let loads run, and wait.',
+      },
+      {
+        likely: 'Or its BMS has cut it off as empty.',
+        check: 'Empty: warm, and still no charge under {11.5 V}: a charger with a wake-up mode, watched.',
+      },
+    ],
+    asks: ['How cold is the battery itself?', 'ambientC'],
+    caution: 'lithium-cold',
+  },
+  {
+    name: 'bms-cut',
+    spots: [
+      'bms cut*|trip*|off|protect*|shut*|kick*|dropp*|tripp*|stopp*',
+      'lithium|lfp|lifepo off|dead|dark|cut*|shut*|zero -charg* -wont',
+      'everything_went|everything_goes|everything_dark|goes_dark|went_dark|all_dark|everything_dies|switches_itself_off',
+    ],
+    when: ['lithium'],
+    weighs: ['limit', 'level'],
+    causes: [
+      {
+        by: 'level',
+        likely: 'Its BMS cut it off, most likely because it was empty.',
+        check: 'Empty: under {12 V} just before. Wake it with a charger, and charge more or use less.',
+      },
+      {
+        by: 'load',
+        likely: 'Its BMS cut it off because too many amps were asked of it.',
+        check: 'Too many amps: it goes as something big starts. Stay under the limit on its label.',
+      },
+      {
+        likely: 'Its BMS cut it off because it was too cold or too hot.',
+        check: 'Cold: it gives power but takes no charge under 0 °C. Warm it to 5–10 °C first.',
+      },
+    ],
+    asks: ['What was running, and what did it read just before?', 'volts'],
+    caution: 'bypass-bms',
+  },
+  {
+    name: 'mains-trips',
+    spots: [
+      'trip*|breaker|rcd|goes_off post|site|pole|hookup|hook_up|pedestal|shore',
+      'rcd|earth_leakage|safety_switch',
+    ],
+    when: ['high-mains-load'],
+    weighs: ['post'],
+    causes: [
+      {
+        by: 'load',
+        likely: 'The site’s breaker is smaller than what you run: one thing at a time.',
+        check: 'Load: add the watts and divide by the mains volts; a post gives 6, 10, 15 or 16 A.',
+      },
+      {
+        likely: 'Something leaks to earth: damp in a lead or an appliance.',
+        check: 'Leak: unplug all, plug in one by one; the one that trips it stays out.',
+      },
+      {
+        likely: 'It trips with nothing on: the van’s own wiring is at fault.',
+        check: 'Wiring: it trips with nothing plugged in. Leave it off: a licensed electrician.',
+      },
+    ],
+    asks: ['How many amps does the post give, and what was on?', 'words'],
+    caution: 'mains-wiring',
+  },
+  {
+    name: 'inverter-trips',
+    spots: [
+      'inverter trip*|shut*|beep*|cut*|alarm*|off|error|fault*|quit*|stops|squeal*|scream*|die*|wont|red',
+      'kettle|microwave|toaster|hair_dryer|coffee* inverter wont|trip*|off|stops|click*|beep*',
+    ],
+    when: ['inverter'],
+    weighs: ['load', 'sag', 'drop', 'limit'],
+    reads: {
+      volts: 11,
+      low: ['is too low for an inverter: battery or cable, not the load', 'battery'],
+      fine: ['is enough for an inverter, so it’s the load', 'load'],
+    },
+    causes: [
+      {
+        by: 'battery',
+        likely: 'It runs out of volts: a small or low battery, or a thin cable to the inverter.',
+        check:
+          'Low volts: under {11 V} at the inverter’s terminals as it beeps (it quits near {10.5 V}). Charge, or a bigger battery.',
+      },
+      {
+        by: 'load',
+        likely: 'The load is above what the inverter gives, or starts with a jolt.',
+        check: 'Overload: over {11 V} as it beeps. Fewer things at a time, or a larger inverter.',
+      },
+      {
+        by: 'cable',
+        likely: 'The cable to the inverter loses too much.',
+        check: 'Cable: over {0.3 V} less there than at the battery. Shorter, thicker, tight clean lugs.',
+      },
+    ],
+    asks: ['What do its terminals read as it beeps?', 'volts'],
+    caution: 'big-current',
+  },
+  {
+    name: 'starts-pull-down',
+    spots: [
+      'off|resets|reset*|drops_out|cuts_out|reboots fridge|pump|compressor starts|kicks|comes_on|joins tv|telly|router|radio|heater|laptop',
+    ],
+    when: ['screen', 'cooler'],
+    weighs: ['drop'],
+    causes: [
+      {
+        by: 'cable',
+        likely: 'A motor that starts on the same cable pulls the volts down for the other thing.',
+        check:
+          'Shared cable: over {0.5 V} less at the plug than at the battery as it starts. A cable and fuse each.',
+      },
+      {
+        by: 'battery',
+        likely: 'The battery gives way as the motor starts: low, or worn.',
+        check: 'Battery: it falls under {11.8 V} itself as the motor starts. Charge it; then test it.',
+      },
+    ],
+    asks: ['How long and how thick is the cable they share?', 'cable'],
+  },
+  {
+    name: 'lights-dim',
+    spots: [
+      'light*|lights|lamp*|led|leds dim*|flicker*|fade*|pulse*|blink*|flash*|faint|weak',
+      'dim*|flicker* when|whenever|every_time|each_time',
+    ],
+    when: ['lamp', 'pump'],
+    weighs: ['drop', 'level'],
+    causes: [
+      {
+        by: 'cable',
+        likely: 'The cable they share is thin or has a poor joint: a motor’s start pulls all down.',
+        check:
+          'Cable: over {0.5 V} less at the lights than at the battery as the motor starts. A cable of its own for it.',
+      },
+      {
+        by: 'battery',
+        likely: 'The battery itself gives way: low or worn.',
+        check:
+          'Battery: it falls as much as the lights do. Under {half} at rest is low: charge, then test it.',
+      },
+      {
+        likely: 'A loose earth or fuse holder.',
+        check: 'Joint: wriggle holder and earth with the lights on. What blinks is it.',
+      },
+    ],
+    asks: ['How long and how thick is the cable to the lights?', 'cable'],
+  },
+  {
+    name: 'heater-faults',
+    spots: [
+      'heater|furnace|glow fault*|error*|wont|start*|quit*|stops|cuts|code|dies|lock* -inverter -smoke -charg*',
+    ],
+    when: ['heater'],
+    weighs: ['drop'],
+    reads: {
+      volts: 11.5,
+      low: ['is too low for a heater as it starts', 'cable'],
+      fine: ['is enough for a heater: look at fuel and air'],
+    },
+    causes: [
+      {
+        by: 'cable',
+        likely: 'As it starts, glow plug and fan draw most, and its volts fall under its limit.',
+        check:
+          'Volts: it wants over {11.5 V} at its plug while it glows, and at most {0.5 V} less than the battery.',
+      },
+      {
+        likely: 'Fuel or air: it glows and doesn’t catch.',
+        check: 'Fuel and air: tank, filter, a clear exhaust and inlet. Then its maker’s dealer.',
+      },
+    ],
+    asks: ['What do the volts read at its plug as it starts?', 'volts'],
+    caution: 'fuel-heater',
+  },
+  {
+    name: 'pump-runs-on',
+    spots: [
+      'pump keep*|pulse*|cycle*|pulsing|never_stops|by_itself|on_its_own|taps_shut|tap_shut|taps_off|taps_closed|stops_and_starts|hiccup*',
+    ],
+    when: ['pump'],
+    causes: [
+      {
+        likely: 'A pump that pulses with all taps shut loses pressure: a drip, or its own valve.',
+        check:
+          'Leak: shut the valve behind it or pinch the hose. Quiet: the drip is beyond. Else the pump’s valve.',
+      },
+      {
+        likely: 'Air gets in on its suction side.',
+        check: 'Air: it sputters. Strainer, hose clips, level in the tank.',
+      },
+    ],
+    asks: ['Does it stop when you pinch the hose behind it?', 'words'],
+  },
+  {
+    name: 'motor-slow',
+    spots: [
+      'slow*|weak|sluggish|barely|lazy pump|fan|winch|motor',
+      'pump|fan|winch|motor wont|not_work*|dead|click*|no_spin*|dont_spin',
+    ],
+    when: [],
+    weighs: ['drop'],
+    reads: {
+      volts: 11.5,
+      low: ['is low for a motor: where the battery reads {0.5 V} more it’s the cable', 'cable'],
+      fine: ['is enough for a motor, so look at the motor'],
+    },
+    causes: [
+      {
+        by: 'cable',
+        likely: 'Too few volts reach it: thin or long cable, or a bad joint.',
+        check:
+          'Cable: over {0.5 V} less at the motor, running, than at the battery. Thicker cable, clean joints.',
+      },
+      {
+        likely: 'Full volts and it still won’t turn: the motor is stuck or worn.',
+        check: 'Motor: {12 V} at it and no turning. Free it by hand, fuse out; else renew it.',
+      },
+      {
+        likely: 'A fuse, switch or earth lets nothing through.',
+        check: 'Feed: 0 V at it, switch on. Follow fuse, switch and earth with the meter.',
+      },
+    ],
+    asks: ['What do the volts read at it while it should run?', 'volts'],
+  },
+  {
+    name: 'fridge-cuts-out',
+    spots: [
+      'fridge*|freezer*|frige*|coolbox|cool_box|cooler cut*|stop*|off|die*|dead|quit*|error*|fault*|warm|low_volt*|beep*|flash*|code|shut*|wont|trip*|click*|defrost*|not_cool*|alarm*',
+      'low_volt* error|alarm|warning|cut*',
+    ],
+    when: ['cooler'],
+    weighs: ['drop', 'day', 'level'],
+    reads: {
+      volts: 11.8,
+      low: [
+        'is low for a fridge: where the battery reads {0.5 V} more just then it’s the cable or plug, else the battery',
+      ],
+      fine: ['is enough for a fridge: look at its setting, then at the fridge'],
+    },
+    causes: [
+      {
+        by: 'cable',
+        likely: 'Most likely its volts sag as it runs: thin or long cable, or a loose 12 V socket.',
+        check:
+          'Cable or plug: over {0.5 V} less at the fridge, running, than at the battery. Thicker cable, a screwed plug.',
+      },
+      {
+        by: 'battery',
+        likely: 'Most likely the battery is low by then, and the fridge guards it.',
+        check: 'Battery: under {half} at rest (30 minutes all off). Charge more, use less, or a bigger one.',
+      },
+      {
+        likely: 'Its own cut-out is set too high.',
+        check: 'Setting: cut-out on high. Set it to low on a second battery, never on the starter battery.',
+      },
+    ],
+    asks: ['What does it read at the fridge plug while it runs?', 'volts'],
+  },
+  {
+    name: 'flat-parked',
+    spots: [
+      'flat|dead|drain*|empty|discharg* parked|storage|stood|standing|nothing_on|everything_off|all_off|switched_off|week|weeks|unused',
+      'spark|draws|hidden_draw|parasitic|phantom off|something|still',
+    ],
+    when: [],
+    weighs: ['level'],
+    causes: [
+      {
+        likely: 'Something draws with all switched off: alarm, radio, inverter or a charger left on.',
+        check:
+          'Hidden draw: meter in amps in the minus lead, all off: over 0.05 A is one. Pull fuses till it falls.',
+      },
+      {
+        by: 'battery',
+        likely: 'A worn battery empties by itself.',
+        check: 'Battery: disconnected and full, under {half} within a week. Renew it.',
+      },
+    ],
+    asks: ['How old is the battery, and what does it read now?', 'volts'],
+  },
+  {
+    name: 'battery-worn',
+    spots: [
+      'full then flat|dead|gone|drop*|empty',
+      'says_full|reads_full|shows_full',
+      'wont|not|doesnt hold*',
+      'old|years|year battery|agm|gel|flooded|sealed flat|dead|dies|dead|full|hold*|sag*|drop*|shot|finished|done|worn|knackered|tired',
+    ],
+    when: ['old-battery'],
+    weighs: ['age', 'day'],
+    causes: [
+      {
+        by: 'battery',
+        likely: 'Most likely it is worn: it fills quickly, shows full, and has little in it.',
+        check:
+          'Worn: run a known load from full. Under 80 % of its label’s Ah is worn, under half is finished.',
+      },
+      {
+        likely: 'Or it never gets full: charger or joints.',
+        check: 'Never full: under {full} a day after charging. Terminals clean, charger’s setting right?',
+      },
+    ],
+    asks: ['How old is it, and what does it read a day after charging?', 'age'],
+  },
+  {
+    name: 'flat-overnight',
+    spots: [
+      'flat|dead|empty|drain*|low|gone|dies|die|finished overnight|morning|midnight|night|dawn|sunrise|breakfast|evening',
+      'goes_flat|keeps_dying|keeps_going_flat|runs_down|runs_flat|flat_again',
+      'cut*_out|conk*|dies|dead|quits|quit|off|drops_out|stops|trips|alarm night|nightly|nights|midnight|morning|mornings',
+    ],
+    when: ['battery', 'lamp'],
+    weighs: ['day', 'level'],
+    causes: [
+      {
+        by: 'battery',
+        likely: 'Either more is drawn than you think, or the battery holds far less than its label.',
+        check:
+          'Battery: all off at dusk. Over {0.1 V} less by dawn is a hidden draw or a dying battery; steady, it’s the loads.',
+      },
+      {
+        likely: 'It was never full when the night began.',
+        check:
+          'Never full: at dusk, an hour after the sun, under {full}. Charge longer, then look at the charger.',
+      },
+      {
+        by: 'load',
+        likely: 'Your use is larger than the battery.',
+        check: 'Use: add each thing’s amps × hours. Above half of a lead battery’s Ah is too much.',
+      },
+    ],
+    asks: ['What does it read at dusk and at dawn, all off?', 'volts'],
+  },
+  {
+    name: 'battery-very-low',
+    spots: [
+      'refuse* charg* -lithium -lfp',
+      'charger wont_start|wont_see|ignores|not_recogn*|wont_turn',
+      'stone_dead',
+    ],
+    when: ['volts-very-low'],
+    weighs: ['level'],
+    causes: [
+      {
+        likely: 'So low a battery has been run right down, and most chargers won’t begin on it.',
+        check:
+          'Lead: under {10.5 V} at rest is likely a dead cell. Not {12.4 V} a day after charging: finished.',
+      },
+      {
+        likely: 'A lithium battery’s BMS has cut it off.',
+        check: 'Lithium: a charger with a wake-up mode, watched. Don’t force it: its dealer looks at it.',
+      },
+    ],
+    asks: ['Lead or lithium, and how old?', 'age'],
+    caution: 'battery-gas',
+  },
+  {
+    name: 'panel-no-amps',
+    spots: [
+      'controller|panel*|solar|mppt|pwm|regulator volt*|v no|zero|nothing|nil|without charg*|amp*|current|watts',
+      'controller|regulator|mppt|pwm show*|read*|say*|display*|volt* not_charg*|no_charg*|no_amp*|zero|nothing|wont_charg*|isnt_charg*',
+    ],
+    when: [],
+    weighs: ['noon', 'level'],
+    causes: [
+      {
+        likely: 'Volts but no amps: most likely the battery is full, and takes nothing.',
+        check: 'Full: {13.8 V} or more at the battery and “float”. Switch a load on: the amps must rise.',
+      },
+      {
+        likely: 'Volts but no amps: the way from controller to battery is open.',
+        check:
+          'Open way: the controller’s battery side reads other than the battery itself. Fuse, lug, breaker between.',
+      },
+      {
+        likely: 'The panel’s plug or joint carries volts but no amps.',
+        check:
+          'Panel: unplugged, meter on 10 A across it in full sun: near its label’s Isc is good, near 0 a bad plug.',
+      },
+    ],
+    asks: ['What do the volts read at the battery itself, in the sun?', 'volts'],
+  },
+  {
+    name: 'panel-little',
+    spots: [
+      'panel*|solar|array less|little|hardly|barely|half|drop*|only|poor|weak|low|shade|shadow|used_to|before -night',
+      'making|makes|make less|little|hardly|barely -inverter',
+      'noon|midday|full_sun|sunny|sun a|amps|amp|w|watts -night -nothing -zero -no',
+    ],
+    when: ['two-panels'],
+    weighs: ['noon', 'charge'],
+    causes: [
+      {
+        likely: 'Most likely shade, dirt or a flat angle: a shaded corner can cost most of a panel.',
+        check: 'Shade: in full noon sun, clean, square to the sun. If the amps come back, that was it.',
+      },
+      {
+        likely: 'Or the battery is nearly full and takes little.',
+        check: 'Full: {13.8 V} or more at the battery. Switch a load on: the amps must rise.',
+      },
+      {
+        likely: 'Or one of the panels or its plug is at fault.',
+        check:
+          'Panel: each alone in full sun within a tenth of its label’s open-circuit volts. Then plugs and fuse.',
+      },
+    ],
+    asks: ['How many amps at noon in full sun, and at what battery volts?', 'current'],
+  },
+  {
+    name: 'panel-nothing',
+    spots: [
+      'controller|regulator|mppt blank|black|dark|dead|error|red',
+      'panel*|solar|array|mppt|pwm|controller nothing|zero|not_charg*|isnt_charg*|wont_charg*|doesnt_charg*|dead|no_charge|no_output|stopped',
+      'no_solar|no_sun_power',
+    ],
+    when: ['panel'],
+    weighs: ['noon', 'level'],
+    causes: [
+      {
+        likely: 'Is the battery full? Then it takes nothing. Else most likely a plug, fuse or controller.',
+        check:
+          'Panel: unplugged in full sun near its label’s open-circuit volts (20–23 V for 12 V) is good; near 0, its plug.',
+      },
+      {
+        likely: 'The fuse or cable behind the controller.',
+        check: 'Behind it: controller and battery must read the same volts. Else the fuse or lug between.',
+      },
+      {
+        likely: 'The controller itself.',
+        check:
+          'Controller: good volts in, same volts on the battery, no amps into a load: it, or its battery setting.',
+      },
+    ],
+    asks: ['What do the battery and the unplugged panel read in the sun?', 'volts'],
+  },
+  {
+    name: 'smart-alternator',
+    spots: ['smart|euro|variable alternator', 'alternator wont|not|doesnt|isnt|never -dcdc -dc charg*|fill*'],
+    when: ['any-charger', 'smart-alternator'],
+    weighs: ['drive'],
+    reads: {
+      volts: 13.2,
+      low: ['with the engine running is a smart or tired alternator', 'isolator'],
+      fine: ['with the engine running is right: look behind it, at fuse and cable', 'cable'],
+    },
+    causes: [
+      {
+        by: 'isolator',
+        likely: 'Most likely a smart alternator: it drops its volts, and an isolator then lets go.',
+        check:
+          'Smart: {12.6–13.2 V} at the starter battery after 10 minutes’ drive. A DC-DC charger with ignition wire cures it.',
+      },
+      {
+        by: 'cable',
+        likely: 'Most likely a fuse or the cable to the second battery.',
+        check:
+          'Cable: over {0.5 V} less at the second battery than at the starter, engine on. Fuses at both ends, thicker cable.',
+      },
+      {
+        likely: 'The alternator itself gives too little.',
+        check: 'Alternator: no higher with the engine on than off. An auto electrician.',
+      },
+    ],
+    asks: ['What do both batteries read with the engine running?', 'volts'],
+  },
+  {
+    name: 'isolator-wont-engage',
+    spots: ['isolator|vsr|split_charge|relay wont|not|stays|click*|never|engage*|stuck|isnt|doesnt'],
+    when: ['isolator'],
+    weighs: ['drive', 'level'],
+    reads: {
+      volts: 13.3,
+      low: ['is too low for an isolator to close', 'isolator'],
+      fine: ['is enough to close it: look at its earth and fuses'],
+    },
+    causes: [
+      {
+        by: 'isolator',
+        likely: 'An isolator joins near {13.3 V}: the alternator gives less, or its earth is off.',
+        check:
+          'Alternator: under {13.3 V} at the isolator, engine on, is a smart one: it wants a DC-DC charger.',
+      },
+      {
+        likely: 'The isolator’s sensing or earth wire is off.',
+        check: 'Isolator: over {13.3 V} and still open. Its earth wire, then the isolator itself.',
+      },
+      {
+        likely: 'A fuse at one of its ends has gone.',
+        check: 'Fuses: joined but the second battery’s volts don’t rise. Fuses and lugs at both ends.',
+      },
+    ],
+    asks: ['What does its starter side read with the engine running?', 'volts'],
+  },
+  {
+    name: 'dcdc-wont-charge',
+    spots: [
+      'dcdc|dc_dc|dc_to_dc|b2b|b_to_b wont|not|never|isnt|doesnt|dont|no|nothing|stuck|off|error|fault*|stop*|low|only|light|green',
+      'charg* drive|driving|engine wont|not|doesnt|isnt|never|no',
+    ],
+    when: ['dcdc'],
+    weighs: ['drive'],
+    reads: {
+      volts: 13.2,
+      low: ['is little for its input: it waits for an ignition wire, or the feed is thin'],
+      fine: ['is enough for its input: look at its setting and output'],
+    },
+    causes: [
+      {
+        likely: 'Most likely it can’t tell that the engine runs: it lacks its ignition wire.',
+        check:
+          'Signal: under {13.2 V} at its input, engine on, it stays off without an ignition wire. Fit that.',
+      },
+      {
+        by: 'cable',
+        likely: 'Its feed is open or too thin: a fuse, or the long run from the front.',
+        check:
+          'Feed: over {0.5 V} less at its input than at the starter battery. Fuses at both ends, thicker cable.',
+      },
+      {
+        likely: 'It works, but is set for another battery.',
+        check: 'Setting: its output must rise above {13.5 V}. Else its setting, its earth, its maker.',
+      },
+    ],
+    asks: ['What do its input and output read with the engine running?', 'volts'],
+  },
+  {
+    name: 'never-full',
+    spots: [
+      'never|wont|not|doesnt|cant|isnt full|past|over|above|green|100',
+      'stuck|stays|still percent|red|bulk|float|absorption',
+      'float|bulk after|never|leaves|too_soon|early',
+      'charger|converter red|green|amber|all_night|still|days',
+    ],
+    when: ['mains-charger'],
+    weighs: ['charge', 'level'],
+    causes: [
+      {
+        by: 'charge',
+        likely: 'Most likely less goes in than out: a small charger or panel, or loads that eat it.',
+        check:
+          'Loads: all off for a day. If it fills now, less goes in than out: more panel or hours, or use less.',
+      },
+      {
+        likely: 'The charger stops short: wrong setting or thin leads.',
+        check:
+          'Charger: it must reach {14.2 V} at the battery and hold it. Else its setting, leads, or size.',
+      },
+      {
+        by: 'battery',
+        likely: 'The battery no longer fills.',
+        check:
+          'Battery: {14.2 V} held for 8 hours and amps don’t fall, or it gets hot: unplug it, it is done.',
+      },
+    ],
+    asks: ['What charges it, and what volts does it reach?', 'volts'],
+    caution: 'battery-gas',
   },
   {
     name: 'monitor-odd',
-    says: [
-      'monitor reads wrong',
-      'monitor odd',
-      'monitor says',
-      'meter reads wrong',
-      'shunt wrong',
-      'percent is wrong',
+    spots: [
+      'monitor|shunt|meter|gauge|app wrong|odd|lie*|lying|jump*|drift*|always|different|mismatch|trust',
+      'monitor|gauge|shunt says|reads|shows|reading full|hundred|percent|half',
     ],
     when: ['current'],
-    likely:
-      'A monitor counts; it drifts when it never sees full, has the wrong battery size set, or something bypasses its shunt.',
-    tells:
-      'Charge until the amps stay under 2 % of the battery’s Ah at 14.2 V or more, then set it to 100 %; with all off it must show 0.0 A.',
-    next: ['Every minus but the shunt’s own must go to the load side of the shunt.'],
+    weighs: ['level'],
+    causes: [
+      {
+        likely: 'A monitor counts, and drifts when it never sees full or has the wrong size set.',
+        check:
+          'Reset: charge till the amps stay under 2 % of its Ah at {14.2 V}, then set 100 % and its true Ah.',
+      },
+      {
+        likely: 'Something bypasses its shunt.',
+        check:
+          'Shunt: 0.0 A with all off, and each load must show. Every minus but its own goes to the load side.',
+      },
+    ],
+    asks: ['What do the volts read after half an hour with all off?', 'volts'],
+  },
+  {
+    name: 'phone-slow',
+    spots: ['phone*|tablet*|ipad|usb slow*|barely|hardly|wont|not_charg*'],
+    when: ['phone'],
+    causes: [
+      {
+        likely: 'Most likely a worn lead or a plain 1 A socket: 5 V × 1 A is only 5 W.',
+        check: 'Lead: try another, short one. A quick charger gives 18 W and more.',
+      },
+      {
+        likely: 'Low volts behind the socket.',
+        check: 'Socket: under {12 V} behind it many drop out.',
+      },
+    ],
+    asks: ['What does the socket say, amps or watts?', 'words'],
+  },
+  {
+    name: 'radio-noise',
+    spots: [
+      'whine|hum|buzz*|hiss|crackl*|interference stereo|radio|speaker*|amp|tv|engine|inverter|controller',
+    ],
+    when: [],
+    causes: [
+      {
+        likely: 'A whine that follows the engine comes in by the earth or the supply.',
+        check:
+          'Earth: feed the radio from the battery by its own pair; whine gone, give it its own earth there.',
+      },
+      {
+        likely: 'A cheap charger or inverter radiates.',
+        check:
+          'Source: switch controller, DC-DC and USB plugs off one by one. A filter or distance for that one.',
+      },
+    ],
+    asks: ['Does it change with the engine’s speed?', 'words'],
+  },
+  {
+    name: 'sags-under-load',
+    spots: [
+      'volt*|v|battery drop*|sag*|fall*|dip*|dives|plunge* load|when|under|as|inverter|running|starts|with|on',
+    ],
+    when: ['volts-under-load'],
+    weighs: ['sag', 'drop', 'level'],
+    causes: [
+      {
+        by: 'battery',
+        likely: 'Volts fall under load, and that alone is no fault: how far tells the battery’s state.',
+        check: 'Battery: all off for half an hour: back above {half} it was the load; under it, low or worn.',
+      },
+      {
+        by: 'cable',
+        likely: 'Most of it is lost in the cable.',
+        check:
+          'Cable: over {0.5 V} less at the load than at the battery, both running. Thicker, or tighter lugs.',
+      },
+    ],
+    asks: ['What does it read with all off for half an hour?', 'volts'],
+  },
+  {
+    name: 'nothing-works',
+    spots: [
+      'nothing_works|nothing_comes_on|no_power|all_dead|totally_dead|everything_dead|everything_is_dead|nothing_on_at_all',
+    ],
+    when: [],
+    weighs: ['level'],
+    causes: [
+      {
+        likely: 'All at once means one thing they share: main fuse, master switch, earth, or the battery.',
+        check: 'Battery: under {10.5 V} is flat, 0 V a BMS or terminal. Charge, or tighten.',
+      },
+      {
+        likely: 'The main fuse or switch.',
+        check:
+          'Main fuse: volts before it and none behind: a fuse can look whole. Find the cause before a new one.',
+      },
+      {
+        likely: 'The common earth.',
+        check: 'Earth: volts to the battery’s minus, none to the chassis. Clean and tighten its lug.',
+      },
+    ],
+    asks: ['What does the battery itself read?', 'volts'],
   },
   {
     name: 'charging-odd',
-    says: ['wont charge', 'not charging', 'isnt charging', 'doesnt charge'],
+    spots: ['charg* wont|not|isnt|doesnt|dont|no|stop*|cant|refuse*|slow*|never'],
     when: ['any-charger'],
-    likely: 'Most likely a fuse, a loose lug, or a charger that doesn’t know it should start.',
-    tells:
-      'Measure at the battery with the charger on: it must rise above 13.5 V within minutes. If not, measure the charger’s own output: good there and not at the battery is fuse or cable.',
-    next: ['Then its input: mains on, engine running above 13.2 V, or sun on the panel.'],
+    weighs: ['charge', 'level'],
+    causes: [
+      {
+        likely: 'Most likely a fuse, a loose lug, or a charger that doesn’t know it should start.',
+        check: 'Fuse or cable: {13.5 V} or more at the charger’s output and not at the battery.',
+      },
+      {
+        likely: 'The charger gets nothing in.',
+        check: 'Input: mains on, {13.2 V} with the engine running, or sun on the panel.',
+      },
+      {
+        likely: 'The battery is full, or a BMS refuses it.',
+        check: 'Battery: at {full} or more it is full; lithium takes none under 0 °C.',
+      },
+    ],
+    asks: ['What charges it, and what do the battery’s volts read meanwhile?', 'volts'],
   },
   {
     name: 'general',
-    says: ['whats wrong', 'why wont it', 'stopped working', 'doesnt work', 'not working'],
+    spots: [],
     when: [],
-    likely: 'Start where most faults are: a fuse, a loose or dirty joint, a low battery.',
-    tells:
-      'Measure at the battery and then at the thing while it is on: over 0.5 V between them is cable, fuse holder or joint; under 12 V at the battery is the battery.',
-    next: ['Tell me what stops and when, what the volts read, and what hangs on it: I narrow it down.'],
+    weighs: ['drop', 'level', 'day'],
+    causes: [
+      {
+        by: 'cable',
+        likely: 'Start where most faults are: a fuse, a loose or dirty joint, a low battery.',
+        check: 'Joint or cable: over {0.5 V} less at the thing, running, than at the battery.',
+      },
+      {
+        by: 'battery',
+        likely: 'The battery is low or worn.',
+        check: 'Battery: under {half} at rest (half an hour, all off). Charge it, then test it.',
+      },
+    ],
+    asks: ['What stops, when, and what do the volts read then?', 'words'],
   },
 ];

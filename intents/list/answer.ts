@@ -1,8 +1,8 @@
 import type { Reply } from '#answer/reply.ts';
-import { list as joined, span } from '#answer/say.ts';
+import { list as joined, sentence, span } from '#answer/say.ts';
 import type { CautionCode } from '#answer/words/en.ts';
-import { decimals, plain } from '#quantity/round.ts';
-import type { Facts } from '#rig/rig.ts';
+import { decimals, plain, significant } from '#quantity/round.ts';
+import type { Chemistry, Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
 import { figure, reasons } from '../figures.ts';
 import { whereAndWhen } from '../sun.ts';
@@ -16,59 +16,126 @@ const panelStepW = 20;
 /** A battery over this is questioned, Ah. */
 const hugeAh = 1000;
 
-const batteryOf = ({ battery, chemistry }: ShoppingList): string => {
-  const size = battery.count > 1 ? `${battery.count} × ${battery.sizeAh} Ah` : `${battery.sizeAh} Ah`;
-  return `a battery of ${size} ${chemistryName(chemistry)}`;
-};
+const sized = (count: number, sizeAh: number, chemistry: Chemistry): string =>
+  `${count > 1 ? `${count} × ` : ''}${sizeAh} Ah ${chemistryName(chemistry)}`;
 
-/** The sizes, in the order in which they are bought; the first line has room for the first two. */
+const hasSun = ({ has, figures }: ShoppingList): boolean =>
+  has.panel && Number.isFinite(figures.panelPower.value);
+
+/** The battery, in both kinds where nobody told which. */
+function batteryPart({ battery, chemistry, isChemistryAssumed, other, owned }: ShoppingList): string {
+  if (owned.battery?.isEnough) return '';
+  const told = `${sized(battery.count, battery.sizeAh, chemistry)}${owned.battery ? ' in all' : ''}`;
+  return isChemistryAssumed ? `${told} (or ${sized(other.count, other.sizeAh, other.chemistry)})` : told;
+}
+
+/** The sizes, in the order in which they are bought; the first line has room for the first two or three. */
 function parts(found: ShoppingList): string[] {
-  const { figures, has, fuseA, fuseKind } = found;
-  const { panelPower, chargerCurrent, inverterPower, conductorArea } = figures;
-  const hasSun = has.panel && Number.isFinite(panelPower.value);
+  const { figures, has, owned, controllerA } = found;
+  const { panelPower, chargerCurrent, inverterPower } = figures;
+  const panelW = decimals(Math.ceil(panelPower.value / panelStepW) * panelStepW, 0);
   return [
-    batteryOf(found),
-    hasSun
-      ? `${decimals(Math.ceil(panelPower.value / panelStepW) * panelStepW, 0)} W of solar with its controller`
+    batteryPart(found),
+    hasSun(found) && !owned.panel?.isEnough ? `${panelW} W of solar${owned.panel ? ' in all' : ''}` : '',
+    has.charger && !owned.charger?.isEnough ? `a ${decimals(chargerCurrent.value, 0)} A DC-DC charger` : '',
+    has.inverter && !owned.inverter?.isEnough
+      ? `a ${decimals(inverterPower.value, 0)} W pure sine inverter`
       : '',
-    has.charger ? `a ${decimals(chargerCurrent.value, 0)} A DC-DC charger` : '',
-    has.inverter ? `a ${decimals(inverterPower.value, 0)} W pure sine inverter` : '',
-    has.cable ? `${plain(conductorArea.value)} mm² cable` : '',
-    fuseA === undefined ? 'a fuse for each circuit' : `a ${fuseA} A fuse (${fuseKind})`,
+    hasSun(found) && controllerA !== undefined && !owned.panel?.isEnough
+      ? `a ${controllerA} A MPPT controller`
+      : '',
+    'a shunt monitor',
   ].filter(Boolean);
+}
+
+/** Cables with their fuses: as told, else as usually laid. */
+function cables({ figures, has, fuseA, fuseKind, runs }: ShoppingList): string {
+  const told =
+    has.cable && fuseA !== undefined
+      ? `Cable: ${plain(figures.conductorArea.value)} mm² with a ${fuseA} A fuse (${fuseKind}) for that run.`
+      : '';
+  const usual = runs
+    .map(run => `${run.to} ${run.lengthM} m ${plain(run.areaMm2)} mm², ${significant(run.fuseA)} A fuse`)
+    .slice(0, has.cable ? 1 : 3);
+  return [told, usual.length > 0 ? `Cables (usual runs): ${usual.join('; ')}.` : '']
+    .filter(Boolean)
+    .join(' ');
+}
+
+/** What is there already, and whether it does. */
+function ownedLine({ owned }: ShoppingList): string {
+  const all = Object.values(owned);
+  const name = (isEnough: boolean): string =>
+    joined(all.filter(one => one.isEnough === isEnough).map(one => one.says));
+  const [enough, short] = [name(true), name(false)];
+  return [enough && `You have enough with your ${enough}.`, short && `Too small for it: your ${short}.`]
+    .filter(Boolean)
+    .join(' ');
+}
+
+/** What was taken for typical, and the one thing that would help most. */
+function asks(facts: Facts, found: ShoppingList): string {
+  const { typical, biggest, timed } = found;
+  const guessed = biggest.find(({ name }) => typical.includes(name));
+  const isPlaced = (facts.place ?? facts.latitudeDeg ?? facts.peakSunHours) !== undefined;
+  const where = isPlaced || !hasSun(found) ? '' : 'Where and when do you camp?';
+  if (!guessed) return where;
+  const named = `Typical figures for ${joined(typical.slice(0, 4))}`;
+  const isMost = 2 * guessed.chargeAh > biggest.reduce((sum, one) => sum + one.chargeAh, 0);
+  if (isMost && timed.includes(guessed.name))
+    return `${named}: how many hours a day is the ${guessed.name} on?`;
+  return isMost ? `${named}: what does the ${guessed.name}’s plate say?` : `${named}. ${where}`.trim();
+}
+
+function lines(facts: Facts, found: ShoppingList, all: readonly string[], most: number): string[] {
+  const { figures, has, sun, biggest, aloneH } = found;
+  const { batteryCapacity, dailyUse, acLoad } = figures;
+  const rest = all.slice(most);
+  const shares = biggest
+    .slice(0, 3)
+    .map(({ name, chargeAh }) => `${name} ${plain(chargeAh)}`)
+    .join(', ');
+  const made = hasSun(found) ? `, the sun puts it back${whereAndWhen(facts, sun)}` : '';
+  const inverter = has.inverter
+    ? ` The inverter is for about ${watts(acLoad.value)} W at once.`
+    : ' No inverter needed.';
+  return [
+    `${rest.length > 0 ? `Also: ${joined(rest)}.` : ''}${inverter}`.trim(),
+    cables(found),
+    ownedLine(found),
+    `For about ${plain(dailyUse.value)} Ah a day${biggest.length > 1 ? ` (${shares})` : ''}: ${wantedTime(aloneH)} on the battery alone (${span(batteryCapacity.low, batteryCapacity.high, 'Ah')})${made}.`,
+    batteryCapacity.value > hugeAh
+      ? 'That is a very large battery: see what can go, or what else can charge it.'
+      : '',
+    asks(facts, found),
+  ].filter(Boolean);
+}
+
+/** Words that fit the first line: as many of the parts as it has room for. */
+const firstLine = 92;
+function inFirst(all: readonly string[]): number {
+  const fits = [3, 2].find(n => `You need ${joined(all.slice(0, n))}.`.length <= firstLine);
+  return Math.min(fits ?? 1, all.length);
 }
 
 /** Words for what to buy or bring: sizes, never makes. */
 export function answerList(facts: Facts, found: ShoppingList): Reply {
-  const { figures, has, fuseA, typical } = found;
-  const { batteryCapacity, dailyUse, panelPower, chargerCurrent, inverterPower, acLoad, conductorArea } =
-    figures;
-  const hasSun = has.panel && Number.isFinite(panelPower.value);
+  const { figures, has, fuseA } = found;
+  const { batteryCapacity, dailyUse, panelPower, chargerCurrent, inverterPower, conductorArea } = figures;
   const all = parts(found);
-  const most = 2;
-  const rest = all.slice(most);
+  const most = inFirst(all);
   const cautions: CautionCode[] = ['fuse-at-battery'];
   if (has.inverter) cautions.push('mains-wiring');
-  cautions.push(...loadCautions(facts));
+  cautions.unshift(...loadCautions(facts));
   if (found.chemistry === 'lfp') cautions.push('lithium-cold');
-  const where = whereAndWhen(facts, found.sun);
-  const lines = [
-    `That is for about ${plain(dailyUse.value)} Ah a day: ${wantedTime(found.aloneH)} on the battery alone (${span(batteryCapacity.low, batteryCapacity.high, 'Ah')})${hasSun ? `, and the panel puts a day's use back${where}` : ''}.`,
-    typical.length > 0 ? `Typical figures for ${joined(typical.slice(0, 4))}: the plate’s come first.` : '',
-    has.inverter ? `The inverter runs about ${watts(acLoad.value)} W at once; short, thick cable to it.` : '',
-    batteryCapacity.value > hugeAh
-      ? 'That is a very large battery: see what can go, or what else can charge it.'
-      : '',
-    found.isChemistryAssumed ? 'Lithium does it with about two thirds of the amp hours.' : '',
-  ].filter(Boolean);
   return {
-    headline: `You need ${joined(all.slice(0, most))}.`,
-    lines: [rest.length > 0 ? `Also: ${joined(rest)}.` : '', ...lines].filter(Boolean).slice(0, 5),
+    headline: sentence(`you need ${joined(all.slice(0, most))}.`),
+    lines: lines(facts, found, all, most),
     verdict: null,
     figures: {
       batteryCapacity: figure(batteryCapacity, 'Ah'),
       dailyUse: figure(dailyUse, 'Ah'),
-      ...(hasSun && { panelPower: figure(panelPower, 'W') }),
+      ...(hasSun(found) && { panelPower: figure(panelPower, 'W') }),
       ...(has.charger && { chargerCurrent: figure(chargerCurrent, 'A') }),
       ...(has.inverter && { inverterPower: figure(inverterPower, 'W') }),
       ...(has.cable && { conductorArea: figure(conductorArea, 'mm²') }),

@@ -11,20 +11,25 @@ import { fuseFor } from '#engine/cable/fuse.ts';
 import { dropLimits } from '#engine/cable/tables.ts';
 import { dcdcSizeFor } from '#engine/charging/path.ts';
 import { dcdcSizesA } from '#engine/charging/tables.ts';
-import { type Explored, explore } from '#engine/explore.ts';
+import { type Explored, explore, type Values } from '#engine/explore.ts';
 import { batteryCurrentA, inverterFor, loadedVoltage } from '#engine/inverter/check.ts';
 import { inverterEfficiency } from '#engine/inverter/efficiency.ts';
 import { startingW, throughWatts, wattsAssumptions } from '#engine/inverter/watts.ts';
-import { dayOf, useAssumptions } from '#engine/loads/model.ts';
+import { dailyUseAh, dayOf, useAssumptions } from '#engine/loads/model.ts';
 import { chargeOver } from '#engine/loads/over.ts';
 import { isDrawTold, isWhole } from '#engine/loads/reading.ts';
+import { currentOfPower } from '#engine/loads/rules.ts';
 import { panelPowerFor, type SolarCase, solarAssumptions } from '#engine/solar/model.ts';
 import type { Assumption } from '#quantity/range.ts';
 import type { Chemistry, Facts } from '#rig/rig.ts';
+import { run } from '#rule/rule.ts';
 import { batteryAir } from '../battery-air.ts';
 import type { Setting } from '../intent.ts';
 import { sunOf } from '../sun.ts';
 import { useOf } from '../use.ts';
+import { type Owned, ownedIn } from './owned.ts';
+import { type Run, usualRuns } from './runs/runs.ts';
+import { withUsualHours } from './usual-hours.ts';
 
 export type ListKey =
   | 'dailyUse'
@@ -56,7 +61,26 @@ export interface ShoppingList extends Explored<ListKey> {
   readonly fuseKind?: string;
   /** Loads reckoned with typical figures. */
   readonly typical: readonly string[];
+  /** Those of which the draw was told, and no hours. */
+  readonly timed: readonly string[];
+  /** The loads that take most a day, with their Ah, the biggest first. */
+  readonly biggest: readonly { readonly name: string; readonly chargeAh: number }[];
+  /** The same in the other chemistry: lithium where AGM was taken, and the other way about. */
+  readonly other: { readonly chemistry: Chemistry; readonly count: number; readonly sizeAh: number };
+  /** Gear that is there already, and whether it does. */
+  readonly owned: Owned;
+  readonly controllerA?: number;
+  readonly runs: readonly Run[];
 }
+
+/** A day of less than this needs no charger of its own on the drive, Ah. Common practice. */
+const smallAh = 10;
+
+const valuesOf = (assumptions: readonly Assumption[]): Values =>
+  Object.fromEntries(assumptions.map(a => [a.name, a.value]));
+
+/** Solar controllers as sold, A. Common practice. */
+const controllerSizesA = [10, 15, 20, 30, 40, 50, 60, 80, 100] as const;
 
 const without = (facts: Facts, ...names: readonly string[]): boolean =>
   names.some(name => facts.without?.includes(name));
@@ -70,11 +94,19 @@ function chargerFor(dailyAh: number, eta: number, hours: number, most: number): 
   return Math.min(most, dcdcSizesA.find(size => size >= wanted) ?? dcdcSizesA.at(-1)!);
 }
 
+/** A controller for the panels, with the sun of a bright cold noon in hand, A. */
+function controllerFor(panelW: number, voltageV: number): number | undefined {
+  if (!Number.isFinite(panelW)) return undefined;
+  const wantedA = run(currentOfPower, { P: panelW, V: voltageV });
+  return controllerSizesA.find(size => size >= wantedA) ?? Math.ceil(wantedA / 20) * 20;
+}
+
 /** Sizes of everything that these loads ask for: Ah, W of panel, A of charger, W of inverter, mm² and A of fuse. */
-export function computeList(facts: Facts, setting: Pick<Setting, 'at' | 'mainsV'>): ShoppingList {
-  const told = facts.batteries?.find(b => b.role !== 'starter' && b.chemistry)?.chemistry;
-  const chemistry = told ?? 'agm';
-  const isChemistryAssumed = told === undefined;
+export function computeList(told: Facts, setting: Pick<Setting, 'at' | 'mainsV'>): ShoppingList {
+  const { facts, timed } = withUsualHours(told);
+  const named = facts.batteries?.find(b => b.role !== 'starter' && b.chemistry)?.chemistry;
+  const chemistry = named ?? 'agm';
+  const isChemistryAssumed = named === undefined;
   const voltageV = nominalVoltage((facts.systemVoltageV ?? 12) > 18 ? 24 : 12, chemistry);
   const sun = sunOf(facts, setting.at);
   const use = useOf(facts, voltageV, setting.mainsV, setting.at);
@@ -83,9 +115,13 @@ export function computeList(facts: Facts, setting: Pick<Setting, 'at' | 'mainsV'
     mainsV: setting.mainsV,
   };
   const { lengthM, currentA, isRoundTrip } = facts.cable ?? {};
+  const isSmall = dailyUseAh(use, valuesOf(useAssumptions(use))) < smallAh;
   const has = {
     panel: !without(facts, 'solar', 'charging'),
-    charger: !without(facts, 'driving', 'charging', 'dcdc') && facts.drivingHoursPerDay !== 0,
+    charger:
+      !without(facts, 'driving', 'charging', 'dcdc') &&
+      facts.drivingHoursPerDay !== 0 &&
+      !(isSmall && facts.drivingHoursPerDay === undefined),
     inverter: outlet.loads.length > 0,
     cable: lengthM !== undefined && currentA !== undefined,
   };
@@ -161,6 +197,18 @@ export function computeList(facts: Facts, setting: Pick<Setting, 'at' | 'mainsV'
     isMixed: false,
     count: battery.count,
   };
+  const likely = valuesOf(assumptions);
+  const day = dayOf(use, likely);
+  const another: Chemistry = chemistry === 'lfp' ? 'agm' : 'lfp';
+  const otherAh = requiredCapacityAh(
+    {
+      needAh: chargeOver(day, aloneH),
+      chemistry: another,
+      currentA: day.currentA,
+      temperatureC: facts.ambientC,
+    },
+    valuesOf(bankAssumptions({ chemistry: another, isChemistryAssumed: false })),
+  );
   const fusedA = has.cable ? currentA! : has.inverter ? inverterCurrent.value : undefined;
   const fuseA = fusedA === undefined ? undefined : fuseFor(fusedA).ratingA;
   return {
@@ -173,6 +221,19 @@ export function computeList(facts: Facts, setting: Pick<Setting, 'at' | 'mainsV'
     has,
     fuseA,
     fuseKind: fuseA === undefined ? undefined : fuseTypeFor(fuseA, fuseSource(voltageV, listed)).kind.name,
-    typical: use.loads.filter(load => !isDrawTold(load) && !isWhole(load)).map(load => load.name),
+    biggest: day.parts
+      .map(({ load, chargeAh }) => ({ name: load.name, chargeAh }))
+      .sort((a, b) => b.chargeAh - a.chargeAh),
+    other: { chemistry: another, ...nextUsualSize(otherAh, another) },
+    owned: ownedIn(facts, explored.figures),
+    ...(has.panel && { controllerA: controllerFor(explored.figures.panelPower.value, voltageV) }),
+    runs: usualRuns(facts, setting.mainsV, voltageV, {
+      dcdcA: has.charger ? explored.figures.chargerCurrent.value : undefined,
+      inverterW: has.inverter ? explored.figures.inverterPower.value : undefined,
+    }),
+    typical: use.loads
+      .filter(load => (!isDrawTold(load) && !isWhole(load)) || timed.includes(load.name))
+      .map(load => load.name),
+    timed,
   };
 }

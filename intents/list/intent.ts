@@ -15,6 +15,8 @@ const takes = [
   'depthOfDischargePercent',
   'cable',
   'inverter',
+  'chargers',
+  'alternator',
   'without',
 ] as const satisfies readonly (keyof Facts)[];
 

@@ -1,5 +1,5 @@
 import type { Reply } from '#answer/reply.ts';
-import { duration, sentence } from '#answer/say.ts';
+import { duration, list, sentence } from '#answer/say.ts';
 import type { CautionCode } from '#answer/words/en.ts';
 import { decimals, plain } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
@@ -7,36 +7,54 @@ import { loadCautions } from '../cautions.ts';
 import { figure, reasons } from '../figures.ts';
 import type { Setting } from '../intent.ts';
 import { wiringChart } from '../wiring-chart.ts';
-import type { Link, Part, RigCheck } from './compute.ts';
+import type { RigCheck } from './compute.ts';
+import type { Link, Part } from './links/link.ts';
 
 const partNames: Readonly<Record<Part, string>> = {
   battery: 'the battery',
   solar: 'the solar',
+  driving: 'the charge from driving',
   inverter: 'the inverter',
-  'battery-current': 'the current out of the battery',
+  'battery-current': 'the battery’s current',
   charger: 'the charger',
+  'charge-limit': 'the charger',
+  alternator: 'the alternator',
   isolator: 'the isolator',
   cable: 'the cable',
+  fuse: 'the fuse',
 };
 
 const round = (value: number, step: number): string => decimals(Math.ceil(value / step) * step, 0);
 /** Sizes that a mend is told in: steps of the trade, W, Ah. */
 const steps = { panelW: 20, batteryAh: 10 } as const;
 
+/** From this share of a day on, one thing is all there is to cut. */
+const wholeShare = 0.9;
+
 /** What the weakest part comes to. */
-function shows({ part, explored, wanted }: Link): string {
+function shows({ part, explored, wanted, besidesAh }: Link): string {
   const { value } = explored.figures.figure;
   switch (part) {
     case 'battery':
-      return `it lasts ${duration(value)} by itself, and ${duration(wanted).replace('about ', '')} is wanted`;
+      return `it lasts ${duration(value)} alone, and ${duration(wanted).replace('about ', '')} is wanted`;
     case 'solar':
-      return `it makes about ${plain(value)} Ah a day, and you use about ${plain(wanted)}`;
+      return besidesAh === undefined
+        ? `it makes about ${plain(value)} Ah a day, and you use about ${plain(wanted)}`
+        : `it makes about ${plain(value)} Ah a day, and about ${plain(wanted)} is wanted beside the drive`;
+    case 'driving':
+      return `it brings about ${plain(value)} Ah a day, and you use about ${plain(wanted)}`;
     case 'inverter':
       return `all at once is about ${decimals(value, 0)} W on its ${decimals(wanted, 0)} W`;
     case 'battery-current':
-      return `about ${plain(value)} A is asked of it, and it stands about ${plain(wanted)} A`;
+      return `about ${plain(value)} A, and it gives about ${plain(wanted)} A`;
     case 'charger':
       return `${plain(value)} A, and that battery wants ${plain(wanted)} A or more`;
+    case 'charge-limit':
+      return `${plain(value)} A, and that battery takes no more than about ${plain(wanted)} A`;
+    case 'alternator':
+      return `the DC-DC takes about ${plain(value)} A, and it spares about ${plain(wanted)} A`;
+    case 'fuse':
+      return `${plain(value)} A, and its cable carries about ${plain(wanted)} A`;
     case 'isolator':
       return 'it suits neither lithium nor a smart alternator';
     case 'cable':
@@ -47,7 +65,7 @@ function shows({ part, explored, wanted }: Link): string {
 /** The cheapest mend: first what costs nothing, then what costs least. */
 function mendOf({ part, mend, wanted }: Link, { biggest, dailyUse }: RigCheck): string {
   const saves =
-    biggest && dailyUse > 0
+    biggest && dailyUse > 0 && biggest.chargeAh < wholeShare * dailyUse
       ? `cut the ${biggest.name}, which takes ${decimals((100 * biggest.chargeAh) / dailyUse, 0)} % of it`
       : 'use less';
   switch (part) {
@@ -65,6 +83,14 @@ function mendOf({ part, mend, wanted }: Link, { biggest, dailyUse }: RigCheck): 
       return `Cheapest: one thing at a time, under ${plain(wanted)} A. Else a battery that gives more amps.`;
     case 'charger':
       return `Cheapest: drive or plug in longer. Else a ${decimals(mend!, 0)} A charger.`;
+    case 'driving':
+      return `Cheapest: ${saves}. Else ${mend === undefined ? 'a panel' : `about ${decimals(mend, 1)} hours of driving a day, or a panel`}.`;
+    case 'charge-limit':
+      return `Set it to ${plain(wanted)} A or less, or take a ${decimals(mend!, 0)} A one.`;
+    case 'alternator':
+      return 'Cheapest: set the DC-DC lower, or let it rest while the engine idles.';
+    case 'fuse':
+      return `Put in ${mend === undefined ? 'a smaller one' : `${decimals(mend, 0)} A or less`}, or lay thicker cable.`;
     case 'isolator':
       return `A ${decimals(mend!, 0)} A DC-DC charger is the mend.`;
     case 'cable':
@@ -75,24 +101,47 @@ function mendOf({ part, mend, wanted }: Link, { biggest, dailyUse }: RigCheck): 
 /** From here on nothing is weak. */
 const soundShare = 1.2;
 
+/** As a list of parts has them: "battery, solar and cable". */
+const bare = ({ part }: Link): string => partNames[part].replace(/^the /, '');
+
+/** What holds, and what nothing was told about. */
+function rest({ links, untold, isCold }: RigCheck): string[] {
+  const [, ...others] = links;
+  const fine = others.filter(({ share }) => share >= soundShare).map(bare);
+  return [
+    fine.length > 0 ? `Sound: ${list([...new Set(fine)])}.` : '',
+    isCold ? 'In the cold it must be kept over 0 °C to charge: a warm box or a heater.' : '',
+    untold.length > 0 ? `Not told, so not checked: ${list(untold.slice(0, 4))}.` : '',
+  ];
+}
+
+function cautionsOf(facts: Facts, { links, bank, isCold }: RigCheck): CautionCode[] {
+  const parts = new Set(links.filter(({ share }) => share < soundShare).map(({ part }) => part));
+  const isAny = (...names: readonly Part[]): boolean => names.some(name => parts.has(name));
+  const found = loadCautions(facts, bank);
+  if (isAny('fuse')) found.push('no-fuse');
+  if (isCold) found.push('lithium-cold');
+  if (isAny('battery-current', 'inverter')) found.push('big-current');
+  if (isAny('charge-limit')) found.push('battery-gas');
+  return [...found, 'fuse-at-battery'];
+}
+
 /** Words for the weakest part of a rig. */
 export function answerRigCheck(facts: Facts, check: RigCheck, { mainsV }: Pick<Setting, 'mainsV'>): Reply {
-  const [weakest, second] = check.links;
+  const [weakest, ...others] = check.links;
   const isSound = weakest.share >= soundShare;
+  // Two that fall short, or one that only just does.
+  const weak = others.filter(({ share }, i) => share < (i === 0 ? soundShare : 1)).slice(0, 2);
   const name = partNames[weakest.part];
-  const cautions: CautionCode[] = loadCautions(facts, check.bank);
-  if (weakest.part === 'cable' || weakest.part === 'isolator') cautions.push('fuse-at-battery');
-  if (weakest.part === 'battery-current' || weakest.part === 'inverter') cautions.push('big-current');
   return {
     headline: isSound
       ? `Nothing weak in it. Tightest is ${name}: ${shows(weakest)}.`
       : `${sentence(name)} is the weakest part: ${shows(weakest)}.`,
     lines: [
-      ...(isSound ? [] : [mendOf(weakest, check)]),
-      ...(second && second.share < soundShare
-        ? [`Next: ${partNames[second.part]}, as ${shows(second)}.`]
-        : []),
-    ],
+      isSound ? '' : mendOf(weakest, check),
+      ...weak.map(link => `Next: ${partNames[link.part]}, as ${shows(link)}.`),
+      ...rest(check),
+    ].filter(Boolean),
     verdict: null,
     figures: {
       [weakest.name]: figure(weakest.explored.figures.figure, weakest.unit),
@@ -100,7 +149,7 @@ export function answerRigCheck(facts: Facts, check: RigCheck, { mainsV }: Pick<S
     },
     ...reasons(weakest.explored),
     chart: wiringChart(facts, mainsV),
-    cautions,
+    cautions: cautionsOf(facts, check),
     next: ['what panel do I need?', 'how long will it last?', 'show the working'],
   };
 }

@@ -2,6 +2,7 @@ import type { Facts } from '#rig/rig.ts';
 import type { Intent } from '../intent.ts';
 import { needBattery, needLoads, needs } from '../needs.ts';
 import { sunFacts } from '../sun.ts';
+import { hasUse } from '../use.ts';
 import { answerRigCheck } from './answer.ts';
 import { computeRigCheck } from './compute.ts';
 
@@ -13,7 +14,10 @@ const takes = [
   'inverter',
   'chargers',
   'alternator',
+  'alternatorA',
+  'drivingHoursPerDay',
   'cable',
+  'fuseA',
 ] as const satisfies readonly (keyof Facts)[];
 
 /** What is the weakest part of my rig, and what mends it cheapest. */
@@ -21,6 +25,10 @@ export const rigCheck: Intent = {
   name: 'rig-check',
   title: 'What is weak in my rig?',
   takes,
-  needs: needs(takes, [needBattery, needLoads]),
+  needs: needs(takes, [
+    needBattery,
+    // An inverter can be held against its battery flat out.
+    { ...needLoads, holds: facts => hasUse(facts) || facts.inverter?.powerW !== undefined },
+  ]),
   reply: (facts, setting) => answerRigCheck(facts, computeRigCheck(facts, setting), setting),
 };

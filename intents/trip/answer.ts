@@ -11,7 +11,7 @@ import { placeNote } from '../sun.ts';
 import { describeBank } from '../words.ts';
 import { tripChart } from './chart.ts';
 import { longestH, type TripAnswer, type TripFacts } from './compute.ts';
-import { asksByDay, dayLines } from './days.ts';
+import { asksByDay, byDay, dayLines } from './days.ts';
 import { moment } from './when.ts';
 
 type Verdict = 'yes' | 'tight' | 'no';
@@ -46,8 +46,18 @@ function headline(facts: TripFacts, result: TripAnswer, verdict: Verdict): strin
   return `${told}; it should stay above ${decimals(lowestCharge.value - margin.value, 0)} %.`;
 }
 
+/** Chargers told that nothing says the hours of. */
+function uncounted(facts: TripFacts, { trip }: TripAnswer): string {
+  const isPlugged = !!trip.days?.some(day => (day.generatorH ?? 0) > 0);
+  const others = isPlugged
+    ? []
+    : (facts.chargers?.filter(c => c.kind === 'mains' || c.kind === 'generator') ?? []);
+  return others.length > 0 ? `A ${list(others.map(c => c.kind))} charger is not counted.` : '';
+}
+
 /** What goes out and what comes in a day. */
-function account(facts: TripFacts, { figures, trip, bank, likely }: TripAnswer, setting: Setting): string {
+function account(facts: TripFacts, result: TripAnswer, setting: Setting): string {
+  const { figures, trip, bank, likely } = result;
   const ah = (x: number): string => `about ${significant(x, 2)} Ah`;
   const sources: string[] = [];
   if (trip.sun) sources.push(`the sun offers ${ah(figures.dailySun.value)} a day`);
@@ -58,13 +68,10 @@ function account(facts: TripFacts, { figures, trip, bank, likely }: TripAnswer, 
   else if (isByDays) sources.push('driving fills it on the days you drive');
   else if (drivingAh > 0) sources.push(`driving ${ah((24 * drivingAh) / trip.durationH)} a day`);
   if (isPlugged && !isByDays) sources.push('a generator fills it on its days');
-  const others = isPlugged
-    ? []
-    : (facts.chargers?.filter(c => c.kind === 'mains' || c.kind === 'generator') ?? []);
   const end = `it ends at about ${decimals(figures.endCharge.value, 0)} %`;
   const incoming = sources.length > 0 ? list(sources) : 'nothing is put back';
-  const left = others.length > 0 ? ` A ${list(others.map(c => c.kind))} charger is not counted.` : '';
-  return `${describeBank(bank, setting)}: you use ${ah(figures.dailyUse.value)} a day, ${incoming}; ${end}.${left}`;
+  const left = uncounted(facts, result);
+  return `${describeBank(bank, setting)}: you use ${ah(figures.dailyUse.value)} a day, ${incoming}; ${end}. ${left}`.trim();
 }
 
 /** When it passes the limit, and the smallest changes that make it last. */
@@ -108,8 +115,10 @@ function cautionsFor(facts: TripFacts, result: TripAnswer): CautionCode[] {
 /** Words for a trip. */
 export function answerTrip(facts: TripFacts, result: TripAnswer, setting: Setting): Reply {
   const verdict = judge(result);
-  const isByDay = asksByDay(setting.parsed.recognised.words);
-  const lines = [...(isByDay ? dayLines(result, facts.startWeekday) : []), account(facts, result, setting)];
+  const isByDay = setting.subject === byDay || asksByDay(setting.parsed.recognised.words);
+  const lines = isByDay
+    ? [...dayLines(result, facts.startWeekday), uncounted(facts, result)]
+    : [account(facts, result, setting)];
   if (verdict !== 'yes') lines.push(remedy(facts, result, verdict));
   lines.push(taken(facts, result), placeNote(facts, setting) ?? '');
   const { lowestCharge, endCharge, dailyUse } = result.figures;
@@ -133,7 +142,9 @@ export function answerTrip(facts: TripFacts, result: TripAnswer, setting: Settin
     cautions: cautionsFor(facts, result),
     next: [
       result.trip.sun ? "what if it's overcast?" : 'what if I add 100W of solar?',
-      isByDay ? 'what if 2 hours of driving a day?' : 'day by day please',
+      isByDay
+        ? `what if ${facts.drivingHoursPerDay === 2 ? 4 : 2} hours of driving a day?`
+        : 'day by day please',
       'show the working',
     ],
   };

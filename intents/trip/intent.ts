@@ -4,6 +4,7 @@ import { needBattery, needLoads, needs } from '../needs.ts';
 import { drawFacts } from '../use.ts';
 import { answerTrip } from './answer.ts';
 import { computeTrip, type TripFacts } from './compute.ts';
+import { asksByDay, byDay } from './days.ts';
 
 const takes = [
   'loads',
@@ -76,6 +77,7 @@ export const trip: Intent<TripFacts> = {
   hangsOn,
   alsoHangsOn,
   needs: needs(takes, [needBattery, needLoads]) as Intent<TripFacts>['needs'],
+  subjectIn: words => (asksByDay(words) ? byDay : undefined),
   reply: (facts, setting) =>
     answerTrip(
       facts,

@@ -1,7 +1,7 @@
 import type { IntentName } from '#answer/answer.ts';
 import { intentNamed } from '#intents';
 import { factsOf } from '#intents/facts.ts';
-import type { Intent, Setting } from '#intents/intent.ts';
+import { type Intent, needsOf, type Setting } from '#intents/intent.ts';
 import { withLearned } from '#intents/learned.ts';
 import { hasCapacity } from '#intents/needs.ts';
 import { whereOf } from '#intents/sun.ts';
@@ -206,6 +206,21 @@ function beforeOf(intent: Intent, frame: Frame, learned: LearnedOfRig | undefine
   return parsed.success ? withLearned(parsed.data, learned) : undefined;
 }
 
+/** What the words are about, by the question, or by any that is asked about. */
+const namedBy = (of: readonly Intent[], { recognised: { words, text } }: Heard): string | undefined =>
+  of.map(intent => intent.subjectIn?.(words, text)).find(subject => subject !== undefined);
+
+/** What the question leant on was about, where it is the same question or was asked back about. */
+const subjectBefore = ({ name }: Intent, { frame, extent }: Lean): string | undefined =>
+  (frame?.intent === name || frame?.asked !== undefined) && extent !== 'none' ? frame?.subject : undefined;
+
+/** Another fault, another pair: no turn of the one before, of which the gear alone still holds. */
+function leanOn(lean: Lean, intent: Intent, named: string | undefined): Lean {
+  const before = subjectBefore(intent, lean);
+  const isAnother = named !== undefined && before !== undefined && named !== before;
+  return isAnother && lean.extent === 'all' ? { ...lean, extent: 'gear' } : lean;
+}
+
 /** A message taken for one question. */
 function taken(
   memory: Memory,
@@ -217,7 +232,8 @@ function taken(
   const intent = intentNamed(two || !isIntent(said.intent) ? 'unclear' : said.intent);
   const from = personKey(message.from);
   const rig = rigFor(memory, said, message.from, message.kind);
-  const lean = leanOf(memory, message, said, intent);
+  const named = namedBy(two ? two.options.map(option => intentNamed(option.intent)) : [intent], said);
+  const lean = leanOn(leanOf(memory, message, said, intent), intent, named);
   // "Save it as my rig": what was just spoken of.
   const isSaved = intent.name === 'rig' && said.cues.has('save') && Object.keys(said.facts).length === 0;
   const heard = isSaved && lean.frame ? { ...said, facts: gearIn(lean.frame.facts) } : said;
@@ -235,7 +251,8 @@ function taken(
   const sources = isOfRig ? [own, lent, memory.passing] : [memory.passing, isTurn ? undefined : lent, own];
   const filled = fill(base, intent.takes, sources);
   const facts = pick(filled.facts, intent.takes);
-  const parsed = intent.needs.safeParse(facts);
+  const subject = named ?? subjectBefore(intent, lean);
+  const parsed = needsOf(intent, subject).safeParse(facts);
   const claims = claimsFor(intent, heard, memory, from);
   const ofRig = rig && rig.key !== '' && rig.key !== ownKey(message.from, message.kind) ? rig.key : undefined;
   const lentNow = lentTo(facts, told, lean, message);
@@ -249,6 +266,7 @@ function taken(
     argued: intent.name === 'settle' ? arguedIn(memory, lean.frame) : undefined,
     learned,
     before: isTurn ? beforeOf(intent, lean.frame!, learned) : undefined,
+    subject,
   });
   return {
     intent,

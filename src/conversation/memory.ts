@@ -35,6 +35,8 @@ export const frameSchema = z.strictObject({
     .optional(),
   /** It asked whether something does ("will 160 W keep it going?"): what turns it asks that too. */
   isCheck: z.boolean().optional(),
+  /** What its words were about beyond the facts: a symptom, a pair. */
+  subject: z.string().max(40).optional(),
   /** What the question back was about, where the bot asked one: the names of the missing needs. */
   asked: z.array(z.string()).max(10).optional(),
 });

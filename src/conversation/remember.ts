@@ -102,6 +102,7 @@ const frameOf = (
   onto: frame?.at,
   conversion: heard.conversion && { ...heard.conversion },
   isCheck: setting.parsed.cues.has('ask-can-it') ? true : undefined,
+  subject: setting.subject,
   asked: done.isBack || intent.name === 'unclear' ? missing.slice(0, 10).map(({ ask }) => ask) : undefined,
 });
 

@@ -21,7 +21,7 @@ export function settingOf(
   message: Message,
   parsed: Heard,
   options: Options,
-  own: Pick<Setting, 'recalled' | 'owner' | 'claims' | 'argued' | 'learned' | 'before'>,
+  own: Pick<Setting, 'recalled' | 'owner' | 'claims' | 'argued' | 'learned' | 'before' | 'subject'>,
 ): Setting {
   return {
     from: message.from,
@@ -34,6 +34,7 @@ export function settingOf(
     rigs: memory.rigs,
     learned: own.learned,
     before: own.before,
+    subject: own.subject,
     learnedOf: owner => learnedOf(memory, owner, message.at),
     ownKey: ownKey(message.from, message.kind),
     parsed,

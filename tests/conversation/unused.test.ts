@@ -5,6 +5,7 @@ import { interpret } from '#conversation/interpret.ts';
 import { emptyMemory } from '#conversation/memory.ts';
 import { factsInWords } from '#conversation/unused-in-words.ts';
 import { firstFigures } from '#engine/try-out.ts';
+import { needsOf } from '#intents/intent.ts';
 import { type ToldFact, toldFacts } from '#intents/unused.ts';
 import type { Facts, Stated } from '#rig/rig.ts';
 import { files, read } from '../house/source.ts';
@@ -159,7 +160,7 @@ test('over many messages: each fact told changes the answer, or is named', () =>
     answered++;
     const key = (stated: Stated): string => {
       const taken = Object.entries(stated).filter(([name]) => one.intent.takes.includes(name as keyof Facts));
-      const parsed = one.intent.needs.safeParse(Object.fromEntries(taken));
+      const parsed = needsOf(one.intent, one.setting.subject).safeParse(Object.fromEntries(taken));
       if (!parsed.success) return 'none';
       const { headline, lines, verdict, figures, cautions, assumed } = one.intent.reply(
         parsed.data as Facts,

@@ -2,12 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { print } from '#answer/text.ts';
 import { compare } from '#intents/compare/intent.ts';
 import { emergency } from '#intents/emergency/intent.ts';
-import { factsOf } from '#intents/facts.ts';
-import { symptomOf } from '#intents/fault/compute.ts';
-import { fault } from '#intents/fault/intent.ts';
-import { symptoms } from '#intents/fault/symptoms-table.ts';
 import type { Intent, Setting } from '#intents/intent.ts';
-import { list } from '#intents/list/intent.ts';
 import { none } from '#intents/none/intent.ts';
 import { rigCheck } from '#intents/rig-check/intent.ts';
 import { solarWiring } from '#intents/solar-wiring/intent.ts';
@@ -18,62 +13,6 @@ const reply = <N>(intent: Intent<N>, stated: Stated, setting: Partial<Setting> =
   intent.reply(intent.needs.parse(stated), settingWith(setting));
 const isAnswered = <N>(intent: Intent<N>, stated: Stated) => intent.needs.safeParse(stated).success;
 const value = (of: ReturnType<typeof reply>, name: string) => Number(of.figures?.[name]?.value);
-
-describe('something is wrong', () => {
-  test.each<[Stated, string]>([
-    [{ loads: [{ name: 'fridge' }] }, 'fridge-cuts-out'],
-    [{ loads: [{ name: 'fridge' }], fuseA: 10 }, 'fuse-blows'],
-    [{ loads: [{ name: 'lights' }, { name: 'water pump' }] }, 'lights-dim'],
-    [{ loads: [{ name: 'water pump' }] }, 'pump-runs-on'],
-    [{ chargers: [{ kind: 'dcdc' }], alternator: 'smart' }, 'dcdc-wont-charge'],
-    [{ chargers: [{ kind: 'isolator' }], volts: 12.4 }, 'isolator-wont-engage'],
-    [{ inverter: { powerW: 1500 }, loads: [{ name: 'hair dryer', powerW: 1600 }] }, 'inverter-trips'],
-    [{ loads: [{ name: 'kettle', powerW: 2200 }] }, 'mains-trips'],
-    [{ solar: [{ powerW: 160 }] }, 'panel-nothing'],
-    [{ batteries: [{ capacityAh: 120, ageYears: 8 }] }, 'battery-worn'],
-    [{ volts: 9.8, voltsTaken: 'rest', batteries: [{ capacityAh: 100 }] }, 'battery-very-low'],
-    [{}, 'general'],
-  ])('%j points at %s', (stated, name) => expect(symptomOf(factsOf(stated)).name).toBe(name));
-
-  test('words that the reader knows come before what the facts point at', () => {
-    expect(symptomOf(factsOf({ loads: [{ name: 'fridge' }] }), 'fuse-blows').name).toBe('fuse-blows');
-  });
-
-  test('gear that is only remembered is no sign', () => {
-    const recalled = new Set(['inverter'] as const);
-    const stated: Stated = { inverter: { powerW: 2000 }, loads: [{ name: 'fridge' }] };
-    expect(reply(fault, stated, { recalled }).headline).toMatch(/its volts sag/);
-  });
-
-  test('a fuse that blows is never answered with a larger one', () => {
-    const told = reply(fault, { fuseA: 10, loads: [{ name: 'water pump' }] });
-    expect(told.headline).toMatch(/^Not a bigger fuse/);
-    expect(told).toMatchObject({ verdict: 'no', figures: {} });
-    expect(told.cautions).toContain('no-fuse');
-  });
-
-  test('figures tell where they can be worked out', () => {
-    const drop = reply(fault, {
-      loads: [{ name: 'lights' }, { name: 'water pump' }],
-      cable: { lengthM: 6, areaMm2: 2.5, currentA: 6 },
-    });
-    expect(value(drop, 'voltageDrop')).toBeCloseTo(0.6, 1);
-    const over = reply(fault, { inverter: { powerW: 1500 }, loads: [{ name: 'hair dryer', powerW: 1600 }] });
-    expect(value(over, 'acLoad')).toBe(1600);
-    expect(print(over)).toMatch(/that alone trips it/);
-  });
-
-  test('each symptom has a number to go by, fits a phone, and is said in its own words', () => {
-    const said = symptoms.flatMap(({ says }) => says);
-    expect(said.filter((one, i) => said.indexOf(one) !== i)).toEqual([]);
-    for (const { name, likely, tells, next, says } of symptoms) {
-      expect(likely.length, name).toBeLessThanOrEqual(120);
-      expect([likely, tells, ...next].join(' ').length, name).toBeLessThan(700);
-      expect(tells, name).toMatch(/\d|of the fuse|quiet|sun|night|volts/);
-      expect(says.length, name).toBeGreaterThan(0);
-    }
-  });
-});
 
 test('an emergency is answered at once: no figures, nothing to tap, nothing asked', () => {
   const told = reply(emergency, {});
@@ -168,43 +107,6 @@ describe('this or that', () => {
     };
     const told = reply(compare, stated, { recalled: new Set(['loads', 'solar'] as const) });
     expect(value(told, 'runTime1')).toBeCloseTo(50, 0);
-  });
-});
-
-describe('what to buy', () => {
-  test('asks what it has to run, and takes things without figures', () => {
-    expect(isAnswered(list, {})).toBe(false);
-    const told = reply(list, { loads: [{ name: 'fridge' }, { name: 'lights' }, { name: 'phones' }] });
-    expect(Object.keys(told.figures!)).toEqual([
-      'batteryCapacity',
-      'dailyUse',
-      'panelPower',
-      'chargerCurrent',
-    ]);
-    expect(print(told)).toMatch(/Typical figures for fridge, lights and phones/);
-  });
-
-  test('an inverter for what runs on mains, cable and fuse for a run told', () => {
-    const told = reply(list, {
-      loads: [{ name: 'microwave', powerW: 700, minutesPerDay: 10 }],
-      cable: { lengthM: 5, currentA: 15 },
-    });
-    expect(value(told, 'inverterPower')).toBe(1500);
-    // 15 A over 5 m at 3 % of 12 V asks for 2 × 5 m × 15 A ÷ (56 × 0.36 V) = 7.4 mm² or a size close to it
-    expect(value(told, 'conductorArea')).toBeGreaterThanOrEqual(6);
-    expect(value(told, 'fuseRating')).toBe(20);
-    expect(told.cautions).toContain('mains-wiring');
-  });
-
-  test('without sun and driving there is neither panel nor charger, and the battery carries it all', () => {
-    const told = reply(list, { dailyUseAh: 30, durationH: 72, without: ['solar', 'driving'] });
-    expect(Object.keys(told.figures!)).toEqual(['batteryCapacity', 'dailyUse']);
-    expect(value(told, 'batteryCapacity')).toBeCloseTo(180, 6);
-  });
-
-  test('sizes and no makes: every part has its unit', () => {
-    const told = reply(list, { dailyUseAh: 30 });
-    expect(told.headline).toMatch(/^You need a battery of \d+ Ah AGM and \d+ W of solar/);
   });
 });
 

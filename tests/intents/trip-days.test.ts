@@ -15,7 +15,7 @@ const said = (text: string) => ({
 const reply = (facts: Facts, text = 'day by day') =>
   trip.reply(trip.needs.parse(facts) as TripFacts, settingWith({}, said(text)));
 const days = (facts: Facts, text?: string) =>
-  (reply(facts, text).lines ?? []).filter(l => /^Day|day:/.test(l));
+  (reply(facts, text).lines ?? []).filter(l => /^Days? |day:/.test(l));
 const value = (facts: Facts, key: string) => (reply(facts).figures![key] as { value: number }).value;
 
 const camp: Facts = {
@@ -32,6 +32,27 @@ const planned: Facts = {
 };
 
 describe('a trip told day by day', () => {
+  test.each([
+    'give me a day plan',
+    'plan of the days',
+    'plan for each day please',
+    'show me each day',
+    'what level each morning and evening',
+  ])('"%s" asks for it', text => expect(asksByDay(text.split(' '))).toBe(true));
+
+  test('a turn of a plan is a plan: the words are kept with the question', () => {
+    const facts = trip.needs.parse(planned) as TripFacts;
+    const told = trip.reply(facts, settingWith({ subject: 'by-day' }, said('make it sunny'))).lines!;
+    expect(told[0]).toMatch(/^Day 1: /);
+  });
+
+  test('the level of each morning and evening, as the hours have it', () => {
+    const [first, second] = days({ ...camp, durationH: 48, startHour: 12 });
+    // 40 Ah a day of 100 Ah, evenly: 12 to 19 h takes 11.7 Ah, and to 7 h 31.7 Ah
+    expect(first).toMatch(/evening 88 %/);
+    expect(second).toMatch(/morning 68 %, evening 48 %/);
+  });
+
   test('a line for each day, with what it brings', () => {
     const [first, second, third, fourth, ...more] = days(planned);
     expect(more).toEqual([]);
@@ -51,8 +72,9 @@ describe('a trip told day by day', () => {
     expect(days({ ...planned, startWeekday: 5 })[0]).toMatch(/^Friday: /);
     const month = { ...camp, drivingHoursPerDay: 2, durationH: 24 * 20 };
     const lines = reply(month).lines!;
-    expect(lines.filter(l => /^Day/.test(l))).toHaveLength(14);
-    expect(lines.join('\n')).toMatch(/And 7 more days/);
+    // Days that are alike stand in one line, and none is left out.
+    expect(lines.filter(l => /^Day/.test(l)).length).toBeLessThanOrEqual(14);
+    expect(lines.join('\n')).toMatch(/^Days \d–20: /m);
     expect(print(reply(month)).length).toBeLessThan(2000);
     expect([dayName(0), dayName(3, 5)]).toEqual(['Day 1', 'Monday']);
   });
@@ -78,7 +100,7 @@ describe('a trip told day by day', () => {
   test('it goes to the end of the last day that was told', () => {
     const lines = days({ ...camp, days: [{ drivingH: 1 }, { drivingH: 0 }] });
     expect(lines).toHaveLength(2);
-    expect(lines[1]).toMatch(/^Day 2: out 40 Ah; ends at/);
+    expect(lines[1]).toMatch(/^Day 2: out 40 Ah; morning \d+ %, evening \d+ %, ends at \d+ %\.$/);
   });
 });
 

@@ -27,7 +27,11 @@ export const cautions = {
   surge: 'Motors and compressors can draw several times their rating for a moment when they start.',
   'alternator-share':
     'That is a big share of most alternators: check its rating, and that it keeps cool at idle.',
+  'fault-finding':
+    'Measure on the 12 V side only. Not found? Leave it off, and have an auto electrician look.',
   'plate-first': "The appliance's own plate and local rules come first.",
+  'gas-fridge':
+    'A gas fridge is vented to the outside and checked by a licensed gas fitter; never alight in a closed tent or van.',
   'park-rules': 'Check the park: many limit generator hours and noise.',
 } as const;
 export type CautionCode = keyof typeof cautions;

@@ -16,7 +16,13 @@ export interface DayAccount {
   /** Hour of the day of the lowest charge. */
   readonly lowestHour: number;
   readonly endPercent: number;
+  /** At the hours of `marks`; absent where the trip doesn't go on then. */
+  readonly morningPercent?: number;
+  readonly eveningPercent?: number;
 }
+
+/** Hours of the day at which a level is looked at: before the sun fills it, and as it goes. */
+export const marks = { morning: 7, evening: 19 } as const;
 
 /** A trip's hours as days: from its start to midnight, whole days, and to its end. */
 export function accountByDay(
@@ -30,6 +36,7 @@ export function accountByDay(
     const day = Math.ceil(clock / dayHours - 1e-9) - 1;
     const percent = (100 * hour.chargeAh) / capacityAh;
     const before = days.at(-1)?.day === day ? days.pop()! : undefined;
+    const isAt = (mark: number): boolean => Math.abs(clock - day * dayHours - mark) < 0.5;
     const isLower = before === undefined || percent < before.lowestPercent - 1e-9;
     days.push({
       day,
@@ -40,6 +47,8 @@ export function accountByDay(
       lowestPercent: isLower ? percent : before.lowestPercent,
       lowestHour: isLower ? clock - day * dayHours : before.lowestHour,
       endPercent: percent,
+      morningPercent: isAt(marks.morning) ? percent : before?.morningPercent,
+      eveningPercent: isAt(marks.evening) ? percent : before?.eveningPercent,
     });
   }
   return days;

@@ -1,0 +1,53 @@
+import type { Explored } from '#engine/explore.ts';
+import { explore } from '#engine/explore.ts';
+import type { Setting } from '../../intent.ts';
+
+/** A part of a rig as far as it was checked. */
+export type Part =
+  | 'battery'
+  | 'solar'
+  | 'driving'
+  | 'inverter'
+  | 'battery-current'
+  | 'charger'
+  | 'charge-limit'
+  | 'alternator'
+  | 'isolator'
+  | 'cable'
+  | 'fuse';
+
+export interface Link {
+  readonly part: Part;
+  /** What there is against what is asked of it: 1 just does. */
+  readonly share: number;
+  /** The figure that shows it, and what it should be, in its unit. */
+  readonly name:
+    | 'runTime'
+    | 'dailyYield'
+    | 'dailyGain'
+    | 'acLoad'
+    | 'batteryCurrent'
+    | 'chargerCurrent'
+    | 'inputCurrent'
+    | 'voltageDrop'
+    | 'fuseRating';
+  readonly unit: string;
+  readonly explored: Explored<'figure'>;
+  readonly wanted: number;
+  /** The size that would mend it, in the unit that the thing is sold by. */
+  readonly mend?: number;
+  /** What else comes in a day, Ah, besides what the link is about. */
+  readonly besidesAh?: number;
+}
+
+export type At = Pick<Setting, 'at' | 'mainsV'>;
+
+export const single = (found: Explored<string>, key: string): Explored<'figure'> => ({
+  figures: { figure: found.figures[key]! },
+  ranked: found.ranked,
+  trace: found.trace,
+});
+
+/** A figure that was told. */
+export const constant = (value: number): Explored<'figure'> =>
+  explore([], 'figure', () => ({ figure: value }));
