@@ -2,6 +2,7 @@ import type { z } from 'zod';
 import type { IntentName } from '#answer/answer.ts';
 import type { ForgetWish, Lesson, Reply } from '#answer/reply.ts';
 import type { ParsedMessage } from '#language/reading.ts';
+import type { ChatUnits } from '#quantity/chat-units.ts';
 import type { Claim, Facts, LearnedOfRig, Rig, Stated } from '#rig/rig.ts';
 
 /** What surrounds a question, besides its facts. All plain values; nothing reads a clock. */
@@ -12,6 +13,8 @@ export interface Setting {
   readonly at: Date;
   /** Mains voltage of the country, 230 by default (V). */
   readonly mainsV: number;
+  /** What the answer is told in, where it isn't metres, °C and mm². */
+  readonly units: ChatUnits;
   /** Keys of `facts` that memory filled in: the answer says so ("your 120 Ah AGM"). */
   readonly recalled: ReadonlySet<keyof Facts>;
   /** Whose rig was used, where it is not the chat's own: "dad". */

@@ -14,12 +14,17 @@ const bigA = 60;
 const square = (areaMm2: number): string => `${significant(areaMm2, areaMm2 < 10 ? 2 : 3)} mm²`;
 const both = (gauge: number): string => gaugeName(gauge).replace(' AWG', ' B&S (AWG)');
 
-/** "16 mm² (4 B&S or AWG)", "10 B&S (AWG), 5.3 mm²". */
-function name({ conductor, gauge, isGiven }: CableSize): string {
-  if (conductor.as === 'gauge') return `${both(conductor.size)}, ${square(conductor.areaMm2)}`;
-  if (conductor.as === 'auto')
-    return `${significant(conductor.size)} mm auto cable, which is ${square(conductor.areaMm2)} of copper`;
-  return `${square(conductor.areaMm2)} (${isGiven ? 'about ' : ''}${gaugeName(gauge).replace(' AWG', ' B&S or AWG')})`;
+/** "16 mm²", "10 B&S (AWG)". */
+function name({ conductor }: CableSize): string {
+  if (conductor.as === 'gauge') return both(conductor.size);
+  if (conductor.as === 'auto') return `${significant(conductor.size)} mm auto cable`;
+  return square(conductor.areaMm2);
+}
+
+/** The size in the other measure: a line of its own. */
+function otherwise({ conductor, gauge, isGiven }: CableSize): string {
+  if (conductor.as !== 'metric') return `That is ${square(conductor.areaMm2)} of copper.`;
+  return `In the shop: ${isGiven ? 'about ' : ''}${both(gauge)}.`;
 }
 
 function drops({ figures, lengthM, voltageV }: CableSize): string {
@@ -37,7 +42,7 @@ function judge({ figures, limitPercent, carriesA, doesFuseFit }: CableSize): Exc
 
 function headline(result: CableSize, verdict: Verdict, isAutoAsked: boolean): string {
   if (isAutoAsked && result.square)
-    return `No: ${significant(result.conductor.size)} mm auto cable is measured over its insulation and holds about ${square(result.conductor.areaMm2)} of copper.`;
+    return `No: ${significant(result.conductor.size)} mm auto cable is measured outside and holds about ${square(result.conductor.areaMm2)} of copper.`;
   if (!result.isGiven)
     return result.isTooMuch
       ? `No single cable sold does it: even ${name(result)} loses ${drops(result)}.`
@@ -64,7 +69,7 @@ function why(result: CableSize, verdict: Verdict): string {
   }
   if (isByCurrent)
     return `The current asks for that size, not the drop: it must carry its ${fuseName(result)}.`;
-  return `It keeps the drop within ${limit} and carries its ${fuseName(result)}. ${isRoundTrip ? 'The length told was there and back.' : 'I took the length as one way; there and back is counted.'}`;
+  return `It keeps the drop within ${limit} and carries its ${fuseName(result)}. ${isRoundTrip ? 'The length told was there and back.' : 'The length is taken one way; there and back is counted.'}`;
 }
 
 /** A cable told that can't carry the fuse its current asks for. */
@@ -105,6 +110,7 @@ export function answerCableSize(facts: Facts, result: CableSize, setting: Settin
   const lines = [
     isAutoAsked ? `On it: ${drops(result)}.` : why(result, verdict ?? judge(result)),
     thin(result),
+    isAutoAsked ? undefined : otherwise(result),
     trap(result),
     result.givesA === undefined
       ? undefined

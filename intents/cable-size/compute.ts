@@ -75,13 +75,15 @@ export function circuitVoltage(facts: Facts): number {
 }
 
 /** A gauge where the person speaks in gauges. */
-const unitOf = (facts: Facts, setting: Pick<Setting, 'parsed'>): 'metric' | 'gauge' =>
-  setting.parsed.cues.has('bs-gauge') && facts.cable?.areaMm2 === undefined ? 'gauge' : 'metric';
+const unitOf = (facts: Facts, { parsed, units }: Pick<Setting, 'parsed' | 'units'>): 'metric' | 'gauge' =>
+  (parsed.cues.has('bs-gauge') || units.cable === 'awg') && facts.cable?.areaMm2 === undefined
+    ? 'gauge'
+    : 'metric';
 
 /** The cable to take (mm²) for a run, or the drop (V, %) on the one that was told. */
 export function computeCableSize(
   facts: Facts,
-  setting: Pick<Setting, 'recalled' | 'parsed' | 'mainsV'>,
+  setting: Pick<Setting, 'recalled' | 'parsed' | 'mainsV' | 'units'>,
 ): CableSize {
   const kind = circuitKindOf(facts, setting.recalled)!;
   const voltageV = circuitVoltage(facts);

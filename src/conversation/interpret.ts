@@ -23,6 +23,7 @@ import { fill, lastFrame, ownKey, personKey, resolved, rigFor } from './recall.t
 import { type Options, settingOf } from './setting.ts';
 import { turned } from './turn.ts';
 import { type AnswerOf, factsIn, leastSure, readingsOf, type Two, twoReadings } from './two-readings.ts';
+import { unitsFor } from './units.ts';
 import { hoursUntil } from './until.ts';
 
 /** What a question took from somebody else's. */
@@ -239,6 +240,7 @@ function taken(
     recalled: filled.recalled,
     owner: isLentBank ? lentNow.who : ofRig,
     claims,
+    units: unitsFor(memory, said, lean.frame),
     argued: intent.name === 'settle' ? arguedIn(memory, lean.frame) : undefined,
     learned,
   });

@@ -10,6 +10,13 @@ const claimSchema = z.strictObject({ who: z.string(), value: z.number(), unit: z
 /** Questions kept of a chat, newest last. */
 export const framesKept = 6;
 
+/** Units that answers are told in, where they aren't metres, degrees Celsius and mm². */
+const unitsSchema = z.strictObject({
+  length: z.literal('ft').optional(),
+  temperature: z.literal('F').optional(),
+  cable: z.literal('awg').optional(),
+});
+
 /** A question asked: whose, when, and its facts, so that "what if lithium" can change one of them. */
 export const frameSchema = z.strictObject({
   intent: z.enum(intentNames),
@@ -35,6 +42,8 @@ export const frameSchema = z.strictObject({
     .optional(),
   /** It asked whether something does ("will 160 W keep it going?"): what turns it asks that too. */
   isCheck: z.boolean().optional(),
+  /** What it was told in, where that isn't the usual. */
+  units: unitsSchema.optional(),
   /** What the question back was about, where the bot asked one: the names of the missing needs. */
   asked: z.array(z.string()).max(10).optional(),
 });
@@ -132,6 +141,8 @@ export const memorySchema = z.strictObject({
     mainsV: z.number().optional(),
     /** Whether pictures come without being asked for; absent: they do. */
     pictures: z.boolean().optional(),
+    /** What the chat asked answers to be told in; absent: metres, °C, mm². */
+    units: unitsSchema.optional(),
   }),
 });
 export type Memory = z.infer<typeof memorySchema>;

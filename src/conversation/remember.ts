@@ -17,6 +17,7 @@ import type { Message } from './message.ts';
 import { passingBy } from './questions.ts';
 import { personKey } from './recall.ts';
 import { talkWithout } from './talk-kept.ts';
+import { unusualUnits } from './units.ts';
 
 /** What was done with a message, as far as memory cares. */
 export interface Done {
@@ -100,6 +101,7 @@ const frameOf = (
   from: personKey(message.from),
   at: message.at.getTime(),
   onto: frame?.at,
+  units: unusualUnits(setting.units),
   conversion: heard.conversion && { ...heard.conversion },
   isCheck: setting.parsed.cues.has('ask-can-it') ? true : undefined,
   asked: done.isBack || intent.name === 'unclear' ? missing.slice(0, 10).map(({ ask }) => ask) : undefined,
