@@ -74,6 +74,8 @@ export interface Intent<N = Facts> {
   readonly isItemised?: true;
   /** The question that it becomes with facts that it can't take: a run time that gets sun is a trip. */
   readonly becomes?: (facts: Stated) => IntentName | undefined;
+  /** A first answer with typical gear where nothing is told of it, which asks for what would help most; undefined where that can't be. */
+  readonly guess?: (facts: Stated, setting: Setting) => Reply | undefined;
   /** Facts in, reply out. Pure. */
   readonly reply: (facts: N, setting: Setting) => Reply;
 }

@@ -21,6 +21,10 @@ function name({ conductor }: CableSize): string {
   return square(conductor.areaMm2);
 }
 
+/** The size as one types it: "6mm2", "8 AWG". */
+const onCable = ({ conductor }: CableSize): string =>
+  conductor.as === 'gauge' ? gaugeName(conductor.size) : `${significant(conductor.areaMm2)}mm2`;
+
 /** The size in the other measure: a line of its own. */
 function otherwise({ conductor, gauge, isGiven }: CableSize): string {
   if (conductor.as !== 'metric') return `That is ${square(conductor.areaMm2)} of copper.`;
@@ -131,7 +135,7 @@ export function answerCableSize(facts: Facts, result: CableSize, setting: Settin
     ...reasons(result),
     cautions: cautionsOf(facts, result),
     next: [
-      `what fuse for ${plain(result.givesA ?? result.figures.current.value)}A on ${significant(conductorArea.value)}mm2?`,
+      `what fuse for ${plain(result.givesA ?? result.figures.current.value)}A on ${onCable(result)}?`,
       result.isGiven ? 'and what size for 3%?' : 'and if I use the next size up?',
       'show the working',
     ],

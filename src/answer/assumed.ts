@@ -44,8 +44,9 @@ export function shortAssumed(assumed: readonly Assumed[], words: Speech = englis
   const print = (withReason: number): string =>
     named
       .map((a, i) => {
+        const said = sayAssumed(a, words);
         const reason = i < withReason ? reasonOf(a.why) : '';
-        return reason ? `${sayAssumed(a, words)} (${reason})` : sayAssumed(a, words);
+        return reason === '' || said.includes(reason) ? said : `${said} (${reason})`;
       })
       .join('; ');
   for (let withReason = named.length; withReason > 0; withReason--)

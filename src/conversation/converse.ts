@@ -219,7 +219,13 @@ function answer(
   }
   const isBack =
     ready === undefined || isStrange(heard) || issues.some(({ code }) => code === 'absurd-value');
-  const full = isBack ? askBack(intent, missing, issues, english) : intent.reply(ready, setting);
+  const back = isBack ? askBack(intent, missing, issues, english) : undefined;
+  // What nobody told a figure of is answered for typical gear, and asked for all the same.
+  const isGuess = ready === undefined && issues.length === 0 && missing.length === 1;
+  const full =
+    ready !== undefined && !back
+      ? intent.reply(ready, setting)
+      : ((isGuess ? intent.guess?.(facts, setting) : undefined) ?? back!);
   const isAgain = isReplay(read);
   const isWorkingShown = cues.has('ask-working') || (isAgain && cues.has('ask-why'));
   const isSimpler = isAgain && cues.has('simpler');
@@ -230,7 +236,7 @@ function answer(
   const isQuiz = full.remember?.lesson?.isQuiz === true;
   const asked =
     isBack || intent.name === 'unclear' || isQuiz
-      ? [full.headline, ...(full.lines ?? [])].join('\n')
+      ? [(back ?? full).headline, ...((back ?? full).lines ?? [])].join('\n')
       : undefined;
   return {
     memory: talk({ reply: full, isBack, asked }),
