@@ -151,9 +151,7 @@ export function answerBatterySize(facts: Facts, result: BatterySize, setting: Se
         ? w.say('next-agm', 'what if agm?')
         : w.say('next-lithium', 'what if lithium?'),
       w.say('next-days', 'make it {n} days', { n: `${Math.round(durationH / 24) + 2}` }),
-      setting.recalled.has('solar')
-        ? w.say('next-lasts', 'how long will it last?')
-        : w.say('next-solar', 'what solar do I need?'),
+      ...(setting.recalled.has('solar') ? [] : [w.say('next-solar', 'what solar do I need?')]),
     ],
   };
 }

@@ -76,6 +76,10 @@ export function answerBatteryType(result: BatteryType, setting: Setting): Reply 
     ],
     working: () => [...(lead.working?.() ?? []), ...(lithium.working?.() ?? [])],
     cautions: ['lithium-cold'],
-    next: ['what battery do I need?', 'isolator or dcdc?', 'show the working'],
+    next: [
+      `how long will ${significant(result.lithium.bank.capacityAh)}Ah lithium run a 1A fridge`,
+      'isolator or dcdc?',
+      'show the working',
+    ],
   };
 }

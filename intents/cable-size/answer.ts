@@ -1,6 +1,7 @@
 import type { Verdict } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
 import type { CautionCode } from '#answer/words/en.ts';
+import { conductorsSold } from '#engine/cable/conductor.ts';
 import { gaugeName } from '#quantity/gauge.ts';
 import { plain, significant } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
@@ -103,6 +104,24 @@ function cautionsOf(facts: Facts, result: CableSize): CautionCode[] {
   return found;
 }
 
+/** The percentage that is better than the usual. */
+const betterPercent = 3;
+
+/** The drop on the next size up, or the size for a smaller drop, as questions that stand alone; none where neither changes anything. */
+function another(result: CableSize): string[] {
+  const { conductor, figures, lengthM, isGiven, isTooMuch, givesA, limitPercent } = result;
+  const run = `${plain(givesA ?? figures.current.value)}A over ${significant(lengthM)} m`;
+  if (isGiven)
+    return figures.voltageDropPercent.value > betterPercent && limitPercent > betterPercent
+      ? [`what cable for ${run} with ${betterPercent}% drop?`]
+      : [];
+  if (isTooMuch || givesA !== undefined) return [];
+  const next = conductorsSold(conductor.as === 'gauge' ? 'gauge' : 'metric').find(
+    one => one.areaMm2 > conductor.areaMm2 * 1.01,
+  );
+  return next ? [`voltage drop on ${onCable({ ...result, conductor: next })}, ${run}?`] : [];
+}
+
 /** Words for a cable. */
 export function answerCableSize(facts: Facts, result: CableSize, setting: Setting): Reply {
   const { cues } = setting.parsed;
@@ -136,7 +155,7 @@ export function answerCableSize(facts: Facts, result: CableSize, setting: Settin
     cautions: cautionsOf(facts, result),
     next: [
       `what fuse for ${plain(result.givesA ?? result.figures.current.value)}A on ${onCable(result)}?`,
-      result.isGiven ? 'and what size for 3%?' : 'and if I use the next size up?',
+      ...another(result),
       'show the working',
     ],
   };

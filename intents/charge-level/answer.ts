@@ -1,6 +1,7 @@
 import type { Figure } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
 import { span } from '#answer/say.ts';
+import { bankOf } from '#engine/battery/bank.ts';
 import { decimals, significant } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import { figure, workingOf } from '../figures.ts';
@@ -62,8 +63,12 @@ function advice(result: ChargeLevel): string[] {
   return lines;
 }
 
+const chargeName = ({ chemistry }: ChargeLevel): string =>
+  chemistry === 'lead-acid' ? 'AGM' : chemistryName(chemistry);
+
 /** Words for how full a battery is. */
 export function answerChargeLevel(facts: Facts, result: ChargeLevel, _setting: Setting): Reply {
+  const bank = bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV);
   const { stateOfCharge: level, state } = result;
   let text: readonly [string, ...string[]];
   if (!level) text = charging(facts, result);
@@ -86,6 +91,14 @@ export function answerChargeLevel(facts: Facts, result: ChargeLevel, _setting: S
     assumed: result.assumptions.map(({ name, value, unit, why }) => ({ name, value, unit, why })),
     working: workingOf(result.trace),
     cautions: [],
-    next: ['how long to charge it with a 20A charger', 'agm or lithium?', 'show the working'],
+    next: [
+      ...(level && level.value < 95
+        ? [
+            `${significant(bank?.capacityAh ?? 100)}Ah ${chargeName(result)} at ${decimals(level.value, 0)}%, 20A charger, how long till it's full?`,
+          ]
+        : []),
+      'agm or lithium?',
+      'show the working',
+    ],
   };
 }

@@ -205,9 +205,8 @@ export function answerChargeTime(facts: Facts, result: ChargeTime, setting: Sett
     ...reasons(result),
     cautions: cautionsOf(facts, result),
     next: [
-      result.source.kind === 'dcdc'
-        ? w.say('next-fuse', 'what fuse for the dcdc?')
-        : w.say('next-path', 'isolator or dcdc?'),
+      ...(result.source.kind === 'dcdc' ? [w.say('next-fuse', 'what fuse for the dcdc?')] : []),
+      ...(result.source.kind === 'isolator' ? [w.say('next-path', 'isolator or dcdc?')] : []),
       result.bank.chemistry === 'lfp'
         ? w.say('next-agm', 'what if agm?')
         : w.say('next-lithium', 'what if lithium?'),

@@ -97,7 +97,6 @@ export function answerShould(facts: Facts, should: Should, { parsed }: Setting):
     ],
     next: [
       w.say('next-how-long', 'how long will it last?'),
-      w.say('next-path', 'isolator or dcdc?'),
       w.say('next-working', 'show the working'),
     ],
   };

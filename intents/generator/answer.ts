@@ -38,6 +38,13 @@ function headline(facts: Facts, result: Generator, verdict: Verdict): string {
   return `No: ${what(result, facts)} needs ${needed}, more than ${rated}.`;
 }
 
+/** Another charger, where one hangs on it: the usual 20 A, or half of that. */
+function otherCharger({ hasCharger }: Generator, facts: Facts): string[] {
+  if (!hasCharger) return [];
+  const ratedA = facts.chargers?.find(c => c.kind !== 'generator')?.currentA ?? 0;
+  return [`what if a ${ratedA > 0 && ratedA <= 20 ? 10 : 20}A charger?`];
+}
+
 /** Words for a generator. */
 export function answerGenerator(facts: Facts, result: Generator): Reply {
   const { generatorPower, chargeTime, chargeNeeded, chargeCurrent } = result.figures;
@@ -70,7 +77,7 @@ export function answerGenerator(facts: Facts, result: Generator): Reply {
     },
     ...reasons(result),
     cautions: ['carbon-monoxide', 'park-rules'],
-    next: ['what if a 20A charger?', 'what solar do I need?', 'show the working'],
+    next: [...otherCharger(result, facts), 'show the working'],
   };
 }
 

@@ -66,10 +66,14 @@ const readingOf = ({ margin, second, because }: ParsedMessage): NonNullable<Answ
   },
 });
 
+/** Asks for the working: no use where there is none, or it stands there. */
+const workingWish = 'show the working';
+
 /** Builds the answer as data from a reply; the working is printed only if somebody looks at it. */
 export function toAnswer(reply: Reply, told: Told): Answer {
   const { heard, isWorkingShown = false } = told;
   const codes = [...new Set(reply.cautions ?? [])];
+  const hasMore = reply.working !== undefined && !isWorkingShown;
   const full: Reply = {
     ...reply,
     lines: [...(reply.lines ?? []), ...(told.counted ?? []), ...lentLine(told.lent)],
@@ -94,7 +98,7 @@ export function toAnswer(reply: Reply, told: Told): Answer {
       ...codes.map(code => english.say(`caution-${code}`, cautionSentences[code])),
     ],
     ...(told.intent === 'none' && heard.cues.has('thanks') && { isThanks: true as const }),
-    next: (reply.next ?? []).slice(0, 3),
+    next: (reply.next ?? []).filter(say => say !== workingWish || hasMore).slice(0, 3),
     chart: reply.chart,
     hasWorking: () => reply.working !== undefined,
     again: told.again,

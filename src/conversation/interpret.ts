@@ -11,7 +11,7 @@ import type { HazardCode } from '#rig/hazard-codes.ts';
 import type { Claim, Facts, Stated } from '#rig/rig.ts';
 import { type Missing, missingOf } from './ask-back.ts';
 import { answeringBack } from './asked-back.ts';
-import { dangersIn } from './dangers.ts';
+import { dangersIn, stillThere, withDangers } from './dangers.ts';
 import { withoutDispute } from './dispute.ts';
 import type { Heard } from './hear.ts';
 import { isSetup, type Lean, leanOf, lentBy } from './lean.ts';
@@ -235,6 +235,9 @@ function taken(
   const lentNow = lentTo(facts, told, lean, message);
   const learned = learnedFor(memory, rig?.key, facts, message.at);
   const isLentBank = lentNow?.facts.batteries !== undefined && hasCapacity(factsOf(lentNow.facts));
+  // What was dangerous before still is, where this is the same question.
+  const isSame = lean.frame?.intent === intent.name && lean.extent === 'all';
+  const kept = isSame ? stillThere(lean.frame!, heard, facts) : [];
   // Readings that were not taken are no part of what is kept to answer again.
   const setting = settingOf(memory, message, { ...asked(heard, lean), options: [] }, options, {
     recalled: filled.recalled,
@@ -254,6 +257,6 @@ function taken(
     frame: lean.frame,
     lent: lentNow,
     two,
-    hazards: dangersIn(message.text, heard, intent, base, sources),
+    hazards: withDangers(dangersIn(message.text, heard, intent, base, sources), kept),
   };
 }

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { intentNames } from '#answer/answer.ts';
+import { hazardCodes } from '#rig/hazard-codes.ts';
 import { factsSchema, rigSchema } from '#rig/rig.ts';
 
 /** Version of the stored document; `upgrade.ts` reads older ones forwards. */
@@ -44,6 +45,8 @@ export const frameSchema = z.strictObject({
   isCheck: z.boolean().optional(),
   /** What it was told in, where that isn't the usual. */
   units: unitsSchema.optional(),
+  /** Dangers that it spoke of: what turns it is told of them too. */
+  hazards: z.array(z.enum(hazardCodes)).max(hazardCodes.length).optional(),
   /** What the question back was about, where the bot asked one: the names of the missing needs. */
   asked: z.array(z.string()).max(10).optional(),
 });

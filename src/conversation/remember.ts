@@ -91,7 +91,7 @@ const sound = <T>(schema: { safeParse(value: unknown): { success: boolean } }, v
 
 const frameOf = (
   message: Message,
-  { intent, facts, heard, setting, missing, two, frame }: Interpreted,
+  { intent, facts, heard, setting, missing, two, frame, hazards }: Interpreted,
   done: Done,
 ): Frame => ({
   intent: two?.options[0].intent ?? intent.name,
@@ -102,6 +102,7 @@ const frameOf = (
   at: message.at.getTime(),
   onto: frame?.at,
   units: unusualUnits(setting.units),
+  hazards: hazards.length > 0 ? [...hazards] : undefined,
   conversion: heard.conversion && { ...heard.conversion },
   isCheck: setting.parsed.cues.has('ask-can-it') ? true : undefined,
   asked: done.isBack || intent.name === 'unclear' ? missing.slice(0, 10).map(({ ask }) => ask) : undefined,

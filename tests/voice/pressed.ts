@@ -62,7 +62,9 @@ const plain = (text: string): string => text.replace(/\s+/g, ' ').trim();
 export function useless({ shown, button, answer }: Pressed): string | undefined {
   if (answer.intent === 'unclear' && shown.intent !== 'unclear') return 'it ends in no power question';
   if (answer.intent === 'none' && shown.intent !== 'none') return 'it is taken for talk';
-  if (/To work that out I need/.test(answer.text)) return 'it asks what it needs';
+  // One of several questions chosen: what it needs is asked next.
+  const isChosen = shown.intent === 'unclear';
+  if (!isChosen && /To work that out I need/.test(answer.text)) return 'it asks what it needs';
   if (plain(answer.text) === plain(shown.text)) return 'it repeats the answer';
   // The same question again, turned: what to be careful of stays, unless the turn takes its cause away.
   const isTurn = answer.intent === shown.intent && !/^(?:what if (?:agm|lithium)|quiz|next)/.test(button);
