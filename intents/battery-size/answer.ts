@@ -146,7 +146,9 @@ export function answerBatterySize(facts: Facts, result: BatterySize, setting: Se
     assumed: result.isDurationAssumed ? [days, ...assumed] : assumed,
     working,
     cautions,
-    next: [
+    next: isPastBelief
+      ? []
+      : [
       result.chemistry === 'lfp'
         ? w.say('next-agm', 'what if agm?')
         : w.say('next-lithium', 'what if lithium?'),

@@ -34,6 +34,17 @@ function sayAssumed(a: Assumed, words: Speech): string {
   return words.say(`assumed-${a.name}`, text, { value });
 }
 
+/** Assumptions that say it all by themselves. */
+const plain: ReadonlySet<string> = new Set([
+  'loadedVoltage',
+  'conductorC',
+  'timeConstant',
+  'fullAt',
+  'strandFactor',
+  'dropLimit',
+  'cableAirC',
+]);
+
 /** Where it is from, short: without the works, which stand beside the working. */
 const reasonOf = (why: string): string =>
   why.split('; ')[0]!.replace(/,? ?(?:common practice|textbook range|by IEC .*|ABYC .*)$/, '');
@@ -45,7 +56,7 @@ export function shortAssumed(assumed: readonly Assumed[], words: Speech = englis
     named
       .map((a, i) => {
         const said = sayAssumed(a, words);
-        const reason = i < withReason ? reasonOf(a.why) : '';
+        const reason = i < withReason && !plain.has(a.name) ? reasonOf(a.why) : '';
         return reason === '' || said.includes(reason) ? said : `${said} (${reason})`;
       })
       .join('; ');

@@ -64,6 +64,13 @@ export function printWords(rule: Rule<string>, inputs: Readonly<Record<string, n
   return `${says} (${parts.join(', ')})`;
 }
 
+/** A table read or a sum made, in words: "P = 800 W + 900 W" of an acLoad is "Ac load: 800 W + 900 W". */
+function lookedUp({ name, says }: { readonly name: string; readonly says: string }): string {
+  const called = name.replace(/([A-Z])/g, ' $1').toLowerCase();
+  const words = says.replace(/^[A-Za-z]\w* = /, `${called}: `);
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
 /** One line of working as data: symbols, then numbers; the result apart. */
 export interface PrintedStep {
   readonly name: string;
@@ -80,7 +87,7 @@ export function printStep(step: Step): PrintedStep {
   if (step.kind === 'lookup')
     return {
       name: step.name,
-      words: step.says,
+      words: lookedUp(step),
       formula: step.says,
       value: step.value,
       unit: step.unit,

@@ -26,7 +26,7 @@ export const assumptionSays: Readonly<Record<string, Says>> = {
   inverterEfficiency: 'an inverter that passes on {value}',
   powerFactor: 'a power factor of {value}',
   altitudeShare: '{value} of the power left at that height',
-  loadedVoltage: '{value} at the battery under load',
+  loadedVoltage: 'the battery at {value} under load',
   conductorC: 'copper at {value}',
   cableAirC: '{value} around the cable',
   bundleShare: { whole: 'the cable laid alone', part: '{value} of its amps, as it is in a bundle' },
