@@ -45,9 +45,15 @@ const plain: ReadonlySet<string> = new Set([
   'cableAirC',
 ]);
 
-/** Where it is from, short: without the works, which stand beside the working. */
-const reasonOf = (why: string): string =>
-  why.split('; ')[0]!.replace(/,? ?(?:common practice|textbook range|by IEC .*|ABYC .*)$/, '');
+/** How the works begin that a reason names. They stand beside the working. */
+const works = [', common practice', 'common practice', ', textbook range', ', by IEC', ', ABYC'];
+
+/** Where it is from, short: without the works. */
+function reasonOf(why: string): string {
+  const [first = ''] = why.split('; ');
+  const ends = works.map(work => first.indexOf(work)).filter(at => at >= 0);
+  return first.slice(0, Math.min(first.length, ...ends));
+}
 
 /** What was assumed, in one line: the reasons stay as far as they fit, the first ones first. */
 export function shortAssumed(assumed: readonly Assumed[], words: Speech = english): string {

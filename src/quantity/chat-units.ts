@@ -7,17 +7,17 @@ export interface ChatUnits {
 }
 
 const feetPerMetre = 1 / 0.3048;
-const number = String.raw`[-−]?\d[\d,]*(?:\.\d+)?`;
-/** A number or a range before a unit, "5", "3–8", "22–28". */
-const amounts = String.raw`(${number})(?:–(${number}))?`;
+/** An amount or a range of metres, "5 m", "3–8 m"; "8 mm²" and "22 m/s" are none. */
+const ofMetres = /([-−]?\d[\d,.]{0,9})(?:–([-−]?\d[\d,.]{0,9}))? m(?![\w²/])/g;
+const ofCelsius = /([-−]?\d[\d,.]{0,9})(?:–([-−]?\d[\d,.]{0,9}))? °C/g;
 
 const valueOf = (told: string): number => Number(told.replaceAll(',', '').replace('−', '-'));
 const rounded = (value: number): string =>
   String(Math.abs(value) < 10 ? Math.round(value * 10) / 10 : Math.round(value));
 
-/** Each amount of a unit in a text as another unit has it. */
-const turn = (text: string, from: string, to: string, as: (value: number) => number): string =>
-  text.replace(new RegExp(`${amounts} ${from}`, 'g'), (_whole, low: string, high?: string) =>
+/** Each amount that a pattern finds as another unit has it. */
+const turn = (text: string, found: RegExp, to: string, as: (value: number) => number): string =>
+  text.replace(found, (_whole, low: string, high?: string) =>
     [low, high]
       .filter(told => told !== undefined)
       .map(told => rounded(as(valueOf(told))))
@@ -30,6 +30,6 @@ const turn = (text: string, from: string, to: string, as: (value: number) => num
  * sizes are no matter of the text: another size is chosen (`cable-size`).
  */
 export function inChatUnits(text: string, { length, temperature }: ChatUnits): string {
-  const feet = length ? turn(text, String.raw`m(?![\w²/])`, 'ft', metres => metres * feetPerMetre) : text;
-  return temperature ? turn(feet, '°C', '°F', celsius => Math.round(celsius * 1.8 + 32)) : feet;
+  const feet = length ? turn(text, ofMetres, 'ft', metres => metres * feetPerMetre) : text;
+  return temperature ? turn(feet, ofCelsius, '°F', celsius => Math.round(celsius * 1.8 + 32)) : feet;
 }
