@@ -149,11 +149,11 @@ export function answerBatterySize(facts: Facts, result: BatterySize, setting: Se
     next: isPastBelief
       ? []
       : [
-      result.chemistry === 'lfp'
-        ? w.say('next-agm', 'what if agm?')
-        : w.say('next-lithium', 'what if lithium?'),
-      w.say('next-days', 'make it {n} days', { n: `${Math.round(durationH / 24) + 2}` }),
-      ...(setting.recalled.has('solar') ? [] : [w.say('next-solar', 'what solar do I need?')]),
-    ],
+          result.chemistry === 'lfp'
+            ? w.say('next-agm', 'what if agm?')
+            : w.say('next-lithium', 'what if lithium?'),
+          w.say('next-days', 'make it {n} days', { n: `${Math.round(durationH / 24) + 2}` }),
+          ...(setting.recalled.has('solar') ? [] : [w.say('next-solar', 'what solar do I need?')]),
+        ],
   };
 }

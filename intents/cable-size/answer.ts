@@ -1,13 +1,12 @@
 import type { Verdict } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
 import type { CautionCode } from '#answer/words/en.ts';
-import { conductorsSold } from '#engine/cable/conductor.ts';
 import { gaugeName } from '#quantity/gauge.ts';
 import { plain, significant } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import { figure, reasons } from '../figures.ts';
 import type { Setting } from '../intent.ts';
-import type { CableSize } from './compute.ts';
+import { type CableSize, nextThicker } from './compute.ts';
 
 /** From here on the current can start a fire in a poor joint, A. */
 const bigA = 60;
@@ -116,9 +115,7 @@ function another(result: CableSize): string[] {
       ? [`what cable for ${run} with ${betterPercent}% drop?`]
       : [];
   if (isTooMuch || givesA !== undefined) return [];
-  const next = conductorsSold(conductor.as === 'gauge' ? 'gauge' : 'metric').find(
-    one => one.areaMm2 > conductor.areaMm2 * 1.01,
-  );
+  const next = nextThicker(conductor);
   return next ? [`voltage drop on ${onCable({ ...result, conductor: next })}, ${run}?`] : [];
 }
 

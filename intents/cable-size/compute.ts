@@ -160,6 +160,10 @@ export function computeCableSize(
   };
 }
 
+/** The next size up that is sold in the same measure; undefined beyond the thickest. */
+export const nextThicker = ({ as, areaMm2 }: Conductor): Conductor | undefined =>
+  conductorsSold(as === 'gauge' ? 'gauge' : 'metric').find(one => one.areaMm2 > areaMm2 * 1.01);
+
 const asFigures = (pair: Drop & Pick<Pair, 'conductor' | 'fuse'>, about: Run) => ({
   conductorArea: pair.conductor.areaMm2,
   voltageDrop: pair.dropV,

@@ -1,13 +1,12 @@
 import type { Figure } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
 import { span } from '#answer/say.ts';
-import { bankOf } from '#engine/battery/bank.ts';
 import { decimals, significant } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import { figure, workingOf } from '../figures.ts';
 import type { Setting } from '../intent.ts';
 import { chemistryName } from '../words.ts';
-import type { ChargeLevel } from './compute.ts';
+import { type ChargeLevel, sizeAh } from './compute.ts';
 
 const percent = (value: number): string => `${decimals(value, 0)} %`;
 /** Within what a table of volts can tell. */
@@ -68,7 +67,6 @@ const chargeName = ({ chemistry }: ChargeLevel): string =>
 
 /** Words for how full a battery is. */
 export function answerChargeLevel(facts: Facts, result: ChargeLevel, _setting: Setting): Reply {
-  const bank = bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV);
   const { stateOfCharge: level, state } = result;
   let text: readonly [string, ...string[]];
   if (!level) text = charging(facts, result);
@@ -94,7 +92,7 @@ export function answerChargeLevel(facts: Facts, result: ChargeLevel, _setting: S
     next: [
       ...(level && level.value < 95
         ? [
-            `${significant(bank?.capacityAh ?? 100)}Ah ${chargeName(result)} at ${decimals(level.value, 0)}%, 20A charger, how long till it's full?`,
+            `${significant(sizeAh(facts))}Ah ${chargeName(result)} at ${decimals(level.value, 0)}%, 20A charger, how long till it's full?`,
           ]
         : []),
       'agm or lithium?',

@@ -40,7 +40,9 @@ export function answerTypical(facts: RunTimeFacts, result: RunTime, _setting: Se
   const isOne = facts.loads?.length === 1 && facts.loads[0]!.count === 1 && !things.endsWith('s');
   const gaps = {
     lasts: lasting(runTime, w),
-    things: isOne ? w.say('a-typical', 'a typical {things}', { things }) : w.say('typical-all', 'typical {things}', { things }),
+    things: isOne
+      ? w.say('a-typical', 'a typical {things}', { things })
+      : w.say('typical-all', 'typical {things}', { things }),
     it: isOne ? w.say('it', 'it') : w.say('them', 'them'),
     ah: w.decimals(usual.capacityAh, 0),
   };
@@ -49,7 +51,12 @@ export function answerTypical(facts: RunTimeFacts, result: RunTime, _setting: Se
     tight: w.say('typical-tight', 'Perhaps: a typical {ah} Ah AGM runs {it} {lasts}.', gaps),
     no: w.say('typical-no', 'Hardly: a typical {ah} Ah AGM runs {it} {lasts}.', gaps),
   };
-  const battery = { name: 'batteryCapacity', value: usual.capacityAh, unit: 'Ah', why: 'AGM, as you named none' };
+  const battery = {
+    name: 'batteryCapacity',
+    value: usual.capacityAh,
+    unit: 'Ah',
+    why: 'AGM, as you named none',
+  };
   return {
     headline: verdict
       ? heads[verdict]

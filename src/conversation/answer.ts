@@ -98,7 +98,8 @@ export function toAnswer(reply: Reply, told: Told): Answer {
       ...codes.map(code => english.say(`caution-${code}`, cautionSentences[code])),
     ],
     ...(told.intent === 'none' && heard.cues.has('thanks') && { isThanks: true as const }),
-    next: (reply.next ?? []).filter(say => say !== workingWish || hasMore)
+    next: (reply.next ?? [])
+      .filter(say => say !== workingWish || hasMore)
       .slice(0, 3)
       .map(say => inChatUnits(say, told.units ?? {})),
     chart: reply.chart,

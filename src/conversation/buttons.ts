@@ -20,6 +20,7 @@ const buttons: Readonly<Record<string, Meant>> = {
   "what's our daily use?": { intent: 'energy-budget' },
   'isolator or dcdc?': { intent: 'charge-path' },
   'agm or lithium?': { intent: 'battery-type' },
+  'what is an amp hour?': { intent: 'term' },
   'what if lithium?': { facts: { batteries: [{ chemistry: 'lfp' }] } },
   'what if agm?': { facts: { batteries: [{ chemistry: 'agm' }] } },
   'what if mppt?': { facts: { solar: [{ controller: 'mppt' }] } },

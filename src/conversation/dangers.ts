@@ -69,7 +69,10 @@ export function stillThere(
 }
 
 /** The dangers of two lists, the most urgent first. */
-export const withDangers = (all: readonly HazardCode[], more: readonly HazardCode[]): readonly HazardCode[] =>
+export const withDangers = (
+  all: readonly HazardCode[],
+  more: readonly HazardCode[],
+): readonly HazardCode[] =>
   more.length === 0 ? all : hazardCodes.filter(code => all.includes(code) || more.includes(code));
 
 /**

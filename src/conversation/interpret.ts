@@ -5,6 +5,7 @@ import type { Intent, Setting } from '#intents/intent.ts';
 import { withLearned } from '#intents/learned.ts';
 import { hasCapacity } from '#intents/needs.ts';
 import { whereOf } from '#intents/sun.ts';
+import type { Cue } from '#language/words/en/cues.ts';
 import { holds } from '#rig/correct.ts';
 import { gearIn, hasGear } from '#rig/gear.ts';
 import type { HazardCode } from '#rig/hazard-codes.ts';
@@ -200,6 +201,9 @@ export function interpret(memory: Memory, message: Message, said: Heard, options
   return first;
 }
 
+const isNothingTold = ({ facts, removed, corrects }: Heard): boolean =>
+  Object.keys(facts).length === 0 && removed.length === 0 && corrects === undefined;
+
 /** A message taken for one question. */
 function taken(
   memory: Memory,
@@ -238,9 +242,13 @@ function taken(
   // What was dangerous before still is, where this is the same question.
   const isSame = lean.frame?.intent === intent.name && lean.extent === 'all';
   const kept = isSame ? stillThere(lean.frame!, heard, facts) : [];
+  // Asked for again ("show the working"), it goes by what it went by.
+  const again = isSame && isNothingTold(heard) ? lean.frame : undefined;
+  const turning = asked(heard, lean);
+  const cues = again ? new Set([...turning.cues, ...((again.cues ?? []) as Cue[])]) : turning.cues;
   // Readings that were not taken are no part of what is kept to answer again.
-  const setting = settingOf(memory, message, { ...asked(heard, lean), options: [] }, options, {
-    recalled: filled.recalled,
+  const setting = settingOf(memory, message, { ...turning, cues, options: [] }, options, {
+    recalled: again ? new Set(again.recalled as (keyof Stated)[]) : filled.recalled,
     owner: isLentBank ? lentNow.who : ofRig,
     claims,
     units: unitsFor(memory, said, lean.frame),

@@ -41,6 +41,9 @@ export const frameSchema = z.strictObject({
       hours: z.number().optional(),
     })
     .optional(),
+  /** What of its facts memory filled in, and the cues of its words: asked for again, it is answered by the same. */
+  recalled: z.array(z.string().max(40)).max(60).optional(),
+  cues: z.array(z.string().max(40)).max(80).optional(),
   /** It asked whether something does ("will 160 W keep it going?"): what turns it asks that too. */
   isCheck: z.boolean().optional(),
   /** What it was told in, where that isn't the usual. */

@@ -104,6 +104,8 @@ const frameOf = (
   units: unusualUnits(setting.units),
   hazards: hazards.length > 0 ? [...hazards] : undefined,
   conversion: heard.conversion && { ...heard.conversion },
+  recalled: setting.recalled.size > 0 ? [...setting.recalled] : undefined,
+  cues: setting.parsed.cues.size > 0 ? [...setting.parsed.cues].slice(0, 80) : undefined,
   isCheck: setting.parsed.cues.has('ask-can-it') ? true : undefined,
   asked: done.isBack || intent.name === 'unclear' ? missing.slice(0, 10).map(({ ask }) => ask) : undefined,
 });

@@ -67,7 +67,10 @@ export function useless({ shown, button, answer }: Pressed): string | undefined 
   if (!isChosen && /To work that out I need/.test(answer.text)) return 'it asks what it needs';
   if (plain(answer.text) === plain(shown.text)) return 'it repeats the answer';
   // The same question again, turned: what to be careful of stays, unless the turn takes its cause away.
-  const isTurn = answer.intent === shown.intent && !/^(?:what if (?:agm|lithium|in parallel)|quiz|next)/.test(button);
+  const isTurn =
+    answer.intent === shown.intent &&
+    shown.intent !== 'term' &&
+    !/^(?:what if (?:agm|lithium|in parallel)|quiz|next)/.test(button);
   const lost = isTurn ? shown.cautions.filter(caution => !answer.cautions.includes(caution)) : [];
   return lost.length > 0 ? `it takes a caution away: ${lost.join(' ')}` : undefined;
 }
