@@ -95,9 +95,6 @@ export function answerShould(facts: Facts, should: Should, { parsed }: Setting):
       ...loadCautions(facts),
       ...(facts.batteries?.some(one => one.chemistry === 'flooded') ? (['battery-gas'] as const) : []),
     ],
-    next: [
-      w.say('next-how-long', 'how long will it last?'),
-      w.say('next-working', 'show the working'),
-    ],
+    next: [w.say('next-how-long', 'how long will it last?'), w.say('next-working', 'show the working')],
   };
 }

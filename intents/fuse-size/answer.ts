@@ -131,9 +131,6 @@ export function answerFuseSize(result: FuseSize): Reply {
     figures: { fuseRating: figure(rating, 'A') },
     ...reasons(result),
     cautions,
-    next: [
-      ...(result.kind === undefined ? [] : ['what cable for that over 3 m?']),
-      'show the working',
-    ],
+    next: [...(result.kind === undefined ? [] : ['what cable for that over 3 m?']), 'show the working'],
   };
 }

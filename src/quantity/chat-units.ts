@@ -11,7 +11,7 @@ const feetPerMetre = 1 / 0.3048;
 const ofMetres = /([-−]?\d[\d,.]{0,9})(?:–([-−]?\d[\d,.]{0,9}))? m(?![\w²/])/g;
 const ofCelsius = /([-−]?\d[\d,.]{0,9})(?:–([-−]?\d[\d,.]{0,9}))? °C/g;
 
-const valueOf = (told: string): number => Number(told.replaceAll(',', '').replace('−', '-'));
+const numberOf = (told: string): number => Number(told.replaceAll(',', '').replace('−', '-'));
 const rounded = (value: number): string =>
   String(Math.abs(value) < 10 ? Math.round(value * 10) / 10 : Math.round(value));
 
@@ -20,7 +20,7 @@ const turn = (text: string, found: RegExp, to: string, as: (value: number) => nu
   text.replace(found, (_whole, low: string, high?: string) =>
     [low, high]
       .filter(told => told !== undefined)
-      .map(told => rounded(as(valueOf(told))))
+      .map(told => rounded(as(numberOf(told))))
       .join('–')
       .concat(` ${to}`),
   );

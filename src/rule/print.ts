@@ -56,11 +56,11 @@ const meaningOf = (says: string): string => says.split(/[:;]/, 1)[0]!;
 export function printWords(rule: Rule<string>, inputs: Readonly<Record<string, number>>): string {
   const says = rule.says.replace(/\.$/, '');
   const tree = treeFor(rule);
-  const valueOf = (name: string): string =>
+  const amountOf = (name: string): string =>
     withUnit(String(Number((inputs[name] ?? 0).toPrecision(4))), rule.symbols[name]?.unit ?? '');
   const meaning = (name: string): string => meaningOf(rule.symbols[name]?.says ?? name);
-  if (isArithmetic(tree)) return `${says}: ${show(tree, name => `${valueOf(name)} (${meaning(name)})`)}`;
-  const parts = Object.keys(rule.symbols).map(name => `${meaning(name)} ${valueOf(name)}`);
+  if (isArithmetic(tree)) return `${says}: ${show(tree, name => `${amountOf(name)} (${meaning(name)})`)}`;
+  const parts = Object.keys(rule.symbols).map(name => `${meaning(name)} ${amountOf(name)}`);
   return `${says} (${parts.join(', ')})`;
 }
 

@@ -30,7 +30,7 @@ export const settingWith = (
   at: new Date('2026-01-15T09:00:00Z'),
   mainsV: 230,
   units: {},
-    recalled: new Set(),
+  recalled: new Set(),
   claims: [],
   rigs: {},
   parsed: { ...nothingSaid, ...parsed },

@@ -36,8 +36,10 @@ export function* press(talks: number, seed: number): Generator<Pressed> {
     const asked = Array.from({ length: 1 + Math.floor(random() * 3) }, () => among(among(rows)));
     const turns = asked.flatMap(({ before = [], say }) => [...before, say]);
     let at = start;
-    const say = (memory: Memory, text: string) =>
-      converse(memory, { chat: 'c', from: 'kim', text, at: new Date((at += 60_000)), kind });
+    const say = (memory: Memory, text: string) => {
+      at += 60_000;
+      return converse(memory, { chat: 'c', from: 'kim', text, at: new Date(at), kind });
+    };
     let now: { memory: Memory; answer?: Answer } = { memory: emptyMemory() };
     turns.forEach((turn, i) => {
       const key = `${kind}|${turns.slice(0, i + 1).join('|')}`;
