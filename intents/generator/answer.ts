@@ -1,6 +1,6 @@
 import type { Verdict } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
-import { lasting, sentence, span } from '#answer/say.ts';
+import { lasting, span } from '#answer/say.ts';
 import { decimals, plain } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import { enough, figure, reasons } from '../figures.ts';
