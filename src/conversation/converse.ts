@@ -102,7 +102,7 @@ function inUnits(
     return { memory: noted, answer: toAnswer({ headline }, { intent: 'none', heard: asked }) };
   }
   const onto = { ...message, onto: { ...last, units: undefined } };
-  const again = { ...asked, intent: last.intent, cues: new Set<Cue>(), words: 1 };
+  const again = { ...asked, intent: last.intent, cues: new Set<Cue>(['same-again']), words: 1 };
   return answer(noted, onto, interpret(noted, onto, again, options));
 }
 

@@ -201,8 +201,14 @@ export function interpret(memory: Memory, message: Message, said: Heard, options
   return first;
 }
 
-const isNothingTold = ({ facts, removed, corrects }: Heard): boolean =>
-  Object.keys(facts).length === 0 && removed.length === 0 && corrects === undefined;
+const asAgain: readonly Cue[] = ['ask-working', 'ask-why', 'simpler', 'same-again'];
+
+/** Whether the answer before is asked for once more, another way, and nothing is told. */
+const isAskedAgain = ({ facts, removed, corrects, cues }: Heard): boolean =>
+  Object.keys(facts).length === 0 &&
+  removed.length === 0 &&
+  corrects === undefined &&
+  asAgain.some(cue => cues.has(cue));
 
 /** A message taken for one question. */
 function taken(
@@ -243,7 +249,7 @@ function taken(
   const isSame = lean.frame?.intent === intent.name && lean.extent === 'all';
   const kept = isSame ? stillThere(lean.frame!, heard, facts) : [];
   // Asked for again ("show the working"), it goes by what it went by.
-  const again = isSame && isNothingTold(heard) ? lean.frame : undefined;
+  const again = isSame && isAskedAgain(heard) ? lean.frame : undefined;
   const turning = asked(heard, lean);
   const cues = again ? new Set([...turning.cues, ...((again.cues ?? []) as Cue[])]) : turning.cues;
   // Readings that were not taken are no part of what is kept to answer again.
