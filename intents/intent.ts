@@ -2,6 +2,7 @@ import type { z } from 'zod';
 import type { IntentName } from '#answer/answer.ts';
 import type { ForgetWish, Lesson, Reply } from '#answer/reply.ts';
 import type { ParsedMessage } from '#language/reading.ts';
+import type { ChatUnits } from '#quantity/chat-units.ts';
 import type { Claim, Facts, LearnedOfRig, Rig, Stated } from '#rig/rig.ts';
 
 /** What surrounds a question, besides its facts. All plain values; nothing reads a clock. */
@@ -12,6 +13,8 @@ export interface Setting {
   readonly at: Date;
   /** Mains voltage of the country, 230 by default (V). */
   readonly mainsV: number;
+  /** What the answer is told in, where it isn't metres, °C and mm². */
+  readonly units: ChatUnits;
   /** Keys of `facts` that memory filled in: the answer says so ("your 120 Ah AGM"). */
   readonly recalled: ReadonlySet<keyof Facts>;
   /** Whose rig was used, where it is not the chat's own: "dad". */
@@ -80,6 +83,8 @@ export interface Intent<N = Facts> {
   readonly subjectIn?: (words: readonly string[], text: string) => string | undefined;
   /** What it needs where the words name its subject, in place of `needs`. */
   readonly needsOn?: (subject: string) => z.ZodType<N, Stated>;
+  /** A first answer with typical gear where nothing is told of it, which asks for what would help most; undefined where that can't be. */
+  readonly guess?: (facts: Stated, setting: Setting) => Reply | undefined;
   /** Facts in, reply out. Pure. */
   readonly reply: (facts: N, setting: Setting) => Reply;
 }

@@ -175,12 +175,12 @@ export function describeSun(
     isPlain ? '' : say(`sky-${sky}`, skies[sky]),
     controller
       ? say('controller', '{controller} controller', { controller })
-      : say('controller-taken', 'MPPT controller taken'),
+      : say('controller-taken', 'taking an MPPT controller'),
   ];
   const all = parts.filter(Boolean).join(', ');
   return isPlain
     ? say('with-sun', 'With {all}.', { all })
-    : say('reckoned-with', 'Reckoned with about {all}.', { all });
+    : say('reckoned-with', 'Based on about {all}.', { all });
 }
 
 /** What would make the figure better: a place, or which of several places of a name was taken. */

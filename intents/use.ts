@@ -84,7 +84,7 @@ export function readingNote(facts: Facts, words: Speech = english): string | und
   const taken = { thing: sentence(load.name), drawn: draw(load, words), share, air: words.significant(airC) };
   const note = words.say(
     'reading-note',
-    '{thing} {drawn} is taken as what it draws while running, some {share} % of the time at {air} °C; if that is its average, say “average”.',
+    '{thing} {drawn} is taken as its draw while it runs, about {share} % of the time at {air} °C; if that is its average, say “average”.',
     taken,
   );
   return threeWay ? `${note} ${threeWay}` : note;

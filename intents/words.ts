@@ -1,8 +1,7 @@
-import { exactly, sentence, span } from '#answer/say.ts';
+import { exactly, sentence } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
 import type { Bank } from '#engine/battery/bank.ts';
 import { chemistryRow } from '#engine/battery/tables.ts';
-import type { Range } from '#quantity/range.ts';
 import type { Chemistry } from '#rig/rig.ts';
 import type { Setting } from './intent.ts';
 
@@ -34,12 +33,6 @@ export function describeBank(
 /** "AGM", "lithium", "lead-acid". */
 export const chemistryName = (chemistry: Chemistry, words: Speech = english): string =>
   words.say(`kind-${chemistry}`, chemistry === 'lead-acid' ? 'lead-acid' : chemistryRow(chemistry).name);
-
-/** "36–48 h", or minutes where it is short: "12–20 minutes". */
-export const timeSpan = ({ low, high }: Range, words: Speech = english): string =>
-  high < 1.5
-    ? span(low * 60, high * 60, words.say('unit-minutes', 'minutes'), words)
-    : span(low, high, 'h', words);
 
 /** A wanted time without "about": "3 days", "a day", "9 hours". */
 export const wantedTime = (hours: number, words: Speech = english): string =>

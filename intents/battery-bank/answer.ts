@@ -33,9 +33,9 @@ export function answerBatteryBank(facts: BankFacts, result: JoinedBank, _setting
   const { usableCapacity, energy } = result.explored.figures;
   const isSeries = (bank.inSeries ?? 1) > 1;
   const lines = [
-    `About ${significant(usableCapacity.value)} Ah of that is for use (${span(usableCapacity.low, usableCapacity.high, 'Ah')}), some ${decimals(energy.value, 0)} Wh${bank.isChemistryAssumed ? ', taken as AGM' : ''}.`,
+    `About ${significant(usableCapacity.value)} Ah of that is for use (${span(usableCapacity.low, usableCapacity.high, 'Ah')})${bank.isChemistryAssumed ? ', taken as AGM' : ''}.`,
     isSeries
-      ? 'Series adds volts, not amp hours; the energy is the same either way.'
+      ? `Series adds volts, not amp hours; the energy is the same either way, about ${decimals(energy.value, 0)} Wh.`
       : 'Parallel adds amp hours, the volts stay; take plus from one end and minus from the other, so that they share.',
   ];
   if (otherWay && bank.count <= 4 && bank.voltageV / (bank.inSeries ?? 1) > 11)

@@ -24,6 +24,12 @@ function headline(result: BatterySize, time: string, w: Speech): string {
     range: span(c.low, c.high, 'Ah', w),
     size: size(result),
   };
+  if (c.value > mostAh)
+    return w.say(
+      'past-belief',
+      'That would take about {ah} Ah of {kind}, more than a camp carries. Are the numbers right?',
+      { ...gaps, ah: w.significant(Number(c.value.toPrecision(2))) },
+    );
   if (!result.other)
     return w.say(
       'size-of-kind',
@@ -34,6 +40,9 @@ function headline(result: BatterySize, time: string, w: Speech): string {
   const text = 'About {ah} Ah of {kind} for {time} ({range}), or about {lithium} Ah of lithium.';
   return w.say('size-or-lithium', text, { ...gaps, lithium });
 }
+
+/** More than this is asked about, Ah: nobody carries it. */
+const mostAh = 1000;
 
 /** What the charge sources would change, where some are told. */
 function charging(facts: Facts, result: BatterySize, w: Speech): string | undefined {
@@ -109,13 +118,15 @@ export function answerBatterySize(facts: Facts, result: BatterySize, setting: Se
           'You use about {daily} Ah a day, {need} Ah in {time}, and {share} % of the label is for use.',
           { ...used, share: w.decimals(share * 100, 0) },
         );
+  const isPastBelief = batteryCapacity.value > mostAh;
   const shops =
-    result.other &&
-    w.say(
-      'usual-sizes',
-      'Next usual sizes: {agm} AGM, {lithium} lithium (half the weight or less, far more cycles).',
-      { agm: size(result), lithium: size(result.other) },
-    );
+    result.other && !isPastBelief
+      ? w.say(
+          'usual-sizes',
+          'Usual sizes: {agm} AGM, {lithium} lithium (half the weight or less, far more cycles).',
+          { agm: size(result), lithium: size(result.other) },
+        )
+      : undefined;
   const more = [
     compareOwn(result, w),
     bigDraw(result, w),
@@ -129,20 +140,20 @@ export function answerBatterySize(facts: Facts, result: BatterySize, setting: Se
   const days = { name: 'durationH', value: durationH / 24, unit: 'days', why: "you didn't say how long" };
   return {
     headline: headline(result, time, w),
-    lines: [why, shops, ...more].filter(line => line !== undefined).slice(0, 3),
+    lines: [isPastBelief ? undefined : why, shops, ...more].filter(line => line !== undefined).slice(0, 3),
     verdict: null,
     figures: { batteryCapacity: figure(batteryCapacity, 'Ah'), dailyUse: figure(dailyUse, 'Ah') },
     assumed: result.isDurationAssumed ? [days, ...assumed] : assumed,
     working,
     cautions,
-    next: [
-      result.chemistry === 'lfp'
-        ? w.say('next-agm', 'what if agm?')
-        : w.say('next-lithium', 'what if lithium?'),
-      w.say('next-days', 'make it {n} days', { n: `${Math.round(durationH / 24) + 2}` }),
-      setting.recalled.has('solar')
-        ? w.say('next-lasts', 'how long will it last?')
-        : w.say('next-solar', 'what solar do I need?'),
-    ],
+    next: isPastBelief
+      ? []
+      : [
+          result.chemistry === 'lfp'
+            ? w.say('next-agm', 'what if agm?')
+            : w.say('next-lithium', 'what if lithium?'),
+          w.say('next-days', 'make it {n} days', { n: `${Math.round(durationH / 24) + 2}` }),
+          ...(setting.recalled.has('solar') ? [] : [w.say('next-solar', 'what solar do I need?')]),
+        ],
   };
 }

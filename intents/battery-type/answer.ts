@@ -32,11 +32,14 @@ function compared(result: BatteryType): readonly [string, ...string[]] {
   const [a, b] = [usable(lead), usable(lithium)];
   const more = b.value >= a.value ? label(lithium) : label(lead);
   const ratio = Math.max(a.value, b.value) / Math.min(a.value, b.value);
-  const verdict = ratio < 1.05 ? 'About the same' : `The ${more} gives more`;
+  const [most, least] = b.value >= a.value ? [b, a] : [a, b];
   return [
-    `${verdict}: ${label(lead)} has about ${significant(a.value)} Ah to use (${span(a.low, a.high, 'Ah')}), ${label(lithium)} about ${significant(b.value)} Ah (${span(b.low, b.high, 'Ah')}).`,
-    `Weight about ${kg(lead.weightKg)} against ${kg(lithium.weightKg)}; life about ${decimals(lead.cycles, 0)} cycles against ${decimals(lithium.cycles, 0)}, or ${decimals(lead.lifeKwh, 0)} against ${decimals(lithium.lifeKwh, 0)} kWh in all.`,
-    `Cold: at 0 °C lead still gives about ${decimals(lead.atFreezing * 100, 0)} % of its label, lithium ${decimals(lithium.atFreezing * 100, 0)} %, but lithium must not be charged below freezing.${heat(result)}`,
+    ratio < 1.05
+      ? `About the same: ${significant(a.value)} Ah to use from the ${label(lead)}, ${significant(b.value)} Ah from the lithium.`
+      : `The ${more} gives more: about ${significant(most.value)} Ah to use, against ${significant(least.value)} Ah.`,
+    `To use: ${span(a.low, a.high, 'Ah')} of ${label(lead)}, ${span(b.low, b.high, 'Ah')} of ${label(lithium)}.`,
+    `Weight: about ${kg(lead.weightKg)} against ${kg(lithium.weightKg)}. Life: about ${decimals(lead.cycles, 0)} cycles against ${decimals(lithium.cycles, 0)}.`,
+    `At freezing lead still gives about ${decimals(lead.atFreezing * 100, 0)} % of its label, lithium ${decimals(lithium.atFreezing * 100, 0)} %.${heat(result)}`,
     'Lithium charges faster and holds its volts; AGM costs less to buy and suits an old charger or alternator as it is.',
   ];
 }
@@ -73,6 +76,10 @@ export function answerBatteryType(result: BatteryType, setting: Setting): Reply 
     ],
     working: () => [...(lead.working?.() ?? []), ...(lithium.working?.() ?? [])],
     cautions: ['lithium-cold'],
-    next: ['what battery do I need?', 'isolator or dcdc?', 'show the working'],
+    next: [
+      `how long will ${significant(result.lithium.bank.capacityAh)}Ah lithium run a 1A fridge`,
+      'isolator or dcdc?',
+      'show the working',
+    ],
   };
 }

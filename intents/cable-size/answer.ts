@@ -7,7 +7,7 @@ import type { Facts } from '#rig/rig.ts';
 import { figure, reasons } from '../figures.ts';
 import type { Setting } from '../intent.ts';
 import { cableChart } from './chart.ts';
-import type { CableSize } from './compute.ts';
+import { type CableSize, nextThicker } from './compute.ts';
 
 /** From here on the current can start a fire in a poor joint, A. */
 const bigA = 60;
@@ -15,12 +15,21 @@ const bigA = 60;
 const square = (areaMm2: number): string => `${significant(areaMm2, areaMm2 < 10 ? 2 : 3)} mm²`;
 const both = (gauge: number): string => gaugeName(gauge).replace(' AWG', ' B&S (AWG)');
 
-/** "16 mm² (4 B&S or AWG)", "10 B&S (AWG), 5.3 mm²". */
-function name({ conductor, gauge, isGiven }: CableSize): string {
-  if (conductor.as === 'gauge') return `${both(conductor.size)}, ${square(conductor.areaMm2)}`;
-  if (conductor.as === 'auto')
-    return `${significant(conductor.size)} mm auto cable, which is ${square(conductor.areaMm2)} of copper`;
-  return `${square(conductor.areaMm2)} (${isGiven ? 'about ' : ''}${gaugeName(gauge).replace(' AWG', ' B&S or AWG')})`;
+/** "16 mm²", "10 B&S (AWG)". */
+function name({ conductor }: CableSize): string {
+  if (conductor.as === 'gauge') return both(conductor.size);
+  if (conductor.as === 'auto') return `${significant(conductor.size)} mm auto cable`;
+  return square(conductor.areaMm2);
+}
+
+/** The size as one types it: "6mm2", "8 AWG". */
+const onCable = ({ conductor }: CableSize): string =>
+  conductor.as === 'gauge' ? gaugeName(conductor.size) : `${significant(conductor.areaMm2)}mm2`;
+
+/** The size in the other measure: a line of its own. */
+function otherwise({ conductor, gauge, isGiven }: CableSize): string {
+  if (conductor.as !== 'metric') return `That is ${square(conductor.areaMm2)} of copper.`;
+  return `In the shop: ${isGiven ? 'about ' : ''}${both(gauge)}.`;
 }
 
 function drops({ figures, lengthM, voltageV }: CableSize): string {
@@ -38,7 +47,7 @@ function judge({ figures, limitPercent, carriesA, doesFuseFit }: CableSize): Exc
 
 function headline(result: CableSize, verdict: Verdict, isAutoAsked: boolean): string {
   if (isAutoAsked && result.square)
-    return `No: ${significant(result.conductor.size)} mm auto cable is measured over its insulation and holds about ${square(result.conductor.areaMm2)} of copper.`;
+    return `No: ${significant(result.conductor.size)} mm auto cable is measured outside and holds about ${square(result.conductor.areaMm2)} of copper.`;
   if (!result.isGiven)
     return result.isTooMuch
       ? `No single cable sold does it: even ${name(result)} loses ${drops(result)}.`
@@ -65,7 +74,7 @@ function why(result: CableSize, verdict: Verdict): string {
   }
   if (isByCurrent)
     return `The current asks for that size, not the drop: it must carry its ${fuseName(result)}.`;
-  return `It keeps the drop within ${limit} and carries its ${fuseName(result)}. ${isRoundTrip ? 'The length told was there and back.' : 'I took the length as one way; there and back is counted.'}`;
+  return `It keeps the drop within ${limit} and carries its ${fuseName(result)}. ${isRoundTrip ? 'The length told was there and back.' : 'The length is taken one way; there and back is counted.'}`;
 }
 
 /** A cable told that can't carry the fuse its current asks for. */
@@ -95,6 +104,22 @@ function cautionsOf(facts: Facts, result: CableSize): CautionCode[] {
   return found;
 }
 
+/** The percentage that is better than the usual. */
+const betterPercent = 3;
+
+/** The drop on the next size up, or the size for a smaller drop, as questions that stand alone; none where neither changes anything. */
+function another(result: CableSize): string[] {
+  const { conductor, figures, lengthM, isGiven, isTooMuch, givesA, limitPercent } = result;
+  const run = `${plain(givesA ?? figures.current.value)}A over ${significant(lengthM)} m`;
+  if (isGiven)
+    return figures.voltageDropPercent.value > betterPercent && limitPercent > betterPercent
+      ? [`what cable for ${run} with ${betterPercent}% drop?`]
+      : [];
+  if (isTooMuch || givesA !== undefined) return [];
+  const next = nextThicker(conductor);
+  return next ? [`voltage drop on ${onCable({ ...result, conductor: next })}, ${run}?`] : [];
+}
+
 /** Words for a cable. */
 export function answerCableSize(facts: Facts, result: CableSize, setting: Setting): Reply {
   const { cues } = setting.parsed;
@@ -106,6 +131,7 @@ export function answerCableSize(facts: Facts, result: CableSize, setting: Settin
   const lines = [
     isAutoAsked ? `On it: ${drops(result)}.` : why(result, verdict ?? judge(result)),
     thin(result),
+    isAutoAsked ? undefined : otherwise(result),
     trap(result),
     result.givesA === undefined
       ? undefined
@@ -131,8 +157,8 @@ export function answerCableSize(facts: Facts, result: CableSize, setting: Settin
         : () => cableChart(facts, result),
     cautions: cautionsOf(facts, result),
     next: [
-      `what fuse for ${plain(result.givesA ?? result.figures.current.value)}A on ${significant(conductorArea.value)}mm2?`,
-      result.isGiven ? 'and what size for 3%?' : 'and if I use the next size up?',
+      `what fuse for ${plain(result.givesA ?? result.figures.current.value)}A on ${onCable(result)}?`,
+      ...another(result),
       'show the working',
     ],
   };

@@ -75,13 +75,15 @@ export function circuitVoltage(facts: Facts): number {
 }
 
 /** A gauge where the person speaks in gauges. */
-const unitOf = (facts: Facts, setting: Pick<Setting, 'parsed'>): 'metric' | 'gauge' =>
-  setting.parsed.cues.has('bs-gauge') && facts.cable?.areaMm2 === undefined ? 'gauge' : 'metric';
+const unitOf = (facts: Facts, { parsed, units }: Pick<Setting, 'parsed' | 'units'>): 'metric' | 'gauge' =>
+  (parsed.cues.has('bs-gauge') || units.cable === 'awg') && facts.cable?.areaMm2 === undefined
+    ? 'gauge'
+    : 'metric';
 
 /** The cable to take (mm²) for a run, or the drop (V, %) on the one that was told. */
 export function computeCableSize(
   facts: Facts,
-  setting: Pick<Setting, 'recalled' | 'parsed' | 'mainsV'>,
+  setting: Pick<Setting, 'recalled' | 'parsed' | 'mainsV' | 'units'>,
 ): CableSize {
   const kind = circuitKindOf(facts, setting.recalled)!;
   const voltageV = circuitVoltage(facts);
@@ -157,6 +159,10 @@ export function computeCableSize(
     autoAreaMm2: autoCableAreaMm2(cable.autoCableMm ?? conductor!.areaMm2),
   };
 }
+
+/** The next size up that is sold in the same measure; undefined beyond the thickest. */
+export const nextThicker = ({ as, areaMm2 }: Conductor): Conductor | undefined =>
+  conductorsSold(as === 'gauge' ? 'gauge' : 'metric').find(one => one.areaMm2 > areaMm2 * 1.01);
 
 const asFigures = (pair: Drop & Pick<Pair, 'conductor' | 'fuse'>, about: Run) => ({
   conductorArea: pair.conductor.areaMm2,

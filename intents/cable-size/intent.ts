@@ -19,7 +19,7 @@ const takes = [
 
 const needCurrent: Need = {
   anyOf: ['cable', 'inverter', 'loads', 'chargers', 'solar'],
-  ask: 'the current or what hangs on it (say “20A” or “2000W inverter”)',
+  ask: 'the current or what runs on it (say “20A” or “2000W inverter”)',
   holds: facts =>
     isSizeAlone(facts) ||
     facts.cable?.currentA !== undefined ||

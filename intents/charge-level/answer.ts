@@ -6,7 +6,7 @@ import type { Facts } from '#rig/rig.ts';
 import { figure, workingOf } from '../figures.ts';
 import type { Setting } from '../intent.ts';
 import { chemistryName } from '../words.ts';
-import type { ChargeLevel } from './compute.ts';
+import { type ChargeLevel, sizeAh } from './compute.ts';
 
 const percent = (value: number): string => `${decimals(value, 0)} %`;
 /** Within what a table of volts can tell. */
@@ -62,6 +62,9 @@ function advice(result: ChargeLevel): string[] {
   return lines;
 }
 
+const chargeName = ({ chemistry }: ChargeLevel): string =>
+  chemistry === 'lead-acid' ? 'AGM' : chemistryName(chemistry);
+
 /** Words for how full a battery is. */
 export function answerChargeLevel(facts: Facts, result: ChargeLevel, _setting: Setting): Reply {
   const { stateOfCharge: level, state } = result;
@@ -86,6 +89,14 @@ export function answerChargeLevel(facts: Facts, result: ChargeLevel, _setting: S
     assumed: result.assumptions.map(({ name, value, unit, why }) => ({ name, value, unit, why })),
     working: workingOf(result.trace),
     cautions: [],
-    next: ['how long to charge it with a 20A charger', 'agm or lithium?', 'show the working'],
+    next: [
+      ...(level && level.value < 95
+        ? [
+            `${significant(sizeAh(facts))}Ah ${chargeName(result)} at ${decimals(level.value, 0)}%, 20A charger, how long till it's full?`,
+          ]
+        : []),
+      'agm or lithium?',
+      'show the working',
+    ],
   };
 }

@@ -68,3 +68,7 @@ export function computeChargeLevel(facts: Facts, setting: Setting): ChargeLevel 
     trace,
   };
 }
+
+/** The battery's size (Ah), a usual one where none is told. */
+export const sizeAh = (facts: Facts): number =>
+  bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV)?.capacityAh ?? 100;

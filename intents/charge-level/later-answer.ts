@@ -1,13 +1,12 @@
 import type { Verdict } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
-import { duration, exactly, span } from '#answer/say.ts';
+import { exactly, lasting, span } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
 import type { Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
 import { figure, reasons } from '../figures.ts';
 import type { Setting } from '../intent.ts';
 import type { Later } from '../level-later.ts';
-import { timeSpan } from '../words.ts';
 import type { ChargeLevel } from './compute.ts';
 
 /** Whether it stays above the level that it should not go below: yes where it does at worst, no where not even at best. */
@@ -52,9 +51,13 @@ export function answerLater(facts: Facts, now: ChargeLevel, later: Later, settin
     now: points(now.stateOfCharge!.value),
   };
   const heads = {
-    yes: w.say('later-yes', 'About {percent} % {when} ({range}): above its floor of {floor} %.', gaps),
-    tight: w.say('later-tight', 'About {percent} % {when} ({range}): close to its floor of {floor} %.', gaps),
-    no: w.say('later-no', 'About {percent} % {when} ({range}): below its floor of {floor} %.', gaps),
+    yes: w.say('later-yes', 'About {percent} % {when} ({range}): fine, just don’t go under {floor} %.', gaps),
+    tight: w.say(
+      'later-tight',
+      'About {percent} % {when} ({range}): close, as you shouldn’t go under {floor} %.',
+      gaps,
+    ),
+    no: w.say('later-no', 'About {percent} % {when} ({range}): too low, don’t go under {floor} %.', gaps),
   };
   const flows = { now: gaps.now, used: w.significant(used.value, 2), into: w.significant(sunIn.value, 2) };
   const lines = [
@@ -76,10 +79,9 @@ export function answerLater(facts: Facts, now: ChargeLevel, later: Later, settin
             flows,
           ),
     later.lastsH && later.lastsH.value > 0 && verdict !== 'yes'
-      ? w.say('to-floor', 'With nothing coming in it reaches {floor} % in {lasts} ({range}).', {
+      ? w.say('to-floor', 'With nothing coming in it is down to {floor} % in {lasts}.', {
           floor,
-          lasts: duration(later.lastsH.value, w),
-          range: timeSpan(later.lastsH, w),
+          lasts: lasting(later.lastsH, w),
         })
       : undefined,
     verdict === 'yes' ? undefined : change(later, w),

@@ -4,16 +4,14 @@ import { decimals } from '#quantity/round.ts';
 import type { ChargePath } from './compute.ts';
 
 const because = {
-  lithium: 'lithium wants its own charging voltage and would pull too much straight off a lead-acid system',
-  'smart-alternator':
-    'a smart alternator drops its voltage on the road, so an isolator lets go or hardly charges',
+  lithium: 'lithium wants its own charging volts, and pulls too much through an isolator',
+  'smart-alternator': 'a smart alternator drops its volts on the road, so an isolator lets go',
   'unlike-lead': 'gel wants another voltage than the starter battery',
-  'long-run': 'over a long run the voltage is lost, and a DC-DC charger lifts it again at the far end',
+  'long-run': 'a long run loses volts, and it lifts them again at the far end',
   'fixed-alternator': 'the alternator holds a fixed voltage',
   'same-kind': 'both batteries like the same voltage',
   'short-run': 'the run is short',
-  'alternator-unknown':
-    'it is right on any alternator, and most since the mid-2000s vary their voltage, which an isolator does not stand',
+  'alternator-unknown': 'it suits any alternator, also the many that vary their volts',
   'solar-input': 'many take the panel as well',
 } as const;
 
@@ -29,7 +27,7 @@ export function answerChargePath(result: ChargePath): Reply {
     ...(rest.length > 0 ? [`Also: ${rest.join('; ')}.`] : []),
     isDcdc
       ? `Fuse its input cable at the starter battery: it takes about a fifth more amps than it gives.${size}`
-      : 'It gives less and less as the battery fills and rarely fills it: add solar or a mains charger now and then. Fuse both ends.',
+      : 'It gives less as the battery fills and rarely fills it: add solar or a mains charger now and then. Fuse both ends.',
     isUnsure
       ? 'With an old fixed-voltage alternator and the same type of battery, an isolator would do.'
       : isDcdc

@@ -1,13 +1,13 @@
 import type { Verdict } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
-import { duration, quarters, sentence } from '#answer/say.ts';
+import { duration, isSaidAlike, quarters, sentence, timeSpan } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
 import type { CautionCode } from '#answer/words/en.ts';
 import type { Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
 import { figure, reasons } from '../figures.ts';
 import type { Setting } from '../intent.ts';
-import { describeBank, timeSpan, wantedTime } from '../words.ts';
+import { describeBank, wantedTime } from '../words.ts';
 import { type ChargeTime, endlessH } from './compute.ts';
 
 /** "about 5 hours of driving": the time by what charges. */
@@ -56,23 +56,32 @@ function headline(facts: Facts, result: ChargeTime, verdict: Verdict, w: Speech)
     return w.say('there-already', 'It is there already: {percent} % is what you ask for or more.', {
       percent: w.decimals(startCharge.value, 0),
     });
+  const range =
+    chargeTime.high < endlessH
+      ? timeSpan(chargeTime, w)
+      : w.say('or-never', '{time} at best, perhaps never', { time: duration(chargeTime.low, w) });
   const gaps = {
-    time: `${timeOn(result, w)} ${goal(facts, result, w)} (${
-      chargeTime.high < endlessH
-        ? timeSpan(chargeTime, w)
-        : w.say('or-never', '{time} at best, perhaps never', { time: duration(chargeTime.low, w) })
-    })`,
+    time: `${timeOn(result, w)} ${goal(facts, result, w)}${range && ` (${range})`}`,
     has: verdict === null ? '' : timeTold(facts, result, w),
   };
   if (verdict === null) return sentence(w.say('takes', '{time}.', gaps));
+  // One unit in a line: days of sun are not held against hours of it.
+  if (!isSaidAlike(timeToldH(facts, result), chargeTime.value, w)) {
+    if (verdict === 'yes') return w.say('yes-plainly', 'Yes: it takes {time}.', gaps);
+    if (verdict === 'tight') return w.say('tight-plainly', 'Tight: it takes {time}.', gaps);
+    return w.say('no-plainly', 'No: it takes {time}.', gaps);
+  }
   if (verdict === 'yes') return w.say('yes-takes', 'Yes, {has} is enough: it takes {time}.', gaps);
   if (verdict === 'tight') return w.say('tight-takes', 'Tight: it takes {time}, and you have {has}.', gaps);
   return w.say('no-takes', "No, {has} isn't enough: it takes {time}.", gaps);
 }
 
 /** The time the person has, in their own measure: days of sun, hours of driving. */
+const timeToldH = (facts: Facts, result: ChargeTime): number =>
+  result.source.kind === 'solar' ? facts.durationH! : result.availableH!;
+
 const timeTold = (facts: Facts, result: ChargeTime, w: Speech): string =>
-  wantedTime(result.source.kind === 'solar' ? facts.durationH! : result.availableH!, w);
+  wantedTime(timeToldH(facts, result), w);
 
 /** What goes in, at what current. */
 function flow(result: ChargeTime, setting: Setting, w: Speech): string {
@@ -115,7 +124,6 @@ function gets(facts: Facts, result: ChargeTime, w: Speech): string | undefined {
 
 /** How many days of average sun it takes. */
 function daysOfSun({ figures }: ChargeTime, w: Speech): string {
-  const hours = w.plain(figures.sunHoursPerDay.value);
   const days = figures.chargeTime.value / figures.sunHoursPerDay.value;
   const time =
     days < 0.8
@@ -123,8 +131,7 @@ function daysOfSun({ figures }: ChargeTime, w: Speech): string {
       : days < 1.13
         ? w.say('one-day', 'a day')
         : w.say('days', '{n} days', { n: quarters(days), count: Math.round(days * 4) / 4 });
-  return w.say('days-of-sun', 'With about {hours} hours of full sun a day that is about {time}{else}.', {
-    hours,
+  return w.say('days-of-sun', 'In usual weather that is about {time} of sun{else}.', {
     time,
     else: figures.drawA.value > 0 ? '' : w.say('nothing-else', ', if nothing else draws'),
   });
@@ -148,7 +155,7 @@ function tail(facts: Facts, result: ChargeTime, w: Speech): string | undefined {
   if (result.bank.chemistry === 'lfp') return undefined;
   return w.say(
     'slow-tail',
-    'It is at 80 % after {time}; the last part is slow, and lead-acid wants it now and then.',
+    'It is at 80 % after {time}; the rest is slow, and lead-acid wants it now and then.',
     { time },
   );
 }
@@ -198,9 +205,8 @@ export function answerChargeTime(facts: Facts, result: ChargeTime, setting: Sett
     ...reasons(result),
     cautions: cautionsOf(facts, result),
     next: [
-      result.source.kind === 'dcdc'
-        ? w.say('next-fuse', 'what fuse for the dcdc?')
-        : w.say('next-path', 'isolator or dcdc?'),
+      ...(result.source.kind === 'dcdc' ? [w.say('next-fuse', 'what fuse for the dcdc?')] : []),
+      ...(result.source.kind === 'isolator' ? [w.say('next-path', 'isolator or dcdc?')] : []),
       result.bank.chemistry === 'lfp'
         ? w.say('next-agm', 'what if agm?')
         : w.say('next-lithium', 'what if lithium?'),

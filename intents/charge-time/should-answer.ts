@@ -1,6 +1,6 @@
 import type { Verdict } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
-import { duration } from '#answer/say.ts';
+import { lasting as lastingFor } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
 import type { Range } from '#quantity/range.ts';
 import type { Facts } from '#rig/rig.ts';
@@ -8,7 +8,7 @@ import { loadCautions } from '../cautions.ts';
 import { figure, reasons } from '../figures.ts';
 import type { Setting } from '../intent.ts';
 import type { Should } from '../should-charge.ts';
-import { timeSpan, wantedTime } from '../words.ts';
+import { wantedTime } from '../words.ts';
 
 /** By this many points above its floor there is no haste, where nothing is known of the use. */
 const easyPoints = 25;
@@ -48,22 +48,25 @@ export function answerShould(facts: Facts, should: Should, { parsed }: Setting):
     percent: w.decimals(should.levelPercent, 0),
     floor: w.decimals(should.floorPercent, 0),
     goal: goal(should, w),
-    lasts: lasting ? duration(lasting.figures.runTime.value, w) : '',
-    range: lasting ? timeSpan(lasting.figures.runTime, w) : '',
+    lasts: lasting ? lastingFor(lasting.figures.runTime, w) : '',
   };
   const isLow = should.levelPercent <= should.floorPercent;
   const heads = isLow
-    ? w.say('should-low', 'Yes, {do} now: at {percent} % it is at or below its floor of {floor} %.', gaps)
+    ? w.say('should-low', 'Yes, {do} now: it is at {percent} %, and don’t go under {floor} %.', gaps)
     : !lasting
       ? {
           yes: '',
-          tight: w.say('should-soon', 'Soon: {percent} % is not far above its floor of {floor} %.', gaps),
-          no: w.say('should-not-yet', 'No need yet: {percent} % is well above its floor of {floor} %.', gaps),
+          tight: w.say('should-soon', 'Soon: it is at {percent} %, and don’t go under {floor} %.', gaps),
+          no: w.say(
+            'should-not-yet',
+            'No need yet: it is at {percent} %, just don’t go under {floor} %.',
+            gaps,
+          ),
         }[verdict]
       : {
-          yes: w.say('should-yes', 'Yes, {do}: it lasts {lasts} ({range}), and {goal}.', gaps),
-          tight: w.say('should-tight', 'Better {do} a little: it lasts {lasts} ({range}), and {goal}.', gaps),
-          no: w.say('should-no', 'No need yet: it lasts {lasts} ({range}), and {goal}.', gaps),
+          yes: w.say('should-yes', 'Yes, {do}: it lasts {lasts}, and {goal}.', gaps),
+          tight: w.say('should-tight', 'Better {do} a little: it lasts {lasts}, and {goal}.', gaps),
+          no: w.say('should-no', 'No need yet: it lasts {lasts}, and {goal}.', gaps),
         }[verdict];
   const short = shortOf(should);
   const lines = [
@@ -71,7 +74,7 @@ export function answerShould(facts: Facts, should: Should, { parsed }: Setting):
       ? w.say('by-volts', 'Its volts say about {percent} %, if it has rested for some hours.', gaps)
       : undefined,
     verdict !== 'no' && short.high >= 0.5
-      ? w.say('short', 'About {ah} Ah put back see it through for sure.', {
+      ? w.say('short', 'About {ah} Ah put back sees it through for sure.', {
           ah: w.significant(short.high, 2),
         })
       : undefined,
@@ -92,10 +95,6 @@ export function answerShould(facts: Facts, should: Should, { parsed }: Setting):
       ...loadCautions(facts),
       ...(facts.batteries?.some(one => one.chemistry === 'flooded') ? (['battery-gas'] as const) : []),
     ],
-    next: [
-      w.say('next-how-long', 'how long will it last?'),
-      w.say('next-path', 'isolator or dcdc?'),
-      w.say('next-working', 'show the working'),
-    ],
+    next: [w.say('next-how-long', 'how long will it last?'), w.say('next-working', 'show the working')],
   };
 }

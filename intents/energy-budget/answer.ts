@@ -42,11 +42,11 @@ export function answerEnergyBudget(facts: Facts, result: EnergyBudget, setting: 
     biggest(result),
     bank && days
       ? `${describeBank(bank, setting)} carries that for about ${decimals(days, 1)} days with nothing coming in.`
-      : `Ah are at ${decimals(result.voltageV, 1)} V; the battery should be about twice that for each day in AGM, 1¼ times in lithium.`,
+      : `That is about ${decimals(dailyEnergy.value, 0)} Wh at ${decimals(result.voltageV, 1)} V. For each day without charging have twice that in AGM, 1¼ times in lithium.`,
     readingNote(facts),
   ];
   return {
-    headline: `About ${significant(dailyUse.value)} Ah a day${spread}, or ${decimals(dailyEnergy.value, 0)} Wh.`,
+    headline: `About ${significant(dailyUse.value)} Ah a day${spread}.`,
     lines: lines.filter(line => line !== undefined).slice(0, 3),
     verdict: null,
     figures: { dailyUse: figure(dailyUse, 'Ah'), dailyEnergy: figure(dailyEnergy, 'Wh') },

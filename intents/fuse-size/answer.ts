@@ -90,7 +90,7 @@ function lines(result: FuseSize): string[] {
   const carries = carriesA === undefined ? '' : `${cableName(result)} carries about ${plain(carriesA)} A`;
   if (kind === undefined)
     return [
-      `${carries}; the fuse guards the cable. With what hangs on it known it may be smaller: 125 % of its current.`,
+      `${carries}; the fuse guards the cable. Tell me what runs on it and it may be smaller: 125 % of its current.`,
     ];
   const now = figures.current.value;
   const margin =
@@ -131,6 +131,6 @@ export function answerFuseSize(result: FuseSize): Reply {
     figures: { fuseRating: figure(rating, 'A') },
     ...reasons(result),
     cautions,
-    next: ['what cable for that over 3 m?', 'what is a fuse for?', 'show the working'],
+    next: [...(result.kind === undefined ? [] : ['what cable for that over 3 m?']), 'show the working'],
   };
 }

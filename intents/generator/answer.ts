@@ -1,11 +1,10 @@
 import type { Verdict } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
-import { duration, sentence } from '#answer/say.ts';
+import { lasting, span } from '#answer/say.ts';
 import { decimals, plain } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import { enough, figure, reasons } from '../figures.ts';
 import { siteOf } from '../sun.ts';
-import { timeSpan } from '../words.ts';
 import type { Generator } from './compute.ts';
 
 const watts = (value: number): string => `${decimals(value, value < 1000 ? -1 : 0)} W`;
@@ -27,16 +26,23 @@ function what({ figures, hasCharger, isChargerAssumed }: Generator, facts: Facts
 
 function headline(facts: Facts, result: Generator, verdict: Verdict): string {
   const { generatorPower, chargeTime } = result.figures;
-  const needed = `about ${watts(round(generatorPower.value))} (${watts(round(generatorPower.low))}–${watts(round(generatorPower.high))})`;
-  const runs = chargeTime.value > 0 ? ` Run it ${duration(chargeTime.value)} (${timeSpan(chargeTime)}).` : '';
-  if (generatorPower.value <= 0) return `${sentence(duration(chargeTime.value))} of running it.`;
+  const [low, high] = [round(generatorPower.low), round(generatorPower.high)];
+  const range = low === high ? '' : ` (${span(low, high, 'W')})`;
+  const needed = `about ${watts(round(generatorPower.value))}${range}`;
+  if (generatorPower.value <= 0) return `Run it ${lasting(chargeTime)}.`;
   if (verdict === null)
-    return `A ${decimals(result.sizeW, 0)} W generator: ${what(result, facts)} asks for ${needed}.${runs}`;
+    return `A ${decimals(result.sizeW, 0)} W generator: ${what(result, facts)} needs ${needed}.`;
   const rated = `${decimals(result.ratingW!, 0)} W`;
-  if (verdict === 'yes') return `Yes: ${rated} is enough, ${what(result, facts)} asks for ${needed}.${runs}`;
-  if (verdict === 'tight')
-    return `Tight: ${what(result, facts)} asks for ${needed} of its ${rated}${result.hasCharger ? "; it hangs on the charger's power factor" : ''}.${runs}`;
-  return `No: ${what(result, facts)} asks for ${needed}, more than ${rated}.${runs}`;
+  if (verdict === 'yes') return `Yes: ${rated} is enough, ${what(result, facts)} needs ${needed}.`;
+  if (verdict === 'tight') return `Tight: ${what(result, facts)} needs ${needed} of its ${rated}.`;
+  return `No: ${what(result, facts)} needs ${needed}, more than ${rated}.`;
+}
+
+/** Another charger, where one hangs on it: the usual 20 A, or half of that. */
+function otherCharger({ hasCharger }: Generator, facts: Facts): string[] {
+  if (!hasCharger) return [];
+  const ratedA = facts.chargers?.find(c => c.kind !== 'generator')?.currentA ?? 0;
+  return [`what if a ${ratedA > 0 && ratedA <= 20 ? 10 : 20}A charger?`];
 }
 
 /** Words for a generator. */
@@ -48,14 +54,14 @@ export function answerGenerator(facts: Facts, result: Generator): Reply {
   const isTime = chargeTime.value > 0 && Number.isFinite(chargeTime.value);
   const lines = [
     isTime
-      ? `About ${plain(chargeNeeded.value)} Ah ${result.isDailyUse ? 'a day ' : ''}goes in, at about ${plain(chargeCurrent.value)} A to begin with.`
+      ? `${hasPower ? `Run it ${lasting(chargeTime)}: about` : 'About'} ${plain(chargeNeeded.value)} Ah ${result.isDailyUse ? 'a day ' : ''}goes in, at about ${plain(chargeCurrent.value)} A to begin with.`
       : undefined,
     result.hasMotor
-      ? 'Motors and compressors ask for several times their watts when they start: that sets the size here.'
+      ? 'Motors and compressors pull several times their watts when they start: that sets the size here.'
       : undefined,
     fits === null || fits === 'yes'
       ? undefined
-      : `A ${decimals(result.sizeW, 0)} W one has it in hand${result.hasCharger ? ", or turn the charger's current down" : ''}.`,
+      : `A ${decimals(result.sizeW, 0)} W one handles it easily${result.hasCharger ? ", or turn the charger's current down" : ''}.`,
     (siteOf(facts).altitudeM ?? 0) > 300
       ? 'Height takes power from the engine; that is counted in.'
       : undefined,
@@ -71,7 +77,7 @@ export function answerGenerator(facts: Facts, result: Generator): Reply {
     },
     ...reasons(result),
     cautions: ['carbon-monoxide', 'park-rules'],
-    next: ['what if a 20A charger?', 'what solar do I need?', 'show the working'],
+    next: [...otherCharger(result, facts), 'show the working'],
   };
 }
 

@@ -23,7 +23,7 @@ const takes = [
 
 const needWork: Need = {
   anyOf: ['chargers', 'batteries', 'loads', 'dailyUseAh', 'dailyUseWh', 'chargeNeededAh'],
-  ask: 'what it shall run or charge (say “40A charger”, “200Ah lithium at 30%” or “1200W air conditioner”)',
+  ask: 'what it will run or charge (say “40A charger”, “200Ah lithium at 30%” or “1200W air conditioner”)',
   holds: facts =>
     !!facts.chargers?.some(c => c.kind !== 'generator') ||
     hasCapacity(facts) ||

@@ -153,7 +153,7 @@ function hints(result: InverterCheck, verdict: Verdict, w: Speech): string[] {
       : '',
     result.oneAtATime ? w.say('one-at-a-time', 'One at a time works.') : '',
     isShort
-      ? w.say('bigger-inverter', 'A {watts} W inverter has it in hand.', { watts: w.decimals(neededW, 0) })
+      ? w.say('bigger-inverter', 'A {watts} W inverter handles it easily.', { watts: w.decimals(neededW, 0) })
       : '',
     bankFit && isForbidden(result)
       ? w.say('needs-more-battery', 'It takes a battery that may give {amps} A or more, or a smaller load.', {

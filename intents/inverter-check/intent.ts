@@ -21,7 +21,7 @@ const hasWatts = ({ name, powerW, currentA }: Load): boolean =>
 
 const needWatts: Need = {
   anyOf: ['loads', 'inverter'],
-  ask: 'what shall run on it, in watts, and the inverter (say “2000W kettle on a 1500W inverter”)',
+  ask: 'what will run on it, in watts, and the inverter (say “2000W kettle on a 1500W inverter”)',
   key: 'need-watts',
   // A thing of which nobody knows the watts runs on no inverter "for sure".
   holds: ({ inverter, loads }) => {

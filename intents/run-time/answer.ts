@@ -1,5 +1,5 @@
 import type { Reply } from '#answer/reply.ts';
-import { duration, exactly, quarters } from '#answer/say.ts';
+import { exactly, isSaidAlike, lasting, quarters } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
 import { applianceOf } from '#catalog/appliances.ts';
 import type { Range } from '#quantity/range.ts';
@@ -7,16 +7,16 @@ import { loadCautions } from '../cautions.ts';
 import { enough, figure, reasons } from '../figures.ts';
 import type { Setting } from '../intent.ts';
 import { placeNote } from '../sun.ts';
-import { areTimed, readingNote } from '../use.ts';
-import { describeBank, timeSpan, wantedTime } from '../words.ts';
+import { areTimed, readingNote, useOf } from '../use.ts';
+import { describeBank, wantedTime } from '../words.ts';
 import { runTimeChart } from './chart.ts';
 import type { RunTime, RunTimeFacts } from './compute.ts';
 
-/** "About 1¾ nights of 8 hours (1½–2)": what runs by night alone is counted in nights, never in hours on end. */
-function nights({ value, low, high }: Range, nightH: number, w: Speech): string {
+/** "About 1¾ nights (1½–2)": what runs by night alone is counted in nights, never in hours on end. */
+function nights({ value, low, high }: Range, w: Speech): string {
   const n = (hours: number): string => quarters(Math.floor(hours / 6) / 4);
-  const gaps = { n: n(value), span: `${n(low)}–${n(high)}`, night: exactly(nightH, w), count: value / 24 };
-  return w.say('nights', 'about {n} nights of {night} ({span})', gaps);
+  const gaps = { n: n(value), span: `${n(low)}–${n(high)}`, count: value / 24 };
+  return w.say('nights', 'about {n} nights ({span})', gaps);
 }
 
 /** How long a night is for a medical device, where it is told (h). */
@@ -31,17 +31,27 @@ function headline(
   wantedH: number | undefined,
   verdict: 'yes' | 'tight' | 'no' | null,
   w: Speech,
-  nightH?: number,
+  { nightH, until }: { readonly nightH?: number | undefined; readonly until?: string | undefined },
 ): string {
   const { say } = w;
   if (runTime.value <= 0)
     return say('used-up', 'Nothing is left to use: it is as low as it should go, or lower. Charge it first.');
-  const lasts =
-    nightH === undefined
-      ? `${duration(runTime.value, w)} (${timeSpan(runTime, w)})`
-      : nights(runTime, nightH, w);
+  const lasts = nightH === undefined ? lasting(runTime, w) : nights(runTime, w);
   if (verdict === null) return say('lasts', 'It lasts {lasts}.', { lasts });
-  const wanted = wantedTime(wantedH!, w);
+  if (until !== undefined) {
+    const gaps = { lasts, until };
+    if (verdict === 'yes') return say('yes-until', 'Yes, past {until}: it lasts {lasts} from now.', gaps);
+    if (verdict === 'tight')
+      return say('tight-until', 'Tight: {until} is close, it lasts {lasts} from now.', gaps);
+    return say('no-until', 'No, not to {until}: it lasts {lasts} from now.', gaps);
+  }
+  // One unit in a line: the time wanted stands in the next line where it is told in another.
+  if (nightH !== undefined || !isSaidAlike(runTime.value, wantedH!, w)) {
+    if (verdict === 'yes') return say('yes-plainly', 'Yes: it lasts {lasts}.', { lasts });
+    if (verdict === 'tight') return say('tight-plainly', 'Tight: it lasts {lasts}.', { lasts });
+    return say('no-plainly', 'No: it lasts only {lasts}.', { lasts });
+  }
+  const wanted = exactly(wantedH!, w);
   if (verdict === 'yes')
     return say('yes-lasts', 'Yes: it lasts {lasts}, and you want {wanted}.', { lasts, wanted });
   if (verdict === 'tight')
@@ -49,23 +59,37 @@ function headline(
   return say('no-lasts', 'No, not {wanted}: it lasts {lasts}.', { lasts, wanted });
 }
 
+/** A battery of more than this many times the one there is no mend, it is another rig; nor is one that no camp carries (Ah). */
+const most = { times: 3, capacityAh: 1000, backAhPerDay: 150 } as const;
+
 /** What would make the wanted time: how much more battery, or how much less a day. */
 function remedy(facts: RunTimeFacts, { figures, bank }: RunTime, w: Speech): string {
   const wantedH = facts.durationH!;
   if (figures.runTime.value >= wantedH)
     return w.say(
       'hangs-on-health',
-      'It hangs on how healthy the battery is: use a little less, or put a little back, and it holds.',
+      'Depends on how healthy the battery is: use a little less, or put a little back, and it holds.',
     );
-  const more = `${Math.ceil((bank.capacityAh * wantedH) / figures.runTime.value / 5) * 5}`;
+  const moreAh = Math.ceil((bank.capacityAh * wantedH) / figures.runTime.value / 5) * 5;
   const backAh = (figures.dailyUse.value * (wantedH - figures.runTime.value)) / 24;
-  const perDay = w.significant(backAh / Math.max(1, wantedH / 24), 2);
-  const wanted = wantedTime(wantedH, w);
-  return w.say(
-    'to-make-it',
-    'To make {wanted} you need about {more} Ah of the same battery, or about {perDay} Ah a day put back by sun or driving.',
-    { wanted, more, perDay },
-  );
+  const perDayAh = backAh / Math.max(1, wantedH / 24);
+  const gaps = {
+    wanted: wantedTime(wantedH, w),
+    more: w.decimals(moreAh, 0),
+    back: w.significant(perDayAh, 2),
+    aDay: wantedH > 24 ? w.say('each-day', ' a day') : '',
+  };
+  const isBigger = moreAh <= most.times * bank.capacityAh && moreAh <= most.capacityAh;
+  const isBack = perDayAh <= most.backAhPerDay;
+  if (isBigger && isBack)
+    return w.say(
+      'to-make-it',
+      'For {wanted} you need about {more} Ah of the same battery, or about {back} Ah{aDay} put back by sun or driving.',
+      gaps,
+    );
+  if (isBack)
+    return w.say('to-put-back', 'For {wanted} put about {back} Ah{aDay} back, by sun or driving.', gaps);
+  return w.say('use-less', 'For {wanted} no battery that you would carry is enough: draw less.', gaps);
 }
 
 /** A word where one thing draws more than the bank or an inverter's cut-out likes. */
@@ -75,7 +99,7 @@ function bigDraw({ peakA, fit }: RunTime, w: Speech): string | undefined {
   if (peakA > fit.limitA)
     return w.say(
       'over-limit',
-      'One load draws about {amps} A, more than that battery should give without a break ({limit} A): expect it to cut out early.',
+      'One load draws about {amps} A, more than that battery should give for long ({limit} A): expect it to cut out early.',
       { amps, limit },
     );
   if (fit.fit === 'yes') return undefined;
@@ -96,7 +120,10 @@ export function answerRunTime(told: RunTimeFacts, result: RunTime, setting: Sett
   const wantedH = facts.durationH;
   const verdict = wantedH === undefined ? null : enough(runTime, wantedH);
   const w = english;
-  const said = headline(runTime, wantedH, verdict, w, medicalNight(facts));
+  const said = headline(runTime, wantedH, verdict, w, {
+    nightH: medicalNight(facts),
+    until: setting.parsed.facts.until,
+  });
   const amps = w.significant(dailyUse.value / 24);
   const ah = w.significant(dailyUse.value);
   const drawn =
@@ -111,6 +138,9 @@ export function answerRunTime(told: RunTimeFacts, result: RunTime, setting: Sett
       drawn,
     }),
   ];
+  const nightH = medicalNight(facts);
+  if (nightH !== undefined)
+    lines.push(w.say('night-is', 'A night is {night} of it.', { night: exactly(nightH, w) }));
   if (runTime.value > 0 && (verdict === 'no' || verdict === 'tight')) lines.push(remedy(facts, result, w));
   const isOfAir = result.ranked.some(a => a.name === 'ambientC');
   const where = isOfAir ? placeNote(facts, setting, w) : undefined;

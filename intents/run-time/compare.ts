@@ -1,5 +1,5 @@
 import type { Reply } from '#answer/reply.ts';
-import { duration, list, sentence } from '#answer/say.ts';
+import { duration, lasting, list, sentence } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
 import type { Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
@@ -9,7 +9,7 @@ import type { Setting } from '../intent.ts';
 import { withLearned } from '../learned.ts';
 import { hasCapacity } from '../needs.ts';
 import { hasUse } from '../use.ts';
-import { timeSpan, wantedTime } from '../words.ts';
+import { wantedTime } from '../words.ts';
 import { computeRunTime, type RunTime, type RunTimeFacts } from './compute.ts';
 
 /** One person's rig and how long it lasts. */
@@ -96,7 +96,7 @@ export function compareRigs(facts: RunTimeFacts, setting: Setting): Reply | unde
     const { figures } = entry.result;
     const gaps = {
       rig: rig(entry, w),
-      time: `${duration(hours(entry).value, w)} (${timeSpan(hours(entry), w)})`,
+      time: lasting(hours(entry), w),
       usable: w.significant(figures.usableCapacity.value),
       use: w.significant(figures.dailyUse.value),
     };

@@ -6,6 +6,7 @@ import { drawFacts } from '../use.ts';
 import { answerRunTime } from './answer.ts';
 import { compareRigs } from './compare.ts';
 import { computeRunTime, type RunTimeFacts } from './compute.ts';
+import { answerTypical, typicalRunTime } from './typical.ts';
 
 const takes = [
   'loads',
@@ -26,18 +27,24 @@ const takes = [
   'depthOfDischargePercent',
 ] as const satisfies readonly (keyof Facts)[];
 
+const needed = needs(takes, [needBattery, needLoads]) as Intent<RunTimeFacts>['needs'];
+
 /** How long will it last; will it last N days. */
 export const runTime: Intent<RunTimeFacts> = {
   name: 'run-time',
   title: 'How long will it last?',
   takes,
   hangsOn: new Set([...drawFacts, 'batteries.capacityAh', 'batteries.chemistry', 'durationH']),
-  needs: needs(takes, [needBattery, needLoads]) as Intent<RunTimeFacts>['needs'],
+  needs: needed,
   // What comes in is counted only by the hour.
   becomes: ({ solar, drivingHoursPerDay, days }) =>
     solar?.some(panel => panel.powerW !== undefined) || drivingHoursPerDay !== undefined || days?.length
       ? 'trip'
       : undefined,
+  guess: (facts, setting) => {
+    const ready = needed.safeParse(typicalRunTime(facts)).data;
+    return ready && answerTypical(ready, computeRunTime(ready, setting), setting);
+  },
   reply: (facts, setting) =>
     compareRigs(facts, setting) ?? answerRunTime(facts, computeRunTime(facts, setting), setting),
 };

@@ -68,8 +68,15 @@ function closestFigure(found: Found): Record<string, Figure> {
   return who === undefined ? {} : { closest: { value: who } };
 }
 
-const nextFor = (finding: Finding): readonly string[] =>
-  finding.dimension === 'time' ? ['what if lithium?', 'show the working'] : ['show the working'];
+/** The other kind of battery, where an argument is about how long one lasts. */
+function nextFor(finding: Finding, isLithium: boolean): readonly string[] {
+  if (finding.dimension !== 'time') return ['show the working'];
+  return [isLithium ? 'what if agm?' : 'what if lithium?', 'show the working'];
+}
+
+/** Whether the argument is about lithium, so far as it was told. */
+const isAboutLithium = ({ parsed }: Setting): boolean =>
+  parsed.facts.batteries?.some(({ chemistry }) => chemistry === 'lfp') === true;
 
 /** The claims on the answer's range, where they are of one unit. */
 function chartOf(found: Found, setting: Setting): Reply['chart'] {
@@ -102,7 +109,7 @@ function answerFound(found: Found, setting: Setting): Reply {
       lines: [finding.measure],
       verdict: finding.verdict ?? null,
       cautions: finding.cautions,
-      next: nextFor(finding),
+      next: nextFor(finding, isAboutLithium(setting)),
     };
   const lines = [conditions(found, setting), finding.measure];
   return {
@@ -113,7 +120,7 @@ function answerFound(found: Found, setting: Setting): Reply {
     ...(finding.explored ? reasons(finding.explored) : {}),
     chart: chartOf(found, setting),
     cautions: finding.cautions,
-    next: nextFor(finding),
+    next: nextFor(finding, isAboutLithium(setting)),
   };
 }
 

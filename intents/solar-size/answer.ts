@@ -13,6 +13,9 @@ const panelSizesW = [20, 40, 60, 80, 100, 120, 160, 200, 250, 300, 350, 400, 500
 const nextSize = (watts: number): number =>
   panelSizesW.find(size => size >= watts) ?? Math.ceil(watts / 200) * 200;
 
+/** More than this is asked about, W: nobody carries it. */
+const mostW = 2000;
+
 /** Watts as a person says them, to two figures: 177 → 180. */
 const watts = (value: number, w: Speech): string => w.significant(Number(value.toPrecision(2)));
 const article = (size: number): string => (/^(8|11$|18$)/.test(String(size)) ? 'an' : 'a');
@@ -104,6 +107,14 @@ function headline(facts: SolarSizeFacts, result: SolarSize, verdict: Verdict, w:
     article: article(size),
     has: w.significant(result.presentW ?? 0),
   };
+  if (verdict === null && panelPower.value > mostW)
+    return w.say(
+      'panel-past-belief',
+      'That would take about {watts} W of solar{where}, more than a camp carries. Are the numbers right?',
+      gaps,
+    );
+  if (verdict === null && size > 400)
+    return w.say('panels-size', 'About {watts} W of solar ({range}){where}, in several panels.', gaps);
   if (verdict === null)
     return w.say(
       'panel-size',
@@ -111,22 +122,10 @@ function headline(facts: SolarSizeFacts, result: SolarSize, verdict: Verdict, w:
       gaps,
     );
   if (verdict === 'yes')
-    return w.say(
-      'panel-enough',
-      'Yes, {has} W is enough: you need about {watts} W of solar ({range}){where}.',
-      gaps,
-    );
+    return w.say('panel-enough', 'Yes, {has} W is enough{where}: you need about {watts} W ({range}).', gaps);
   if (verdict === 'tight')
-    return w.say(
-      'panel-tight',
-      'Tight: you need about {watts} W of solar ({range}){where}, and have {has} W.',
-      gaps,
-    );
-  return w.say(
-    'panel-short',
-    'No, {has} W is not enough: you need about {watts} W of solar ({range}){where}.',
-    gaps,
-  );
+    return w.say('panel-tight', 'Tight: you need about {watts} W ({range}){where}, and have {has} W.', gaps);
+  return w.say('panel-short', 'No, {has} W is not enough{where}: you need about {watts} W ({range}).', gaps);
 }
 
 /** Whether the panels told are enough: "Your 200 W falls short of it." */
@@ -161,7 +160,7 @@ export function answerSolarSize(facts: SolarSizeFacts, result: SolarSize, settin
       ? undefined
       : w.say(
           'puts-back',
-          'That puts back about {ah} Ah a day on an average day; a few cloudy days in a row need spare battery.',
+          'On an average day that puts back about {ah} Ah; for a few grey days in a row have spare battery.',
           { ah: w.plain(figures.dailyUse.value) },
         ),
     hasPanels

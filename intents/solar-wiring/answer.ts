@@ -21,7 +21,7 @@ function wiring(count: number, inSeries: number): string {
 function because({ reason, systemV, controller, figures, coldestC, plate }: SolarWiring): string {
   const { stringVoltage, coldVoltage, chargeCurrent } = figures;
   const amps = plain(chargeCurrent.value);
-  const morning = `on a morning of ${plain(coldestC)} °C`;
+  const morning = `at ${plain(coldestC)} °C`;
   const cold = plain(coldVoltage.value);
   switch (reason) {
     case 'too-low':
@@ -45,7 +45,7 @@ function because({ reason, systemV, controller, figures, coldestC, plate }: Sola
     case 'above-usual':
       return `about ${cold} V ${morning} is more than most controllers stand`;
     case 'needs-limit':
-      return `about ${cold} V ${morning}, so only with a controller rated above that, ${coldVoltage.high < 100 ? 100 : 150} V say`;
+      return `about ${cold} V ${morning}, so only with a controller rated above that, say ${coldVoltage.high < 100 ? 100 : 150} V`;
     case 'unlike-currents':
       return 'in series the panel with the fewest amps holds the others back';
     case 'unlike-volts':

@@ -12,13 +12,13 @@ import type { SolarYield, SolarYieldFacts } from './compute.ts';
 const worthTilting = 1.12;
 
 function headline(facts: SolarYieldFacts, result: SolarYield, setting: Setting): string {
-  const { dailyYield: ah, dailyYieldEnergy: wh } = result.figures;
+  const { dailyYield: ah } = result.figures;
   const panels = `${whosePanels(setting)}${significant(result.powerW)} W`;
   if (result.tooLowV !== undefined)
     return `Nothing: ${plain(result.tooLowV)} V open circuit is too little to charge a ${12 * (result.sun.blocks ?? 1)} V battery.`;
   if (ah.high < 0.05) return `Nothing: the sun doesn't rise${whereAndWhen(facts, result.sun)}.`;
   return sentence(
-    `${panels} makes about ${plain(ah.value)} Ah a day (${span(ah.low, ah.high, 'Ah')}), ${significant(Number(wh.value.toPrecision(2)))} Wh${whereAndWhen(facts, result.sun)}.`,
+    `${panels} makes about ${plain(ah.value)} Ah a day (${span(ah.low, ah.high, 'Ah')})${whereAndWhen(facts, result.sun)}.`,
   );
 }
 

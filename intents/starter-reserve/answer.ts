@@ -1,23 +1,24 @@
 import type { Verdict } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
-import { duration } from '#answer/say.ts';
+import { exactly, isSaidAlike, lasting, sentence } from '#answer/say.ts';
 import type { Range } from '#quantity/range.ts';
 import { decimals, significant } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
 import { enough, figure, reasons } from '../figures.ts';
-import { timeSpan, wantedTime } from '../words.ts';
 import type { StarterTime } from './compute.ts';
 
-function headline(facts: Facts, { explored, bank, isSizeAssumed }: StarterTime, verdict: Verdict): string {
+const sizeOf = ({ bank, isSizeAssumed }: StarterTime): string =>
+  `${isSizeAssumed ? 'a usual' : 'the'} ${decimals(bank.capacityAh, 0)} Ah starter battery`;
+
+function headline(facts: Facts, { explored }: StarterTime, verdict: Verdict): string {
   const { runTime } = explored.figures;
-  const time = `${duration(runTime.value)} (${timeSpan(runTime)})`;
-  const size = `${isSizeAssumed ? 'a usual ' : 'the '}${decimals(bank.capacityAh, 0)} Ah starter battery`;
-  if (verdict === null) return `About ${time.replace('about ', '')} on ${size} before starting is at risk.`;
-  const wanted = wantedTime(facts.durationH!);
-  if (verdict === 'yes') return `Yes, it should still start after ${wanted}: ${size} has ${time} to spare.`;
-  if (verdict === 'tight') return `Tight: ${wanted} is about what ${size} can spare, ${time}.`;
-  return `No, don't count on it starting after ${wanted}: ${size} can spare ${time}.`;
+  const time = lasting(runTime);
+  if (verdict === null) return `${sentence(time)} before starting is at risk.`;
+  const wanted = isSaidAlike(runTime.value, facts.durationH!) ? exactly(facts.durationH!) : 'that';
+  if (verdict === 'yes') return `Yes, it should still start after ${wanted}: it can spare ${time}.`;
+  if (verdict === 'tight') return `Tight: ${wanted} is about what it can spare, ${time}.`;
+  return `No, don't count on it starting after ${wanted}: it can spare ${time}.`;
 }
 
 /** What a start needs is a limit: once the likely reserve is passed it is no. */
@@ -33,9 +34,9 @@ export function answerStarterReserve(facts: Facts, result: StarterTime): Reply {
   const drawnAh = wantedH === undefined ? undefined : (dailyUse.value * wantedH) / 24;
   const lines = [
     drawnAh === undefined
-      ? `You draw about ${significant(dailyUse.value / 24)} A; about ${significant(usableCapacity.value)} Ah may go.`
-      : `That takes about ${significant(drawnAh)} Ah, ${decimals((100 * drawnAh) / bank.capacityAh, 0)} % of it; about ${significant(usableCapacity.value)} Ah may go.`,
-    'Read it at rest: below 12.4 V stop and start the engine; an old battery or a cold morning needs more in hand.',
+      ? `You draw about ${significant(dailyUse.value / 24)} A; about ${significant(usableCapacity.value)} Ah of ${sizeOf(result)} may go.`
+      : `That takes about ${significant(drawnAh)} Ah, ${decimals((100 * drawnAh) / bank.capacityAh, 0)} % of ${sizeOf(result)}; about ${significant(usableCapacity.value)} Ah may go.`,
+    'Read it at rest: below 12.4 V stop and start the engine; an old battery or a cold morning needs more to spare.',
   ];
   if (verdict !== 'yes')
     lines.push('A second battery on a DC-DC charger or isolator carries camp loads without that worry.');

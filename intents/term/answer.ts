@@ -1,5 +1,5 @@
 import type { Reply } from '#answer/reply.ts';
-import { list, sentence } from '#answer/say.ts';
+import { list } from '#answer/say.ts';
 import { decimals } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { Setting } from '../intent.ts';
@@ -28,11 +28,27 @@ function onwards(term: Term): string[] {
   return [...others.slice(0, 2).map(ask), 'teach me'].slice(0, 3);
 }
 
+/** "Depth of discharge (DoD) is …": the name with its sign, where the sentence says the plain name. */
+function named({ name }: Term, says: string): string {
+  const [plain = name] = name.split(' (');
+  const at = says.toLowerCase().indexOf(plain.toLowerCase());
+  const isSigned = plain === name || at < 0 || says.startsWith(' (', at + plain.length);
+  return isSigned
+    ? says
+    : `${says.slice(0, at)}${says.slice(at, at + plain.length)}${name.slice(plain.length)}${says.slice(at + plain.length)}`;
+}
+
+/** The first sentence, and the rest of them. */
+function parted(says: string): readonly [first: string, rest: readonly string[]] {
+  const end = says.indexOf('. ');
+  return end < 0 ? [says, []] : [says.slice(0, end + 1), [says.slice(end + 2)]];
+}
+
 function explain(term: Term, facts: Facts, setting: Setting): Reply {
   const more = ofCapacity.includes(term.key) ? live(facts, setting) : undefined;
-  const [first, ...rest] = term.says;
+  const [first = '', ...rest] = term.says;
   return {
-    headline: `${sentence(term.name)}: ${first}`,
+    headline: named(term, first),
     lines: [...rest, `For example: ${term.example}`, ...(more ? [more] : [])],
     verdict: null,
     cautions: term.caution ? [term.caution] : [],
@@ -42,8 +58,8 @@ function explain(term: Term, facts: Facts, setting: Setting): Reply {
 
 function compare(a: Term, b: Term): Reply {
   const known = comparisonOf(a, b);
-  const headline = known?.says ?? `${sentence(a.name)}: ${a.says[0]}`;
-  const lines = known ? [`For example: ${a.example}`] : [`${sentence(b.name)}: ${b.says[0]}`];
+  const [headline, rest] = known ? parted(known.says) : [named(a, a.says[0]!), [named(b, b.says[0]!)]];
+  const lines = known ? [...rest, `For example: ${a.example}`] : rest;
   const cautions = [a.caution, b.caution].filter(c => c !== undefined);
   return { headline, lines, verdict: null, cautions, next: [ask(a), ask(b), 'teach me'] };
 }

@@ -56,6 +56,8 @@ export interface Assumed {
 /** One line of the working: a rule applied (formula with numbers in) or a table looked up. */
 export interface WorkingStep {
   readonly name: string;
+  /** As the chat shows it, without the result: words, numbers and units, and what each number means. */
+  readonly words?: string;
   /** "usable = capacity × depth = 100 Ah × 0.5": symbols, then numbers. */
   readonly formula: string;
   readonly value: number;

@@ -1,6 +1,7 @@
 import { decimals } from '#quantity/round.ts';
 import type { Assumed } from './answer.ts';
 import { english, type Speech } from './speech.ts';
+import { assumptionSays } from './words/assumptions.ts';
 import { assumptionLabels } from './words/en.ts';
 
 /** "50 %" for a share of one, else the number with its unit. */
@@ -15,6 +16,57 @@ export function amount(value: number, unit: string, words: Speech = english): st
 const labelOf = (name: string): string =>
   assumptionLabels[name] ?? name.replace(/([A-Z])/g, ' $1').toLowerCase();
 
-/** One assumption for people: "usable share of the battery 50 % (AGM, common practice)". */
+/** One assumption in full, as it stands beside the working: "usable share of the battery 50 % (AGM, common practice)". */
 export const printAssumed = (a: Assumed, words: Speech = english): string =>
   `${labelOf(a.name)} ${amount(a.value, a.unit, words)} (${a.why})`;
+
+/** A line of assumptions is no longer than this, so that it takes two lines of a phone. */
+const mostChars = 110;
+/** How many assumptions an answer names: those that matter most. */
+const mostNamed = 2;
+
+/** One assumption as people say it: "using 50 % of the battery". */
+function sayAssumed(a: Assumed, words: Speech): string {
+  const value = amount(a.value, a.unit, words);
+  const row = assumptionSays[a.name];
+  if (!row) return `${labelOf(a.name)} ${value}`;
+  const text = typeof row === 'string' ? row : a.value === 1 ? row.whole : row.part;
+  return words.say(`assumed-${a.name}`, text, { value });
+}
+
+/** Assumptions that say it all by themselves. */
+const plain: ReadonlySet<string> = new Set([
+  'loadedVoltage',
+  'conductorC',
+  'timeConstant',
+  'fullAt',
+  'strandFactor',
+  'dropLimit',
+  'cableAirC',
+]);
+
+/** How the works begin that a reason names. They stand beside the working. */
+const works = [', common practice', 'common practice', ', textbook range', ', by IEC', ', ABYC'];
+
+/** Where it is from, short: without the works. */
+function reasonOf(why: string): string {
+  const [first = ''] = why.split('; ');
+  const ends = works.map(work => first.indexOf(work)).filter(at => at >= 0);
+  return first.slice(0, Math.min(first.length, ...ends));
+}
+
+/** What was assumed, in one line: the reasons stay as far as they fit, the first ones first. */
+export function shortAssumed(assumed: readonly Assumed[], words: Speech = english): string {
+  const named = assumed.slice(0, mostNamed);
+  const print = (withReason: number): string =>
+    named
+      .map((a, i) => {
+        const said = sayAssumed(a, words);
+        const reason = i < withReason && !plain.has(a.name) ? reasonOf(a.why) : '';
+        return reason === '' || said.includes(reason) ? said : `${said} (${reason})`;
+      })
+      .join('; ');
+  for (let withReason = named.length; withReason > 0; withReason--)
+    if (print(withReason).length <= mostChars) return print(withReason);
+  return print(0);
+}

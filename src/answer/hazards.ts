@@ -49,8 +49,7 @@ export const hazardAnswers: readonly HazardAnswer[] = [
   },
   {
     code: 'gas',
-    first:
-      'No spark, flame or switch, not even a fan or a light: doors open, bottle off if it’s outside, and out.',
+    first: 'No spark, flame or switch, not even a light: doors open, bottle off if it’s outside, and out.',
     instead:
       'Battery gas is as bad: stop the charging from afar and air the place. Acid on skin or in eyes: rinse with running water for 20 minutes, then a doctor.',
     call: `If the smell stays, or for acid in an eye: ${emergencyNumber}`,
@@ -75,8 +74,7 @@ export const hazardAnswers: readonly HazardAnswer[] = [
   },
   {
     code: 'mains-lead',
-    first:
-      'No, don’t use that lead: bare pins, a wet join or the metal of the van can kill whoever touches them.',
+    first: 'No, don’t use that lead: bare pins, a wet join or the metal of the van can kill.',
     instead:
       'Unplug it at the post first. Use one whole, heavy outdoor lead with its earth pin, unwound, its joins dry and off the ground.',
     defers: 'A damaged or home-made lead goes to a licensed electrician or in the bin.',
@@ -85,8 +83,7 @@ export const hazardAnswers: readonly HazardAnswer[] = [
   },
   {
     code: 'backfeed',
-    first:
-      'No: feeding a socket or inlet makes bare pins and others’ wires live, and two supplies at once destroy the inverter.',
+    first: 'No: feeding a socket or inlet makes bare pins live, and two supplies at once wreck the inverter.',
     instead:
       'Plug the things straight into the inverter or generator. For fixed sockets: a changeover switch, so that only one supply can ever be on.',
     defers: 'A licensed electrician fits the changeover switch, to your local code.',
@@ -96,7 +93,7 @@ export const hazardAnswers: readonly HazardAnswer[] = [
   {
     code: 'bigger-fuse',
     first:
-      'No, no bigger fuse, foil or bolt: it guards the cable from burning, and it blows because something is wrong.',
+      'No, no bigger fuse, foil or bolt: it keeps the cable from burning. It blows as something is wrong.',
     instead:
       'Same size back in, never larger than the cable allows. Then look for a chafed wire, a jammed motor or a bad plug; blows at once, it’s a short.',
     defers: 'Can’t find it? Leave it off and have an auto electrician look.',
@@ -105,8 +102,7 @@ export const hazardAnswers: readonly HazardAnswer[] = [
   },
   {
     code: 'no-fuse',
-    first:
-      'It needs a fuse at the battery end, however short the wire: without one a short sets the cable on fire.',
+    first: 'It needs a fuse at the battery end, however short the wire: else a short burns the cable.',
     instead:
       'Fit it within a hand’s width of the post, above what the load draws and not above what the cable carries. Tell me load and cable and I’ll name the size.',
     defers: 'Follow the maker’s size where it names one, and your local code.',
@@ -134,7 +130,7 @@ export const hazardAnswers: readonly HazardAnswer[] = [
   {
     code: 'generator-inside',
     first:
-      'No, never in, under or beside a van, tent, awning or boot, flap open or not: its exhaust kills within minutes.',
+      'No, never in, under or beside a van, tent, awning or boot, open or not: exhaust kills in minutes.',
     instead:
       'Out in the open, 6 m or more away and downwind, exhaust pointing off, under a rain hood of its own. A carbon monoxide alarm where you sleep.',
     defers: 'Follow the maker’s manual and the site’s rules.',
@@ -143,8 +139,7 @@ export const hazardAnswers: readonly HazardAnswer[] = [
   },
   {
     code: 'mixed-parallel',
-    first:
-      'No, don’t join unlike batteries in parallel: one pushes current into the other and neither is charged right.',
+    first: 'No, don’t join unlike batteries: one pushes current into the other, and neither charges right.',
     instead:
       'Keep them apart: each with its own loads, or a DC-DC charger from one to the other. In parallel only same kind, size and age.',
     defers: 'Ask the maker before joining anything to a lithium battery.',
@@ -153,8 +148,7 @@ export const hazardAnswers: readonly HazardAnswer[] = [
   },
   {
     code: 'medical',
-    first:
-      'Somebody’s health depends on this: plan it with half as much again and a fallback, not on the sum alone.',
+    first: 'Somebody’s health depends on this: plan it with half as much again, and a fallback.',
     instead:
       'Count the hours that it runs in a night, try it at home for a night, know how you get mains or help if it stops.',
     defers: 'Ask the clinic or the maker about running it from a battery, the inverter and the spare.',
@@ -163,8 +157,7 @@ export const hazardAnswers: readonly HazardAnswer[] = [
   },
   {
     code: 'jump-start',
-    first:
-      'Don’t jump it if the battery is frozen, swollen, bubbling or stinks, from 24 V, or off a lithium house battery.',
+    first: 'Don’t jump it if it is frozen, swollen or bubbling, from 24 V, or off a lithium house battery.',
     instead:
       'Else: red to flat plus, red to good plus, black to good minus, black last to bare metal of the dead engine away from its battery; off in the reverse order.',
     defers: 'The vehicle’s handbook comes first; roadside help is the safe way.',
@@ -173,8 +166,7 @@ export const hazardAnswers: readonly HazardAnswer[] = [
   },
   {
     code: 'starter-flat',
-    first:
-      'Don’t run camp gear off the only starter battery for long: keep three quarters of it, or the engine may not start.',
+    first: 'Don’t run camp gear long off the only starter battery: keep three quarters, or it may not start.',
     instead:
       'Already flat: everything off, an hour’s rest, a charger or help, not try after try. A second battery behind an isolator or DC-DC ends the worry.',
     defers: 'Alone and far out, tell somebody where you are before you risk it.',

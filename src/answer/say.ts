@@ -20,6 +20,37 @@ export function exactly(hours: number, words: Speech = english): string {
     : words.say('days', '{n} days', { n, count });
 }
 
+type Span = { readonly value: number; readonly low: number; readonly high: number };
+const inHours = { minutes: 1 / 60, hours: 1, days: 24 } as const;
+
+/** A range of time in the unit that its likely value is said in: "1½–2 days"; empty where both ends are said alike. */
+export function timeSpan({ value, low, high }: Span, words: Speech = english): string {
+  if (!Number.isFinite(value)) return '';
+  const { unit } = timeOf(value, words);
+  const n = (hours: number): string => {
+    const amount = hours / inHours[unit];
+    if (!Number.isFinite(amount)) return words.say('for-ever', 'for ever');
+    if (unit === 'minutes') return words.decimals(amount < 12 ? amount : Math.round(amount / 5) * 5, 0);
+    const isFine = unit === 'hours' ? value < 4 : value < 8 * 24;
+    return isFine && amount < 10 ? quarters(amount) : words.decimals(amount, 0);
+  };
+  const [a, b] = [n(low), n(high)];
+  const named = { n: `${a}–${b}`, count: 2 };
+  if (a === b) return '';
+  if (unit === 'minutes') return words.say('minutes', '{n} minutes', named);
+  return unit === 'hours' ? words.say('hours', '{n} hours', named) : words.say('days', '{n} days', named);
+}
+
+/** How long, with its range in the same unit: "about 1¾ days (1½–2 days)". */
+export function lasting(span: Span, words: Speech = english): string {
+  const range = timeSpan(span, words);
+  return range ? `${duration(span.value, words)} (${range})` : duration(span.value, words);
+}
+
+/** Whether two times are said in one unit: an answer has no days beside hours in a line. */
+export const isSaidAlike = (a: number, b: number, words: Speech = english): boolean =>
+  timeOf(a, words).unit === timeOf(b, words).unit;
+
 /** A time as written (`n`), as a number to choose the plural by (`count`), and its unit. */
 function timeOf(hours: number, words: Speech) {
   const told = (value: number) => ({ n: words.decimals(value, 0), count: Math.round(value) });
@@ -39,9 +70,13 @@ export function quarters(value: number): string {
   return whole === 0 && part ? part : `${whole}${part}`;
 }
 
-/** "36–48 h": a range to the digits a person uses. */
+/** A number as rough as a range is: two figures above a hundred, 368 → "370". */
+const rough = (value: number, words: Speech): string =>
+  Math.abs(value) < 100 ? words.plain(value) : words.plain(Number(value.toPrecision(2)));
+
+/** "36–48 h", "370–640 W": a range to the digits a person uses. */
 export function span(low: number, high: number, unit: string, words: Speech = english): string {
-  const [a, b] = [words.plain(low), words.plain(high)];
+  const [a, b] = [rough(low, words), rough(high, words)];
   return a === b ? `${a} ${unit}` : `${a}–${b} ${unit}`;
 }
 

@@ -1,6 +1,6 @@
 import { significant } from '#quantity/round.ts';
 import type { WorkingStep } from './answer.ts';
-import { printAssumed } from './assumed.ts';
+import { printAssumed, shortAssumed } from './assumed.ts';
 import { inGrammar } from './grammar.ts';
 import type { Reply } from './reply.ts';
 import { english, type Speech } from './speech.ts';
@@ -11,9 +11,9 @@ export { amount, printAssumed } from './assumed.ts';
 /** Telegram's limit of a message, in UTF-16 units. */
 export const textLimit = 4096;
 
-/** One line of working with its result: "I = P ÷ V = 60 W ÷ 12 V = 5 A". */
+/** One line of working with its result: "Watts divided by volts are amps: 60 W (power) ÷ 12 V (nominal voltage) = 5 A". */
 export const printWorking = (step: WorkingStep): string =>
-  `${step.formula} = ${amountPlain(step.value, step.unit)}`;
+  `${step.words ?? step.formula} = ${amountPlain(step.value, step.unit)}`;
 
 const amountPlain = (value: number, unit: string): string => {
   const number = significant(value, 4);
@@ -22,7 +22,8 @@ const amountPlain = (value: number, unit: string): string => {
 
 /**
  * The reply as the chat shows it: the answer first, then what helps, what was assumed (the two that matter
- * most), what to be careful of, and the working where it was asked for. Plain text; cut at a line below Telegram's limit.
+ * most, in one line), what to be careful of (two lines at most), and the working where it was asked for. Plain text; cut
+ * at a line below Telegram's limit.
  */
 export function print(
   reply: Reply,
@@ -30,11 +31,16 @@ export function print(
 ): string {
   const { isWorkingShown, words = english } = options;
   const blocks: string[] = [[reply.headline, ...(reply.lines ?? [])].join('\n')];
-  const assumed = (reply.assumed ?? []).slice(0, isWorkingShown ? 8 : 2);
-  if (assumed.length > 0)
-    blocks.push(
-      `${words.say('assumed', phrases.assumed)}: ${assumed.map(a => printAssumed(a, words)).join('; ')}.`,
-    );
+  const assumed = reply.assumed ?? [];
+  if (assumed.length > 0) {
+    const told = isWorkingShown
+      ? assumed
+          .slice(0, 8)
+          .map(a => printAssumed(a, words))
+          .join('; ')
+      : shortAssumed(assumed, words);
+    blocks.push(`${words.say('assumed', phrases.assumed)}: ${told}.`);
+  }
   const working = isWorkingShown ? (reply.working?.() ?? []) : [];
   if (working.length > 0)
     blocks.push([`${words.say('working', phrases.working)}:`, ...working.map(printWorking)].join('\n'));

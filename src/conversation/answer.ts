@@ -8,6 +8,7 @@ import { cautions as cautionSentences } from '#answer/words/en.ts';
 import { describeRig } from '#intents/describe.ts';
 import type { ToldFact } from '#intents/unused.ts';
 import type { ParsedMessage } from '#language/reading.ts';
+import { type ChatUnits, inChatUnits } from '#quantity/chat-units.ts';
 import type { HazardCode } from '#rig/hazard-codes.ts';
 import type { Rig } from '#rig/rig.ts';
 import { asRead } from './gear-told.ts';
@@ -25,6 +26,8 @@ export interface Told {
   /** Facts told that the answer doesn't hang on. */
   readonly unused?: readonly ToldFact[];
   readonly hazards?: readonly HazardCode[];
+  /** What it is told in, where that isn't the usual. */
+  readonly units?: ChatUnits;
   /** What both of two readings say, where neither is sure. */
   readonly shared?: Understood;
   /** Works it out once more. */
@@ -63,10 +66,14 @@ const readingOf = ({ margin, second, because }: ParsedMessage): NonNullable<Answ
   },
 });
 
+/** Asks for the working: no use where there is none, or it stands there. */
+const workingWish = 'show the working';
+
 /** Builds the answer as data from a reply; the working is printed only if somebody looks at it. */
 export function toAnswer(reply: Reply, told: Told): Answer {
   const { heard, isWorkingShown = false } = told;
   const codes = [...new Set(reply.cautions ?? [])];
+  const hasMore = reply.working !== undefined && !isWorkingShown;
   const full: Reply = {
     ...reply,
     lines: [...(reply.lines ?? []), ...(told.counted ?? []), ...lentLine(told.lent)],
@@ -74,7 +81,7 @@ export function toAnswer(reply: Reply, told: Told): Answer {
   };
   return {
     intent: told.intent,
-    text: print(full, { isWorkingShown, words: english }),
+    text: inChatUnits(print(full, { isWorkingShown, words: english }), told.units ?? {}),
     verdict: reply.verdict ?? null,
     figures: reply.figures ?? {},
     understood: { ...(told.shared ?? understoodOf(heard)), ...(reply.rig ? { rig: reply.rig } : {}) },
@@ -91,7 +98,10 @@ export function toAnswer(reply: Reply, told: Told): Answer {
       ...codes.map(code => english.say(`caution-${code}`, cautionSentences[code])),
     ],
     ...(told.intent === 'none' && heard.cues.has('thanks') && { isThanks: true as const }),
-    next: (reply.next ?? []).slice(0, 3),
+    next: (reply.next ?? [])
+      .filter(say => say !== workingWish || hasMore)
+      .slice(0, 3)
+      .map(say => inChatUnits(say, told.units ?? {})),
     chart: reply.chart,
     hasWorking: () => reply.working !== undefined,
     again: told.again,
@@ -105,8 +115,14 @@ export const silence = (heard: Heard): Answer => ({
 });
 
 /** What an interpreted message hands on to its answer. */
-export const toldOf = ({ heard, lent, hazards }: Interpreted): Pick<Told, 'heard' | 'lent' | 'hazards'> => ({
+export const toldOf = ({
   heard,
   lent,
   hazards,
+  setting,
+}: Interpreted): Pick<Told, 'heard' | 'lent' | 'hazards' | 'units'> => ({
+  heard,
+  lent,
+  hazards,
+  units: setting.units,
 });

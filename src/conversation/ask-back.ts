@@ -36,8 +36,11 @@ export function askBack(
     const text = '{title} To work that out I need a few things. Can you tell me?';
     return { headline: words.say('need-more', text, { title }), lines: asks.map(ask => `${sentence(ask)}.`) };
   }
-  const text = '{title} To work that out I need {needs}. Can you tell me?';
-  return { headline: words.say('need', text, { title, needs: asks[0] ?? '' }) };
+  const text = '{title} To work that out I need {needs}.';
+  return {
+    headline: words.say('need', text, { title, needs: asks[0] ?? '' }),
+    lines: [words.say('can-you', 'Can you tell me?')],
+  };
 }
 
 /** Which of two readings is meant, or whether the one is: as buttons. */

@@ -4,6 +4,7 @@ import { english } from '#answer/speech.ts';
 import { cut } from '#answer/text.ts';
 import type { Intent } from '#intents/intent.ts';
 import type { Cue } from '#language/words/en/cues.ts';
+import type { ChatUnits } from '#quantity/chat-units.ts';
 import { gearIn, hasGear } from '#rig/gear.ts';
 import { isSameName } from '#rig/merge.ts';
 import type { Facts } from '#rig/rig.ts';
@@ -22,6 +23,7 @@ import { listedByDay, turnedBack } from './requests.ts';
 import { isEmergency, safe } from './safe.ts';
 import { freshened, type Options } from './setting.ts';
 import { questionsOf } from './split.ts';
+import { unitsWish, unusualUnits } from './units.ts';
 
 export interface Conversed {
   readonly memory: Memory;
@@ -37,6 +39,8 @@ export function converse(kept: Memory, message: Message, options: Options = {}):
   const heard = hear(memory, message);
   if (message.isBot) return { memory: hearBot(memory, message), answer: silence(heard) };
   if (message.location && message.text.trim() === '') return here(memory, message, heard, options);
+  const wish = unitsWish(message.text);
+  if (wish) return inUnits(memory, message, heard, wish, options);
   const before = turnedBack(memory, message);
   if (before) {
     const asked = { ...heard, intent: before.intent, facts: {}, undo: undefined, options: [], issues: [] };
@@ -76,6 +80,30 @@ function here(memory: Memory, message: Message, nothing: Heard, options: Options
     { memory: after, answer: again },
     { memory: after, answer: noted.answer },
   ]);
+}
+
+/** Units asked for ("use feet"): noted, and the last question is answered again in them. */
+function inUnits(
+  memory: Memory,
+  message: Message,
+  heard: Heard,
+  wish: ChatUnits,
+  options: Options,
+): Conversed {
+  const units = unusualUnits({ ...memory.settings.units, ...wish });
+  const { units: _before, ...settings } = memory.settings;
+  const frames = memory.frames.map(({ units: _told, ...frame }) => frame);
+  const noted = { ...memory, frames, settings: { ...settings, ...(units && { units }) } };
+  const last = message.onto ?? lastFrame(noted, message.from);
+  const nothing = { facts: {}, removed: [], corrects: undefined, options: [], issues: [] };
+  const asked = { ...heard, ...nothing, probability: 1, certainty: 1, second: undefined };
+  if (!last || last.asked !== undefined) {
+    const headline = english.say('units-noted', 'Right, I answer in that from now on.');
+    return { memory: noted, answer: toAnswer({ headline }, { intent: 'none', heard: asked }) };
+  }
+  const onto = { ...message, onto: { ...last, units: undefined } };
+  const again = { ...asked, intent: last.intent, cues: new Set<Cue>(['same-again']), words: 1 };
+  return answer(noted, onto, interpret(noted, onto, again, options));
 }
 
 /** Several answers to one message: the first as data, the texts one below the other. */
@@ -191,7 +219,13 @@ function answer(
   }
   const isBack =
     ready === undefined || isStrange(heard) || issues.some(({ code }) => code === 'absurd-value');
-  const full = isBack ? askBack(intent, missing, issues, english) : intent.reply(ready, setting);
+  const back = isBack ? askBack(intent, missing, issues, english) : undefined;
+  // What nobody told a figure of is answered for typical gear, and asked for all the same.
+  const isGuess = ready === undefined && issues.length === 0 && missing.length === 1;
+  const full =
+    ready !== undefined && !back
+      ? intent.reply(ready, setting)
+      : ((isGuess ? intent.guess?.(facts, setting) : undefined) ?? back!);
   const isAgain = isReplay(read);
   const isWorkingShown = cues.has('ask-working') || (isAgain && cues.has('ask-why'));
   const isSimpler = isAgain && cues.has('simpler');
@@ -202,7 +236,7 @@ function answer(
   const isQuiz = full.remember?.lesson?.isQuiz === true;
   const asked =
     isBack || intent.name === 'unclear' || isQuiz
-      ? [full.headline, ...(full.lines ?? [])].join('\n')
+      ? [(back ?? full).headline, ...((back ?? full).lines ?? [])].join('\n')
       : undefined;
   return {
     memory: talk({ reply: full, isBack, asked }),

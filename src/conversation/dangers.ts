@@ -53,6 +53,29 @@ const outOf = (told: Told, concepts: readonly string[]): readonly HazardCode[] =
   );
 
 /**
+ * The dangers of the question that a message turns or asks to see again: they are still there, unless what is told
+ * now takes them away.
+ * @param facts all that the question goes by now
+ */
+export function stillThere(
+  { hazards = [] }: { readonly hazards?: readonly HazardCode[] | undefined },
+  { facts: told, removed }: Heard,
+  facts: Stated,
+): readonly HazardCode[] {
+  if (Object.keys(told).length === 0 && removed.length === 0) return hazards;
+  const out = ruledOut({ ...facts, removed });
+  const isLead = facts.batteries?.every(({ chemistry }) => chemistry !== undefined && chemistry !== 'lfp');
+  return hazards.filter(code => !out.includes(code) && !(code === 'cold-charge' && isLead));
+}
+
+/** The dangers of two lists, the most urgent first. */
+export const withDangers = (
+  all: readonly HazardCode[],
+  more: readonly HazardCode[],
+): readonly HazardCode[] =>
+  more.length === 0 ? all : hazardCodes.filter(code => all.includes(code) || more.includes(code));
+
+/**
  * The dangers of a message, the most urgent first: those that its words show and no fact rules out, and those that
  * its facts show together with what is remembered.
  * @param told the facts that the question goes by before memory fills in

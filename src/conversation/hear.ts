@@ -14,10 +14,11 @@ import {
   valuesOf,
 } from '#language/talk.ts';
 import { isSameName } from '#rig/merge.ts';
+import { meantBy } from './buttons.ts';
 import { withGearTold } from './gear-told.ts';
 import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
-import { personKey } from './recall.ts';
+import { lastFrame, personKey } from './recall.ts';
 import { type Forgetting, forgettingIn, isUndoing, undoneBy } from './requests.ts';
 import { sound } from './sound.ts';
 
@@ -138,6 +139,23 @@ export function hear(memory: Memory, message: Message): Heard {
   if (undo) return { ...told, undo, intent: 'rig', facts: {}, probability: 1, options: [] };
   // Nothing of this person's is there to be taken back.
   if (isUndoing(command)) return { ...told, intent: 'none', facts: {}, probability: 1, options: [] };
+  const button = meantBy(command);
+  const before = message.onto ?? lastFrame(memory, message.from);
+  const meant = button && (button.intent ?? (before?.asked === undefined ? before?.intent : undefined));
+  if (meant)
+    return {
+      ...told,
+      intent: meant,
+      facts: button?.facts ?? told.facts,
+      removed: [],
+      corrects: undefined,
+      issues: [],
+      probability: 1,
+      certainty: 1,
+      margin: 20,
+      second: undefined,
+      options: [],
+    };
   const picked = memory.choice?.options.find(option => isSameName(option.say, text.trim()));
   if (!picked) return told;
   // One of two readings was chosen: that is what the message before says.

@@ -5,13 +5,14 @@ import { type Intent, needsOf, type Setting } from '#intents/intent.ts';
 import { withLearned } from '#intents/learned.ts';
 import { hasCapacity } from '#intents/needs.ts';
 import { whereOf } from '#intents/sun.ts';
+import type { Cue } from '#language/words/en/cues.ts';
 import { holds } from '#rig/correct.ts';
 import { gearIn, hasGear } from '#rig/gear.ts';
 import type { HazardCode } from '#rig/hazard-codes.ts';
 import type { Claim, Facts, LearnedOfRig, Stated } from '#rig/rig.ts';
 import { type Missing, missingOf } from './ask-back.ts';
 import { answeringBack } from './asked-back.ts';
-import { dangersIn } from './dangers.ts';
+import { dangersIn, stillThere, withDangers } from './dangers.ts';
 import { withoutDispute } from './dispute.ts';
 import type { Heard } from './hear.ts';
 import { isSetup, type Lean, leanOf, lentBy } from './lean.ts';
@@ -23,6 +24,7 @@ import { fill, lastFrame, ownKey, personKey, resolved, rigFor } from './recall.t
 import { type Options, settingOf } from './setting.ts';
 import { turned } from './turn.ts';
 import { type AnswerOf, factsIn, leastSure, readingsOf, type Two, twoReadings } from './two-readings.ts';
+import { unitsFor } from './units.ts';
 import { hoursUntil } from './until.ts';
 
 /** What a question took from somebody else's. */
@@ -221,6 +223,15 @@ function leanOn(lean: Lean, intent: Intent, named: string | undefined): Lean {
   return isAnother && lean.extent === 'all' ? { ...lean, extent: 'gear' } : lean;
 }
 
+const asAgain: readonly Cue[] = ['ask-working', 'ask-why', 'simpler', 'same-again'];
+
+/** Whether the answer before is asked for once more, another way, and nothing is told. */
+const isAskedAgain = ({ facts, removed, corrects, cues }: Heard): boolean =>
+  Object.keys(facts).length === 0 &&
+  removed.length === 0 &&
+  corrects === undefined &&
+  asAgain.some(cue => cues.has(cue));
+
 /** A message taken for one question. */
 function taken(
   memory: Memory,
@@ -258,11 +269,19 @@ function taken(
   const lentNow = lentTo(facts, told, lean, message);
   const learned = learnedFor(memory, rig?.key, facts, message.at);
   const isLentBank = lentNow?.facts.batteries !== undefined && hasCapacity(factsOf(lentNow.facts));
+  // What was dangerous before still is, where this is the same question.
+  const isSame = lean.frame?.intent === intent.name && lean.extent === 'all';
+  const kept = isSame ? stillThere(lean.frame!, heard, facts) : [];
+  // Asked for again ("show the working"), it goes by what it went by.
+  const again = isSame && isAskedAgain(heard) ? lean.frame : undefined;
+  const turning = asked(heard, lean);
+  const cues = again ? new Set([...turning.cues, ...((again.cues ?? []) as Cue[])]) : turning.cues;
   // Readings that were not taken are no part of what is kept to answer again.
-  const setting = settingOf(memory, message, { ...asked(heard, lean), options: [] }, options, {
-    recalled: filled.recalled,
+  const setting = settingOf(memory, message, { ...turning, cues, options: [] }, options, {
+    recalled: again ? new Set(again.recalled as (keyof Stated)[]) : filled.recalled,
     owner: isLentBank ? lentNow.who : ofRig,
     claims,
+    units: unitsFor(memory, said, lean.frame),
     argued: intent.name === 'settle' ? arguedIn(memory, lean.frame) : undefined,
     learned,
     before: isTurn ? beforeOf(intent, lean.frame!, learned) : undefined,
@@ -278,6 +297,6 @@ function taken(
     frame: lean.frame,
     lent: lentNow,
     two,
-    hazards: dangersIn(message.text, heard, intent, base, sources),
+    hazards: withDangers(dangersIn(message.text, heard, intent, base, sources), kept),
   };
 }

@@ -87,7 +87,14 @@ function frameFor(
 export function leanOf(memory: Memory, message: Message, heard: Heard, intent: Intent): Lean {
   const { cues, facts, removed, corrects, owner } = heard;
   const isSlip = corrects !== undefined || removed.length > 0;
-  const frame = frameFor(memory, message, intent.name, isSlip || cues.has('correction'));
+  // What turns an argument or asks for its working is about that argument, not about what was asked before it.
+  const last = memory.frames.at(-1);
+  const isOfArgument =
+    last?.intent === intent.name && heard.claims.length === 0 && !cues.has('ask-who-is-right');
+  const frame =
+    intent.name === 'settle' && isOfArgument && !message.onto
+      ? last
+      : frameFor(memory, message, intent.name, isSlip || cues.has('correction'));
   if (!frame) return { extent: 'none' };
   const isOwn = frame.from === personKey(message.from);
   const isTold = Object.keys(facts).length > 0;

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { intentNames } from '#answer/answer.ts';
+import { hazardCodes } from '#rig/hazard-codes.ts';
 import { factsSchema, rigSchema } from '#rig/rig.ts';
 
 /** Version of the stored document; `upgrade.ts` reads older ones forwards. */
@@ -9,6 +10,13 @@ const claimSchema = z.strictObject({ who: z.string(), value: z.number(), unit: z
 
 /** Questions kept of a chat, newest last. */
 export const framesKept = 6;
+
+/** Units that answers are told in, where they aren't metres, degrees Celsius and mm². */
+const unitsSchema = z.strictObject({
+  length: z.literal('ft').optional(),
+  temperature: z.literal('F').optional(),
+  cable: z.literal('awg').optional(),
+});
 
 /** A question asked: whose, when, and its facts, so that "what if lithium" can change one of them. */
 export const frameSchema = z.strictObject({
@@ -33,10 +41,17 @@ export const frameSchema = z.strictObject({
       hours: z.number().optional(),
     })
     .optional(),
+  /** What of its facts memory filled in, and the cues of its words: asked for again, it is answered by the same. */
+  recalled: z.array(z.string().max(40)).max(60).optional(),
+  cues: z.array(z.string().max(40)).max(80).optional(),
   /** It asked whether something does ("will 160 W keep it going?"): what turns it asks that too. */
   isCheck: z.boolean().optional(),
   /** What its words were about beyond the facts: a symptom, a pair. */
   subject: z.string().max(40).optional(),
+  /** What it was told in, where that isn't the usual. */
+  units: unitsSchema.optional(),
+  /** Dangers that it spoke of: what turns it is told of them too. */
+  hazards: z.array(z.enum(hazardCodes)).max(hazardCodes.length).optional(),
   /** What the question back was about, where the bot asked one: the names of the missing needs. */
   asked: z.array(z.string()).max(10).optional(),
 });
@@ -138,6 +153,8 @@ export const memorySchema = z.strictObject({
     isWordlessTold: z.boolean().optional(),
     /** Whether pictures are on dark ground; absent: on light. */
     isDark: z.boolean().optional(),
+    /** What the chat asked answers to be told in; absent: metres, °C, mm². */
+    units: unitsSchema.optional(),
   }),
 });
 export type Memory = z.infer<typeof memorySchema>;

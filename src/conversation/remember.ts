@@ -16,6 +16,7 @@ import {
 import type { Message } from './message.ts';
 import { passingBy } from './questions.ts';
 import { personKey } from './recall.ts';
+import { unusualUnits } from './units.ts';
 import { withoutPerson } from './without-person.ts';
 
 /** What was done with a message, as far as memory cares. */
@@ -90,7 +91,7 @@ const sound = <T>(schema: { safeParse(value: unknown): { success: boolean } }, v
 
 const frameOf = (
   message: Message,
-  { intent, facts, heard, setting, missing, two, frame }: Interpreted,
+  { intent, facts, heard, setting, missing, two, frame, hazards }: Interpreted,
   done: Done,
 ): Frame => ({
   intent: two?.options[0].intent ?? intent.name,
@@ -100,7 +101,11 @@ const frameOf = (
   from: personKey(message.from),
   at: message.at.getTime(),
   onto: frame?.at,
+  units: unusualUnits(setting.units),
+  hazards: hazards.length > 0 ? [...hazards] : undefined,
   conversion: heard.conversion && { ...heard.conversion },
+  recalled: setting.recalled.size > 0 ? [...setting.recalled] : undefined,
+  cues: setting.parsed.cues.size > 0 ? [...setting.parsed.cues].slice(0, 80) : undefined,
   isCheck: setting.parsed.cues.has('ask-can-it') ? true : undefined,
   subject: setting.subject,
   asked: done.isBack || intent.name === 'unclear' ? missing.slice(0, 10).map(({ ask }) => ask) : undefined,

@@ -108,7 +108,7 @@ function body(reply: Reply, { codes, intent, facts, isBack }: Danger): Reply {
       : {
           ...reply,
           verdict: 'tight',
-          headline: 'By the sum alone it holds, but with too little in hand for a medical device.',
+          headline: 'By the sum alone it holds, but with too little to spare for a medical device.',
         };
   return reply;
 }

@@ -21,12 +21,13 @@ export function settingOf(
   message: Message,
   parsed: Heard,
   options: Options,
-  own: Pick<Setting, 'recalled' | 'owner' | 'claims' | 'argued' | 'learned' | 'before' | 'subject'>,
+  own: Pick<Setting, 'recalled' | 'owner' | 'claims' | 'argued' | 'learned' | 'before' | 'subject' | 'units'>,
 ): Setting {
   return {
     from: message.from,
     at: message.at,
     mainsV: memory.settings.mainsV ?? options.mainsV ?? 230,
+    units: own.units,
     recalled: own.recalled,
     owner: own.owner,
     claims: own.claims,

@@ -31,9 +31,51 @@ export const printNumbers = (rule: Rule<string>, inputs: Readonly<Record<string,
     return value < 0 ? `(${withUnit(number, unit)})` : withUnit(number, unit);
   });
 
+/** Sums of more parts than this are told by what goes in, not by their signs. */
+const mostParts = 6;
+
+/** Whether a formula is plain arithmetic, as a person does it on paper: + − × ÷ of a few things. */
+function isArithmetic(tree: Tree): boolean {
+  const leaves = (one: Tree): number =>
+    typeof one === 'object' ? callOf(one).args.reduce<number>((sum, part) => sum + leaves(part), 0) : 1;
+  const isPlain = (one: Tree): boolean =>
+    typeof one !== 'object' ||
+    (['add', 'subtract', 'multiply', 'divide', 'group'].includes(callOf(one).fn) &&
+      callOf(one).args.every(isPlain));
+  return isPlain(tree) && leaves(tree) <= mostParts;
+}
+
+/** What a symbol means, short: what stands before a colon or a semicolon. */
+const meaningOf = (says: string): string => says.split(/[:;]/, 1)[0]!;
+
+/**
+ * A step in words: what the rule says, and the numbers with their units, each with what it means: "How long it lasts is
+ * what you can use divided by what you draw: 50 Ah (usable capacity) ÷ 1.2 A (average current)". Where the formula is
+ * more than plain arithmetic, what goes into it is named instead.
+ */
+export function printWords(rule: Rule<string>, inputs: Readonly<Record<string, number>>): string {
+  const says = rule.says.replace(/\.$/, '');
+  const tree = treeFor(rule);
+  const amountOf = (name: string): string =>
+    withUnit(String(Number((inputs[name] ?? 0).toPrecision(4))), rule.symbols[name]?.unit ?? '');
+  const meaning = (name: string): string => meaningOf(rule.symbols[name]?.says ?? name);
+  if (isArithmetic(tree)) return `${says}: ${show(tree, name => `${amountOf(name)} (${meaning(name)})`)}`;
+  const parts = Object.keys(rule.symbols).map(name => `${meaning(name)} ${amountOf(name)}`);
+  return `${says} (${parts.join(', ')})`;
+}
+
+/** A table read or a sum made, in words: "P = 800 W + 900 W" of an acLoad is "Ac load: 800 W + 900 W". */
+function lookedUp({ name, says }: { readonly name: string; readonly says: string }): string {
+  const called = name.replace(/([A-Z])/g, ' $1').toLowerCase();
+  const words = says.replace(/^[A-Za-z]\w* = /, `${called}: `);
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
 /** One line of working as data: symbols, then numbers; the result apart. */
 export interface PrintedStep {
   readonly name: string;
+  /** The same for people, without the result: words, numbers and units, and what each number means. */
+  readonly words: string;
   readonly formula: string;
   readonly value: number;
   readonly unit: string;
@@ -43,9 +85,16 @@ export interface PrintedStep {
 /** Prints a step of a trace. */
 export function printStep(step: Step): PrintedStep {
   if (step.kind === 'lookup')
-    return { name: step.name, formula: step.says, value: step.value, unit: step.unit, source: step.source };
+    return {
+      name: step.name,
+      words: lookedUp(step),
+      formula: step.says,
+      value: step.value,
+      unit: step.unit,
+      source: step.source,
+    };
   const { rule, inputs, value } = step;
   const { symbol, unit } = rule.gives;
   const formula = `${symbol} = ${printFormula(rule)} = ${printNumbers(rule, inputs)}`;
-  return { name: rule.name, formula, value, unit, source: rule.source };
+  return { name: rule.name, words: printWords(rule, inputs), formula, value, unit, source: rule.source };
 }

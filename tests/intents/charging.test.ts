@@ -121,10 +121,11 @@ describe('how long to charge', () => {
     const facts = { batteries: lfp(200, 20), solar: [{ count: 1, powerW: 200 }] };
     const one = reply(chargeTime, facts);
     expect(one.headline).toMatch(/of full sun to full/);
-    expect(whole(one)).toMatch(/hours of full sun a day that is about 3 days/);
+    expect(whole(one)).toMatch(/In usual weather that is about 3 days of sun/);
     const two = { ...facts, solar: [{ count: 2, powerW: 200 }] };
     expect(hours(two)).toBeLessThan(0.6 * hours(facts));
-    expect(reply(chargeTime, { ...facts, durationH: 48 }).headline).toMatch(/^No, 2 days isn't enough/);
+    // Days are not held against hours in one line.
+    expect(reply(chargeTime, { ...facts, durationH: 48 }).headline).toMatch(/^No: it takes .* of full sun/);
     expect(hours({ batteries: lfp(200, 20), solarAhPerDay: 60, peakSunHours: 5 })).toBeCloseTo(
       160 / 0.99 / 12,
       0,
@@ -196,9 +197,9 @@ describe('what generator', () => {
     expect([verdict(2000), verdict(1000), verdict(600)]).toEqual(['yes', 'tight', 'no']);
   });
 
-  test('none told: the next usual size, a tenth in hand', () => {
+  test('none told: the next usual size, a tenth to spare', () => {
     const sized = reply(generator, { chargers: [mains(30)] });
-    expect(sized.headline).toMatch(/^A 800 W generator: the 30 A charger asks for about 620 W/);
+    expect(sized.headline).toMatch(/^A 800 W generator: the 30 A charger needs about 620 W/);
     expect(sized.verdict).toBeNull();
     expect(sized.cautions).toEqual(['carbon-monoxide', 'park-rules']);
   });
@@ -218,10 +219,10 @@ describe('what generator', () => {
     const daily = reply(generator, { chargers: [mains(30), gen(2000)], batteries: agm(200), dailyUseAh: 60 });
     // From 67 to 97 %: 26 Ah at 97 %, then 34 Ah at less and less.
     expect(26 / 0.97 + (40 / 0.47) * Math.log(0.97 / 0.5705)).toBeCloseTo(72, 1);
-    expect(whole(daily)).toMatch(/About 72 Ah a day goes in/);
+    expect(whole(daily)).toMatch(/about 72 Ah a day goes in/);
   });
 
   test('what is missing is asked for', () => {
-    expect(lacks(generator, { chargers: [gen(1000)] })[0]).toMatch(/what it shall run or charge/);
+    expect(lacks(generator, { chargers: [gen(1000)] })[0]).toMatch(/what it will run or charge/);
   });
 });

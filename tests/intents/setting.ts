@@ -29,6 +29,7 @@ export const settingWith = (
   from: 'robin',
   at: new Date('2026-01-15T09:00:00Z'),
   mainsV: 230,
+  units: {},
   recalled: new Set(),
   claims: [],
   rigs: {},

@@ -67,7 +67,7 @@ const cases: Readonly<Record<string, Case>> = {
     claims: claims(['ness', 3, 'days'], ['pat', 6, 'days']),
     answer: [2.47, 3.16],
     closest: 'ness',
-    says: /Pat's 6 days can't be had even by emptying it/,
+    says: /Pat's 6 days is out of reach even run flat/,
   },
   'days on AGM: 40 Ah at 1.3 A': {
     facts: { batteries: [{ count: 1, capacityAh: 80, chemistry: 'agm' }], loads: [fridge(1.3)] },

@@ -118,15 +118,17 @@ describe('what cable', () => {
 
   test('says mm², and B&S = AWG; speaks in gauges to those who do', () => {
     const facts = { cable: { lengthM: 5, currentA: 15 } };
-    expect(reply(cableSize, facts).headline).toMatch(/^6 mm² \(8 B&S or AWG\)/);
-    expect(reply(cableSize, facts, ['bs-gauge']).headline).toMatch(/^10 B&S \(AWG\), 5.3 mm²/);
+    expect(reply(cableSize, facts).headline).toMatch(/^6 mm²: /);
+    expect(whole(reply(cableSize, facts))).toMatch(/In the shop: 8 B&S \(AWG\)/);
+    expect(reply(cableSize, facts, ['bs-gauge']).headline).toMatch(/^10 B&S \(AWG\): /);
+    expect(whole(reply(cableSize, facts, ['bs-gauge']))).toMatch(/That is 5.3 mm² of copper/);
   });
 
   test('the length is one way unless told there and back', () => {
     const drop = (isRoundTrip: boolean, lengthM: number) =>
       value(reply(cableSize, { cable: { lengthM, isRoundTrip, areaMm2: 6, currentA: 10 } }), 'voltageDrop');
     expect(drop(true, 10)).toBeCloseTo(drop(false, 5), 9);
-    expect(whole(reply(cableSize, { cable: { lengthM: 5, currentA: 10 } }))).toMatch(/as one way/);
+    expect(whole(reply(cableSize, { cable: { lengthM: 5, currentA: 10 } }))).toMatch(/taken one way/);
     expect(whole(reply(cableSize, { cable: { lengthM: 5, isRoundTrip: true, currentA: 10 } }))).toMatch(
       /there and back\./,
     );

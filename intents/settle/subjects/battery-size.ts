@@ -58,7 +58,7 @@ export const batterySizeSubject: Subject = {
         if (share > 100.5) return `would be flat before the end: ${decimals(likely, 0)} Ah are used`;
         return `would mean using ${decimals(share, 0)} % of it`;
       },
-      measure: 'It hangs on how deep you are willing to go; a monitor shows what you really use a day.',
+      measure: 'It depends on how deep you are willing to go; a monitor shows what you really use a day.',
     };
   },
 };

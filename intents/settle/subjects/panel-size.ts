@@ -56,7 +56,7 @@ export const panelSizeSubject: Subject = {
           : `is right with ${plain(hours)} hours of full sun a day`;
       },
       measure:
-        'It hangs on the sun where you camp and on what you use: a monitor shows both over a few days.',
+        'It depends on the sun where you camp and on what you use: a monitor shows both over a few days.',
     };
   },
 };

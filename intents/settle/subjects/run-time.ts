@@ -45,7 +45,7 @@ export const runTimeSubject: Subject = {
         const share = shareFor(hours);
         if (share <= 1.005) return `would mean taking it down to ${decimals(100 * (1 - share), 0)} % full`;
         const wanted = (dailyUse.value * (1 - missing)) / (share - missing);
-        return `can't be had even by emptying it, unless it draws ${plain(wanted)} Ah a day in place of ${plain(dailyUse.value)}`;
+        return `is out of reach even run flat, unless it draws ${plain(wanted)} Ah a day, not ${plain(dailyUse.value)}`;
       },
       measure:
         'To find out, put a battery monitor (shunt) on it for a day: it counts the amp hours that really go out.',

@@ -36,7 +36,7 @@ export const usableSubject: Subject = {
           : `would mean taking it down to ${decimals(100 - share, 0)} % full`;
       },
       measure:
-        'It hangs on how deep you go: half of a lead-acid battery, four fifths of a lithium one, is common practice.',
+        'It depends on how deep you go: half of a lead-acid battery, four fifths of a lithium one, is common practice.',
     };
   },
 };

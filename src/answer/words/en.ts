@@ -3,16 +3,16 @@ export const cautions = {
   'fuse-at-battery': 'Fuse it at the battery end, as close to the terminal as you can.',
   'mains-wiring': 'Fixed 230/240/120 V wiring is a job for a licensed electrician.',
   backfeed:
-    "Never feed an inverter into a hook-up inlet or a wall socket: it makes bare plug pins live and fights the mains. Use the inverter's own outlet, or a licensed electrician.",
+    'Never feed an inverter into an inlet or a wall socket: pins go live. Use its own outlet, or a licensed electrician.',
   'battery-gas': 'Lead-acid batteries give off explosive gas on charge: vent the box, no sparks.',
   'lithium-cold':
     'Never charge lithium below freezing (0 °C), and only gently up to 5 °C: it ruins the cells.',
   'bypass-bms':
-    "Don't bypass the BMS: it is the protection between a lithium battery and a fire. Find out why it trips, or see the maker's dealer.",
+    "Don't bypass the BMS: it stands between lithium and a fire. Find out why it trips, or see the maker's dealer.",
   'mixed-batteries':
     "Don't join batteries of different type, age or size in one bank, and never lithium straight to lead.",
   'big-current':
-    'Big currents: short, thick cable, tight lugs, and a fuse to suit. Get it checked by an auto electrician.',
+    'Big currents: short thick cable, tight lugs and a fuse to suit. Have an auto electrician check it.',
   'no-fuse':
     'Never leave out, bridge or oversize a fuse: the cable becomes the fuse, and that is how vehicles burn.',
   'carbon-monoxide':
@@ -23,7 +23,7 @@ export const cautions = {
   'starter-reserve':
     'The starter battery is for starting: keep a jump pack handy, and fit a second battery for camp loads.',
   'high-dc':
-    "Above about 60 V of direct current a touch can hurt and an arc doesn't go out: cover the panels while you connect them, and have it checked by a licensed person.",
+    'Above about 60 V DC a touch hurts and an arc stays: cover the panels to connect, and have a licensed person check.',
   surge: 'Motors and compressors can draw several times their rating for a moment when they start.',
   'alternator-share':
     'That is a big share of most alternators: check its rating, and that it keeps cool at idle.',
@@ -41,7 +41,7 @@ export const assumptionLabels: Readonly<Record<string, string>> = {
   depthOfDischarge: 'usable share of the battery',
   age: 'share of its capacity it still has',
   learnedDraw: 'draw against what you told',
-  learnedSun: 'sun against what I reckoned',
+  learnedSun: 'sun against what I expected',
   peukertExponent: 'Peukert exponent',
   temperatureC: 'temperature',
   ambientC: 'temperature outside',

@@ -38,7 +38,7 @@ export function chargeAtRest(
   const value = percentAt(table, 2, blockV);
   trace?.lookup({
     name: 'stateOfCharge',
-    says: `SoC at rest from the table of ${chemistry === 'lead-acid' ? 'lead-acid' : chemistryRow(chemistry).name} volts, ${Math.round(blockV * 100) / 100} V`,
+    says: `how full at rest, from the table of ${chemistry === 'lead-acid' ? 'lead-acid' : chemistryRow(chemistry).name} volts, ${Math.round(blockV * 100) / 100} V`,
     value,
     unit: '%',
     source: 'published resting voltages, common practice',

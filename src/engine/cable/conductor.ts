@@ -100,7 +100,7 @@ export function resistancePerM(conductor: Conductor, values: Values, trace?: Tra
   if (row)
     trace?.lookup({
       name: 'conductorResistance',
-      says: `r_20 of ${row.areaMm2} mm² flexible copper`,
+      says: `resistance of a metre of ${row.areaMm2} mm² flexible copper at 20 °C`,
       value: r_20 * 1000,
       unit: 'mΩ/m',
       source: 'IEC 60228 class 5',

@@ -18,7 +18,7 @@ export function chargeOver(day: Day, hours: number, trace?: Trace): number {
   );
   trace?.lookup({
     name: 'chargeOverTime',
-    says: `Q_t: what each load takes within ${Math.round(hours * 10) / 10} h`,
+    says: `what each load takes within ${Math.round(hours * 10) / 10} h`,
     value: total,
     unit: 'Ah',
     source: 'sum of the loads',

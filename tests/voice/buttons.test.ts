@@ -1,0 +1,33 @@
+import { expect, test } from 'vitest';
+import { type Pressed, press, useless } from './pressed.ts';
+
+/** How many talks: some at every run of all tests; `TALKS=2000` for all that are asked for. */
+const talks = Number(process.env.TALKS ?? 300);
+/** Questions that are being built out, whose buttons come with that: they leave this list as they do. */
+const awaited: ReadonlySet<string> = new Set(['fault', 'list', 'compare', 'rig-check', 'trip']);
+
+test('every button brings an answer, another one, and takes no caution away', { timeout: 900_000 }, () => {
+  let pressed = 0;
+  const bad: string[] = [];
+  const intents = new Set<string>();
+  for (const press_ of press(talks, 7)) {
+    pressed++;
+    intents.add(press_.shown.intent);
+    const why = awaited.has(press_.shown.intent) ? undefined : useless(press_);
+    if (why) bad.push(`${press_.turns.join(' | ')} [${press_.button}]: ${why}`);
+  }
+  expect(bad).toEqual([]);
+  expect(pressed).toBeGreaterThan(talks);
+  expect(intents.size).toBeGreaterThan(20);
+});
+
+test('a button that repeats, asks back or drops a caution is seen', () => {
+  const shown = { intent: 'trip', text: 'Yes.', cautions: ['a'], next: [] };
+  const pressed = (answer: object) =>
+    useless({ turns: [], shown, button: 'and flat?', answer: { ...shown, ...answer } } as unknown as Pressed);
+  expect(pressed({})).toMatch(/repeats/);
+  expect(pressed({ intent: 'unclear' })).toMatch(/no power question/);
+  expect(pressed({ text: 'To work that out I need a battery.' })).toMatch(/asks/);
+  expect(pressed({ text: 'No.', cautions: [] })).toMatch(/caution away/);
+  expect(pressed({ text: 'No.' })).toBeUndefined();
+});
