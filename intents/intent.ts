@@ -1,8 +1,8 @@
-import type { z } from 'zod';
 import type { IntentName } from '#answer/answer.ts';
 import type { ForgetWish, Lesson, Reply } from '#answer/reply.ts';
 import type { ParsedMessage } from '#language/reading.ts';
 import type { Claim, Facts, LearnedOfRig, Rig, Stated } from '#rig/rig.ts';
+import type { Needs } from './needs.ts';
 
 /** What surrounds a question, besides its facts. All plain values; nothing reads a clock. */
 export interface Setting {
@@ -57,10 +57,9 @@ export interface Intent<N = Facts> {
   /** As a button or a list shows it: "How long will it last?" */
   readonly title: string;
   /**
-   * The facts it needs, as a zod strict object over keys of Facts. Each issue's message is what the bot asks
-   * for: written to follow "To work that out I need …".
+   * The facts it needs. Each issue's message is what the bot asks for: written to follow "To work that out I need …".
    */
-  readonly needs: z.ZodType<N, Stated>;
+  readonly needs: Needs<N>;
   /** Keys of Facts that `needs` takes; recall fills only these. */
   readonly takes: readonly (keyof Facts)[];
   /** Facts ("loads.powerW") that each of its answers hangs on, so that this needn't be tried out: the sum is a long one, or it is what was asked about. */
