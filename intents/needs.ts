@@ -42,7 +42,8 @@ export function needs(takes: readonly (keyof Facts)[], list: readonly Need[]): N
   let isOurs: Fits | undefined;
   const safeParse: Needs['safeParse'] = stated => {
     isOurs ??= onlyOf(takes);
-    if (!isOurs(stated)) return { success: false, error: { issues: [{ message: 'facts of another shape' }] } };
+    if (!isOurs(stated))
+      return { success: false, error: { issues: [{ message: 'facts of another shape' }] } };
     const facts = factsOf(stated);
     const issues = list
       .filter(need => !isMet(need, facts))
