@@ -2,7 +2,6 @@ import type { IntentName } from '#answer/answer.ts';
 import type { ForgetWish, Lesson, Reply } from '#answer/reply.ts';
 import type { ParsedMessage } from '#language/reading.ts';
 import type { Claim, Facts, LearnedOfRig, Rig, Stated } from '#rig/rig.ts';
-import type { Needs } from './needs.ts';
 
 /** What surrounds a question, besides its facts. All plain values; nothing reads a clock. */
 export interface Setting {
@@ -49,6 +48,24 @@ export interface Example {
   readonly intent: IntentName;
   readonly title: string;
   readonly say: string;
+}
+
+/** Something that is missing: how the bot asks for it, and the key of that sentence. */
+export interface Unmet {
+  readonly message: string;
+  readonly key?: string;
+}
+
+/** The facts that a question takes, and what it can't do without. */
+export interface Needs<N = Facts> {
+  /** What was told ready for the engine (`facts.ts`), or what is missing of it. */
+  safeParse(
+    stated: Stated,
+  ):
+    | { readonly success: true; readonly data: N; readonly error?: undefined }
+    | { readonly success: false; readonly data?: undefined; readonly error: { issues: readonly Unmet[] } };
+  /** @throws Error where something is missing */
+  parse(stated: Stated): N;
 }
 
 /** A question the bot can answer: one folder of `intents/`. */

@@ -2,6 +2,7 @@ import { bankOf } from '#engine/battery/bank.ts';
 import { type Fits, fits } from '#rig/fits.ts';
 import { type Facts, factsSchema, type Stated } from '#rig/rig.ts';
 import { factsOf } from './facts.ts';
+import type { Needs, Unmet } from './intent.ts';
 import { hasUse } from './use.ts';
 
 /** Something a question can't do without: any one of these facts, and how the bot asks for it. */
@@ -13,24 +14,6 @@ export interface Need {
   readonly key?: string;
   /** A finer test than "is there"; gets the facts. */
   readonly holds?: (facts: Facts) => boolean;
-}
-
-/** Something that is missing: how the bot asks for it, and the key of that sentence. */
-export interface Unmet {
-  readonly message: string;
-  readonly key?: string;
-}
-
-/** The facts that a question takes, and what it can't do without. */
-export interface Needs<N = Facts> {
-  /** What was told ready for the engine (`facts.ts`), or what is missing of it. */
-  safeParse(
-    stated: Stated,
-  ):
-    | { readonly success: true; readonly data: N; readonly error?: undefined }
-    | { readonly success: false; readonly data?: undefined; readonly error: { issues: readonly Unmet[] } };
-  /** @throws Error where something is missing */
-  parse(stated: Stated): N;
 }
 
 /**

@@ -5,8 +5,8 @@ import { mixed } from './mixed.ts';
 const wait = (ms: number) => new Promise(resolve => setTimeout(resolve, ms));
 
 /** Chats that write by turns, and how often one of them does: far below the limits of a person. */
-const chats = 1000;
-const everyMs = 50;
+const chats = 200;
+const everyMs = 200;
 /** Of so many questions one is edited, and of so many answers a button is pressed. */
 const editEvery = 5;
 const pressEvery = 7;
@@ -105,7 +105,7 @@ export async function soak(minutes = 10): Promise<Section> {
       act(all[turn % chats]!, turn);
     }
     const isDone = (): boolean => presses.size === 0 && all.every(chat => !chat.isAsked && !chat.isEdited);
-    for (let i = 0; i < 60 && !isDone(); i++) await wait(500);
+    for (let i = 0; i < 120 && !isDone(); i++) await wait(500);
     clearInterval(sample);
     const lost =
       presses.size + all.filter(chat => chat.isAsked).length + all.filter(chat => chat.isEdited).length;
