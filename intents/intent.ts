@@ -1,4 +1,3 @@
-import type { z } from 'zod';
 import type { IntentName } from '#answer/answer.ts';
 import type { ForgetWish, Lesson, Reply } from '#answer/reply.ts';
 import type { ParsedMessage } from '#language/reading.ts';
@@ -56,16 +55,33 @@ export interface Example {
   readonly say: string;
 }
 
+/** Something that is missing: how the bot asks for it, and the key of that sentence. */
+export interface Unmet {
+  readonly message: string;
+  readonly key?: string;
+}
+
+/** The facts that a question takes, and what it can't do without. */
+export interface Needs<N = Facts> {
+  /** What was told ready for the engine (`facts.ts`), or what is missing of it. */
+  safeParse(
+    stated: Stated,
+  ):
+    | { readonly success: true; readonly data: N; readonly error?: undefined }
+    | { readonly success: false; readonly data?: undefined; readonly error: { issues: readonly Unmet[] } };
+  /** @throws Error where something is missing */
+  parse(stated: Stated): N;
+}
+
 /** A question the bot can answer: one folder of `intents/`. */
 export interface Intent<N = Facts> {
   readonly name: IntentName;
   /** As a button or a list shows it: "How long will it last?" */
   readonly title: string;
   /**
-   * The facts it needs, as a zod strict object over keys of Facts. Each issue's message is what the bot asks
-   * for: written to follow "To work that out I need …".
+   * The facts it needs. Each issue's message is what the bot asks for: written to follow "To work that out I need …".
    */
-  readonly needs: z.ZodType<N, Stated>;
+  readonly needs: Needs<N>;
   /** Keys of Facts that `needs` takes; recall fills only these. */
   readonly takes: readonly (keyof Facts)[];
   /** Facts ("loads.powerW") that each of its answers hangs on, so that this needn't be tried out: the sum is a long one, or it is what was asked about. */
@@ -82,7 +98,7 @@ export interface Intent<N = Facts> {
    */
   readonly subjectIn?: (words: readonly string[], text: string) => string | undefined;
   /** What it needs where the words name its subject, in place of `needs`. */
-  readonly needsOn?: (subject: string) => z.ZodType<N, Stated>;
+  readonly needsOn?: (subject: string) => Needs<N>;
   /** A first answer with typical gear where nothing is told of it, which asks for what would help most; undefined where that can't be. */
   readonly guess?: (facts: Stated, setting: Setting) => Reply | undefined;
   /** Facts in, reply out. Pure. */
@@ -90,5 +106,5 @@ export interface Intent<N = Facts> {
 }
 
 /** The facts that a question needs, by what its words are about. */
-export const needsOf = <N>(intent: Intent<N>, subject: string | undefined): z.ZodType<N, Stated> =>
+export const needsOf = <N>(intent: Intent<N>, subject: string | undefined): Needs<N> =>
   (subject === undefined ? undefined : intent.needsOn?.(subject)) ?? intent.needs;

@@ -42,7 +42,8 @@ export const runTime: Intent<RunTimeFacts> = {
       ? 'trip'
       : undefined,
   guess: (facts, setting) => {
-    const ready = needed.safeParse(typicalRunTime(facts)).data;
+    const typical = typicalRunTime(facts);
+    const ready = typical && needed.safeParse(typical).data;
     return ready && answerTypical(ready, computeRunTime(ready, setting), setting);
   },
   reply: (facts, setting) =>

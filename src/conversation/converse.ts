@@ -3,6 +3,7 @@ import type { Reply } from '#answer/reply.ts';
 import { english } from '#answer/speech.ts';
 import { cut } from '#answer/text.ts';
 import type { Intent } from '#intents/intent.ts';
+import { worked } from '#intents/unused.ts';
 import type { Cue } from '#language/words/en/cues.ts';
 import type { ChatUnits } from '#quantity/chat-units.ts';
 import { gearIn, hasGear } from '#rig/gear.ts';
@@ -222,16 +223,17 @@ function answer(
   const back = isBack ? askBack(intent, missing, issues, english) : undefined;
   // What nobody told a figure of is answered for typical gear, and asked for all the same.
   const isGuess = ready === undefined && issues.length === 0 && missing.length === 1;
-  const full =
+  const whole =
     ready !== undefined && !back
-      ? intent.reply(ready, setting)
-      : ((isGuess ? intent.guess?.(facts, setting) : undefined) ?? back!);
+      ? (read.worked ?? worked(() => intent.reply(ready, setting)))
+      : { reply: (isGuess ? intent.guess?.(facts, setting) : undefined) ?? back! };
+  const full = whole.reply;
   const isAgain = isReplay(read);
   const isWorkingShown = cues.has('ask-working') || (isAgain && cues.has('ask-why'));
   const isSimpler = isAgain && cues.has('simpler');
   const shown: Reply = isSimpler ? { ...full, assumed: [], lines: full.lines?.slice(0, 1) } : full;
   const reply = safe(shown, { ...danger, isBack });
-  const counted = isBack || reply.figures === undefined ? undefined : countedLines(read, full);
+  const counted = isBack || reply.figures === undefined ? undefined : countedLines(read, whole);
   const isAnswered = (reply.figures ?? reply.working ?? reply.chart) !== undefined;
   const isQuiz = full.remember?.lesson?.isQuiz === true;
   const asked =

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { intentNames } from '#answer/answer.ts';
+import { fits } from '#rig/fits.ts';
 import { hazardCodes } from '#rig/hazard-codes.ts';
 import { factsSchema, rigSchema } from '#rig/rig.ts';
 
@@ -158,6 +159,8 @@ export const memorySchema = z.strictObject({
   }),
 });
 export type Memory = z.infer<typeof memorySchema>;
+/** Whether a document is one, without what is wrong with it. */
+export const isMemory = fits(memorySchema);
 
 /** A chat of which nothing is known. Always a fresh object. */
 export const emptyMemory = (): Memory => ({
