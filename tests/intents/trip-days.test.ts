@@ -80,7 +80,7 @@ describe('a trip told day by day', () => {
     const lines = days(onMains);
     expect(lines[0]).not.toMatch(/mains/);
     expect(lines[1]).toMatch(/on offer: mains 87/);
-    expect(lines[2]).toMatch(/on offer: mains 130/);
+    expect(lines[2]).toMatch(/on offer: mains 131/);
     expect(text(onMains)).toMatch(/the hook-up fills it on its nights/);
     expect(text(onMains)).not.toMatch(/not counted/);
     expect(reply(onMains).cautions).toContain('hook-up');
