@@ -102,11 +102,11 @@ describe('a trip told day by day', () => {
 
   test('a generator’s watts hold back its own days, and no night on mains', () => {
     const small = { kind: 'generator', powerW: 200 } as const;
-    const both = {
+    const both: Facts = {
       ...onMains,
       chargers: [...onMains.chargers!, small],
       days: [{ generatorH: 2 }, { mainsH: true }, {}],
-    } as const;
+    };
     const lines = days(both);
     expect(lines[0]).toMatch(/generator 1\d\b/);
     expect(lines[1]).toMatch(/mains 87/);
