@@ -80,14 +80,46 @@ const kinds: Readonly<Record<string, readonly unknown[]>> = {
   place: ['darwin', 'oslo'],
 };
 
+/** Facts that have no nought to be a multiple of: what is tried is from their cold or low end to their hot or high one. */
+const scales: Readonly<Record<string, readonly number[]>> = {
+  ambientC: [-10, 45, 12, 30, 60],
+  volts: [11.5, 14.6, 12.4, 13.3],
+};
+
+/** What a figure can be at least and at most: other values beyond that could not have been told, and would tell nothing. */
+const bounds: Readonly<Record<string, readonly [least: number, most: number]>> = {
+  stateOfChargePercent: [0, 100],
+  targetChargePercent: [0, 100],
+  depthOfDischargePercent: [1, 100],
+  dutyPercent: [0, 100],
+  hoursPerDay: [0, 24],
+  minutesPerDay: [0, 1440],
+  drivingHoursPerDay: [0, 24],
+  drivingH: [0, 24],
+  generatorH: [0, 24],
+  mainsH: [0, 24],
+  startHour: [0, 24],
+  ageYears: [0, 60],
+  volumeL: [2, 2000],
+  peakSunHours: [0.1, 14],
+  altitudeM: [-500, 9000],
+  dropLimitPercent: [0.1, 50],
+};
+
+/** Far enough to pass any limit on the way, and small enough for a share or an hour of a day. */
+function otherNumbers(name: string, value: number): readonly number[] {
+  const [least, most] = bounds[name] ?? [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
+  const told = scales[name] ?? [value * 0.2, value * 3 + 1, value * 1.4, value * 0.05];
+  return [...new Set(told.map(other => Math.min(most, Math.max(least, other))))];
+}
+
 /** What else might have been told in the place of a value; undefined: nothing. */
 function others(name: string | number, value: unknown): readonly unknown[] {
   if (name === 'month') return [5, 2, 1, undefined].map(n => n && (((value as number) + n) % 12) + 1);
   if (name === 'awg') return [4, 18, undefined];
   if (name === 'voltageV' || name === 'systemVoltageV')
     return [...[24, 12, 6].filter(v => v !== value), undefined];
-  // Far enough to pass any limit on the way, and small enough for a share or an hour of a day.
-  if (typeof value === 'number') return [value * 0.2, value * 3 + 1, value * 1.4, value * 0.05, undefined];
+  if (typeof value === 'number') return [...otherNumbers(String(name), value), undefined];
   return [...(kinds[name as string] ?? []).filter(one => one !== value), undefined];
 }
 

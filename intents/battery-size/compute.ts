@@ -108,7 +108,7 @@ function nightly(facts: Facts, setting: Setting): readonly Load[] | undefined {
 export function computeBatterySize(told: Facts, setting: Setting): BatterySize {
   const night = nightly(told, setting);
   const facts = night ? { ...told, loads: [...night] } : told;
-  const durationH = told.durationH ?? (night ? 1 : autonomyDays[0]) * 24;
+  const durationH = told.durationH ?? (night ? 1 : autonomyDays) * 24;
   const chemistry = facts.batteries?.find(b => b.role !== 'starter' && b.chemistry !== undefined)?.chemistry;
   // "What size lithium" isn't about the AGM there is.
   const isOther = setting.recalled.has('batteries') && !!setting.parsed.facts.batteries?.length;

@@ -44,7 +44,7 @@ function sideOf(bank: Bank, facts: Facts): Side {
   return {
     bank,
     explored,
-    weightKg: row.weightKgPerAh[0] * capacityAh * blocks,
+    weightKg: row.weightKgPerAh * capacityAh * blocks,
     cycles: cyclesAt(chemistry, depth),
     lifeKwh: (lifeEnergyWh({ chemistry, capacityAh, depth }) * blocks) / 1000,
     atFreezing: temperatureFactor(bank, 0),

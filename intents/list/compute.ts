@@ -125,7 +125,7 @@ export function computeList(told: Facts, setting: Pick<Setting, 'at' | 'mainsV'>
     inverter: outlet.loads.length > 0,
     cable: lengthM !== undefined && currentA !== undefined,
   };
-  const spareH = autonomyDays[0] * 24;
+  const spareH = autonomyDays * 24;
   const aloneH = has.panel ? Math.min(facts.durationH ?? spareH, spareH) : (facts.durationH ?? spareH);
   const dropLimit: Assumption = { name: 'dropLimit', ...dropLimits.general, unit: '%' };
   const assumptions: Assumption[] = [

@@ -47,12 +47,25 @@ function headline(facts: TripFacts, result: TripAnswer, verdict: Verdict): strin
 }
 
 /** Chargers told that nothing says the hours of. */
-function uncounted(facts: TripFacts, { trip }: TripAnswer): string {
-  const isPlugged = !!trip.days?.some(day => (day.generatorH ?? 0) > 0);
-  const others = isPlugged
-    ? []
-    : (facts.chargers?.filter(c => c.kind === 'mains' || c.kind === 'generator') ?? []);
+function uncounted(facts: TripFacts, plugs: readonly Plug[]): string {
+  const others =
+    plugs.length > 0 ? [] : (facts.chargers?.filter(c => c.kind === 'mains' || c.kind === 'generator') ?? []);
   return others.length > 0 ? `A ${list(others.map(c => c.kind))} charger is not counted.` : '';
+}
+
+type Plug = 'generator' | 'mains';
+const pluggedIn: Readonly<Record<Plug, string>> = { generator: 'a generator', mains: 'the hook-up' };
+
+/** What it is plugged into on some days. */
+const plugsOf = ({ days = [] }: TripAnswer['trip']): Plug[] => [
+  ...(days.some(day => (day.generatorH ?? 0) > 0) ? (['generator'] as const) : []),
+  ...(days.some(day => (day.mainsH ?? 0) > 0) ? (['mains'] as const) : []),
+];
+
+/** When one source by itself fills it. */
+function fillsAlone(isByDays: boolean, [plug]: readonly Plug[]): string {
+  if (isByDays) return 'fills it on the days you drive';
+  return plug === 'mains' ? 'fills it on its nights' : 'fills it on its days';
 }
 
 /** What goes out and what comes in a day. */
@@ -61,16 +74,18 @@ function account(facts: TripFacts, result: TripAnswer, setting: Setting): string
   const ah = (x: number): string => `about ${significant(x, 2)} Ah`;
   const sources: string[] = [];
   if (trip.sun) sources.push(`the sun offers ${ah(figures.dailySun.value)} a day`);
-  const isPlugged = !!trip.days?.some(day => (day.generatorH ?? 0) > 0);
+  const plugs = plugsOf(trip);
   const isByDays = !!trip.days?.some(day => (day.drivingH ?? 0) > 0);
   const { drivingAh } = likely.balance.sums;
-  if (isByDays && isPlugged) sources.push('driving and a generator fill it on their days');
-  else if (isByDays) sources.push('driving fills it on the days you drive');
-  else if (drivingAh > 0) sources.push(`driving ${ah((24 * drivingAh) / trip.durationH)} a day`);
-  if (isPlugged && !isByDays) sources.push('a generator fills it on its days');
+  if (!isByDays && drivingAh > 0) sources.push(`driving ${ah((24 * drivingAh) / trip.durationH)} a day`);
+  const filling = [...(isByDays ? ['driving'] : []), ...plugs.map(plug => pluggedIn[plug])];
+  if (filling.length > 0)
+    sources.push(
+      `${list(filling)} ${filling.length > 1 ? 'fill it on their days' : fillsAlone(isByDays, plugs)}`,
+    );
   const end = `it ends at about ${decimals(figures.endCharge.value, 0)} %`;
   const incoming = sources.length > 0 ? list(sources) : 'nothing is put back';
-  const left = uncounted(facts, result);
+  const left = uncounted(facts, plugs);
   return `${describeBank(bank, setting)}: you use ${ah(figures.dailyUse.value)} a day, ${incoming}; ${end}. ${left}`.trim();
 }
 
@@ -108,7 +123,10 @@ function cautionsFor(facts: TripFacts, result: TripAnswer): CautionCode[] {
   const found = loadCautions(facts, result.bank);
   const isIsolator = result.trip.driving?.charger?.kind === 'isolator';
   if (isIsolator && result.bank.chemistry === 'lfp') found.push('mixed-batteries');
-  if (result.trip.days?.some(day => (day.generatorH ?? 0) > 0)) found.push('carbon-monoxide');
+  const plugs = plugsOf(result.trip);
+  if (plugs.includes('generator')) found.push('carbon-monoxide');
+  if (plugs.includes('mains')) found.push('hook-up');
+  if (plugs.length > 0 && result.bank.chemistry === 'flooded') found.push('battery-gas');
   return found;
 }
 

@@ -3,12 +3,12 @@ import { type Explored, explore } from '#engine/explore.ts';
 import type { BalanceHour } from '#engine/trip/balance.ts';
 import { accountByDay, type DayReport, reportByDay } from '#engine/trip/by-day.ts';
 import { simulate, startOf, type Trip, type TripResult, tripAssumptions } from '#engine/trip/model.ts';
-import type { TripDay } from '#engine/trip/plan.ts';
+import { mainsNightH, type TripDay } from '#engine/trip/plan.ts';
 import { adverseValues, leastDrivingH, smallestBatteryAh, smallestPanelW } from '#engine/trip/search.ts';
 import type { TripDriving, TripPlug } from '#engine/trip/sources.ts';
 import type { TripSun } from '#engine/trip/suns.ts';
 import type { Range } from '#quantity/range.ts';
-import type { Facts } from '#rig/rig.ts';
+import type { Facts, PlannedDay } from '#rig/rig.ts';
 import { standIn } from '../battery-air.ts';
 import { bankFor } from '../learned.ts';
 import { panelsW, sunOf, whereOf } from '../sun.ts';
@@ -64,28 +64,31 @@ function drivingOf(facts: TripFacts): TripDriving | undefined {
   };
 }
 
-/** The days as told: driving, sky and generator, first day first; undefined where nobody told any. */
+/** The days as told: driving, sky, generator and mains, first day first; undefined where nobody told any. */
 function daysOf(facts: Facts): readonly TripDay[] | undefined {
   const { days = [], drivingPlanH = [], without = [] } = facts;
   const length = Math.max(days.length, drivingPlanH.length);
   if (length === 0) return undefined;
   const isStill = without.some(w => w === 'driving' || w === 'charging');
   const isQuiet = without.some(w => w === 'generator' || w === 'charging');
+  const isOffGrid = without.some(w => w === 'mains' || w === 'charging');
+  const mainsH = (told: PlannedDay['mainsH']): number | undefined => (told === true ? mainsNightH : told);
   return Array.from({ length }, (_, i) => ({
     drivingH: isStill ? 0 : drivingPlanH[i],
     sky: days[i]?.sky,
     generatorH: isQuiet ? 0 : days[i]?.generatorH,
+    mainsH: isOffGrid ? 0 : mainsH(days[i]?.mainsH),
   }));
 }
 
-/** What charges on a generator: a mains charger, of the rating told. */
-function plugOf(facts: Facts): TripPlug {
-  const { chargers = [] } = facts;
+/** What charges on a generator and on mains: a mains charger, of the rating told. */
+function plugOf({ chargers = [] }: Facts, days: readonly TripDay[] = []): TripPlug {
+  const isOnGenerator = days.some(day => (day.generatorH ?? 0) > 0);
   return {
     charger:
       chargers.find(c => c.kind === 'mains') ??
       chargers.find(c => c.kind === 'generator' && c.currentA !== undefined),
-    generatorW: chargers.find(c => c.kind === 'generator')?.powerW,
+    generatorW: isOnGenerator ? chargers.find(c => c.kind === 'generator')?.powerW : undefined,
   };
 }
 
@@ -106,7 +109,7 @@ export function tripOf(
     sun: tripSun(facts, bank.voltageV, at),
     driving,
     days,
-    plug: plugOf(facts),
+    plug: plugOf(facts, days),
     stand: standIn(words),
     where: { ...whereOf(facts), month: facts.month ?? at.getUTCMonth() + 1 },
     durationH: Math.min(longestH, facts.durationH ?? usualH),

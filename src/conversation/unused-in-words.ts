@@ -41,6 +41,7 @@ const words: Readonly<Record<string, (value: unknown) => string>> = {
   drivingPlanH: () => 'the hours of driving',
   drivingH: number('h of driving'),
   generatorH: number('h of generator'),
+  mainsH: value => (value === true ? 'a night on mains' : number('h on mains')(value)),
   surgeW: number('W surge'),
   wave: said,
   lengthM: number('m of cable'),

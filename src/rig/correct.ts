@@ -12,7 +12,7 @@ const quantities: Readonly<Record<string, readonly string[]>> = {
   Wh: ['energyWh', 'dailyUseWh', 'energyWhPerDay'],
   A: ['currentA', 'netCurrentA', 'fuseA', 'maxCurrentA', 'alternatorA'],
   W: ['powerW', 'startsPowerW'],
-  h: ['durationH', 'hoursPerDay', 'hoursOnce', 'drivingHoursPerDay', 'drivingH', 'generatorH'],
+  h: ['durationH', 'hoursPerDay', 'hoursOnce', 'drivingHoursPerDay', 'drivingH', 'generatorH', 'mainsH'],
   m: ['lengthM'],
   'mm²': ['areaMm2'],
   V: ['volts', 'voltageV', 'openCircuitV'],

@@ -137,6 +137,8 @@ export const daySchema = z.strictObject({
   drivingH: z.number().min(0).max(24).optional(),
   sky: z.enum(['sunny', 'mixed', 'overcast']).optional(),
   generatorH: z.number().min(0).max(24).optional(),
+  /** Hours on mains (hook-up, powered site), from the evening on; true: the night, and nobody said how many hours. */
+  mainsH: z.union([z.number().min(0).max(24), z.literal(true)]).optional(),
 });
 export type PlannedDay = z.infer<typeof daySchema>;
 

@@ -93,6 +93,8 @@ describe('in words', () => {
   });
 
   test('days by what each has', () => {
+    const nights: Stated = { days: [{ mainsH: true }, { mainsH: 5 }] };
+    expect(factsInWords(nights, toldFacts(nights))).toEqual(['a night on mains', '5 h on mains']);
     expect(say(['days', 0, 'drivingH'], ['days', 1, 'generatorH'])).toEqual([
       '2 h of driving',
       '3 h of generator',

@@ -89,6 +89,58 @@ describe('a trip told day by day', () => {
     );
   });
 
+  const onMains: Facts = {
+    ...camp,
+    loads: [{ name: 'fridge', count: 1, supply: 'dc', currentA: 2, isAverage: true }],
+    dailyUseAh: undefined,
+    chargers: [{ kind: 'mains', currentA: 15 }],
+    days: [{}, { mainsH: true }, {}],
+  };
+  const text = (facts: Facts) => (reply(facts).lines ?? []).join('\n');
+
+  test('a night on mains fills it, is named on both of its days, and is cautioned', () => {
+    const lines = days(onMains);
+    expect(lines[0]).not.toMatch(/mains/);
+    expect(lines[1]).toMatch(/on offer: mains 87/);
+    expect(lines[2]).toMatch(/on offer: mains 131/);
+    expect(text(onMains)).toMatch(/the hook-up fills it on its nights/);
+    expect(text(onMains)).not.toMatch(/not counted/);
+    expect(reply(onMains).cautions).toContain('hook-up');
+    expect(reply(onMains).cautions).not.toContain('carbon-monoxide');
+    expect(reply({ ...onMains, days: [{}, {}, {}] }).cautions).not.toContain('hook-up');
+    const none = { ...onMains, days: [{}, {}, {}] };
+    expect(value(onMains, 'lowestCharge')).toBeGreaterThan(value(none, 'lowestCharge') + 10);
+    expect(value(onMains, 'endCharge')).toBeGreaterThan(value(none, 'endCharge') + 40);
+  });
+
+  test('hours told on mains are those hours; ruled out they count no more', () => {
+    const hours = (mainsH: number) => value({ ...onMains, days: [{}, { mainsH }, {}] }, 'endCharge');
+    expect(hours(2)).toBeLessThan(hours(5) - 10);
+    expect(hours(15)).toBeCloseTo(value(onMains, 'endCharge'), 9);
+    const none = value({ ...onMains, days: [{}, {}, {}] }, 'endCharge');
+    for (const source of ['mains', 'charging'])
+      expect(value({ ...onMains, without: [source] }, 'endCharge')).toBeCloseTo(none, 9);
+  });
+
+  test('a generator’s watts hold back its own days, and no night on mains', () => {
+    const small = { kind: 'generator', powerW: 200 } as const;
+    const both: Facts = {
+      ...onMains,
+      chargers: [...onMains.chargers!, small],
+      days: [{ generatorH: 2 }, { mainsH: true }, {}],
+    };
+    const lines = days(both);
+    expect(lines[0]).toMatch(/generator 1\d\b/);
+    expect(lines[1]).toMatch(/mains 87/);
+    expect(text(both)).toMatch(/a generator and the hook-up fill it on their days/);
+    expect(days({ ...both, days: [{ mainsH: true }, { generatorH: 2 }] })[1]).toMatch(/generator and mains/);
+  });
+
+  test('a flooded battery on charge is to be vented', () => {
+    const batteries = [{ count: 1, capacityAh: 100, chemistry: 'flooded' as const }];
+    expect(reply({ ...onMains, batteries }).cautions).toContain('battery-gas');
+  });
+
   test('an overcast day costs, on whichever day it is', () => {
     const on = (day: number) =>
       value({ ...planned, days: [0, 1, 2, 3].map(d => (d === day ? { sky: 'overcast' } : {})) }, 'endCharge');

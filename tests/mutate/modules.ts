@@ -91,7 +91,7 @@ export function loaderOf(
   return async path => {
     const module = moduleOf(path);
     if (module.status === 'unlinked') await module.link(linker as never);
-    await module.evaluate({ timeout: 20_000 });
+    await module.evaluate({ timeout: 90_000 });
     return module.namespace as Exports;
   };
 }

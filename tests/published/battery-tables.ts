@@ -112,13 +112,8 @@ const plates: readonly Row[] = [
   ]),
 ];
 
-/** What 100 Ah weigh at 12 V, kg: likely, least, most. */
-const weights = {
-  agm: [30, 26, 33],
-  gel: [31, 27, 35],
-  flooded: [26, 22, 30],
-  lfp: [12, 10, 14],
-} as const;
+/** What 100 Ah weigh at 12 V, kg. */
+const weights = { agm: 30, gel: 31, flooded: 26, lfp: 12 } as const;
 
 /** Cycles by depth, common practice from memory: sealed lead; flooded and lithium are in battery.ts. */
 const cycles: readonly (readonly [kind: 'agm' | 'flooded' | 'lfp', depth: number, gives: number])[] = [
@@ -133,16 +128,14 @@ const cycles: readonly (readonly [kind: 'agm' | 'flooded' | 'lfp', depth: number
 ];
 
 const ages: readonly Row[] = [
-  ...Object.entries(weights).flatMap(([kind, kg]) =>
-    kg.map((gives, i) =>
-      row(
-        `C4-19.${kind}.${['likely', 'least', 'most'][i]}`,
-        `common practice: weight of 100 Ah of ${kind}, 12 V`,
-        'memory',
-        gives,
-        0.1 * gives,
-        () => 100 * chemistryTable[kind as 'agm'].weightKgPerAh[i]!,
-      ),
+  ...Object.entries(weights).map(([kind, kg]) =>
+    row(
+      `C4-19.${kind}.likely`,
+      `common practice: weight of 100 Ah of ${kind}, 12 V`,
+      'memory',
+      kg,
+      0.1 * kg,
+      () => 100 * chemistryTable[kind as 'agm'].weightKgPerAh,
     ),
   ),
   ...cycles.map(([kind, depth, gives]) =>
@@ -162,8 +155,7 @@ const ages: readonly Row[] = [
     ['C2-10.used', 0.9, 0.1, () => age.low],
   ]),
   ...cells('AS/NZS 4509.2: 2 to 3 days with a generator, from memory', 'memory', [
-    ['C2-13.low', 2, 0.3, () => autonomyDays[0]],
-    ['C2-13.high', 3, 0.5, () => autonomyDays[2]],
+    ['C2-13.low', 2, 0.3, () => autonomyDays],
   ]),
   ...cells(
     'common practice: starter batteries of cars hold 50 to 90 Ah; lithium-ion cells have 3.6 to 3.7 V',

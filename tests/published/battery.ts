@@ -214,7 +214,7 @@ const sizing: readonly Row[] = [
     how: 'memory',
     gives: 2.5,
     within: 0.5,
-    run: () => autonomyDays[0],
+    run: () => autonomyDays,
   },
   {
     id: 'C4-07',

@@ -4,6 +4,8 @@ export const cautions = {
   'mains-wiring': 'Fixed 230/240/120 V wiring is a job for a licensed electrician.',
   backfeed:
     'Never feed an inverter into an inlet or a wall socket: pins go live. Use its own outlet, or a licensed electrician.',
+  'hook-up':
+    'On a hook-up use an outdoor lead, fully unrolled, and an RCD; wiring behind the inlet is for a licensed electrician.',
   'battery-gas': 'Lead-acid batteries give off explosive gas on charge: vent the box, no sparks.',
   'lithium-cold':
     'Never charge lithium below freezing (0 °C), and only gently up to 5 °C: it ruins the cells.',

@@ -40,7 +40,7 @@ interface Block {
   readonly chemistry: Chemistry;
 }
 
-const isCell = (voltageV = 12): boolean => voltageV > 3.4 && voltageV < 3.9;
+const isCell = (voltageV?: number): boolean => voltageV !== undefined && voltageV > 3.4 && voltageV < 3.9;
 
 /** Each battery by itself; one told in Wh becomes Ah at its nominal voltage, and so does a power bank, whose Ah are at 3.7 V. Those without a size are left out. */
 const blocksOf = (batteries: readonly Battery[], chemistry: Chemistry): Block[] =>

@@ -22,7 +22,7 @@ export function chargeRateC(bank: Pick<Bank, 'chemistry'>, temperatureC = 25): n
 }
 
 /** Share of its discharge current that a battery gives at its temperature (°C): lead-acid as it does of its capacity, lithium by its cells' sheets. */
-export function coldShare(bank: Pick<Bank, 'chemistry'>, temperatureC = 25): number {
+export function coldShare(bank: Pick<Bank, 'chemistry'>, temperatureC: number): number {
   if (bank.chemistry !== 'lfp') return temperatureFactor(bank, temperatureC);
   return lithiumDischargeByTemperature.find(([belowC]) => temperatureC < belowC)![1];
 }
@@ -41,7 +41,7 @@ export function limitsOf(bank: Bank, temperatureC = 25): Limits {
 /** Resistance inside a bank (Ω), from its chemistry's typical 100 Ah block (mΩ, likely unless given). */
 export function bankResistanceOhm(
   bank: Bank,
-  milliohm = chemistryRow(bank.chemistry).resistanceMilliohm[0],
+  milliohm = chemistryRow(bank.chemistry).resistanceMilliohm,
   trace?: Trace,
 ): number {
   const n_s = bank.voltageV / chemistryRow(bank.chemistry).nominalV;

@@ -15,9 +15,9 @@ export interface ChemistryRow {
   readonly surgeC: number;
   readonly chargeC: number;
   /** Internal resistance of a 100 Ah block after a minute of load, mΩ; it falls as the block grows. */
-  readonly resistanceMilliohm: readonly [number, number, number];
+  readonly resistanceMilliohm: number;
   /** Weight, kg for each Ah of a 12 V block. */
-  readonly weightKgPerAh: readonly [number, number, number];
+  readonly weightKgPerAh: number;
   /** Charge cycles to 80 % of capacity by depth of discharge. */
   readonly cycles: readonly (readonly [depth: number, cycles: number])[];
   /** Capacities that shops commonly stock as one 12 V block, Ah. */
@@ -42,8 +42,8 @@ export const chemistryTable: Readonly<Record<Exclude<Chemistry, 'lead-acid'>, Ch
     dischargeC: 1,
     surgeC: 3,
     chargeC: 0.3,
-    resistanceMilliohm: [9, 6, 14],
-    weightKgPerAh: [0.3, 0.26, 0.33],
+    resistanceMilliohm: 9,
+    weightKgPerAh: 0.3,
     cycles: [
       [0.3, 1200],
       [0.5, 600],
@@ -62,12 +62,12 @@ export const chemistryTable: Readonly<Record<Exclude<Chemistry, 'lead-acid'>, Ch
     dischargeC: 0.5,
     surgeC: 2,
     chargeC: 0.2,
-    resistanceMilliohm: [12, 8, 18],
-    weightKgPerAh: [0.31, 0.27, 0.35],
+    resistanceMilliohm: 12,
+    weightKgPerAh: 0.31,
     cycles: [
-      [0.3, 1500],
+      [0.3, 1800],
       [0.5, 750],
-      [0.8, 450],
+      [0.8, 500],
       [1, 300],
     ],
     usualSizesAh: leadSizesAh,
@@ -82,8 +82,8 @@ export const chemistryTable: Readonly<Record<Exclude<Chemistry, 'lead-acid'>, Ch
     dischargeC: 0.33,
     surgeC: 3,
     chargeC: 0.13,
-    resistanceMilliohm: [13, 9, 20],
-    weightKgPerAh: [0.26, 0.22, 0.3],
+    resistanceMilliohm: 13,
+    weightKgPerAh: 0.26,
     cycles: [
       [0.3, 1300],
       [0.5, 750],
@@ -102,8 +102,8 @@ export const chemistryTable: Readonly<Record<Exclude<Chemistry, 'lead-acid'>, Ch
     dischargeC: 1,
     surgeC: 2,
     chargeC: 0.5,
-    resistanceMilliohm: [8, 4, 15],
-    weightKgPerAh: [0.12, 0.1, 0.14],
+    resistanceMilliohm: 8,
+    weightKgPerAh: 0.12,
     cycles: [
       [0.5, 8000],
       [0.8, 5000],
@@ -176,4 +176,4 @@ export const powerBankCellV = 3.7;
 export const dailyDepth = { leadAcid: 0.3, endOfLife: 0.8 } as const;
 
 /** Days a battery should carry alone, where nobody says: AS/NZS 4509.2 takes 2 to 3 with a generator at hand (from memory). */
-export const autonomyDays = [2, 1, 3] as const;
+export const autonomyDays = 2;

@@ -22,6 +22,8 @@ export interface BalanceInput {
   readonly durationH: number;
   /** Ah (at the nominal voltage) in each hour of a day. */
   readonly useByHour: readonly number[];
+  /** The same in an hour on mains, which carry appliances for mains; by default the same. */
+  readonly onMainsByHour?: readonly number[];
   /** Share of a day's sun in each hour. */
   readonly sunShares: readonly number[];
   readonly plan: Plan;
@@ -87,6 +89,7 @@ export interface Balance {
  */
 export function balance(input: BalanceInput, record?: (hour: BalanceHour) => void): Balance {
   const { battery, nominalV, startHour, durationH, useByHour, sunShares, plan, suns, limitAh } = input;
+  const { onMainsByHour = useByHour } = input;
   const { capacityAh } = battery;
   const { driving, generator, mains } = plan;
   const after = chargeAfterHour.direct();
@@ -118,12 +121,13 @@ export function balance(input: BalanceInput, record?: (hour: BalanceHour) => voi
     const day = Math.min(plan.days - 1, Math.floor(at / dayHours));
     const hour = at % dayHours;
     const sun = suns[durationH - t <= input.lastSkyH + 1e-9 ? lastSky : plan.skies[day]!]!;
-    const useA = useByHour[hour]!;
     const sunW = sun.dayWh * sunShares[hour]!;
     const sunA = sun.dayAh * sunShares[hour]!;
     const isPlanned = at < driving.length;
+    const mainsShare = isPlanned ? mains[at]! : 0;
+    const useA = useByHour[hour]! + mainsShare * (onMainsByHour[hour]! - useByHour[hour]!);
     const drivingA = isPlanned ? input.drivingA * driving[at]! : 0;
-    const pluggedA = isPlanned ? Math.max(input.generatorA * generator[at]!, input.mainsA * mains[at]!) : 0;
+    const pluggedA = isPlanned ? Math.max(input.generatorA * generator[at]!, input.mainsA * mainsShare) : 0;
     const offeredA = sunA + drivingA + pluggedA;
     const netA = offeredA + sunW / nominalV - useA;
     const before = chargeAh;

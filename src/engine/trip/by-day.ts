@@ -1,6 +1,6 @@
 import type { Sky } from '../solar/case.ts';
 import type { BalanceHour } from './balance.ts';
-import { driveOf } from './plan.ts';
+import { driveOf, isIntoNextDay, type TripDay } from './plan.ts';
 import { dayHours } from './profile.ts';
 import type { Trip } from './trip.ts';
 
@@ -60,8 +60,15 @@ export interface DayReport extends DayAccount {
   readonly arrivesHour?: number;
   /** Its own sky, where it has one. */
   readonly sky?: Sky;
-  /** What it was plugged into, where it was. */
-  readonly plug?: 'generator' | 'mains';
+  /** What it was plugged into, where it was; mains of the evening before too. */
+  readonly plug?: 'generator' | 'mains' | 'generator and mains';
+}
+
+/** What a day was plugged into, by what was told of it and of the day before. */
+function plugOn({ generatorH = 0, mainsH = 0 }: TripDay, before: TripDay): DayReport['plug'] {
+  const isOnMains = mainsH > 0 || isIntoNextDay(before.mainsH ?? 0);
+  if (generatorH <= 0) return 'mains';
+  return isOnMains ? 'generator and mains' : 'generator';
 }
 
 /** The days of a trip as its hours have them, each with what was told of it. */
@@ -71,14 +78,15 @@ export function reportByDay(
 ): readonly DayReport[] {
   const isDrivingTold = told.some(day => day.drivingH !== undefined);
   return accounts.map(account => {
-    const { drivingH, sky, generatorH = 0 } = told[account.day] ?? {};
+    const today = told[account.day] ?? {};
+    const { drivingH, sky } = today;
     const drivesH = drivingH ?? (isDrivingTold ? 0 : (driving?.hoursPerDay ?? 0));
     const { fromHour, hours } = driveOf(drivesH);
     return {
       ...account,
       ...(drivesH > 0 && account.drivingAh > 0 && { arrivesHour: fromHour + hours }),
       ...(sky && { sky }),
-      ...(account.pluggedAh > 0 && { plug: generatorH > 0 ? ('generator' as const) : ('mains' as const) }),
+      ...(account.pluggedAh > 0 && { plug: plugOn(today, told[account.day - 1] ?? {}) }),
     };
   });
 }

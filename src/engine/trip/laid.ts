@@ -1,14 +1,14 @@
 import type { Assumption } from '#quantity/range.ts';
 import type { Trace } from '#rule/trace.ts';
 import type { Values } from '../explore.ts';
-import { type Day, dayOf, useAssumptions } from '../loads/model.ts';
+import { type Day, dayOf, type LoadUse, useAssumptions } from '../loads/model.ts';
 import { remembered } from '../remembered.ts';
 import type { DailyYield } from '../solar/model.ts';
 import { type Plan, planOf } from './plan.ts';
 import { dayHours, useByHour } from './profile.ts';
 import { drivingA, drivingAssumptions, plugAssumptions, pluggedA } from './sources.ts';
 import { type Skies, skiesOf, yieldsOf } from './suns.ts';
-import { isDriven, isPlugged, startOf, type Trip } from './trip.ts';
+import { isDriven, isOnMains, isPlugged, startOf, type Trip } from './trip.ts';
 
 /** What of a trip stays the same whatever is assumed: laid out once, however often it is run. */
 export interface Laid {
@@ -21,14 +21,23 @@ export interface Laid {
   readonly dayOf: (
     values: Values,
     trace?: Trace,
-  ) => { readonly day: Day; readonly byHour: readonly number[] };
+  ) => {
+    readonly day: Day;
+    readonly byHour: readonly number[];
+    /** The same while the mains carry what runs on mains. */
+    readonly onMainsByHour: readonly number[];
+  };
   readonly yields: (values: Values) => readonly DailyYield[];
   readonly drivingA: (values: Values, trace?: Trace) => number;
+  /** On a generator, and on mains. */
   readonly pluggedA: (values: Values, trace?: Trace) => number;
+  readonly mainsA: (values: Values) => number;
 }
 
 const namesOf = (list: readonly Assumption[]): string[] => list.map(a => a.name);
 const nothing = (): number => 0;
+/** What a battery still carries on a hook-up: appliances for mains run on that. */
+const isOfBattery = ({ load }: LoadUse): boolean => load.supply !== 'ac';
 
 /** The current on offer while driving, where there is any. */
 function drivingOf(trip: Trip): Pick<Laid, 'isDriven' | 'drivingA'> {
@@ -61,6 +70,8 @@ export function laidOf(trip: Trip): Laid {
   const { use, bank, plug = {} } = trip;
   const useAssumed = useAssumptions(use);
   const plugs = isPlugged(trip);
+  const isMains = isOnMains(trip);
+  const plugNames = plugs ? namesOf(plugAssumptions(plug, bank)) : [];
   const laid: Laid = {
     plan: planOf(days, told, trip.driving?.hoursPerDay ?? 0, day => skies?.placeOf(told[day]?.sky) ?? 0),
     use: useAssumed,
@@ -69,15 +80,18 @@ export function laidOf(trip: Trip): Laid {
     isPlugged: plugs,
     dayOf: remembered([...namesOf(useAssumed), 'ambientC'], (values, trace) => {
       const day = dayOf(use, values, trace);
-      return { day, byHour: useByHour(day, use.ambientC ?? values.ambientC ?? 25) };
+      const meanC = use.ambientC ?? values.ambientC ?? 25;
+      const byHour = useByHour(day, meanC);
+      return { day, byHour, onMainsByHour: isMains ? useByHour(day, meanC, isOfBattery) : byHour };
     }),
     yields: remembered(skies ? namesOf(skies.assumptions) : [], values =>
       skies ? yieldsOf(skies, values) : [],
     ),
     pluggedA: plugs
-      ? remembered(namesOf(plugAssumptions(plug, bank)), (values, trace) =>
-          pluggedA(plug, bank, values, trace),
-        )
+      ? remembered(plugNames, (values, trace) => pluggedA(plug, bank, values, { trace }))
+      : nothing,
+    mainsA: isMains
+      ? remembered(plugNames, values => pluggedA(plug, bank, values, { isOnMains: true }))
       : nothing,
   };
   laidOut.set(trip, laid);

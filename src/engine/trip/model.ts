@@ -83,7 +83,7 @@ export function simulate(
   const { bank, use } = trip;
   const laid = laidOf(trip);
   const { plan, skies } = laid;
-  const { day, byHour } = laid.dayOf(values, trace);
+  const { day, byHour, onMainsByHour } = laid.dayOf(values, trace);
   const depth = taken(values, 'depthOfDischarge');
   const temperatureC = use.ambientC ?? values.batteryTemperature;
   const capacityAh = usableCapacityAh(
@@ -94,7 +94,6 @@ export function simulate(
   if (skies && trace) recordYield(trip.sun!, skies, values, trace);
   const { offers, dayAh: dailySun } = skies ? sunOffers(trip.sun!, skies, () => laid.yields(values)) : noSun;
   const startAh = (capacityAh * (bank.stateOfChargePercent ?? 100)) / 100;
-  const plugA = laid.pluggedA(values, trace);
   // For the working: what comes back of a usual charge, as the hours take it.
   if (trace && (skies || laid.isDriven || laid.isPlugged))
     usualTrip(bank.chemistry, values, undefined, trace);
@@ -106,13 +105,14 @@ export function simulate(
       startHour: startOf(trip),
       durationH: trip.durationH,
       useByHour: byHour,
+      onMainsByHour,
       sunShares: skies?.shares ?? noShares,
       plan,
       suns: offers,
       lastSkyH: skies?.lastSkyH ?? 0,
       drivingA: laid.drivingA(values, trace),
-      generatorA: plugA,
-      mainsA: plugA,
+      generatorA: laid.pluggedA(values, trace),
+      mainsA: laid.mainsA(values),
       limitAh: capacityAh * (1 - depth),
       isOverAtLimit,
     },

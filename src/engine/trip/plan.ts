@@ -1,6 +1,6 @@
 import type { Sky } from '../solar/case.ts';
 import { dayHours } from './profile.ts';
-import { drivingFromHour, generatorFromHour, mainsFromHour } from './tables.ts';
+import { drivingFromHour, generatorFromHour, mainsFromHour, mainsToHour } from './tables.ts';
 
 /** One day of a trip as told; what is absent is as on every other day. */
 export interface TripDay {
@@ -28,7 +28,15 @@ const generatorOf = (hours: number): Stretch => ({
   fromHour: Math.min(generatorFromHour, dayHours - hours),
   hours,
 });
-const mainsOf = (hours: number): Stretch => ({ fromHour: mainsFromHour, hours });
+/** The hours of a night on mains, where nobody said how many. */
+export const mainsNightH = dayHours - mainsFromHour + mainsToHour;
+/** The stretch of a day's mains: from the evening, earlier where it would go on past the next morning. */
+const mainsOf = (hours: number): Stretch => ({
+  fromHour: Math.max(0, Math.min(mainsFromHour, dayHours + mainsToHour - hours)),
+  hours,
+});
+/** Whether the mains of a day go on into the next one. */
+export const isIntoNextDay = (mainsH: number): boolean => mainsOf(mainsH).fromHour + mainsH > dayHours;
 
 /** What of each hour of a trip is driven, on a generator, on mains (0–1 each), and which sky each day has. */
 export interface Plan {

@@ -2,7 +2,7 @@ import type { Appliance } from '#catalog/appliances.ts';
 import type { Load } from '#rig/rig.ts';
 import { builtAs } from '../loads/build.ts';
 import { dutyAt, usualCooler } from '../loads/cooler.ts';
-import type { Day } from '../loads/model.ts';
+import type { Day, LoadUse } from '../loads/model.ts';
 import { dailySwing, eveningHour } from './tables.ts';
 
 /** Hours of a day. */
@@ -68,11 +68,17 @@ function sharesFor(load: Load, hours: number, meanC: number): readonly number[] 
 /**
  * What everything takes (Ah at the nominal voltage) in each hour of a day: 24 numbers that sum to the day's use.
  * @param meanC mean air temperature of the day, for what cools
+ * @param isCounted which parts of the day's use count; all where the use is one number
  */
-export function useByHour(day: Day, meanC: number): readonly number[] {
+export function useByHour(
+  day: Day,
+  meanC: number,
+  isCounted: (part: LoadUse) => boolean = () => true,
+): readonly number[] {
   if (day.parts.length === 0) return flat.map(share => share * day.dailyUse);
   const byHour = Array<number>(dayHours).fill(0);
   for (const part of day.parts) {
+    if (!isCounted(part)) continue;
     const shares = sharesFor(part.load, part.hours, meanC);
     for (let hour = 0; hour < dayHours; hour++) byHour[hour]! += shares[hour]! * part.chargeAh;
   }

@@ -64,9 +64,14 @@ export function drivingA(
   return sourceCurrentA(source, valuesFor(source, values, ''), trace);
 }
 
-/** The current (A) on offer while plugged in. */
-export function pluggedA(plug: TripPlug, bank: Bank, values: Values, trace?: Trace): number {
-  const source = plugOf(plug, bank);
+/** The current (A) on offer while plugged in; on mains no generator holds it back. */
+export function pluggedA(
+  plug: TripPlug,
+  bank: Bank,
+  values: Values,
+  { isOnMains = false, trace }: { readonly isOnMains?: boolean; readonly trace?: Trace } = {},
+): number {
+  const source = plugOf(isOnMains ? { charger: plug.charger } : plug, bank);
   return sourceCurrentA(source, valuesFor(source, values, plugged), trace);
 }
 

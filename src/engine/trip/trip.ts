@@ -36,6 +36,9 @@ export const isDriven = ({ driving, days = [] }: Trip): boolean =>
 export const isPlugged = ({ days = [] }: Trip): boolean =>
   days.some(day => (day.generatorH ?? 0) > 0 || (day.mainsH ?? 0) > 0);
 
+/** Whether it is on mains on any day. */
+export const isOnMains = ({ days = [] }: Trip): boolean => days.some(day => (day.mainsH ?? 0) > 0);
+
 /** The hour a trip starts at: as told, else in the morning of a first day whose drive or sky was told, else in the afternoon. */
 export function startOf({ startHour, days = [] }: Trip): number {
   const [first] = days;

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { planOf, type TripDay } from '#engine/trip/plan.ts';
+import { isIntoNextDay, mainsNightH, planOf, type TripDay } from '#engine/trip/plan.ts';
 
 const hoursOf = (shares: Float64Array): readonly (readonly [hour: number, share: number])[] =>
   [...shares].flatMap((share, hour) => (share > 0 ? [[hour, Math.round(share * 1e6) / 1e6] as const] : []));
@@ -22,6 +22,14 @@ test('long runs start early enough for their day; what is beyond the trip is cut
   expect(hoursOf(plan([{ generatorH: 20 }]).generator)[0]).toEqual([4, 1]);
   expect(hoursOf(plan([{ generatorH: 20 }]).generator)).toHaveLength(20);
   expect(hoursOf(plan([{ mainsH: 14 }], 1).mains)).toHaveLength(6);
+});
+
+test('a night on mains is over when the drive of the next morning starts; a longer one begins earlier', () => {
+  expect(mainsNightH).toBe(15);
+  const hours = hoursOf(plan([{ mainsH: mainsNightH }]).mains).map(([hour]) => hour);
+  expect([hours[0], hours.at(-1)]).toEqual([18, 32]);
+  expect(hoursOf(plan([{ mainsH: 24 }]).mains).map(([hour]) => hour)[0]).toBe(9);
+  expect([5, 6, 7, 24].map(isIntoNextDay)).toEqual([false, false, true, true]);
 });
 
 test('two nights on mains that meet are no more than one', () => {

@@ -192,6 +192,34 @@ describe('driving', () => {
     expect(pluggedA({}, agm, { 'chargerCurrent plugged in': 12 })).toBe(12);
   });
 
+  test('on mains no generator holds a charger back', () => {
+    const plug = { charger: { kind: 'mains', currentA: 50 }, generatorW: 600 } as const;
+    expect(pluggedA(plug, agm, {}, { isOnMains: true })).toBeCloseTo(50 * 0.97, 9);
+    const days = [{ generatorH: 1 }, { mainsH: 1 }];
+    const { sums } = likelyRun(tripWith({ days, plug, durationH: 48, startHour: 0 })).balance;
+    expect(sums.pluggedAh).toBeCloseTo(50 * 0.97 + (600 * 0.87 * 0.8) / 14.4, 6);
+  });
+
+  test('on mains the battery carries what runs on 12 V alone', () => {
+    const loads: Load[] = [
+      { name: 'fan', count: 1, supply: 'dc', currentA: 2, hoursPerDay: 24 },
+      { name: 'thing', count: 1, supply: 'ac', powerW: 600, hoursPerDay: 24 },
+    ];
+    const use = { loads, voltageV: 12 };
+    const outAh = (days: readonly TripDay[]) =>
+      likelyRun(
+        tripWith({
+          use,
+          days,
+          plug: { charger: { kind: 'mains', currentA: 1 } },
+          durationH: 5,
+          startHour: 18,
+        }),
+      ).balance.sums.useAh;
+    expect(outAh([{ mainsH: 5 }])).toBeCloseTo(10, 6);
+    expect(outAh([{ mainsH: 1 }])).toBeGreaterThan(200);
+  });
+
   test('an isolator where nobody said, a smart alternator by half of the time', () => {
     expect(names(drivingAssumptions({ hoursPerDay: 1 }, agm))).toEqual(['chargerCurrent', 'alternatorShare']);
     expect(drivingA({ hoursPerDay: 1 }, agm, {})).toBe(20);
