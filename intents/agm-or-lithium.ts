@@ -23,7 +23,7 @@ export const usableOf = (bank: Bank, facts: Facts): Explored<'usable'> =>
 
 /** kg, about. */
 export const weightKg = ({ chemistry, capacityAh }: Pick<Bank, 'chemistry' | 'capacityAh'>): number =>
-  chemistryRow(chemistry).weightKgPerAh[0] * capacityAh;
+  chemistryRow(chemistry).weightKgPerAh * capacityAh;
 
 const cycles = (chemistry: Chemistry): string =>
   decimals(cyclesAt(chemistry, chemistryRow(chemistry).depth[0]), 0);

@@ -135,7 +135,7 @@ export function answerTrip(facts: TripFacts, result: TripAnswer, setting: Settin
   const verdict = judge(result);
   const isByDay = setting.subject === byDay || asksByDay(setting.parsed.recognised.words);
   const lines = isByDay
-    ? [...dayLines(result, facts.startWeekday), uncounted(facts, result)]
+    ? [...dayLines(result, facts.startWeekday), uncounted(facts, plugsOf(result.trip))]
     : [account(facts, result, setting)];
   if (verdict !== 'yes') lines.push(remedy(facts, result, verdict));
   lines.push(taken(facts, result), placeNote(facts, setting) ?? '');

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { factsOf } from '#intents/facts.ts';
 import { intents } from '#intents/index.ts';
 import type { Intent } from '#intents/intent.ts';
-import { unusedOf } from '#intents/unused.ts';
+import { unusedOf, worked } from '#intents/unused.ts';
 import type { Stated } from '#rig/rig.ts';
 import { settingWith } from './setting.ts';
 
@@ -55,7 +55,11 @@ test.for(asked)('%s: what is named as unused turns no line from frost to heat', 
     const parsed = intent.needs.parse(
       Object.fromEntries(Object.entries(facts).filter(([key]) => intent.takes.includes(key as keyof Stated))),
     );
-    const unused = unusedOf(intent, { facts, told: facts, setting }, intent.reply(parsed as never, setting));
+    const unused = unusedOf(
+      intent,
+      { facts, told: facts, setting },
+      worked(() => intent.reply(parsed as never, setting)),
+    );
     if (!unused.some(({ path }) => path[0] === 'ambientC')) continue;
     for (const ambientC of [-20, -2, 4, 20, 33, 50])
       if (answerOf(intent, { ...facts, ambientC }) !== base) turned.push(`${facts.ambientC} → ${ambientC}`);
