@@ -2,7 +2,8 @@ import { once } from 'node:events';
 import { createInterface } from 'node:readline';
 import { z } from 'zod';
 import type { Answer } from '#answer/answer.ts';
-import { type Memory, type MemoryStore, StaleRevision } from '#conversation/memory.ts';
+import type { Memory } from '#conversation/memory.ts';
+import { type MemoryStore, StaleRevision } from '#conversation/memory-store.ts';
 import type { Message } from '#conversation/message.ts';
 
 /** What answering without Telegram needs. */

@@ -7,8 +7,7 @@ import { hasCapacity } from '#intents/needs.ts';
 import { whereOf } from '#intents/sun.ts';
 import { type Worked, worked } from '#intents/unused.ts';
 import type { Cue } from '#language/words/en/cues.ts';
-import { holds } from '#rig/correct.ts';
-import { gearIn, hasGear } from '#rig/gear.ts';
+import { gearIn } from '#rig/gear.ts';
 import type { HazardCode } from '#rig/hazard-codes.ts';
 import type { Claim, Facts, LearnedOfRig, Stated } from '#rig/rig.ts';
 import { type Missing, missingOf } from './ask-back.ts';
@@ -22,9 +21,10 @@ import type { Frame, Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { isIntent, undemanding } from './questions.ts';
 import { fill, lastFrame, ownKey, personKey, resolved, rigFor } from './recall.ts';
+import { isSlipOf, ofFrame, toldGear, toldUnits } from './retake.ts';
 import { type Options, settingOf } from './setting.ts';
 import { turned } from './turn.ts';
-import { type AnswerOf, factsIn, leastSure, readingsOf, type Two, twoReadings } from './two-readings.ts';
+import { type AnswerOf, factsIn, readingsOf, type Two, twoReadings } from './two-readings.ts';
 import { unitsFor } from './units.ts';
 import { hoursUntil } from './until.ts';
 
@@ -114,57 +114,6 @@ function lentTo(facts: Stated, told: Stated, lean: Lean, { from }: Message): Len
     key => told[key] === undefined && frame.facts[key] !== undefined && isSame(facts[key], frame.facts[key]),
   );
   return keys.length > 0 ? { who: frame.from, facts: pick(facts, keys) } : undefined;
-}
-
-/** Whether a value is put right that stands in a question: the talk confirms how it was read. */
-const isSlipOf = (frame: Frame | undefined, { corrects }: Heard): boolean =>
-  corrects?.from !== undefined && frame !== undefined && holds(frame.facts, corrects.from);
-
-/** A message that puts right or takes out what the question before has is about that question, whatever its words look like. */
-function ofFrame(memory: Memory, message: Message, heard: Heard): Heard {
-  const frame = lastFrame(memory, message.from);
-  const { intent, removed } = heard;
-  if (!frame) return heard;
-  // "Show the working, Rick never believes anyone": of what was just answered.
-  const isWorking = heard.cues.has('ask-working') && Object.keys(heard.facts).length === 0;
-  if (isWorking && frame.asked === undefined) return { ...heard, intent: frame.intent, options: [] };
-  if (!['none', 'unclear', 'rig'].includes(intent)) return heard;
-  const isSlip = isSlipOf(frame, heard);
-  const isGone = removed.some(name =>
-    frame.facts.loads?.some(load => load.name.includes(name) || name.includes(load.name)),
-  );
-  const hasRig = rigFor(memory, heard, message.from, message.kind) !== undefined;
-  const isOfFrame = (isSlip || isGone) && !(intent === 'rig' && hasRig);
-  return isOfFrame ? { ...heard, intent: frame.intent, options: [] } : heard;
-}
-
-/** As likely as this, a message that asks nothing tells of gear. */
-const leastTold = 0.4;
-
-const isAsking = ({ cues }: Heard): boolean =>
-  [...cues].some(cue => cue === 'question-mark' || cue.startsWith('ask-'));
-
-/** An unsure message taken for one question, where that is likely enough. */
-function unsureOf(heard: Heard, name: IntentName): Heard | undefined {
-  if (heard.certainty >= leastSure) return undefined;
-  const reading = readingsOf(heard).find(
-    ({ intent, probability }) => intent === name && probability >= leastTold,
-  );
-  return reading && { ...heard, intent: name, facts: factsIn(reading.stated, heard) };
-}
-
-/**
- * What an unsure message tells of gear, where it asks nothing: noting it can be taken back, and asking whether it was
- * a question would only be in the way.
- */
-function toldGear(heard: Heard): Heard | undefined {
-  const rig = isAsking(heard) ? undefined : unsureOf(heard, 'rig');
-  return rig && hasGear(gearIn(rig.facts)) ? rig : undefined;
-}
-
-/** An amount and the unit that it is wanted in ("60 W in amps") are a question of their own, whatever was asked before. */
-function toldUnits(heard: Heard): Heard | undefined {
-  return heard.conversion === undefined ? undefined : unsureOf(heard, 'convert');
 }
 
 /** Less likely than this another question is not taken, though it could be answered. */

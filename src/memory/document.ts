@@ -1,5 +1,6 @@
 import type { ZodError } from 'zod';
-import { Damaged, isMemory, type Memory, memorySchema, memoryVersion } from '#conversation/memory.ts';
+import { isMemory, type Memory, memorySchema, memoryVersion } from '#conversation/memory.ts';
+import { Damaged } from '#conversation/memory-store.ts';
 import { upgrade } from './upgrade.ts';
 
 /** A document larger than this (in UTF-16 units) is refused; a busy club's is some 20,000. */

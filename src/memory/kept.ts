@@ -1,5 +1,5 @@
 import { randomInt } from 'node:crypto';
-import type { MemoryStore } from '#conversation/memory.ts';
+import type { MemoryStore } from '#conversation/memory-store.ts';
 
 /** Settings every store takes. */
 export interface StoreOptions {

@@ -8,7 +8,7 @@ import {
   type KeyObject,
   randomBytes,
 } from 'node:crypto';
-import { Damaged } from '#conversation/memory.ts';
+import { Damaged } from '#conversation/memory-store.ts';
 
 /**
  * Encryption at rest. A sealed value is

@@ -1,4 +1,4 @@
-import type { Tally } from '#conversation/memory.ts';
+import type { Tally } from '#conversation/memory-store.ts';
 
 const minuteMs = 60_000;
 /** Tallies held; what was not counted for longest goes first. */

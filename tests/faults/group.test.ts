@@ -3,7 +3,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { DatabaseSync } from 'node:sqlite';
 import { expect, test } from 'vitest';
-import { ClaimLost, emptyMemory, StaleRevision } from '#conversation/memory.ts';
+import { emptyMemory } from '#conversation/memory.ts';
+import { ClaimLost, StaleRevision } from '#conversation/memory-store.ts';
 import { openStore } from '#memory/open.ts';
 import { Group } from '#memory/sqlite/group.ts';
 

@@ -1,6 +1,6 @@
 import { HttpError } from 'grammy';
 import { afterEach, expect, test } from 'vitest';
-import type { MemoryStore } from '#conversation/memory.ts';
+import type { MemoryStore } from '#conversation/memory-store.ts';
 import { openStore } from '#memory/open.ts';
 import { VolatileStore } from '#memory/volatile/store.ts';
 import { makeLog } from '#src/log.ts';

@@ -20,7 +20,8 @@ function wrong({ from, how, asks, file }: Import): string | undefined {
   if (other === name) return sameRoom(from, file);
   const may = room.may[other];
   if (may === undefined) return `${name} may not use ${other}`;
-  if (may.endsWith('.ts') && file !== `src/${may}`) return `${name} may use only ${may} of ${other}`;
+  if (Array.isArray(may) && !may.some(one => file === `src/${one}`))
+    return `${name} may use only ${may.join(' and ')} of ${other}`;
   if (may === 'types' && how !== 'types') return `${name} may use only types of ${other}`;
   return undefined;
 }

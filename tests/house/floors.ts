@@ -1,5 +1,5 @@
-/** What a room may use of another: the whole of it, its types, or one file. */
-type May = 'all' | 'types' | `${string}.ts`;
+/** What a room may use of another: the whole of it, its types, or some files. */
+type May = 'all' | 'types' | readonly `${string}.ts`[];
 
 export interface Room {
   readonly floor: number;
@@ -36,7 +36,7 @@ export const rooms: Readonly<Record<string, Room>> = {
   },
   answer: {
     floor: 3,
-    may: { rule: 'all', quantity: 'all', rig: 'all', language: 'language/issue.ts', chart: 'types' },
+    may: { rule: 'all', quantity: 'all', rig: 'all', language: ['language/issue.ts'], chart: 'types' },
     packages: [],
   },
   // Charts are the one part of an answer with packages and files of its own; loaded when first asked for.
@@ -68,7 +68,7 @@ export const rooms: Readonly<Record<string, Room>> = {
   },
   memory: {
     floor: 6,
-    may: { conversation: 'conversation/memory.ts' },
+    may: { conversation: ['conversation/memory.ts', 'conversation/memory-store.ts'] },
     packages: ['zod', 'pg', 'node:'],
   },
   telegram: {

@@ -1,6 +1,7 @@
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import type { MemoryStore } from '#conversation/memory.ts';
-import { ClaimLost, emptyMemory, StaleRevision } from '#conversation/memory.ts';
+import { emptyMemory } from '#conversation/memory.ts';
+import type { MemoryStore } from '#conversation/memory-store.ts';
+import { ClaimLost, StaleRevision } from '#conversation/memory-store.ts';
 import type { KeptStore, StoreOptions } from '#memory/kept.ts';
 import { billabong, named } from './examples.ts';
 

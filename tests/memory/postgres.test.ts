@@ -1,6 +1,6 @@
 import pg from 'pg';
 import { afterAll, afterEach, describe, expect, test } from 'vitest';
-import { Damaged } from '#conversation/memory.ts';
+import { Damaged } from '#conversation/memory-store.ts';
 import type { StoreOptions } from '#memory/kept.ts';
 import { keySource } from '#memory/keys.ts';
 import { openPostgres, type PostgresStore } from '#memory/postgres/store.ts';

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { DatabaseSync } from 'node:sqlite';
 import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { Damaged } from '#conversation/memory.ts';
+import { Damaged } from '#conversation/memory-store.ts';
 import { keySource } from '#memory/keys.ts';
 import { openSqlite, type SqliteOptions } from '#memory/sqlite/store.ts';
 import { billabong, keyA, named } from './examples.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { MemoryStore } from '#conversation/memory.ts';
+import type { MemoryStore } from '#conversation/memory-store.ts';
 import { VolatileStore } from '#memory/volatile/store.ts';
 import type { Converse } from '#telegram/ops/deps.ts';
 import { answer, stage } from './fake/bot.ts';

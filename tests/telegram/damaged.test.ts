@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { converse } from '#conversation/converse.ts';
-import { Damaged } from '#conversation/memory.ts';
+import { Damaged } from '#conversation/memory-store.ts';
 import { VolatileStore } from '#memory/volatile/store.ts';
 import { stage } from './fake/bot.ts';
 import { alone, group, kim, message, sam, update } from './fake/people.ts';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { StoreFailed } from '#conversation/memory.ts';
+import { StoreFailed } from '#conversation/memory-store.ts';
 import { VolatileStore } from '#memory/volatile/store.ts';
 import { stage } from './fake/bot.ts';
 import { message, update } from './fake/people.ts';

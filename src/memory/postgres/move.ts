@@ -1,5 +1,5 @@
 import type { Pool, PoolClient } from 'pg';
-import type { Loaded } from '#conversation/memory.ts';
+import type { Loaded } from '#conversation/memory-store.ts';
 import { readOwn, writeMemory } from '../document.ts';
 import { aboutMemory, newRevision } from '../kept.ts';
 import { merge } from '../merge.ts';

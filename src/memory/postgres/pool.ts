@@ -1,5 +1,5 @@
 import { Client, type ClientConfig, Pool, type PoolClient } from 'pg';
-import { ClaimLost, Damaged, StaleRevision, StoreFailed } from '#conversation/memory.ts';
+import { ClaimLost, Damaged, StaleRevision, StoreFailed } from '#conversation/memory-store.ts';
 import { migrationsAfter } from '../migrations.ts';
 
 const migrations = new URL('./migrations/', import.meta.url);

@@ -1,7 +1,9 @@
 import { randomInt } from 'node:crypto';
 import type { Pool, QueryConfig, QueryResult } from 'pg';
-import type { Claim, Claimed, Loaded, Memory, Pruned, Sent, Tally } from '#conversation/memory.ts';
-import { ClaimLost, Damaged, emptyMemory, StaleRevision } from '#conversation/memory.ts';
+import type { Memory } from '#conversation/memory.ts';
+import { emptyMemory } from '#conversation/memory.ts';
+import type { Claim, Claimed, Loaded, Pruned, Sent, Tally } from '#conversation/memory-store.ts';
+import { ClaimLost, Damaged, StaleRevision } from '#conversation/memory-store.ts';
 import { readOwn, writeMemory } from '../document.ts';
 import type { KeptStore, StoreOptions } from '../kept.ts';
 import { aboutMemory, aboutReply, dayOf, defaultReleaseAfterMs, freeRun, newRevision } from '../kept.ts';

@@ -1,7 +1,7 @@
 import { closeSync, mkdirSync, openSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { DatabaseSync, type SQLInputValue, type SQLOutputValue } from 'node:sqlite';
-import { StoreFailed } from '#conversation/memory.ts';
+import { StoreFailed } from '#conversation/memory-store.ts';
 import { migrationsAfter } from '../migrations.ts';
 
 /** Marks our files ("BWm1"), so that another program's database is never taken for one. */

@@ -1,5 +1,5 @@
 import type { DatabaseSync } from 'node:sqlite';
-import { StoreFailed } from '#conversation/memory.ts';
+import { StoreFailed } from '#conversation/memory-store.ts';
 
 /** What is kept along with each commit, and goes back with what is undone. */
 export interface Along {

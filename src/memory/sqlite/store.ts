@@ -1,6 +1,8 @@
 import { randomInt } from 'node:crypto';
-import type { Claim, Claimed, Loaded, Memory, Pruned, Sent, Tally } from '#conversation/memory.ts';
-import { ClaimLost, emptyMemory, StaleRevision } from '#conversation/memory.ts';
+import type { Memory } from '#conversation/memory.ts';
+import { emptyMemory } from '#conversation/memory.ts';
+import type { Claim, Claimed, Loaded, Pruned, Sent, Tally } from '#conversation/memory-store.ts';
+import { ClaimLost, StaleRevision } from '#conversation/memory-store.ts';
 import { readOwn, writeMemory } from '../document.ts';
 import type { StoreOptions } from '../kept.ts';
 import {
@@ -17,8 +19,9 @@ import { merge } from '../merge.ts';
 import { Queue } from '../queue.ts';
 import type { Vault } from '../seal.ts';
 import { Tallies } from '../tallies.ts';
+import { along } from './along.ts';
 import { explain, type File, openFile } from './file.ts';
-import { type Along, Group } from './group.ts';
+import { Group } from './group.ts';
 import type { Ledger } from './ledger.ts';
 import { rotate } from './rotate.ts';
 import { prepareAll, type Statements } from './statements.ts';
@@ -35,19 +38,6 @@ type Gone = Readonly<Record<string, unknown>>;
 
 /** Rows of chats held ready. */
 const mostRows = 5000;
-
-/** The ledger goes with each commit that changes it. */
-const along = (ledger: Ledger, sql: Statements): Along => ({
-  write: () => {
-    if (ledger.isChanged) sql.ledger.run(ledger.sealed());
-  },
-  kept: () => ledger.kept(),
-  mark: () => {
-    const { state } = ledger;
-    return () => ledger.back(state);
-  },
-  undo: () => ledger.back(),
-});
 
 /** Opens the store of one file. @throws Error in one line; nothing is overwritten then */
 export const openSqlite = (path: string, keys: KeySource, options: SqliteOptions = {}): SqliteStore => {

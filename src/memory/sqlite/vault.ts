@@ -1,5 +1,5 @@
 import type { DatabaseSync } from 'node:sqlite';
-import { Damaged } from '#conversation/memory.ts';
+import { Damaged } from '#conversation/memory-store.ts';
 import { aboutFormerMemory, aboutMemory } from '../kept.ts';
 import type { KeySource } from '../keys.ts';
 import { Vault } from '../seal.ts';

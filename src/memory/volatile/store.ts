@@ -1,5 +1,7 @@
-import type { Claim, Claimed, Loaded, Memory, Pruned, Sent, Tally } from '#conversation/memory.ts';
-import { ClaimLost, emptyMemory, StaleRevision } from '#conversation/memory.ts';
+import type { Memory } from '#conversation/memory.ts';
+import { emptyMemory } from '#conversation/memory.ts';
+import type { Claim, Claimed, Loaded, Pruned, Sent, Tally } from '#conversation/memory-store.ts';
+import { ClaimLost, StaleRevision } from '#conversation/memory-store.ts';
 import { readOwn, writeMemory } from '../document.ts';
 import { dayOf, defaultReleaseAfterMs, type KeptStore, type StoreOptions } from '../kept.ts';
 import { merge } from '../merge.ts';

@@ -1,6 +1,6 @@
 import type { UserFromGetMe } from 'grammy/types';
 import type { Chart } from '#answer/chart/chart.ts';
-import { type Claimed, type Loaded, StaleRevision } from '#conversation/memory.ts';
+import { type Claimed, type Loaded, StaleRevision } from '#conversation/memory-store.ts';
 import type { Pictures } from '#telegram/ui/pictures.ts';
 import type { KeptAnswers } from '#telegram/updates/kept.ts';
 import { type Ask, isForgotten, type Mind, type Thought, think } from '#telegram/updates/think.ts';

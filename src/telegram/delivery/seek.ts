@@ -1,4 +1,4 @@
-import type { MemoryStore } from '#conversation/memory.ts';
+import type { MemoryStore } from '#conversation/memory-store.ts';
 import { isDense } from './highest.ts';
 import type { Content, Place, Sent } from './place.ts';
 import type { Sender } from './send.ts';

@@ -1,6 +1,7 @@
 import type { Transformer } from 'grammy';
 import type { Answer } from '#answer/answer.ts';
-import type { Memory, MemoryStore } from '#conversation/memory.ts';
+import type { Memory } from '#conversation/memory.ts';
+import type { MemoryStore } from '#conversation/memory-store.ts';
 import type { Message } from '#conversation/message.ts';
 
 /** The one door to what the bot knows: pure, and the same for every transport. */

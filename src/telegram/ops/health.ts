@@ -1,5 +1,5 @@
 import type { IncomingMessage, Server, ServerResponse } from 'node:http';
-import type { MemoryStore } from '#conversation/memory.ts';
+import type { MemoryStore } from '#conversation/memory-store.ts';
 import { plain } from '#telegram/delivery/line.ts';
 
 /** What a question of an operator gets. */

@@ -1,6 +1,6 @@
 import { sequentialize } from '@grammyjs/runner';
 import { Bot, type BotConfig, type Context } from 'grammy';
-import { type Sent as Answered, ClaimLost, StoreFailed } from '#conversation/memory.ts';
+import { type Sent as Answered, ClaimLost, StoreFailed } from '#conversation/memory-store.ts';
 import { callOver } from '#telegram/delivery/call.ts';
 import { keepUnsent, postAgain, postFirst, type Reply, type Room } from '#telegram/delivery/deliver.ts';
 import { Cut, faultId, faultLine, isUnsent, isWorthTelling, originOf } from '#telegram/delivery/fault.ts';

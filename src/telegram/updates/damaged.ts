@@ -1,5 +1,6 @@
 import type { Answer } from '#answer/answer.ts';
-import { Damaged, emptyMemory, type Loaded } from '#conversation/memory.ts';
+import { emptyMemory } from '#conversation/memory.ts';
+import { Damaged, type Loaded } from '#conversation/memory-store.ts';
 
 /** A memory, or that it is there and can't be read any more. */
 export async function loadedOr(load: Promise<Loaded>): Promise<Loaded | 'damaged'> {

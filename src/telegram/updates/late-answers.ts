@@ -1,4 +1,4 @@
-import type { Sent as Answered, MemoryStore } from '#conversation/memory.ts';
+import type { Sent as Answered, MemoryStore } from '#conversation/memory-store.ts';
 import { Backlog, type Late } from '#telegram/delivery/backlog.ts';
 import { postAgain, postFirst, type Reply, type Room } from '#telegram/delivery/deliver.ts';
 import { Held } from '#telegram/delivery/hold.ts';

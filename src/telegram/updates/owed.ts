@@ -1,4 +1,4 @@
-import type { MemoryStore, Sent } from '#conversation/memory.ts';
+import type { MemoryStore, Sent } from '#conversation/memory-store.ts';
 
 /** A database that is down for a day owes no more than this; what is beyond waits for its claim to run out. */
 const mostKept = 10_000;

@@ -1,4 +1,4 @@
-import type { MemoryStore } from '#conversation/memory.ts';
+import type { MemoryStore } from '#conversation/memory-store.ts';
 import { forQuestions, type Limit, type Verdict } from './limits.ts';
 import type { Question } from './sort.ts';
 

@@ -1,8 +1,8 @@
 import { HttpError } from 'grammy';
 import type { Message, Update } from 'grammy/types';
 import type { Answer } from '#answer/answer.ts';
-import type { MemoryStore } from '#conversation/memory.ts';
 import { emptyMemory } from '#conversation/memory.ts';
+import type { MemoryStore } from '#conversation/memory-store.ts';
 import { VolatileStore } from '#memory/volatile/store.ts';
 import type { BotSettings, Converse, Log, Meter } from '#telegram/ops/deps.ts';
 import { type CampBot, createBot } from '#telegram/updates/bot.ts';
