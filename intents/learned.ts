@@ -8,7 +8,7 @@ const parts = { learnedDraw: 'draw', learnedSun: 'sun' } as const;
 type Taught = Facts & { readonly learned?: LearnedOfRig | undefined };
 
 /** What readings have taught of the rig that the facts are of. */
-export const learnedIn = (facts: Facts): LearnedOfRig | undefined => (facts as Taught).learned;
+const learnedIn = (facts: Facts): LearnedOfRig | undefined => (facts as Taught).learned;
 
 /** The facts with what the readings of their rig have taught. */
 export const withLearned = <F extends Facts>(facts: F, learned: LearnedOfRig | undefined): F =>

@@ -39,7 +39,7 @@ const gearKeys: readonly (readonly (keyof Rig)[])[] = [
 const partOf = (facts: Stated, key: keyof Rig): unknown => (key === 'batteries' ? bare(facts) : facts[key]);
 
 /** Marks of loads, battery and panels. */
-export const gearOf = (rig: Rig): number[] =>
+const gearOf = (rig: Rig): number[] =>
   gearKeys.map(keys => markOf(keys.map(key => partOf(rig, key) ?? null)));
 
 /** Whether what a question goes by is this part of the rig's gear, so far as it goes by any of it. */

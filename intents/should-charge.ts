@@ -31,7 +31,7 @@ export interface Should {
 const words: ReadonlySet<string> = new Set(['should', 'shall', 'need']);
 
 /** Whether it is asked if charging is wanted at all, and not how long it takes. */
-export function isShouldAsked(facts: Facts, { parsed }: Pick<Setting, 'parsed'>): boolean {
+function isShouldAsked(facts: Facts, { parsed }: Pick<Setting, 'parsed'>): boolean {
   const { cues, recognised } = parsed;
   if (['ask-how-long', 'ask-what-size', 'ask-which', 'ask-how-much'].some(cue => cues.has(cue as never)))
     return false;

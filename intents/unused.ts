@@ -5,7 +5,7 @@ import { type Intent, needsOf, type Setting } from './intent.ts';
 import { withLearned } from './learned.ts';
 
 /** Where a fact stands: "loads", 0, "powerW". */
-export type FactPath = readonly (string | number)[];
+type FactPath = readonly (string | number)[];
 
 /** A fact that was told, and what was told. */
 export interface ToldFact {
@@ -214,7 +214,8 @@ export function unusedOf(
   // What can't be answered without a fact hangs on it; another value that can't be meant tells nothing.
   const isFirstSame = (other: Stated, isLeftOut: boolean): boolean => {
     const now = firstOf(() => answered(other));
-    first ??= figures ? JSON.stringify(figures) : (whole ??= keyOf(reply));
+    if (!figures) whole ??= keyOf(reply);
+    first ??= figures ? JSON.stringify(figures) : whole;
     return now === failed ? !isLeftOut : now === first;
   };
   const isWholeSame = (other: Stated): boolean => {

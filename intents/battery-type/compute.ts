@@ -6,7 +6,7 @@ import { type Explored, explore } from '#engine/explore.ts';
 import type { Battery, Facts } from '#rig/rig.ts';
 
 /** Compared where nobody names a size, Ah. */
-export const defaultSizeAh = 100;
+const defaultSizeAh = 100;
 
 /** One side of the comparison. */
 export interface Side {

@@ -27,7 +27,7 @@ import type { Facts } from '#rig/rig.ts';
 import { type PrintedStep, printStep } from '#rule/print.ts';
 import type { Setting } from '../intent.ts';
 
-export type CableKey =
+type CableKey =
   | 'conductorArea'
   | 'voltageDrop'
   | 'voltageDropPercent'
@@ -69,7 +69,7 @@ export interface CableSize extends Explored<CableKey> {
 }
 
 /** Nominal volts of a circuit: as told, else of the batteries, else 12. */
-export function circuitVoltage(facts: Facts): number {
+function circuitVoltage(facts: Facts): number {
   const told = facts.systemVoltageV ?? facts.batteries?.find(b => b.voltageV)?.voltageV ?? facts.volts ?? 12;
   return told > 36 ? 48 : told > 18 ? 24 : 12;
 }

@@ -33,7 +33,7 @@ import { panelsW, siteOf, sunOf } from '../sun.ts';
 import { hasUse, useOf } from '../use.ts';
 import { type ChargeSource, chargeSourceOf } from './source.ts';
 
-export type ChargeKey =
+type ChargeKey =
   | 'chargeTime'
   | 'chargeNeeded'
   | 'timeTo80'

@@ -62,7 +62,7 @@ export interface Cause {
 export type Asked = 'volts' | 'cable' | 'current' | 'age' | 'ambientC' | 'words';
 
 /** What a reading at the thing, while it should run, tells: under so many volts (of 12), or over. */
-export interface ReadAt {
+interface ReadAt {
   readonly volts: number;
   readonly low: readonly [says: string, by?: Bearing];
   readonly fine: readonly [says: string, by?: Bearing];

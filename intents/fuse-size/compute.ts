@@ -20,10 +20,10 @@ import type { Assumption } from '#quantity/range.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { Setting } from '../intent.ts';
 
-export type FuseKey = 'fuseRating' | 'current';
+type FuseKey = 'fuseRating' | 'current';
 
 /** A fuse at the house battery. */
-export interface BankFuse {
+interface BankFuse {
   readonly ratingA: number;
   readonly type: FuseType;
   /** It sits on the bank itself and not in a block behind the main fuse. */
@@ -116,7 +116,7 @@ const typeOf = (kind: CircuitKind, source: FuseSource, ratingA: number): FuseTyp
   kind === 'solar' ? { kind: panelFuse, isTooStrong: false } : fuseTypeFor(ratingA, source);
 
 /** A fuse of a rating (A) at a bank. */
-export const bankFuse = (ratingA: number, source: FuseSource): BankFuse => ({
+const bankFuse = (ratingA: number, source: FuseSource): BankFuse => ({
   ratingA,
   type: fuseTypeFor(ratingA, source),
   isMain: ratingA > branchA,

@@ -25,7 +25,7 @@ import type { Setting } from '../intent.ts';
 import { siteOf } from '../sun.ts';
 import { useOf } from '../use.ts';
 
-export type GeneratorKey = 'generatorPower' | 'chargeTime' | 'chargeNeeded' | 'chargeCurrent' | 'loadPower';
+type GeneratorKey = 'generatorPower' | 'chargeTime' | 'chargeNeeded' | 'chargeCurrent' | 'loadPower';
 
 export interface Generator extends Explored<GeneratorKey> {
   readonly bank?: Bank;

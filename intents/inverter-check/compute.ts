@@ -22,7 +22,7 @@ import type { Facts, Load } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import type { Setting } from '../intent.ts';
 
-export type InverterKey = 'acLoad' | 'startLoad' | 'batteryCurrent' | 'batteryUse' | 'usableCapacity';
+type InverterKey = 'acLoad' | 'startLoad' | 'batteryCurrent' | 'batteryUse' | 'usableCapacity';
 
 export interface InverterCheck extends Explored<InverterKey> {
   readonly loads: readonly Load[];

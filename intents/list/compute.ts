@@ -31,7 +31,7 @@ import { type Owned, ownedIn } from './owned.ts';
 import { type Run, usualRuns } from './runs/runs.ts';
 import { withUsualHours } from './usual-hours.ts';
 
-export type ListKey =
+type ListKey =
   | 'dailyUse'
   | 'batteryCapacity'
   | 'panelPower'

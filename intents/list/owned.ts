@@ -6,7 +6,7 @@ import { bankFor } from '../learned.ts';
 import { panelsW } from '../sun.ts';
 
 /** A thing that is there already: as it is called, and whether it does. */
-export interface Have {
+interface Have {
   readonly says: string;
   readonly isEnough: boolean;
 }

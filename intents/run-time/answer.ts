@@ -7,7 +7,7 @@ import { loadCautions } from '../cautions.ts';
 import { enough, figure, reasons } from '../figures.ts';
 import type { Setting } from '../intent.ts';
 import { placeNote } from '../sun.ts';
-import { areTimed, readingNote, useOf } from '../use.ts';
+import { areTimed, readingNote } from '../use.ts';
 import { describeBank, wantedTime } from '../words.ts';
 import { runTimeChart } from './chart.ts';
 import type { RunTime, RunTimeFacts } from './compute.ts';

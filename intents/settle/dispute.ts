@@ -63,8 +63,7 @@ export interface Subject {
 }
 
 /** Whether a fact was said now, and not recalled. */
-export const isSaid = (d: Dispute, key: keyof Facts): boolean =>
-  d.facts[key] !== undefined && !d.recalled.has(key);
+const isSaid = (d: Dispute, key: keyof Facts): boolean => d.facts[key] !== undefined && !d.recalled.has(key);
 
 /** Two points where it was said, one where memory has it, none where nobody knows. */
 export const weigh = (d: Dispute, key: keyof Facts): number =>

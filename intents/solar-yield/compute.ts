@@ -21,7 +21,7 @@ type SunSetting = Pick<Setting, 'at' | 'mainsV'>;
 
 export type SolarYieldFacts = Facts & { readonly solar: NonNullable<Facts['solar']> };
 
-export type YieldKey = 'dailyYield' | 'dailyYieldEnergy' | 'peakSunHours' | 'dailyUse' | 'surplus';
+type YieldKey = 'dailyYield' | 'dailyYieldEnergy' | 'peakSunHours' | 'dailyUse' | 'surplus';
 
 export interface SolarYield extends Explored<YieldKey> {
   readonly sun: SolarCase;

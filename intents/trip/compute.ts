@@ -17,7 +17,7 @@ import { useOf } from '../use.ts';
 /** What is told of a trip; the battery is there. */
 export type TripFacts = Facts & { readonly batteries: NonNullable<Facts['batteries']> };
 
-export type TripKey = 'lowestCharge' | 'endCharge' | 'margin' | 'dailyUse' | 'dailySun' | 'onOffer';
+type TripKey = 'lowestCharge' | 'endCharge' | 'margin' | 'dailyUse' | 'dailySun' | 'onOffer';
 
 export interface TripAnswer extends Explored<TripKey> {
   readonly trip: Trip;

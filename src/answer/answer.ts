@@ -66,7 +66,7 @@ export interface WorkingStep {
 }
 
 /** How far ahead the reading taken is (nats), what came second and in what it differs, and the reasons for the first. */
-export interface Reading {
+interface Reading {
   readonly margin: number;
   readonly second?: { readonly intent: string; readonly differs: readonly string[] };
   readonly because: readonly { readonly reason: string; readonly weight: number }[];

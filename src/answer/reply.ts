@@ -20,7 +20,7 @@ export interface ForgetWish {
 }
 
 /** What an answer asks the conversation to keep. Only `conversation/` applies it. */
-export interface Remember {
+interface Remember {
   /** The rig of an owner ("" is the chat's), as it shall be from now on; null deletes it. */
   readonly rigs?: Readonly<Record<string, Rig | null>>;
   readonly lesson?: Lesson;

@@ -1,7 +1,7 @@
 import { decimals, plain, significant } from '#quantity/round.ts';
 
 /** What goes into the gaps of a message: numbers written out already; a bare number only to choose a plural by. */
-export type Gaps = Readonly<Record<string, string | number>>;
+type Gaps = Readonly<Record<string, string | number>>;
 
 /**
  * How answers speak. Each sentence has a key and stands in English where it is used, so that a language can come

@@ -6,7 +6,7 @@ import type { Reply } from './reply.ts';
 import { english, type Speech } from './speech.ts';
 import { cautions, phrases } from './words/en.ts';
 
-export { amount, printAssumed } from './assumed.ts';
+export { amount } from './assumed.ts';
 
 /** Telegram's limit of a message, in UTF-16 units. */
 export const textLimit = 4096;

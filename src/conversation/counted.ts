@@ -26,7 +26,7 @@ function countedLine({ intent, facts, setting }: Interpreted, left: readonly unk
 }
 
 /** What of an answer can be told: the facts that it doesn't hang on, and a line that names them. */
-export interface Unused {
+interface Unused {
   readonly facts: readonly ToldFact[];
   readonly line?: string;
 }

@@ -29,7 +29,7 @@ function talkOf({ talk, rigs }: Memory): Talk {
 }
 
 /** What a message of this chat is read in. */
-export function contextOf(memory: Memory, { from, onto }: Message): TalkContext {
+function contextOf(memory: Memory, { from, onto }: Message): TalkContext {
   const people = [...Object.keys(memory.rigs), ...memory.frames.map(frame => frame.from)];
   const told = new Set([...relatives, ...people.filter(name => name !== '')]);
   const talk = contextFor(talkOf(memory), personKey(from));

@@ -12,7 +12,7 @@ import { undemanding } from './questions.ts';
 import { personKey } from './recall.ts';
 
 /** How much of a question before goes into this one: all of it, what still holds, where and when alone, or nothing. */
-export type Extent = 'all' | 'gear' | 'circumstances' | 'none';
+type Extent = 'all' | 'gear' | 'circumstances' | 'none';
 
 export interface Lean {
   readonly frame?: Frame;
@@ -54,7 +54,7 @@ export function isSetup(told: Stated): boolean {
 }
 
 /** Whether what is told is enough to answer by itself. */
-export const isWhole = ({ takes, needs }: Intent, told: Stated): boolean =>
+const isWhole = ({ takes, needs }: Intent, told: Stated): boolean =>
   takes.some(key => told[key] !== undefined) &&
   needs.safeParse(Object.fromEntries(Object.entries(told).filter(([key]) => takes.includes(key as never))))
     .success;

@@ -59,7 +59,7 @@ export const frameSchema = z.strictObject({
 export type Frame = z.infer<typeof frameSchema>;
 
 /** What the lines before leave for the reading of the next: the shape of the reader's `Talk`. */
-export const talkSchema = z.strictObject({
+const talkSchema = z.strictObject({
   /** Things last spoken of, the likeliest to be meant last. */
   things: z.array(z.string().max(60)).max(60).optional(),
   lastIntent: z.string().max(30).optional(),
@@ -90,21 +90,21 @@ export const choiceSchema = z.strictObject({
 });
 
 /** A wish to forget that waits for a yes: whose, and since when (ms since 1970). */
-export const forgettingSchema = z.strictObject({
+const forgettingSchema = z.strictObject({
   from: z.string().max(60),
   at: z.number(),
   request: z.strictObject({ which: z.enum(['rig', 'chat', 'me']), owner: z.string().max(60).optional() }),
 });
 
 /** The step back: rigs as they were before somebody's last change; null where there was none. */
-export const undoSchema = z.strictObject({
+const undoSchema = z.strictObject({
   from: z.string().max(60),
   at: z.number(),
   rigs: z.record(z.string().max(60), rigSchema.nullable()),
 });
 
 /** What readings have taught of a rig (`engine/learn/state.ts`): numbers of a fixed count, no texts. */
-export const learnedSchema = z.strictObject({
+const learnedSchema = z.strictObject({
   at: z.number(),
   mean: z.array(z.number()).length(5),
   cov: z.array(z.number()).length(15),
@@ -116,7 +116,7 @@ export const learnedSchema = z.strictObject({
   said: z.array(z.number()).length(2).optional(),
 });
 
-export const lessonSchema = z.strictObject({
+const lessonSchema = z.strictObject({
   step: z.number().int().min(0),
   isQuiz: z.boolean(),
   done: z.array(z.number().int()).max(60),

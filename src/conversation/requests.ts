@@ -15,7 +15,7 @@ export const undoMs = 3600_000;
 
 /** What the buttons say, and what they are called by in words. */
 export const confirmation = 'yes, forget';
-export const refusal = 'no, keep it';
+const refusal = 'no, keep it';
 const yes =
   /^(?:yes|yep|yeah|yup|aye|y|sure|ok|do it)(?:,? (?:please|pls|forget(?: it)?|delete(?: it)?|wipe (?:it|the lot)|do it|sure))?[.!]*$/;
 const no = /^(?:no|nope|nah|n|don'?t|cancel|keep it)(?:,? (?:keep it|thanks|don'?t))?[.!]*$/;

@@ -15,7 +15,7 @@ import { sound } from './sound.ts';
 export const leastSure = 0.68;
 
 /** A reading somebody may choose, by the words of its button. */
-export interface Choice {
+interface Choice {
   readonly say: string;
   readonly intent: IntentName;
   readonly facts: Stated;

@@ -1,7 +1,7 @@
 import { memoryVersion } from '#conversation/memory.ts';
 
 /** A stored document of some version, before it is checked. */
-export type Stored = Readonly<Record<string, unknown>>;
+type Stored = Readonly<Record<string, unknown>>;
 
 /** Reads a document of one version as the next one. Pure; sets `version` itself. */
 export type Step = (document: Stored) => Stored;

@@ -27,7 +27,7 @@ function patchLoad(old: StatedLoad, said: StatedLoad): StatedLoad {
 }
 
 /** Loads: one of the same name is replaced, another joins. */
-export function mergeLoads(old: readonly StatedLoad[], said: readonly StatedLoad[]): StatedLoad[] {
+function mergeLoads(old: readonly StatedLoad[], said: readonly StatedLoad[]): StatedLoad[] {
   const merged = [...old];
   for (const load of said) {
     const at = merged.findIndex(l => isSameName(l.name, load.name));

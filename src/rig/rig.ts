@@ -87,7 +87,6 @@ export const inverterSchema = z.strictObject({
   /** It stays on day and night, whether something runs on it or not. */
   isLeftOn: z.boolean().optional(),
 });
-export type Inverter = z.infer<typeof inverterSchema>;
 
 export const cableSchema = z.strictObject({
   /** One way unless isRoundTrip. */
@@ -133,7 +132,7 @@ export type Rig = z.infer<typeof rigSchema>;
 export const mostKept = { rigs: 50, loads: 30 } as const;
 
 /** One day of a plan told day by day. */
-export const daySchema = z.strictObject({
+const daySchema = z.strictObject({
   drivingH: z.number().min(0).max(24).optional(),
   sky: z.enum(['sunny', 'mixed', 'overcast']).optional(),
   generatorH: z.number().min(0).max(24).optional(),

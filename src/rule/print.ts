@@ -53,7 +53,7 @@ const meaningOf = (says: string): string => says.split(/[:;]/, 1)[0]!;
  * what you can use divided by what you draw: 50 Ah (usable capacity) ÷ 1.2 A (average current)". Where the formula is
  * more than plain arithmetic, what goes into it is named instead.
  */
-export function printWords(rule: Rule<string>, inputs: Readonly<Record<string, number>>): string {
+function printWords(rule: Rule<string>, inputs: Readonly<Record<string, number>>): string {
   const says = rule.says.replace(/\.$/, '');
   const tree = treeFor(rule);
   const amountOf = (name: string): string =>

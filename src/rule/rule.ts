@@ -2,7 +2,7 @@ import { type Closure, compile, compileDirect, type Direct } from './compile.ts'
 import { treeOf } from './trees.ts';
 
 /** A symbol of a formula: what it means and its unit (a symbol of `quantity/units.ts`, "" for a pure number). */
-export interface FormulaSymbol {
+interface FormulaSymbol {
   readonly says: string;
   readonly unit: string;
 }

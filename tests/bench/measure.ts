@@ -43,9 +43,9 @@ export function interleaved<K extends string>(
 }
 
 /** Keeps a result alive, so that the work that made it is not left out. */
-export let sink: unknown;
+const sink: { last?: unknown } = {};
 export const keep = (value: unknown): void => {
-  sink = value;
+  sink.last = value;
 };
 
 export const round = (value: number, digits = 2): string =>

@@ -12,7 +12,7 @@ const figure = z.strictObject({
   max: z.number().optional(),
   value: z.union([z.string(), words]).optional(),
 });
-export const caseSchema = z.strictObject({
+const caseSchema = z.strictObject({
   id: z.string(),
   turns: z
     .array(z.strictObject({ from: z.string(), text: z.string(), at: z.iso.datetime().optional() }))
@@ -38,8 +38,8 @@ export const cases: readonly Case[] = files('tests/cases/*.jsonl').flatMap(path 
 );
 
 /** The parts that a case is judged by. */
-export const parts = ['intent', 'understood', 'figures', 'text'] as const;
-export type Part = (typeof parts)[number];
+const parts = ['intent', 'understood', 'figures', 'text'] as const;
+type Part = (typeof parts)[number];
 /** What is wrong, by part; a part that a case doesn't ask for is absent. */
 export type Judged = Partial<Record<Part, string[]>>;
 

@@ -2,7 +2,7 @@ import type { Message, Update } from 'grammy/types';
 import type { Said } from './telegram.ts';
 
 /** So many others write before the talks do, each in a private chat of their own: a backlog that shares its numbers. */
-export const crowdSize = 30;
+const crowdSize = 30;
 
 let nextChat = 8_000_000;
 

@@ -16,7 +16,7 @@ export const programFiles = (): string[] =>
 export const read = (path: string): string => readFileSync(`${root}${path}`, 'utf8');
 
 /** How a file asks for another: at its start, at run time, or for its types only. */
-export type How = 'static' | 'dynamic' | 'types';
+type How = 'static' | 'dynamic' | 'types';
 
 export interface Import {
   readonly from: string;

@@ -6,7 +6,7 @@ import { type Constant, changed, constantsOf, plainCode, type Untried } from './
 import { codeOf, graphOf, loaderOf } from './modules.ts';
 
 /** The two changes that each constant gets: a fifth more, a fifth less. */
-export const factors = [1.2, 0.8] as const;
+const factors = [1.2, 0.8] as const;
 
 /** What the rows said to a constant: the first row that no longer held with a fifth more and with a fifth less. */
 export interface Finding {

@@ -13,7 +13,7 @@ export interface Pressed {
 }
 
 /** Numbers from 0 to 1 that are the same at every run. Mulberry32. */
-export function seeded(seed: number): () => number {
+function seeded(seed: number): () => number {
   let state = seed;
   return () => {
     state = (state + 0x6d2b79f5) | 0;

@@ -13,7 +13,7 @@ import { probe } from './probe.ts';
 const copper = (areaMm2: number): Conductor => ({ areaMm2, as: 'auto', size: areaMm2 });
 
 /** One way, m. */
-export const lengthOf = ({ facts: { cable } }: Dispute): number | undefined =>
+const lengthOf = ({ facts: { cable } }: Dispute): number | undefined =>
   cable?.lengthM === undefined ? undefined : cable.isRoundTrip ? cable.lengthM / 2 : cable.lengthM;
 
 /** The run that is argued about. */

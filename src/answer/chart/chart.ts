@@ -16,7 +16,7 @@ export interface ChargePoint {
 }
 
 /** Something that the words tell of the line, in the same words: "lowest 38 %", "day 2, 7 am". */
-export interface ChargeMark {
+interface ChargeMark {
   readonly atH: number;
   readonly percent: number;
   readonly says: string;

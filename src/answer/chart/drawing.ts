@@ -4,7 +4,7 @@ import type { Ink } from './theme.ts';
 /** Width of every picture, px, as a phone shows it: a size of a letter here is its size there. */
 export const width = 400;
 /** Smallest letters, px. */
-export const small = 11;
+const small = 11;
 /** Edge of a picture, px. */
 export const edge = 14;
 
@@ -42,7 +42,7 @@ export interface PathMark extends Shape {
   readonly d: string;
 }
 
-export interface CircleMark extends Shape {
+interface CircleMark extends Shape {
   readonly kind: 'circle';
   readonly x: number;
   readonly y: number;

@@ -22,7 +22,7 @@ export function chargeRateC(bank: Pick<Bank, 'chemistry'>, temperatureC = 25): n
 }
 
 /** Share of its discharge current that a battery gives at its temperature (°C): lead-acid as it does of its capacity, lithium by its cells' sheets. */
-export function coldShare(bank: Pick<Bank, 'chemistry'>, temperatureC: number): number {
+function coldShare(bank: Pick<Bank, 'chemistry'>, temperatureC: number): number {
   if (bank.chemistry !== 'lfp') return temperatureFactor(bank, temperatureC);
   return lithiumDischargeByTemperature.find(([belowC]) => temperatureC < belowC)![1];
 }

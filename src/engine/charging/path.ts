@@ -15,7 +15,7 @@ export interface PathCase {
 }
 
 /** A reason for one of the two, as a code; the answer has the sentence. */
-export type PathReason =
+type PathReason =
   | 'lithium'
   | 'smart-alternator'
   | 'unlike-lead'

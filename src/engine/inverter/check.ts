@@ -9,7 +9,7 @@ import { efficiencyAt, inverterSizesW, likelyInverterW } from './efficiency.ts';
 import { batteryCurrent } from './rules.ts';
 
 /** Above this share of its continuous rating an inverter runs hot and has nothing in hand. Common practice. */
-export const tightShare = 0.95;
+const tightShare = 0.95;
 
 /** Surge rating as a multiple of the continuous one, where it is not told. Common practice. */
 export const surgeFactor = 2;

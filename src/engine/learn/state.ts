@@ -8,10 +8,10 @@ export const parts = ['missing', 'draw', 'byDay', 'capacity', 'sun'] as const;
 export type Part = (typeof parts)[number];
 export const size = parts.length;
 /** Numbers in the upper triangle of the covariance, row after row. */
-export const covSize = (size * (size + 1)) / 2;
+const covSize = (size * (size + 1)) / 2;
 
 /** A reading that fitted nothing: it is believed if the next one agrees with it. */
-export interface Odd {
+interface Odd {
   /** ms since 1970. */
   readonly at: number;
   /** Share missing that it told. */

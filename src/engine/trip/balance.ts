@@ -55,7 +55,7 @@ export interface BalanceHour {
 }
 
 /** Sums over the trip, Ah. */
-export interface Sums {
+interface Sums {
   readonly useAh: number;
   readonly sunAh: number;
   readonly drivingAh: number;

@@ -22,7 +22,7 @@ export interface DayAccount {
 }
 
 /** Hours of the day at which a level is looked at: before the sun fills it, and as it goes. */
-export const marks = { morning: 7, evening: 19 } as const;
+const marks = { morning: 7, evening: 19 } as const;
 
 /** A trip's hours as days: from its start to midnight, whole days, and to its end. */
 export function accountByDay(

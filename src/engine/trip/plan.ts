@@ -1,6 +1,6 @@
 import type { Sky } from '../solar/case.ts';
 import { dayHours } from './profile.ts';
-import { drivingFromHour, generatorFromHour, mainsFromHour, mainsToHour } from './tables.ts';
+import { drivingFromHour, generatorFromHour, mainsFromHour } from './tables.ts';
 
 /** One day of a trip as told; what is absent is as on every other day. */
 export interface TripDay {
@@ -29,10 +29,10 @@ const generatorOf = (hours: number): Stretch => ({
   hours,
 });
 /** The hours of a night on mains, where nobody said how many. */
-export const mainsNightH = dayHours - mainsFromHour + mainsToHour;
+export const mainsNightH = dayHours - mainsFromHour + drivingFromHour;
 /** The stretch of a day's mains: from the evening, earlier where it would go on past the next morning. */
 const mainsOf = (hours: number): Stretch => ({
-  fromHour: Math.max(0, Math.min(mainsFromHour, dayHours + mainsToHour - hours)),
+  fromHour: Math.max(0, Math.min(mainsFromHour, dayHours + drivingFromHour - hours)),
   hours,
 });
 /** Whether the mains of a day go on into the next one. */

@@ -16,6 +16,5 @@ export const lowSunShare = 0.02;
 /** Hour at which a day's run of a generator starts, where nobody said: before dinner, and before quiet hours. Common practice. */
 export const generatorFromHour = 16;
 
-/** Hour at which a night on mains starts: arrived, plugged in; and at which it is over: unplugged before the drive. Common practice. */
+/** Hour at which a night on mains starts: arrived, plugged in. It is over, unplugged, when the drive starts. Common practice. */
 export const mainsFromHour = 18;
-export const mainsToHour = drivingFromHour;

@@ -1,6 +1,6 @@
 import { closeSync, mkdirSync, openSync } from 'node:fs';
 import { dirname } from 'node:path';
-import { DatabaseSync, type SQLInputValue, type SQLOutputValue } from 'node:sqlite';
+import { DatabaseSync, type SQLOutputValue } from 'node:sqlite';
 import { StoreFailed } from '#conversation/memory-store.ts';
 import { migrationsAfter } from '../migrations.ts';
 
@@ -42,7 +42,7 @@ export const explain = (error: unknown, path: string): Error => {
 /** What may be over when it is tried again. */
 const isPassing: ReadonlySet<number> = new Set([busy, readOnly, ioFailed, full]);
 
-export const first = (db: DatabaseSync, sql: string): SQLOutputValue | undefined =>
+const first = (db: DatabaseSync, sql: string): SQLOutputValue | undefined =>
   Object.values(db.prepare(sql).get() ?? {})[0];
 
 /** Runs the work as one transaction: all of it or nothing. */
@@ -119,5 +119,3 @@ export const openFile = (path: string, isFull: boolean, busyMs: number): File =>
     );
   }
 };
-
-export type Value = SQLInputValue;

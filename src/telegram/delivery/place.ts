@@ -11,7 +11,7 @@ import type { Say } from '#telegram/ui/say.ts';
  * The one person of a group who sees a message (Bot API 10.2). A bot that is no admin may send one only as the answer
  * to that person's tap or to their ephemeral command, within 15 seconds, and has to name it.
  */
-export interface Whisper {
+interface Whisper {
   readonly person: number;
   /** The tap that it answers. */
   readonly press?: string;

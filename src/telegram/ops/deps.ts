@@ -20,7 +20,7 @@ export interface Log {
 }
 
 /** How an update ended: answered or passed over, left to another process, or broken off for a later try. */
-export type End = 'done' | 'busy' | 'broken';
+type End = 'done' | 'busy' | 'broken';
 
 /** Takes note of what happens, for an operator. Nothing of it names a chat or a person. */
 export interface Meter {

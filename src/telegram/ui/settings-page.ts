@@ -7,7 +7,7 @@ import { labels } from './words.ts';
 type Settings = Memory['settings'];
 
 /** Mains voltages of the world's countries, V; the nominal ones of IEC 60038 and those still met beside them. */
-export const mainsVolts = [100, 120, 230, 240] as const;
+const mainsVolts = [100, 120, 230, 240] as const;
 
 /** What the buttons of the page change, in the order of their index. */
 export const changes: readonly ((settings: Settings) => Settings)[] = [

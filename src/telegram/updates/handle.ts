@@ -20,7 +20,7 @@ import { Twins } from './twins.ts';
 import { answerWordless } from './wordless.ts';
 
 /** What became of an update: the message that answered it, where there is one; 'kept': it goes out later. */
-export type Done = Sent | 'kept' | undefined;
+type Done = Sent | 'kept' | undefined;
 
 /** Does what one update asks for. */
 export type Handle = (ctx: Context, job: Job, verdict: Verdict) => Promise<Done>;

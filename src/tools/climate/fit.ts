@@ -5,7 +5,7 @@ import { lowRank } from './low-rank.ts';
 import type { Reference, Table } from './reference.ts';
 
 /** How fine the model is: patterns kept, and the step of what is stored of each. */
-export const fineness = {
+const fineness = {
   clearness: { rank: 8, quantum: 0.02 },
   temperature: { rank: 8, quantum: 0.5 },
   heightQuantumM: 50,
@@ -17,13 +17,13 @@ const brightest = 0.85;
 /** Over sea nobody camps: its cells are kept, and count little in choosing the patterns. */
 const seaWeight = 0.1;
 
-export const latitudeOf = ({ southDeg, stepDeg, cols }: Omit<Table, 'cells'>, cell: number): number =>
+const latitudeOf = ({ southDeg, stepDeg, cols }: Omit<Table, 'cells'>, cell: number): number =>
   southDeg + stepDeg * Math.floor(cell / cols);
-export const longitudeOf = ({ westDeg, stepDeg, cols }: Omit<Table, 'cells'>, cell: number): number =>
+const longitudeOf = ({ westDeg, stepDeg, cols }: Omit<Table, 'cells'>, cell: number): number =>
   westDeg + stepDeg * (cell % cols);
 
 /** Sun as clearness, haze counted in; months of polar night take the mean of the others. */
-export function clearnessTable(sun: Table): Table {
+function clearnessTable(sun: Table): Table {
   const cells = sun.cells.map((row, cell) => {
     const [latitude, longitude] = [latitudeOf(sun, cell), longitudeOf(sun, cell)];
     const ratios = row.map((ghi, m) => {

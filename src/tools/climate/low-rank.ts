@@ -12,7 +12,7 @@ export interface LowRank {
 }
 
 /** The share of each pattern in a row of months, in steps of the quantum. */
-export const stepsOf = ({ mean, basis, quantum }: Patterns, row: readonly number[]): number[] =>
+const stepsOf = ({ mean, basis, quantum }: Patterns, row: readonly number[]): number[] =>
   basis.map(pattern =>
     Math.round(pattern.reduce((sum, x, m) => sum + x * (row[m]! - mean[m]!), 0) / quantum),
   );

@@ -9,7 +9,7 @@ const near = (a: number, b: number, off: number): boolean => Math.abs(a - b) <= 
 const figureOf = ({ figures }: Answer, name: string): number => Number(figures[name]?.value);
 
 /** All words of a drawing, in the order they stand in, without the breaks of its lines. */
-export const wordsOf = (chart: Chart): string =>
+const wordsOf = (chart: Chart): string =>
   draw(chart)
     .marks.flatMap(mark => (mark.kind === 'text' ? [mark.text] : []))
     .join(' ')

@@ -10,7 +10,7 @@ import type {
 } from '#answer/chart/chart.ts';
 
 /** Names of things and people in the scripts that people write, long ones, and ones that break things. */
-export const names = [
+const names = [
   'fridge',
   'Αλέξανδρος Παπαδόπουλος-Κωνσταντινίδης',
   'Олександр',
@@ -43,7 +43,7 @@ const percent = fc.double({ min: 0, max: 100, noNaN: true });
 const head = { title: name, note: name };
 
 const hours = fc.integer({ min: 6, max: 14 * 24 });
-export const charge: fc.Arbitrary<ChargeChart> = fc
+const charge: fc.Arbitrary<ChargeChart> = fc
   .record({
     ...head,
     hours,
@@ -102,14 +102,14 @@ export const charge: fc.Arbitrary<ChargeChart> = fc
     };
   });
 
-export const bars: fc.Arbitrary<BarsChart> = fc.record({
+const bars: fc.Arbitrary<BarsChart> = fc.record({
   kind: fc.constant('bars' as const),
   ...head,
   unit: fc.constant('Ah'),
   bars: fc.array(fc.record({ name, value: amount }), { minLength: 1, maxLength: 30 }),
 });
 
-export const claims: fc.Arbitrary<ClaimsChart> = fc
+const claims: fc.Arbitrary<ClaimsChart> = fc
   .record({
     ...head,
     unit: fc.constantFrom('days', 'Ah', 'mm²'),
@@ -125,7 +125,7 @@ export const claims: fc.Arbitrary<ClaimsChart> = fc
     high: chart.value * up,
   }));
 
-export const months: fc.Arbitrary<MonthsChart> = fc.record({
+const months: fc.Arbitrary<MonthsChart> = fc.record({
   kind: fc.constant('months' as const),
   ...head,
   unit: fc.constant('Ah'),
@@ -140,7 +140,7 @@ export const months: fc.Arbitrary<MonthsChart> = fc.record({
 });
 
 const ah = fc.double({ min: 0, max: 500, noNaN: true });
-export const plan: fc.Arbitrary<PlanChart> = fc.record({
+const plan: fc.Arbitrary<PlanChart> = fc.record({
   kind: fc.constant('plan' as const),
   ...head,
   unit: fc.constant('Ah'),
@@ -171,7 +171,7 @@ const branch = fc.oneof(
   fc.record({ side: fc.constant('in' as const), boxes: fc.array(box, { minLength: 1, maxLength: 2 }) }),
   fc.record({ side: fc.constant('out' as const), boxes: fc.array(box, { minLength: 1, maxLength: 1 }) }),
 );
-export const wiring: fc.Arbitrary<WiringChart> = fc.record({
+const wiring: fc.Arbitrary<WiringChart> = fc.record({
   kind: fc.constant('wiring' as const),
   ...head,
   battery: name,

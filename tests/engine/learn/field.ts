@@ -6,7 +6,7 @@ import type { Expected, Learned } from '#engine/learn/state.ts';
 import type { SimReading, SimRig } from './rig-simulator.ts';
 
 /** A rig as its owner tells it, as the engine expects it to behave. */
-export function expectedFor({ told }: SimRig): Expected {
+function expectedFor({ told }: SimRig): Expected {
   const bank = bankOf([{ count: 1, capacityAh: told.capacityAh, chemistry: told.chemistry }])!;
   return expectedOf({
     bank,

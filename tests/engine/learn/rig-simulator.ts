@@ -18,7 +18,7 @@ export interface SimReading {
 }
 
 /** What an owner reads: a gauge of the real charge, amp hours counted, either by turns, or rested volts. */
-export type Reads = 'percent' | 'used' | 'percent or used' | 'volts';
+type Reads = 'percent' | 'used' | 'percent or used' | 'volts';
 
 export interface SimRig {
   readonly reads: Reads;
@@ -40,7 +40,7 @@ export interface SimRig {
 }
 
 /** A stream of numbers from 0 to 1 that is the same for the same seed (mulberry32). */
-export function stream(seed: number): () => number {
+function stream(seed: number): () => number {
   let a = seed >>> 0;
   return () => {
     a = (a + 0x6d2b79f5) >>> 0;

@@ -1,7 +1,7 @@
 import type { InlineKeyboardButton, Message } from 'grammy/types';
 import { converse } from '#conversation/converse.ts';
 import { type Stage, type StageOptions, stage } from '../fake/bot.ts';
-import { alone, kim, message, nowSec, press, sam } from '../fake/people.ts';
+import { alone, message, nowSec, press, sam } from '../fake/people.ts';
 import { me, type World } from '../fake/world.ts';
 
 export { alone, group, kim, message, nowSec, plainGroup, press, sam, update } from '../fake/people.ts';
@@ -52,5 +52,4 @@ export type Scene = ReturnType<typeof scene>;
 export const textOf = (m: Message): string => m.text ?? m.caption ?? '';
 export const buttonsOf = (m: Message): InlineKeyboardButton[] => m.reply_markup?.inline_keyboard.flat() ?? [];
 export const labelsOf = (m: Message): string[] => buttonsOf(m).map(({ text }) => text);
-export const everybody = [sam, kim, ann];
 export const startMs = nowSec * 1000;

@@ -1,5 +1,5 @@
 import type { Chat, Message } from 'grammy/types';
-import { alone, group, me, plainGroup, type Scene, sam } from '../rows/one-group.ts';
+import { alone, group, plainGroup, type Scene } from '../rows/one-group.ts';
 
 /** Where a scene plays. */
 export interface Place {
@@ -48,5 +48,3 @@ export const places: readonly Place[] = [
 ];
 
 export const isPrivate = ({ chat }: Place): boolean => chat.type === 'private';
-export const owner = sam;
-export const bot = me;
