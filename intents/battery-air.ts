@@ -14,7 +14,7 @@ const standWords: readonly (readonly [stand: Stand, phrases: readonly string[]])
 ];
 
 /** Where the battery stands, by the words of a message; undefined where they don't tell. */
-export function standIn(words: readonly string[]): Stand | undefined {
+export function whereItStands(words: readonly string[]): Stand | undefined {
   const text = ` ${words.join(' ')} `;
   return standWords.find(([, phrases]) => phrases.some(phrase => text.includes(` ${phrase} `)))?.[0];
 }
@@ -26,5 +26,5 @@ export function standIn(words: readonly string[]): Stand | undefined {
 export function batteryAir(facts: Facts, at?: Date, words: readonly string[] = []): Assumption | undefined {
   if (facts.ambientC !== undefined) return undefined;
   const month = facts.month ?? (at && at.getUTCMonth() + 1);
-  return batteryTemperature({ ...whereOf(facts), month }, standIn(words));
+  return batteryTemperature({ ...whereOf(facts), month }, whereItStands(words));
 }

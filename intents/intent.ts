@@ -5,7 +5,7 @@ import type { ChatUnits } from '#quantity/chat-units.ts';
 import type { Claim, Facts, LearnedOfRig, Rig, Stated } from '#rig/rig.ts';
 
 /** What surrounds a question, besides its facts. All plain values; nothing reads a clock. */
-export interface Setting {
+export interface RequestContext {
   /** Who asks, as displayed. */
   readonly from: string;
   /** Time of the message. */
@@ -100,9 +100,9 @@ export interface Intent<N = Facts> {
   /** What it needs where the words name its subject, in place of `needs`. */
   readonly needsOn?: (subject: string) => Needs<N>;
   /** A first answer with typical gear where nothing is told of it, which asks for what would help most; undefined where that can't be. */
-  readonly guess?: (facts: Stated, setting: Setting) => Reply | undefined;
+  readonly guess?: (facts: Stated, setting: RequestContext) => Reply | undefined;
   /** Facts in, reply out. Pure. */
-  readonly reply: (facts: N, setting: Setting) => Reply;
+  readonly reply: (facts: N, setting: RequestContext) => Reply;
 }
 
 /** The facts that a question needs, by what its words are about. */

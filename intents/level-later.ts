@@ -5,7 +5,7 @@ import { exploreLevel } from '#engine/trip/level-at.ts';
 import type { Assumption, Range } from '#quantity/range.ts';
 import type { Facts } from '#rig/rig.ts';
 import { clockHour } from './clock.ts';
-import type { Setting } from './intent.ts';
+import type { RequestContext } from './intent.ts';
 import { bankFor } from './learned.ts';
 import { floorPercentOf } from './level.ts';
 import { panelsW, sunOf } from './sun.ts';
@@ -35,7 +35,7 @@ const levelNow = (range: Range): Assumption => ({
 export function computeLater(
   facts: Facts,
   now: { readonly stateOfCharge?: Range | undefined },
-  setting: Setting,
+  setting: RequestContext,
 ): Later | undefined {
   const { durationH, netCurrentA } = facts;
   const bank = bankFor(facts);

@@ -5,7 +5,7 @@ import { exploreRunTime } from '#engine/loads/lasting.ts';
 import type { Facts } from '#rig/rig.ts';
 import { batteryAir } from './battery-air.ts';
 import { clockHour } from './clock.ts';
-import type { Setting } from './intent.ts';
+import type { RequestContext } from './intent.ts';
 import { bankFor } from './learned.ts';
 import { floorPercentOf } from './level.ts';
 import { panelsW } from './sun.ts';
@@ -31,7 +31,7 @@ export interface Should {
 const words: ReadonlySet<string> = new Set(['should', 'shall', 'need']);
 
 /** Whether it is asked if charging is wanted at all, and not how long it takes. */
-function isShouldAsked(facts: Facts, { parsed }: Pick<Setting, 'parsed'>): boolean {
+function isShouldAsked(facts: Facts, { parsed }: Pick<RequestContext, 'parsed'>): boolean {
   const { cues, recognised } = parsed;
   if (['ask-how-long', 'ask-what-size', 'ask-which', 'ask-how-much'].some(cue => cues.has(cue as never)))
     return false;
@@ -53,7 +53,7 @@ function levelOf(facts: Facts): Pick<Should, 'levelPercent' | 'isByVolts'> | und
 }
 
 /** Should I drive (or charge) now; undefined where that isn't asked, or it isn't known how full it is. */
-export function computeShould(facts: Facts, setting: Setting): Should | undefined {
+export function computeShould(facts: Facts, setting: RequestContext): Should | undefined {
   const level = isShouldAsked(facts, setting) ? levelOf(facts) : undefined;
   if (!level) return undefined;
   const bank = bankFor(facts);

@@ -8,7 +8,7 @@ import type { Place } from '#places/places.ts';
 import { stateName } from '#places/regions.ts';
 import { monthNames } from '#quantity/month-names.ts';
 import type { Facts } from '#rig/rig.ts';
-import type { Setting } from './intent.ts';
+import type { RequestContext } from './intent.ts';
 import { learnedAssumption } from './learned.ts';
 
 /** The facts that tell where and when, and so how warm it is, for `takes`. */
@@ -123,7 +123,7 @@ export function whereAndWhen(facts: Facts, sun: SolarCase, words: Speech = engli
  */
 export function placeNote(
   facts: Facts,
-  { recalled }: Pick<Setting, 'recalled'>,
+  { recalled }: Pick<RequestContext, 'recalled'>,
   words: Speech = english,
 ): string | undefined {
   const { place } = facts;
@@ -215,5 +215,5 @@ function countryName(code: string, language: string): string {
 }
 
 /** Facts that memory filled in read "your 200 W". */
-export const whosePanels = (setting: Pick<Setting, 'recalled' | 'owner'>): string =>
+export const whosePanels = (setting: Pick<RequestContext, 'recalled' | 'owner'>): string =>
   setting.recalled.has('solar') ? (setting.owner ? `${setting.owner}'s ` : 'your ') : '';

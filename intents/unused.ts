@@ -1,7 +1,7 @@
 import type { Reply } from '#answer/reply.ts';
 import { firstFigures, withFirstFigures } from '#engine/try-out.ts';
 import type { Facts, Stated, StatedLoad } from '#rig/rig.ts';
-import { type Intent, needsOf, type Setting } from './intent.ts';
+import { type Intent, needsOf, type RequestContext } from './intent.ts';
 import { withLearned } from './learned.ts';
 
 /** Where a fact stands: "loads", 0, "powerW". */
@@ -150,7 +150,7 @@ const keyOf = ({ headline, lines, verdict, figures, cautions, assumed }: Reply):
 const failed = 'the question can’t be answered so';
 
 /** Answers a question with other facts; a word where it couldn't be answered. */
-function replied(intent: Intent, facts: Stated, setting: Setting): string {
+function replied(intent: Intent, facts: Stated, setting: RequestContext): string {
   const taken = intent.takes.filter(key => facts[key] !== undefined).map(key => [key, facts[key]]);
   const parsed = needsOf(intent, setting.subject).safeParse(Object.fromEntries(taken));
   if (!parsed.success) return failed;
@@ -205,7 +205,11 @@ const isToldTwice = (load: StatedLoad): boolean =>
  */
 export function unusedOf(
   intent: Intent,
-  { facts, told, setting }: { readonly facts: Stated; readonly told: Stated; readonly setting: Setting },
+  {
+    facts,
+    told,
+    setting,
+  }: { readonly facts: Stated; readonly told: Stated; readonly setting: RequestContext },
   { reply, figures }: Worked,
 ): ToldFact[] {
   const answered = (other: Stated): string => replied(intent, other, setting);

@@ -3,12 +3,12 @@ import { english, type Speech } from '#answer/speech.ts';
 import type { Bank } from '#engine/battery/bank.ts';
 import { chemistryRow } from '#engine/battery/tables.ts';
 import type { Chemistry } from '#rig/rig.ts';
-import type { Setting } from './intent.ts';
+import type { RequestContext } from './intent.ts';
 
 /** "Your 120 Ah AGM" where memory filled it in, else "A 120 Ah AGM"; the chemistry only where it was said. */
 export function describeBank(
   bank: Bank,
-  setting: Pick<Setting, 'recalled' | 'owner'>,
+  setting: Pick<RequestContext, 'recalled' | 'owner'>,
   words: Speech = english,
 ): string {
   const gaps = {

@@ -43,13 +43,13 @@ async function runConsole(config: Config): Promise<void> {
 
 /** Runs the Telegram bot until it is told to stop: by webhook where one is set, else by long polling. */
 async function runTelegram(config: Config, token: string): Promise<void> {
-  const [{ makeLog }, { createBot }, { openStore }, { openPatiently }, { GiveBack }, { converse }] =
+  const [{ makeLog }, { createBot }, { openStore }, { openWithRetry }, { IdleGc }, { converse }] =
     await Promise.all([
       import('./log.ts'),
       import('#telegram/updates/bot.ts'),
       import('#memory/open.ts'),
-      import('./patience.ts'),
-      import('./quiet.ts'),
+      import('./retry.ts'),
+      import('./idle-gc.ts'),
       import('#conversation/converse.ts'),
     ]);
   const stopping = new AbortController();
@@ -60,7 +60,7 @@ async function runTelegram(config: Config, token: string): Promise<void> {
   const watch = await watchOver(config);
   // Until the webhook is served on the port, and by polling all along, the probes have a server of their own.
   const probes = await watch?.serve();
-  const store = await openPatiently(() => openStore(config.DATABASE_URL, { key: config.MEMORY_KEY }), {
+  const store = await openWithRetry(() => openStore(config.DATABASE_URL, { key: config.MEMORY_KEY }), {
     signal: stopping.signal,
     onFailed: error => log.warn({ err: error }, 'the memory cannot be reached; trying again'),
   }).catch(error => {
@@ -88,7 +88,7 @@ async function runTelegram(config: Config, token: string): Promise<void> {
   };
   tidy();
   setInterval(tidy, dayMs / 4).unref();
-  new GiveBack().start();
+  new IdleGc().start();
 
   const why = await Promise.race([told, running.ended.then(() => 'ended')]);
   log.info({ why }, 'stopping');

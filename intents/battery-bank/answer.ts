@@ -5,7 +5,7 @@ import type { Bank } from '#engine/battery/bank.ts';
 import { decimals, significant } from '#quantity/round.ts';
 import { loadCautions } from '../cautions.ts';
 import { figure, reasons } from '../figures.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 import { chemistryName } from '../words.ts';
 import type { BankFacts, JoinedBank } from './compute.ts';
 
@@ -28,7 +28,7 @@ function how({ bank }: JoinedBank): string {
 }
 
 /** Words for batteries joined together. */
-export function answerBatteryBank(facts: BankFacts, result: JoinedBank, _setting: Setting): Reply {
+export function answerBatteryBank(facts: BankFacts, result: JoinedBank, _setting: RequestContext): Reply {
   const { bank, otherWay } = result;
   const { usableCapacity, energy } = result.explored.figures;
   const isSeries = (bank.inSeries ?? 1) > 1;

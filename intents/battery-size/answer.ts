@@ -5,7 +5,7 @@ import type { CautionCode } from '#answer/words/en.ts';
 import type { Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
 import { figure, reasons } from '../figures.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 import { readingNote } from '../use.ts';
 import { chemistryName, wantedTime } from '../words.ts';
 import type { BatterySize, Sized } from './compute.ts';
@@ -103,7 +103,7 @@ function compareOwn({ ownAh, explored }: BatterySize, w: Speech): string | undef
 }
 
 /** Words for a battery's size. */
-export function answerBatterySize(facts: Facts, result: BatterySize, setting: Setting): Reply {
+export function answerBatterySize(facts: Facts, result: BatterySize, setting: RequestContext): Reply {
   const { explored, durationH } = result;
   const { dailyUse, batteryCapacity } = explored.figures;
   const w = english;

@@ -12,7 +12,7 @@ import { hasHours, isWhole } from '#engine/loads/reading.ts';
 import type { Chemistry, Facts, Load } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import { batteryAir } from '../battery-air.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 import { useOf } from '../use.ts';
 
 export interface Sized {
@@ -46,7 +46,7 @@ function sizeIn(
   chemistry: Chemistry,
   isChemistryAssumed: boolean,
   facts: Facts,
-  setting: Setting,
+  setting: RequestContext,
   durationH: number,
 ): Sized {
   const told = facts.systemVoltageV ?? facts.batteries?.find(b => b.voltageV !== undefined)?.voltageV;
@@ -96,7 +96,7 @@ const cools = (load: Load): boolean => applianceOf(load.name)?.setPointC !== und
  * The loads of one night ("a fan and a router, 10 h overnight"): those without hours share the night's.
  * Undefined where the talk isn't of a night alone, or something runs beyond it.
  */
-function nightly(facts: Facts, setting: Setting): readonly Load[] | undefined {
+function nightly(facts: Facts, setting: RequestContext): readonly Load[] | undefined {
   const { durationH, loads = [] } = facts;
   const hours = Math.max(0, ...loads.map(load => load.hoursPerDay ?? 0));
   const isNight = durationH === undefined && setting.parsed.cues.has('night') && hours > 0 && hours <= nightH;
@@ -105,7 +105,7 @@ function nightly(facts: Facts, setting: Setting): readonly Load[] | undefined {
 }
 
 /** The smallest capacity (Ah on the label) that carries the loads for the time with nothing coming in. */
-export function computeBatterySize(told: Facts, setting: Setting): BatterySize {
+export function computeBatterySize(told: Facts, setting: RequestContext): BatterySize {
   const night = nightly(told, setting);
   const facts = night ? { ...told, loads: [...night] } : told;
   const durationH = told.durationH ?? (night ? 1 : autonomyDays) * 24;

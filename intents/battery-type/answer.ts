@@ -2,7 +2,7 @@ import type { Reply } from '#answer/reply.ts';
 import { span } from '#answer/say.ts';
 import { decimals, significant } from '#quantity/round.ts';
 import { figure, reasons } from '../figures.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 import { chemistryName } from '../words.ts';
 import type { BatteryType, Side } from './compute.ts';
 
@@ -50,7 +50,7 @@ const heat = ({ lifeInHeat }: BatteryType): string =>
     : ` In that heat lead-acid lasts about ${decimals(lifeInHeat * 100, 0)} % as long.`;
 
 /** Words for AGM against lithium. */
-export function answerBatteryType(result: BatteryType, setting: Setting): Reply {
+export function answerBatteryType(result: BatteryType, setting: RequestContext): Reply {
   const isWhy = setting.parsed.cues.has('ask-why') && result.isOneSize;
   const [headline, ...lines] = isWhy ? why(result) : compared(result);
   const lead = reasons(result.lead.explored);

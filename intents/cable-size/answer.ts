@@ -5,7 +5,7 @@ import { gaugeName } from '#quantity/gauge.ts';
 import { plain, significant } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import { figure, reasons } from '../figures.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 import { cableChart } from './chart.ts';
 import { type CableSize, nextThicker } from './compute.ts';
 
@@ -121,7 +121,7 @@ function another(result: CableSize): string[] {
 }
 
 /** Words for a cable. */
-export function answerCableSize(facts: Facts, result: CableSize, setting: Setting): Reply {
+export function answerCableSize(facts: Facts, result: CableSize, setting: RequestContext): Reply {
   const { cues } = setting.parsed;
   const isAutoAsked =
     result.square !== undefined && (cues.has('ask-compare') || facts.cable?.areaMm2 !== undefined);

@@ -25,7 +25,7 @@ import { type Explored, explore } from '#engine/explore.ts';
 import type { Assumption, Range } from '#quantity/range.ts';
 import type { Facts } from '#rig/rig.ts';
 import { type PrintedStep, printStep } from '#rule/print.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 
 type CableKey =
   | 'conductorArea'
@@ -75,7 +75,10 @@ function circuitVoltage(facts: Facts): number {
 }
 
 /** A gauge where the person speaks in gauges. */
-const unitOf = (facts: Facts, { parsed, units }: Pick<Setting, 'parsed' | 'units'>): 'metric' | 'gauge' =>
+const unitOf = (
+  facts: Facts,
+  { parsed, units }: Pick<RequestContext, 'parsed' | 'units'>,
+): 'metric' | 'gauge' =>
   (parsed.cues.has('bs-gauge') || units.cable === 'awg') && facts.cable?.areaMm2 === undefined
     ? 'gauge'
     : 'metric';
@@ -83,7 +86,7 @@ const unitOf = (facts: Facts, { parsed, units }: Pick<Setting, 'parsed' | 'units
 /** The cable to take (mm²) for a run, or the drop (V, %) on the one that was told. */
 export function computeCableSize(
   facts: Facts,
-  setting: Pick<Setting, 'recalled' | 'parsed' | 'mainsV' | 'units'>,
+  setting: Pick<RequestContext, 'recalled' | 'parsed' | 'mainsV' | 'units'>,
 ): CableSize {
   const kind = circuitKindOf(facts, setting.recalled)!;
   const voltageV = circuitVoltage(facts);

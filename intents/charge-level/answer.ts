@@ -4,7 +4,7 @@ import { span } from '#answer/say.ts';
 import { decimals, significant } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import { figure, workingOf } from '../figures.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 import { chemistryName } from '../words.ts';
 import { type ChargeLevel, sizeAh } from './compute.ts';
 
@@ -66,7 +66,7 @@ const chargeName = ({ chemistry }: ChargeLevel): string =>
   chemistry === 'lead-acid' ? 'AGM' : chemistryName(chemistry);
 
 /** Words for how full a battery is. */
-export function answerChargeLevel(facts: Facts, result: ChargeLevel, _setting: Setting): Reply {
+export function answerChargeLevel(facts: Facts, result: ChargeLevel, _setting: RequestContext): Reply {
   const { stateOfCharge: level, state } = result;
   let text: readonly [string, ...string[]];
   if (!level) text = charging(facts, result);

@@ -6,7 +6,7 @@ import type { Assumption, Range } from '#quantity/range.ts';
 import type { Chemistry, Facts } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import { Trace } from '#rule/trace.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 import { levelByVolts, readBlocks, sagV, voltsStateOf } from '../level.ts';
 
 export interface ChargeLevel {
@@ -35,7 +35,7 @@ function left(bank: Bank, level: Range, depthPercent: number | undefined, trace:
 }
 
 /** How full a battery is by its volts, or what is left of it at the level told. */
-export function computeChargeLevel(facts: Facts, setting: Setting): ChargeLevel {
+export function computeChargeLevel(facts: Facts, setting: RequestContext): ChargeLevel {
   const told = facts.batteries?.find(b => b.chemistry !== undefined)?.chemistry;
   const chemistry = told ?? 'lead-acid';
   const bank = bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV);

@@ -5,7 +5,7 @@ import { english, type Speech } from '#answer/speech.ts';
 import type { Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
 import { figure, reasons } from '../figures.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 import type { Later } from '../level-later.ts';
 import type { ChargeLevel } from './compute.ts';
 
@@ -17,7 +17,7 @@ function stays({ figures, floorPercent }: Later): Exclude<Verdict, null> {
 }
 
 /** When that is: "at 7am" as it was told, or "in 3 hours". */
-function when({ durationH }: Later, { parsed }: Setting, w: Speech): string {
+function when({ durationH }: Later, { parsed }: RequestContext, w: Speech): string {
   const { until } = parsed.facts;
   return until === undefined
     ? w.say('in-time', 'in {time}', { time: exactly(durationH, w) })
@@ -37,7 +37,7 @@ function change(later: Later, w: Speech): string | undefined {
 }
 
 /** Words for a level at a time to come. */
-export function answerLater(facts: Facts, now: ChargeLevel, later: Later, setting: Setting): Reply {
+export function answerLater(facts: Facts, now: ChargeLevel, later: Later, setting: RequestContext): Reply {
   const w = english;
   const { stateOfCharge, used, sunIn } = later.figures;
   const verdict = stays(later);

@@ -6,7 +6,7 @@ import type { CautionCode } from '#answer/words/en.ts';
 import type { Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
 import { figure, reasons } from '../figures.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 import { describeBank, wantedTime } from '../words.ts';
 import { type ChargeTime, endlessH } from './compute.ts';
 
@@ -84,7 +84,7 @@ const timeTold = (facts: Facts, result: ChargeTime, w: Speech): string =>
   wantedTime(timeToldH(facts, result), w);
 
 /** What goes in, at what current. */
-function flow(result: ChargeTime, setting: Setting, w: Speech): string {
+function flow(result: ChargeTime, setting: RequestContext, w: Speech): string {
   const { chargeNeeded, current, startCharge, drawA } = result.figures;
   const runs =
     drawA.value > 0
@@ -171,7 +171,7 @@ function cautionsOf(facts: Facts, result: ChargeTime): CautionCode[] {
 }
 
 /** Words for a charge time. */
-export function answerChargeTime(facts: Facts, result: ChargeTime, setting: Setting): Reply {
+export function answerChargeTime(facts: Facts, result: ChargeTime, setting: RequestContext): Reply {
   const { chargeTime, chargeNeeded, timeTo80 } = result.figures;
   const verdict = Number.isFinite(chargeTime.value) ? inTime(result) : 'no';
   const isDone = chargeTime.value < 0.01;

@@ -27,7 +27,7 @@ import type { Facts } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
 import { batteryAir } from '../battery-air.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 import { levelRead } from '../level.ts';
 import { panelsW, siteOf, sunOf } from '../sun.ts';
 import { hasUse, useOf } from '../use.ts';
@@ -90,7 +90,7 @@ const useKeys = ['loads', 'dailyUseAh', 'dailyUseWh', 'inverter'] as const;
 /** How long (h of charging) until a battery is as full as wanted, what has to go in (Ah), and where the time told gets to. */
 export function computeChargeTime(
   facts: Facts,
-  setting: Pick<Setting, 'recalled' | 'parsed' | 'at'>,
+  setting: Pick<RequestContext, 'recalled' | 'parsed' | 'at'>,
 ): ChargeTime {
   const source = chargeSourceOf(facts, setting);
   const known = bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV);

@@ -6,7 +6,7 @@ import type { Range } from '#quantity/range.ts';
 import type { Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
 import { figure, reasons } from '../figures.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 import type { Should } from '../should-charge.ts';
 import { wantedTime } from '../words.ts';
 
@@ -39,7 +39,7 @@ function shortOf({ lasting, wantedH }: Should): Range {
 }
 
 /** Words for whether to drive or charge now. */
-export function answerShould(facts: Facts, should: Should, { parsed }: Setting): Reply {
+export function answerShould(facts: Facts, should: Should, { parsed }: RequestContext): Reply {
   const w = english;
   const verdict = verdictOf(should);
   const { lasting } = should;

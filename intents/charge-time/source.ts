@@ -1,6 +1,6 @@
 import type { Cue } from '#language/words/en/cues.ts';
 import type { Charger, Facts } from '#rig/rig.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 
 /** What the question charges from. */
 export type ChargeSource =
@@ -29,7 +29,10 @@ const spokenOf: readonly (readonly [cue: Cue, kind: Charger['kind']])[] = [
 ];
 
 /** Which source is meant: what was said before what is remembered, what is spoken of before the rest. */
-export function chargeSourceOf(facts: Facts, setting: Pick<Setting, 'recalled' | 'parsed'>): ChargeSource {
+export function chargeSourceOf(
+  facts: Facts,
+  setting: Pick<RequestContext, 'recalled' | 'parsed'>,
+): ChargeSource {
   const { cues } = setting.parsed;
   const isChargerSaid = !setting.recalled.has('chargers');
   const chargers = facts.chargers ?? [];

@@ -12,7 +12,7 @@ import type { Range } from '#quantity/range.ts';
 import type { Charger, Chemistry, Facts } from '#rig/rig.ts';
 import { weightKg } from '../agm-or-lithium.ts';
 import { batteryAir } from '../battery-air.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 import { panelsW, sunOf } from '../sun.ts';
 import { useOf } from '../use.ts';
 import { dayUse } from '../weighed.ts';
@@ -41,7 +41,7 @@ export interface Comparison {
 /** Hours a day that a charger runs where nobody said, h. Common practice: a day's drive. */
 const usualHours = 2;
 
-type At = Pick<Setting, 'at' | 'mainsV'>;
+type At = Pick<RequestContext, 'at' | 'mainsV'>;
 
 const bankIn = (facts: Facts) => bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV);
 

@@ -4,7 +4,7 @@ import { decimals, significant } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
 import { figure, reasons } from '../figures.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 import { readingNote } from '../use.ts';
 import { describeBank } from '../words.ts';
 import type { EnergyBudget } from './compute.ts';
@@ -32,7 +32,7 @@ function biggest({ parts, explored }: EnergyBudget): string | undefined {
 }
 
 /** Words for a day's use. */
-export function answerEnergyBudget(facts: Facts, result: EnergyBudget, setting: Setting): Reply {
+export function answerEnergyBudget(facts: Facts, result: EnergyBudget, setting: RequestContext): Reply {
   const { dailyUse, dailyEnergy } = result.explored.figures;
   const range = dailyUse.high - dailyUse.low > 0.05 * dailyUse.value;
   const spread = range ? ` (${span(dailyUse.low, dailyUse.high, 'Ah')})` : '';

@@ -7,7 +7,7 @@ import { dailyEnergy } from '#engine/loads/rules.ts';
 import type { Facts } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import { batteryAir } from '../battery-air.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 import { bankFor } from '../learned.ts';
 import { useOf } from '../use.ts';
 
@@ -22,7 +22,7 @@ export interface EnergyBudget {
 }
 
 /** What everything takes a day (Ah and Wh) from the battery, and each load's share of it. */
-export function computeEnergyBudget(facts: Facts, setting: Setting): EnergyBudget {
+export function computeEnergyBudget(facts: Facts, setting: RequestContext): EnergyBudget {
   const bank = bankFor(facts);
   const chemistry = facts.batteries?.find(b => b.chemistry !== undefined)?.chemistry ?? 'agm';
   const voltageV = bank?.voltageV ?? nominalVoltage(facts.systemVoltageV, chemistry);

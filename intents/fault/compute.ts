@@ -2,7 +2,7 @@ import { applianceOf } from '#catalog/appliances.ts';
 import { restVoltsAt } from '#engine/battery/rest.ts';
 import { decimals } from '#quantity/round.ts';
 import type { Chemistry, Facts } from '#rig/rig.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 import { bankFor } from '../learned.ts';
 import { signsIn } from './signs.ts';
 import { ageFinding, dayFinding, dutyFinding, levelFinding, sagFinding } from './sums/battery.ts';
@@ -112,7 +112,7 @@ const isTold = (by: Asked, facts: Facts): boolean =>
  */
 export function computeFault(
   facts: Facts,
-  { mainsV, at, recalled, subject }: Pick<Setting, 'mainsV' | 'at' | 'recalled' | 'subject'>,
+  { mainsV, at, recalled, subject }: Pick<RequestContext, 'mainsV' | 'at' | 'recalled' | 'subject'>,
 ): Fault {
   const told = Object.fromEntries(
     Object.entries(facts).filter(([key]) => !recalled.has(key as keyof Facts)),

@@ -1,8 +1,8 @@
 import type { Reply } from '#answer/reply.ts';
 import { sentence } from '#answer/say.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 
-type Forgetting = NonNullable<Setting['forgetting']>;
+type Forgetting = NonNullable<RequestContext['forgetting']>;
 type Request = Extract<Forgetting, { stage: 'asked' | 'confirmed' }>['request'];
 
 /** What would go: all of the chat, all of the asker, or one rig by its owner. */
@@ -10,18 +10,18 @@ type Scope =
   | { readonly what: 'chat' | 'me'; readonly says: string }
   | { readonly what: 'rig'; readonly owner: string; readonly says: string };
 
-const mine = (kind: Setting['kind']): string =>
+const mine = (kind: RequestContext['kind']): string =>
   kind === 'private' ? 'your rig' : 'your rig, your last question and your lessons';
 
 /** Whose rig is meant: the one named, else one's own, else the group's. */
-function rigScope({ owner }: Request, { rigs, ownKey }: Setting): Scope {
+function rigScope({ owner }: Request, { rigs, ownKey }: RequestContext): Scope {
   const key = owner ?? (rigs[ownKey] || !rigs[''] ? ownKey : '');
   const says = key === ownKey ? 'your rig' : key === '' ? 'the rig of the group' : `${sentence(key)}’s rig`;
   return { what: 'rig', owner: key, says };
 }
 
 /** What a request comes to for this asker, and what hinders it. */
-function scopeOf(request: Request, setting: Setting): Scope | { readonly refused: string } {
+function scopeOf(request: Request, setting: RequestContext): Scope | { readonly refused: string } {
   const { kind, isAdmin, ownKey, rigs } = setting;
   if (request.which === 'rig') {
     const scope = rigScope(request, setting) as Extract<Scope, { what: 'rig' }>;
@@ -41,7 +41,7 @@ const wishOf = (scope: Scope): NonNullable<Reply['remember']> =>
   scope.what === 'rig' ? { rigs: { [scope.owner]: null }, isFinal: true } : { forget: scope.what };
 
 /** Asks once whether to forget, and forgets on a yes of the one who asked. */
-export function answerForget(setting: Setting): Reply {
+export function answerForget(setting: RequestContext): Reply {
   const { forgetting = { stage: 'stray' as const } } = setting;
   if (forgetting.stage === 'declined') return { headline: 'Nothing is forgotten.' };
   if (!('request' in forgetting))

@@ -18,7 +18,7 @@ import { brightSunFactor, dropLimits, fuseFactor } from '#engine/cable/tables.ts
 import { type Explored, explore, type Values } from '#engine/explore.ts';
 import type { Assumption } from '#quantity/range.ts';
 import type { Facts } from '#rig/rig.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 
 type FuseKey = 'fuseRating' | 'current';
 
@@ -67,7 +67,10 @@ const voltageOf = (facts: Facts): number => {
 };
 
 /** The fuse (A) for what hangs on it, never above what its cable carries. */
-export function computeFuseSize(facts: Facts, setting: Pick<Setting, 'recalled' | 'mainsV'>): FuseSize {
+export function computeFuseSize(
+  facts: Facts,
+  setting: Pick<RequestContext, 'recalled' | 'mainsV'>,
+): FuseSize {
   const kind = circuitKindOf(facts, setting.recalled);
   const conductor = conductorOf(facts.cable);
   const surroundings = conductor ? surroundingAssumptions(facts.ambientC) : [];

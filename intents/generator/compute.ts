@@ -21,7 +21,7 @@ import type { Facts, Load } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
 import { batteryAir } from '../battery-air.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 import { siteOf } from '../sun.ts';
 import { useOf } from '../use.ts';
 
@@ -51,7 +51,7 @@ function onOutlet(facts: Facts, isCharging: boolean): readonly Load[] {
 /** What a generator must give (W), and how long (h) it has to run to charge. */
 export function computeGenerator(
   facts: Facts,
-  setting: Pick<Setting, 'at' | 'recalled' | 'mainsV'>,
+  setting: Pick<RequestContext, 'at' | 'recalled' | 'mainsV'>,
 ): Generator {
   const generator = facts.chargers?.find(c => c.kind === 'generator');
   const charger = facts.chargers?.find(c => c.kind === 'mains' || c.kind === 'dcdc');

@@ -1,6 +1,6 @@
 import type { Reply } from '#answer/reply.ts';
 import { english } from '#answer/speech.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 
 /** The questions that help shows, in this order; the others are one tap away. */
 const shown = [
@@ -16,7 +16,7 @@ const shown = [
 ];
 
 /** Help: what it does in a sentence, then one example a line, for the questions people ask most. */
-export function answerHelp({ examples, kind }: Setting): Reply {
+export function answerHelp({ examples, kind }: RequestContext): Reply {
   const w = english;
   const all = examples();
   const says = shown.flatMap(name => all.find(e => e.intent === name)?.say ?? []);

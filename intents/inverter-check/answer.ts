@@ -7,7 +7,7 @@ import type { Range } from '#quantity/range.ts';
 import type { Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
 import { figure, reasons } from '../figures.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 import { wiringChart } from '../wiring-chart.ts';
 import { describeBank } from '../words.ts';
 import type { InverterCheck } from './compute.ts';
@@ -28,7 +28,7 @@ const currents = ({ value, low, high }: Range, w: Speech) => ({
 });
 
 /** Why the battery is the trouble: it is asked for too much, or its volts fall too low. */
-function bankTrouble(result: InverterCheck, setting: Setting, w: Speech): string {
+function bankTrouble(result: InverterCheck, setting: RequestContext, w: Speech): string {
   const { figures, bank } = result;
   const { fit, limitA, sagToV, cutOutV } = result.bankFit!;
   if (figures.batteryCurrent.value <= limitA)
@@ -49,7 +49,7 @@ function bankTrouble(result: InverterCheck, setting: Setting, w: Speech): string
 }
 
 /** The reason that decides, for a no or a tight. */
-function trouble(result: InverterCheck, setting: Setting, w: Speech): string {
+function trouble(result: InverterCheck, setting: RequestContext, w: Speech): string {
   const { figures, ratingW, surgeW, bankFit } = result;
   const gaps = {
     run: w.decimals(figures.acLoad.value, 0),
@@ -82,7 +82,7 @@ function trouble(result: InverterCheck, setting: Setting, w: Speech): string {
   });
 }
 
-function headline(result: InverterCheck, verdict: Verdict, setting: Setting, w: Speech): string {
+function headline(result: InverterCheck, verdict: Verdict, setting: RequestContext, w: Speech): string {
   const { figures, ratingW, neededW } = result;
   const gaps = {
     ...currents(figures.batteryCurrent, w),
@@ -177,7 +177,7 @@ function cautionsOf(facts: Facts, result: InverterCheck): CautionCode[] {
 }
 
 /** Words for an inverter and what hangs on it. */
-export function answerInverterCheck(facts: Facts, result: InverterCheck, setting: Setting): Reply {
+export function answerInverterCheck(facts: Facts, result: InverterCheck, setting: RequestContext): Reply {
   const { cues } = setting.parsed;
   const w = english;
   const watts = w.decimals(result.ratingW ?? result.neededW, 0);

@@ -20,7 +20,7 @@ import { startingW, throughWatts, wattsAssumptions } from '#engine/inverter/watt
 import { toldHours } from '#engine/loads/reading.ts';
 import type { Facts, Load } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 
 type InverterKey = 'acLoad' | 'startLoad' | 'batteryCurrent' | 'batteryUse' | 'usableCapacity';
 
@@ -62,7 +62,7 @@ const hoursOf = (load: Load, facts: Facts): number | undefined => toldHours(load
 /** Will the inverter run it (W), and what does it take from the battery (A, Ah). Without loads: what it takes flat out. */
 export function computeInverterCheck(
   facts: Facts,
-  setting: Pick<Setting, 'mainsV' | 'recalled'>,
+  setting: Pick<RequestContext, 'mainsV' | 'recalled'>,
 ): InverterCheck {
   const loads = through(setting.recalled.has('chargers') ? { ...facts, chargers: undefined } : facts);
   const { powerW: ratingW, surgeW, wave } = facts.inverter ?? {};

@@ -1,7 +1,7 @@
 import type { Reply } from '#answer/reply.ts';
 import { list } from '#answer/say.ts';
 import type { Facts } from '#rig/rig.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 import { liveLine } from './compute.ts';
 import { course, letterOf, type Step } from './course.ts';
 import { after, type Move, moveOf } from './moves.ts';
@@ -48,7 +48,7 @@ function judge({ step, letter, isRight }: Extract<Move, { kind: 'judge' }>): Rep
 }
 
 /** Which questions are answered and which are open. */
-function progress(setting: Setting): Reply {
+function progress(setting: RequestContext): Reply {
   const { done = [], step = 0 } = setting.lesson ?? {};
   const open = course.flatMap((s, i) => (done.includes(i) ? [] : [`${i + 1} ${s.title.toLowerCase()}`]));
   if (done.length === 0 && !setting.lesson)
@@ -63,7 +63,7 @@ function progress(setting: Setting): Reply {
   };
 }
 
-function words(move: Move, facts: Facts, setting: Setting): Reply {
+function words(move: Move, facts: Facts, setting: RequestContext): Reply {
   switch (move.kind) {
     case 'show':
       return show(move, facts, setting.at);
@@ -112,7 +112,7 @@ function words(move: Move, facts: Facts, setting: Setting): Reply {
 }
 
 /** One turn of the course, for one person: what to show, and where they are after it. */
-export function answerLearn(facts: Facts, setting: Setting): Reply {
+export function answerLearn(facts: Facts, setting: RequestContext): Reply {
   const { cues, choice, recognised } = setting.parsed;
   const move = moveOf({ cues, choice, words: recognised.tokens.map(({ text }) => text) }, setting.lesson);
   const lesson = after(move, setting.lesson);

@@ -24,7 +24,7 @@ import type { Assumption } from '#quantity/range.ts';
 import type { Chemistry, Facts } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import { batteryAir } from '../battery-air.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 import { sunOf } from '../sun.ts';
 import { useOf } from '../use.ts';
 import { type Owned, ownedIn } from './owned.ts';
@@ -102,7 +102,7 @@ function controllerFor(panelW: number, voltageV: number): number | undefined {
 }
 
 /** Sizes of everything that these loads ask for: Ah, W of panel, A of charger, W of inverter, mm² and A of fuse. */
-export function computeList(told: Facts, setting: Pick<Setting, 'at' | 'mainsV'>): ShoppingList {
+export function computeList(told: Facts, setting: Pick<RequestContext, 'at' | 'mainsV'>): ShoppingList {
   const { facts, timed } = withUsualHours(told);
   const named = facts.batteries?.find(b => b.role !== 'starter' && b.chemistry)?.chemistry;
   const chemistry = named ?? 'agm';

@@ -5,7 +5,7 @@ import { decimals, plain } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
 import { figure, reasons } from '../figures.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 import { wiringChart } from '../wiring-chart.ts';
 import type { RigCheck } from './compute.ts';
 import type { Link, Part } from './links/link.ts';
@@ -127,7 +127,11 @@ function cautionsOf(facts: Facts, { links, bank, isCold }: RigCheck): CautionCod
 }
 
 /** Words for the weakest part of a rig. */
-export function answerRigCheck(facts: Facts, check: RigCheck, { mainsV }: Pick<Setting, 'mainsV'>): Reply {
+export function answerRigCheck(
+  facts: Facts,
+  check: RigCheck,
+  { mainsV }: Pick<RequestContext, 'mainsV'>,
+): Reply {
   const [weakest, ...others] = check.links;
   const isSound = weakest.share >= soundShare;
   // Two that fall short, or one that only just does.

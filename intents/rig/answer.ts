@@ -5,12 +5,12 @@ import { mostKept } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
 import { describeRig } from '../describe.ts';
 import { factsOf } from '../facts.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 import { learnedLines } from '../learning-words.ts';
 import { wiringChart } from '../wiring-chart.ts';
 import type { RigChange } from './compute.ts';
 
-const whose = (owner: string, setting: Setting, { say }: Speech): string => {
+const whose = (owner: string, setting: RequestContext, { say }: Speech): string => {
   if (owner === setting.ownKey || (owner === '' && setting.kind === 'private'))
     return say('your-rig', 'your rig');
   return owner === ''
@@ -28,7 +28,7 @@ const nextFor = ({ rig }: RigChange, { say }: Speech): string[] => {
 };
 
 /** Words for a rig shown or changed; whoever can't manage the chat's data can't delete the chat's rig. */
-export function answerRig(change: RigChange, setting: Setting): Reply {
+export function answerRig(change: RigChange, setting: RequestContext): Reply {
   const { owner, rig, did } = change;
   const w = english;
   const name = whose(owner, setting, w);

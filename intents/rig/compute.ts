@@ -2,7 +2,7 @@ import { correct, holds } from '#rig/correct.ts';
 import { gearIn, hasGear } from '#rig/gear.ts';
 import { mergeFacts, removeFrom } from '#rig/merge.ts';
 import { mostKept, type Rig, type Stated } from '#rig/rig.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 
 /** What happened to a rig. */
 export interface RigChange {
@@ -15,7 +15,7 @@ export interface RigChange {
 }
 
 /** Whose rig is meant: a name told, else one's own where there is one, else the chat's. */
-function ownerOf({ parsed, rigs, ownKey }: Setting): string {
+function ownerOf({ parsed, rigs, ownKey }: RequestContext): string {
   // "Show my rig" is the group's where the asker has none of their own.
   if (parsed.owner === 'me') return rigs[ownKey] || hasGear(gearIn(parsed.facts)) || !rigs[''] ? ownKey : '';
   if (parsed.owner === 'us') return '';
@@ -24,7 +24,7 @@ function ownerOf({ parsed, rigs, ownKey }: Setting): string {
 }
 
 /** Somebody else's rig, who can speak for themselves: only they or an admin change it. */
-const isTheirs = (owner: string, { ownKey, kind, isAdmin }: Setting): boolean =>
+const isTheirs = (owner: string, { ownKey, kind, isAdmin }: RequestContext): boolean =>
   kind === 'group' && owner !== '' && owner !== ownKey && !isAdmin && !relatives.has(owner);
 
 /** People at home, whose rig is told by somebody of the chat. */
@@ -40,7 +40,7 @@ const prune = (facts: Stated): Rig =>
   ) as Rig;
 
 /** Works out the rig after the message. */
-export function changeRig(setting: Setting): RigChange {
+export function changeRig(setting: RequestContext): RigChange {
   const { parsed, rigs, undo } = setting;
   const [undone] = Object.entries(undo ?? {});
   if (undone) return { owner: undone[0], did: 'undone', rig: undone[1] ?? {}, missed: [] };

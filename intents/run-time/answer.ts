@@ -5,7 +5,7 @@ import { applianceOf } from '#catalog/appliances.ts';
 import type { Range } from '#quantity/range.ts';
 import { loadCautions } from '../cautions.ts';
 import { enough, figure, reasons } from '../figures.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 import { placeNote } from '../sun.ts';
 import { areTimed, readingNote } from '../use.ts';
 import { describeBank, wantedTime } from '../words.ts';
@@ -112,7 +112,7 @@ function bigDraw({ peakA, fit }: RunTime, w: Speech): string | undefined {
 }
 
 /** Words for a run time. */
-export function answerRunTime(told: RunTimeFacts, result: RunTime, setting: Setting): Reply {
+export function answerRunTime(told: RunTimeFacts, result: RunTime, setting: RequestContext): Reply {
   const { runTime, usableCapacity, dailyUse } = result.figures;
   // "6 hours of it, enough?": one such day is what is asked for.
   const isOfOneDay = told.durationH === undefined && setting.parsed.cues.has('ask-can-it') && areTimed(told);

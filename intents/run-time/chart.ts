@@ -2,7 +2,7 @@ import type { ChargeChart, ChargePoint } from '#answer/chart/chart.ts';
 import type { Reply } from '#answer/reply.ts';
 import { duration } from '#answer/say.ts';
 import { describeRig } from '../describe.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 import { wantedTime } from '../words.ts';
 import { type ChargeSpan, computeRunTime, type RunTime, type RunTimeFacts, spanOf } from './compute.ts';
 
@@ -19,7 +19,7 @@ const after = ({ fromPercent, limitPercent }: ChargeSpan, lastsH: number, atH: n
 export function runTimeChart(
   facts: RunTimeFacts,
   result: RunTime,
-  setting: Setting,
+  setting: RequestContext,
   title: string,
 ): Reply['chart'] {
   const { value, low, high } = result.figures.runTime;
@@ -62,7 +62,7 @@ export function runTimeChart(
 }
 
 /** The line of the question before a "what if", and what was said of it. */
-function beforeOf(facts: RunTimeFacts, setting: Setting) {
+function beforeOf(facts: RunTimeFacts, setting: RequestContext) {
   const result = computeRunTime(facts, setting);
   const lastsH = result.figures.runTime.value;
   const span = spanOf(facts, result);

@@ -5,7 +5,7 @@ import type { Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
 import { factsOf } from '../facts.ts';
 import { enough, figure, reasons } from '../figures.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 import { withLearned } from '../learned.ts';
 import { hasCapacity } from '../needs.ts';
 import { hasUse } from '../use.ts';
@@ -24,7 +24,7 @@ const canRun = (rig: Facts): rig is Facts & Pick<RunTimeFacts, 'batteries'> =>
   hasCapacity(rig) && hasUse(rig);
 
 /** The rigs to compare, by owner: those named, else all that have a battery and loads; none where one alone is left. */
-function entries(facts: RunTimeFacts, setting: Setting, w: Speech): Entry[] {
+function entries(facts: RunTimeFacts, setting: RequestContext, w: Speech): Entry[] {
   const { parsed, rigs, ownKey } = setting;
   const isAsked = parsed.cues.has('ask-whose') || (parsed.owners.length ?? 0) > 1;
   if (!isAsked) return [];
@@ -85,7 +85,7 @@ function headline(order: readonly Entry[], wantedH: number | undefined, w: Speec
 }
 
 /** Answers "whose lasts longer": a line a rig, the first to give out on top. Undefined where nothing is to compare. */
-export function compareRigs(facts: RunTimeFacts, setting: Setting): Reply | undefined {
+export function compareRigs(facts: RunTimeFacts, setting: RequestContext): Reply | undefined {
   const w = english;
   const all = entries(facts, setting, w);
   if (all.length === 0) return undefined;

@@ -10,7 +10,7 @@ import { hasHours, isDrawTold } from '#engine/loads/reading.ts';
 import type { Assumption } from '#quantity/range.ts';
 import type { Facts } from '#rig/rig.ts';
 import { batteryAir } from '../battery-air.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 import { bankFor } from '../learned.ts';
 import { useOf } from '../use.ts';
 
@@ -60,7 +60,7 @@ function levelByVolts({ volts, voltsTaken, netCurrentA }: Facts, bank: Bank): As
 /** How long (h) the bank lasts from its state of charge with these loads and nothing coming in. */
 export function computeRunTime(
   facts: RunTimeFacts,
-  { at, mainsV, parsed }: Pick<Setting, 'at' | 'mainsV'> & Partial<Pick<Setting, 'parsed'>>,
+  { at, mainsV, parsed }: Pick<RequestContext, 'at' | 'mainsV'> & Partial<Pick<RequestContext, 'parsed'>>,
 ): RunTime {
   const bank = bankFor(facts)!;
   const explored = exploreRunTime({

@@ -5,7 +5,7 @@ import { applianceOf } from '#catalog/appliances.ts';
 import { hasDraw } from '#rig/merge.ts';
 import type { Stated } from '#rig/rig.ts';
 import { enough, figure, reasons } from '../figures.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 import type { RunTime, RunTimeFacts } from './compute.ts';
 
 /** What most campers start with, common practice. */
@@ -27,7 +27,7 @@ export function typicalRunTime(facts: Stated): Stated | undefined {
 }
 
 /** Words for how long typical things run on a usual battery, and the one question that helps most. */
-export function answerTypical(facts: RunTimeFacts, result: RunTime, _setting: Setting): Reply {
+export function answerTypical(facts: RunTimeFacts, result: RunTime, _setting: RequestContext): Reply {
   const w = english;
   const { runTime, usableCapacity, dailyUse } = result.figures;
   const things = listIn(

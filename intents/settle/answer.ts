@@ -6,7 +6,7 @@ import type { Range } from '#quantity/range.ts';
 import { plain, significant } from '#quantity/round.ts';
 import { describeRig } from '../describe.ts';
 import { figure, reasons } from '../figures.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 import { isSpeaker, nameOf, ownerOf } from './claims.ts';
 import type { Settled } from './compute.ts';
 import type { Finding, Heard } from './dispute.ts';
@@ -32,7 +32,7 @@ function inClaimsUnit({ finding, claims }: Found): { readonly range: Range; read
 }
 
 /** Who is right, in the first line, with the number. */
-function headline(found: Found, setting: Setting): string {
+function headline(found: Found, setting: RequestContext): string {
   const { finding, claims } = found;
   if (finding.headline) return finding.headline;
   const { range, unit } = inClaimsUnit(found);
@@ -55,7 +55,7 @@ function headline(found: Found, setting: Setting): string {
 }
 
 /** What would have to be true for each claim, three at most. */
-function conditions({ finding, claims }: Found, setting: Setting): string | undefined {
+function conditions({ finding, claims }: Found, setting: RequestContext): string | undefined {
   const parts = claims.slice(0, 3).flatMap(claim => {
     const would = finding.wouldMean(claim.value);
     return would ? [`${ownerOf(claim.who, setting.from)} ${claimed(claim)} ${would}`] : [];
@@ -75,11 +75,11 @@ function nextFor(finding: Finding, isLithium: boolean): readonly string[] {
 }
 
 /** Whether the argument is about lithium, so far as it was told. */
-const isAboutLithium = ({ parsed }: Setting): boolean =>
+const isAboutLithium = ({ parsed }: RequestContext): boolean =>
   parsed.facts.batteries?.some(({ chemistry }) => chemistry === 'lfp') === true;
 
 /** The claims on the answer's range, where they are of one unit. */
-function chartOf(found: Found, setting: Setting): Reply['chart'] {
+function chartOf(found: Found, setting: RequestContext): Reply['chart'] {
   const { range, unit } = inClaimsUnit(found);
   const row = unitOf(unit);
   const fitting = found.claims.filter(c => unitOf(c.unit)?.dimension === found.finding.dimension);
@@ -99,7 +99,7 @@ function chartOf(found: Found, setting: Setting): Reply['chart'] {
   });
 }
 
-function answerFound(found: Found, setting: Setting): Reply {
+function answerFound(found: Found, setting: RequestContext): Reply {
   const { finding } = found;
   const { range, unit } = inClaimsUnit(found);
   // Lithium in the cold takes nothing in, however long.
@@ -125,7 +125,7 @@ function answerFound(found: Found, setting: Setting): Reply {
 }
 
 /** Words for an argument: who is closest and what each claim would need, or what is missing to say so. */
-export function answerSettle(settled: Settled, setting: Setting): Reply {
+export function answerSettle(settled: Settled, setting: RequestContext): Reply {
   if (settled.kind === 'found') return answerFound(settled, setting);
   const people = [...new Set(settled.claims.map(c => c.who))];
   const names = people.map(who => (isSpeaker(who, setting.from) ? 'you' : nameOf(who, setting.from)));

@@ -1,5 +1,5 @@
 import type { Claim, Facts } from '#rig/rig.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 import { dimensionOf, hear, inDimension } from './claims.ts';
 import type { Dispute, Finding, Heard } from './dispute.ts';
 import { subjects } from './subjects/all.ts';
@@ -11,7 +11,7 @@ export type Settled =
   | { readonly kind: 'found'; readonly finding: Finding; readonly claims: readonly Heard[] };
 
 /** Watts to be told in amps ("80 W in amps is 10") are a load, at the volts told with them. */
-function withWatts(facts: Facts, { conversion }: Setting['parsed']): Facts {
+function withWatts(facts: Facts, { conversion }: RequestContext['parsed']): Facts {
   if (conversion?.unit !== 'W' || facts.loads?.length) return facts;
   return {
     ...facts,
@@ -34,7 +34,7 @@ function farOff({ finding, claims }: Extract<Settled, { kind: 'found' }>): numbe
  * Finds out what an argument is about and works out the answer, or what is missing for it. Where nobody said a unit,
  * that of the question before counts, and of several the one that brings the claims nearest to the answer.
  */
-export function settleDispute(told: Facts, setting: Setting): Settled {
+export function settleDispute(told: Facts, setting: RequestContext): Settled {
   const all = setting.claims.length > 0 ? setting.claims : setting.parsed.claims;
   const ways = waysToTake(all, setting.argued).map(claims => settledBy(claims, told, setting));
   const found = ways.filter(way => way.kind === 'found');
@@ -42,7 +42,7 @@ export function settleDispute(told: Facts, setting: Setting): Settled {
 }
 
 /** The same with claims of known units. */
-function settledBy(said: readonly Claim[], told: Facts, setting: Setting): Settled {
+function settledBy(said: readonly Claim[], told: Facts, setting: RequestContext): Settled {
   const facts = withWatts(told, setting.parsed);
   const { parsed, recalled, rigs, at, mainsV, argued } = setting;
   const claims = hear(said);

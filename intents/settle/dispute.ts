@@ -4,7 +4,7 @@ import type { Explored } from '#engine/explore.ts';
 import type { Range } from '#quantity/range.ts';
 import type { Dimension } from '#quantity/units.ts';
 import type { Facts, Rig } from '#rig/rig.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 
 /** What somebody says the answer is: as said, and in the base unit of its dimension. */
 export interface Heard {
@@ -21,10 +21,10 @@ export interface Dispute {
   readonly claims: readonly Heard[];
   /** What most claims measure; undefined where there are none. */
   readonly dimension?: Dimension;
-  readonly cues: Setting['parsed']['cues'];
+  readonly cues: RequestContext['parsed']['cues'];
   /** The question before, where there is one. */
-  readonly argued?: Setting['argued'];
-  readonly recalled: Setting['recalled'];
+  readonly argued?: RequestContext['argued'];
+  readonly recalled: RequestContext['recalled'];
   readonly rigs: Readonly<Record<string, Rig>>;
   readonly at: Date;
   readonly mainsV: number;

@@ -3,7 +3,7 @@ import { listIn, sentence, span } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
 import { loadCautions } from '../cautions.ts';
 import { figure, reasons } from '../figures.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 import { describeSun, sunHint, whereAndWhen } from '../sun.ts';
 import { readingNote } from '../use.ts';
 import type { SolarSize, SolarSizeFacts } from './compute.ts';
@@ -53,7 +53,7 @@ function reasonAgainst(facts: SolarSizeFacts, result: SolarSize, isAtNight: bool
 }
 
 /** Panels alone, without a battery between: they run a thing only while the sun gives what it draws. */
-function answerStraight(facts: SolarSizeFacts, result: SolarSize, setting: Setting): Reply {
+function answerStraight(facts: SolarSizeFacts, result: SolarSize, setting: RequestContext): Reply {
   const { drawW, bestW, presentW, figures } = result;
   const w = english;
   const isAtNight = setting.parsed.cues.has('night');
@@ -87,7 +87,7 @@ function answerStraight(facts: SolarSizeFacts, result: SolarSize, setting: Setti
 }
 
 /** Whether the panels at hand do: yes above the range, no below it. */
-function judge({ figures, presentW }: SolarSize, setting: Setting): Verdict {
+function judge({ figures, presentW }: SolarSize, setting: RequestContext): Verdict {
   if (presentW === undefined || !setting.parsed.cues.has('ask-can-it')) return null;
   if (presentW >= figures.panelPower.high) return 'yes';
   return presentW < figures.panelPower.low ? 'no' : 'tight';
@@ -129,7 +129,7 @@ function headline(facts: SolarSizeFacts, result: SolarSize, verdict: Verdict, w:
 }
 
 /** Whether the panels told are enough: "Your 200 W falls short of it." */
-function ownPanels(watts: string, isEnough: boolean, setting: Setting, w: Speech): string {
+function ownPanels(watts: string, isEnough: boolean, setting: RequestContext, w: Speech): string {
   const isOwn = setting.recalled.has('solar');
   const owner = isOwn ? setting.owner : undefined;
   const gaps = { watts, owner: owner ? sentence(owner) : '' };
@@ -147,7 +147,7 @@ function ownPanels(watts: string, isEnough: boolean, setting: Setting, w: Speech
 }
 
 /** Words for a panel size. */
-export function answerSolarSize(facts: SolarSizeFacts, result: SolarSize, setting: Setting): Reply {
+export function answerSolarSize(facts: SolarSizeFacts, result: SolarSize, setting: RequestContext): Reply {
   const isStraight = setting.parsed.cues.has('carry-over') || facts.without?.includes('battery');
   if (isStraight) return answerStraight(facts, result, setting);
   const { figures, sun, presentW } = result;

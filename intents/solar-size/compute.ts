@@ -4,11 +4,11 @@ import { type Explored, explore } from '#engine/explore.ts';
 import { dailyUseAh, runningCurrentA, useAssumptions } from '#engine/loads/model.ts';
 import { bestPowerOf, panelPowerFor, type SolarCase, solarAssumptions } from '#engine/solar/model.ts';
 import type { Facts } from '#rig/rig.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 import { blocksOf, panelsW, sunOf } from '../sun.ts';
 import { useOf } from '../use.ts';
 
-type SunSetting = Pick<Setting, 'at' | 'mainsV'>;
+type SunSetting = Pick<RequestContext, 'at' | 'mainsV'>;
 
 export type SolarSizeFacts = Facts;
 

@@ -3,7 +3,7 @@ import { sentence, span } from '#answer/say.ts';
 import { plain, significant } from '#quantity/round.ts';
 import { loadCautions } from '../cautions.ts';
 import { enough, figure, reasons } from '../figures.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 import { describeSun, sunHint, whereAndWhen, whosePanels } from '../sun.ts';
 import { monthsChart } from './chart.ts';
 import type { SolarYield, SolarYieldFacts } from './compute.ts';
@@ -11,7 +11,7 @@ import type { SolarYield, SolarYieldFacts } from './compute.ts';
 /** Tilting is worth a word from this gain on. */
 const worthTilting = 1.12;
 
-function headline(facts: SolarYieldFacts, result: SolarYield, setting: Setting): string {
+function headline(facts: SolarYieldFacts, result: SolarYield, setting: RequestContext): string {
   const { dailyYield: ah } = result.figures;
   const panels = `${whosePanels(setting)}${significant(result.powerW)} W`;
   if (result.tooLowV !== undefined)
@@ -65,7 +65,7 @@ function hints(facts: SolarYieldFacts, result: SolarYield): string[] {
 }
 
 /** Words for a day's yield. */
-export function answerSolarYield(facts: SolarYieldFacts, result: SolarYield, setting: Setting): Reply {
+export function answerSolarYield(facts: SolarYieldFacts, result: SolarYield, setting: RequestContext): Reply {
   const { figures, sun } = result;
   const { parsed } = setting;
   const hasUse = figures.dailyUse.value > 0;

@@ -1,12 +1,16 @@
 import type { MonthsChart } from '#answer/chart/chart.ts';
 import type { Reply } from '#answer/reply.ts';
 import { plain } from '#quantity/round.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 import { describeSun, whereAndWhen } from '../sun.ts';
 import { computeSolarYield, type SolarYield, type SolarYieldFacts } from './compute.ts';
 
 /** What the panels make a day in each month of the year, where the place is known. */
-export function monthsChart(facts: SolarYieldFacts, result: SolarYield, setting: Setting): Reply['chart'] {
+export function monthsChart(
+  facts: SolarYieldFacts,
+  result: SolarYield,
+  setting: RequestContext,
+): Reply['chart'] {
   const { sun, figures } = result;
   if (sun.latitudeDeg === undefined || sun.peakSunHours !== undefined || result.tooLowV !== undefined)
     return undefined;

@@ -13,11 +13,11 @@ import {
   toldOpenV,
 } from '#engine/solar/module.ts';
 import type { Facts } from '#rig/rig.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 import { blocksOf, panelsW, sunOf } from '../sun.ts';
 import { hasUse as hasAnyUse, useOf } from '../use.ts';
 
-type SunSetting = Pick<Setting, 'at' | 'mainsV'>;
+type SunSetting = Pick<RequestContext, 'at' | 'mainsV'>;
 
 export type SolarYieldFacts = Facts & { readonly solar: NonNullable<Facts['solar']> };
 

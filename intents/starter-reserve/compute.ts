@@ -6,7 +6,7 @@ import { exploreRunTime } from '#engine/loads/lasting.ts';
 import type { Assumption } from '#quantity/range.ts';
 import type { Battery, Facts } from '#rig/rig.ts';
 import { batteryAir } from '../battery-air.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 import { useOf } from '../use.ts';
 
 export interface StarterTime {
@@ -17,7 +17,7 @@ export interface StarterTime {
 }
 
 /** The starter battery of a question: the one named so, else the one told with it; a remembered house battery isn't. */
-function starterOf(facts: Facts, setting: Setting): Battery | undefined {
+function starterOf(facts: Facts, setting: RequestContext): Battery | undefined {
   const named = facts.batteries?.find(b => b.role === 'starter');
   if (named || setting.recalled.has('batteries')) return named;
   return facts.batteries?.find(b => b.role === undefined);
@@ -40,7 +40,7 @@ function reserve(isSizeAssumed: boolean): Assumption {
 }
 
 /** How long (h) loads may run before starting is at risk: only a small share of a starter battery is to spare. */
-export function computeStarterReserve(facts: Facts, setting: Setting): StarterTime {
+export function computeStarterReserve(facts: Facts, setting: RequestContext): StarterTime {
   const told = starterOf(facts, setting);
   const isSizeAssumed = !told?.capacityAh;
   const battery: Battery = {

@@ -2,7 +2,7 @@ import type { Reply } from '#answer/reply.ts';
 import { list } from '#answer/say.ts';
 import { decimals } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 import { usableOf } from './compute.ts';
 import { isOnlyTerms, mentioned, nearest, termsIn } from './match.ts';
 import { comparisonOf, type Term, terms } from './terms.ts';
@@ -13,7 +13,7 @@ const keyed = (key: string): Term => terms.find(t => t.key === key)!;
 const ofCapacity: readonly string[] = ['depth of discharge', 'amp hour', 'agm', 'gel', 'lfp', 'cycle'];
 
 /** "Of your 120 Ah about 60 Ah are for use." */
-function live(facts: Facts, setting: Setting): string | undefined {
+function live(facts: Facts, setting: RequestContext): string | undefined {
   const known = usableOf(facts);
   if (!known) return undefined;
   const whose = setting.recalled.has('batteries') ? 'your' : 'the';
@@ -44,7 +44,7 @@ function parted(says: string): readonly [first: string, rest: readonly string[]]
   return end < 0 ? [says, []] : [says.slice(0, end + 1), [says.slice(end + 2)]];
 }
 
-function explain(term: Term, facts: Facts, setting: Setting): Reply {
+function explain(term: Term, facts: Facts, setting: RequestContext): Reply {
   const more = ofCapacity.includes(term.key) ? live(facts, setting) : undefined;
   const [first = '', ...rest] = term.says;
   return {
@@ -65,7 +65,7 @@ function compare(a: Term, b: Term): Reply {
 }
 
 /** Why the whole label can't be used. */
-function whyNotAll(facts: Facts, setting: Setting): Reply {
+function whyNotAll(facts: Facts, setting: RequestContext): Reply {
   const known = usableOf(facts);
   const lines = [
     'The label counts down to quite empty. Each time a lead-acid battery goes below half it loses some of its life, so people stop at 50 % depth of discharge; lithium stands 80 to 100 %.',
@@ -96,7 +96,7 @@ function unknown(phrase: string): Reply {
 }
 
 /** Words for a term asked after; two terms are compared; an unknown one is asked back. */
-export function answerTerm(facts: Facts, setting: Setting): Reply {
+export function answerTerm(facts: Facts, setting: RequestContext): Reply {
   const { term, cues } = setting.parsed;
   const found = term === undefined ? [] : termsIn(term);
   const [first, second] = found;

@@ -6,7 +6,7 @@ import { decimals, significant } from '#quantity/round.ts';
 import { loadCautions } from '../cautions.ts';
 import { describeRig } from '../describe.ts';
 import { enough, figure, reasons } from '../figures.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 import { placeNote } from '../sun.ts';
 import { describeBank } from '../words.ts';
 import { tripChart } from './chart.ts';
@@ -69,7 +69,7 @@ function fillsAlone(isByDays: boolean, [plug]: readonly Plug[]): string {
 }
 
 /** What goes out and what comes in a day. */
-function account(facts: TripFacts, result: TripAnswer, setting: Setting): string {
+function account(facts: TripFacts, result: TripAnswer, setting: RequestContext): string {
   const { figures, trip, bank, likely } = result;
   const ah = (x: number): string => `about ${significant(x, 2)} Ah`;
   const sources: string[] = [];
@@ -131,7 +131,7 @@ function cautionsFor(facts: TripFacts, result: TripAnswer): CautionCode[] {
 }
 
 /** Words for a trip. */
-export function answerTrip(facts: TripFacts, result: TripAnswer, setting: Setting): Reply {
+export function answerTrip(facts: TripFacts, result: TripAnswer, setting: RequestContext): Reply {
   const verdict = judge(result);
   const isByDay = setting.subject === byDay || asksByDay(setting.parsed.recognised.words);
   const lines = isByDay

@@ -1,7 +1,7 @@
 import type { ChargeChart, Chart, PlanChart } from '#answer/chart/chart.ts';
 import { decimals } from '#quantity/round.ts';
 import { levelsOf, likelyLine, nightOf } from '../charge-levels.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 import { bankFor } from '../learned.ts';
 import { type TripAnswer, type TripFacts, tripOf } from './compute.ts';
 import { dayName, moment } from './when.ts';
@@ -19,7 +19,12 @@ const longestH = 14 * 24;
 const mostDays = 14;
 
 /** A trip as a picture: the days one by one where those are asked for, else the charge over the hours. */
-export function tripChart(facts: TripFacts, result: TripAnswer, setting: Setting, words: Words): Chart {
+export function tripChart(
+  facts: TripFacts,
+  result: TripAnswer,
+  setting: RequestContext,
+  words: Words,
+): Chart {
   return words.isByDay ? planOf(facts, result, words) : chargeOf(facts, result, setting, words);
 }
 
@@ -48,7 +53,7 @@ function planOf(facts: TripFacts, { days, figures }: TripAnswer, { title, note }
 function chargeOf(
   facts: TripFacts,
   { trip: told, likely, figures, startHour }: TripAnswer,
-  setting: Setting,
+  setting: RequestContext,
   { title, note }: Words,
 ): ChargeChart {
   const trip = { ...told, durationH: Math.min(told.durationH, longestH) };
@@ -88,7 +93,7 @@ function chargeOf(
 /** The likely line of the trip before a "what if", and how low it went. */
 function beforeOf(
   facts: TripFacts,
-  { at, mainsV }: Setting,
+  { at, mainsV }: RequestContext,
   durationH: number,
   startHour: number,
 ): ChargeChart['before'] {

@@ -9,7 +9,7 @@ import type { TripDriving, TripPlug } from '#engine/trip/sources.ts';
 import type { TripSun } from '#engine/trip/suns.ts';
 import type { Range } from '#quantity/range.ts';
 import type { Facts, PlannedDay } from '#rig/rig.ts';
-import { standIn } from '../battery-air.ts';
+import { whereItStands } from '../battery-air.ts';
 import { bankFor } from '../learned.ts';
 import { panelsW, sunOf, whereOf } from '../sun.ts';
 import { useOf } from '../use.ts';
@@ -110,7 +110,7 @@ export function tripOf(
     driving,
     days,
     plug: plugOf(facts, days),
-    stand: standIn(words),
+    stand: whereItStands(words),
     where: { ...whereOf(facts), month: facts.month ?? at.getUTCMonth() + 1 },
     durationH: Math.min(longestH, facts.durationH ?? usualH),
     startHour: facts.startHour,

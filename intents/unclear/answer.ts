@@ -2,10 +2,10 @@ import type { Reply } from '#answer/reply.ts';
 import { listIn } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
 import { describeBattery, describeCharger, describeLoad } from '../describe.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 
 /** What was understood all the same, so that the person only has to add to it. */
-function heard({ parsed }: Setting, w: Speech): string[] {
+function heard({ parsed }: RequestContext, w: Speech): string[] {
   const { batteries = [], loads = [], chargers = [], solar = [] } = parsed.facts;
   const panel = w.say('solar', 'solar');
   return [
@@ -19,7 +19,7 @@ function heard({ parsed }: Setting, w: Speech): string[] {
 const mostWordsOfNumber = 3;
 
 /** One short question back, to the point where anything was understood. */
-export function answerUnclear(setting: Setting): Reply {
+export function answerUnclear(setting: RequestContext): Reply {
   const { cues, words, unread } = setting.parsed;
   const w = english;
   const help = w.say('next-help', 'help');

@@ -1,7 +1,7 @@
 import type { IntentName } from '#answer/answer.ts';
 import { intentNamed } from '#intents';
 import { factsOf } from '#intents/facts.ts';
-import { type Intent, needsOf, type Setting } from '#intents/intent.ts';
+import { type Intent, needsOf, type RequestContext } from '#intents/intent.ts';
 import { withLearned } from '#intents/learned.ts';
 import { hasCapacity } from '#intents/needs.ts';
 import { whereOf } from '#intents/sun.ts';
@@ -45,7 +45,7 @@ export interface Interpreted {
   /** The same ready for the engine; absent where something is missing. */
   readonly ready?: Facts;
   readonly missing: readonly Missing[];
-  readonly setting: Setting;
+  readonly setting: RequestContext;
   /** The question that it leans on. */
   readonly frame?: Frame;
   readonly lent?: Lent;

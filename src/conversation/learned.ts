@@ -1,4 +1,4 @@
-import type { Setting } from '#intents/intent.ts';
+import type { RequestContext } from '#intents/intent.ts';
 import { learnedNow, learnFrom, readingIn } from '#intents/learning.ts';
 import { saidOf } from '#intents/learning-words.ts';
 import type { Stated } from '#rig/rig.ts';
@@ -61,12 +61,12 @@ export function learnedFor(
   owner: string | undefined,
   facts: Stated,
   at: Date,
-): Setting['learned'] {
+): RequestContext['learned'] {
   const kept = owner === undefined ? undefined : memory.learned?.[owner];
   const rig = owner === undefined ? undefined : memory.rigs[owner];
   return kept && rig && learnedNow(kept, rig, facts, at);
 }
 
 /** What was learnt of an owner's rig. */
-export const learnedOf = (memory: Memory, owner: string, at: Date): Setting['learned'] =>
+export const learnedOf = (memory: Memory, owner: string, at: Date): RequestContext['learned'] =>
   memory.rigs[owner] && learnedFor(memory, owner, memory.rigs[owner], at);

@@ -38,7 +38,7 @@ export interface Claimed {
 }
 
 /** Which message answered which, so that an edited question edits its answer. Ids only, no texts. */
-export interface Sent {
+export interface AnswerLink {
   readonly chat: string;
   readonly question?: string;
   readonly answer: string;
@@ -52,7 +52,7 @@ export interface Tally {
 }
 
 /** What `claim` found. */
-export type Claim =
+export type UpdateLease =
   /** Nobody had it: process it. */
   | { readonly state: 'new' }
   /** A crash broke it off: process it; with a `reply` the memory is saved already and only the reply is due. */
@@ -110,9 +110,9 @@ export interface MemoryStore {
    * it is finished; when its taker died, gave it back, or kept it too long, it is given once more, as 'again'.
    * @param at now, in ms since 1970
    */
-  claim(update: number, at: number): Promise<Claim>;
+  claim(update: number, at: number): Promise<UpdateLease>;
   /** Marks an update as answered and drops its kept reply. */
-  finish(update: number, sent?: Sent): Promise<void>;
+  finish(update: number, sent?: AnswerLink): Promise<void>;
   /**
    * Gives a claim back after a failure: the next `claim` gets it as 'again'. Nothing where it's done or lost.
    * @param isUnsent nothing of it was sent

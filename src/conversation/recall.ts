@@ -1,4 +1,4 @@
-import type { Setting } from '#intents/intent.ts';
+import type { RequestContext } from '#intents/intent.ts';
 import type { ParsedMessage } from '#language/reading.ts';
 import { isSameName, mergeBatteries, mergeSolar } from '#rig/merge.ts';
 import type { Rig, Stated, StatedLoad } from '#rig/rig.ts';
@@ -56,7 +56,7 @@ export const resolved = (told: Stated, rig: Rig | undefined): Stated =>
 
 export interface Recalled {
   readonly facts: Stated;
-  readonly recalled: Setting['recalled'];
+  readonly recalled: RequestContext['recalled'];
 }
 
 /** One place in two ways: a name told now must not get the coordinates of another one. */

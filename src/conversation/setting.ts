@@ -1,5 +1,5 @@
 import { examples } from '#intents/examples.ts';
-import type { Setting } from '#intents/intent.ts';
+import type { RequestContext } from '#intents/intent.ts';
 import type { Heard } from './hear.ts';
 import { learnedOf } from './learned.ts';
 import type { Memory } from './memory.ts';
@@ -21,8 +21,11 @@ export function settingOf(
   message: Message,
   parsed: Heard,
   options: Options,
-  own: Pick<Setting, 'recalled' | 'owner' | 'claims' | 'argued' | 'learned' | 'before' | 'subject' | 'units'>,
-): Setting {
+  own: Pick<
+    RequestContext,
+    'recalled' | 'owner' | 'claims' | 'argued' | 'learned' | 'before' | 'subject' | 'units'
+  >,
+): RequestContext {
   return {
     from: message.from,
     at: message.at,

@@ -4,7 +4,7 @@ import type { MemoryStore } from '#conversation/memory-store.ts';
 import { openStore } from '#memory/open.ts';
 import { VolatileStore } from '#memory/volatile/store.ts';
 import { makeLog } from '#src/log.ts';
-import { isPassing } from '#src/patience.ts';
+import { isTransient } from '#src/retry.ts';
 import type { Converse } from '#telegram/ops/deps.ts';
 import { poll, type Running } from '#telegram/ops/poll.ts';
 import { serve } from '#telegram/ops/webhook.ts';
@@ -161,7 +161,7 @@ test('a database address does not show its password when it can’t be reached',
     e => e as Error,
   );
   expect(error).toBeInstanceOf(Error);
-  expect(isPassing(error)).toBe(true);
+  expect(isTransient(error)).toBe(true);
   log.error({ err: error }, 'closed');
   expect(`${(error as Error).message}${lines.join('')}`).not.toContain('hunter2');
 });
@@ -174,5 +174,5 @@ test.each([
   [undefined, "the memory can't be opened with this key", false],
 ])('%s %s passes by itself: %s', (code, text, expected) => {
   const error = Object.assign(new Error(text), { ...(code && { code }) });
-  expect(isPassing(new Error('the memory on PostgreSQL', { cause: error }))).toBe(expected);
+  expect(isTransient(new Error('the memory on PostgreSQL', { cause: error }))).toBe(expected);
 });

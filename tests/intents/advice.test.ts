@@ -2,14 +2,14 @@ import { describe, expect, test } from 'vitest';
 import { print } from '#answer/text.ts';
 import { compare } from '#intents/compare/intent.ts';
 import { emergency } from '#intents/emergency/intent.ts';
-import type { Intent, Setting } from '#intents/intent.ts';
+import type { Intent, RequestContext } from '#intents/intent.ts';
 import { none } from '#intents/none/intent.ts';
 import { rigCheck } from '#intents/rig-check/intent.ts';
 import { solarWiring } from '#intents/solar-wiring/intent.ts';
 import type { Stated } from '#rig/rig.ts';
 import { settingWith } from './setting.ts';
 
-const reply = <N>(intent: Intent<N>, stated: Stated, setting: Partial<Setting> = {}) =>
+const reply = <N>(intent: Intent<N>, stated: Stated, setting: Partial<RequestContext> = {}) =>
   intent.reply(intent.needs.parse(stated), settingWith(setting));
 const isAnswered = <N>(intent: Intent<N>, stated: Stated) => intent.needs.safeParse(stated).success;
 const value = (of: ReturnType<typeof reply>, name: string) => Number(of.figures?.[name]?.value);

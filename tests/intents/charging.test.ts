@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { chargePath } from '#intents/charge-path/intent.ts';
 import { chargeTime } from '#intents/charge-time/intent.ts';
 import { generator } from '#intents/generator/intent.ts';
-import type { Intent, Setting } from '#intents/intent.ts';
+import type { Intent, RequestContext } from '#intents/intent.ts';
 import type { Cue } from '#language/words/en/cues.ts';
 import type { Battery, Charger, Facts } from '#rig/rig.ts';
 import { settingWith } from './setting.ts';
@@ -15,7 +15,7 @@ const lfp = (capacityAh: number, stateOfChargePercent?: number) =>
 const dcdc = (currentA?: number): Charger => ({ kind: 'dcdc', currentA });
 const mains = (currentA?: number): Charger => ({ kind: 'mains', currentA });
 
-const reply = (intent: Intent, facts: Facts, cues: Cue[] = [], setting: Partial<Setting> = {}) =>
+const reply = (intent: Intent, facts: Facts, cues: Cue[] = [], setting: Partial<RequestContext> = {}) =>
   intent.reply(intent.needs.parse(facts), settingWith(setting, { cues: new Set(cues) }));
 const lacks = (intent: Intent, facts: Facts) =>
   intent.needs.safeParse(facts).error?.issues.map(issue => issue.message) ?? [];
@@ -23,7 +23,7 @@ const value = (of: ReturnType<typeof reply>, name: string) => Number(of.figures?
 const whole = (of: ReturnType<typeof reply>) => [of.headline, ...(of.lines ?? [])].join('\n');
 
 describe('how long to charge', () => {
-  const hours = (facts: Facts, cues: Cue[] = [], setting: Partial<Setting> = {}) =>
+  const hours = (facts: Facts, cues: Cue[] = [], setting: Partial<RequestContext> = {}) =>
     value(reply(chargeTime, facts, cues, setting), 'chargeTime');
 
   test('what is missing is asked for', () => {

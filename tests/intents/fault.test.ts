@@ -4,12 +4,12 @@ import { factsOf } from '#intents/facts.ts';
 import { symptomOf } from '#intents/fault/compute.ts';
 import { fault } from '#intents/fault/intent.ts';
 import { symptoms } from '#intents/fault/symptoms-table.ts';
-import type { Setting } from '#intents/intent.ts';
+import type { RequestContext } from '#intents/intent.ts';
 import { recognise } from '#language/recognise/recognise.ts';
 import type { Stated } from '#rig/rig.ts';
 import { settingWith } from './setting.ts';
 
-const reply = (stated: Stated, subject?: string, setting: Partial<Setting> = {}) =>
+const reply = (stated: Stated, subject?: string, setting: Partial<RequestContext> = {}) =>
   fault.reply(fault.needs.parse(stated), settingWith({ subject, ...setting }));
 const value = (of: ReturnType<typeof reply>, name: string) => Number(of.figures?.[name]?.value);
 const named = (text: string) => fault.subjectIn!(recognise(text).words, text);

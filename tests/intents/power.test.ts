@@ -5,7 +5,7 @@ import { batteryType } from '#intents/battery-type/intent.ts';
 import { chargeLevel } from '#intents/charge-level/intent.ts';
 import { convert } from '#intents/convert/intent.ts';
 import { energyBudget } from '#intents/energy-budget/intent.ts';
-import type { Intent, Setting } from '#intents/intent.ts';
+import type { Intent, RequestContext } from '#intents/intent.ts';
 import { runTime } from '#intents/run-time/intent.ts';
 import { starterReserve } from '#intents/starter-reserve/intent.ts';
 import type { Conversion, ParsedMessage } from '#language/reading.ts';
@@ -24,7 +24,7 @@ function reply(
   intent: Intent,
   facts: Facts,
   said: Partial<ParsedMessage> = {},
-  setting: Partial<Setting> = {},
+  setting: Partial<RequestContext> = {},
 ) {
   const checked = intent.needs.parse(facts);
   return intent.reply(checked, settingWith(setting, said));

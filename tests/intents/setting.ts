@@ -1,4 +1,4 @@
-import type { Setting } from '#intents/intent.ts';
+import type { RequestContext } from '#intents/intent.ts';
 import type { ParsedMessage } from '#language/reading.ts';
 
 /** A message that said nothing, for tests that hand over facts by themselves. */
@@ -23,9 +23,9 @@ export const nothingSaid: ParsedMessage = {
 
 /** The surroundings of a question asked by Robin on a summer morning, changed where a test says so. */
 export const settingWith = (
-  changes: Partial<Setting> = {},
+  changes: Partial<RequestContext> = {},
   parsed: Partial<ParsedMessage> = {},
-): Setting => ({
+): RequestContext => ({
   from: 'robin',
   at: new Date('2026-01-15T09:00:00Z'),
   mainsV: 230,

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { print } from '#answer/text.ts';
-import type { Setting } from '#intents/intent.ts';
+import type { RequestContext } from '#intents/intent.ts';
 import { hear, nameOf, ownerOf } from '#intents/settle/claims.ts';
 import { settle } from '#intents/settle/intent.ts';
 import { judge } from '#intents/settle/judge.ts';
@@ -25,8 +25,8 @@ interface Case {
   readonly answer?: readonly [min: number, max: number];
   readonly closest?: string;
   readonly says?: RegExp;
-  readonly rigs?: Setting['rigs'];
-  readonly argued?: Setting['argued'];
+  readonly rigs?: RequestContext['rigs'];
+  readonly argued?: RequestContext['argued'];
 }
 
 const reply = ({ facts, claims: heard, cues = [], rigs = {}, argued }: Case) =>

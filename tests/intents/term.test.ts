@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { print } from '#answer/text.ts';
 import { cautions as cautionWords } from '#answer/words/en.ts';
-import type { Setting } from '#intents/intent.ts';
+import type { RequestContext } from '#intents/intent.ts';
 import { term } from '#intents/term/intent.ts';
 import { distance, nearest, termsIn } from '#intents/term/match.ts';
 import { terms } from '#intents/term/terms.ts';
@@ -9,9 +9,9 @@ import type { ParsedMessage } from '#language/reading.ts';
 import type { Facts } from '#rig/rig.ts';
 import { settingWith } from './setting.ts';
 
-const ask = (said: Partial<ParsedMessage>, facts: Facts = {}, changes: Partial<Setting> = {}) =>
+const ask = (said: Partial<ParsedMessage>, facts: Facts = {}, changes: Partial<RequestContext> = {}) =>
   term.reply(term.needs.parse(facts), settingWith(changes, said));
-const text = (said: Partial<ParsedMessage>, facts: Facts = {}, changes: Partial<Setting> = {}) =>
+const text = (said: Partial<ParsedMessage>, facts: Facts = {}, changes: Partial<RequestContext> = {}) =>
   print(ask(said, facts, changes));
 
 describe('the glossary', () => {

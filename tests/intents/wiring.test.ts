@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { cableSize } from '#intents/cable-size/intent.ts';
 import { fuseSize } from '#intents/fuse-size/intent.ts';
-import type { Intent, Setting } from '#intents/intent.ts';
+import type { Intent, RequestContext } from '#intents/intent.ts';
 import { inverterCheck } from '#intents/inverter-check/intent.ts';
 import { list } from '#intents/list/intent.ts';
 import type { Cue } from '#language/words/en/cues.ts';
@@ -13,7 +13,7 @@ const ac = (name: string, powerW?: number, rest: Partial<Load> = {}) =>
   load(name, { supply: 'ac', powerW, ...rest });
 const lfp = (capacityAh: number) => [{ count: 1, capacityAh, chemistry: 'lfp' as const }];
 
-const reply = (intent: Intent, facts: Facts, cues: Cue[] = [], setting: Partial<Setting> = {}) =>
+const reply = (intent: Intent, facts: Facts, cues: Cue[] = [], setting: Partial<RequestContext> = {}) =>
   intent.reply(intent.needs.parse(facts), settingWith(setting, { cues: new Set(cues) }));
 const lacks = (intent: Intent, facts: Facts) =>
   intent.needs.safeParse(facts).error?.issues.map(issue => issue.message) ?? [];

@@ -3,7 +3,7 @@ import { averageA, type Cooler, dutyAt, usualCooler } from '#engine/loads/cooler
 import { leakSpread } from '#engine/loads/cooler-table.ts';
 import { coolerOf } from '#engine/loads/cools.ts';
 import { type HouseholdKind, householdKinds, threeWayDrawsW } from '#engine/loads/household-table.ts';
-import { read } from '#engine/loads/reading.ts';
+import { readLoads } from '#engine/loads/reading.ts';
 import type { Load } from '#rig/rig.ts';
 import { cells, type Row, row } from './row.ts';
 
@@ -117,7 +117,7 @@ export const rows: readonly Row[] = [
       60,
       () => {
         const load = ac({ powerW: 2000 });
-        const [reading] = read({ loads: [load] });
+        const [reading] = readLoads({ loads: [load] });
         return coolerOf(reading!, { loads: [load], voltageV: 12 }, {}).volumeL;
       },
     ],

@@ -6,14 +6,15 @@ import { dutyAt, usualCooler } from '#engine/loads/cooler.ts';
 import { coolerKinds, insulations } from '#engine/loads/cooler-table.ts';
 import { householdKinds } from '#engine/loads/household-table.ts';
 import { dailyUseAh, useAssumptions } from '#engine/loads/model.ts';
-import { inputFactorOf, isPerhapsThreeWay, read } from '#engine/loads/reading.ts';
+import { inputFactorOf, isPerhapsThreeWay, readLoads } from '#engine/loads/reading.ts';
 import type { Load } from '#rig/rig.ts';
 import { type Cell, cells, type Row } from './row.ts';
 
 const trade = 'common practice';
 const dc = (name: string, more: Partial<Load> = {}): Load => ({ name, count: 1, supply: 'dc', ...more });
 const use = (...loads: Load[]) => ({ loads, voltageV: 12, ambientC: 25 });
-const cycles = (currentA: number): number => Number(read({ loads: [dc('fridge', { currentA })] })[0]!.cycles);
+const cycles = (currentA: number): number =>
+  Number(readLoads({ loads: [dc('fridge', { currentA })] })[0]!.cycles);
 const spanOf = (load: Load, name: string, end: 'low' | 'value' | 'high'): number =>
   useAssumptions(use(load)).find(a => a.name === name)![end];
 

@@ -1,6 +1,6 @@
 import type { Explored } from '#engine/explore.ts';
 import { explore } from '#engine/explore.ts';
-import type { Setting } from '../../intent.ts';
+import type { RequestContext } from '../../intent.ts';
 
 /** A part of a rig as far as it was checked. */
 export type Part =
@@ -40,7 +40,7 @@ export interface Link {
   readonly besidesAh?: number;
 }
 
-export type At = Pick<Setting, 'at' | 'mainsV'>;
+export type At = Pick<RequestContext, 'at' | 'mainsV'>;
 
 export const single = (found: Explored<string>, key: string): Explored<'figure'> => ({
   figures: { figure: found.figures[key]! },

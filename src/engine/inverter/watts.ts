@@ -5,7 +5,7 @@ import type { Trace } from '#rule/trace.ts';
 import type { Values } from '../explore.ts';
 import { inputPowerW } from '../loads/draw.ts';
 import { useAssumptions } from '../loads/model.ts';
-import { type Reading, read, type Use } from '../loads/reading.ts';
+import { type ReadLoad, readLoads, type Use } from '../loads/reading.ts';
 import { startingPower } from './rules.ts';
 
 /** Loads that run at the same time on one mains outlet, and its voltage. */
@@ -21,12 +21,12 @@ const useOf = ({ loads, mainsV }: Outlet): Use => ({ loads, voltageV: 12, mainsV
 export const wattsAssumptions = (outlet: Outlet): Assumption[] =>
   useAssumptions(useOf(outlet)).filter(a => / (power|input factor)$/.test(a.name));
 
-const wattsOf = (reading: Reading, outlet: Outlet, values: Values, trace?: Trace): number =>
+const wattsOf = (reading: ReadLoad, outlet: Outlet, values: Values, trace?: Trace): number =>
   reading.load.count * (inputPowerW(reading, useOf(outlet), values, trace) ?? 0);
 
 /** Watts of everything running at once. */
 export function throughWatts(outlet: Outlet, values: Values, trace?: Trace): number {
-  const each = read(outlet).map(reading => wattsOf(reading, outlet, values, trace));
+  const each = readLoads(outlet).map(reading => wattsOf(reading, outlet, values, trace));
   const sum = each.reduce((a, b) => a + b, 0);
   if (each.length > 0)
     trace?.lookup({
@@ -42,7 +42,7 @@ export function throughWatts(outlet: Outlet, values: Values, trace?: Trace): num
 /** Watts asked for while the one with the hardest start starts, the others running. */
 export function startingW(outlet: Outlet, values: Values, trace?: Trace): number {
   const P = throughWatts(outlet, values);
-  const motors = read(outlet).map(reading => {
+  const motors = readLoads(outlet).map(reading => {
     // Of several of a kind one starts at a time.
     const P_m = wattsOf(reading, outlet, values) / reading.load.count;
     const told = reading.load.startsPowerW;

@@ -5,7 +5,7 @@ import { type Expected, type Learned, place, size, unlearned } from './state.ts'
 import { rough, surprising } from './tables.ts';
 
 /** What became of a reading. */
-export type Taken =
+export type TaughtBy =
   /** It fits, and was learnt from. */
   | 'taken'
   /** It fits nothing that is known: nothing was learnt. */
@@ -17,7 +17,7 @@ export type Taken =
 
 export interface Lesson {
   readonly learned: Learned;
-  readonly taken: Taken;
+  readonly taken: TaughtBy;
   /** What the level was expected to be, share missing, and how sure (a standard deviation). */
   readonly expected: { readonly missing: number; readonly sd: number };
 }

@@ -1,7 +1,7 @@
 import type { Assumption } from '#quantity/range.ts';
 import { idleShare, inverterEfficiency } from '../inverter/efficiency.ts';
 import { coolerAssumptions } from './cools.ts';
-import { hasHours, inputFactorOf, isWhole, type Reading, read, runsOn, type Use } from './reading.ts';
+import { hasHours, inputFactorOf, isWhole, type ReadLoad, readLoads, runsOn, type Use } from './reading.ts';
 
 const typical = (
   name: string,
@@ -11,7 +11,7 @@ const typical = (
 ): Assumption => ({ name, low: range[0], value: range[1], high: range[2], unit, why: `typical ${what}` });
 
 /** What has to be taken for granted of one load. */
-function ofLoad(reading: Reading, use: Use): Assumption[] {
+function ofLoad(reading: ReadLoad, use: Use): Assumption[] {
   const { load, key, row } = reading;
   const found: Assumption[] = [];
   if (isWhole(load)) return found;
@@ -47,7 +47,7 @@ export function useAssumptions(use: Use): Assumption[] {
 
 function toldAssumptions(use: Use): Assumption[] {
   if (use.dailyUseAh !== undefined || use.dailyUseWh !== undefined) return [];
-  const readings = read(use);
+  const readings = readLoads(use);
   const found = readings.flatMap(reading => ofLoad(reading, use));
   const isInverting = use.loads.some(load => load.supply === 'ac' && !isWhole(load));
   if (isInverting) found.push(inverterEfficiency);

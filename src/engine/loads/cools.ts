@@ -5,17 +5,17 @@ import { leakSpread, volumeSpread } from './cooler-table.ts';
 import { inputPowerW } from './draw.ts';
 import { batterySideAboveA } from './duty.ts';
 import { largestHouseholdL } from './household-table.ts';
-import { isDrawTold, type Reading, type Use } from './reading.ts';
+import { isDrawTold, type ReadLoad, type Use } from './reading.ts';
 
 /** What the compressor of a reading that cycles draws while it runs, W. */
-function powerOf(reading: Reading, use: Use, values: Values): number {
+function powerOf(reading: ReadLoad, use: Use, values: Values): number {
   const { currentA, powerW } = reading.load;
   const isBatterySide = powerW === undefined && (currentA ?? 0) > batterySideAboveA;
   return isBatterySide ? currentA! * use.voltageV : inputPowerW(reading, use, values)!;
 }
 
 /** The box that a reading stands for, by what was told and assumed of it. */
-export function coolerOf(reading: Reading, use: Use, values: Values): Cooler {
+export function coolerOf(reading: ReadLoad, use: Use, values: Values): Cooler {
   const { key, row, kind, load } = reading;
   // The box stays as it is while the draw of its compressor is moved.
   const usual = usualCooler(row!.setPointC!, powerOf(reading, use, {}), kind);
@@ -30,7 +30,7 @@ export function coolerOf(reading: Reading, use: Use, values: Values): Cooler {
 }
 
 /** What is taken for granted of a thing that cools, where its share of the time wasn't told. */
-export function coolerAssumptions(reading: Reading, use: Use): Assumption[] {
+export function coolerAssumptions(reading: ReadLoad, use: Use): Assumption[] {
   const { volumeL } = coolerOf(reading, use, {});
   const isTold = isDrawTold(reading.load);
   const isSized = reading.load.volumeL !== undefined;

@@ -4,11 +4,11 @@ import type { Trace } from '#rule/trace.ts';
 import type { Values } from '../explore.ts';
 import { batteryPowerFor, inverterEfficiency, likelyInverterW } from '../inverter/efficiency.ts';
 import { batterySideAboveA } from './duty.ts';
-import { inputFactorOf, type Reading, read, type Use } from './reading.ts';
+import { inputFactorOf, type ReadLoad, readLoads, type Use } from './reading.ts';
 import { applianceInput, currentOfPower, powerOfCurrent } from './rules.ts';
 
 /** Power (W) one of a load takes: as told, else typical; more than its plate where the plate shows what comes out. */
-export function inputPowerW(reading: Reading, use: Use, values: Values, trace?: Trace): number | undefined {
+export function inputPowerW(reading: ReadLoad, use: Use, values: Values, trace?: Trace): number | undefined {
   const { load, key, row } = reading;
   if (load.powerW === undefined && load.currentA !== undefined) {
     const V = load.supply === 'ac' ? (use.mainsV ?? 230) : use.voltageV;
@@ -22,14 +22,14 @@ export function inputPowerW(reading: Reading, use: Use, values: Values, trace?: 
 }
 
 /** The rating (W) of the inverter behind a mains load: as told, else a usual one that would start it. */
-export function inverterBehind(reading: Reading, use: Use, powerW: number): number {
+export function inverterBehind(reading: ReadLoad, use: Use, powerW: number): number {
   const { load, row } = reading;
   const startW = powerW * Math.max(1, (row?.surge ?? 1) / 2);
   return use.inverterW ?? likelyInverterW(Math.max(powerW * load.count, startW));
 }
 
 /** Current (A) a single one draws from the battery while it runs, an inverter's losses included. */
-export function currentOf(reading: Reading, use: Use, values: Values, trace?: Trace): number {
+export function currentOf(reading: ReadLoad, use: Use, values: Values, trace?: Trace): number {
   const { load } = reading;
   const isBatterySide = load.supply === 'dc' || (load.currentA ?? 0) > batterySideAboveA;
   if (load.currentA !== undefined && isBatterySide) return load.currentA;
@@ -46,6 +46,6 @@ export function currentOf(reading: Reading, use: Use, values: Values, trace?: Tr
 /** As `currentOf`, for a load of `use.loads` or one by itself. */
 export function runningCurrentA(load: Load, use: Use, values: Values, trace?: Trace): number {
   const at = use.loads.indexOf(load);
-  const [reading] = at < 0 ? read({ loads: [load] }) : read(use).slice(at, at + 1);
+  const [reading] = at < 0 ? readLoads({ loads: [load] }) : readLoads(use).slice(at, at + 1);
   return currentOf(reading!, use, values, trace);
 }

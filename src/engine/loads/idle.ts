@@ -5,7 +5,7 @@ import type { Values } from '../explore.ts';
 import { idleShare } from '../inverter/efficiency.ts';
 import { idleUse } from '../inverter/rules.ts';
 import { inputPowerW, inverterBehind } from './draw.ts';
-import type { Reading, Use } from './reading.ts';
+import type { ReadLoad, Use } from './reading.ts';
 
 /** One load's share of a day. */
 export interface LoadUse {
@@ -28,7 +28,7 @@ function idleAh(S: number, t: number, use: Use, values: Values, trace?: Trace): 
 
 /** Charge (Ah) an inverter takes a day while it waits, on, for a compressor to start again. */
 export function waitingAh(
-  reading: Reading,
+  reading: ReadLoad,
   use: Use,
   values: Values,
   waitingH: number,
@@ -40,7 +40,7 @@ export function waitingAh(
 
 /** The share of a day of an inverter that is left on, for the hours in which nothing runs on it: undefined where it isn't. */
 export function idlePart(
-  readings: readonly Reading[],
+  readings: readonly ReadLoad[],
   parts: readonly LoadUse[],
   use: Use,
   values: Values,

@@ -7,7 +7,7 @@ import { dutyAt } from './cooler.ts';
 import { coolerOf } from './cools.ts';
 import { currentOf } from './draw.ts';
 import { idlePart, type LoadUse, waitingAh } from './idle.ts';
-import { hasHours, isWhole, type Reading, read, runsOn, toldHours, type Use } from './reading.ts';
+import { hasHours, isWhole, type ReadLoad, readLoads, runsOn, toldHours, type Use } from './reading.ts';
 import { dailyCharge } from './rules.ts';
 
 export { useAssumptions } from './assume.ts';
@@ -16,14 +16,14 @@ export type { LoadUse } from './idle.ts';
 export type { Use } from './reading.ts';
 
 /** Hours a day (h) that a load is on: as told, else typical, else all day. */
-function hoursOn(reading: Reading, use: Use, values: Values): number {
+function hoursOn(reading: ReadLoad, use: Use, values: Values): number {
   const { load, key, row } = reading;
   if (hasHours(load)) return toldHours(load)!;
   return row && !runsOn(reading, use) ? (values[`${key} hours a day`] ?? row.hoursPerDay[1]) : 24;
 }
 
 /** Share of the time (0–1) that a load which is on really draws. */
-function dutyOf(reading: Reading, use: Use, values: Values, trace?: Trace): number {
+function dutyOf(reading: ReadLoad, use: Use, values: Values, trace?: Trace): number {
   const { load } = reading;
   if (load.dutyPercent !== undefined) return load.dutyPercent / 100;
   if (!reading.cycles) return 1;
@@ -32,7 +32,7 @@ function dutyOf(reading: Reading, use: Use, values: Values, trace?: Trace): numb
 
 /** What each load takes from the battery a day (Ah at the nominal voltage), and an inverter that is left on. */
 export function usePerLoad(use: Use, values: Values, trace?: Trace): LoadUse[] {
-  const readings = read(use);
+  const readings = readLoads(use);
   // One inverter waits for all compressors.
   const waitsFor = readings.find(({ load, cycles }) => load.supply === 'ac' && cycles);
   const parts = readings.map(reading => {

@@ -32,7 +32,7 @@ export interface Use {
 }
 
 /** How a load was read: what is taken from the person and what from the table of appliances. */
-export interface Reading {
+export interface ReadLoad {
   readonly load: Load;
   /** Tells loads of one name apart: "fan", "fan2". Starts the names of their assumptions. */
   readonly key: string;
@@ -47,7 +47,7 @@ export interface Reading {
 export const isDrawTold = (load: Load): boolean => load.currentA !== undefined || load.powerW !== undefined;
 
 /** The readings of all loads, in their order. */
-export const read = (use: Pick<Use, 'loads'>): Reading[] =>
+export const readLoads = (use: Pick<Use, 'loads'>): ReadLoad[] =>
   use.loads.map((load, i) => {
     const { row, kind } = builtAs(load);
     const before = use.loads.slice(0, i).filter(other => other.name === load.name).length;
@@ -90,7 +90,7 @@ export const toldHours = ({ hoursPerDay, minutesPerDay, hoursOnce }: Load): numb
   hoursPerDay ?? (minutesPerDay === undefined ? hoursOnce && Math.min(24, hoursOnce) : minutesPerDay / 60);
 
 /** A load alone without hours runs on and on; among others it has the typical hours of its kind. */
-export function runsOn({ load, row, cycles }: Reading, use: Use): boolean {
+export function runsOn({ load, row, cycles }: ReadLoad, use: Use): boolean {
   if (cycles || load.isAverage || !row || row.setPointC !== undefined || use.doAllRunOn) return true;
   if (isAlwaysOn(row)) return true;
   const isAlone = use.loads.length === 1 && isDrawTold(load);

@@ -2,7 +2,7 @@ import { randomInt } from 'node:crypto';
 import type { Pool, QueryConfig, QueryResult } from 'pg';
 import type { Memory } from '#conversation/memory.ts';
 import { emptyMemory } from '#conversation/memory.ts';
-import type { Claim, Claimed, Loaded, Pruned, Sent, Tally } from '#conversation/memory-store.ts';
+import type { AnswerLink, Claimed, Loaded, Pruned, Tally, UpdateLease } from '#conversation/memory-store.ts';
 import { ClaimLost, Damaged, StaleRevision } from '#conversation/memory-store.ts';
 import { readOwn, writeMemory } from '../document.ts';
 import type { KeptStore, StoreOptions } from '../kept.ts';
@@ -157,7 +157,7 @@ export class PostgresStore implements KeptStore {
     await this.#query(sql('leave', this.#vault.hash(chat), null));
   }
 
-  async claim(update: number, at: number): Promise<Claim> {
+  async claim(update: number, at: number): Promise<UpdateLease> {
     // Before the first claim the run's lock must stand, or others would think us dead.
     await this.#do(() => this.#locks.session());
     if ((await this.#query(sql('take', update, this.#run, at))).rowCount === 1) return { state: 'new' };
@@ -174,7 +174,7 @@ export class PostgresStore implements KeptStore {
     return rows[0]?.is_done ? { state: 'done', answer: rows[0].answer ?? undefined } : { state: 'busy' };
   }
 
-  async finish(update: number, sent?: Sent): Promise<void> {
+  async finish(update: number, sent?: AnswerLink): Promise<void> {
     const chat = sent ? this.#vault.hash(sent.chat) : null;
     await this.#query(sql('finish', update, chat, sent?.question ?? null, sent?.answer ?? null));
   }

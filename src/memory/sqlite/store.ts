@@ -1,7 +1,7 @@
 import { randomInt } from 'node:crypto';
 import type { Memory } from '#conversation/memory.ts';
 import { emptyMemory } from '#conversation/memory.ts';
-import type { Claim, Claimed, Loaded, Pruned, Sent, Tally } from '#conversation/memory-store.ts';
+import type { AnswerLink, Claimed, Loaded, Pruned, Tally, UpdateLease } from '#conversation/memory-store.ts';
 import { ClaimLost, StaleRevision } from '#conversation/memory-store.ts';
 import { readOwn, writeMemory } from '../document.ts';
 import type { StoreOptions } from '../kept.ts';
@@ -216,8 +216,8 @@ export class SqliteStore implements KeptStore {
     return this.#do(() => void this.#sql.leave.run(null, this.#row(chat)));
   }
 
-  claim(update: number, at: number): Promise<Claim> {
-    return this.#do((): Claim => {
+  claim(update: number, at: number): Promise<UpdateLease> {
+    return this.#do((): UpdateLease => {
       if (this.#sql.take.run(update, this.#run, at).changes === 1) return { state: 'new' };
       const found = this.#sql.taken.get(update);
       if (found?.is_done) return { state: 'done', answer: (found.answer as string | null) ?? undefined };
@@ -233,7 +233,7 @@ export class SqliteStore implements KeptStore {
     });
   }
 
-  finish(update: number, sent?: Sent): Promise<void> {
+  finish(update: number, sent?: AnswerLink): Promise<void> {
     return this.#do(() => {
       const chat = sent ? this.#vault.hash(sent.chat) : null;
       this.#sql.finish.run(chat, sent?.question ?? null, sent?.answer ?? null, update);

@@ -1,6 +1,6 @@
 import type { Memory } from '#conversation/memory.ts';
 import { emptyMemory } from '#conversation/memory.ts';
-import type { Claim, Claimed, Loaded, Pruned, Sent, Tally } from '#conversation/memory-store.ts';
+import type { AnswerLink, Claimed, Loaded, Pruned, Tally, UpdateLease } from '#conversation/memory-store.ts';
 import { ClaimLost, StaleRevision } from '#conversation/memory-store.ts';
 import { readOwn, writeMemory } from '../document.ts';
 import { dayOf, defaultReleaseAfterMs, type KeptStore, type StoreOptions } from '../kept.ts';
@@ -23,7 +23,7 @@ interface ClaimRow {
   isDone: boolean;
   chat?: string;
   reply?: string;
-  sent?: Sent;
+  sent?: AnswerLink;
 }
 
 /** A store that lives as long as the process: for tests and for `ask`. Nothing is sealed, nothing is written. */
@@ -122,7 +122,7 @@ export class VolatileStore implements KeptStore {
     if (row) this.#memories.set(this.#chat(chat), { ...row, dropDay: undefined });
   }
 
-  async claim(update: number, at: number): Promise<Claim> {
+  async claim(update: number, at: number): Promise<UpdateLease> {
     const row = this.#claims.get(update);
     if (!row) {
       this.#claims.set(update, { at, isFree: false, isDone: false });
@@ -137,7 +137,7 @@ export class VolatileStore implements KeptStore {
     return { state: 'again', reply: row.reply, ...(isUnsent && { isUnsent }) };
   }
 
-  async finish(update: number, sent?: Sent): Promise<void> {
+  async finish(update: number, sent?: AnswerLink): Promise<void> {
     const row = this.#claims.get(update);
     if (!row) return;
     row.isDone = true;

@@ -1,7 +1,7 @@
 import { type Api, InputFile } from 'grammy';
 import type { Message } from 'grammy/types';
 import { unpaced } from './pace.ts';
-import type { Content, Place, Sent } from './place.ts';
+import type { Content, Place, SentMessage } from './place.ts';
 
 const fileOf = (picture: Buffer): InputFile => new InputFile(picture, 'chart.png');
 const noPreview = { link_preview_options: { is_disabled: true } } as const;
@@ -51,7 +51,7 @@ export async function callSend(api: Api, place: Place, content: Content): Promis
 /** Edits a message, once; of one with a picture only the words below it, where that is wanted. */
 export async function callEdit(
   api: Api,
-  { chat, id, onlyFor }: Sent,
+  { chat, id, onlyFor }: SentMessage,
   { said, buttons, picture }: Content,
   part: 'picture' | 'caption',
 ): Promise<unknown> {

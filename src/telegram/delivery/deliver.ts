@@ -3,16 +3,16 @@ import type { Chart } from '#answer/chart/chart.ts';
 import { type Claimed, type Loaded, StaleRevision } from '#conversation/memory-store.ts';
 import type { Pictures } from '#telegram/ui/pictures.ts';
 import type { KeptAnswers } from '#telegram/updates/kept.ts';
-import { type Ask, isForgotten, type Mind, type Thought, think } from '#telegram/updates/think.ts';
+import { type AnswerDeps, type Ask, type Draft, isForgotten, think } from '#telegram/updates/think.ts';
 import { Cut, isLine, isUnsent } from './fault.ts';
 import type { Highest } from './highest.ts';
 import { Held, type Hold } from './hold.ts';
-import type { Sent, Unsent } from './place.ts';
+import type { SentMessage, Unsent } from './place.ts';
 import { seek } from './seek.ts';
 import type { Sender } from './send.ts';
 
 /** What the handlers of one bot share. */
-export interface Room extends Mind {
+export interface BotContext extends AnswerDeps {
   readonly kept: KeptAnswers;
   readonly sender: Sender;
   readonly pictures: Pictures;
@@ -26,7 +26,7 @@ export interface Room extends Mind {
 }
 
 /** A reply ready to go out, as it is also kept until it is known to have gone out. */
-export interface Reply extends Unsent {
+export interface OutgoingReply extends Unsent {
   /** A picture that goes out with the words. */
   readonly chart?: Chart;
   /** A reaction on the message, which says it all where it is allowed. */
@@ -39,9 +39,9 @@ export interface Reply extends Unsent {
 
 /** An answer as it went out. */
 export interface Delivered {
-  readonly thought: Thought;
-  readonly reply: Reply;
-  readonly sent: Sent | undefined;
+  readonly draft: Draft;
+  readonly reply: OutgoingReply;
+  readonly sent: SentMessage | undefined;
 }
 
 const attempts = 4;
@@ -53,31 +53,31 @@ const attempts = 4;
  * @throws Held where the chat has to wait, Cut where the line broke, so that the reply is due still
  */
 export async function deliver(
-  room: Room,
+  room: BotContext,
   update: number,
   ask: Ask,
-  make: (thought: Thought) => Reply,
+  make: (draft: Draft) => OutgoingReply,
   { isLater = false }: { readonly isLater?: boolean } = {},
 ): Promise<Delivered> {
   for (let attempt = 1; ; attempt++) {
-    const thought = await think(room, ask);
-    const reply = { ...make(thought), after: room.highest.of(ask.chat), askedMs: ask.at.getTime() };
+    const draft = await think(room, ask);
+    const reply = { ...make(draft), after: room.highest.of(ask.chat), askedMs: ask.at.getTime() };
     const closing = { update, reply: JSON.stringify(reply) };
     // What has to wait for its turn is kept, so that nothing and nobody else has to.
-    const isKept = isLater || room.hold.leftMs(ask.chat) > 0 || thought.memory !== thought.before;
+    const isKept = isLater || room.hold.leftMs(ask.chat) > 0 || draft.memory !== draft.before;
     try {
-      await commit(room, String(ask.chat), thought, closing, isKept);
+      await commit(room, String(ask.chat), draft, closing, isKept);
     } catch (error) {
       if (error instanceof StaleRevision && attempt < attempts) continue;
       throw error;
     }
-    if (isForgotten(thought)) room.kept.drop(ask.chat);
+    if (isForgotten(draft)) room.kept.drop(ask.chat);
     try {
-      return { thought, reply, sent: isLater ? undefined : await postFirst(room, reply) };
+      return { draft, reply, sent: isLater ? undefined : await postFirst(room, reply) };
     } catch (error) {
       if (error instanceof Held) {
         // What changed no memory was not kept beside it either.
-        if (!isKept && !isForgotten(thought)) await commit(room, String(ask.chat), thought, closing, true);
+        if (!isKept && !isForgotten(draft)) await commit(room, String(ask.chat), draft, closing, true);
         error.isKept = true;
       }
       throw error;
@@ -87,7 +87,7 @@ export async function deliver(
 
 /** Keeps what a ban kept from being said, so that it outlives the process; the update has to be this process's. */
 export async function keepUnsent(
-  { deps: { store }, highest }: Room,
+  { deps: { store }, highest }: BotContext,
   update: number,
   held: Held,
   askedMs: number,
@@ -96,29 +96,29 @@ export async function keepUnsent(
   if (held.isKept || unsent === undefined) return;
   const { chat } = unsent.place;
   const { memory, revision } = await store.load(String(chat));
-  const reply: Reply = { ...unsent, after: highest.of(chat), askedMs };
+  const reply: OutgoingReply = { ...unsent, after: highest.of(chat), askedMs };
   await store.save(String(chat), memory, revision, { update, reply: JSON.stringify(reply) });
 }
 
 async function commit(
-  room: Room,
+  room: BotContext,
   chat: string,
-  thought: Thought,
+  draft: Draft,
   update: Claimed,
   isKept: boolean,
 ): Promise<void> {
   const { store } = room.deps;
-  if (isForgotten(thought)) await store.forget(chat, update);
-  else if (isKept) await store.save(chat, thought.memory, thought.revision, update);
+  if (isForgotten(draft)) await store.forget(chat, update);
+  else if (isKept) await store.save(chat, draft.memory, draft.revision, update);
 }
 
 /** Keeps a memory together with a reply that the conversation had no part in, and sends that. @throws Held, Cut */
 export async function keptAndSent(
-  room: Room,
+  room: BotContext,
   update: number,
   { memory, revision }: Loaded,
-  reply: Reply,
-): Promise<Sent | undefined> {
+  reply: OutgoingReply,
+): Promise<SentMessage | undefined> {
   const { chat } = reply.place;
   const kept = { ...reply, after: room.highest.of(chat) };
   await room.deps.store.save(String(chat), memory, revision, { update, reply: JSON.stringify(kept) });
@@ -131,7 +131,7 @@ export async function keptAndSent(
 }
 
 /** Sends a reply that was never sent; where the line breaks around that, looks whether it arrived. */
-export async function postFirst(room: Room, reply: Reply): Promise<Sent | undefined> {
+export async function postFirst(room: BotContext, reply: OutgoingReply): Promise<SentMessage | undefined> {
   try {
     return await post(room, reply, false);
   } catch (error) {
@@ -141,7 +141,7 @@ export async function postFirst(room: Room, reply: Reply): Promise<Sent | undefi
 }
 
 /** Sends a reply of which nobody knows whether it went out before; only if it is not found in the chat. @throws Cut */
-export async function postAgain(room: Room, reply: Reply): Promise<Sent | undefined> {
+export async function postAgain(room: BotContext, reply: OutgoingReply): Promise<SentMessage | undefined> {
   try {
     return await post(room, reply, true);
   } catch (error) {
@@ -151,10 +151,10 @@ export async function postAgain(room: Room, reply: Reply): Promise<Sent | undefi
 
 /** Sends a reply, or puts it in the place of the answer that it renews, or where it stands already. */
 async function post(
-  room: Room,
-  { at, place, chart, react, after, ...words }: Reply,
+  room: BotContext,
+  { at, place, chart, react, after, ...words }: OutgoingReply,
   mayStand: boolean,
-): Promise<Sent | undefined> {
+): Promise<SentMessage | undefined> {
   const { sender, deps } = room;
   if (react !== undefined && (await sender.react(place, react))) return undefined;
   // Talk among people gets no answer.
@@ -168,7 +168,7 @@ async function post(
 
 /** The picture of a chart on the ground that its chat has chosen; none where drawing fails: the words say it all. */
 export async function drawn(
-  { pictures, deps }: Room,
+  { pictures, deps }: BotContext,
   chart: Chart,
   chat: number,
 ): Promise<Buffer | undefined> {

@@ -45,7 +45,7 @@ export interface Content {
 }
 
 /** A message that stands in a chat. One that a single person sees counts apart: its number is below 0. */
-export interface Sent {
+export interface SentMessage {
   readonly chat: number;
   readonly id: number;
   /** Who sees it, where that is one person. */
@@ -55,7 +55,7 @@ export interface Sent {
 /** What was to be said and was not: where, and in the place of which message. */
 export interface Unsent extends Omit<Content, 'picture'> {
   readonly place: Place;
-  readonly at?: Sent;
+  readonly at?: SentMessage;
 }
 
 /** The number of a message, below 0 for one that a single person sees. */

@@ -1,6 +1,6 @@
 import type { MemoryStore } from '#conversation/memory-store.ts';
 import { isDense } from './highest.ts';
-import type { Content, Place, Sent } from './place.ts';
+import type { Content, Place, SentMessage } from './place.ts';
 import type { Sender } from './send.ts';
 
 /** So many numbers without a message, one after the other, are the end of a supergroup's talk. */
@@ -25,7 +25,7 @@ export async function seek(
   { chat, replyTo, onlyFor }: Place,
   content: Content,
   after?: number,
-): Promise<Sent | undefined> {
+): Promise<SentMessage | undefined> {
   // What only its asker sees has no number that could be tried.
   if (replyTo === undefined || onlyFor !== undefined) return undefined;
   const noted = await store.answersIn(String(chat));

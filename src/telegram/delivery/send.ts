@@ -15,7 +15,7 @@ import {
   isUnwhisperable,
 } from './fault.ts';
 import { Held, type Hold } from './hold.ts';
-import { type Content, idOf, type Place, type Sent } from './place.ts';
+import { type Content, idOf, type Place, type SentMessage } from './place.ts';
 
 /** What the sender tells of: a chat that moved, or is closed to us. */
 export interface Events {
@@ -71,7 +71,7 @@ export class Sender {
    * @returns the message, or undefined where the chat is closed to us, or one person alone can't be told
    * @throws Held, and what it could not get around
    */
-  async send(place: Place, content: Content): Promise<Sent | undefined> {
+  async send(place: Place, content: Content): Promise<SentMessage | undefined> {
     if (place.onlyFor !== undefined) return this.#whisper(place, content);
     try {
       return await this.#send(place, content);
@@ -97,7 +97,7 @@ export class Sender {
    * Tells one person of a group; where that can't be, tells all what all may see, and them in private what nobody
    * else should: never the one in the place of the other.
    */
-  async #whisper(place: Place, content: Content): Promise<Sent | undefined> {
+  async #whisper(place: Place, content: Content): Promise<SentMessage | undefined> {
     const { onlyFor, ...open } = place;
     const { person, press, command } = onlyFor!;
     const isOwnMatter = press !== undefined || command !== undefined;
@@ -123,7 +123,10 @@ export class Sender {
   }
 
   /** Telegram lets a bot write to those alone who wrote to it. */
-  async #inPrivate(person: number, { instead: _instead, ...content }: Content): Promise<Sent | undefined> {
+  async #inPrivate(
+    person: number,
+    { instead: _instead, ...content }: Content,
+  ): Promise<SentMessage | undefined> {
     try {
       return await this.#send({ chat: person }, content);
     } catch (error) {
@@ -133,7 +136,7 @@ export class Sender {
   }
 
   /** Puts something else in the place of an answer; where that is gone, or has no room for it, sends it anew. */
-  async edit(at: Sent, place: Place, content: Content): Promise<Sent | undefined> {
+  async edit(at: SentMessage, place: Place, content: Content): Promise<SentMessage | undefined> {
     try {
       await this.#edit(at, content);
       return at;
@@ -159,7 +162,7 @@ export class Sender {
    * Puts an answer into a message of which nobody knows whose it is; a picture has its caption put there.
    * @returns whose it is: 'ours' now holds the answer; 'none' where no message is; 'unknown' where none can be told
    */
-  async lay(at: Sent, content: Content): Promise<'ours' | 'others' | 'none' | 'unknown'> {
+  async lay(at: SentMessage, content: Content): Promise<'ours' | 'others' | 'none' | 'unknown'> {
     try {
       await this.#edit(at, content, 'caption');
       return 'ours';
@@ -175,7 +178,7 @@ export class Sender {
   }
 
   /** Changes only the buttons of an answer. That they stay is no fault worth an answer. */
-  async rebutton(at: Sent, buttons: InlineKeyboardMarkup | undefined): Promise<void> {
+  async rebutton(at: SentMessage, buttons: InlineKeyboardMarkup | undefined): Promise<void> {
     const markup = buttons === undefined ? {} : { reply_markup: buttons };
     await this.#api.editMessageReplyMarkup(at.chat, at.id, markup).catch(() => undefined);
   }
@@ -192,7 +195,7 @@ export class Sender {
     }
   }
 
-  async #send(place: Place, content: Content): Promise<Sent> {
+  async #send(place: Place, content: Content): Promise<SentMessage> {
     const sent: Message = await this.#again(
       () => this.#hold.during(place.chat, () => callSend(this.#api, place, content)),
       isUnsent,
@@ -201,7 +204,7 @@ export class Sender {
     return { chat: place.chat, id: idOf(sent), ...(isWhisper && { onlyFor: place.onlyFor!.person }) };
   }
 
-  async #edit(at: Sent, content: Content, part: 'picture' | 'caption' = 'picture'): Promise<void> {
+  async #edit(at: SentMessage, content: Content, part: 'picture' | 'caption' = 'picture'): Promise<void> {
     // To edit twice says nothing twice.
     await this.#again(() => this.#hold.during(at.chat, () => callEdit(this.#api, at, content, part)), isLine);
   }

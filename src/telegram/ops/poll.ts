@@ -6,7 +6,7 @@ import { setMenus } from '#telegram/ui/menu.ts';
 import { Busy, Unkept } from '#telegram/updates/bot.ts';
 import { allowedUpdates } from '#telegram/updates/sort.ts';
 import type { Log } from './deps.ts';
-import { someDone, Taken } from './taken.ts';
+import { OffsetTracker, someDone } from './offset-tracker.ts';
 
 /** A bot that is running. */
 export interface Running {
@@ -49,7 +49,7 @@ const isWebhookSet = (error: unknown): boolean =>
 export function poll(bot: Bot, log: Log, options: PollOptions = {}): Running {
   const { timeoutSec = 30, backOffMs = { first: 300, last: 15_000 }, onHeard, onPolling } = options;
   const ended = Promise.withResolvers<void>();
-  const taken = new Taken(options.overdueMs);
+  const taken = new OffsetTracker(options.overdueMs);
   const stopping = new AbortController();
   let isReady = false;
 

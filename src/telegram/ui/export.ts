@@ -1,9 +1,9 @@
 import { type Api, GrammyError, InputFile } from 'grammy';
 import type { Message } from 'grammy/types';
 import type { Memory } from '#conversation/memory.ts';
-import type { Room } from '#telegram/delivery/deliver.ts';
+import type { BotContext } from '#telegram/delivery/deliver.ts';
 import { isGone } from '#telegram/delivery/fault.ts';
-import { placeOf, type Sent } from '#telegram/delivery/place.ts';
+import { placeOf, type SentMessage } from '#telegram/delivery/place.ts';
 import { nameIn } from '#telegram/updates/names.ts';
 import { isAnonymousAdmin } from '#telegram/updates/people.ts';
 import { say } from './say.ts';
@@ -22,7 +22,11 @@ export function partOf(memory: Memory, name: string): Partial<Memory> {
 }
 
 /** Sends a person what is kept of them, as a file, and only to them. */
-export async function sendExport(room: Room, api: Api, message: Message): Promise<Sent | undefined> {
+export async function sendExport(
+  room: BotContext,
+  api: Api,
+  message: Message,
+): Promise<SentMessage | undefined> {
   const person = message.from?.id;
   const place = placeOf(message);
   const { memory } = await room.deps.store.load(String(message.chat.id));

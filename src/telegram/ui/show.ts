@@ -1,6 +1,6 @@
 import type { InlineKeyboardMarkup, Message } from 'grammy/types';
-import { drawn, type Room } from '#telegram/delivery/deliver.ts';
-import { idOf, placeOf, type Sent } from '#telegram/delivery/place.ts';
+import { type BotContext, drawn } from '#telegram/delivery/deliver.ts';
+import { idOf, placeOf, type SentMessage } from '#telegram/delivery/place.ts';
 import type { Kept } from '#telegram/updates/kept.ts';
 import { workingOf } from '#telegram/updates/think.ts';
 import { type Button, hash, keyboard } from './buttons.ts';
@@ -12,7 +12,7 @@ import { labels } from './words.ts';
 /** Private chats of which it is remembered that a key stands there. */
 const mostKeyed = 10_000;
 
-const sentOf = (answer: Message): Sent => ({
+const sentOf = (answer: Message): SentMessage => ({
   chat: answer.chat.id,
   id: idOf(answer),
   ...(answer.receiver_user && { onlyFor: answer.receiver_user.id }),
@@ -31,11 +31,11 @@ const left = (text: string, { asker }: Button, kept: Kept): InlineKeyboardMarkup
  * It is shown once, so a second tap on the way does nothing.
  */
 export async function showWorking(
-  room: Room,
+  room: BotContext,
   answer: Message,
   button: Button,
   kept: Kept,
-): Promise<Sent | undefined> {
+): Promise<SentMessage | undefined> {
   const at = sentOf(answer);
   const after: Kept = { ...kept, hasWorking: false };
   const again = kept.again();
@@ -59,11 +59,11 @@ export async function showWorking(
 
 /** Sends the picture of an answer in reply to it, with all its numbers as words; where pictures are refused a table of them, else words. */
 export async function showPicture(
-  room: Room,
+  room: BotContext,
   answer: Message,
   button: Button,
   kept: Kept,
-): Promise<Sent | undefined> {
+): Promise<SentMessage | undefined> {
   const at = sentOf(answer);
   const after: Kept = { ...kept, hasPicture: false };
   const chart = kept.again().chart?.();
@@ -78,7 +78,7 @@ export async function showPicture(
 }
 
 /** Asks where somebody is, with a key that shares it; only they can see and press it. */
-export async function askPlace(room: Room, answer: Message): Promise<Sent | undefined> {
+export async function askPlace(room: BotContext, answer: Message): Promise<SentMessage | undefined> {
   const { share, shareHow } = labels;
   const keys = {
     keyboard: [[{ text: share, request_location: true as const }]],

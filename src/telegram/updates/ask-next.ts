@@ -1,7 +1,7 @@
 import type { User } from 'grammy/types';
 import { deliver } from '#telegram/delivery/deliver.ts';
-import { idOf, type Place, placeOf, type Sent } from '#telegram/delivery/place.ts';
-import { lay } from '#telegram/ui/lay.ts';
+import { idOf, type Place, placeOf, type SentMessage } from '#telegram/delivery/place.ts';
+import { render } from '#telegram/ui/render.ts';
 import type { Kept } from './kept.ts';
 import type { Pressed } from './pressed.ts';
 import { keptOf } from './respond.ts';
@@ -22,7 +22,7 @@ export function placeAfter({ message, query }: Pressed): Place {
 }
 
 /** The message that a press stands under. */
-export const messageAt = ({ message, query }: Pressed): Sent => ({
+export const messageAt = ({ message, query }: Pressed): SentMessage => ({
   chat: message.chat.id,
   id: idOf(message),
   ...(message.ephemeral_message_id !== undefined && { onlyFor: query.from.id }),
@@ -33,7 +33,7 @@ export async function askNext(
   pressed: Pressed,
   kept: Kept | undefined,
   text: string,
-): Promise<Sent | undefined> {
+): Promise<SentMessage | undefined> {
   const { room, update, message, button } = pressed;
   const at = messageAt(pressed);
   const place = placeAfter(pressed);
@@ -45,13 +45,13 @@ export async function askNext(
     at: new Date(room.deps.now()),
     onto: kept?.onto,
   };
-  const done = await deliver(room, update, ask, thought => ({
+  const done = await deliver(room, update, ask, draft => ({
     place,
     at,
-    ...lay(thought, button.asker, { byButton: text }),
+    ...render(draft, button.asker, { byButton: text }),
   }));
-  const { sent, thought, reply } = done;
+  const { sent, draft, reply } = done;
   if (sent !== undefined)
-    room.kept.change(at.chat, at.id, keptOf(thought, sent.id, kept?.question ?? '', reply));
+    room.kept.change(at.chat, at.id, keptOf(draft, sent.id, kept?.question ?? '', reply));
   return sent;
 }

@@ -1,15 +1,21 @@
 import { sequentialize } from '@grammyjs/runner';
 import { Bot, type BotConfig, type Context } from 'grammy';
-import { type Sent as Answered, ClaimLost, StoreFailed } from '#conversation/memory-store.ts';
+import { type AnswerLink as Answered, ClaimLost, StoreFailed } from '#conversation/memory-store.ts';
 import { callOver } from '#telegram/delivery/call.ts';
-import { keepUnsent, postAgain, postFirst, type Reply, type Room } from '#telegram/delivery/deliver.ts';
+import {
+  type BotContext,
+  keepUnsent,
+  type OutgoingReply,
+  postAgain,
+  postFirst,
+} from '#telegram/delivery/deliver.ts';
 import { Cut, faultId, faultLine, isUnsent, isWorthTelling, originOf } from '#telegram/delivery/fault.ts';
 import { Highest } from '#telegram/delivery/highest.ts';
 import { Held, Hold } from '#telegram/delivery/hold.ts';
 import { lineTo } from '#telegram/delivery/line.ts';
 import { pace, retryFloods } from '#telegram/delivery/pace.ts';
 import { Parked } from '#telegram/delivery/parked.ts';
-import { placeOf, type Sent } from '#telegram/delivery/place.ts';
+import { placeOf, type SentMessage } from '#telegram/delivery/place.ts';
 import { Poison } from '#telegram/delivery/poison.ts';
 import { Sender } from '#telegram/delivery/send.ts';
 import { Turns } from '#telegram/delivery/turns.ts';
@@ -22,10 +28,10 @@ import { makeHandle } from './handle.ts';
 import { Judge } from './judge.ts';
 import { KeptAnswers } from './kept.ts';
 import { askedMs, goodForMs, LateAnswers, tellLoss } from './late-answers.ts';
-import type { Verdict } from './limits.ts';
+import type { RateDecision } from './limits.ts';
 import type { Moved } from './migrate.ts';
 import { orderKeys } from './order.ts';
-import { Owed } from './owed.ts';
+import { PendingAcks } from './pending-acks.ts';
 import { sharedVerdict } from './shared-limits.ts';
 import { type Job, sort } from './sort.ts';
 
@@ -40,7 +46,7 @@ export class Unkept extends Error {
 }
 
 /** Which message answered a question; of a press there is nothing to note, its answer keeps its place. */
-const answeredBy = (job: Job, sent: Sent | undefined): Answered | undefined =>
+const answeredBy = (job: Job, sent: SentMessage | undefined): Answered | undefined =>
   !sent || sent.id <= 0 || job.kind !== 'question'
     ? undefined
     : { chat: String(sent.chat), question: String(job.message.message_id), answer: String(sent.id) };
@@ -110,7 +116,7 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
   const admins = new Admins(bot.api, deps.now);
   const mayWhisper = (chat: number): Promise<boolean> => admins.has(chat, idOf(token));
   const sender = new Sender(bot.api, { onMoved, onGone, mayWhisper }, hold, backOffMs);
-  const room: Room = {
+  const room: BotContext = {
     settings,
     deps,
     kept,
@@ -124,7 +130,7 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
     bot: idOf(settings.token),
   };
   const parked = new Parked(hold, deps.now, log, (chat, lost) => tellLoss(room, chat, lost));
-  const owed = new Owed(store);
+  const owed = new PendingAcks(store);
   const late = new LateAnswers(room, parked, owed);
   const handle = makeHandle(room, bot.api, onMoved, late.backlog);
   const inOrder = sequentialize<Context>(ctx => orderKeys(ctx.update));
@@ -141,7 +147,7 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
 
   const poison = new Poison();
   /** Comes back to an update when its chat may be written to again. */
-  const park = (ctx: Context, job: Job, verdict: Verdict, held: Held): Promise<void> =>
+  const park = (ctx: Context, job: Job, verdict: RateDecision, held: Held): Promise<void> =>
     parked.put(held.chat, {
       askedMs: askedMs(job, deps.now()),
       goodForMs: goodForMs(held.chat),
@@ -157,7 +163,7 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
           log.warn({ err: error, update }, 'an answer that waits could not be kept'),
         );
 
-  const work = async (ctx: Context, job: Job, verdict: Verdict, wasHeld: boolean): Promise<void> => {
+  const work = async (ctx: Context, job: Job, verdict: RateDecision, wasHeld: boolean): Promise<void> => {
     const update = ctx.update.update_id;
     if (await owed.pay(update)) return;
     const claim = await store.claim(update, deps.now());
@@ -174,7 +180,9 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
       const isKept = reply !== undefined;
       // What a ban kept back was never sent.
       const send = wasHeld || (claim.state === 'again' && claim.isUnsent) ? postFirst : postAgain;
-      const sent = isKept ? await sendKept(send, JSON.parse(reply) as Reply) : await handle(ctx, job, agreed);
+      const sent = isKept
+        ? await sendKept(send, JSON.parse(reply) as OutgoingReply)
+        : await handle(ctx, job, agreed);
       if (sent === 'kept') return await owed.release(update);
       answered = answeredBy(job, sent);
     } catch (error) {
@@ -192,13 +200,13 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
   };
 
   /** What stands there now is not what was known of that answer: its buttons find out by the message. */
-  const sendKept = async (send: typeof postFirst, reply: Reply): Promise<Sent | undefined> => {
+  const sendKept = async (send: typeof postFirst, reply: OutgoingReply): Promise<SentMessage | undefined> => {
     const sent = await send(room, reply);
     if (reply.at !== undefined) kept.lose(reply.at.chat, reply.at.id);
     return sent;
   };
 
-  const inTurn = (ctx: Context, job: Job, verdict: Verdict, wasHeld = false): Promise<void> => {
+  const inTurn = (ctx: Context, job: Job, verdict: RateDecision, wasHeld = false): Promise<void> => {
     const chat = lockOf(job);
     return inOrder(ctx, () =>
       chat === undefined

@@ -5,7 +5,7 @@ import { emptyMemory, type Memory } from '#conversation/memory.ts';
 import { hash } from '#telegram/ui/buttons.ts';
 import { say } from '#telegram/ui/say.ts';
 import { nameOf } from './people.ts';
-import type { Mind } from './think.ts';
+import type { AnswerDeps } from './think.ts';
 
 /** Answers in chats that the bot is not in: inline queries and guest queries. Nothing is kept of them. */
 
@@ -30,12 +30,12 @@ const article = (answer: Answer, question: string): InlineQueryResultArticle => 
 };
 
 /** What a person told the bot in private: the only memory that may go with them into other chats. */
-async function ownMemory({ deps }: Mind, person: number): Promise<Memory> {
+async function ownMemory({ deps }: AnswerDeps, person: number): Promise<Memory> {
   return (await deps.store.load(String(person))).memory;
 }
 
 function answerTo(
-  { deps, settings }: Mind,
+  { deps, settings }: AnswerDeps,
   memory: Memory,
   from: string,
   text: string,
@@ -54,7 +54,7 @@ function answerTo(
 }
 
 /** Offers an answer to what is being typed after the bot's name. */
-export async function answerInline(mind: Mind, api: Api, query: InlineQuery): Promise<void> {
+export async function answerInline(mind: AnswerDeps, api: Api, query: InlineQuery): Promise<void> {
   const text = query.query.trim();
   const button = { text: 'How to ask', start_parameter: 'help' };
   if (text === '') return void (await api.answerInlineQuery(query.id, [], { cache_time: 300, button }));
@@ -75,7 +75,7 @@ export async function answerInline(mind: Mind, api: Api, query: InlineQuery): Pr
  * Answers a message in a chat that called the bot as a guest. The chat's id means nothing to us, so nothing is looked
  * up by it; the asker's own rig is used only where they say "my".
  */
-export async function answerGuest(mind: Mind, api: Api, message: Message, text: string): Promise<void> {
+export async function answerGuest(mind: AnswerDeps, api: Api, message: Message, text: string): Promise<void> {
   const isOwn = /\b(my|mine|our)\b/i.test(text) && message.from !== undefined;
   const memory = isOwn ? await ownMemory(mind, message.from!.id) : emptyMemory();
   const answer = answerTo(mind, memory, nameOf(message.from), text, message.date * 1000);

@@ -1,15 +1,15 @@
 import type { Api, Context } from 'grammy';
 import type { CallbackQuery, ChatMemberUpdated, User } from 'grammy/types';
 import type { Backlog } from '#telegram/delivery/backlog.ts';
-import type { Room } from '#telegram/delivery/deliver.ts';
-import { placeOf, type Sent } from '#telegram/delivery/place.ts';
+import type { BotContext } from '#telegram/delivery/deliver.ts';
+import { placeOf, type SentMessage } from '#telegram/delivery/place.ts';
 import { whenSlow } from '#telegram/delivery/typing.ts';
 import { exportMessage } from '#telegram/ui/commands.ts';
 import { sendExport } from '#telegram/ui/export.ts';
 import { dropAt, helloText, isArrival, passage } from '#telegram/ui/hello.ts';
 import { say } from '#telegram/ui/say.ts';
 import { answerGuest, answerInline } from './elsewhere.ts';
-import { pauseLine, type Verdict } from './limits.ts';
+import { pauseLine, type RateDecision } from './limits.ts';
 import type { Moved } from './migrate.ts';
 import { withoutUser } from './names.ts';
 import { press } from './press.ts';
@@ -20,14 +20,14 @@ import { Twins } from './twins.ts';
 import { answerWordless } from './wordless.ts';
 
 /** What became of an update: the message that answered it, where there is one; 'kept': it goes out later. */
-type Done = Sent | 'kept' | undefined;
+type Done = SentMessage | 'kept' | undefined;
 
 /** Does what one update asks for. */
-export type Handle = (ctx: Context, job: Job, verdict: Verdict) => Promise<Done>;
+export type Handle = (ctx: Context, job: Job, verdict: RateDecision) => Promise<Done>;
 
 /** Makes the handler of a bot's jobs; what it remembers between them lives in memory and may be lost. */
 export function makeHandle(
-  room: Room,
+  room: BotContext,
   api: Api,
   onMoved: (moved: Moved) => Promise<void>,
   backlog: Backlog,
@@ -37,13 +37,17 @@ export function makeHandle(
   const greeted = new Set<number>();
 
   /** A press beyond the limit gets its word once, and then only ends its spinner. */
-  const pressed = async (ctx: Context, query: CallbackQuery, verdict: Verdict): Promise<Sent | undefined> => {
+  const pressed = async (
+    ctx: Context,
+    query: CallbackQuery,
+    verdict: RateDecision,
+  ): Promise<SentMessage | undefined> => {
     if (verdict === 'answer') return press(room, api, ctx.me, ctx.update.update_id, query);
     await api.answerCallbackQuery(query.id, { text: pauseLine }).catch(() => undefined);
     return undefined;
   };
 
-  const answer = async (update: number, job: Question, verdict: Verdict): Promise<Done> => {
+  const answer = async (update: number, job: Question, verdict: RateDecision): Promise<Done> => {
     const { message, meant, isEdit } = job;
     if (!isEdit && twins.isSecond('message', message)) return undefined;
     const isPrivate = message.chat.type === 'private';

@@ -1,5 +1,5 @@
 import type { Update } from 'grammy/types';
-import { forTurns, Limits, type Verdict } from './limits.ts';
+import { forTurns, Limits, type RateDecision } from './limits.ts';
 import type { Job } from './sort.ts';
 
 /** Updates whose verdict is remembered: one that comes again is not counted again. */
@@ -12,14 +12,14 @@ const mostKept = 5000;
 export class Judge {
   readonly #questions: Limits;
   readonly #turns: Limits;
-  readonly #passed = new Map<number, Verdict>();
+  readonly #passed = new Map<number, RateDecision>();
 
   constructor(now: () => number) {
     this.#questions = new Limits(now);
     this.#turns = new Limits(now, forTurns);
   }
 
-  of({ update_id }: Update, job: Job): Verdict {
+  of({ update_id }: Update, job: Job): RateDecision {
     const known = this.#passed.get(update_id);
     if (known !== undefined) return known;
     const verdict = this.#judge(job);
@@ -28,7 +28,7 @@ export class Judge {
     return verdict;
   }
 
-  #judge(job: Job): Verdict {
+  #judge(job: Job): RateDecision {
     switch (job.kind) {
       case 'question': {
         const { chat, from } = job.message;

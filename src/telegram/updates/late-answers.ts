@@ -1,12 +1,12 @@
-import type { Sent as Answered, MemoryStore } from '#conversation/memory-store.ts';
+import type { AnswerLink as Answered, MemoryStore } from '#conversation/memory-store.ts';
 import { Backlog, type Late } from '#telegram/delivery/backlog.ts';
-import { postAgain, postFirst, type Reply, type Room } from '#telegram/delivery/deliver.ts';
+import { type BotContext, type OutgoingReply, postAgain, postFirst } from '#telegram/delivery/deliver.ts';
 import { Held } from '#telegram/delivery/hold.ts';
 import type { Parked } from '#telegram/delivery/parked.ts';
-import type { Sent } from '#telegram/delivery/place.ts';
+import type { SentMessage } from '#telegram/delivery/place.ts';
 import { sayLate } from '#telegram/ui/late.ts';
 import { say } from '#telegram/ui/say.ts';
-import type { Owed } from './owed.ts';
+import type { PendingAcks } from './pending-acks.ts';
 import { type Job, staleAfterSec } from './sort.ts';
 
 /** When somebody asked for what a job does, ms since 1970. */
@@ -20,7 +20,7 @@ export const goodForMs = (chat: number): number =>
   1000 * (chat > 0 ? staleAfterSec.private : staleAfterSec.group);
 
 /** Says that answers were lost to a ban. */
-export async function tellLoss({ sender }: Room, chat: number, lost: number): Promise<void> {
+export async function tellLoss({ sender }: BotContext, chat: number, lost: number): Promise<void> {
   const what = lost === 1 ? 'One question' : `${lost} questions`;
   await sender.send(
     { chat },
@@ -33,7 +33,7 @@ export async function tellLoss({ sender }: Room, chat: number, lost: number): Pr
 }
 
 /** Which message answered which; nothing to note of one that a single person sees. */
-function notedOf({ place }: Reply, sent: Sent | undefined): Answered | undefined {
+function notedOf({ place }: OutgoingReply, sent: SentMessage | undefined): Answered | undefined {
   if (sent === undefined || sent.id <= 0) return undefined;
   const question = place.replyTo === undefined ? {} : { question: String(place.replyTo) };
   return { chat: String(sent.chat), answer: String(sent.id), ...question };
@@ -42,11 +42,11 @@ function notedOf({ place }: Reply, sent: Sent | undefined): Answered | undefined
 /** Answers that go out later than their question was worked on: in a heap, after a ban, after a crash. */
 export class LateAnswers {
   readonly backlog = new Backlog((chat, lates) => this.#background(() => this.#sendHeap(chat, lates)));
-  readonly #room: Room;
+  readonly #room: BotContext;
   readonly #parked: Parked;
-  readonly #owed: Owed;
+  readonly #owed: PendingAcks;
 
-  constructor(room: Room, parked: Parked, owed: Owed) {
+  constructor(room: BotContext, parked: Parked, owed: PendingAcks) {
     this.#room = room;
     this.#parked = parked;
     this.#owed = owed;
@@ -90,7 +90,7 @@ export class LateAnswers {
       if (claim.state === 'again' || claim.state === 'new') await this.#owed.release(update);
       return;
     }
-    const reply = JSON.parse(claim.reply) as Reply;
+    const reply = JSON.parse(claim.reply) as OutgoingReply;
     const { chat } = reply.place;
     const askedAtMs = reply.askedMs ?? nowMs;
     if (lost !== undefined && claim.isUnsent && deps.now() - askedAtMs > goodForMs(chat)) {

@@ -16,7 +16,7 @@ const minuteMs = 60_000;
 const mostKept = 10_000;
 
 /** What to do with one more question: answer it, ask for a pause once, or say nothing. */
-export type Verdict = 'answer' | 'ask for a pause' | 'silence';
+export type RateDecision = 'answer' | 'ask for a pause' | 'silence';
 
 /** The one kind line of a flood; then it is silent for as long as the line says. */
 export const pauseLine = 'Too many questions at once for me. Give me a minute, then ask again.';
@@ -43,14 +43,14 @@ export class Limits {
   }
 
   /** Notes one more question. A chat is asked for a pause once a minute, however many there need one. */
-  note(chat: number, person: number, isPrivate: boolean): Verdict {
+  note(chat: number, person: number, isPrivate: boolean): RateDecision {
     if (isPrivate) return this.#note(`${chat}`, this.#limit.alone);
     const own = this.#note(`${chat} ${person}`, this.#limit.person);
     const verdict = own === 'answer' ? this.#note(`${chat}`, this.#limit.group) : own;
     return verdict === 'ask for a pause' && this.#note(`${chat} asked`, 1) !== 'answer' ? 'silence' : verdict;
   }
 
-  #note(key: string, most: number): Verdict {
+  #note(key: string, most: number): RateDecision {
     const now = this.#now();
     const tally = this.#tallies.get(key) ?? { since: now, count: 0, pausedUntil: 0 };
     // Taken out and put in again, the map's order is that of the last use.

@@ -1,5 +1,5 @@
 import { drawn } from '#telegram/delivery/deliver.ts';
-import type { Content, Place, Sent } from '#telegram/delivery/place.ts';
+import type { Content, Place, SentMessage } from '#telegram/delivery/place.ts';
 import { captionLimit, captionOf } from '#telegram/ui/caption.ts';
 import { chartTable, workingTable } from '#telegram/ui/rich.ts';
 import { say, workingAlone } from '#telegram/ui/say.ts';
@@ -9,7 +9,7 @@ import type { Pressed } from './pressed.ts';
 import { workingOf } from './think.ts';
 
 /** Shows the working or the picture of somebody else's answer to the one who tapped, and leaves the answer as it is. */
-export async function ownCopy(pressed: Pressed, kept: Kept): Promise<Sent | undefined> {
+export async function ownCopy(pressed: Pressed, kept: Kept): Promise<SentMessage | undefined> {
   const { room, message, query, button, reply } = pressed;
   const place: Place = {
     chat: message.chat.id,

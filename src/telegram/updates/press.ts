@@ -1,7 +1,7 @@
 import type { Api } from 'grammy';
 import type { CallbackQuery, Message } from 'grammy/types';
-import type { Room } from '#telegram/delivery/deliver.ts';
-import { idOf, type Sent } from '#telegram/delivery/place.ts';
+import type { BotContext } from '#telegram/delivery/deliver.ts';
+import { idOf, type SentMessage } from '#telegram/delivery/place.ts';
 import { hash, pressedText, readButton } from '#telegram/ui/buttons.ts';
 import { askPlace, showPicture, showWorking } from '#telegram/ui/show.ts';
 import type { Me } from './addressed.ts';
@@ -16,12 +16,12 @@ import { toasts } from './toasts.ts';
 
 /** Answers a press: at once with a word or none, then by an edit in the answer's place, or to the presser alone. */
 export async function press(
-  room: Room,
+  room: BotContext,
   api: Api,
   me: Me,
   update: number,
   query: CallbackQuery,
-): Promise<Sent | undefined> {
+): Promise<SentMessage | undefined> {
   const reply: Pressed['reply'] = async (toast, more = {}) => {
     const told = { ...(toast && { text: toasts[toast] }), ...more };
     await api.answerCallbackQuery(query.id, told).catch(error => {
@@ -43,7 +43,7 @@ export async function press(
 }
 
 /** What a press under an answer does. */
-async function pressedAnswer(pressed: Pressed, me: Me): Promise<Sent | undefined> {
+async function pressedAnswer(pressed: Pressed, me: Me): Promise<SentMessage | undefined> {
   const { room, query, message, button, reply } = pressed;
   const isOwn = await mayPress(pressed);
   const isShown = button.action === 'working' || button.action === 'picture';
@@ -68,7 +68,10 @@ async function pressedAnswer(pressed: Pressed, me: Me): Promise<Sent | undefined
   return text === undefined ? undefined : askNext(pressed, kept, text);
 }
 
-async function shown({ room, message, button, reply }: Pressed, kept: Kept): Promise<Sent | undefined> {
+async function shown(
+  { room, message, button, reply }: Pressed,
+  kept: Kept,
+): Promise<SentMessage | undefined> {
   await reply();
   const show = button.action === 'working' ? showWorking : showPicture;
   return show(room, message, button, kept);

@@ -1,7 +1,7 @@
-import type { Sent } from '#telegram/delivery/place.ts';
+import type { SentMessage } from '#telegram/delivery/place.ts';
 import { hash } from '#telegram/ui/buttons.ts';
 import { allSubjects, helpPage, type Page, pages, subjectPage } from '#telegram/ui/help.ts';
-import { lay } from '#telegram/ui/lay.ts';
+import { render } from '#telegram/ui/render.ts';
 import { changes } from '#telegram/ui/settings-page.ts';
 import { messageAt, placeAfter } from './ask-next.ts';
 import type { Pressed } from './pressed.ts';
@@ -15,11 +15,11 @@ const kindOf = ({ message }: Pressed) => (message.chat.type === 'private' ? 'pri
 export async function pressedPage(
   pressed: Pressed,
   page: Page | undefined = pages[pressed.button.index],
-): Promise<Sent | undefined> {
+): Promise<SentMessage | undefined> {
   const { room, query, message, reply } = pressed;
   if (page === undefined) return void (await reply('old'));
   const ask = { chat: message.chat.id, person: query.from.id, text: page, at: new Date(room.deps.now()) };
-  const laid = lay(await think(room, { ...ask, kind: kindOf(pressed) }), query.from.id);
+  const laid = render(await think(room, { ...ask, kind: kindOf(pressed) }), query.from.id);
   const { said, buttons } = laid;
   if (message.chat.type === 'private') {
     await reply();
@@ -33,7 +33,7 @@ export async function pressedPage(
 }
 
 /** Turns the help to a subject and back. Before others only its asker turns it. */
-export async function pressedSubject(pressed: Pressed): Promise<Sent | undefined> {
+export async function pressedSubject(pressed: Pressed): Promise<SentMessage | undefined> {
   const { room, query, message, button, reply } = pressed;
   const isOwn =
     message.receiver_user?.id === query.from.id ||
@@ -50,7 +50,7 @@ export async function pressedSubject(pressed: Pressed): Promise<Sent | undefined
 }
 
 /** Changes a setting, once a tap, and shows them as they are now. */
-export async function pressedSetting(pressed: Pressed): Promise<Sent | undefined> {
+export async function pressedSetting(pressed: Pressed): Promise<SentMessage | undefined> {
   const { room, query, message, button, reply } = pressed;
   if (!(await maySet(room, message, query.from.id))) return void (await reply('onlyAdmin'));
   const change = changes[button.index];

@@ -1,12 +1,12 @@
 import type { Api } from 'grammy';
 import type { CallbackQuery, Message } from 'grammy/types';
-import type { Room } from '#telegram/delivery/deliver.ts';
+import type { BotContext } from '#telegram/delivery/deliver.ts';
 import type { Button } from '#telegram/ui/buttons.ts';
 import type { Toast } from './toasts.ts';
 
 /** A press as it is worked on. */
 export interface Pressed {
-  readonly room: Room;
+  readonly room: BotContext;
   readonly api: Api;
   readonly update: number;
   readonly query: CallbackQuery;

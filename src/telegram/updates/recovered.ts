@@ -1,8 +1,8 @@
 import type { Message } from 'grammy/types';
-import type { Room } from '#telegram/delivery/deliver.ts';
+import type { BotContext } from '#telegram/delivery/deliver.ts';
 import { idOf } from '#telegram/delivery/place.ts';
 import { hash } from '#telegram/ui/buttons.ts';
-import { lay } from '#telegram/ui/lay.ts';
+import { render } from '#telegram/ui/render.ts';
 import { addressed, type Me } from './addressed.ts';
 import type { Kept } from './kept.ts';
 import { askOf, keptOf } from './respond.ts';
@@ -12,12 +12,12 @@ import { think } from './think.ts';
 export const shownOf = (message: Message): string => message.text ?? message.caption ?? '';
 
 /** After a restart: answers the question again, without saving, and trusts it only if it gives the same words. */
-export async function recovered(room: Room, me: Me, answer: Message): Promise<Kept | undefined> {
+export async function recovered(room: BotContext, me: Me, answer: Message): Promise<Kept | undefined> {
   const question = answer.reply_to_message as Message | undefined;
   const meant = question === undefined ? undefined : addressed(question, me);
   if (question === undefined || meant === undefined) return undefined;
-  const thought = await think(room, askOf({ message: { ...question, chat: answer.chat } as Message, meant }));
-  const laid = lay(thought, 0);
+  const draft = await think(room, askOf({ message: { ...question, chat: answer.chat } as Message, meant }));
+  const laid = render(draft, 0);
   const isSame = laid.said.text === shownOf(answer);
-  return isSame ? keptOf(thought, idOf(answer), hash(meant.text), laid) : undefined;
+  return isSame ? keptOf(draft, idOf(answer), hash(meant.text), laid) : undefined;
 }

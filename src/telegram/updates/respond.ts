@@ -1,19 +1,19 @@
 import type { Message } from 'grammy/types';
-import { type Delivered, deliver, type Reply, type Room } from '#telegram/delivery/deliver.ts';
+import { type BotContext, type Delivered, deliver, type OutgoingReply } from '#telegram/delivery/deliver.ts';
 import { type Place, placeOf } from '#telegram/delivery/place.ts';
 import { hash } from '#telegram/ui/buttons.ts';
 import { doorTo, type Page, pages } from '#telegram/ui/help.ts';
-import { lacksPlace, lay } from '#telegram/ui/lay.ts';
+import { lacksPlace, render } from '#telegram/ui/render.ts';
 import type { Kept } from './kept.ts';
 import { isAnonymousAdmin } from './people.ts';
 import type { Question } from './sort.ts';
-import { type Ask, hasWorking, isForgotten, type Thought } from './think.ts';
+import { type Ask, type Draft, hasWorking, isForgotten } from './think.ts';
 
 /** An edit of a question that was never answered counts for two minutes: it may only now be addressed. */
 const lateAddressSec = 120;
 
 /** Pages that in a group only their asker needs to see. What wasn't understood is asked back before all. */
-const isForOne = ({ answer, kind }: Thought): boolean =>
+const isForOne = ({ answer, kind }: Draft): boolean =>
   kind === 'group' && (pages as readonly string[]).includes(answer.intent);
 
 /** The question of a message, as the conversation wants it. */
@@ -32,35 +32,35 @@ export function askOf({ message, meant }: Pick<Question, 'message' | 'meant'>, k
 }
 
 /** What to remember of an answer as it now stands in the chat. */
-export const keptOf = (thought: Thought, answerId: number, question: string, reply: Shown): Kept => ({
+export const keptOf = (draft: Draft, answerId: number, question: string, reply: Shown): Kept => ({
   answerId,
   question,
   shown: hash(reply.said.text),
-  onto: thought.memory.frames.at(-1),
-  hasWorking: hasWorking(thought.answer),
-  hasPicture: reply.chart === undefined && thought.answer.chart !== undefined,
-  again: thought.answer.again ?? (() => thought.answer),
-  next: thought.answer.next,
-  lacksPlace: lacksPlace(thought),
+  onto: draft.memory.frames.at(-1),
+  hasWorking: hasWorking(draft.answer),
+  hasPicture: reply.chart === undefined && draft.answer.chart !== undefined,
+  again: draft.answer.again ?? (() => draft.answer),
+  next: draft.answer.next,
+  lacksPlace: lacksPlace(draft),
 });
 
-type Shown = Pick<Reply, 'said' | 'chart'>;
+type Shown = Pick<OutgoingReply, 'said' | 'chart'>;
 
 /** The words of a question that may be passed on: those of a private chat, where inline answers are on. */
-const passedOn = (room: Room, { message, meant }: Question): string | undefined =>
+const passedOn = (room: BotContext, { message, meant }: Question): string | undefined =>
   message.chat.type === 'private' && room.me().supports_inline_queries && meant.source === message
     ? meant.text
     : undefined;
 
 /** Where a page for one person goes: to them alone, and for all only the door to it. */
-function forOne(place: Place, { answer, kind }: Thought, person: number | undefined): Partial<Reply> {
-  if (!isForOne({ answer, kind } as Thought) || person === undefined) return { place };
+function forOne(place: Place, { answer, kind }: Draft, person: number | undefined): Partial<OutgoingReply> {
+  if (!isForOne({ answer, kind } as Draft) || person === undefined) return { place };
   const instead = doorTo(answer.intent as Page);
   return { place: { ...place, onlyFor: place.onlyFor ?? { person } }, instead };
 }
 
 /** Whether a key to share a location stands in a private chat: the next answer takes it away. */
-function isKeyed({ keyed }: Room, { chat, location }: Message): boolean {
+function isKeyed({ keyed }: BotContext, { chat, location }: Message): boolean {
   const isOpen = keyed.delete(chat.id);
   return chat.type === 'private' && (isOpen || location !== undefined);
 }
@@ -71,7 +71,7 @@ function isKeyed({ keyed }: Room, { chat, location }: Message): boolean {
  * @returns the answer, where there is one
  */
 export async function respond(
-  room: Room,
+  room: BotContext,
   update: number,
   job: Question,
   isLater = false,
@@ -87,10 +87,10 @@ export async function respond(
   const place = placeOf(message);
   const question = passedOn(room, job);
   const hasKeys = isKeyed(room, message);
-  const make = (thought: Thought): Reply => ({
+  const make = (draft: Draft): OutgoingReply => ({
     place,
-    ...lay(thought, asker, { question }),
-    ...forOne(place, thought, ask.person),
+    ...render(draft, asker, { question }),
+    ...forOne(place, draft, ask.person),
     // A message takes buttons or takes keys away, not both.
     ...(hasKeys && old === undefined && { buttons: undefined, keys: { remove_keyboard: true as const } }),
     ...(old !== undefined && { at: { chat, id: old } }),
@@ -100,15 +100,15 @@ export async function respond(
   return done;
 }
 
-function note({ kept }: Room, { thought, reply, sent }: Delivered, question: number, text: string): void {
-  if (!sent?.id || isForgotten(thought)) return;
-  const known = keptOf(thought, sent.id, hash(text), reply);
+function note({ kept }: BotContext, { draft, reply, sent }: Delivered, question: number, text: string): void {
+  if (!sent?.id || isForgotten(draft)) return;
+  const known = keptOf(draft, sent.id, hash(text), reply);
   if (question > 0) kept.set(sent.chat, question, known);
   else kept.change(sent.chat, sent.id, known);
 }
 
 /** The id of the message that answered this one. */
-async function answered({ kept, deps }: Room, message: Message): Promise<number | undefined> {
+async function answered({ kept, deps }: BotContext, message: Message): Promise<number | undefined> {
   const known = kept.ofQuestion(message.chat.id, message.message_id)?.answerId;
   if (known !== undefined) return known;
   const stored = await deps.store.answerTo(String(message.chat.id), String(message.message_id));
@@ -116,7 +116,7 @@ async function answered({ kept, deps }: Room, message: Message): Promise<number 
 }
 
 function isWorthAgain(
-  { kept, deps }: Room,
+  { kept, deps }: BotContext,
   message: Message,
   old: number | undefined,
   text: string,

@@ -1,7 +1,7 @@
 import type { Message } from 'grammy/types';
 import type { Memory } from '#conversation/memory.ts';
-import type { Room } from '#telegram/delivery/deliver.ts';
-import { placeOf, type Sent } from '#telegram/delivery/place.ts';
+import type { BotContext } from '#telegram/delivery/deliver.ts';
+import { placeOf, type SentMessage } from '#telegram/delivery/place.ts';
 import { picturesMessage, settingsMessage } from '#telegram/ui/commands.ts';
 import { say } from '#telegram/ui/say.ts';
 import { settingsPage } from '#telegram/ui/settings-page.ts';
@@ -23,17 +23,25 @@ export const isSettingsWish = (text: string): boolean =>
 const kindOf = ({ chat }: Pick<Message, 'chat'>) => (chat.type === 'private' ? 'private' : 'group');
 
 /** The page of a chat's settings as they are. */
-export const pageOf = (room: Room, at: Pick<Message, 'chat'>, settings: Memory['settings'], asker: number) =>
-  settingsPage(settings, kindOf(at), asker, room.settings.mainsV ?? usualMainsV);
+export const pageOf = (
+  room: BotContext,
+  at: Pick<Message, 'chat'>,
+  settings: Memory['settings'],
+  asker: number,
+) => settingsPage(settings, kindOf(at), asker, room.settings.mainsV ?? usualMainsV);
 
 /** Whether somebody may change the settings of a chat: in a group an admin. */
-export async function maySet(room: Room, { chat }: Pick<Message, 'chat'>, person: number): Promise<boolean> {
+export async function maySet(
+  room: BotContext,
+  { chat }: Pick<Message, 'chat'>,
+  person: number,
+): Promise<boolean> {
   return chat.type === 'private' || room.admins.has(chat.id, person);
 }
 
 /** Changes a chat's settings. @returns them as they are now */
 export async function changeSettings(
-  room: Room,
+  room: BotContext,
   chat: number,
   change: (settings: Memory['settings']) => Memory['settings'],
 ): Promise<Memory['settings']> {
@@ -45,7 +53,11 @@ export async function changeSettings(
 }
 
 /** Shows the settings, or sets how pictures come: "/pictures off", "dark", or turned over where nothing was said. */
-export async function answerSettings(room: Room, message: Message, text: string): Promise<Sent | undefined> {
+export async function answerSettings(
+  room: BotContext,
+  message: Message,
+  text: string,
+): Promise<SentMessage | undefined> {
   const chat = message.chat.id;
   const asker = isAnonymousAdmin(message) ? 0 : (message.from?.id ?? 0);
   const place = placeOf(message);

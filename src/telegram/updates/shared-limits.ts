@@ -1,12 +1,12 @@
 import type { MemoryStore } from '#conversation/memory-store.ts';
-import { forQuestions, type Limit, type Verdict } from './limits.ts';
+import { forQuestions, type Limit, type RateDecision } from './limits.ts';
 import type { Question } from './sort.ts';
 
-const verdictOf = (count: number, most: number): Verdict =>
+const verdictOf = (count: number, most: number): RateDecision =>
   count <= most ? 'answer' : count === most + 1 ? 'ask for a pause' : 'silence';
 
 /** The stricter of two. */
-const stricter = (one: Verdict, other: Verdict): Verdict => {
+const stricter = (one: RateDecision, other: RateDecision): RateDecision => {
   if (one === 'silence' || other === 'silence') return 'silence';
   return one === 'answer' ? other : one;
 };
@@ -20,10 +20,10 @@ const stricter = (one: Verdict, other: Verdict): Verdict => {
 export async function sharedVerdict(
   store: Pick<MemoryStore, 'tally'>,
   { message }: Pick<Question, 'message'>,
-  own: Verdict,
+  own: RateDecision,
   nowMs: number,
   limit: Limit = forQuestions,
-): Promise<Verdict> {
+): Promise<RateDecision> {
   const { chat, from } = message;
   const all = { what: `${chat.id}`, most: chat.type === 'private' ? limit.alone : limit.group };
   if (chat.type === 'private') {

@@ -26,7 +26,7 @@ export interface Ask {
 }
 
 /** An answer with the memory it leaves, and the revision to save against. */
-export interface Thought {
+export interface Draft {
   readonly answer: Answer;
   readonly memory: Memory;
   readonly before: Memory;
@@ -35,7 +35,7 @@ export interface Thought {
 }
 
 /** What thinking needs. */
-export interface Mind {
+export interface AnswerDeps {
   readonly settings: BotSettings;
   readonly deps: Deps;
   readonly admins: Admins;
@@ -47,7 +47,7 @@ export interface Mind {
 const adminMatters = new Set(['rig', 'forget']);
 
 /** Loads the chat's memory and answers; saves nothing. */
-export async function think({ settings, deps, admins, bot }: Mind, ask: Ask): Promise<Thought> {
+export async function think({ settings, deps, admins, bot }: AnswerDeps, ask: Ask): Promise<Draft> {
   const loaded = await loadedOr(deps.store.load(String(ask.chat)));
   const isDamaged = loaded === 'damaged';
   const { memory: before, revision } = isDamaged ? unread() : loaded;
@@ -82,8 +82,8 @@ export async function think({ settings, deps, admins, bot }: Mind, ask: Ask): Pr
 }
 
 /** Whether an answer leaves nothing to keep: all of the chat was forgotten. */
-export const isForgotten = (thought: Thought): boolean =>
-  thought.answer.intent === 'forget' && isDeepStrictEqual(thought.memory, emptyMemory());
+export const isForgotten = (draft: Draft): boolean =>
+  draft.answer.intent === 'forget' && isDeepStrictEqual(draft.memory, emptyMemory());
 
 /** Whether an answer has steps to show. */
 export const hasWorking = (answer: Answer): boolean => answer.hasWorking?.() ?? answer.working.length > 0;

@@ -1,6 +1,6 @@
 import type { Message } from 'grammy/types';
-import { keptAndSent, type Reply, type Room } from '#telegram/delivery/deliver.ts';
-import { placeOf, type Sent } from '#telegram/delivery/place.ts';
+import { type BotContext, keptAndSent, type OutgoingReply } from '#telegram/delivery/deliver.ts';
+import { placeOf, type SentMessage } from '#telegram/delivery/place.ts';
 import { say } from '#telegram/ui/say.ts';
 import { loadedOr } from './damaged.ts';
 
@@ -9,14 +9,14 @@ const line =
 
 /** Says once to each private chat what the bot can't read: voice notes, polls, contacts, pictures without words. */
 export async function answerWordless(
-  room: Room,
+  room: BotContext,
   update: number,
   message: Message,
-): Promise<Sent | undefined> {
+): Promise<SentMessage | undefined> {
   const loaded = await loadedOr(room.deps.store.load(String(message.chat.id)));
   if (loaded === 'damaged' || loaded.memory.settings.isWordlessTold) return undefined;
   const { memory, revision } = loaded;
   const told = { ...memory, settings: { ...memory.settings, isWordlessTold: true } };
-  const reply: Reply = { place: placeOf(message), said: say(line), askedMs: message.date * 1000 };
+  const reply: OutgoingReply = { place: placeOf(message), said: say(line), askedMs: message.date * 1000 };
   return keptAndSent(room, update, { memory: told, revision }, reply);
 }

@@ -1,7 +1,7 @@
 import { bankOf } from '#engine/battery/bank.ts';
 import { expectedOf } from '#engine/learn/expect.ts';
 import { type Findings, findings } from '#engine/learn/findings.ts';
-import { learn, type Taken } from '#engine/learn/learn.ts';
+import { learn, type TaughtBy } from '#engine/learn/learn.ts';
 import type { Expected, Learned } from '#engine/learn/state.ts';
 import type { SimReading, SimRig } from './rig-simulator.ts';
 
@@ -29,13 +29,13 @@ export function learnt(
 ): {
   readonly found: Findings;
   readonly learned: Learned | undefined;
-  readonly taken: readonly Taken[];
+  readonly taken: readonly TaughtBy[];
   readonly off: number;
   readonly holds: boolean;
   readonly toldOff: number;
 } {
   const expected = expectedFor(rig);
-  const taken: Taken[] = [];
+  const taken: TaughtBy[] = [];
   let learned: Learned | undefined;
   for (const { flaw: _flaw, ...reading } of readings) {
     const lesson = learn(learned, { ...reading, chemistry: rig.told.chemistry }, expected);

@@ -16,7 +16,7 @@ import {
   usePerLoad,
 } from '#engine/loads/model.ts';
 import { chargeOver } from '#engine/loads/over.ts';
-import { coolingReading, inputFactorOf, read } from '#engine/loads/reading.ts';
+import { coolingReading, inputFactorOf, readLoads } from '#engine/loads/reading.ts';
 import type { Load } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import { Trace } from '#rule/trace.ts';
@@ -135,7 +135,7 @@ describe('what is taken for granted of a load', () => {
 });
 
 describe('draws', () => {
-  const reading = (load: Load) => read({ loads: [load] })[0]!;
+  const reading = (load: Load) => readLoads({ loads: [load] })[0]!;
 
   test('amps at the mains or at the battery', () => {
     const at = (load: Load, u: Partial<Use> = {}) => inputPowerW(reading(load), { ...use(load), ...u }, {});
@@ -207,7 +207,7 @@ describe('how a draw was meant', () => {
   });
 
   test('what cycles', () => {
-    const cycles = (load: Load) => read({ loads: [load] })[0]!.cycles;
+    const cycles = (load: Load) => readLoads({ loads: [load] })[0]!.cycles;
     expect(cycles(dc('fridge'))).toBe(true);
     expect(cycles(dc('fridge', { powerW: 45 }))).toBe(true);
     expect(cycles(dc('fridge', { currentA: 2.6 }))).toBe(true);

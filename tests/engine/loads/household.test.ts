@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { buildOf, builtAs } from '#engine/loads/build.ts';
 import { householdKinds } from '#engine/loads/household-table.ts';
 import { dailyUseAh, type Use, useAssumptions, usePerLoad } from '#engine/loads/model.ts';
-import { isPerhapsThreeWay, read } from '#engine/loads/reading.ts';
+import { isPerhapsThreeWay, readLoads } from '#engine/loads/reading.ts';
 import type { Load } from '#rig/rig.ts';
 
 const load = (name: string, more: Partial<Load> = {}): Load => ({ name, count: 1, supply: 'dc', ...more });
@@ -58,7 +58,7 @@ describe('a day of it', () => {
   test('its plate changes how long it runs, and much less what it takes; none is larger than 600 L', () => {
     const at = (powerW: number) => dayAh(load('fridge', { supply: 'ac', powerW }), { inverterW: 1000 });
     expect(at(300) / at(250)).toBeCloseTo(1, 1);
-    const [reading] = read(use(load('fridge', { supply: 'ac', powerW: 1000 })));
+    const [reading] = readLoads(use(load('fridge', { supply: 'ac', powerW: 1000 })));
     const volume = useAssumptions({ ...use(reading!.load) }).find(a => a.name === 'fridge volume');
     expect(volume!.value).toBe(600);
   });

@@ -13,7 +13,7 @@ const usualOverdueMs = 60_000;
  * process that is killed forgets what it had in work: so no call asks beyond the first update that is still in
  * work. Those behind it come again with each call, and are known here.
  */
-export class Taken {
+export class OffsetTracker {
   readonly #ones = new Map<number, One>();
   readonly #working = new Set<Promise<void>>();
   readonly #overdueMs: number;

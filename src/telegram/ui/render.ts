@@ -1,5 +1,5 @@
-import type { Reply } from '#telegram/delivery/deliver.ts';
-import { hasWorking, type Thought } from '#telegram/updates/think.ts';
+import type { OutgoingReply } from '#telegram/delivery/deliver.ts';
+import { type Draft, hasWorking } from '#telegram/updates/think.ts';
 import { keyboard } from './buttons.ts';
 import { captionLimit } from './caption.ts';
 import { helpDoor, helpPage } from './help.ts';
@@ -11,7 +11,7 @@ const pictured = new Set(['trip']);
 const sunny = new Set(['solar-size', 'solar-yield', 'trip']);
 
 /** Whether the answer would be closer with a place, and it can be asked for: only private chats may. */
-export function lacksPlace({ answer, memory: { frames }, kind }: Thought): boolean {
+export function lacksPlace({ answer, memory: { frames }, kind }: Draft): boolean {
   const last = frames.at(-1);
   if (kind !== 'private' || !sunny.has(answer.intent) || last?.intent !== answer.intent) return false;
   const { place, latitudeDeg, peakSunHours, solar } = last.facts;
@@ -20,7 +20,7 @@ export function lacksPlace({ answer, memory: { frames }, kind }: Thought): boole
 }
 
 /** The rig that an answer shows, in a line that the bot reads: "my rig: 100 Ah AGM, fridge 1.2 A". */
-function rigLineOf({ intent, text, understood }: Thought['answer']): string | undefined {
+function rigLineOf({ intent, text, understood }: Draft['answer']): string | undefined {
   if (intent !== 'rig' || Object.keys(understood.rig ?? {}).length === 0) return undefined;
   const [line = ''] = text.split('\n');
   const parts = line.slice(line.indexOf(': ') + 2).replace(/\.$/, '');
@@ -28,7 +28,7 @@ function rigLineOf({ intent, text, understood }: Thought['answer']): string | un
 }
 
 /** Whether a question can be put anywhere and is answered alike: it leans on nothing said before. */
-const standsAlone = ({ answer, memory: { frames } }: Thought): boolean =>
+const standsAlone = ({ answer, memory: { frames } }: Draft): boolean =>
   hasWorking(answer) && frames.at(-1)?.intent === answer.intent && frames.at(-1)?.onto === undefined;
 
 /** How an answer came to be asked. */
@@ -39,14 +39,14 @@ export interface Asked {
   readonly question?: string;
 }
 
-type Laid = Pick<Reply, 'said' | 'buttons' | 'chart' | 'react'>;
+type Laid = Pick<OutgoingReply, 'said' | 'buttons' | 'chart' | 'react'>;
 
 /** Thanks get a thumb; in private the words where reactions are refused, among people none. */
-const thumb: NonNullable<Reply['react']> = '\u{1F44D}';
+const thumb: NonNullable<OutgoingReply['react']> = '\u{1F44D}';
 
 /** Lays an answer out with its buttons; a trip comes as a picture where its words fit below it. */
-export function lay(thought: Thought, asker: number, { byButton, question }: Asked = {}): Laid {
-  const { answer, memory, kind } = thought;
+export function render(draft: Draft, asker: number, { byButton, question }: Asked = {}): Laid {
+  const { answer, memory, kind } = draft;
   const react = answer.isThanks === true ? { react: thumb } : {};
   if (answer.text === '') return { said: { text: '', entities: [] }, ...react };
   if (answer.intent === 'help') return helpPage(kind, asker);
@@ -57,9 +57,9 @@ export function lay(thought: Thought, asker: number, { byButton, question }: Ask
   const extras = {
     hasWorking: hasWorking(answer),
     hasPicture: answer.chart !== undefined && chart === undefined,
-    lacksPlace: lacksPlace(thought),
+    lacksPlace: lacksPlace(draft),
     rigLine: rigLineOf(answer),
-    question: question !== undefined && standsAlone(thought) ? question : undefined,
+    question: question !== undefined && standsAlone(draft) ? question : undefined,
   };
   const help = answer.intent === 'unclear' ? helpDoor(said.text) : undefined;
   const buttons = keyboard(said.text, asker, answer.next, extras) ?? help;

@@ -1,4 +1,4 @@
-import type { MemoryStore, Sent } from '#conversation/memory-store.ts';
+import type { AnswerLink, MemoryStore } from '#conversation/memory-store.ts';
 
 /** A database that is down for a day owes no more than this; what is beyond waits for its claim to run out. */
 const mostKept = 10_000;
@@ -8,8 +8,8 @@ const mostKept = 10_000;
  * thing when the update comes again to this process; so nothing is said twice, and nothing waits for a claim to run
  * out. Lives in memory: after a crash the claim itself tells.
  */
-export class Owed {
-  readonly #finish = new Map<number, Sent | undefined>();
+export class PendingAcks {
+  readonly #finish = new Map<number, AnswerLink | undefined>();
   /** Whether it is known that nothing was sent. */
   readonly #release = new Map<number, boolean>();
   readonly #store: MemoryStore;
@@ -29,7 +29,7 @@ export class Owed {
     return false;
   }
 
-  async finish(update: number, sent: Sent | undefined): Promise<void> {
+  async finish(update: number, sent: AnswerLink | undefined): Promise<void> {
     if (this.#finish.size < mostKept) this.#finish.set(update, sent);
     await this.#store.finish(update, sent);
     this.#finish.delete(update);

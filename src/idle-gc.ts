@@ -11,7 +11,7 @@ interface Wish {
   readonly flavor: 'last-resort';
 }
 
-export interface Quiet {
+export interface IdleGcOptions {
   /** The engine's own, where not given. */
   readonly collect?: Collect;
   /** CPU time used so far, µs. */
@@ -39,14 +39,14 @@ const processUsedUs = (): number => {
  * Gives memory back when a rush is over. The engine collects by how much is asked of it, so a bot that falls silent
  * would keep for hours what it needed for a minute.
  */
-export class GiveBack {
+export class IdleGc {
   readonly #collect: Collect;
   readonly #usedUs: () => number;
   readonly #everyMs: number;
   #usedBefore: number;
   #isOwed = true;
 
-  constructor({ collect = engineCollect(), usedUs = processUsedUs, everyMs = 5000 }: Quiet = {}) {
+  constructor({ collect = engineCollect(), usedUs = processUsedUs, everyMs = 5000 }: IdleGcOptions = {}) {
     this.#collect = collect;
     this.#usedUs = usedUs;
     this.#everyMs = everyMs;

@@ -1,52 +1,52 @@
-/** What a room may use of another: the whole of it, its types, or some files. */
+/** What a module may use of another: the whole of it, its types, or some files. */
 type May = 'all' | 'types' | readonly `${string}.ts`[];
 
-export interface Room {
-  readonly floor: number;
+export interface Module {
+  readonly layer: number;
   readonly may: Readonly<Record<string, May>>;
   /** Packages it may import; those of Node only where 'node:' stands. */
   readonly packages: readonly string[];
 }
 
 /**
- * The house: which room stands on which floor and what it may import. Imports go down only, and on its own
- * floor a room sees only itself. `main` stands for the files right under src/, which may use everything.
+ * Which module stands on which layer and what it may import. Imports go down only, and on its own
+ * layer a module sees only itself. `main` stands for the files right under src/, which may use everything.
  */
-export const rooms: Readonly<Record<string, Room>> = {
-  quantity: { floor: 0, may: {}, packages: [] },
+export const modules: Readonly<Record<string, Module>> = {
+  quantity: { layer: 0, may: {}, packages: [] },
   // node:fs: the list of the world's towns is a file of data beside it, read at the first look-up.
-  places: { floor: 0, may: {}, packages: ['node:fs'] },
+  places: { layer: 0, may: {}, packages: ['node:fs'] },
   // node:module: the parsed formulas are a file of data beside it.
   // node:fs, node:zlib: the fitted climate is a file of data beside it, read at the first look-up.
-  climate: { floor: 0, may: {}, packages: ['node:fs', 'node:zlib'] },
-  rule: { floor: 1, may: { quantity: 'all' }, packages: ['mathjs', 'node:module'] },
+  climate: { layer: 0, may: {}, packages: ['node:fs', 'node:zlib'] },
+  rule: { layer: 1, may: { quantity: 'all' }, packages: ['mathjs', 'node:module'] },
   // Appliances and gear, a row a thing: reading knows them by name, the engine by their figures.
-  catalog: { floor: 1, may: { quantity: 'all' }, packages: [] },
-  rig: { floor: 1, may: {}, packages: ['zod'] },
+  catalog: { layer: 1, may: { quantity: 'all' }, packages: [] },
+  rig: { layer: 1, may: {}, packages: ['zod'] },
   engine: {
-    floor: 2,
+    layer: 2,
     may: { catalog: 'all', rule: 'all', quantity: 'all', rig: 'all', places: 'all', climate: 'all' },
     packages: [],
   },
   // node:fs: the learned weights are a file of data beside it.
   language: {
-    floor: 2,
+    layer: 2,
     may: { catalog: 'all', quantity: 'all', rig: 'all', places: 'all' },
     packages: ['node:fs'],
   },
   answer: {
-    floor: 3,
+    layer: 3,
     may: { rule: 'all', quantity: 'all', rig: 'all', language: ['language/issue.ts'], chart: 'types' },
     packages: [],
   },
   // Charts are the one part of an answer with packages and files of its own; loaded when first asked for.
   chart: {
-    floor: 3,
+    layer: 3,
     may: { answer: 'all', quantity: 'all', rig: 'all' },
     packages: ['d3-scale', 'd3-shape', '@resvg/resvg-js', 'node:'],
   },
   intents: {
-    floor: 4,
+    layer: 4,
     may: {
       answer: 'all',
       chart: 'types',
@@ -62,17 +62,17 @@ export const rooms: Readonly<Record<string, Room>> = {
     packages: ['zod', 'node:module'],
   },
   conversation: {
-    floor: 5,
+    layer: 5,
     may: { intents: 'all', language: 'all', answer: 'all', quantity: 'all', rig: 'all' },
     packages: ['zod'],
   },
   memory: {
-    floor: 6,
+    layer: 6,
     may: { conversation: ['conversation/memory.ts', 'conversation/memory-store.ts'] },
     packages: ['zod', 'pg', 'node:'],
   },
   telegram: {
-    floor: 7,
+    layer: 7,
     // What draws a chart is loaded by both transports when the first picture is wanted.
     may: { conversation: 'all', answer: 'all', chart: 'all' },
     packages: [
@@ -87,16 +87,16 @@ export const rooms: Readonly<Record<string, Room>> = {
     ],
   },
   console: {
-    floor: 7,
+    layer: 7,
     may: { conversation: 'all', answer: 'all', chart: 'all' },
     packages: ['zod', 'node:'],
   },
 };
 
-/** The room of a file, "main" for the top floor. */
-export function roomOf(path: string): string {
+/** The module of a file, "main" for the top layer. */
+export function moduleOf(path: string): string {
   if (path.startsWith('intents/')) return 'intents';
   if (path.startsWith('src/answer/chart/')) return 'chart';
-  const [, room, rest] = path.split('/');
-  return rest === undefined || room === 'tools' ? 'main' : room!;
+  const [, module, rest] = path.split('/');
+  return rest === undefined || module === 'tools' ? 'main' : module!;
 }

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { roomOf, rooms } from './floors.ts';
+import { moduleOf, modules } from './layers.ts';
 import { type Import, importsOf, programFiles, reaches, read } from './source.ts';
 
 // The templates of a new question hold the imports of files that are not there yet.
@@ -8,17 +8,17 @@ const imports = all.flatMap(path => importsOf(path));
 
 /** Why an import is against the house, or undefined. */
 function wrong({ from, how, asks, file }: Import): string | undefined {
-  const name = roomOf(from);
-  const room = rooms[name];
+  const name = moduleOf(from);
+  const module = modules[name];
   if (name === 'main') return undefined;
-  if (!room) return `${name} is not a room of tests/house/floors.ts`;
+  if (!module) return `${name} is not a module of tests/house/layers.ts`;
   if (!file) {
-    const isAllowed = room.packages.some(p => asks === p || asks.startsWith(p.endsWith(':') ? p : `${p}/`));
+    const isAllowed = module.packages.some(p => asks === p || asks.startsWith(p.endsWith(':') ? p : `${p}/`));
     return isAllowed ? undefined : `${name} may not use the package ${asks}`;
   }
-  const other = roomOf(file);
+  const other = moduleOf(file);
   if (other === name) return sameRoom(from, file);
-  const may = room.may[other];
+  const may = module.may[other];
   if (may === undefined) return `${name} may not use ${other}`;
   if (Array.isArray(may) && !may.some(one => file === `src/${one}`))
     return `${name} may use only ${may.join(' and ')} of ${other}`;
@@ -65,8 +65,8 @@ const graphOf = (from: readonly Import[]): Map<string, string[]> =>
     ]),
   );
 
-describe('floors', () => {
-  test('every import goes down, to a room that it may use', () => {
+describe('layers', () => {
+  test('every import goes down, to a module that it may use', () => {
     const broken = imports.flatMap(i => {
       const why = wrong(i);
       return why ? [`${i.from} imports ${i.asks}: ${why}`] : [];
@@ -81,12 +81,12 @@ describe('floors', () => {
   });
 
   test('the table itself goes down', () => {
-    // An answer carries a chart as data, and a chart draws it: one floor, joined by types alone.
+    // An answer carries a chart as data, and a chart draws it: one layer, joined by types alone.
     const isJoined = (a: string, b: string) => [a, b].sort().join() === 'answer,chart';
-    for (const [name, room] of Object.entries(rooms))
-      for (const other of Object.keys(room.may))
+    for (const [name, module] of Object.entries(modules))
+      for (const other of Object.keys(module.may))
         if (!isJoined(name, other))
-          expect(rooms[other]!.floor, `${name} → ${other}`).toBeLessThan(room.floor);
+          expect(modules[other]!.layer, `${name} → ${other}`).toBeLessThan(module.layer);
   });
 
   test('there are no rings, types included', () => {
@@ -144,20 +144,20 @@ describe('floors', () => {
     ];
     const loads = packages.filter(i => heavy.test(i.asks)).map(i => `${i.from} loads ${i.asks}`);
     expect(loads.filter(line => !ownData.includes(line))).toEqual([]);
-    const rooms = new Set([...files].map(roomOf));
+    const modules = new Set([...files].map(moduleOf));
     expect(
-      [...rooms].filter(room => ['chart', 'memory', 'telegram', 'console', 'main'].includes(room)),
+      [...modules].filter(module => ['chart', 'memory', 'telegram', 'console', 'main'].includes(module)),
     ).toEqual([]);
     expect(files.size).toBeGreaterThan(30);
   });
 
-  test('the top floor loads transports and stores only when it needs them', () => {
+  test('the top layer loads transports and stores only when it needs them', () => {
     const early = imports.filter(
       i =>
         ['src/main.ts', 'src/ask.ts'].includes(i.from) &&
         i.how === 'static' &&
         i.file &&
-        ['telegram', 'console', 'chart'].includes(roomOf(i.file)),
+        ['telegram', 'console', 'chart'].includes(moduleOf(i.file)),
     );
     expect(early.map(i => `${i.from} imports ${i.asks}`)).toEqual([]);
   });

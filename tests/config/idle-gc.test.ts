@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { GiveBack } from '../../src/quiet.ts';
+import { IdleGc } from '../../src/idle-gc.ts';
 
 const second = 1_000_000;
 
@@ -7,7 +7,7 @@ const second = 1_000_000;
 function bot() {
   let used = 0;
   let collected = 0;
-  const giveBack = new GiveBack({
+  const giveBack = new IdleGc({
     collect: async () => void collected++,
     usedUs: () => used,
     everyMs: 5000,
@@ -38,12 +38,12 @@ test('what collecting itself costs is no rush', async () => {
     collected++;
     used += 0.2 * second;
   };
-  const giveBack = new GiveBack({ collect, usedUs: () => used, everyMs: 5000 });
+  const giveBack = new IdleGc({ collect, usedUs: () => used, everyMs: 5000 });
   for (let i = 0; i < 4; i++) await giveBack.look();
   expect(collected).toBe(1);
 });
 
 test('the engine has such a collector', async () => {
-  const giveBack = new GiveBack({ usedUs: () => 0 });
+  const giveBack = new IdleGc({ usedUs: () => 0 });
   await expect(giveBack.look()).resolves.toBe(true);
 });

@@ -20,17 +20,17 @@ const passing = new Set([
 const cutOff = /timeout expired|terminated|timed out/i;
 
 /** Whether a failure may be over by itself, so that waiting makes sense. A wrong password or key is not. */
-export function isPassing(error: unknown): boolean {
+export function isTransient(error: unknown): boolean {
   for (let at = error; at instanceof Error; at = at.cause) {
     const { code, errors, message } = at as Error & { code?: string; errors?: unknown[] };
     if ((code !== undefined && passing.has(code)) || (code === undefined && cutOff.test(message)))
       return true;
-    if (errors?.some(isPassing)) return true;
+    if (errors?.some(isTransient)) return true;
   }
   return false;
 }
 
-export interface Patience {
+export interface RetryOptions {
   /** Ends the waiting. */
   readonly signal: AbortSignal;
   readonly onFailed: (error: unknown) => void;
@@ -41,15 +41,15 @@ export interface Patience {
  * Opens something until it opens, waiting longer each time.
  * @throws what is not passing, at once; the abort's reason when told to stop
  */
-export async function openPatiently<T>(
+export async function openWithRetry<T>(
   open: () => Promise<T>,
-  { signal, onFailed, backOffMs = { first: 300, last: 10_000 } }: Patience,
+  { signal, onFailed, backOffMs = { first: 300, last: 10_000 } }: RetryOptions,
 ): Promise<T> {
   for (let ms = backOffMs.first; ; ms = Math.min(ms * 2, backOffMs.last)) {
     try {
       return await open();
     } catch (error) {
-      if (!isPassing(error)) throw error;
+      if (!isTransient(error)) throw error;
       onFailed(error);
       await wait(ms, undefined, { signal });
     }
