@@ -9,9 +9,9 @@ import { mixed } from './mixed.ts';
 
 const wait = (ms: number) => new Promise(resolve => setTimeout(resolve, ms));
 
-/** What `npm start` runs, after "exec node"; a path of ours is made whole. */
+/** What `npm start` runs, after "node"; a path of ours is made whole. */
 export const startWords = (JSON.parse(read('package.json')) as { scripts: { start: string } }).scripts.start
-  .replace(/^exec node /, '')
+  .replace(/^node /, '')
   .split(' ')
   .map(word => (word.startsWith('src/') ? join(root, word) : word));
 

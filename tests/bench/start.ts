@@ -12,9 +12,9 @@ const wait = (ms: number) => new Promise(resolve => setTimeout(resolve, ms));
 const residentMb = (pid: number): number =>
   Number(execFileSync('ps', ['-o', 'rss=', '-p', String(pid)], { encoding: 'utf8' })) / 1024;
 
-/** What `npm start` runs, word by word, after "exec node"; a path of ours is made whole. */
+/** What `npm start` runs, word by word, after "node"; a path of ours is made whole. */
 const startWords = (JSON.parse(read('package.json')) as { scripts: { start: string } }).scripts.start
-  .replace(/^exec node /, '')
+  .replace(/^node /, '')
   .split(' ')
   .map(word => (word.startsWith('src/') ? join(root, word) : word));
 
