@@ -101,6 +101,29 @@ export interface Intent<N = Facts> {
   readonly needsOn?: (subject: string) => Needs<N>;
   /** A first answer with typical gear where nothing is told of it, which asks for what would help most; undefined where that can't be. */
   readonly guess?: (facts: Stated, setting: RequestContext) => Reply | undefined;
+  // Traits: what of it concerns those who know no question by name.
+  /** Talk: nothing is worked out, and it is never "the question before". */
+  readonly isTalk?: true;
+  /** It tells or shows gear and asks nothing of it. */
+  readonly isOfGear?: true;
+  /** It could be answered whatever is told. */
+  readonly asksNothing?: true;
+  /** False: it works out nothing by itself, beyond talk and gear. */
+  readonly isWorkedOut?: false;
+  /** Never one of two readings that are asked about: silence, a question back, what can't wait, what asks back itself. */
+  readonly isNeverOffered?: true;
+  /** People disagree: it is about the chat's last question, and takes claims. */
+  readonly isArgument?: true;
+  /** It takes no facts of a rig, or nothing but the figures that it was asked about. */
+  readonly hasNoSum?: true;
+  /** A level told with it is the level now. */
+  readonly isOfNow?: true;
+  /** What it does depends on whether an admin asks. */
+  readonly isForAdmins?: true;
+  /** People would rather look at its answer. */
+  readonly isPictured?: true;
+  /** Whether its answer would be closer with a place, by what is known. */
+  readonly hangsOnPlace?: (facts: Stated) => boolean;
   /** Facts in, reply out. Pure. */
   readonly reply: (facts: N, setting: RequestContext) => Reply;
 }

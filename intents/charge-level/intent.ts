@@ -36,6 +36,7 @@ const takes = [
 export const chargeLevel: Intent = {
   name: 'charge-level',
   title: 'How full is my battery?',
+  isOfNow: true,
   takes,
   needs: needs(takes, [
     {

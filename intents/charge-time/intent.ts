@@ -64,6 +64,7 @@ const needSource: Need = {
 export const chargeTime: Intent = {
   name: 'charge-time',
   title: 'How long to charge it?',
+  isOfNow: true,
   takes,
   needs: needs(takes, [needCharge, needSource]),
   reply: (facts, setting) => {

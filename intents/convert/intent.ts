@@ -7,6 +7,8 @@ import { computeConversion } from './compute.ts';
 export const convert: Intent = {
   name: 'convert',
   title: 'Watts, amps and other units',
+  asksNothing: true,
+  hasNoSum: true,
   takes: [],
   needs: needs([], []),
   reply: (_facts, setting) =>

@@ -6,6 +6,8 @@ import { answerEmergency } from './answer.ts';
 export const emergency: Intent = {
   name: 'emergency',
   title: 'Something is wrong right now',
+  isTalk: true,
+  isNeverOffered: true,
   takes: [],
   needs: needs([], []),
   reply: () => answerEmergency(),

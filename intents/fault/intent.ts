@@ -38,6 +38,8 @@ const takes = [
 export const fault: Intent = {
   name: 'fault',
   title: 'What is wrong with it?',
+  asksNothing: true,
+  isWorkedOut: false,
   takes,
   needs: needs(takes, []),
   subjectIn: words => spotted(words, symptoms, ({ spots }) => spots)?.name,

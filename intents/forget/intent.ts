@@ -6,6 +6,9 @@ import { answerForget } from './answer.ts';
 export const forget: Intent = {
   name: 'forget',
   title: 'Forget us',
+  isTalk: true,
+  isNeverOffered: true,
+  isForAdmins: true,
   takes: [],
   needs: needs([], []),
   reply: (_facts, setting) => answerForget(setting),

@@ -6,6 +6,7 @@ import { answerHelp } from './answer.ts';
 export const help: Intent = {
   name: 'help',
   title: 'What can I ask?',
+  isTalk: true,
   takes: [],
   needs: needs([], []),
   reply: (_facts, setting) => answerHelp(setting),

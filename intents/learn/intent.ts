@@ -24,6 +24,8 @@ const takes = [
 export const learn: Intent = {
   name: 'learn',
   title: 'Teach me 12 V power',
+  isTalk: true,
+  hasNoSum: true,
   takes,
   needs: needs(takes, []),
   reply: (facts, setting) => answerLearn(facts, setting),

@@ -6,6 +6,10 @@ import { answerNone } from './answer.ts';
 export const none: Intent = {
   name: 'none',
   title: 'Just talk',
+  isTalk: true,
+  isNeverOffered: true,
+  hasNoSum: true,
+  isOfNow: true,
   takes: [],
   needs: needs([], []),
   reply: (_facts, setting) => answerNone(setting),

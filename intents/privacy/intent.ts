@@ -6,6 +6,7 @@ import { answerPrivacy } from './answer.ts';
 export const privacy: Intent = {
   name: 'privacy',
   title: 'What do you keep about us?',
+  isTalk: true,
   takes: [],
   needs: needs([], []),
   reply: () => answerPrivacy(),

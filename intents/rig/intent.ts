@@ -7,6 +7,10 @@ import { changeRig } from './compute.ts';
 export const rig: Intent = {
   name: 'rig',
   title: 'Your rig',
+  isOfGear: true,
+  isForAdmins: true,
+  hasNoSum: true,
+  isOfNow: true,
   takes: [],
   needs: needs([], []),
   reply: (_facts, setting) => answerRig(changeRig(setting), setting),

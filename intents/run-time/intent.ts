@@ -33,6 +33,7 @@ const needed = needs(takes, [needBattery, needLoads]) as Intent<RunTimeFacts>['n
 export const runTime: Intent<RunTimeFacts> = {
   name: 'run-time',
   title: 'How long will it last?',
+  isOfNow: true,
   takes,
   hangsOn: new Set([...drawFacts, 'batteries.capacityAh', 'batteries.chemistry', 'durationH']),
   needs: needed,

@@ -38,6 +38,8 @@ const takes = [
 export const settle: Intent = {
   name: 'settle',
   title: 'Who is right?',
+  asksNothing: true,
+  isArgument: true,
   takes,
   needs: needs(takes, []),
   reply: (facts, setting) => answerSettle(settleDispute(facts, setting), setting),

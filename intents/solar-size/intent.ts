@@ -19,6 +19,7 @@ const takes = [
 export const solarSize: Intent<SolarSizeFacts> = {
   name: 'solar-size',
   title: 'What panel do I need?',
+  hangsOnPlace: () => true,
   takes,
   hangsOn: new Set([...drawFacts]),
   needs: needs(takes, [

@@ -23,6 +23,7 @@ const needPanel: Need = {
 export const solarYield: Intent<SolarYieldFacts> = {
   name: 'solar-yield',
   title: 'What will my panel make?',
+  hangsOnPlace: ({ solar }) => solar !== undefined,
   takes,
   needs: needs(takes, [needPanel]) as Intent<SolarYieldFacts>['needs'],
   reply: (facts, setting) => answerSolarYield(facts, computeSolarYield(facts, setting), setting),

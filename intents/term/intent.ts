@@ -9,6 +9,8 @@ const takes = ['batteries', 'arrangement', 'systemVoltageV'] as const satisfies 
 export const term: Intent = {
   name: 'term',
   title: 'What does that word mean?',
+  isTalk: true,
+  hasNoSum: true,
   takes,
   needs: needs(takes, []),
   reply: (facts, setting) => answerTerm(facts, setting),

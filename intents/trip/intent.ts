@@ -73,6 +73,8 @@ function alsoHangsOn({
 export const trip: Intent<TripFacts> = {
   name: 'trip',
   title: 'Will it last the trip?',
+  isPictured: true,
+  hangsOnPlace: ({ solar }) => solar !== undefined,
   takes,
   hangsOn,
   alsoHangsOn,

@@ -6,6 +6,10 @@ import { answerUnclear } from './answer.ts';
 export const unclear: Intent = {
   name: 'unclear',
   title: 'Ask me again',
+  isTalk: true,
+  isNeverOffered: true,
+  hasNoSum: true,
+  isOfNow: true,
   takes: [],
   needs: needs([], []),
   reply: (_facts, setting) => answerUnclear(setting),

@@ -31,12 +31,9 @@ interface Unused {
   readonly line?: string;
 }
 
-/** Questions that take no facts of a rig, or nothing but the figures that they were asked about. */
-const takesNone: ReadonlySet<string> = new Set(['convert', 'term', 'learn', 'rig', 'unclear', 'none']);
-
 /** What was told and is no part of the sum: the question has no use for it, or it changes nothing. */
 function unusedIn({ intent, facts, heard, setting }: Interpreted, full: Worked): Unused {
-  if (takesNone.has(intent.name)) return { facts: [] };
+  if (intent.hasNoSum) return { facts: [] };
   const told = heard.facts;
   const found = unusedOf(intent, { facts, told, setting }, full);
   const parts = factsInWords(told, found);

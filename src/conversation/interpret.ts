@@ -79,7 +79,7 @@ export const claimsOf = ({ claims }: Heard, from: string): Claim[] =>
 /** The claims that an argument is about: those told now, beside those of others that were told before. */
 function claimsFor(intent: Intent, heard: Heard, { claims: kept }: Memory, from: string): Claim[] {
   const now = claimsOf(heard, from);
-  if (intent.name !== 'settle' || now.length > 1) return now;
+  if (!intent.isArgument || now.length > 1) return now;
   const unit = now[0]?.unit;
   const isOther = (claim: Claim): boolean =>
     now.every(one => one.who !== claim.who) && (unit === undefined || unit === '' || claim.unit === unit);
@@ -245,7 +245,7 @@ function taken(
     owner: isLentBank ? lentNow.who : ofRig,
     claims,
     units: unitsFor(memory, said, lean.frame),
-    argued: intent.name === 'settle' ? arguedIn(memory, lean.frame) : undefined,
+    argued: intent.isArgument ? arguedIn(memory, lean.frame) : undefined,
     learned,
     before: isTurn ? beforeOf(intent, lean.frame!, learned) : undefined,
     subject,

@@ -92,7 +92,7 @@ export function leanOf(memory: Memory, message: Message, heard: Heard, intent: I
   const isOfArgument =
     last?.intent === intent.name && heard.claims.length === 0 && !cues.has('ask-who-is-right');
   const frame =
-    intent.name === 'settle' && isOfArgument && !message.onto
+    intent.isArgument && isOfArgument && !message.onto
       ? last
       : frameFor(memory, message, intent.name, isSlip || cues.has('correction'));
   if (!frame) return { extent: 'none' };
@@ -106,7 +106,7 @@ export function leanOf(memory: Memory, message: Message, heard: Heard, intent: I
   // "And mine?", "Kim's rig": the same question of other gear.
   const isOwnSlip = isOwn && owner === 'me' && (isSlip || cues.has('correction'));
   if (owner !== undefined && !isOwnSlip) return { frame, extent: 'circumstances' };
-  if (intent.name === 'settle') return { frame, extent: 'all' };
+  if (intent.isArgument) return { frame, extent: 'all' };
   const isSame = isPair(frame.intent, intent.name);
   // What somebody else was asked for is answered by a figure, not by another whole question.
   const isAnother = frame.asked === undefined || hasUse(factsOf(facts));

@@ -5,17 +5,9 @@ import type { Stated } from '#rig/rig.ts';
 import type { Heard } from './hear.ts';
 import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
+import { ofNow } from './questions.ts';
 import { rigFor } from './recall.ts';
 
-/** Questions in which a level told is the level now. */
-const live: ReadonlySet<string> = new Set([
-  'run-time',
-  'charge-level',
-  'charge-time',
-  'rig',
-  'unclear',
-  'none',
-]);
 /** Words that make a level one that is only thought of. */
 const supposing = ['what-if', 'make-it', 'correction', 'same-again'] as const;
 
@@ -28,7 +20,7 @@ export interface Learnt {
 /** Learns from a message that tells a reading of the rig that it is about. */
 export function learnt(memory: Memory, message: Message, heard: Heard): Learnt {
   const nothing: Learnt = { memory, lines: [] };
-  if (!live.has(heard.intent) || supposing.some(cue => heard.cues.has(cue))) return nothing;
+  if (!ofNow.has(heard.intent) || supposing.some(cue => heard.cues.has(cue))) return nothing;
   const about = rigFor(memory, heard, message.from, message.kind);
   const reading = about && readingIn(heard.facts, about.rig, message.at);
   if (!about || !reading) return nothing;

@@ -1,3 +1,4 @@
+import { hangsOnPlace, isPictured } from '#conversation/questions.ts';
 import type { OutgoingReply } from '#telegram/delivery/deliver.ts';
 import { type Draft, hasWorking } from '#telegram/updates/think.ts';
 import { keyboard } from './buttons.ts';
@@ -5,18 +6,12 @@ import { captionLimit } from './caption.ts';
 import { helpDoor, helpPage } from './help.ts';
 import { say } from './say.ts';
 
-/** Questions whose answer people would rather look at. */
-const pictured = new Set(['trip']);
-/** Questions whose answer hangs on where the sun is. */
-const sunny = new Set(['solar-size', 'solar-yield', 'trip']);
-
 /** Whether the answer would be closer with a place, and it can be asked for: only private chats may. */
 export function lacksPlace({ answer, memory: { frames }, kind }: Draft): boolean {
   const last = frames.at(-1);
-  if (kind !== 'private' || !sunny.has(answer.intent) || last?.intent !== answer.intent) return false;
-  const { place, latitudeDeg, peakSunHours, solar } = last.facts;
-  const hasSun = answer.intent === 'solar-size' || solar !== undefined;
-  return hasSun && (place ?? latitudeDeg ?? peakSunHours) === undefined;
+  if (kind !== 'private' || last?.intent !== answer.intent) return false;
+  const { place, latitudeDeg, peakSunHours } = last.facts;
+  return hangsOnPlace(answer.intent, last.facts) && (place ?? latitudeDeg ?? peakSunHours) === undefined;
 }
 
 /** The rig that an answer shows, in a line that the bot reads: "my rig: 100 Ah AGM, fridge 1.2 A". */
@@ -51,9 +46,9 @@ export function render(draft: Draft, asker: number, { byButton, question }: Aske
   if (answer.text === '') return { said: { text: '', entities: [] }, ...react };
   if (answer.intent === 'help') return helpPage(kind, asker);
   const said = say(answer.text, { asked: byButton });
-  const isPictured =
-    memory.settings.pictures !== false && pictured.has(answer.intent) && said.text.length <= captionLimit;
-  const chart = isPictured ? answer.chart?.() : undefined;
+  const isShown =
+    memory.settings.pictures !== false && isPictured(answer.intent) && said.text.length <= captionLimit;
+  const chart = isShown ? answer.chart?.() : undefined;
   const extras = {
     hasWorking: hasWorking(answer),
     hasPicture: answer.chart !== undefined && chart === undefined,

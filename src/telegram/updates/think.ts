@@ -4,6 +4,7 @@ import type { Answer } from '#answer/answer.ts';
 import { printWorking } from '#answer/text.ts';
 import { emptyMemory, type Frame, type Memory } from '#conversation/memory.ts';
 import type { Message } from '#conversation/message.ts';
+import { isForAdmins } from '#conversation/questions.ts';
 import type { BotSettings, Deps } from '#telegram/ops/deps.ts';
 import type { Admins } from './admins.ts';
 import { answerDamaged, loadedOr, unread } from './damaged.ts';
@@ -43,9 +44,6 @@ export interface AnswerDeps {
   readonly bot: number;
 }
 
-/** Answers whose effect depends on who asks. Only these cost a look at the list of admins. */
-const adminMatters = new Set(['rig', 'forget']);
-
 /** Loads the chat's memory and answers; saves nothing. */
 export async function think({ settings, deps, admins, bot }: AnswerDeps, ask: Ask): Promise<Draft> {
   const loaded = await loadedOr(deps.store.load(String(ask.chat)));
@@ -71,7 +69,8 @@ export async function think({ settings, deps, admins, bot }: AnswerDeps, ask: As
     return deps.converse(memory, message, { mainsV: settings.mainsV });
   };
   let result = answer(isSure);
-  if (!isSure && adminMatters.has(result.answer.intent) && (await admins.has(ask.chat, ask.person!)))
+  // Only what depends on who asks costs a look at the list of admins.
+  if (!isSure && isForAdmins(result.answer.intent) && (await admins.has(ask.chat, ask.person!)))
     result = answer(true);
   if (isDamaged) {
     const isAdmin = isSure || (await admins.has(ask.chat, ask.person!));
