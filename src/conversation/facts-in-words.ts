@@ -1,7 +1,6 @@
-import { exactly } from '#answer/say.ts';
-import { english } from '#answer/speech.ts';
 import { describeBattery, describeCharger, describeLoad, describePanels } from '#intents/describe.ts';
 import type { Stated } from '#rig/rig.ts';
+import { figureInWords } from './unused-in-words.ts';
 
 /** What reading adds without changing an answer. */
 const free: ReadonlySet<string> = new Set(['supply', 'isAverage', 'role', 'voltsTaken', 'isRoundTrip']);
@@ -22,6 +21,23 @@ export function textOf(value: unknown): string {
 /** Whether two facts say the same. */
 export const isSame = (a: unknown, b: unknown): boolean => textOf(a) === textOf(b);
 
+/** Single figures that tell two readings apart, in the order in which they are told. */
+const figures = [
+  'durationH',
+  'dailyUseAh',
+  'dailyUseWh',
+  'drivingHoursPerDay',
+  'chargeUsedAh',
+  'chargeLeftAh',
+  'systemVoltageV',
+  'volts',
+  'netCurrentA',
+  'fuseA',
+  'targetChargePercent',
+  'ambientC',
+] as const satisfies readonly (keyof Stated)[];
+const ofCable = ['lengthM', 'areaMm2', 'awg'] as const;
+
 /** What some facts say that others don't, in few words each. */
 export function partsOf(facts: Stated, other: Stated): string[] {
   const parts: string[] = [];
@@ -36,33 +52,17 @@ export function partsOf(facts: Stated, other: Stated): string[] {
   rows(facts.batteries, other.batteries, battery => describeBattery(battery));
   rows(facts.chargers, other.chargers, charger => describeCharger(charger));
   rows(facts.solar, other.solar, panels => describePanels(panels));
-  if (facts.durationH !== undefined && facts.durationH !== other.durationH)
-    parts.push(`${exactly(facts.durationH, english)} in all`);
-  const simple: readonly (readonly [keyof Stated, string])[] = [
-    ['dailyUseAh', 'Ah a day'],
-    ['dailyUseWh', 'Wh a day'],
-    ['drivingHoursPerDay', 'h of driving a day'],
-    ['chargeUsedAh', 'Ah used'],
-    ['chargeLeftAh', 'Ah left'],
-    ['systemVoltageV', 'V system'],
-    ['volts', 'V read'],
-    ['netCurrentA', 'A on the monitor'],
-    ['fuseA', 'A fuse'],
-    ['targetChargePercent', '% wanted'],
-    ['ambientC', '°C'],
-  ];
-  for (const [key, unit] of simple)
-    if (facts[key] !== undefined && facts[key] !== other[key]) parts.push(`${facts[key]} ${unit}`);
+  for (const key of figures)
+    if (facts[key] !== undefined && facts[key] !== other[key]) parts.push(figureInWords(key, facts[key]));
   const { cable, inverter } = facts;
-  const lengths = [
-    [cable?.lengthM, other.cable?.lengthM, 'm of cable'],
-    [cable?.areaMm2, other.cable?.areaMm2, 'mm² cable'],
-    [cable?.awg, other.cable?.awg, 'AWG cable'],
-    [cable?.currentA, other.cable?.currentA, 'A through it'],
-    [inverter?.powerW, other.inverter?.powerW, 'W inverter'],
-  ] as const;
-  for (const [mine, others, unit] of lengths)
-    if (mine !== undefined && mine !== others) parts.push(`${mine} ${unit}`);
-  if (facts.place !== undefined && facts.place !== other.place) parts.push(`in ${facts.place}`);
+  for (const key of ofCable)
+    if (cable?.[key] !== undefined && cable[key] !== other.cable?.[key])
+      parts.push(figureInWords(key, cable[key]));
+  if (cable?.currentA !== undefined && cable.currentA !== other.cable?.currentA)
+    parts.push(`${figureInWords('currentA', cable.currentA)} through it`);
+  if (inverter?.powerW !== undefined && inverter.powerW !== other.inverter?.powerW)
+    parts.push(`${figureInWords('powerW', inverter.powerW)} inverter`);
+  if (facts.place !== undefined && facts.place !== other.place)
+    parts.push(figureInWords('place', facts.place));
   return parts;
 }

@@ -71,6 +71,9 @@ const words: Readonly<Record<string, (value: unknown) => string>> = {
   isLeftOn: () => 'left on',
 };
 
+/** A fact that stands by itself, in few words; empty where it has none. */
+export const figureInWords = (key: string, value: unknown): string => words[key]?.(value) ?? '';
+
 /** Whose a figure is, where it could be another's: "fridge, 3 h a day". */
 function owned(told: Stated, [key, at]: ToldFact['path'], text: string): string {
   const row = typeof at === 'number' ? (told as Record<string, { name?: string }[]>)[key!]?.[at] : undefined;
@@ -111,7 +114,7 @@ export function factsInWords(told: Stated, unused: readonly ToldFact[]): string[
     const row = typeof at === 'number' ? (told as Record<string, unknown[]>)[key!]![at] : undefined;
     const text = rows.some(([, one]) => one === row) ? described(key as string, row) : '';
     if (text !== '' && text !== 'battery') return text;
-    return owned(told, path, words[path.at(-1)!]?.(value) ?? '');
+    return owned(told, path, figureInWords(String(path.at(-1)), value));
   });
   return [...new Set(parts.filter(Boolean))];
 }

@@ -64,8 +64,12 @@ function lockOf(job: Job): string | undefined {
       return String(job.message.chat.id);
     case 'left':
       return String(job.chat);
-    default:
+    case 'moved':
+    case 'inline':
+    case 'guest':
       return undefined;
+    default:
+      return job satisfies never;
   }
 }
 

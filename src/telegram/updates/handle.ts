@@ -119,6 +119,8 @@ export function makeHandle(
       case 'guest':
         if (!twins.isSecond('guest', job.message)) await answerGuest(room, api, job.message, job.text);
         return undefined;
+      default:
+        return job satisfies never;
     }
   };
 }

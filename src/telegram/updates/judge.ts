@@ -41,8 +41,15 @@ export class Judge {
         const isPrivate = chat === undefined || chat.type === 'private';
         return this.#turns.note(chat?.id ?? from.id, from.id, isPrivate);
       }
-      default:
+      case 'moved':
+      case 'membership':
+      case 'inline':
+      case 'guest':
+      case 'wordless':
+      case 'left':
         return 'answer';
+      default:
+        return job satisfies never;
     }
   }
 }
