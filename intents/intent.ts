@@ -1,4 +1,3 @@
-import type { z } from 'zod';
 import type { IntentName } from '#answer/answer.ts';
 import type { ForgetWish, Lesson, Reply } from '#answer/reply.ts';
 import type { ParsedMessage } from '#language/reading.ts';
@@ -51,16 +50,33 @@ export interface Example {
   readonly say: string;
 }
 
+/** Something that is missing: how the bot asks for it, and the key of that sentence. */
+export interface Unmet {
+  readonly message: string;
+  readonly key?: string;
+}
+
+/** The facts that a question takes, and what it can't do without. */
+export interface Needs<N = Facts> {
+  /** What was told ready for the engine (`facts.ts`), or what is missing of it. */
+  safeParse(
+    stated: Stated,
+  ):
+    | { readonly success: true; readonly data: N; readonly error?: undefined }
+    | { readonly success: false; readonly data?: undefined; readonly error: { issues: readonly Unmet[] } };
+  /** @throws Error where something is missing */
+  parse(stated: Stated): N;
+}
+
 /** A question the bot can answer: one folder of `intents/`. */
 export interface Intent<N = Facts> {
   readonly name: IntentName;
   /** As a button or a list shows it: "How long will it last?" */
   readonly title: string;
   /**
-   * The facts it needs, as a zod strict object over keys of Facts. Each issue's message is what the bot asks
-   * for: written to follow "To work that out I need …".
+   * The facts it needs. Each issue's message is what the bot asks for: written to follow "To work that out I need …".
    */
-  readonly needs: z.ZodType<N, Stated>;
+  readonly needs: Needs<N>;
   /** Keys of Facts that `needs` takes; recall fills only these. */
   readonly takes: readonly (keyof Facts)[];
   /** Facts ("loads.powerW") that each of its answers hangs on, so that this needn't be tried out: the sum is a long one, or it is what was asked about. */

@@ -1,7 +1,8 @@
-import { z } from 'zod';
 import { bankOf } from '#engine/battery/bank.ts';
+import { type Fits, fits } from '#rig/fits.ts';
 import { type Facts, factsSchema, type Stated } from '#rig/rig.ts';
 import { factsOf } from './facts.ts';
+import type { Needs, Unmet } from './intent.ts';
 import { hasUse } from './use.ts';
 
 /** Something a question can't do without: any one of these facts, and how the bot asks for it. */
@@ -16,31 +17,38 @@ export interface Need {
 }
 
 /**
- * The needs of a question as a zod schema: the keys it takes, and an issue for each need that is not met. What was
- * told goes in, and what comes out is ready for the engine (`facts.ts`).
- * It is built at the first question of its kind: twenty of them at start would cost 40 ms.
+ * The needs of a question: the keys it takes, and an issue for each need that is not met. What was told goes in, and
+ * what comes out is ready for the engine.
  */
-export function needs(takes: readonly (keyof Facts)[], list: readonly Need[]): z.ZodType<Facts, Stated> {
-  return z.lazy(() => build(takes, list));
+export function needs(takes: readonly (keyof Facts)[], list: readonly Need[]): Needs {
+  // Made at the first question of its kind: twenty of them at the start would be felt.
+  let isOurs: Fits | undefined;
+  const safeParse: Needs['safeParse'] = stated => {
+    isOurs ??= onlyOf(takes);
+    if (!isOurs(stated))
+      return { success: false, error: { issues: [{ message: 'facts of another shape' }] } };
+    const facts = factsOf(stated);
+    const issues = list
+      .filter(need => !isMet(need, facts))
+      .map(({ ask, key }): Unmet => ({ message: ask, key }));
+    return issues.length > 0 ? { success: false, error: { issues } } : { success: true, data: facts };
+  };
+  const parse = (stated: Stated): Facts => {
+    const { data, error } = safeParse(stated);
+    if (error) throw new Error(error.issues.map(({ message }) => message).join('; '));
+    return data;
+  };
+  return { safeParse, parse };
 }
 
-function build(takes: readonly (keyof Facts)[], list: readonly Need[]): z.ZodType<Facts, Stated> {
-  const mask = Object.fromEntries(takes.map(key => [key, true])) as Record<keyof Facts, true>;
-  return factsSchema
-    .pick(mask)
-    .transform(stated => factsOf(stated))
-    .superRefine((facts, context) => {
-      for (const need of list) {
-        const isMet = need.anyOf.some(key => facts[key] !== undefined) && (need.holds?.(facts) ?? true);
-        if (!isMet)
-          context.addIssue({
-            code: 'custom',
-            message: need.ask,
-            path: [need.anyOf[0]!],
-            params: { key: need.key },
-          });
-      }
-    });
+const isMet = ({ anyOf, holds }: Need, facts: Facts): boolean =>
+  anyOf.some(key => facts[key] !== undefined) && (holds?.(facts) ?? true);
+
+/** Whether facts are of our shape and hold nothing but these keys. */
+function onlyOf(takes: readonly (keyof Facts)[]): Fits {
+  const taken = new Set<string>(takes);
+  const isOfFacts = fits(factsSchema);
+  return stated => isOfFacts(stated) && Object.keys(stated as Stated).every(key => taken.has(key));
 }
 
 /** Whether the batteries told make a bank: the house battery has a size, or the starter where it is the only one. */

@@ -1,5 +1,5 @@
 import type { Reply } from '#answer/reply.ts';
-import { firstFigures } from '#engine/try-out.ts';
+import { firstFigures, withFirstFigures } from '#engine/try-out.ts';
 import type { Facts, Stated, StatedLoad } from '#rig/rig.ts';
 import type { Intent, Setting } from './intent.ts';
 import { withLearned } from './learned.ts';
@@ -125,6 +125,18 @@ function replied(intent: Intent, facts: Stated, setting: Setting): string {
   return keyOf(intent.reply(withLearned(parsed.data as Facts, setting.learned), setting));
 }
 
+/** An answer, and the first figures that it came to. */
+export interface Worked {
+  readonly reply: Reply;
+  readonly figures?: Readonly<Record<string, number>>;
+}
+
+/** Works an answer out. */
+export function worked(reply: () => Reply): Worked {
+  const { result, figures } = withFirstFigures(reply);
+  return { reply: result, figures };
+}
+
 /** The first figures of an answer; where it has none, all of it. */
 const firstOf = (answered: () => string): string => {
   let whole = '';
@@ -157,12 +169,12 @@ const isToldTwice = (load: StatedLoad): boolean =>
  * any value, is tried through the whole answer.
  * @param facts all that the question goes by
  * @param told what was told now
- * @param reply the answer
+ * @param worked the answer as it was worked out
  */
 export function unusedOf(
   intent: Intent,
   { facts, told, setting }: { readonly facts: Stated; readonly told: Stated; readonly setting: Setting },
-  reply: Reply,
+  { reply, figures }: Worked,
 ): ToldFact[] {
   const answered = (other: Stated): string => replied(intent, other, setting);
   let first: string | undefined;
@@ -170,7 +182,7 @@ export function unusedOf(
   // What can't be answered without a fact hangs on it; another value that can't be meant tells nothing.
   const isFirstSame = (other: Stated, isLeftOut: boolean): boolean => {
     const now = firstOf(() => answered(other));
-    first ??= firstOf(() => answered(facts));
+    first ??= figures ? JSON.stringify(figures) : (whole ??= keyOf(reply));
     return now === failed ? !isLeftOut : now === first;
   };
   const isWholeSame = (other: Stated): boolean => {

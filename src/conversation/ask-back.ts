@@ -15,10 +15,7 @@ export interface Missing {
 /** What a question misses, from its needs held against the facts. */
 export function missingOf(parsed: ReturnType<Intent['needs']['safeParse']>): Missing[] {
   if (parsed.success) return [];
-  return parsed.error.issues.map(issue => {
-    const { key } = (issue.code === 'custom' ? (issue.params ?? {}) : {}) as { key?: string };
-    return { ask: issue.message, key };
-  });
+  return parsed.error.issues.map(({ message, key }) => ({ ask: message, key }));
 }
 
 /** The one question back: what can't be right first, else what is missing, in the words of the needs. */

@@ -3,6 +3,7 @@ import type { Reply } from '#answer/reply.ts';
 import { english } from '#answer/speech.ts';
 import { cut } from '#answer/text.ts';
 import type { Intent } from '#intents/intent.ts';
+import { worked } from '#intents/unused.ts';
 import type { Cue } from '#language/words/en/cues.ts';
 import { gearIn, hasGear } from '#rig/gear.ts';
 import { isSameName } from '#rig/merge.ts';
@@ -191,13 +192,16 @@ function answer(
   }
   const isBack =
     ready === undefined || isStrange(heard) || issues.some(({ code }) => code === 'absurd-value');
-  const full = isBack ? askBack(intent, missing, issues, english) : intent.reply(ready, setting);
+  const whole = isBack
+    ? { reply: askBack(intent, missing, issues, english) }
+    : (read.worked ?? worked(() => intent.reply(ready, setting)));
+  const full = whole.reply;
   const isAgain = isReplay(read);
   const isWorkingShown = cues.has('ask-working') || (isAgain && cues.has('ask-why'));
   const isSimpler = isAgain && cues.has('simpler');
   const shown: Reply = isSimpler ? { ...full, assumed: [], lines: full.lines?.slice(0, 1) } : full;
   const reply = safe(shown, { ...danger, isBack });
-  const counted = isBack || reply.figures === undefined ? undefined : countedLines(read, full);
+  const counted = isBack || reply.figures === undefined ? undefined : countedLines(read, whole);
   const isAnswered = reply.figures !== undefined || reply.working !== undefined;
   const isQuiz = full.remember?.lesson?.isQuiz === true;
   const asked =

@@ -1,7 +1,6 @@
-import type { Reply } from '#answer/reply.ts';
 import { english } from '#answer/speech.ts';
 import { describeLoad } from '#intents/describe.ts';
-import { type ToldFact, unusedOf } from '#intents/unused.ts';
+import { type ToldFact, unusedOf, type Worked } from '#intents/unused.ts';
 import { hasDraw } from '#rig/merge.ts';
 import { isSame } from './facts-in-words.ts';
 import type { Interpreted } from './interpret.ts';
@@ -36,10 +35,10 @@ export interface Unused {
 const takesNone: ReadonlySet<string> = new Set(['convert', 'term', 'learn', 'rig', 'unclear', 'none']);
 
 /** What was told and is no part of the sum: the question has no use for it, or it changes nothing. */
-function unusedIn({ intent, facts, heard, setting }: Interpreted, reply: Reply): Unused {
+function unusedIn({ intent, facts, heard, setting }: Interpreted, full: Worked): Unused {
   if (takesNone.has(intent.name)) return { facts: [] };
   const told = heard.facts;
-  const found = unusedOf(intent, { facts, told, setting }, reply);
+  const found = unusedOf(intent, { facts, told, setting }, full);
   const parts = factsInWords(told, found);
   if (parts.length === 0) return { facts: found };
   const listed = parts.slice(0, mostListed).join('; ');
@@ -49,9 +48,9 @@ function unusedIn({ intent, facts, heard, setting }: Interpreted, reply: Reply):
 /** What an answer counted, and what was told and not counted: a line each, where there is any. */
 export function countedLines(
   read: Interpreted,
-  reply: Reply,
+  full: Worked,
 ): { readonly lines: string[]; readonly unused: readonly ToldFact[] } {
-  const { facts, line } = unusedIn(read, reply);
+  const { facts, line } = unusedIn(read, full);
   const left = wholly(read.heard.facts, facts).flatMap(([key, row]) => (key === 'loads' ? [row] : []));
   return { lines: [countedLine(read, left), line].filter(one => one !== undefined), unused: facts };
 }

@@ -44,9 +44,20 @@ export function contextOf(memory: Memory, { from, onto }: Message): TalkContext 
   };
 }
 
+type Line = ReturnType<LineReader>;
+/** Lines of the bot's own read lately: it asks the same few things over and over. */
+const linesRead = new Map<string, Line>();
+const mostLines = 100;
+
 const readLine: LineReader = (text, context) => {
+  const isAlone = Object.keys(context).length === 0;
+  const known = isAlone ? linesRead.get(text) : undefined;
+  if (known) return known;
   const { intent, options } = read(text, context);
-  return { intent, stated: options[0]?.stated ?? {} };
+  const line: Line = { intent, stated: options[0]?.stated ?? {} };
+  if (linesRead.size >= mostLines) linesRead.clear();
+  if (isAlone) linesRead.set(text, line);
+  return line;
 };
 
 /** How many figures of a question are kept for the reading of the next line. */

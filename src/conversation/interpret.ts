@@ -5,6 +5,7 @@ import type { Intent, Setting } from '#intents/intent.ts';
 import { withLearned } from '#intents/learned.ts';
 import { hasCapacity } from '#intents/needs.ts';
 import { whereOf } from '#intents/sun.ts';
+import { type Worked, worked } from '#intents/unused.ts';
 import { holds } from '#rig/correct.ts';
 import { gearIn, hasGear } from '#rig/gear.ts';
 import type { HazardCode } from '#rig/hazard-codes.ts';
@@ -50,6 +51,8 @@ export interface Interpreted {
   readonly two?: Two;
   /** Codes of hazards seen in the message or in what memory adds. */
   readonly hazards: readonly HazardCode[];
+  /** The answer, where it was worked out already to see whether another reading has the same. */
+  readonly worked?: Worked;
 }
 
 /** Where a person's clock is, by the place known. */
@@ -93,8 +96,11 @@ const asked = (heard: Heard, { frame, extent }: Lean): Heard =>
     ? { ...heard, cues: new Set([...heard.cues, 'ask-can-it']) }
     : heard;
 
-const pick = (facts: Stated, keys: readonly (keyof Stated)[]): Stated =>
-  Object.fromEntries(keys.flatMap(key => (facts[key] === undefined ? [] : [[key, facts[key]]]))) as Stated;
+function pick(facts: Stated, keys: readonly (keyof Stated)[]): Stated {
+  const out: Record<string, unknown> = {};
+  for (const key of keys) if (facts[key] !== undefined) out[key] = facts[key];
+  return out as Stated;
+}
 
 const isSame = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
 
@@ -162,19 +168,26 @@ function toldUnits(heard: Heard): Heard | undefined {
 /** Less likely than this another question is not taken, though it could be answered. */
 const leastLikely = 0.25;
 
+/** A question with its facts, letter by letter: the same message taken the same way has the same answer. */
+const keyOf = (intent: string, facts: Stated): string => `${intent} ${JSON.stringify(facts)}`;
+
 /** Holds a message against memory, once: the question, its facts and whose they are, and what is missing. */
 export function interpret(memory: Memory, message: Message, said: Heard, options: Options = {}): Interpreted {
   const told = answeringBack(memory, message, withoutDispute(memory, message, said));
   const plain = told.issues.length > 0 ? undefined : (toldGear(told) ?? toldUnits(told));
   if (plain) return taken(memory, message, plain, undefined, options);
   const heard = ofFrame(memory, message, told);
+  const tried = new Map<string, Worked>();
   const answerOf: AnswerOf = (intent, facts) => {
     const {
       ready,
       intent: asked,
       setting,
     } = taken(memory, message, { ...heard, intent, facts }, undefined, options);
-    return ready && asked.reply(ready, setting).headline;
+    if (!ready) return undefined;
+    const whole = worked(() => asked.reply(ready, setting));
+    tried.set(keyOf(intent, facts), whole);
+    return whole.reply.headline;
   };
   const unsure =
     heard.issues.length > 0 || isSlipOf(lastFrame(memory, message.from), heard)
@@ -186,7 +199,8 @@ export function interpret(memory: Memory, message: Message, said: Heard, options
   if (unsure && asked.ready) return taken(memory, message, heard, unsure, options);
   const becomes = asked.intent.becomes?.(asked.facts);
   const whole = becomes && taken(memory, message, { ...heard, intent: becomes }, undefined, options);
-  const first = whole?.ready ? whole : asked;
+  if (whole?.ready) return whole;
+  const first = { ...asked, worked: tried.get(keyOf(heard.intent, heard.facts)) };
   if (first.ready || heard.issues.length > 0) return first;
   // What can't be answered may have been another question, that can.
   for (const { intent, stated, probability } of readingsOf(heard)) {

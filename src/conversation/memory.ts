@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { intentNames } from '#answer/answer.ts';
+import { fits } from '#rig/fits.ts';
 import { factsSchema, rigSchema } from '#rig/rig.ts';
 
 /** Version of the stored document; `upgrade.ts` reads older ones forwards. */
@@ -135,6 +136,8 @@ export const memorySchema = z.strictObject({
   }),
 });
 export type Memory = z.infer<typeof memorySchema>;
+/** Whether a document is one, without what is wrong with it. */
+export const isMemory = fits(memorySchema);
 
 /** A chat of which nothing is known. Always a fresh object. */
 export const emptyMemory = (): Memory => ({

@@ -1,4 +1,6 @@
+import type { z } from 'zod';
 import type { Reply } from '#answer/reply.ts';
+import { fits } from '#rig/fits.ts';
 import { gearKeys } from '#rig/gear.ts';
 import { mergeFacts } from '#rig/merge.ts';
 import { type Claim, factsSchema, mostKept, type Rig, rigSchema, type Stated } from '#rig/rig.ts';
@@ -85,8 +87,7 @@ function framed(frames: readonly Frame[], frame: Frame): Frame[] {
 const framesOfOne = 2;
 
 /** What is new, if the store would take it (no battery of 1e30 Ah): one odd number must not cost the whole answer. */
-const sound = <T>(schema: { safeParse(value: unknown): { success: boolean } }, value: T): T | undefined =>
-  schema.safeParse(value).success ? value : undefined;
+const sound = <T>(schema: z.ZodType, value: T): T | undefined => (fits(schema)(value) ? value : undefined);
 
 const frameOf = (
   message: Message,

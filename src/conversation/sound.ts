@@ -1,4 +1,5 @@
 import type { Issue } from '#language/issue.ts';
+import { fits } from '#rig/fits.ts';
 import { type Facts, factsSchema, type Stated } from '#rig/rig.ts';
 
 /** What was told that can stand, and what of it can't be meant. */
@@ -38,9 +39,11 @@ const most: readonly (readonly [
   ['solar', 'powerW', 1, 50_000],
 ];
 
+const isOfFacts = fits(factsSchema);
+
 /** Parts of the facts that can't be meant, by their path. */
 function wrongIn(facts: Stated): (readonly (string | number)[])[] {
-  const { error } = factsSchema.safeParse(facts);
+  const { error } = isOfFacts(facts) ? {} : factsSchema.safeParse(facts);
   const shaped = error?.issues.map(issue => issue.path as (string | number)[]) ?? [];
   const sized = most.flatMap(([list, key, low, high]) =>
     (facts[list] ?? []).flatMap((row, i) => {
@@ -56,9 +59,12 @@ const at = (value: unknown, path: readonly (string | number)[]): unknown =>
 
 /** Takes out what can't be meant (a battery of 0 Ah, a day of 30 hours) and says so. */
 export function sound(told: Stated): Sound {
-  const facts = structuredClone(named(told)) as Facts & Record<string, unknown>;
+  const all = named(told);
+  const wrong = wrongIn(all);
+  if (wrong.length === 0) return { facts: all, issues: [] };
+  const facts = structuredClone(all) as Facts & Record<string, unknown>;
   const issues: Issue[] = [];
-  for (const path of wrongIn(facts as Stated)) {
+  for (const path of wrong) {
     const [list = ''] = path;
     const said = at(facts, path);
     const thing = things[list] ?? words(String(list));
@@ -68,6 +74,5 @@ export function sound(told: Stated): Sound {
     if (owner && path.length > 0) delete owner[path.at(-1)!];
   }
   // What is left may still be of a shape that nothing knows: then nothing of it is gone by.
-  const isSound = factsSchema.safeParse(facts).success;
-  return { facts: isSound ? (facts as Stated) : {}, issues };
+  return { facts: isOfFacts(facts) ? (facts as Stated) : {}, issues };
 }

@@ -97,19 +97,28 @@ export type AnswerOf = (intent: IntentName, facts: Stated) => string | undefined
 /** How many readings are tried out for their answers. */
 const mostTried = 4;
 
-/** A greater share than this of all readings with the same words for an answer: then nothing is asked. */
+/** At least this share of all readings with the same words for an answer: then nothing is asked. */
 const leastAlike = 0.93;
 
-/** Which share of the readings would be answered with the same words as the likeliest one. */
-function shareAlike(readings: readonly Reading[], heard: Heard, answerOf: AnswerOf): number {
+/**
+ * Whether so large a share of the readings would be answered with the same words as the likeliest one that there is
+ * nothing to ask. Nothing is worked out where those of the same question are too few for it.
+ */
+function isAllOne(readings: readonly Reading[], heard: Heard, answerOf: AnswerOf): boolean {
   const [first, ...others] = readings as readonly [Reading, ...Reading[]];
-  const said = answerOf(first.intent, factsIn(first.stated, heard));
-  if (said === undefined) return 0;
-  const isAlike = ({ intent, stated }: Reading): boolean =>
-    intent === first.intent && answerOf(intent, factsIn(stated, heard)) === said;
-  return others
-    .slice(0, mostTried)
-    .reduce((share, one) => share + (isAlike(one) ? one.probability : 0), first.probability);
+  const tried = others.slice(0, mostTried).filter(({ intent }) => intent === first.intent);
+  const shareOf = (some: readonly Reading[]): number =>
+    some.reduce((share, one) => share + one.probability, first.probability);
+  if (shareOf(tried) < leastAlike) return false;
+  const say = ({ intent, stated }: Reading): string | undefined => answerOf(intent, factsIn(stated, heard));
+  const said = say(first);
+  if (said === undefined) return false;
+  const alike: Reading[] = [];
+  for (const [i, one] of tried.entries()) {
+    if (shareOf([...alike, ...tried.slice(i)]) < leastAlike) return false;
+    if (say(one) === said) alike.push(one);
+  }
+  return shareOf(alike) >= leastAlike;
 }
 
 const untold: AnswerOf = () => undefined;
@@ -122,7 +131,7 @@ export function twoReadings(heard: Heard, answerOf: AnswerOf = untold): Two | un
   const readings = readingsOf(heard);
   const [first, second] = readings;
   if (!first || unasked.has(first.intent) || heard.certainty >= leastSure) return undefined;
-  if (shareAlike(readings, heard, answerOf) >= leastAlike) return undefined;
+  if (isAllOne(readings, heard, answerOf)) return undefined;
   const isTwo =
     second !== undefined &&
     !unasked.has(second.intent) &&

@@ -1,6 +1,6 @@
 import type { Assumption, Range } from '#quantity/range.ts';
 import { Trace } from '#rule/trace.ts';
-import { FirstFigures, isTriedOut } from './try-out.ts';
+import { FirstFigures, isTriedOut, note } from './try-out.ts';
 
 /** The value of each assumption by its name. */
 export type Values = Readonly<Record<string, number>>;
@@ -37,6 +37,7 @@ export function explore<K extends string>(
   // Tried out, nobody looks at the working.
   if (isTriedOut) throw new FirstFigures(compute(likelyValues));
   const likely = compute(likelyValues, trace);
+  note(likely);
   const keys = Object.keys(likely) as K[];
   const moving = { ...likelyValues };
   // One object is moved and put back: forty copies a message would be most of what the collector has to do.

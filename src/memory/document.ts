@@ -1,5 +1,5 @@
 import type { ZodError } from 'zod';
-import { Damaged, type Memory, memorySchema, memoryVersion } from '#conversation/memory.ts';
+import { Damaged, isMemory, type Memory, memorySchema, memoryVersion } from '#conversation/memory.ts';
 import { upgrade } from './upgrade.ts';
 
 /** A document larger than this (in UTF-16 units) is refused; a busy club's is some 20,000. */
@@ -13,9 +13,11 @@ const problem = (error: ZodError): string => {
 
 /** The memory as text to store. @throws Error when it isn't a valid memory, so that nothing unreadable is kept */
 export const writeMemory = (memory: Memory): string => {
-  const checked = memorySchema.safeParse(memory);
-  if (!checked.success) throw new Error(`a memory was not saved: ${problem(checked.error)}`);
-  const text = JSON.stringify(checked.data);
+  if (!isMemory(memory)) {
+    const { error } = memorySchema.safeParse(memory);
+    if (error) throw new Error(`a memory was not saved: ${problem(error)}`);
+  }
+  const text = JSON.stringify(memory);
   if (text.length > maxLength)
     throw new Error(`a memory was not saved: ${text.length} characters are too many`);
   return text;

@@ -49,6 +49,14 @@ function chargersOf({ chargers }: Stated): Stated['chargers'] {
   );
 }
 
+/** Without the keys that have no value. */
+function withoutGaps(facts: Facts): Facts {
+  const out: Record<string, unknown> = {};
+  for (const key of Object.keys(facts) as (keyof Facts)[])
+    if (facts[key] !== undefined) out[key] = facts[key];
+  return out as Facts;
+}
+
 /**
  * What was told, ready for the engine: one of each where no count was told, each load on what it commonly runs on,
  * a plan of days as hours of driving and sky, a monitor's amp hours as a level and its current as a load. Nothing told
@@ -84,5 +92,5 @@ export function complete(stated: Stated, supplyOf: SupplyOf): Facts {
       stated.chargeNeededAh ?? (stateOfChargePercent === undefined ? chargeUsedOf(stated) : undefined),
     durationH: stated.durationH ?? (days?.length ? days.length * 24 : undefined),
   };
-  return Object.fromEntries(Object.entries(facts).filter(([, value]) => value !== undefined)) as Facts;
+  return withoutGaps(facts);
 }

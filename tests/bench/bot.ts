@@ -31,7 +31,8 @@ function cpuSec(pid: number): number {
     .split(' ');
   return (Number(fields[11]) + Number(fields[12])) / 100;
 }
-const residentMb = (pid: number): number =>
+/** Resident memory of a process, MB. */
+export const residentMb = (pid: number): number =>
   Number(execFileSync('ps', ['-o', 'rss=', '-p', String(pid)], { encoding: 'utf8' })) / 1024;
 
 export async function start(words: readonly string[], texts = mixed): Promise<Running> {

@@ -3,7 +3,8 @@ import type { Section } from './measure.ts';
 import { where, writePage } from './page.ts';
 
 // `npm run bench` prints; `npm run bench -- --write` also writes docs/speed.md, and the figures of the whole bot into
-// docs/scaling.md. Names of sections as further words run only those: `npm run bench -- bot starting --write`.
+// docs/scaling.md. Names of sections as further words run only those: `npm run bench -- bot starting --write`. A number
+// says for how many minutes `soak` goes on, which runs only where it is named: `npm run bench -- soak 10`.
 const sections: Readonly<Record<string, () => Promise<Section>>> = {
   answering: async () => (await import('./reading.ts')).answering(),
   reading: async () => (await import('./reading.ts')).reading(),
@@ -14,9 +15,16 @@ const sections: Readonly<Record<string, () => Promise<Section>>> = {
   bot: async () => (await import('./bot.ts')).wholeBot(),
   ban: async () => (await import('./ban.ts')).banOfOne(),
   starting: async () => (await import('./start.ts')).starting(5),
+  adversarial: async () => (await import('./adversarial.ts')).adversarial(),
+  rigs: async () => (await import('./rigs.ts')).manyRigs(),
+  soak: async () => (await import('./soak.ts')).soak(minutes),
 };
+/** Those that run only where they are named: they take long. */
+const onlyNamed: ReadonlySet<string> = new Set(['soak']);
 
-const words = process.argv.slice(2).filter(word => !word.startsWith('--'));
+const given = process.argv.slice(2).filter(word => !word.startsWith('--'));
+const minutes = Number(given.find(word => /^\d+$/.test(word)) ?? 10);
+const words = given.filter(word => !/^\d+$/.test(word));
 const unknown = words.filter(word => !(word in sections));
 if (unknown.length > 0) {
   console.error(`no section ${unknown.join(', ')}; there are: ${Object.keys(sections).join(', ')}`);
@@ -27,7 +35,7 @@ const began = loadavg();
 const done: Section[] = [];
 let failed = 0;
 for (const [name, run] of Object.entries(sections)) {
-  if (words.length > 0 && !words.includes(name)) continue;
+  if (words.length > 0 ? !words.includes(name) : onlyNamed.has(name)) continue;
   try {
     const section = await run();
     done.push(section);

@@ -176,9 +176,12 @@ function ownedSigns(f: Frame, state: State, out: Signs): void {
   }
 }
 
+/** The facts that are told, by their names together. */
+const togetherOf = (stated: Stated): number => hashText(Object.keys(stated).sort().join(' '));
+
 /** Whether the question that the words point to and the one taken suit the facts. */
-const questionSign = (first: number, question: number, stated: Stated): number =>
-  mix(706, mix(0, first, question), hashText(Object.keys(stated).sort().join(' ')));
+const questionSign = (first: number, question: number, together: number): number =>
+  mix(706, mix(0, first, question), together);
 
 /** What speaks for a reading as a whole, as features to learn from. */
 export function rankFeatures(f: Frame, state: State, stated: Stated, intent: string, out: number[]): void {
@@ -189,7 +192,8 @@ export function rankFeatures(f: Frame, state: State, stated: Stated, intent: str
   };
   factSigns(f, stated, signs);
   roleSigns(f, state, stated, signs);
-  for (const first of f.questions) out.push(questionSign(first, question, stated));
+  const together = togetherOf(stated);
+  for (const first of f.questions) out.push(questionSign(first, question, together));
 }
 
 /** The weight of a reading as a whole in a table with one column. */
@@ -210,14 +214,14 @@ export interface Ranker {
 export class ReadingScores implements Signs {
   readonly #ranker: Ranker;
   readonly #frame: Frame;
-  readonly #stated: Stated;
+  readonly #together: number;
   readonly #halves: number[] = [];
   #alone = 0;
 
   constructor(ranker: Ranker, frame: Frame, state: State, stated: Stated) {
     this.#ranker = ranker;
     this.#frame = frame;
-    this.#stated = stated;
+    this.#together = togetherOf(stated);
     factSigns(frame, stated, this);
     roleSigns(frame, state, stated, this);
   }
@@ -237,7 +241,7 @@ export class ReadingScores implements Signs {
     let sum = this.#alone;
     for (const half of this.#halves) sum += features.weight(ended(half, question));
     for (const first of this.#frame.questions)
-      sum += features.weight(questionSign(first, question, this.#stated));
+      sum += features.weight(questionSign(first, question, this.#together));
     return logs[0] * roles + logs[1] * asked + features.scale * sum;
   }
 }

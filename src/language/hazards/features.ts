@@ -11,8 +11,16 @@ const figure = (concept: string): Mention => ({ concept, at: -1, sentence: -1 })
 /** What was read last: deciding a message, answering it and warning of it ask for the same one. */
 let kept: readonly { readonly text: string; readonly meaning: Meaning }[] = [];
 
+/** A text without the stops and spaces that it ends in: they change no word before them, nor the sentence of one. */
+function withoutEnd(text: string): string {
+  let end = text.length;
+  while (end > 0 && (text[end - 1] === '.' || text[end - 1] === ' ')) end--;
+  return end === text.length ? text : text.slice(0, end);
+}
+
 /** Reads a message for dangers. */
-export function meaningOf(text: string): Meaning {
+export function meaningOf(written: string): Meaning {
+  const text = withoutEnd(written);
   for (const known of kept) if (known.text === text) return known.meaning;
   const words = wordsOf(text);
   const mentions = mentionsOf(words);
