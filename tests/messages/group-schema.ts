@@ -33,8 +33,22 @@ const gear = {
 };
 const claim = z.strictObject({ who: z.string().min(1), value: z.number(), unit: z.string() });
 
+/** Facts that are worked out of what is told, or come from a shared place: no message states them so. */
+const derived = {
+  drivingPlanH: true,
+  startHour: true,
+  startWeekday: true,
+  skyLastDays: true,
+  solarAhPerDay: true,
+  solarWhPerDay: true,
+  chargeNeededAh: true,
+  altitudeM: true,
+  latitudeDeg: true,
+  longitudeDeg: true,
+} as const;
+
 /** What a message states: the facts of a rig, and what reading tells beside them. */
-const states = factsSchema.extend({
+const states = factsSchema.omit(derived).extend({
   ...gear,
   without: z.array(z.enum(sources)).optional(),
   claims: z.array(claim).optional(),
@@ -70,6 +84,6 @@ const group = z.strictObject({
 export const groupSchema = group.extend({ wordings: group.shape.wordings.min(2) });
 /** One whose label tells a part: what it leaves out may be stated too. */
 export const partialSchema = group.extend({
-  states: states.extend({ claims: z.array(claim.partial()).optional() }),
+  states: factsSchema.extend(states.shape).extend({ claims: z.array(claim.partial()).optional() }),
   isPartial: z.literal(true),
 });

@@ -169,14 +169,14 @@ describe('features of late, each with the words as its fall-back', () => {
     expect(textOf(s.last(group.id))).toMatch(/fridge .*, lights .*, pump/);
   });
 
-  test('others’ own copy of a picture that is refused is a table too, and one of hours has a row a day', async () => {
+  test('others’ own copy of a picture that is refused is a table too', async () => {
     s.world.withoutPhotos.add(group.id);
     await s.say('/power how long will 200Ah AGM run a fridge averaging 1.5A?');
     const answer = s.last(group.id);
     await s.tap(answer, 'Picture', kim);
     expect(s.whispers().map(m => m.receiver_user?.id)).toEqual([kim.id]);
     const rows = table(s.world.sent('sendRichMessage')[0] as never)!;
-    expect(rows[0]).toEqual(['Day', 'Lowest']);
+    expect(rows[0]).toEqual(['When', 'Charge']);
     expect(rows.length).toBeGreaterThanOrEqual(3);
     expect(rows.slice(1).every(([, low]) => /^\d+ %/.test(low!))).toBe(true);
   });
@@ -251,13 +251,13 @@ test('every button of its own that an evening brings is at most 24 characters; w
 test('/settings shows what goes, a button or a word changes it, and the next answer goes by it', async () => {
   await s.tell('/settings');
   const page = s.last(alone.id);
-  expect(textOf(page)).toMatch(/Pictures with a trip: on\n• Mains: 230 V/);
+  expect(textOf(page)).toMatch(/Pictures with a trip: on\n• Pictures on light ground\n• Mains: 230 V/);
   await s.tap(page, '120 V');
   await s.tap(s.now(page), 'Turn the pictures off');
-  expect(textOf(s.now(page))).toMatch(/Pictures with a trip: off\n• Mains: 120 V/);
+  expect(textOf(s.now(page))).toMatch(/Pictures with a trip: off\n• Pictures on light ground\n• Mains: 120 V/);
   await s.tell('trip for 4 days, 120Ah lithium, fridge 1.8A average, 160W solar in Dubbo in October');
   expect(s.world.sent('sendPhoto')).toEqual([]);
   await s.tell('/pictures on');
   await s.tell('/settings');
-  expect(textOf(s.last(alone.id))).toMatch(/Pictures with a trip: on\n• Mains: 120 V/);
+  expect(textOf(s.last(alone.id))).toMatch(/Pictures with a trip: on\n• Pictures on light ground\n• Mains: 120 V/);
 });

@@ -29,6 +29,8 @@ export const attributes: Readonly<Record<number, string>> = {
   [slot.chargerCurrent]: 'currentA',
   [slot.chargerPower]: 'powerW',
   [slot.count]: 'count',
+  [slot.batteryCount]: 'count',
+  [slot.panelCount]: 'count',
 };
 
 /** Facts that stand by themselves: where they go, with a kind behind a colon for what the slot itself tells. */

@@ -33,8 +33,9 @@ const makesAlone = {
     slot.batteryVolts,
     slot.batteryUsedShare,
     slot.batteryAge,
+    slot.batteryCount,
   ),
-  panels: isIn(slot.solarController, slot.solarOpenVolts),
+  panels: isIn(slot.solarController, slot.solarOpenVolts, slot.panelCount),
   chargers: isIn(slot.chargerCurrent, slot.chargerPower),
 } as const;
 type Entities = keyof typeof makes;

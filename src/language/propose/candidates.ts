@@ -148,6 +148,9 @@ export function propose(state: State, { at, list, claimants: people }: Offers, o
     };
     if (s === slot.same) {
       if (state.hasLoadLike(at)) out.put(offer, nobody);
+    } else if (s === slot.batteryCount || s === slot.panelCount) {
+      near.counted ??= counted(state, at);
+      if (near.counted.length === 0 && Number.isInteger(m.told)) out.put(offer, self);
     } else if (!row.owner) out.put(offer, row.isMaker ? self : nobody);
     else if (row.owner === 'load') {
       near.load ??= nearest(state.loads(), at);

@@ -8,6 +8,7 @@ import {
   arrangement,
   batteryAge,
   batteryChemistry,
+  batteryCount,
   batteryEnergy,
   batteryLevel,
   batteryLimit,
@@ -56,6 +57,7 @@ import {
   loadStart,
   month,
   mount,
+  panelCount,
   place,
   removed,
   same,
@@ -109,6 +111,8 @@ const byDimension: Partial<Record<Dimension, readonly number[]>> = {
 };
 const ofNumber: readonly number[] = [
   count,
+  batteryCount,
+  panelCount,
   loadCurrent,
   loadPower,
   capacity,

@@ -208,6 +208,9 @@ export const claims: ReadonlySet<number> = new Set([
 // counts
 export const count = slot('count', 'count', { owner: 'counted', range: [1, 200] });
 // how a load runs
+/** Of a turn that names no battery and no panel: "and with two of them?". */
+export const batteryCount = slot('battery.count', 'count', { isMaker: true, range: [1, 40] });
+export const panelCount = slot('solar.count', 'count', { isMaker: true, range: [1, 40] });
 export const supplyAc = slot('load.supply:ac', 'supply');
 export const supplyDc = slot('load.supply:dc', 'supply');
 

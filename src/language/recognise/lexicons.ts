@@ -148,6 +148,8 @@ export const headNouns: ReadonlySet<string> = new Set(
 export const knownWords: ReadonlySet<string> = vocabulary;
 export const usedWords: ReadonlySet<string> = new Set(learnedWords.vocabulary);
 
+/** Letters of a word in which a slip is looked for, and in which any slip is taken for one. */
+const leastSlip = 4;
 const leastTypo = 5;
 /** Names are never what a slip was meant for. */
 const neverMeant: ReadonlySet<string> = new Set([
@@ -156,10 +158,16 @@ const neverMeant: ReadonlySet<string> = new Set([
   ...learnedWords.nouns.filter(noun => !usedWords.has(noun)),
 ]);
 let near: Near | undefined;
+/** Words of the names of places: "alice", "springs". */
+let placeWords: ReadonlySet<string> | undefined;
 /** The known word that a misspelt one stands for, or undefined. */
 export function mended(word: string): string | undefined {
-  if (word.length < leastTypo || vocabulary.has(word)) return undefined;
-  if (places.has(word)) return undefined;
-  near ??= new Near([...vocabulary].filter(known => known.length >= leastTypo && !neverMeant.has(known)));
+  if (word.length < leastSlip || vocabulary.has(word)) return undefined;
+  placeWords ??= new Set([...places.keys()].flatMap(name => name.split(' ')));
+  if (placeWords.has(word)) return undefined;
+  near ??= new Near(
+    [...vocabulary].filter(known => known.length >= leastSlip && !neverMeant.has(known)),
+    leastTypo,
+  );
   return near.find(word);
 }

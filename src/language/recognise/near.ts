@@ -9,6 +9,20 @@ export function isOneSlip(a: string, b: string): boolean {
   return short[i] === long[i + 1] && short[i + 1] === long[i] && short.slice(i + 2) === long.slice(i + 2);
 }
 
+/** Whether a word is another with two neighbours swapped or a letter typed twice: slips that hardly make another word. */
+export function isSureSlip(word: string, meant: string): boolean {
+  let i = 0;
+  while (i < meant.length && word[i] === meant[i]) i++;
+  if (word.length === meant.length + 1)
+    return word[i] === word[i - 1] && word.slice(i + 1) === meant.slice(i);
+  return (
+    word.length === meant.length &&
+    word[i] === meant[i + 1] &&
+    word[i + 1] === meant[i] &&
+    word.slice(i + 2) === meant.slice(i + 2)
+  );
+}
+
 /** Which letters a word has, as bits: a slip changes two of them at most. */
 function lettersOf(word: string): number {
   let bits = 0;
@@ -40,11 +54,16 @@ function firstSlip(word: string, known: string): number {
   return word.length;
 }
 
-/** "Did you mean": finds the known word that a misspelt one stands for, among those of its first letter and length. */
+/**
+ * "Did you mean": finds the known word that a misspelt one stands for, among those of its first letter and length. A
+ * word shorter than `least` letters is meant only where the slip is a sure one.
+ */
 export class Near {
   readonly #alike = new Map<string, Alike>();
+  readonly #least: number;
 
-  constructor(words: Iterable<string>) {
+  constructor(words: Iterable<string>, least = 0) {
+    this.#least = least;
     for (const word of words) {
       const shape = `${word[0]}${word.length}`;
       const alike = this.#alike.get(shape) ?? { words: [], letters: [] };
@@ -57,11 +76,17 @@ export class Near {
   /** The known word one slip away that starts alike, or undefined; the longest where there are several, then the earliest slip. */
   find(word: string): string | undefined {
     const letters = lettersOf(word);
+    for (const length of [word.length, word.length - 1]) {
+      const sure = this.#alike.get(`${word[0]}${length}`)?.words.find(known => isSureSlip(word, known));
+      if (sure !== undefined) return sure;
+    }
+    if (word.length < this.#least) return undefined;
     for (const length of [word.length + 1, word.length, word.length - 1]) {
       const alike = this.#alike.get(`${word[0]}${length}`);
       if (!alike) continue;
       const found = alike.words.filter(
-        (known, k) => areNear(letters, alike.letters[k]!) && isOneSlip(word, known),
+        (known, k) =>
+          known.length >= this.#least && areNear(letters, alike.letters[k]!) && isOneSlip(word, known),
       );
       if (found.length < 2 || length > word.length) {
         if (found.length > 0) return found[0];

@@ -5,14 +5,16 @@ import { plainWords } from '../words/en/common.ts';
 import { coarseCluster, fineCluster } from '../words/learned.ts';
 import { amountAt } from './amounts.ts';
 import { clockAt } from './clock.ts';
+import { matterOf } from './courtesy.ts';
 import { joined } from './joined.ts';
 import { headNouns, knownWords, mended, nameLexicon, usedWords } from './lexicons.ts';
 import type { Mention } from './mention.ts';
+import { isSureSlip } from './near.ts';
 import { rateAt } from './rates.ts';
 import { type Phrases, phrasesOf } from './unit-at.ts';
 import { withoutAt } from './without.ts';
 
-/** A message as mentions, in order; nothing of it is left out. */
+/** A message as mentions, in order; nothing of it is left out but the courtesies around it. */
 export interface Recognised {
   readonly text: string;
   readonly tokens: readonly Token[];
@@ -165,10 +167,18 @@ export function recognise(text: string): Recognised {
     token.kind === 'number' ? '' : token.kind === 'sign' ? token.text : (mended(token.text) ?? token.text),
   );
   const plain = tokens.map(token => (token.kind === 'word' ? token.text : ''));
+  // Only a sure slip is no name, and none with a capital inside a sentence or "in" before it.
+  const asNoun = (i: number): string =>
+    i > 0 && (tokens[i]!.isCapital || placePreps.has(words[i - 1]!))
+      ? plain[i]!
+      : isSureSlip(plain[i]!, words[i]!)
+        ? words[i]!
+        : plain[i]!;
   const phrases = phrasesOf(tokens, words);
   const mentions: Mention[] = [];
-  let at = 0;
-  while (at < tokens.length) {
+  const [start, end] = matterOf(words);
+  let at = start;
+  while (at < end) {
     const token = tokens[at]!;
     const options: (Mention | undefined)[] = [
       withoutAt(words, tokens, at, mentions.at(-1)),
@@ -193,10 +203,10 @@ export function recognise(text: string): Recognised {
     for (const option of options) if (option && (!best || option.to > best.to)) best = option;
     if (!best) {
       const word = words[at]!;
-      if (isNoun(token, plain[at]!)) {
+      if (isNoun(token, asNoun(at))) {
         // Unknown words side by side are one name: "telescope mount".
         let to = at + 1;
-        while (to < tokens.length && to - at < 3 && isNoun(tokens[to]!, plain[to]!) && !tokens[to]!.isNewLine)
+        while (to < tokens.length && to - at < 3 && isNoun(tokens[to]!, asNoun(to)) && !tokens[to]!.isNewLine)
           to++;
         const name = plain.slice(at, to).join(' ');
         best = make('noun', name, at, to, {

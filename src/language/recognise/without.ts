@@ -125,8 +125,10 @@ export function withoutAt(
   before?: Mention,
 ): Mention | undefined {
   const isNext = joins.has(words[at]!) && before?.kind === 'without';
-  if (!negations.has(words[at]!) && !isNext) return undefined;
-  let i = at + 1;
+  // "w/o" comes in three tokens.
+  const isShort = words[at] === 'w' && words[at + 1] === '/' && words[at + 2] === 'o';
+  if (!negations.has(words[at]!) && !isNext && !isShort) return undefined;
+  let i = at + (isShort ? 3 : 1);
   while (i < words.length && i < at + most && fillers.has(words[i]!)) i++;
   // "Sat none" at a line's end rules out nothing on the next one.
   for (let j = at + 1; j <= i; j++) if (tokens[j]?.isNewLine) return undefined;

@@ -34,7 +34,7 @@ export const usual: TrainOptions = {
     keepOwners: 12000,
     dropOwner: 0.3,
     seed: 7,
-    members: 2,
+    members: 3,
   },
   message: {
     units: 24,
@@ -49,7 +49,7 @@ export const usual: TrainOptions = {
     keepOwners: 0,
     dropOwner: 0,
     seed: 8,
-    members: 2,
+    members: 3,
   },
   folds: 5,
 };

@@ -3,7 +3,9 @@ export const kin: readonly string[] =
   `dad mum mom mother father papa mama daddy mummy hubby husband wife missus missis mrs boyfriend girlfriend partner fiance fiancee
 brother sister bro sis uncle aunt auntie aunty cousin nephew niece grandad grandpa granddad grandma granny nan nana nanna gran pop opa oma grandfather grandmother
 son daughter kid kids mate buddy friend neighbour neighbor colleague boss skipper captain coach teacher mechanic sparky electrician salesman seller shop guy dealer installer bloke fella lad lass
-stepdad stepmum flatmate roommate housemate deckhand scoutmaster leader dude lady`.split(/\s+/);
+stepdad stepmum flatmate roommate housemate deckhand scoutmaster leader dude lady abuela abuelo nonno nonna babushka
+preacher pastor vicar priest rabbi imam treasurer secretary chairman chairwoman sergeant ranger warden caretaker landlord landlady
+nurse doctor drummer singer guitarist chef cook farmer fisherman manager owner clerk cashier plumber carpenter`.split(/\s+/);
 
 /** Kin of more than one word. */
 export const kinPhrases: readonly string[] = [
