@@ -43,7 +43,9 @@ test('the command for the working shows it', () => {
     emptyMemory(),
     of('how long does a 100Ah AGM last with a fridge that takes 1.5A?'),
   );
-  expect(converse(memory, of(commandMessage('working', '')!)).answer.text).toContain('(capacity on the label) × 0.5 (depth of discharge)');
+  expect(converse(memory, of(commandMessage('working', '')!)).answer.text).toContain(
+    '(capacity on the label) × 0.5 (depth of discharge)',
+  );
 });
 
 test('every name in a menu is a command, once', () => {

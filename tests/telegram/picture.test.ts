@@ -160,7 +160,9 @@ describe('an answer that can be drawn', () => {
     s.world.withoutPhotos.add(group.id);
     const { answer } = await ask(runTime);
     await tap(answer, 'Picture');
-    expect(JSON.stringify(s.answers().at(-1)?.rich_message?.blocks)).toMatch(/where it should stop: about \d+ hours/);
+    expect(JSON.stringify(s.answers().at(-1)?.rich_message?.blocks)).toMatch(
+      /where it should stop: about \d+ hours/,
+    );
   });
   test('still works after a restart', async () => {
     const { answer } = await ask(runTime);

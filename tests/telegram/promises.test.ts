@@ -254,10 +254,14 @@ test('/settings shows what goes, a button or a word changes it, and the next ans
   expect(textOf(page)).toMatch(/Pictures with a trip: on\n• Pictures on light ground\n• Mains: 230 V/);
   await s.tap(page, '120 V');
   await s.tap(s.now(page), 'Turn the pictures off');
-  expect(textOf(s.now(page))).toMatch(/Pictures with a trip: off\n• Pictures on light ground\n• Mains: 120 V/);
+  expect(textOf(s.now(page))).toMatch(
+    /Pictures with a trip: off\n• Pictures on light ground\n• Mains: 120 V/,
+  );
   await s.tell('trip for 4 days, 120Ah lithium, fridge 1.8A average, 160W solar in Dubbo in October');
   expect(s.world.sent('sendPhoto')).toEqual([]);
   await s.tell('/pictures on');
   await s.tell('/settings');
-  expect(textOf(s.last(alone.id))).toMatch(/Pictures with a trip: on\n• Pictures on light ground\n• Mains: 120 V/);
+  expect(textOf(s.last(alone.id))).toMatch(
+    /Pictures with a trip: on\n• Pictures on light ground\n• Mains: 120 V/,
+  );
 });
