@@ -55,7 +55,10 @@ function cables({ figures, has, fuseA, fuseKind, runs }: ShoppingList): string {
       ? `Cable: ${plain(figures.conductorArea.value)} mm² with a ${fuseA} A fuse (${fuseKind}) for that run.`
       : '';
   const usual = runs
-    .map(run => `${run.to} ${run.lengthM} m ${plain(run.areaMm2)} mm², ${significant(run.fuseA)} A fuse`)
+    .map(
+      run =>
+        `${run.to} ${run.lengthM} m ${plain(run.areaMm2)} mm², ${significant(run.fuseA)} A fuse${run.fuseKind ? ` (${run.fuseKind})` : ''}`,
+    )
     .slice(0, has.cable ? 1 : 3);
   return [told, usual.length > 0 ? `Cables (usual runs): ${usual.join('; ')}.` : '']
     .filter(Boolean)

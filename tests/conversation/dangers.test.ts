@@ -4,6 +4,7 @@ import type { Answer } from '#answer/answer.ts';
 import { forbidden, hazardAnswer } from '#answer/hazards.ts';
 import { converse } from '#conversation/converse.ts';
 import { emptyMemory } from '#conversation/memory.ts';
+import { inChatUnits } from '#quantity/chat-units.ts';
 import { emergencies, type HazardCode, hazardCodes } from '#rig/hazard-codes.ts';
 import { guises } from '../language/hazards/guises.ts';
 import { talk } from './talk.ts';
@@ -59,7 +60,10 @@ test('the caution stands in the first three lines', () => {
     return !answer.hazards.slice(0, 2).every(code => {
       const isOwnNo = code === 'over-current' && top[0]!.startsWith('No');
       const isInEmergency = answer.intent === 'emergency';
-      return isOwnNo || isInEmergency || top.includes(hazardAnswer(code).first);
+      // A chat that speaks of °F is warned in °F.
+      const { first } = hazardAnswer(code);
+      const isThere = top.includes(first) || top.includes(inChatUnits(first, { temperature: 'F' }));
+      return isOwnNo || isInEmergency || isThere;
     });
   });
   expect(misplaced.map(show)).toEqual([]);

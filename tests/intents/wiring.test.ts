@@ -225,8 +225,8 @@ describe('cable and fuse as a pair', () => {
         inverter: {},
         durationH: 72,
       });
-    expect(whole(about('lfp'))).toMatch(/125 A fuse \(high-breaking, class T style\)/);
-    expect(whole(about('agm'))).toMatch(/125 A fuse \(bolt-down strip\)/);
+    expect(whole(about('lfp'))).toMatch(/inverter 1 m 50 mm², 175 A fuse \(high-breaking, class T style\)/);
+    expect(whole(about('agm'))).toMatch(/175 A fuse \(bolt-down strip\)/);
   });
 
   test('a cable that carries the load but not its fuse is tight', () => {
