@@ -60,6 +60,8 @@ export interface CableSize extends Explored<CableKey> {
   readonly fuseType: FuseType;
   /** The size to take in a bundle of four to six, mm², where one is chosen. */
   readonly bundledAreaMm2?: number;
+  /** Where the one told won't do: the square (mm²) and the gauge that do, by drop and by current. */
+  readonly instead?: { readonly areaMm2: number; readonly gauge: number };
   readonly isByCurrent: boolean;
   readonly isTooMuch: boolean;
   /** "6 mm auto" beside "6 mm²": the drop on the real square, where both were named. */
@@ -74,9 +76,12 @@ export function circuitVoltage(facts: Facts): number {
   return told > 36 ? 48 : told > 18 ? 24 : 12;
 }
 
+const isGaugeWord = (word: string): boolean => word === 'gauge' || word === 'awg';
+
 /** A gauge where the person speaks in gauges. */
 const unitOf = (facts: Facts, { parsed, units }: Pick<Setting, 'parsed' | 'units'>): 'metric' | 'gauge' =>
-  (parsed.cues.has('bs-gauge') || units.cable === 'awg') && facts.cable?.areaMm2 === undefined
+  (parsed.cues.has('bs-gauge') || units.cable === 'awg' || parsed.recognised.words.some(isGaugeWord)) &&
+  facts.cable?.areaMm2 === undefined
     ? 'gauge'
     : 'metric';
 
@@ -127,6 +132,7 @@ export function computeCableSize(
   const about = { lengthM, currentA: current.value, continuousA: continuous.value, voltageV: ofV };
   const bundled = { dropLimit: limitPercent, ...likely, bundleShare: bundleShareOf(4) };
   const fuse = protect(continuous.value, conductor, lies);
+  const does = given && choosePair(about, 'metric', { ...likely, ...lies, dropLimit: limitPercent });
   return {
     ...explored,
     kind,
@@ -152,6 +158,10 @@ export function computeCableSize(
             cableA > ratedA ? fuseSource(voltageV) : sourceOf(facts, voltageV),
           ),
     bundledAreaMm2: given || isTooMuch ? undefined : choosePair(about, as, bundled).conductor.areaMm2,
+    instead:
+      does && !does.isTooMuch && does.conductor.areaMm2 > given.areaMm2 * 1.01
+        ? { areaMm2: does.conductor.areaMm2, gauge: gaugeFor(does.conductor.areaMm2) }
+        : undefined,
     isByCurrent,
     isTooMuch,
     square:

@@ -60,7 +60,7 @@ function trouble(result: InverterCheck, setting: Setting, w: Speech): string {
     usable: w.plain(figures.usableCapacity.value),
   };
   if (result.rating === 'no')
-    return w.say('over-rating', '{run} W is more than the {rating} W it gives, however short it is', gaps);
+    return w.say('over-rating', '{run} W is more than the {rating} W it gives', gaps);
   if (bankFit && (bankFit.fit === 'no' || (bankFit.fit === 'tight' && result.rating !== 'tight')))
     return bankTrouble(result, setting, w);
   if (result.drains === 'no' || result.drains === 'tight')
@@ -102,7 +102,7 @@ function headline(result: InverterCheck, verdict: Verdict, setting: Setting, w: 
   if (ratingW === undefined)
     return w.say(
       'takes-and-wants',
-      '{things} takes about {amps} A from the battery ({range}) and wants a {needed} W inverter.',
+      '{things} takes about {amps} A from the battery ({range}) and needs a {needed} W inverter.',
       { ...gaps, things: sentence(things(result, w)) },
     );
   return w.say('within', 'Yes: {run} W is within the {rating} W it gives.', gaps);
@@ -131,6 +131,9 @@ const time = (hours: number, w: Speech): string =>
     ? w.say('minutes', '{n} minutes', { n: w.plain(hours * 60), count: hours * 60 })
     : w.say('hours', '{n} hours', { n: w.plain(hours), count: hours });
 
+/** From here on it is worth asking what the battery gives, A. Common practice. */
+const askedA = 60;
+
 /** Whether a limit of the battery that was told is passed. */
 const isForbidden = ({ bank, bankFit, figures }: InverterCheck): boolean =>
   bank?.maxCurrentA !== undefined && bankFit !== undefined && figures.batteryCurrent.value > bankFit.limitA;
@@ -149,6 +152,13 @@ function hints(result: InverterCheck, verdict: Verdict, w: Speech): string[] {
           'plate-is-output',
           "A microwave's plate is what it cooks with; it takes about {times} times that, {watts} W here. If the watts were its input, say so.",
           { times: w.plain(factor.value), watts: w.decimals(figures.acLoad.value, 0) },
+        )
+      : '',
+    result.bank === undefined && figures.batteryCurrent.value >= askedA
+      ? w.say(
+          'must-give',
+          'Check that the battery may give {amps} A: many lithium ones (BMS) stop at 100 A, and one 100 Ah AGM sags.',
+          { amps: w.plain(figures.batteryCurrent.value) },
         )
       : '',
     result.oneAtATime ? w.say('one-at-a-time', 'One at a time works.') : '',

@@ -69,7 +69,7 @@ describe('will the inverter run it', () => {
   test('no inverter told: what it takes, and the size to have; no load: flat out', () => {
     const none = reply(inverterCheck, { loads: [ac('coffee machine', 1200)] });
     expect(none.verdict).toBeNull();
-    expect(none.headline).toMatch(/wants a 1500 W inverter/);
+    expect(none.headline).toMatch(/needs a 1500 W inverter/);
     const flat = reply(inverterCheck, { inverter: { powerW: 2000 } });
     expect(flat.headline).toMatch(/^Flat out, a 2000 W inverter takes about 185 A/);
     expect(lacks(inverterCheck, { inverter: {} })).toHaveLength(1);
