@@ -1,4 +1,3 @@
-import { sentence } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
 import { applianceOf } from '#catalog/appliances.ts';
 import { builtAs } from '#engine/loads/build.ts';
@@ -84,7 +83,7 @@ export function readingNote(facts: Facts, words: Speech = english): string | und
   const taken = { thing: load.name, drawn: draw(load, words), share, air: words.significant(airC) };
   const note = words.say(
     'reading-note',
-    'I’ve taken {thing} {drawn} as what it draws while it runs, about {share} % of the time at {air} °C. If that’s its average, say “average”.',
+    'I’ve taken {drawn} as what the {thing} draws while it runs, about {share} % of the time at {air} °C. If that’s its average, say “average”.',
     taken,
   );
   return threeWay ? `${note} ${threeWay}` : note;

@@ -80,7 +80,7 @@ function why(result: CableSize, verdict: Verdict): string {
 const insteadOf = ({ instead, isTooMuch }: CableSize, verdict: Verdict): string | undefined =>
   verdict === 'yes' || verdict === null || !instead || isTooMuch
     ? undefined
-    : `Get ${square(instead.areaMm2)} or more (in the shop: ${both(instead.gauge)}).`;
+    : `Get ${square(instead.areaMm2)} or thicker.\nIn the shop: ${both(instead.gauge)} or thicker.`;
 
 /** A cable told that can't carry the fuse its current asks for. */
 const thin = (result: CableSize): string | undefined =>

@@ -132,7 +132,9 @@ export function computeCableSize(
   const about = { lengthM, currentA: current.value, continuousA: continuous.value, voltageV: ofV };
   const bundled = { dropLimit: limitPercent, ...likely, bundleShare: bundleShareOf(4) };
   const fuse = protect(continuous.value, conductor, lies);
-  const does = given && choosePair(about, 'metric', { ...likely, ...lies, dropLimit: limitPercent });
+  const doing = (measure: 'metric' | 'gauge') =>
+    choosePair(about, measure, { ...likely, ...lies, dropLimit: limitPercent });
+  const does = given && doing('metric');
   return {
     ...explored,
     kind,
@@ -160,7 +162,7 @@ export function computeCableSize(
     bundledAreaMm2: given || isTooMuch ? undefined : choosePair(about, as, bundled).conductor.areaMm2,
     instead:
       does && !does.isTooMuch && does.conductor.areaMm2 > given.areaMm2 * 1.01
-        ? { areaMm2: does.conductor.areaMm2, gauge: gaugeFor(does.conductor.areaMm2) }
+        ? { areaMm2: does.conductor.areaMm2, gauge: doing('gauge').conductor.size }
         : undefined,
     isByCurrent,
     isTooMuch,

@@ -40,7 +40,7 @@ function shortOf({ lasting, wantedH, underAh }: Should): Range {
 }
 
 /** How much to put back, what it is for, and how long that takes. */
-function putBack(should: Should, short: Range, isDrive: boolean, w: Speech): string {
+function putBack(should: Should, short: Range, isDrive: boolean, w: Speech): string[] {
   const { lasting, underAh, chargerA, floorPercent, wantedH } = should;
   const drawA = (lasting?.figures.dailyUse.value ?? 0) / 24;
   const forUse = short.value - underAh;
@@ -63,9 +63,9 @@ function putBack(should: Should, short: Range, isDrive: boolean, w: Speech): str
   const takes = !hours
     ? ''
     : isDrive
-      ? w.say('takes-driving', ' On a {charger} A DC-DC that is {hours} of driving.', { ...gaps, hours })
-      : w.say('takes-charging', ' On a {charger} A charger that takes {hours}.', { ...gaps, hours });
-  return `${w.say('put-back', 'Put back about {parts}.', { parts })}${takes}`;
+      ? w.say('takes-driving', 'On a {charger} A DC-DC that is {hours} of driving.', { ...gaps, hours })
+      : w.say('takes-charging', 'On a {charger} A charger that takes {hours}.', { ...gaps, hours });
+  return [w.say('put-back', 'Put back about {parts}.', { parts }), takes].filter(Boolean);
 }
 
 /** Words for whether to drive or charge now. */
@@ -107,7 +107,7 @@ export function answerShould(facts: Facts, should: Should, { parsed }: Setting):
           gaps,
         )
       : undefined,
-    verdict !== 'no' && short.value >= 0.5 ? putBack(should, short, parsed.cues.has('drive'), w) : undefined,
+    ...(verdict !== 'no' && short.value >= 0.5 ? putBack(should, short, parsed.cues.has('drive'), w) : []),
     verdict !== 'no' && should.hasSun
       ? w.say('no-sun-counted', 'No sun is counted until then; by day the panel may do it.')
       : undefined,

@@ -154,13 +154,6 @@ function hints(result: InverterCheck, verdict: Verdict, w: Speech): string[] {
           { times: w.plain(factor.value), watts: w.decimals(figures.acLoad.value, 0) },
         )
       : '',
-    result.bank === undefined && figures.batteryCurrent.value >= askedA
-      ? w.say(
-          'must-give',
-          'Check that the battery may give {amps} A: many lithium ones (BMS) stop at 100 A, and one 100 Ah AGM sags.',
-          { amps: w.plain(figures.batteryCurrent.value) },
-        )
-      : '',
     result.oneAtATime ? w.say('one-at-a-time', 'One at a time works.') : '',
     isShort
       ? w.say('bigger-inverter', 'A {watts} W inverter handles it easily.', { watts: w.decimals(neededW, 0) })
@@ -174,6 +167,13 @@ function hints(result: InverterCheck, verdict: Verdict, w: Speech): string[] {
       ? w.say(
           'engine-or-second',
           'Run the engine meanwhile, or put a second battery beside it to share the load.',
+        )
+      : '',
+    result.bank === undefined && figures.batteryCurrent.value >= askedA
+      ? w.say(
+          'must-give',
+          'Check that the battery may give {amps} A: many lithium ones (BMS) stop at 100 A, and one 100 Ah AGM sags.',
+          { amps: w.plain(figures.batteryCurrent.value) },
         )
       : '',
   ].filter(Boolean);
@@ -201,7 +201,7 @@ export function answerInverterCheck(facts: Facts, result: InverterCheck, setting
   );
   return {
     headline: headline(result, verdict, setting, w),
-    lines: lines.slice(0, 3),
+    lines: lines.slice(0, 4),
     verdict,
     figures: {
       acLoad: figure(acLoad, 'W'),

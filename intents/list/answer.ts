@@ -106,7 +106,7 @@ function lines(facts: Facts, found: ShoppingList, all: readonly string[], most: 
     `${rest.length > 0 ? `Also: ${joined(rest)}.` : ''}${inverter}`.trim(),
     cables(found),
     ownedLine(found),
-    `For about ${plain(dailyUse.value)} Ah a day${biggest.length > 1 ? ` (${shares})` : ''}: ${wantedTime(aloneH)} on the battery alone (${span(batteryCapacity.low, batteryCapacity.high, 'Ah')})${made}.`,
+    `For about ${plain(dailyUse.value)} Ah a day${biggest.length > 1 ? ` (${shares})` : ''}: ${wantedTime(aloneH)} on the battery alone${made}. Light or heavy use: ${span(batteryCapacity.low, batteryCapacity.high, 'Ah')} of battery.`,
     batteryCapacity.value > hugeAh
       ? 'That is a very large battery: see what can go, or what else can charge it.'
       : '',

@@ -97,7 +97,7 @@ function mendOf({ part, mend, wanted }: Link, { biggest, dailyUse, shares }: Rig
     case 'battery-current':
       return boils === undefined
         ? `Cheapest: one thing at a time, under ${plain(wanted)} A. Else a battery that gives more amps.`
-        : `Cheapest: leave the ${boils} at home and use gas, outside. Else a battery that gives more amps.`;
+        : `Cheapest: boil or cook on gas, outside, not with the ${boils}. Else a battery that gives more amps.`;
     case 'charger':
       return `Cheapest: drive or plug in longer. Else a ${decimals(mend!, 0)} A charger.`;
     case 'driving':
@@ -143,6 +143,15 @@ function cautionsOf(facts: Facts, { links, bank, isCold }: RigCheck): CautionCod
   return [...found, 'fuse-at-battery'];
 }
 
+/** The thing or the part that is the trouble, in the first line. */
+function troubleOf(weakest: Link, { shares }: RigCheck): string {
+  const heats = shares.find(({ name }) => heaters.test(name))?.name;
+  if (weakest.part !== 'battery-current' || heats === undefined)
+    return `${sentence(partNames[weakest.part])} is the weakest part: ${shows(weakest)}.`;
+  const { figure: amps } = weakest.explored.figures;
+  return `The ${heats} is too much: about ${plain(amps.value)} A, and the battery is good for ${plain(weakest.wanted)} A.`;
+}
+
 /** Words for the weakest part of a rig. */
 export function answerRigCheck(facts: Facts, check: RigCheck, { mainsV }: Pick<Setting, 'mainsV'>): Reply {
   const [weakest, ...others] = check.links;
@@ -153,7 +162,7 @@ export function answerRigCheck(facts: Facts, check: RigCheck, { mainsV }: Pick<S
   return {
     headline: isSound
       ? `Nothing weak in it. Tightest is ${name}: ${shows(weakest)}.`
-      : `${sentence(name)} is the weakest part: ${shows(weakest)}.`,
+      : troubleOf(weakest, check),
     lines: [
       isSound ? '' : mendOf(weakest, check),
       ...weak.map(link => `Next: ${partNames[link.part]}, as ${shows(link)}.`),

@@ -7,7 +7,7 @@ import { loadCautions } from '../cautions.ts';
 import { enough, figure, reasons } from '../figures.ts';
 import type { Setting } from '../intent.ts';
 import { placeNote } from '../sun.ts';
-import { areTimed, readingNote, useOf } from '../use.ts';
+import { areTimed, readingNote } from '../use.ts';
 import { describeBank, wantedTime } from '../words.ts';
 import { runTimeChart } from './chart.ts';
 import type { RunTime, RunTimeFacts } from './compute.ts';
@@ -112,6 +112,23 @@ function bigDraw({ peakA, fit }: RunTime, w: Speech): string | undefined {
   );
 }
 
+/** From this many times its low end on a range is explained. */
+const wideFrom = 2.2;
+
+/** What makes a range wide, as people say it, by the assumption that moves it most. */
+const movers: readonly (readonly [name: RegExp, says: string])[] = [
+  [/ambientC|temperature/i, 'how warm it is'],
+  [/volume|insulation|setPoint/i, 'the fridge’s size and how often it opens'],
+  [/depthOfDischarge/, 'how far down you run it'],
+  [/hours|minutes/i, 'the hours that things are on'],
+];
+
+/** Why a range is wide. */
+function widest({ ranked }: RunTime, w: Speech): string | undefined {
+  const says = movers.find(([name]) => name.test(ranked[0]?.name ?? ''))?.[1];
+  return says && w.say('wide-range', 'The range is wide as it depends most on {what}.', { what: says });
+}
+
 /** Words for a run time. */
 export function answerRunTime(told: RunTimeFacts, result: RunTime, setting: Setting): Reply {
   const { runTime, usableCapacity, dailyUse } = result.figures;
@@ -159,6 +176,8 @@ export function answerRunTime(told: RunTimeFacts, result: RunTime, setting: Sett
       )
     : undefined;
   for (const note of [byVolts, bigDraw(result, w), readingNote(facts, w), where]) if (note) lines.push(note);
+  const wide = runTime.high > wideFrom * runTime.low ? widest(result, w) : undefined;
+  if (wide) lines.push(wide);
   const isLithium = result.bank.chemistry === 'lfp';
   return {
     headline: said,

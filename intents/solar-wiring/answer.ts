@@ -62,7 +62,7 @@ function because({ reason, systemV, controller, figures, coldestC, plate }: Sola
     case 'fits':
       return controller === 'pwm'
         ? `that suits a PWM on a ${systemV} V battery`
-        : `about ${cold} V ${morning}, for a controller of ${limitFor(coldVoltage)} V or more`;
+        : `about ${cold} V ${morning}, so have a controller of ${limitFor(coldVoltage)} V or more`;
   }
 }
 
@@ -94,7 +94,7 @@ export function answerSolarWiring(facts: WiringFacts, result: SolarWiring, isTol
     coldVoltage.high > dangerousV ? ['high-dc', 'fuse-at-battery'] : ['fuse-at-battery'];
   const lines = [
     instead === undefined ? '' : `Better: ${wiring(count, instead)}${betterVolts(result)}`,
-    `${plain(stringVoltage.value)} V open circuit, ${span(coldVoltage.low, coldVoltage.high, 'V')} in the cold${limitV === undefined ? ' as it stands: the controller must be rated above that' : ''}.`,
+    `${result.fit === 'no' ? 'As it is: ' : ''}${plain(stringVoltage.value)} V open circuit, ${span(coldVoltage.low, coldVoltage.high, 'V')} in the cold${limitV === undefined && result.fit !== 'no' ? ": the controller's limit must be above that" : ''}.`,
     hasAmps
       ? `About ${plain(chargeCurrent.value)} A${ratedA === undefined ? ' into the battery in full sun: the controller must be rated for it' : ` in full sun; the controller is rated for ${plain(ratedA)} A`}.`
       : '',

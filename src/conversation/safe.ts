@@ -90,7 +90,11 @@ function closeCall({ figures, lines = [] }: Reply, { durationH = 0, batteries = 
   const takesAh = (dailyUse.value * durationH) / 24;
   const wantedAh = spare * takesAh;
   const [one, ...others] = batteries;
-  const isOneFull = others.length === 0 && one?.count === 1 && (one.stateOfChargePercent ?? 100) === 100;
+  const isOneFull =
+    others.length === 0 &&
+    one !== undefined &&
+    (one.count ?? 1) === 1 &&
+    (one.stateOfChargePercent ?? 100) === 100;
   const sizeAh = isOneFull ? ((one.capacityAh ?? 0) * wantedAh) / usableCapacity.value : 0;
   const size = sizeAh > 0 ? `: have about ${Math.ceil(sizeAh / 10) * 10} Ah of battery` : '';
   return {
