@@ -46,7 +46,7 @@ function shows({ part, explored, wanted, besidesAh }: Link): string {
     case 'inverter':
       return `all at once is about ${decimals(value, 0)} W on its ${decimals(wanted, 0)} W`;
     case 'battery-current':
-      return `about ${plain(value)} A is asked of it, and it is good for about ${plain(wanted)} A`;
+      return `about ${plain(value)} A, and it is good for ${plain(wanted)} A`;
     case 'charger':
       return `${plain(value)} A, and that battery needs ${plain(wanted)} A or more`;
     case 'charge-limit':

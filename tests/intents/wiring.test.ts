@@ -158,7 +158,7 @@ describe('what cable', () => {
   test('an inverter’s cable carries its fuse; big currents get a caution', () => {
     const big = reply(cableSize, { inverter: { powerW: 2000 }, cable: { lengthM: 1.5 } });
     expect(value(big, 'conductorArea')).toBe(70);
-    expect(whole(big)).toMatch(/The current asks for that size/);
+    expect(whole(big)).toMatch(/The current sets that size/);
     expect(big.cautions).toContain('big-current');
     const half = reply(cableSize, {
       inverter: { powerW: 2000 },
