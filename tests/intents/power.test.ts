@@ -61,7 +61,12 @@ describe('how long', () => {
       /45 W as what the fridge draws while it runs, about 35 % of the time at 25 °C\. .*“average”\.$/m,
     ],
     ['in the heat', dc('fridge', { powerW: 45 }), { ambientC: 43 }, /about 78 % of the time at 43 °C/],
-    ['a freezer', dc('freezer', { currentA: 4 }), {}, /4 A as what the freezer draws .* about 50 % of the time at 25 °C/],
+    [
+      'a freezer',
+      dc('freezer', { currentA: 4 }),
+      {},
+      /4 A as what the freezer draws .* about 50 % of the time at 25 °C/,
+    ],
     [
       'so much that it may be a three-way one',
       dc('fridge', { currentA: 8 }),
