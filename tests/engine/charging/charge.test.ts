@@ -26,8 +26,7 @@ describe('charging, common practice', () => {
     const done = run('lfp', 100, 20, 20);
     expect(done.timeH).toBeGreaterThan(80 / 20);
     expect(done.timeH).toBeLessThan(80 / 20 + 0.6);
-    // To where it is called full, 99.5 %: the same end as the time.
-    expect(done.neededAh).toBeCloseTo(79.5 / 0.99, 9);
+    expect(done.neededAh).toBeCloseTo(80 / 0.99, 9);
   });
 
   test('AGM is quick to 80 % and slow to full', () => {
