@@ -67,7 +67,7 @@ export function agmOrLithium(about: PairCase): Weighed {
       isDeep
         ? `About ${plain(usedAh!)} Ah a day takes more than ${name} likes out of it each day: it would wear soon.`
         : '',
-      isCold && isLithium ? 'In frost it wants a warm place or a heater before it may be charged.' : '',
+      isCold && isLithium ? 'In frost it needs a warm place or a heater before it may be charged.' : '',
       isLithium
         ? `${sentence(name)} where money counts or you go out seldom; it also suits an old charger as it is.`
         : 'Lithium pays where you run it low most days, and where weight counts.',

@@ -16,6 +16,9 @@ const morningH = 9;
 /** The morning after this one where it is as near as that, h. */
 const leastH = 4;
 
+/** A charger as usually fitted, A. Common practice. */
+const usualChargerA = 20;
+
 /** Whether to charge now: how long it lasts, and how long it shall. */
 export interface Should {
   readonly levelPercent: number;
@@ -23,6 +26,10 @@ export interface Should {
   readonly floorPercent: number;
   /** Absent where nothing that it runs is known: the level alone tells. */
   readonly lasting?: Explored<'runTime' | 'usableCapacity' | 'dailyUse'>;
+  /** What is missing to its floor, Ah; 0 above it, or where its size isn't known. */
+  readonly underAh: number;
+  /** What charges it: the rating told, else a usual one, A. */
+  readonly chargerA: number;
   readonly wantedH: number;
   readonly isTimeTold: boolean;
   readonly hasSun: boolean;
@@ -68,9 +75,12 @@ export function computeShould(facts: Facts, setting: RequestContext): Should | u
           assumptions: bankAssumptions(bank, facts.depthOfDischargePercent, batteryAir(facts, setting.at)),
         })
       : undefined;
+  const floorPercent = floorPercentOf(facts, chemistry);
   return {
     ...level,
-    floorPercent: floorPercentOf(facts, chemistry),
+    floorPercent,
+    underAh: bank ? (Math.max(0, floorPercent - level.levelPercent) * bank.capacityAh) / 100 : 0,
+    chargerA: facts.chargers?.find(({ currentA }) => currentA !== undefined)?.currentA ?? usualChargerA,
     lasting,
     wantedH,
     isTimeTold: facts.durationH !== undefined,

@@ -1,4 +1,3 @@
-import { sentence } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
 import { applianceOf } from '#catalog/appliances.ts';
 import { builtAs } from '#engine/loads/build.ts';
@@ -81,10 +80,10 @@ export function readingNote(facts: Facts, words: Speech = english): string | und
   const airC = facts.ambientC ?? 25;
   const { row, kind } = builtAs(load);
   const share = decimals(100 * dutyAt(usualCooler(row!.setPointC!, undefined, kind), airC), 0);
-  const taken = { thing: sentence(load.name), drawn: draw(load, words), share, air: words.significant(airC) };
+  const taken = { thing: load.name, drawn: draw(load, words), share, air: words.significant(airC) };
   const note = words.say(
     'reading-note',
-    '{thing} {drawn} is taken as its draw while it runs, about {share} % of the time at {air} °C; if that is its average, say “average”.',
+    'I’ve taken {drawn} as what the {thing} draws while it runs, about {share} % of the time at {air} °C. If that’s its average, say “average”.',
     taken,
   );
   return threeWay ? `${note} ${threeWay}` : note;

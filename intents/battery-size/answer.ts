@@ -115,7 +115,7 @@ export function answerBatterySize(facts: Facts, result: BatterySize, setting: Re
       ? w.say('used', 'You use about {daily} Ah a day, {need} Ah in {time}.', used)
       : w.say(
           'used-of-label',
-          'You use about {daily} Ah a day, {need} Ah in {time}, and {share} % of the label is for use.',
+          'You use about {daily} Ah a day, {need} Ah in {time}, and you can use {share} % of the label.',
           { ...used, share: w.decimals(share * 100, 0) },
         );
   const isPastBelief = batteryCapacity.value > mostAh;

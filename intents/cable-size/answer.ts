@@ -67,20 +67,25 @@ function why(result: CableSize, verdict: Verdict): string {
   const limit = `${significant(limitPercent)} %`;
   if (isGiven) {
     if (figures.continuous.value > carriesA)
-      return `It carries about ${plain(carriesA)} A for long, less than what flows: it gets hot. Go thicker.`;
+      return `${plain(figures.continuous.value)} A would get it hot: it is good for about ${plain(carriesA)} A.`;
     return verdict === 'yes'
       ? `That is within the ${limit} ${isLimitTold ? 'you want' : 'usual for such a circuit'}.`
-      : `The limit ${isLimitTold ? 'you want' : 'usual for such a circuit'} is ${limit}; 3 % for charging and what cuts out early, 5 % for the rest.`;
+      : `The limit ${isLimitTold ? 'you want' : 'usual for such a circuit'} is ${limit}; 3 % for charging and for fridges, 5 % for the rest.`;
   }
-  if (isByCurrent)
-    return `The current asks for that size, not the drop: it must carry its ${fuseName(result)}.`;
+  if (isByCurrent) return `The current sets that size, not the drop: it must carry its ${fuseName(result)}.`;
   return `It keeps the drop within ${limit} and carries its ${fuseName(result)}. ${isRoundTrip ? 'The length told was there and back.' : 'The length is taken one way; there and back is counted.'}`;
 }
+
+/** The size that does it, where the one told doesn't. */
+const insteadOf = ({ instead, isTooMuch }: CableSize, verdict: Verdict): string | undefined =>
+  verdict === 'yes' || verdict === null || !instead || isTooMuch
+    ? undefined
+    : `Get ${square(instead.areaMm2)} or thicker.\nIn the shop: ${both(instead.gauge)} or thicker.`;
 
 /** A cable told that can't carry the fuse its current asks for. */
 const thin = (result: CableSize): string | undefined =>
   result.isGiven && !result.doesFuseFit && result.figures.continuous.value <= result.carriesA
-    ? `It carries about ${plain(result.carriesA)} A, less than the ${fuseName(result)} that this current asks for: go a size up.`
+    ? `It carries about ${plain(result.carriesA)} A, less than the ${fuseName(result)} that this current needs.`
     : undefined;
 
 /** What a bundle changes, where it does. */
@@ -131,7 +136,9 @@ export function answerCableSize(facts: Facts, result: CableSize, setting: Reques
   const lines = [
     isAutoAsked ? `On it: ${drops(result)}.` : why(result, verdict ?? judge(result)),
     thin(result),
-    isAutoAsked ? undefined : otherwise(result),
+    insteadOf(result, verdict),
+    // The size told in the other measure is no help where it won't do.
+    isAutoAsked || verdict === 'no' ? undefined : otherwise(result),
     trap(result),
     result.givesA === undefined
       ? undefined

@@ -60,6 +60,8 @@ export interface CableSize extends Explored<CableKey> {
   readonly fuseType: FuseType;
   /** The size to take in a bundle of four to six, mm², where one is chosen. */
   readonly bundledAreaMm2?: number;
+  /** Where the one told won't do: the square (mm²) and the gauge that do, by drop and by current. */
+  readonly instead?: { readonly areaMm2: number; readonly gauge: number };
   readonly isByCurrent: boolean;
   readonly isTooMuch: boolean;
   /** "6 mm auto" beside "6 mm²": the drop on the real square, where both were named. */
@@ -74,12 +76,15 @@ function circuitVoltage(facts: Facts): number {
   return told > 36 ? 48 : told > 18 ? 24 : 12;
 }
 
+const isGaugeWord = (word: string): boolean => word === 'gauge' || word === 'awg';
+
 /** A gauge where the person speaks in gauges. */
 const unitOf = (
   facts: Facts,
   { parsed, units }: Pick<RequestContext, 'parsed' | 'units'>,
 ): 'metric' | 'gauge' =>
-  (parsed.cues.has('bs-gauge') || units.cable === 'awg') && facts.cable?.areaMm2 === undefined
+  (parsed.cues.has('bs-gauge') || units.cable === 'awg' || parsed.recognised.words.some(isGaugeWord)) &&
+  facts.cable?.areaMm2 === undefined
     ? 'gauge'
     : 'metric';
 
@@ -130,6 +135,9 @@ export function computeCableSize(
   const about = { lengthM, currentA: current.value, continuousA: continuous.value, voltageV: ofV };
   const bundled = { dropLimit: limitPercent, ...likely, bundleShare: bundleShareOf(4) };
   const fuse = protect(continuous.value, conductor, lies);
+  const doing = (measure: 'metric' | 'gauge') =>
+    choosePair(about, measure, { ...likely, ...lies, dropLimit: limitPercent });
+  const does = given && doing('metric');
   return {
     ...explored,
     kind,
@@ -155,6 +163,10 @@ export function computeCableSize(
             cableA > ratedA ? fuseSource(voltageV) : sourceOf(facts, voltageV),
           ),
     bundledAreaMm2: given || isTooMuch ? undefined : choosePair(about, as, bundled).conductor.areaMm2,
+    instead:
+      does && !does.isTooMuch && does.conductor.areaMm2 > given.areaMm2 * 1.01
+        ? { areaMm2: does.conductor.areaMm2, gauge: doing('gauge').conductor.size }
+        : undefined,
     isByCurrent,
     isTooMuch,
     square:

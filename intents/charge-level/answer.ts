@@ -49,7 +49,7 @@ function advice(result: ChargeLevel): string[] {
     );
   else if (result.chemistry !== 'lfp')
     lines.push(
-      'That holds after some hours of rest, no charge and no load; tables differ, so give or take ten points.',
+      'After a night’s rest with no load that’s a fair guide: give or take ten points, as tables differ.',
     );
   if (result.leftAh)
     lines.push(
@@ -92,7 +92,7 @@ export function answerChargeLevel(facts: Facts, result: ChargeLevel, _setting: R
     next: [
       ...(level && level.value < 95
         ? [
-            `${significant(sizeAh(facts))}Ah ${chargeName(result)} at ${decimals(level.value, 0)}%, 20A charger, how long till it's full?`,
+            `${significant(sizeAh(facts))}Ah ${chargeName(result)} at ${decimals(state === 'told' ? level.value : Math.round(level.value / 5) * 5, 0)}%, 20A charger, how long till it's full?`,
           ]
         : []),
       'agm or lithium?',

@@ -1,9 +1,11 @@
 import type { Verdict } from '#answer/answer.ts';
+import { hourOfDay } from '#answer/clock.ts';
 import type { Reply } from '#answer/reply.ts';
 import { exactly, lasting, span } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
 import type { Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
+import { clockHour } from '../clock.ts';
 import { figure, reasons } from '../figures.ts';
 import type { RequestContext } from '../intent.ts';
 import type { Later } from '../level-later.ts';
@@ -36,6 +38,9 @@ function change(later: Later, w: Speech): string | undefined {
   );
 }
 
+/** A level is told no closer than this, points either way. Common practice. */
+const leastPoints = 2;
+
 /** Words for a level at a time to come. */
 export function answerLater(facts: Facts, now: ChargeLevel, later: Later, setting: RequestContext): Reply {
   const w = english;
@@ -46,7 +51,13 @@ export function answerLater(facts: Facts, now: ChargeLevel, later: Later, settin
   const gaps = {
     when: when(later, setting, w),
     percent: points(stateOfCharge.value),
-    range: span(stateOfCharge.low, stateOfCharge.high, '%', w),
+    // No narrower than what a battery's level can be known by.
+    range: span(
+      Math.min(stateOfCharge.low, stateOfCharge.value - leastPoints),
+      Math.max(stateOfCharge.high, stateOfCharge.value + leastPoints),
+      '%',
+      w,
+    ),
     floor,
     now: points(now.stateOfCharge!.value),
   };
@@ -73,11 +84,13 @@ export function answerLater(facts: Facts, now: ChargeLevel, later: Later, settin
             'From {now} % now, if the current stays as it is: about {into} Ah go in.',
             flows,
           )
-        : w.say(
-            'from',
-            'From {now} % now: about {used} Ah go out until then, and nothing is counted in.',
-            flows,
-          ),
+        : w.say('from', 'From {now} % {since}: about {used} Ah go out in {hours}, and nothing comes in.', {
+            ...flows,
+            since: setting.parsed.facts.until
+              ? w.say('at-hour', 'at {hour}', { hour: hourOfDay(clockHour(facts, setting)) })
+              : w.say('now', 'now'),
+            hours: exactly(later.durationH, w),
+          }),
     later.lastsH && later.lastsH.value > 0 && verdict !== 'yes'
       ? w.say('to-floor', 'With nothing coming in it is down to {floor} % in {lasts}.', {
           floor,

@@ -4,12 +4,12 @@ import { decimals } from '#quantity/round.ts';
 import type { ChargePath } from './compute.ts';
 
 const because = {
-  lithium: 'lithium wants its own charging volts, and pulls too much through an isolator',
+  lithium: 'lithium needs its own charging volts, and pulls too much through an isolator',
   'smart-alternator': 'a smart alternator drops its volts on the road, so an isolator lets go',
   'unlike-lead': 'gel wants another voltage than the starter battery',
   'long-run': 'a long run loses volts, and it lifts them again at the far end',
   'fixed-alternator': 'the alternator holds a fixed voltage',
-  'same-kind': 'both batteries like the same voltage',
+  'same-kind': 'both batteries charge at the same volts',
   'short-run': 'the run is short',
   'alternator-unknown': 'it suits any alternator, also the many that vary their volts',
   'solar-input': 'many take the panel as well',
@@ -26,7 +26,7 @@ export function answerChargePath(result: ChargePath): Reply {
   const lines = [
     ...(rest.length > 0 ? [`Also: ${rest.join('; ')}.`] : []),
     isDcdc
-      ? `Fuse its input cable at the starter battery: it takes about a fifth more amps than it gives.${size}`
+      ? `Fuse its input cable at the starter battery: it takes a fifth to a third more amps than it gives.${size}`
       : 'It gives less as the battery fills and rarely fills it: add solar or a mains charger now and then. Fuse both ends.',
     isUnsure
       ? 'With an old fixed-voltage alternator and the same type of battery, an isolator would do.'

@@ -155,7 +155,7 @@ function tail(facts: Facts, result: ChargeTime, w: Speech): string | undefined {
   if (result.bank.chemistry === 'lfp') return undefined;
   return w.say(
     'slow-tail',
-    'It is at 80 % after {time}; the rest is slow, and lead-acid wants it now and then.',
+    'You’ll be at 80 % in {time}. The rest is slow, but fill it right up now and then: lead-acid wears out early if you never do.',
     { time },
   );
 }

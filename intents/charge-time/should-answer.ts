@@ -1,6 +1,6 @@
 import type { Verdict } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
-import { lasting as lastingFor } from '#answer/say.ts';
+import { duration, lasting as lastingFor } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
 import type { Range } from '#quantity/range.ts';
 import type { Facts } from '#rig/rig.ts';
@@ -8,6 +8,7 @@ import { loadCautions } from '../cautions.ts';
 import { figure, reasons } from '../figures.ts';
 import type { RequestContext } from '../intent.ts';
 import type { Should } from '../should-charge.ts';
+import { readingNote } from '../use.ts';
 import { wantedTime } from '../words.ts';
 
 /** By this many points above its floor there is no haste, where nothing is known of the use. */
@@ -31,11 +32,40 @@ const goal = ({ wantedH, isTimeTold }: Should, w: Speech): string =>
     : w.say('to-morning', 'it is {time} to the morning', { time: wantedTime(Math.round(wantedH), w) });
 
 /** What has to be put back to last so long, Ah. */
-function shortOf({ lasting, wantedH }: Should): Range {
-  if (!lasting) return { value: 0, low: 0, high: 0 };
+function shortOf({ lasting, wantedH, underAh }: Should): Range {
+  if (!lasting) return { value: underAh, low: underAh, high: underAh };
   const { runTime, dailyUse } = lasting.figures;
-  const at = (hours: number): number => (Math.max(0, wantedH - hours) * dailyUse.value) / 24;
+  const at = (hours: number): number => underAh + (Math.max(0, wantedH - hours) * dailyUse.value) / 24;
   return { value: at(runTime.value), low: at(runTime.high), high: at(runTime.low) };
+}
+
+/** How much to put back, what it is for, and how long that takes. */
+function putBack(should: Should, short: Range, isDrive: boolean, w: Speech): string[] {
+  const { lasting, underAh, chargerA, floorPercent, wantedH } = should;
+  const drawA = (lasting?.figures.dailyUse.value ?? 0) / 24;
+  const forUse = short.value - underAh;
+  const netA = chargerA - drawA;
+  const gaps = {
+    ah: w.significant(short.value, 2),
+    under: w.significant(underAh, 2),
+    floor: w.decimals(floorPercent, 0),
+    use: w.significant(forUse, 2),
+    time: wantedTime(Math.round(wantedH), w),
+    charger: w.significant(chargerA),
+  };
+  const parts =
+    underAh >= 0.5 && forUse >= 0.5
+      ? w.say('put-both', '{ah} Ah: {under} Ah to be at {floor} % again, {use} Ah for the next {time}', gaps)
+      : underAh >= 0.5
+        ? w.say('put-under', '{ah} Ah to be at {floor} % again', gaps)
+        : w.say('put-use', '{ah} Ah for the next {time}', gaps);
+  const hours = netA > 1 ? duration(short.value / netA, w) : '';
+  const takes = !hours
+    ? ''
+    : isDrive
+      ? w.say('takes-driving', 'On a {charger} A DC-DC that is {hours} of driving.', { ...gaps, hours })
+      : w.say('takes-charging', 'On a {charger} A charger that takes {hours}.', { ...gaps, hours });
+  return [w.say('put-back', 'Put back about {parts}.', { parts }), takes].filter(Boolean);
 }
 
 /** Words for whether to drive or charge now. */
@@ -71,16 +101,17 @@ export function answerShould(facts: Facts, should: Should, { parsed }: RequestCo
   const short = shortOf(should);
   const lines = [
     should.isByVolts
-      ? w.say('by-volts', 'Its volts say about {percent} %, if it has rested for some hours.', gaps)
+      ? w.say(
+          'should-by-volts',
+          'Its volts say about {percent} % if it has rested; with something running they read low, and it may be fuller.',
+          gaps,
+        )
       : undefined,
-    verdict !== 'no' && short.high >= 0.5
-      ? w.say('short', 'About {ah} Ah put back sees it through for sure.', {
-          ah: w.significant(short.high, 2),
-        })
-      : undefined,
+    ...(verdict !== 'no' && short.value >= 0.5 ? putBack(should, short, parsed.cues.has('drive'), w) : []),
     verdict !== 'no' && should.hasSun
       ? w.say('no-sun-counted', 'No sun is counted until then; by day the panel may do it.')
       : undefined,
+    lasting && verdict !== 'no' ? readingNote(facts, w) : undefined,
   ].filter(line => line !== undefined);
   return {
     headline: heads,
@@ -88,7 +119,7 @@ export function answerShould(facts: Facts, should: Should, { parsed }: RequestCo
     verdict: isLow ? 'yes' : verdict,
     figures: {
       ...(lasting && { runTime: figure(lasting.figures.runTime, 'h') }),
-      ...(short.high > 0 && verdict !== 'no' && { chargeNeeded: figure(short, 'Ah') }),
+      ...(short.value > 0 && verdict !== 'no' && { chargeNeeded: figure(short, 'Ah') }),
     },
     ...(lasting ? reasons(lasting) : {}),
     cautions: [

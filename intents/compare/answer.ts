@@ -8,6 +8,7 @@ import type { Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
 import { describeBattery, describeCharger, describeLoad } from '../describe.ts';
 import { figure, reasons } from '../figures.ts';
+import { readingNote } from '../use.ts';
 import type { Comparison, Measured } from './compute.ts';
 import type { Measure, Names } from './sides.ts';
 
@@ -55,7 +56,7 @@ function headline({ measure, ranked }: Comparison): string {
   const [a, b] = [rangeOf(first).value, rangeOf(second).value];
   const of = (side: Measured): string => amount(measure, rangeOf(side).value, side);
   if (!Number.isFinite(a) && measure === 'chargeTime')
-    return 'Neither: lithium must not be charged below freezing. Warm it to 5–10 °C first, or wait.';
+    return 'Neither: lithium must not be charged below freezing. Warm it above 5 °C first, or wait.';
   if (a === b || Math.abs(a - b) <= alikeShare * Math.max(Math.abs(a), Math.abs(b)))
     return `Much the same: ${first.name} ${of(first)}, ${second.name} ${of(second)}.`;
   if (first.brings === 'battery' || second.brings === 'battery') {
@@ -128,6 +129,7 @@ export function answerComparison(facts: Facts, comparison: Comparison): Reply {
     lines: [
       measure === 'gain' || !Number.isFinite(difference.value) ? '' : `The difference is about ${between}.`,
       ...others,
+      measure === 'runTime' ? (readingNote(facts) ?? '') : '',
       carried(comparison),
       weights(comparison),
     ]

@@ -42,7 +42,7 @@ export function answerEnergyBudget(facts: Facts, result: EnergyBudget, setting: 
     biggest(result),
     bank && days
       ? `${describeBank(bank, setting)} carries that for about ${decimals(days, 1)} days with nothing coming in.`
-      : `That is about ${decimals(dailyEnergy.value, 0)} Wh at ${decimals(result.voltageV, 1)} V. For each day without charging have twice that in AGM, 1¼ times in lithium.`,
+      : `That is about ${decimals(dailyEnergy.value, 0)} Wh at ${decimals(result.voltageV, 1)} V. For each day without charging have twice those Ah in AGM, 1¼ times in lithium.`,
     readingNote(facts),
   ];
   return {

@@ -595,7 +595,7 @@ export const symptoms: readonly Symptom[] = [
         by: 'isolator',
         likely: 'An isolator joins near {13.3 V}: the alternator gives less, or its earth is off.',
         check:
-          'Alternator: under {13.3 V} at the isolator, engine on, is a smart one: it wants a DC-DC charger.',
+          'Alternator: under {13.3 V} at the isolator, engine on, is a smart one: it needs a DC-DC charger.',
       },
       {
         likely: 'The isolator’s sensing or earth wire is off.',

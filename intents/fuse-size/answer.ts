@@ -63,7 +63,7 @@ function spoken(result: FuseSize): string | undefined {
   const fuse = `${significant(saidA)} A`;
   if (verdict === 'yes') return `Yes: a ${fuse} fuse guards ${cableName(result)}.`;
   return mostA !== undefined && saidA > mostA
-    ? `No: ${cableName(result)} would burn before a ${fuse} fuse blows; it may have ${plain(mostA)} A at most.`
+    ? `No: ${cableName(result)} would burn before a ${fuse} fuse blows; it allows ${plain(mostA)} A at most.`
     : `No: a ${fuse} fuse would blow at ${plain(figures.current.value)} A.`;
 }
 
@@ -74,7 +74,7 @@ function headline(result: FuseSize): string {
   const rating = `${plain(found.fuse.ratingA)} A`;
   if (kind === undefined) return `At most ${rating} on ${cableName(result)} (${kindOf(result)}).`;
   if (!found.fits)
-    return `No, that cable is too thin: ${plain(figures.current.value)} A wants a ${plain(found.wanted.ratingA)} A fuse, and ${cableName(result)} may have ${rating} at most.`;
+    return `No, that cable is too thin: ${plain(figures.current.value)} A needs a ${plain(found.wanted.ratingA)} A fuse, and ${cableName(result)} allows ${rating} at most.`;
   return `${rating} (${kindOf(result)}).`;
 }
 
@@ -112,7 +112,7 @@ function lines(result: FuseSize): string[] {
       : `${carries}, so it is protected.`
     : `Go to ${significant(found.leastAreaMm2)} mm² or more, or keep the load down.`;
   const motor =
-    result.hasMotor && found.fits ? 'A slow-blow type stands the jolt when the motor starts.' : undefined;
+    result.hasMotor && found.fits ? 'A slow-blow type copes with the jolt when the motor starts.' : undefined;
   return [input, margin, behind, cable, breaking(result), motor]
     .filter(line => line !== undefined)
     .slice(0, 4);

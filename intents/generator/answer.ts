@@ -45,8 +45,26 @@ function otherCharger({ hasCharger }: Generator, facts: Facts): string[] {
   return [`what if a ${ratedA > 0 && ratedA <= 20 ? 10 : 20}A charger?`];
 }
 
+/** The charging current that the generator told carries, where turning it down helps. */
+function turnDown(facts: Facts, { figures, hasCharger, ratingW }: Generator): string {
+  if (!hasCharger) return '';
+  const ratedA = facts.chargers?.find(c => c.kind !== 'generator')?.currentA;
+  const shareOfIt =
+    (ratingW! - figures.loadPower.value) / (figures.generatorPower.value - figures.loadPower.value);
+  return ratedA === undefined || !(shareOfIt > 0.1 && shareOfIt < 1)
+    ? ", or turn the charger's current down"
+    : `, or turn the charger down to about ${decimals(Math.floor(ratedA * shareOfIt), 0)} A`;
+}
+
+/** What the figure of a charger is: volt-amperes, which its poor power factor makes more than its watts. */
+function vaNote({ hasCharger, figures, hasMotor, ranked }: Generator): string | undefined {
+  const factor = ranked.find(({ name }) => name === 'powerFactor')?.value;
+  if (!hasCharger || hasMotor || factor === undefined || figures.loadPower.value > 0) return undefined;
+  return `That is counted in VA, as generators are rated: the charger itself takes about ${watts(round(figures.generatorPower.value * factor))}.`;
+}
+
 /** Words for a generator. */
-export function answerGenerator(facts: Facts, result: Generator): Reply {
+export function answerGenerator(facts: Facts, result: Generator, isNoiseAsked = false): Reply {
   const { generatorPower, chargeTime, chargeNeeded, chargeCurrent } = result.figures;
   const hasPower = generatorPower.value > 0;
   // "No" where even the likely need is beyond it and nothing can be turned down: a charger merely gives less.
@@ -61,11 +79,14 @@ export function answerGenerator(facts: Facts, result: Generator): Reply {
       : undefined,
     fits === null || fits === 'yes'
       ? undefined
-      : `A ${decimals(result.sizeW, 0)} W one handles it easily${result.hasCharger ? ", or turn the charger's current down" : ''}.`,
+      : `A ${decimals(result.sizeW, 0)} W one handles it easily${turnDown(facts, result)}.`,
+    vaNote(result),
     (siteOf(facts).altitudeM ?? 0) > 300
       ? 'Height takes power from the engine; that is counted in.'
       : undefined,
-    `Noise: a park's 60 dB at 15 m is about ${decimals(result.noiseDb, 0)} dB at the 7 m of makers' sheets.`,
+    isNoiseAsked
+      ? `A park's 60 dB at 15 m is about ${decimals(result.noiseDb, 0)} dB at the 7 m of makers' sheets.`
+      : undefined,
   ].filter(line => line !== undefined);
   return {
     headline: headline(facts, result, fits),

@@ -31,6 +31,9 @@ const needWork: Need = {
     facts.chargeNeededAh !== undefined,
 };
 
+/** Words by which people ask how loud it is. */
+const noise: ReadonlySet<string> = new Set(['noise', 'noisy', 'loud', 'quiet', 'db', 'decibels', 'silent']);
+
 /** What generator, how long a day. */
 export const generator: Intent = {
   name: 'generator',
@@ -38,5 +41,10 @@ export const generator: Intent = {
   takes,
   hangsOn: new Set(['chargers']),
   needs: needs(takes, [needWork]),
-  reply: (facts, setting) => answerGenerator(facts, computeGenerator(facts, setting)),
+  reply: (facts, setting) =>
+    answerGenerator(
+      facts,
+      computeGenerator(facts, setting),
+      setting.parsed.recognised.words.some(word => noise.has(word)),
+    ),
 };

@@ -60,7 +60,7 @@ function trouble(result: InverterCheck, setting: RequestContext, w: Speech): str
     usable: w.plain(figures.usableCapacity.value),
   };
   if (result.rating === 'no')
-    return w.say('over-rating', '{run} W is more than the {rating} W it gives, however short it is', gaps);
+    return w.say('over-rating', '{run} W is more than the {rating} W it gives', gaps);
   if (bankFit && (bankFit.fit === 'no' || (bankFit.fit === 'tight' && result.rating !== 'tight')))
     return bankTrouble(result, setting, w);
   if (result.drains === 'no' || result.drains === 'tight')
@@ -102,7 +102,7 @@ function headline(result: InverterCheck, verdict: Verdict, setting: RequestConte
   if (ratingW === undefined)
     return w.say(
       'takes-and-wants',
-      '{things} takes about {amps} A from the battery ({range}) and wants a {needed} W inverter.',
+      '{things} takes about {amps} A from the battery ({range}) and needs a {needed} W inverter.',
       { ...gaps, things: sentence(things(result, w)) },
     );
   return w.say('within', 'Yes: {run} W is within the {rating} W it gives.', gaps);
@@ -130,6 +130,9 @@ const time = (hours: number, w: Speech): string =>
   hours < 1.5
     ? w.say('minutes', '{n} minutes', { n: w.plain(hours * 60), count: hours * 60 })
     : w.say('hours', '{n} hours', { n: w.plain(hours), count: hours });
+
+/** From here on it is worth asking what the battery gives, A. Common practice. */
+const askedA = 60;
 
 /** Whether a limit of the battery that was told is passed. */
 const isForbidden = ({ bank, bankFit, figures }: InverterCheck): boolean =>
@@ -166,6 +169,13 @@ function hints(result: InverterCheck, verdict: Verdict, w: Speech): string[] {
           'Run the engine meanwhile, or put a second battery beside it to share the load.',
         )
       : '',
+    result.bank === undefined && figures.batteryCurrent.value >= askedA
+      ? w.say(
+          'must-give',
+          'Check that the battery may give {amps} A: many lithium ones (BMS) stop at 100 A, and one 100 Ah AGM sags.',
+          { amps: w.plain(figures.batteryCurrent.value) },
+        )
+      : '',
   ].filter(Boolean);
 }
 
@@ -191,7 +201,7 @@ export function answerInverterCheck(facts: Facts, result: InverterCheck, setting
   );
   return {
     headline: headline(result, verdict, setting, w),
-    lines: lines.slice(0, 3),
+    lines: lines.slice(0, 4),
     verdict,
     figures: {
       acLoad: figure(acLoad, 'W'),

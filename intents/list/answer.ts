@@ -55,7 +55,10 @@ function cables({ figures, has, fuseA, fuseKind, runs }: ShoppingList): string {
       ? `Cable: ${plain(figures.conductorArea.value)} mm² with a ${fuseA} A fuse (${fuseKind}) for that run.`
       : '';
   const usual = runs
-    .map(run => `${run.to} ${run.lengthM} m ${plain(run.areaMm2)} mm², ${significant(run.fuseA)} A fuse`)
+    .map(
+      run =>
+        `${run.to} ${run.lengthM} m ${plain(run.areaMm2)} mm², ${significant(run.fuseA)} A fuse${run.fuseKind ? ` (${run.fuseKind})` : ''}`,
+    )
     .slice(0, has.cable ? 1 : 3);
   return [told, usual.length > 0 ? `Cables (usual runs): ${usual.join('; ')}.` : '']
     .filter(Boolean)
@@ -103,7 +106,7 @@ function lines(facts: Facts, found: ShoppingList, all: readonly string[], most: 
     `${rest.length > 0 ? `Also: ${joined(rest)}.` : ''}${inverter}`.trim(),
     cables(found),
     ownedLine(found),
-    `For about ${plain(dailyUse.value)} Ah a day${biggest.length > 1 ? ` (${shares})` : ''}: ${wantedTime(aloneH)} on the battery alone (${span(batteryCapacity.low, batteryCapacity.high, 'Ah')})${made}.`,
+    `For about ${plain(dailyUse.value)} Ah a day${biggest.length > 1 ? ` (${shares})` : ''}: ${wantedTime(aloneH)} on the battery alone${made}. Light or heavy use: ${span(batteryCapacity.low, batteryCapacity.high, 'Ah')} of battery.`,
     batteryCapacity.value > hugeAh
       ? 'That is a very large battery: see what can go, or what else can charge it.'
       : '',

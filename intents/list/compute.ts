@@ -211,6 +211,8 @@ export function computeList(told: Facts, setting: Pick<RequestContext, 'at' | 'm
   );
   const fusedA = has.cable ? currentA! : has.inverter ? inverterCurrent.value : undefined;
   const fuseA = fusedA === undefined ? undefined : fuseFor(fusedA).ratingA;
+  const kindOfFuse = (ratingA: number): string =>
+    fuseTypeFor(ratingA, fuseSource(voltageV, listed)).kind.name;
   return {
     ...explored,
     chemistry,
@@ -220,7 +222,7 @@ export function computeList(told: Facts, setting: Pick<RequestContext, 'at' | 'm
     sun,
     has,
     fuseA,
-    fuseKind: fuseA === undefined ? undefined : fuseTypeFor(fuseA, fuseSource(voltageV, listed)).kind.name,
+    fuseKind: fuseA === undefined ? undefined : kindOfFuse(fuseA),
     biggest: day.parts
       .map(({ load, chargeAh }) => ({ name: load.name, chargeAh }))
       .sort((a, b) => b.chargeAh - a.chargeAh),
@@ -230,7 +232,7 @@ export function computeList(told: Facts, setting: Pick<RequestContext, 'at' | 'm
     runs: usualRuns(facts, setting.mainsV, voltageV, {
       dcdcA: has.charger ? explored.figures.chargerCurrent.value : undefined,
       inverterW: has.inverter ? explored.figures.inverterPower.value : undefined,
-    }),
+    }).map(one => (one.to === 'inverter' ? { ...one, fuseKind: kindOfFuse(one.fuseA) } : one)),
     typical: use.loads
       .filter(load => (!isDrawTold(load) && !isWhole(load)) || timed.includes(load.name))
       .map(load => load.name),

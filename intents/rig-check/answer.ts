@@ -39,16 +39,16 @@ function shows({ part, explored, wanted, besidesAh }: Link): string {
       return `it lasts ${duration(value)} alone, and ${duration(wanted).replace('about ', '')} is wanted`;
     case 'solar':
       return besidesAh === undefined
-        ? `it makes about ${plain(value)} Ah a day, and you use about ${plain(wanted)}`
+        ? `it makes about ${plain(value)} Ah a day, and about ${plain(wanted)} is needed`
         : `it makes about ${plain(value)} Ah a day, and about ${plain(wanted)} is wanted beside the drive`;
     case 'driving':
       return `it brings about ${plain(value)} Ah a day, and you use about ${plain(wanted)}`;
     case 'inverter':
       return `all at once is about ${decimals(value, 0)} W on its ${decimals(wanted, 0)} W`;
     case 'battery-current':
-      return `about ${plain(value)} A, and it gives about ${plain(wanted)} A`;
+      return `about ${plain(value)} A, and it is good for ${plain(wanted)} A`;
     case 'charger':
-      return `${plain(value)} A, and that battery wants ${plain(wanted)} A or more`;
+      return `${plain(value)} A, and that battery needs ${plain(wanted)} A or more`;
     case 'charge-limit':
       return `${plain(value)} A, and that battery takes no more than about ${plain(wanted)} A`;
     case 'alternator':
@@ -62,8 +62,23 @@ function shows({ part, explored, wanted, besidesAh }: Link): string {
   }
 }
 
+/** What heats, for which gas is cheaper than any battery. */
+const heaters = /\b(?:kettle|jug|coffee|espresso|hot ?plate|cooktop|induction|oven|toaster|frypan|fry pan)/i;
+
+/** What a day takes, by its biggest parts, and what charging loses of what comes in. */
+function dayOf({ shares, dailyUse, links }: RigCheck): string {
+  const sun = links.find(({ part }) => part === 'solar');
+  if (!sun || sun.besidesAh !== undefined || sun.share >= soundShare || shares.length < 2) return '';
+  const each = shares
+    .slice(0, 3)
+    .map(({ name, chargeAh }) => `${name} ${plain(chargeAh)}`)
+    .join(', ');
+  return `You use about ${plain(dailyUse)} Ah a day (${each}); charging loses some, so the sun has to bring ${plain(sun.wanted)}.`;
+}
+
 /** The cheapest mend: first what costs nothing, then what costs least. */
-function mendOf({ part, mend, wanted }: Link, { biggest, dailyUse }: RigCheck): string {
+function mendOf({ part, mend, wanted }: Link, { biggest, dailyUse, shares }: RigCheck): string {
+  const boils = shares.find(({ name }) => heaters.test(name))?.name;
   const saves =
     biggest && dailyUse > 0 && biggest.chargeAh < wholeShare * dailyUse
       ? `cut the ${biggest.name}, which takes ${decimals((100 * biggest.chargeAh) / dailyUse, 0)} % of it`
@@ -80,7 +95,9 @@ function mendOf({ part, mend, wanted }: Link, { biggest, dailyUse }: RigCheck): 
     case 'inverter':
       return `Cheapest: one thing at a time.${mend === undefined ? '' : ` Else an inverter of about ${decimals(mend, 0)} W.`}`;
     case 'battery-current':
-      return `Cheapest: one thing at a time, under ${plain(wanted)} A. Else a battery that gives more amps.`;
+      return boils === undefined
+        ? `Cheapest: one thing at a time, under ${plain(wanted)} A. Else a battery that gives more amps.`
+        : `Cheapest: boil or cook on gas, outside, not with the ${boils}. Else a battery that gives more amps.`;
     case 'charger':
       return `Cheapest: drive or plug in longer. Else a ${decimals(mend!, 0)} A charger.`;
     case 'driving':
@@ -126,6 +143,15 @@ function cautionsOf(facts: Facts, { links, bank, isCold }: RigCheck): CautionCod
   return [...found, 'fuse-at-battery'];
 }
 
+/** The thing or the part that is the trouble, in the first line. */
+function troubleOf(weakest: Link, { shares }: RigCheck): string {
+  const heats = shares.find(({ name }) => heaters.test(name))?.name;
+  if (weakest.part !== 'battery-current' || heats === undefined)
+    return `${sentence(partNames[weakest.part])} is the weakest part: ${shows(weakest)}.`;
+  const { figure: amps } = weakest.explored.figures;
+  return `The ${heats} is too much: about ${plain(amps.value)} A, and the battery is good for ${plain(weakest.wanted)} A.`;
+}
+
 /** Words for the weakest part of a rig. */
 export function answerRigCheck(
   facts: Facts,
@@ -140,10 +166,11 @@ export function answerRigCheck(
   return {
     headline: isSound
       ? `Nothing weak in it. Tightest is ${name}: ${shows(weakest)}.`
-      : `${sentence(name)} is the weakest part: ${shows(weakest)}.`,
+      : troubleOf(weakest, check),
     lines: [
       isSound ? '' : mendOf(weakest, check),
       ...weak.map(link => `Next: ${partNames[link.part]}, as ${shows(link)}.`),
+      dayOf(check),
       ...rest(check),
     ].filter(Boolean),
     verdict: null,

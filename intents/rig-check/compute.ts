@@ -7,7 +7,7 @@ import { panelsW } from '../sun.ts';
 import { hasUse, useOf } from '../use.ts';
 import { alternatorLink, chargeLimitLink, chargerLink } from './links/charger.ts';
 import { inverterLinks } from './links/inverter.ts';
-import type { At, Link } from './links/link.ts';
+import type { At, Link, Part } from './links/link.ts';
 import { batteryLink, drivingLink, solarLink } from './links/supply.ts';
 import { cableLink, fuseLink } from './links/wiring.ts';
 
@@ -18,6 +18,8 @@ export interface RigCheck {
   /** The load that takes most a day, and its Ah. */
   readonly biggest?: { readonly name: string; readonly chargeAh: number };
   readonly dailyUse: number;
+  /** What each load takes a day, Ah, the biggest first. */
+  readonly shares: readonly { readonly name: string; readonly chargeAh: number }[];
   /** Lithium that may have to be charged in the cold. */
   readonly isCold: boolean;
   /** What nothing was told about, so that it wasn't checked. */
@@ -47,6 +49,10 @@ function untoldOf(facts: Facts): string[] {
   return parts.filter(([isTold]) => !isTold).map(([, name]) => name);
 }
 
+/** Parts that get hot where too much is asked of them: they come before what is merely short. */
+const hot: ReadonlySet<Part> = new Set(['battery-current', 'inverter', 'fuse', 'charge-limit', 'alternator']);
+const isHurtful = ({ part, share }: Link): boolean => share < 1 && hot.has(part);
+
 /** Each part of a rig against what is asked of it, the weakest first. */
 export function computeRigCheck(facts: Facts, setting: At): RigCheck {
   const bank = bankFor(facts)!;
@@ -60,7 +66,9 @@ export function computeRigCheck(facts: Facts, setting: At): RigCheck {
     fuseLink(facts),
   ].filter(link => link !== undefined);
   const lasting = hasUse(facts) ? [batteryLink(facts, bank, setting)] : [];
-  const [first, ...rest] = [...lasting, ...others].sort((a, b) => a.share - b.share) as [Link, ...Link[]];
+  const [first, ...rest] = [...lasting, ...others].sort(
+    (a, b) => Number(isHurtful(b)) - Number(isHurtful(a)) || a.share - b.share,
+  ) as [Link, ...Link[]];
   const use = useOf(facts, bank.voltageV, setting.mainsV, setting.at);
   const likely = Object.fromEntries(useAssumptions(use).map(a => [a.name, a.value]));
   const each = usePerLoad(use, likely).sort((a, b) => b.chargeAh - a.chargeAh);
@@ -69,6 +77,7 @@ export function computeRigCheck(facts: Facts, setting: At): RigCheck {
     bank,
     biggest: each[0] && { name: each[0].load.name, chargeAh: each[0].chargeAh },
     dailyUse: dailyUseAh(use, likely),
+    shares: each.map(({ load, chargeAh }) => ({ name: load.name, chargeAh })),
     isCold: bank.chemistry === 'lfp' && ((facts.ambientC ?? 20) < coldC || isFrostLikely(facts)),
     untold: untoldOf(facts),
   };

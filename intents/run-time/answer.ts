@@ -68,7 +68,8 @@ function remedy(facts: RunTimeFacts, { figures, bank }: RunTime, w: Speech): str
   if (figures.runTime.value >= wantedH)
     return w.say(
       'hangs-on-health',
-      'Depends on how healthy the battery is: use a little less, or put a little back, and it holds.',
+      'It depends on how healthy the battery is: put about {ah} Ah back on the way and you’re safe.',
+      { ah: w.significant(Math.max(1, (figures.dailyUse.value * (wantedH - figures.runTime.low)) / 24), 1) },
     );
   const moreAh = Math.ceil((bank.capacityAh * wantedH) / figures.runTime.value / 5) * 5;
   const backAh = (figures.dailyUse.value * (wantedH - figures.runTime.value)) / 24;
@@ -111,6 +112,23 @@ function bigDraw({ peakA, fit }: RunTime, w: Speech): string | undefined {
   );
 }
 
+/** From this many times its low end on a range is explained. */
+const wideFrom = 2.2;
+
+/** What makes a range wide, as people say it, by the assumption that moves it most. */
+const movers: readonly (readonly [name: RegExp, says: string])[] = [
+  [/ambientC|temperature/i, 'how warm it is'],
+  [/volume|insulation|setPoint/i, 'the fridge’s size and how often it opens'],
+  [/depthOfDischarge/, 'how far down you run it'],
+  [/hours|minutes/i, 'the hours that things are on'],
+];
+
+/** Why a range is wide. */
+function widest({ ranked }: RunTime, w: Speech): string | undefined {
+  const says = movers.find(([name]) => name.test(ranked[0]?.name ?? ''))?.[1];
+  return says && w.say('wide-range', 'The range is wide as it depends most on {what}.', { what: says });
+}
+
 /** Words for a run time. */
 export function answerRunTime(told: RunTimeFacts, result: RunTime, setting: RequestContext): Reply {
   const { runTime, usableCapacity, dailyUse } = result.figures;
@@ -131,16 +149,22 @@ export function answerRunTime(told: RunTimeFacts, result: RunTime, setting: Requ
       ? w.say('amps-on-average', '{amps} A on average', { amps })
       : w.say('ah-a-day', '{ah} Ah a day', { ah });
   const [bank, usable] = [describeBank(result.bank, setting, w), w.significant(usableCapacity.value)];
-  const lines = [
-    w.say('gives', '{bank} gives about {usable} Ah to use; you draw about {drawn}.', {
-      bank,
-      usable,
-      drawn,
-    }),
-  ];
   const nightH = medicalNight(facts);
-  if (nightH !== undefined)
-    lines.push(w.say('night-is', 'A night is {night} of it.', { night: exactly(nightH, w) }));
+  const gaps = { bank, usable, drawn, ah, percent: w.decimals(result.bank.stateOfChargePercent ?? 100, 0) };
+  const has =
+    (result.bank.stateOfChargePercent ?? 100) < 100
+      ? w.say('has-left', '{bank} at {percent} % has about {usable} Ah left to use', gaps)
+      : w.say('gives', '{bank} gives about {usable} Ah to use', gaps);
+  const takes =
+    nightH === undefined
+      ? w.say('you-draw', 'you draw about {drawn}', gaps)
+      : w.say('a-night-takes', 'A night of {night} takes about {ah} Ah', {
+          ah: w.significant(dailyUse.value, 2),
+          night: exactly(nightH, w),
+        });
+  const lines = [nightH === undefined ? `${has}; ${takes}.` : `${takes}. ${has}.`];
+  if (nightH !== undefined && facts.loads?.some(({ name }) => /cpap/i.test(name)))
+    lines.push(w.say('humidifier', 'A heated humidifier can double that: leave it off, or count it in.'));
   if (runTime.value > 0 && (verdict === 'no' || verdict === 'tight')) lines.push(remedy(facts, result, w));
   const isOfAir = result.ranked.some(a => a.name === 'ambientC');
   const where = isOfAir ? placeNote(facts, setting, w) : undefined;
@@ -152,6 +176,8 @@ export function answerRunTime(told: RunTimeFacts, result: RunTime, setting: Requ
       )
     : undefined;
   for (const note of [byVolts, bigDraw(result, w), readingNote(facts, w), where]) if (note) lines.push(note);
+  const wide = runTime.high > wideFrom * runTime.low ? widest(result, w) : undefined;
+  if (wide) lines.push(wide);
   const isLithium = result.bank.chemistry === 'lfp';
   return {
     headline: said,

@@ -16,6 +16,10 @@ type Found = Extract<Settled, { kind: 'found' }>;
 
 const are = (name: string): string => (name === 'you' || name === 'they' ? 'are' : 'is');
 
+/** Who asks, for "you" and "your"; nobody where the message tells that name's claim as another's. */
+const asker = ({ from, parsed }: RequestContext): string =>
+  parsed.claims.some(({ who }) => who.toLowerCase() === from.toLowerCase()) ? '' : from;
+
 /** "4 days", as it was said. */
 const claimed = ({ said, unit }: Heard): string =>
   `${significant(said, 4)} ${said === 1 ? unit.replace(/s$/, '') : unit}`;
@@ -42,15 +46,15 @@ function headline(found: Found, setting: RequestContext): string {
   const { ranked, fair, isNeither } = judge(claims, finding.answer);
   const [first] = ranked;
   if (!first) return `${sentence(result)}.`;
-  const name = nameOf(first.who, setting.from);
+  const name = nameOf(first.who, asker(setting));
   if (isNeither)
     return claims.length > 1
       ? `Neither is near: ${result}. ${sentence(name)} ${are(name)} less far off.`
-      : `${sentence(ownerOf(first.who, setting.from))} ${claimed(first)} is far off: ${result}.`;
+      : `${sentence(ownerOf(first.who, asker(setting)))} ${claimed(first)} is far off: ${result}.`;
   if (fair.length > 1)
     return `${fair.length === 2 ? 'Both' : 'All'} can be right: ${result}. ${sentence(name)} ${are(name)} nearest to the likely value.`;
   if (claims.length === 1)
-    return `${sentence(ownerOf(first.who, setting.from))} ${claimed(first)} ${fair.length > 0 ? 'is fair' : 'is a bit off'}: ${result}.`;
+    return `${sentence(ownerOf(first.who, asker(setting)))} ${claimed(first)} ${fair.length > 0 ? 'is fair' : 'is a bit off'}: ${result}.`;
   return `${sentence(name)} ${are(name)} closest: ${result}.`;
 }
 
@@ -58,7 +62,7 @@ function headline(found: Found, setting: RequestContext): string {
 function conditions({ finding, claims }: Found, setting: RequestContext): string | undefined {
   const parts = claims.slice(0, 3).flatMap(claim => {
     const would = finding.wouldMean(claim.value);
-    return would ? [`${ownerOf(claim.who, setting.from)} ${claimed(claim)} ${would}`] : [];
+    return would ? [`${ownerOf(claim.who, asker(setting))} ${claimed(claim)} ${would}`] : [];
   });
   return parts.length > 0 ? `${sentence(parts.join('; '))}.` : undefined;
 }
@@ -85,7 +89,7 @@ function chartOf(found: Found, setting: RequestContext): Reply['chart'] {
   const fitting = found.claims.filter(c => unitOf(c.unit)?.dimension === found.finding.dimension);
   if (!row || fitting.length === 0) return undefined;
   const claims = fitting.map(c => ({
-    who: sentence(nameOf(c.who, setting.from)),
+    who: sentence(nameOf(c.who, asker(setting))),
     value: fromBase(c.value, row),
   }));
   const title = headline(found, setting).replace(/\.$/, '');
@@ -128,7 +132,7 @@ function answerFound(found: Found, setting: RequestContext): Reply {
 export function answerSettle(settled: Settled, setting: RequestContext): Reply {
   if (settled.kind === 'found') return answerFound(settled, setting);
   const people = [...new Set(settled.claims.map(c => c.who))];
-  const names = people.map(who => (isSpeaker(who, setting.from) ? 'you' : nameOf(who, setting.from)));
+  const names = people.map(who => (isSpeaker(who, asker(setting)) ? 'you' : nameOf(who, asker(setting))));
   return {
     headline: `I can't tell yet${names.length > 0 ? ` between ${list(names)}` : ''}: to settle that I need ${settled.missing}. Can you tell me?`,
     verdict: null,

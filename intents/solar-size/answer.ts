@@ -104,7 +104,7 @@ function headline(facts: SolarSizeFacts, result: SolarSize, verdict: Verdict, w:
     range: span(panelPower.low, panelPower.high, 'W', w),
     where,
     size: `${size}`,
-    article: article(size),
+    Article: sentence(article(size)),
     has: w.significant(result.presentW ?? 0),
   };
   if (verdict === null && panelPower.value > mostW)
@@ -116,11 +116,7 @@ function headline(facts: SolarSizeFacts, result: SolarSize, verdict: Verdict, w:
   if (verdict === null && size > 400)
     return w.say('panels-size', 'About {watts} W of solar ({range}){where}, in several panels.', gaps);
   if (verdict === null)
-    return w.say(
-      'panel-size',
-      'About {watts} W of solar ({range}){where}: {article} {size} W panel does it.',
-      gaps,
-    );
+    return w.say('panel-size', '{Article} {size} W panel: you need about {watts} W ({range}){where}.', gaps);
   if (verdict === 'yes')
     return w.say('panel-enough', 'Yes, {has} W is enough{where}: you need about {watts} W ({range}).', gaps);
   if (verdict === 'tight')
@@ -146,6 +142,36 @@ function ownPanels(watts: string, isEnough: boolean, setting: RequestContext, w:
     : w.say('falls-short', '{watts} W falls short of it.', gaps);
 }
 
+/** What the panels told, or those named, put back on an average day. */
+function putsBack({ figures, presentW = 0 }: SolarSize, verdict: Verdict, w: Speech): string {
+  const ah = figures.dailyUse.value;
+  if (verdict === null)
+    return w.say(
+      'puts-back',
+      'That puts back your {ah} Ah on an average day; a few grey days in a row take spare battery.',
+      { ah: w.plain(ah) },
+    );
+  return w.say(
+    'own-puts-back',
+    'Your {has} W puts back about {made} Ah on an average day; you use {ah} Ah.',
+    {
+      has: w.significant(presentW),
+      made: w.significant((ah * presentW) / figures.panelPower.value, 2),
+      ah: w.plain(ah),
+    },
+  );
+}
+
+/** By this much less panel angling is worth a word. */
+const worthTilting = 1.12;
+
+/** What angling the panels saves, where they are too few. */
+function tilted({ figures, tiltedW }: SolarSize, verdict: Verdict, w: Speech): string | undefined {
+  if (tiltedW === undefined || verdict === 'yes' || !(figures.panelPower.value > worthTilting * tiltedW))
+    return undefined;
+  return w.say('tilted-does', 'Angled at the sun about {watts} W would do.', { watts: watts(tiltedW, w) });
+}
+
 /** Words for a panel size. */
 export function answerSolarSize(facts: SolarSizeFacts, result: SolarSize, setting: RequestContext): Reply {
   const isStraight = setting.parsed.cues.has('carry-over') || facts.without?.includes('battery');
@@ -156,13 +182,8 @@ export function answerSolarSize(facts: SolarSizeFacts, result: SolarSize, settin
   const hasPanels = verdict === null && presentW !== undefined && presentW !== figures.panelPower.value;
   const isDark = !Number.isFinite(figures.panelPower.value);
   const lines = [
-    isDark
-      ? undefined
-      : w.say(
-          'puts-back',
-          'On an average day that puts back about {ah} Ah; for a few grey days in a row have spare battery.',
-          { ah: w.plain(figures.dailyUse.value) },
-        ),
+    isDark ? undefined : putsBack(result, verdict, w),
+    tilted(result, verdict, w),
     hasPanels
       ? ownPanels(w.significant(presentW), presentW >= figures.panelPower.value, setting, w)
       : undefined,

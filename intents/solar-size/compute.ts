@@ -21,6 +21,8 @@ export interface SolarSize extends Explored<'panelPower' | 'dailyUse' | 'peakSun
   readonly presentW?: number;
   /** What those bring at best, in full sun, W. */
   readonly bestW?: number;
+  /** The rating that does it angled at the sun, W, where panels lie flat at a known place. */
+  readonly tiltedW?: number;
 }
 
 /** Panel rating (W) that puts back a day's use on an average day of the month. */
@@ -48,9 +50,19 @@ export function computeSolarSize(facts: SolarSizeFacts, setting: SunSetting): So
   );
   const likely = Object.fromEntries(assumptions.map(a => [a.name, a.value]));
   const presentW = panelsW(facts);
+  const isFlatSomewhere =
+    sun.mount !== 'tilted' && sun.latitudeDeg !== undefined && !sun.peakSunHours && sun.sky !== 'overcast';
   return {
     ...explored,
     sun,
+    tiltedW: isFlatSomewhere
+      ? panelPowerFor(
+          explored.figures.dailyUse.value,
+          { ...panel, mount: 'tilted' },
+          // The air and the sky are those of the same month.
+          likely,
+        ).panelPowerW
+      : undefined,
     voltageV,
     drawW: use.loads.reduce(
       (sum, load) => sum + load.count * runningCurrentA(load, use, likely) * voltageV,

@@ -1,6 +1,7 @@
 import type { Reply } from '#answer/reply.ts';
 import { sentence, span } from '#answer/say.ts';
 import type { CautionCode } from '#answer/words/en.ts';
+import type { Range } from '#quantity/range.ts';
 import { plain } from '#quantity/round.ts';
 import { figure, reasons } from '../figures.ts';
 import { wiringChart } from '../wiring-chart.ts';
@@ -10,6 +11,14 @@ import type { SolarWiring, WiringFacts } from './compute.ts';
 const dangerousV = 60;
 /** From three strings on each wants its own fuse. Common practice. */
 const stringsToFuse = 3;
+
+/** Input limits that controllers are sold with, V. Common practice. */
+const limitsSoldV = [50, 75, 100, 150, 250] as const;
+/** Room below a limit for a colder morning still. Common practice. */
+const room = 1.05;
+
+/** The limit of the controller to have for a string in the cold, V. */
+const limitFor = ({ high }: Range): number | undefined => limitsSoldV.find(limit => limit >= room * high);
 
 /** "2 in series", "parallel", "2 strings of 2 in series". */
 function wiring(count: number, inSeries: number): string {
@@ -53,8 +62,18 @@ function because({ reason, systemV, controller, figures, coldestC, plate }: Sola
     case 'fits':
       return controller === 'pwm'
         ? `that suits a PWM on a ${systemV} V battery`
-        : `about ${cold} V ${morning}, which most controllers stand`;
+        : `about ${cold} V ${morning}, so have a controller of ${limitFor(coldVoltage)} V or more`;
   }
+}
+
+/** What the better wiring comes to, and the controller that it takes. */
+function betterVolts({ insteadColdV, plate }: SolarWiring): string {
+  if (!insteadColdV) return '.';
+  const volts = `, about ${plain(insteadColdV.value)} V in the cold`;
+  const limitV = limitFor(insteadColdV);
+  return plate.limitV !== undefined || limitV === undefined
+    ? `${volts}.`
+    : `${volts}, on a controller rated for ${limitV} V. What limit is on yours: 75, 100, 150 V?`;
 }
 
 const openings = { yes: 'Yes', tight: 'With care', no: 'No' } as const;
@@ -74,14 +93,14 @@ export function answerSolarWiring(facts: WiringFacts, result: SolarWiring, isTol
   const cautions: CautionCode[] =
     coldVoltage.high > dangerousV ? ['high-dc', 'fuse-at-battery'] : ['fuse-at-battery'];
   const lines = [
-    instead === undefined ? '' : `Better: ${wiring(count, instead)}.`,
-    `${plain(stringVoltage.value)} V open circuit, ${span(coldVoltage.low, coldVoltage.high, 'V')} in the cold${limitV === undefined ? ": the controller's limit must be above that" : ''}.`,
+    instead === undefined ? '' : `Better: ${wiring(count, instead)}${betterVolts(result)}`,
+    `${result.fit === 'no' ? 'As it is: ' : ''}${plain(stringVoltage.value)} V open circuit, ${span(coldVoltage.low, coldVoltage.high, 'V')} in the cold${limitV === undefined && result.fit !== 'no' ? ": the controller's limit must be above that" : ''}.`,
     hasAmps
       ? `About ${plain(chargeCurrent.value)} A${ratedA === undefined ? ' into the battery in full sun: the controller must be rated for it' : ` in full sun; the controller is rated for ${plain(ratedA)} A`}.`
       : '',
     suits === undefined
       ? ''
-      : `A PWM controller wants ${wiring(count, suits.pwm)} here; an MPPT takes ${wiring(count, suits.mppt)}${suits.pwm === suits.mppt ? ' too' : ''}.`,
+      : `A PWM controller needs ${wiring(count, suits.pwm)} here; an MPPT takes ${wiring(count, suits.mppt)}${suits.pwm === suits.mppt ? ' too' : ''}.`,
     trackedA === undefined ? '' : `An MPPT would bring about ${plain(trackedA)} A of it.`,
     result.isShaded ? 'With shade on one, parallel loses less.' : '',
     count / inSeries >= stringsToFuse ? 'With three strings or more, fuse each.' : '',

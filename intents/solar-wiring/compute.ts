@@ -3,6 +3,7 @@ import { toldCold } from '#engine/solar/cold.ts';
 import { countOf } from '#engine/solar/module.ts';
 import { type PanelCase, wire, wiringAssumptions } from '#engine/solar/wiring.ts';
 import { type Fit, inSeriesOf, judgeWiring } from '#engine/solar/wiring-fit.ts';
+import type { Range } from '#quantity/range.ts';
 import type { Facts } from '#rig/rig.ts';
 import { blocksOf, whereOf } from '../sun.ts';
 import type { Plates } from './plate.ts';
@@ -23,6 +24,8 @@ export interface SolarWiring extends Figures, Fit {
   readonly coldestC: number;
   /** How they may be wired instead where this way is wrong: as many in series. */
   readonly instead?: number;
+  /** The volts of that in the cold, V. */
+  readonly insteadColdV?: Range;
   /** How many in series suit each kind of controller, where none was told. */
   readonly suits?: { readonly pwm: number; readonly mppt: number };
   /** What an MPPT would bring, A, where a PWM brings much less. */
@@ -83,6 +86,7 @@ export function computeSolarWiring(facts: WiringFacts, plates: Plates = { plate:
     isShaded: about.isShaded,
     coldestC: about.coldestC ?? likely.coldestC!,
     instead: isBetter ? other : undefined,
+    insteadColdV: isBetter ? arrange(open, other).figures.coldVoltage : undefined,
     suits:
       about.controller === undefined && countOf(solar) > 1
         ? { pwm: suiting('pwm'), mppt: suiting('mppt') }

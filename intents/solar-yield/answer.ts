@@ -64,6 +64,10 @@ function hints(facts: SolarYieldFacts, result: SolarYield): string[] {
   ].filter(hint => hint !== undefined);
 }
 
+/** What of it can be used, as a battery gives back less than goes in. */
+const stored = ({ storedAh, storedIn }: SolarYield): string =>
+  `About ${significant(storedAh, 2)} Ah of it comes back out of ${storedIn === 'lfp' ? 'a lithium battery' : 'an AGM or wet battery'}: charging loses some.`;
+
 /** Words for a day's yield. */
 export function answerSolarYield(facts: SolarYieldFacts, result: SolarYield, setting: RequestContext): Reply {
   const { figures, sun } = result;
@@ -75,11 +79,12 @@ export function answerSolarYield(facts: SolarYieldFacts, result: SolarYield, set
   const lines = [
     ...(verdict ? [balance(result, verdict)] : []),
     ...(figures.peakSunHours.value > 0 ? [describeSun(facts, sun, figures.peakSunHours.value)] : []),
+    ...(verdict || figures.dailyYield.value < 1 ? [] : [stored(result)]),
     ...hints(facts, result),
   ];
   return {
     headline: headline(facts, result, setting),
-    lines: lines.slice(0, 3),
+    lines: lines.slice(0, 4),
     verdict,
     figures: {
       dailyYield: figure(figures.dailyYield, 'Ah'),

@@ -12,7 +12,7 @@ import {
   stringFullPowerV,
   toldOpenV,
 } from '#engine/solar/module.ts';
-import type { Facts } from '#rig/rig.ts';
+import type { Chemistry, Facts } from '#rig/rig.ts';
 import type { RequestContext } from '../intent.ts';
 import { blocksOf, panelsW, sunOf } from '../sun.ts';
 import { hasUse as hasAnyUse, useOf } from '../use.ts';
@@ -35,6 +35,9 @@ export interface SolarYield extends Explored<YieldKey> {
   readonly fullPowerV?: number;
   /** The same panel angled at the sun, Ah a day, where it lies flat at a known place. */
   readonly tiltedAh?: number;
+  /** What of a day's yield comes back out of the battery, Ah. */
+  readonly storedAh: number;
+  readonly storedIn: Chemistry;
   /** Open-circuit volts of all panels in one string, V, where not even those charge the battery: nothing comes in. */
   readonly tooLowV?: number;
 }
@@ -83,6 +86,14 @@ export function computeSolarYield(facts: SolarYieldFacts, setting: SunSetting): 
     ...explored,
     sun,
     powerW,
+    storedAh: storedOf(
+      explored.figures.dailyYield.value,
+      { ...panel, chemistry },
+      Object.fromEntries(
+        [...solarAssumptions(sun), ...storageAssumptions(chemistry, false)].map(a => [a.name, a.value]),
+      ),
+    ),
+    storedIn: chemistry,
     capacityAh: bank?.capacityAh,
     batteryV: meanChargeV(chemistry, 'sun')[0] * (sun.blocks ?? 1),
     isMaybeRoofPanel:

@@ -36,7 +36,7 @@ export function answerStarterReserve(facts: Facts, result: StarterTime): Reply {
     drawnAh === undefined
       ? `You draw about ${significant(dailyUse.value / 24)} A; about ${significant(usableCapacity.value)} Ah of ${sizeOf(result)} may go.`
       : `That takes about ${significant(drawnAh)} Ah, ${decimals((100 * drawnAh) / bank.capacityAh, 0)} % of ${sizeOf(result)}; about ${significant(usableCapacity.value)} Ah may go.`,
-    'Read it at rest: below 12.4 V stop and start the engine; an old battery or a cold morning needs more to spare.',
+    'Read it at rest: below 12.4 V stop and start the engine; an old battery or a cold morning leaves less to spare.',
   ];
   if (verdict !== 'yes')
     lines.push('A second battery on a DC-DC charger or isolator carries camp loads without that worry.');

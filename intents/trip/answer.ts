@@ -8,7 +8,7 @@ import { describeRig } from '../describe.ts';
 import { enough, figure, reasons } from '../figures.ts';
 import type { RequestContext } from '../intent.ts';
 import { placeNote } from '../sun.ts';
-import { describeBank } from '../words.ts';
+import { describeBank, wantedTime } from '../words.ts';
 import { tripChart } from './chart.ts';
 import { longestH, type TripAnswer, type TripFacts } from './compute.ts';
 import { asksByDay, byDay, dayLines } from './days.ts';
@@ -43,7 +43,7 @@ function headline(facts: TripFacts, result: TripAnswer, verdict: Verdict): strin
   const { lowestCharge, margin } = result.figures;
   const told = outcome(facts, result, verdict);
   if (isFlat(result)) return `${told}.`;
-  return `${told}; it should stay above ${decimals(lowestCharge.value - margin.value, 0)} %.`;
+  return `${told}; keep it above ${decimals(lowestCharge.value - margin.value, 0)} %.`;
 }
 
 /** Chargers told that nothing says the hours of. */
@@ -116,7 +116,9 @@ function taken(facts: TripFacts, result: TripAnswer): string {
   const from = `starting ${level === '100' ? 'full' : `at ${level} %`} ${start}`;
   if (result.isDurationAssumed) return `I took ${duration(result.trip.durationH)}, ${from}.`;
   if ((facts.durationH ?? 0) > longestH) return `I worked out the first ${longestH / 24} days, ${from}.`;
-  return facts.startHour === undefined ? `Worked out hour by hour, ${from}.` : '';
+  return facts.startHour === undefined
+    ? `Worked out hour by hour for ${wantedTime(result.trip.durationH)}, ${from}.`
+    : '';
 }
 
 function cautionsFor(facts: TripFacts, result: TripAnswer): CautionCode[] {
@@ -128,6 +130,12 @@ function cautionsFor(facts: TripFacts, result: TripAnswer): CautionCode[] {
   if (plugs.includes('mains')) found.push('hook-up');
   if (plugs.length > 0 && result.bank.chemistry === 'flooded') found.push('battery-gas');
   return found;
+}
+
+/** Another sky than the one told, or a panel where there is none. */
+function nextSky({ sky }: TripFacts, { trip }: TripAnswer): string {
+  if (!trip.sun) return 'what if I add 100W of solar?';
+  return sky === 'overcast' ? "what if it's sunny?" : "what if it's overcast?";
 }
 
 /** Words for a trip. */
@@ -159,7 +167,7 @@ export function answerTrip(facts: TripFacts, result: TripAnswer, setting: Reques
       }),
     cautions: cautionsFor(facts, result),
     next: [
-      result.trip.sun ? "what if it's overcast?" : 'what if I add 100W of solar?',
+      nextSky(facts, result),
       isByDay
         ? `what if ${facts.drivingHoursPerDay === 2 ? 4 : 2} hours of driving a day?`
         : 'day by day please',

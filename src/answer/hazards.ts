@@ -42,7 +42,7 @@ export const hazardAnswers: readonly HazardAnswer[] = [
     first: 'Get everybody away from it now, upwind; stop the charging only if you can do it from afar.',
     instead:
       'A battery that smokes, swells, hisses or gets too hot to touch is never charged or used again, and never opened.',
-    call: `Smoke, hissing or heat: call the fire service. ${emergencyNumber}`,
+    call: 'Hot, hissing or smoking: call the fire service now. 000 in Australia, 111 in New Zealand, 999 in Britain, 112 in Europe, 911 in North America.',
     defers: 'Once it is cold and outside, ask the maker or a battery recycler how to hand it in.',
     never: [anyFigure, noted, yes, /\btop (?:it )?up with water\b|\bequali[sz]/i],
     source: 'IEC 62619 and makers’ common data; ABYC E-13 in general terms',
@@ -113,8 +113,8 @@ export const hazardAnswers: readonly HazardAnswer[] = [
     code: 'over-current',
     first: 'No: that is more than one of the parts may carry, so it trips or overheats.',
     instead:
-      'The smallest of battery limit, fuse, plug and cable counts. Warm cable, soft plug or brown holder: stop using it until it’s put right.',
-    defers: 'The maker’s limit on the label comes first; for lithium on an alternator ask its maker.',
+      'Go by the weakest of battery, fuse, plug and cable. Warm cable, soft plug or brown holder: stop using it until it’s put right.',
+    defers: 'The maker’s limit on the label comes first; not sure, ask an auto electrician.',
     never: [yes, /\btight\b(?! lugs)/i],
     source: 'Makers’ limits; IEC 60364-5-52, ISO 4165, ISO 1724 and ISO 10133 in general terms',
   },
@@ -122,7 +122,7 @@ export const hazardAnswers: readonly HazardAnswer[] = [
     code: 'cold-charge',
     first: 'Don’t charge lithium at or below 0 °C: it plates metal inside the cells and ruins them for good.',
     instead:
-      'Warm the battery itself above 5 °C first (heated space, pad, or wait for the day), then charge gently up to 10 °C. Using it in the cold is fine down to what the label says.',
+      'Warm the battery itself above 5 °C first (heated space, pad, or wait for the day), then charge it as usual. Using it in the cold is fine down to what the label says.',
     defers: 'The maker’s charging temperatures count; don’t switch off its low-temperature protection.',
     never: [yes, /\b(?:override it by|to override it|bypass (?:it|the BMS) (?:by|with))\b/i],
     source: 'Makers’ common data for LiFePO4 cells; IEC 62619 in general terms',
@@ -149,8 +149,7 @@ export const hazardAnswers: readonly HazardAnswer[] = [
   {
     code: 'medical',
     first: 'Somebody’s health depends on this: plan it with half as much again, and a fallback.',
-    instead:
-      'Count the hours that it runs in a night, try it at home for a night, know how you get mains or help if it stops.',
+    instead: 'Try it at home for a night first, and know how you get mains or help if it stops.',
     defers: 'Ask the clinic or the maker about running it from a battery, the inverter and the spare.',
     never: [/^(?:yes|easily)\b/i, /\baverage(?:d)? over 24\b/i],
     source: 'IEC 60601-1-11 in general terms; makers’ common data',
@@ -168,7 +167,7 @@ export const hazardAnswers: readonly HazardAnswer[] = [
     code: 'starter-flat',
     first: 'Don’t run camp gear long off the only starter battery: keep three quarters, or it may not start.',
     instead:
-      'Already flat: everything off, an hour’s rest, a charger or help, not try after try. A second battery behind an isolator or DC-DC ends the worry.',
+      'A second battery behind an isolator or DC-DC ends the worry. Flat already? Everything off, an hour’s rest, then a charger or help.',
     defers: 'Alone and far out, tell somebody where you are before you risk it.',
     never: [yes],
     source: 'Common practice; EN 50342-1 in general terms',

@@ -82,8 +82,14 @@ function framed(frames: readonly Frame[], frame: Frame): Frame[] {
   if (!sound(frameSchema, frame)) return [...frames];
   const own = frames.filter(one => one.from === frame.from);
   const gone = own.length >= framesOfOne ? own[0] : undefined;
-  return [...frames.filter(one => one !== gone), frame].slice(-framesKept);
+  const kept = [...frames.filter(one => one !== gone), frame].slice(-framesKept);
+  return kept.map((one, i) =>
+    i < kept.length - wordedFrames ? { ...one, cues: undefined, recalled: undefined } : one,
+  );
 }
+
+/** How many of the newest questions keep how they were worded and what they took from memory. */
+const wordedFrames = 2;
 
 const framesOfOne = 2;
 

@@ -2,6 +2,7 @@ import type { IntentName } from '#answer/answer.ts';
 import { emergencyText, forbidden, hazardAnswer, warningLines } from '#answer/hazards.ts';
 import type { Reply } from '#answer/reply.ts';
 import type { CautionCode } from '#answer/words/en.ts';
+import { decimals } from '#quantity/round.ts';
 import { emergencies, type HazardCode } from '#rig/hazard-codes.ts';
 import type { Stated } from '#rig/rig.ts';
 
@@ -81,6 +82,27 @@ function isSpare({ figures }: Reply, { durationH }: Stated): boolean {
     : false;
 }
 
+/** A medical device that the battery carries, but not with as much in hand as it asks for: what it takes, and what would do. */
+function closeCall({ figures, lines = [] }: Reply, { durationH = 0, batteries = [] }: Stated) {
+  const { dailyUse, usableCapacity } = figures ?? {};
+  if (!dailyUse || !usableCapacity || !('low' in dailyUse) || !('low' in usableCapacity))
+    return { headline: 'Only just: too little to spare for a medical device.' };
+  const takesAh = (dailyUse.value * durationH) / 24;
+  const wantedAh = spare * takesAh;
+  const [one, ...others] = batteries;
+  const isOneFull =
+    others.length === 0 &&
+    one !== undefined &&
+    (one.count ?? 1) === 1 &&
+    (one.stateOfChargePercent ?? 100) === 100;
+  const sizeAh = isOneFull ? ((one.capacityAh ?? 0) * wantedAh) / usableCapacity.value : 0;
+  const size = sizeAh > 0 ? `: have about ${Math.ceil(sizeAh / 10) * 10} Ah of battery` : '';
+  return {
+    headline: `Only just: it takes ${decimals(takesAh, 0)} of the ${decimals(usableCapacity.value, 0)} Ah you can use, too little spare for a medical device.`,
+    lines: [`With half as much again that is about ${decimals(wantedAh, 0)} Ah${size}.`, ...lines],
+  };
+}
+
 const isRefusedBy = ({ refuses }: Rule, intent: IntentName): boolean =>
   refuses === 'all' || refuses.includes(intent);
 
@@ -104,12 +126,8 @@ function body(reply: Reply, { codes, intent, facts, isBack }: Danger): Reply {
   if (isWithheld || (isRefused && (isSoft || isBack))) return bare(reply, wasYesNo);
   if (codes.includes('medical') && reply.verdict === 'yes')
     return isSpare(reply, facts)
-      ? { ...reply, headline: reply.headline.replace(/^Yes[:,] /, 'With half as much again in hand, ') }
-      : {
-          ...reply,
-          verdict: 'tight',
-          headline: 'By the sum alone it holds, but with too little to spare for a medical device.',
-        };
+      ? { ...reply, headline: reply.headline.replace(/^Yes[:,] /, 'Enough, with half again to spare: ') }
+      : { ...reply, verdict: 'tight', ...closeCall(reply, facts) };
   return reply;
 }
 
@@ -124,6 +142,12 @@ function emergency(codes: readonly HazardCode[]): Reply {
   const [headline, ...lines] = emergencyText(codes)!.split('\n');
   return { headline: headline!, lines };
 }
+
+/** Whether the answer's own first line stands before the warning: a no, or what a medical device comes to. */
+const isToldFirst = (code: HazardCode, { verdict, figures = {} }: Reply): boolean =>
+  code === 'medical'
+    ? Object.keys(figures).length > 0
+    : (code === 'over-current' || code === 'starter-flat') && verdict === 'no';
 
 /** How many lines of the answer itself stand beside a warning: the rest would push it off a phone. */
 const mostBeside = 3;
@@ -140,13 +164,16 @@ export function safe(reply: Reply, danger: Danger): Reply {
   const main = hazardAnswer(codes[0]!);
   const covered = new Set(codes.flatMap(code => rules[code].covers ?? []));
   const said = [left.headline, ...(left.lines ?? [])].filter(isAllowed(codes)).slice(0, mostBeside);
-  // An answer that says no with its amps says it better than the general line does.
-  const isOwnNo = codes[0] === 'over-current' && left.verdict === 'no' && said.length > 0;
-  const first = isOwnNo
-    ? [said.shift()!, ...warningLines(codes.slice(1, 2))]
-    : warningLines(codes.slice(0, 2));
-  const warned = isSaid ? [] : [...first, main.instead];
-  const [headline = '', ...lines] = [...warned, ...said, ...(isSaid ? [] : [main.defers])];
+  const told = (): string[] => {
+    if (isSaid) return said;
+    const [own, ...others] = said;
+    if (own === undefined || !isToldFirst(codes[0]!, left))
+      return [...warningLines(codes.slice(0, 2)), main.instead, ...said, main.defers];
+    // An answer that says no with its amps says it better than the general line does.
+    const warnings = warningLines(codes.slice(codes[0] === 'over-current' ? 1 : 0, 2));
+    return [own, ...warnings, ...others, main.instead, main.defers];
+  };
+  const [headline = '', ...lines] = told();
   return {
     ...left,
     headline,

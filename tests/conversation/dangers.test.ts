@@ -4,6 +4,7 @@ import type { Answer } from '#answer/answer.ts';
 import { forbidden, hazardAnswer } from '#answer/hazards.ts';
 import { converse } from '#conversation/converse.ts';
 import { emptyMemory } from '#conversation/memory.ts';
+import { inChatUnits } from '#quantity/chat-units.ts';
 import { emergencies, type HazardCode, hazardCodes } from '#rig/hazard-codes.ts';
 import { guises } from '../language/hazards/guises.ts';
 import { talk } from './talk.ts';
@@ -59,7 +60,10 @@ test('the caution stands in the first three lines', () => {
     return !answer.hazards.slice(0, 2).every(code => {
       const isOwnNo = code === 'over-current' && top[0]!.startsWith('No');
       const isInEmergency = answer.intent === 'emergency';
-      return isOwnNo || isInEmergency || top.includes(hazardAnswer(code).first);
+      // A chat that speaks of °F is warned in °F.
+      const { first } = hazardAnswer(code);
+      const isThere = top.includes(first) || top.includes(inChatUnits(first, { temperature: 'F' }));
+      return isOwnNo || isInEmergency || isThere;
     });
   });
   expect(misplaced.map(show)).toEqual([]);
@@ -125,7 +129,8 @@ describe('what is held back', () => {
 
   test('a medical device’s night is a night', () => {
     const { last } = talk(['kim: my cpap takes 40W 8 hours a night, how many nights on 100Ah lithium?']);
-    expect(last.text).toContain('3 nights of 8 hours');
+    expect(last.text).toMatch(/^It lasts about 3 nights/);
+    expect(last.text).toContain('A night of 8 hours takes about 25 Ah');
   });
 
   test('a medical device has no yes without half as much again', () => {

@@ -96,7 +96,8 @@ describe('a trip told day by day', () => {
     chargers: [{ kind: 'mains', currentA: 15 }],
     days: [{}, { mainsH: true }, {}],
   };
-  const text = (facts: Facts) => (reply(facts).lines ?? []).join('\n');
+  /** Told in one go, not day by day. */
+  const text = (facts: Facts) => (reply(facts, 'will it last').lines ?? []).join('\n');
 
   test('a night on mains fills it, is named on both of its days, and is cautioned', () => {
     const lines = days(onMains);

@@ -69,7 +69,7 @@ describe('will the inverter run it', () => {
   test('no inverter told: what it takes, and the size to have; no load: flat out', () => {
     const none = reply(inverterCheck, { loads: [ac('coffee machine', 1200)] });
     expect(none.verdict).toBeNull();
-    expect(none.headline).toMatch(/wants a 1500 W inverter/);
+    expect(none.headline).toMatch(/needs a 1500 W inverter/);
     const flat = reply(inverterCheck, { inverter: { powerW: 2000 } });
     expect(flat.headline).toMatch(/^Flat out, a 2000 W inverter takes about 185 A/);
     expect(lacks(inverterCheck, { inverter: {} })).toHaveLength(1);
@@ -158,7 +158,7 @@ describe('what cable', () => {
   test('an inverter’s cable carries its fuse; big currents get a caution', () => {
     const big = reply(cableSize, { inverter: { powerW: 2000 }, cable: { lengthM: 1.5 } });
     expect(value(big, 'conductorArea')).toBe(70);
-    expect(whole(big)).toMatch(/The current asks for that size/);
+    expect(whole(big)).toMatch(/The current sets that size/);
     expect(big.cautions).toContain('big-current');
     const half = reply(cableSize, {
       inverter: { powerW: 2000 },
@@ -225,8 +225,8 @@ describe('cable and fuse as a pair', () => {
         inverter: {},
         durationH: 72,
       });
-    expect(whole(about('lfp'))).toMatch(/125 A fuse \(high-breaking, class T style\)/);
-    expect(whole(about('agm'))).toMatch(/125 A fuse \(bolt-down strip\)/);
+    expect(whole(about('lfp'))).toMatch(/inverter 1 m 50 mm², 175 A fuse \(high-breaking, class T style\)/);
+    expect(whole(about('agm'))).toMatch(/175 A fuse \(bolt-down strip\)/);
   });
 
   test('a cable that carries the load but not its fuse is tight', () => {

@@ -19,6 +19,8 @@ export interface Run {
   readonly lengthM: number;
   readonly areaMm2: number;
   readonly fuseA: number;
+  /** Its kind, where the battery of the list asks for more than a blade: "high-breaking, class T style". */
+  readonly fuseKind?: string;
 }
 
 /** How far things usually hang from the battery in a vehicle, one way, m. Common practice. */

@@ -1,6 +1,6 @@
 /** Cautions: one short sentence each, shown when they apply. All defer to local rules and licensed people. */
 export const cautions = {
-  'fuse-at-battery': 'Fuse it at the battery end, as close to the terminal as you can.',
+  'fuse-at-battery': 'Fuse the cable at the battery end, as close to the terminal as you can.',
   'mains-wiring': 'Fixed 230/240/120 V wiring is a job for a licensed electrician.',
   backfeed:
     'Never feed an inverter into an inlet or a wall socket: pins go live. Use its own outlet, or a licensed electrician.',

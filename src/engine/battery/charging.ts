@@ -83,7 +83,7 @@ export function chargingOf(bank: Bank, site: ChargingSite = {}, values: Values =
 export function storageAssumptions(chemistry: Chemistry, isAssumed = false): Assumption[] {
   const row = chargeRow(chemistry);
   const kind = chemistryRow(chemistry).name;
-  const whose = isAssumed ? `${kind} taken, as you didn't say` : kind;
+  const whose = isAssumed ? `${kind}, as you didn't say` : kind;
   const isFalling = row.topFrom < 1;
   const named = (name: string, [value, low, high]: readonly [number, number, number], why: string) => ({
     name,

@@ -34,7 +34,7 @@ export function batteryTemperature(where: Where, stand: Stand = 'vehicle'): Assu
   if (where.latitudeDeg === undefined && where.heightM === undefined) {
     const [more] = warmerK;
     const { value, low, high } = anywhere;
-    const why = `a battery ${says}, as no place was said`;
+    const why = `a battery ${says}, as you named no place`;
     return { name, value: value + more, low: low + more, high: high + more, unit: '°C', why };
   }
   const air = airTemperature(where);

@@ -39,7 +39,7 @@ export function bankAssumptions(
   const row = chemistryRow(bank.chemistry);
   const [value, low, high] = row.depth;
   const [k, kLow, kHigh] = row.peukert;
-  const named = bank.isChemistryAssumed ? `${row.name} taken, as you didn't say` : row.name;
+  const named = bank.isChemistryAssumed ? `${row.name}, as you didn't say` : row.name;
   const said = depthPercent === undefined ? undefined : depthPercent / 100;
   return [
     {

@@ -68,7 +68,7 @@ export function chargeAssumptions(charge: Charge): Assumption[] {
   const { bank } = charge;
   const row = chargeRow(bank.chemistry);
   const kind = chemistryRow(bank.chemistry).name;
-  const whose = bank.isChemistryAssumed ? `${kind} taken, as you didn't say` : kind;
+  const whose = bank.isChemistryAssumed ? `${kind}, as you didn't say` : kind;
   const isToTop = (charge.targetPercent ?? 100) > 100 * row.topFrom;
   const found = [
     ...storageAssumptions(bank.chemistry, bank.isChemistryAssumed).filter(
@@ -138,8 +138,11 @@ export function chargeOf(charge: Charge, sourceA: number, values: Values, trace?
   const { s_0, Q_m } = missingOf(charge, C, s_1, values, trace);
   const from = (1 - s_0) * C;
   const end = (share: number): number => (1 - Math.min(share, full)) * C;
-  const to = isLevelTold(charge) ? (1 - s_1) * C : end(1);
-  const neededAh = putInAh(battery, to + Q_m, to, trace);
+  // Full is where chargers call it full, for the charge as for the time; an amount that was told goes in whole.
+  // Lithium takes its last half per cent in minutes: it goes in whole too.
+  const isWhole = charge.missingAh !== undefined || bank.chemistry === 'lfp';
+  const to = isLevelTold(charge) ? (isWhole ? (1 - s_1) * C : Math.min(from, end(s_1))) : end(1);
+  const neededAh = putInAh(battery, isWhole ? to + Q_m : from, to, trace);
   const currentA = run(
     chargingCurrent,
     { I_s: sourceA, I_c: battery.limitA, m: from, tau: battery.timeConstantH },

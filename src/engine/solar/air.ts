@@ -69,7 +69,7 @@ function temperature(where: Where, what: 'day' | 'mean'): Omit<Assumption, 'name
   if (latitudeDeg === undefined) {
     const cooler = Math.round((lapseKPerKm.night * (heightM ?? 0)) / 1000);
     const [value, low, high] = fair[what].map(t => t - cooler) as [number, number, number];
-    const why = what === 'day' ? 'a fair day, as no place was said' : 'mild camping weather';
+    const why = what === 'day' ? 'a fair day, as you named no place' : 'mild camping weather';
     return { value, low, high, unit: '°C', why };
   }
   const span = what === 'day' ? 'by day' : 'over day and night';

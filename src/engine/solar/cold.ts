@@ -41,7 +41,7 @@ export function coldestMorning({ latitudeDeg, longitudeDeg, month, heightM }: Wh
   const name = 'coldestC';
   if (latitudeDeg === undefined || longitudeDeg === undefined) {
     const [value, low, high] = frosty;
-    return { name, value, low, high, unit: '°C', why: 'a frosty morning, as no place was said' };
+    return { name, value, low, high, unit: '°C', why: 'a frosty morning, as you named no place' };
   }
   const night = (m: number) => dayAndNight(latitudeDeg, longitudeDeg, m, heightM).nightMinC;
   const mean = Math.round(month === undefined ? Math.min(...months.map(night)) : night(month));

@@ -62,7 +62,7 @@ export function controllerAssumptions(c: SolarCase): Assumption[] {
   const { controller } = c;
   const why = controller
     ? `${controller.toUpperCase()}, common practice`
-    : 'MPPT taken, as the controller was not said; PWM gives about a fifth less';
+    : 'MPPT, as you named no controller; PWM gives about a fifth less';
   const efficiency: Assumption = {
     name: 'controllerEfficiency',
     value: 0.95,

@@ -178,7 +178,7 @@ const wiring: fc.Arbitrary<WiringChart> = fc.record({
   main: fc.option(lead, { nil: undefined }),
   branches: fc.array(branch, { minLength: 1, maxLength: 9 }),
   cut: fc.option(name, { nil: undefined }),
-  cautions: fc.array(fc.constant('Fuse it at the battery end, as close to the terminal as you can.'), {
+  cautions: fc.array(fc.constant('Fuse the cable at the battery end, as close to the terminal as you can.'), {
     minLength: 1,
     maxLength: 4,
   }),

@@ -35,7 +35,9 @@ describe('resting volts at the rows of the table', () => {
   test('lithium is named so in the working', () => {
     const trace = new Trace();
     chargeAtRest(13.13, 'lfp', trace);
-    expect(trace.steps).toMatchObject([{ says: 'SoC at rest from the table of lithium volts, 13.13 V' }]);
+    expect(trace.steps).toMatchObject([
+      { says: 'how full at rest, from the table of lithium volts, 13.13 V' },
+    ]);
   });
 });
 

@@ -67,8 +67,8 @@ describe('charging, common practice', () => {
   });
 
   test('Ah to put back, told or from a level', () => {
-    // 20 Ah at 97 %, then 20 Ah at 97 % falling to 50 %: their mean by the integral is 0.47 ÷ ln(0.97 ÷ 0.5).
-    const topAh = (20 / 0.47) * Math.log(0.97 / 0.5);
+    // 20 Ah at 97 %, then 17 Ah, to where chargers call it full, at 97 % falling towards 50 % at the very end.
+    const topAh = (20 / 0.47) * Math.log(0.97 / (0.5 + (0.47 * 3) / 20));
     expect(run('agm', 100, 60, 20).neededAh).toBeCloseTo(20 / 0.97 + topAh, 9);
     const told = charging('agm', 100, 60, { missingAh: 25 });
     const bank = { ...told.charge.bank, stateOfChargePercent: undefined };

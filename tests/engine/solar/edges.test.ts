@@ -218,7 +218,9 @@ describe('what is taken for granted', () => {
     expect(controllerAssumptions({ controller: 'mppt' })).toMatchObject([
       { low: 0.92, why: 'MPPT, common practice' },
     ]);
-    expect(controllerAssumptions({})).toMatchObject([{ low: 0.75, why: expect.stringMatching(/not said/) }]);
+    expect(controllerAssumptions({})).toMatchObject([
+      { low: 0.75, why: expect.stringMatching(/named no controller/) },
+    ]);
   });
 
   test('the sun: told, by month, by year, or of nowhere', () => {
