@@ -65,16 +65,40 @@ function advice(result: ChargeLevel): string[] {
 const chargeName = ({ chemistry }: ChargeLevel): string =>
   chemistry === 'lead-acid' ? 'AGM' : chemistryName(chemistry);
 
+/** From here on it is called full: tables of volts differ by ten points. Common practice. */
+const fullPercent = 95;
+
+/** Whether it is asked if the battery is full, not how full it is. */
+function asksWhetherFull({ parsed }: Pick<RequestContext, 'parsed'>): boolean {
+  const { words } = parsed.recognised;
+  const at = words.indexOf('full');
+  const isHow = words.slice(Math.max(0, at - 2), at).includes('how');
+  return at >= 0 && !isHow && (words.includes('?') || parsed.cues.has('ask-can-it'));
+}
+
+type Verdict = 'yes' | 'tight' | 'no';
+const opens: Readonly<Record<Verdict, string>> = {
+  yes: 'Yes, it is full',
+  tight: 'Nearly full',
+  no: 'No, it is not full',
+};
+
+/** Full, nearly, or not: by the level, and by the range that the volts leave open. */
+const judge = ({ value, high }: NonNullable<ChargeLevel['stateOfCharge']>): Verdict =>
+  value >= fullPercent ? 'yes' : high >= fullPercent ? 'tight' : 'no';
+
 /** Words for how full a battery is. */
-export function answerChargeLevel(facts: Facts, result: ChargeLevel, _setting: RequestContext): Reply {
+export function answerChargeLevel(facts: Facts, result: ChargeLevel, setting: RequestContext): Reply {
   const { stateOfCharge: level, state } = result;
+  const verdict = level && state !== 'told' && asksWhetherFull(setting) ? judge(level) : null;
   let text: readonly [string, ...string[]];
   if (!level) text = charging(facts, result);
   else if (state === 'told') text = told(result);
   else {
     const range = span(level.low, level.high, '%');
+    const about = `bout ${roughly(level.value)}`;
     text = [
-      `About ${roughly(level.value)} full (${range}): ${significant(facts.volts!, 4)} V ${state === 'load' ? 'under load' : 'at rest'} on ${kindOf(result)}.`,
+      `${verdict ? `${opens[verdict]}: a${about}` : `A${about} full`} (${range})${verdict ? ',' : ':'} ${significant(facts.volts!, 4)} V ${state === 'load' ? 'under load' : 'at rest'} on ${kindOf(result)}.`,
       ...advice(result),
     ];
   }
@@ -84,7 +108,7 @@ export function answerChargeLevel(facts: Facts, result: ChargeLevel, _setting: R
   return {
     headline,
     lines: lines.slice(0, 3),
-    verdict: null,
+    verdict,
     figures,
     assumed: result.assumptions.map(({ name, value, unit, why }) => ({ name, value, unit, why })),
     working: workingOf(result.trace),
