@@ -26,7 +26,7 @@ describe('a level at a clock time', () => {
   test('the sun counts by day, and never fills it past full', () => {
     const rig = 'kim: my rig: 100Ah AGM, fridge 1.2A average, 400W solar' as const;
     const dawn = ask('80% now, what level at 7am', undefined, [rig]);
-    const day = ask('80% now, what level at 4pm', '2026-01-15T07:00:00Z', [rig]);
+    const day = ask('80% now, how full at 4pm?', '2026-01-15T07:00:00Z', [rig]);
     expect(value(dawn, 'stateOfCharge')).toBeLessThan(68);
     expect(value(day, 'stateOfCharge')).toBeGreaterThan(90);
     expect(value(day, 'stateOfCharge')).toBeLessThanOrEqual(100);

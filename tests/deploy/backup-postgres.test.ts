@@ -106,8 +106,10 @@ describe.skipIf(reason !== undefined)('with pg_dump and pg_restore', () => {
     expect(await run('restore.sh', other)).toMatchObject({ code: 0, err: '' });
     const restored = await rows(other);
     expect(restored).toEqual(await rows(home));
-    expect(Object.keys(restored)).toEqual(['claims', 'memories', 'meta', 'migrations', 'moves']);
-    expect(Object.values(restored).every(table => table.length > 0)).toBe(true);
+    expect(Object.keys(restored)).toEqual(['claims', 'memories', 'meta', 'migrations', 'moves', 'tallies']);
+    // Counts of a minute are kept unlogged: a copy may hold none.
+    const { tallies: _tallies, ...lasting } = restored;
+    expect(Object.values(lasting).every(table => table.length > 0)).toBe(true);
     expect(await shape(other)).toEqual(await shape(home));
 
     await close();

@@ -143,12 +143,12 @@ describe('lines of working that come from no formula', () => {
     [
       'volts of flooded',
       trace => chargeAtRest(12.15, 'flooded', trace),
-      { says: 'SoC at rest from the table of flooded volts, 12.15 V', value: 50, unit: '%' },
+      { says: 'how full at rest, from the table of flooded volts, 12.15 V', value: 50, unit: '%' },
     ],
     [
       'volts of lead-acid',
       trace => chargeAtRest(24.42, 'lead-acid', trace),
-      { says: 'SoC at rest from the table of lead-acid volts, 12.21 V', value: expect.closeTo(50, 6) },
+      { says: 'how full at rest, from the table of lead-acid volts, 12.21 V', value: expect.closeTo(50, 6) },
     ],
     [
       'cold lead',
@@ -189,7 +189,7 @@ describe('lines of working that come from no formula', () => {
       trace => chargeOver(dayOf({ loads: [load('fridge', { currentA: 1 })], voltageV: 12 }, {}), 4.46, trace),
       {
         name: 'chargeOverTime',
-        says: 'Q_t: what each load takes within 4.5 h',
+        says: 'what each load takes within 4.5 h',
         value: expect.closeTo(4.46, 9),
         unit: 'Ah',
         source: 'sum of the loads',

@@ -171,7 +171,7 @@ const list: readonly (readonly [
     'memory',
     50,
     1,
-    'compare AGM and lithium 100Ah over its life',
+    'AGM or lithium 100Ah',
     'usableCapacityAgm',
   ],
   [
@@ -180,7 +180,7 @@ const list: readonly (readonly [
     'memory',
     80,
     1,
-    'compare AGM and lithium 100Ah over its life',
+    'AGM or lithium 100Ah',
     'usableCapacityLfp',
   ],
   [

@@ -52,7 +52,7 @@ describe('how strands are taken', () => {
       {
         kind: 'lookup',
         name: 'conductorResistance',
-        says: 'r_20 of 6 mm² flexible copper',
+        says: 'resistance of a metre of 6 mm² flexible copper at 20 °C',
         value: expect.closeTo(3.3, 9),
         unit: 'mΩ/m',
         source: 'IEC 60228 class 5',
