@@ -1,9 +1,9 @@
+import type { Answer } from '#answer/answer.ts';
 import { converse } from '#conversation/converse.ts';
 import { hear } from '#conversation/hear.ts';
 import { learnt } from '#conversation/learned.ts';
 import { emptyMemory, type Memory } from '#conversation/memory.ts';
 import type { Message } from '#conversation/message.ts';
-import type { Answer } from '#answer/answer.ts';
 import { askedHour, askedWords, readingsOf, type Sent, toldHour, toldWords } from './owner.ts';
 import { report } from './report.ts';
 import { rigOf, type SimulatedRig } from './rig.ts';
@@ -54,7 +54,13 @@ function messageAt(rig: SimulatedRig, hour: number, text: string): Message {
 /** What was understood, as a reading's meaning: numbers alone. */
 function numbersOf({ understood }: Answer): Record<string, number> {
   const { volts, netCurrentA, chargeUsedAh, chargeLeftAh, batteries } = understood;
-  const found = { volts, netCurrentA, chargeUsedAh, chargeLeftAh, level: batteries?.[0]?.stateOfChargePercent };
+  const found = {
+    volts,
+    netCurrentA,
+    chargeUsedAh,
+    chargeLeftAh,
+    level: batteries?.[0]?.stateOfChargePercent,
+  };
   return Object.fromEntries(Object.entries(found).filter(([, value]) => value !== undefined)) as Record<
     string,
     number
@@ -110,8 +116,17 @@ export function simulate(number: number, tally: Tally): Result | undefined {
   const readings = readingsOf(rig, course);
   const answers = {
     before: talk(rig, toldWords(rig), []),
-    after: talk(rig, toldWords(rig), readings.map(({ right, wrong }) => wrong ?? right), tally),
-    clean: talk(rig, toldWords(rig), readings.map(({ right }) => right)),
+    after: talk(
+      rig,
+      toldWords(rig),
+      readings.map(({ right, wrong }) => wrong ?? right),
+      tally,
+    ),
+    clean: talk(
+      rig,
+      toldWords(rig),
+      readings.map(({ right }) => right),
+    ),
     informed: talk(rig, toldWords(rig, true), []),
   };
   const asked = (which: keyof typeof answers): Asked | undefined => {
@@ -123,12 +138,21 @@ export function simulate(number: number, tally: Tally): Result | undefined {
       return undefined;
     }
     const truthH = trueRunTimeH(rig, course.draw, askedHour, floor);
-    const { value: valueH, low = valueH, high = valueH } = figure as { value: number; low?: number; high?: number };
+    const {
+      value: valueH,
+      low = valueH,
+      high = valueH,
+    } = figure as { value: number; low?: number; high?: number };
     const bias = valueH / truthH - 1;
     const isHeld = truthH >= low && truthH <= high;
     return { error: Math.abs(bias), bias, isHeld, width: (high - low) / valueH, valueH };
   };
-  const [before, after, clean, informed] = [asked('before'), asked('after'), asked('clean'), asked('informed')];
+  const [before, after, clean, informed] = [
+    asked('before'),
+    asked('after'),
+    asked('clean'),
+    asked('informed'),
+  ];
   if (!(before && after && clean && informed)) return undefined;
   if (Number.isNaN(after.error)) {
     tally.outside.push(number);
@@ -137,7 +161,18 @@ export function simulate(number: number, tally: Tally): Result | undefined {
   const wrong = readings.filter(({ wrong: bad }) => bad).length;
   const stale = readings.filter(({ isStale }) => isStale).length;
   const truthH = after.valueH / (1 + after.bias);
-  return { rig, truthH, before, after, clean, informed, wrong, sent: readings.length, stale, wasCut: course.wasCut };
+  return {
+    rig,
+    truthH,
+    before,
+    after,
+    clean,
+    informed,
+    wrong,
+    sent: readings.length,
+    stale,
+    wasCut: course.wasCut,
+  };
 }
 
 if (import.meta.main) {

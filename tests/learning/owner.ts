@@ -130,7 +130,11 @@ export function readingsOf(rig: SimulatedRig, course: Course): Reading[] {
     const shownA = fixed(amps, 0.1) || -0.1;
     const a: Record<Sent['kind'], readonly [number, number, number]> = {
       percent: [percent, 0, swap(percent, Math.round(other))],
-      volts: [fixed(volts, voltStep), 0, typo < 0.6 ? fixed(volts - 1, voltStep) : fixed(11.4 + other / 55, 0.1)],
+      volts: [
+        fixed(volts, voltStep),
+        0,
+        typo < 0.6 ? fixed(volts - 1, voltStep) : fixed(11.4 + other / 55, 0.1),
+      ],
       amps: [shownA, 0, fixed(shownA * 10, 0.1)],
       ampsAndPercent: [shownA, percent, shownA],
       used: [Math.max(ahStep, fixed(used, ahStep)), 0, swap(used, Math.round(other))],
@@ -152,7 +156,9 @@ export function toldWords(rig: SimulatedRig, isTrue = false): string {
   return [
     `my rig: ${fixed(rig.capacityAh * capacity, 1)}Ah ${rig.chemistry === 'agm' ? 'agm' : 'lithium'}`,
     `fridge ${fixed(rig.fridgeA * draw, 0.01)}A`,
-    ...(evening ? [`${evening.name} ${fixed(evening.currentA * draw, 0.01)}A ${evening.hours} hours a day`] : []),
+    ...(evening
+      ? [`${evening.name} ${fixed(evening.currentA * draw, 0.01)}A ${evening.hours} hours a day`]
+      : []),
     ...(rig.panelW ? [`${rig.panelW}W solar`] : []),
     `in ${rig.town.name}`,
   ].join(', ');

@@ -56,14 +56,18 @@ export function report(results: readonly Result[], tally: Tally): string {
   const rows = classes
     .map(([name, isOf]) => [name, results.filter(isOf)] as const)
     .filter(([, of]) => of.length >= least);
-  const worst = [...rows].sort(
-    ([, a], [, b]) => median(errors(b, 'after')) - median(errors(a, 'after')),
-  );
+  const worst = [...rows].sort(([, a], [, b]) => median(errors(b, 'after')) - median(errors(a, 'after')));
   const bias = (side: Side) => percent(median(results.map((r): Asked => r[side]).map(asked => asked.bias)));
   return [
     `${results.length} rigs; ${tally.read} readings sent, ${results.reduce((n, r) => n + r.wrong, 0)} of them wrong, ${results.reduce((n, r) => n + r.stale, 0)} stale`,
-    `not understood as meant: ${tally.misread.length}${tally.misread.slice(0, 12).map(text => `\n  ${text}`).join('')}`,
-    `questions without a run time: ${tally.unanswered.length}${tally.unanswered.slice(0, 8).map(text => `\n  ${text}`).join('')}`,
+    `not understood as meant: ${tally.misread.length}${tally.misread
+      .slice(0, 12)
+      .map(text => `\n  ${text}`)
+      .join('')}`,
+    `questions without a run time: ${tally.unanswered.length}${tally.unanswered
+      .slice(0, 8)
+      .map(text => `\n  ${text}`)
+      .join('')}`,
     `truths beyond the simulated days: ${tally.outside.length}`,
     '',
     `median error before ${percent(median(errors(results, 'before')))}, after three days ${percent(median(errors(results, 'after')))} (goal: 8 % or less); told the truth and nothing to learn: ${percent(median(errors(results, 'informed')))}`,

@@ -48,8 +48,7 @@ export function sunHeight(latDeg: number, dayOfYear: number, hour: number): numb
   const latitude = latDeg * rad;
   const turn = 15 * rad * (hour - 12);
   return (
-    Math.sin(latitude) * Math.sin(declination) +
-    Math.cos(latitude) * Math.cos(declination) * Math.cos(turn)
+    Math.sin(latitude) * Math.sin(declination) + Math.cos(latitude) * Math.cos(declination) * Math.cos(turn)
   );
 }
 
