@@ -7,7 +7,7 @@ import type { Message } from '#conversation/message.ts';
 import { askedHour, askedWords, readingsOf, type Sent, toldHour, toldWords } from './owner.ts';
 import { report } from './report.ts';
 import { rigOf, type SimulatedRig } from './rig.ts';
-import { courseOf, trueRunTimeH } from './truth.ts';
+import { courseOf, drawA, trueRunTimeH, usual } from './truth.ts';
 
 /** What the bot said when it was asked, against what would have come. */
 export interface Asked {
@@ -28,6 +28,9 @@ export interface Result {
   readonly clean: Asked;
   /** The bot that was told what is true, with no readings. */
   readonly informed: Asked;
+  /** Error of one who knows the rig and its habits wholly, and not the weather to come. */
+  readonly known: number;
+  readonly hasAmpsLast: boolean;
   readonly wrong: number;
   readonly sent: number;
   readonly stale: number;
@@ -76,7 +79,13 @@ const cpuMs = (work: () => void): number => {
 };
 
 /** A talk of one rig: told, read, asked. */
-function talk(rig: SimulatedRig, told: string, readings: readonly Sent[], tally?: Tally): Answer {
+function talk(
+  rig: SimulatedRig,
+  atHour: number,
+  told: string,
+  readings: readonly Sent[],
+  tally?: Tally,
+): Answer {
   let memory: Memory = emptyMemory();
   const put = (hour: number, text: string): Answer => {
     const done = converse(memory, messageAt(rig, hour, text));
@@ -101,7 +110,7 @@ function talk(rig: SimulatedRig, told: string, readings: readonly Sent[], tally?
     const isRead = intents.includes(answer.intent) && sorted(numbersOf(answer)) === sorted(means);
     if (!isRead) tally.misread.push(`${answer.intent}: ${text} → ${sorted(numbersOf(answer))}`);
   }
-  return put(askedHour, askedWords(rig));
+  return put(atHour, askedWords(rig));
 }
 
 /** The share that the bot leaves in the battery, as it says. */
@@ -110,24 +119,37 @@ const floorOf = ({ assumed }: Answer): number | undefined => {
   return typeof depth === 'number' ? 1 - depth : undefined;
 };
 
-export function simulate(number: number, tally: Tally): Result | undefined {
-  const rig = rigOf(number);
-  const course = courseOf(rig, toldHour, askedHour);
+/** How the question is put: hours after the tenth of the fourth day, and from the level it then has, to 5 %, or another. */
+export interface Asking {
+  readonly laterH: number;
+  readonly isFromNow: boolean;
+}
+
+export function simulate(number: number, tally: Tally, asking: Asking): Result | undefined {
+  const drawn = rigOf(number);
+  const atHour = askedHour + asking.laterH;
+  const course = courseOf(drawn, toldHour, atHour);
+  const nowPercent = 5 * Math.round(20 * course.level.at(-1)!);
+  const rig = asking.isFromNow ? { ...drawn, askedPercent: nowPercent } : drawn;
+  // Nearer to the floor than that, the question is asked by nobody.
+  if (rig.askedPercent < (rig.chemistry === 'agm' ? 65 : 40)) return undefined;
   const readings = readingsOf(rig, course);
   const answers = {
-    before: talk(rig, toldWords(rig), []),
+    before: talk(rig, atHour, toldWords(rig), []),
     after: talk(
       rig,
+      atHour,
       toldWords(rig),
       readings.map(({ right, wrong }) => wrong ?? right),
       tally,
     ),
     clean: talk(
       rig,
+      atHour,
       toldWords(rig),
       readings.map(({ right }) => right),
     ),
-    informed: talk(rig, toldWords(rig, true), []),
+    informed: talk(rig, atHour, toldWords(rig, true), []),
   };
   const asked = (which: keyof typeof answers): Asked | undefined => {
     const answer = answers[which];
@@ -137,7 +159,7 @@ export function simulate(number: number, tally: Tally): Result | undefined {
       tally.unanswered.push(`${which} of rig ${number}: ${answer.intent}: ${answer.text.split('\n')[0]}`);
       return undefined;
     }
-    const truthH = trueRunTimeH(rig, course.draw, askedHour, floor);
+    const truthH = trueRunTimeH(rig, course.draw, atHour, floor);
     const {
       value: valueH,
       low = valueH,
@@ -161,9 +183,14 @@ export function simulate(number: number, tally: Tally): Result | undefined {
   const wrong = readings.filter(({ wrong: bad }) => bad).length;
   const stale = readings.filter(({ isStale }) => isStale).length;
   const truthH = after.valueH / (1 + after.bias);
+  const floor = floorOf(answers.after)!;
+  const known = Math.abs(trueRunTimeH(rig, drawA(usual(rig)), atHour, floor) / truthH - 1);
+  const hasAmpsLast = readings.at(-1)?.right.means.netCurrentA !== undefined;
   return {
     rig,
     truthH,
+    known,
+    hasAmpsLast,
     before,
     after,
     clean,
@@ -176,7 +203,11 @@ export function simulate(number: number, tally: Tally): Result | undefined {
 }
 
 if (import.meta.main) {
-  const rigs = Number(process.argv[2] ?? 200);
+  const rigs = Number(process.argv.slice(2).find(word => /^\d+$/.test(word)) ?? 200);
+  const asking = {
+    laterH: process.argv.includes('--later') ? 14 : 0,
+    isFromNow: process.argv.includes('--now'),
+  };
   const tally: Tally = {
     read: 0,
     misread: [],
@@ -186,7 +217,7 @@ if (import.meta.main) {
     learnCalls: 0,
     answerMs: 0,
   };
-  const results = Array.from({ length: rigs }, (_, number) => simulate(number, tally)).filter(
+  const results = Array.from({ length: rigs }, (_, number) => simulate(number, tally, asking)).filter(
     result => result !== undefined,
   );
   console.log(report(results, tally));

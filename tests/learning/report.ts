@@ -16,6 +16,7 @@ const line = (name: string, results: readonly Result[]): string => {
     percent(median(errors(results, 'after'))),
     percent(quantile(errors(results, 'after'), 0.9)),
     percent(median(errors(results, 'informed'))),
+    percent(median(results.map(({ known }) => known))),
     percent(held(results, 'before')),
     percent(held(results, 'after')),
     percent(width(results, 'after')),
@@ -44,6 +45,10 @@ const classes: readonly (readonly [string, (result: Result) => boolean])[] = [
   ['draws less, holds more', r => r.rig.drawFactor < 1 && r.rig.capacityFactor > 1],
   ['a wrong reading among them', r => r.wrong > 0],
   ['a stale reading among them', r => r.stale > 0],
+  ['amps in the last reading', r => r.hasAmpsLast],
+  ['no amps in the last reading', r => !r.hasAmpsLast],
+  ['no amps last, never flat', r => !r.hasAmpsLast && !r.wasCut],
+  ['percent, never flat', r => r.rig.style === 'percent' && !r.wasCut],
   ['ran flat on the way', r => r.wasCut],
   ['month from May to September', r => r.rig.month >= 5 && r.rig.month <= 9],
 ];
@@ -70,7 +75,7 @@ export function report(results: readonly Result[], tally: Tally): string {
       .join('')}`,
     `truths beyond the simulated days: ${tally.outside.length}`,
     '',
-    `median error before ${percent(median(errors(results, 'before')))}, after three days ${percent(median(errors(results, 'after')))} (goal: 8 % or less); told the truth and nothing to learn: ${percent(median(errors(results, 'informed')))}`,
+    `median error before ${percent(median(errors(results, 'before')))}, after three days ${percent(median(errors(results, 'after')))} (goal: 8 % or less); told the truth and nothing to learn: ${percent(median(errors(results, 'informed')))}; knowing all but the weather to come: ${percent(median(results.map(({ known }) => known)))}`,
     `truths in the stated range: before ${percent(held(results, 'before'))}, after ${percent(held(results, 'after'))} (goal: 85–97 %), told the truth ${percent(held(results, 'informed'))}; median width of the range over its figure ${percent(width(results, 'before'))}, ${percent(width(results, 'after'))}, ${percent(width(results, 'informed'))}`,
     `median bias before ${bias('before')}, after ${bias('after')}, told the truth ${bias('informed')}; the figure moved (more than 1 %) for ${changed.length}`,
     `wrong readings: median of all ${percent(median(errors(results, 'after')))} with, ${percent(median(errors(results, 'clean')))} without`,
@@ -81,7 +86,7 @@ export function report(results: readonly Result[], tally: Tally): string {
       : []),
     `CPU of learning from a reading ${(tally.learnMs / tally.learnCalls).toFixed(3)} ms (goal: 0.2 or less), of the whole turn ${(tally.answerMs / tally.read).toFixed(2)} ms`,
     '',
-    `${'class, the worst after three days first'.padEnd(40)}  before    after     90th truth told held bef. held aft.  width`,
+    `${'class, the worst after three days first'.padEnd(40)}  before    after     90th truth told   known held bef. held aft.  width`,
     ...worst.map(([name, of]) => line(name, of)),
   ].join('\n');
 }

@@ -87,3 +87,11 @@ export function trueRunTimeH(rig: SimulatedRig, draw: readonly number[], fromHou
   }
   return Number.NaN;
 }
+
+/** The rig in the usual weather of its place and month, with the habits of a usual day. */
+export function usual(rig: SimulatedRig): SimulatedRig {
+  const swing = (step: number) => Math.cos((2 * Math.PI * (((step / stepsPerH) % 24) - 15)) / 24);
+  const airC = rig.weather.airC.map((_, step) => placeMeanC(rig) + rig.town.swing * swing(step));
+  const habits = { ...rig.habits, eveningShare: rig.habits.eveningShare.map(() => 1) };
+  return { ...rig, habits, weather: { ...rig.weather, airC } };
+}
