@@ -67,6 +67,25 @@ export function expectedOfRig(rig: Rig, at: Date): Expected | undefined {
   return expectedOf({ bank, use: useOf(facts, bank.voltageV, undefined, at), ...sunFor(facts, bank, at) });
 }
 
+/** A compressor seldom runs less than this share of the time: common practice. */
+const leastDuty = 0.2;
+/** Loads whose hourly use differs no more than this are on all the time. */
+const evenly = 1.2;
+
+/**
+ * Whether amps that flow out at a glance (A, above 0) may be the doing of what is known to run: of a fridge that runs
+ * or rests, of lights that are on or off. Then what is known tells the draw better than the glance does.
+ */
+export function isExplained(amps: number, told: Rig, at: Date): boolean {
+  const facts = factsOf(told);
+  const bank = bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV);
+  if (!bank) return false;
+  const { useAh, isSteady } = expectedOf({ bank, use: useOf(facts, bank.voltageV, undefined, at) });
+  const mostAh = Math.max(...useAh);
+  const isEven = isSteady && mostAh <= evenly * (useAh.reduce((sum, ah) => sum + ah, 0) / useAh.length);
+  return !isEven && amps <= mostAh / leastDuty;
+}
+
 /** Where the sun is, and what it puts into the battery a day. */
 function sunFor(
   facts: Facts,
