@@ -32,17 +32,17 @@ describe('what a question takes for the draw', () => {
     ['more than the fridge can draw', [fridge, [60, `it shows -20A, ${ask}`]], 'glance20A'],
     ['the same soon after', [fridge, [60, `it shows -20A, ${ask}`], [80, ask]], 'glance20A'],
     ['the same too late', [fridge, [60, `it shows -20A, ${ask}`], [95, ask]], 'rig'],
-    [
-      'the same asked again and again',
-      [fridge, [60, `it shows -20A, ${ask}`], [80, ask], [100, ask]],
-      'rig',
-    ],
+    ['the same asked again and again', [fridge, [60, `it shows -20A, ${ask}`], [80, ask], [100, ask]], 'rig'],
     [
       'a level of its own',
       [fridge, [60, `it shows -20A, ${ask}`], [65, 'how long will it last from 80% with no charging?']],
       'rig',
     ],
-    ['loads of its own', [fridge, [60, `it shows -20A, ${ask}`], [65, 'how long will a 1.2A light last?']], 'rig'],
+    [
+      'loads of its own',
+      [fridge, [60, `it shows -20A, ${ask}`], [65, 'how long will a 1.2A light last?']],
+      'rig',
+    ],
     ['what goes in is no draw', [fridge, [60, '78% and +0.6A, how long have we got?']], 'rig'],
     ['nor later', [fridge, [60, '78% and +0.6A, how long have we got?'], [70, ask]], 'rig'],
     ['nor with a panel', [withSun, [60, '78% and +0.6A, how long have we got?']], 'rig'],
