@@ -35,8 +35,8 @@ export const rough = {
   restSpan: 3,
   /** Added below a tenth of the charge. */
   flat: 0.04,
-  /** A compressor is on or off when somebody looks: one that runs a fifth of the time is off by twice its mean. */
-  cyclingAmps: 2,
+  /** A compressor is on or off when somebody looks: one that runs three tenths of the time is off by half as much again as its mean. */
+  cyclingAmps: 1.6,
   steadyAmps: 0.25,
   sunAmps: 0.6,
   leastAmps: 0.3,
