@@ -67,6 +67,25 @@ export function expectedOfRig(rig: Rig, at: Date): Expected | undefined {
   return expectedOf({ bank, use: useOf(facts, bank.voltageV, undefined, at), ...sunFor(facts, bank, at) });
 }
 
+/** A compressor seldom runs less than this share of the time: common practice. */
+const leastDuty = 0.2;
+/** Loads whose hourly use differs no more than this are on all the time. */
+const evenly = 1.2;
+
+/**
+ * Whether amps that flow out at a glance (A, above 0) may be the doing of what is known to run: of a fridge that runs
+ * or rests, of lights that are on or off. Then what is known tells the draw better than the glance does.
+ */
+export function isExplained(amps: number, told: Rig, at: Date): boolean {
+  const facts = factsOf(told);
+  const bank = bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV);
+  if (!bank) return false;
+  const { useAh, isSteady } = expectedOf({ bank, use: useOf(facts, bank.voltageV, undefined, at) });
+  const mostAh = Math.max(...useAh);
+  const isEven = isSteady && mostAh <= evenly * (useAh.reduce((sum, ah) => sum + ah, 0) / useAh.length);
+  return !isEven && amps <= mostAh / leastDuty;
+}
+
 /** Where the sun is, and what it puts into the battery a day. */
 function sunFor(
   facts: Facts,
@@ -140,8 +159,11 @@ export function learnFrom(
   };
 }
 
-/** Readings before anything is gone by, and how wide its span may be at most. */
-const enough = { readings: 3, span: 2, sunSpan: 2.6 } as const;
+/** Readings before anything is gone by, and how wide its span may be at most: to be said, and to reckon with. */
+const enough = {
+  said: { readings: 3, span: 2, sunSpan: 2.6 },
+  gone: { readings: 3, span: 3.2, sunSpan: 3.2 },
+} as const;
 
 const within = (factor: LearnedFactor, span: number): LearnedFactor | undefined =>
   factor.high / factor.low <= span ? factor : undefined;
@@ -150,15 +172,28 @@ const within = (factor: LearnedFactor, span: number): LearnedFactor | undefined 
 export function sureOf(
   { readings, draw, capacity, sun }: Findings,
   hasSun: boolean,
+  { readings: least, span, sunSpan }: (typeof enough)[keyof typeof enough] = enough.said,
 ): LearnedOfRig | undefined {
-  const sure = within(draw, enough.span);
-  if (readings < enough.readings || !sure) return undefined;
+  const sure = within(draw, span);
+  if (readings < least || !sure) return undefined;
   return {
     readings,
     draw: sure,
-    capacity: within(capacity, enough.span),
-    sun: hasSun ? within(sun, enough.sunSpan) : undefined,
+    capacity: within(capacity, span),
+    sun: hasSun ? within(sun, sunSpan) : undefined,
   };
+}
+
+/**
+ * How far the draw of the days to come is off the usual, whatever is known of a rig, as a logarithm at nine in ten:
+ * some degrees of air at 3 % of a fridge's duty each, lids opened, evenings longer and shorter. Common practice.
+ */
+const daysToCome = 0.2;
+
+/** A factor with what nobody can know of the days to come. */
+function ahead({ value, low, high }: LearnedFactor): LearnedFactor {
+  const wider = (end: number): number => Math.hypot(Math.log(end / value), daysToCome);
+  return { value, low: value * Math.exp(-wider(low)), high: value * Math.exp(wider(high)) };
 }
 
 /** What was learnt of a rig that is sure enough to go by, of the gear that it was learnt of and no other. */
@@ -166,11 +201,11 @@ export function learnedNow(kept: Kept, rig: Rig, facts: Stated, at: Date): Learn
   const expected = expectedOfRig(rig, at);
   if (!expected) return undefined;
   const hasSun = expected.sunAh.some(ah => ah > 0);
-  const sure = sureOf(findings(ofGear(kept, gearOf(rig)), expected), hasSun);
+  const sure = sureOf(findings(ofGear(kept, gearOf(rig)), expected), hasSun, enough.gone);
   if (!sure) return undefined;
   const found = {
     readings: sure.readings,
-    draw: isOfRig(facts, rig, 0) ? sure.draw : undefined,
+    draw: sure.draw && isOfRig(facts, rig, 0) ? ahead(sure.draw) : undefined,
     capacity: isOfRig(facts, rig, 1) ? sure.capacity : undefined,
     sun: isOfRig(facts, rig, 2) ? sure.sun : undefined,
   };

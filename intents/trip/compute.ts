@@ -11,6 +11,7 @@ import type { Range } from '#quantity/range.ts';
 import type { Facts, PlannedDay } from '#rig/rig.ts';
 import { whereItStands } from '../battery-air.ts';
 import { bankFor } from '../learned.ts';
+import { levelByVolts } from '../level-by-volts.ts';
 import { panelsW, sunOf, whereOf } from '../sun.ts';
 import { useOf } from '../use.ts';
 
@@ -142,8 +143,10 @@ export function computeTrip(
   mainsV?: number,
   words: readonly string[] = [],
 ): TripAnswer {
-  const bank = bankFor(facts)!;
-  const trip = tripOf(facts, bank, at, mainsV, words);
+  const told = bankFor(facts)!;
+  const level = levelByVolts(facts, told);
+  const bank: Bank = level ? { ...told, stateOfChargePercent: level.value } : told;
+  const trip: Trip = { ...tripOf(facts, bank, at, mainsV, words), level };
   const assumptions = tripAssumptions(trip);
   const likelyValues = Object.fromEntries(assumptions.map(a => [a.name, a.value]));
   const margins: number[] = [];

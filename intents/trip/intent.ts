@@ -18,6 +18,8 @@ const takes = [
   'days',
   'chargeUsedAh',
   'chargeLeftAh',
+  'volts',
+  'voltsTaken',
   'startHour',
   'startWeekday',
   'ambientC',

@@ -17,6 +17,7 @@ import { withoutDispute } from './dispute.ts';
 import type { Heard } from './hear.ts';
 import { isSetup, type Lean, leanOf, lentBy } from './lean.ts';
 import { learnedFor } from './learned.ts';
+import { isDrawTold, restNow, stillTold, withoutUse } from './live.ts';
 import type { Frame, Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { isIntent, undemanding } from './questions.ts';
@@ -195,6 +196,26 @@ const isAskedAgain = ({ facts, removed, corrects, cues }: Heard): boolean =>
   corrects === undefined &&
   asAgain.some(cue => cues.has(cue));
 
+/** What the talk lends to a question, of readings what still holds; and whether amps stand for the draw. */
+function remembered(
+  memory: Memory,
+  { at }: Message,
+  heard: Heard,
+  lean: Lean,
+  rig: Stated | undefined,
+): { readonly lent?: Stated; readonly passing?: Stated; readonly isDraw: boolean } {
+  const { frame } = lean;
+  const now = at.getTime();
+  const ageMs = frame ? now - (frame.readAt ?? frame.at) : 0;
+  const rest = frame && restNow(frame.facts, ageMs, heard);
+  const lent = stillTold(lentBy(lean, heard.owner, rig, rest), ageMs, heard);
+  const passing = stillTold(memory.passing, now - (memory.passingAt ?? now), heard);
+  const amps = [heard.facts, lent, passing].find(one => one?.netCurrentA !== undefined)?.netCurrentA;
+  const isDraw = amps !== undefined && isDrawTold(amps, [heard.facts, lent, rig], at);
+  // What flows now is not of the loads told before.
+  return { lent: isDraw && lent ? withoutUse(lent) : lent, passing, isDraw };
+}
+
 /** A message taken for one question. */
 function taken(
   memory: Memory,
@@ -211,8 +232,8 @@ function taken(
   // "Save it as my rig": what was just spoken of.
   const isSaved = intent.name === 'rig' && said.cues.has('save') && Object.keys(said.facts).length === 0;
   const heard = isSaved && lean.frame ? { ...said, facts: gearIn(lean.frame.facts) } : said;
-  const lent = lentBy(lean, heard.owner, rig?.rig);
   const told = timed(resolved(heard.facts, rig?.rig), memory, message);
+  const { lent, passing, isDraw } = remembered(memory, message, heard, lean, rig?.rig);
   const isTurn = lean.extent === 'all' && lean.frame !== undefined && lent !== undefined;
   const base = isTurn ? turned(lean.frame!, lent, { ...heard, facts: told }) : told;
   // Its own use and battery are all the gear there is: a rig or a talk adds where and when, and no more.
@@ -222,8 +243,8 @@ function taken(
       ? lentBy({ frame: { facts: rig.rig } as Frame, extent: 'circumstances' }, undefined)
       : rig.rig);
   const isOfRig = heard.owner !== undefined || heard.cues.has('rig');
-  const sources = isOfRig ? [own, lent, memory.passing] : [memory.passing, isTurn ? undefined : lent, own];
-  const filled = fill(base, intent.takes, sources);
+  const sources = isOfRig ? [own, lent, passing] : [passing, isTurn ? undefined : lent, own];
+  const filled = fill(base, intent.takes, sources, isDraw);
   const facts = pick(filled.facts, intent.takes);
   const subject = named ?? subjectBefore(intent, lean);
   const parsed = needsOf(intent, subject).safeParse(facts);

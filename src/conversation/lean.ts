@@ -161,11 +161,17 @@ const use: ReadonlySet<string> = new Set(['loads', 'dailyUseAh', 'dailyUseWh']);
  * The facts of the question leant on that go into this one.
  * @param rig the gear of the owner that is spoken of, where there is one: where it has nothing that draws, the same
  *   things run on it ("and mine?")
+ * @param rest volts at rest that tell how full it is still
  */
-export function lentBy({ frame, extent }: Lean, owner: string | undefined, rig?: Stated): Stated | undefined {
+export function lentBy(
+  { frame, extent }: Lean,
+  owner: string | undefined,
+  rig?: Stated,
+  rest: Stated = {},
+): Stated | undefined {
   if (!frame || extent === 'none') return undefined;
   if (extent === 'all') return frame.facts;
-  if (extent === 'gear') return only(frame.facts, key => !goals.has(key));
+  if (extent === 'gear') return { ...only(frame.facts, key => !goals.has(key)), ...rest };
   if (owner === undefined) return only(frame.facts, key => circumstances.has(key));
   const isIdle = rig !== undefined && !hasUse(factsOf(rig));
   return only(frame.facts, key => asked.has(key) || (isIdle && use.has(key)));

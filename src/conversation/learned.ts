@@ -3,6 +3,7 @@ import { learnedNow, learnFrom, readingIn } from '#intents/learning.ts';
 import { saidOf } from '#intents/learning-words.ts';
 import type { Stated } from '#rig/rig.ts';
 import type { Heard } from './hear.ts';
+import { isSupposed } from './live.ts';
 import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { ofNow } from './questions.ts';
@@ -20,7 +21,8 @@ export interface Learnt {
 /** Learns from a message that tells a reading of the rig that it is about. */
 export function learnt(memory: Memory, message: Message, heard: Heard): Learnt {
   const nothing: Learnt = { memory, lines: [] };
-  if (!ofNow.has(heard.intent) || supposing.some(cue => heard.cues.has(cue))) return nothing;
+  const isThought = supposing.some(cue => heard.cues.has(cue)) || isSupposed(heard);
+  if (!ofNow.has(heard.intent) || isThought) return nothing;
   const about = rigFor(memory, heard, message.from, message.kind);
   const reading = about && readingIn(heard.facts, about.rig, message.at);
   if (!about || !reading) return nothing;

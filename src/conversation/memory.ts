@@ -30,6 +30,8 @@ export const frameSchema = z.strictObject({
   /** Who asked, in small letters. */
   from: z.string().max(60),
   at: z.number(),
+  /** When the amps or volts among its facts were read, where it lends them from a question before. */
+  readAt: z.number().optional(),
   /** Time of the question that it turned. */
   onto: z.number().optional(),
   /** What was to be converted, so that "and at 24 V" can change it. */

@@ -61,23 +61,25 @@ export interface Recalled {
 
 /** One place in two ways: a name told now must not get the coordinates of another one. */
 const whereKeys: readonly (keyof Stated)[] = ['place', 'latitudeDeg', 'longitudeDeg'];
-const useKeys: readonly (keyof Stated)[] = ['loads', 'dailyUseAh', 'dailyUseWh', 'netCurrentA'];
+const useKeys: readonly (keyof Stated)[] = ['loads', 'dailyUseAh', 'dailyUseWh'];
 
 /**
  * Fills in what the message leaves open, from the sources in order, and only the keys the question takes.
  * Gear told without a size ("battery at 40 %") colours what is remembered.
+ * @param isDraw the amps told tell what it draws, in the place of any loads
  */
 export function fill(
   facts: Stated,
   takes: readonly (keyof Stated)[],
   sources: readonly (Stated | undefined)[],
+  isDraw = false,
 ): Recalled {
   const filled: Record<string, unknown> = { ...facts };
   const recalled = new Set<keyof Stated>();
   for (const source of sources) {
     if (!source) continue;
     const isKnown = (keys: readonly (keyof Stated)[]) => keys.some(key => filled[key] !== undefined);
-    const [alreadyUse, alreadyWhere] = [isKnown(useKeys), isKnown(whereKeys)];
+    const [alreadyUse, alreadyWhere] = [isDraw || isKnown(useKeys), isKnown(whereKeys)];
     for (const key of takes) {
       if (source[key] === undefined) continue;
       if (useKeys.includes(key) && alreadyUse) continue;

@@ -6,6 +6,7 @@ import { mergeFacts } from '#rig/merge.ts';
 import { type Claim, factsSchema, mostKept, type Rig, rigSchema, type Stated } from '#rig/rig.ts';
 import { talkAfter } from './hear.ts';
 import { claimsOf, type Interpreted } from './interpret.ts';
+import { readAt, stillTold } from './live.ts';
 import {
   choiceSchema,
   emptyMemory,
@@ -64,7 +65,7 @@ export function remember(memory: Memory, message: Message, read: Interpreted, do
     };
   // "It's minus 5 here this morning": no question, and the next one is asked in that cold.
   if (intent.name === 'rig' || intent.name === 'unclear')
-    next = { ...next, passing: sound(factsSchema, passingOf(next.passing, heard.facts)), passingAt: at };
+    next = { ...next, passing: sound(factsSchema, passingOf(next, heard, at)), passingAt: at };
   const isOpen = two !== undefined || (intent.name === 'unclear' && Object.keys(heard.facts).length > 0);
   if (isOpen || !passingBy.has(intent.name))
     next = { ...next, frames: framed(next.frames, frameOf(message, read, done)) };
@@ -107,6 +108,7 @@ const frameOf = (
   owner: setting.owner,
   from: personKey(message.from),
   at: message.at.getTime(),
+  readAt: readAt(heard.facts, facts, frame),
   onto: frame?.at,
   units: unusualUnits(setting.units),
   hazards: hazards.length > 0 ? [...hazards] : undefined,
@@ -173,7 +175,13 @@ function changedRigs(old: Memory['rigs'], change: Readonly<Record<string, Rig | 
 }
 
 /** Stated of the talk that are no gear: days, driving, sky. */
-function passingOf(old: Stated | undefined, facts: Stated): Stated | undefined {
+function passingOf(
+  { passing, passingAt = 0 }: Memory,
+  heard: Interpreted['heard'],
+  at: number,
+): Stated | undefined {
+  const { facts } = heard;
+  const old = stillTold(passing, at - passingAt, heard);
   const rest = Object.fromEntries(Object.entries(facts).filter(([key]) => !ofRig.has(key))) as Stated;
   return Object.keys(rest).length > 0 ? mergeFacts(old ?? {}, rest) : old;
 }

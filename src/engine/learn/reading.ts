@@ -35,9 +35,26 @@ const level = (missing: number, mean: readonly number[], sd: number): Seen => ({
   value: missing,
   expected: mean[0]!,
   slope: [1, ...Array<number>(size - 1).fill(0)],
-  variance: sd * sd,
+  variance: (missing > nearlyFlat ? sd + rough.flat : sd) ** 2,
   missing,
 });
+
+/** Nearly flat, a cut-out may have stopped all draw: how far down it went tells less of what was drawn. */
+const nearlyFlat = 0.9;
+
+/** What is left by the counter in a lithium battery, which knows what its cells hold (common practice). */
+function leftOf(leftAh: number, mean: readonly number[], { capacityAh }: Expected): Seen {
+  const held = Math.exp(mean[3]!) * capacityAh;
+  const expected = (1 - mean[0]!) * held;
+  return {
+    what: 'level',
+    value: leftAh,
+    expected,
+    slope: [-held, 0, 0, expected, 0],
+    variance: rough.usedAh ** 2 + (rough.leftShare * capacityAh) ** 2,
+    missing: Math.min(1, Math.max(0, 1 - leftAh / held)),
+  };
+}
 
 /** What is missing by amp hours counted: these know nothing of what the battery really holds. */
 function counted(usedAh: number, mean: readonly number[], { capacityAh }: Expected): Seen {
@@ -78,10 +95,12 @@ export function seenIn(reading: RigReading, mean: readonly number[], expected: E
   const found: (Seen | undefined)[] = [];
   if (usedAh !== undefined) found.push(counted(usedAh, mean, expected));
   else if (percent !== undefined) found.push(level(1 - percent / 100, mean, rough.percent));
+  else if (leftAh !== undefined && chemistry === 'lfp') found.push(leftOf(leftAh, mean, expected));
+  // On lead a counter is set by the label.
   else if (leftAh !== undefined) found.push(counted(expected.capacityAh - leftAh, mean, expected));
   else if (restVolts !== undefined) {
     const { value, low, high } = chargeAtRest(restVolts, chemistry ?? 'agm');
-    found.push(level(1 - value / 100, mean, Math.max(0.04, (high - low) / 400)));
+    found.push(level(1 - value / 100, mean, Math.max(rough.restVolts, (high - low) / 100 / rough.restSpan)));
   }
   found.push(flowing(reading, mean, expected));
   return found.filter(one => one !== undefined);

@@ -28,8 +28,15 @@ export const rough = {
   percent: 0.015,
   usedShare: 0.015,
   usedAh: 1,
-  /** A compressor is on or off when somebody looks. */
-  cyclingAmps: 1.2,
+  /** What a lithium battery's own counter says is left; some are set by the label all the same. */
+  leftShare: 0.05,
+  /** Volts at rest, at the least, and how many standard deviations the span of published tables is. */
+  restVolts: 0.07,
+  restSpan: 3,
+  /** Added below a tenth of the charge. */
+  flat: 0.04,
+  /** A compressor is on or off when somebody looks: one that runs three tenths of the time is off by half as much again as its mean. */
+  cyclingAmps: 1.6,
   steadyAmps: 0.25,
   sunAmps: 0.6,
   leastAmps: 0.3,

@@ -39,6 +39,7 @@ export function tripAssumptions(trip: Trip): Assumption[] {
         : undefined,
     ),
     ...use,
+    ...(trip.level ? [trip.level] : []),
     ...(laid.skies?.assumptions ?? []),
     ...(laid.isDriven ? drivingAssumptions(trip.driving, bank) : []),
     ...(laid.isPlugged ? plugAssumptions(trip.plug ?? {}, bank) : []),
@@ -93,7 +94,7 @@ export function simulate(
   );
   if (skies && trace) recordYield(trip.sun!, skies, values, trace);
   const { offers, dayAh: dailySun } = skies ? sunOffers(trip.sun!, skies, () => laid.yields(values)) : noSun;
-  const startAh = (capacityAh * (bank.stateOfChargePercent ?? 100)) / 100;
+  const startAh = (capacityAh * (values.stateOfCharge ?? bank.stateOfChargePercent ?? 100)) / 100;
   // For the working: what comes back of a usual charge, as the hours take it.
   if (trace && (skies || laid.isDriven || laid.isPlugged))
     usualTrip(bank.chemistry, values, undefined, trace);

@@ -1,3 +1,4 @@
+import type { Assumption } from '#quantity/range.ts';
 import type { Bank } from '../battery/bank.ts';
 import type { Stand } from '../battery/temperature.ts';
 import type { Use } from '../loads/model.ts';
@@ -10,6 +11,8 @@ import { arrivalHour, drivingFromHour } from './tables.ts';
 /** A trip: the battery, what runs on it, what fills it, and for how long. */
 export interface Trip {
   readonly bank: Bank;
+  /** How full it is at the start, %, where that is no more than likely; it goes before the bank's own. */
+  readonly level?: Assumption;
   /** Share the person will use, %. */
   readonly depthPercent?: number;
   readonly use: Use;
