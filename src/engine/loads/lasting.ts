@@ -55,5 +55,16 @@ export function exploreRunTime(
       return { runTime: run(runTime, { Q_usable: usableCapacity, I }, trace), usableCapacity, dailyUse };
     },
   );
-  return { ...explored, peakA };
+  const { runTime: lasts, usableCapacity: usable, dailyUse } = explored.figures;
+  return {
+    ...explored,
+    figures: { runTime: atLeastNone(lasts), usableCapacity: atLeastNone(usable), dailyUse },
+    peakA,
+  };
 }
+
+/** Effects of several assumptions add up past nothing left, and less than nothing lasts no time. */
+const atLeastNone = <R extends { readonly low: number }>(range: R): R => ({
+  ...range,
+  low: Math.max(0, range.low),
+});
