@@ -45,7 +45,7 @@ describe('what a question takes for the draw', () => {
     ],
     ['what goes in is no draw', [fridge, [60, '78% and +0.6A, how long have we got?']], 'rig'],
     ['nor later', [fridge, [60, '78% and +0.6A, how long have we got?'], [70, ask]], 'rig'],
-    ['nor with a panel', [withSun, [60, '78% and +0.6A, how long have we got?']], 'rig'],
+    ['nor with a panel', [withSun, [60, 'now 78% and +0.6A, how long will it last?']], 'rig'],
     ['nothing else is known', [[0, `100Ah lithium at 90%, -4A, ${ask}`]], 'glance4A'],
     [
       'a plain turn of it',
@@ -122,7 +122,11 @@ describe('how full it is, for a question soon after', () => {
   });
 
   test('a level of its own goes before the volts', () => {
-    const { last } = told([fridge, [60, '12.4 V at rest'], [75, 'how long will it last from 90%?']]);
+    const { last } = told([
+      fridge,
+      [60, '12.4 V at rest'],
+      [75, 'starting at 90%, how long will the fridge last?'],
+    ]);
     expect(value(last, 'runTime')).toBeGreaterThan(24);
   });
 });

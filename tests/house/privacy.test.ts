@@ -35,6 +35,7 @@ const ofQuestion: Readonly<Record<string, string>> = {
   owner: 'whose rig it went by',
   from: "the asker's first name",
   at: 'when',
+  readAt: 'when a current it went by was read',
   onto: 'which question it turned',
   conversion: 'its kind and numbers',
   recalled: 'which of its facts came from memory',
