@@ -6,7 +6,9 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
     setupFiles: ['tests/house/offline.ts'],
-    testTimeout: 20_000,
+    testTimeout: 30_000,
+    // All processors: two where there are two.
+    maxWorkers: '100%',
     env: { LOG_LEVEL: 'silent' },
   },
 });

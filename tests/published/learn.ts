@@ -8,9 +8,9 @@ export const rows: readonly Row[] = [
   row('L-01', stations, 'seen', 0.35, 0.05, () => dayToDay.sun),
   row(
     'L-02',
-    'binomial law: what is on for two fifths of the time scatters by √(0.6 ÷ 0.4) of its mean',
+    'binomial law: what is on for three tenths of the time scatters by √(0.7 ÷ 0.3) of its mean',
     'recomputed',
-    Math.sqrt(0.6 / 0.4),
+    Math.sqrt(0.7 / 0.3),
     0.1,
     () => rough.cyclingAmps,
   ),

@@ -1,0 +1,3 @@
+import { everyNumberIsAccountedFor } from './accounted.ts';
+
+everyNumberIsAccountedFor(1);
