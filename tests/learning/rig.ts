@@ -6,7 +6,7 @@ export type Style = (typeof styles)[number];
 /** How many of each forty rigs report in a style. */
 const share: Readonly<Record<Style, number>> = { percent: 10, volts: 8, amps: 6, used: 4, left: 4, mixed: 8 };
 
-export interface Evening {
+interface Evening {
   readonly name: string;
   readonly currentA: number;
   readonly hours: number;
@@ -36,7 +36,7 @@ export interface SimulatedRig {
   readonly habits: Habits;
 }
 
-export interface Habits {
+interface Habits {
   /** More duty a degree above the place's mean, share. */
   readonly perDegree: number;
   /** How much more the fridge works at the waking hours than at night, share. */
@@ -64,7 +64,7 @@ const round = (value: number, to: number): number => Math.round(value / to) * to
 
 const order = styles.flatMap(style => Array.from({ length: share[style] }, () => style));
 /** The rigs days that are simulated: three of readings, and as long as the longest run time. */
-export const daysSimulated = 24;
+const daysSimulated = 24;
 
 export function rigOf(number: number): SimulatedRig {
   const random = randomFrom(number * 7919 + 14);

@@ -25,7 +25,7 @@ export function drawA(rig: SimulatedRig): number[] {
 }
 
 /** Amps that the panel would bring at each step, before the battery takes less. */
-export function sunA(rig: SimulatedRig): number[] {
+function sunA(rig: SimulatedRig): number[] {
   return rig.weather.sunWm2.map((sun, step) => {
     const cellC = rig.weather.airC[step]! + 0.03 * sun;
     const heat = 1 - 0.004 * Math.max(0, cellC - 25);
@@ -34,7 +34,7 @@ export function sunA(rig: SimulatedRig): number[] {
 }
 
 /** What the battery holds at a temperature, Ah: lead gives less in the cold (common practice). */
-export function holdsAh(rig: SimulatedRig, airC: number): number {
+function holdsAh(rig: SimulatedRig, airC: number): number {
   const perDegree = rig.chemistry === 'agm' ? 0.006 : 0.002;
   const batteryC = placeMeanC(rig) + (airC - placeMeanC(rig)) / 3;
   return rig.capacityAh * rig.capacityFactor * Math.min(1.03, 1 + perDegree * (batteryC - 25));

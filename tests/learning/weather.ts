@@ -42,7 +42,7 @@ export interface Weather {
 }
 
 /** Sine of the sun's height at an hour of local solar time (textbook geometry; Cooper's declination). */
-export function sunHeight(latDeg: number, dayOfYear: number, hour: number): number {
+function sunHeight(latDeg: number, dayOfYear: number, hour: number): number {
   const rad = Math.PI / 180;
   const declination = 23.45 * rad * Math.sin((2 * Math.PI * (284 + dayOfYear)) / 365);
   const latitude = latDeg * rad;
