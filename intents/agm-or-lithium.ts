@@ -4,12 +4,12 @@ import { cyclesAt } from '#engine/battery/life.ts';
 import { requiredCapacityAh } from '#engine/battery/required.ts';
 import { chemistryRow } from '#engine/battery/tables.ts';
 import { bankAssumptions, usableCapacityAh } from '#engine/battery/usable.ts';
-import { type Explored, explore } from '#engine/explore.ts';
+import { type Explored, explore, likelyOf } from '#engine/explore.ts';
 import { decimals, plain } from '#quantity/round.ts';
 import type { Chemistry, Facts } from '#rig/rig.ts';
 import { figure } from './figures.ts';
 import { isFrostLikely } from './frost.ts';
-import { bankOrUsual, dayUse, likelyOf, type PairCase, type Weighed } from './weighed.ts';
+import { bankOrUsual, dayUse, type PairCase, type Weighed } from './weighed.ts';
 
 /** One battery of a size and kind. */
 export const inKind = (capacityAh: number, chemistry: Chemistry): Bank =>

@@ -1,4 +1,4 @@
-import { explore } from '#engine/explore.ts';
+import { explore, likelyOf } from '#engine/explore.ts';
 import { dayLengthOf } from '#engine/solar/sun.ts';
 import type { BalanceHour } from '#engine/trip/balance.ts';
 import { simulate, type Trip, tripAssumptions } from '#engine/trip/model.ts';
@@ -34,7 +34,7 @@ export function levelsOf(trip: Trip) {
 
 /** The likely line alone, %, how low it goes and when, and when it is flat, if ever. */
 export function likelyLine(trip: Trip) {
-  const values = Object.fromEntries(tripAssumptions(trip).map(a => [a.name, a.value]));
+  const values = likelyOf(tripAssumptions(trip));
   const rows: BalanceHour[] = [];
   const { capacityAh, lowestCharge, balance } = simulate(trip, values, undefined, hour => rows.push(hour));
   const points = rows.map(({ atH, chargeAh }) => ({ atH, percent: held((100 * chargeAh) / capacityAh) }));

@@ -1,6 +1,7 @@
 import { bankOf } from '#engine/battery/bank.ts';
 import { storageAssumptions } from '#engine/battery/charging.ts';
 import { isOnCharge } from '#engine/battery/rest.ts';
+import { likelyOf } from '#engine/explore.ts';
 import { expectedOf } from '#engine/learn/expect.ts';
 import { type Findings, findings } from '#engine/learn/findings.ts';
 import { type Lesson, learn } from '#engine/learn/learn.ts';
@@ -97,7 +98,7 @@ function sunFor(
   const where = { latitudeDeg: sun.latitudeDeg, longitudeDeg: sun.longitudeDeg, month: sun.month };
   if (powerW === undefined) return where;
   const panel = { ...sun, powerW, nominalVoltageV: voltageV, chemistry };
-  const values = Object.fromEntries(storageAssumptions(chemistry).map(a => [a.name, a.value]));
+  const values = likelyOf(storageAssumptions(chemistry));
   return { ...where, sunAhPerDay: storedOf(dailyYield(panel).dailyYieldAh, panel, values) };
 }
 

@@ -3,9 +3,8 @@ import type { Reply } from '#answer/reply.ts';
 import type { CautionCode } from '#answer/words/en.ts';
 import type { Bank } from '#engine/battery/bank.ts';
 import { bankOf } from '#engine/battery/bank.ts';
-import type { Explored, Values } from '#engine/explore.ts';
+import { type Explored, likelyOf } from '#engine/explore.ts';
 import { dailyUseAh, useAssumptions } from '#engine/loads/model.ts';
-import type { Assumption } from '#quantity/range.ts';
 import type { Facts } from '#rig/rig.ts';
 import { loadCautions } from './cautions.ts';
 import { reasons } from './figures.ts';
@@ -29,10 +28,6 @@ export interface PairCase {
   readonly at: Date;
   readonly mainsV: number;
 }
-
-/** The likely values of what is assumed. */
-export const likelyOf = (assumptions: readonly Assumption[]): Values =>
-  Object.fromEntries(assumptions.map(a => [a.name, a.value]));
 
 /** Nobody told a battery: this one is taken, and said. Common practice. */
 const usualAh = 100;

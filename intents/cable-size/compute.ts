@@ -21,7 +21,7 @@ import { type Fuse, largestFuseOn, protect } from '#engine/cable/fuse.ts';
 import { panelFuse } from '#engine/cable/fuse-kinds.ts';
 import { bundleShareOf, carriesA, surroundingAssumptions } from '#engine/cable/surroundings.ts';
 import { type CircuitUse, dropLimits } from '#engine/cable/tables.ts';
-import { type Explored, explore } from '#engine/explore.ts';
+import { type Explored, explore, likelyOf } from '#engine/explore.ts';
 import type { Assumption, Range } from '#quantity/range.ts';
 import type { Facts } from '#rig/rig.ts';
 import { type PrintedStep, printStep } from '#rule/print.ts';
@@ -111,7 +111,7 @@ export function computeCableSize(
     ...(told === undefined && !given ? [limit] : []),
   ];
   const limitPercent = told ?? usual.value;
-  const lies = Object.fromEntries(surroundingAssumptions(facts.ambientC).map(a => [a.name, a.value]));
+  const lies = likelyOf(surroundingAssumptions(facts.ambientC));
   let isByCurrent = false;
   let isTooMuch = false;
   let conductor = given;
@@ -130,7 +130,7 @@ export function computeCableSize(
     return asFigures(pair, about);
   });
   const { current, continuous } = explored.figures;
-  const likely = Object.fromEntries(assumptions.map(a => [a.name, a.value]));
+  const likely = likelyOf(assumptions);
   const { ratedA, cableA, ofV } = circuitCurrents(circuit, likely);
   const about = { lengthM, currentA: current.value, continuousA: continuous.value, voltageV: ofV };
   const bundled = { dropLimit: limitPercent, ...likely, bundleShare: bundleShareOf(4) };
@@ -191,7 +191,7 @@ const asFigures = (pair: Drop & Pick<Pair, 'conductor' | 'fuse'>, about: Run) =>
 /** The drop on real mm², beside auto cable of the same number. */
 function squareBeside(areaMm2: number, about: Parameters<typeof dropOn>[1]) {
   const conductor: Conductor = { areaMm2, as: 'metric', size: areaMm2 };
-  const values = Object.fromEntries(conductorAssumptions(conductor).map(a => [a.name, a.value]));
+  const values = likelyOf(conductorAssumptions(conductor));
   return { areaMm2, ...dropOn(conductor, about, values) };
 }
 
@@ -208,7 +208,7 @@ export function computeAmpacity(facts: Facts): {
     if (trace) conductorOf(facts.cable, trace);
     return { carries: carriesA(conductor, values, trace) };
   });
-  const likely = Object.fromEntries(lies.map(a => [a.name, a.value]));
+  const likely = likelyOf(lies);
   // Nobody knows what insulation is on the reel; the better one carries more.
   const high = carriesA(conductor, likely, undefined, 105);
   return {

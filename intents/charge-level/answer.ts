@@ -96,9 +96,12 @@ export function answerChargeLevel(facts: Facts, result: ChargeLevel, setting: Re
   else if (state === 'told') text = told(result);
   else {
     const range = span(level.low, level.high, '%');
-    const about = `bout ${roughly(level.value)}`;
+    const percents = roughly(level.value);
+    const read = `${significant(facts.volts!, 4)} V ${state === 'load' ? 'under load' : 'at rest'} on ${kindOf(result)}.`;
     text = [
-      `${verdict ? `${opens[verdict]}: a${about}` : `A${about} full`} (${range})${verdict ? ',' : ':'} ${significant(facts.volts!, 4)} V ${state === 'load' ? 'under load' : 'at rest'} on ${kindOf(result)}.`,
+      verdict
+        ? `${opens[verdict]}: about ${percents} (${range}), ${read}`
+        : `About ${percents} full (${range}): ${read}`,
       ...advice(result),
     ];
   }

@@ -12,7 +12,7 @@ import {
 import { currentLeft } from '#engine/charging/rules.ts';
 import { type Source, sourceAssumptions, sourceCurrentA } from '#engine/charging/source.ts';
 import { alternatorSpareA } from '#engine/charging/tables.ts';
-import { type Explored, explore, type Values } from '#engine/explore.ts';
+import { type Explored, explore, likelyOf, type Values } from '#engine/explore.ts';
 import { dailyUseAh, useAssumptions } from '#engine/loads/model.ts';
 import { meanwhileA, meanwhileAssumptions } from '#engine/loads/over.ts';
 import {
@@ -103,7 +103,7 @@ export function computeChargeTime(
     (!known || !(setting.recalled.has('loads') || setting.recalled.has('dailyUseAh')));
   const chemistry = facts.batteries?.find(b => b.chemistry)?.chemistry;
   const use = useOf(facts, known?.voltageV ?? chemistryRow(chemistry ?? 'agm').nominalV);
-  const daily = isDailyUse ? dailyUseAh(use, likely(useAssumptions(use))) : undefined;
+  const daily = isDailyUse ? dailyUseAh(use, likelyOf(useAssumptions(use))) : undefined;
   const missingAh = facts.chargeNeededAh ?? daily;
   // What is told with a charge and is not what is to be put back runs while it charges.
   const isMeanwhile =
@@ -174,9 +174,6 @@ export function computeChargeTime(
     absorptionV: isCold ? absorptionVoltage(bank, facts.ambientC) : undefined,
   };
 }
-
-const likely = (assumptions: readonly Assumption[]): Values =>
-  Object.fromEntries(assumptions.map(a => [a.name, a.value]));
 
 /** The source as the engine knows it. */
 function giverOf(facts: Facts, source: Exclude<ChargeSource, { kind: 'solar' }>, bank: Bank): Source {

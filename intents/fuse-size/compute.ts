@@ -15,7 +15,7 @@ import { fuseFor, largestFuseOn, type Protected, protect } from '#engine/cable/f
 import { branchA, panelFuse } from '#engine/cable/fuse-kinds.ts';
 import { carriesA, surroundingAssumptions } from '#engine/cable/surroundings.ts';
 import { brightSunFactor, dropLimits, fuseFactor } from '#engine/cable/tables.ts';
-import { type Explored, explore, type Values } from '#engine/explore.ts';
+import { type Explored, explore, likelyOf, type Values } from '#engine/explore.ts';
 import type { Assumption } from '#quantity/range.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { RequestContext } from '../intent.ts';
@@ -74,7 +74,7 @@ export function computeFuseSize(
   const kind = circuitKindOf(facts, setting.recalled);
   const conductor = conductorOf(facts.cable);
   const surroundings = conductor ? surroundingAssumptions(facts.ambientC) : [];
-  const lies = Object.fromEntries(surroundings.map(a => [a.name, a.value]));
+  const lies = likelyOf(surroundings);
   const voltageV = voltageOf(facts);
   const source = sourceOf(facts, voltageV);
   const shared = {
@@ -93,7 +93,7 @@ export function computeFuseSize(
     const { fuse } = protect(continuousA, conductor, values, trace);
     return { fuseRating: fuse.ratingA, current: continuousA };
   });
-  const likely = Object.fromEntries(assumptions.map(a => [a.name, a.value]));
+  const likely = likelyOf(assumptions);
   const { ratedA, continuousA } = circuitCurrents(circuit, likely);
   // What a DC-DC charger takes in comes from the starter battery; the house bank is at its other end.
   const otherA = kind === 'solar' ? behindController(circuit) : continuousA > ratedA ? ratedA : undefined;
@@ -135,7 +135,7 @@ function pairFor(circuit: Circuit, likely: Values): FuseSize['pair'] {
   const taken = [...conductorAssumptions(undefined, ambientC), ...surroundingAssumptions(ambientC)];
   const values = {
     dropLimit: dropLimitPercent ?? dropLimits[circuit.use].value,
-    ...Object.fromEntries(taken.map(a => [a.name, a.value])),
+    ...likelyOf(taken),
   };
   const about = { lengthM, currentA: cableA, continuousA, voltageV: ofV };
   return { ...choosePair(about, 'metric', values), lengthM };
@@ -147,7 +147,7 @@ function byCable(conductor: Conductor, surroundings: Assumption[], source: FuseS
     fuseRating: largestFuseOn(conductor, values, trace)?.ratingA ?? 1,
     current: 0,
   }));
-  const lies = Object.fromEntries(surroundings.map(a => [a.name, a.value]));
+  const lies = likelyOf(surroundings);
   const fuse = largestFuseOn(conductor, lies) ?? protect(0.1).fuse;
   return {
     ...explored,

@@ -12,8 +12,7 @@ import {
 import { currentLeft } from '#engine/charging/rules.ts';
 import { type Source, sourceAssumptions, sourceCurrentA } from '#engine/charging/source.ts';
 import { noiseLimits } from '#engine/charging/tables.ts';
-import type { Values } from '#engine/explore.ts';
-import { type Explored, explore } from '#engine/explore.ts';
+import { type Explored, explore, likelyOf, type Values } from '#engine/explore.ts';
 import { startingW, throughWatts, wattsAssumptions } from '#engine/inverter/watts.ts';
 import { dailyUseAh, type Use, useAssumptions } from '#engine/loads/model.ts';
 import { meanwhileA, meanwhileAssumptions } from '#engine/loads/over.ts';
@@ -83,7 +82,7 @@ export function computeGenerator(
     blocks,
   };
   const missingAh =
-    facts.chargeNeededAh ?? (isDailyUse ? dailyUseAh(use, likely(useAssumptions(use))) : undefined);
+    facts.chargeNeededAh ?? (isDailyUse ? dailyUseAh(use, likelyOf(useAssumptions(use))) : undefined);
   const reckoned =
     bank ?? bankOf([{ count: 1, capacityAh: guessedBankAh(missingAh ?? 40), chemistry: told }])!;
   const charge: Charge = {
@@ -160,12 +159,9 @@ export function computeGenerator(
     isChargerAssumed: hasCharger && charger === undefined,
     isDailyUse,
     noiseDb: plateNoiseDb(noiseLimits.unitedStates),
-    hasMotor: startingW(loads, likely(assumptions)) > loadPower.value * 1.05,
+    hasMotor: startingW(loads, likelyOf(assumptions)) > loadPower.value * 1.05,
   };
 }
-
-const likely = (list: readonly { name: string; value: number }[]): Values =>
-  Object.fromEntries(list.map(a => [a.name, a.value]));
 
 /** One of each name; a name means one thing. */
 const unique = <T extends { readonly name: string }>(list: readonly T[]): T[] =>

@@ -1,7 +1,7 @@
 import { applianceOf } from '#catalog/appliances.ts';
 import { type Bank, bankOf } from '#engine/battery/bank.ts';
 import { bankAssumptions, usableCapacityAh } from '#engine/battery/usable.ts';
-import { type Explored, explore, type Values } from '#engine/explore.ts';
+import { type Explored, explore, likelyOf, type Values } from '#engine/explore.ts';
 import {
   type BankFit,
   batteryCurrentA,
@@ -107,7 +107,7 @@ export function computeInverterCheck(
   const minding =
     wave === 'modified-sine' ? loads.filter(l => applianceOf(l.name)?.needsSine).map(l => l.name) : [];
   const fits = [rating, surge, bankFit?.fit, drains, minding.length > 0 ? ('tight' as const) : undefined];
-  const likely = Object.fromEntries(assumptions.map(a => [a.name, a.value]));
+  const likely = likelyOf(assumptions);
   const alone = loads.flatMap(load => [throughWatts({ ...outlet, loads: [{ ...load, count: 1 }] }, likely)]);
   return {
     ...explored,

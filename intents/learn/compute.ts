@@ -2,11 +2,11 @@ import { duration } from '#answer/say.ts';
 import { type Bank, bankOf } from '#engine/battery/bank.ts';
 import { restVoltsAt } from '#engine/battery/rest.ts';
 import { bankAssumptions, usableCapacityAh } from '#engine/battery/usable.ts';
+import { likelyOf } from '#engine/explore.ts';
 import { batteryPowerFor, inverterEfficiency } from '#engine/inverter/efficiency.ts';
 import { exploreRunTime } from '#engine/loads/lasting.ts';
 import { dayOf, useAssumptions } from '#engine/loads/model.ts';
 import { dailyYield } from '#engine/solar/model.ts';
-import type { Assumption } from '#quantity/range.ts';
 import { decimals, plain, significant } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import { describeLoad } from '../describe.ts';
@@ -26,18 +26,15 @@ export type Live =
   | 'inverter'
   | 'drop';
 
-const likely = (assumptions: readonly Assumption[]): Record<string, number> =>
-  Object.fromEntries(assumptions.map(a => [a.name, a.value]));
-
 const ah = (value: number): string => `${decimals(value, 0)} Ah`;
 
 function usable(bank: Bank): number {
-  return usableCapacityAh({ bank, currentA: 0 }, likely(bankAssumptions(bank)));
+  return usableCapacityAh({ bank, currentA: 0 }, likelyOf(bankAssumptions(bank)));
 }
 
 function perDay(facts: Facts, voltageV: number): number {
   const use = useOf(facts, voltageV);
-  return dayOf(use, likely(useAssumptions(use))).dailyUse;
+  return dayOf(use, likelyOf(useAssumptions(use))).dailyUse;
 }
 
 /**

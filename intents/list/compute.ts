@@ -11,7 +11,7 @@ import { fuseFor } from '#engine/cable/fuse.ts';
 import { dropLimits } from '#engine/cable/tables.ts';
 import { dcdcSizeFor } from '#engine/charging/path.ts';
 import { dcdcSizesA } from '#engine/charging/tables.ts';
-import { type Explored, explore, type Values } from '#engine/explore.ts';
+import { type Explored, explore, likelyOf } from '#engine/explore.ts';
 import { batteryCurrentA, inverterFor, loadedVoltage } from '#engine/inverter/check.ts';
 import { inverterEfficiency } from '#engine/inverter/efficiency.ts';
 import { startingW, throughWatts, wattsAssumptions } from '#engine/inverter/watts.ts';
@@ -76,9 +76,6 @@ export interface ShoppingList extends Explored<ListKey> {
 /** A day of less than this needs no charger of its own on the drive, Ah. Common practice. */
 const smallAh = 10;
 
-const valuesOf = (assumptions: readonly Assumption[]): Values =>
-  Object.fromEntries(assumptions.map(a => [a.name, a.value]));
-
 /** Solar controllers as sold, A. Common practice. */
 const controllerSizesA = [10, 15, 20, 30, 40, 50, 60, 80, 100] as const;
 
@@ -115,7 +112,7 @@ export function computeList(told: Facts, setting: Pick<RequestContext, 'at' | 'm
     mainsV: setting.mainsV,
   };
   const { lengthM, currentA, isRoundTrip } = facts.cable ?? {};
-  const isSmall = dailyUseAh(use, valuesOf(useAssumptions(use))) < smallAh;
+  const isSmall = dailyUseAh(use, likelyOf(useAssumptions(use))) < smallAh;
   const has = {
     panel: !without(facts, 'solar', 'charging'),
     charger:
@@ -197,7 +194,7 @@ export function computeList(told: Facts, setting: Pick<RequestContext, 'at' | 'm
     isMixed: false,
     count: battery.count,
   };
-  const likely = valuesOf(assumptions);
+  const likely = likelyOf(assumptions);
   const day = dayOf(use, likely);
   const another: Chemistry = chemistry === 'lfp' ? 'agm' : 'lfp';
   const otherAh = requiredCapacityAh(
@@ -207,7 +204,7 @@ export function computeList(told: Facts, setting: Pick<RequestContext, 'at' | 'm
       currentA: day.currentA,
       temperatureC: facts.ambientC,
     },
-    valuesOf(bankAssumptions({ chemistry: another, isChemistryAssumed: false })),
+    likelyOf(bankAssumptions({ chemistry: another, isChemistryAssumed: false })),
   );
   const fusedA = has.cable ? currentA! : has.inverter ? inverterCurrent.value : undefined;
   const fuseA = fusedA === undefined ? undefined : fuseFor(fusedA).ratingA;

@@ -1,4 +1,5 @@
 import type { Bank } from '#engine/battery/bank.ts';
+import { likelyOf } from '#engine/explore.ts';
 import { dailyUseAh, useAssumptions, usePerLoad } from '#engine/loads/model.ts';
 import type { Facts } from '#rig/rig.ts';
 import { isFrostLikely } from '../frost.ts';
@@ -70,7 +71,7 @@ export function computeRigCheck(facts: Facts, setting: At): RigCheck {
     (a, b) => Number(isHurtful(b)) - Number(isHurtful(a)) || a.share - b.share,
   ) as [Link, ...Link[]];
   const use = useOf(facts, bank.voltageV, setting.mainsV, setting.at);
-  const likely = Object.fromEntries(useAssumptions(use).map(a => [a.name, a.value]));
+  const likely = likelyOf(useAssumptions(use));
   const each = usePerLoad(use, likely).sort((a, b) => b.chargeAh - a.chargeAh);
   return {
     links: [first, ...rest],

@@ -1,6 +1,6 @@
 import { bankOf } from '#engine/battery/bank.ts';
 import { storageAssumptions } from '#engine/battery/charging.ts';
-import { type Explored, explore } from '#engine/explore.ts';
+import { type Explored, explore, likelyOf } from '#engine/explore.ts';
 import { dailyUseAh, runningCurrentA, useAssumptions } from '#engine/loads/model.ts';
 import { bestPowerOf, panelPowerFor, type SolarCase, solarAssumptions } from '#engine/solar/model.ts';
 import type { Facts } from '#rig/rig.ts';
@@ -48,7 +48,7 @@ export function computeSolarSize(facts: SolarSizeFacts, setting: SunSetting): So
       return { panelPower: panelPowerW, dailyUse, peakSunHours };
     },
   );
-  const likely = Object.fromEntries(assumptions.map(a => [a.name, a.value]));
+  const likely = likelyOf(assumptions);
   const presentW = panelsW(facts);
   const isFlatSomewhere =
     sun.mount !== 'tilted' && sun.latitudeDeg !== undefined && !sun.peakSunHours && sun.sky !== 'overcast';

@@ -1,4 +1,4 @@
-import { type Explored, explore } from '#engine/explore.ts';
+import { type Explored, explore, likelyOf } from '#engine/explore.ts';
 import { toldCold } from '#engine/solar/cold.ts';
 import { countOf } from '#engine/solar/module.ts';
 import { type PanelCase, wire, wiringAssumptions } from '#engine/solar/wiring.ts';
@@ -63,7 +63,7 @@ export function computeSolarWiring(facts: WiringFacts, plates: Plates = { plate:
     coldestC: toldCold(facts.ambientC),
     where: { ...whereOf(facts), month: facts.month },
   };
-  const likely = Object.fromEntries(wiringAssumptions(about).map(a => [a.name, a.value]));
+  const likely = likelyOf(wiringAssumptions(about));
   const inSeries = inSeriesOf(about, likely);
   const explored = arrange(about, inSeries);
   const judged = judge(about, inSeries, explored);

@@ -1,7 +1,7 @@
 import { bankOf } from '#engine/battery/bank.ts';
 import { storageAssumptions } from '#engine/battery/charging.ts';
 import { meanChargeV } from '#engine/battery/round-trip.ts';
-import { type Explored, explore } from '#engine/explore.ts';
+import { type Explored, explore, likelyOf } from '#engine/explore.ts';
 import { dailyUseAh, useAssumptions } from '#engine/loads/model.ts';
 import { dailyYield, type SolarCase, solarAssumptions, storedOf } from '#engine/solar/model.ts';
 import {
@@ -89,9 +89,7 @@ export function computeSolarYield(facts: SolarYieldFacts, setting: SunSetting): 
     storedAh: storedOf(
       explored.figures.dailyYield.value,
       { ...panel, chemistry },
-      Object.fromEntries(
-        [...solarAssumptions(sun), ...storageAssumptions(chemistry, false)].map(a => [a.name, a.value]),
-      ),
+      likelyOf([...solarAssumptions(sun), ...storageAssumptions(chemistry, false)]),
     ),
     storedIn: chemistry,
     capacityAh: bank?.capacityAh,

@@ -1,5 +1,5 @@
 import type { Bank } from '#engine/battery/bank.ts';
-import { type Explored, explore } from '#engine/explore.ts';
+import { type Explored, explore, likelyOf } from '#engine/explore.ts';
 import type { BalanceHour } from '#engine/trip/balance.ts';
 import { accountByDay, type DayReport, reportByDay } from '#engine/trip/by-day.ts';
 import { simulate, startOf, type Trip, type TripResult, tripAssumptions } from '#engine/trip/model.ts';
@@ -148,7 +148,7 @@ export function computeTrip(
   const bank: Bank = level ? { ...told, stateOfChargePercent: level.value } : told;
   const trip: Trip = { ...tripOf(facts, bank, at, mainsV, words), level };
   const assumptions = tripAssumptions(trip);
-  const likelyValues = Object.fromEntries(assumptions.map(a => [a.name, a.value]));
+  const likelyValues = likelyOf(assumptions);
   const margins: number[] = [];
   const explored = explore<TripKey>(assumptions, 'margin', (values, trace) => {
     const { lowestCharge, endCharge, margin, dailyUse, dailySun, onOffer } = simulate(trip, values, trace);

@@ -168,7 +168,7 @@ export function interpret(memory: Memory, message: Message, said: Heard, options
 /** The facts of the same question before, where it could be answered. */
 function beforeOf(intent: Intent, frame: Frame, learned: LearnedOfRig | undefined): Facts | undefined {
   if (frame.intent !== intent.name) return undefined;
-  const parsed = intent.needs.safeParse(pick(frame.facts, intent.takes));
+  const parsed = needsOf(intent, frame.subject).safeParse(pick(frame.facts, intent.takes));
   return parsed.success ? withLearned(parsed.data, learned) : undefined;
 }
 

@@ -3,14 +3,11 @@ import { learnedNow, learnFrom, readingIn } from '#intents/learning.ts';
 import { saidOf } from '#intents/learning-words.ts';
 import type { Stated } from '#rig/rig.ts';
 import type { Heard } from './hear.ts';
-import { isSupposed } from './live.ts';
+import { isPlainTurn, isSupposed } from './live.ts';
 import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { ofNow } from './questions.ts';
 import { rigFor } from './recall.ts';
-
-/** Words that make a level one that is only thought of. */
-const supposing = ['what-if', 'make-it', 'correction', 'same-again'] as const;
 
 /** A memory after what a message reads off a rig, and what there is to say of it. */
 export interface Learnt {
@@ -21,7 +18,7 @@ export interface Learnt {
 /** Learns from a message that tells a reading of the rig that it is about. */
 export function learnt(memory: Memory, message: Message, heard: Heard): Learnt {
   const nothing: Learnt = { memory, lines: [] };
-  const isThought = supposing.some(cue => heard.cues.has(cue)) || isSupposed(heard);
+  const isThought = isPlainTurn(heard) || isSupposed(heard);
   if (!ofNow.has(heard.intent) || isThought) return nothing;
   const about = rigFor(memory, heard, message.from, message.kind);
   const reading = about && readingIn(heard.facts, about.rig, message.at);

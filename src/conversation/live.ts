@@ -59,8 +59,8 @@ const isOfNow = ({ facts }: Heard): boolean =>
     key => facts[key] === undefined,
   ) && !facts.batteries?.some(({ stateOfChargePercent }) => stateOfChargePercent !== undefined);
 
-/** Turns a question plainly: the same glance is meant still ("what if 200 Ah?"). */
-const isTurn = ({ cues }: Heard): boolean =>
+/** Turns what was before plainly ("what if 200 Ah?"): the same glance is meant still, and a level is only thought of. */
+export const isPlainTurn = ({ cues }: Heard): boolean =>
   (['what-if', 'make-it', 'correction', 'same-again'] as const).some(cue => cues.has(cue));
 
 const without = (facts: Stated, ...keys: (keyof Stated)[]): Stated =>
@@ -73,7 +73,7 @@ const without = (facts: Stated, ...keys: (keyof Stated)[]): Stated =>
  */
 export function stillTold(facts: Stated | undefined, ageMs: number, heard: Heard): Stated | undefined {
   if (!facts) return undefined;
-  const isGlance = ageMs <= glanceMs && (isOfNow(heard) || isTurn(heard));
+  const isGlance = ageMs <= glanceMs && (isOfNow(heard) || isPlainTurn(heard));
   const amps = isGlance ? facts : without(facts, 'netCurrentA');
   return ageMs <= restMs ? amps : without(amps, 'volts', 'voltsTaken');
 }

@@ -5,6 +5,10 @@ import { FirstFigures, isTriedOut, note } from './try-out.ts';
 /** The value of each assumption by its name. */
 export type Values = Readonly<Record<string, number>>;
 
+/** The likely value of each assumption. */
+export const likelyOf = (assumptions: readonly Pick<Assumption, 'name' | 'value'>[]): Values =>
+  Object.fromEntries(assumptions.map(a => [a.name, a.value]));
+
 /** The value of an assumption. @throws Error where the calculation asks for one that was not declared */
 export function taken(values: Values, name: string): number {
   const value = values[name];
@@ -33,7 +37,7 @@ export function explore<K extends string>(
   compute: (values: Values, trace?: Trace) => Record<K, number>,
 ): Explored<K> {
   const trace = new Trace();
-  const likelyValues = Object.fromEntries(assumptions.map(a => [a.name, a.value]));
+  const likelyValues = likelyOf(assumptions);
   // Tried out, nobody looks at the working.
   if (isTriedOut) throw new FirstFigures(compute(likelyValues));
   const likely = compute(likelyValues, trace);

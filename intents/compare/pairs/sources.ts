@@ -5,7 +5,7 @@ import { bankAssumptions, usableCapacityAh } from '#engine/battery/usable.ts';
 import { type Charge, chargeAssumptions, chargeOf } from '#engine/charging/charge.ts';
 import { recommendPath } from '#engine/charging/path.ts';
 import { type Source, sourceAssumptions, sourceCurrentA } from '#engine/charging/source.ts';
-import { explore } from '#engine/explore.ts';
+import { explore, likelyOf } from '#engine/explore.ts';
 import { dailyUseAh, useAssumptions } from '#engine/loads/model.ts';
 import { dailyYield, panelPowerFor, peakSunHours, solarAssumptions, storedOf } from '#engine/solar/model.ts';
 import { decimals, plain } from '#quantity/round.ts';
@@ -13,7 +13,7 @@ import type { Charger, Facts } from '#rig/rig.ts';
 import { figure } from '../../figures.ts';
 import { panelsW, sunOf, whereAndWhen } from '../../sun.ts';
 import { useOf } from '../../use.ts';
-import { bankOrUsual, dayUse, likelyOf, type PairCase, type Weighed } from '../../weighed.ts';
+import { bankOrUsual, dayUse, type PairCase, type Weighed } from '../../weighed.ts';
 
 /** Hours driven a day where nobody said, h. Common practice. */
 const usualDrivingH = 2;

@@ -3,7 +3,7 @@ import { bankAssumptions, usableCapacityAh } from '#engine/battery/usable.ts';
 import { choosePair } from '#engine/cable/choose.ts';
 import { conductorAssumptions } from '#engine/cable/conductor.ts';
 import { dropLimits } from '#engine/cable/tables.ts';
-import { explore } from '#engine/explore.ts';
+import { explore, likelyOf } from '#engine/explore.ts';
 import { batteryCurrentA, loadedVoltage } from '#engine/inverter/check.ts';
 import { inverterEfficiency } from '#engine/inverter/efficiency.ts';
 import { dailyUseAh, useAssumptions } from '#engine/loads/model.ts';
@@ -13,7 +13,7 @@ import { figure } from '../../figures.ts';
 import { bankFor } from '../../learned.ts';
 import { panelsW } from '../../sun.ts';
 import { useOf } from '../../use.ts';
-import { likelyOf, type PairCase, type Weighed } from '../../weighed.ts';
+import type { PairCase, Weighed } from '../../weighed.ts';
 
 /** Load reckoned with where none was told, W. */
 const usualW = 2000;

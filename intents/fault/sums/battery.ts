@@ -2,7 +2,7 @@ import { loadedVoltageV } from '#engine/battery/limits.ts';
 import { chargeAtRest, isOnCharge, restVoltsAt } from '#engine/battery/rest.ts';
 import { chemistryRow } from '#engine/battery/tables.ts';
 import { ageAssumption, bankAssumptions, usableCapacityAh } from '#engine/battery/usable.ts';
-import { explore } from '#engine/explore.ts';
+import { explore, likelyOf } from '#engine/explore.ts';
 import { batteryCurrentA, loadedVoltage } from '#engine/inverter/check.ts';
 import { inverterEfficiency } from '#engine/inverter/efficiency.ts';
 import { throughWatts, wattsAssumptions } from '#engine/inverter/watts.ts';
@@ -128,7 +128,7 @@ export function sagFinding(about: FaultCase): Finding | undefined {
 export function dutyFinding({ facts, mainsV, at }: FaultCase): Finding | undefined {
   if (facts.ambientC === undefined || !facts.loads?.length) return undefined;
   const use = useOf(facts, 12, mainsV, at);
-  const likely = Object.fromEntries(useAssumptions(use).map(a => [a.name, a.value]));
+  const likely = likelyOf(useAssumptions(use));
   const part = usePerLoad(use, likely).find(({ duty }) => duty < 1);
   if (!part) return undefined;
   const percent = 100 * part.duty;

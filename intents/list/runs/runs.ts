@@ -9,6 +9,7 @@ import {
 } from '#engine/cable/circuit.ts';
 import { conductorAssumptions } from '#engine/cable/conductor.ts';
 import { dropLimits } from '#engine/cable/tables.ts';
+import { likelyOf } from '#engine/explore.ts';
 import type { Facts, Load } from '#rig/rig.ts';
 
 /** A cable of the list with its fuse. */
@@ -39,7 +40,7 @@ function runFor(kind: CircuitKind & keyof typeof usualM, to: string, facts: Fact
   const circuit: Circuit = { kind, use, facts, ...at };
   const assumptions = [...conductorAssumptions(undefined), ...circuitAssumptions(circuit)];
   const values = {
-    ...Object.fromEntries(assumptions.map(a => [a.name, a.value])),
+    ...likelyOf(assumptions),
     dropLimit: dropLimits[use].low,
   };
   const { cableA, continuousA, ofV } = circuitCurrents(circuit, values);

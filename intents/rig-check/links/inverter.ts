@@ -1,6 +1,6 @@
 import type { Bank } from '#engine/battery/bank.ts';
 import { limitsOf } from '#engine/battery/limits.ts';
-import { explore } from '#engine/explore.ts';
+import { explore, likelyOf } from '#engine/explore.ts';
 import { batteryCurrentA, fitsRating, inverterFor, loadedVoltage } from '#engine/inverter/check.ts';
 import { inverterEfficiency } from '#engine/inverter/efficiency.ts';
 import { startingW, throughWatts, wattsAssumptions } from '#engine/inverter/watts.ts';
@@ -24,7 +24,7 @@ export function inverterLinks(facts: Facts, bank: Bank, { mainsV }: At): Link[] 
     const acLoad = loads.length > 0 ? throughWatts(outlet, values, trace) : ratingW;
     return { acLoad, batteryCurrent: batteryCurrentA(acLoad, ratingW, values, trace) };
   });
-  const likely = Object.fromEntries(assumptions.map(a => [a.name, a.value]));
+  const likely = likelyOf(assumptions);
   const { acLoad, batteryCurrent } = found.figures;
   const limitA =
     facts.batteries?.find(b => b.maxCurrentA)?.maxCurrentA ?? limitsOf(bank, facts.ambientC).dischargeA;

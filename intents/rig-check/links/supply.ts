@@ -3,7 +3,7 @@ import { chargeRow } from '#engine/battery/charge-table.ts';
 import { storageAssumptions } from '#engine/battery/charging.ts';
 import { bankAssumptions } from '#engine/battery/usable.ts';
 import { type Source, sourceAssumptions, sourceCurrentA } from '#engine/charging/source.ts';
-import { type Explored, explore } from '#engine/explore.ts';
+import { type Explored, explore, likelyOf } from '#engine/explore.ts';
 import { exploreRunTime } from '#engine/loads/lasting.ts';
 import { dailyUseAh, useAssumptions } from '#engine/loads/model.ts';
 import { dailyYield, panelPowerFor, solarAssumptions, storedOf } from '#engine/solar/model.ts';
@@ -60,7 +60,7 @@ export function drivingLink(facts: Facts, bank: Bank, { at, mainsV }: At): Link 
   const explored = drivenAh(facts, bank);
   if (!explored || panelsW(facts) !== undefined) return undefined;
   const use = useOf(facts, bank.voltageV, mainsV, at);
-  const wanted = dailyUseAh(use, Object.fromEntries(useAssumptions(use).map(a => [a.name, a.value])));
+  const wanted = dailyUseAh(use, likelyOf(useAssumptions(use)));
   const brings = explored.figures.figure.value;
   return {
     part: 'driving',
@@ -88,7 +88,7 @@ export function solarLink(facts: Facts, bank: Bank, setting: At): Link | undefin
   const explored = explore<'figure'>(assumptions, 'figure', (values, trace) => ({
     figure: dailyYield(panel, values, trace).dailyYieldAh,
   }));
-  const likely = Object.fromEntries(assumptions.map(a => [a.name, a.value]));
+  const likely = likelyOf(assumptions);
   const used = dailyUseAh(use, likely);
   // What the drive brings the sun needn't.
   const besidesAh = drivenAh(facts, bank)?.figures.figure.value;

@@ -1,5 +1,6 @@
 import { requiredCapacityAh } from '#engine/battery/required.ts';
 import { bankAssumptions } from '#engine/battery/usable.ts';
+import { likelyOf } from '#engine/explore.ts';
 import { dailyUseAh, useAssumptions } from '#engine/loads/model.ts';
 import { averageCurrent } from '#engine/loads/rules.ts';
 import { decimals } from '#quantity/round.ts';
@@ -47,7 +48,7 @@ export const batterySizeSubject: Subject = {
       };
       return requiredCapacityAh(input, values, trace) * scale;
     });
-    const likely = needAh(Object.fromEntries(assumptions.map(a => [a.name, a.value])));
+    const likely = needAh(likelyOf(assumptions));
     return {
       answer: explored.figures.answer,
       dimension: dimension!,

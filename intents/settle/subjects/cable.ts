@@ -3,7 +3,7 @@ import { circuitAssumptions, circuitCurrents } from '#engine/cable/circuit.ts';
 import { ampacityA, type Conductor, conductorAssumptions, conductorsSold } from '#engine/cable/conductor.ts';
 import { fuseFor } from '#engine/cable/fuse.ts';
 import { dropLimits } from '#engine/cable/tables.ts';
-import { taken, type Values } from '#engine/explore.ts';
+import { likelyOf, taken, type Values } from '#engine/explore.ts';
 import { plain, significant } from '#quantity/round.ts';
 import type { Dispute, Subject } from '../dispute.ts';
 import { circuitIn } from './fuse.ts';
@@ -49,7 +49,7 @@ export const cableSubject: Subject = {
       const onOne = dropOn(copper(1), runOf(d, values), values, trace).percent;
       return onOne / taken(values, 'dropLimit');
     });
-    const likely: Values = Object.fromEntries(assumptions.map(a => [a.name, a.value]));
+    const likely: Values = likelyOf(assumptions);
     const about = runOf(d, likely);
     const fuseA = fuseFor(about.continuousA).ratingA;
     const sold = conductorsSold('metric').find(

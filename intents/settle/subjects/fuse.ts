@@ -1,6 +1,7 @@
 import { circuitAssumptions, circuitCurrents, circuitKindOf, circuitUseOf } from '#engine/cable/circuit.ts';
 import { fuseFor, fuseRatingsA, protect } from '#engine/cable/fuse.ts';
 import { fuseFactor } from '#engine/cable/tables.ts';
+import { likelyOf } from '#engine/explore.ts';
 import { plain, significant } from '#quantity/round.ts';
 import { type Dispute, type Subject, weigh } from '../dispute.ts';
 import { probe } from './probe.ts';
@@ -33,10 +34,7 @@ export const fuseSubject: Subject = {
       (values, trace) => fuseFor(circuitCurrents(circuit, values, trace).continuousA, trace).ratingA,
     );
     const { value, low, high } = explored.figures.answer;
-    const runsA = circuitCurrents(
-      circuit,
-      Object.fromEntries(circuitAssumptions(circuit).map(a => [a.name, a.value])),
-    ).continuousA;
+    const runsA = circuitCurrents(circuit, likelyOf(circuitAssumptions(circuit))).continuousA;
     const { leastAreaMm2 } = protect(runsA);
     const next = fuseRatingsA.find(a => a > high) ?? high;
     return {

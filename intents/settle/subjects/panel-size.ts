@@ -1,5 +1,5 @@
 import { storageAssumptions } from '#engine/battery/charging.ts';
-import { solveFor } from '#engine/explore.ts';
+import { likelyOf, solveFor } from '#engine/explore.ts';
 import { dailyUseAh, useAssumptions } from '#engine/loads/model.ts';
 import { panelPowerFor, type SolarCase, solarAssumptions } from '#engine/solar/model.ts';
 import { plain } from '#quantity/round.ts';
@@ -43,7 +43,7 @@ export const panelSizeSubject: Subject = {
         trace,
       ).panelPowerW;
     const { explored } = probe(assumptions, (values, trace) => watts(sun, values, trace));
-    const likely = Object.fromEntries(assumptions.map(a => [a.name, a.value]));
+    const likely = likelyOf(assumptions);
     return {
       answer: explored.figures.answer,
       dimension: 'power',

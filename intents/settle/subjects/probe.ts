@@ -1,4 +1,4 @@
-import { type Explored, explore, type Values } from '#engine/explore.ts';
+import { type Explored, explore, likelyOf, type Values } from '#engine/explore.ts';
 import type { Assumption } from '#quantity/range.ts';
 import type { Trace } from '#rule/trace.ts';
 
@@ -13,7 +13,7 @@ export function probe(
   assumptions: readonly Assumption[],
   compute: (values: Values, trace?: Trace) => number,
 ): Probe {
-  const likely: Values = Object.fromEntries(assumptions.map(a => [a.name, a.value]));
+  const likely: Values = likelyOf(assumptions);
   const explored = explore<'answer'>(assumptions, 'answer', (values, trace) => ({
     answer: compute(values, trace),
   }));

@@ -32,9 +32,12 @@ export const fuseOf = ({ fuseA }: WiringLead): string | undefined =>
 /** Bars that fit into a picture. */
 const mostBars = 10;
 
+export const biggestFirst = ({ bars }: Pick<BarsChart, 'bars'>): BarsChart['bars'] =>
+  [...bars].sort((a, b) => b.value - a.value);
+
 /** The bars of a picture, biggest first; those that don't fit as one, told by how many they are. */
 export function shownBars(bars: BarsChart['bars']): BarsChart['bars'] {
-  const sorted = [...bars].sort((a, b) => b.value - a.value);
+  const sorted = biggestFirst({ bars });
   if (sorted.length <= mostBars) return sorted;
   const rest = sorted.slice(mostBars - 1);
   const value = rest.reduce((sum, bar) => sum + bar.value, 0);

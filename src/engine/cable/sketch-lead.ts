@@ -1,5 +1,5 @@
 import type { Facts } from '#rig/rig.ts';
-import type { Values } from '../explore.ts';
+import { likelyOf, type Values } from '../explore.ts';
 import { type FuseSource, fuseTypeFor } from './breaking.ts';
 import { choosePair } from './choose.ts';
 import {
@@ -58,7 +58,7 @@ export function leadOf(hub: Hub, name: LeadName, flow: Flow): SketchLead {
   const lies = [...conductorAssumptions(undefined, ambientC), ...surroundingAssumptions(ambientC)];
   const values = {
     dropLimit: dropLimits[use].value,
-    ...Object.fromEntries(lies.map(a => [a.name, a.value])),
+    ...likelyOf(lies),
   };
   const lengthM = usualLengthM[name];
   const pair = choosePair({ lengthM, currentA, continuousA, voltageV: ofV }, 'metric', values);
@@ -82,7 +82,7 @@ export function circuitOn(
   facts: Facts,
 ): { readonly circuit: Circuit; readonly values: Values } {
   const circuit: Circuit = { kind, use: circuitUseOf(kind, facts), facts, voltageV, mainsV };
-  return { circuit, values: Object.fromEntries(circuitAssumptions(circuit).map(a => [a.name, a.value])) };
+  return { circuit, values: likelyOf(circuitAssumptions(circuit)) };
 }
 
 /** Its currents, A. */

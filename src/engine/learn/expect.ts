@@ -1,5 +1,6 @@
 import { applianceOf } from '#catalog/appliances.ts';
 import type { Bank } from '../battery/bank.ts';
+import { likelyOf } from '../explore.ts';
 import { dayOf, type Use, useAssumptions } from '../loads/model.ts';
 import { hourlyShares } from '../solar/hourly.ts';
 import { useByHour } from '../trip/profile.ts';
@@ -22,7 +23,7 @@ const mildC = 25;
 
 /** What the engine expects of a rig by the hour, at the likely value of all that is assumed. */
 export function expectedOf({ bank, use, ...sun }: RigModel): Expected {
-  const values = Object.fromEntries(useAssumptions(use).map(a => [a.name, a.value]));
+  const values = likelyOf(useAssumptions(use));
   const day = dayOf(use, values);
   const meanC = use.ambientC ?? values.ambientC ?? mildC;
   const shares = hourlyShares(sun.latitudeDeg ?? 0, sun.month ?? 3);

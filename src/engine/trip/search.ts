@@ -1,5 +1,5 @@
 import type { Assumption } from '#quantity/range.ts';
-import type { Values } from '../explore.ts';
+import { likelyOf, type Values } from '../explore.ts';
 import { varied } from './laid.ts';
 import { simulate } from './model.ts';
 import type { Trip } from './trip.ts';
@@ -14,7 +14,7 @@ export function adverseValues(
   assumptions: readonly Assumption[],
   margins?: readonly number[],
 ): Values {
-  const likely: Values = Object.fromEntries(assumptions.map(a => [a.name, a.value]));
+  const likely: Values = likelyOf(assumptions);
   const at = (values: Values): number => simulate(trip, values).margin;
   let n = 0;
   const next = (values: () => Values): number => margins?.[n++] ?? at(values());

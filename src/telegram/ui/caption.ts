@@ -1,6 +1,7 @@
 import type {
   BarsChart,
   ChargeChart,
+  ChargePoint,
   Chart,
   ClaimsChart,
   MonthsChart,
@@ -8,7 +9,17 @@ import type {
   WiringChart,
 } from '#answer/chart/chart.ts';
 import { drawnNames } from '#answer/chart/letters.ts';
-import { amount, cableOf, fuseOf, monthOf, percent, span, whole, withRange } from '#answer/chart/words.ts';
+import {
+  amount,
+  biggestFirst,
+  cableOf,
+  fuseOf,
+  monthOf,
+  percent,
+  span,
+  whole,
+  withRange,
+} from '#answer/chart/words.ts';
 import { sentence } from '#answer/say.ts';
 
 /** Telegram's limit of a caption, in UTF-16 units. */
@@ -18,13 +29,11 @@ export const captionLimit = 1024;
 const keyed = (names: readonly string[]): string[] =>
   drawnNames(names).map((drawn, i) => (/^\(\d+\)$/.test(drawn) ? `${drawn} ${names[i]}` : names[i]!));
 
-type Point = ChargeChart['points'][number];
-
 /** The day that an hour from the first midnight ends: midnight is the end of a day, as the engine has it. */
 const dayOf = (hour: number): number => Math.ceil(hour / 24 - 1e-9) - 1;
 
 /** The lowest point of each day that has a name, the first day first. */
-function lowsByDay({ points, clock }: ChargeChart): (readonly [day: string, low: Point])[] {
+function lowsByDay({ points, clock }: ChargeChart): (readonly [day: string, low: ChargePoint])[] {
   if (!clock) return [];
   const days = Map.groupBy(points.slice(1), point => dayOf(clock.startHour + point.atH));
   return [...days].flatMap(([day, of]) => {
@@ -50,8 +59,6 @@ function ofCharge(chart: ChargeChart): string[] {
     cut ? `${sentence(cut)}.` : '',
   ];
 }
-
-const biggestFirst = ({ bars }: BarsChart): BarsChart['bars'] => [...bars].sort((a, b) => b.value - a.value);
 
 function ofBars(chart: BarsChart): string[] {
   const { unit } = chart;
