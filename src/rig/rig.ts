@@ -42,7 +42,7 @@ export const loadSchema = z.strictObject({
   /** Inside, L, of a thing that cools. */
   volumeL: z.number().min(2).max(2000).optional(),
   /** How a thing that cools is built, where the words tell it. */
-  build: z.enum(['household', 'three-way']).optional(),
+  build: z.enum(['household', 'three-way', 'thermoelectric']).optional(),
 });
 export type StatedLoad = z.infer<typeof loadSchema>;
 /** A load ready for the engine. */
