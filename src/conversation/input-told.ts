@@ -22,7 +22,8 @@ function isIntoIt({ from, to }: Mention, { words, mentions }: Recognised): boole
   if (first !== undefined && intoIt.has(first)) return true;
   const behind = words.slice(to, to + 4);
   const ends = mentions.find(m => m.from >= to && ['amount', 'thing'].includes(m.kind))?.from ?? Infinity;
-  const own = behind.slice(0, ends - to);
+  // A socket may be a thing itself.
+  const own = behind.slice(0, ends - to + 1);
   if (own.slice(0, 2).includes('input')) return true;
   return own.some((word, i) => fromThere.has(word) && own.slice(i + 1).some(next => sockets.has(next)));
 }
