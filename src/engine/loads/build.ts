@@ -44,6 +44,8 @@ export function buildOf(load: Load): Build {
   const told = load.build ?? buildNamed(load.name);
   if (told !== undefined) return told;
   if (applianceOf(load.name)?.isMedical) return 'camping';
+  // Bar and mini fridges on mains are made for a house, however little they draw.
+  if (load.supply === 'ac' && wordsOf(load.name).some(word => smallWords.has(word))) return 'household';
   const isLarge = load.supply === 'ac' && (load.volumeL ?? 0) >= householdFromL;
   return isLarge || isHouseholdByDraw(load) ? 'household' : 'camping';
 }
