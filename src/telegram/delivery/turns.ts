@@ -1,3 +1,5 @@
+import { dropOldest } from '#basics/oldest.ts';
+
 /** Telegram's limits (Bot FAQ): about a message a second to a chat, and twenty a minute to a group. */
 const gapMs = 1000;
 const groupMost = 20;
@@ -30,6 +32,6 @@ export class Turns {
     const sent = [...(this.#sent.get(chat) ?? []), this.#now()].slice(-groupMost);
     this.#sent.delete(chat);
     this.#sent.set(chat, sent);
-    if (this.#sent.size > mostKept) this.#sent.delete(this.#sent.keys().next().value!);
+    if (this.#sent.size > mostKept) dropOldest(this.#sent);
   }
 }
