@@ -1,6 +1,7 @@
 import type { Verdict } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
 import { lasting, span } from '#answer/say.ts';
+import { present } from '#basics/present.ts';
 import { decimals, plain } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import { enough, figure, reasons } from '../figures.ts';
@@ -32,7 +33,7 @@ function headline(facts: Facts, result: Generator, verdict: Verdict): string {
   if (generatorPower.value <= 0) return `Run it ${lasting(chargeTime)}.`;
   if (verdict === null)
     return `A ${decimals(result.sizeW, 0)} W generator: ${what(result, facts)} needs ${needed}.`;
-  const rated = `${decimals(result.ratingW!, 0)} W`;
+  const rated = `${decimals(present(result.ratingW), 0)} W`;
   if (verdict === 'yes') return `Yes: ${rated} is enough, ${what(result, facts)} needs ${needed}.`;
   if (verdict === 'tight') return `Tight: ${what(result, facts)} needs ${needed} of its ${rated}.`;
   return `No: ${what(result, facts)} needs ${needed}, more than ${rated}.`;
@@ -50,7 +51,7 @@ function turnDown(facts: Facts, { figures, hasCharger, ratingW }: Generator): st
   if (!hasCharger) return '';
   const ratedA = facts.chargers?.find(c => c.kind !== 'generator')?.currentA;
   const shareOfIt =
-    (ratingW! - figures.loadPower.value) / (figures.generatorPower.value - figures.loadPower.value);
+    (present(ratingW) - figures.loadPower.value) / (figures.generatorPower.value - figures.loadPower.value);
   return ratedA === undefined || !(shareOfIt > 0.1 && shareOfIt < 1)
     ? ", or turn the charger's current down"
     : `, or turn the charger down to about ${decimals(Math.floor(ratedA * shareOfIt), 0)} A`;
@@ -105,6 +106,13 @@ export function answerGenerator(facts: Facts, result: Generator, isNoiseAsked = 
 const enoughFor = ({ figures, ratingW }: Generator): Exclude<Verdict, null> => {
   const { value, low, high } = figures.generatorPower;
   // What it gives without a break is a limit: a likely need above it is no.
-  if (value > ratingW!) return 'no';
-  return enough({ value: ratingW!, low: (ratingW! * value) / high, high: (ratingW! * value) / low }, value);
+  if (value > present(ratingW)) return 'no';
+  return enough(
+    {
+      value: present(ratingW),
+      low: (present(ratingW) * value) / high,
+      high: (present(ratingW) * value) / low,
+    },
+    value,
+  );
 };

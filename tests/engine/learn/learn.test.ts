@@ -41,18 +41,18 @@ describe('carried forward', () => {
   });
 
   test('twice the draw goes twice as fast, and so does half the battery', () => {
-    const drawn = { ...known, mean: [0.2, Math.log(2), 0, 0, 0] };
-    const small = { ...known, mean: [0.2, 0, 0, Math.log(0.5), 0] };
+    const drawn: Learned = { ...known, mean: [0.2, Math.log(2), 0, 0, 0] };
+    const small: Learned = { ...known, mean: [0.2, 0, 0, Math.log(0.5), 0] };
     for (const one of [drawn, small]) expect(predict(one, plain, at(30)).mean[0]).toBeCloseTo(0.4, 6);
   });
 
   test('a day of sun puts 40 Ah in against 24 Ah of use, where it is sure', () => {
-    const sure = { ...known, mean: [0.8, 0, 0, 0, 0], cov: known.cov.map(() => 0), at: at(0) };
+    const sure: Learned = { ...known, mean: [0.8, 0, 0, 0, 0], cov: known.cov.map(() => 0), at: at(0) };
     expect(predict(sure, sunny, at(24)).mean[0]).toBeCloseTo(0.64, 3);
   });
 
   test('a full battery takes no more', () => {
-    const full = { ...known, mean: [0.02, 0, 0, 0, 0], at: at(8) };
+    const full: Learned = { ...known, mean: [0.02, 0, 0, 0, 0], at: at(8) };
     const ahead = predict(full, sunny, at(16));
     expect(ahead.mean[0]).toBeGreaterThanOrEqual(0);
     expect(ahead.mean[0]).toBeLessThan(0.15);

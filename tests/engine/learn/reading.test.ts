@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { present } from '#basics/present.ts';
 import { learn } from '#engine/learn/learn.ts';
 import { type RigReading, seenIn } from '#engine/learn/reading.ts';
-import { type Expected, unlearned } from '#engine/learn/state.ts';
+import { type ByPart, byPart, type Expected, unlearned } from '#engine/learn/state.ts';
 
 const hours = 24;
 const expected: Expected = {
@@ -13,8 +13,8 @@ const expected: Expected = {
 const hourMs = 3600_000;
 const { mean } = unlearned(0);
 /** A battery that holds 70 Ah of its 100, half full. */
-const worn = [0.5, 0, 0, Math.log(0.7), 0];
-const first = (reading: Omit<RigReading, 'at'>, state: readonly number[] = mean) =>
+const worn: ByPart = [0.5, 0, 0, Math.log(0.7), 0];
+const first = (reading: Omit<RigReading, 'at'>, state: ByPart = mean) =>
   present(seenIn({ at: 0, ...reading }, state, expected)[0]);
 
 describe('what a reading is measured against', () => {
@@ -35,7 +35,7 @@ describe('what a reading is measured against', () => {
         const step = 1e-6;
         const moved = first(
           reading,
-          worn.map((x, i) => (i === part ? x + step : x)),
+          byPart(i => present(worn[i]) + (i === part ? step : 0)),
         );
         expect((moved.expected - at.expected) / step).toBeCloseTo(present(at.slope[part]), 3);
       }
