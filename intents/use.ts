@@ -1,4 +1,5 @@
 import { english, type Speech } from '#answer/speech.ts';
+import { present } from '#basics/present.ts';
 import { applianceOf } from '#catalog/appliances.ts';
 import { builtAs } from '#engine/loads/build.ts';
 import { dutyAt, usualCooler } from '#engine/loads/cooler.ts';
@@ -46,7 +47,7 @@ export const useOf = (facts: Facts, voltageV: number, mainsV?: number, at?: Date
 });
 
 const draw = (load: Load, { significant }: Speech): string =>
-  load.currentA === undefined ? `${significant(load.powerW!)} W` : `${significant(load.currentA)} A`;
+  load.currentA === undefined ? `${significant(present(load.powerW))} W` : `${significant(load.currentA)} A`;
 
 /** What a three-way fridge does to a battery, where one is told or one of the loads may be such: undefined where none draws so much. */
 function threeWayNote(facts: Facts, words: Speech): string | undefined {
@@ -78,7 +79,7 @@ export function readingNote(facts: Facts, words: Speech = english): string | und
   const threeWay = threeWayNote(facts, words);
   const timed = facts.loads?.find(l => coolingReading(l) === 'hours');
   if (timed) {
-    const gaps = { thing: timed.name, hours: words.significant(runningHours(timed)!) };
+    const gaps = { thing: timed.name, hours: words.significant(present(runningHours(timed))) };
     const note = words.say(
       'reading-hours',
       'I’ve taken {hours} h a day as the time the {thing}’s compressor runs.',
@@ -90,7 +91,10 @@ export function readingNote(facts: Facts, words: Speech = english): string | und
   if (!load) return threeWay;
   const airC = facts.ambientC ?? 25;
   const { row, kind } = builtAs(load);
-  const share = decimals(100 * dutyAt(usualCooler(row!.setPointC!, undefined, kind), airC), 0);
+  const share = decimals(
+    100 * dutyAt(usualCooler(present(present(row).setPointC), undefined, kind), airC),
+    0,
+  );
   const taken = { thing: load.name, drawn: draw(load, words), share, air: words.significant(airC) };
   const note = words.say(
     'reading-note',

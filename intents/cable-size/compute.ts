@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { type FuseType, fuseSource, fuseTypeFor, sourceOf } from '#engine/cable/breaking.ts';
 import { choosePair, type Drop, dropOn, type Pair, type Run } from '#engine/cable/choose.ts';
 import {
@@ -113,12 +114,12 @@ export function computeCableSize(
   facts: Facts,
   setting: Pick<RequestContext, 'recalled' | 'parsed' | 'mainsV' | 'units'>,
 ): CableSize {
-  const kind = circuitKindOf(facts, setting.recalled)!;
+  const kind = present(circuitKindOf(facts, setting.recalled));
   const voltageV = circuitVoltage(facts);
   const use = circuitUseOf(kind, facts);
   const circuit: Circuit = { kind, use, facts, voltageV, mainsV: setting.mainsV };
-  const cable = facts.cable!;
-  const lengthM = cable.isRoundTrip ? cable.lengthM! / 2 : cable.lengthM!;
+  const cable = present(facts.cable);
+  const lengthM = cable.isRoundTrip ? present(cable.lengthM) / 2 : present(cable.lengthM);
   const given = conductorOf(cable);
   const as = unitOf(facts, setting);
   const told = cable.dropLimitPercent;
@@ -168,10 +169,10 @@ export function computeCableSize(
     givesA: cableA > ratedA ? ratedA : undefined,
     limitPercent,
     isLimitTold: told !== undefined,
-    conductor: conductor!,
+    conductor: present(conductor),
     isGiven: given !== undefined,
-    gauge: given ? nearestGauge(given.areaMm2) : gaugeFor(conductor!.areaMm2),
-    carriesA: carriesA(conductor!, lies),
+    gauge: given ? nearestGauge(given.areaMm2) : gaugeFor(present(conductor).areaMm2),
+    carriesA: carriesA(present(conductor), lies),
     fuseA: fuse.wanted.ratingA,
     doesFuseFit: fuse.fits,
     fuseType:
@@ -197,7 +198,7 @@ export function computeCableSize(
           setting,
         )
       : undefined,
-    autoAreaMm2: autoCableAreaMm2(cable.autoCableMm ?? conductor!.areaMm2),
+    autoAreaMm2: autoCableAreaMm2(cable.autoCableMm ?? present(conductor).areaMm2),
   };
 }
 
@@ -228,7 +229,7 @@ export function computeAmpacity(facts: Facts): {
   readonly fuse?: Fuse;
   readonly working: () => readonly PrintedStep[];
 } {
-  const conductor = conductorOf(facts.cable)!;
+  const conductor = present(conductorOf(facts.cable));
   const lies = surroundingAssumptions(facts.ambientC);
   const { figures, trace } = explore<'carries'>(lies, 'carries', (values, trace) => {
     if (trace) conductorOf(facts.cable, trace);

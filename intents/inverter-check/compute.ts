@@ -1,5 +1,6 @@
+import { present } from '#basics/present.ts';
 import { applianceOf } from '#catalog/appliances.ts';
-import { type Bank, bankOf } from '#engine/battery/bank.ts';
+import { type Bank, bankIn } from '#engine/battery/bank.ts';
 import { bankAssumptions, usableCapacityAh } from '#engine/battery/usable.ts';
 import { type Explored, explore, likelyOf, type Values } from '#engine/explore.ts';
 import {
@@ -69,7 +70,7 @@ export function computeInverterCheck(
 ): InverterCheck {
   const loads = through(setting.recalled.has('chargers') ? { ...facts, chargers: undefined } : facts);
   const { powerW: ratingW, surgeW, wave } = facts.inverter ?? {};
-  const bank = bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV);
+  const bank = bankIn(facts);
   const outlet = { loads, mainsV: setting.mainsV ?? 230 };
   const nominalV = bank?.voltageV ?? facts.systemVoltageV ?? ((facts.volts ?? 12) > 18 ? 24 : 12);
   const kind = bank?.chemistry ?? facts.batteries?.find(b => b.chemistry)?.chemistry;
@@ -85,7 +86,7 @@ export function computeInverterCheck(
   ];
   const runW = (values: Values): number => throughWatts(outlet, values);
   const explored = explore<InverterKey>(assumptions, 'batteryCurrent', (values, trace) => {
-    const acLoad = loads.length > 0 ? throughWatts(outlet, values, trace) : ratingW!;
+    const acLoad = loads.length > 0 ? throughWatts(outlet, values, trace) : present(ratingW);
     const startLoad = loads.length > 0 ? startingW(outlet, values, trace) : acLoad;
     const batteryCurrent = batteryCurrentA(acLoad, ratingW, values, trace);
     // Each load takes its share of the current for its own time.
@@ -129,8 +130,8 @@ export function computeInverterCheck(
     hours,
     oneAtATime:
       rating === 'no' &&
-      alone.length + loads[0]!.count > 2 &&
-      alone.every(w => fitsRating(w, ratingW!) !== 'no'),
+      alone.length + present(loads[0]).count > 2 &&
+      alone.every(w => fitsRating(w, present(ratingW)) !== 'no'),
     minding,
     fit: loads.length === 0 ? undefined : worst(...fits.filter(f => f !== undefined)),
   };

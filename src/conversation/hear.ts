@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { TalkContext } from '#language/decide/frame.ts';
 import type { Issue } from '#language/issue.ts';
 import type { ParsedMessage } from '#language/reading.ts';
@@ -143,7 +144,7 @@ export function hear(memory: Memory, message: Message): Heard {
   const told = heard(read(text, contextOf(memory, message)));
   const command = text.trim().toLowerCase();
   if (Object.hasOwn(commands, command))
-    return { ...told, intent: commands[command]!, probability: 1, options: [] };
+    return { ...told, intent: present(commands[command]), probability: 1, options: [] };
   const forgetting = forgettingIn(memory, { ...message, text });
   if (forgetting) return { ...told, forgetting, intent: 'forget', probability: 1, options: [] };
   const undo = undoneBy(memory, message);

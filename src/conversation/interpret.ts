@@ -1,4 +1,5 @@
 import type { IntentName } from '#answer/answer.ts';
+import { present } from '#basics/present.ts';
 import { intentNamed } from '#intents';
 import { factsOf } from '#intents/facts.ts';
 import { type Intent, needsOf, type RequestContext } from '#intents/intent.ts';
@@ -242,7 +243,7 @@ function taken(
   const told = timed(resolved(plain, rig?.rig), memory, message);
   const { lent, passing, isDraw } = remembered(memory, message, heard, lean, rig?.rig);
   const isTurn = lean.extent === 'all' && lean.frame !== undefined && lent !== undefined;
-  const base = isTurn ? turned(lean.frame!, lent, { ...heard, facts: told }) : told;
+  const base = isTurn ? turned(present(lean.frame), lent, { ...heard, facts: told }) : told;
   // Its own use and battery are all the gear there is: a rig or a talk adds where and when, and no more.
   const own =
     rig &&
@@ -262,7 +263,7 @@ function taken(
   const isLentBank = lentNow?.facts.batteries !== undefined && hasCapacity(factsOf(lentNow.facts));
   // What was dangerous before still is, where this is the same question.
   const isSame = lean.frame?.intent === intent.name && lean.extent === 'all';
-  const kept = isSame ? stillThere(lean.frame!, heard, facts) : [];
+  const kept = isSame ? stillThere(present(lean.frame), heard, facts) : [];
   // Asked for again ("show the working"), it goes by what it went by.
   const again = isSame && isAskedAgain(heard) ? lean.frame : undefined;
   const turning = asked(heard, lean);
@@ -280,7 +281,7 @@ function taken(
       units: unitsFor(memory, said, lean.frame),
       argued: intent.isArgument ? arguedIn(memory, lean.frame) : undefined,
       learned,
-      before: isTurn ? beforeOf(intent, lean.frame!, learned) : undefined,
+      before: isTurn ? beforeOf(intent, present(lean.frame), learned) : undefined,
       subject,
     },
   );

@@ -2,6 +2,7 @@ import type { IntentName } from '#answer/answer.ts';
 import { emergencyText, forbidden, hazardAnswer, warningLines } from '#answer/hazards.ts';
 import type { Reply } from '#answer/reply.ts';
 import type { CautionCode } from '#answer/words/en.ts';
+import { present } from '#basics/present.ts';
 import { decimals } from '#quantity/round.ts';
 import { emergencies, type HazardCode } from '#rig/hazard-codes.ts';
 import type { Stated } from '#rig/rig.ts';
@@ -147,8 +148,8 @@ const isAllowed =
 
 /** The whole answer of an emergency: what to do now, whom to call. No figure, no button, nothing kept. */
 function emergency(codes: readonly HazardCode[]): Reply {
-  const [headline, ...lines] = emergencyText(codes)!.split('\n');
-  return { headline: headline!, lines };
+  const [headline, ...lines] = present(emergencyText(codes)).split('\n');
+  return { headline: present(headline), lines };
 }
 
 /** Whether the answer's own first line stands before the warning: a no, or what a medical device comes to. */
@@ -169,13 +170,13 @@ export function safe(reply: Reply, danger: Danger): Reply {
   if (codes.length === 0) return reply;
   if (isEmergency(codes)) return emergency(codes);
   const left = body(reply, danger);
-  const main = hazardAnswer(codes[0]!);
+  const main = hazardAnswer(present(codes[0]));
   const covered = new Set(codes.flatMap(code => rules[code].covers ?? []));
   const said = [left.headline, ...(left.lines ?? [])].filter(isAllowed(codes)).slice(0, mostBeside);
   const told = (): string[] => {
     if (isSaid) return said;
     const [own, ...others] = said;
-    if (own === undefined || !isToldFirst(codes[0]!, left))
+    if (own === undefined || !isToldFirst(present(codes[0]), left))
       return [...warningLines(codes.slice(0, 2)), main.instead, ...said, main.defers];
     // An answer that says no with its amps says it better than the general line does.
     const warnings = warningLines(codes.slice(codes[0] === 'over-current' ? 1 : 0, 2));

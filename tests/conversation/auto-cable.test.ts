@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import type { Stated } from '#rig/rig.ts';
 import { interpretedAs } from './as-heard.ts';
 
@@ -9,7 +10,7 @@ function told(text: string, cable: NonNullable<Stated['cable']>, units = {}) {
     { cable: { lengthM: 5, ...cable } },
     { text },
   );
-  return intent.reply(ready!, { ...setting, units: { ...setting.units, ...units } });
+  return intent.reply(present(ready), { ...setting, units: { ...setting.units, ...units } });
 }
 
 describe('a size in mm may be the outside of auto cable', () => {
@@ -23,7 +24,7 @@ describe('a size in mm may be the outside of auto cable', () => {
   ])('%s', ([text, areaMm2, currentA, verdict]) => {
     const reply = told(text, { areaMm2, currentA });
     expect(reply.verdict).toBe(verdict);
-    expect(reply.lines!.join('\n').includes('get real')).toBe(verdict === 'tight');
+    expect(present(reply.lines).join('\n').includes('get real')).toBe(verdict === 'tight');
   });
 
   test('not where people measure in feet', () => {

@@ -1,11 +1,13 @@
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { asRead, withGearTold } from '#conversation/gear-told.ts';
 import { read } from '#language/reading.ts';
 import type { Stated } from '#rig/rig.ts';
 import { talk, value } from './talk.ts';
 
 const fridge: Stated = { loads: [{ name: 'fridge' }] };
-const told = (text: string, facts: Stated = fridge) => withGearTold(facts, read(text).recognised).loads![0]!;
+const told = (text: string, facts: Stated = fridge) =>
+  present(present(withGearTold(facts, read(text).recognised).loads)[0]);
 
 describe('what the words beside a fridge tell', () => {
   test.for<[text: string, want: object]>([
@@ -74,7 +76,7 @@ describe('whether the watts of a microwave go in', () => {
 
 describe('an inverter left on', () => {
   const isOn = (text: string) =>
-    withGearTold({ inverter: { powerW: 1500 } }, read(text).recognised).inverter!.isLeftOn;
+    present(withGearTold({ inverter: { powerW: 1500 } }, read(text).recognised).inverter).isLeftOn;
   test.for([
     '1500W inverter left on',
     'inverter always on',
@@ -116,7 +118,7 @@ describe('in answers', () => {
       'ann: my rig: fridge 4A, 200Ah lithium',
       'ann: how long will my 60L fridge run',
     ]);
-    expect(memory.frames.at(-1)!.facts.loads).toEqual([{ name: 'fridge', volumeL: 60, currentA: 4 }]);
+    expect(present(memory.frames.at(-1)).facts.loads).toEqual([{ name: 'fridge', volumeL: 60, currentA: 4 }]);
   });
 
   test('a three-way fridge on 12 V is warned of', () => {
@@ -134,7 +136,7 @@ describe('in answers', () => {
   test('watts that go in are no output', () => {
     const answer = ask('microwave 1000W input, 1500W inverter ok?');
     expect(value(answer, 'acLoad')).toBe(1000);
-    expect(answer.understood.loads![0]).not.toHaveProperty('isInput');
+    expect(answer.understood.loads?.[0]).not.toHaveProperty('isInput');
   });
 
   test('an inverter left on costs its idle draw', () => {

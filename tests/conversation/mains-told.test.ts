@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import type { Interpreted } from '#conversation/interpret.ts';
 import { gearIn } from '#rig/gear.ts';
 import { mainsVoltsIn, withoutMainsVolts } from '#rig/mains.ts';
@@ -29,7 +30,7 @@ describe('mains volts told are those of what runs on mains', () => {
       ...(systemVoltageV !== undefined && { systemVoltageV }),
     });
   const needW = ({ intent, ready, setting }: Interpreted) =>
-    intent.reply(ready!, setting).figures!.generatorPower!.value as number;
+    Number(intent.reply(present(ready), setting).figures?.generatorPower?.value);
 
   test.for([110, 120, 240])('%i V', volts => {
     const { facts, setting } = asked(volts);

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { chargePath } from '#intents/charge-path/intent.ts';
 import { chargeTime } from '#intents/charge-time/intent.ts';
 import { generator } from '#intents/generator/intent.ts';
@@ -35,7 +36,7 @@ describe('how long to charge', () => {
 
   test('every figure has a range that holds it', () => {
     const { figures } = reply(chargeTime, { batteries: agm(100, 50), chargers: [mains(20)] });
-    for (const f of Object.values(figures!)) {
+    for (const f of Object.values(present(figures))) {
       if (typeof f.value !== 'number' || !('low' in f)) throw new Error('a figure without a range');
       expect(f.low).toBeLessThanOrEqual(f.value);
       expect(f.high).toBeGreaterThanOrEqual(f.value);
@@ -199,7 +200,7 @@ describe('what generator', () => {
       low,
       value: likely,
       high,
-    } = reply(generator, { chargers: [mains(40), gen(2000)] }).figures!.generatorPower as {
+    } = reply(generator, { chargers: [mains(40), gen(2000)] }).figures?.generatorPower as {
       low: number;
       value: number;
       high: number;

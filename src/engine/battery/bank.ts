@@ -1,5 +1,6 @@
+import { present } from '#basics/present.ts';
 import type { Assumption } from '#quantity/range.ts';
-import type { Battery, Chemistry } from '#rig/rig.ts';
+import type { Battery, Chemistry, Facts } from '#rig/rig.ts';
 import { chemistryRow, powerBankCellV } from './tables.ts';
 
 /** Batteries joined to one: what the label of the whole would say. */
@@ -77,13 +78,17 @@ function seriesOf(blocks: readonly Block[], arrangement?: 'parallel' | 'series',
 function toldLimit(used: readonly Battery[], strings: number): Pick<Bank, 'maxCurrentA'> {
   const told = used.flatMap(b => (b.maxCurrentA === undefined ? [] : [b.maxCurrentA]));
   if (told.length === 0) return {};
-  return { maxCurrentA: used.length === 1 ? told[0]! * strings : Math.min(...told) * told.length };
+  return { maxCurrentA: used.length === 1 ? present(told[0]) * strings : Math.min(...told) * told.length };
 }
 
 function toldAge(used: readonly Battery[]): Pick<Bank, 'ageYears'> {
   const told = used.flatMap(b => (b.ageYears === undefined ? [] : [b.ageYears]));
   return told.length === 0 ? {} : { ageYears: Math.max(...told) };
 }
+
+/** A single battery of a known size as a bank: one to reckon with where none was told. */
+export const bankOfOne = (battery: Omit<Battery, 'count'> & { readonly capacityAh: number }): Bank =>
+  present(bankOf([{ ...battery, count: 1 }]), `a size above 0 Ah, not ${battery.capacityAh}`);
 
 /**
  * Joins batteries: in parallel Ah add, in series volts add and the smallest capacity counts.
@@ -121,3 +126,8 @@ export function bankOf(
     ...toldAge(used),
   };
 }
+
+/** The bank of a rig or a question, as it is told to be joined; undefined where no size was told. */
+export const bankIn = (
+  facts: Pick<Facts, 'batteries' | 'arrangement' | 'systemVoltageV'>,
+): Bank | undefined => bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV);

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Assumption } from '#quantity/range.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
@@ -92,13 +93,13 @@ export function sizeFactorAt(temperatureC: number): number {
   const table = leadAcidCapacityByTemperature;
   // Asked for in every run of every trip: a plain loop over the rows.
   for (let i = 0; i < table.length; i++) {
-    const row = table[i]!;
+    const row = present(table[i]);
     if (row[0] < temperatureC) continue;
     if (i === 0) return row[1];
-    const before = table[i - 1]!;
+    const before = present(table[i - 1]);
     return before[1] + ((row[1] - before[1]) * (temperatureC - before[0])) / (row[0] - before[0]);
   }
-  return table.at(-1)![1];
+  return present(table.at(-1))[1];
 }
 
 /**

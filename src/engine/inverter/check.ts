@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Assumption } from '#quantity/range.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
@@ -65,9 +66,9 @@ export function loadedVoltage(nominalV: number, isLithium: boolean | undefined):
     isLithium === undefined ? [12, 11.5, 12.8] : isLithium ? [12.8, 12.3, 13.2] : [12, 11.5, 12.4];
   return {
     name: 'loadedVoltage',
-    value: value! * blocks,
-    low: low! * blocks,
-    high: high! * blocks,
+    value: present(value) * blocks,
+    low: present(low) * blocks,
+    high: present(high) * blocks,
     unit: 'V',
     why: isLithium ? 'lithium under load' : `a ${12 * blocks} V battery under load`,
   };

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { type Appliance, applianceOf } from '#catalog/appliances.ts';
 import type { Load, StatedLoad } from '#rig/rig.ts';
 import { kindOf, powerShareFor } from './cooler.ts';
@@ -80,7 +81,7 @@ export function builtAs(load: Load): Built {
   }
   if (build === 'thermoelectric') {
     const { setPointC: _cools, surge: _starts, ...draws } = row;
-    return { row: { ...draws, powerW: applianceOf('thermoelectric cooler')!.powerW } };
+    return { row: { ...draws, powerW: present(applianceOf('thermoelectric cooler')).powerW } };
   }
   const kind = build === 'household' ? householdOf(load, row.setPointC) : kindOf(row.setPointC);
   const share = load.volumeL === undefined ? 1 : powerShareFor(load.volumeL, kind);

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
 import { chargeOfEnergy } from '../battery/rules.ts';
@@ -20,7 +21,7 @@ function hoursOn(reading: ReadLoad, use: Use, values: Values): number {
   const { load, key, row } = reading;
   // A compressor's hours are spread over the day.
   if (reading.runsH !== undefined) return 24;
-  if (hasHours(load)) return toldHours(load)!;
+  if (hasHours(load)) return present(toldHours(load));
   return row && !runsOn(reading, use) ? (values[`${key} hours a day`] ?? row.hoursPerDay[1]) : 24;
 }
 
@@ -44,7 +45,8 @@ export function usePerLoad(use: Use, values: Values, trace?: Trace): LoadUse[] {
     const { load } = reading;
     if (isWhole(load)) {
       const eachAh =
-        load.chargeAhPerDay ?? run(chargeOfEnergy, { E: load.energyWhPerDay!, V: use.voltageV }, trace);
+        load.chargeAhPerDay ??
+        run(chargeOfEnergy, { E: present(load.energyWhPerDay), V: use.voltageV }, trace);
       const chargeAh = eachAh * load.count;
       return { load, chargeAh, hours: 24, currentA: chargeAh / 24, duty: 1 };
     }
@@ -92,7 +94,8 @@ export function dayOf(use: Use, values: Values, trace?: Trace): Day {
 /** The same as told. */
 function toldDay(use: Use, values: Values, trace?: Trace): Day {
   if (use.dailyUseAh !== undefined || use.dailyUseWh !== undefined) {
-    const dailyUse = use.dailyUseAh ?? run(chargeOfEnergy, { E: use.dailyUseWh!, V: use.voltageV }, trace);
+    const dailyUse =
+      use.dailyUseAh ?? run(chargeOfEnergy, { E: present(use.dailyUseWh), V: use.voltageV }, trace);
     return { dailyUse, currentA: dailyUse / 24, peakA: dailyUse / 24, parts: [] };
   }
   const parts = usePerLoad(use, values, trace);

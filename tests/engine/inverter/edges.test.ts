@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { bankOf } from '#engine/battery/bank.ts';
 import { restVoltsAt } from '#engine/battery/rest.ts';
 import {
@@ -85,7 +86,7 @@ describe('from the battery', () => {
 
 describe('what a bank makes of a current', () => {
   const bank = (chemistry: Chemistry, count = 1, how?: 'series') =>
-    bankOf([{ count, capacityAh: 100, chemistry }], how)!;
+    present(bankOf([{ count, capacityAh: 100, chemistry }], how));
 
   test('at its limit it is not over it', () => {
     expect(fitsBank(bank('lfp'), 100)).toMatchObject({ fit: 'yes', limitA: 100, cutOutV: 10.5 });
