@@ -2,7 +2,7 @@ import { cools } from '#intents/facts.ts';
 import type { Mention } from '#language/recognise/mention.ts';
 import type { Recognised } from '#language/recognise/recognise.ts';
 import { isSameName } from '#rig/merge.ts';
-import type { Stated, StatedLoad } from '#rig/rig.ts';
+import type { Stated, StatedBattery, StatedLoad } from '#rig/rig.ts';
 import { isInputTold } from './input-told.ts';
 
 /**
@@ -131,12 +131,23 @@ function isLeftOn({ mentions, words, tokens }: Recognised): boolean {
 const mentionText = (mentions: readonly Mention[], at: number): string =>
   mentions.find(m => m.from === at)?.text ?? '';
 
+/** A battery told in mAh, and no volts with them: a power bank, whose label counts at the volts of its cells. */
+function cellTold(battery: StatedBattery, { mentions }: Recognised): StatedBattery {
+  const { capacityAh, voltageV } = battery;
+  if (capacityAh === undefined || voltageV !== undefined) return battery;
+  const isMilli = mentions.some(
+    ({ unit, value }) => unit === 'mAh' && Math.abs(value - capacityAh) < 1e-6 * capacityAh,
+  );
+  return isMilli ? { ...battery, isOfCell: true } : battery;
+}
+
 /** The facts with what the words beside their things tell of how they are built. */
 export function withGearTold(facts: Stated, recognised: Recognised): Stated {
-  const { loads, inverter } = facts;
-  if (!loads && !inverter) return facts;
+  const { loads, inverter, batteries } = facts;
+  if (!loads && !inverter && !batteries) return facts;
   return {
     ...facts,
+    ...(batteries && { batteries: batteries.map(battery => cellTold(battery, recognised)) }),
     ...(loads && { loads: loads.map(load => told(load, recognised)) }),
     ...(inverter && isLeftOn(recognised) && { inverter: { ...inverter, isLeftOn: true } }),
   };
@@ -144,11 +155,12 @@ export function withGearTold(facts: Stated, recognised: Recognised): Stated {
 
 /** The facts without it: as the message was read. */
 export function asRead(facts: Stated): Stated {
-  const { loads, inverter } = facts;
+  const { loads, inverter, batteries } = facts;
   const { isLeftOn: _on, ...plainInverter } = inverter ?? {};
   return {
     ...facts,
     ...(loads && { loads: loads.map(({ volumeL: _litres, build: _build, isInput: _in, ...load }) => load) }),
+    ...(batteries && { batteries: batteries.map(({ isOfCell: _cell, ...battery }) => battery) }),
     ...(inverter && { inverter: plainInverter }),
   };
 }

@@ -54,6 +54,8 @@ export const batterySchema = z.strictObject({
   energyWh: amount.optional(),
   chemistry: z.enum(chemistries).optional(),
   voltageV: amount.optional(),
+  /** Its Ah are at the volts of one lithium cell, as a power bank's mAh are. */
+  isOfCell: z.boolean().optional(),
   stateOfChargePercent: z.number().min(0).max(100).optional(),
   role: z.enum(['house', 'starter']).optional(),
   ageYears: z.number().min(0).max(60).optional(),

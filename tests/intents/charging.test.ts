@@ -200,7 +200,7 @@ describe('what generator', () => {
       low,
       value: likely,
       high,
-    } = reply(generator, { chargers: [mains(40), gen(2000)] }).figures?.generatorPower as {
+    } = present(reply(generator, { chargers: [mains(40), gen(2000)] }).figures?.generatorPower) as {
       low: number;
       value: number;
       high: number;
