@@ -1,4 +1,4 @@
-import { applianceOf } from '#catalog/appliances.ts';
+import { isPlateOutput } from '#intents/facts.ts';
 import type { Mention } from '#language/recognise/mention.ts';
 import type { Recognised } from '#language/recognise/recognise.ts';
 import type { StatedLoad } from '#rig/rig.ts';
@@ -33,7 +33,7 @@ function isIntoIt({ from, to }: Mention, { words, mentions }: Recognised): boole
  * "draws 1000 W", "1000 W off the wall".
  */
 export function isInputTold({ name, powerW }: StatedLoad, recognised: Recognised): boolean {
-  if (powerW === undefined || !applianceOf(name)?.inputFactor) return false;
+  if (powerW === undefined || !isPlateOutput(name)) return false;
   return recognised.mentions.some(
     m =>
       m.kind === 'amount' &&

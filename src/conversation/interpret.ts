@@ -236,10 +236,9 @@ function taken(
   // "Save it as my rig": what was just spoken of.
   const isSaved = intent.name === 'rig' && said.cues.has('save') && Object.keys(said.facts).length === 0;
   const heard = isSaved && lean.frame ? { ...said, facts: gearIn(lean.frame.facts) } : said;
-  // What is converted by mains volts keeps them.
   const toldV = heard.conversion ? undefined : mainsVoltsIn(heard.facts);
   const mainsV = toldV ?? (lean.extent === 'all' ? lean.frame?.mainsV : undefined);
-  const plain = toldV === undefined ? heard.facts : withoutMainsVolts(heard.facts);
+  const plain = heard.conversion ? heard.facts : withoutMainsVolts(heard.facts);
   const told = timed(resolved(plain, rig?.rig), memory, message);
   const { lent, passing, isDraw } = remembered(memory, message, heard, lean, rig?.rig);
   const isTurn = lean.extent === 'all' && lean.frame !== undefined && lent !== undefined;
