@@ -27,11 +27,19 @@ function patchLoad(old: StatedLoad, said: StatedLoad): StatedLoad {
   return { ...kept, ...said };
 }
 
-/** Loads: one of the same name is replaced, another joins. */
-function mergeLoads(old: readonly StatedLoad[], said: readonly StatedLoad[]): StatedLoad[] {
+/** Whether one name is the other with more said of it: "diesel heater" after "heater". */
+function isKindOf(a: string, b: string): boolean {
+  const [short = '', long = ''] = [a, b].map(singular).sort((x, y) => x.length - y.length);
+  return short !== '' && long.endsWith(` ${short}`);
+}
+
+/** Loads: one of the same name is replaced, another joins. What is changed for another kind of it is replaced too. */
+function mergeLoads(old: readonly StatedLoad[], said: readonly StatedLoad[], mode: MergeMode): StatedLoad[] {
   const merged = [...old];
   for (const load of said) {
-    const at = merged.findIndex(l => isSameName(l.name, load.name));
+    const named = merged.findIndex(l => isSameName(l.name, load.name));
+    const isOther = mode === 'change' && named < 0 && hasDraw(load);
+    const at = isOther ? merged.findIndex(l => isKindOf(l.name, load.name)) : named;
     if (at < 0) merged.push(load);
     else merged[at] = patchLoad(present(merged[at]), load);
   }
@@ -56,8 +64,9 @@ export function mergeBatteries(
   }
   if (said.length > 1) return [...said];
   const [{ count, ...rest }] = said as [StatedBattery];
-  // "Two of those" says how many; a bare "lithium" doesn't say one.
-  const patch = count !== undefined && count > 1 && old.length === 1 ? { ...rest, count } : rest;
+  // "Two of those" says how many, "what if only one" too; a bare "lithium" doesn't say one.
+  const least = mode === 'change' ? 1 : 2;
+  const patch = count !== undefined && count >= least && old.length === 1 ? { ...rest, count } : rest;
   return old.map(b =>
     isStarter(b) === isStarter(present(said[0])) || present(said[0]).role === undefined
       ? { ...b, ...patch }
@@ -122,7 +131,7 @@ const twoWays = [
 export function mergeFacts(old: Stated, said: Stated, mode: MergeMode = 'state'): Stated {
   const merged: Stated = { ...old, ...said };
   if (said.loads) {
-    merged.loads = mergeLoads(old.loads ?? [], said.loads);
+    merged.loads = mergeLoads(old.loads ?? [], said.loads, mode);
     if (said.dailyUseAh === undefined) delete merged.dailyUseAh;
     if (said.dailyUseWh === undefined) delete merged.dailyUseWh;
   } else if (said.dailyUseAh !== undefined || said.dailyUseWh !== undefined) {
