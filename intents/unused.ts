@@ -26,6 +26,7 @@ const apart: ReadonlySet<string> = new Set([
   'role',
   'isAverage',
   'isInput',
+  'isOfCell',
   'isRoundTrip',
   'build',
   'until',

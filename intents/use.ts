@@ -11,6 +11,7 @@ import {
   isPerhapsThreeWay,
   isThreeWay,
   isWhole,
+  runningHours,
   type Use,
 } from '#engine/loads/reading.ts';
 import { airAboutFridge } from '#engine/solar/air.ts';
@@ -76,6 +77,16 @@ function threeWayNote(facts: Facts, words: Speech): string | undefined {
  */
 export function readingNote(facts: Facts, words: Speech = english): string | undefined {
   const threeWay = threeWayNote(facts, words);
+  const timed = facts.loads?.find(l => coolingReading(l) === 'hours');
+  if (timed) {
+    const gaps = { thing: timed.name, hours: words.significant(present(runningHours(timed))) };
+    const note = words.say(
+      'reading-hours',
+      'I’ve taken {hours} h a day as the time the {thing}’s compressor runs.',
+      gaps,
+    );
+    return threeWay ? `${note} ${threeWay}` : note;
+  }
   const load = facts.loads?.find(l => coolingReading(l) === 'running');
   if (!load) return threeWay;
   const airC = facts.ambientC ?? 25;

@@ -68,6 +68,8 @@ export interface CableSize extends Explored<CableKey> {
   readonly isTooMuch: boolean;
   /** "6 mm auto" beside "6 mm²": the drop on the real square, where both were named. */
   readonly square?: Drop & { readonly areaMm2: number };
+  /** The same on auto cable of that number, where "6 mm" may be either. */
+  readonly asAuto?: CableSize;
   /** Copper in auto cable of the trade size that sounds like the size told or chosen, mm². */
   readonly autoAreaMm2: number;
 }
@@ -89,6 +91,24 @@ const unitOf = (
   facts.cable?.areaMm2 === undefined
     ? 'gauge'
     : 'metric';
+
+/** Trade sizes of auto cable, mm. */
+const autoSizes = { least: 2, most: 8 };
+
+/**
+ * Whether the size told may be the outside of auto cable, where people measure in metres: "6 mm", not "6 mm²".
+ */
+function isPerhapsAuto(
+  { cable }: Facts,
+  { parsed, units }: Pick<RequestContext, 'parsed' | 'units'>,
+): boolean {
+  const { areaMm2, autoCableMm } = cable ?? {};
+  if (areaMm2 === undefined || autoCableMm !== undefined || units.length === 'ft' || units.cable === 'awg')
+    return false;
+  const isSold = areaMm2 >= autoSizes.least && areaMm2 <= autoSizes.most;
+  const told = parsed.recognised.mentions.filter(m => m.kind === 'amount' && m.told === areaMm2);
+  return isSold && told.some(m => m.unit === 'mm') && !told.some(m => m.unit === 'mm²');
+}
 
 /** The cable to take (mm²) for a run, or the drop (V, %) on the one that was told. */
 export function computeCableSize(
@@ -173,6 +193,12 @@ export function computeCableSize(
     isTooMuch,
     square:
       cable.autoCableMm !== undefined ? squareBeside(cable.areaMm2 ?? cable.autoCableMm, about) : undefined,
+    asAuto: isPerhapsAuto(facts, setting)
+      ? computeCableSize(
+          { ...facts, cable: { ...cable, areaMm2: undefined, autoCableMm: cable.areaMm2 } },
+          setting,
+        )
+      : undefined,
     autoAreaMm2: autoCableAreaMm2(cable.autoCableMm ?? present(conductor).areaMm2),
   };
 }

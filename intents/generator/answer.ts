@@ -4,7 +4,7 @@ import { lasting, span } from '#answer/say.ts';
 import { present } from '#basics/present.ts';
 import { decimals, plain } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
-import { enough, figure, reasons } from '../figures.ts';
+import { figure, reasons } from '../figures.ts';
 import { siteOf } from '../sun.ts';
 import type { Generator } from './compute.ts';
 
@@ -68,7 +68,6 @@ function vaNote({ hasCharger, figures, hasMotor, ranked }: Generator): string | 
 export function answerGenerator(facts: Facts, result: Generator, isNoiseAsked = false): Reply {
   const { generatorPower, chargeTime, chargeNeeded, chargeCurrent } = result.figures;
   const hasPower = generatorPower.value > 0;
-  // "No" where even the likely need is beyond it and nothing can be turned down: a charger merely gives less.
   const fits = result.ratingW === undefined || !hasPower ? null : enoughFor(result);
   const isTime = chargeTime.value > 0 && Number.isFinite(chargeTime.value);
   const lines = [
@@ -103,16 +102,9 @@ export function answerGenerator(facts: Facts, result: Generator, isNoiseAsked = 
   };
 }
 
-const enoughFor = ({ figures, ratingW }: Generator): Exclude<Verdict, null> => {
-  const { value, low, high } = figures.generatorPower;
-  // What it gives without a break is a limit: a likely need above it is no.
-  if (value > present(ratingW)) return 'no';
-  return enough(
-    {
-      value: present(ratingW),
-      low: (present(ratingW) * value) / high,
-      high: (present(ratingW) * value) / low,
-    },
-    value,
-  );
-};
+/** Yes where it gives even the high end of what is needed, no where not even the low end. */
+function enoughFor({ figures, ratingW }: Generator): Exclude<Verdict, null> {
+  const { low, high } = figures.generatorPower;
+  if (high <= present(ratingW)) return 'yes';
+  return low > present(ratingW) ? 'no' : 'tight';
+}

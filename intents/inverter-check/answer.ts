@@ -70,6 +70,12 @@ function trouble(result: InverterCheck, setting: RequestContext, w: Speech): str
       'one go takes about {use} Ah, and the battery has about {usable} Ah to use when full',
       gaps,
     );
+  if (result.surge === 'tight' && !result.isSurgeTold)
+    return w.say(
+      'hard-start',
+      'it runs at {run} W, but a hard start may take {hardest} W: check its surge rating',
+      { ...gaps, hardest: w.decimals(result.hardestW, -1) },
+    );
   if (result.surge !== 'yes' && result.surge !== undefined)
     return w.say(
       'over-surge',

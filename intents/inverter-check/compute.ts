@@ -30,6 +30,9 @@ export interface InverterCheck extends Explored<InverterKey> {
   readonly loads: readonly Load[];
   readonly ratingW?: number;
   readonly surgeW?: number;
+  /** Watts of the hardest start of its kind, W. */
+  readonly hardestW: number;
+  readonly isSurgeTold: boolean;
   /** The smallest usual inverter that runs and starts it all, W. */
   readonly neededW: number;
   readonly rating?: Fit;
@@ -100,9 +103,10 @@ export function computeInverterCheck(
   });
   const { acLoad, startLoad, batteryCurrent, batteryUse, usableCapacity } = explored.figures;
   const isKnown = ratingW !== undefined && loads.length > 0;
+  const hardestW = startingW(outlet, likelyOf(assumptions), undefined, true);
   const isStartTold = loads.some(load => load.startsPowerW !== undefined);
   const rating = isKnown ? fitsRating(acLoad.value, ratingW) : undefined;
-  const surge = isKnown ? fitsSurge(startLoad.value, ratingW, surgeW, isStartTold) : undefined;
+  const surge = isKnown ? fitsSurge(startLoad.value, ratingW, surgeW, isStartTold, hardestW) : undefined;
   const bankFit = bank && fitsBank(bank, batteryCurrent.value, facts.ambientC);
   const drains =
     bank && batteryUse.value > 0 ? drainOf(batteryUse.value, usableCapacity.value, bank) : undefined;
@@ -116,6 +120,8 @@ export function computeInverterCheck(
     loads,
     ratingW,
     surgeW: surgeW ?? (ratingW === undefined ? undefined : surgeFactor * ratingW),
+    hardestW,
+    isSurgeTold: surgeW !== undefined,
     neededW: inverterFor(acLoad.value, startLoad.value),
     rating,
     surge,

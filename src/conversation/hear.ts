@@ -15,6 +15,7 @@ import {
   valuesOf,
 } from '#language/talk.ts';
 import { isSameName } from '#rig/merge.ts';
+import { beyondBelief } from './beyond.ts';
 import { meantBy } from './buttons.ts';
 import { withGearTold } from './gear-told.ts';
 import type { Memory } from './memory.ts';
@@ -112,7 +113,12 @@ function heard(parsed: ParsedMessage): Heard {
   const { tokens, mentions } = parsed.recognised;
   const foreign: Issue[] = isOtherScript(tokens) ? [{ code: 'other-language' }] : [];
   const cues = new Set([...parsed.cues, ...spokenOf(mentions)]);
-  return { ...parsed, facts: withGearTold(facts, parsed.recognised), cues, issues: [...issues, ...foreign] };
+  return {
+    ...parsed,
+    facts: withGearTold(facts, parsed.recognised),
+    cues,
+    issues: [...issues, ...beyondBelief(parsed), ...foreign],
+  };
 }
 
 /** Longer messages are cut: no chat sends any. */

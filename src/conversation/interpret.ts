@@ -10,6 +10,7 @@ import { type Worked, worked } from '#intents/unused.ts';
 import type { Cue } from '#language/words/en/cues.ts';
 import { gearIn } from '#rig/gear.ts';
 import type { HazardCode } from '#rig/hazard-codes.ts';
+import { mainsVoltsIn, withoutMainsVolts } from '#rig/mains.ts';
 import type { Claim, Facts, LearnedOfRig, Stated } from '#rig/rig.ts';
 import { type Missing, missingOf } from './ask-back.ts';
 import { answeringBack } from './asked-back.ts';
@@ -48,6 +49,8 @@ export interface Interpreted {
   readonly ready?: Facts;
   readonly missing: readonly Missing[];
   readonly setting: RequestContext;
+  /** Mains volts told with the question or the one that it turns, V. */
+  readonly mainsV?: number;
   /** The question that it leans on. */
   readonly frame?: Frame;
   readonly lent?: Lent;
@@ -233,7 +236,10 @@ function taken(
   // "Save it as my rig": what was just spoken of.
   const isSaved = intent.name === 'rig' && said.cues.has('save') && Object.keys(said.facts).length === 0;
   const heard = isSaved && lean.frame ? { ...said, facts: gearIn(lean.frame.facts) } : said;
-  const told = timed(resolved(heard.facts, rig?.rig), memory, message);
+  const toldV = heard.conversion ? undefined : mainsVoltsIn(heard.facts);
+  const mainsV = toldV ?? (lean.extent === 'all' ? lean.frame?.mainsV : undefined);
+  const plain = heard.conversion ? heard.facts : withoutMainsVolts(heard.facts);
+  const told = timed(resolved(plain, rig?.rig), memory, message);
   const { lent, passing, isDraw } = remembered(memory, message, heard, lean, rig?.rig);
   const isTurn = lean.extent === 'all' && lean.frame !== undefined && lent !== undefined;
   const base = isTurn ? turned(present(lean.frame), lent, { ...heard, facts: told }) : told;
@@ -262,16 +268,22 @@ function taken(
   const turning = asked(heard, lean);
   const cues = again ? new Set([...turning.cues, ...((again.cues ?? []) as Cue[])]) : turning.cues;
   // Readings that were not taken are no part of what is kept to answer again.
-  const setting = settingOf(memory, message, { ...turning, cues, options: [] }, options, {
-    recalled: again ? new Set(again.recalled as (keyof Stated)[]) : filled.recalled,
-    owner: isLentBank ? lentNow.who : ofRig,
-    claims,
-    units: unitsFor(memory, said, lean.frame),
-    argued: intent.isArgument ? arguedIn(memory, lean.frame) : undefined,
-    learned,
-    before: isTurn ? beforeOf(intent, present(lean.frame), learned) : undefined,
-    subject,
-  });
+  const setting = settingOf(
+    memory,
+    message,
+    { ...turning, cues, options: [] },
+    {
+      recalled: again ? new Set(again.recalled as (keyof Stated)[]) : filled.recalled,
+      owner: isLentBank ? lentNow.who : ofRig,
+      claims,
+      mainsV: mainsV ?? memory.settings.mainsV ?? options.mainsV ?? 230,
+      units: unitsFor(memory, said, lean.frame),
+      argued: intent.isArgument ? arguedIn(memory, lean.frame) : undefined,
+      learned,
+      before: isTurn ? beforeOf(intent, present(lean.frame), learned) : undefined,
+      subject,
+    },
+  );
   return {
     intent,
     heard,
@@ -279,6 +291,7 @@ function taken(
     ready: parsed.success ? withLearned(parsed.data, learned) : undefined,
     missing: missingOf(parsed),
     setting,
+    mainsV,
     frame: lean.frame,
     lent: lentNow,
     two,

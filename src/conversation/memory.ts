@@ -53,6 +53,8 @@ export const frameSchema = z.strictObject({
   subject: z.string().max(40).optional(),
   /** What it was told in, where that isn't the usual. */
   units: unitsSchema.optional(),
+  /** Mains volts told with it, V. */
+  mainsV: z.number().optional(),
   /** Dangers that it spoke of: what turns it is told of them too. */
   hazards: z.array(z.enum(hazardCodes)).max(hazardCodes.length).optional(),
   /** What the question back was about, where the bot asked one: the names of the missing needs. */

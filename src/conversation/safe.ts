@@ -14,6 +14,8 @@ interface Rule {
   /** Questions whose figures are not given at all, unless `unless` holds. */
   readonly withholds?: readonly IntentName[];
   readonly unless?: (facts: Stated) => boolean;
+  /** Questions that its own words answer with no. */
+  readonly denies?: readonly IntentName[];
   /** General cautions that the danger's own words say better. */
   readonly covers?: readonly CautionCode[];
 }
@@ -50,7 +52,12 @@ const rules: Readonly<Record<HazardCode, Rule>> = {
   'over-current': { refuses: 'all' },
   'cold-charge': { refuses: charging, withholds: ['charge-time', 'generator'], covers: ['lithium-cold'] },
   'generator-inside': { refuses: [...charging, 'unclear'], covers: ['carbon-monoxide'] },
-  'mixed-parallel': { refuses: 'all', withholds: ['battery-bank'], covers: ['mixed-batteries'] },
+  'mixed-parallel': {
+    refuses: 'all',
+    withholds: ['battery-bank'],
+    denies: ['battery-bank'],
+    covers: ['mixed-batteries'],
+  },
   medical: { refuses: [], covers: ['medical'] },
   'jump-start': { refuses: 'all' },
   // Whether it still starts is judged by its own limit.
@@ -108,9 +115,9 @@ const isRefusedBy = ({ refuses }: Rule, intent: IntentName): boolean =>
   refuses === 'all' || refuses.includes(intent);
 
 /** An answer without its figures, where giving them makes it worse. */
-const bare = ({ remember, rig }: Reply, wasYesNo: boolean): Reply => ({
+const bare = ({ remember, rig }: Reply, isNo: boolean): Reply => ({
   headline: '',
-  ...(wasYesNo && { verdict: 'no' as const }),
+  ...(isNo && { verdict: 'no' as const }),
   ...(remember && { remember }),
   ...(rig && { rig }),
 });
@@ -122,9 +129,10 @@ function body(reply: Reply, { codes, intent, facts, isBack }: Danger): Reply {
     ({ withholds, unless }) => withholds?.includes(intent) && unless?.(facts) !== true,
   );
   const isRefused = own.some(rule => isRefusedBy(rule, intent));
+  const isDenied = own.some(({ denies }) => denies?.includes(intent));
   const wasYesNo = reply.verdict !== undefined && reply.verdict !== null;
   const isSoft = reply.verdict === 'yes' || reply.verdict === 'tight';
-  if (isWithheld || (isRefused && (isSoft || isBack))) return bare(reply, wasYesNo);
+  if (isWithheld || (isRefused && (isSoft || isBack))) return bare(reply, wasYesNo || isDenied);
   if (codes.includes('medical') && reply.verdict === 'yes')
     return isSpare(reply, facts)
       ? { ...reply, headline: reply.headline.replace(/^Yes[:,] /, 'Enough, with half again to spare: ') }

@@ -29,6 +29,12 @@ describe('what the words beside a fridge tell', () => {
     ['fridge on 12V', {}],
     ['3 way fridge', { build: 'three-way' }],
     ['two way radio and a fridge', {}],
+    ['thermoelectric fridge', { build: 'thermoelectric' }],
+    ['a peltier fridge, 4A', { build: 'thermoelectric' }],
+    ['fridge without a compressor', { build: 'thermoelectric' }],
+    ['12V fridge, no compressor', { build: 'thermoelectric' }],
+    ['compressor fridge', {}],
+    ['no solar, a fridge with a compressor', {}],
   ])('%s', ([text, want]) => {
     expect(told(text)).toEqual({ name: 'fridge', ...want });
   });
@@ -40,6 +46,31 @@ describe('what the words beside a fridge tell', () => {
 
   test('nothing of it is told of what does not cool', () => {
     expect(told('20L kettle', { loads: [{ name: 'kettle' }] })).toEqual({ name: 'kettle' });
+  });
+});
+
+describe('whether the watts of a microwave go in', () => {
+  const isInput = (text: string, name = 'microwave') =>
+    told(text, { loads: [{ name, powerW: 1100 }] }).isInput ?? false;
+  test.for([
+    'microwave 1100W input',
+    'microwave, input 1100W',
+    'the microwave draws 1100W',
+    'microwave that pulls about 1100 watts',
+    'microwave, 1100W off the wall',
+    'the microwave takes 1.1kW from the socket',
+    'microwave, power consumption 1100W',
+    '700W microwave, its label says 1100W input',
+  ])('%s', text => expect(isInput(text)).toBe(true));
+  test.for([
+    '1100W microwave',
+    'microwave 1100 watts on a 2000W inverter',
+    'how much does a 1100W microwave draw',
+    '1100W microwave, lamp draws 20W',
+    'microwave 1100W, 1500W input from solar',
+  ])('not: %s', text => expect(isInput(text)).toBe(false));
+  test('of other things it says nothing new', () => {
+    expect(isInput('kettle draws 1100W', 'kettle')).toBe(false);
   });
 });
 
@@ -96,6 +127,18 @@ describe('in answers', () => {
     expect(value(answer, 'runTime')).toBeLessThan(6);
   });
 
+  test('without a compressor it draws all the time', () => {
+    const answer = ask('thermoelectric cool box 5A, 100Ah agm, how long');
+    expect(value(answer, 'dailyUse')).toBeCloseTo(120, 6);
+    expect(answer.understood.loads).toEqual([{ name: expect.any(String), currentA: 5 }]);
+  });
+
+  test('watts that go in are no output', () => {
+    const answer = ask('microwave 1000W input, 1500W inverter ok?');
+    expect(value(answer, 'acLoad')).toBe(1000);
+    expect(answer.understood.loads?.[0]).not.toHaveProperty('isInput');
+  });
+
   test('an inverter left on costs its idle draw', () => {
     const facts = 'What do I use a day: lights 1A 5h, 1500W inverter';
     expect(value(ask(`${facts} left on`), 'dailyUse')).toBeGreaterThan(
@@ -110,7 +153,7 @@ describe('in answers', () => {
 
 test('as it was read: nothing is left of it', () => {
   const facts: Stated = {
-    loads: [{ name: 'fridge', volumeL: 80, build: 'household', powerW: 100 }],
+    loads: [{ name: 'fridge', volumeL: 80, build: 'household', powerW: 100, isInput: true }],
     inverter: { powerW: 1000, isLeftOn: true },
     durationH: 3,
   };

@@ -196,6 +196,21 @@ describe('what generator', () => {
   test('for a charger: yes, tight, no', () => {
     const verdict = (powerW: number) => reply(generator, { chargers: [mains(40), gen(powerW)] }).verdict;
     expect([verdict(2000), verdict(1000), verdict(600)]).toEqual(['yes', 'tight', 'no']);
+    const {
+      low,
+      value: likely,
+      high,
+    } = present(reply(generator, { chargers: [mains(40), gen(2000)] }).figures?.generatorPower) as {
+      low: number;
+      value: number;
+      high: number;
+    };
+    expect([verdict(high), verdict(likely - 1), verdict(low), verdict(low - 1)]).toEqual([
+      'yes',
+      'tight',
+      'tight',
+      'no',
+    ]);
   });
 
   test('none told: the next usual size, a tenth to spare', () => {

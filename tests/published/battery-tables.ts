@@ -5,10 +5,10 @@ import {
   chemistryTable,
   dailyDepth,
   leadAcidCapacityByTemperature,
-  powerBankCellV,
   starterReserve,
 } from '#engine/battery/tables.ts';
 import { bankAssumptions, sizeFactorAt, temperatureFactor } from '#engine/battery/usable.ts';
+import { powerBankCellV } from '#rig/cell.ts';
 import { cells, type Row, row } from './row.ts';
 
 const { agm, gel, flooded, lfp } = chemistryTable;

@@ -1,7 +1,8 @@
 import { present } from '#basics/present.ts';
+import { powerBankCellV } from '#rig/cell.ts';
 import type { Battery, Chemistry, Facts } from '#rig/rig.ts';
 import type { Assumption } from '../assumption.ts';
-import { chemistryRow, powerBankCellV } from './tables.ts';
+import { chemistryRow } from './tables.ts';
 
 /** Batteries joined to one: what the label of the whole would say. */
 export interface Bank {
@@ -13,6 +14,8 @@ export interface Bank {
   readonly isChemistryAssumed: boolean;
   /** Unlike types or sizes in one bank. */
   readonly isMixed: boolean;
+  /** A power bank, whose electronics take a part of it. */
+  readonly isOfCell?: boolean;
   readonly count: number;
   /** How many stand in series in one string. */
   readonly inSeries?: number;
@@ -41,12 +44,13 @@ interface Block {
   readonly chemistry: Chemistry;
 }
 
-const isCell = (voltageV?: number): boolean => voltageV !== undefined && voltageV > 3.4 && voltageV < 3.9;
+const isCell = ({ voltageV, isOfCell }: Battery): boolean =>
+  isOfCell === true || (voltageV !== undefined && voltageV > 3.4 && voltageV < 3.9);
 
 /** Each battery by itself; one told in Wh becomes Ah at its nominal voltage, and so does a power bank, whose Ah are at 3.7 V. Those without a size are left out. */
 const blocksOf = (batteries: readonly Battery[], chemistry: Chemistry): Block[] =>
   batteries.flatMap(b => {
-    const isBank = isCell(b.voltageV);
+    const isBank = isCell(b);
     const voltageV = nominalVoltage(isBank ? undefined : b.voltageV, b.chemistry ?? chemistry);
     const labelAh = b.capacityAh ?? (b.energyWh === undefined ? undefined : b.energyWh / voltageV);
     const capacityAh =
@@ -103,7 +107,7 @@ export function bankOf(
   const house = batteries.filter(b => b.role !== 'starter');
   const used = house.length > 0 ? house : batteries;
   const first = used.find(b => b.chemistry !== undefined);
-  const isPack = used.some(b => b.energyWh || isCell(b.voltageV));
+  const isPack = used.some(b => b.energyWh || isCell(b));
   const chemistry = first?.chemistry ?? (isPack ? 'lfp' : 'agm');
   const blocks = blocksOf(used, chemistry);
   const [one] = blocks;
@@ -120,6 +124,7 @@ export function bankOf(
       b => b.chemistry !== one.chemistry || b.capacityAh !== one.capacityAh || b.voltageV !== one.voltageV,
     ),
     count: blocks.length,
+    ...(used.every(b => b.isOfCell) && { isOfCell: true }),
     inSeries,
     stateOfChargePercent: used.find(b => b.stateOfChargePercent !== undefined)?.stateOfChargePercent,
     ...toldLimit(used, blocks.length / inSeries),

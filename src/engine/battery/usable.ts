@@ -27,20 +27,27 @@ export function ageAssumption({
   return { name: 'age', value, low, high, unit: '', why: `${ageYears} years old, common practice` };
 }
 
+/** Share of a power bank's label that comes out at its socket: likely, low, high. Common practice. */
+const powerBankShare = [0.85, 0.8, 0.9] as const;
+
 /**
  * What has to be taken for granted of a bank: how deep it may go, its Peukert exponent, its age.
  * A depth that the person said (percent) is taken as said.
  * @param temperature of the battery, where it has to be taken (`temperature.ts`)
  */
 export function bankAssumptions(
-  bank: Pick<Bank, 'chemistry' | 'isChemistryAssumed' | 'ageYears' | 'learnedShare'>,
+  bank: Pick<Bank, 'chemistry' | 'isChemistryAssumed' | 'ageYears' | 'learnedShare' | 'isOfCell'>,
   depthPercent?: number,
   temperature?: Assumption,
 ): Assumption[] {
   const row = chemistryRow(bank.chemistry);
-  const [value, low, high] = row.depth;
+  const [value, low, high] = bank.isOfCell ? powerBankShare : row.depth;
   const [k, kLow, kHigh] = row.peukert;
-  const named = bank.isChemistryAssumed ? `${row.name}, as you didn't say` : row.name;
+  const named = bank.isOfCell
+    ? 'a power bank'
+    : bank.isChemistryAssumed
+      ? `${row.name}, as you didn't say`
+      : row.name;
   const said = depthPercent === undefined ? undefined : depthPercent / 100;
   return [
     {

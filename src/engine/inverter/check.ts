@@ -15,6 +15,9 @@ const tightShare = 0.95;
 /** Surge rating as a multiple of the continuous one, where it is not told. Common practice. */
 export const surgeFactor = 2;
 
+/** A surge rating that nobody told is sure up to this multiple of the continuous one. Common practice. */
+const sureSurge = 1.5;
+
 /** Starting powers are typical ones: only well above the surge rating a motor surely won't start. Common practice. */
 const surelyTooMuch = 1.5;
 
@@ -34,12 +37,21 @@ export function fitsRating(runW: number, ratingW: number): Fit {
 /**
  * Whether motors start within the surge rating.
  * @param isTold the start is told, not typical of the thing: then a surge rating that was told is a limit
+ * @param hardestW the same of motors that start as hard as any of their kind, for a surge rating that nobody told
  */
-export function fitsSurge(startW: number, ratingW: number, toldSurgeW?: number, isTold = false): Fit {
+export function fitsSurge(
+  startW: number,
+  ratingW: number,
+  toldSurgeW?: number,
+  isTold = false,
+  hardestW = startW,
+): Fit {
   const surgeW = toldSurgeW ?? surgeFactor * ratingW;
   const isLimit = isTold && toldSurgeW !== undefined;
   if (startW > (isLimit ? 1 : surelyTooMuch) * surgeW) return 'no';
-  return startW > surgeW ? 'tight' : 'yes';
+  const isSure =
+    toldSurgeW === undefined ? Math.max(startW, hardestW) <= sureSurge * ratingW : startW <= toldSurgeW;
+  return isSure ? 'yes' : 'tight';
 }
 
 /** The smallest usual inverter that runs and starts these, W. */

@@ -19,6 +19,8 @@ export type { Use } from './reading.ts';
 /** Hours a day (h) that a load is on: as told, else typical, else all day. */
 function hoursOn(reading: ReadLoad, use: Use, values: Values): number {
   const { load, key, row } = reading;
+  // A compressor's hours are spread over the day.
+  if (reading.runsH !== undefined) return 24;
   if (hasHours(load)) return present(toldHours(load));
   return row && !runsOn(reading, use) ? (values[`${key} hours a day`] ?? row.hoursPerDay[1]) : 24;
 }
@@ -27,6 +29,7 @@ function hoursOn(reading: ReadLoad, use: Use, values: Values): number {
 function dutyOf(reading: ReadLoad, use: Use, values: Values, trace?: Trace): number {
   const { load } = reading;
   if (load.dutyPercent !== undefined) return load.dutyPercent / 100;
+  if (reading.runsH !== undefined) return reading.runsH / 24;
   if (!reading.cycles) return 1;
   return dutyAt(coolerOf(reading, use, values), use.ambientC ?? values.ambientC ?? 25, trace);
 }
@@ -35,7 +38,9 @@ function dutyOf(reading: ReadLoad, use: Use, values: Values, trace?: Trace): num
 export function usePerLoad(use: Use, values: Values, trace?: Trace): LoadUse[] {
   const readings = readLoads(use);
   // One inverter waits for all compressors.
-  const waitsFor = readings.find(({ load, cycles }) => load.supply === 'ac' && cycles);
+  const waitsFor = readings.find(
+    ({ load, cycles, runsH }) => load.supply === 'ac' && (cycles || runsH !== undefined),
+  );
   const parts = readings.map(reading => {
     const { load } = reading;
     if (isWhole(load)) {

@@ -47,7 +47,9 @@ describe('the trade’s own check', () => {
   });
 
   test('surge rating: twice the rating where none is told', () => {
-    expect(fitsSurge(1900, 1000)).toBe('yes');
+    expect(fitsSurge(1400, 1000)).toBe('yes');
+    expect(fitsSurge(1900, 1000)).toBe('tight');
+    expect(fitsSurge(1900, 1000, 2000)).toBe('yes');
     expect(fitsSurge(2500, 1000)).toBe('tight');
     expect(fitsSurge(3500, 1000)).toBe('no');
     expect(fitsSurge(1900, 1000, 1500)).toBe('tight');

@@ -33,7 +33,11 @@ describe('sizes', () => {
     expect(fitsRating(950, 1000)).toBe('yes');
     expect(fitsRating(1000, 1000)).toBe('tight');
     expect(fitsRating(1000.1, 1000)).toBe('no');
-    expect(fitsSurge(2000, 1000)).toBe('yes');
+    expect(fitsSurge(1500, 1000)).toBe('yes');
+    expect(fitsSurge(1500.1, 1000)).toBe('tight');
+    expect(fitsSurge(2000, 1000, 2000)).toBe('yes');
+    expect(fitsSurge(1200, 1000, undefined, false, 1600)).toBe('tight');
+    expect(fitsSurge(1200, 1000, 1500, false, 1600)).toBe('yes');
     expect(fitsSurge(3000, 1000)).toBe('tight');
     expect(fitsSurge(3000.1, 1000)).toBe('no');
   });
