@@ -1,5 +1,5 @@
+import type { Assumption } from '#engine/assumption.ts';
 import { type Bank, bankIn } from '#engine/battery/bank.ts';
-import type { Assumption } from '#quantity/range.ts';
 import type { Facts, LearnedOfRig } from '#rig/rig.ts';
 
 const parts = { learnedDraw: 'draw', learnedSun: 'sun' } as const;

@@ -1,6 +1,7 @@
 import { english, type Speech } from '#answer/speech.ts';
 import { present } from '#basics/present.ts';
 import { applianceOf } from '#catalog/appliances.ts';
+import type { Assumption } from '#engine/assumption.ts';
 import { builtAs } from '#engine/loads/build.ts';
 import { dutyAt, usualCooler } from '#engine/loads/cooler.ts';
 import {
@@ -14,7 +15,6 @@ import {
   type Use,
 } from '#engine/loads/reading.ts';
 import { airAboutFridge } from '#engine/solar/air.ts';
-import type { Assumption } from '#quantity/range.ts';
 import { decimals } from '#quantity/round.ts';
 import type { Facts, Load } from '#rig/rig.ts';
 import { learnedAssumption } from './learned.ts';

@@ -2,6 +2,7 @@ import type { WiringChart } from '#answer/chart/chart.ts';
 import { sentence } from '#answer/say.ts';
 import { cautions } from '#answer/words/en.ts';
 import { present } from '#basics/present.ts';
+import { unhandled } from '#basics/unhandled.ts';
 import { plain, significant } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import { describeBattery, describeCharger, describeLoad, describePanels } from '../describe.ts';
@@ -23,8 +24,10 @@ function nameOf(facts: Facts, { kind, figures }: CableSize): string {
       );
     case 'solar':
       return present(facts.solar).map(describePanels).join(' + ');
-    default:
+    case 'told':
       return `${significant(figures.current.value)} A`;
+    default:
+      return unhandled(kind);
   }
 }
 

@@ -1,4 +1,5 @@
 import { present } from '#basics/present.ts';
+import type { Assumption } from '#engine/assumption.ts';
 import { type FuseType, fuseSource, fuseTypeFor, sourceOf } from '#engine/cable/breaking.ts';
 import { choosePair, type Drop, dropOn, type Pair, type Run } from '#engine/cable/choose.ts';
 import {
@@ -23,7 +24,7 @@ import { panelFuse } from '#engine/cable/fuse-kinds.ts';
 import { bundleShareOf, carriesA, surroundingAssumptions } from '#engine/cable/surroundings.ts';
 import { type CircuitUse, dropLimits } from '#engine/cable/tables.ts';
 import { type Explored, explore, likelyOf } from '#engine/explore.ts';
-import type { Assumption, Range } from '#quantity/range.ts';
+import type { Range } from '#quantity/range.ts';
 import type { Facts } from '#rig/rig.ts';
 import { type PrintedStep, printStep } from '#rule/print.ts';
 import type { RequestContext } from '../intent.ts';

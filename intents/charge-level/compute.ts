@@ -1,9 +1,10 @@
 import { present } from '#basics/present.ts';
+import type { Assumption } from '#engine/assumption.ts';
 import { type Bank, bankIn } from '#engine/battery/bank.ts';
 import { restVoltsAt } from '#engine/battery/rest.ts';
 import { chargeLeft } from '#engine/battery/rules.ts';
 import { chemistryRow } from '#engine/battery/tables.ts';
-import type { Assumption, Range } from '#quantity/range.ts';
+import type { Range } from '#quantity/range.ts';
 import type { Chemistry, Facts } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import { Trace } from '#rule/trace.ts';

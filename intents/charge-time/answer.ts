@@ -4,6 +4,7 @@ import { duration, isSaidAlike, quarters, sentence, timeSpan } from '#answer/say
 import { english, type Speech } from '#answer/speech.ts';
 import type { CautionCode } from '#answer/words/en.ts';
 import { present } from '#basics/present.ts';
+import { unhandled } from '#basics/unhandled.ts';
 import type { Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
 import { figure, reasons } from '../figures.ts';
@@ -23,8 +24,11 @@ function timeOn(result: ChargeTime, w: Speech): string {
       return w.say('of-generator', '{time} of running the generator', { time });
     case 'solar':
       return w.say('of-sun', '{time} of full sun', { time });
-    default:
+    case 'dcdc':
+    case 'isolator':
       return w.say('of-driving', '{time} of driving', { time });
+    default:
+      return unhandled(result.source);
   }
 }
 

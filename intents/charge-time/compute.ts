@@ -1,4 +1,5 @@
 import { present } from '#basics/present.ts';
+import type { Assumption, Values } from '#engine/assumption.ts';
 import { type Bank, bankIn, bankOfOne } from '#engine/battery/bank.ts';
 import { chargeRow } from '#engine/battery/charge-table.ts';
 import { absorptionVoltage } from '#engine/battery/charging.ts';
@@ -13,7 +14,7 @@ import {
 import { currentLeft } from '#engine/charging/rules.ts';
 import { type Source, sourceAssumptions, sourceCurrentA } from '#engine/charging/source.ts';
 import { alternatorSpareA } from '#engine/charging/tables.ts';
-import { type Explored, explore, likelyOf, type Values } from '#engine/explore.ts';
+import { type Explored, explore, likelyOf } from '#engine/explore.ts';
 import { dailyUseAh, useAssumptions } from '#engine/loads/model.ts';
 import { meanwhileA, meanwhileAssumptions } from '#engine/loads/over.ts';
 import {
@@ -23,7 +24,6 @@ import {
   type SolarCase,
   solarAssumptions,
 } from '#engine/solar/model.ts';
-import type { Assumption } from '#quantity/range.ts';
 import type { Facts } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';

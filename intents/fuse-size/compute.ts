@@ -1,4 +1,5 @@
 import { present } from '#basics/present.ts';
+import type { Assumption, Values } from '#engine/assumption.ts';
 import { type FuseSource, type FuseType, fuseSource, fuseTypeFor, sourceOf } from '#engine/cable/breaking.ts';
 import { choosePair, type Pair } from '#engine/cable/choose.ts';
 import {
@@ -16,8 +17,7 @@ import { fuseFor, largestFuseOn, type Protected, protect } from '#engine/cable/f
 import { branchA, panelFuse } from '#engine/cable/fuse-kinds.ts';
 import { carriesA, surroundingAssumptions } from '#engine/cable/surroundings.ts';
 import { brightSunFactor, dropLimits, fuseFactor } from '#engine/cable/tables.ts';
-import { type Explored, explore, likelyOf, type Values } from '#engine/explore.ts';
-import type { Assumption } from '#quantity/range.ts';
+import { type Explored, explore, likelyOf } from '#engine/explore.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { RequestContext } from '../intent.ts';
 

@@ -1,3 +1,4 @@
+import type { Values } from '#engine/assumption.ts';
 import { type Bank, bankIn, bankOfOne } from '#engine/battery/bank.ts';
 import { chargeRow } from '#engine/battery/charge-table.ts';
 import { chargeRateC } from '#engine/battery/limits.ts';
@@ -12,7 +13,7 @@ import {
 import { currentLeft } from '#engine/charging/rules.ts';
 import { type Source, sourceAssumptions, sourceCurrentA } from '#engine/charging/source.ts';
 import { noiseLimits } from '#engine/charging/tables.ts';
-import { type Explored, explore, likelyOf, type Values } from '#engine/explore.ts';
+import { type Explored, explore, likelyOf } from '#engine/explore.ts';
 import { startingW, throughWatts, wattsAssumptions } from '#engine/inverter/watts.ts';
 import { dailyUseAh, type Use, useAssumptions } from '#engine/loads/model.ts';
 import { meanwhileA, meanwhileAssumptions } from '#engine/loads/over.ts';

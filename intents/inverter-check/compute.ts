@@ -1,8 +1,9 @@
 import { present } from '#basics/present.ts';
 import { applianceOf } from '#catalog/appliances.ts';
+import type { Values } from '#engine/assumption.ts';
 import { type Bank, bankIn } from '#engine/battery/bank.ts';
 import { bankAssumptions, usableCapacityAh } from '#engine/battery/usable.ts';
-import { type Explored, explore, likelyOf, type Values } from '#engine/explore.ts';
+import { type Explored, explore, likelyOf } from '#engine/explore.ts';
 import {
   type BankFit,
   batteryCurrentA,

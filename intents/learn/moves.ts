@@ -1,5 +1,6 @@
 import type { Lesson } from '#answer/reply.ts';
 import { present } from '#basics/present.ts';
+import { unhandled } from '#basics/unhandled.ts';
 import type { ParsedMessage } from '#language/reading.ts';
 import { chosen, course, stepOf } from './course.ts';
 
@@ -78,7 +79,13 @@ export function after(move: Move, lesson: Lesson | undefined): Lesson | undefine
     }
     case 'stop':
       return lesson && { ...lesson, isQuiz: false, isOpen: false };
-    default:
+    case 'unclear-choice':
+    case 'no-question':
+    case 'unknown-lesson':
+    case 'progress':
+    case 'end':
       return lesson;
+    default:
+      return unhandled(move);
   }
 }

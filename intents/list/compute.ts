@@ -1,4 +1,5 @@
 import { present } from '#basics/present.ts';
+import type { Assumption } from '#engine/assumption.ts';
 import { type Bank, nominalVoltage } from '#engine/battery/bank.ts';
 import { storageAssumptions } from '#engine/battery/charging.ts';
 import { nextUsualSize, requiredCapacityAh } from '#engine/battery/required.ts';
@@ -21,7 +22,6 @@ import { chargeOver } from '#engine/loads/over.ts';
 import { isDrawTold, isWhole } from '#engine/loads/reading.ts';
 import { currentOfPower } from '#engine/loads/rules.ts';
 import { panelPowerFor, type SolarCase, solarAssumptions } from '#engine/solar/model.ts';
-import type { Assumption } from '#quantity/range.ts';
 import type { Chemistry, Facts } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import { batteryAir } from '../battery-air.ts';

@@ -1,17 +1,18 @@
 import { present } from '#basics/present.ts';
-import type { Assumption, Range } from '#quantity/range.ts';
+import type { Range } from '#quantity/range.ts';
 import { Trace } from '#rule/trace.ts';
+import type { Assumption, AssumptionName, Values, ValuesToSet } from './assumption.ts';
 import { FirstFigures, isTriedOut, note } from './try-out.ts';
 
-/** The value of each assumption by its name. */
-export type Values = Readonly<Record<string, number>>;
-
 /** The likely value of each assumption. */
-export const likelyOf = (assumptions: readonly Pick<Assumption, 'name' | 'value'>[]): Values =>
-  Object.fromEntries(assumptions.map(a => [a.name, a.value]));
+export function likelyOf(assumptions: readonly Pick<Assumption, 'name' | 'value'>[]): Values {
+  const values: ValuesToSet = {};
+  for (const { name, value } of assumptions) values[name] = value;
+  return values;
+}
 
 /** The value of an assumption. @throws Error where the calculation asks for one that was not declared */
-export function taken(values: Values, name: string): number {
+export function taken(values: Values, name: AssumptionName): number {
   const value = values[name];
   if (value === undefined) throw new Error(`no assumption named ${name} was declared`);
   return value;

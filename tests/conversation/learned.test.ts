@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import type { Answer } from '#answer/answer.ts';
 import { present } from '#basics/present.ts';
 import type { Memory } from '#conversation/memory.ts';
 import { memorySchema } from '#conversation/memory.ts';
@@ -10,14 +11,14 @@ import { type Turn, talk, value } from './talk.ts';
 function told(lines: readonly (readonly [at: string, text: string])[], memory?: Memory) {
   let kept = memory;
   const texts: string[] = [];
-  let last = talk([], { memory: kept }).last;
+  let last: Answer | undefined;
   for (const [at, text] of lines) {
     const done = talk([`kim: ${text}` as Turn], { kind: 'private', memory: kept, at: `2026-01-${at}:00Z` });
     kept = done.memory;
     last = done.last;
     texts.push(done.last.text);
   }
-  return { memory: present(kept), texts, last };
+  return { memory: present(kept), texts, last: present(last) };
 }
 
 const rig = ['15T17:00', 'my rig: 100Ah AGM, fridge 1.2A average'] as const;

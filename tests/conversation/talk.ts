@@ -26,7 +26,13 @@ export function talk(
     memory = done.memory;
     answers.push(done.answer);
   }
-  return { answers, last: present(answers.at(-1)), memory };
+  return {
+    answers,
+    get last() {
+      return present(answers.at(-1), 'an answer: no turn was played');
+    },
+    memory,
+  };
 }
 
 /** A figure's number, for comparing. */

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { present } from '#basics/present.ts';
+import type { Assumption } from '#engine/assumption.ts';
 import { type Bank, bankOf } from '#engine/battery/bank.ts';
 import { chargeRow } from '#engine/battery/charge-table.ts';
 import { storageAssumptions } from '#engine/battery/charging.ts';
@@ -19,7 +20,6 @@ import { chargeOver } from '#engine/loads/over.ts';
 import { clearnessFor } from '#engine/solar/climate.ts';
 import { peakSunHours, type SolarCase, solarAssumptions } from '#engine/solar/model.ts';
 import { tripAssumptions } from '#engine/trip/model.ts';
-import type { Assumption } from '#quantity/range.ts';
 import { type Chemistry, chemistries, type Load } from '#rig/rig.ts';
 import { Trace } from '#rule/trace.ts';
 import { unitsOfRules } from '../rules/units.ts';

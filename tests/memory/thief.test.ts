@@ -195,7 +195,7 @@ describe('a file from before', () => {
       file.exec('PRAGMA user_version = 2; PRAGMA application_id = 1113025841');
     });
     for (const { table, columns, values } of formerRows())
-      put(table, Object.fromEntries(columns.map((column, i) => [column, present(values[i])])));
+      put(table, Object.fromEntries(columns.map((column, i) => [column, values[i] ?? null])));
   };
 
   test('opens, is bound once, and keeps what it holds', async () => {

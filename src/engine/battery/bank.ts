@@ -1,7 +1,7 @@
 import { present } from '#basics/present.ts';
-import type { Assumption } from '#quantity/range.ts';
 import { powerBankCellV } from '#rig/cell.ts';
 import type { Battery, Chemistry, Facts } from '#rig/rig.ts';
+import type { Assumption } from '../assumption.ts';
 import { chemistryRow } from './tables.ts';
 
 /** Batteries joined to one: what the label of the whole would say. */

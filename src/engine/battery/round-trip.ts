@@ -2,7 +2,7 @@ import { present } from '#basics/present.ts';
 import type { Chemistry } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
-import type { Values } from '../explore.ts';
+import type { Values } from '../assumption.ts';
 import { type Bank, bankOfOne } from './bank.ts';
 import { roundTripEnergy } from './charge-rules.ts';
 import { chargeRow, usualRateC } from './charge-table.ts';

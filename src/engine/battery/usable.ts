@@ -1,8 +1,8 @@
 import { present } from '#basics/present.ts';
-import type { Assumption } from '#quantity/range.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
-import { taken, type Values } from '../explore.ts';
+import type { Assumption, Values } from '../assumption.ts';
+import { taken } from '../explore.ts';
 import type { Bank } from './bank.ts';
 import { lithiumColdFactor, rateFactor, usableCapacity } from './rules.ts';
 import { chemistryRow, leadAcidCapacityByTemperature } from './tables.ts';

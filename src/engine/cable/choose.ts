@@ -1,7 +1,8 @@
 import { present } from '#basics/present.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
-import { taken, type Values } from '../explore.ts';
+import type { Values } from '../assumption.ts';
+import { taken } from '../explore.ts';
 import { type Conductor, conductorsSold, resistancePerM } from './conductor.ts';
 import { type Fuse, fuseFor, protect } from './fuse.ts';
 import { dropPercent, voltageDrop } from './rules.ts';

@@ -1,12 +1,13 @@
 import { present } from '#basics/present.ts';
+import { unhandled } from '#basics/unhandled.ts';
 import { applianceOf } from '#catalog/appliances.ts';
-import type { Assumption } from '#quantity/range.ts';
 import type { Facts } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
+import type { Assumption, Values } from '../assumption.ts';
 import { dcdcInputA } from '../charging/charge.ts';
 import { dcdc, usualChargerA } from '../charging/tables.ts';
-import { taken, type Values } from '../explore.ts';
+import { taken } from '../explore.ts';
 import { batteryCurrentA, loadedVoltage } from '../inverter/check.ts';
 import { inverterEfficiency } from '../inverter/efficiency.ts';
 import { runningCurrentA, type Use, useAssumptions } from '../loads/model.ts';
@@ -116,8 +117,10 @@ export function circuitAssumptions(circuit: Circuit): Assumption[] {
     }
     case 'solar':
       return panelLeadAssumptions(present(circuit.facts.solar).filter(panel => panel.powerW !== undefined));
-    default:
+    case 'told':
       return isDcdcTold(circuit) ? [...dcdcAssumptions] : [];
+    default:
+      return unhandled(circuit.kind);
   }
 }
 
@@ -176,6 +179,8 @@ export function circuitCurrents(circuit: Circuit, values: Values, trace?: Trace)
       const { fullA, continuousA } = panelCurrents(present(facts.solar), voltageV, values, trace);
       return { ratedA: fullA, cableA: fullA, continuousA, ofV: voltageV };
     }
+    default:
+      return unhandled(circuit.kind);
   }
 }
 

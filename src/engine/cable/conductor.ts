@@ -1,11 +1,11 @@
 import { present } from '#basics/present.ts';
 import { ampacity } from '#catalog/ampacity.ts';
 import { areaOfGauge, gaugeOfArea } from '#quantity/gauge.ts';
-import type { Assumption } from '#quantity/range.ts';
 import type { Cable } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
-import { taken, type Values } from '../explore.ts';
+import type { Assumption, Values } from '../assumption.ts';
+import { taken } from '../explore.ts';
 import { ampacityBetween, conductorResistance, strandArea, warmResistance } from './rules.ts';
 import { autoCable, copperCoefficient, copperResistivity, gauges, layFactor, sizes } from './tables.ts';
 

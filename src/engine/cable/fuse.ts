@@ -1,7 +1,7 @@
 import { present } from '#basics/present.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
-import type { Values } from '../explore.ts';
+import type { Values } from '../assumption.ts';
 import { type Conductor, conductorsSold } from './conductor.ts';
 import { fuseLeast } from './rules.ts';
 import { carriesA } from './surroundings.ts';

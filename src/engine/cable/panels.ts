@@ -1,9 +1,9 @@
 import { present } from '#basics/present.ts';
-import type { Assumption } from '#quantity/range.ts';
 import type { Solar } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
-import { taken, type Values } from '../explore.ts';
+import type { Assumption, Values } from '../assumption.ts';
+import { taken } from '../explore.ts';
 import { countOf, leastRatio } from '../solar/module.ts';
 import { openVoltsOf, wiringAssumptions } from '../solar/wiring.ts';
 import { panelContinuous, panelShortCircuit } from './pair-rules.ts';

@@ -1,11 +1,11 @@
 import { present } from '#basics/present.ts';
-import type { Assumption } from '#quantity/range.ts';
 import type { Charger } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
+import type { Assumption, AssumptionName, Values } from '../assumption.ts';
 import type { ChargeRow } from '../battery/charge-table.ts';
 import { meanChargeV } from '../battery/round-trip.ts';
-import { taken, type Values } from '../explore.ts';
+import { taken } from '../explore.ts';
 import { deratingOf, generatorAssumptions } from './generator.ts';
 import { chargerCurrent, generatorCurrent, outputCurrent } from './rules.ts';
 import { smartAlternatorShare, usualChargerA } from './tables.ts';
@@ -25,7 +25,7 @@ export interface Source {
 }
 
 const spread = (
-  name: string,
+  name: AssumptionName,
   [value, low, high]: readonly [number, number, number],
   unit: string,
   why: string,

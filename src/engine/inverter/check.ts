@@ -1,11 +1,11 @@
 import { present } from '#basics/present.ts';
-import type { Assumption } from '#quantity/range.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
+import type { Assumption, Values } from '../assumption.ts';
 import type { Bank } from '../battery/bank.ts';
 import { limitsOf, loadedVoltageV } from '../battery/limits.ts';
 import { restVoltsAt } from '../battery/rest.ts';
-import { taken, type Values } from '../explore.ts';
+import { taken } from '../explore.ts';
 import { efficiencyAt, inverterSizesW, likelyInverterW } from './efficiency.ts';
 import { batteryCurrent } from './rules.ts';
 

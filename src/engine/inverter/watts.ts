@@ -1,8 +1,7 @@
-import type { Assumption } from '#quantity/range.ts';
 import type { Load } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
-import type { Values } from '../explore.ts';
+import type { Assumption, Values } from '../assumption.ts';
 import { inputPowerW } from '../loads/draw.ts';
 import type { HouseholdKind } from '../loads/household-table.ts';
 import { useAssumptions } from '../loads/model.ts';

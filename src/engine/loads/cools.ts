@@ -1,6 +1,5 @@
 import { present } from '#basics/present.ts';
-import type { Assumption } from '#quantity/range.ts';
-import type { Values } from '../explore.ts';
+import type { Assumption, Values } from '../assumption.ts';
 import { type Cooler, usualCooler } from './cooler.ts';
 import { leakSpread, volumeSpread } from './cooler-table.ts';
 import { inputPowerW } from './draw.ts';

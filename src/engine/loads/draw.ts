@@ -2,7 +2,7 @@ import { present } from '#basics/present.ts';
 import type { Load } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
-import type { Values } from '../explore.ts';
+import type { Values } from '../assumption.ts';
 import { batteryPowerFor, inverterEfficiency, likelyInverterW } from '../inverter/efficiency.ts';
 import { batterySideAboveA } from './duty.ts';
 import { inputFactorOf, type ReadLoad, readLoads, type Use } from './reading.ts';

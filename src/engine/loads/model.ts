@@ -1,8 +1,8 @@
 import { present } from '#basics/present.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
+import type { Values } from '../assumption.ts';
 import { chargeOfEnergy } from '../battery/rules.ts';
-import type { Values } from '../explore.ts';
 import { learnedUse } from '../learn/rules.ts';
 import { dutyAt } from './cooler.ts';
 import { coolerOf } from './cools.ts';

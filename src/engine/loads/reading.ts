@@ -1,6 +1,6 @@
 import { type Appliance, applianceOf, isAlwaysOn } from '#catalog/appliances.ts';
-import type { Assumption } from '#quantity/range.ts';
 import type { Load } from '#rig/rig.ts';
+import type { Assumption } from '../assumption.ts';
 import { buildOf, builtAs } from './build.ts';
 import type { CoolerKind } from './cooler-table.ts';
 import { averageCurrentLimitA, threeWayFromW } from './duty.ts';

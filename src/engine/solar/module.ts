@@ -1,7 +1,8 @@
 import { present } from '#basics/present.ts';
-import type { Assumption } from '#quantity/range.ts';
 import type { Solar } from '#rig/rig.ts';
-import type { CompleteValues, SolarCase } from './case.ts';
+import type { Assumption, Values } from '../assumption.ts';
+import { taken } from '../explore.ts';
+import type { SolarCase } from './case.ts';
 
 /** Panels above this rating are made for roofs, with more cells and more volts, W. Common practice. */
 export const largePanelW = 220;
@@ -51,7 +52,7 @@ export function fewestInSeries(count: number, openV: number, blocks: number): nu
 export function fullPowerVolts({ panels = [], blocks = 1 }: SolarCase): Assumption {
   if (toldOpenV(panels) !== undefined) return fullPowerShare;
   const usual = {
-    name: 'panelVoltage',
+    name: 'panelVoltage' as const,
     value: 18.1 * blocks,
     low: 17 * blocks,
     high: 19 * blocks,
@@ -64,9 +65,9 @@ export function fullPowerVolts({ panels = [], blocks = 1 }: SolarCase): Assumpti
 }
 
 /** Volts at full power of a string on a PWM controller, V. */
-export function stringFullPowerV({ panels = [], blocks = 1 }: SolarCase, values: CompleteValues): number {
+export function stringFullPowerV({ panels = [], blocks = 1 }: SolarCase, values: Values): number {
   const openV = toldOpenV(panels);
-  if (openV === undefined) return values.panelVoltage as number;
+  if (openV === undefined) return taken(values, 'panelVoltage');
   const inSeries = fewestInSeries(countOf(panels), openV, blocks) ?? countOf(panels);
-  return inSeries * openV * (values.fullPowerShare as number);
+  return inSeries * openV * taken(values, 'fullPowerShare');
 }

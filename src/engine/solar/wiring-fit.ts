@@ -1,7 +1,7 @@
 import { present } from '#basics/present.ts';
 import type { Range } from '#quantity/range.ts';
 import type { Solar } from '#rig/rig.ts';
-import type { Values } from '../explore.ts';
+import type { Values } from '../assumption.ts';
 import { countOf, isNamed, leastRatio } from './module.ts';
 import { inTheCold, openVoltsOf, type PanelCase } from './wiring.ts';
 

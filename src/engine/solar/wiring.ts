@@ -1,10 +1,10 @@
 import { present } from '#basics/present.ts';
-import type { Assumption } from '#quantity/range.ts';
 import type { Facts, Solar } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
+import type { Assumption, Values } from '../assumption.ts';
 import { meanChargeV } from '../battery/round-trip.ts';
-import { taken, type Values } from '../explore.ts';
+import { taken } from '../explore.ts';
 import type { Where } from './air.ts';
 import { coldestMorning, labelC, voltageCoefficient } from './cold.ts';
 import { countOf, fullPowerShare, isLarge, isNamed, leastRatio } from './module.ts';

@@ -1,7 +1,7 @@
 import { present } from '#basics/present.ts';
-import type { Assumption } from '#quantity/range.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
+import type { Assumption, Values } from '../assumption.ts';
 import type { Bank } from '../battery/bank.ts';
 import { storageAssumptions } from '../battery/charging.ts';
 import { ageAssumption } from '../battery/usable.ts';
@@ -71,7 +71,7 @@ export function exploreLevel(ahead: Ahead): Explored<'stateOfCharge' | 'used' | 
     },
   };
 
-  function byHour(values: Readonly<Record<string, number>>, trace?: Trace) {
+  function byHour(values: Values, trace?: Trace) {
     const day = dayOf(use, values, trace);
     const daily = panel ? storedOf(dailyYield(panel, values, trace).dailyYieldAh, panel, values, trace) : 0;
     return {

@@ -1,12 +1,12 @@
 import { present } from '#basics/present.ts';
-import type { Assumption } from '#quantity/range.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
+import type { Assumption, Values } from '../assumption.ts';
 import { chargingOf, storageAssumptions, timeConstantAssumption } from '../battery/charging.ts';
 import { usualTrip } from '../battery/round-trip.ts';
 import { batteryTemperature } from '../battery/temperature.ts';
 import { bankAssumptions, usableCapacityAh } from '../battery/usable.ts';
-import { taken, type Values } from '../explore.ts';
+import { taken } from '../explore.ts';
 import { airAboutFridge } from '../solar/air.ts';
 import { type Balance, type BalanceHour, balance, type SunOffer } from './balance.ts';
 import { laidOf } from './laid.ts';

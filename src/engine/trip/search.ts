@@ -1,6 +1,6 @@
 import { present } from '#basics/present.ts';
-import type { Assumption } from '#quantity/range.ts';
-import { likelyOf, type Values } from '../explore.ts';
+import type { Assumption, Values } from '../assumption.ts';
+import { likelyOf } from '../explore.ts';
 import { varied } from './laid.ts';
 import { simulate } from './model.ts';
 import type { Trip } from './trip.ts';

@@ -1,14 +1,19 @@
 import { present } from '#basics/present.ts';
-import type { Assumption } from '#quantity/range.ts';
 import type { Trace } from '#rule/trace.ts';
-import type { Values } from '../explore.ts';
+import {
+  type Assumption,
+  type AssumptionName,
+  type NameTail,
+  nameWith,
+  type Values,
+  type ValuesToSet,
+} from '../assumption.ts';
 import {
   type DailyYield,
   dailyYield,
   hourlyShares,
   type Sky,
   type SolarCase,
-  type SolarValues,
   solarAssumptions,
 } from '../solar/model.ts';
 import type { SunOffer } from './balance.ts';
@@ -30,9 +35,9 @@ export interface Skies {
   /** Panels of 100 W under each sky. */
   readonly cases: readonly (SolarCase & { readonly powerW: number; readonly nominalVoltageV: number })[];
   /** What a name of an assumption ends in that is of one sky alone, by sky. */
-  readonly tails: readonly string[];
+  readonly tails: readonly (NameTail | '')[];
   /** Names of each sky's own assumptions, without their end. */
-  readonly own: readonly (readonly string[])[];
+  readonly own: readonly (readonly AssumptionName[])[];
   readonly assumptions: readonly Assumption[];
   /** Place in the list of a day's own sky. */
   readonly placeOf: (sky: Sky | undefined) => number;
@@ -45,7 +50,7 @@ export interface Skies {
 const reckonedW = 100;
 
 const lastDays = ' on the last days';
-const tailOf = (sky: Sky): string => ` on ${sky} days`;
+const tailOf = (sky: Sky): NameTail => ` on ${sky} days`;
 
 /** Shares of a day's sun by the hour as a camp sees it; without a place the day of the equator. */
 function campShares(sun: SolarCase): readonly number[] {
@@ -70,7 +75,9 @@ export function skiesOf(trip: TripSun, voltageV: number, told: readonly (Sky | u
       ? [trip.sun.sky]
       : [];
   const skies = [undefined, ...others];
-  const tails = skies.map((sky, i) => (i === 0 ? '' : isLast ? lastDays : tailOf(present(sky))));
+  const tails = skies.map((sky, i): NameTail | '' =>
+    i === 0 ? '' : isLast ? lastDays : tailOf(present(sky)),
+  );
   const main = trip.ahPerDay !== undefined && others.length === 0 ? [] : solarAssumptions(base);
   const own = others.map(sky =>
     solarAssumptions({ ...base, sky }).filter(
@@ -88,7 +95,7 @@ export function skiesOf(trip: TripSun, voltageV: number, told: readonly (Sky | u
     own: [[], ...own.map(list => list.map(a => a.name))],
     assumptions: [
       ...main,
-      ...own.flatMap((list, i) => list.map(a => ({ ...a, name: `${a.name}${tails[i + 1]}` }))),
+      ...own.flatMap((list, i) => list.map(a => ({ ...a, name: nameWith(a.name, present(tails[i + 1])) }))),
     ],
     placeOf: sky => Math.max(0, isByDay && sky !== undefined ? skies.indexOf(sky) : 0),
     lastSkyH: isLast ? 24 * present(trip.skyLastDays) : 0,
@@ -97,11 +104,11 @@ export function skiesOf(trip: TripSun, voltageV: number, told: readonly (Sky | u
 }
 
 /** The values under one sky: its own where it has some. */
-function valuesUnder({ own, tails }: Skies, sky: number, values: Values): SolarValues {
+function valuesUnder({ own, tails }: Skies, sky: number, values: Values): Values {
   if (present(own[sky]).length === 0) return values;
-  const found: Record<string, number | undefined> = { ...values };
+  const found: ValuesToSet = { ...values };
   for (const name of present(own[sky])) {
-    const value = values[`${name}${tails[sky]}`];
+    const value = values[nameWith(name, present(tails[sky]))];
     if (value === undefined) delete found[name];
     else found[name] = value;
   }

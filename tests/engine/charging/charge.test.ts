@@ -1,13 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { present } from '#basics/present.ts';
+import type { Assumption } from '#engine/assumption.ts';
 import { bankOf } from '#engine/battery/bank.ts';
 import { chargeRow } from '#engine/battery/charge-table.ts';
 import { absorptionVoltage } from '#engine/battery/charging.ts';
 import { meanChargeV } from '#engine/battery/round-trip.ts';
 import { type Charge, chargeAssumptions, chargeOf, dcdcInputA } from '#engine/charging/charge.ts';
 import { type Source, sourceAssumptions, sourceCurrentA } from '#engine/charging/source.ts';
-import type { Assumption } from '#quantity/range.ts';
 import type { Chemistry } from '#rig/rig.ts';
 
 const likely = (list: readonly Assumption[]) => Object.fromEntries(list.map(a => [a.name, a.value]));

@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
 import { present } from '#basics/present.ts';
+import type { Assumption, AssumptionName } from '#engine/assumption.ts';
 import { explore, solveFor, taken } from '#engine/explore.ts';
-import type { Assumption } from '#quantity/range.ts';
 
-const one = (name: string, low: number, value: number, high: number): Assumption => ({
+const one = (name: AssumptionName, low: number, value: number, high: number): Assumption => ({
   name,
   low,
   value,
@@ -13,13 +13,13 @@ const one = (name: string, low: number, value: number, high: number): Assumption
 });
 
 test('a figure of nought has plain ends', () => {
-  const { figures } = explore([one('a', 0, 0, 3)], 'x', v => ({ x: taken(v, 'a') }));
+  const { figures } = explore([one('age', 0, 0, 3)], 'x', v => ({ x: taken(v, 'age') }));
   expect(figures.x).toEqual({ value: 0, low: 0, high: 3 });
 });
 
 test('where one end is nought, moves add up plainly, below nought if need be', () => {
-  const list = [one('a', 0, 4, 4), one('b', 2, 5, 5)];
-  const { figures } = explore(list, 'x', v => ({ x: (taken(v, 'a') * taken(v, 'b')) / 4 }));
+  const list = [one('age', 0, 4, 4), one('fullAt', 2, 5, 5)];
+  const { figures } = explore(list, 'x', v => ({ x: (taken(v, 'age') * taken(v, 'fullAt')) / 4 }));
   // 5, down by 5 and by 3.
   expect(figures.x.low).toBeCloseTo(5 - Math.hypot(5, 3), 9);
   expect(figures.x.high).toBe(5);
@@ -27,15 +27,15 @@ test('where one end is nought, moves add up plainly, below nought if need be', (
 
 test('an end that is the likely value is not computed anew', () => {
   let runs = 0;
-  explore([one('a', 1, 1, 2), one('b', 3, 3, 3)], 'x', v => {
+  explore([one('age', 1, 1, 2), one('fullAt', 3, 3, 3)], 'x', v => {
     runs++;
-    return { x: taken(v, 'a') * taken(v, 'b') };
+    return { x: taken(v, 'age') * taken(v, 'fullAt') };
   });
   expect(runs).toBe(2);
 });
 
 test('influence is the whole spread over the likely figure', () => {
-  const { ranked } = explore([one('a', 8, 10, 15)], 'x', v => ({ x: -taken(v, 'a') }));
+  const { ranked } = explore([one('age', 8, 10, 15)], 'x', v => ({ x: -taken(v, 'age') }));
   expect(present(ranked[0]).influence).toBeCloseTo(0.7, 9);
 });
 

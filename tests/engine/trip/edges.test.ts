@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { present } from '#basics/present.ts';
+import type { Assumption } from '#engine/assumption.ts';
 import { type BalanceHour, type BalanceInput, balance } from '#engine/trip/balance.ts';
 import { simulate, tripAssumptions } from '#engine/trip/model.ts';
 import { adverseValues, leastDrivingH, smallestBatteryAh, smallestPanelW } from '#engine/trip/search.ts';
@@ -188,18 +189,13 @@ describe('ends of the searches', () => {
 
   test('the bad side of one assumption is its bad end; of none, the likely', () => {
     const gentle = tripWith({ useAh: 10, durationH: 48 });
-    const one = [{ name: 'age', value: 1, low: 0.9, high: 1, unit: '', why: 'a test' }];
+    const age: Assumption = { name: 'age', value: 1, low: 0.9, high: 1, unit: '', why: 'a test' };
     const rest = { depthOfDischarge: 0.5, peukertExponent: 1.1 };
-    const all = [
-      ...one,
-      ...Object.entries(rest).map(([name, value]) => ({
-        ...present(one[0]),
-        name,
-        value,
-        low: value,
-        high: value,
-      })),
-    ];
+    const sure = (name: keyof typeof rest): Assumption => {
+      const value = rest[name];
+      return { ...age, name, value, low: value, high: value };
+    };
+    const all = [age, sure('depthOfDischarge'), sure('peukertExponent')];
     const bad = adverseValues(gentle, all);
     expect(bad).toMatchObject({ ...rest, age: expect.closeTo(0.9, 9) });
     expect(
