@@ -13,6 +13,8 @@ export interface Kept {
   /** Whether a button offers the working, and one a picture: each is shown once. */
   readonly hasWorking: boolean;
   readonly hasPicture: boolean;
+  /** Whether its numbers come as a table in place of a picture. */
+  readonly isTable: boolean;
   /** Works the answer out once more for them. */
   readonly again: NonNullable<Answer['again']>;
   readonly next: readonly string[];
@@ -58,6 +60,14 @@ export class KeptAnswers {
     const question = known === undefined ? `${chat} ?${answerId}` : known.question;
     this.#byAnswer.set(`${chat} ${answerId}`, { question, kept });
     if (known !== undefined) this.#byQuestion.set(question, kept);
+  }
+
+  /** Notes that what a button of an answer offers has been shown. */
+  shows(chat: number, answerId: number, what: 'working' | 'picture'): void {
+    const known = this.ofAnswer(chat, answerId);
+    if (known === undefined) return;
+    const shown = what === 'working' ? { hasWorking: false } : { hasPicture: false };
+    this.change(chat, answerId, { ...known, ...shown });
   }
 
   /** Drops one answer. */

@@ -83,7 +83,7 @@ export interface Stage {
   readonly world: World;
   readonly store: MemoryStore;
   readonly logged: { level: string; fields: object; message: string }[];
-  /** Gives the bot an update; its message stands in the world first. */
+  /** Gives the bot an update, its message stands in the world first; and waits until all pictures of it are there. */
   give(given: Omit<Update, 'update_id'> | Update): Promise<void>;
   /** What stands in a chat from the bot, oldest first. */
   answers(chat?: number): Message[];
@@ -148,6 +148,7 @@ export function stage({
       world.hear(full);
       if (full.callback_query !== undefined) world.tap(full.callback_query);
       await bot.handleUpdate(structuredClone(full));
+      await bot.settled();
     },
     answers: chat =>
       [...world.messages.values()].filter(

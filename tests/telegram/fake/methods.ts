@@ -65,8 +65,7 @@ export const methodsOf = (world: World): Record<string, (payload: Payload) => un
     return world.post(payload, { caption: payload.caption });
   },
   sendPhoto: payload => {
-    if (world.withoutPhotos.has(Number(payload.chat_id)))
-      throw bad('not enough rights to send photos to the chat');
+    world.checkMayPicture(payload);
     checkPhoto(fileOf(payload.photo));
     checkCaption(payload.caption, payload.caption_entities);
     return world.post(payload, {
@@ -77,6 +76,7 @@ export const methodsOf = (world: World): Record<string, (payload: Payload) => un
   },
   editMessageMedia: payload => {
     const old = world.own(payload);
+    world.checkMayPicture(payload);
     checkPhoto(fileOf(payload.media.media));
     checkCaption(payload.media.caption, payload.media.caption_entities);
     world.checkMarkup(payload, payload.chat_id);

@@ -155,6 +155,11 @@ export class World {
     checkButtons(payload.reply_markup, { isPrivate: chat > 0, isInlineOn: me.supports_inline_queries });
   }
 
+  /** @throws Refusal in a chat that forbids pictures */
+  checkMayPicture({ chat_id }: Payload): void {
+    if (this.withoutPhotos.has(Number(chat_id))) throw bad('not enough rights to send photos to the chat');
+  }
+
   post(payload: Payload, content: Partial<Message>): Message {
     const chat = this.chatOf(payload.chat_id);
     this.floods.check(chat, this.now(), this.#bansTold);
