@@ -6,4 +6,4 @@ const bot = new Bot(process.env.BOT_TOKEN!, { client: { apiRoot: process.env.TEL
 bot.on('message:text', context => context.reply(context.message.text));
 await bot.init();
 const runner = run(bot);
-process.once('SIGTERM', () => void runner.stop());
+process.once('SIGTERM', () => void runner.stop().finally(() => process.exit(0)));

@@ -22,6 +22,9 @@ export interface Kept {
   readonly lacksPlace?: boolean;
 }
 
+/** Each holds some kB to be worked out once more. */
+const mostKept = 500;
+
 /**
  * The answers of late, by question and by answer, bounded: the oldest go first. Lives in memory; after a restart
  * buttons recompute what they need from the message itself.
@@ -31,7 +34,7 @@ export class KeptAnswers {
   readonly #byAnswer = new Map<string, { readonly question: string; readonly kept: Kept }>();
   readonly #limit: number;
 
-  constructor(limit = 2000) {
+  constructor(limit = mostKept) {
     this.#limit = limit;
   }
 
@@ -60,6 +63,7 @@ export class KeptAnswers {
     const question = known === undefined ? `${chat} ?${answerId}` : known.question;
     this.#byAnswer.set(`${chat} ${answerId}`, { question, kept });
     if (known !== undefined) this.#byQuestion.set(question, kept);
+    trim(this.#byAnswer, this.#limit);
   }
 
   /** Notes that what a button of an answer offers has been shown. */
