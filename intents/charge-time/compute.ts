@@ -1,4 +1,5 @@
-import { type Bank, bankOf } from '#engine/battery/bank.ts';
+import { present } from '#basics/present.ts';
+import { type Bank, bankIn, bankOfOne } from '#engine/battery/bank.ts';
 import { chargeRow } from '#engine/battery/charge-table.ts';
 import { absorptionVoltage } from '#engine/battery/charging.ts';
 import { chemistryRow } from '#engine/battery/tables.ts';
@@ -93,7 +94,7 @@ export function computeChargeTime(
   setting: Pick<RequestContext, 'recalled' | 'parsed' | 'at'>,
 ): ChargeTime {
   const source = chargeSourceOf(facts, setting);
-  const known = bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV);
+  const known = bankIn(facts);
   const isSocTold =
     facts.volts !== undefined || facts.batteries?.some(b => b.stateOfChargePercent !== undefined);
   const isDailyUse =
@@ -110,7 +111,7 @@ export function computeChargeTime(
     !isDailyUse &&
     hasUse(facts) &&
     !useKeys.some(key => facts[key] !== undefined && setting.recalled.has(key));
-  const bank = known ?? bankOf([{ count: 1, capacityAh: guessedBankAh(missingAh ?? 100), chemistry }])!;
+  const bank = known ?? bankOfOne({ capacityAh: guessedBankAh(missingAh ?? 100), chemistry });
   const charge: Charge = {
     bank,
     isSizeAssumed: !known,
@@ -138,7 +139,7 @@ export function computeChargeTime(
   let mostH: number | undefined;
   const explored = explore<ChargeKey>(assumptions, 'chargeTime', (values, trace) => {
     const fromSun = giver ? undefined : sunFor(facts, sun, bank, values, trace);
-    const offeredA = giver ? sourceCurrentA(giver, values, trace) : fromSun!.currentA;
+    const offeredA = giver ? sourceCurrentA(giver, values, trace) : present(fromSun).currentA;
     const drawA = isMeanwhile ? meanwhileA(use, values, trace) : 0;
     // The sun of a day pays for the night as well.
     const sunH = fromSun?.hours ?? 0;

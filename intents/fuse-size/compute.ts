@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { type FuseSource, type FuseType, fuseSource, fuseTypeFor, sourceOf } from '#engine/cable/breaking.ts';
 import { choosePair, type Pair } from '#engine/cable/choose.ts';
 import {
@@ -85,7 +86,7 @@ export function computeFuseSize(
     source,
     voltageV,
   };
-  if (kind === undefined) return { ...byCable(conductor!, surroundings, source), ...shared };
+  if (kind === undefined) return { ...byCable(present(conductor), surroundings, source), ...shared };
   const circuit: Circuit = { kind, use: circuitUseOf(kind, facts), facts, voltageV, mainsV: setting.mainsV };
   const assumptions = [...circuitAssumptions(circuit), ...surroundings];
   const explored = explore<FuseKey>(assumptions, 'fuseRating', (values, trace) => {

@@ -1,4 +1,4 @@
-import { type Bank, bankOf } from '#engine/battery/bank.ts';
+import { type Bank, bankIn, bankOfOne } from '#engine/battery/bank.ts';
 import { chargeRow } from '#engine/battery/charge-table.ts';
 import { chargeRateC } from '#engine/battery/limits.ts';
 import { type Charge, chargeAssumptions, chargeOf, guessedBankAh } from '#engine/charging/charge.ts';
@@ -54,7 +54,7 @@ export function computeGenerator(
 ): Generator {
   const generator = facts.chargers?.find(c => c.kind === 'generator');
   const charger = facts.chargers?.find(c => c.kind === 'mains' || c.kind === 'dcdc');
-  const bank = bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV);
+  const bank = bankIn(facts);
   const areLoadsSaid = !!facts.loads?.length && !setting.recalled.has('loads');
   const outlet = areLoadsSaid ? onOutlet(facts, charger !== undefined || bank !== undefined) : [];
   const isToFill = bank !== undefined || facts.chargeNeededAh !== undefined;
@@ -83,8 +83,7 @@ export function computeGenerator(
   };
   const missingAh =
     facts.chargeNeededAh ?? (isDailyUse ? dailyUseAh(use, likelyOf(useAssumptions(use))) : undefined);
-  const reckoned =
-    bank ?? bankOf([{ count: 1, capacityAh: guessedBankAh(missingAh ?? 40), chemistry: told }])!;
+  const reckoned = bank ?? bankOfOne({ capacityAh: guessedBankAh(missingAh ?? 40), chemistry: told });
   const charge: Charge = {
     bank: reckoned,
     isSizeAssumed: !bank,

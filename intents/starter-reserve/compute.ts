@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { type Bank, bankOf } from '#engine/battery/bank.ts';
 import { starterReserve } from '#engine/battery/tables.ts';
 import { bankAssumptions } from '#engine/battery/usable.ts';
@@ -50,7 +51,7 @@ export function computeStarterReserve(facts: Facts, setting: RequestContext): St
     chemistry: told?.chemistry ?? 'flooded',
     role: 'starter',
   };
-  const bank = bankOf([battery])!;
+  const bank = present(bankOf([battery]));
   const explored = exploreRunTime({
     bank,
     use: { ...useOf(facts, bank.voltageV, setting.mainsV, setting.at), doAllRunOn: true },

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Assumption, Range } from '#quantity/range.ts';
 import { Trace } from '#rule/trace.ts';
 import { FirstFigures, isTriedOut, note } from './try-out.ts';
@@ -49,14 +50,17 @@ export function explore<K extends string>(
     if (end === a.value) return likely;
     moving[a.name] = end;
     const moved = compute(moving);
-    moving[a.name] = likelyValues[a.name]!;
+    moving[a.name] = present(likelyValues[a.name]);
     return moved;
   };
   const moved = assumptions.map(a => ({ low: at(a, a.low), high: at(a, a.high) }));
   const figures = {} as Record<K, Range>;
   for (const key of keys) figures[key] = combine(likely[key], moved, key);
   const ranked = assumptions
-    .map((a, i) => ({ ...a, influence: spread(likely[main], moved[i]!.low[main], moved[i]!.high[main]) }))
+    .map((a, i) => ({
+      ...a,
+      influence: spread(likely[main], present(moved[i]).low[main], present(moved[i]).high[main]),
+    }))
     .filter(a => a.influence > 0)
     .sort((a, b) => b.influence - a.influence);
   return { figures, ranked, trace };

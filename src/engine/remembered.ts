@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Trace } from '#rule/trace.ts';
 import type { Values } from './explore.ts';
 
@@ -19,7 +20,7 @@ export function remembered<T>(
 ): (values: Values, trace?: Trace) => T {
   const isOf = (entry: Entry<T> | undefined, values: Values): entry is Entry<T> => {
     if (!entry) return false;
-    for (let i = 0; i < names.length; i++) if (values[names[i]!] !== entry.at[i]) return false;
+    for (let i = 0; i < names.length; i++) if (values[present(names[i])] !== entry.at[i]) return false;
     return true;
   };
   let first: Entry<T> | undefined;

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Cable, Charger, Stated, StatedBattery, StatedLoad, StatedSolar } from './rig.ts';
 
 /**
@@ -32,7 +33,7 @@ function mergeLoads(old: readonly StatedLoad[], said: readonly StatedLoad[]): St
   for (const load of said) {
     const at = merged.findIndex(l => isSameName(l.name, load.name));
     if (at < 0) merged.push(load);
-    else merged[at] = patchLoad(merged[at]!, load);
+    else merged[at] = patchLoad(present(merged[at]), load);
   }
   return merged;
 }
@@ -58,7 +59,9 @@ export function mergeBatteries(
   // "Two of those" says how many; a bare "lithium" doesn't say one.
   const patch = count !== undefined && count > 1 && old.length === 1 ? { ...rest, count } : rest;
   return old.map(b =>
-    isStarter(b) === isStarter(said[0]!) || said[0]!.role === undefined ? { ...b, ...patch } : b,
+    isStarter(b) === isStarter(present(said[0])) || present(said[0]).role === undefined
+      ? { ...b, ...patch }
+      : b,
   );
 }
 
@@ -71,7 +74,7 @@ export function mergeSolar(
   if (old.length === 0) return [...said];
   if (said.every(s => s.powerW !== undefined)) {
     if (mode === 'add') return [...old, ...said];
-    const controller = old[0]!.controller;
+    const controller = present(old[0]).controller;
     return said.map(s => (controller && !s.controller ? { ...s, controller } : s));
   }
   const [patch = {}] = said.filter(s => s.controller ?? s.openCircuitV ?? s.count);
@@ -93,7 +96,7 @@ function mergeChargers(old: readonly Charger[], said: readonly Charger[]): Charg
     else {
       const hasRating = charger.currentA !== undefined || charger.powerW !== undefined;
       merged[at] = {
-        ...(hasRating ? without(merged[at]!, ['currentA', 'powerW']) : merged[at]!),
+        ...(hasRating ? without(present(merged[at]), ['currentA', 'powerW']) : present(merged[at])),
         ...charger,
       };
     }

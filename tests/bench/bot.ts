@@ -1,6 +1,7 @@
 import { execFileSync } from 'node:child_process';
 import { statSync } from 'node:fs';
 import { join } from 'node:path';
+import { present } from '#basics/present.ts';
 import { root } from '../house/source.ts';
 import { type Child, launch, residentMb, startWords } from './child.ts';
 import { type FloodApi, floodApi } from './flood-api.ts';
@@ -19,9 +20,9 @@ export interface Running extends Child {
 
 /** CPU time of a process so far, s (Linux: its ticks are hundredths). */
 function cpuSec(pid: number): number {
-  const fields = execFileSync('cat', [`/proc/${pid}/stat`], { encoding: 'utf8' })
-    .split(') ')[1]!
-    .split(' ');
+  const fields = present(
+    execFileSync('cat', [`/proc/${pid}/stat`], { encoding: 'utf8' }).split(') ')[1],
+  ).split(' ');
   return (Number(fields[11]) + Number(fields[12])) / 100;
 }
 /** Starts a bot on a Bot API of its own; its first answers compile, and are not measured. */
@@ -52,13 +53,13 @@ let nextChat = 1;
 
 /** Puts messages of new chats up at once and waits for the answers. @returns answers a second, CPU ms each */
 async function ask(bot: Running, count: number): Promise<{ perSec: number; cpuMs: number }> {
-  const [began, cpu] = [performance.now(), cpuSec(bot.process.pid!)];
+  const [began, cpu] = [performance.now(), cpuSec(present(bot.process.pid))];
   bot.api.ask(count, nextChat);
   nextChat += count;
   bot.asked += count;
   await bot.answered();
   const seconds = (performance.now() - began) / 1000;
-  return { perSec: count / seconds, cpuMs: ((cpuSec(bot.process.pid!) - cpu) * 1000) / count };
+  return { perSec: count / seconds, cpuMs: ((cpuSec(present(bot.process.pid)) - cpu) * 1000) / count };
 }
 
 /** One message every 10 ms for so many seconds. @returns the 99th percentile of the time to the answer, ms */
@@ -89,7 +90,7 @@ export async function wholeBot(rounds = 5): Promise<Section> {
   };
   try {
     await wait(restMs);
-    const idleMb = residentMb(bots.ours.process.pid!);
+    const idleMb = residentMb(present(bots.ours.process.pid));
     for (let i = 0; i < rounds; i++)
       for (const name of ['ours', 'bare'] as const)
         runs[name].push({ ...(await ask(bots[name], 1500)), ...(await steady(bots[name], 2)) });
@@ -103,7 +104,7 @@ export async function wholeBot(rounds = 5): Promise<Section> {
     for (let left = chatsForMemory - bots.ours.asked; left > 0; left -= 5000)
       await ask(bots.ours, Math.min(left, 5000));
     await wait(restMs);
-    const fullMb = residentMb(bots.ours.process.pid!);
+    const fullMb = residentMb(present(bots.ours.process.pid));
     const fileMb = statSync(join(bots.ours.folder, 'memory.db')).size / 1e6;
     const of = (name: Name, what: 'perSec' | 'cpuMs' | 'p50' | 'p99') =>
       median(runs[name].map(run => run[what]));

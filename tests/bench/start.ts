@@ -1,4 +1,5 @@
 import { join } from 'node:path';
+import { present } from '#basics/present.ts';
 import { root } from '../house/source.ts';
 import { launch, residentMb, startWords } from './child.ts';
 import { fakeApi } from './fake-api.ts';
@@ -14,7 +15,7 @@ async function once(words: readonly string[]): Promise<{ ms: number; mb: number 
   try {
     const ms = (await child.during(api.firstSent, 20_000)) - began;
     await wait(2500);
-    return { ms, mb: residentMb(child.process.pid!) };
+    return { ms, mb: residentMb(present(child.process.pid)) };
   } finally {
     await child.stop();
     await api.close();

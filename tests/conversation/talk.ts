@@ -1,4 +1,5 @@
 import type { Answer } from '#answer/answer.ts';
+import { present } from '#basics/present.ts';
 import { converse } from '#conversation/converse.ts';
 import { emptyMemory, type Memory } from '#conversation/memory.ts';
 
@@ -25,7 +26,7 @@ export function talk(
     memory = done.memory;
     answers.push(done.answer);
   }
-  return { answers, last: answers.at(-1)!, memory };
+  return { answers, last: present(answers.at(-1)), memory };
 }
 
 /** A figure's number, for comparing. */

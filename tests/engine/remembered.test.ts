@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { remembered } from '#engine/remembered.ts';
 import { Trace } from '#rule/trace.ts';
 
@@ -7,7 +8,7 @@ function counted() {
   let made = 0;
   const part = remembered(['a', 'b'], values => {
     made += 1;
-    return 2 * values.a! + (values.b ?? 0);
+    return 2 * present(values.a) + (values.b ?? 0);
   });
   return { part, times: () => made };
 }

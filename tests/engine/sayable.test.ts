@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { type Bank, bankOf } from '#engine/battery/bank.ts';
 import { chargeRow } from '#engine/battery/charge-table.ts';
 import { storageAssumptions } from '#engine/battery/charging.ts';
@@ -25,7 +26,7 @@ import { unitsOfRules } from '../rules/units.ts';
 
 // Every assumption and every line of working can be told to a person: it has a name, a unit that is known, a reason.
 
-const bank = (chemistry?: Chemistry): Bank => bankOf([{ count: 1, capacityAh: 100, chemistry }])!;
+const bank = (chemistry?: Chemistry): Bank => present(bankOf([{ count: 1, capacityAh: 100, chemistry }]));
 const load = (name: string, rest: Partial<Load> = {}): Load => ({ name, count: 1, supply: 'dc', ...rest });
 const banks = [undefined, ...chemistries].map(kind => bank(kind));
 
@@ -209,7 +210,7 @@ describe('lines of working that come from no formula', () => {
   ])('%s', ([, of, line]) => {
     const trace = new Trace();
     of(trace);
-    const step = trace.steps.at(-1)!;
+    const step = present(trace.steps.at(-1));
     expect(step).toMatchObject({ kind: 'lookup', ...line });
     expect(step.kind === 'lookup' && step.source.length).toBeGreaterThan(10);
   });

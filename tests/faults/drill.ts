@@ -2,6 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { present } from '#basics/present.ts';
 import { script } from '../deploy/script.ts';
 import { findServer } from '../memory/postgres-server.ts';
 import { answersIn } from './answers.ts';
@@ -16,9 +17,9 @@ const withinMs = 120_000;
 
 /** The first turns of all talks, or the others, in the order of asking. */
 const part = (talks: readonly Talk[], isFirst: boolean) => {
-  const half = talks[0]!.updates.length / 2;
+  const half = present(talks[0]).updates.length / 2;
   const turns = Array.from({ length: half }, (_, i) => (isFirst ? i : half + i));
-  return turns.flatMap(i => talks.map(talk => talk.updates[i]!));
+  return turns.flatMap(i => talks.map(talk => present(talk.updates[i])));
 };
 
 /**
@@ -35,7 +36,7 @@ async function drill(first: string, second: string, folder: string): Promise<str
   const runs: Run[] = [];
   const run = (database: string): Run => {
     runs.push(start(folder, { TELEGRAM_API_ROOT: telegram.root('bot'), DATABASE_URL: database }));
-    return runs.at(-1)!;
+    return present(runs.at(-1));
   };
   const tell = async (isFirst: boolean) => {
     for (const update of part(talks, isFirst)) telegram.happen(update);
@@ -54,7 +55,7 @@ async function drill(first: string, second: string, folder: string): Promise<str
     if ((await before.ended) !== 0) faults.push('the first process did not stop with 0');
     await operate('restore.sh', second);
     const books = await readBooks(second, talks);
-    const half = talks[0]!.updates.length / 2;
+    const half = present(talks[0]).updates.length / 2;
     if (books.heard.some(state => state !== half)) faults.push('a memory is not that of the copy');
     const said = telegram.said.length;
     const after = run(second);

@@ -2,6 +2,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import pg from 'pg';
+import { present } from '#basics/present.ts';
 import { quantile } from '../bench/measure.ts';
 import { findServer } from '../memory/postgres-server.ts';
 import { answersIn } from './answers.ts';
@@ -56,7 +57,7 @@ function tally(
   const of = answersIn(said);
   const place = new Map(said.map((one, i) => [one, i]));
   const alone = talks.flatMap(talk =>
-    talk.updates.filter((_, i) => of(talk, i).length === 1 && of(talk, i)[0]!.by === killed),
+    talk.updates.filter((_, i) => of(talk, i).length === 1 && present(of(talk, i)[0]).by === killed),
   );
   const killedRun = most(alone.map(({ update_id }) => ended.get(update_id) ?? 0));
   for (const talk of talks) {
@@ -70,7 +71,7 @@ function tally(
         if (isStated) all.stated++;
         else all.unstated++;
       }
-      const at = answers[0] === undefined ? last : place.get(answers[0])!;
+      const at = answers[0] === undefined ? last : present(place.get(answers[0]));
       if (at < last) all.outOfOrder++;
       last = at;
     }
@@ -96,12 +97,12 @@ type Upheaval = (fleet: Fleet) => Promise<(number | string)[]>;
 /** One is killed and comes back, another is restarted in good order. */
 const oneKilled: Upheaval = async ({ runs, start, taken }) => {
   await taken(0.25);
-  runs[0]!.child.kill('SIGKILL');
+  present(runs[0]).child.kill('SIGKILL');
   await taken(0.4);
   start(3);
   await taken(0.6);
-  runs[1]!.child.kill('SIGTERM');
-  const ended = await runs[1]!.ended;
+  present(runs[1]).child.kill('SIGTERM');
+  const ended = await present(runs[1]).ended;
   start(4);
   return [ended];
 };
@@ -111,8 +112,8 @@ const allRestarted: Upheaval = async ({ runs, start, taken, ready }) => {
   const ends: (number | string)[] = [];
   await taken(0.1);
   for (const i of [0, 1, 2]) {
-    runs[i]!.child.kill('SIGTERM');
-    ends.push(await runs[i]!.ended);
+    present(runs[i]).child.kill('SIGTERM');
+    ends.push(await present(runs[i]).ended);
     start(i + 3);
     await ready();
   }
@@ -148,14 +149,14 @@ async function fleet(what: string, upheaval: Upheaval, killed = ''): Promise<boo
   const run = (i: number): Run => {
     const port = String(ports[i % 3]);
     const env = {
-      TELEGRAM_API_ROOT: telegram.root(names[i]!.replace(' ', '-')),
+      TELEGRAM_API_ROOT: telegram.root(present(names[i]).replace(' ', '-')),
       DATABASE_URL: url,
       WEBHOOK_URL: `http://127.0.0.1:${balancer.port}/hook`,
       WEBHOOK_SECRET: 'a-secret-of-at-least-32-characters',
       PORT: port,
     };
     runs.push(start(folder, env));
-    return runs.at(-1)!;
+    return present(runs.at(-1));
   };
   const ready = async () => {
     while (balancer.ready < 3) await new Promise(resolve => setTimeout(resolve, 50));
@@ -163,7 +164,9 @@ async function fleet(what: string, upheaval: Upheaval, killed = ''): Promise<boo
   try {
     const talks: Talk[] = [];
     for (let n = 0; n < chats; n++) talks.push(await talkOf(n, Math.ceil(perChat / 6), perChat));
-    const turns = Array.from({ length: perChat }, (_, i) => talks.map(talk => talk.updates[i]!)).flat();
+    const turns = Array.from({ length: perChat }, (_, i) =>
+      talks.map(talk => present(talk.updates[i])),
+    ).flat();
     for (const [i, update] of turns.entries()) update.update_id = 10_000 + i;
     for (const i of [0, 1, 2]) run(i);
     await telegram.until(() => telegram.hook.url !== undefined, 'the webhook set', withinMs);
@@ -181,7 +184,7 @@ async function fleet(what: string, upheaval: Upheaval, killed = ''): Promise<boo
     for (const { child } of live) child.kill('SIGTERM');
     const exits = [...stopped, ...(await Promise.all(live.map(({ ended }) => ended)))];
     const books = await readBooks(url, talks);
-    const memories = books.heard.filter((state, i) => state !== talks[i]!.updates.length).length;
+    const memories = books.heard.filter((state, i) => state !== present(talks[i]).updates.length).length;
     const all = tally(talks, telegram.said, killed, await enders(url));
     const logged = runs.flatMap(one => errorsOf(one.log()));
     return print(what, all, { logged, updates: turns.length, leftOver, seconds, memories, exits, telegram });

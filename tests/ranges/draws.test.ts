@@ -1,4 +1,5 @@
 import { afterAll, beforeEach, describe, expect, test, vi } from 'vitest';
+import { present } from '#basics/present.ts';
 import type { Values } from '#engine/explore.ts';
 import { airAboutFridge } from '#engine/solar/air.ts';
 import { turnedBeamFactor } from '#engine/solar/facing.ts';
@@ -177,7 +178,7 @@ const questions: readonly Question[] = [
   {
     name: 'charge-time: 50 % of an AGM by mains',
     facts: {
-      batteries: [{ ...agm[0]!, stateOfChargePercent: 50 }],
+      batteries: [{ ...present(agm[0]), stateOfChargePercent: 50 }],
       chargers: [{ kind: 'mains', currentA: 15 }],
     },
     figure: (facts, camp) => computeChargeTime(warm(facts, camp), setting).figures.chargeTime,

@@ -1,5 +1,6 @@
 import type { Message } from 'grammy/types';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { present } from '#basics/present.ts';
 import { converse } from '#conversation/converse.ts';
 import type { Converse } from '#telegram/ops/deps.ts';
 import { toasts } from '#telegram/updates/toasts.ts';
@@ -71,8 +72,8 @@ describe('a chat in a ban (429)', () => {
     await ask('/power fridge');
     const [answer] = s.answers();
     s.world.floods.ban(group.id, 20, clock.now);
-    await s.give({ callback_query: press(answer!, 'make it 5 days') });
-    await s.give({ callback_query: press(answer!, 'make it 5 days') });
+    await s.give({ callback_query: press(present(answer), 'make it 5 days') });
+    await s.give({ callback_query: press(present(answer), 'make it 5 days') });
     expect(s.world.sent('answerCallbackQuery').at(-1)?.text).toBe(toasts.held);
     await pass(22);
     expect(texts()).toEqual(['Answer to Sam: make it 5 days']);
@@ -167,7 +168,8 @@ describe('a chat in a ban (429)', () => {
       expect(await s.store.due()).toEqual([]);
       expect(s.world.floods.early).toBe(0);
     };
-    const tap = (label: string, of = s.answers(alone.id)[0]!) => s.give({ callback_query: press(of, label) });
+    const tap = (label: string, of = present(s.answers(alone.id)[0])) =>
+      s.give({ callback_query: press(of, label) });
 
     test.each([
       ['the working that a tap asked for', 'Show working', / = /],
@@ -248,10 +250,10 @@ describe('a chat in a ban (429)', () => {
   test('the buttons of an answer that was turned after it go on working', async () => {
     await ask('/power fridge');
     s.world.floods.ban(group.id, 20, clock.now);
-    await s.give({ callback_query: press(s.answers()[0]!, 'make it 5 days') });
+    await s.give({ callback_query: press(present(s.answers()[0]), 'make it 5 days') });
     await pass(22);
     expect(texts()).toEqual(['Answer to Sam: make it 5 days']);
-    await s.give({ callback_query: press(s.answers()[0]!, /cloudy/) });
+    await s.give({ callback_query: press(present(s.answers()[0]), /cloudy/) });
     expect(texts()).toEqual([expect.stringMatching(/^Answer to Sam: what if it's cloudy/)]);
   });
 
@@ -279,7 +281,7 @@ describe('a chat in a ban (429)', () => {
 test('a setting that a tap turned in a ban is turned once, by the same process as well', async () => {
   await ask('/settings', { chat: alone });
   s.world.floods.ban(alone.id, 20, clock.now);
-  await s.give({ callback_query: press(s.answers(alone.id)[0]!, 'Turn the pictures off') });
+  await s.give({ callback_query: press(present(s.answers(alone.id)[0]), 'Turn the pictures off') });
   await pass(22);
   expect(s.answers(alone.id)[0]?.text).toContain('Pictures with a trip: off');
   expect((await s.store.load(String(alone.id))).memory.settings.pictures).toBe(false);
@@ -327,7 +329,7 @@ describe('a 5xx, or a line that breaks, is not sent again blind', () => {
     await ask('/power fridge');
     const [answer] = s.answers();
     s.world.faults.push({ method: 'editMessageText', fault: 'lost-after' });
-    const tapped = s.give({ callback_query: press(answer!, 'make it 5 days') });
+    const tapped = s.give({ callback_query: press(present(answer), 'make it 5 days') });
     await vi.advanceTimersByTimeAsync(1000);
     await tapped;
     expect(texts()).toEqual(['Answer to Sam: make it 5 days']);

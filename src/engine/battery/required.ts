@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Chemistry } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
@@ -40,7 +41,7 @@ export function nextUsualSize(
   chemistry: Chemistry,
 ): { readonly count: number; readonly sizeAh: number } {
   const sizes = chemistryRow(chemistry).usualSizesAh;
-  const largest = sizes.at(-1)!;
+  const largest = present(sizes.at(-1));
   const count = Math.max(1, Math.ceil(neededAh / largest - 1e-9));
   return { count, sizeAh: sizes.find(size => size * count >= neededAh - 1e-9) ?? largest };
 }

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
 import { taken, type Values } from '../explore.ts';
@@ -56,14 +57,14 @@ export function choosePair(about: Run, as: 'metric' | 'gauge', values: Values, t
   const isDrop = (c: Conductor) => dropOn(c, about, values).percent <= limit;
   const doesCarry = (c: Conductor) => carriesA(c, values) >= ratingA;
   const chosen = sold.find(c => isDrop(c) && doesCarry(c));
-  const conductor = chosen ?? sold.at(-1)!;
+  const conductor = chosen ?? present(sold.at(-1));
   const drop = dropOn(conductor, about, values, trace);
   return {
     ...drop,
     conductor,
     fuse: protect(about.continuousA, conductor, values).fuse,
     carriesA: carriesA(conductor, values),
-    isByCurrent: chosen !== undefined && isDrop(sold[Math.max(0, sold.indexOf(chosen) - 1)]!),
+    isByCurrent: chosen !== undefined && isDrop(present(sold[Math.max(0, sold.indexOf(chosen) - 1)])),
     isTooMuch: chosen === undefined,
   };
 }

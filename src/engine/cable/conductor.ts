@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { ampacity } from '#catalog/ampacity.ts';
 import { areaOfGauge, gaugeOfArea } from '#quantity/gauge.ts';
 import type { Assumption } from '#quantity/range.ts';
@@ -115,7 +116,7 @@ export function ampacityA(areaMm2: number, insulation: 75 | 105 = 75, trace?: Tr
   const rows = ampacity.map(row => ({ S: areaOfGauge(row[0]), I: row[at] }));
   const above = rows.findIndex(row => row.S >= areaMm2 * 0.9999);
   const second = above < 0 ? rows.length - 1 : Math.max(1, above);
-  const [a, b] = [rows[second - 1]!, rows[second]!];
+  const [a, b] = [present(rows[second - 1]), present(rows[second])];
   return run(ampacityBetween, { I_1: a.I, S: areaMm2, S_1: a.S, I_2: b.I, S_2: b.S }, trace);
 }
 

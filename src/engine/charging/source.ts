@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Assumption } from '#quantity/range.ts';
 import type { Charger } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
@@ -87,7 +88,7 @@ export function sourceCurrentA(source: Source, values: Values, trace?: Trace): n
 function limitsIt(source: Source, offered: number, values: Values): boolean {
   const V = source.row.absorptionV[0] * source.blocks;
   const inW = (offered * V) / (taken(values, 'chargerEfficiency') * taken(values, 'powerFactor'));
-  return inW > source.generatorW!;
+  return inW > present(source.generatorW);
 }
 
 function offeredA(source: Source, values: Values, trace?: Trace): number {
@@ -98,6 +99,7 @@ function offeredA(source: Source, values: Values, trace?: Trace): number {
   }
   if (!isRated(source)) return taken(values, 'chargerCurrent');
   const I_r =
-    source.currentA ?? run(chargerCurrent, { P: source.powerW!, V: taken(values, 'chargeVoltage') }, trace);
+    source.currentA ??
+    run(chargerCurrent, { P: present(source.powerW), V: taken(values, 'chargeVoltage') }, trace);
   return run(outputCurrent, { k_s: taken(values, 'chargerOutput'), I_r }, trace);
 }

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Assumption } from '#quantity/range.ts';
 import type { Solar } from '#rig/rig.ts';
 import type { CompleteValues, SolarCase } from './case.ts';
@@ -34,7 +35,7 @@ export const isNamed = (panel: Solar): boolean => (panel.openCircuitV ?? 0) < na
 /** Open-circuit volts of the panels, a mean, where the label of each was told. */
 export function toldOpenV(panels: readonly Solar[] = []): number | undefined {
   if (panels.length === 0 || panels.some(isNamed)) return undefined;
-  return panels.reduce((sum, p) => sum + p.count * p.openCircuitV!, 0) / countOf(panels);
+  return panels.reduce((sum, p) => sum + p.count * present(p.openCircuitV), 0) / countOf(panels);
 }
 
 /** The fewest in series whose volts charge a battery of so many 12 V blocks; undefined where no equal strings do. */

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Assumption } from '#quantity/range.ts';
 import type { Trace } from '#rule/trace.ts';
 import type { Values } from '../explore.ts';
@@ -105,7 +106,7 @@ export function varied(trip: Trip, change: Partial<Pick<Trip, 'bank' | 'sun' | '
   const laid = laidOf(trip);
   const isMoved = change.driving !== undefined || change.days !== undefined;
   const days = other.days ?? [];
-  const skyOf = (day: number): number => laid.plan.skies[day]!;
+  const skyOf = (day: number): number => present(laid.plan.skies[day]);
   laidOut.set(other, {
     ...laid,
     ...(isMoved && {

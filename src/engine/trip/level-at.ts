@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Assumption } from '#quantity/range.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
@@ -50,8 +51,8 @@ export function exploreLevel(ahead: Ahead): Explored<'stateOfCharge' | 'used' | 
       let percent = taken(values, level.name);
       let [used, sunIn] = [0, 0];
       eachHour(clockH, durationH, (hour, span) => {
-        const out = (flow ? flow.use[hour]! : -Math.min(0, netA!)) * span;
-        const into = (flow ? flow.sun[hour]! : Math.max(0, netA!)) * span;
+        const out = (flow ? present(flow.use[hour]) : -Math.min(0, present(netA))) * span;
+        const into = (flow ? present(flow.sun[hour]) : Math.max(0, present(netA))) * span;
         percent = Math.min(100, Math.max(0, percent + (100 * (into - out)) / C));
         used += out;
         sunIn += into;

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Assumption } from '#quantity/range.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
@@ -92,8 +93,10 @@ export function simulate(
     values,
     trace,
   );
-  if (skies && trace) recordYield(trip.sun!, skies, values, trace);
-  const { offers, dayAh: dailySun } = skies ? sunOffers(trip.sun!, skies, () => laid.yields(values)) : noSun;
+  if (skies && trace) recordYield(present(trip.sun), skies, values, trace);
+  const { offers, dayAh: dailySun } = skies
+    ? sunOffers(present(trip.sun), skies, () => laid.yields(values))
+    : noSun;
   const startAh = (capacityAh * (values.stateOfCharge ?? bank.stateOfChargePercent ?? 100)) / 100;
   // For the working: what comes back of a usual charge, as the hours take it.
   if (trace && (skies || laid.isDriven || laid.isPlugged))

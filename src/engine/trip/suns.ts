@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Assumption } from '#quantity/range.ts';
 import type { Trace } from '#rule/trace.ts';
 import type { Values } from '../explore.ts';
@@ -69,7 +70,7 @@ export function skiesOf(trip: TripSun, voltageV: number, told: readonly (Sky | u
       ? [trip.sun.sky]
       : [];
   const skies = [undefined, ...others];
-  const tails = skies.map((sky, i) => (i === 0 ? '' : isLast ? lastDays : tailOf(sky!)));
+  const tails = skies.map((sky, i) => (i === 0 ? '' : isLast ? lastDays : tailOf(present(sky))));
   const main = trip.ahPerDay !== undefined && others.length === 0 ? [] : solarAssumptions(base);
   const own = others.map(sky =>
     solarAssumptions({ ...base, sky }).filter(
@@ -90,16 +91,16 @@ export function skiesOf(trip: TripSun, voltageV: number, told: readonly (Sky | u
       ...own.flatMap((list, i) => list.map(a => ({ ...a, name: `${a.name}${tails[i + 1]}` }))),
     ],
     placeOf: sky => Math.max(0, isByDay && sky !== undefined ? skies.indexOf(sky) : 0),
-    lastSkyH: isLast ? 24 * trip.skyLastDays! : 0,
+    lastSkyH: isLast ? 24 * present(trip.skyLastDays) : 0,
     shares: campShares(trip.sun),
   };
 }
 
 /** The values under one sky: its own where it has some. */
 function valuesUnder({ own, tails }: Skies, sky: number, values: Values): SolarValues {
-  if (own[sky]!.length === 0) return values;
+  if (present(own[sky]).length === 0) return values;
   const found: Record<string, number | undefined> = { ...values };
-  for (const name of own[sky]!) {
+  for (const name of present(own[sky])) {
     const value = values[`${name}${tails[sky]}`];
     if (value === undefined) delete found[name];
     else found[name] = value;
@@ -127,7 +128,7 @@ export function sunOffers(
   if (!isTold && !powerW) return { offers: skies.cases.map(() => none), dayAh: 0 };
   if (isTold && skies.cases.length === 1) return { offers: [{ dayWh: 0, dayAh: ahPerDay }], dayAh: ahPerDay };
   const made = yields();
-  const usualAh = made[0]!.dailyYieldAh;
+  const usualAh = present(made[0]).dailyYieldAh;
   // A told yield is for the usual sky; other skies bring the same share of it as of a panel's.
   if (isTold)
     return {
@@ -138,7 +139,7 @@ export function sunOffers(
       dayAh: ahPerDay,
     };
   // A PWM controller passes amps as they are; others pass watts.
-  const isAmps = skies.cases[0]!.controller === 'pwm';
+  const isAmps = present(skies.cases[0]).controller === 'pwm';
   const factor = (powerW ?? reckonedW) / reckonedW;
   return {
     offers: made.map(day => ({
@@ -156,5 +157,5 @@ export function recordYield(
   values: Values,
   trace: Trace,
 ): void {
-  if (powerW && ahPerDay === undefined) dailyYield({ ...cases[0]!, powerW }, values, trace);
+  if (powerW && ahPerDay === undefined) dailyYield({ ...present(cases[0]), powerW }, values, trace);
 }
