@@ -14,6 +14,8 @@ import { Telegram } from './telegram.ts';
 
 const chats = 6;
 const withinMs = 120_000;
+/** What `deploy/backup.sh` needs for PostgreSQL; not every machine has it. */
+const copyTool = 'pg_dump';
 
 /** The first turns of all talks, or the others, in the order of asking. */
 const part = (talks: readonly Talk[], isFirst: boolean) => {
@@ -99,9 +101,9 @@ export async function drills(): Promise<boolean> {
       `sqlite:${join(folder, 'memory.db')}`,
       `sqlite:${join(folder, 'elsewhere.db')}`,
     ]);
-    const has = spawnSync('pg_dump', ['--version']).status === 0;
+    const has = spawnSync(copyTool, ['--version']).status === 0;
     if (typeof server === 'string' || !has)
-      console.log(`  PostgreSQL   not tried: ${has ? server : 'no pg_dump'}`);
+      console.log(`  PostgreSQL   not tried: ${has ? server : `no ${copyTool}`}`);
     else
       await tried('PostgreSQL', async () => [await makeDatabase(server.url), await makeDatabase(server.url)]);
   } finally {
