@@ -99,6 +99,8 @@ async function runTelegram(config: Config, token: string): Promise<void> {
     process.exit(1);
   }, stopWithinMs).unref();
   await running.stop();
+  // A picture has its button as well: it is not waited for long.
+  await Promise.race([bot.settled(), new Promise(resolve => setTimeout(resolve, 1000).unref())]);
   await store.close();
   log.info({}, 'stopped');
 }

@@ -132,13 +132,18 @@ function joined(done: readonly Conversed[]): Conversed {
   };
 }
 
-/** Holds only what is given: made where the reply stands, it would keep all of its sums as well. */
-const redo =
-  (intent: Intent, facts: Facts, setting: Interpreted['setting']): NonNullable<Answer['again']> =>
-  () => {
-    const { working, chart } = intent.reply(facts, setting);
+/** Holds only what is given, and of that no way to tell why it was read so: hundreds of these are kept. */
+const redo = (
+  intent: Intent,
+  facts: Facts,
+  { parsed, ...setting }: Interpreted['setting'],
+): NonNullable<Answer['again']> => {
+  const read = { ...parsed, because: () => [], second: undefined };
+  return () => {
+    const { working, chart } = intent.reply(facts, { ...setting, parsed: read });
     return { working: working?.() ?? [], chart };
   };
+};
 
 /** Whether a question is told once more, another way: nothing new is said, and the question before is answered. */
 const isReplay = ({ heard, frame, intent }: Interpreted): boolean =>

@@ -1,4 +1,5 @@
-import { type Running, start, startWords } from './bot.ts';
+import { type Running, start } from './bot.ts';
+import { startWords } from './child.ts';
 import { median, quantile, round, type Section, times } from './measure.ts';
 
 const wait = (ms: number) => new Promise(resolve => setTimeout(resolve, ms));
@@ -28,7 +29,7 @@ async function stretch(bot: Running, isBanned: boolean): Promise<number[]> {
     // No more than one person may ask a minute.
     if (isBanned && i % askEvery === 0) bot.api.ask(1, banned);
   }
-  await bot.api.answered(bot.asked);
+  await bot.answered();
   return [...bot.api.tookMs];
 }
 

@@ -9,4 +9,4 @@ const bot = new Bot(present(process.env.BOT_TOKEN), {
 bot.on('message:text', context => context.reply(context.message.text));
 await bot.init();
 const runner = run(bot);
-process.once('SIGTERM', () => void runner.stop());
+process.once('SIGTERM', () => void runner.stop().finally(() => process.exit(0)));

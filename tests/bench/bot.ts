@@ -1,28 +1,21 @@
-import { type ChildProcess, execFileSync, spawn } from 'node:child_process';
-import { mkdtempSync, rmSync, statSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { execFileSync } from 'node:child_process';
+import { statSync } from 'node:fs';
 import { join } from 'node:path';
 import { present } from '#basics/present.ts';
-import { read, root } from '../house/source.ts';
+import { root } from '../house/source.ts';
+import { type Child, launch, residentMb, startWords } from './child.ts';
 import { type FloodApi, floodApi } from './flood-api.ts';
 import { median, quantile, round, type Section, times } from './measure.ts';
 import { mixed } from './mixed.ts';
 
 const wait = (ms: number) => new Promise(resolve => setTimeout(resolve, ms));
 
-/** What `npm start` runs, after "node"; a path of ours is made whole. */
-export const startWords = (JSON.parse(read('package.json')) as { scripts: { start: string } }).scripts.start
-  .replace(/^node /, '')
-  .split(' ')
-  .map(word => (word.startsWith('src/') ? join(root, word) : word));
-
-export interface Running {
-  readonly child: ChildProcess;
+export interface Running extends Child {
   readonly api: FloodApi;
-  readonly folder: string;
   /** How many answers were asked for so far. */
   asked: number;
-  stop(): Promise<void>;
+  /** Settles when all that was asked for is answered. @throws where that takes too long, or the bot ends */
+  answered(): Promise<void>;
 }
 
 /** CPU time of a process so far, s (Linux: its ticks are hundredths). */
@@ -32,36 +25,26 @@ function cpuSec(pid: number): number {
   ).split(' ');
   return (Number(fields[11]) + Number(fields[12])) / 100;
 }
-/** Resident memory of a process, MB. */
-export const residentMb = (pid: number): number =>
-  Number(execFileSync('ps', ['-o', 'rss=', '-p', String(pid)], { encoding: 'utf8' })) / 1024;
-
+/** Starts a bot on a Bot API of its own; its first answers compile, and are not measured. */
 export async function start(words: readonly string[], texts = mixed): Promise<Running> {
-  const folder = mkdtempSync(join(tmpdir(), 'bench-'));
   const api = await floodApi(texts);
-  const child = spawn(process.execPath, words, {
-    cwd: folder,
-    stdio: ['ignore', 'ignore', 'inherit'],
-    env: {
-      PATH: process.env.PATH,
-      BOT_TOKEN: `1:${'bench'.repeat(7)}`,
-      TELEGRAM_API_ROOT: api.root,
-      DATABASE_URL: 'sqlite:memory.db',
-      MEMORY_KEY: 'ab'.repeat(32),
-      LOG_LEVEL: 'error',
-      // Telegram's own limits would be all there is to measure.
-      SEND_PACE: 'off',
-    },
+  const child = launch(words, {
+    TELEGRAM_API_ROOT: api.root,
+    MEMORY_KEY: 'ab'.repeat(32),
+    // Telegram's own limits would be all there is to measure.
+    SEND_PACE: 'off',
   });
-  const exit = new Promise<void>(resolve => child.once('exit', () => resolve()));
-  const stop = async () => {
-    child.kill('SIGTERM');
-    await Promise.race([exit, wait(4000).then(() => child.kill('SIGKILL'))]);
-    await api.close();
-    rmSync(folder, { recursive: true, force: true });
+  const running: Running = {
+    ...child,
+    api,
+    asked: 0,
+    answered: () => child.during(api.answered(running.asked)),
+    stop: async () => {
+      const end = await child.stop();
+      await api.close();
+      return end;
+    },
   };
-  const running: Running = { child, api, folder, asked: 0, stop };
-  // The first answers compile; they are not measured.
   await ask(running, 300);
   return running;
 }
@@ -70,13 +53,13 @@ let nextChat = 1;
 
 /** Puts messages of new chats up at once and waits for the answers. @returns answers a second, CPU ms each */
 async function ask(bot: Running, count: number): Promise<{ perSec: number; cpuMs: number }> {
-  const [began, cpu] = [performance.now(), cpuSec(present(bot.child.pid))];
+  const [began, cpu] = [performance.now(), cpuSec(present(bot.process.pid))];
   bot.api.ask(count, nextChat);
   nextChat += count;
   bot.asked += count;
-  await bot.api.answered(bot.asked);
+  await bot.answered();
   const seconds = (performance.now() - began) / 1000;
-  return { perSec: count / seconds, cpuMs: ((cpuSec(present(bot.child.pid)) - cpu) * 1000) / count };
+  return { perSec: count / seconds, cpuMs: ((cpuSec(present(bot.process.pid)) - cpu) * 1000) / count };
 }
 
 /** One message every 10 ms for so many seconds. @returns the 99th percentile of the time to the answer, ms */
@@ -89,7 +72,7 @@ async function steady(bot: Running, seconds: number): Promise<{ p50: number; p99
     bot.api.ask(1, nextChat++);
     bot.asked++;
   }
-  await bot.api.answered(bot.asked);
+  await bot.answered();
   return { p50: quantile(bot.api.tookMs, 0.5), p99: quantile(bot.api.tookMs, 0.99) };
 }
 
@@ -107,7 +90,7 @@ export async function wholeBot(rounds = 5): Promise<Section> {
   };
   try {
     await wait(restMs);
-    const idleMb = residentMb(present(bots.ours.child.pid));
+    const idleMb = residentMb(present(bots.ours.process.pid));
     for (let i = 0; i < rounds; i++)
       for (const name of ['ours', 'bare'] as const)
         runs[name].push({ ...(await ask(bots[name], 1500)), ...(await steady(bots[name], 2)) });
@@ -121,7 +104,7 @@ export async function wholeBot(rounds = 5): Promise<Section> {
     for (let left = chatsForMemory - bots.ours.asked; left > 0; left -= 5000)
       await ask(bots.ours, Math.min(left, 5000));
     await wait(restMs);
-    const fullMb = residentMb(present(bots.ours.child.pid));
+    const fullMb = residentMb(present(bots.ours.process.pid));
     const fileMb = statSync(join(bots.ours.folder, 'memory.db')).size / 1e6;
     const of = (name: Name, what: 'perSec' | 'cpuMs' | 'p50' | 'p99') =>
       median(runs[name].map(run => run[what]));

@@ -14,6 +14,7 @@ const sections: Readonly<Record<string, () => Promise<Section>>> = {
   engine: async () => (await import('./engine.ts')).engine(),
   bot: async () => (await import('./bot.ts')).wholeBot(),
   ban: async () => (await import('./ban.ts')).banOfOne(),
+  flood: async () => (await import('./flood.ts')).floodOfOne(),
   starting: async () => (await import('./start.ts')).starting(5),
   adversarial: async () => (await import('./adversarial.ts')).adversarial(),
   rigs: async () => (await import('./rigs.ts')).manyRigs(),

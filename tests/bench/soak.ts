@@ -1,5 +1,6 @@
 import { present } from '#basics/present.ts';
-import { residentMb, start, startWords } from './bot.ts';
+import { start } from './bot.ts';
+import { residentMb, startWords } from './child.ts';
 import { round, type Section } from './measure.ts';
 import { mixed } from './mixed.ts';
 
@@ -42,7 +43,7 @@ export function slopeOf(points: readonly (readonly [x: number, y: number])[]): n
 export async function soak(minutes = 10): Promise<Section> {
   const bot = await start(startWords);
   const { api } = bot;
-  const pid = present(bot.child.pid);
+  const pid = present(bot.process.pid);
   const all = Array.from({ length: chats }, (_, i): Chat => {
     return { id: firstChat + i, lastId: 0, question: 0, answer: 0, isAsked: false, isEdited: false };
   });

@@ -1,56 +1,24 @@
-import { execFileSync, spawn } from 'node:child_process';
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { present } from '#basics/present.ts';
-import { read, root } from '../house/source.ts';
+import { root } from '../house/source.ts';
+import { launch, residentMb, startWords } from './child.ts';
 import { fakeApi } from './fake-api.ts';
 import { median, round, type Section, times } from './measure.ts';
 
 const wait = (ms: number) => new Promise(resolve => setTimeout(resolve, ms));
 
-/** Resident memory of a process, MB. */
-const residentMb = (pid: number): number =>
-  Number(execFileSync('ps', ['-o', 'rss=', '-p', String(pid)], { encoding: 'utf8' })) / 1024;
-
-/** What `npm start` runs, word by word, after "node"; a path of ours is made whole. */
-const startWords = (JSON.parse(read('package.json')) as { scripts: { start: string } }).scripts.start
-  .replace(/^node /, '')
-  .split(' ')
-  .map(word => (word.startsWith('src/') ? join(root, word) : word));
-
 /** Starts a bot in a new folder against a new fake API: ms to its first answer, MB when idle after it. */
 async function once(words: readonly string[]): Promise<{ ms: number; mb: number }> {
-  const folder = mkdtempSync(join(tmpdir(), 'bench-'));
   const api = await fakeApi('fridge 1.2A, 100Ah, 3 days?');
   const began = performance.now();
-  const child = spawn(process.execPath, words, {
-    cwd: folder,
-    stdio: ['ignore', 'ignore', 'inherit'],
-    env: {
-      PATH: process.env.PATH,
-      BOT_TOKEN: `1:${'bench'.repeat(7)}`,
-      TELEGRAM_API_ROOT: api.root,
-      DATABASE_URL: 'sqlite:memory.db',
-      LOG_LEVEL: 'error',
-    },
-  });
-  const exit = new Promise<void>(resolve => child.once('exit', () => resolve()));
+  const child = launch(words, { TELEGRAM_API_ROOT: api.root });
   try {
-    const failed = exit.then(() => Promise.reject(new Error(`${words.join(' ')} ended before it answered`)));
-    const late = wait(20_000).then(() =>
-      Promise.reject(new Error(`${words.join(' ')} did not answer in 20 s`)),
-    );
-    failed.catch(() => {});
-    late.catch(() => {});
-    const ms = (await Promise.race([api.firstSent, failed, late])) - began;
+    const ms = (await child.during(api.firstSent, 20_000)) - began;
     await wait(2500);
-    return { ms, mb: residentMb(present(child.pid)) };
+    return { ms, mb: residentMb(present(child.process.pid)) };
   } finally {
-    child.kill('SIGTERM');
-    await Promise.race([exit, wait(4000).then(() => child.kill('SIGKILL'))]);
+    await child.stop();
     await api.close();
-    rmSync(folder, { recursive: true, force: true });
   }
 }
 

@@ -71,6 +71,22 @@ describe.skipIf(version === 0)('by systemd itself', () => {
     expect(verify(unit)).toEqual({ status: 0, ours: [] });
   });
 
+  /** How exposed the unit is by systemd's own measure, 0 (not at all) to 10; looked at without starting anything. */
+  const exposure = (text: string): number => {
+    const path = join(folder, 'billywatt.service');
+    writeFileSync(path, text);
+    const { stdout } = spawnSync('systemd-analyze', ['security', '--offline=true', '--no-pager', path], {
+      encoding: 'utf8',
+    });
+    return Number(/Overall exposure level for \S+: ([\d.]+)/.exec(stdout)?.[1]);
+  };
+
+  // Offline since version 250.
+  test.skipIf(version < 250)('it leaves little open: an exposure of 1.4 at most', () => {
+    expect(exposure(unit)).toBeLessThanOrEqual(1.4);
+    expect(exposure(unit.replace('PrivateDevices=yes', ''))).toBeGreaterThan(1.4);
+  });
+
   test.each([
     ['an unknown directive', unit.replace('NoNewPrivileges=', 'NoNewPrivilegs='), /Unknown key/],
     [

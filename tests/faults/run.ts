@@ -7,6 +7,8 @@ const fuzzCount = Number(words.find(word => /^\d+$/.test(word)) ?? 100_000);
 const parts: Readonly<Record<string, () => Promise<boolean>>> = {
   matrix: async () => (await import('./matrix.ts')).matrix(),
   instances: async () => (await import('./instances.ts')).instances(),
+  rolling: async () => (await import('./instances.ts')).rolling(),
+  drill: async () => (await import('./drill.ts')).drills(),
   fuzz: async () => (await import('./fuzz.ts')).fuzz(fuzzCount),
 };
 

@@ -1,6 +1,7 @@
 import type { Message } from 'grammy/types';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { present } from '#basics/present.ts';
+import { converse } from '#conversation/converse.ts';
 import type { Converse } from '#telegram/ops/deps.ts';
 import { toasts } from '#telegram/updates/toasts.ts';
 import { parrot, type Stage, stage } from './fake/bot.ts';
@@ -157,6 +158,72 @@ describe('a chat in a ban (429)', () => {
       expect(s.world.floods.early).toBe(0);
     });
 
+    /** The next process, after the ban. */
+    const takenUp = async () => {
+      vi.clearAllTimers();
+      const next = stage({ store: s.store, world: s.world, clock });
+      clock.now += 61_000;
+      await next.bot.resume();
+      await vi.advanceTimersByTimeAsync(100);
+      expect(await s.store.due()).toEqual([]);
+      expect(s.world.floods.early).toBe(0);
+    };
+    const tap = (label: string, of = present(s.answers(alone.id)[0])) =>
+      s.give({ callback_query: press(of, label) });
+
+    test.each([
+      ['the working that a tap asked for', 'Show working', / = /],
+      ['a question asked by a tap', 'make it 5 days', /^Answer to Sam: make it 5 days/],
+    ])('%s', async (_what, label, shown) => {
+      await ask('fridge', { chat: alone });
+      s.world.floods.ban(alone.id, 60, clock.now);
+      await tap(label);
+      expect(s.answers(alone.id)[0]?.text).not.toMatch(shown);
+      await takenUp();
+      expect(s.answers(alone.id)).toHaveLength(1);
+      expect(s.answers(alone.id)[0]?.text).toMatch(shown);
+    });
+    test('a setting that a tap turned: it is shown so, and turned once', async () => {
+      await ask('/settings', { chat: alone });
+      s.world.floods.ban(alone.id, 60, clock.now);
+      await tap('Turn the pictures off');
+      expect((await s.store.load(String(alone.id))).memory.settings.pictures).toBe(false);
+      await takenUp();
+      expect((await s.store.load(String(alone.id))).memory.settings.pictures).toBe(false);
+      expect(s.answers(alone.id)[0]?.text).toContain('Pictures with a trip: off');
+    });
+    test('a page that a tap turned to', async () => {
+      await ask('/help', { chat: alone });
+      s.world.floods.ban(alone.id, 60, clock.now);
+      await tap('The battery');
+      await takenUp();
+      expect(texts(alone.id)).toEqual(['The battery:']);
+    });
+    test('a file that was asked for, as what is kept is by then', async () => {
+      await ask('one', { chat: alone });
+      s.world.floods.ban(alone.id, 60, clock.now);
+      await ask('/export', { chat: alone });
+      expect(s.answers(alone.id)).toHaveLength(1);
+      await takenUp();
+      const [file] = s.world.sent('sendDocument').slice(-1);
+      expect(file?.caption).toBe('All that I keep of this chat.');
+      expect(s.answers(alone.id)).toHaveLength(2);
+    });
+    test('a picture that a tap asked for, and the button goes', async () => {
+      const now = { clock, converse };
+      s = stage(now);
+      await ask('how long will 100Ah AGM run a fridge averaging 1.5A?', { chat: alone });
+      s.world.floods.ban(alone.id, 60, clock.now);
+      await tap('Picture');
+      expect(s.answers(alone.id)).toHaveLength(1);
+      vi.clearAllTimers();
+      clock.now += 61_000;
+      const next = stage({ store: s.store, world: s.world, ...now });
+      await next.bot.resume();
+      expect(s.answers(alone.id).map(m => m.photo?.length)).toEqual([undefined, 1]);
+      expect(JSON.stringify(s.answers(alone.id)[0]?.reply_markup)).not.toContain('Picture');
+    });
+
     test('what is too old for a group by then: its loss is said, once', async () => {
       s.world.floods.ban(group.id, 60, clock.now);
       await ask('/power one');
@@ -211,7 +278,36 @@ describe('a chat in a ban (429)', () => {
   });
 });
 
+test('a setting that a tap turned in a ban is turned once, by the same process as well', async () => {
+  await ask('/settings', { chat: alone });
+  s.world.floods.ban(alone.id, 20, clock.now);
+  await s.give({ callback_query: press(present(s.answers(alone.id)[0]), 'Turn the pictures off') });
+  await pass(22);
+  expect(s.answers(alone.id)[0]?.text).toContain('Pictures with a trip: off');
+  expect((await s.store.load(String(alone.id))).memory.settings.pictures).toBe(false);
+});
+
+test('a ban met while an answer is looked for: it is looked for again after it, and comes once', async () => {
+  const asked = update({ message: message('one', { chat: alone, date: nowSec }) as never });
+  const finish = s.store.finish.bind(s.store);
+  s.store.finish = () => Promise.reject(new Error('the process is dead'));
+  await s.give(asked).catch(() => {});
+  s.store.finish = finish;
+  await s.store.release(asked.update_id);
+  const next = stage({ store: s.store, world: s.world, clock });
+  s.world.floods.ban(alone.id, 20, clock.now);
+  await next.give(asked);
+  await pass(22);
+  expect(texts(alone.id)).toEqual(['Answer to Sam: one']);
+  expect(await s.store.due()).toEqual([]);
+});
+
 describe('a 5xx, or a line that breaks, is not sent again blind', () => {
+  test('a file that stands is found, not sent twice', async () => {
+    s.world.faults.push({ method: 'sendDocument', fault: 'lost-after' });
+    await ask('/export', { chat: alone });
+    expect(s.answers(alone.id)).toHaveLength(1);
+  });
   test.each(['lost-after', 'cut-after'] as const)('%s: the answer that stands is found', async fault => {
     s.world.faults.push({ method: 'sendMessage', fault });
     await ask('/power fridge');

@@ -7,7 +7,7 @@ import { captionOf } from '#telegram/ui/caption.ts';
 import { Pictures } from '#telegram/ui/pictures.ts';
 import { toasts } from '#telegram/updates/toasts.ts';
 import { type Stage, stage } from './fake/bot.ts';
-import { alone, group, kim, message, nowSec, press, sam } from './fake/people.ts';
+import { alone, group, kim, message, nowSec, press, sam, update } from './fake/people.ts';
 import { FakeTelegram } from './fake/server.ts';
 import type { World } from './fake/world.ts';
 
@@ -24,6 +24,12 @@ async function ask(text: string, more: Partial<Message> = {}) {
 const now = (of: Message): Message => present(s.world.messages.get(`${of.chat.id} ${of.message_id}`));
 const tap = (on: Message, label: string | RegExp, from = sam) =>
   s.give({ callback_query: press(now(on) ?? on, label, from) });
+/** A tap, without waiting for pictures. */
+const touch = async (on: Message, label: string | RegExp) => {
+  const callback_query = press(on, label, sam);
+  s.world.tap(callback_query);
+  await s.bot.handleUpdate(update({ callback_query }));
+};
 const edit = (question: Message, text: string) =>
   s.give({
     edited_message: { ...message(text), message_id: question.message_id, edit_date: nowSec } as never,
@@ -34,33 +40,74 @@ const methodsOf = ({ calls }: World) =>
 const methods = () => methodsOf(s.world);
 const labels = (of: Message) => (now(of).reply_markup?.inline_keyboard.flat() ?? []).map(b => b.text);
 
+/** The head of a picture of 1200 × 675. */
+const png = Buffer.from('89504e470d0a1a0a0000000d49484452000004b0000002a3', 'hex');
 const trip = '/power 4 days, 120Ah lithium, fridge 1.8A average, 160W solar in Dubbo in October';
 const runTime = '/power how long will 100Ah AGM run a fridge averaging 1.5A?';
 
 describe('a trip', () => {
-  test('comes at once as one picture, its words below it', async () => {
+  test('comes as words at once, to which its picture comes: one message', async () => {
     const { question, answer } = await ask(trip);
-    expect(methods()).toEqual(['sendPhoto']);
-    expect(answer.caption).toMatch(/lowest about \d+ %/);
-    expect(answer.photo).toHaveLength(1);
-    expect(s.world.sent('sendPhoto')[0]).toMatchObject({
+    expect(methods()).toEqual(['sendMessage', 'editMessageMedia']);
+    expect(s.answers()).toHaveLength(1);
+    expect(s.world.sent('sendMessage')[0]).toMatchObject({
       reply_parameters: { message_id: question.message_id, allow_sending_without_reply: true },
-      caption_entities: [{ type: 'bold', offset: 0 }],
+      text: expect.stringMatching(/lowest about \d+ %/),
     });
+    expect(answer.caption).toBe(s.world.sent('sendMessage')[0]?.text);
+    expect(answer.photo).toHaveLength(1);
+    expect(answer.caption_entities).toMatchObject([{ type: 'bold', offset: 0 }]);
     expect(labels(answer)).toContain('Show working');
     expect(labels(answer)).not.toContain('Picture');
+  });
+  test('its words wait for no picture, nor does the next question, nor the end of an update', async () => {
+    const drawn = Promise.withResolvers<Buffer>();
+    vi.spyOn(Pictures.prototype, 'of').mockReturnValue(drawn.promise);
+    await s.bot.handleUpdate(update({ message: message(trip) as never }));
+    const [answer] = s.answers();
+    expect(answer?.text).toMatch(/lowest about/);
+    expect(labels(present(answer))).toContain('Picture');
+    await s.bot.handleUpdate(update({ message: message('/power 60W in amps', { from: kim }) as never }));
+    expect(s.answers()).toHaveLength(2);
+    expect(await s.store.due()).toEqual([]);
+    drawn.resolve(png);
+    await s.bot.settled();
+    vi.restoreAllMocks();
+  });
+  test.each([
+    ['turned by a tap', (of: Message) => touch(of, /overcast/)],
+    ['with its working shown', (of: Message) => touch(of, 'Show working')],
+    ['asked to be forgotten', () => s.store.forget(String(group.id))],
+  ])('%s before it is drawn, it gets no picture of before', async (_what, act) => {
+    const [old, mocked] = [Promise.withResolvers<Buffer>(), vi.spyOn(Pictures.prototype, 'of')];
+    mocked.mockReturnValueOnce(old.promise).mockResolvedValue(png);
+    await s.bot.handleUpdate(update({ message: message(trip) as never }));
+    await act(present(s.answers()[0]));
+    old.resolve(png);
+    await s.bot.settled();
+    const pictured = s.world.sent('editMessageMedia').map(({ media }) => media.caption);
+    expect(pictured.filter(caption => !caption.includes('overcast?'))).toEqual([]);
+    vi.restoreAllMocks();
+  });
+  test('that can’t be drawn stays as its words, with a button', async () => {
+    vi.spyOn(Pictures.prototype, 'of').mockRejectedValue(new Error('no font'));
+    const { answer } = await ask(trip);
+    expect(methods()).toEqual(['sendMessage']);
+    expect(labels(answer)).toContain('Picture');
+    vi.restoreAllMocks();
   });
   test('is renewed in place when its question is edited', async () => {
     const { question, answer } = await ask(trip);
     const before = answer.caption;
     await edit(question, trip.replace('120Ah', '60Ah'));
-    expect(methods()).toEqual(['sendPhoto', 'editMessageMedia']);
+    // A picture can't give way to words: the new one takes them along.
+    expect(methods().slice(2)).toEqual(['editMessageText', 'editMessageMedia']);
     expect(now(answer).caption).not.toBe(before);
   });
   test('that is edited into another question leaves no picture that is wrong', async () => {
     const { question } = await ask(trip);
     await edit(question, '/power 60W in amps at 12V');
-    expect(methods()).toEqual(['sendPhoto', 'editMessageText', 'deleteMessage', 'sendMessage']);
+    expect(methods().slice(2)).toEqual(['editMessageText', 'deleteMessage', 'sendMessage']);
     expect(s.answers().map(m => m.text)).toEqual([expect.stringContaining('5 A')]);
   });
   test('comes as words in a group that forbids pictures', async () => {
@@ -95,7 +142,7 @@ describe('a trip', () => {
   test('turned by a button becomes a new picture in place', async () => {
     const { answer } = await ask(trip);
     await tap(answer, /overcast/);
-    expect(methods()).toEqual(['sendPhoto', 'answerCallbackQuery', 'editMessageMedia']);
+    expect(methods().slice(2)).toEqual(['answerCallbackQuery', 'editMessageText', 'editMessageMedia']);
     expect(now(answer).caption).toContain("what if it's overcast?");
   });
   test('killed after the memory was saved, it goes out with its picture', async () => {
@@ -109,8 +156,29 @@ describe('a trip', () => {
     await store.release(77);
     s = stage({ store, converse });
     await s.give(update);
-    expect(methods()).toEqual(['editMessageCaption', 'editMessageCaption', 'sendPhoto']);
+    expect(methods()).toEqual(['editMessageText', 'editMessageText', 'sendMessage', 'editMessageMedia']);
   });
+});
+
+test.each([
+  ['as words', false],
+  ['with its picture', true],
+])('an answer that stands %s when its process dies is found: it comes once', async (_how, isPictured) => {
+  const store = new VolatileStore();
+  const first = stage({ store, converse });
+  const finish = store.finish;
+  store.finish = () => Promise.reject(new Error('the process is dead'));
+  const asked = update({ message: message(trip) as never });
+  if (!isPictured) vi.spyOn(Pictures.prototype, 'of').mockRejectedValue(new Error('dead'));
+  await first.give(asked).catch(() => {});
+  await first.bot.settled();
+  vi.restoreAllMocks();
+  store.finish = finish;
+  await store.release(asked.update_id);
+  s = stage({ store, world: first.world, converse });
+  await s.give(asked);
+  expect(s.answers()).toHaveLength(1);
+  expect(s.answers()[0]?.photo).toHaveLength(1);
 });
 
 describe('an answer that can be drawn', () => {
@@ -164,6 +232,24 @@ describe('an answer that can be drawn', () => {
     expect(JSON.stringify(s.answers().at(-1)?.rich_message?.blocks)).toMatch(
       /where it should stop: about \d+ hours/,
     );
+  });
+  test('where the chat wants no pictures a table is offered, in words where there are none', async () => {
+    await s.give({ message: message('/pictures off', { chat: alone }) as never });
+    const { answer } = await ask(trip.replace('/power ', ''), { chat: alone });
+    expect(methods()).toEqual(['sendMessage', 'sendMessage']);
+    expect(labels(answer)).not.toContain('Picture');
+    await tap(answer, 'Table');
+    const [table] = s.world.sent('sendRichMessage');
+    expect(table?.rich_message.blocks.at(-1).cells[0].map((c: { text: string }) => c.text)).toEqual([
+      'Day',
+      'Lowest',
+    ]);
+    expect(labels(answer)).not.toContain('Table');
+    s.world.isOld = true;
+    const again = await ask(trip.replace('/power ', ''), { chat: alone });
+    await tap(again.answer, 'Table');
+    expect(s.answers().at(-1)?.text).toMatch(/Lowest each day: day 1 \d+ %/);
+    expect(s.world.sent('sendPhoto')).toEqual([]);
   });
   test('still works after a restart', async () => {
     const { answer } = await ask(runTime);
@@ -255,8 +341,9 @@ test('over the wire it is an upload that Telegram can read', async () => {
     const deps = { converse, store: new VolatileStore(), log: silent, now: () => nowSec * 1000 };
     const bot = createBot({ token, apiRoot: telegram.root, isPaced: false }, deps, { botInfo: me });
     await bot.handleUpdate({ update_id: 1, message: message(trip) as never });
-    expect(methodsOf(telegram.world)).toEqual(['sendPhoto']);
-    expect(telegram.world.sent('sendPhoto')[0]?.caption).toMatch(/lowest about/);
+    await bot.settled();
+    expect(methodsOf(telegram.world)).toEqual(['sendMessage', 'editMessageMedia']);
+    expect(telegram.world.sent('editMessageMedia')[0]?.media.caption).toMatch(/lowest about/);
   } finally {
     await telegram.stop();
   }

@@ -30,15 +30,13 @@ function whereOf({ replyTo, thread, onlyFor }: Place, { keys, buttons }: Content
 
 /** Sends a message, once. */
 export async function callSend(api: Api, place: Place, content: Content): Promise<Message> {
-  const { said, picture, rich } = content;
+  const { said, picture, file, rich } = content;
   const { text, entities } = said;
   const where = { ...whereOf(place, content), ...(content.isUrgent && { [unpaced]: true }) };
-  if (picture !== undefined)
-    return api.sendPhoto(place.chat, fileOf(picture), {
-      caption: text,
-      ...(entities.length > 0 && { caption_entities: entities }),
-      ...where,
-    });
+  const captioned = { caption: text, ...(entities.length > 0 && { caption_entities: entities }), ...where };
+  if (file !== undefined)
+    return api.sendDocument(place.chat, new InputFile(file.bytes, file.name), captioned);
+  if (picture !== undefined) return api.sendPhoto(place.chat, fileOf(picture), captioned);
   if (rich !== undefined)
     return api.raw.sendRichMessage({ chat_id: place.chat, rich_message: rich, ...where });
   return api.sendMessage(place.chat, text, {
@@ -48,19 +46,19 @@ export async function callSend(api: Api, place: Place, content: Content): Promis
   });
 }
 
-/** Edits a message, once; of one with a picture only the words below it, where that is wanted. */
+/** What an edit is of: all of it, or of one with a picture or a file only the words below it. */
+export type Part = 'whole' | 'caption';
+
+/** Edits a message, once. @param isPaced whether it waits for its turn: what only looks, or only adds, does not */
 export async function callEdit(
   api: Api,
   { chat, id, onlyFor }: SentMessage,
   { said, buttons, picture }: Content,
-  part: 'picture' | 'caption',
+  part: Part,
+  isPaced: boolean,
 ): Promise<unknown> {
   const { text, entities } = said;
-  // Only a search puts an answer there as a caption.
-  const markup = {
-    ...(buttons && { reply_markup: buttons }),
-    ...(part === 'caption' && { [unpaced]: true }),
-  };
+  const markup = { ...(buttons && { reply_markup: buttons }), ...(!isPaced && { [unpaced]: true }) };
   const words = { text, ...(entities.length > 0 && { entities }), ...noPreview, ...markup };
   if (onlyFor !== undefined)
     return api.raw.editEphemeralMessageText({
@@ -69,9 +67,9 @@ export async function callEdit(
       ephemeral_message_id: -id,
       ...words,
     });
-  if (picture === undefined) return api.raw.editMessageText({ chat_id: chat, message_id: id, ...words });
   const captioned = { caption: text, ...(entities.length > 0 && { caption_entities: entities }) };
   if (part === 'caption') return api.editMessageCaption(chat, id, { ...captioned, ...markup });
+  if (picture === undefined) return api.raw.editMessageText({ chat_id: chat, message_id: id, ...words });
   const media = { type: 'photo', media: fileOf(picture), ...captioned } as const;
   return api.editMessageMedia(chat, id, media, { ...markup });
 }

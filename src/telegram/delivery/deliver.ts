@@ -1,41 +1,14 @@
-import type { UserFromGetMe } from 'grammy/types';
 import type { Chart } from '#answer/chart/chart.ts';
 import { type Claimed, type Loaded, StaleRevision } from '#conversation/memory-store.ts';
-import type { Pictures } from '#telegram/ui/pictures.ts';
-import type { KeptAnswers } from '#telegram/updates/kept.ts';
-import { type AnswerDeps, type Ask, type Draft, isForgotten, think } from '#telegram/updates/think.ts';
+import { exportFile } from '#telegram/ui/export.ts';
+import { type Ask, type Draft, isForgotten, think } from '#telegram/updates/think.ts';
+import type { Part } from './calls.ts';
 import { Cut, isLine, isUnsent } from './fault.ts';
-import type { Highest } from './highest.ts';
-import { Held, type Hold } from './hold.ts';
-import type { SentMessage, Unsent } from './place.ts';
+import { Held } from './hold.ts';
+import { illustrateSoon } from './illustrate.ts';
+import type { Content, SentMessage } from './place.ts';
+import type { BotContext, OutgoingReply } from './reply.ts';
 import { seek } from './seek.ts';
-import type { Sender } from './send.ts';
-
-/** What the handlers of one bot share. */
-export interface BotContext extends AnswerDeps {
-  readonly kept: KeptAnswers;
-  readonly sender: Sender;
-  readonly pictures: Pictures;
-  readonly highest: Highest;
-  /** Which chats have to wait. */
-  readonly hold: Hold;
-  /** Who the bot is, as `getMe` told. */
-  readonly me: () => UserFromGetMe;
-  /** Private chats in which a key to share a location may still be shown. */
-  readonly keyed: Set<number>;
-}
-
-/** A reply ready to go out, as it is also kept until it is known to have gone out. */
-export interface OutgoingReply extends Unsent {
-  /** A picture that goes out with the words. */
-  readonly chart?: Chart;
-  /** A reaction on the message, which says it all where it is allowed. */
-  readonly react?: '\u{1F44D}' | '\u{1F44C}';
-  /** The highest number of a message that was seen when it was kept, where chats share their numbers. */
-  readonly after?: number;
-  /** When it was asked for, ms since 1970. */
-  readonly askedMs?: number;
-}
 
 /** An answer as it went out. */
 export interface Delivered {
@@ -96,7 +69,7 @@ export async function keepUnsent(
   if (held.isKept || unsent === undefined) return;
   const { chat } = unsent.place;
   const { memory, revision } = await store.load(String(chat));
-  const reply: OutgoingReply = { ...unsent, after: highest.of(chat), askedMs };
+  const reply: OutgoingReply = { after: highest.of(chat), askedMs, ...unsent };
   await store.save(String(chat), memory, revision, { update, reply: JSON.stringify(reply) });
 }
 
@@ -130,7 +103,10 @@ export async function keptAndSent(
   }
 }
 
-/** Sends a reply that was never sent; where the line breaks around that, looks whether it arrived. */
+/**
+ * Sends a reply that was never sent; where the line breaks around that, looks whether it arrived.
+ * @throws Held, with the reply to be kept
+ */
 export async function postFirst(room: BotContext, reply: OutgoingReply): Promise<SentMessage | undefined> {
   try {
     return await post(room, reply, false);
@@ -145,29 +121,111 @@ export async function postAgain(room: BotContext, reply: OutgoingReply): Promise
   try {
     return await post(room, reply, true);
   } catch (error) {
+    if (error instanceof Held) error.mayStand = true;
     throw isLine(error) ? new Cut('the line to Telegram broke', { cause: error }) : error;
   }
 }
 
-/** Sends a reply, or puts it in the place of the answer that it renews, or where it stands already. */
+/** As what a reply may stand in a chat, the likelier first. */
+function partsOf({ chart, added, exports }: OutgoingReply): readonly Part[] {
+  if (exports !== undefined) return ['caption'];
+  if (chart !== undefined) return ['caption', 'whole'];
+  return added === undefined ? ['whole'] : ['whole', 'caption'];
+}
+
+/** A reply in one person's place, or in a place of its own, has to wait for its turn there. */
+const takesTurn = ({ at, place }: OutgoingReply): boolean =>
+  at === undefined && place.onlyFor?.press === undefined;
+
+/**
+ * Sends a reply, or puts it in the place of the answer that it renews, or where it stands already.
+ * @throws Held, with the reply to be kept
+ */
 async function post(
   room: BotContext,
-  { at, place, chart, react, after, ...words }: OutgoingReply,
+  reply: OutgoingReply,
   mayStand: boolean,
 ): Promise<SentMessage | undefined> {
+  try {
+    return await tell(room, reply, mayStand);
+  } catch (error) {
+    if (error instanceof Held) error.unsent = reply;
+    throw error;
+  }
+}
+
+async function tell(
+  room: BotContext,
+  reply: OutgoingReply,
+  mayStand: boolean,
+): Promise<SentMessage | undefined> {
+  const {
+    at,
+    place,
+    chart,
+    added: _added,
+    exports,
+    react,
+    after: _after,
+    more,
+    askedMs: _,
+    ...words
+  } = reply;
   const { sender, deps } = room;
   if (react !== undefined && (await sender.react(place, react))) return undefined;
   // Talk among people gets no answer.
   if (words.said.text === '') return undefined;
-  if (at === undefined && !mayStand) room.hold.takeTurn(place.chat);
-  const content = { ...words, picture: chart && (await drawn(room, chart, place.chat)) };
-  if (at !== undefined) return sender.edit(at, place, content);
-  const found = mayStand ? await seek(deps.store, sender, place, content, after) : undefined;
-  return found ?? sender.send(place, content);
+  if (!mayStand && takesTurn(reply)) room.hold.takeTurn(place.chat);
+  const content: Content = {
+    ...words,
+    ...(chart && { picture: await drawn(room, chart, place.chat) }),
+    ...(exports && { file: await exportFile(deps.store, exports) }),
+  };
+  const sent = await (at === undefined
+    ? put(room, reply, content, mayStand)
+    : turn(room, at, reply, content));
+  if (more !== undefined) {
+    await sender.rebutton(more.of, more.buttons);
+    room.kept.shows(more.of.chat, more.of.id, more.shows);
+  }
+  return sent;
+}
+
+/** Sends a reply, or lets it stand where it does already. */
+async function put(
+  room: BotContext,
+  reply: OutgoingReply,
+  content: Content,
+  mayStand: boolean,
+): Promise<SentMessage | undefined> {
+  const { deps, sender } = room;
+  const { place, after } = reply;
+  const there = mayStand ? await seek(deps.store, sender, place, content, partsOf(reply), after) : undefined;
+  const sent = there ?? (await sender.send(place, content));
+  if (sent !== undefined) illustrateSoon(room, sent, reply);
+  return sent;
+}
+
+/** Puts a reply in the place of an answer. Where a picture stands it waits for the new one: words can't take its place. */
+async function turn(
+  room: BotContext,
+  at: SentMessage,
+  reply: OutgoingReply,
+  content: Content,
+): Promise<SentMessage | undefined> {
+  const { sender } = room;
+  const { place, added } = reply;
+  if (added === undefined) return sender.edit(at, place, content);
+  if (await sender.words(at, content)) {
+    illustrateSoon(room, at, reply);
+    return at;
+  }
+  const picture = await drawn(room, added.chart, place.chat);
+  return sender.edit(at, place, { ...content, picture, buttons: added.buttons });
 }
 
 /** The picture of a chart on the ground that its chat has chosen; none where drawing fails: the words say it all. */
-export async function drawn(
+async function drawn(
   { pictures, deps }: BotContext,
   chart: Chart,
   chat: number,

@@ -13,6 +13,8 @@ export class Held extends Error {
   unsent?: Unsent;
   /** Whether the store has it already. */
   isKept = false;
+  /** Whether nobody knows that it was not said before. */
+  mayStand = false;
   constructor(chat: number, untilMs: number) {
     super('Telegram lets this chat wait');
     this.chat = chat;

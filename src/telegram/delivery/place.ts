@@ -36,6 +36,8 @@ export interface Content {
   readonly keys?: ReplyKeyboardMarkup | ReplyKeyboardRemove;
   /** A PNG. */
   readonly picture?: Buffer;
+  /** A file; the words are its caption. */
+  readonly file?: { readonly bytes: Buffer; readonly name: string };
   /** The same as a rich message, with tables; where that is refused, the words alone. */
   readonly rich?: InputRichMessage;
   /** What everybody may see, where it can't be shown to one person alone; nothing, where not given. */
@@ -53,7 +55,7 @@ export interface SentMessage {
 }
 
 /** What was to be said and was not: where, and in the place of which message. */
-export interface Unsent extends Omit<Content, 'picture'> {
+export interface Unsent extends Omit<Content, 'picture' | 'file'> {
   readonly place: Place;
   readonly at?: SentMessage;
 }

@@ -1,4 +1,5 @@
 import type { MemoryStore } from '#conversation/memory-store.ts';
+import type { Part } from './calls.ts';
 import { isDense } from './highest.ts';
 import type { Content, Place, SentMessage } from './place.ts';
 import type { Sender } from './send.ts';
@@ -16,6 +17,7 @@ const mostLooks = { behindHighest: 120, behindQuestion: 20 } as const;
  * id. Telegram shows a bot no messages, but lets it edit its own: the answer is put into each message behind the
  * question, nearest first, until one is the bot's own and no answer noted before. Where the answer stands already,
  * that changes nothing.
+ * @param parts as what it may stand there, the likelier first
  * @param after the highest number that was seen when the answer was kept, where numbers are shared
  * @returns the message, which now holds the answer; undefined where there is none
  */
@@ -24,13 +26,15 @@ export async function seek(
   sender: Sender,
   { chat, replyTo, onlyFor }: Place,
   content: Content,
+  parts: readonly Part[],
   after?: number,
 ): Promise<SentMessage | undefined> {
   // What only its asker sees has no number that could be tried.
-  if (replyTo === undefined || onlyFor !== undefined) return undefined;
+  const behind = Math.max(replyTo ?? 0, after ?? 0);
+  if (behind === 0 || onlyFor !== undefined) return undefined;
   const noted = await store.answersIn(String(chat));
   let empty = 0;
-  const first = Math.max(replyTo, after ?? 0) + 1;
+  const first = behind + 1;
   const looks = after === undefined ? mostLooks.behindQuestion : mostLooks.behindHighest;
   for (let id = first; id < first + looks; id++) {
     if (noted.has(String(id))) {
@@ -38,7 +42,7 @@ export async function seek(
       continue;
     }
     const at = { chat, id };
-    const found = await sender.lay(at, content);
+    const found = await sender.lay(at, content, parts);
     if (found === 'ours') return at;
     if (found === 'unknown') return undefined;
     empty = found === 'none' ? empty + 1 : 0;

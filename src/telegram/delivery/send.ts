@@ -3,7 +3,7 @@ import { type Api, GrammyError } from 'grammy';
 import type { InlineKeyboardMarkup, Message } from 'grammy/types';
 import { present } from '#basics/present.ts';
 import { type Moved, movedByError } from '#telegram/updates/migrate.ts';
-import { callEdit, callSend } from './calls.ts';
+import { callEdit, callSend, type Part } from './calls.ts';
 import {
   isGone,
   isLine,
@@ -26,10 +26,13 @@ export interface Events {
   readonly mayWhisper: (chat: number) => Promise<boolean>;
 }
 
+/** Whose message it is that an answer was put into. */
+export type Found = 'ours' | 'others' | 'none' | 'unknown';
+
 const hasCode = (error: unknown, code: number): boolean =>
   error instanceof GrammyError && error.error_code === code;
 
-/** A server that doesn't know rich messages has no such method either. */
+/** Refused for its form or its place; a server that doesn't know rich messages has no such method either. */
 const isRefused = (error: unknown): boolean => hasCode(error, 400) || hasCode(error, 404);
 
 const bare = ({ rich: _rich, ...content }: Content): Content => ({
@@ -42,8 +45,8 @@ function undressed({ picture, rich, ...content }: Content): Content | undefined 
   return rich === undefined ? undefined : content;
 }
 
-/** A picture is not kept: its caption says it all. */
-function marked(held: Held, place: Place, { picture: _picture, ...content }: Content): Held {
+/** Of a picture its caption is kept, which says it all; who has more to keep puts that in its place. */
+function marked(held: Held, place: Place, { picture: _picture, file: _file, ...content }: Content): Held {
   held.unsent ??= { place, ...content };
   return held;
 }
@@ -160,22 +163,53 @@ export class Sender {
   }
 
   /**
-   * Puts an answer into a message of which nobody knows whose it is; a picture has its caption put there.
-   * @returns whose it is: 'ours' now holds the answer; 'none' where no message is; 'unknown' where none can be told
+   * Puts words in the place of words.
+   * @returns whether they stand there now; not so where a picture is there, or nothing can be edited
+   * @throws Held
    */
-  async lay(at: SentMessage, content: Content): Promise<'ours' | 'others' | 'none' | 'unknown'> {
+  async words(at: SentMessage, content: Content): Promise<boolean> {
     try {
-      await this.#edit(at, content, 'caption');
-      return 'ours';
+      await this.#edit(at, content);
+      return true;
     } catch (error) {
-      if (isUnmodified(error)) return 'ours';
-      if (isOthers(error)) return 'others';
-      if (isUneditable(error)) return 'none';
-      // The bot's own, and no such answer.
-      if (isOtherKind(error)) return 'others';
-      if (hasCode(error, 400) || hasCode(error, 403)) return 'unknown';
+      if (isUnmodified(error)) return true;
+      if (error instanceof GrammyError && error.error_code < 500) return false;
       throw error;
     }
+  }
+
+  /** Adds a picture to words that stand, at once. @returns whether it is there: a chat may forbid pictures */
+  async illustrate(at: SentMessage, content: Content): Promise<boolean> {
+    try {
+      await this.#hold.during(at.chat, () => callEdit(this.#api, at, content, 'whole', false));
+      return true;
+    } catch (error) {
+      if (isUnmodified(error)) return true;
+      if (error instanceof GrammyError || error instanceof Held) return false;
+      throw error;
+    }
+  }
+
+  /**
+   * Puts an answer into a message of which nobody knows whose it is.
+   * @param parts as what it may stand there, the likelier first
+   * @returns whose it is: 'ours' now holds the answer; 'none' where no message is; 'unknown' where none can be told
+   */
+  async lay(at: SentMessage, content: Content, parts: readonly Part[]): Promise<Found> {
+    for (const part of parts)
+      try {
+        await this.#edit(at, content, part, false);
+        return 'ours';
+      } catch (error) {
+        if (isUnmodified(error)) return 'ours';
+        if (isOthers(error)) return 'others';
+        if (isUneditable(error)) return 'none';
+        if (isOtherKind(error)) continue;
+        if (hasCode(error, 400) || hasCode(error, 403)) return 'unknown';
+        throw error;
+      }
+    // The bot's own, and no such answer.
+    return 'others';
   }
 
   /** Changes only the buttons of an answer. That they stay is no fault worth an answer. */
@@ -205,9 +239,10 @@ export class Sender {
     return { chat: place.chat, id: idOf(sent), ...(isWhisper && { onlyFor: present(place.onlyFor).person }) };
   }
 
-  async #edit(at: SentMessage, content: Content, part: 'picture' | 'caption' = 'picture'): Promise<void> {
+  async #edit(at: SentMessage, content: Content, part: Part = 'whole', isPaced = true): Promise<void> {
+    const call = () => callEdit(this.#api, at, content, part, isPaced);
     // To edit twice says nothing twice.
-    await this.#again(() => this.#hold.during(at.chat, () => callEdit(this.#api, at, content, part)), isLine);
+    await this.#again(() => this.#hold.during(at.chat, call), isLine);
   }
 
   /** Tries again as long as that is safe: a message only while it can't have arrived. */

@@ -78,6 +78,8 @@ export const buttonsOf =
 export interface Extras {
   readonly hasWorking: boolean;
   readonly hasPicture: boolean;
+  /** Whether the chat wants a table in place of a picture. */
+  readonly isTable?: boolean;
   /** Whether it would be closer with a place. */
   readonly lacksPlace?: boolean;
   /** The rig in a line that the bot reads, for the clipboard. */
@@ -94,7 +96,7 @@ export function keyboard(
   shownText: string,
   asker: number,
   next: readonly string[],
-  { hasWorking, hasPicture, lacksPlace = false, rigLine, question }: Extras,
+  { hasWorking, hasPicture, isTable = false, lacksPlace = false, rigLine, question }: Extras,
 ): InlineKeyboardMarkup | undefined {
   const button = buttonsOf(shownText, asker);
   const rows = next
@@ -105,7 +107,7 @@ export function keyboard(
     .map((text, index) => [button('next', text, index)]);
   const extras = [
     ...(hasWorking ? [button('working', labels.working)] : []),
-    ...(hasPicture ? [button('picture', labels.picture)] : []),
+    ...(hasPicture ? [button('picture', isTable ? labels.table : labels.picture)] : []),
   ];
   if (extras.length > 0) rows.push(extras);
   const goods = [

@@ -1,5 +1,5 @@
 import { hangsOnPlace, isPictured } from '#conversation/questions.ts';
-import type { OutgoingReply } from '#telegram/delivery/deliver.ts';
+import type { OutgoingReply } from '#telegram/delivery/reply.ts';
 import { type Draft, hasWorking } from '#telegram/updates/think.ts';
 import { keyboard } from './buttons.ts';
 import { captionLimit } from './caption.ts';
@@ -34,29 +34,33 @@ export interface Asked {
   readonly question?: string;
 }
 
-type Laid = Pick<OutgoingReply, 'said' | 'buttons' | 'chart' | 'react'>;
+type Laid = Pick<OutgoingReply, 'said' | 'buttons' | 'added' | 'react'>;
 
 /** Thanks get a thumb; in private the words where reactions are refused, among people none. */
 const thumb: NonNullable<OutgoingReply['react']> = '\u{1F44D}';
 
-/** Lays an answer out with its buttons; a trip comes as a picture where its words fit below it. */
+/** Lays an answer out with its buttons; to a trip comes a picture where its words fit below it. */
 export function render(draft: Draft, asker: number, { byButton, question }: Asked = {}): Laid {
   const { answer, memory, kind } = draft;
   const react = answer.isThanks === true ? { react: thumb } : {};
   if (answer.text === '') return { said: { text: '', entities: [] }, ...react };
   if (answer.intent === 'help') return helpPage(kind, asker);
   const said = say(answer.text, { asked: byButton });
-  const isShown =
-    memory.settings.pictures !== false && isPictured(answer.intent) && said.text.length <= captionLimit;
+  const isTable = memory.settings.pictures === false;
+  const isShown = !isTable && isPictured(answer.intent) && said.text.length <= captionLimit;
   const chart = isShown ? answer.chart?.() : undefined;
   const extras = {
     hasWorking: hasWorking(answer),
-    hasPicture: answer.chart !== undefined && chart === undefined,
+    hasPicture: answer.chart !== undefined,
+    isTable,
     lacksPlace: lacksPlace(draft),
     rigLine: rigLineOf(answer),
     question: question !== undefined && standsAlone(draft) ? question : undefined,
   };
   const help = answer.intent === 'unclear' ? helpDoor(said.text) : undefined;
-  const buttons = keyboard(said.text, asker, answer.next, extras) ?? help;
-  return { said, ...react, ...(buttons && { buttons }), ...(chart && { chart }) };
+  const keys = (hasPicture: boolean) => keyboard(said.text, asker, answer.next, { ...extras, hasPicture });
+  const buttons = keys(extras.hasPicture) ?? help;
+  const below = keys(false);
+  const added = chart && { chart, ...(below && { buttons: below }) };
+  return { said, ...react, ...(buttons && { buttons }), ...(added && { added }) };
 }

@@ -1,6 +1,9 @@
 import type { InlineKeyboardMarkup, Message } from 'grammy/types';
-import { type BotContext, drawn } from '#telegram/delivery/deliver.ts';
+import type { Answer } from '#answer/answer.ts';
+import type { Chart } from '#answer/chart/chart.ts';
+import { postFirst } from '#telegram/delivery/deliver.ts';
 import { idOf, placeOf, type SentMessage } from '#telegram/delivery/place.ts';
+import type { BotContext, OutgoingReply } from '#telegram/delivery/reply.ts';
 import type { Kept } from '#telegram/updates/kept.ts';
 import { workingOf } from '#telegram/updates/think.ts';
 import { type Button, hash, keyboard } from './buttons.ts';
@@ -8,6 +11,9 @@ import { captionLimit, captionOf } from './caption.ts';
 import { chartTable, workingTable } from './rich.ts';
 import { say, withWorking, workingAlone } from './say.ts';
 import { labels } from './words.ts';
+
+/** The words that stand in a message, be they below a picture. */
+export const shownOf = (message: Message): string => message.text ?? message.caption ?? '';
 
 /** Private chats of which it is remembered that a key stands there. */
 const mostKeyed = 10_000;
@@ -19,12 +25,23 @@ const sentOf = (answer: Message): SentMessage => ({
 });
 
 /** The buttons of an answer that are left when some of it has been shown. */
-const left = (text: string, { asker }: Button, kept: Kept): InlineKeyboardMarkup | undefined =>
-  keyboard(text, asker, kept.next, {
-    hasWorking: kept.hasWorking,
-    hasPicture: kept.hasPicture,
-    lacksPlace: kept.lacksPlace,
-  });
+function left(text: string, { asker }: Button, kept: Kept): InlineKeyboardMarkup | undefined {
+  const { hasWorking, hasPicture, isTable, lacksPlace } = kept;
+  return keyboard(text, asker, kept.next, { hasWorking, hasPicture, isTable, lacksPlace });
+}
+
+/** The working of an answer in a message of its own: a table, and plain text where that is refused. */
+export const workingAside = ({ working }: Pick<Answer, 'working'>): Pick<OutgoingReply, 'said' | 'rich'> => ({
+  said: workingAlone(labels.steps, workingOf({ working })),
+  rich: workingTable(labels.steps, working),
+});
+
+/** A chart with all its numbers as words, which are a table where pictures are refused; or at once as that table. */
+export function chartAside(chart: Chart, isTable: boolean): Pick<OutgoingReply, 'said' | 'rich' | 'chart'> {
+  const rich = chartTable(chart);
+  if (isTable) return { said: say(captionOf(chart)), rich };
+  return { said: say(captionOf(chart), { limit: captionLimit }), rich, chart };
+}
 
 /**
  * Shows the working below its answer. Below a picture there is no room for it: there it is a message of its own.
@@ -39,25 +56,21 @@ export async function showWorking(
   const at = sentOf(answer);
   const after: Kept = { ...kept, hasWorking: false };
   const again = kept.again();
-  const working = workingOf(again);
   if (answer.text === undefined) {
-    await room.sender.send(placeOf(answer), {
-      said: workingAlone(labels.steps, working),
-      rich: workingTable(labels.steps, again.working),
-    });
-    room.kept.change(at.chat, at.id, after);
-    await room.sender.rebutton(at, left(answer.caption ?? '', button, after));
+    const buttons = left(shownOf(answer), button, after);
+    const more = { of: at, shows: 'working' as const, ...(buttons && { buttons }) };
+    await postFirst(room, { place: placeOf(answer), ...workingAside(again), more });
     return at;
   }
-  const said = withWorking(answer.text, answer.entities ?? [], working);
+  const said = withWorking(answer.text, answer.entities ?? [], workingOf(again));
   const buttons = left(said.text, button, after);
-  const sent = await room.sender.edit(at, placeOf(answer), { said, buttons });
+  const sent = await postFirst(room, { at, place: placeOf(answer), said, ...(buttons && { buttons }) });
   if (sent !== undefined)
     room.kept.change(at.chat, at.id, { ...after, answerId: sent.id, shown: hash(said.text) });
   return sent;
 }
 
-/** Sends the picture of an answer in reply to it, with all its numbers as words; where pictures are refused a table of them, else words. */
+/** Sends the picture of an answer in reply to it, or its table, with all its numbers as words. */
 export async function showPicture(
   room: BotContext,
   answer: Message,
@@ -65,15 +78,11 @@ export async function showPicture(
   kept: Kept,
 ): Promise<SentMessage | undefined> {
   const at = sentOf(answer);
-  const after: Kept = { ...kept, hasPicture: false };
   const chart = kept.again().chart?.();
   if (chart === undefined) return at;
-  const shown = answer.text ?? answer.caption ?? '';
-  const said = say(captionOf(chart), { limit: captionLimit });
-  const dressed = { picture: await drawn(room, chart, at.chat), rich: chartTable(chart) };
-  await room.sender.send(placeOf(answer), { said, ...dressed });
-  room.kept.change(at.chat, at.id, after);
-  await room.sender.rebutton(at, left(shown, button, after));
+  const buttons = left(shownOf(answer), button, { ...kept, hasPicture: false });
+  const more = { of: at, shows: 'picture' as const, ...(buttons && { buttons }) };
+  await postFirst(room, { place: placeOf(answer), ...chartAside(chart, kept.isTable), more });
   return at;
 }
 
@@ -85,7 +94,7 @@ export async function askPlace(room: BotContext, answer: Message): Promise<SentM
     resize_keyboard: true,
     one_time_keyboard: true,
   };
-  const sent = await room.sender.send({ chat: answer.chat.id }, { said: say(shareHow), keys });
+  const sent = await postFirst(room, { place: { chat: answer.chat.id }, said: say(shareHow), keys });
   if (room.keyed.size >= mostKeyed) room.keyed.clear();
   room.keyed.add(answer.chat.id);
   return sent;

@@ -4,6 +4,8 @@ export const labels = {
   /** The same as answers offer it, in words. */
   workingWish: 'show the working',
   picture: 'Picture',
+  /** In its place where a chat wants no pictures. */
+  table: 'Table',
   place: 'Use my location',
   steps: 'The working:',
   share: 'Share my location',

@@ -2,13 +2,7 @@ import { sequentialize } from '@grammyjs/runner';
 import { Bot, type BotConfig, type Context } from 'grammy';
 import { type AnswerLink as Answered, ClaimLost, StoreFailed } from '#conversation/memory-store.ts';
 import { callOver } from '#telegram/delivery/call.ts';
-import {
-  type BotContext,
-  keepUnsent,
-  type OutgoingReply,
-  postAgain,
-  postFirst,
-} from '#telegram/delivery/deliver.ts';
+import { keepUnsent, postAgain, postFirst } from '#telegram/delivery/deliver.ts';
 import { Cut, faultId, faultLine, isUnsent, isWorthTelling, originOf } from '#telegram/delivery/fault.ts';
 import { Highest } from '#telegram/delivery/highest.ts';
 import { Held, Hold } from '#telegram/delivery/hold.ts';
@@ -17,6 +11,7 @@ import { pace, retryFloods } from '#telegram/delivery/pace.ts';
 import { Parked } from '#telegram/delivery/parked.ts';
 import { placeOf, type SentMessage } from '#telegram/delivery/place.ts';
 import { Poison } from '#telegram/delivery/poison.ts';
+import type { BotContext, OutgoingReply } from '#telegram/delivery/reply.ts';
 import { Sender } from '#telegram/delivery/send.ts';
 import { Turns } from '#telegram/delivery/turns.ts';
 import type { BotSettings, Deps } from '#telegram/ops/deps.ts';
@@ -81,8 +76,8 @@ export type BotOptions = Pick<BotConfig<Context>, 'botInfo' | 'client'> & {
   readonly backOffMs?: readonly number[];
 };
 
-/** A bot, and how it takes up what it still owed when its process ended. */
-export type CampBot = Bot & { resume(): Promise<void> };
+/** A bot, how it takes up what it still owed when its process ended, and when no picture is on its way any more. */
+export type CampBot = Bot & { resume(): Promise<void>; settled(): Promise<void> };
 
 /**
  * Makes a bot that is ready to be given updates, by polling or by webhook; it is not started.
@@ -129,6 +124,7 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
     pictures: new Pictures(),
     highest,
     hold,
+    drawing: new Set(),
     keyed: new Set(),
     me: () => bot.botInfo,
     bot: idOf(settings.token),
@@ -155,17 +151,15 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
     parked.put(held.chat, {
       askedMs: askedMs(job, deps.now()),
       goodForMs: goodForMs(held.chat),
-      run: () => inTurn(ctx, job, verdict, true),
+      run: () => inTurn(ctx, job, verdict, !held.mayStand),
       drop: () => owed.finish(ctx.update.update_id, undefined),
     });
 
-  /** What was asked for outlives this process; a tap, which somebody repeats, and whose toast is gone, need not. */
+  /** What was asked for outlives this process. */
   const keep = (update: number, job: Job, held: Held): Promise<void> =>
-    job.kind === 'press'
-      ? Promise.resolve()
-      : keepUnsent(room, update, held, askedMs(job, deps.now())).catch(error =>
-          log.warn({ err: error, update }, 'an answer that waits could not be kept'),
-        );
+    keepUnsent(room, update, held, askedMs(job, deps.now())).catch(error =>
+      log.warn({ err: error, update }, 'an answer that waits could not be kept'),
+    );
 
   const work = async (ctx: Context, job: Job, verdict: RateDecision, wasHeld: boolean): Promise<void> => {
     const update = ctx.update.update_id;
@@ -193,7 +187,7 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
       if (error instanceof ClaimLost) return log.info({ update }, 'another process took an update over');
       if (error instanceof Held) await keep(update, job, error);
       // Given back first: with the store gone this throws, nothing is told, and the update comes again.
-      await owed.release(update, error instanceof Held);
+      await owed.release(update, error instanceof Held && !error.mayStand);
       if (error instanceof Held) return park(ctx, job, verdict, error);
       // What was kept, or asked, is seen to when the line or the store is there again.
       const isPassing = isUnsent(error) || error instanceof StoreFailed;
@@ -262,5 +256,8 @@ export function createBot(settings: BotSettings, deps: Deps, options: BotOptions
     }
   });
   bot.catch(({ error, ctx }) => log.error({ err: error, update: ctx.update.update_id }, 'an update failed'));
-  return Object.assign(bot, { resume: () => late.resume() });
+  const settled = async (): Promise<void> => {
+    while (room.drawing.size > 0) await Promise.all(room.drawing);
+  };
+  return Object.assign(bot, { resume: () => late.resume(), settled });
 }

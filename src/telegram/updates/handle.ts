@@ -1,17 +1,17 @@
 import type { Api, Context } from 'grammy';
 import type { CallbackQuery, ChatMemberUpdated, User } from 'grammy/types';
 import type { Backlog } from '#telegram/delivery/backlog.ts';
-import type { BotContext } from '#telegram/delivery/deliver.ts';
 import { placeOf, type SentMessage } from '#telegram/delivery/place.ts';
+import type { BotContext } from '#telegram/delivery/reply.ts';
 import { whenSlow } from '#telegram/delivery/typing.ts';
 import { exportMessage } from '#telegram/ui/commands.ts';
-import { sendExport } from '#telegram/ui/export.ts';
 import { dropAt, helloText, isArrival, passage } from '#telegram/ui/hello.ts';
 import { say } from '#telegram/ui/say.ts';
 import { answerGuest, answerInline } from './elsewhere.ts';
 import { pauseLine, type RateDecision } from './limits.ts';
 import type { Moved } from './migrate.ts';
 import { withoutUser } from './names.ts';
+import { sendExport } from './own-file.ts';
 import { press } from './press.ts';
 import { respond } from './respond.ts';
 import { answerSettings, isSettingsWish } from './settings.ts';
@@ -55,8 +55,8 @@ export function makeHandle(
     if (verdict === 'ask for a pause' && room.hold.banMs(message.chat.id) > 0) return undefined;
     if (verdict === 'ask for a pause')
       return sender.send(placeOf(message), { said: say(pauseLine), isUrgent: true });
-    if (meant.text === exportMessage) return sendExport(room, api, message);
-    if (isSettingsWish(meant.text)) return answerSettings(room, message, meant.text);
+    if (meant.text === exportMessage) return sendExport(room, message);
+    if (isSettingsWish(meant.text)) return answerSettings(room, update, message, meant.text);
     // Telegram sends it for whoever adds the bot by a link, right beside the hello.
     if (!isPrivate && greeted.has(message.chat.id) && /^\/start\b/.test(message.text ?? '')) return undefined;
     if (isLate(job, deps.now())) return later(update, job);

@@ -13,12 +13,17 @@ export interface Kept {
   /** Whether a button offers the working, and one a picture: each is shown once. */
   readonly hasWorking: boolean;
   readonly hasPicture: boolean;
+  /** Whether its numbers come as a table in place of a picture. */
+  readonly isTable: boolean;
   /** Works the answer out once more for them. */
   readonly again: NonNullable<Answer['again']>;
   readonly next: readonly string[];
   /** Whether a button offers to make it closer by a place. */
   readonly lacksPlace?: boolean;
 }
+
+/** Each holds some kB to be worked out once more. */
+const mostKept = 500;
 
 /**
  * The answers of late, by question and by answer, bounded: the oldest go first. Lives in memory; after a restart
@@ -29,7 +34,7 @@ export class KeptAnswers {
   readonly #byAnswer = new Map<string, { readonly question: string; readonly kept: Kept }>();
   readonly #limit: number;
 
-  constructor(limit = 2000) {
+  constructor(limit = mostKept) {
     this.#limit = limit;
   }
 
@@ -58,6 +63,15 @@ export class KeptAnswers {
     const question = known === undefined ? `${chat} ?${answerId}` : known.question;
     this.#byAnswer.set(`${chat} ${answerId}`, { question, kept });
     if (known !== undefined) this.#byQuestion.set(question, kept);
+    trim(this.#byAnswer, this.#limit);
+  }
+
+  /** Notes that what a button of an answer offers has been shown. */
+  shows(chat: number, answerId: number, what: 'working' | 'picture'): void {
+    const known = this.ofAnswer(chat, answerId);
+    if (known === undefined) return;
+    const shown = what === 'working' ? { hasWorking: false } : { hasPicture: false };
+    this.change(chat, answerId, { ...known, ...shown });
   }
 
   /** Drops one answer. */

@@ -1,9 +1,10 @@
 import type { AnswerLink as Answered, MemoryStore } from '#conversation/memory-store.ts';
 import { Backlog, type Late } from '#telegram/delivery/backlog.ts';
-import { type BotContext, type OutgoingReply, postAgain, postFirst } from '#telegram/delivery/deliver.ts';
+import { postAgain, postFirst } from '#telegram/delivery/deliver.ts';
 import { Held } from '#telegram/delivery/hold.ts';
 import type { Parked } from '#telegram/delivery/parked.ts';
 import type { SentMessage } from '#telegram/delivery/place.ts';
+import type { BotContext, OutgoingReply } from '#telegram/delivery/reply.ts';
 import { sayLate } from '#telegram/ui/late.ts';
 import { say } from '#telegram/ui/say.ts';
 import type { PendingAcks } from './pending-acks.ts';
@@ -103,12 +104,12 @@ export class LateAnswers {
         await this.#owed.finish(update, notedOf(reply, sent));
       });
     } catch (error) {
-      await this.#owed.release(update, error instanceof Held);
+      await this.#owed.release(update, error instanceof Held && !error.mayStand);
       if (!(error instanceof Held)) throw error;
       await this.#parked.put(chat, {
         askedMs: askedAtMs,
         goodForMs: goodForMs(chat),
-        run: () => this.#pay(update, postFirst, askedAtMs),
+        run: () => this.#pay(update, error.mayStand ? postAgain : postFirst, askedAtMs),
         drop: () => this.#owed.finish(update, undefined),
       });
     }

@@ -1,17 +1,17 @@
 import type { Api } from 'grammy';
 import type { CallbackQuery, Message } from 'grammy/types';
 import { present } from '#basics/present.ts';
-import type { BotContext } from '#telegram/delivery/deliver.ts';
 import { idOf, type SentMessage } from '#telegram/delivery/place.ts';
+import type { BotContext } from '#telegram/delivery/reply.ts';
 import { hash, pressedText, readButton } from '#telegram/ui/buttons.ts';
-import { askPlace, showPicture, showWorking } from '#telegram/ui/show.ts';
+import { askPlace, shownOf, showPicture, showWorking } from '#telegram/ui/show.ts';
 import type { Me } from './addressed.ts';
 import { askNext } from './ask-next.ts';
 import type { Kept } from './kept.ts';
 import { ownCopy } from './own-copy.ts';
 import type { Pressed } from './pressed.ts';
 import { pressedPage, pressedSetting, pressedSubject } from './pressed-page.ts';
-import { recovered, shownOf } from './recovered.ts';
+import { recovered } from './recovered.ts';
 import { maySet } from './settings.ts';
 import { toasts } from './toasts.ts';
 
@@ -35,7 +35,7 @@ export async function press(
   const given = query.message;
   if (given === undefined || given.date === 0) return void (await reply('gone'));
   const message = given as Message;
-  if (room.hold.leftMs(message.chat.id) > 0) return void (await reply('held'));
+  if (room.hold.banMs(message.chat.id) > 0) return void (await reply('held'));
   const pressed: Pressed = { room, api, update, query, message, button, reply };
   if (button.action === 'page') return pressedPage(pressed);
   if (button.action === 'subject') return pressedSubject(pressed);

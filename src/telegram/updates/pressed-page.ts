@@ -1,11 +1,14 @@
+import { postFirst } from '#telegram/delivery/deliver.ts';
 import type { SentMessage } from '#telegram/delivery/place.ts';
+import type { OutgoingReply } from '#telegram/delivery/reply.ts';
 import { hash } from '#telegram/ui/buttons.ts';
 import { allSubjects, helpPage, type Page, pages, subjectPage } from '#telegram/ui/help.ts';
 import { render } from '#telegram/ui/render.ts';
 import { changes } from '#telegram/ui/settings-page.ts';
+import { shownOf } from '#telegram/ui/show.ts';
 import { messageAt, placeAfter } from './ask-next.ts';
+import { showAlone } from './own-copy.ts';
 import type { Pressed } from './pressed.ts';
-import { shownOf } from './recovered.ts';
 import { changeSettings, maySet, pageOf } from './settings.ts';
 import { think } from './think.ts';
 
@@ -23,14 +26,15 @@ export async function pressedPage(
   const { said, buttons } = laid;
   if (message.chat.type === 'private') {
     await reply();
-    return room.sender.edit(messageAt(pressed), placeAfter(pressed), { said, buttons });
+    return turnTo(pressed, { said, buttons });
   }
-  const place = { chat: message.chat.id, onlyFor: { person: query.from.id, press: query.id } };
-  const sent = await room.sender.send(place, { said, buttons });
   const link = `https://t.me/${room.me().username}?start=${page}`;
-  await reply(undefined, sent === undefined ? { url: link } : {});
-  return undefined;
+  return showAlone(pressed, { said, buttons }, [undefined, { url: link }]);
 }
+
+/** Puts a page in the place of the one that a button stands under. */
+const turnTo = (pressed: Pressed, page: Pick<OutgoingReply, 'said' | 'buttons'>) =>
+  postFirst(pressed.room, { at: messageAt(pressed), place: placeAfter(pressed), ...page });
 
 /** Turns the help to a subject and back. Before others only its asker turns it. */
 export async function pressedSubject(pressed: Pressed): Promise<SentMessage | undefined> {
@@ -46,20 +50,19 @@ export async function pressedSubject(pressed: Pressed): Promise<SentMessage | un
       : subjectPage(button.index, button.asker);
   await reply(page === undefined ? 'old' : undefined);
   if (page === undefined || button.answer !== hash(shownOf(message))) return undefined;
-  return room.sender.edit(messageAt(pressed), placeAfter(pressed), page);
+  return turnTo(pressed, page);
 }
 
 /** Changes a setting, once a tap, and shows them as they are now. */
 export async function pressedSetting(pressed: Pressed): Promise<SentMessage | undefined> {
-  const { room, query, message, button, reply } = pressed;
+  const { room, update, query, message, button, reply } = pressed;
   if (!(await maySet(room, message, query.from.id))) return void (await reply('onlyAdmin'));
   const change = changes[button.index];
   await reply(change === undefined ? 'old' : undefined);
   if (change === undefined || button.answer !== hash(shownOf(message))) return undefined;
-  const settings = await changeSettings(room, message.chat.id, change);
-  return room.sender.edit(
-    messageAt(pressed),
-    placeAfter(pressed),
-    pageOf(room, message, settings, button.asker),
-  );
+  return changeSettings(room, update, message.chat.id, change, settings => ({
+    at: messageAt(pressed),
+    place: placeAfter(pressed),
+    ...pageOf(room, message, settings, button.asker),
+  }));
 }

@@ -1,6 +1,6 @@
 import type { Api } from 'grammy';
 import type { CallbackQuery, Message } from 'grammy/types';
-import type { BotContext } from '#telegram/delivery/deliver.ts';
+import type { BotContext } from '#telegram/delivery/reply.ts';
 import type { Button } from '#telegram/ui/buttons.ts';
 import type { Toast } from './toasts.ts';
 

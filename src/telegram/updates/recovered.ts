@@ -1,15 +1,13 @@
 import type { Message } from 'grammy/types';
-import type { BotContext } from '#telegram/delivery/deliver.ts';
 import { idOf } from '#telegram/delivery/place.ts';
+import type { BotContext } from '#telegram/delivery/reply.ts';
 import { hash } from '#telegram/ui/buttons.ts';
 import { render } from '#telegram/ui/render.ts';
+import { shownOf } from '#telegram/ui/show.ts';
 import { addressed, type Me } from './addressed.ts';
 import type { Kept } from './kept.ts';
 import { askOf, keptOf } from './respond.ts';
 import { think } from './think.ts';
-
-/** The words that stand in a message, be they below a picture. */
-export const shownOf = (message: Message): string => message.text ?? message.caption ?? '';
 
 /** After a restart: answers the question again, without saving, and trusts it only if it gives the same words. */
 export async function recovered(room: BotContext, me: Me, answer: Message): Promise<Kept | undefined> {
@@ -19,5 +17,7 @@ export async function recovered(room: BotContext, me: Me, answer: Message): Prom
   const draft = await think(room, askOf({ message: { ...question, chat: answer.chat } as Message, meant }));
   const laid = render(draft, 0);
   const isSame = laid.said.text === shownOf(answer);
-  return isSame ? keptOf(draft, idOf(answer), hash(meant.text), laid) : undefined;
+  if (!isSame) return undefined;
+  const kept = keptOf(draft, idOf(answer), hash(meant.text), laid);
+  return { ...kept, hasPicture: kept.hasPicture && answer.photo === undefined };
 }

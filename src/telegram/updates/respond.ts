@@ -1,6 +1,7 @@
 import type { Message } from 'grammy/types';
-import { type BotContext, type Delivered, deliver, type OutgoingReply } from '#telegram/delivery/deliver.ts';
+import { type Delivered, deliver } from '#telegram/delivery/deliver.ts';
 import { type Place, placeOf } from '#telegram/delivery/place.ts';
+import type { BotContext, OutgoingReply } from '#telegram/delivery/reply.ts';
 import { hash } from '#telegram/ui/buttons.ts';
 import { doorTo, type Page, pages } from '#telegram/ui/help.ts';
 import { lacksPlace, render } from '#telegram/ui/render.ts';
@@ -38,13 +39,14 @@ export const keptOf = (draft: Draft, answerId: number, question: string, reply: 
   shown: hash(reply.said.text),
   onto: draft.memory.frames.at(-1),
   hasWorking: hasWorking(draft.answer),
-  hasPicture: reply.chart === undefined && draft.answer.chart !== undefined,
+  hasPicture: draft.answer.chart !== undefined,
+  isTable: draft.memory.settings.pictures === false,
   again: draft.answer.again ?? (() => draft.answer),
   next: draft.answer.next,
   lacksPlace: lacksPlace(draft),
 });
 
-type Shown = Pick<OutgoingReply, 'said' | 'chart'>;
+type Shown = Pick<OutgoingReply, 'said'>;
 
 /** The words of a question that may be passed on: those of a private chat, where inline answers are on. */
 const passedOn = (room: BotContext, { message, meant }: Question): string | undefined =>

@@ -1,11 +1,14 @@
 import type { Message } from 'grammy/types';
 import type { Memory } from '#conversation/memory.ts';
-import type { BotContext } from '#telegram/delivery/deliver.ts';
+import { keptAndSent, postFirst } from '#telegram/delivery/deliver.ts';
 import { placeOf, type SentMessage } from '#telegram/delivery/place.ts';
+import type { BotContext, OutgoingReply } from '#telegram/delivery/reply.ts';
 import { picturesMessage, settingsMessage } from '#telegram/ui/commands.ts';
 import { say } from '#telegram/ui/say.ts';
 import { settingsPage } from '#telegram/ui/settings-page.ts';
 import { isAnonymousAdmin } from './people.ts';
+
+type Settings = Memory['settings'];
 
 /** Where the operator told no mains voltage, V. */
 const usualMainsV = 230;
@@ -39,22 +42,30 @@ export async function maySet(
   return chat.type === 'private' || room.admins.has(chat.id, person);
 }
 
-/** Changes a chat's settings. @returns them as they are now */
+/** Changes a chat's settings and says so: both are kept together, so that a crash in between turns nothing twice. */
 export async function changeSettings(
   room: BotContext,
+  update: number,
   chat: number,
-  change: (settings: Memory['settings']) => Memory['settings'],
-): Promise<Memory['settings']> {
-  const { store } = room.deps;
-  const { memory, revision } = await store.load(String(chat));
+  change: (settings: Settings) => Settings,
+  say: (settings: Settings) => OutgoingReply,
+): Promise<SentMessage | undefined> {
+  const { memory, revision } = await room.deps.store.load(String(chat));
   const settings = change(memory.settings);
-  await store.save(String(chat), { ...memory, settings }, revision);
-  return settings;
+  return keptAndSent(room, update, { memory: { ...memory, settings }, revision }, say(settings));
+}
+
+/** How "/pictures" turns the settings, by what was typed after it: over, where nothing was. */
+function picturesBy(rest: string): (settings: Settings) => Settings {
+  const isDark = grounds[rest.toLowerCase()];
+  if (isDark !== undefined) return settings => ({ ...settings, isDark });
+  return settings => ({ ...settings, pictures: rest === '' ? settings.pictures === false : !off.test(rest) });
 }
 
 /** Shows the settings, or sets how pictures come: "/pictures off", "dark", or turned over where nothing was said. */
 export async function answerSettings(
   room: BotContext,
+  update: number,
   message: Message,
   text: string,
 ): Promise<SentMessage | undefined> {
@@ -63,24 +74,19 @@ export async function answerSettings(
   const place = placeOf(message);
   if (begins(text, settingsMessage)) {
     const { memory } = await room.deps.store.load(String(chat));
-    return room.sender.send(place, pageOf(room, message, memory.settings, asker));
+    return postFirst(room, { place, ...pageOf(room, message, memory.settings, asker) });
   }
   const isSure = isAnonymousAdmin(message) || (await maySet(room, message, asker));
-  if (!isSure) return room.sender.send(place, { said: say('Only an admin can set that for the group.') });
+  if (!isSure) return postFirst(room, { place, said: say('Only an admin can set that for the group.') });
   const rest = text.slice(picturesMessage.length).trim();
-  const isDark = grounds[rest.toLowerCase()];
-  if (isDark !== undefined) {
-    await changeSettings(room, chat, settings => ({ ...settings, isDark }));
-    return room.sender.send(place, {
-      said: say(`Done: pictures are on ${rest.toLowerCase()} ground from now on.`),
-    });
-  }
-  const { pictures } = await changeSettings(room, chat, settings => ({
-    ...settings,
-    pictures: rest === '' ? settings.pictures === false : !off.test(rest),
-  }));
-  const line = pictures
-    ? 'Done: trips come with a picture again.'
-    : 'Done: only words here. “/pictures on” brings the pictures back.';
-  return room.sender.send(place, { said: say(line) });
+  const ground = grounds[rest.toLowerCase()] !== undefined;
+  return changeSettings(room, update, chat, picturesBy(rest), ({ pictures }) => {
+    const line = pictures
+      ? 'Done: trips come with a picture again.'
+      : 'Done: only words here. “/pictures on” brings the pictures back.';
+    return {
+      place,
+      said: say(ground ? `Done: pictures are on ${rest.toLowerCase()} ground from now on.` : line),
+    };
+  });
 }

@@ -4,7 +4,7 @@ import { present } from '#basics/present.ts';
 import { converse } from '#conversation/converse.ts';
 import { VolatileStore } from '#memory/volatile/store.ts';
 import type { Log } from '#telegram/ops/deps.ts';
-import { createBot } from '#telegram/updates/bot.ts';
+import { type CampBot, createBot } from '#telegram/updates/bot.ts';
 
 /** Something that is seen in the group, in the order in which it happens. */
 export type Seen =
@@ -33,7 +33,7 @@ type Payload = Record<string, any>;
 export class Group {
   readonly seen: Seen[] = [];
   readonly admins = new Set<number>();
-  readonly #bot: Bot;
+  readonly #bot: CampBot;
   readonly #store = new VolatileStore();
   readonly #messages = new Map<number, Message>();
   readonly #people = new Map<number, string>();
@@ -122,8 +122,9 @@ export class Group {
     return { message_id: ++this.#id, date: this.#sec, chat: this.#chat, ...of } as Message;
   }
 
-  #give(given: Omit<Update, 'update_id'>): Promise<void> {
-    return this.#bot.handleUpdate({ update_id: this.#update++, ...given } as Update);
+  async #give(given: Omit<Update, 'update_id'>): Promise<void> {
+    await this.#bot.handleUpdate({ update_id: this.#update++, ...given } as Update);
+    await this.#bot.settled();
   }
 
   async #call(method: string, payload: Payload): Promise<unknown> {
@@ -165,16 +166,22 @@ export class Group {
       date: this.#sec,
       chat: this.#chat,
       from: me,
-      ...(file ? { caption: text, photo: [{}] } : { text }),
+      ...(file
+        ? { text: undefined, caption: text, photo: [{}] }
+        : { text, caption: undefined, photo: undefined }),
       entities: payload.entities,
       reply_markup,
       ...(onlyFor && { ephemeral_message_id: id }),
     } as unknown as Message;
     this.#messages.set(id, message);
+    const last = this.seen.at(-1);
+    // A picture comes to words that are there already: what a reader sees is one message.
+    const words = isEdit && file && last?.kind === 'answer' && last.text === text ? last : undefined;
+    if (words !== undefined) this.seen.pop();
     this.seen.push({
       kind: 'answer',
       text,
-      isEdit,
+      isEdit: words?.isEdit ?? isEdit,
       buttons: labelsOf(message),
       ...(onlyFor && { onlyFor: this.#people.get(onlyFor) }),
       // The library's wrapping of an upload holds the bytes as they were given.

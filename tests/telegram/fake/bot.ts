@@ -7,6 +7,7 @@ import { VolatileStore } from '#memory/volatile/store.ts';
 import type { BotSettings, Converse, Log, Meter } from '#telegram/ops/deps.ts';
 import { type CampBot, createBot } from '#telegram/updates/bot.ts';
 import { nowSec, update } from './people.ts';
+import { isDelivered } from './privacy.ts';
 import { Refusal } from './rules.ts';
 import { me, type Payload, token, World } from './world.ts';
 
@@ -83,11 +84,13 @@ export interface Stage {
   readonly world: World;
   readonly store: MemoryStore;
   readonly logged: { level: string; fields: object; message: string }[];
-  /** Gives the bot an update; its message stands in the world first. */
+  /** Gives the bot an update, its message stands in the world first; and waits until all pictures of it are there. */
   give(given: Omit<Update, 'update_id'> | Update): Promise<void>;
   /** What stands in a chat from the bot, oldest first. */
   answers(chat?: number): Message[];
   clock: { now: number };
+  /** What privacy mode kept from the bot. */
+  readonly passedBy: Update[];
 }
 
 export interface StageOptions {
@@ -97,6 +100,8 @@ export interface StageOptions {
   readonly world?: World;
   readonly clock?: { now: number };
   readonly meter?: Meter;
+  /** Whether the bot gets only what Telegram hands to one in privacy mode. */
+  readonly isPrivacyOn?: boolean;
 }
 
 export function stage({
@@ -106,9 +111,11 @@ export function stage({
   world = new World(),
   clock = { now: nowSec * 1000 },
   meter,
+  isPrivacyOn = false,
 }: StageOptions = {}): Stage {
   world.now = () => clock.now;
   const logged: Stage['logged'] = [];
+  const passedBy: Update[] = [];
   const put = (level: string) => (fields: object, message: string) =>
     void logged.push({ level, fields, message });
   const log: Log = { debug: put('debug'), info: put('info'), warn: put('warn'), error: put('error') };
@@ -143,11 +150,14 @@ export function stage({
     store,
     logged,
     clock,
+    passedBy,
     give: async given => {
       const full = 'update_id' in given ? given : update(given);
       world.hear(full);
       if (full.callback_query !== undefined) world.tap(full.callback_query);
+      if (isPrivacyOn && !isDelivered(world, full)) return void passedBy.push(full);
       await bot.handleUpdate(structuredClone(full));
+      await bot.settled();
     },
     answers: chat =>
       [...world.messages.values()].filter(

@@ -1,6 +1,5 @@
 import type { Message, MessageEntity } from 'grammy/types';
 import {
-  checkArticle,
   checkCaption,
   checkCommands,
   checkEntities,
@@ -65,8 +64,7 @@ export const methodsOf = (world: World): Record<string, (payload: Payload) => un
     return world.post(payload, { caption: payload.caption });
   },
   sendPhoto: payload => {
-    if (world.withoutPhotos.has(Number(payload.chat_id)))
-      throw bad('not enough rights to send photos to the chat');
+    world.checkMayPicture(payload);
     checkPhoto(fileOf(payload.photo));
     checkCaption(payload.caption, payload.caption_entities);
     return world.post(payload, {
@@ -77,6 +75,7 @@ export const methodsOf = (world: World): Record<string, (payload: Payload) => un
   },
   editMessageMedia: payload => {
     const old = world.own(payload);
+    world.checkMayPicture(payload);
     checkPhoto(fileOf(payload.media.media));
     checkCaption(payload.media.caption, payload.media.caption_entities);
     world.checkMarkup(payload, payload.chat_id);
@@ -163,14 +162,7 @@ export const methodsOf = (world: World): Record<string, (payload: Payload) => un
     if (short_description.length > 120) throw bad('BOT_SHORT_DESCRIPTION_TOO_LONG');
     return true;
   },
-  answerInlineQuery: payload => {
-    if (payload.results.length > 50) throw bad('RESULTS_TOO_MUCH');
-    for (const result of payload.results) checkArticle(result);
-    return true;
-  },
-  answerGuestQuery: payload => {
-    checkArticle(payload.result);
-    return { inline_message_id: 'guest-1' };
-  },
+  answerInlineQuery: payload => world.queries.answerInline(payload, world.now()),
+  answerGuestQuery: payload => world.queries.answerGuest(payload),
   leaveChat: () => true,
 });

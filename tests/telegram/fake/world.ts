@@ -1,6 +1,7 @@
 import type { CallbackQuery, Chat, Message, Update, UserFromGetMe } from 'grammy/types';
 import { Floods } from './floods.ts';
 import { methodsOf } from './methods.ts';
+import { Queries } from './queries.ts';
 import { checkButtons, Refusal } from './rules.ts';
 import { Whispers } from './whispers.ts';
 
@@ -52,6 +53,10 @@ export class World {
   /** What only one person sees. */
   readonly whispers = new Whispers();
   readonly floods = new Floods();
+  /** Inline and guest queries without an answer. */
+  readonly queries = new Queries();
+  /** Which bot wrote last in a group, of all bots there. */
+  readonly lastBot = new Map<number, number>();
   /** The one reaction of the bot's on a message, by chat and message. */
   readonly reactions = new Map<string, string>();
   /** Chats that forbid reactions. */
@@ -76,7 +81,9 @@ export class World {
   }
 
   /** Somebody writes or edits a message: a new one gets its number; one told of again has it. */
-  hear({ message, edited_message }: Partial<Update>): void {
+  hear(update: Partial<Update>): void {
+    const { message, edited_message } = update;
+    this.queries.hear(update, this.now());
     const written = message ?? edited_message;
     if (written === undefined || this.#heard.has(written)) return;
     this.#heard.add(written);
@@ -85,6 +92,8 @@ export class World {
       return;
     }
     if (message !== undefined) message.message_id = this.nextId(message.chat.id);
+    if (message?.from?.is_bot && message.sender_chat === undefined)
+      this.lastBot.set(message.chat.id, message.from.id);
     this.put(written);
   }
 
@@ -155,6 +164,11 @@ export class World {
     checkButtons(payload.reply_markup, { isPrivate: chat > 0, isInlineOn: me.supports_inline_queries });
   }
 
+  /** @throws Refusal in a chat that forbids pictures */
+  checkMayPicture({ chat_id }: Payload): void {
+    if (this.withoutPhotos.has(Number(chat_id))) throw bad('not enough rights to send photos to the chat');
+  }
+
   post(payload: Payload, content: Partial<Message>): Message {
     const chat = this.chatOf(payload.chat_id);
     this.floods.check(chat, this.now(), this.#bansTold);
@@ -186,6 +200,7 @@ export class World {
       this.whispers.check(payload, this.now(), this.isAdmin(chat));
       return this.whispers.put({ ...message, receiver_user: { id: to.receiver_user_id } } as Message);
     }
+    this.lastBot.set(chat, me.id);
     if (markup !== undefined && !isInline) this.#keyed.add(`${chat} ${message.message_id}`);
     return this.put(message);
   }

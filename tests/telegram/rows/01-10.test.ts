@@ -17,7 +17,7 @@ test('row 1: in groups it answers only when addressed, also as an admin who hear
 });
 
 test('row 2: fully useful with privacy mode on: commands, replies and taps alone; it says how to ask', async () => {
-  const s = scene();
+  const s = scene({ isPrivacyOn: true });
   const added = { old_chat_member: { status: 'left' }, new_chat_member: { status: 'member' } };
   await s.give({ my_chat_member: { chat: group, from: sam, date: nowSec, ...added } as never });
   expect(s.last().text).toContain('/power fridge 1.2A, 100Ah, 3 days?');
@@ -30,6 +30,14 @@ test('row 2: fully useful with privacy mode on: commands, replies and taps alone
   expect(s.last().text).toMatch(/lithium|It lasts/);
   await s.tap(answer, 'Show working');
   expect(s.now(answer).entities?.at(-1)?.type).toBe('expandable_blockquote');
+  // All of it came through; a mention does not, nor a bare command once another bot has written.
+  expect(s.passedBy).toEqual([]);
+  await s.say(`@camp_power_bot ${fridge}`);
+  await s.say('beep', { from: { ...kim, id: 77, is_bot: true } });
+  await s.say(`/power ${fridge}`);
+  expect(s.passedBy).toHaveLength(3);
+  await s.say('/power@camp_power_bot 60W in amps');
+  expect(s.last().text).toContain('5 A');
 });
 
 test('row 3: commands for other bots, bots, automatic forwards and channels get nothing', async () => {

@@ -1,7 +1,7 @@
 import type { Message, Update, User } from 'grammy/types';
 import { vi } from 'vitest';
 import { present } from '#basics/present.ts';
-import { ann, kim, press, type Scene, sam, scene, textOf } from '../rows/one-group.ts';
+import { ann, kim, me, press, type Scene, sam, scene, textOf } from '../rows/one-group.ts';
 import { isPrivate, type Place } from './places.ts';
 
 /** What stands in a chat for all, what one person sees, and the reactions: whatever an answer may be. */
@@ -18,7 +18,9 @@ export class Play {
 
   constructor(place: Place) {
     this.place = place;
-    this.s = scene();
+    this.s = scene({ isPrivacyOn: true });
+    // It said hello when it came.
+    this.s.world.lastBot.set(place.chat.id, me.id);
     place.prepare?.(this.s);
   }
 
