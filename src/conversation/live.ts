@@ -1,5 +1,5 @@
 import { factsOf } from '#intents/facts.ts';
-import { isExplained } from '#intents/learning.ts';
+import { isExplained } from '#intents/rig-expected.ts';
 import { spotted } from '#intents/spotting.ts';
 import { hasUse } from '#intents/use.ts';
 import type { Rig, Stated } from '#rig/rig.ts';

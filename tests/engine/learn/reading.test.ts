@@ -5,6 +5,7 @@ import { type Expected, unlearned } from '#engine/learn/state.ts';
 
 const hours = 24;
 const expected: Expected = {
+  labelAh: 100,
   capacityAh: 100,
   useAh: Array<number>(hours).fill(1),
   sunAh: Array<number>(hours).fill(0),
