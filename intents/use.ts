@@ -2,6 +2,7 @@ import { english, type Speech } from '#answer/speech.ts';
 import { applianceOf } from '#catalog/appliances.ts';
 import { builtAs } from '#engine/loads/build.ts';
 import { dutyAt, usualCooler } from '#engine/loads/cooler.ts';
+import { averageCurrentLimitA } from '#engine/loads/duty.ts';
 import {
   coolingReading,
   hasHours,
@@ -69,6 +70,19 @@ function threeWayNote(facts: Facts, words: Speech): string | undefined {
   );
 }
 
+/** Says that the amps of a thing that cools count as its average, and from where on they don't. */
+function averageNote({ loads }: Facts, words: Speech): string | undefined {
+  const load = loads?.find(l => coolingReading(l) === 'average');
+  return (
+    load &&
+    words.say(
+      'average-note',
+      '{drawn} counts as the {thing}’s average; over {limit} A I’d take it as the draw while it runs.',
+      { drawn: draw(load, words), thing: load.name, limit: words.plain(averageCurrentLimitA) },
+    )
+  );
+}
+
 /**
  * Says how the draw of a thing that cools was taken, where it could be either, and offers the other; and what bears
  * on a three-way fridge. Undefined where the person left no doubt.
@@ -76,14 +90,14 @@ function threeWayNote(facts: Facts, words: Speech): string | undefined {
 export function readingNote(facts: Facts, words: Speech = english): string | undefined {
   const threeWay = threeWayNote(facts, words);
   const load = facts.loads?.find(l => coolingReading(l) === 'running');
-  if (!load) return threeWay;
+  if (!load) return threeWay ?? averageNote(facts, words);
   const airC = facts.ambientC ?? 25;
   const { row, kind } = builtAs(load);
   const share = decimals(100 * dutyAt(usualCooler(row!.setPointC!, undefined, kind), airC), 0);
   const taken = { thing: load.name, drawn: draw(load, words), share, air: words.significant(airC) };
   const note = words.say(
     'reading-note',
-    'I’ve taken {drawn} as what the {thing} draws while it runs, about {share} % of the time at {air} °C. If that’s its average, say “average”.',
+    '{drawn} counts as what the {thing} draws while it runs, about {share} % of the time at {air} °C. If it’s the average, say “average”.',
     taken,
   );
   return threeWay ? `${note} ${threeWay}` : note;
