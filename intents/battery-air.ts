@@ -1,5 +1,5 @@
+import type { Assumption } from '#engine/assumption.ts';
 import { batteryTemperature, type Stand } from '#engine/battery/temperature.ts';
-import type { Assumption } from '#quantity/range.ts';
 import type { Facts } from '#rig/rig.ts';
 import { whereOf } from './sun.ts';
 

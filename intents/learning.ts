@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { isOnCharge } from '#engine/battery/rest.ts';
 import { type Findings, findings } from '#engine/learn/findings.ts';
 import { type Lesson, learn } from '#engine/learn/learn.ts';
@@ -9,7 +10,7 @@ import { expectedOfRig, markOf } from './rig-expected.ts';
 /** What is kept of a rig: what was learnt, and of which gear. */
 export type Kept = Learned & {
   readonly gear: readonly number[];
-  readonly said?: readonly number[] | undefined;
+  readonly said?: readonly [draw: number, sun: number] | undefined;
 };
 
 const bare = ({ batteries }: Stated) =>
@@ -29,7 +30,7 @@ const gearOf = (rig: Rig): number[] =>
 
 /** Whether what a question goes by is this part of the rig's gear, so far as it goes by any of it. */
 function isOfRig(facts: Stated, rig: Rig, part: number): boolean {
-  const told = gearKeys[part]!.filter(key => facts[key] !== undefined);
+  const told = present(gearKeys[part]).filter(key => facts[key] !== undefined);
   return told.length > 0 && told.every(key => markOf(partOf(facts, key)) === markOf(partOf(rig, key)));
 }
 
@@ -60,7 +61,7 @@ export function readingIn(told: Stated, rig: Rig, at: Date): RigReading | undefi
   const isRested = told.volts !== undefined && told.voltsTaken === 'rest' && chemistry !== undefined;
   const reading = {
     percent: battery?.stateOfChargePercent,
-    restVolts: isRested && !isOnCharge(told.volts!, chemistry) ? told.volts : undefined,
+    restVolts: isRested && !isOnCharge(present(told.volts), chemistry) ? told.volts : undefined,
     usedAh: told.chargeUsedAh,
     leftAh: told.chargeLeftAh,
     netA: told.netCurrentA,

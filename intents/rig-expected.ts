@@ -1,4 +1,5 @@
-import { bankOf } from '#engine/battery/bank.ts';
+import { present } from '#basics/present.ts';
+import { bankIn } from '#engine/battery/bank.ts';
 import { storageAssumptions } from '#engine/battery/charging.ts';
 import { likelyOf } from '#engine/explore.ts';
 import { expectedOf } from '#engine/learn/expect.ts';
@@ -25,7 +26,7 @@ function workedOut(rig: Rig, at: Date): Expected | undefined {
   // The place is looked up once.
   const { latitudeDeg, longitudeDeg } = whereOf(told);
   const facts = latitudeDeg === undefined ? told : { ...told, latitudeDeg, longitudeDeg };
-  const bank = bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV)!;
+  const bank = present(bankIn(facts));
   const batteryC = facts.ambientC ?? batteryAir(facts, at)?.value;
   return expectedOf({
     bank,
@@ -60,7 +61,7 @@ const evenly = 1.2;
  */
 export function isExplained(amps: number, told: Rig, at: Date): boolean {
   const facts = factsOf(told);
-  const bank = bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV);
+  const bank = bankIn(facts);
   if (!bank) return false;
   const { useAh, isSteady } = expectedOf({ bank, use: useOf(facts, bank.voltageV, undefined, at) });
   const mostAh = Math.max(...useAh);

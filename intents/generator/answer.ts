@@ -1,9 +1,10 @@
 import type { Verdict } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
 import { lasting, span } from '#answer/say.ts';
+import { present } from '#basics/present.ts';
 import { decimals, plain } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
-import { enough, figure, reasons } from '../figures.ts';
+import { figure, reasons } from '../figures.ts';
 import { siteOf } from '../sun.ts';
 import type { Generator } from './compute.ts';
 
@@ -32,7 +33,7 @@ function headline(facts: Facts, result: Generator, verdict: Verdict): string {
   if (generatorPower.value <= 0) return `Run it ${lasting(chargeTime)}.`;
   if (verdict === null)
     return `A ${decimals(result.sizeW, 0)} W generator: ${what(result, facts)} needs ${needed}.`;
-  const rated = `${decimals(result.ratingW!, 0)} W`;
+  const rated = `${decimals(present(result.ratingW), 0)} W`;
   if (verdict === 'yes') return `Yes: ${rated} is enough, ${what(result, facts)} needs ${needed}.`;
   if (verdict === 'tight') return `Tight: ${what(result, facts)} needs ${needed} of its ${rated}.`;
   return `No: ${what(result, facts)} needs ${needed}, more than ${rated}.`;
@@ -53,7 +54,7 @@ function turnDown(facts: Facts, { figures, hasCharger, ratingW }: Generator): st
   if (!hasCharger) return '';
   const ratedA = facts.chargers?.find(c => c.kind !== 'generator')?.currentA;
   const shareOfIt =
-    (ratingW! - figures.loadPower.value) / (figures.generatorPower.high - figures.loadPower.value);
+    (present(ratingW) - figures.loadPower.value) / (figures.generatorPower.high - figures.loadPower.value);
   return ratedA === undefined || !(shareOfIt > 0.1 && shareOfIt < 1)
     ? ", or turn the charger's current down"
     : `, or turn the charger down to ${decimals(Math.floor(ratedA * shareOfIt), 0)} A`;
@@ -70,7 +71,6 @@ function vaNote({ hasCharger, figures, hasMotor, ranked }: Generator): string | 
 export function answerGenerator(facts: Facts, result: Generator, isNoiseAsked = false): Reply {
   const { generatorPower, chargeTime, chargeNeeded, chargeCurrent } = result.figures;
   const hasPower = generatorPower.value > 0;
-  // "No" where even the likely need is beyond it and nothing can be turned down: a charger merely gives less.
   const fits = result.ratingW === undefined || !hasPower ? null : enoughFor(result);
   const isTime = chargeTime.value > 0 && Number.isFinite(chargeTime.value);
   const lines = [
@@ -105,9 +105,9 @@ export function answerGenerator(facts: Facts, result: Generator, isNoiseAsked = 
   };
 }
 
-const enoughFor = ({ figures, ratingW }: Generator): Exclude<Verdict, null> => {
-  const { value, low, high } = figures.generatorPower;
-  // What it gives without a break is a limit: a likely need above it is no.
-  if (value > ratingW!) return 'no';
-  return enough({ value: ratingW!, low: (ratingW! * value) / high, high: (ratingW! * value) / low }, value);
-};
+/** Yes where it gives even the high end of what is needed, no where not even the low end. */
+function enoughFor({ figures, ratingW }: Generator): Exclude<Verdict, null> {
+  const { low, high } = figures.generatorPower;
+  if (high <= present(ratingW)) return 'yes';
+  return low > present(ratingW) ? 'no' : 'tight';
+}

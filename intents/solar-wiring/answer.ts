@@ -1,6 +1,7 @@
 import type { Reply } from '#answer/reply.ts';
 import { sentence, span } from '#answer/say.ts';
 import type { CautionCode } from '#answer/words/en.ts';
+import { present } from '#basics/present.ts';
 import type { Range } from '#quantity/range.ts';
 import { plain } from '#quantity/round.ts';
 import { figure, reasons } from '../figures.ts';
@@ -36,17 +37,17 @@ function because({ reason, systemV, controller, figures, coldestC, plate }: Sola
     case 'too-low':
       return `${plain(stringVoltage.value)} V open circuit is too little to charge a ${systemV} V battery`;
     case 'over-limit':
-      return `about ${cold} V ${morning} is past the controller's ${plain(plate.limitV!)} V and can destroy it`;
+      return `about ${cold} V ${morning} is past the controller's ${plain(present(plate.limitV))} V and can destroy it`;
     case 'near-limit':
-      return `about ${cold} V ${morning}, close to the controller's ${plain(plate.limitV!)} V`;
+      return `about ${cold} V ${morning}, close to the controller's ${plain(present(plate.limitV))} V`;
     case 'within-limit':
-      return `about ${cold} V ${morning}, within the controller's ${plain(plate.limitV!)} V`;
+      return `about ${cold} V ${morning}, within the controller's ${plain(present(plate.limitV))} V`;
     case 'over-rating':
-      return `about ${amps} A in full sun is more than the controller's ${plain(plate.ratedA!)} A`;
+      return `about ${amps} A in full sun is more than the controller's ${plain(present(plate.ratedA))} A`;
     case 'near-rating':
-      return `about ${amps} A in full sun; cloud edges can pass the controller's ${plain(plate.ratedA!)} A`;
+      return `about ${amps} A in full sun; cloud edges can pass the controller's ${plain(present(plate.ratedA))} A`;
     case 'held-to-rating':
-      return `about ${amps} A in full sun is over the controller's ${plain(plate.ratedA!)} A, and the rest is lost`;
+      return `about ${amps} A in full sun is over the controller's ${plain(present(plate.ratedA))} A, and the rest is lost`;
     case 'pwm-too-high':
       return 'a PWM throws away the volts above the battery’s, and may not stand them';
     case 'pwm-wastes':

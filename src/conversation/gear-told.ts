@@ -2,7 +2,8 @@ import { cools } from '#intents/facts.ts';
 import type { Mention } from '#language/recognise/mention.ts';
 import type { Recognised } from '#language/recognise/recognise.ts';
 import { isSameName } from '#rig/merge.ts';
-import type { Stated, StatedLoad } from '#rig/rig.ts';
+import type { Stated, StatedBattery, StatedLoad } from '#rig/rig.ts';
+import { isInputTold } from './input-told.ts';
 
 /**
  * What the words beside a thing tell of how it is built: a fridge's litres, "kitchen", "3 way", mains volts, an inverter
@@ -62,8 +63,20 @@ const isThreeWay = (thing: Mention, recognised: Recognised): boolean => {
   return last === 'absorption' || (last === 'way' && isOfThree);
 };
 
+const thermoelectric: ReadonlySet<string> = new Set(['thermoelectric', 'peltier', 'compressorless']);
+
+/** Whether the words right by a thing that cools say that it has no compressor. */
+function isThermoelectric(thing: Mention, { words }: Recognised): boolean {
+  const behind = words.slice(thing.to, thing.to + 4);
+  const at = behind.indexOf('compressor');
+  const isWithout = at > 0 && behind.slice(0, at).some(word => word === 'without' || word === 'no');
+  const near = [...words.slice(Math.max(0, thing.from - 3), thing.to), ...behind.slice(0, 2)];
+  return isWithout || near.some(word => thermoelectric.has(word));
+}
+
 /** One load with what its words tell. */
 function told(load: StatedLoad, recognised: Recognised): StatedLoad {
+  if (isInputTold(load, recognised)) return { ...load, isInput: true };
   if (!cools(load.name)) return load;
   const things = recognised.mentions.filter(m => m.kind === 'thing' && cools(m.key));
   const thing = things.find(m => isSameName(m.key, load.name) || isSameName(m.text, load.name)) ?? things[0];
@@ -82,7 +95,11 @@ function told(load: StatedLoad, recognised: Recognised): StatedLoad {
     ...(count !== undefined && !(isThree && count === 3) && { count }),
     ...(isMains && !load.supply && { supply: 'ac' }),
     ...(volumeL !== undefined && { volumeL }),
-    ...(isThree ? { build: 'three-way' } : isHouse && { build: 'household' }),
+    ...(isThree
+      ? { build: 'three-way' }
+      : isThermoelectric(thing, recognised)
+        ? { build: 'thermoelectric' }
+        : isHouse && { build: 'household' }),
   };
 }
 
@@ -114,12 +131,23 @@ function isLeftOn({ mentions, words, tokens }: Recognised): boolean {
 const mentionText = (mentions: readonly Mention[], at: number): string =>
   mentions.find(m => m.from === at)?.text ?? '';
 
+/** A battery told in mAh, and no volts with them: a power bank, whose label counts at the volts of its cells. */
+function cellTold(battery: StatedBattery, { mentions }: Recognised): StatedBattery {
+  const { capacityAh, voltageV } = battery;
+  if (capacityAh === undefined || voltageV !== undefined) return battery;
+  const isMilli = mentions.some(
+    ({ unit, value }) => unit === 'mAh' && Math.abs(value - capacityAh) < 1e-6 * capacityAh,
+  );
+  return isMilli ? { ...battery, isOfCell: true } : battery;
+}
+
 /** The facts with what the words beside their things tell of how they are built. */
 export function withGearTold(facts: Stated, recognised: Recognised): Stated {
-  const { loads, inverter } = facts;
-  if (!loads && !inverter) return facts;
+  const { loads, inverter, batteries } = facts;
+  if (!loads && !inverter && !batteries) return facts;
   return {
     ...facts,
+    ...(batteries && { batteries: batteries.map(battery => cellTold(battery, recognised)) }),
     ...(loads && { loads: loads.map(load => told(load, recognised)) }),
     ...(inverter && isLeftOn(recognised) && { inverter: { ...inverter, isLeftOn: true } }),
   };
@@ -127,11 +155,12 @@ export function withGearTold(facts: Stated, recognised: Recognised): Stated {
 
 /** The facts without it: as the message was read. */
 export function asRead(facts: Stated): Stated {
-  const { loads, inverter } = facts;
+  const { loads, inverter, batteries } = facts;
   const { isLeftOn: _on, ...plainInverter } = inverter ?? {};
   return {
     ...facts,
-    ...(loads && { loads: loads.map(({ volumeL: _litres, build: _build, ...load }) => load) }),
+    ...(loads && { loads: loads.map(({ volumeL: _litres, build: _build, isInput: _in, ...load }) => load) }),
+    ...(batteries && { batteries: batteries.map(({ isOfCell: _cell, ...battery }) => battery) }),
     ...(inverter && { inverter: plainInverter }),
   };
 }

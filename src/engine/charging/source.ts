@@ -1,10 +1,11 @@
-import type { Assumption } from '#quantity/range.ts';
+import { present } from '#basics/present.ts';
 import type { Charger } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
+import type { Assumption, AssumptionName, Values } from '../assumption.ts';
 import type { ChargeRow } from '../battery/charge-table.ts';
 import { meanChargeV } from '../battery/round-trip.ts';
-import { taken, type Values } from '../explore.ts';
+import { taken } from '../explore.ts';
 import { deratingOf, generatorAssumptions } from './generator.ts';
 import { chargerCurrent, generatorCurrent, outputCurrent } from './rules.ts';
 import { smartAlternatorShare, usualChargerA } from './tables.ts';
@@ -24,7 +25,7 @@ export interface Source {
 }
 
 const spread = (
-  name: string,
+  name: AssumptionName,
   [value, low, high]: readonly [number, number, number],
   unit: string,
   why: string,
@@ -87,7 +88,7 @@ export function sourceCurrentA(source: Source, values: Values, trace?: Trace): n
 function limitsIt(source: Source, offered: number, values: Values): boolean {
   const V = source.row.absorptionV[0] * source.blocks;
   const inW = (offered * V) / (taken(values, 'chargerEfficiency') * taken(values, 'powerFactor'));
-  return inW > source.generatorW!;
+  return inW > present(source.generatorW);
 }
 
 function offeredA(source: Source, values: Values, trace?: Trace): number {
@@ -98,6 +99,7 @@ function offeredA(source: Source, values: Values, trace?: Trace): number {
   }
   if (!isRated(source)) return taken(values, 'chargerCurrent');
   const I_r =
-    source.currentA ?? run(chargerCurrent, { P: source.powerW!, V: taken(values, 'chargeVoltage') }, trace);
+    source.currentA ??
+    run(chargerCurrent, { P: present(source.powerW), V: taken(values, 'chargeVoltage') }, trace);
   return run(outputCurrent, { k_s: taken(values, 'chargerOutput'), I_r }, trace);
 }

@@ -1,6 +1,6 @@
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
-import type { Values } from '../explore.ts';
+import type { Values } from '../assumption.ts';
 import { isDay } from '../learn/predict.ts';
 import { useByHour } from '../trip/profile.ts';
 import type { Day, Use } from './model.ts';

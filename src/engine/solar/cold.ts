@@ -1,5 +1,5 @@
 import { dayAndNight } from '#climate/temperature.ts';
-import type { Assumption } from '#quantity/range.ts';
+import type { Assumption } from '../assumption.ts';
 import type { Where } from './air.ts';
 
 /** Temperature of a panel's label, °C. */
