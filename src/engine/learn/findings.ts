@@ -62,7 +62,7 @@ export function findings(learned: Learned, { useAh }: Expected): Findings {
     draw: of([0, 1, tilt, less, 0]),
     drawByDay: of([0, 1, 1, less, 0]),
     drawByNight: of([0, 1, -1, less, 0]),
-    byDay: learned.mean[2]!,
+    byDay: learned.mean[2],
     capacity: isOwn ? factor(capacity) : asTold,
     sun: of([0, 0, 0, less, 1]),
     lasts,

@@ -39,7 +39,7 @@ function hoursUntil(chargeAh: number, byHour: readonly number[], startsAtH: numb
   while (left > 0) {
     const hour = Math.floor(clock);
     const span = hour + 1 - clock;
-    const ah = byHour[hour % byHour.length]!;
+    const ah = byHour[hour % byHour.length] ?? 0;
     if (ah * span >= left) return 24 * days + clock + left / ah - startsAtH;
     left -= ah * span;
     clock = hour + 1;
