@@ -1,4 +1,4 @@
-import { duration, sentence } from '#answer/say.ts';
+import { alike, sentence } from '#answer/say.ts';
 import { present } from '#basics/present.ts';
 import { type Bank, bankOfOne } from '#engine/battery/bank.ts';
 import { cyclesAt } from '#engine/battery/life.ts';
@@ -52,9 +52,11 @@ export function agmOrLithium(about: PairCase): Weighed {
     likelyOf(bankAssumptions(lithium)),
   );
   const size = `${plain(capacityAh)} Ah`;
-  const lasts = (ah: number): string =>
-    usedAh === undefined ? `${plain(ah)} Ah` : duration((24 * ah) / usedAh).replace('about ', '');
-  const gives = `${size} gives ${lasts(lithiumAh)}, ${name} ${lasts(leadAh)}`;
+  const [lasts, leadLasts] =
+    usedAh === undefined
+      ? [`${plain(lithiumAh)} Ah`, `${plain(leadAh)} Ah`]
+      : alike((24 * lithiumAh) / usedAh, (24 * leadAh) / usedAh).map(time => time.replace('about ', ''));
+  const gives = `${size} gives ${lasts}, ${name} ${leadLasts}`;
   const isLithium = isDeep || (!isCold && usedAh === undefined);
   const better = isLithium ? 'lithium' : name;
   return {

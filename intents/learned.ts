@@ -26,6 +26,12 @@ export function learnedAssumption(name: keyof typeof parts, facts: Facts): Assum
   return { name, value: 100 * value, low: 100 * low, high: 100 * high, unit: '%', why: whyOf(learned) };
 }
 
+/** How much more is drawn by day than by night, where readings have taught the draw: half the logarithm of day over night. */
+export function learnedByDay(facts: Facts): number | undefined {
+  const { draw, byDay } = learnedIn(facts) ?? {};
+  return draw && byDay;
+}
+
 /** The bank of the facts, with the capacity that readings have taught. */
 export function bankFor(facts: Facts): Bank | undefined {
   const bank = bankIn(facts);

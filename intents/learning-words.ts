@@ -5,7 +5,8 @@ import { bankIn } from '#engine/battery/bank.ts';
 import { exploreRunTime } from '#engine/loads/lasting.ts';
 import type { LearnedOfRig, Rig } from '#rig/rig.ts';
 import { factsOf } from './facts.ts';
-import { expectedOfRig, type Kept, sureOf, type Taught } from './learning.ts';
+import { type Kept, sureOf, type Taught } from './learning.ts';
+import { expectedOfRig } from './rig-expected.ts';
 import { useOf } from './use.ts';
 
 /** Changes smaller than this are not worth a word: against what was told, and against what was said last. */
@@ -59,7 +60,7 @@ export function learnedLines(rig: Rig, learned: LearnedOfRig, at: Date, w: Speec
     lines.push(
       w.say('learned-capacity', 'The battery holds about {now} Ah, not {told}.', {
         now: w.significant(expected.capacityAh * learned.capacity.value, 2),
-        told: w.significant(expected.capacityAh),
+        told: w.significant(expected.labelAh),
       }),
     );
   if (learned.sun && isNew(learned.sun.value, 1, worth.sun))

@@ -1,33 +1,17 @@
 import { present } from '#basics/present.ts';
-import { bankIn } from '#engine/battery/bank.ts';
-import { storageAssumptions } from '#engine/battery/charging.ts';
 import { isOnCharge } from '#engine/battery/rest.ts';
-import { likelyOf } from '#engine/explore.ts';
-import { expectedOf } from '#engine/learn/expect.ts';
 import { type Findings, findings } from '#engine/learn/findings.ts';
 import { type Lesson, learn } from '#engine/learn/learn.ts';
 import type { RigReading } from '#engine/learn/reading.ts';
 import { type Expected, type Learned, type Part, without } from '#engine/learn/state.ts';
-import { dailyYield, storedOf } from '#engine/solar/model.ts';
-import type { Chemistry, Facts, LearnedFactor, LearnedOfRig, Rig, Stated } from '#rig/rig.ts';
-import { factsOf } from './facts.ts';
-import { hasCapacity } from './needs.ts';
-import { panelsW, sunOf } from './sun.ts';
-import { hasUse, useOf } from './use.ts';
+import type { LearnedFactor, LearnedOfRig, Rig, Stated } from '#rig/rig.ts';
+import { expectedOfRig, markOf } from './rig-expected.ts';
 
 /** What is kept of a rig: what was learnt, and of which gear. */
 export type Kept = Learned & {
   readonly gear: readonly number[];
   readonly said?: readonly [draw: number, sun: number] | undefined;
 };
-
-/** A short mark of anything told, so that a change of it is seen (FNV-1a). */
-function markOf(value: unknown): number {
-  let hash = 0x811c9dc5;
-  for (const character of JSON.stringify(value) ?? '')
-    hash = Math.imul(hash ^ character.charCodeAt(0), 0x01000193) >>> 0;
-  return hash;
-}
 
 const bare = ({ batteries }: Stated) =>
   batteries?.map(({ stateOfChargePercent: _level, ...battery }) => battery);
@@ -59,48 +43,6 @@ function ofGear(kept: Kept, gear: readonly number[]): Learned {
     learned,
     partsOf.flatMap((parts, i) => (kept.gear[i] === gear[i] ? [] : parts)),
   );
-}
-
-/** What the engine expects of a rig as told; undefined where its battery or its use is not known. */
-export function expectedOfRig(rig: Rig, at: Date): Expected | undefined {
-  const facts = factsOf(rig);
-  if (!hasCapacity(facts) || !hasUse(facts)) return undefined;
-  const bank = present(bankIn(facts));
-  return expectedOf({ bank, use: useOf(facts, bank.voltageV, undefined, at), ...sunFor(facts, bank, at) });
-}
-
-/** A compressor seldom runs less than this share of the time: common practice. */
-const leastDuty = 0.2;
-/** Loads whose hourly use differs no more than this are on all the time. */
-const evenly = 1.2;
-
-/**
- * Whether amps that flow out at a glance (A, above 0) may be the doing of what is known to run: of a fridge that runs
- * or rests, of lights that are on or off. Then what is known tells the draw better than the glance does.
- */
-export function isExplained(amps: number, told: Rig, at: Date): boolean {
-  const facts = factsOf(told);
-  const bank = bankIn(facts);
-  if (!bank) return false;
-  const { useAh, isSteady } = expectedOf({ bank, use: useOf(facts, bank.voltageV, undefined, at) });
-  const mostAh = Math.max(...useAh);
-  const isEven = isSteady && mostAh <= evenly * (useAh.reduce((sum, ah) => sum + ah, 0) / useAh.length);
-  return !isEven && amps <= mostAh / leastDuty;
-}
-
-/** Where the sun is, and what it puts into the battery a day. */
-function sunFor(
-  facts: Facts,
-  { voltageV, chemistry }: { readonly voltageV: number; readonly chemistry: Chemistry },
-  at: Date,
-) {
-  const powerW = panelsW(facts);
-  const sun = sunOf(facts, at);
-  const where = { latitudeDeg: sun.latitudeDeg, longitudeDeg: sun.longitudeDeg, month: sun.month };
-  if (powerW === undefined) return where;
-  const panel = { ...sun, powerW, nominalVoltageV: voltageV, chemistry };
-  const values = likelyOf(storageAssumptions(chemistry));
-  return { ...where, sunAhPerDay: storedOf(dailyYield(panel).dailyYieldAh, panel, values) };
 }
 
 /** What of a message is a reading of this rig; undefined where it tells none, or tells of other gear. */
@@ -164,7 +106,7 @@ export function learnFrom(
 /** Readings before anything is gone by, and how wide its span may be at most: to be said, and to reckon with. */
 const enough = {
   said: { readings: 3, span: 2, sunSpan: 2.6 },
-  gone: { readings: 3, span: 3.2, sunSpan: 3.2 },
+  gone: { readings: 2, span: 3.8, sunSpan: 3.2 },
 } as const;
 
 const within = (factor: LearnedFactor, span: number): LearnedFactor | undefined =>
@@ -172,7 +114,7 @@ const within = (factor: LearnedFactor, span: number): LearnedFactor | undefined 
 
 /** What is sure enough to go by. */
 export function sureOf(
-  { readings, draw, capacity, sun }: Findings,
+  { readings, draw, byDay, capacity, sun }: Findings,
   hasSun: boolean,
   { readings: least, span, sunSpan }: (typeof enough)[keyof typeof enough] = enough.said,
 ): LearnedOfRig | undefined {
@@ -181,6 +123,7 @@ export function sureOf(
   return {
     readings,
     draw: sure,
+    byDay,
     capacity: within(capacity, span),
     sun: hasSun ? within(sun, sunSpan) : undefined,
   };
@@ -207,7 +150,7 @@ export function learnedNow(kept: Kept, rig: Rig, facts: Stated, at: Date): Learn
   if (!sure) return undefined;
   const found = {
     readings: sure.readings,
-    draw: sure.draw && isOfRig(facts, rig, 0) ? ahead(sure.draw) : undefined,
+    ...(sure.draw && isOfRig(facts, rig, 0) && { draw: ahead(sure.draw), byDay: sure.byDay }),
     capacity: isOfRig(facts, rig, 1) ? sure.capacity : undefined,
     sun: isOfRig(facts, rig, 2) ? sure.sun : undefined,
   };

@@ -4,6 +4,7 @@ import { applianceOf } from '#catalog/appliances.ts';
 import type { Assumption } from '#engine/assumption.ts';
 import { builtAs } from '#engine/loads/build.ts';
 import { dutyAt, usualCooler } from '#engine/loads/cooler.ts';
+import { averageCurrentLimitA } from '#engine/loads/duty.ts';
 import {
   coolingReading,
   hasHours,
@@ -71,6 +72,19 @@ function threeWayNote(facts: Facts, words: Speech): string | undefined {
   );
 }
 
+/** Says that the amps of a thing that cools count as its average, and from where on they don't. */
+function averageNote({ loads }: Facts, words: Speech): string | undefined {
+  const load = loads?.find(l => coolingReading(l) === 'average');
+  return (
+    load &&
+    words.say(
+      'average-note',
+      '{drawn} counts as the {thing}’s average; over {limit} A I’d take it as the draw while it runs.',
+      { drawn: draw(load, words), thing: load.name, limit: words.plain(averageCurrentLimitA) },
+    )
+  );
+}
+
 /**
  * Says how the draw of a thing that cools was taken, where it could be either, and offers the other; and what bears
  * on a three-way fridge. Undefined where the person left no doubt.
@@ -88,7 +102,7 @@ export function readingNote(facts: Facts, words: Speech = english): string | und
     return threeWay ? `${note} ${threeWay}` : note;
   }
   const load = facts.loads?.find(l => coolingReading(l) === 'running');
-  if (!load) return threeWay;
+  if (!load) return threeWay ?? averageNote(facts, words);
   const airC = facts.ambientC ?? 25;
   const { row, kind } = builtAs(load);
   const share = decimals(
@@ -98,7 +112,7 @@ export function readingNote(facts: Facts, words: Speech = english): string | und
   const taken = { thing: load.name, drawn: draw(load, words), share, air: words.significant(airC) };
   const note = words.say(
     'reading-note',
-    'I’ve taken {drawn} as what the {thing} draws while it runs, about {share} % of the time at {air} °C. If that’s its average, say “average”.',
+    '{drawn} counts as what the {thing} draws while it runs, about {share} % of the time at {air} °C. If it’s the average, say “average”.',
     taken,
   );
   return threeWay ? `${note} ${threeWay}` : note;

@@ -4,6 +4,7 @@ import type { Reply } from '#answer/reply.ts';
 import { exactly, lasting, span } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
 import { present } from '#basics/present.ts';
+import { applianceOf } from '#catalog/appliances.ts';
 import type { Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
 import { clockHour } from '../clock.ts';
@@ -37,6 +38,16 @@ function change(later: Later, w: Speech): string | undefined {
     'To be sure of it put about {ah} Ah back before then, by sun, driving or a charger, or use that much less.',
     { ah: w.significant(shortAh, 2) },
   );
+}
+
+/** Hours that a night has at the most, and when it begins and ends. Common practice. */
+const night = { mostH: 14, fromH: 18, toH: 6 } as const;
+
+/** Whether the time until then is a night, and something that cools runs through it. */
+function isCoolNight(facts: Facts, { durationH, isNet }: Later, setting: RequestContext): boolean {
+  const fromH = clockHour(facts, setting);
+  const isNight = durationH <= night.mostH && (fromH >= night.fromH || fromH < night.toH);
+  return isNight && !isNet && !!facts.loads?.some(({ name }) => applianceOf(name)?.setPointC !== undefined);
 }
 
 /** A level is told no closer than this, points either way. Common practice. */
@@ -85,13 +96,20 @@ export function answerLater(facts: Facts, now: ChargeLevel, later: Later, settin
             'From {now} % now, if the current stays as it is: about {into} Ah go in.',
             flows,
           )
-        : w.say('from', 'From {now} % {since}: about {used} Ah go out in {hours}, and nothing comes in.', {
-            ...flows,
-            since: setting.parsed.facts.until
-              ? w.say('at-hour', 'at {hour}', { hour: hourOfDay(clockHour(facts, setting)) })
-              : w.say('now', 'now'),
-            hours: exactly(later.durationH, w),
-          }),
+        : w.say(
+            'from',
+            'From {now} % {since}: about {used} Ah go out in the {hours}, and nothing comes in.',
+            {
+              ...flows,
+              since: setting.parsed.facts.until
+                ? w.say('at-hour', 'at {hour}', { hour: hourOfDay(clockHour(facts, setting)) })
+                : w.say('now', 'now'),
+              hours: exactly(later.durationH, w),
+            },
+          ),
+    isCoolNight(facts, later, setting)
+      ? w.say('cool-night', 'In the cool of the night a fridge takes less than its average: that is counted.')
+      : undefined,
     later.lastsH && later.lastsH.value > 0 && verdict !== 'yes'
       ? w.say('to-floor', 'With nothing coming in it is down to {floor} % in {lasts}.', {
           floor,

@@ -1,6 +1,6 @@
 import type { Verdict } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
-import { duration, lasting as lastingFor } from '#answer/say.ts';
+import { alike, duration, isSaidAlike, lasting as lastingFor } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
 import type { Range } from '#quantity/range.ts';
 import type { Facts } from '#rig/rig.ts';
@@ -68,6 +68,13 @@ function putBack(should: Should, short: Range, isDrive: boolean, w: Speech): str
   return [w.say('put-back', 'Put back about {parts}.', { parts }), takes].filter(Boolean);
 }
 
+/** How long it lasts, in the unit of the time that it is held against. */
+function lastsFor({ wantedH }: Should, runTime: Range, w: Speech): string {
+  return isSaidAlike(runTime.value, wantedH, w)
+    ? lastingFor(runTime, w)
+    : alike(runTime.value, wantedH, w)[0];
+}
+
 /** Words for whether to drive or charge now. */
 export function answerShould(facts: Facts, should: Should, { parsed }: RequestContext): Reply {
   const w = english;
@@ -78,7 +85,7 @@ export function answerShould(facts: Facts, should: Should, { parsed }: RequestCo
     percent: w.decimals(should.levelPercent, 0),
     floor: w.decimals(should.floorPercent, 0),
     goal: goal(should, w),
-    lasts: lasting ? lastingFor(lasting.figures.runTime, w) : '',
+    lasts: lasting ? lastsFor(should, lasting.figures.runTime, w) : '',
   };
   const isLow = should.levelPercent <= should.floorPercent;
   const heads = isLow

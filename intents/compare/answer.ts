@@ -1,6 +1,6 @@
 import type { Figure } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
-import { duration, sentence } from '#answer/say.ts';
+import { alike, duration, sentence } from '#answer/say.ts';
 import type { CautionCode } from '#answer/words/en.ts';
 import { present } from '#basics/present.ts';
 import type { Range } from '#quantity/range.ts';
@@ -55,7 +55,10 @@ const rangeOf = ({ found }: Measured): Range => found.figures.figure;
 function headline({ measure, ranked }: Comparison): string {
   const [first, second] = ranked as [Measured, Measured];
   const [a, b] = [rangeOf(first).value, rangeOf(second).value];
-  const of = (side: Measured): string => amount(measure, rangeOf(side).value, side);
+  const isTime = measure === 'runTime' || measure === 'chargeTime';
+  const times = isTime ? alike(a, b) : [];
+  const of = (side: Measured): string =>
+    (isTime ? times[side === first ? 0 : 1] : undefined) ?? amount(measure, rangeOf(side).value, side);
   if (!Number.isFinite(a) && measure === 'chargeTime')
     return 'Neither: lithium must not be charged below freezing. Warm it above 5 °C first, or wait.';
   if (a === b || Math.abs(a - b) <= alikeShare * Math.max(Math.abs(a), Math.abs(b)))

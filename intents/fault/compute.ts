@@ -5,6 +5,7 @@ import { decimals } from '#quantity/round.ts';
 import type { Chemistry, Facts } from '#rig/rig.ts';
 import type { RequestContext } from '../intent.ts';
 import { bankFor } from '../learned.ts';
+import { spotted } from '../spotting.ts';
 import { signsIn } from './signs.ts';
 import { ageFinding, dayFinding, dutyFinding, levelFinding, sagFinding } from './sums/battery.ts';
 import { dropFinding, fuseFinding } from './sums/cable.ts';
@@ -107,20 +108,32 @@ const isTold = (by: Asked, facts: Facts): boolean =>
     words: false,
   })[by];
 
+/** How people say that a battery is past its best. */
+const tired = [
+  'old|tired|worn|knackered|ancient|ageing|aging|past_it|on_its_last_legs|second_hand|secondhand battery|batteries|agm|gel|lead -how_old -not_old',
+] as const;
+
 /**
  * What is likely wrong, and what of it can be worked out. Gear that memory filled in and nobody spoke of is no sign
  * of a fault; it only helps to work out a figure.
  */
 export function computeFault(
   facts: Facts,
-  { mainsV, at, recalled, subject }: Pick<RequestContext, 'mainsV' | 'at' | 'recalled' | 'subject'>,
+  {
+    mainsV,
+    at,
+    recalled,
+    subject,
+    parsed,
+  }: Pick<RequestContext, 'mainsV' | 'at' | 'recalled' | 'subject' | 'parsed'>,
 ): Fault {
   const told = Object.fromEntries(
     Object.entries(facts).filter(([key]) => !recalled.has(key as keyof Facts)),
   ) as Facts;
   const symptom = symptomOf(told, subject);
   const bank = bankFor(facts);
-  const about: FaultCase = { facts, told, bank, mainsV, at };
+  const isTired = spotted(parsed.recognised.words, tired, pattern => [pattern]) !== undefined;
+  const about: FaultCase = { facts, told, bank, isTired, mainsV, at };
   const found = [
     readFinding(symptom, about),
     ...(symptom.weighs ?? []).map(weigh => sums[weigh](about)),

@@ -346,7 +346,7 @@ export const symptoms: readonly Symptom[] = [
       'low_volt* error|alarm|warning|cut*',
     ],
     when: ['cooler'],
-    weighs: ['drop', 'day', 'level'],
+    weighs: ['drop', 'age', 'day', 'level'],
     reads: {
       volts: 11.8,
       low: [
@@ -427,7 +427,7 @@ export const symptoms: readonly Symptom[] = [
       'cut*_out|conk*|dies|dead|quits|quit|off|drops_out|stops|trips|alarm night|nightly|nights|midnight|morning|mornings',
     ],
     when: ['battery', 'lamp'],
-    weighs: ['day', 'level'],
+    weighs: ['age', 'day', 'level'],
     causes: [
       {
         by: 'battery',

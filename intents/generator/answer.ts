@@ -46,15 +46,18 @@ function otherCharger({ hasCharger }: Generator, facts: Facts): string[] {
   return [`what if a ${ratedA > 0 && ratedA <= 20 ? 10 : 20}A charger?`];
 }
 
-/** The charging current that the generator told carries, where turning it down helps. */
+/**
+ * The charging current that the generator told carries for sure, where turning it down helps: with the poorest power
+ * factor and efficiency that a charger is taken to have.
+ */
 function turnDown(facts: Facts, { figures, hasCharger, ratingW }: Generator): string {
   if (!hasCharger) return '';
   const ratedA = facts.chargers?.find(c => c.kind !== 'generator')?.currentA;
   const shareOfIt =
-    (present(ratingW) - figures.loadPower.value) / (figures.generatorPower.value - figures.loadPower.value);
+    (present(ratingW) - figures.loadPower.value) / (figures.generatorPower.high - figures.loadPower.value);
   return ratedA === undefined || !(shareOfIt > 0.1 && shareOfIt < 1)
     ? ", or turn the charger's current down"
-    : `, or turn the charger down to about ${decimals(Math.floor(ratedA * shareOfIt), 0)} A`;
+    : `, or turn the charger down to ${decimals(Math.floor(ratedA * shareOfIt), 0)} A`;
 }
 
 /** What the figure of a charger is: volt-amperes, which its poor power factor makes more than its watts. */

@@ -106,6 +106,12 @@ function headline(result: InverterCheck, verdict: Verdict, setting: RequestConte
   if (verdict === 'no') return w.say('no-because', 'No: {why}.', { why: trouble(result, setting, w) });
   if (verdict === 'tight')
     return w.say('tight-because', 'Tight: {why}.', { why: trouble(result, setting, w) });
+  if (ratingW === undefined && result.loads.length > 1)
+    return w.say(
+      'take-together',
+      'Together they take about {amps} A from the battery ({range}) and need a {needed} W inverter.',
+      gaps,
+    );
   if (ratingW === undefined)
     return w.say(
       'takes-and-wants',

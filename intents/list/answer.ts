@@ -99,14 +99,12 @@ function lines(facts: Facts, found: ShoppingList, all: readonly string[], most: 
     .map(({ name, chargeAh }) => `${name} ${plain(chargeAh)}`)
     .join(', ');
   const made = hasSun(found) ? `, the sun puts it back${whereAndWhen(facts, sun)}` : '';
-  const inverter = has.inverter
-    ? ` The inverter is for about ${watts(acLoad.value)} W at once.`
-    : ' No inverter needed.';
+  const inverter = has.inverter ? ` The inverter is for about ${watts(acLoad.value)} W at once.` : '';
   return [
     `${rest.length > 0 ? `Also: ${joined(rest)}.` : ''}${inverter}`.trim(),
     cables(found),
     ownedLine(found),
-    `For about ${plain(dailyUse.value)} Ah a day${biggest.length > 1 ? ` (${shares})` : ''}: ${wantedTime(aloneH)} on the battery alone${made}. Light or heavy use: ${span(batteryCapacity.low, batteryCapacity.high, 'Ah')} of battery.`,
+    `For about ${plain(dailyUse.value)} Ah a day${biggest.length > 1 ? ` (${shares})` : ''}: ${wantedTime(aloneH)} on the battery alone${made}. Light or heavy use: ${span(batteryCapacity.low, batteryCapacity.high, 'Ah')}.`,
     batteryCapacity.value > hugeAh
       ? 'That is a very large battery: see what can go, or what else can charge it.'
       : '',
@@ -120,6 +118,8 @@ function inFirst(all: readonly string[]): number {
   const fits = [3, 2].find(n => `You need ${joined(all.slice(0, n))}.`.length <= firstLine);
   return Math.min(fits ?? 1, all.length);
 }
+
+const days = (count: number): number => 24 * count;
 
 /** Words for what to buy or bring: sizes, never makes. */
 export function answerList(facts: Facts, found: ShoppingList): Reply {
@@ -147,8 +147,9 @@ export function answerList(facts: Facts, found: ShoppingList): Reply {
     ...reasons(found),
     cautions,
     next: [
-      found.isChemistryAssumed ? 'what if lithium?' : 'what if agm?',
-      'make it 5 days',
+      found.chemistry === 'lfp' ? 'what if agm?' : 'what if lithium?',
+      // Where the sun puts it back, days more change nothing.
+      has.panel ? 'what if no solar?' : facts.durationH === days(5) ? 'make it 3 days' : 'make it 5 days',
       'show the working',
     ],
   };

@@ -1,5 +1,5 @@
 import type { Reply } from '#answer/reply.ts';
-import { duration, list, sentence } from '#answer/say.ts';
+import { alike, list, sentence } from '#answer/say.ts';
 import type { CautionCode } from '#answer/words/en.ts';
 import { present } from '#basics/present.ts';
 import { decimals, plain } from '#quantity/round.ts';
@@ -7,6 +7,7 @@ import type { Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
 import { figure, reasons } from '../figures.ts';
 import type { RequestContext } from '../intent.ts';
+import { hasUse } from '../use.ts';
 import { wiringChart } from '../wiring-chart.ts';
 import type { RigCheck } from './compute.ts';
 import type { Link, Part } from './links/link.ts';
@@ -37,7 +38,7 @@ function shows({ part, explored, wanted, besidesAh }: Link): string {
   const { value } = explored.figures.figure;
   switch (part) {
     case 'battery':
-      return `it lasts ${duration(value)} alone, and ${duration(wanted).replace('about ', '')} is wanted`;
+      return `from full it runs your gear ${alike(value, wanted)[0]}, and you want ${alike(value, wanted)[1].replace(/about | (?:hours|days)$/g, '')}`;
     case 'solar':
       return besidesAh === undefined
         ? `it makes about ${plain(value)} Ah a day, and about ${plain(wanted)} is needed`
@@ -127,7 +128,9 @@ function rest({ links, untold, isCold }: RigCheck): string[] {
   const [, ...others] = links;
   const fine = others.filter(({ share }) => share >= soundShare).map(bare);
   return [
-    fine.length > 0 ? `Sound: ${list([...new Set(fine)])}.` : '',
+    fine.length > 0
+      ? `${links[0].share >= soundShare ? 'Also sound' : 'Sound'}: ${list([...new Set(fine)])}.`
+      : '',
     isCold ? 'In the cold it must be kept over 0 °C to charge: a warm box or a heater.' : '',
     untold.length > 0 ? `Not told, so not checked: ${list(untold.slice(0, 4))}.` : '',
   ];
@@ -165,9 +168,7 @@ export function answerRigCheck(
   const weak = others.filter(({ share }, i) => share < (i === 0 ? soundShare : 1)).slice(0, 2);
   const name = partNames[weakest.part];
   return {
-    headline: isSound
-      ? `Nothing weak in it. Tightest is ${name}: ${shows(weakest)}.`
-      : troubleOf(weakest, check),
+    headline: isSound ? `All sound. Tightest is ${name}: ${shows(weakest)}.` : troubleOf(weakest, check),
     lines: [
       isSound ? '' : mendOf(weakest, check),
       ...weak.map(link => `Next: ${partNames[link.part]}, as ${shows(link)}.`),
@@ -182,6 +183,6 @@ export function answerRigCheck(
     ...reasons(weakest.explored),
     chart: wiringChart(facts, mainsV),
     cautions: cautionsOf(facts, check),
-    next: ['what panel do I need?', 'how long will it last?', 'show the working'],
+    next: [...(hasUse(facts) ? ['what panel do I need?', 'how long will it last?'] : []), 'show the working'],
   };
 }

@@ -27,6 +27,15 @@ const nextFor = ({ rig }: RigChange, { say }: Speech): string[] => {
   return found;
 };
 
+/** Characters of a first line. */
+const firstLine = 100;
+
+/** As much of a list as the first line has room for, and the rest of it. */
+function split(told: string): readonly [string, string] {
+  const at = told.lastIndexOf('; ', firstLine);
+  return at < 0 ? [told, ''] : [told.slice(0, at + 1), sentence(told.slice(at + 2))];
+}
+
 /** Words for a rig shown or changed; whoever can't manage the chat's data can't delete the chat's rig. */
 export function answerRig(change: RigChange, setting: RequestContext): Reply {
   const { owner, rig, did } = change;
@@ -85,15 +94,18 @@ export function answerRig(change: RigChange, setting: RequestContext): Reply {
     name: sentence(name),
     what: parts.length > 0 ? parts.join('; ') : w.say('nothing-so-far', 'nothing so far'),
   };
-  const headline =
+  const told =
     did === 'shown'
       ? w.say('rig-shown', '{name}: {what}.', gaps)
       : did === 'kept'
         ? w.say('rig-kept', 'Noted. {name}: {what}.', gaps)
         : w.say('rig-changed', 'Changed. {name}: {what}.', gaps);
+  // A long list has lines of its own.
+  const [headline, ...rest] = told.length > firstLine ? split(told) : [told];
   const missed = listIn(change.missed, w);
   const learned = setting.learnedOf?.(owner);
   const lines = [
+    ...rest,
     ...(missed ? [w.say('not-found', "I didn't find {missed} in it.", { missed })] : []),
     ...(did === 'shown' && learned ? learnedLines(rig, learned, setting.at, w) : []),
   ];

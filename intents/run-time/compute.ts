@@ -8,8 +8,9 @@ import { exploreRunTime } from '#engine/loads/lasting.ts';
 import { hasHours, isDrawTold } from '#engine/loads/reading.ts';
 import type { Facts } from '#rig/rig.ts';
 import { batteryAir } from '../battery-air.ts';
+import { clockHour } from '../clock.ts';
 import type { RequestContext } from '../intent.ts';
-import { bankFor } from '../learned.ts';
+import { bankFor, learnedByDay } from '../learned.ts';
 import { levelByVolts } from '../level-by-volts.ts';
 import { useOf } from '../use.ts';
 
@@ -43,6 +44,7 @@ export function computeRunTime(
   { at, mainsV, parsed }: Pick<RequestContext, 'at' | 'mainsV'> & Partial<Pick<RequestContext, 'parsed'>>,
 ): RunTime {
   const bank = present(bankFor(facts));
+  const byDay = learnedByDay(facts);
   const explored = exploreRunTime({
     bank,
     use: {
@@ -57,6 +59,7 @@ export function computeRunTime(
     ),
     temperatureC: facts.ambientC,
     level: levelByVolts(facts, bank),
+    ...(byDay !== undefined && { clock: { startsAtH: clockHour(facts, { at }), byDay } }),
   });
   return { ...explored, bank, fit: fitsBank(bank, explored.peakA, facts.ambientC) };
 }

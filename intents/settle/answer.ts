@@ -133,8 +133,11 @@ export function answerSettle(settled: Settled, setting: RequestContext): Reply {
   if (settled.kind === 'found') return answerFound(settled, setting);
   const people = [...new Set(settled.claims.map(c => c.who))];
   const names = people.map(who => (isSpeaker(who, asker(setting)) ? 'you' : nameOf(who, asker(setting))));
+  // Between two or three people, and not between one.
+  const between = names.length > 1 && names.length < 4 ? ` between ${list(names)}` : '';
   return {
-    headline: `I can't tell yet${names.length > 0 ? ` between ${list(names)}` : ''}: to settle that I need ${settled.missing}. Can you tell me?`,
+    headline: `I can't tell yet${between}.`,
+    lines: [`To settle that I need ${settled.missing}. Can you tell me?`],
     verdict: null,
     figures: {},
     next: ['sam says 3 days, lou says 5. 100Ah lithium, fridge 1.5A average'],

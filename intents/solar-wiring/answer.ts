@@ -37,35 +37,41 @@ function because({ reason, systemV, controller, figures, coldestC, plate }: Sola
     case 'too-low':
       return `${plain(stringVoltage.value)} V open circuit is too little to charge a ${systemV} V battery`;
     case 'over-limit':
-      return `about ${cold} V ${morning}, up to ${plain(coldVoltage.high)} V, passes the controller's limit of ${plain(present(plate.limitV))} V and can destroy it`;
+      return `about ${cold} V ${morning} is past the controller's ${plain(present(plate.limitV))} V and can destroy it`;
     case 'near-limit':
-      return `about ${cold} V ${morning}, but up to ${plain(coldVoltage.high)} V is possible and the controller stands ${plain(present(plate.limitV))} V`;
+      return `about ${cold} V ${morning}, close to the controller's ${plain(present(plate.limitV))} V`;
     case 'within-limit':
       return `about ${cold} V ${morning}, within the controller's ${plain(present(plate.limitV))} V`;
     case 'over-rating':
       return `about ${amps} A in full sun is more than the controller's ${plain(present(plate.ratedA))} A`;
     case 'near-rating':
-      return `about ${amps} A in full sun, and cloud edges bring a quarter more than the controller's ${plain(present(plate.ratedA))} A leave room for`;
+      return `about ${amps} A in full sun; cloud edges can pass the controller's ${plain(present(plate.ratedA))} A`;
     case 'held-to-rating':
-      return `about ${amps} A in full sun is more than the controller's ${plain(present(plate.ratedA))} A: the rest is lost, and its maker must allow so much panel`;
+      return `about ${amps} A in full sun is over the controller's ${plain(present(plate.ratedA))} A, and the rest is lost`;
     case 'pwm-too-high':
-      return 'a PWM controller throws away all volts above the battery’s, and may not stand them';
+      return 'a PWM throws away the volts above the battery’s, and may not stand them';
     case 'pwm-wastes':
-      return 'it charges, if the controller stands the volts, but a PWM throws away what is above the battery’s; an MPPT uses it';
+      return 'it charges, but a PWM throws away the volts above the battery’s';
     case 'above-usual':
       return `about ${cold} V ${morning} is more than most controllers stand`;
     case 'needs-limit':
-      return `about ${cold} V ${morning}, so only with a controller rated above that, say ${coldVoltage.high < 100 ? 100 : 150} V`;
+      return `about ${cold} V ${morning}, so only on a controller for ${coldVoltage.high < 100 ? 100 : 150} V or more`;
     case 'unlike-currents':
       return 'in series the panel with the fewest amps holds the others back';
     case 'unlike-volts':
-      return 'their volts differ by more than a tenth, so the higher one is pulled down to the lower';
+      return 'their volts differ, so the higher is pulled down to the lower';
     case 'fits':
       return controller === 'pwm'
         ? `that suits a PWM on a ${systemV} V battery`
         : `about ${cold} V ${morning}, so have a controller of ${limitFor(coldVoltage)} V or more`;
   }
 }
+
+/** What has to be looked up before it is done so. */
+const lookUp: Partial<Record<SolarWiring['reason'], string>> = {
+  'held-to-rating': 'Its maker must allow so much panel: look it up first.',
+  'pwm-wastes': 'The controller must stand the panel’s open volts. An MPPT uses them.',
+};
 
 /** What the better wiring comes to, and the controller that it takes. */
 function betterVolts({ insteadColdV, plate }: SolarWiring): string {
@@ -94,6 +100,7 @@ export function answerSolarWiring(facts: WiringFacts, result: SolarWiring, isTol
   const cautions: CautionCode[] =
     coldVoltage.high > dangerousV ? ['high-dc', 'fuse-at-battery'] : ['fuse-at-battery'];
   const lines = [
+    lookUp[result.reason] ?? '',
     instead === undefined ? '' : `Better: ${wiring(count, instead)}${betterVolts(result)}`,
     `${result.fit === 'no' ? 'As it is: ' : ''}${plain(stringVoltage.value)} V open circuit, ${span(coldVoltage.low, coldVoltage.high, 'V')} in the cold${limitV === undefined && result.fit !== 'no' ? ": the controller's limit must be above that" : ''}.`,
     hasAmps

@@ -90,7 +90,7 @@ function account(facts: TripFacts, result: TripAnswer, setting: RequestContext):
 }
 
 /** When it passes the limit, and the smallest changes that make it last. */
-function remedy(facts: TripFacts, result: TripAnswer, verdict: Verdict): string {
+function remedy(facts: TripFacts, result: TripAnswer, verdict: Verdict): string[] {
   const { limitAtH, flatAtH } = result.likely.balance;
   const { batteryAh, panelW, drivingH } = result.remedies(verdict === 'tight');
   const up = (x: number, step: number): number => Math.ceil(x / step - 1e-9) * step;
@@ -104,9 +104,10 @@ function remedy(facts: TripFacts, result: TripAnswer, verdict: Verdict): string 
     ways.push(`${decimals(up(drivingH, 0.25), 2)} h of driving a day`);
   const passes =
     limitAtH !== undefined && limitAtH > 0 && flatAtH === undefined
-      ? `It passes the limit after ${duration(limitAtH)} (${moment(limitAtH, result.startHour, facts.startWeekday)}). `
+      ? `It passes the limit after ${duration(limitAtH)} (${moment(limitAtH, result.startHour, facts.startWeekday)}).`
       : '';
-  return `${passes}${ways.length > 0 ? `${verdict === 'tight' ? 'To be sure' : 'To last'} it would need ${list(ways, 'or')}.` : 'Use less a day, or charge it on the way.'}`;
+  const mend = `${ways.length > 0 ? `${verdict === 'tight' ? 'To be sure' : 'To last'} it would need ${list(ways, 'or')}.` : 'Use less a day, or charge it on the way.'}`;
+  return [passes, mend];
 }
 
 /** What was taken of the trip itself. */
@@ -145,7 +146,7 @@ export function answerTrip(facts: TripFacts, result: TripAnswer, setting: Reques
   const lines = isByDay
     ? [...dayLines(result, facts.startWeekday), uncounted(facts, plugsOf(result.trip))]
     : [account(facts, result, setting)];
-  if (verdict !== 'yes') lines.push(remedy(facts, result, verdict));
+  if (verdict !== 'yes') lines.push(...remedy(facts, result, verdict));
   lines.push(taken(facts, result), placeNote(facts, setting) ?? '');
   const { lowestCharge, endCharge, dailyUse } = result.figures;
   return {

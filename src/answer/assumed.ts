@@ -21,7 +21,7 @@ export const printAssumed = (a: Assumed, words: Speech = english): string =>
   `${labelOf(a.name)} ${amount(a.value, a.unit, words)} (${a.why})`;
 
 /** A line of assumptions is no longer than this, so that it takes two lines of a phone. */
-const mostChars = 110;
+const mostChars = 92;
 /** How many assumptions an answer names: those that matter most. */
 const mostNamed = 2;
 

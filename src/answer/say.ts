@@ -47,6 +47,19 @@ export function lasting(span: Span, words: Speech = english): string {
   return range ? `${duration(span.value, words)} (${range})` : duration(span.value, words);
 }
 
+/** Two times in one unit, for one line: days where the longer is said in days, and the other is half a day at least. */
+export function alike(a: number, b: number, words: Speech = english): readonly [a: string, b: string] {
+  const days = (hours: number): string => {
+    const n = quarters(hours / 24);
+    return words.say('about-days', 'about {n} days', { n, count: Math.round(hours / 6) / 4 });
+  };
+  const hours = (all: number): string =>
+    words.say('about-hours', 'about {n} hours', { n: words.decimals(all, 0), count: Math.round(all) });
+  if (isSaidAlike(a, b, words) || !Number.isFinite(a + b)) return [duration(a, words), duration(b, words)];
+  if (Math.min(a, b) < 1.5) return [duration(a, words), duration(b, words)];
+  return Math.min(a, b) >= 12 && Math.max(a, b) >= 36 ? [days(a), days(b)] : [hours(a), hours(b)];
+}
+
 /** Whether two times are said in one unit: an answer has no days beside hours in a line. */
 export const isSaidAlike = (a: number, b: number, words: Speech = english): boolean =>
   timeOf(a, words).unit === timeOf(b, words).unit;

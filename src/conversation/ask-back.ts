@@ -18,6 +18,12 @@ export function missingOf(parsed: ReturnType<Intent['needs']['safeParse']>): Mis
   return parsed.error.issues.map(({ message, key }) => ({ ask: message, key }));
 }
 
+/** What is asked for, and how it may be said, which has a line of its own: "what charges it (say “25A DC-DC”)". */
+export function withExample(ask: string): readonly [needs: string, example: string] {
+  const at = ask.lastIndexOf(' (say ');
+  return at < 0 || !ask.endsWith(')') ? [ask, ''] : [ask.slice(0, at), ask.slice(at + 6, -1)];
+}
+
 /** The one question back: what can't be right first, else what is missing, in the words of the needs. */
 export function askBack(
   intent: Intent,
@@ -33,10 +39,14 @@ export function askBack(
     const text = '{title} To work that out I need a few things. Can you tell me?';
     return { headline: words.say('need-more', text, { title }), lines: asks.map(ask => `${sentence(ask)}.`) };
   }
-  const text = '{title} To work that out I need {needs}.';
+  const [needs, example] = withExample(asks[0] ?? '');
   return {
-    headline: words.say('need', text, { title, needs: asks[0] ?? '' }),
-    lines: [words.say('can-you', 'Can you tell me?')],
+    headline: words.say('need', '{title} To work that out I need {needs}.', { title, needs }),
+    lines: [
+      example === ''
+        ? words.say('can-you', 'Can you tell me?')
+        : words.say('like-this', 'Say it like {example}.', { example }),
+    ],
   };
 }
 

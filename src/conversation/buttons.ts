@@ -30,6 +30,7 @@ const buttons: Readonly<Record<string, Meant>> = {
   'what if it is sunny?': { facts: { sky: 'sunny' } },
   'and tilted?': { facts: { mount: 'tilted' } },
   'and flat?': { facts: { mount: 'flat' } },
+  'what if no solar?': { facts: { without: ['solar'] } },
   'what if in parallel?': { facts: { arrangement: 'parallel' } },
   'what if in series?': { facts: { arrangement: 'series' } },
 };

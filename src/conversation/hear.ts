@@ -144,6 +144,19 @@ const commands: Readonly<Record<string, string>> = {
   'show the working': 'unclear',
 };
 
+/** What only says yes. */
+const nods: ReadonlySet<string> = new Set([
+  'yes',
+  'yep',
+  'yeah',
+  'yup',
+  'yes please',
+  'ok',
+  'okay',
+  'sure',
+  'right',
+]);
+
 /** Reads a message in the talk of its chat. */
 export function hear(memory: Memory, message: Message): Heard {
   const text = message.text.slice(0, mostCharacters);
@@ -174,6 +187,10 @@ export function hear(memory: Memory, message: Message): Heard {
       second: undefined,
       options: [],
     };
+  const isOpen = memory.choice !== undefined || before?.asked !== undefined || before?.intent === 'learn';
+  // Nothing was asked: a nod turns nothing.
+  if (!isOpen && nods.has(command.replace(/[.!]+$/, '')))
+    return { ...told, intent: 'none', facts: {}, probability: 1, certainty: 1, issues: [], options: [] };
   const picked = memory.choice?.options.find(option => isSameName(option.say, text.trim()));
   if (!picked) return told;
   // One of two readings was chosen: that is what the message before says.

@@ -1,6 +1,6 @@
 import { present } from '#basics/present.ts';
 import { factsOf } from '#intents/facts.ts';
-import { isExplained } from '#intents/learning.ts';
+import { isExplained } from '#intents/rig-expected.ts';
 import { spotted } from '#intents/spotting.ts';
 import { hasUse } from '#intents/use.ts';
 import type { Rig, Stated } from '#rig/rig.ts';

@@ -202,6 +202,8 @@ export interface LearnedOfRig {
   readonly draw?: LearnedFactor;
   readonly capacity?: LearnedFactor;
   readonly sun?: LearnedFactor;
+  /** How much more it draws by day than by night, beyond what was expected: half the logarithm of day over night. */
+  readonly byDay?: number;
 }
 /** What was told, ready for the engine. */
 export type Facts = Omit<Stated, 'loads' | 'batteries' | 'solar' | 'shade'> & {

@@ -58,14 +58,14 @@ describe('how long', () => {
       'a compressor',
       dc('fridge', { powerW: 45 }),
       {},
-      /45 W as what the fridge draws while it runs, about 35 % of the time at 25 °C\. .*“average”\.$/m,
+      /45 W counts as what the fridge draws while it runs, about 35 % of the time at 25 °C\. .*“average”\.$/m,
     ],
     ['in the heat', dc('fridge', { powerW: 45 }), { ambientC: 43 }, /about 78 % of the time at 43 °C/],
     [
       'a freezer',
       dc('freezer', { currentA: 4 }),
       {},
-      /4 A as what the freezer draws .* about 50 % of the time at 25 °C/,
+      /4 A counts as what the freezer draws .* about 50 % of the time at 25 °C/,
     ],
     [
       'so much that it may be a three-way one',
@@ -101,7 +101,7 @@ describe('how long', () => {
 
   test('how the draw of a fridge was taken is said where it may be either', () => {
     const text = whole(reply(intent, { loads: [dc('fridge', { powerW: 50 })], batteries: [agm(100)] }));
-    expect(text).toMatch(/as what the fridge draws while it runs/);
+    expect(text).toMatch(/counts as what the fridge draws while it runs/);
     expect(text).toMatch(/say “average”/);
   });
 

@@ -50,7 +50,7 @@ describe('panels against the controller', () => {
     expect(reply.verdict).toBe('no');
     // 45 × (1 + 0.0032 × 35)
     expect(value(reply, 'coldVoltage')).toBeCloseTo(50.04, 2);
-    expect(reply.headline).toMatch(/limit of 50 V/);
+    expect(reply.headline).toMatch(/past the controller's 50 V/);
     expect(textOf(reply)).toMatch(/Better: parallel, about \d+ V in the cold/);
   });
 

@@ -32,7 +32,7 @@ export function levelFinding({ told, bank, facts }: FaultCase): Finding | undefi
 }
 
 /** A day's use against what the battery gives. */
-export function dayFinding({ facts, bank, mainsV, at }: FaultCase): Finding | undefined {
+export function dayFinding({ facts, bank, mainsV, at, isTired }: FaultCase): Finding | undefined {
   if (!bank || !hasUse(facts)) return undefined;
   const use = useOf(facts, bank.voltageV, mainsV, at);
   const explored = explore<'dailyUse' | 'usableCapacity'>(
@@ -45,6 +45,8 @@ export function dayFinding({ facts, bank, mainsV, at }: FaultCase): Finding | un
   );
   const { dailyUse, usableCapacity } = explored.figures;
   const isCause = dailyUse.value > usableCapacity.value;
+  // The label of a tired one clears nothing.
+  if (isTired && !isCause && bank.ageYears === undefined) return undefined;
   const gives = `You use about ${plain(dailyUse.value)} Ah a day of about ${plain(usableCapacity.value)} Ah`;
   return {
     by: 'battery',
@@ -62,8 +64,17 @@ export function dayFinding({ facts, bank, mainsV, at }: FaultCase): Finding | un
 }
 
 /** What years have left of it. */
-export function ageFinding({ bank }: FaultCase): Finding | undefined {
-  if (bank?.ageYears === undefined) return undefined;
+export function ageFinding({ bank, isTired }: FaultCase): Finding | undefined {
+  if (bank?.ageYears === undefined)
+    return isTired
+      ? {
+          by: 'battery',
+          isCause: true,
+          likely: 'Most likely the old battery: it holds less than its label, and sags as things start.',
+          says: '',
+          figures: {},
+        }
+      : undefined;
   const explored = explore<'capacity'>([ageAssumption(bank)], 'capacity', values => ({
     capacity: bank.capacityAh * present(values.age),
   }));
@@ -72,6 +83,9 @@ export function ageFinding({ bank }: FaultCase): Finding | undefined {
   return {
     by: 'battery',
     isCause,
+    ...(isCause && {
+      likely: `Most likely its age: at ${plain(bank.ageYears)} years about ${plain(capacity.value)} of ${plain(bank.capacityAh)} Ah are left.`,
+    }),
     says: `At ${plain(bank.ageYears)} years about ${plain(capacity.value)} of its ${plain(bank.capacityAh)} Ah are usually left.`,
     figures: { capacity: figure(capacity, 'Ah') },
     explored,

@@ -24,6 +24,8 @@ export interface FaultCase {
   /** The same without what memory filled in. */
   readonly told: Facts;
   readonly bank?: Bank;
+  /** The battery is told to be old or tired, in words. */
+  readonly isTired?: boolean;
   readonly mainsV: number;
   readonly at: Date;
 }

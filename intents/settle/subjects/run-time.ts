@@ -46,7 +46,10 @@ export const runTimeSubject: Subject = {
       wouldMean: hours => {
         if (!(runTime.value > 0)) return undefined;
         const share = shareFor(hours);
-        if (share <= 1.005) return `would mean taking it down to ${decimals(100 * (1 - share), 0)} % full`;
+        if (share <= 1.005)
+          return share > 0.995
+            ? 'would mean running it flat'
+            : `would mean taking it down to ${decimals(100 * (1 - share), 0)} % full`;
         const wanted = (dailyUse.value * (1 - missing)) / (share - missing);
         return `is out of reach even run flat, unless it draws ${plain(wanted)} Ah a day, not ${plain(dailyUse.value)}`;
       },

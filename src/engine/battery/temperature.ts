@@ -34,7 +34,7 @@ export function batteryTemperature(where: Where, stand: Stand = 'vehicle'): Assu
   if (where.latitudeDeg === undefined && where.heightM === undefined) {
     const [more] = warmerK;
     const { value, low, high } = anywhere;
-    const why = `a battery ${says}, as you named no place`;
+    const why = `no place named; ${says}`;
     return { name, value: value + more, low: low + more, high: high + more, unit: '°C', why };
   }
   const air = airTemperature(where);

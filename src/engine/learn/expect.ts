@@ -1,6 +1,8 @@
 import { applianceOf } from '#catalog/appliances.ts';
 import type { Bank } from '../battery/bank.ts';
+import { bankAssumptions, usableCapacityAh } from '../battery/usable.ts';
 import { likelyOf } from '../explore.ts';
+import { meanAirC } from '../loads/by-clock.ts';
 import { dayOf, type Use, useAssumptions } from '../loads/model.ts';
 import { hourlyShares } from '../solar/hourly.ts';
 import { useByHour } from '../trip/profile.ts';
@@ -10,6 +12,8 @@ import type { Expected } from './state.ts';
 export interface RigModel {
   readonly bank: Bank;
   readonly use: Use;
+  /** Of the battery, °C; default 25. */
+  readonly batteryC?: number;
   /** Ah that the panel puts into the battery on an average day; absent or 0: none. */
   readonly sunAhPerDay?: number;
   readonly latitudeDeg?: number;
@@ -18,19 +22,17 @@ export interface RigModel {
   readonly month?: number;
 }
 
-/** Mean air where nobody told it, °C: mild camping weather, as for a fridge. */
-const mildC = 25;
-
 /** What the engine expects of a rig by the hour, at the likely value of all that is assumed. */
-export function expectedOf({ bank, use, ...sun }: RigModel): Expected {
+export function expectedOf({ bank, use, batteryC, ...sun }: RigModel): Expected {
   const values = likelyOf(useAssumptions(use));
   const day = dayOf(use, values);
-  const meanC = use.ambientC ?? values.ambientC ?? mildC;
   const shares = hourlyShares(sun.latitudeDeg ?? 0, sun.month ?? 3);
   const daily = sun.sunAhPerDay ?? 0;
+  const about = { bank, currentA: day.currentA, temperatureC: batteryC ?? 25, share: 1 };
   return {
-    capacityAh: bank.capacityAh,
-    useAh: useByHour(day, meanC),
+    labelAh: bank.capacityAh,
+    capacityAh: usableCapacityAh(about, { ...likelyOf(bankAssumptions(bank)), age: 1 }),
+    useAh: useByHour(day, meanAirC(use, values)),
     sunAh: shares.map(share => share * daily),
     isSteady: use.loads.every(load => applianceOf(load.name)?.setPointC === undefined),
     longitudeDeg: sun.longitudeDeg,

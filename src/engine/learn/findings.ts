@@ -10,6 +10,8 @@ export interface Findings {
   readonly draw: Range;
   readonly drawByDay: Range;
   readonly drawByNight: Range;
+  /** Half the logarithm of the one over the other. */
+  readonly byDay: number;
   /** On the label's capacity; exactly 1 where the readings can't tell it apart from the draw. */
   readonly capacity: Range;
   readonly sun: Range;
@@ -60,6 +62,7 @@ export function findings(learned: Learned, { useAh }: Expected): Findings {
     draw: of([0, 1, tilt, less, 0]),
     drawByDay: of([0, 1, 1, less, 0]),
     drawByNight: of([0, 1, -1, less, 0]),
+    byDay: learned.mean[2],
     capacity: isOwn ? factor(capacity) : asTold,
     sun: of([0, 0, 0, less, 1]),
     lasts,

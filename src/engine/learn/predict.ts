@@ -2,7 +2,7 @@ import { present } from '#basics/present.ts';
 import { eachHour } from '../hours.ts';
 import { levelAfter } from './rules.ts';
 import { type ByPart, covAt, type Expected, type Learned, parts, place, size } from './state.ts';
-import { before, dayToDay, longestGapDays, wanders } from './tables.ts';
+import { before, dayToDay, flatAt, longestGapDays, wanders } from './tables.ts';
 
 /** Hours of the day: from six to six by the sun. */
 export const isDay = (hour: number): boolean => hour >= 6 && hour < 18;
@@ -27,17 +27,22 @@ function below(z: number): number {
   return z > 0 ? 1 - tail : tail;
 }
 
-/** What is full takes no more: the level is cut at nought missing, and what hung on it hangs on it by less. */
-function cutAtFull(mean: [...ByPart], cov: number[]): void {
+/**
+ * A level past a bound is at the bound, and what hung on it hangs on it by less.
+ * @param side 1: no lower than the bound, -1: no higher
+ * @param nearSd standard deviations from the bound within which it may be past it
+ */
+function cutAt(bound: number, side: 1 | -1, nearSd: number, mean: [...ByPart], cov: number[]): void {
   const sd = Math.sqrt(covAt(cov, 0, 0));
-  const z = mean[0] / sd;
-  if (z > 3) return;
-  const [isAbove, peak] = [below(z), density(z)];
-  const kept = mean[0] * isAbove + sd * peak;
-  const square = (mean[0] ** 2 + covAt(cov, 0, 0)) * isAbove + mean[0] * sd * peak;
-  mean[0] = kept;
+  const from = side * (mean[0] - bound);
+  const z = from / sd;
+  if (z > nearSd) return;
+  const [isWithin, peak] = [below(z), density(z)];
+  const kept = from * isWithin + sd * peak;
+  const square = (from * from + covAt(cov, 0, 0)) * isWithin + from * sd * peak;
+  mean[0] = bound + side * kept;
   cov[0] = Math.max(1e-5, square - kept * kept);
-  for (let j = 1; j < size; j++) cov[place(0, j)] = covAt(cov, 0, j) * isAbove;
+  for (let j = 1; j < size; j++) cov[place(0, j)] = covAt(cov, 0, j) * isWithin;
 }
 
 /** The estimate carried forward to a moment by the engine's expectation, hour by hour, with what is not known of it. */
@@ -76,8 +81,9 @@ export function predict(learned: Learned, expected: Expected, at: number): Learn
     cov[0] =
       covAt(cov, 0, 0) +
       ((dayToDay.use * drawn) ** 2 * use * dayUse + (dayToDay.sun * sun) ** 2 * shone * daySun) / holds ** 2;
-    if (shone > 0) cutAtFull(mean, cov);
-    if (mean[0] > 1) mean[0] = 1;
+    // What is full takes no more, and what is flat gives no more.
+    if (shone > 0) cutAt(0, 1, 3, mean, cov);
+    cutAt(flatAt, -1, 1, mean, cov);
   });
   return { ...learned, at, mean, cov };
 }

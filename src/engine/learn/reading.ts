@@ -98,7 +98,7 @@ export function seenIn(reading: RigReading, mean: ByPart, expected: Expected): S
   else if (percent !== undefined) found.push(level(1 - percent / 100, mean, rough.percent));
   else if (leftAh !== undefined && chemistry === 'lfp') found.push(leftOf(leftAh, mean, expected));
   // On lead a counter is set by the label.
-  else if (leftAh !== undefined) found.push(counted(expected.capacityAh - leftAh, mean, expected));
+  else if (leftAh !== undefined) found.push(counted(expected.labelAh - leftAh, mean, expected));
   else if (restVolts !== undefined) {
     const { value, low, high } = chargeAtRest(restVolts, chemistry ?? 'agm');
     found.push(level(1 - value / 100, mean, Math.max(rough.restVolts, (high - low) / 100 / rough.restSpan)));

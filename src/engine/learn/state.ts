@@ -35,6 +35,8 @@ export interface Learned {
 /** What the engine expects of a rig as told, for each hour of its day (24 numbers each). */
 export interface Expected {
   /** On the label, Ah. */
+  readonly labelAh: number;
+  /** What a healthy one holds as it is used: at its temperature, and at the rate of its loads, Ah. */
   readonly capacityAh: number;
   /** Use, Ah. */
   readonly useAh: readonly number[];

@@ -20,6 +20,9 @@ export const before = {
 /** How far it wanders in a day, of each but the level. */
 export const wanders = { draw: 0.05, byDay: 0.02, capacity: 0.005, sun: 0.05 } as const;
 
+/** Share missing at which fridges and battery protection cut out, so that no more goes out. */
+export const flatAt = 0.95;
+
 /** How far one day is off the usual: share of a day's use, and of a day's sun. */
 export const dayToDay = { use: 0.07, sun: 0.35 } as const;
 
@@ -30,13 +33,16 @@ export const rough = {
   usedAh: 1,
   /** What a lithium battery's own counter says is left; some are set by the label all the same. */
   leftShare: 0.05,
-  /** Volts at rest, at the least, and how many standard deviations the span of published tables is. */
-  restVolts: 0.07,
-  restSpan: 3,
+  /**
+   * Volts at rest, at the least, and how many standard deviations the span of published tables is: most of that span
+   * is the same at each reading of one battery, so it says little of what went out between two.
+   */
+  restVolts: 0.05,
+  restSpan: 5,
   /** Added below a tenth of the charge. */
   flat: 0.04,
-  /** A compressor is on or off when somebody looks: one that runs three tenths of the time is off by half as much again as its mean. */
-  cyclingAmps: 1.6,
+  /** A compressor is on or off when somebody looks: one that runs 35 % of the time is off by 1.35 times its mean. */
+  cyclingAmps: 1.35,
   steadyAmps: 0.25,
   sunAmps: 0.6,
   leastAmps: 0.3,

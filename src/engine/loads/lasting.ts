@@ -4,8 +4,8 @@ import type { Bank } from '../battery/bank.ts';
 import { runTime } from '../battery/rules.ts';
 import { bankAssumptions, usableCapacityAh } from '../battery/usable.ts';
 import { type Explored, explore, taken } from '../explore.ts';
+import { type Clock, currentOver, meanAirC } from './by-clock.ts';
 import { dayOf, type Use, useAssumptions } from './model.ts';
-import { averageCurrent } from './rules.ts';
 
 /** A bank, what runs on it, and what bears on both. */
 export interface Lasting {
@@ -17,6 +17,8 @@ export interface Lasting {
   readonly temperatureC?: number;
   /** How full it is, %, where that is no more than likely; it goes before the bank's own. */
   readonly level?: Assumption;
+  /** From when on, where it is known how it draws by the hour; absent: the whole day's average counts. */
+  readonly clock?: Omit<Clock, 'meanC'>;
   /** Instead of the bank's own: a starter battery may go less deep. */
   readonly assumptions?: readonly Assumption[];
 }
@@ -43,7 +45,6 @@ export function exploreRunTime(
       const day = dayOf(use, values, trace);
       const { dailyUse, currentA } = day;
       if (trace) peakA = day.peakA;
-      const I = run(averageCurrent, { Q: dailyUse, t_day: 24 }, trace);
       const percent = input.level ? taken(values, input.level.name) : (bank.stateOfChargePercent ?? 100);
       const missing = 1 - percent / 100;
       const depthOfDischarge = Math.max(0, taken(values, 'depthOfDischarge') - missing);
@@ -52,6 +53,8 @@ export function exploreRunTime(
         { ...values, depthOfDischarge },
         trace,
       );
+      const clock = input.clock && { ...input.clock, meanC: meanAirC(use, values) };
+      const I = currentOver(day, usableCapacity, clock, trace);
       return { runTime: run(runTime, { Q_usable: usableCapacity, I }, trace), usableCapacity, dailyUse };
     },
   );

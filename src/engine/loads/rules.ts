@@ -41,6 +41,15 @@ export const averageCurrent = rule({
   source: 'definition',
 });
 
+export const currentOverHours = rule({
+  name: 'currentOverHours',
+  says: 'What was drawn in the hours from now on, divided by their number, is the average current.',
+  formula: 'Q / t',
+  symbols: { Q: { says: 'use in these hours', unit: 'Ah' }, t: { says: 'hours', unit: 'h' } },
+  gives: { symbol: 'I', unit: 'A' },
+  source: 'definition',
+});
+
 export const powerOfCurrent = rule({
   name: 'powerOfCurrent',
   says: 'Amps times volts are watts.',

@@ -14,6 +14,7 @@ const at = (hours: number): number => start + hours * hourMs;
 
 /** 100 Ah, 1 A day and night, no panel. */
 const plain: Expected = {
+  labelAh: 100,
   capacityAh: 100,
   useAh: Array<number>(24).fill(1),
   sunAh: Array<number>(24).fill(0),
@@ -56,6 +57,15 @@ describe('carried forward', () => {
     const ahead = predict(full, sunny, at(16));
     expect(ahead.mean[0]).toBeGreaterThanOrEqual(0);
     expect(ahead.mean[0]).toBeLessThan(0.15);
+  });
+
+  test('a flat battery gives no more: a fridge that cut out in the night tells of no smaller draw', () => {
+    const flat: Learned = { ...known, mean: [0.9, 0, 0, 0, 0] };
+    const ahead = predict(flat, plain, at(34));
+    expect(ahead.mean[0]).toBeLessThan(0.96);
+    expect(ahead.mean[0]).toBeGreaterThan(0.8);
+    const { learned } = learn(ahead, { at: at(34), percent: 6 }, plain);
+    expect(Math.abs(learned.mean[1]!)).toBeLessThan(0.1);
   });
 
   test('less is known of the level the longer nobody looked', () => {

@@ -6,6 +6,7 @@ import { type ByPart, byPart, type Expected, unlearned } from '#engine/learn/sta
 
 const hours = 24;
 const expected: Expected = {
+  labelAh: 100,
   capacityAh: 100,
   useAh: Array<number>(hours).fill(1),
   sunAh: Array<number>(hours).fill(0),
