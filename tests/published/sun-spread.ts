@@ -1,4 +1,4 @@
-import { usualClearness } from '#engine/solar/climate.ts';
+import { latitudeMonth } from '#climate/latitude.ts';
 import { sunHoursAnywhere } from '#engine/solar/sky.ts';
 import { daySpread, monthSpread, nineInTen, yearSpread } from '#engine/solar/spread.ts';
 import { cells, type Row, row } from './row.ts';
@@ -91,9 +91,10 @@ const spreads: readonly Row[] = [
   ),
 ];
 
-const inYear = (latitude: number): number => (usualClearness(latitude, 7) + usualClearness(latitude, 1)) / 2;
+const inYear = (latitude: number): number =>
+  (latitudeMonth(latitude, 7).clearness + latitudeMonth(latitude, 1).clearness) / 2;
 const inSummer = (latitude: number): number =>
-  (usualClearness(latitude, 7) - usualClearness(latitude, 1)) / 2;
+  (latitudeMonth(latitude, 7).clearness - latitudeMonth(latitude, 1).clearness) / 2;
 
 const byLatitude: readonly Row[] = cells(`${satellite}: mean clearness about a latitude`, 'recomputed', [
   ['A6-clear.0', 0.496, 0.05, () => inYear(0)],
