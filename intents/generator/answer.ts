@@ -3,7 +3,7 @@ import type { Reply } from '#answer/reply.ts';
 import { lasting, span } from '#answer/say.ts';
 import { decimals, plain } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
-import { enough, figure, reasons } from '../figures.ts';
+import { figure, reasons } from '../figures.ts';
 import { siteOf } from '../sun.ts';
 import type { Generator } from './compute.ts';
 
@@ -34,8 +34,9 @@ function headline(facts: Facts, result: Generator, verdict: Verdict): string {
     return `A ${decimals(result.sizeW, 0)} W generator: ${what(result, facts)} needs ${needed}.`;
   const rated = `${decimals(result.ratingW!, 0)} W`;
   if (verdict === 'yes') return `Yes: ${rated} is enough, ${what(result, facts)} needs ${needed}.`;
-  if (verdict === 'tight') return `Tight: ${what(result, facts)} needs ${needed} of its ${rated}.`;
-  return `No: ${what(result, facts)} needs ${needed}, more than ${rated}.`;
+  const steady = `the ${watts(round(result.steadyW!))} or so that a ${rated} one gives without a break`;
+  if (verdict === 'tight') return `Tight: ${what(result, facts)} needs ${needed} of ${steady}.`;
+  return `No: ${what(result, facts)} needs ${needed}, more than ${steady}.`;
 }
 
 /** Another charger, where one hangs on it: the usual 20 A, or half of that. */
@@ -46,11 +47,11 @@ function otherCharger({ hasCharger }: Generator, facts: Facts): string[] {
 }
 
 /** The charging current that the generator told carries, where turning it down helps. */
-function turnDown(facts: Facts, { figures, hasCharger, ratingW }: Generator): string {
+function turnDown(facts: Facts, { figures, hasCharger, steadyW }: Generator): string {
   if (!hasCharger) return '';
   const ratedA = facts.chargers?.find(c => c.kind !== 'generator')?.currentA;
   const shareOfIt =
-    (ratingW! - figures.loadPower.value) / (figures.generatorPower.value - figures.loadPower.value);
+    (steadyW! - figures.loadPower.value) / (figures.generatorPower.value - figures.loadPower.value);
   return ratedA === undefined || !(shareOfIt > 0.1 && shareOfIt < 1)
     ? ", or turn the charger's current down"
     : `, or turn the charger down to about ${decimals(Math.floor(ratedA * shareOfIt), 0)} A`;
@@ -102,9 +103,8 @@ export function answerGenerator(facts: Facts, result: Generator, isNoiseAsked = 
   };
 }
 
-const enoughFor = ({ figures, ratingW }: Generator): Exclude<Verdict, null> => {
-  const { value, low, high } = figures.generatorPower;
-  // What it gives without a break is a limit: a likely need above it is no.
-  if (value > ratingW!) return 'no';
-  return enough({ value: ratingW!, low: (ratingW! * value) / high, high: (ratingW! * value) / low }, value);
-};
+/** Whether what hangs on it is within what it gives without a break: a limit, so that a likely need above it is no. */
+function enoughFor({ figures: { loadShare } }: Generator): Exclude<Verdict, null> {
+  if (loadShare.value > 1) return 'no';
+  return loadShare.high > 1 + 1e-9 ? 'tight' : 'yes';
+}

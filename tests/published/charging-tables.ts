@@ -1,7 +1,9 @@
 import { chargeTable } from '#engine/battery/charge-table.ts';
 import { meanChargeV, usualTrip } from '#engine/battery/round-trip.ts';
 import { startAssumption } from '#engine/charging/generator.ts';
+import { apparentPower } from '#engine/charging/rules.ts';
 import {
+  continuousShare,
   dcdc,
   dcdcSizesA,
   generatorSizesW,
@@ -11,6 +13,7 @@ import {
   plateDistanceM,
   usualChargerA,
 } from '#engine/charging/tables.ts';
+import { run } from '#rule/rule.ts';
 import { cells, type Row, row } from './row.ts';
 
 const { agm, gel, flooded, lfp } = chargeTable;
@@ -164,7 +167,24 @@ const chargers: readonly Row[] = [
   ]),
 ];
 
+const touring = 'a touring magazine’s series on caravan electricity, part 3: generators';
+
 const engines: readonly Row[] = [
+  ...cells(`${touring}: without a break 15 to 25 % less than the peak it is sold by`, 'seen', [
+    ['F2-13', 0.8, 0.055, () => continuousShare[0]],
+    ['F2-13.low', 0.75, 0.04, () => continuousShare[1]],
+  ]),
+  row(
+    'F2-13.high',
+    'common practice: some go by their continuous watts',
+    'memory',
+    1,
+    0.1,
+    () => continuousShare[2],
+  ),
+  row('F2-14', `${touring}: a 3.5 kVA one of a power factor of 0.8 is 2,800 W`, 'seen', 3500, 1, () =>
+    run(apparentPower, { P: 2800, pf: mainsCharger.powerFactor[0] }),
+  ),
   ...cells('Queensland parks: 65 dB at 7 m', 'seen', [
     ['F2-08.m', 7, 0, () => noiseLimits.queensland.atM],
     ['F2-08.plate', 7, 0, () => plateDistanceM],
