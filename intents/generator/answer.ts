@@ -34,9 +34,8 @@ function headline(facts: Facts, result: Generator, verdict: Verdict): string {
     return `A ${decimals(result.sizeW, 0)} W generator: ${what(result, facts)} needs ${needed}.`;
   const rated = `${decimals(result.ratingW!, 0)} W`;
   if (verdict === 'yes') return `Yes: ${rated} is enough, ${what(result, facts)} needs ${needed}.`;
-  const steady = `the ${watts(round(result.steadyW!))} or so that a ${rated} one gives without a break`;
-  if (verdict === 'tight') return `Tight: ${what(result, facts)} needs ${needed} of ${steady}.`;
-  return `No: ${what(result, facts)} needs ${needed}, more than ${steady}.`;
+  const steady = `a ${rated} one gives about ${watts(round(result.steadyW!))} without a break`;
+  return `${verdict === 'tight' ? 'Tight' : 'No'}: ${what(result, facts)} needs ${needed}, and ${steady}.`;
 }
 
 /** Another charger, where one hangs on it: the usual 20 A, or half of that. */
@@ -103,8 +102,8 @@ export function answerGenerator(facts: Facts, result: Generator, isNoiseAsked = 
   };
 }
 
-/** Whether what hangs on it is within what it gives without a break: a limit, so that a likely need above it is no. */
-function enoughFor({ figures: { loadShare } }: Generator): Exclude<Verdict, null> {
-  if (loadShare.value > 1) return 'no';
+/** Whether it is enough: no where even the watts it goes by are too few, tight where what it gives without a break may be. */
+function enoughFor({ figures: { generatorPower, loadShare }, ratingW }: Generator): Exclude<Verdict, null> {
+  if (generatorPower.value > ratingW!) return 'no';
   return loadShare.high > 1 + 1e-9 ? 'tight' : 'yes';
 }

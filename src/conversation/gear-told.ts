@@ -3,10 +3,11 @@ import type { Mention } from '#language/recognise/mention.ts';
 import type { Recognised } from '#language/recognise/recognise.ts';
 import { isSameName } from '#rig/merge.ts';
 import type { Stated, StatedLoad } from '#rig/rig.ts';
+import { withWearTold } from './wear-told.ts';
 
 /**
  * What the words beside a thing tell of how it is built: a fridge's litres, "kitchen", "3 way", mains volts, an inverter
- * that is left on. The reader names these words and takes no fact from them; the facts kept with them are no part of
+ * that is left on, a battery that is old. The reader names these words and takes no fact from them; the facts kept with them are no part of
  * what is called understood.
  */
 
@@ -116,22 +117,24 @@ const mentionText = (mentions: readonly Mention[], at: number): string =>
 
 /** The facts with what the words beside their things tell of how they are built. */
 export function withGearTold(facts: Stated, recognised: Recognised): Stated {
-  const { loads, inverter } = facts;
-  if (!loads && !inverter) return facts;
+  const { loads, inverter, batteries } = facts;
+  if (!loads && !inverter && !batteries) return facts;
   return {
     ...facts,
     ...(loads && { loads: loads.map(load => told(load, recognised)) }),
     ...(inverter && isLeftOn(recognised) && { inverter: { ...inverter, isLeftOn: true } }),
+    ...(batteries && { batteries: withWearTold(batteries, recognised) }),
   };
 }
 
 /** The facts without it: as the message was read. */
 export function asRead(facts: Stated): Stated {
-  const { loads, inverter } = facts;
+  const { loads, inverter, batteries } = facts;
   const { isLeftOn: _on, ...plainInverter } = inverter ?? {};
   return {
     ...facts,
     ...(loads && { loads: loads.map(({ volumeL: _litres, build: _build, ...load }) => load) }),
     ...(inverter && { inverter: plainInverter }),
+    ...(batteries && { batteries: batteries.map(({ wear: _wear, ...battery }) => battery) }),
   };
 }

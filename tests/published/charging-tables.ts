@@ -3,10 +3,12 @@ import { meanChargeV, usualTrip } from '#engine/battery/round-trip.ts';
 import { startAssumption } from '#engine/charging/generator.ts';
 import { apparentPower } from '#engine/charging/rules.ts';
 import {
+  alternatorSpareA,
   continuousShare,
   dcdc,
   dcdcSizesA,
   generatorSizesW,
+  longRunM,
   mainsCharger,
   motorPowerFactor,
   noiseLimits,
@@ -167,6 +169,8 @@ const chargers: readonly Row[] = [
   ]),
 ];
 
+/** One way (m) at which copper of 16 mm² (ISO 6722-1: 1.16 mΩ/m) loses 3 % of 14 V at half of a usual alternator's amps. */
+const longest = (0.03 * 14) / (2 * 1.16e-3 * 50);
 const touring = 'a touring magazine’s series on caravan electricity, part 3: generators';
 
 const engines: readonly Row[] = [
@@ -174,6 +178,30 @@ const engines: readonly Row[] = [
     ['F2-13', 0.8, 0.055, () => continuousShare[0]],
     ['F2-13.low', 0.75, 0.04, () => continuousShare[1]],
   ]),
+  ...cells(
+    'common practice: for a moment inverter types give half as much again, others up to 2½ times',
+    'memory',
+    [
+      ['F2-11.low', 1.5, 0.25, () => startAssumption.low],
+      ['F2-11.high', 2.5, 0.3, () => startAssumption.high],
+    ],
+  ),
+  row(
+    'F1-18',
+    'common practice: half of an alternator of 80 to 120 A',
+    'memory',
+    50,
+    8,
+    () => alternatorSpareA,
+  ),
+  row(
+    'F1-17',
+    'ISO 6722-1 (16 mm²: 1.16 mΩ/m) and a drop of 3 %: the longest run at 50 A and 14 V',
+    'recomputed',
+    longest,
+    0.4,
+    () => longRunM,
+  ),
   row(
     'F2-13.high',
     'common practice: some go by their continuous watts',

@@ -20,6 +20,8 @@ export interface Bank {
   readonly maxCurrentA?: number;
   /** Of the oldest one told, years. */
   readonly ageYears?: number;
+  /** Said to be old or tired, without its years. */
+  readonly wear?: 'old' | 'tired';
   /** The share of its capacity that it has, as readings have taught. */
   readonly learnedShare?: Assumption;
 }
@@ -85,6 +87,11 @@ function toldAge(used: readonly Battery[]): Pick<Bank, 'ageYears'> {
   return told.length === 0 ? {} : { ageYears: Math.max(...told) };
 }
 
+function toldWear(used: readonly Battery[]): Pick<Bank, 'wear'> {
+  const told = used.flatMap(b => (b.wear === undefined ? [] : [b.wear]));
+  return told.length === 0 ? {} : { wear: told.includes('tired') ? 'tired' : 'old' };
+}
+
 /**
  * Joins batteries: in parallel Ah add, in series volts add and the smallest capacity counts.
  * A starter battery is left out where there is another. Without any Ah or Wh there is no bank.
@@ -119,5 +126,6 @@ export function bankOf(
     stateOfChargePercent: used.find(b => b.stateOfChargePercent !== undefined)?.stateOfChargePercent,
     ...toldLimit(used, blocks.length / inSeries),
     ...toldAge(used),
+    ...toldWear(used),
   };
 }
