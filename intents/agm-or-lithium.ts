@@ -1,5 +1,6 @@
 import { duration, sentence } from '#answer/say.ts';
-import { type Bank, bankOf } from '#engine/battery/bank.ts';
+import { present } from '#basics/present.ts';
+import { type Bank, bankOfOne } from '#engine/battery/bank.ts';
 import { cyclesAt } from '#engine/battery/life.ts';
 import { requiredCapacityAh } from '#engine/battery/required.ts';
 import { chemistryRow } from '#engine/battery/tables.ts';
@@ -13,7 +14,7 @@ import { bankOrUsual, dayUse, type PairCase, type Weighed } from './weighed.ts';
 
 /** One battery of a size and kind. */
 export const inKind = (capacityAh: number, chemistry: Chemistry): Bank =>
-  bankOf([{ count: 1, capacityAh, chemistry }])!;
+  bankOfOne({ capacityAh, chemistry });
 
 /** What it gives from full, Ah. */
 export const usableOf = (bank: Bank, facts: Facts): Explored<'usable'> =>
@@ -61,11 +62,11 @@ export function agmOrLithium(about: PairCase): Weighed {
       ? `Lithium for you: ${gives}.`
       : isCold
         ? `${sentence(name)} for you, as it charges in frost: ${size} has ${plain(leadAh)} Ah to use, lithium ${plain(lithiumAh)} Ah.`
-        : `${sentence(name)} will do: a day takes ${plain(usedAh!)} Ah of its ${plain(leadAh)} Ah; lithium has ${plain(lithiumAh)}.`,
+        : `${sentence(name)} will do: a day takes ${plain(present(usedAh))} Ah of its ${plain(leadAh)} Ah; lithium has ${plain(lithiumAh)}.`,
     lines: [
       `${plain(sameAh)} Ah of lithium does what ${size} of ${name} does, at ${plain(weightKg(inKind(sameAh, 'lfp')))} kg against ${plain(weightKg(lead))} kg, and stands about ${cycles('lfp')} cycles against ${cycles(kind)}.`,
       isDeep
-        ? `About ${plain(usedAh!)} Ah a day takes more than ${name} likes out of it each day: it would wear soon.`
+        ? `About ${plain(present(usedAh))} Ah a day takes more than ${name} likes out of it each day: it would wear soon.`
         : '',
       isCold && isLithium ? 'In frost it needs a warm place or a heater before it may be charged.' : '',
       isLithium

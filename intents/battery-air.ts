@@ -1,7 +1,7 @@
+import type { Assumption } from '#engine/assumption.ts';
 import type { Bank } from '#engine/battery/bank.ts';
 import { batteryTemperature, type Stand } from '#engine/battery/temperature.ts';
 import { knownAge } from '#engine/battery/usable.ts';
-import type { Assumption } from '#quantity/range.ts';
 import type { Facts } from '#rig/rig.ts';
 import { whereOf } from './sun.ts';
 

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { explore, likelyOf } from '#engine/explore.ts';
 import { dayLengthOf } from '#engine/solar/sun.ts';
 import type { BalanceHour } from '#engine/trip/balance.ts';
@@ -26,7 +27,7 @@ export function levelsOf(trip: Trip) {
   return [
     { atH: 0, percent: start, lowPercent: start, highPercent: start },
     ...hours.map((atH, n) => {
-      const { value, low, high } = explored.figures[n]!;
+      const { value, low, high } = present(explored.figures[n]);
       return { atH, percent: held(value), lowPercent: held(low), highPercent: held(high) };
     }),
   ];

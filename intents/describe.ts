@@ -12,7 +12,11 @@ const aDay = (amount: string, words: Speech): string => words.say('a-day', '{amo
 const sized = (size: string, kind: string, { say }: Speech): string =>
   size && kind ? say('sized', '{size} {kind}', { size, kind }) : size || kind;
 
-const buildNames = { household: 'household', 'three-way': 'three-way' } as const;
+const buildNames = {
+  household: 'household',
+  'three-way': 'three-way',
+  thermoelectric: 'thermoelectric',
+} as const;
 
 /** "fridge 1.2 A", "2 × light 6 W, 5 h a day". */
 export function describeLoad(load: StatedLoad, words: Speech = english): string {

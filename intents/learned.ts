@@ -1,5 +1,5 @@
-import { type Bank, bankOf } from '#engine/battery/bank.ts';
-import type { Assumption } from '#quantity/range.ts';
+import type { Assumption } from '#engine/assumption.ts';
+import { type Bank, bankIn } from '#engine/battery/bank.ts';
 import type { Facts, LearnedOfRig } from '#rig/rig.ts';
 
 const parts = { learnedDraw: 'draw', learnedSun: 'sun' } as const;
@@ -28,7 +28,7 @@ export function learnedAssumption(name: keyof typeof parts, facts: Facts): Assum
 
 /** The bank of the facts, with the capacity that readings have taught. */
 export function bankFor(facts: Facts): Bank | undefined {
-  const bank = bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV);
+  const bank = bankIn(facts);
   const learned = learnedIn(facts);
   if (!bank || !learned?.capacity) return bank;
   return { ...bank, learnedShare: { name: 'age', ...learned.capacity, unit: '', why: whyOf(learned) } };

@@ -1,6 +1,7 @@
 import { duration } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
-import { bankOf } from '#engine/battery/bank.ts';
+import { present } from '#basics/present.ts';
+import { bankIn } from '#engine/battery/bank.ts';
 import { exploreRunTime } from '#engine/loads/lasting.ts';
 import type { LearnedOfRig, Rig } from '#rig/rig.ts';
 import { factsOf } from './facts.ts';
@@ -16,7 +17,7 @@ const isNew = (factor: number, said: number, least: number): boolean =>
 /** Hours that a rig lasts from full with nothing coming in, by the factors learnt on its draw and capacity. */
 function lastsH(rig: Rig, at: Date, learned?: LearnedOfRig): number {
   const facts = factsOf(rig);
-  const bank = { ...bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV)! };
+  const bank = present(bankIn(facts), 'a battery');
   const told = exploreRunTime({
     bank: { ...bank, stateOfChargePercent: undefined },
     use: useOf(facts, bank.voltageV, undefined, at),
@@ -27,7 +28,7 @@ function lastsH(rig: Rig, at: Date, learned?: LearnedOfRig): number {
 /** "Your fridge takes", "your rig takes". */
 const what = ({ loads }: Rig, { say }: Speech): string =>
   loads?.length === 1
-    ? say('your-load', 'your {name}', { name: loads[0]!.name })
+    ? say('your-load', 'your {name}', { name: present(loads[0]).name })
     : say('your-gear', 'your gear');
 
 const total = (all: readonly number[]): number => all.reduce((sum, ah) => sum + ah, 0);
@@ -102,8 +103,8 @@ export function saidOf(
     expected.sunAh.some(ah => ah > 0),
   );
   const [draw, sun] = kept.said ?? [1, 1];
-  const now = [sure?.draw?.value ?? draw!, sure?.sun?.value ?? sun!] as const;
-  const isWorth = isNew(now[0], draw!, worth.draw) || isNew(now[1], sun!, worth.sun);
+  const now = [sure?.draw?.value ?? draw, sure?.sun?.value ?? sun] as const;
+  const isWorth = isNew(now[0], draw, worth.draw) || isNew(now[1], sun, worth.sun);
   if (!sure || !isWorth) return { lines: [], kept };
   return { lines: learnedLines(rig, sure, at, w).slice(0, 2), kept: { ...kept, said: [...now] } };
 }

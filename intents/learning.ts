@@ -1,4 +1,5 @@
-import { bankOf } from '#engine/battery/bank.ts';
+import { present } from '#basics/present.ts';
+import { bankIn } from '#engine/battery/bank.ts';
 import { storageAssumptions } from '#engine/battery/charging.ts';
 import { isOnCharge } from '#engine/battery/rest.ts';
 import { likelyOf } from '#engine/explore.ts';
@@ -17,7 +18,7 @@ import { hasUse, useOf } from './use.ts';
 /** What is kept of a rig: what was learnt, and of which gear. */
 export type Kept = Learned & {
   readonly gear: readonly number[];
-  readonly said?: readonly number[] | undefined;
+  readonly said?: readonly [draw: number, sun: number] | undefined;
 };
 
 /** A short mark of anything told, so that a change of it is seen (FNV-1a). */
@@ -45,7 +46,7 @@ const gearOf = (rig: Rig): number[] =>
 
 /** Whether what a question goes by is this part of the rig's gear, so far as it goes by any of it. */
 function isOfRig(facts: Stated, rig: Rig, part: number): boolean {
-  const told = gearKeys[part]!.filter(key => facts[key] !== undefined);
+  const told = present(gearKeys[part]).filter(key => facts[key] !== undefined);
   return told.length > 0 && told.every(key => markOf(partOf(facts, key)) === markOf(partOf(rig, key)));
 }
 
@@ -64,7 +65,7 @@ function ofGear(kept: Kept, gear: readonly number[]): Learned {
 export function expectedOfRig(rig: Rig, at: Date): Expected | undefined {
   const facts = factsOf(rig);
   if (!hasCapacity(facts) || !hasUse(facts)) return undefined;
-  const bank = bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV)!;
+  const bank = present(bankIn(facts));
   return expectedOf({ bank, use: useOf(facts, bank.voltageV, undefined, at), ...sunFor(facts, bank, at) });
 }
 
@@ -79,7 +80,7 @@ const evenly = 1.2;
  */
 export function isExplained(amps: number, told: Rig, at: Date): boolean {
   const facts = factsOf(told);
-  const bank = bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV);
+  const bank = bankIn(facts);
   if (!bank) return false;
   const { useAh, isSteady } = expectedOf({ bank, use: useOf(facts, bank.voltageV, undefined, at) });
   const mostAh = Math.max(...useAh);
@@ -118,7 +119,7 @@ export function readingIn(told: Stated, rig: Rig, at: Date): RigReading | undefi
   const isRested = told.volts !== undefined && told.voltsTaken === 'rest' && chemistry !== undefined;
   const reading = {
     percent: battery?.stateOfChargePercent,
-    restVolts: isRested && !isOnCharge(told.volts!, chemistry) ? told.volts : undefined,
+    restVolts: isRested && !isOnCharge(present(told.volts), chemistry) ? told.volts : undefined,
     usedAh: told.chargeUsedAh,
     leftAh: told.chargeLeftAh,
     netA: told.netCurrentA,

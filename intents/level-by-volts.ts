@@ -1,7 +1,7 @@
+import type { Assumption } from '#engine/assumption.ts';
 import type { Bank } from '#engine/battery/bank.ts';
 import { chargeAtRest, isOnCharge } from '#engine/battery/rest.ts';
 import { chemistryRow } from '#engine/battery/tables.ts';
-import type { Assumption } from '#quantity/range.ts';
 import type { Facts } from '#rig/rig.ts';
 
 /** How far a moderate load holds the volts of a 12 V block down, V; common practice. */

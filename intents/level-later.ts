@@ -1,8 +1,9 @@
+import type { Assumption } from '#engine/assumption.ts';
 import { bankAssumptions } from '#engine/battery/usable.ts';
 import type { Explored } from '#engine/explore.ts';
 import { exploreRunTime } from '#engine/loads/lasting.ts';
 import { exploreLevel } from '#engine/trip/level-at.ts';
-import type { Assumption, Range } from '#quantity/range.ts';
+import type { Range } from '#quantity/range.ts';
 import type { Facts } from '#rig/rig.ts';
 import { knownTemperature } from './battery-air.ts';
 import { clockHour } from './clock.ts';

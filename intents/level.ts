@@ -1,8 +1,9 @@
+import type { Assumption } from '#engine/assumption.ts';
 import type { Bank } from '#engine/battery/bank.ts';
 import { blocksOf, chargeAtRest, isOnCharge } from '#engine/battery/rest.ts';
 import { chemistryRow } from '#engine/battery/tables.ts';
 import type { Cue } from '#language/words/en/cues.ts';
-import type { Assumption, Range } from '#quantity/range.ts';
+import type { Range } from '#quantity/range.ts';
 import type { Chemistry, Facts } from '#rig/rig.ts';
 import type { Trace } from '#rule/trace.ts';
 

@@ -1,4 +1,4 @@
-import { bankOf } from '#engine/battery/bank.ts';
+import { bankIn } from '#engine/battery/bank.ts';
 import { type Fits, fits } from '#rig/fits.ts';
 import { type Facts, factsSchema, type Stated } from '#rig/rig.ts';
 import { factsOf } from './facts.ts';
@@ -52,8 +52,7 @@ function onlyOf(takes: readonly (keyof Facts)[]): Fits {
 }
 
 /** Whether the batteries told make a bank: the house battery has a size, or the starter where it is the only one. */
-export const hasCapacity = (facts: Facts): boolean =>
-  bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV) !== undefined;
+export const hasCapacity = (facts: Facts): boolean => bankIn(facts) !== undefined;
 
 /** Needs that many questions share. */
 export const needBattery: Need = {

@@ -1,4 +1,5 @@
 import { english, type Speech } from '#answer/speech.ts';
+import { present } from '#basics/present.ts';
 import { bankOf } from '#engine/battery/bank.ts';
 import type { Site } from '#engine/charging/generator.ts';
 import { heightOf } from '#engine/solar/air.ts';
@@ -37,7 +38,9 @@ export const sunFacts = [
 /** Rating (W) of all panels together, where any was told. */
 export function panelsW(facts: Facts): number | undefined {
   const told = facts.solar?.filter(panel => panel.powerW !== undefined) ?? [];
-  return told.length === 0 ? undefined : told.reduce((sum, { count, powerW }) => sum + count * powerW!, 0);
+  return told.length === 0
+    ? undefined
+    : told.reduce((sum, { count, powerW }) => sum + count * present(powerW), 0);
 }
 
 /** Where the facts are: by coordinates where there are some, else the place by its name; and its height as told. */
@@ -108,10 +111,10 @@ const smallWords: ReadonlySet<string> = new Set([
 /** " in Darwin in August", " in full cloud", or nothing. */
 export function whereAndWhen(facts: Facts, sun: SolarCase, words: Speech = english): string {
   if (facts.peakSunHours !== undefined || sun.latitudeDeg === undefined) return '';
-  const month = words.say(`month-${sun.month}`, monthNames[sun.month! - 1]!);
+  const month = words.say(`month-${sun.month}`, present(monthNames[present(sun.month) - 1]));
   const place = facts.place === undefined ? undefined : written(facts.place);
   if (place === undefined) return ` ${words.say('there-in-month', 'there in {month}', { month })}`;
-  const region = facts.latitudeDeg === undefined ? regionTaken(facts.place!, words) : undefined;
+  const region = facts.latitudeDeg === undefined ? regionTaken(present(facts.place), words) : undefined;
   return region === undefined
     ? ` ${words.say('in-place-in-month', 'in {place} in {month}', { place, month })}`
     : ` ${words.say('in-place-of-region', 'in {place} ({region}) in {month}', { place, region, month })}`;
@@ -190,7 +193,7 @@ export function sunHint(facts: Facts, sun: SolarCase, words: Speech = english): 
   if (place !== undefined && sun.latitudeDeg === undefined) return unknownPlace(place, words);
   if (sun.latitudeDeg === undefined && sun.isMonthTold) {
     const text = 'Without a place that is a wide guess: {month} is summer or winter. Where are you?';
-    const month = words.say(`month-${sun.month}`, monthNames[sun.month! - 1]!);
+    const month = words.say(`month-${sun.month}`, present(monthNames[present(sun.month) - 1]));
     return words.say('month-without-place', text, { month });
   }
   if (sun.latitudeDeg === undefined)

@@ -1,4 +1,5 @@
 import type { Reply } from '#answer/reply.ts';
+import { present } from '#basics/present.ts';
 import { firstFigures, withFirstFigures } from '#engine/try-out.ts';
 import type { Facts, Stated, StatedLoad } from '#rig/rig.ts';
 import { type Intent, needsOf, type RequestContext } from './intent.ts';
@@ -25,6 +26,7 @@ const apart: ReadonlySet<string> = new Set([
   'role',
   'isAverage',
   'isInput',
+  'isOfCell',
   'isRoundTrip',
   'build',
   'until',
@@ -61,12 +63,12 @@ function inRow(path: FactPath, row: Row, isThing: boolean): ToldFact[] {
 function pathIn(facts: Stated, told: Stated, { path }: ToldFact): FactPath {
   const [key, at, ...rest] = path;
   if (typeof at !== 'number') return path;
-  const row = (told as Record<string, readonly Row[]>)[key as string]![at]!;
+  const row = present(present((told as Record<string, readonly Row[]>)[key as string])[at]);
   const rows = (facts as Record<string, readonly Row[] | undefined>)[key as string] ?? [];
   if (JSON.stringify(rows[at]) === JSON.stringify(row)) return path;
   const same = rows.findIndex(one => JSON.stringify(one) === JSON.stringify(row));
   const alike = rows.findIndex(one => (one.name ?? one.kind) === (row.name ?? row.kind));
-  return [key!, same >= 0 ? same : alike >= 0 ? alike : at, ...rest];
+  return [present(key), same >= 0 ? same : alike >= 0 ? alike : at, ...rest];
 }
 
 const kinds: Readonly<Record<string, readonly unknown[]>> = {
@@ -231,7 +233,7 @@ export function unusedOf(
   const isUnused = (fact: ToldFact): boolean => {
     if (isSure(intent, facts, fact)) return false;
     const path = pathIn(facts, told, fact);
-    const tried = others(path.at(-1)!, fact.value)
+    const tried = others(present(path.at(-1)), fact.value)
       // A share of nought is nought again.
       .filter(value => value !== fact.value)
       .map(value => [withOther(facts, path, value), value === undefined] as const);

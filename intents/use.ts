@@ -1,5 +1,7 @@
 import { english, type Speech } from '#answer/speech.ts';
+import { present } from '#basics/present.ts';
 import { applianceOf } from '#catalog/appliances.ts';
+import type { Assumption } from '#engine/assumption.ts';
 import { builtAs } from '#engine/loads/build.ts';
 import { dutyAt, usualCooler } from '#engine/loads/cooler.ts';
 import {
@@ -9,10 +11,10 @@ import {
   isPerhapsThreeWay,
   isThreeWay,
   isWhole,
+  runningHours,
   type Use,
 } from '#engine/loads/reading.ts';
 import { airAboutFridge } from '#engine/solar/air.ts';
-import type { Assumption } from '#quantity/range.ts';
 import { decimals } from '#quantity/round.ts';
 import type { Facts, Load } from '#rig/rig.ts';
 import { learnedAssumption } from './learned.ts';
@@ -45,7 +47,7 @@ export const useOf = (facts: Facts, voltageV: number, mainsV?: number, at?: Date
 });
 
 const draw = (load: Load, { significant }: Speech): string =>
-  load.currentA === undefined ? `${significant(load.powerW!)} W` : `${significant(load.currentA)} A`;
+  load.currentA === undefined ? `${significant(present(load.powerW))} W` : `${significant(load.currentA)} A`;
 
 /** What a three-way fridge does to a battery, where one is told or one of the loads may be such: undefined where none draws so much. */
 function threeWayNote(facts: Facts, words: Speech): string | undefined {
@@ -75,11 +77,24 @@ function threeWayNote(facts: Facts, words: Speech): string | undefined {
  */
 export function readingNote(facts: Facts, words: Speech = english): string | undefined {
   const threeWay = threeWayNote(facts, words);
+  const timed = facts.loads?.find(l => coolingReading(l) === 'hours');
+  if (timed) {
+    const gaps = { thing: timed.name, hours: words.significant(present(runningHours(timed))) };
+    const note = words.say(
+      'reading-hours',
+      'I’ve taken {hours} h a day as the time the {thing}’s compressor runs.',
+      gaps,
+    );
+    return threeWay ? `${note} ${threeWay}` : note;
+  }
   const load = facts.loads?.find(l => coolingReading(l) === 'running');
   if (!load) return threeWay;
   const airC = facts.ambientC ?? 25;
   const { row, kind } = builtAs(load);
-  const share = decimals(100 * dutyAt(usualCooler(row!.setPointC!, undefined, kind), airC), 0);
+  const share = decimals(
+    100 * dutyAt(usualCooler(present(present(row).setPointC), undefined, kind), airC),
+    0,
+  );
   const taken = { thing: load.name, drawn: draw(load, words), share, air: words.significant(airC) };
   const note = words.say(
     'reading-note',

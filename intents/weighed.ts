@@ -2,7 +2,7 @@ import type { Figure } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
 import type { CautionCode } from '#answer/words/en.ts';
 import type { Bank } from '#engine/battery/bank.ts';
-import { bankOf } from '#engine/battery/bank.ts';
+import { bankOfOne } from '#engine/battery/bank.ts';
 import { type Explored, likelyOf } from '#engine/explore.ts';
 import { dailyUseAh, useAssumptions } from '#engine/loads/model.ts';
 import type { Facts } from '#rig/rig.ts';
@@ -35,7 +35,7 @@ const usualAh = 100;
 /** The battery told, else a usual one. */
 export const bankOrUsual = (facts: Facts): Bank => {
   const chemistry = facts.batteries?.find(b => b.role !== 'starter' && b.chemistry)?.chemistry ?? 'agm';
-  return bankFor(facts) ?? bankOf([{ count: 1, capacityAh: usualAh, chemistry }])!;
+  return bankFor(facts) ?? bankOfOne({ capacityAh: usualAh, chemistry });
 };
 
 /** A day's use, Ah, where something is told that uses. */

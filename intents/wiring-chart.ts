@@ -2,6 +2,7 @@ import type { WiringBranch, WiringChart } from '#answer/chart/chart.ts';
 import type { Reply } from '#answer/reply.ts';
 import { sentence } from '#answer/say.ts';
 import { cautions } from '#answer/words/en.ts';
+import { present } from '#basics/present.ts';
 import { applianceOf } from '#catalog/appliances.ts';
 import { type Sketch, type SketchBranch, sketchOf } from '#engine/cable/sketch.ts';
 import type { SketchLead } from '#engine/cable/sketch-lead.ts';
@@ -28,24 +29,24 @@ function namesOf({ charger, load, leads }: SketchBranch, facts: Facts, inSeries?
     const name = sentence(describeCharger(charger));
     return charger.kind === 'mains' ? [name] : ['Starter battery', name];
   }
-  if (leads[0]!.name === 'inverter') return [`${plain(facts.inverter!.powerW!)} W inverter`];
+  if (leads[0].name === 'inverter') return [`${plain(present(present(facts.inverter).powerW))} W inverter`];
   const panels = (facts.solar ?? []).filter(panel => panel.powerW !== undefined);
   const told = panels.map(
-    ({ count, powerW }) => `${count > 1 ? `${count} × ` : ''}${significant(powerW!)} W`,
+    ({ count, powerW }) => `${count > 1 ? `${count} × ` : ''}${significant(present(powerW))} W`,
   );
   const controller = panels.find(panel => panel.controller)?.controller?.toUpperCase();
-  const many = panels.length > 1 || panels[0]!.count > 1;
+  const many = panels.length > 1 || present(panels[0]).count > 1;
   const how = inSeries === undefined || !many ? '' : inSeries > 1 ? ', in series' : ', in parallel';
   return [`${told.join(' + ')} panel${many ? 's' : ''}${how}`, `${controller ?? 'Solar'} controller`];
 }
 
 function branchOf(branch: SketchBranch, facts: Facts, inSeries?: number): WiringBranch {
   const names = namesOf(branch, facts, inSeries);
-  const isMains = branch.charger?.kind === 'mains' || branch.leads[0]!.name === 'inverter';
+  const isMains = branch.charger?.kind === 'mains' || branch.leads[0].name === 'inverter';
   return {
     side: branch.side,
     boxes: branch.leads.map((run, i) => ({
-      name: names[i]!,
+      name: present(names[i]),
       lead: lead(run),
       ...(isMains && { also: mainsAside }),
     })),
@@ -56,7 +57,7 @@ function branchOf(branch: SketchBranch, facts: Facts, inSeries?: number): Wiring
 function warned(sketch: Sketch): string[] {
   const leads = [sketch.main, ...sketch.branches.flatMap(branch => branch.leads)];
   const hasMains = sketch.branches.some(
-    ({ charger, leads: [first] }) => charger?.kind === 'mains' || first!.name === 'inverter',
+    ({ charger, leads: [first] }) => charger?.kind === 'mains' || first.name === 'inverter',
   );
   return [
     `${notPlan} ${cautions['fuse-at-battery']}`,
@@ -101,8 +102,8 @@ export function wiringChart(facts: Facts, mainsV?: number, inSeries?: number): R
 
 function chartOf(facts: Facts, mainsV?: number, inSeries?: number): WiringChart {
   const sketch = sketchOf(facts, { mainsV, inSeries });
-  const battery = facts
-    .batteries!.filter(({ role }) => role !== 'starter')
+  const battery = present(facts.batteries)
+    .filter(({ role }) => role !== 'starter')
     .map(one => describeBattery({ ...one, stateOfChargePercent: undefined }))
     .join(' + ');
   if (!sketch) throw new Error('nothing of that rig can be drawn');

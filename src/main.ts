@@ -1,4 +1,5 @@
 import type { Bot } from 'grammy';
+import { present } from '#basics/present.ts';
 import type { Log } from '#telegram/ops/deps.ts';
 import type { Health } from '#telegram/ops/health.ts';
 import type { Metrics } from '#telegram/ops/metrics.ts';
@@ -116,7 +117,7 @@ async function watchOver(config: Config): Promise<Watch | undefined> {
   const { Health, numbers, serveProbes } = await import('#telegram/ops/health.ts');
   const metrics =
     metricsPort === undefined ? undefined : (await import('#telegram/ops/metrics.ts')).makeMetrics();
-  if (metrics !== undefined) await serveProbes(numbers(metrics), metricsPort!);
+  if (metrics !== undefined) await serveProbes(numbers(metrics), present(metricsPort));
   const health = new Health({
     now: Date.now,
     heardWithinMs: url === undefined ? pollHeardWithinMs : undefined,

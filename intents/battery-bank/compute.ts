@@ -1,4 +1,5 @@
-import { type Bank, bankOf } from '#engine/battery/bank.ts';
+import { present } from '#basics/present.ts';
+import { type Bank, bankIn, bankOf } from '#engine/battery/bank.ts';
 import { bankCharge, bankVolts } from '#engine/battery/rules.ts';
 import { bankAssumptions, usableCapacityAh } from '#engine/battery/usable.ts';
 import { type Explored, explore } from '#engine/explore.ts';
@@ -27,7 +28,7 @@ function joined(bank: Bank, trace: Trace): void {
 
 /** What batteries joined together come to: Ah, V and what is usable (Ah, Wh). */
 export function computeBatteryBank(facts: BankFacts): JoinedBank {
-  const bank = bankOf(facts.batteries, facts.arrangement, facts.systemVoltageV)!;
+  const bank = present(bankIn(facts));
   const explored = explore<'usableCapacity' | 'energy'>(
     bankAssumptions(bank, facts.depthOfDischargePercent),
     'usableCapacity',

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { applianceOf } from '#catalog/appliances.ts';
 import { bankOf, nominalVoltage } from '#engine/battery/bank.ts';
 import { limitsOf } from '#engine/battery/limits.ts';
@@ -75,14 +76,14 @@ function sizeIn(
   const next = nextUsualSize(explored.figures.batteryCapacity.value, chemistry);
   const bank = { capacityAh: next.count * next.sizeAh, voltageV, chemistry, isChemistryAssumed };
   const { dischargeA } = limitsOf({ ...bank, isMixed: false, count: next.count });
-  const { day, needAh } = likely!;
+  const { day, needAh } = present(likely);
   const longLifeAh =
     chemistry === 'lfp'
       ? undefined
       : run(capacityOfDepths, {
           Q: needAh,
           Q_day: day.dailyUse,
-          d_max: assumptions[0]!.value,
+          d_max: present(assumptions[0]).value,
           d_day: dailyDepth.leadAcid,
           d_end: dailyDepth.endOfLife,
         });

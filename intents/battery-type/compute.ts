@@ -1,4 +1,4 @@
-import { type Bank, bankOf } from '#engine/battery/bank.ts';
+import { type Bank, bankOf, bankOfOne } from '#engine/battery/bank.ts';
 import { cyclesAt, lifeAtTemperature, lifeEnergyWh } from '#engine/battery/life.ts';
 import { chemistryRow } from '#engine/battery/tables.ts';
 import { bankAssumptions, temperatureFactor, usableCapacityAh } from '#engine/battery/usable.ts';
@@ -63,8 +63,7 @@ export function computeBatteryType(facts: Facts, at?: Date): BatteryType {
   const lithium = bankOf(told.filter(isLithium));
   const sizeAh = lead?.capacityAh ?? lithium?.capacityAh ?? defaultSizeAh;
   const kind = told.find(b => b.chemistry !== undefined && b.chemistry !== 'lfp')?.chemistry ?? 'agm';
-  const one = (chemistry: Battery['chemistry']): Bank =>
-    bankOf([{ count: 1, capacityAh: sizeAh, chemistry }])!;
+  const one = (chemistry: Battery['chemistry']): Bank => bankOfOne({ capacityAh: sizeAh, chemistry });
   const { ambientC } = facts;
   return {
     lead: sideOf(lead ?? one(kind), facts, at),

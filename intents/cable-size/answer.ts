@@ -37,8 +37,15 @@ function drops({ figures, lengthM, voltageV }: CableSize): string {
   return `${significant(voltageDrop.value, 2)} V (${significant(voltageDropPercent.value, 2)} % of ${significant(voltageV)} V) at ${plain(current.value)} A over ${significant(lengthM)} m`;
 }
 
-/** Does the cable that was told do? */
-function judge({ figures, limitPercent, carriesA, doesFuseFit }: CableSize): Exclude<Verdict, null> {
+/** Does the cable that was told do? Tight where "6 mm" may be auto cable, and that does otherwise. */
+const judge = (result: CableSize): Exclude<Verdict, null> =>
+  isAutoDoubt(result) ? 'tight' : judgeAlone(result);
+
+/** Whether it does as real mm² and not, or only just, as auto cable. */
+const isAutoDoubt = (result: CableSize): boolean =>
+  result.asAuto !== undefined && judgeAlone(result) === 'yes' && judgeAlone(result.asAuto) !== 'yes';
+
+function judgeAlone({ figures, limitPercent, carriesA, doesFuseFit }: CableSize): Exclude<Verdict, null> {
   const { low, high, value } = figures.voltageDropPercent;
   if (figures.continuous.value > carriesA || low > limitPercent) return 'no';
   // A limit is no knife: within a tenth of it is tight.
@@ -95,10 +102,13 @@ const bundled = ({ bundledAreaMm2, conductor, figures }: CableSize): string | un
     : `In a bundle of four to six loaded wires it would be ${square(bundledAreaMm2)}.`;
 
 /** The trap of the auto shop. */
-function trap({ conductor, square: real, autoAreaMm2 }: CableSize): string | undefined {
+function trap(result: CableSize): string | undefined {
+  const { conductor, square: real, autoAreaMm2, asAuto } = result;
   if (real)
     return `On real ${square(real.areaMm2)} it would be ${significant(real.dropV, 2)} V (${significant(real.percent, 2)} %).`;
   if (conductor.as === 'gauge' || conductor.areaMm2 > 6 || conductor.areaMm2 < 2) return undefined;
+  if (asAuto && isAutoDoubt(result))
+    return `If that is Australian auto cable, measured outside, it holds only about ${square(autoAreaMm2)} and loses ${significant(asAuto.figures.voltageDropPercent.value, 2)} %: get real ${square(conductor.areaMm2)}.`;
   return `Mind Australian auto cable: its mm is the outside. “${significant(conductor.areaMm2)} mm” auto holds only about ${square(autoAreaMm2)}.`;
 }
 
@@ -125,18 +135,22 @@ function another(result: CableSize): string[] {
   return next ? [`voltage drop on ${onCable({ ...result, conductor: next })}, ${run}?`] : [];
 }
 
+/** Words that ask whether it does. */
+const ofYesNo: ReadonlySet<string> = new Set('will is can does would do ok okay enough fine'.split(' '));
+
 /** Words for a cable. */
 export function answerCableSize(facts: Facts, result: CableSize, setting: RequestContext): Reply {
   const { cues } = setting.parsed;
   const isAutoAsked =
     result.square !== undefined && (cues.has('ask-compare') || facts.cable?.areaMm2 !== undefined);
-  const canIt = cues.has('ask-can-it') || cues.has('last');
-  const isAsked = result.isGiven && !cues.has('ask-drop') && canIt;
-  const verdict: Verdict = isAutoAsked ? 'no' : isAsked ? judge(result) : null;
+  const { words } = setting.parsed.recognised;
+  const canIt = cues.has('ask-can-it') || cues.has('last') || words.some(word => ofYesNo.has(word));
+  const isAsked = isAutoAsked || (canIt && !cues.has('ask-drop'));
+  const verdict: Verdict = !result.isGiven ? null : isAutoAsked ? 'no' : judge(result);
   const lines = [
-    isAutoAsked ? `On it: ${drops(result)}.` : why(result, verdict ?? judge(result)),
+    isAutoAsked ? `On it: ${drops(result)}.` : why(result, judgeAlone(result)),
     thin(result),
-    insteadOf(result, verdict),
+    insteadOf(result, result.isGiven ? judgeAlone(result) : null),
     // The size told in the other measure is no help where it won't do.
     isAutoAsked || verdict === 'no' ? undefined : otherwise(result),
     trap(result),
@@ -147,7 +161,7 @@ export function answerCableSize(facts: Facts, result: CableSize, setting: Reques
   ].filter(line => line !== undefined);
   const { conductorArea, voltageDrop, voltageDropPercent, fuseRating } = result.figures;
   return {
-    headline: headline(result, verdict, isAutoAsked),
+    headline: headline(result, isAsked ? verdict : null, isAutoAsked),
     lines,
     verdict,
     figures: {

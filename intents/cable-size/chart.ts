@@ -1,6 +1,8 @@
 import type { WiringChart } from '#answer/chart/chart.ts';
 import { sentence } from '#answer/say.ts';
 import { cautions } from '#answer/words/en.ts';
+import { present } from '#basics/present.ts';
+import { unhandled } from '#basics/unhandled.ts';
 import { plain, significant } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import { describeBattery, describeCharger, describeLoad, describePanels } from '../describe.ts';
@@ -10,16 +12,22 @@ import type { CableSize } from './compute.ts';
 function nameOf(facts: Facts, { kind, figures }: CableSize): string {
   switch (kind) {
     case 'inverter':
-      return `${plain(facts.inverter!.powerW!)} W inverter`;
+      return `${plain(present(present(facts.inverter).powerW))} W inverter`;
     case 'loads':
-      return facts.loads!.map(load => describeLoad(load)).join(', ');
+      return present(facts.loads)
+        .map(load => describeLoad(load))
+        .join(', ');
     case 'dcdc':
     case 'charger':
-      return describeCharger(facts.chargers!.find(c => (kind === 'dcdc') === (c.kind === 'dcdc'))!);
+      return describeCharger(
+        present(present(facts.chargers).find(c => (kind === 'dcdc') === (c.kind === 'dcdc'))),
+      );
     case 'solar':
-      return facts.solar!.map(describePanels).join(' + ');
-    default:
+      return present(facts.solar).map(describePanels).join(' + ');
+    case 'told':
       return `${significant(figures.current.value)} A`;
+    default:
+      return unhandled(kind);
   }
 }
 

@@ -1,3 +1,5 @@
+import { present } from '#basics/present.ts';
+import type { Assumption } from '#engine/assumption.ts';
 import { type FuseType, fuseSource, fuseTypeFor, sourceOf } from '#engine/cable/breaking.ts';
 import { choosePair, type Drop, dropOn, type Pair, type Run } from '#engine/cable/choose.ts';
 import {
@@ -22,7 +24,7 @@ import { panelFuse } from '#engine/cable/fuse-kinds.ts';
 import { bundleShareOf, carriesA, surroundingAssumptions } from '#engine/cable/surroundings.ts';
 import { type CircuitUse, dropLimits } from '#engine/cable/tables.ts';
 import { type Explored, explore, likelyOf } from '#engine/explore.ts';
-import type { Assumption, Range } from '#quantity/range.ts';
+import type { Range } from '#quantity/range.ts';
 import type { Facts } from '#rig/rig.ts';
 import { type PrintedStep, printStep } from '#rule/print.ts';
 import type { RequestContext } from '../intent.ts';
@@ -66,6 +68,8 @@ export interface CableSize extends Explored<CableKey> {
   readonly isTooMuch: boolean;
   /** "6 mm auto" beside "6 mm²": the drop on the real square, where both were named. */
   readonly square?: Drop & { readonly areaMm2: number };
+  /** The same on auto cable of that number, where "6 mm" may be either. */
+  readonly asAuto?: CableSize;
   /** Copper in auto cable of the trade size that sounds like the size told or chosen, mm². */
   readonly autoAreaMm2: number;
 }
@@ -88,17 +92,35 @@ const unitOf = (
     ? 'gauge'
     : 'metric';
 
+/** Trade sizes of auto cable, mm. */
+const autoSizes = { least: 2, most: 8 };
+
+/**
+ * Whether the size told may be the outside of auto cable, where people measure in metres: "6 mm", not "6 mm²".
+ */
+function isPerhapsAuto(
+  { cable }: Facts,
+  { parsed, units }: Pick<RequestContext, 'parsed' | 'units'>,
+): boolean {
+  const { areaMm2, autoCableMm } = cable ?? {};
+  if (areaMm2 === undefined || autoCableMm !== undefined || units.length === 'ft' || units.cable === 'awg')
+    return false;
+  const isSold = areaMm2 >= autoSizes.least && areaMm2 <= autoSizes.most;
+  const told = parsed.recognised.mentions.filter(m => m.kind === 'amount' && m.told === areaMm2);
+  return isSold && told.some(m => m.unit === 'mm') && !told.some(m => m.unit === 'mm²');
+}
+
 /** The cable to take (mm²) for a run, or the drop (V, %) on the one that was told. */
 export function computeCableSize(
   facts: Facts,
   setting: Pick<RequestContext, 'recalled' | 'parsed' | 'mainsV' | 'units'>,
 ): CableSize {
-  const kind = circuitKindOf(facts, setting.recalled)!;
+  const kind = present(circuitKindOf(facts, setting.recalled));
   const voltageV = circuitVoltage(facts);
   const use = circuitUseOf(kind, facts);
   const circuit: Circuit = { kind, use, facts, voltageV, mainsV: setting.mainsV };
-  const cable = facts.cable!;
-  const lengthM = cable.isRoundTrip ? cable.lengthM! / 2 : cable.lengthM!;
+  const cable = present(facts.cable);
+  const lengthM = cable.isRoundTrip ? present(cable.lengthM) / 2 : present(cable.lengthM);
   const given = conductorOf(cable);
   const as = unitOf(facts, setting);
   const told = cable.dropLimitPercent;
@@ -148,10 +170,10 @@ export function computeCableSize(
     givesA: cableA > ratedA ? ratedA : undefined,
     limitPercent,
     isLimitTold: told !== undefined,
-    conductor: conductor!,
+    conductor: present(conductor),
     isGiven: given !== undefined,
-    gauge: given ? nearestGauge(given.areaMm2) : gaugeFor(conductor!.areaMm2),
-    carriesA: carriesA(conductor!, lies),
+    gauge: given ? nearestGauge(given.areaMm2) : gaugeFor(present(conductor).areaMm2),
+    carriesA: carriesA(present(conductor), lies),
     fuseA: fuse.wanted.ratingA,
     doesFuseFit: fuse.fits,
     fuseType:
@@ -171,7 +193,13 @@ export function computeCableSize(
     isTooMuch,
     square:
       cable.autoCableMm !== undefined ? squareBeside(cable.areaMm2 ?? cable.autoCableMm, about) : undefined,
-    autoAreaMm2: autoCableAreaMm2(cable.autoCableMm ?? conductor!.areaMm2),
+    asAuto: isPerhapsAuto(facts, setting)
+      ? computeCableSize(
+          { ...facts, cable: { ...cable, areaMm2: undefined, autoCableMm: cable.areaMm2 } },
+          setting,
+        )
+      : undefined,
+    autoAreaMm2: autoCableAreaMm2(cable.autoCableMm ?? present(conductor).areaMm2),
   };
 }
 
@@ -202,7 +230,7 @@ export function computeAmpacity(facts: Facts): {
   readonly fuse?: Fuse;
   readonly working: () => readonly PrintedStep[];
 } {
-  const conductor = conductorOf(facts.cable)!;
+  const conductor = present(conductorOf(facts.cable));
   const lies = surroundingAssumptions(facts.ambientC);
   const { figures, trace } = explore<'carries'>(lies, 'carries', (values, trace) => {
     if (trace) conductorOf(facts.cable, trace);

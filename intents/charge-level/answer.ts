@@ -1,6 +1,7 @@
 import type { Figure } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
 import { span } from '#answer/say.ts';
+import { present } from '#basics/present.ts';
 import { decimals, significant } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import { figure, workingOf } from '../figures.ts';
@@ -16,7 +17,7 @@ const kindOf = (result: ChargeLevel): string =>
 
 function charging(facts: Facts, result: ChargeLevel): readonly [string, ...string[]] {
   return [
-    `It can't be told from that: ${significant(facts.volts!, 4)} V says it is being charged, and the volts are the charger's.`,
+    `It can't be told from that: ${significant(present(facts.volts), 4)} V says it is being charged, and the volts are the charger's.`,
     `Switch the charging off and let it rest for a few hours, loads off; full is then about ${decimals(result.fullV, 1)} V, half about ${decimals(result.halfV, 1)} V (${kindOf(result)}).`,
     result.chemistry === 'lfp'
       ? 'For lithium a shunt monitor is the real gauge.'
@@ -25,20 +26,20 @@ function charging(facts: Facts, result: ChargeLevel): readonly [string, ...strin
 }
 
 function told(result: ChargeLevel): readonly [string, ...string[]] {
-  const { value } = result.stateOfCharge!;
+  const { value } = present(result.stateOfCharge);
   const kind = result.chemistry === 'lfp' ? 'lithium down to about 20 %' : 'lead-acid down to about 50 %';
   if (!result.leftAh)
     return [`At ${percent(value)}: use ${kind}. Tell me its size and I'll give the amp hours left.`];
   return [
-    `At ${percent(value)} about ${significant(result.leftAh.value)} Ah are left to use of ${significant(result.capacityAh!)} Ah.`,
-    `That is ${kind}; ${significant((result.capacityAh! * value) / 100)} Ah are in it in all.`,
+    `At ${percent(value)} about ${significant(result.leftAh.value)} Ah are left to use of ${significant(present(result.capacityAh))} Ah.`,
+    `That is ${kind}; ${significant((present(result.capacityAh) * value) / 100)} Ah are in it in all.`,
   ];
 }
 
 /** What more there is to say of a level. */
 function advice(result: ChargeLevel): string[] {
   const lines: string[] = [];
-  const { value } = result.stateOfCharge!;
+  const { value } = present(result.stateOfCharge);
   if (result.chemistry === 'lfp')
     lines.push(
       'Lithium hardly changes its volts between 20 and 80 %, so take that as a hint only: a shunt monitor that counts amp hours tells you.',
@@ -97,7 +98,7 @@ export function answerChargeLevel(facts: Facts, result: ChargeLevel, setting: Re
   else {
     const range = span(level.low, level.high, '%');
     const percents = roughly(level.value);
-    const read = `${significant(facts.volts!, 4)} V ${state === 'load' ? 'under load' : 'at rest'} on ${kindOf(result)}.`;
+    const read = `${significant(present(facts.volts), 4)} V ${state === 'load' ? 'under load' : 'at rest'} on ${kindOf(result)}.`;
     text = [
       verdict
         ? `${opens[verdict]}: about ${percents} (${range}), ${read}`

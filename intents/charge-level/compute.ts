@@ -1,8 +1,10 @@
-import { type Bank, bankOf } from '#engine/battery/bank.ts';
+import { present } from '#basics/present.ts';
+import type { Assumption } from '#engine/assumption.ts';
+import { type Bank, bankIn } from '#engine/battery/bank.ts';
 import { restVoltsAt } from '#engine/battery/rest.ts';
 import { chargeLeft } from '#engine/battery/rules.ts';
 import { chemistryRow } from '#engine/battery/tables.ts';
-import type { Assumption, Range } from '#quantity/range.ts';
+import type { Range } from '#quantity/range.ts';
 import type { Chemistry, Facts } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import { Trace } from '#rule/trace.ts';
@@ -38,7 +40,7 @@ function left(bank: Bank, level: Range, depthPercent: number | undefined, trace:
 export function computeChargeLevel(facts: Facts, setting: RequestContext): ChargeLevel {
   const told = facts.batteries?.find(b => b.chemistry !== undefined)?.chemistry;
   const chemistry = told ?? 'lead-acid';
-  const bank = bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV);
+  const bank = bankIn(facts);
   const blocks = readBlocks(facts);
   const state =
     facts.volts === undefined ? 'told' : voltsStateOf(facts, chemistry, blocks, setting.parsed.cues);
@@ -48,7 +50,7 @@ export function computeChargeLevel(facts: Facts, setting: RequestContext): Charg
     state === 'charging'
       ? undefined
       : facts.volts === undefined
-        ? { value: percent!, low: percent!, high: percent! }
+        ? { value: present(percent), low: present(percent), high: present(percent) }
         : levelByVolts(facts.volts, chemistry, blocks, state === 'load', trace);
   const assumptions: Assumption[] =
     state === 'load'
@@ -70,5 +72,4 @@ export function computeChargeLevel(facts: Facts, setting: RequestContext): Charg
 }
 
 /** The battery's size (Ah), a usual one where none is told. */
-export const sizeAh = (facts: Facts): number =>
-  bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV)?.capacityAh ?? 100;
+export const sizeAh = (facts: Facts): number => bankIn(facts)?.capacityAh ?? 100;

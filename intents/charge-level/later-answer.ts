@@ -3,6 +3,7 @@ import { hourOfDay } from '#answer/clock.ts';
 import type { Reply } from '#answer/reply.ts';
 import { exactly, lasting, span } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
+import { present } from '#basics/present.ts';
 import type { Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
 import { clockHour } from '../clock.ts';
@@ -59,7 +60,7 @@ export function answerLater(facts: Facts, now: ChargeLevel, later: Later, settin
       w,
     ),
     floor,
-    now: points(now.stateOfCharge!.value),
+    now: points(present(now.stateOfCharge).value),
   };
   const heads = {
     yes: w.say('later-yes', 'About {percent} % {when} ({range}): fine, just don’t go under {floor} %.', gaps),

@@ -3,6 +3,8 @@ import type { Reply } from '#answer/reply.ts';
 import { duration, isSaidAlike, quarters, sentence, timeSpan } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
 import type { CautionCode } from '#answer/words/en.ts';
+import { present } from '#basics/present.ts';
+import { unhandled } from '#basics/unhandled.ts';
 import type { Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
 import { figure, reasons } from '../figures.ts';
@@ -22,8 +24,11 @@ function timeOn(result: ChargeTime, w: Speech): string {
       return w.say('of-generator', '{time} of running the generator', { time });
     case 'solar':
       return w.say('of-sun', '{time} of full sun', { time });
-    default:
+    case 'dcdc':
+    case 'isolator':
       return w.say('of-driving', '{time} of driving', { time });
+    default:
+      return unhandled(result.source);
   }
 }
 
@@ -78,7 +83,7 @@ function headline(facts: Facts, result: ChargeTime, verdict: Verdict, w: Speech)
 
 /** The time the person has, in their own measure: days of sun, hours of driving. */
 const timeToldH = (facts: Facts, result: ChargeTime): number =>
-  result.source.kind === 'solar' ? facts.durationH! : result.availableH!;
+  result.source.kind === 'solar' ? present(facts.durationH) : present(result.availableH);
 
 const timeTold = (facts: Facts, result: ChargeTime, w: Speech): string =>
   wantedTime(timeToldH(facts, result), w);
@@ -182,7 +187,7 @@ export function answerChargeTime(facts: Facts, result: ChargeTime, setting: Requ
         flow(result, setting, w),
         verdict === 'yes' ? undefined : gets(facts, result, w),
         tail(facts, result, w),
-        result.absorptionV !== undefined && facts.ambientC! < 15
+        result.absorptionV !== undefined && present(facts.ambientC) < 15
           ? w.say('cold-volts', 'In that cold its charger should go to about {volts} V.', {
               volts: w.plain(result.absorptionV),
             })

@@ -1,4 +1,6 @@
-import { type Bank, bankOf } from '#engine/battery/bank.ts';
+import { present } from '#basics/present.ts';
+import type { Assumption, Values } from '#engine/assumption.ts';
+import { type Bank, bankIn, bankOfOne } from '#engine/battery/bank.ts';
 import { chargeRow } from '#engine/battery/charge-table.ts';
 import { absorptionVoltage } from '#engine/battery/charging.ts';
 import { chemistryRow } from '#engine/battery/tables.ts';
@@ -12,7 +14,7 @@ import {
 import { currentLeft } from '#engine/charging/rules.ts';
 import { type Source, sourceAssumptions, sourceCurrentA } from '#engine/charging/source.ts';
 import { alternatorSpareA } from '#engine/charging/tables.ts';
-import { type Explored, explore, likelyOf, type Values } from '#engine/explore.ts';
+import { type Explored, explore, likelyOf } from '#engine/explore.ts';
 import { dailyUseAh, useAssumptions } from '#engine/loads/model.ts';
 import { meanwhileA, meanwhileAssumptions } from '#engine/loads/over.ts';
 import {
@@ -22,7 +24,6 @@ import {
   type SolarCase,
   solarAssumptions,
 } from '#engine/solar/model.ts';
-import type { Assumption } from '#quantity/range.ts';
 import type { Facts } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
@@ -93,7 +94,7 @@ export function computeChargeTime(
   setting: Pick<RequestContext, 'recalled' | 'parsed' | 'at'>,
 ): ChargeTime {
   const source = chargeSourceOf(facts, setting);
-  const known = bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV);
+  const known = bankIn(facts);
   const isSocTold =
     facts.volts !== undefined || facts.batteries?.some(b => b.stateOfChargePercent !== undefined);
   const isDailyUse =
@@ -110,7 +111,7 @@ export function computeChargeTime(
     !isDailyUse &&
     hasUse(facts) &&
     !useKeys.some(key => facts[key] !== undefined && setting.recalled.has(key));
-  const bank = known ?? bankOf([{ count: 1, capacityAh: guessedBankAh(missingAh ?? 100), chemistry }])!;
+  const bank = known ?? bankOfOne({ capacityAh: guessedBankAh(missingAh ?? 100), chemistry });
   const charge: Charge = {
     bank,
     isSizeAssumed: !known,
@@ -138,7 +139,7 @@ export function computeChargeTime(
   let mostH: number | undefined;
   const explored = explore<ChargeKey>(assumptions, 'chargeTime', (values, trace) => {
     const fromSun = giver ? undefined : sunFor(facts, sun, bank, values, trace);
-    const offeredA = giver ? sourceCurrentA(giver, values, trace) : fromSun!.currentA;
+    const offeredA = giver ? sourceCurrentA(giver, values, trace) : present(fromSun).currentA;
     const drawA = isMeanwhile ? meanwhileA(use, values, trace) : 0;
     // The sun of a day pays for the night as well.
     const sunH = fromSun?.hours ?? 0;

@@ -2,6 +2,7 @@ import type { Figure } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
 import { duration, sentence } from '#answer/say.ts';
 import type { CautionCode } from '#answer/words/en.ts';
+import { present } from '#basics/present.ts';
 import type { Range } from '#quantity/range.ts';
 import { decimals, plain } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
@@ -103,7 +104,7 @@ function carried({ ranked, usedAh }: Comparison): string {
 function weights({ ranked }: Comparison): string {
   const isUnlike = new Set(ranked.map(side => side.chemistry)).size > 1;
   if (!isUnlike || ranked.length !== 2 || ranked.some(side => side.weightKg === undefined)) return '';
-  const [first, second] = ranked.map(side => `${side.name} about ${plain(side.weightKg!)} kg`);
+  const [first, second] = ranked.map(side => `${side.name} about ${plain(present(side.weightKg))} kg`);
   return `Weight: ${first}, ${second}.`;
 }
 
@@ -136,10 +137,10 @@ export function answerComparison(facts: Facts, comparison: Comparison): Reply {
       .filter(Boolean)
       .slice(0, 4),
     verdict: null,
-    figures: { ...figuresOf(comparison), better: { value: ranked[0]!.name } },
-    ...reasons(ranked[0]!.found),
+    figures: { ...figuresOf(comparison), better: { value: present(ranked[0]).name } },
+    ...reasons(present(ranked[0]).found),
     cautions:
-      Number.isFinite(rangeOf(ranked[0]!).value) || measure !== 'chargeTime'
+      Number.isFinite(rangeOf(present(ranked[0])).value) || measure !== 'chargeTime'
         ? [...loadCautions(facts), ...hurts(comparison)]
         : ['lithium-cold'],
     next: ['show the working'],

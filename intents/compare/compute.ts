@@ -1,4 +1,5 @@
-import { bankOf } from '#engine/battery/bank.ts';
+import { present } from '#basics/present.ts';
+import { bankIn, bankOfOne } from '#engine/battery/bank.ts';
 import { chargeRow } from '#engine/battery/charge-table.ts';
 import { chemistryRow } from '#engine/battery/tables.ts';
 import { bankAssumptions, usableCapacityAh } from '#engine/battery/usable.ts';
@@ -43,8 +44,6 @@ const usualHours = 2;
 
 type At = Pick<RequestContext, 'at' | 'mainsV'>;
 
-const bankIn = (facts: Facts) => bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV);
-
 function sourceOf(facts: Facts, charger: Charger, bank: Charge['bank']): Source {
   return {
     kind: charger.kind,
@@ -57,7 +56,7 @@ function sourceOf(facts: Facts, charger: Charger, bank: Charge['bank']): Source 
 }
 
 /** Battery to reckon with where none was told. */
-const usualBank = () => bankOf([{ count: 1, capacityAh: guessedBankAh(0), chemistry: 'agm' }])!;
+const usualBank = () => bankOfOne({ capacityAh: guessedBankAh(0), chemistry: 'agm' });
 
 const one = (
   assumptions: Parameters<typeof explore>[0],
@@ -66,7 +65,7 @@ const one = (
   explore(assumptions, 'figure', (values, trace) => ({ figure: compute(values, trace) }));
 
 const runTime = (facts: Facts, { at, mainsV }: At): Explored<'figure'> => {
-  const bank = bankIn(facts)!;
+  const bank = present(bankIn(facts));
   const use = { ...useOf(facts, bank.voltageV, mainsV, at), doesMainsRunOn: true };
   const { figures, ranked, trace } = exploreRunTime({
     bank,
@@ -78,7 +77,7 @@ const runTime = (facts: Facts, { at, mainsV }: At): Explored<'figure'> => {
 };
 
 const usable = (facts: Facts): Explored<'figure'> => {
-  const bank = bankIn(facts)!;
+  const bank = present(bankIn(facts));
   return one(bankAssumptions(bank, facts.depthOfDischargePercent), (values, trace) =>
     usableCapacityAh({ bank, currentA: 0, temperatureC: facts.ambientC }, values, trace),
   );
@@ -88,7 +87,7 @@ const madeADay = (facts: Facts, { at }: At): Explored<'figure'> => {
   const sun = sunOf(facts, at);
   const panel = {
     ...sun,
-    powerW: panelsW(facts)!,
+    powerW: present(panelsW(facts)),
     nominalVoltageV: (facts.systemVoltageV ?? 12) > 18 ? 24 : 12,
   };
   return one(solarAssumptions(sun), (values, trace) => dailyYield(panel, values, trace).dailyYieldAh);
@@ -107,11 +106,11 @@ function chargeTime(facts: Facts, { at }: At): Explored<'figure'> {
     isSizeAssumed: !known,
     targetPercent: facts.targetChargePercent,
     missingAh: facts.chargeNeededAh,
-    isIsolator: facts.chargers![0]!.kind === 'isolator',
+    isIsolator: present(present(facts.chargers)[0]).kind === 'isolator',
     temperatureC: facts.ambientC,
     temperature: batteryAir(facts, at),
   };
-  const source = sourceOf(facts, facts.chargers![0]!, bank);
+  const source = sourceOf(facts, present(present(facts.chargers)[0]), bank);
   return one(
     [...sourceAssumptions(source), ...chargeAssumptions(charge)],
     (values, trace) => chargeOf(charge, sourceCurrentA(source, values, trace), values, trace).timeH,
@@ -124,7 +123,7 @@ function gain({ facts, brings }: Side, setting: At): Explored<'figure'> {
   if (brings === 'battery') return usable(facts);
   const source = sourceOf(
     facts,
-    facts.chargers!.find(c => c.currentA !== undefined)!,
+    present(present(facts.chargers).find(c => c.currentA !== undefined)),
     bankIn(facts) ?? usualBank(),
   );
   const hours = facts.drivingHoursPerDay ?? usualHours;
@@ -171,7 +170,7 @@ export function computeComparison({ measure, sides }: Pairing, setting: At): Com
   const [more, less] = first.value >= second.value ? [first, second] : [second, first];
   return {
     measure,
-    usedAh: measure === 'gain' ? dayUse({ facts: sides[0]!.facts, ...setting }) : undefined,
+    usedAh: measure === 'gain' ? dayUse({ facts: present(sides[0]).facts, ...setting }) : undefined,
     unit: units[measure],
     sides: measured,
     ranked,

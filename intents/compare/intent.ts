@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { Intent } from '../intent.ts';
 import { type Need, needLoads, needs } from '../needs.ts';
@@ -57,7 +58,7 @@ export const compare: Intent = {
       return replyOf(facts, pair.weigh({ facts, at: setting.at, mainsV: setting.mainsV }));
     const pairing = own
       ? { ...own, sides: own.sides.map(side => ({ ...side, facts: { ...facts, ...side.facts } })) }
-      : pairingOf(facts, hasUse(facts), names)!;
+      : present(pairingOf(facts, hasUse(facts), names));
     return answerComparison(facts, computeComparison(pairing, setting));
   },
 };

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Battery, Charger, Facts, Load, Solar } from '#rig/rig.ts';
 
 /** What is held against what, and by which figure. */
@@ -49,7 +50,7 @@ export function pairingOf(facts: Facts, hasUse: boolean, names: Names): Pairing 
         facts: {
           ...facts,
           batteries: [battery],
-          ...(areRivals(batteries, loads) && { loads: [loads[i]!] }),
+          ...(areRivals(batteries, loads) && { loads: [present(loads[i])] }),
         },
       })),
     };

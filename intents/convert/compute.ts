@@ -1,9 +1,9 @@
-import { powerBankCellV } from '#engine/battery/tables.ts';
 import { bridge, convertKind, type Kind, kinds } from '#engine/loads/convert.ts';
 import type { Conversion } from '#language/reading.ts';
 import { areaOfGauge, gaugeOfArea } from '#quantity/gauge.ts';
 import { fromBase, toBase, unitOf } from '#quantity/quantity.ts';
 import type { Unit } from '#quantity/units.ts';
+import { powerBankCellV } from '#rig/cell.ts';
 import { Trace } from '#rule/trace.ts';
 
 /** Volts where none are told: the trade's 12 V. */

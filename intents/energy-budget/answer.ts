@@ -37,13 +37,13 @@ export function answerEnergyBudget(facts: Facts, result: EnergyBudget, setting: 
   const range = dailyUse.high - dailyUse.low > 0.05 * dailyUse.value;
   const spread = range ? ` (${span(dailyUse.low, dailyUse.high, 'Ah')})` : '';
   const { bank, days } = result;
+  const note = readingNote(facts);
   const lines = [
     breakdown(result),
-    biggest(result),
+    note ?? biggest(result),
     bank && days
       ? `${describeBank(bank, setting)} carries that for about ${decimals(days, 1)} days with nothing coming in.`
       : `That is about ${decimals(dailyEnergy.value, 0)} Wh at ${decimals(result.voltageV, 1)} V. For each day without charging have twice those Ah in AGM, 1¼ times in lithium.`,
-    readingNote(facts),
   ];
   return {
     headline: `About ${significant(dailyUse.value)} Ah a day${spread}.`,

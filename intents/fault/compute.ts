@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { applianceOf } from '#catalog/appliances.ts';
 import { restVoltsAt } from '#engine/battery/rest.ts';
 import { decimals } from '#quantity/round.ts';
@@ -46,7 +47,7 @@ export function symptomOf(facts: Facts, named?: string): Symptom {
   const told = symptoms.find(({ name }) => name === named);
   if (told) return told;
   const signs = signsIn(facts, name => applianceOf(name)?.id);
-  const general = symptoms.at(-1)!;
+  const general = present(symptoms.at(-1));
   const fitting = symptoms.filter(({ when }) => when.length > 0 && when.every(sign => signs.has(sign)));
   // Where as many signs point at two, the table's order counts.
   return fitting.reduce((best, one) => (one.when.length > best.when.length ? one : best), general);

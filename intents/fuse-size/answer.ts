@@ -1,5 +1,6 @@
 import type { Reply } from '#answer/reply.ts';
 import type { CautionCode } from '#answer/words/en.ts';
+import { present } from '#basics/present.ts';
 import { decimals, plain, significant } from '#quantity/round.ts';
 import { figure, reasons } from '../figures.ts';
 import type { FuseSize } from './compute.ts';
@@ -40,9 +41,9 @@ function breaking(result: FuseSize): string | undefined {
 }
 
 const cableName = ({ conductor }: FuseSize): string => {
-  const copper = `${significant(conductor!.areaMm2, 2)} mm²`;
-  return conductor!.as === 'auto'
-    ? `${significant(conductor!.size)} mm auto cable (${copper} of copper)`
+  const copper = `${significant(present(conductor).areaMm2, 2)} mm²`;
+  return present(conductor).as === 'auto'
+    ? `${significant(present(conductor).size)} mm auto cable (${copper} of copper)`
     : copper;
 };
 
@@ -95,7 +96,7 @@ function lines(result: FuseSize): string[] {
   const now = figures.current.value;
   const margin =
     kind === 'solar'
-      ? `Twice 125 % of the panels’ short-circuit current (about ${plain(result.panelShortA!)} A; the label comes first) is ${plain(result.leastA)} A: bright sun, and a fuse’s own margin.`
+      ? `Twice 125 % of the panels’ short-circuit current (about ${plain(present(result.panelShortA))} A; the label comes first) is ${plain(result.leastA)} A: bright sun, and a fuse’s own margin.`
       : `125 % of ${plain(now)} A is ${plain(result.leastA)} A, the next standard size is ${plain(found.wanted.ratingA)} A.`;
   const there = result.atBank && `${plain(result.atBank.ratingA)} A (${result.atBank.type.kind.name})`;
   const input =

@@ -1,3 +1,5 @@
+import { present } from '#basics/present.ts';
+import type { Assumption, Values } from '#engine/assumption.ts';
 import { type FuseSource, type FuseType, fuseSource, fuseTypeFor, sourceOf } from '#engine/cable/breaking.ts';
 import { choosePair, type Pair } from '#engine/cable/choose.ts';
 import {
@@ -15,8 +17,7 @@ import { fuseFor, largestFuseOn, type Protected, protect } from '#engine/cable/f
 import { branchA, panelFuse } from '#engine/cable/fuse-kinds.ts';
 import { carriesA, surroundingAssumptions } from '#engine/cable/surroundings.ts';
 import { brightSunFactor, dropLimits, fuseFactor } from '#engine/cable/tables.ts';
-import { type Explored, explore, likelyOf, type Values } from '#engine/explore.ts';
-import type { Assumption } from '#quantity/range.ts';
+import { type Explored, explore, likelyOf } from '#engine/explore.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { RequestContext } from '../intent.ts';
 
@@ -85,7 +86,7 @@ export function computeFuseSize(
     source,
     voltageV,
   };
-  if (kind === undefined) return { ...byCable(conductor!, surroundings, source), ...shared };
+  if (kind === undefined) return { ...byCable(present(conductor), surroundings, source), ...shared };
   const circuit: Circuit = { kind, use: circuitUseOf(kind, facts), facts, voltageV, mainsV: setting.mainsV };
   const assumptions = [...circuitAssumptions(circuit), ...surroundings];
   const explored = explore<FuseKey>(assumptions, 'fuseRating', (values, trace) => {

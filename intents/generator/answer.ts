@@ -1,6 +1,7 @@
 import type { Verdict } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
 import { lasting, span } from '#answer/say.ts';
+import { present } from '#basics/present.ts';
 import { decimals, plain } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import { figure, reasons } from '../figures.ts';
@@ -32,9 +33,9 @@ function headline(facts: Facts, result: Generator, verdict: Verdict): string {
   if (generatorPower.value <= 0) return `Run it ${lasting(chargeTime)}.`;
   if (verdict === null)
     return `A ${decimals(result.sizeW, 0)} W generator: ${what(result, facts)} needs ${needed}.`;
-  const rated = `${decimals(result.ratingW!, 0)} W`;
+  const rated = `${decimals(present(result.ratingW), 0)} W`;
   if (verdict === 'yes') return `Yes: ${rated} is enough, ${what(result, facts)} needs ${needed}.`;
-  const steady = `a ${rated} one gives about ${watts(round(result.steadyW!))} without a break`;
+  const steady = `a ${rated} one gives about ${watts(round(present(result.steadyW)))} without a break`;
   return `${verdict === 'tight' ? 'Tight' : 'No'}: ${what(result, facts)} needs ${needed}, and ${steady}.`;
 }
 
@@ -50,7 +51,7 @@ function turnDown(facts: Facts, { figures, hasCharger, steadyW }: Generator): st
   if (!hasCharger) return '';
   const ratedA = facts.chargers?.find(c => c.kind !== 'generator')?.currentA;
   const shareOfIt =
-    (steadyW! - figures.loadPower.value) / (figures.generatorPower.value - figures.loadPower.value);
+    (present(steadyW) - figures.loadPower.value) / (figures.generatorPower.value - figures.loadPower.value);
   return ratedA === undefined || !(shareOfIt > 0.1 && shareOfIt < 1)
     ? ", or turn the charger's current down"
     : `, or turn the charger down to about ${decimals(Math.floor(ratedA * shareOfIt), 0)} A`;
@@ -67,7 +68,6 @@ function vaNote({ hasCharger, figures, hasMotor, ranked }: Generator): string | 
 export function answerGenerator(facts: Facts, result: Generator, isNoiseAsked = false): Reply {
   const { generatorPower, chargeTime, chargeNeeded, chargeCurrent } = result.figures;
   const hasPower = generatorPower.value > 0;
-  // "No" where even the likely need is beyond it and nothing can be turned down: a charger merely gives less.
   const fits = result.ratingW === undefined || !hasPower ? null : enoughFor(result);
   const isTime = chargeTime.value > 0 && Number.isFinite(chargeTime.value);
   const lines = [
@@ -104,6 +104,6 @@ export function answerGenerator(facts: Facts, result: Generator, isNoiseAsked = 
 
 /** Whether it is enough: no where even the watts it goes by are too few, tight where what it gives without a break may be. */
 function enoughFor({ figures: { generatorPower, loadShare }, ratingW }: Generator): Exclude<Verdict, null> {
-  if (generatorPower.value > ratingW!) return 'no';
+  if (generatorPower.value > present(ratingW)) return 'no';
   return loadShare.high > 1 + 1e-9 ? 'tight' : 'yes';
 }

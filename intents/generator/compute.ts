@@ -1,4 +1,5 @@
-import { type Bank, bankOf } from '#engine/battery/bank.ts';
+import type { Values } from '#engine/assumption.ts';
+import { type Bank, bankIn, bankOfOne } from '#engine/battery/bank.ts';
 import { chargeRow } from '#engine/battery/charge-table.ts';
 import { chargeRateC } from '#engine/battery/limits.ts';
 import { type Charge, chargeAssumptions, chargeOf, guessedBankAh } from '#engine/charging/charge.ts';
@@ -14,7 +15,7 @@ import {
 import { currentLeft } from '#engine/charging/rules.ts';
 import { type Source, sourceAssumptions, sourceCurrentA } from '#engine/charging/source.ts';
 import { noiseLimits } from '#engine/charging/tables.ts';
-import { type Explored, explore, likelyOf, type Values } from '#engine/explore.ts';
+import { type Explored, explore, likelyOf } from '#engine/explore.ts';
 import { startingW, throughWatts, wattsAssumptions } from '#engine/inverter/watts.ts';
 import { dailyUseAh, type Use, useAssumptions } from '#engine/loads/model.ts';
 import { meanwhileA, meanwhileAssumptions } from '#engine/loads/over.ts';
@@ -63,7 +64,7 @@ export function computeGenerator(
 ): Generator {
   const generator = facts.chargers?.find(c => c.kind === 'generator');
   const charger = facts.chargers?.find(c => c.kind === 'mains' || c.kind === 'dcdc');
-  const bank = bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV);
+  const bank = bankIn(facts);
   const areLoadsSaid = !!facts.loads?.length && !setting.recalled.has('loads');
   const outlet = areLoadsSaid ? onOutlet(facts, charger !== undefined || bank !== undefined) : [];
   const isToFill = bank !== undefined || facts.chargeNeededAh !== undefined;
@@ -92,8 +93,7 @@ export function computeGenerator(
   };
   const missingAh =
     facts.chargeNeededAh ?? (isDailyUse ? dailyUseAh(use, likelyOf(useAssumptions(use))) : undefined);
-  const reckoned =
-    bank ?? bankOf([{ count: 1, capacityAh: guessedBankAh(missingAh ?? 40), chemistry: told }])!;
+  const reckoned = bank ?? bankOfOne({ capacityAh: guessedBankAh(missingAh ?? 40), chemistry: told });
   const charge: Charge = {
     bank: reckoned,
     isSizeAssumed: !bank,

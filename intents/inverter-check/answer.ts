@@ -3,6 +3,7 @@ import type { Reply } from '#answer/reply.ts';
 import { listIn, sentence, span } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
 import type { CautionCode } from '#answer/words/en.ts';
+import { present } from '#basics/present.ts';
 import type { Range } from '#quantity/range.ts';
 import type { Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
@@ -30,14 +31,14 @@ const currents = ({ value, low, high }: Range, w: Speech) => ({
 /** Why the battery is the trouble: it is asked for too much, or its volts fall too low. */
 function bankTrouble(result: InverterCheck, setting: RequestContext, w: Speech): string {
   const { figures, bank } = result;
-  const { fit, limitA, sagToV, cutOutV } = result.bankFit!;
+  const { fit, limitA, sagToV, cutOutV } = present(result.bankFit);
   if (figures.batteryCurrent.value <= limitA)
     return w.say(
       'bank-sags',
       'the battery sags to about {sag} V when half full, and inverters cut out at {cutOut} V',
       { sag: w.plain(sagToV), cutOut: w.plain(cutOutV) },
     );
-  const named = describeBank(bank!, setting, w);
+  const named = describeBank(present(bank), setting, w);
   const gaps = {
     amps: w.plain(figures.batteryCurrent.value),
     limit: w.plain(limitA),
@@ -68,6 +69,12 @@ function trouble(result: InverterCheck, setting: RequestContext, w: Speech): str
       'drains',
       'one go takes about {use} Ah, and the battery has about {usable} Ah to use when full',
       gaps,
+    );
+  if (result.surge === 'tight' && !result.isSurgeTold)
+    return w.say(
+      'hard-start',
+      'it runs at {run} W, but a hard start may take {hardest} W: check its surge rating',
+      { ...gaps, hardest: w.decimals(result.hardestW, -1) },
     );
   if (result.surge !== 'yes' && result.surge !== undefined)
     return w.say(
@@ -117,7 +124,7 @@ function drain(result: InverterCheck, isInHeadline: boolean, w: Speech): string 
     ? w.say('use-for', 'about {ah} Ah ({range}) for {time}', {
         ah: w.plain(batteryUse.value),
         range: span(batteryUse.low, batteryUse.high, 'Ah', w),
-        time: time(result.hours!, w),
+        time: time(present(result.hours), w),
       })
     : '';
   if (isInHeadline) return isUsed ? w.say('that-is', 'That is {use}.', { use }) : undefined;

@@ -1,7 +1,9 @@
+import { present } from '#basics/present.ts';
 import { applianceOf } from '#catalog/appliances.ts';
-import { type Bank, bankOf } from '#engine/battery/bank.ts';
+import type { Values } from '#engine/assumption.ts';
+import { type Bank, bankIn } from '#engine/battery/bank.ts';
 import { bankAssumptions, usableCapacityAh } from '#engine/battery/usable.ts';
-import { type Explored, explore, likelyOf, type Values } from '#engine/explore.ts';
+import { type Explored, explore, likelyOf } from '#engine/explore.ts';
 import {
   type BankFit,
   batteryCurrentA,
@@ -28,6 +30,9 @@ export interface InverterCheck extends Explored<InverterKey> {
   readonly loads: readonly Load[];
   readonly ratingW?: number;
   readonly surgeW?: number;
+  /** Watts of the hardest start of its kind, W. */
+  readonly hardestW: number;
+  readonly isSurgeTold: boolean;
   /** The smallest usual inverter that runs and starts it all, W. */
   readonly neededW: number;
   readonly rating?: Fit;
@@ -66,7 +71,7 @@ export function computeInverterCheck(
 ): InverterCheck {
   const loads = through(setting.recalled.has('chargers') ? { ...facts, chargers: undefined } : facts);
   const { powerW: ratingW, surgeW, wave } = facts.inverter ?? {};
-  const bank = bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV);
+  const bank = bankIn(facts);
   const outlet = { loads, mainsV: setting.mainsV ?? 230 };
   const nominalV = bank?.voltageV ?? facts.systemVoltageV ?? ((facts.volts ?? 12) > 18 ? 24 : 12);
   const kind = bank?.chemistry ?? facts.batteries?.find(b => b.chemistry)?.chemistry;
@@ -82,7 +87,7 @@ export function computeInverterCheck(
   ];
   const runW = (values: Values): number => throughWatts(outlet, values);
   const explored = explore<InverterKey>(assumptions, 'batteryCurrent', (values, trace) => {
-    const acLoad = loads.length > 0 ? throughWatts(outlet, values, trace) : ratingW!;
+    const acLoad = loads.length > 0 ? throughWatts(outlet, values, trace) : present(ratingW);
     const startLoad = loads.length > 0 ? startingW(outlet, values, trace) : acLoad;
     const batteryCurrent = batteryCurrentA(acLoad, ratingW, values, trace);
     // Each load takes its share of the current for its own time.
@@ -98,9 +103,10 @@ export function computeInverterCheck(
   });
   const { acLoad, startLoad, batteryCurrent, batteryUse, usableCapacity } = explored.figures;
   const isKnown = ratingW !== undefined && loads.length > 0;
+  const hardestW = startingW(outlet, likelyOf(assumptions), undefined, true);
   const isStartTold = loads.some(load => load.startsPowerW !== undefined);
   const rating = isKnown ? fitsRating(acLoad.value, ratingW) : undefined;
-  const surge = isKnown ? fitsSurge(startLoad.value, ratingW, surgeW, isStartTold) : undefined;
+  const surge = isKnown ? fitsSurge(startLoad.value, ratingW, surgeW, isStartTold, hardestW) : undefined;
   const bankFit = bank && fitsBank(bank, batteryCurrent.value, facts.ambientC);
   const drains =
     bank && batteryUse.value > 0 ? drainOf(batteryUse.value, usableCapacity.value, bank) : undefined;
@@ -114,6 +120,8 @@ export function computeInverterCheck(
     loads,
     ratingW,
     surgeW: surgeW ?? (ratingW === undefined ? undefined : surgeFactor * ratingW),
+    hardestW,
+    isSurgeTold: surgeW !== undefined,
     neededW: inverterFor(acLoad.value, startLoad.value),
     rating,
     surge,
@@ -123,8 +131,8 @@ export function computeInverterCheck(
     hours,
     oneAtATime:
       rating === 'no' &&
-      alone.length + loads[0]!.count > 2 &&
-      alone.every(w => fitsRating(w, ratingW!) !== 'no'),
+      alone.length + present(loads[0]).count > 2 &&
+      alone.every(w => fitsRating(w, present(ratingW)) !== 'no'),
     minding,
     fit: loads.length === 0 ? undefined : worst(...fits.filter(f => f !== undefined)),
   };

@@ -1,5 +1,6 @@
 import type { Reply } from '#answer/reply.ts';
 import { list } from '#answer/say.ts';
+import { present } from '#basics/present.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { RequestContext } from '../intent.ts';
 import { liveLine } from './compute.ts';
@@ -7,16 +8,16 @@ import { course, letterOf, type Step } from './course.ts';
 import { after, type Move, moveOf } from './moves.ts';
 
 const count = course.length;
-const heading = (step: number): string => `Lesson ${step + 1} of ${count}: ${course[step]!.title}`;
+const heading = (step: number): string => `Lesson ${step + 1} of ${count}: ${present(course[step]).title}`;
 const onwards = (step: number): string =>
   step + 1 < count
-    ? `Say “quiz” for a question, or “next” for: ${course[step + 1]!.title.toLowerCase()}.`
+    ? `Say “quiz” for a question, or “next” for: ${present(course[step + 1]).title.toLowerCase()}.`
     : 'That is the last lesson. Say “quiz” for its question, or “progress”.';
 const options = ({ quiz }: Step): string =>
   quiz.options.map((option, i) => `${letterOf(i)}) ${option}`).join('\n');
 
 function show(move: Extract<Move, { kind: 'show' }>, facts: Facts, at: Date): Reply {
-  const step = course[move.step]!;
+  const step = present(course[move.step]);
   const live = step.live && liveLine(step.live, facts, at);
   const welcome = move.isBack ? 'Where you left off. ' : '';
   return {
@@ -28,7 +29,7 @@ function show(move: Extract<Move, { kind: 'show' }>, facts: Facts, at: Date): Re
 }
 
 function judge({ step, letter, isRight }: Extract<Move, { kind: 'judge' }>): Reply {
-  const { quiz } = course[step]!;
+  const { quiz } = present(course[step]);
   if (!isRight)
     return {
       headline: `Not quite: ${letter} isn't it. ${quiz.wrong}`,
@@ -41,7 +42,7 @@ function judge({ step, letter, isRight }: Extract<Move, { kind: 'judge' }>): Rep
     lines: [
       isLast
         ? 'That was the last lesson: well done.'
-        : `Say “next” for: ${course[step + 1]!.title.toLowerCase()}.`,
+        : `Say “next” for: ${present(course[step + 1]).title.toLowerCase()}.`,
     ],
     next: isLast ? ['progress', 'start over'] : ['next', 'progress', 'stop'],
   };
@@ -68,7 +69,7 @@ function words(move: Move, facts: Facts, setting: RequestContext): Reply {
     case 'show':
       return show(move, facts, setting.at);
     case 'ask': {
-      const step = course[move.step]!;
+      const step = present(course[move.step]);
       return {
         headline: `Question ${move.step + 1} of ${count}: ${step.quiz.ask}`,
         lines: [options(step), 'Answer with a letter, or say “stop”.'],
@@ -78,7 +79,7 @@ function words(move: Move, facts: Facts, setting: RequestContext): Reply {
     case 'judge':
       return judge(move);
     case 'unclear-choice': {
-      const step = course[move.step]!;
+      const step = present(course[move.step]);
       return {
         headline: 'Which one do you mean? Answer with a letter:',
         lines: [options(step)],

@@ -1,5 +1,6 @@
 import { duration } from '#answer/say.ts';
-import { type Bank, bankOf } from '#engine/battery/bank.ts';
+import { present } from '#basics/present.ts';
+import { type Bank, bankIn } from '#engine/battery/bank.ts';
 import { restVoltsAt } from '#engine/battery/rest.ts';
 import { bankAssumptions, usableCapacityAh } from '#engine/battery/usable.ts';
 import { likelyOf } from '#engine/explore.ts';
@@ -42,13 +43,13 @@ function perDay(facts: Facts, voltageV: number): number {
  * @param at time of the message, for the sun of the month
  */
 export function liveLine(kind: Live, facts: Facts, at: Date): string | undefined {
-  const bank = bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV);
+  const bank = bankIn(facts);
   const voltageV = bank?.voltageV ?? facts.systemVoltageV ?? 12;
   switch (kind) {
     case 'watts': {
       const load = facts.loads?.find(l => l.currentA !== undefined && l.supply === 'dc');
       if (!load) return undefined;
-      return `Yours: ${describeLoad(load)} at ${decimals(voltageV, 1)} V is ${significant(load.currentA! * voltageV)} W.`;
+      return `Yours: ${describeLoad(load)} at ${decimals(voltageV, 1)} V is ${significant(present(load.currentA) * voltageV)} W.`;
     }
     case 'starter': {
       if (!hasUse(facts)) return undefined;
@@ -57,7 +58,7 @@ export function liveLine(kind: Live, facts: Facts, at: Date): string | undefined
     case 'driving': {
       const charger = facts.chargers?.find(c => c.kind === 'dcdc' && c.currentA !== undefined);
       if (!charger) return undefined;
-      return `Yours: your ${significant(charger.currentA!)} A DC-DC charger puts in up to ${ah(charger.currentA! * 2)} in two hours of driving.`;
+      return `Yours: your ${significant(present(charger.currentA))} A DC-DC charger puts in up to ${ah(present(charger.currentA) * 2)} in two hours of driving.`;
     }
     case 'solar': {
       const powerW = panelsW(facts);

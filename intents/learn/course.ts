@@ -1,4 +1,5 @@
 import type { CautionCode } from '#answer/words/en.ts';
+import { present } from '#basics/present.ts';
 import type { Live } from './compute.ts';
 import steps from './course.json' with { type: 'json' };
 
@@ -31,7 +32,7 @@ export interface Step {
 export const course = steps as readonly Step[];
 
 /** Letter of an option by its index. */
-export const letterOf = (index: number): string => 'abcd'[index]!;
+export const letterOf = (index: number): string => present('abcd'[index]);
 
 const wordsOf = (text: string): string[] =>
   text

@@ -1,4 +1,6 @@
 import type { Lesson } from '#answer/reply.ts';
+import { present } from '#basics/present.ts';
+import { unhandled } from '#basics/unhandled.ts';
 import type { ParsedMessage } from '#language/reading.ts';
 import { chosen, course, stepOf } from './course.ts';
 
@@ -25,7 +27,7 @@ export type Learner = Pick<ParsedMessage, 'cues' | 'choice'> & { readonly words:
 
 /** The answer to the question that waits: a letter, or the words of an option; undefined where it is neither. */
 function judged({ choice, words }: Learner, step: number): Move | undefined {
-  const { quiz } = course[step]!;
+  const { quiz } = present(course[step]);
   const letter = chosen(quiz, { letter: choice, text: words.join(' ') });
   return letter === undefined ? undefined : { kind: 'judge', step, letter, isRight: letter === quiz.answer };
 }
@@ -47,11 +49,11 @@ export function moveOf(said: Learner, lesson: Lesson | undefined): Move {
   if (cues.has('stop')) return { kind: 'stop' };
   if (cues.has('start-over')) return { kind: 'show', step: 0 };
   const isMove = (['quiz', 'simpler', 'previous', 'next', 'learn'] as const).some(cue => cues.has(cue));
-  if (isWaiting && !isMove) return judged(said, at!) ?? { kind: 'unclear-choice', step: at! };
+  if (isWaiting && !isMove) return judged(said, present(at)) ?? { kind: 'unclear-choice', step: present(at) };
   if (cues.has('learn') || cues.has('quiz')) {
     const named = stepNamed(said.words);
     if (named && named.step === undefined) return { kind: 'unknown-lesson' };
-    if (named) return { kind: cues.has('quiz') ? 'ask' : 'show', step: named.step! };
+    if (named) return { kind: cues.has('quiz') ? 'ask' : 'show', step: present(named.step) };
   }
   if (cues.has('quiz')) return { kind: 'ask', step: at ?? 0 };
   if (cues.has('simpler')) return { kind: 'show', step: at ?? 0, isSimpler: true };
@@ -77,7 +79,13 @@ export function after(move: Move, lesson: Lesson | undefined): Lesson | undefine
     }
     case 'stop':
       return lesson && { ...lesson, isQuiz: false, isOpen: false };
-    default:
+    case 'unclear-choice':
+    case 'no-question':
+    case 'unknown-lesson':
+    case 'progress':
+    case 'end':
       return lesson;
+    default:
+      return unhandled(move);
   }
 }

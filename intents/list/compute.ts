@@ -1,3 +1,5 @@
+import { present } from '#basics/present.ts';
+import type { Assumption } from '#engine/assumption.ts';
 import { type Bank, nominalVoltage } from '#engine/battery/bank.ts';
 import { storageAssumptions } from '#engine/battery/charging.ts';
 import { nextUsualSize, requiredCapacityAh } from '#engine/battery/required.ts';
@@ -20,7 +22,6 @@ import { chargeOver } from '#engine/loads/over.ts';
 import { isDrawTold, isWhole } from '#engine/loads/reading.ts';
 import { currentOfPower } from '#engine/loads/rules.ts';
 import { panelPowerFor, type SolarCase, solarAssumptions } from '#engine/solar/model.ts';
-import type { Assumption } from '#quantity/range.ts';
 import type { Chemistry, Facts } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import { batteryAir } from '../battery-air.ts';
@@ -88,7 +89,7 @@ const usualDrivingH = 2;
 /** A DC-DC charger that puts a day's use back in the hours driven a day, no larger than the bank stands, A. */
 function chargerFor(dailyAh: number, eta: number, hours: number, most: number): number {
   const wanted = dailyAh / (eta * hours);
-  return Math.min(most, dcdcSizesA.find(size => size >= wanted) ?? dcdcSizesA.at(-1)!);
+  return Math.min(most, dcdcSizesA.find(size => size >= wanted) ?? present(dcdcSizesA.at(-1)));
 }
 
 /** A controller for the panels, with the sun of a bright cold noon in hand, A. */
@@ -206,7 +207,7 @@ export function computeList(told: Facts, setting: Pick<RequestContext, 'at' | 'm
     },
     likelyOf(bankAssumptions({ chemistry: another, isChemistryAssumed: false })),
   );
-  const fusedA = has.cable ? currentA! : has.inverter ? inverterCurrent.value : undefined;
+  const fusedA = has.cable ? present(currentA) : has.inverter ? inverterCurrent.value : undefined;
   const fuseA = fusedA === undefined ? undefined : fuseFor(fusedA).ratingA;
   const kindOfFuse = (ratingA: number): string =>
     fuseTypeFor(ratingA, fuseSource(voltageV, listed)).kind.name;

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Range } from '#quantity/range.ts';
 import { decimals } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
@@ -46,7 +47,7 @@ export function ownedIn(
       panel: have(`${decimals(panelW, 0)} W of solar`, panelW, figures.panelPower.value),
     }),
     ...(dcdc && {
-      charger: have(describeCharger(dcdc), dcdc.currentA!, figures.chargerCurrent.value),
+      charger: have(describeCharger(dcdc), present(dcdc.currentA), figures.chargerCurrent.value),
     }),
     ...(inverterW !== undefined && {
       inverter: have(`${inverterW} W inverter`, inverterW, figures.inverterPower.value),

@@ -1,6 +1,7 @@
 import type { Reply } from '#answer/reply.ts';
 import { duration, list, sentence } from '#answer/say.ts';
 import type { CautionCode } from '#answer/words/en.ts';
+import { present } from '#basics/present.ts';
 import { decimals, plain } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
@@ -88,7 +89,7 @@ function mendOf({ part, mend, wanted }: Link, { biggest, dailyUse, shares }: Rig
       return `Cheapest: ${saves}. Else ${mend === undefined ? 'a larger battery' : `about ${round(mend, steps.batteryAh)} Ah in all`}.`;
     case 'solar': {
       const size = Number.isFinite(mend)
-        ? `about ${round(mend!, steps.panelW)} W in all`
+        ? `about ${round(present(mend), steps.panelW)} W in all`
         : 'another source: there is hardly any sun';
       return `Cheapest: angle the panel at the sun and keep shade off it; then ${saves}. Else ${size}.`;
     }
@@ -99,19 +100,19 @@ function mendOf({ part, mend, wanted }: Link, { biggest, dailyUse, shares }: Rig
         ? `Cheapest: one thing at a time, under ${plain(wanted)} A. Else a battery that gives more amps.`
         : `Cheapest: boil or cook on gas, outside, not with the ${boils}. Else a battery that gives more amps.`;
     case 'charger':
-      return `Cheapest: drive or plug in longer. Else a ${decimals(mend!, 0)} A charger.`;
+      return `Cheapest: drive or plug in longer. Else a ${decimals(present(mend), 0)} A charger.`;
     case 'driving':
       return `Cheapest: ${saves}. Else ${mend === undefined ? 'a panel' : `about ${decimals(mend, 1)} hours of driving a day, or a panel`}.`;
     case 'charge-limit':
-      return `Set it to ${plain(wanted)} A or less, or take a ${decimals(mend!, 0)} A one.`;
+      return `Set it to ${plain(wanted)} A or less, or take a ${decimals(present(mend), 0)} A one.`;
     case 'alternator':
       return 'Cheapest: set the DC-DC lower, or let it rest while the engine idles.';
     case 'fuse':
       return `Put in ${mend === undefined ? 'a smaller one' : `${decimals(mend, 0)} A or less`}, or lay thicker cable.`;
     case 'isolator':
-      return `A ${decimals(mend!, 0)} A DC-DC charger is the mend.`;
+      return `A ${decimals(present(mend), 0)} A DC-DC charger is the mend.`;
     case 'cable':
-      return `Cheapest: a shorter run. Else ${plain(mend!)} mm² or more, with a fuse to suit.`;
+      return `Cheapest: a shorter run. Else ${plain(present(mend))} mm² or more, with a fuse to suit.`;
   }
 }
 

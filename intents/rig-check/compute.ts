@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Bank } from '#engine/battery/bank.ts';
 import { likelyOf } from '#engine/explore.ts';
 import { dailyUseAh, useAssumptions, usePerLoad } from '#engine/loads/model.ts';
@@ -56,7 +57,7 @@ const isHurtful = ({ part, share }: Link): boolean => share < 1 && hot.has(part)
 
 /** Each part of a rig against what is asked of it, the weakest first. */
 export function computeRigCheck(facts: Facts, setting: At): RigCheck {
-  const bank = bankFor(facts)!;
+  const bank = present(bankFor(facts));
   const others = [
     ...(hasUse(facts) ? [solarLink(facts, bank, setting), drivingLink(facts, bank, setting)] : []),
     ...inverterLinks(facts, bank, setting),

@@ -1,5 +1,6 @@
 import type { Reply } from '#answer/reply.ts';
 import { english } from '#answer/speech.ts';
+import { present } from '#basics/present.ts';
 import { placeByName } from '#places/find.ts';
 import { nearestTown } from '#places/near.ts';
 import type { Rig } from '#rig/rig.ts';
@@ -22,7 +23,7 @@ export function located(at: { readonly latitudeDeg: number; readonly longitudeDe
   const near = nearestTown(latitudeDeg, longitudeDeg);
   const name = near?.place.name;
   // The name is kept only where it leads back here: of two Perths the nearer one may not be the one meant by it.
-  const named = name === undefined || near!.km > sameSunKm ? undefined : placeByName(name);
+  const named = name === undefined || present(near).km > sameSunKm ? undefined : placeByName(name);
   const isHere =
     named !== undefined &&
     Math.abs(named.latitudeDeg - latitudeDeg) < 1 &&

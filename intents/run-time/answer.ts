@@ -1,6 +1,7 @@
 import type { Reply } from '#answer/reply.ts';
 import { exactly, isSaidAlike, lasting, quarters } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
+import { present } from '#basics/present.ts';
 import { applianceOf } from '#catalog/appliances.ts';
 import type { Range } from '#quantity/range.ts';
 import { loadCautions } from '../cautions.ts';
@@ -46,12 +47,12 @@ function headline(
     return say('no-until', 'No, not to {until}: it lasts {lasts} from now.', gaps);
   }
   // One unit in a line: the time wanted stands in the next line where it is told in another.
-  if (nightH !== undefined || !isSaidAlike(runTime.value, wantedH!, w)) {
+  if (nightH !== undefined || !isSaidAlike(runTime.value, present(wantedH), w)) {
     if (verdict === 'yes') return say('yes-plainly', 'Yes: it lasts {lasts}.', { lasts });
     if (verdict === 'tight') return say('tight-plainly', 'Tight: it lasts {lasts}.', { lasts });
     return say('no-plainly', 'No: it lasts only {lasts}.', { lasts });
   }
-  const wanted = exactly(wantedH!, w);
+  const wanted = exactly(present(wantedH), w);
   if (verdict === 'yes')
     return say('yes-lasts', 'Yes: it lasts {lasts}, and you want {wanted}.', { lasts, wanted });
   if (verdict === 'tight')
@@ -64,7 +65,7 @@ const most = { times: 3, capacityAh: 1000, backAhPerDay: 150 } as const;
 
 /** What would make the wanted time: how much more battery, or how much less a day. */
 function remedy(facts: RunTimeFacts, { figures, bank }: RunTime, w: Speech): string {
-  const wantedH = facts.durationH!;
+  const wantedH = present(facts.durationH);
   if (figures.runTime.value >= wantedH)
     return w.say(
       'hangs-on-health',

@@ -1,6 +1,7 @@
 import type { Reply } from '#answer/reply.ts';
 import { duration, lasting, list, sentence } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
+import { present } from '#basics/present.ts';
 import type { Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
 import { factsOf } from '../facts.ts';
@@ -53,7 +54,7 @@ const hours = ({ result }: Entry) => result.figures.runTime;
 
 /** How long each lasts against a wanted time, or in order. */
 function headline(order: readonly Entry[], wantedH: number | undefined, w: Speech): string {
-  const [first, last] = [order[0]!, order.at(-1)!];
+  const [first, last] = [present(order[0]), present(order.at(-1))];
   const lasts = (entry: Entry) => {
     const gaps = { rig: rig(entry, w), time: duration(hours(entry).value, w) };
     return w.say('rig-lasts', '{rig} lasts {time}', gaps);
@@ -90,7 +91,7 @@ export function compareRigs(facts: RunTimeFacts, setting: RequestContext): Reply
   const all = entries(facts, setting, w);
   if (all.length === 0) return undefined;
   const order = [...all].sort((a, b) => hours(a).value - hours(b).value);
-  const main = all.find(entry => entry.isAsker) ?? all[0]!;
+  const main = all.find(entry => entry.isAsker) ?? present(all[0]);
   const { runTime, usableCapacity, dailyUse } = main.result.figures;
   const lines = order.map(entry => {
     const { figures } = entry.result;

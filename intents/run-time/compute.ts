@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { applianceOf } from '#catalog/appliances.ts';
 import type { Bank } from '#engine/battery/bank.ts';
 import { bankAssumptions } from '#engine/battery/usable.ts';
@@ -41,7 +42,7 @@ export function computeRunTime(
   facts: RunTimeFacts,
   { at, mainsV, parsed }: Pick<RequestContext, 'at' | 'mainsV'> & Partial<Pick<RequestContext, 'parsed'>>,
 ): RunTime {
-  const bank = bankFor(facts)!;
+  const bank = present(bankFor(facts));
   const explored = exploreRunTime({
     bank,
     use: {

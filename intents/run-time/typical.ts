@@ -1,6 +1,7 @@
 import type { Reply } from '#answer/reply.ts';
 import { lasting, listIn } from '#answer/say.ts';
 import { english } from '#answer/speech.ts';
+import { present } from '#basics/present.ts';
 import { applianceOf } from '#catalog/appliances.ts';
 import { hasDraw } from '#rig/merge.ts';
 import type { Stated } from '#rig/rig.ts';
@@ -37,7 +38,7 @@ export function answerTypical(facts: RunTimeFacts, result: RunTime, _setting: Re
   const { assumed } = reasons(result);
   const wantedH = facts.durationH;
   const verdict = wantedH === undefined ? undefined : enough(runTime, wantedH);
-  const isOne = facts.loads?.length === 1 && facts.loads[0]!.count === 1 && !things.endsWith('s');
+  const isOne = facts.loads?.length === 1 && present(facts.loads[0]).count === 1 && !things.endsWith('s');
   const gaps = {
     lasts: lasting(runTime, w),
     things: isOne

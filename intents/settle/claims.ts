@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { areaOfGauge } from '#quantity/gauge.ts';
 import { toBase, unitOf } from '#quantity/quantity.ts';
 import type { Dimension } from '#quantity/units.ts';
@@ -11,7 +12,7 @@ export function hear(claims: readonly Claim[]): Heard[] {
     const symbol = unitOf(unit) ? unit : usual;
     const row = symbol === undefined ? undefined : unitOf(symbol);
     if (!row) return [];
-    const said = { who, said: value, unit: symbol! };
+    const said = { who, said: value, unit: present(symbol) };
     // Gauges are compared by their copper: a bigger number is a thinner wire.
     if (row.dimension === 'gauge') return [{ ...said, dimension: 'area', value: areaOfGauge(value) }];
     return value > 0 ? [{ ...said, dimension: row.dimension, value: toBase(value, row) }] : [];

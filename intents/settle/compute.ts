@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Claim, Facts } from '#rig/rig.ts';
 import type { RequestContext } from '../intent.ts';
 import { dimensionOf, hear, inDimension } from './claims.ts';
@@ -38,7 +39,7 @@ export function settleDispute(told: Facts, setting: RequestContext): Settled {
   const all = setting.claims.length > 0 ? setting.claims : setting.parsed.claims;
   const ways = waysToTake(all, setting.argued).map(claims => settledBy(claims, told, setting));
   const found = ways.filter(way => way.kind === 'found');
-  return found.toSorted((a, b) => farOff(a) - farOff(b))[0] ?? ways[0]!;
+  return found.toSorted((a, b) => farOff(a) - farOff(b))[0] ?? present(ways[0]);
 }
 
 /** The same with claims of known units. */

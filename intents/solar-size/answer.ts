@@ -1,6 +1,7 @@
 import type { Reply } from '#answer/reply.ts';
 import { listIn, sentence, span } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
+import { present } from '#basics/present.ts';
 import { loadCautions } from '../cautions.ts';
 import { figure, reasons } from '../figures.ts';
 import type { RequestContext } from '../intent.ts';
@@ -31,14 +32,14 @@ const figuresOf = ({ figures }: SolarSize) => ({
 /** Why panels alone can't run it, or only by day. */
 function reasonAgainst(facts: SolarSizeFacts, result: SolarSize, isAtNight: boolean, w: Speech): string {
   const { drawW, bestW, presentW } = result;
-  if (presentW !== undefined && drawW > bestW!) {
+  if (presentW !== undefined && drawW > present(bestW)) {
     const names = listIn(facts.loads?.map(load => load.name) ?? [], w);
     return w.say(
       'panel-too-small',
       '{panel} W of panel gives about {best} W in full sun, and {names} draws about {draw} W.',
       {
         panel: w.significant(presentW),
-        best: w.plain(bestW!),
+        best: w.plain(present(bestW)),
         names: names || w.say('that', 'that'),
         draw: w.plain(drawW),
       },
@@ -57,7 +58,7 @@ function answerStraight(facts: SolarSizeFacts, result: SolarSize, setting: Reque
   const { drawW, bestW, presentW, figures } = result;
   const w = english;
   const isAtNight = setting.parsed.cues.has('night');
-  const falls = presentW !== undefined && drawW > bestW!;
+  const falls = presentW !== undefined && drawW > present(bestW);
   const verdict = isAtNight || falls || drawW > 300 ? 'no' : 'tight';
   const reason = reasonAgainst(facts, result, isAtNight, w);
   const { panelPower, dailyUse } = figures;

@@ -1,4 +1,4 @@
-import { bankOf } from '#engine/battery/bank.ts';
+import { bankIn } from '#engine/battery/bank.ts';
 import { storageAssumptions } from '#engine/battery/charging.ts';
 import { type Explored, explore, likelyOf } from '#engine/explore.ts';
 import { dailyUseAh, runningCurrentA, useAssumptions } from '#engine/loads/model.ts';
@@ -28,7 +28,7 @@ export interface SolarSize extends Explored<'panelPower' | 'dailyUse' | 'peakSun
 
 /** Panel rating (W) that puts back a day's use on an average day of the month. */
 export function computeSolarSize(facts: SolarSizeFacts, setting: SunSetting): SolarSize {
-  const bank = bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV);
+  const bank = bankIn(facts);
   const voltageV = bank?.voltageV ?? 12 * blocksOf(facts);
   const sun = sunOf(facts, setting.at);
   const use = useOf(facts, voltageV, setting.mainsV, setting.at);

@@ -1,6 +1,7 @@
 import type { Reply } from '#answer/reply.ts';
 import { sentence, span } from '#answer/say.ts';
 import type { CautionCode } from '#answer/words/en.ts';
+import { present } from '#basics/present.ts';
 import type { Range } from '#quantity/range.ts';
 import { plain } from '#quantity/round.ts';
 import { figure, reasons } from '../figures.ts';
@@ -36,17 +37,17 @@ function because({ reason, systemV, controller, figures, coldestC, plate }: Sola
     case 'too-low':
       return `${plain(stringVoltage.value)} V open circuit is too little to charge a ${systemV} V battery`;
     case 'over-limit':
-      return `about ${cold} V ${morning}, up to ${plain(coldVoltage.high)} V, passes the controller's limit of ${plain(plate.limitV!)} V and can destroy it`;
+      return `about ${cold} V ${morning}, up to ${plain(coldVoltage.high)} V, passes the controller's limit of ${plain(present(plate.limitV))} V and can destroy it`;
     case 'near-limit':
-      return `about ${cold} V ${morning}, but up to ${plain(coldVoltage.high)} V is possible and the controller stands ${plain(plate.limitV!)} V`;
+      return `about ${cold} V ${morning}, but up to ${plain(coldVoltage.high)} V is possible and the controller stands ${plain(present(plate.limitV))} V`;
     case 'within-limit':
-      return `about ${cold} V ${morning}, within the controller's ${plain(plate.limitV!)} V`;
+      return `about ${cold} V ${morning}, within the controller's ${plain(present(plate.limitV))} V`;
     case 'over-rating':
-      return `about ${amps} A in full sun is more than the controller's ${plain(plate.ratedA!)} A`;
+      return `about ${amps} A in full sun is more than the controller's ${plain(present(plate.ratedA))} A`;
     case 'near-rating':
-      return `about ${amps} A in full sun, and cloud edges bring a quarter more than the controller's ${plain(plate.ratedA!)} A leave room for`;
+      return `about ${amps} A in full sun, and cloud edges bring a quarter more than the controller's ${plain(present(plate.ratedA))} A leave room for`;
     case 'held-to-rating':
-      return `about ${amps} A in full sun is more than the controller's ${plain(plate.ratedA!)} A: the rest is lost, and its maker must allow so much panel`;
+      return `about ${amps} A in full sun is more than the controller's ${plain(present(plate.ratedA))} A: the rest is lost, and its maker must allow so much panel`;
     case 'pwm-too-high':
       return 'a PWM controller throws away all volts above the battery’s, and may not stand them';
     case 'pwm-wastes':

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { type Explored, explore, likelyOf } from '#engine/explore.ts';
 import { toldCold } from '#engine/solar/cold.ts';
 import { countOf } from '#engine/solar/module.ts';
@@ -84,7 +85,7 @@ export function computeSolarWiring(facts: WiringFacts, plates: Plates = { plate:
     plate: plates.plate,
     systemV: blocks * 12,
     isShaded: about.isShaded,
-    coldestC: about.coldestC ?? likely.coldestC!,
+    coldestC: about.coldestC ?? present(likely.coldestC),
     instead: isBetter ? other : undefined,
     insteadColdV: isBetter ? arrange(open, other).figures.coldVoltage : undefined,
     suits:

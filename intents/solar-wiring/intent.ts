@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { Intent } from '../intent.ts';
 import { needs } from '../needs.ts';
@@ -31,7 +32,7 @@ export const solarWiring: Intent<WiringFacts> = {
   reply: ({ systemVoltageV, ...rest }, { parsed }) => {
     const plates = platesIn(parsed);
     const facts = systemVoltageV === plates.plate.limitV ? rest : { ...rest, systemVoltageV };
-    const isOne = facts.solar.length === 1 && facts.solar[0]!.count === 1;
+    const isOne = facts.solar.length === 1 && present(facts.solar[0]).count === 1;
     const isHeldToPlate = plates.plate.limitV !== undefined || plates.plate.ratedA !== undefined;
     return answerSolarWiring(
       facts,

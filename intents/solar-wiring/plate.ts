@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { ControllerPlate } from '#engine/solar/wiring.ts';
 import type { ParsedMessage } from '#language/reading.ts';
 
@@ -72,7 +73,7 @@ export function platesIn({
   mentions.forEach((m, i) => {
     const isOdd =
       m.dimension === 'voltage' && m.value === facts.systemVoltageV && !nominal.has(facts.systemVoltageV);
-    if (!isOdd && !left.has(text.slice(tokens[m.from]!.start, tokens[m.to - 1]!.end))) return;
+    if (!isOdd && !left.has(text.slice(present(tokens[m.from]).start, present(tokens[m.to - 1]).end))) return;
     const by = toldBy(words, m.from, m.to);
     if (m.dimension === 'voltage' && by === 'controller' && isWithin(m.value, limits)) limitV ??= m.value;
     if (m.dimension === 'current' && by === 'controller' && isWithin(m.value, ratings)) ratedA ??= m.value;

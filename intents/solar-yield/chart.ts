@@ -1,5 +1,6 @@
 import type { MonthsChart } from '#answer/chart/chart.ts';
 import type { Reply } from '#answer/reply.ts';
+import { present } from '#basics/present.ts';
 import { plain } from '#quantity/round.ts';
 import type { RequestContext } from '../intent.ts';
 import { describeSun, whereAndWhen } from '../sun.ts';
@@ -26,7 +27,7 @@ export function monthsChart(
         ? figures.dailyYield
         : computeSolarYield({ ...facts, month: i + 1 }, setting).figures.dailyYield,
     ),
-    month: sun.month!,
+    month: present(sun.month),
     ...(figures.dailyUse.value > 0 && { use: figures.dailyUse.value }),
   });
 }

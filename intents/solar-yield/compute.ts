@@ -1,4 +1,5 @@
-import { bankOf } from '#engine/battery/bank.ts';
+import { present } from '#basics/present.ts';
+import { bankIn } from '#engine/battery/bank.ts';
 import { storageAssumptions } from '#engine/battery/charging.ts';
 import { meanChargeV } from '#engine/battery/round-trip.ts';
 import { type Explored, explore, likelyOf } from '#engine/explore.ts';
@@ -45,9 +46,9 @@ export interface SolarYield extends Explored<YieldKey> {
 
 /** What panels bring on a day (Ah at nominal volts, Wh), and what is left of it after the loads, where there are any. */
 export function computeSolarYield(facts: SolarYieldFacts, setting: SunSetting): SolarYield {
-  const bank = bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV);
+  const bank = bankIn(facts);
   const nominalVoltageV = bank?.voltageV ?? 12 * blocksOf(facts);
-  const powerW = panelsW(facts)!;
+  const powerW = present(panelsW(facts));
   const sun = sunOf(facts, setting.at);
   const panel = { ...sun, powerW, nominalVoltageV };
   const use = useOf(facts, nominalVoltageV, setting.mainsV, setting.at);

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { Intent } from '../intent.ts';
 import { type Need, needs } from '../needs.ts';
@@ -16,7 +17,7 @@ const takes = [
 const needPanel: Need = {
   anyOf: ['solar'],
   ask: "the panel's watts (say “200W panel”)",
-  holds: facts => facts.solar!.some(panel => panel.powerW !== undefined),
+  holds: facts => present(facts.solar).some(panel => panel.powerW !== undefined),
 };
 
 /** What will my panel make. */

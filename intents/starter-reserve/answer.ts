@@ -1,6 +1,7 @@
 import type { Verdict } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
 import { exactly, isSaidAlike, lasting, sentence } from '#answer/say.ts';
+import { present } from '#basics/present.ts';
 import type { Range } from '#quantity/range.ts';
 import { decimals, significant } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
@@ -15,7 +16,9 @@ function headline(facts: Facts, { explored }: StarterTime, verdict: Verdict): st
   const { runTime } = explored.figures;
   const time = lasting(runTime);
   if (verdict === null) return `${sentence(time)} before starting is at risk.`;
-  const wanted = isSaidAlike(runTime.value, facts.durationH!) ? exactly(facts.durationH!) : 'that';
+  const wanted = isSaidAlike(runTime.value, present(facts.durationH))
+    ? exactly(present(facts.durationH))
+    : 'that';
   if (verdict === 'yes') return `Yes, it should still start after ${wanted}: it can spare ${time}.`;
   if (verdict === 'tight') return `Tight: ${wanted} is about what it can spare, ${time}.`;
   return `No, don't count on it starting after ${wanted}: it can spare ${time}.`;

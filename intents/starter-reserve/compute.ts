@@ -1,9 +1,10 @@
+import { present } from '#basics/present.ts';
+import type { Assumption } from '#engine/assumption.ts';
 import { type Bank, bankOf } from '#engine/battery/bank.ts';
 import { starterReserve } from '#engine/battery/tables.ts';
 import { bankAssumptions } from '#engine/battery/usable.ts';
 import type { Explored } from '#engine/explore.ts';
 import { exploreRunTime } from '#engine/loads/lasting.ts';
-import type { Assumption } from '#quantity/range.ts';
 import type { Battery, Facts } from '#rig/rig.ts';
 import { batteryAir } from '../battery-air.ts';
 import type { RequestContext } from '../intent.ts';
@@ -50,7 +51,7 @@ export function computeStarterReserve(facts: Facts, setting: RequestContext): St
     chemistry: told?.chemistry ?? 'flooded',
     role: 'starter',
   };
-  const bank = bankOf([battery])!;
+  const bank = present(bankOf([battery]));
   const explored = exploreRunTime({
     bank,
     use: { ...useOf(facts, bank.voltageV, setting.mainsV, setting.at), doAllRunOn: true },

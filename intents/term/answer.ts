@@ -1,5 +1,6 @@
 import type { Reply } from '#answer/reply.ts';
 import { list } from '#answer/say.ts';
+import { present } from '#basics/present.ts';
 import { decimals } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { RequestContext } from '../intent.ts';
@@ -7,7 +8,7 @@ import { usableOf } from './compute.ts';
 import { isOnlyTerms, mentioned, nearest, termsIn } from './match.ts';
 import { comparisonOf, type Term, terms } from './terms.ts';
 
-const keyed = (key: string): Term => terms.find(t => t.key === key)!;
+const keyed = (key: string): Term => present(terms.find(t => t.key === key));
 
 /** Terms whose answer takes a number from the battery spoken of. */
 const ofCapacity: readonly string[] = ['depth of discharge', 'amp hour', 'agm', 'gel', 'lfp', 'cycle'];
@@ -58,7 +59,9 @@ function explain(term: Term, facts: Facts, setting: RequestContext): Reply {
 
 function compare(a: Term, b: Term): Reply {
   const known = comparisonOf(a, b);
-  const [headline, rest] = known ? parted(known.says) : [named(a, a.says[0]!), [named(b, b.says[0]!)]];
+  const [headline, rest] = known
+    ? parted(known.says)
+    : [named(a, present(a.says[0])), [named(b, present(b.says[0]))]];
   const lines = known ? [...rest, `For example: ${a.example}`] : rest;
   const cautions = [a.caution, b.caution].filter(c => c !== undefined);
   return { headline, lines, verdict: null, cautions, next: [ask(a), ask(b), 'teach me'] };
@@ -69,7 +72,7 @@ function whyNotAll(facts: Facts, setting: RequestContext): Reply {
   const known = usableOf(facts);
   const lines = [
     'The label counts down to quite empty. Each time a lead-acid battery goes below half it loses some of its life, so people stop at 50 % depth of discharge; lithium stands 80 to 100 %.',
-    ...(known ? [live(facts, setting)!] : []),
+    ...(known ? [present(live(facts, setting))] : []),
   ];
   const headline = known?.isLithium
     ? 'Lithium lets you use 80 to 100 % of the label; the last bit is left to spare the cells.'
@@ -103,7 +106,7 @@ export function answerTerm(facts: Facts, setting: RequestContext): Reply {
   const isDepth = first?.key === 'depth of discharge' || (!first && facts.batteries !== undefined);
   if (cues.has('ask-why') && isDepth) return whyNotAll(facts, setting);
   if (!first) return unknown(term ?? '');
-  const isPair = second && (comparisonOf(first, second) !== undefined || isOnlyTerms(term!));
+  const isPair = second && (comparisonOf(first, second) !== undefined || isOnlyTerms(present(term)));
   // "What is an inverter, and do I need one for phones": the first is what is asked after.
   return isPair ? compare(first, second) : explain(first, facts, setting);
 }

@@ -1,4 +1,4 @@
-import { bankOf } from '#engine/battery/bank.ts';
+import { bankIn } from '#engine/battery/bank.ts';
 import { bankAssumptions, usableCapacityAh } from '#engine/battery/usable.ts';
 import { explore } from '#engine/explore.ts';
 import type { Range } from '#quantity/range.ts';
@@ -8,7 +8,7 @@ import type { Facts } from '#rig/rig.ts';
 export function usableOf(
   facts: Facts,
 ): { readonly capacityAh: number; readonly isLithium: boolean; readonly usable: Range } | undefined {
-  const bank = bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV);
+  const bank = bankIn(facts);
   if (!bank) return undefined;
   const { figures } = explore<'usable'>(bankAssumptions(bank), 'usable', values => ({
     usable: usableCapacityAh({ bank, currentA: 0 }, values),

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { type Term, terms } from './terms.ts';
 
 /** Words round a term that carry nothing of it. */
@@ -44,16 +45,20 @@ const exact = new Map(spellings.map(s => [s.words, s.term]));
 /** How many letters have to be changed, added, left out or swapped with a neighbour (Damerau and Levenshtein). */
 export function distance(a: string, b: string): number {
   const rows = Array.from({ length: a.length + 1 }, (_, i) => [i, ...Array<number>(b.length).fill(0)]);
-  for (let j = 1; j <= b.length; j++) rows[0]![j] = j;
+  for (let j = 1; j <= b.length; j++) present(rows[0])[j] = j;
   for (let i = 1; i <= a.length; i++)
     for (let j = 1; j <= b.length; j++) {
-      const change = rows[i - 1]![j - 1]! + (a[i - 1] === b[j - 1] ? 0 : 1);
-      let least = Math.min(change, rows[i - 1]![j]! + 1, rows[i]![j - 1]! + 1);
+      const change = present(present(rows[i - 1])[j - 1]) + (a[i - 1] === b[j - 1] ? 0 : 1);
+      let least = Math.min(
+        change,
+        present(present(rows[i - 1])[j]) + 1,
+        present(present(rows[i])[j - 1]) + 1,
+      );
       if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1])
-        least = Math.min(least, rows[i - 2]![j - 2]! + 1);
-      rows[i]![j] = least;
+        least = Math.min(least, present(present(rows[i - 2])[j - 2]) + 1);
+      present(rows[i])[j] = least;
     }
-  return rows[a.length]![b.length]!;
+  return present(present(rows[a.length])[b.length]);
 }
 
 interface Place {

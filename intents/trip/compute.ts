@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Bank } from '#engine/battery/bank.ts';
 import { type Explored, explore, likelyOf } from '#engine/explore.ts';
 import type { BalanceHour } from '#engine/trip/balance.ts';
@@ -143,7 +144,7 @@ export function computeTrip(
   mainsV?: number,
   words: readonly string[] = [],
 ): TripAnswer {
-  const told = bankFor(facts)!;
+  const told = present(bankFor(facts));
   const level = levelByVolts(facts, told);
   const bank: Bank = level ? { ...told, stateOfChargePercent: level.value } : told;
   const trip: Trip = { ...tripOf(facts, bank, at, mainsV, words), level };

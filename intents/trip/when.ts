@@ -1,10 +1,11 @@
 import { hourOfDay } from '#answer/clock.ts';
+import { present } from '#basics/present.ts';
 
 const weekdays = ['Sunday', 'Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday'] as const;
 
 /** A day of a trip for people, from 0: "Monday" where the weekday it starts on is known, else "Day 2". */
 export const dayName = (day: number, startWeekday?: number): string =>
-  startWeekday === undefined ? `Day ${day + 1}` : weekdays[(startWeekday + day) % 7]!;
+  startWeekday === undefined ? `Day ${day + 1}` : present(weekdays[(startWeekday + day) % 7]);
 
 /**
  * A moment of a trip for people: "Monday 7 am" where the weekday it starts on is known, else "day 2, 7 am".

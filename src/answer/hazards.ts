@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { emergencies, type HazardCode } from '#rig/hazard-codes.ts';
 
 /** What an answer says first where a danger is seen, and what it must not say. */
@@ -179,7 +180,7 @@ const byCode: ReadonlyMap<HazardCode, HazardAnswer> = new Map(
 );
 
 /** What is said of a danger. */
-export const hazardAnswer = (code: HazardCode): HazardAnswer => byCode.get(code)!;
+export const hazardAnswer = (code: HazardCode): HazardAnswer => present(byCode.get(code));
 
 /** The whole answer of an emergency, where one of the dangers is one: what to do now, whom to call, no figures. */
 export function emergencyText(codes: readonly HazardCode[]): string | undefined {

@@ -2,6 +2,7 @@ import type { Answer } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
 import { english } from '#answer/speech.ts';
 import { cut } from '#answer/text.ts';
+import { present } from '#basics/present.ts';
 import type { Intent } from '#intents/intent.ts';
 import { worked } from '#intents/unused.ts';
 import type { Cue } from '#language/words/en/cues.ts';
@@ -113,7 +114,7 @@ function joined(done: readonly Conversed[]): Conversed {
   if (done.length === 1) return first;
   const { answer } = first;
   return {
-    memory: done.at(-1)!.memory,
+    memory: present(done.at(-1)).memory,
     answer: {
       ...answer,
       hazards: [...new Set(done.flatMap(d => d.answer.hazards))],
@@ -226,7 +227,7 @@ function answer(
   const whole =
     ready !== undefined && !back
       ? (read.worked ?? worked(() => intent.reply(ready, setting)))
-      : { reply: (isGuess ? intent.guess?.(facts, setting) : undefined) ?? back! };
+      : { reply: (isGuess ? intent.guess?.(facts, setting) : undefined) ?? present(back) };
   const full = whole.reply;
   const isAgain = isReplay(read);
   const isWorkingShown = cues.has('ask-working') || (isAgain && cues.has('ask-why'));

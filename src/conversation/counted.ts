@@ -1,7 +1,9 @@
 import { english } from '#answer/speech.ts';
 import { describeLoad } from '#intents/describe.ts';
 import { type ToldFact, unusedOf, type Worked } from '#intents/unused.ts';
+import { powerBankCellV } from '#rig/cell.ts';
 import { hasDraw } from '#rig/merge.ts';
+import type { Stated } from '#rig/rig.ts';
 import { isSame } from './facts-in-words.ts';
 import type { Interpreted } from './interpret.ts';
 import { factsInWords, wholly } from './unused-in-words.ts';
@@ -42,6 +44,14 @@ function unusedIn({ intent, facts, heard, setting }: Interpreted, full: Worked):
   return { facts: found, line: english.say('left-out', 'Not part of this sum: {parts}.', { parts: listed }) };
 }
 
+/** At what volts a power bank's mAh are counted. */
+function cellLine({ batteries }: Stated): string | undefined {
+  const bank = batteries?.find(battery => battery.isOfCell);
+  if (!bank) return undefined;
+  const gaps = { mah: english.decimals(1000 * (bank.capacityAh ?? 0), 0), volts: String(powerBankCellV) };
+  return english.say('power-bank', 'Its {mah} mAh are at the {volts} V of its cells.', gaps);
+}
+
 /** What an answer counted, and what was told and not counted: a line each, where there is any. */
 export function countedLines(
   read: Interpreted,
@@ -49,5 +59,8 @@ export function countedLines(
 ): { readonly lines: string[]; readonly unused: readonly ToldFact[] } {
   const { facts, line } = unusedIn(read, full);
   const left = wholly(read.heard.facts, facts).flatMap(([key, row]) => (key === 'loads' ? [row] : []));
-  return { lines: [countedLine(read, left), line].filter(one => one !== undefined), unused: facts };
+  return {
+    lines: [countedLine(read, left), cellLine(read.facts), line].filter(one => one !== undefined),
+    unused: facts,
+  };
 }

@@ -2,7 +2,8 @@ import { cools } from '#intents/facts.ts';
 import type { Mention } from '#language/recognise/mention.ts';
 import type { Recognised } from '#language/recognise/recognise.ts';
 import { isSameName } from '#rig/merge.ts';
-import type { Stated, StatedLoad } from '#rig/rig.ts';
+import type { Stated, StatedBattery, StatedLoad } from '#rig/rig.ts';
+import { isInputTold } from './input-told.ts';
 import { withWearTold } from './wear-told.ts';
 
 /**
@@ -63,8 +64,20 @@ const isThreeWay = (thing: Mention, recognised: Recognised): boolean => {
   return last === 'absorption' || (last === 'way' && isOfThree);
 };
 
+const thermoelectric: ReadonlySet<string> = new Set(['thermoelectric', 'peltier', 'compressorless']);
+
+/** Whether the words right by a thing that cools say that it has no compressor. */
+function isThermoelectric(thing: Mention, { words }: Recognised): boolean {
+  const behind = words.slice(thing.to, thing.to + 4);
+  const at = behind.indexOf('compressor');
+  const isWithout = at > 0 && behind.slice(0, at).some(word => word === 'without' || word === 'no');
+  const near = [...words.slice(Math.max(0, thing.from - 3), thing.to), ...behind.slice(0, 2)];
+  return isWithout || near.some(word => thermoelectric.has(word));
+}
+
 /** One load with what its words tell. */
 function told(load: StatedLoad, recognised: Recognised): StatedLoad {
+  if (isInputTold(load, recognised)) return { ...load, isInput: true };
   if (!cools(load.name)) return load;
   const things = recognised.mentions.filter(m => m.kind === 'thing' && cools(m.key));
   const thing = things.find(m => isSameName(m.key, load.name) || isSameName(m.text, load.name)) ?? things[0];
@@ -83,7 +96,11 @@ function told(load: StatedLoad, recognised: Recognised): StatedLoad {
     ...(count !== undefined && !(isThree && count === 3) && { count }),
     ...(isMains && !load.supply && { supply: 'ac' }),
     ...(volumeL !== undefined && { volumeL }),
-    ...(isThree ? { build: 'three-way' } : isHouse && { build: 'household' }),
+    ...(isThree
+      ? { build: 'three-way' }
+      : isThermoelectric(thing, recognised)
+        ? { build: 'thermoelectric' }
+        : isHouse && { build: 'household' }),
   };
 }
 
@@ -115,6 +132,16 @@ function isLeftOn({ mentions, words, tokens }: Recognised): boolean {
 const mentionText = (mentions: readonly Mention[], at: number): string =>
   mentions.find(m => m.from === at)?.text ?? '';
 
+/** A battery told in mAh, and no volts with them: a power bank, whose label counts at the volts of its cells. */
+function cellTold(battery: StatedBattery, { mentions }: Recognised): StatedBattery {
+  const { capacityAh, voltageV } = battery;
+  if (capacityAh === undefined || voltageV !== undefined) return battery;
+  const isMilli = mentions.some(
+    ({ unit, value }) => unit === 'mAh' && Math.abs(value - capacityAh) < 1e-6 * capacityAh,
+  );
+  return isMilli ? { ...battery, isOfCell: true } : battery;
+}
+
 /** The facts with what the words beside their things tell of how they are built. */
 export function withGearTold(facts: Stated, recognised: Recognised): Stated {
   const { loads, inverter, batteries } = facts;
@@ -123,7 +150,7 @@ export function withGearTold(facts: Stated, recognised: Recognised): Stated {
     ...facts,
     ...(loads && { loads: loads.map(load => told(load, recognised)) }),
     ...(inverter && isLeftOn(recognised) && { inverter: { ...inverter, isLeftOn: true } }),
-    ...(batteries && { batteries: withWearTold(batteries, recognised) }),
+    ...(batteries && { batteries: withWearTold(batteries, recognised).map(battery => cellTold(battery, recognised)) }),
   };
 }
 
@@ -133,8 +160,8 @@ export function asRead(facts: Stated): Stated {
   const { isLeftOn: _on, ...plainInverter } = inverter ?? {};
   return {
     ...facts,
-    ...(loads && { loads: loads.map(({ volumeL: _litres, build: _build, ...load }) => load) }),
+    ...(loads && { loads: loads.map(({ volumeL: _litres, build: _build, isInput: _in, ...load }) => load) }),
     ...(inverter && { inverter: plainInverter }),
-    ...(batteries && { batteries: batteries.map(({ wear: _wear, ...battery }) => battery) }),
+    ...(batteries && { batteries: batteries.map(({ wear: _wear, isOfCell: _cell, ...battery }) => battery) }),
   };
 }

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { TalkContext } from '#language/decide/frame.ts';
 import type { Issue } from '#language/issue.ts';
 import type { ParsedMessage } from '#language/reading.ts';
@@ -14,6 +15,7 @@ import {
   valuesOf,
 } from '#language/talk.ts';
 import { isSameName } from '#rig/merge.ts';
+import { beyondBelief } from './beyond.ts';
 import { meantBy } from './buttons.ts';
 import { withGearTold } from './gear-told.ts';
 import type { Memory } from './memory.ts';
@@ -111,7 +113,12 @@ function heard(parsed: ParsedMessage): Heard {
   const { tokens, mentions } = parsed.recognised;
   const foreign: Issue[] = isOtherScript(tokens) ? [{ code: 'other-language' }] : [];
   const cues = new Set([...parsed.cues, ...spokenOf(mentions)]);
-  return { ...parsed, facts: withGearTold(facts, parsed.recognised), cues, issues: [...issues, ...foreign] };
+  return {
+    ...parsed,
+    facts: withGearTold(facts, parsed.recognised),
+    cues,
+    issues: [...issues, ...beyondBelief(parsed), ...foreign],
+  };
 }
 
 /** Longer messages are cut: no chat sends any. */
@@ -143,7 +150,7 @@ export function hear(memory: Memory, message: Message): Heard {
   const told = heard(read(text, contextOf(memory, message)));
   const command = text.trim().toLowerCase();
   if (Object.hasOwn(commands, command))
-    return { ...told, intent: commands[command]!, probability: 1, options: [] };
+    return { ...told, intent: present(commands[command]), probability: 1, options: [] };
   const forgetting = forgettingIn(memory, { ...message, text });
   if (forgetting) return { ...told, forgetting, intent: 'forget', probability: 1, options: [] };
   const undo = undoneBy(memory, message);

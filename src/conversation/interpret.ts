@@ -1,4 +1,5 @@
 import type { IntentName } from '#answer/answer.ts';
+import { present } from '#basics/present.ts';
 import { intentNamed } from '#intents';
 import { factsOf } from '#intents/facts.ts';
 import { type Intent, needsOf, type RequestContext } from '#intents/intent.ts';
@@ -9,6 +10,7 @@ import { type Worked, worked } from '#intents/unused.ts';
 import type { Cue } from '#language/words/en/cues.ts';
 import { gearIn } from '#rig/gear.ts';
 import type { HazardCode } from '#rig/hazard-codes.ts';
+import { mainsVoltsIn, withoutMainsVolts } from '#rig/mains.ts';
 import type { Claim, Facts, LearnedOfRig, Stated } from '#rig/rig.ts';
 import { type Missing, missingOf } from './ask-back.ts';
 import { answeringBack } from './asked-back.ts';
@@ -22,7 +24,7 @@ import type { Frame, Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { isIntent, undemanding } from './questions.ts';
 import { fill, lastFrame, ownKey, personKey, resolved, rigFor } from './recall.ts';
-import { isSlipOf, ofFrame, toldGear, toldUnits } from './retake.ts';
+import { isSlipOf, ofFrame, toldGear, toldUnits, turnOfTalk } from './retake.ts';
 import { type Options, settingOf } from './setting.ts';
 import { turned } from './turn.ts';
 import { type AnswerOf, factsIn, readingsOf, type Two, twoReadings } from './two-readings.ts';
@@ -47,6 +49,8 @@ export interface Interpreted {
   readonly ready?: Facts;
   readonly missing: readonly Missing[];
   readonly setting: RequestContext;
+  /** Mains volts told with the question or the one that it turns, V. */
+  readonly mainsV?: number;
   /** The question that it leans on. */
   readonly frame?: Frame;
   readonly lent?: Lent;
@@ -128,16 +132,14 @@ export function interpret(memory: Memory, message: Message, said: Heard, options
   const told = answeringBack(memory, message, withoutDispute(memory, message, said));
   const plain = told.issues.length > 0 ? undefined : (toldGear(told) ?? toldUnits(told));
   if (plain) return taken(memory, message, plain, undefined, options);
-  const heard = ofFrame(memory, message, told);
+  const leaning = ofFrame(memory, message, told);
+  const heard = turnOfTalk(memory, message, leaning) ?? leaning;
   const tried = new Map<string, Worked>();
   const answerOf: AnswerOf = (intent, facts) => {
-    const {
-      ready,
-      intent: asked,
-      setting,
-    } = taken(memory, message, { ...heard, intent, facts }, undefined, options);
+    const it = taken(memory, message, { ...heard, intent, facts }, undefined, options);
+    const { ready } = it;
     if (!ready) return undefined;
-    const whole = worked(() => asked.reply(ready, setting));
+    const whole = worked(() => it.intent.reply(ready, it.setting));
     tried.set(keyOf(intent, facts), whole);
     return whole.reply.headline;
   };
@@ -232,10 +234,13 @@ function taken(
   // "Save it as my rig": what was just spoken of.
   const isSaved = intent.name === 'rig' && said.cues.has('save') && Object.keys(said.facts).length === 0;
   const heard = isSaved && lean.frame ? { ...said, facts: gearIn(lean.frame.facts) } : said;
-  const told = timed(resolved(heard.facts, rig?.rig), memory, message);
+  const toldV = heard.conversion ? undefined : mainsVoltsIn(heard.facts);
+  const mainsV = toldV ?? (lean.extent === 'all' ? lean.frame?.mainsV : undefined);
+  const plain = heard.conversion ? heard.facts : withoutMainsVolts(heard.facts);
+  const told = timed(resolved(plain, rig?.rig), memory, message);
   const { lent, passing, isDraw } = remembered(memory, message, heard, lean, rig?.rig);
   const isTurn = lean.extent === 'all' && lean.frame !== undefined && lent !== undefined;
-  const base = isTurn ? turned(lean.frame!, lent, { ...heard, facts: told }) : told;
+  const base = isTurn ? turned(present(lean.frame), lent, { ...heard, facts: told }) : told;
   // Its own use and battery are all the gear there is: a rig or a talk adds where and when, and no more.
   const own =
     rig &&
@@ -255,22 +260,28 @@ function taken(
   const isLentBank = lentNow?.facts.batteries !== undefined && hasCapacity(factsOf(lentNow.facts));
   // What was dangerous before still is, where this is the same question.
   const isSame = lean.frame?.intent === intent.name && lean.extent === 'all';
-  const kept = isSame ? stillThere(lean.frame!, heard, facts) : [];
+  const kept = isSame ? stillThere(present(lean.frame), heard, facts) : [];
   // Asked for again ("show the working"), it goes by what it went by.
   const again = isSame && isAskedAgain(heard) ? lean.frame : undefined;
   const turning = asked(heard, lean);
   const cues = again ? new Set([...turning.cues, ...((again.cues ?? []) as Cue[])]) : turning.cues;
   // Readings that were not taken are no part of what is kept to answer again.
-  const setting = settingOf(memory, message, { ...turning, cues, options: [] }, options, {
-    recalled: again ? new Set(again.recalled as (keyof Stated)[]) : filled.recalled,
-    owner: isLentBank ? lentNow.who : ofRig,
-    claims,
-    units: unitsFor(memory, said, lean.frame),
-    argued: intent.isArgument ? arguedIn(memory, lean.frame) : undefined,
-    learned,
-    before: isTurn ? beforeOf(intent, lean.frame!, learned) : undefined,
-    subject,
-  });
+  const setting = settingOf(
+    memory,
+    message,
+    { ...turning, cues, options: [] },
+    {
+      recalled: again ? new Set(again.recalled as (keyof Stated)[]) : filled.recalled,
+      owner: isLentBank ? lentNow.who : ofRig,
+      claims,
+      mainsV: mainsV ?? memory.settings.mainsV ?? options.mainsV ?? 230,
+      units: unitsFor(memory, said, lean.frame),
+      argued: intent.isArgument ? arguedIn(memory, lean.frame) : undefined,
+      learned,
+      before: isTurn ? beforeOf(intent, present(lean.frame), learned) : undefined,
+      subject,
+    },
+  );
   return {
     intent,
     heard,
@@ -278,6 +289,7 @@ function taken(
     ready: parsed.success ? withLearned(parsed.data, learned) : undefined,
     missing: missingOf(parsed),
     setting,
+    mainsV,
     frame: lean.frame,
     lent: lentNow,
     two,

@@ -44,6 +44,10 @@ function standsAlone({ cues, recognised }: Heard): boolean {
   return !opens && !turnsWhole.some(cue => cues.has(cue));
 }
 
+/** Whether a line turns what was asked before, by its first word or a turning word. */
+export const opensTurn = (heard: Heard): boolean =>
+  !standsAlone(heard) || turns.some(cue => heard.cues.has(cue));
+
 const isPair = (a: string, b: string): boolean =>
   a === b || [a, b].every(name => name === 'run-time' || name === 'trip' || name === 'energy-budget');
 

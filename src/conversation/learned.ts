@@ -1,5 +1,5 @@
 import type { RequestContext } from '#intents/intent.ts';
-import { learnedNow, learnFrom, readingIn } from '#intents/learning.ts';
+import { type Kept, learnedNow, learnFrom, readingIn } from '#intents/learning.ts';
 import { saidOf } from '#intents/learning-words.ts';
 import type { Stated } from '#rig/rig.ts';
 import type { Heard } from './hear.ts';
@@ -27,24 +27,21 @@ export function learnt(memory: Memory, message: Message, heard: Heard): Learnt {
   const taught = learnFrom(memory.learned?.[key], rig, reading, message.at);
   if (!taught || taught.taken === 'nothing') return nothing;
   const { lines, kept } = saidOf(taught, rig, message.at);
-  const learned = { ...memory.learned, [key]: { ...kept, ...copied(kept) } } as Memory['learned'];
+  const learned = { ...memory.learned, [key]: copied(kept) };
   return { memory: { ...memory, learned }, lines };
 }
 
-/** Lists that nobody else holds. */
-const copied = ({
-  mean,
-  cov,
-  gear,
-}: {
-  readonly mean: readonly number[];
-  readonly cov: readonly number[];
-  readonly gear: readonly number[];
-}) => ({
-  mean: [...mean],
-  cov: [...cov],
-  gear: [...gear],
-});
+/** The same in lists that nobody else holds. */
+const copied = (kept: Kept): NonNullable<Memory['learned']>[string] => {
+  const { said, ...rest } = kept;
+  return {
+    ...rest,
+    mean: [...kept.mean],
+    cov: [...kept.cov],
+    gear: [...kept.gear],
+    ...(said && { said: [...said] }),
+  };
+};
 
 /** What was learnt of the rig that a question goes by, as far as it goes by that rig's gear. */
 export function learnedFor(

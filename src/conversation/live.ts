@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { factsOf } from '#intents/facts.ts';
 import { isExplained } from '#intents/learning.ts';
 import { spotted } from '#intents/spotting.ts';
@@ -30,7 +31,7 @@ const isFull = ['is_full|its_full|im_full|were_full|are_full|batterys_full|still
 
 /** Whether a word stands as the number of a level: "90 %" or "90 percent". */
 const isLevelAt = (words: readonly string[], at: number): boolean =>
-  (words[at] === '' || /^\d/.test(words[at]!)) && /^(%|per|pc|pct|percent)/.test(words[at + 1] ?? '');
+  (words[at] === '' || /^\d/.test(present(words[at]))) && /^(%|per|pc|pct|percent)/.test(words[at + 1] ?? '');
 
 /**
  * Whether the level of a message is only supposed ("how long from 90 %?", "if it's at half", "with a full battery"),

@@ -1,5 +1,6 @@
 import type { Answer } from '#answer/answer.ts';
 import { english } from '#answer/speech.ts';
+import { present } from '#basics/present.ts';
 import { intentNamed } from '#intents';
 import { located } from '#intents/rig/located.ts';
 import type { Facts } from '#rig/rig.ts';
@@ -23,7 +24,7 @@ const rigKey = ({ rigs }: Memory, { from, kind }: Message): string =>
 
 /** Notes a shared location. @param heard what the message says besides: nothing */
 export function noteLocation(memory: Memory, message: Message, heard: Heard): Located {
-  const { where, reply } = located(message.location!);
+  const { where, reply } = located(present(message.location));
   const key = rigKey(memory, message);
   const { place: _place, ...rest } = memory.rigs[key] ?? {};
   const rig = { ...rest, ...where };

@@ -53,6 +53,8 @@ export const frameSchema = z.strictObject({
   subject: z.string().max(40).optional(),
   /** What it was told in, where that isn't the usual. */
   units: unitsSchema.optional(),
+  /** Mains volts told with it, V. */
+  mainsV: z.number().optional(),
   /** Dangers that it spoke of: what turns it is told of them too. */
   hazards: z.array(z.enum(hazardCodes)).max(hazardCodes.length).optional(),
   /** What the question back was about, where the bot asked one: the names of the missing needs. */
@@ -108,14 +110,14 @@ const undoSchema = z.strictObject({
 /** What readings have taught of a rig (`engine/learn/state.ts`): numbers of a fixed count, no texts. */
 const learnedSchema = z.strictObject({
   at: z.number(),
-  mean: z.array(z.number()).length(5),
+  mean: z.tuple([z.number(), z.number(), z.number(), z.number(), z.number()]),
   cov: z.array(z.number()).length(15),
   readings: z.number().int().min(0),
   odd: z.strictObject({ at: z.number(), missing: z.number() }).optional(),
   /** Marks of the loads, the battery and the panels that it was learnt of: other ones are not known by it. */
   gear: z.array(z.number()).length(3),
   /** The factors on draw and sun that were last told to the chat. */
-  said: z.array(z.number()).length(2).optional(),
+  said: z.tuple([z.number(), z.number()]).optional(),
 });
 
 const lessonSchema = z.strictObject({

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { RequestContext } from '#intents/intent.ts';
 import type { ParsedMessage } from '#language/reading.ts';
 import { isSameName, mergeBatteries, mergeSolar } from '#rig/merge.ts';
@@ -31,7 +32,7 @@ export function rigFor(
   if (owner === 'us') return pick('');
   if (owner !== undefined) return pick(personKey(owner));
   const only = Object.keys(memory.rigs);
-  return pick(own) ?? pick('') ?? (only.length === 1 ? pick(only[0]!) : undefined);
+  return pick(own) ?? pick('') ?? (only.length === 1 ? pick(present(only[0])) : undefined);
 }
 
 const hasFigures = ({
@@ -106,10 +107,10 @@ function colour(
     said.batteries?.every(b => b.capacityAh === undefined && b.energyWh === undefined)
   ) {
     if (said.batteries.length > 1) return;
-    filled.batteries = mergeBatteries(source.batteries!, said.batteries, 'state');
+    filled.batteries = mergeBatteries(present(source.batteries), said.batteries, 'state');
     recalled.add(key);
   } else if (key === 'solar' && said.solar?.every(s => s.powerW === undefined)) {
-    filled.solar = mergeSolar(source.solar!, said.solar, 'state');
+    filled.solar = mergeSolar(present(source.solar), said.solar, 'state');
     recalled.add(key);
   } else if (key === 'inverter' || key === 'cable') {
     filled[key] = { ...source[key], ...said[key] };

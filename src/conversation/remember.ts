@@ -99,7 +99,7 @@ const sound = <T>(schema: z.ZodType, value: T): T | undefined => (fits(schema)(v
 
 const frameOf = (
   message: Message,
-  { intent, facts, heard, setting, missing, two, frame, hazards }: Interpreted,
+  { intent, facts, heard, setting, missing, two, frame, hazards, mainsV }: Interpreted,
   done: Done,
 ): Frame => ({
   intent: two?.options[0].intent ?? intent.name,
@@ -111,6 +111,7 @@ const frameOf = (
   readAt: readAt(heard.facts, facts, frame),
   onto: frame?.at,
   units: unusualUnits(setting.units),
+  mainsV,
   hazards: hazards.length > 0 ? [...hazards] : undefined,
   conversion: heard.conversion && { ...heard.conversion },
   recalled: setting.recalled.size > 0 ? [...setting.recalled] : undefined,

@@ -2,9 +2,11 @@ import type { IntentName } from '#answer/answer.ts';
 import { holds } from '#rig/correct.ts';
 import { gearIn, hasGear } from '#rig/gear.ts';
 import type { Heard } from './hear.ts';
+import { opensTurn } from './lean.ts';
 import type { Frame, Memory } from './memory.ts';
 import type { Message } from './message.ts';
-import { lastFrame, rigFor } from './recall.ts';
+import { undemanding } from './questions.ts';
+import { lastFrame, personKey, rigFor } from './recall.ts';
 import { factsIn, leastSure, readingsOf } from './two-readings.ts';
 
 // A message taken for another question than reading put first, by what the talk and its own words make likely.
@@ -29,6 +31,37 @@ export function ofFrame(memory: Memory, message: Message, heard: Heard): Heard {
   const hasRig = rigFor(memory, heard, message.from, message.kind) !== undefined;
   const isOfFrame = (isSlip || isGone) && !(intent === 'rig' && hasRig);
   return isOfFrame ? { ...heard, intent: frame.intent, options: [] } : heard;
+}
+
+/** As likely as this an unsure turn is of the question that it leans on, whatever else it may be taken for. */
+const leastTurn = 0.15;
+/** What is told is unsure itself where another reading of the same question is so likely, of the likeliest. */
+const mostRival = 0.6;
+const mostTurnWords = 14;
+
+/**
+ * An unsure line that asks nothing of its own and turns a question: of the one replied to, else of the speaker's own
+ * last one, else of the chat's ("with two?", "and mine at 90 W?"). A person would not ask which.
+ */
+export function turnOfTalk(memory: Memory, message: Message, heard: Heard): Heard | undefined {
+  if (heard.certainty >= leastSure || heard.words > mostTurnWords) return undefined;
+  const asksItself = [...heard.cues].some(cue => cue.startsWith('ask-'));
+  if (asksItself || !(opensTurn(heard) || heard.owner === 'me')) return undefined;
+  const own = memory.frames.findLast(frame => frame.from === personKey(message.from));
+  const readings = readingsOf(heard);
+  for (const frame of [message.onto, own, memory.frames.at(-1)]) {
+    if (!frame || undemanding.has(frame.intent)) continue;
+    const [first, second] = readings.filter(({ intent }) => intent === frame.intent);
+    if (!first || first.probability < leastTurn) continue;
+    if (second && second.probability > mostRival * first.probability) return undefined;
+    return {
+      ...heard,
+      intent: first.intent,
+      facts: factsIn(first.stated, heard),
+      certainty: leastSure,
+    };
+  }
+  return undefined;
 }
 
 /** As likely as this, a message that asks nothing tells of gear. */

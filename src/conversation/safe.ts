@@ -2,6 +2,7 @@ import type { IntentName } from '#answer/answer.ts';
 import { emergencyText, forbidden, hazardAnswer, warningLines } from '#answer/hazards.ts';
 import type { Reply } from '#answer/reply.ts';
 import type { CautionCode } from '#answer/words/en.ts';
+import { present } from '#basics/present.ts';
 import { decimals } from '#quantity/round.ts';
 import { emergencies, type HazardCode } from '#rig/hazard-codes.ts';
 import type { Stated } from '#rig/rig.ts';
@@ -13,6 +14,8 @@ interface Rule {
   /** Questions whose figures are not given at all, unless `unless` holds. */
   readonly withholds?: readonly IntentName[];
   readonly unless?: (facts: Stated) => boolean;
+  /** Questions that its own words answer with no. */
+  readonly denies?: readonly IntentName[];
   /** General cautions that the danger's own words say better. */
   readonly covers?: readonly CautionCode[];
 }
@@ -49,7 +52,12 @@ const rules: Readonly<Record<HazardCode, Rule>> = {
   'over-current': { refuses: 'all' },
   'cold-charge': { refuses: charging, withholds: ['charge-time', 'generator'], covers: ['lithium-cold'] },
   'generator-inside': { refuses: [...charging, 'unclear'], covers: ['carbon-monoxide'] },
-  'mixed-parallel': { refuses: 'all', withholds: ['battery-bank'], covers: ['mixed-batteries'] },
+  'mixed-parallel': {
+    refuses: 'all',
+    withholds: ['battery-bank'],
+    denies: ['battery-bank'],
+    covers: ['mixed-batteries'],
+  },
   medical: { refuses: [], covers: ['medical'] },
   'jump-start': { refuses: 'all' },
   // Whether it still starts is judged by its own limit.
@@ -107,9 +115,9 @@ const isRefusedBy = ({ refuses }: Rule, intent: IntentName): boolean =>
   refuses === 'all' || refuses.includes(intent);
 
 /** An answer without its figures, where giving them makes it worse. */
-const bare = ({ remember, rig }: Reply, wasYesNo: boolean): Reply => ({
+const bare = ({ remember, rig }: Reply, isNo: boolean): Reply => ({
   headline: '',
-  ...(wasYesNo && { verdict: 'no' as const }),
+  ...(isNo && { verdict: 'no' as const }),
   ...(remember && { remember }),
   ...(rig && { rig }),
 });
@@ -121,9 +129,10 @@ function body(reply: Reply, { codes, intent, facts, isBack }: Danger): Reply {
     ({ withholds, unless }) => withholds?.includes(intent) && unless?.(facts) !== true,
   );
   const isRefused = own.some(rule => isRefusedBy(rule, intent));
+  const isDenied = own.some(({ denies }) => denies?.includes(intent));
   const wasYesNo = reply.verdict !== undefined && reply.verdict !== null;
   const isSoft = reply.verdict === 'yes' || reply.verdict === 'tight';
-  if (isWithheld || (isRefused && (isSoft || isBack))) return bare(reply, wasYesNo);
+  if (isWithheld || (isRefused && (isSoft || isBack))) return bare(reply, wasYesNo || isDenied);
   if (codes.includes('medical') && reply.verdict === 'yes')
     return isSpare(reply, facts)
       ? { ...reply, headline: reply.headline.replace(/^Yes[:,] /, 'Enough, with half again to spare: ') }
@@ -139,8 +148,8 @@ const isAllowed =
 
 /** The whole answer of an emergency: what to do now, whom to call. No figure, no button, nothing kept. */
 function emergency(codes: readonly HazardCode[]): Reply {
-  const [headline, ...lines] = emergencyText(codes)!.split('\n');
-  return { headline: headline!, lines };
+  const [headline, ...lines] = present(emergencyText(codes)).split('\n');
+  return { headline: present(headline), lines };
 }
 
 /** Whether the answer's own first line stands before the warning: a no, or what a medical device comes to. */
@@ -161,13 +170,13 @@ export function safe(reply: Reply, danger: Danger): Reply {
   if (codes.length === 0) return reply;
   if (isEmergency(codes)) return emergency(codes);
   const left = body(reply, danger);
-  const main = hazardAnswer(codes[0]!);
+  const main = hazardAnswer(present(codes[0]));
   const covered = new Set(codes.flatMap(code => rules[code].covers ?? []));
   const said = [left.headline, ...(left.lines ?? [])].filter(isAllowed(codes)).slice(0, mostBeside);
   const told = (): string[] => {
     if (isSaid) return said;
     const [own, ...others] = said;
-    if (own === undefined || !isToldFirst(codes[0]!, left))
+    if (own === undefined || !isToldFirst(present(codes[0]), left))
       return [...warningLines(codes.slice(0, 2)), main.instead, ...said, main.defers];
     // An answer that says no with its amps says it better than the general line does.
     const warnings = warningLines(codes.slice(codes[0] === 'over-current' ? 1 : 0, 2));

@@ -20,16 +20,15 @@ export function settingOf(
   memory: Memory,
   message: Message,
   parsed: Heard,
-  options: Options,
   own: Pick<
     RequestContext,
-    'recalled' | 'owner' | 'claims' | 'argued' | 'learned' | 'before' | 'subject' | 'units'
+    'mainsV' | 'recalled' | 'owner' | 'claims' | 'argued' | 'learned' | 'before' | 'subject' | 'units'
   >,
 ): RequestContext {
   return {
     from: message.from,
     at: message.at,
-    mainsV: memory.settings.mainsV ?? options.mainsV ?? 230,
+    mainsV: own.mainsV,
     units: own.units,
     recalled: own.recalled,
     owner: own.owner,

@@ -71,7 +71,8 @@ export function sound(told: Stated): Sound {
     if (typeof said === 'number' || typeof said === 'string')
       issues.push({ code: 'absurd-value', data: { thing, said: `${said}` } });
     const owner = at(facts, path.slice(0, -1)) as Record<string | number, unknown> | undefined;
-    if (owner && path.length > 0) delete owner[path.at(-1)!];
+    const key = path.at(-1);
+    if (owner && key !== undefined) delete owner[key];
   }
   // What is left may still be of a shape that nothing knows: then nothing of it is gone by.
   return { facts: isOfFacts(facts) ? (facts as Stated) : {}, issues };

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { correct, holds } from '#rig/correct.ts';
 import { isSameName, type MergeMode, mergeBatteries, mergeFacts, removeFrom } from '#rig/merge.ts';
 import type { Stated, StatedLoad } from '#rig/rig.ts';
@@ -25,9 +26,9 @@ function asNamed({ intent, facts: before }: Frame, heard: Heard): Stated {
     if (intent === 'inverter-check' && load.powerW !== undefined && !load.supply)
       return { ...load, supply: 'ac' };
     const isOne = load.name === 'load' && before.loads?.length === 1 && !isMore(heard);
-    return isOne ? { ...load, name: before.loads![0]!.name } : load;
+    return isOne ? { ...load, name: present(present(before.loads)[0]).name } : load;
   });
-  const kind = before.chargers?.length === 1 ? before.chargers[0]!.kind : undefined;
+  const kind = before.chargers?.length === 1 ? present(before.chargers[0]).kind : undefined;
   const plugged = chargers?.map(charger =>
     kind && charger.kind === 'mains' && !heard.cues.has('mains') ? { ...charger, kind } : charger,
   );
@@ -38,12 +39,13 @@ function asNamed({ intent, facts: before }: Frame, heard: Heard): Stated {
 function withThings(facts: Stated, told: Stated, { cues, corrects }: Heard): Stated {
   const { loads } = facts;
   if (!loads || !told.loads?.length) return facts;
-  const isNamed = (load: StatedLoad): boolean => told.loads!.some(one => isSameName(one.name, load.name));
+  const isNamed = (load: StatedLoad): boolean =>
+    present(told.loads).some(one => isSameName(one.name, load.name));
   const kept = loads.filter(isNamed);
   if (cues.has('only') && kept.length > 0 && told.loads.every(isBare)) return { ...facts, loads: kept };
   const isOther = cues.has('correction') && kept.length === 0 && told.loads.every(isBare);
   if (isOther && loads.length === 1 && corrects === undefined)
-    return { ...facts, loads: [{ ...loads[0]!, name: told.loads[0]!.name }] };
+    return { ...facts, loads: [{ ...present(loads[0]), name: present(told.loads[0]).name }] };
   return facts;
 }
 

@@ -1,5 +1,6 @@
 import { exactly } from '#answer/say.ts';
 import { english } from '#answer/speech.ts';
+import { present } from '#basics/present.ts';
 import { describeBattery, describeCharger, describeLoad, describePanels } from '#intents/describe.ts';
 import { written } from '#intents/sun.ts';
 import { type ToldFact, toldFacts } from '#intents/unused.ts';
@@ -77,7 +78,8 @@ export const figureInWords = (key: string, value: unknown): string => words[key]
 
 /** Whose a figure is, where it could be another's: "fridge, 3 h a day". */
 function owned(told: Stated, [key, at]: ToldFact['path'], text: string): string {
-  const row = typeof at === 'number' ? (told as Record<string, { name?: string }[]>)[key!]?.[at] : undefined;
+  const row =
+    typeof at === 'number' ? (told as Record<string, { name?: string }[]>)[present(key)]?.[at] : undefined;
   const owner = key === 'inverter' ? 'inverter' : key === 'batteries' ? 'battery' : row?.name;
   return text === '' || owner === undefined || text.includes(owner) ? text : `${owner} ${text}`;
 }
@@ -100,7 +102,10 @@ export function wholly(told: Stated, unused: readonly ToldFact[]): (readonly [ke
     const ofRow = (facts: readonly ToldFact[]): number =>
       facts.filter(fact => fact.path[0] === key && fact.path[1] === at).length;
     if (ofRow(unused) === ofRow(all))
-      rows.set(`${key} ${at}`, [key as string, (told as Record<string, unknown[]>)[key!]![at]]);
+      rows.set(`${key} ${at}`, [
+        key as string,
+        present((told as Record<string, unknown[]>)[present(key)])[at],
+      ]);
   }
   return [...rows.values()];
 }
@@ -112,7 +117,8 @@ export function factsInWords(told: Stated, unused: readonly ToldFact[]): string[
     // "No driving" is no figure that a sum could miss.
     if (value === 0) return '';
     const [key, at] = path;
-    const row = typeof at === 'number' ? (told as Record<string, unknown[]>)[key!]![at] : undefined;
+    const row =
+      typeof at === 'number' ? present((told as Record<string, unknown[]>)[present(key)])[at] : undefined;
     const text = rows.some(([, one]) => one === row) ? described(key as string, row) : '';
     if (text !== '' && text !== 'battery') return text;
     return owned(told, path, figureInWords(String(path.at(-1)), value));

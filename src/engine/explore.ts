@@ -1,16 +1,18 @@
-import type { Assumption, Range } from '#quantity/range.ts';
+import { present } from '#basics/present.ts';
+import type { Range } from '#quantity/range.ts';
 import { Trace } from '#rule/trace.ts';
+import type { Assumption, AssumptionName, Values, ValuesToSet } from './assumption.ts';
 import { FirstFigures, isTriedOut, note } from './try-out.ts';
 
-/** The value of each assumption by its name. */
-export type Values = Readonly<Record<string, number>>;
-
 /** The likely value of each assumption. */
-export const likelyOf = (assumptions: readonly Pick<Assumption, 'name' | 'value'>[]): Values =>
-  Object.fromEntries(assumptions.map(a => [a.name, a.value]));
+export function likelyOf(assumptions: readonly Pick<Assumption, 'name' | 'value'>[]): Values {
+  const values: ValuesToSet = {};
+  for (const { name, value } of assumptions) values[name] = value;
+  return values;
+}
 
 /** The value of an assumption. @throws Error where the calculation asks for one that was not declared */
-export function taken(values: Values, name: string): number {
+export function taken(values: Values, name: AssumptionName): number {
   const value = values[name];
   if (value === undefined) throw new Error(`no assumption named ${name} was declared`);
   return value;
@@ -49,14 +51,17 @@ export function explore<K extends string>(
     if (end === a.value) return likely;
     moving[a.name] = end;
     const moved = compute(moving);
-    moving[a.name] = likelyValues[a.name]!;
+    moving[a.name] = present(likelyValues[a.name]);
     return moved;
   };
   const moved = assumptions.map(a => ({ low: at(a, a.low), high: at(a, a.high) }));
   const figures = {} as Record<K, Range>;
   for (const key of keys) figures[key] = combine(likely[key], moved, key);
   const ranked = assumptions
-    .map((a, i) => ({ ...a, influence: spread(likely[main], moved[i]!.low[main], moved[i]!.high[main]) }))
+    .map((a, i) => ({
+      ...a,
+      influence: spread(likely[main], present(moved[i]).low[main], present(moved[i]).high[main]),
+    }))
     .filter(a => a.influence > 0)
     .sort((a, b) => b.influence - a.influence);
   return { figures, ranked, trace };

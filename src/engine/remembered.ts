@@ -1,5 +1,5 @@
 import type { Trace } from '#rule/trace.ts';
-import type { Values } from './explore.ts';
+import type { AssumptionName, Values } from './assumption.ts';
 
 /** What was made of some values. */
 interface Entry<T> {
@@ -14,13 +14,12 @@ interface Entry<T> {
  * @param names of the assumptions that it hangs on
  */
 export function remembered<T>(
-  names: readonly string[],
+  names: readonly AssumptionName[],
   make: (values: Values, trace?: Trace) => T,
 ): (values: Values, trace?: Trace) => T {
   const isOf = (entry: Entry<T> | undefined, values: Values): entry is Entry<T> => {
     if (!entry) return false;
-    for (let i = 0; i < names.length; i++) if (values[names[i]!] !== entry.at[i]) return false;
-    return true;
+    return names.every((name, i) => values[name] === entry.at[i]);
   };
   let first: Entry<T> | undefined;
   let last: Entry<T> | undefined;

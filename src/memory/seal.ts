@@ -8,6 +8,7 @@ import {
   type KeyObject,
   randomBytes,
 } from 'node:crypto';
+import { dropOldest } from '#basics/oldest.ts';
 import { Damaged } from '#conversation/memory-store.ts';
 
 /**
@@ -113,7 +114,7 @@ export class Vault {
     const held = this.#held.get(chat);
     if (held) return held;
     const made = createHmac('sha256', this.#index).update(chat).digest().subarray(0, 16);
-    if (this.#held.size >= mostHeld) this.#held.delete(this.#held.keys().next().value!);
+    if (this.#held.size >= mostHeld) dropOldest(this.#held);
     this.#held.set(chat, made);
     return made;
   }

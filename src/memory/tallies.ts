@@ -1,3 +1,4 @@
+import { dropOldest } from '#basics/oldest.ts';
 import type { Tally } from '#conversation/memory-store.ts';
 
 const minuteMs = 60_000;
@@ -27,7 +28,7 @@ export class Tallies {
     // Taken out and put in again, the map's order is that of the last use.
     this.#rows.delete(what);
     this.#rows.set(what, { since, count });
-    if (this.#rows.size > mostKept) this.#rows.delete(this.#rows.keys().next().value!);
+    if (this.#rows.size > mostKept) dropOldest(this.#rows);
     return count;
   }
 }

@@ -44,8 +44,33 @@ export const holds = (facts: Stated, number: number): boolean => {
   return isThere;
 };
 
+/** Figures that a number alone may put right; counts, months and the like are not among them. */
+const figures: ReadonlySet<string> = new Set(Object.values(quantities).flat());
+const digitsOf = (value: number): string =>
+  String(value)
+    .replace('.', '')
+    .replace(/^0+|0+$/g, '');
+/** A slip is no further off than this, as a factor. */
+const mostOff = 5;
+
+/** The figure that a number without a unit most likely puts right: the one of the same digits ("1.4" for 14), else the nearest. */
+function likest(facts: Stated, to: number): number | undefined {
+  const found: number[] = [];
+  mapped(facts, (value, key) => {
+    if (figures.has(key) && value > 0 && value !== to) found.push(value);
+    return [key, value];
+  });
+  const alike = found.filter(value => digitsOf(value) === digitsOf(to));
+  if (alike.length > 0) return alike.length === 1 ? alike[0] : undefined;
+  const off = (value: number): number => Math.abs(Math.log(value / to));
+  const [first, second] = found.sort((a, b) => off(a) - off(b));
+  if (first === undefined || to <= 0 || off(first) > Math.log(mostOff)) return undefined;
+  return second === undefined || off(second) > 2 * off(first) ? first : undefined;
+}
+
 /** Puts a number right wherever it stands; where no old number is told, the first of its unit is meant, or its unit was wrong. */
-export function correct(facts: Stated, { from, to, unit }: Correction): Stated {
+export function correct(facts: Stated, { from: told, to, unit }: Correction): Stated {
+  const from = told ?? (unit === undefined ? likest(facts, to) : undefined);
   let isDone = false;
   const keys = unit === undefined ? undefined : quantities[unit];
   const put = (isIt: (value: number, key: string) => boolean, as?: string): Stated =>

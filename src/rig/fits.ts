@@ -4,21 +4,19 @@ import type { z } from 'zod';
 export type Fits = (value: unknown) => boolean;
 
 /** A part of a schema as zod tells it to libraries that go by it (`_zod.def`), so far as ours use it. */
-interface Part {
-  readonly type: string;
-  readonly shape?: Readonly<Record<string, z.ZodType>>;
-  readonly catchall?: z.ZodType;
-  readonly element?: z.ZodType;
-  readonly innerType?: z.ZodType;
-  readonly options?: readonly z.ZodType[];
-  readonly items?: readonly z.ZodType[];
-  readonly rest?: z.ZodType | null;
-  readonly keyType?: z.ZodType;
-  readonly valueType?: z.ZodType;
-  readonly values?: readonly unknown[];
-  readonly entries?: Readonly<Record<string, unknown>>;
-  readonly checks?: readonly { readonly _zod: { readonly def: Check } }[];
-}
+type Part =
+  | { readonly type: 'boolean' }
+  | { readonly type: 'literal'; readonly values: readonly unknown[] }
+  | { readonly type: 'enum'; readonly entries: Readonly<Record<string, unknown>> }
+  | { readonly type: 'optional' | 'nullable'; readonly innerType: z.ZodType }
+  | { readonly type: 'union'; readonly options: readonly z.ZodType[] }
+  | { readonly type: 'number' | 'string'; readonly checks?: Checks }
+  | { readonly type: 'array'; readonly element: z.ZodType; readonly checks?: Checks }
+  | { readonly type: 'tuple'; readonly items: readonly z.ZodType[]; readonly rest?: z.ZodType | null }
+  | { readonly type: 'record'; readonly keyType: z.ZodType; readonly valueType: z.ZodType }
+  | { readonly type: 'object'; readonly shape: Shape; readonly catchall?: z.ZodType };
+type Shape = Readonly<Record<string, z.ZodType>>;
+type Checks = readonly { readonly _zod: { readonly def: Check } }[];
 interface Check {
   readonly check: string;
   readonly value?: number;
@@ -31,6 +29,7 @@ interface Check {
 
 type Row = Readonly<Record<string, unknown>>;
 const partOf = (schema: z.ZodType): Part => schema._zod.def as unknown as Part;
+const isNever = ({ type }: { readonly type: string }): boolean => type === 'never';
 const isRow = (value: unknown): value is Row =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
@@ -51,39 +50,41 @@ export function fits(schema: z.ZodType): Fits {
 }
 
 function ofPart(part: Part): Fits | undefined {
-  const { options = [], values, entries } = part;
-  const inner = part.innerType && fits(part.innerType);
   switch (part.type) {
     case 'boolean':
       return value => typeof value === 'boolean';
     case 'literal':
-      return value => values!.includes(value);
+      return value => part.values.includes(value);
     case 'enum': {
-      const known = new Set<unknown>(Object.values(entries!));
+      const known = new Set<unknown>(Object.values(part.entries));
       return value => known.has(value);
     }
-    case 'optional':
-      return value => value === undefined || inner!(value);
-    case 'nullable':
-      return value => value === null || inner!(value);
+    case 'optional': {
+      const inner = fits(part.innerType);
+      return value => value === undefined || inner(value);
+    }
+    case 'nullable': {
+      const inner = fits(part.innerType);
+      return value => value === null || inner(value);
+    }
     case 'union': {
-      const each = options.map(fits);
+      const each = part.options.map(fits);
       return value => each.some(one => one(value));
     }
     case 'number':
-      return withChecks(part, value => Number.isFinite(value), ofNumber);
+      return withChecks(part.checks, value => Number.isFinite(value), ofNumber);
     case 'string':
-      return withChecks(part, value => typeof value === 'string', ofLength);
+      return withChecks(part.checks, value => typeof value === 'string', ofLength);
     case 'array': {
-      const element = fits(part.element!);
-      return withChecks(part, value => Array.isArray(value) && value.every(element), ofLength);
+      const element = fits(part.element);
+      return withChecks(part.checks, value => Array.isArray(value) && value.every(element), ofLength);
     }
     case 'tuple':
-      return part.rest ? undefined : ofTuple(part.items!.map(fits));
+      return part.rest ? undefined : ofTuple(part.items.map(fits));
     case 'record':
-      return ofRecord(fits(part.keyType!), fits(part.valueType!));
+      return ofRecord(fits(part.keyType), fits(part.valueType));
     case 'object':
-      return part.catchall && partOf(part.catchall).type === 'never' ? ofObject(part.shape!) : undefined;
+      return part.catchall && isNever(partOf(part.catchall)) ? ofObject(part.shape) : undefined;
   }
   return undefined;
 }
@@ -98,9 +99,11 @@ const ofRecord =
   value =>
     isRow(value) && Object.keys(value).every(name => key(name) && one(value[name]));
 
-function ofObject(shape: Readonly<Record<string, z.ZodType>>): Fits {
+function ofObject(shape: Shape): Fits {
   const known = new Map(Object.entries(shape).map(([name, schema]) => [name, fits(schema)]));
-  const needed = Object.keys(shape).filter(name => partOf(shape[name]!).type !== 'optional');
+  const needed = Object.entries(shape).flatMap(([name, schema]) =>
+    partOf(schema).type === 'optional' ? [] : [name],
+  );
   return value => {
     if (!isRow(value)) return false;
     for (const name in value) if (!known.get(name)?.(value[name])) return false;
@@ -110,13 +113,17 @@ function ofObject(shape: Readonly<Record<string, z.ZodType>>): Fits {
 
 /** A test with the limits that a part names; undefined where one of them is not known here. */
 function withChecks(
-  { checks = [] }: Part,
+  checks: Checks | undefined,
   isKind: Fits,
   limitOf: (check: Check) => ((value: never) => boolean) | undefined,
 ): Fits | undefined {
-  const limits = checks.map(({ _zod: { def } }) => limitOf(def));
-  if (limits.includes(undefined)) return undefined;
-  return value => isKind(value) && limits.every(limit => limit!(value as never));
+  const limits: ((value: never) => boolean)[] = [];
+  for (const { _zod } of checks ?? []) {
+    const limit = limitOf(_zod.def);
+    if (limit === undefined) return undefined;
+    limits.push(limit);
+  }
+  return value => isKind(value) && limits.every(limit => limit(value as never));
 }
 
 function ofNumber({ check, value = 0, inclusive, format }: Check): ((x: number) => boolean) | undefined {

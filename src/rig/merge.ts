@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Cable, Charger, Stated, StatedBattery, StatedLoad, StatedSolar } from './rig.ts';
 
 /**
@@ -26,13 +27,21 @@ function patchLoad(old: StatedLoad, said: StatedLoad): StatedLoad {
   return { ...kept, ...said };
 }
 
-/** Loads: one of the same name is replaced, another joins. */
-function mergeLoads(old: readonly StatedLoad[], said: readonly StatedLoad[]): StatedLoad[] {
+/** Whether one name is the other with more said of it: "diesel heater" after "heater". */
+function isKindOf(a: string, b: string): boolean {
+  const [short = '', long = ''] = [a, b].map(singular).sort((x, y) => x.length - y.length);
+  return short !== '' && long.endsWith(` ${short}`);
+}
+
+/** Loads: one of the same name is replaced, another joins. What is changed for another kind of it is replaced too. */
+function mergeLoads(old: readonly StatedLoad[], said: readonly StatedLoad[], mode: MergeMode): StatedLoad[] {
   const merged = [...old];
   for (const load of said) {
-    const at = merged.findIndex(l => isSameName(l.name, load.name));
+    const named = merged.findIndex(l => isSameName(l.name, load.name));
+    const isOther = mode === 'change' && named < 0 && hasDraw(load);
+    const at = isOther ? merged.findIndex(l => isKindOf(l.name, load.name)) : named;
     if (at < 0) merged.push(load);
-    else merged[at] = patchLoad(merged[at]!, load);
+    else merged[at] = patchLoad(present(merged[at]), load);
   }
   return merged;
 }
@@ -55,10 +64,13 @@ export function mergeBatteries(
   }
   if (said.length > 1) return [...said];
   const [{ count, ...rest }] = said as [StatedBattery];
-  // "Two of those" says how many; a bare "lithium" doesn't say one.
-  const patch = count !== undefined && count > 1 && old.length === 1 ? { ...rest, count } : rest;
+  // "Two of those" says how many, "what if only one" too; a bare "lithium" doesn't say one.
+  const least = mode === 'change' ? 1 : 2;
+  const patch = count !== undefined && count >= least && old.length === 1 ? { ...rest, count } : rest;
   return old.map(b =>
-    isStarter(b) === isStarter(said[0]!) || said[0]!.role === undefined ? { ...b, ...patch } : b,
+    isStarter(b) === isStarter(present(said[0])) || present(said[0]).role === undefined
+      ? { ...b, ...patch }
+      : b,
   );
 }
 
@@ -71,7 +83,7 @@ export function mergeSolar(
   if (old.length === 0) return [...said];
   if (said.every(s => s.powerW !== undefined)) {
     if (mode === 'add') return [...old, ...said];
-    const controller = old[0]!.controller;
+    const controller = present(old[0]).controller;
     return said.map(s => (controller && !s.controller ? { ...s, controller } : s));
   }
   const [patch = {}] = said.filter(s => s.controller ?? s.openCircuitV ?? s.count);
@@ -93,7 +105,7 @@ function mergeChargers(old: readonly Charger[], said: readonly Charger[]): Charg
     else {
       const hasRating = charger.currentA !== undefined || charger.powerW !== undefined;
       merged[at] = {
-        ...(hasRating ? without(merged[at]!, ['currentA', 'powerW']) : merged[at]!),
+        ...(hasRating ? without(present(merged[at]), ['currentA', 'powerW']) : present(merged[at])),
         ...charger,
       };
     }
@@ -119,7 +131,7 @@ const twoWays = [
 export function mergeFacts(old: Stated, said: Stated, mode: MergeMode = 'state'): Stated {
   const merged: Stated = { ...old, ...said };
   if (said.loads) {
-    merged.loads = mergeLoads(old.loads ?? [], said.loads);
+    merged.loads = mergeLoads(old.loads ?? [], said.loads, mode);
     if (said.dailyUseAh === undefined) delete merged.dailyUseAh;
     if (said.dailyUseWh === undefined) delete merged.dailyUseWh;
   } else if (said.dailyUseAh !== undefined || said.dailyUseWh !== undefined) {

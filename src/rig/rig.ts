@@ -42,7 +42,7 @@ export const loadSchema = z.strictObject({
   /** Inside, L, of a thing that cools. */
   volumeL: z.number().min(2).max(2000).optional(),
   /** How a thing that cools is built, where the words tell it. */
-  build: z.enum(['household', 'three-way']).optional(),
+  build: z.enum(['household', 'three-way', 'thermoelectric']).optional(),
 });
 export type StatedLoad = z.infer<typeof loadSchema>;
 /** A load ready for the engine. */
@@ -54,6 +54,8 @@ export const batterySchema = z.strictObject({
   energyWh: amount.optional(),
   chemistry: z.enum(chemistries).optional(),
   voltageV: amount.optional(),
+  /** Its Ah are at the volts of one lithium cell, as a power bank's mAh are. */
+  isOfCell: z.boolean().optional(),
   stateOfChargePercent: z.number().min(0).max(100).optional(),
   role: z.enum(['house', 'starter']).optional(),
   ageYears: z.number().min(0).max(60).optional(),

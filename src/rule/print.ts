@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Rule } from './rule.ts';
 import type { Step } from './trace.ts';
 import { callOf, operatorSigns, type Tree } from './tree.ts';
@@ -46,7 +47,7 @@ function isArithmetic(tree: Tree): boolean {
 }
 
 /** What a symbol means, short: what stands before a colon or a semicolon. */
-const meaningOf = (says: string): string => says.split(/[:;]/, 1)[0]!;
+const meaningOf = (says: string): string => present(says.split(/[:;]/, 1)[0]);
 
 /**
  * A step in words: what the rule says, and the numbers with their units, each with what it means: "How long it lasts is

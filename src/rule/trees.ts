@@ -1,4 +1,5 @@
 import { createRequire } from 'node:module';
+import { present } from '#basics/present.ts';
 import type { Tree } from './tree.ts';
 import stored from './trees.json' with { type: 'json' };
 
@@ -11,7 +12,7 @@ const load = createRequire(import.meta.url);
  * formula that isn't stored yet is parsed on the spot, where mathjs is there for development.
  */
 export function treeOf(name: string, formula: string, symbols: readonly string[]): Tree {
-  if (Object.hasOwn(trees, formula)) return trees[formula]!;
+  if (Object.hasOwn(trees, formula)) return present(trees[formula]);
   const { parseFormula } = load('./parse.ts') as typeof import('./parse.ts');
   return parseFormula(name, formula, symbols);
 }

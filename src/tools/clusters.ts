@@ -1,4 +1,5 @@
 import { writeFileSync } from 'node:fs';
+import { present } from '#basics/present.ts';
 import { packClusters } from '#language/words/clusters.ts';
 import { kMeans, normalise } from './clusters/k-means.ts';
 import { readVectors } from './clusters/vectors.ts';
@@ -28,15 +29,19 @@ const vectors = readVectors(file, size);
 const chosen = new Set([...vectors.keys()].filter(isPlain).slice(0, commonest));
 for (const word of uses.keys()) if (vectors.has(word)) chosen.add(word);
 const words = [...chosen].sort();
-const rows = Float32Array.from(words.flatMap(word => vectors.get(word)!));
+const rows = Float32Array.from(words.flatMap(word => present(vectors.get(word))));
 normalise(rows, size);
 // What our messages say pulls more, so that the clusters are about our talk.
-const weights = words.map(word => (uses.has(word) ? 4 + Math.min(10, Math.log2(uses.get(word)! + 1)) : 1));
-const isOurs = (row: number): boolean => uses.has(words[row]!);
+const weights = words.map(word =>
+  uses.has(word) ? 4 + Math.min(10, Math.log2(present(uses.get(word)) + 1)) : 1,
+);
+const isOurs = (row: number): boolean => uses.has(present(words[row]));
 const of = (clusters: number): Int32Array =>
   kMeans(rows, size, weights, isOurs, { clusters, rounds: 12, seed: 4242 });
 const [fine, coarse] = [of(512), of(64)];
-const packed = packClusters(new Map(words.map((word, i) => [word, fine[i]! * 64 + coarse[i]!])));
+const packed = packClusters(
+  new Map(words.map((word, i) => [word, present(fine[i]) * 64 + present(coarse[i])])),
+);
 const path = new URL('../language/words/clusters.json', import.meta.url);
 writeFileSync(path, `${JSON.stringify(packed)}\n`);
 console.log(

@@ -1,6 +1,7 @@
 import { readFile, writeFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { join, resolve } from 'node:path';
+import { present } from '#basics/present.ts';
 import { subsets } from './fonts/scripts.ts';
 import { type Advances, advancesOf } from './fonts/ttf.ts';
 
@@ -31,7 +32,7 @@ function runsOf(
     else runs.push({ from: code, widths: [width] });
   }
   return runs.map(({ from, widths }) =>
-    new Set(widths).size === 1 ? [from, widths[0]!, from + widths.length - 1] : [from, widths],
+    new Set(widths).size === 1 ? [from, present(widths[0]), from + widths.length - 1] : [from, widths],
   );
 }
 

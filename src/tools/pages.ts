@@ -1,4 +1,5 @@
 import { globSync, readFileSync } from 'node:fs';
+import { present } from '#basics/present.ts';
 import { appliances } from '#catalog/appliances-table.ts';
 import { intents } from '#intents';
 import { parseFormula } from '#rule/parse.ts';
@@ -82,7 +83,7 @@ async function method(): Promise<string> {
     'the working shown in a chat and its line here. A table shows a likely value with its plausible ends by slashes.',
     '',
   ];
-  const rooms = globSync('src/engine/*/', { cwd: root }).map(path => path.split(/[\\/]/)[2]!);
+  const rooms = globSync('src/engine/*/', { cwd: root }).map(path => present(path.split(/[\\/]/)[2]));
   const at = (room: string) => (order.includes(room) ? order.indexOf(room) : order.length);
   for (const room of rooms.sort((a, b) => at(a) - at(b) || a.localeCompare(b))) {
     const paths = globSync(`src/engine/${room}/*{rules,tables}.ts`, { cwd: root }).sort();
@@ -97,7 +98,8 @@ async function method(): Promise<string> {
       if (path.endsWith('tables.ts'))
         sections.push(...exported.flatMap(([name, value]) => tableSection(name, value, path)));
     }
-    if (sections.length > 0) lines.push(`## ${room[0]!.toUpperCase()}${room.slice(1)}`, '', ...sections);
+    if (sections.length > 0)
+      lines.push(`## ${present(room[0]).toUpperCase()}${room.slice(1)}`, '', ...sections);
   }
   const path = 'src/catalog/appliances-table.ts';
   // The many ways to spell a name are for reading alone.

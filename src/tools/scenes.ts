@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { scenes } from './scenes/script.ts';
 import { Group, type Seen } from './scenes/telegram.ts';
 
@@ -45,7 +46,7 @@ async function play(): Promise<Transcript> {
       if (picture !== undefined) {
         const file = `scenes/${i + 1}-${Object.keys(pictures).filter(name => name.includes(`/${i + 1}-`)).length + 1}.png`;
         pictures[`docs/${file}`] = picture;
-        image = `> ![${nameless(text.split('\n')[0]!)}](${file})\n>\n`;
+        image = `> ![${nameless(present(text.split('\n')[0]))}](${file})\n>\n`;
       }
       const how = seen.isEdit
         ? ' (in the same place)'

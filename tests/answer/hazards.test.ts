@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { emergencyText, forbidden, hazardAnswer, hazardAnswers, warningLines } from '#answer/hazards.ts';
+import { present } from '#basics/present.ts';
 import { hazardTable } from '#language/hazards/hazard-table.ts';
 import { emergencies, hazardCodes } from '#rig/hazard-codes.ts';
 
@@ -27,7 +28,7 @@ describe.for([...hazardAnswers])('$code', answer => {
 });
 
 test('an emergency is what to do now, then whom to call', () => {
-  const lines = emergencyText(['over-current', 'carbon-monoxide'])!.split('\n');
+  const lines = present(emergencyText(['over-current', 'carbon-monoxide'])).split('\n');
   expect(lines[0]).toMatch(/out into fresh air now/);
   expect(lines[1]).toMatch(/emergency number/);
   expect(emergencyText(['over-current'])).toBeUndefined();

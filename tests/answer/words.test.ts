@@ -1,12 +1,13 @@
 import { expect, test } from 'vitest';
 import { english } from '#answer/speech.ts';
+import { present } from '#basics/present.ts';
 import { files, read } from '../house/source.ts';
 
 /** The keys and sentences that code says: `say('key', 'text'`, in one line or two. */
 const said = (paths: readonly string[]): (readonly [key: string, text: string])[] =>
   paths.flatMap(path =>
     [...read(path).matchAll(/\bsay\(\s*'([^']+)',\s*(?:'((?:[^'\\]|\\.)*)'|"((?:[^"\\]|\\.)*)")/g)].map(
-      ([, key, single, double]) => [key!, single ?? double!] as const,
+      ([, key, single, double]) => [present(key), single ?? present(double)] as const,
     ),
   );
 

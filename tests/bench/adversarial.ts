@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { read } from '#language/reading.ts';
 import { filled, pieces } from './corpus.ts';
 import { cpuMs, keep, median, round, type Section, times } from './measure.ts';
@@ -19,8 +20,8 @@ export function adversarialTexts(count = many): readonly string[] {
   const next = numbers(16);
   const all = Object.values(pieces).filter(piece => piece.length < 200);
   return Array.from({ length: count }, (_, i) => {
-    if (i < all.length) return all[i]!;
-    const parts = Array.from({ length: 2 + next(4) }, () => all[next(all.length)]!);
+    if (i < all.length) return present(all[i]);
+    const parts = Array.from({ length: 2 + next(4) }, () => present(all[next(all.length)]));
     return `${parts.join([' ', ', ', '. ', '', '\n', ' and '][next(6)])}${[' ', ', ', '? ', ''][next(4)]}`;
   });
 }

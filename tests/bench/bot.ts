@@ -2,6 +2,7 @@ import { type ChildProcess, execFileSync, spawn } from 'node:child_process';
 import { mkdtempSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { present } from '#basics/present.ts';
 import { read, root } from '../house/source.ts';
 import { type FloodApi, floodApi } from './flood-api.ts';
 import { median, quantile, round, type Section, times } from './measure.ts';
@@ -26,9 +27,9 @@ export interface Running {
 
 /** CPU time of a process so far, s (Linux: its ticks are hundredths). */
 function cpuSec(pid: number): number {
-  const fields = execFileSync('cat', [`/proc/${pid}/stat`], { encoding: 'utf8' })
-    .split(') ')[1]!
-    .split(' ');
+  const fields = present(
+    execFileSync('cat', [`/proc/${pid}/stat`], { encoding: 'utf8' }).split(') ')[1],
+  ).split(' ');
   return (Number(fields[11]) + Number(fields[12])) / 100;
 }
 /** Resident memory of a process, MB. */
@@ -69,13 +70,13 @@ let nextChat = 1;
 
 /** Puts messages of new chats up at once and waits for the answers. @returns answers a second, CPU ms each */
 async function ask(bot: Running, count: number): Promise<{ perSec: number; cpuMs: number }> {
-  const [began, cpu] = [performance.now(), cpuSec(bot.child.pid!)];
+  const [began, cpu] = [performance.now(), cpuSec(present(bot.child.pid))];
   bot.api.ask(count, nextChat);
   nextChat += count;
   bot.asked += count;
   await bot.api.answered(bot.asked);
   const seconds = (performance.now() - began) / 1000;
-  return { perSec: count / seconds, cpuMs: ((cpuSec(bot.child.pid!) - cpu) * 1000) / count };
+  return { perSec: count / seconds, cpuMs: ((cpuSec(present(bot.child.pid)) - cpu) * 1000) / count };
 }
 
 /** One message every 10 ms for so many seconds. @returns the 99th percentile of the time to the answer, ms */
@@ -106,7 +107,7 @@ export async function wholeBot(rounds = 5): Promise<Section> {
   };
   try {
     await wait(restMs);
-    const idleMb = residentMb(bots.ours.child.pid!);
+    const idleMb = residentMb(present(bots.ours.child.pid));
     for (let i = 0; i < rounds; i++)
       for (const name of ['ours', 'bare'] as const)
         runs[name].push({ ...(await ask(bots[name], 1500)), ...(await steady(bots[name], 2)) });
@@ -120,7 +121,7 @@ export async function wholeBot(rounds = 5): Promise<Section> {
     for (let left = chatsForMemory - bots.ours.asked; left > 0; left -= 5000)
       await ask(bots.ours, Math.min(left, 5000));
     await wait(restMs);
-    const fullMb = residentMb(bots.ours.child.pid!);
+    const fullMb = residentMb(present(bots.ours.child.pid));
     const fileMb = statSync(join(bots.ours.folder, 'memory.db')).size / 1e6;
     const of = (name: Name, what: 'perSec' | 'cpuMs' | 'p50' | 'p99') =>
       median(runs[name].map(run => run[what]));

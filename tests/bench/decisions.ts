@@ -1,4 +1,5 @@
 import { readFileSync, writeFileSync } from 'node:fs';
+import { present } from '#basics/present.ts';
 import { decide } from '#language/decide/decide.ts';
 import type { TalkContext } from '#language/decide/frame.ts';
 import { shippedModel } from '#language/decide/weights.ts';
@@ -27,13 +28,13 @@ function texts(): string[] {
       .flatMap(line => (JSON.parse(line) as { wordings: string[] }).wordings),
   );
   const step = all.length / most;
-  const some = Array.from({ length: most }, (_, i) => all[Math.floor(i * step)]!);
+  const some = Array.from({ length: most }, (_, i) => present(all[Math.floor(i * step)]));
   return [...some, ...Object.values(pieces).map(piece => filled(piece, 90))];
 }
 
 /** What is decided of a message, but for what only explains it. */
 function decisionOf(text: string, i: number): unknown {
-  const context = talks[i % 5 < 3 ? 0 : (i % 5) - 2]!;
+  const context = present(talks[i % 5 < 3 ? 0 : (i % 5) - 2]);
   const { options, recognised, cues, ...rest } = readMessage(text, context);
   const { certainty, signs, hazards } = decide(shippedModel(), recognised.mentions, context, text);
   return {
@@ -72,16 +73,16 @@ function differences(a: unknown, b: unknown, path: string): string[] {
 type Told = { text: string; options: { probability: number }[] };
 const now = texts().map((text, i) => JSON.parse(JSON.stringify(decisionOf(text, i))) as Told);
 const [first, second] = process.argv.slice(2);
-if (first === '--write') writeFileSync(second!, JSON.stringify(now));
+if (first === '--write') writeFileSync(present(second), JSON.stringify(now));
 else {
-  const before = JSON.parse(readFileSync(first!, 'utf8')) as Told[];
+  const before = JSON.parse(readFileSync(present(first), 'utf8')) as Told[];
   const likely = (told: Told): Told => ({
     ...told,
     options: told.options.filter(o => o.probability > least),
   });
   let changed = 0;
   now.forEach((told, i) => {
-    const found = differences(likely(before[i]!), likely(told), '');
+    const found = differences(likely(present(before[i])), likely(told), '');
     if (found.length === 0) return;
     changed++;
     if (changed <= 10) console.log(JSON.stringify(told.text), found.slice(0, 4));

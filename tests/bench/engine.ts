@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { bankOf } from '#engine/battery/bank.ts';
 import { choosePair } from '#engine/cable/choose.ts';
 import { conductorAssumptions } from '#engine/cable/conductor.ts';
@@ -8,7 +9,7 @@ import { dailyYield, hourlyShares } from '#engine/solar/model.ts';
 import { simulate, type Trip, tripAssumptions } from '#engine/trip/model.ts';
 import { keep, median, round, type Section, timed } from './measure.ts';
 
-const bank = bankOf([{ count: 1, capacityAh: 120, chemistry: 'agm' }])!;
+const bank = present(bankOf([{ count: 1, capacityAh: 120, chemistry: 'agm' }]));
 const fortnight: Trip = {
   bank,
   use: {

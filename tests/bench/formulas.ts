@@ -1,4 +1,5 @@
 import { all, create } from 'mathjs';
+import { present } from '#basics/present.ts';
 import { rules } from '../rules/all.ts';
 import { unitsOfRules } from '../rules/units.ts';
 import { interleaved, keep, round, type Section, times } from './measure.ts';
@@ -7,7 +8,7 @@ const count = 2000;
 
 /** Formulas as plain functions, beside mathjs's own ways to evaluate the same text. */
 export function formulas(): Section {
-  const math = create(all!, { predictable: true });
+  const math = create(present(all), { predictable: true });
   const list = rules.map(({ rule }) => {
     const inputs = Object.fromEntries(
       Object.entries(rule.symbols).map(([name, { unit }]) => {

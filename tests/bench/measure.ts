@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 /** One line of the report: what, measured, against what, and whether the goal is met (absent: no goal). */
 export interface Line {
   readonly what: string;
@@ -17,7 +18,7 @@ export function quantile(values: readonly number[], share: number): number {
   const sorted = [...values].sort((a, b) => a - b);
   const at = (sorted.length - 1) * share;
   const low = Math.floor(at);
-  return sorted[low]! + (sorted[Math.ceil(at)]! - sorted[low]!) * (at - low);
+  return present(sorted[low]) + (present(sorted[Math.ceil(at)]) - present(sorted[low])) * (at - low);
 }
 
 /** Milliseconds that a piece of work takes. */

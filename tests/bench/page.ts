@@ -1,13 +1,14 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { cpus, loadavg } from 'node:os';
+import { present } from '#basics/present.ts';
 import type { Section } from './measure.ts';
 
 const file = (name: string): URL => new URL(`../../docs/${name}`, import.meta.url);
 
 /** Where it was measured, and how busy that was: more than its cores means that figures are too low. */
 export const where = (began: readonly number[]): string =>
-  `Node ${process.versions.node}, ${cpus().length} cores; load at the start ${began[0]!.toFixed(1)}, at the end ` +
-  `${loadavg()[0]!.toFixed(1)} (quiet: well below the cores).`;
+  `Node ${process.versions.node}, ${cpus().length} cores; load at the start ${present(began[0]).toFixed(1)}, at the end ` +
+  `${present(loadavg()[0]).toFixed(1)} (quiet: well below the cores).`;
 
 const table = ({ title, lines }: Section, how: string): string =>
   [
@@ -36,7 +37,7 @@ export function writePage(done: readonly Section[], began = loadavg()): void {
     old
       .split(/^(?=## )/m)
       .slice(1)
-      .map(part => [part.split('\n', 1)[0]!.slice(3), part.trimEnd()]),
+      .map(part => [present(part.split('\n', 1)[0]).slice(3), part.trimEnd()]),
   );
   const how = where(began);
   for (const section of done) parts.set(section.title, table(section, how));

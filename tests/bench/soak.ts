@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { residentMb, start, startWords } from './bot.ts';
 import { round, type Section } from './measure.ts';
 import { mixed } from './mixed.ts';
@@ -41,7 +42,7 @@ export function slopeOf(points: readonly (readonly [x: number, y: number])[]): n
 export async function soak(minutes = 10): Promise<Section> {
   const bot = await start(startWords);
   const { api } = bot;
-  const pid = bot.child.pid!;
+  const pid = present(bot.child.pid);
   const all = Array.from({ length: chats }, (_, i): Chat => {
     return { id: firstChat + i, lastId: 0, question: 0, answer: 0, isAsked: false, isEdited: false };
   });
@@ -102,7 +103,7 @@ export async function soak(minutes = 10): Promise<Section> {
     for (let turn = 0; performance.now() - began < minutes * 60_000; turn++) {
       const late = began + turn * everyMs - performance.now();
       if (late > 0) await wait(late);
-      act(all[turn % chats]!, turn);
+      act(present(all[turn % chats]), turn);
     }
     const isDone = (): boolean => presses.size === 0 && all.every(chat => !chat.isAsked && !chat.isEdited);
     for (let i = 0; i < 120 && !isDone(); i++) await wait(500);

@@ -2,6 +2,7 @@ import { execFileSync, spawn } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { present } from '#basics/present.ts';
 import { read, root } from '../house/source.ts';
 import { fakeApi } from './fake-api.ts';
 import { median, round, type Section, times } from './measure.ts';
@@ -44,7 +45,7 @@ async function once(words: readonly string[]): Promise<{ ms: number; mb: number 
     late.catch(() => {});
     const ms = (await Promise.race([api.firstSent, failed, late])) - began;
     await wait(2500);
-    return { ms, mb: residentMb(child.pid!) };
+    return { ms, mb: residentMb(present(child.pid)) };
   } finally {
     child.kill('SIGTERM');
     await Promise.race([exit, wait(4000).then(() => child.kill('SIGKILL'))]);

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { intentNames } from '#answer/answer.ts';
+import { present } from '#basics/present.ts';
 import { cases, judge, play, scoreOf } from './score.ts';
 
 /** What the score must not fall below, and how many may be answered with a figure of another question. Raise the first and lower the second as they get better; see README.md. */
@@ -34,6 +35,6 @@ test('few cases are answered with a figure of another question', () => {
     const isConfident = answer.intent !== 'unclear' && Object.keys(answer.figures).length > 0;
     return isConfident && (judge(one, answer).intent?.length ?? 0) > 0;
   });
-  const names = wrong.map(one => `${one.id} ${one.turns.at(-1)!.text}`);
+  const names = wrong.map(one => `${one.id} ${present(one.turns.at(-1)).text}`);
   expect(wrong.length, names.join('\n')).toBeLessThanOrEqual(mostOfAnotherQuestion);
 });

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { Answer } from '#answer/answer.ts';
+import { present } from '#basics/present.ts';
 import { converse } from '#conversation/converse.ts';
 import { emptyMemory } from '#conversation/memory.ts';
 import { files, read } from '../house/source.ts';
@@ -49,7 +50,7 @@ export function play(turns: Case['turns']): Answer {
   let answer: Answer | undefined;
   for (const { from, text, at = '2026-01-15T09:00:00Z' } of turns)
     ({ memory, answer } = converse(memory, { chat: 'c', from, text, at: new Date(at), kind: 'group' }));
-  return answer!;
+  return present(answer);
 }
 
 /** Holds an answer against what its case expects. */
@@ -103,7 +104,10 @@ export function scoreOf(list: readonly Case[]): Score {
     }
     counts.whole.asked++;
     if (problems.length === 0) counts.whole.right++;
-    else failures.push(`${one.id} ${JSON.stringify(one.turns.at(-1)!.text)}\n    ${problems.join('\n    ')}`);
+    else
+      failures.push(
+        `${one.id} ${JSON.stringify(present(one.turns.at(-1)).text)}\n    ${problems.join('\n    ')}`,
+      );
   }
   const shares = Object.fromEntries(
     Object.entries(counts).map(([part, { asked, right }]) => [part, asked === 0 ? 1 : right / asked]),

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { applianceOf, isAlwaysOn, supplyOf, things } from '#catalog/appliances.ts';
 import { appliances } from '#catalog/appliances-table.ts';
 import { gear } from '#catalog/gear-table.ts';
@@ -15,7 +16,7 @@ describe('the catalogue of what uses power', () => {
   });
 
   test('the hours of a kettle are those that its water takes', () => {
-    const { powerW, hoursPerDay } = applianceOf('kettle')!;
+    const { powerW, hoursPerDay } = present(applianceOf('kettle'));
     // 4,186 J a litre and kelvin, from 15 °C to the boil, 85 % of the heat in the water.
     for (const [i, litres] of [1, 2, 4].entries())
       expect(hoursPerDay[i]).toBeCloseTo((litres * 4186 * 85) / 3600 / 0.85 / powerW[1], 2);

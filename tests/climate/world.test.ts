@@ -1,6 +1,7 @@
 import { statSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { heightAt, landShare } from '#climate/heights.ts';
 import { type LatitudeMonth, latitudeMonth } from '#climate/latitude.ts';
 import { dayAndNight } from '#climate/temperature.ts';
@@ -52,9 +53,9 @@ describe('the shipped climate', () => {
 
   test('polar night is dark and polar day is not', () => {
     const tromso = climateAt(69.6, 19);
-    expect(tromso[11]!.sunKWhM2).toBe(0);
-    expect(tromso[5]!.sunKWhM2).toBeGreaterThan(3.5);
-    expect(climateAt(-78, 167)[5]!.sunKWhM2).toBe(0);
+    expect(present(tromso[11]).sunKWhM2).toBe(0);
+    expect(present(tromso[5]).sunKWhM2).toBeGreaterThan(3.5);
+    expect(present(climateAt(-78, 167)[5]).sunKWhM2).toBe(0);
   });
 });
 
@@ -74,17 +75,17 @@ describe('heights', () => {
     expect(landShare(-32.2, 148.6)).toBe(1);
     // Newcastle, New South Wales.
     expect(landShare(-32.9, 151.8)).toBeLessThan(1);
-    expect(heightAt(-32.9, 151.8)).toBeCloseTo(landHeightM(-32.9, 151.8)! / 3, 9);
+    expect(heightAt(-32.9, 151.8)).toBeCloseTo(present(landHeightM(-32.9, 151.8)) / 3, 9);
     expect(landHeightM(-40, -100)).toBeUndefined();
     expect(heightAt(-40, -100)).toBe(0);
   });
 
   test('a told height cools, 4.5 K a kilometre by day and 5 by night', () => {
-    const at = (heightM: number) => climateAt(-36.5, 148.3, heightM)[6]!;
+    const at = (heightM: number) => present(climateAt(-36.5, 148.3, heightM)[6]);
     expect(at(0).dayMaxC - at(2000).dayMaxC).toBeCloseTo(9, 6);
     expect(at(0).nightMinC - at(2000).nightMinC).toBeCloseTo(10, 6);
     // A ski town in July freezes at night.
-    expect(climateAt(-36.4, 148.4)[6]!.nightMinC).toBeLessThan(-2);
+    expect(present(climateAt(-36.4, 148.4)[6]).nightMinC).toBeLessThan(-2);
   });
 });
 

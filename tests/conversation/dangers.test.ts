@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import type { Answer } from '#answer/answer.ts';
 import { forbidden, hazardAnswer } from '#answer/hazards.ts';
+import { present } from '#basics/present.ts';
 import { converse } from '#conversation/converse.ts';
 import { emptyMemory } from '#conversation/memory.ts';
 import { inChatUnits } from '#quantity/chat-units.ts';
@@ -39,7 +40,7 @@ function answerTo({ before = [], from }: Group, text: string): Answer {
       kind: 'group',
       isBot: line.from === 'bot',
     }));
-  return answer!;
+  return present(answer);
 }
 
 const asked = groups.flatMap(group =>
@@ -58,7 +59,7 @@ test('the caution stands in the first three lines', () => {
   const misplaced = warned.filter(({ answer }) => {
     const top = answer.text.split('\n').slice(0, 3);
     return !answer.hazards.slice(0, 2).every(code => {
-      const isOwnNo = code === 'over-current' && top[0]!.startsWith('No');
+      const isOwnNo = code === 'over-current' && present(top[0]).startsWith('No');
       const isInEmergency = answer.intent === 'emergency';
       // A chat that speaks of °F is warned in °F.
       const { first } = hazardAnswer(code);
@@ -149,7 +150,7 @@ test('the matrix: 15 codes in 6 guises, with the first line of each, to be read 
   const rows = hazardCodes.flatMap(code =>
     guises[code].map(text => {
       const { last } = talk([`kim: ${text}`]);
-      return { code, text, seen: last.hazards, first: last.text.split('\n')[0]! };
+      return { code, text, seen: last.hazards, first: present(last.text.split('\n')[0]) };
     }),
   );
   console.log(

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { memorySchema } from '#conversation/memory.ts';
 import { type Turn, talk, value } from './talk.ts';
 
@@ -76,7 +77,7 @@ describe('a question with something missing', () => {
     const { answers, last } = talk(['bo: how long will my fridge last? it draws 1A', 'bo: 100ah agm']);
     // The question is known, what it lacks is asked for: no figure yet.
     expect(answers[0]).toMatchObject({ intent: 'run-time', verdict: null, figures: {} });
-    expect(answers[0]!.text).toContain('?');
+    expect(present(answers[0]).text).toContain('?');
     expect(last.intent).toBe('run-time');
     expect(value(last, 'runTime')).toBeCloseTo(50, 0);
   });
@@ -111,8 +112,8 @@ describe('rigs', () => {
       'ada: how long will mine last?',
       "ada: and how long will ben's rig last?",
     ]);
-    expect(value(answers[2]!, 'runTime')).toBeCloseTo(50, 0);
-    expect(value(answers[3]!, 'runTime')).toBeCloseTo(20, 0);
+    expect(value(present(answers[2]), 'runTime')).toBeCloseTo(50, 0);
+    expect(value(present(answers[3]), 'runTime')).toBeCloseTo(20, 0);
   });
 
   test('add, change, remove, show', () => {

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { converse } from '#conversation/converse.ts';
 import { hear } from '#conversation/hear.ts';
 import { emptyMemory, type Memory } from '#conversation/memory.ts';
@@ -31,7 +32,7 @@ describe('whose question', () => {
 
   test('a reply turns the question replied to, whosever it is', () => {
     const { memory } = talk([anns, bobs]);
-    const onto = memory.frames.find(frame => frame.from === 'ann')!;
+    const onto = present(memory.frames.find(frame => frame.from === 'ann'));
     const text = 'what if the battery is lithium';
     const { answer } = converse(memory, { chat: 'camp', from: 'bob', text, at, kind: 'group', onto });
     expect(value(answer, 'dailyUse')).toBeCloseTo(120, 0);
@@ -54,15 +55,15 @@ describe('a turn taken back', () => {
   const turn = 'ann: what if the battery is lithium' as const;
   test.each(['undo', 'oops, go back', 'put it back', 'scrap that'])('%s: the answer before it', text => {
     const { answers } = talk([anns, turn, `ann: ${text}`]);
-    expect(answers[2]!.figures).toEqual(answers[0]!.figures);
-    expect(answers[2]!.intent).toBe('run-time');
+    expect(present(answers[2]).figures).toEqual(present(answers[0]).figures);
+    expect(present(answers[2]).intent).toBe('run-time');
   });
   test('only by who made it', () => {
     expect(talk([anns, turn, 'bob: undo']).last.figures).toEqual({});
   });
   test('a rig told after it is put back first', () => {
     const { answers, memory } = talk([anns, turn, 'ann: my rig: 100Ah agm', 'ann: undo']);
-    expect(answers[3]!.intent).toBe('rig');
+    expect(present(answers[3]).intent).toBe('rig');
     expect(memory.rigs.ann).toBeUndefined();
   });
 });

@@ -1,11 +1,13 @@
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { asRead, withGearTold } from '#conversation/gear-told.ts';
 import { read } from '#language/reading.ts';
 import type { Stated } from '#rig/rig.ts';
 import { talk, value } from './talk.ts';
 
 const fridge: Stated = { loads: [{ name: 'fridge' }] };
-const told = (text: string, facts: Stated = fridge) => withGearTold(facts, read(text).recognised).loads![0]!;
+const told = (text: string, facts: Stated = fridge) =>
+  present(present(withGearTold(facts, read(text).recognised).loads)[0]);
 
 describe('what the words beside a fridge tell', () => {
   test.for<[text: string, want: object]>([
@@ -27,6 +29,12 @@ describe('what the words beside a fridge tell', () => {
     ['fridge on 12V', {}],
     ['3 way fridge', { build: 'three-way' }],
     ['two way radio and a fridge', {}],
+    ['thermoelectric fridge', { build: 'thermoelectric' }],
+    ['a peltier fridge, 4A', { build: 'thermoelectric' }],
+    ['fridge without a compressor', { build: 'thermoelectric' }],
+    ['12V fridge, no compressor', { build: 'thermoelectric' }],
+    ['compressor fridge', {}],
+    ['no solar, a fridge with a compressor', {}],
   ])('%s', ([text, want]) => {
     expect(told(text)).toEqual({ name: 'fridge', ...want });
   });
@@ -78,9 +86,34 @@ describe('how worn a battery is', () => {
   });
 });
 
+describe('whether the watts of a microwave go in', () => {
+  const isInput = (text: string, name = 'microwave') =>
+    told(text, { loads: [{ name, powerW: 1100 }] }).isInput ?? false;
+  test.for([
+    'microwave 1100W input',
+    'microwave, input 1100W',
+    'the microwave draws 1100W',
+    'microwave that pulls about 1100 watts',
+    'microwave, 1100W off the wall',
+    'the microwave takes 1.1kW from the socket',
+    'microwave, power consumption 1100W',
+    '700W microwave, its label says 1100W input',
+  ])('%s', text => expect(isInput(text)).toBe(true));
+  test.for([
+    '1100W microwave',
+    'microwave 1100 watts on a 2000W inverter',
+    'how much does a 1100W microwave draw',
+    '1100W microwave, lamp draws 20W',
+    'microwave 1100W, 1500W input from solar',
+  ])('not: %s', text => expect(isInput(text)).toBe(false));
+  test('of other things it says nothing new', () => {
+    expect(isInput('kettle draws 1100W', 'kettle')).toBe(false);
+  });
+});
+
 describe('an inverter left on', () => {
   const isOn = (text: string) =>
-    withGearTold({ inverter: { powerW: 1500 } }, read(text).recognised).inverter!.isLeftOn;
+    present(withGearTold({ inverter: { powerW: 1500 } }, read(text).recognised).inverter).isLeftOn;
   test.for([
     '1500W inverter left on',
     'inverter always on',
@@ -122,13 +155,25 @@ describe('in answers', () => {
       'ann: my rig: fridge 4A, 200Ah lithium',
       'ann: how long will my 60L fridge run',
     ]);
-    expect(memory.frames.at(-1)!.facts.loads).toEqual([{ name: 'fridge', volumeL: 60, currentA: 4 }]);
+    expect(present(memory.frames.at(-1)).facts.loads).toEqual([{ name: 'fridge', volumeL: 60, currentA: 4 }]);
   });
 
   test('a three-way fridge on 12 V is warned of', () => {
     const answer = ask('3 way fridge on 100Ah agm how long');
     expect(answer.text).toMatch(/heats all the time on 12 V/);
     expect(value(answer, 'runTime')).toBeLessThan(6);
+  });
+
+  test('without a compressor it draws all the time', () => {
+    const answer = ask('thermoelectric cool box 5A, 100Ah agm, how long');
+    expect(value(answer, 'dailyUse')).toBeCloseTo(120, 6);
+    expect(answer.understood.loads).toEqual([{ name: expect.any(String), currentA: 5 }]);
+  });
+
+  test('watts that go in are no output', () => {
+    const answer = ask('microwave 1000W input, 1500W inverter ok?');
+    expect(value(answer, 'acLoad')).toBe(1000);
+    expect(answer.understood.loads?.[0]).not.toHaveProperty('isInput');
   });
 
   test('an inverter left on costs its idle draw', () => {
@@ -145,7 +190,7 @@ describe('in answers', () => {
 
 test('as it was read: nothing is left of it', () => {
   const facts: Stated = {
-    loads: [{ name: 'fridge', volumeL: 80, build: 'household', powerW: 100 }],
+    loads: [{ name: 'fridge', volumeL: 80, build: 'household', powerW: 100, isInput: true }],
     inverter: { powerW: 1000, isLeftOn: true },
     durationH: 3,
   };

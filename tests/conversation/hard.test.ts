@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { converse } from '#conversation/converse.ts';
 import { emptyMemory, memorySchema } from '#conversation/memory.ts';
 
@@ -55,7 +56,7 @@ describe('what the bits have shown', () => {
       memory = done.memory;
       return done.answer;
     });
-    return answers.at(-1)!;
+    return present(answers.at(-1));
   };
 
   test('a refusal is not worked out when somebody asks why', () =>

@@ -1,4 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import type { Answer } from '#answer/answer.ts';
+import { present } from '#basics/present.ts';
 import type { Memory } from '#conversation/memory.ts';
 import { memorySchema } from '#conversation/memory.ts';
 import { readMemory, writeMemory } from '#memory/document.ts';
@@ -9,14 +11,14 @@ import { type Turn, talk, value } from './talk.ts';
 function told(lines: readonly (readonly [at: string, text: string])[], memory?: Memory) {
   let kept = memory;
   const texts: string[] = [];
-  let last = talk([], { memory: kept }).last;
+  let last: Answer | undefined;
   for (const [at, text] of lines) {
     const done = talk([`kim: ${text}` as Turn], { kind: 'private', memory: kept, at: `2026-01-${at}:00Z` });
     kept = done.memory;
     last = done.last;
     texts.push(done.last.text);
   }
-  return { memory: kept!, texts, last };
+  return { memory: present(kept), texts, last: present(last) };
 }
 
 const rig = ['15T17:00', 'my rig: 100Ah AGM, fridge 1.2A average'] as const;
@@ -56,7 +58,7 @@ describe('a rig learnt from its readings', () => {
     const other = told([['16T18:05', 'fridge 1.2A average, 100Ah AGM, how long will it last?']], {
       ...memory,
       frames: [],
-      rigs: { '': { ...memory.rigs['']!, loads: [{ name: 'fridge', currentA: 3 }] } },
+      rigs: { '': { ...present(memory.rigs['']), loads: [{ name: 'fridge', currentA: 3 }] } },
     }).last;
     expect(value(other, 'dailyUse')).toBeCloseTo(28.8, 6);
   });
@@ -73,8 +75,10 @@ describe('a rig learnt from its readings', () => {
   test('a reading that fits nothing is asked about, and the draw stays', () => {
     const odd = told([['16T20:00', 'battery is at 5%, how long have we got']], memory);
     expect(odd.last.text).toContain('fits nothing');
-    expect(odd.memory.learned!['']!.mean.slice(1)).toEqual(memory.learned!['']!.mean.slice(1));
-    expect(odd.memory.learned!['']!.odd).toBeDefined();
+    expect(present(present(odd.memory.learned)['']).mean.slice(1)).toEqual(
+      present(present(memory.learned)['']).mean.slice(1),
+    );
+    expect(present(present(odd.memory.learned)['']).odd).toBeDefined();
   });
 
   test('goes with the rig, and with all', () => {

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { converse } from '#conversation/converse.ts';
 import { emptyMemory, type Memory } from '#conversation/memory.ts';
 import { value } from './talk.ts';
@@ -14,7 +15,7 @@ function told(lines: readonly Line[]) {
     memory = done.memory;
     return done.answer;
   });
-  return { memory, last: answers.at(-1)!, answers };
+  return { memory, last: present(answers.at(-1)), answers };
 }
 
 const fridge: Line = [0, 'my rig: 100Ah AGM, fridge 1.2A average'];

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { type Turn, talk, value } from './talk.ts';
 
 /** One message in a private chat, in the evening (17:00) unless told. */
@@ -20,7 +21,7 @@ describe('a level at a clock time', () => {
     expect(answer.intent).toBe('charge-level');
     expect(Math.abs(value(answer, 'stateOfCharge') - percent)).toBeLessThan(3);
     expect(answer.verdict).toBe(verdict);
-    expect(answer.text.split('\n')[0]!.length).toBeLessThanOrEqual(100);
+    expect(present(answer.text.split('\n')[0]).length).toBeLessThanOrEqual(100);
   });
 
   test('the sun counts by day, and never fills it past full', () => {
@@ -58,7 +59,7 @@ describe('should I drive now', () => {
     expect(answer.intent).toBe('charge-time');
     expect(answer.verdict).toBe(verdict);
     expect(Math.abs(value(answer, 'runTime') - hours)).toBeLessThan(0.5);
-    expect(answer.text.split('\n')[0]!.length).toBeLessThanOrEqual(100);
+    expect(present(answer.text.split('\n')[0]).length).toBeLessThanOrEqual(100);
   });
 
   test('what it takes to see the morning is told', () => {

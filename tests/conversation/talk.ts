@@ -1,4 +1,5 @@
 import type { Answer } from '#answer/answer.ts';
+import { present } from '#basics/present.ts';
 import { converse } from '#conversation/converse.ts';
 import { emptyMemory, type Memory } from '#conversation/memory.ts';
 
@@ -25,7 +26,13 @@ export function talk(
     memory = done.memory;
     answers.push(done.answer);
   }
-  return { answers, last: answers.at(-1)!, memory };
+  return {
+    answers,
+    get last() {
+      return present(answers.at(-1), 'an answer: no turn was played');
+    },
+    memory,
+  };
 }
 
 /** A figure's number, for comparing. */

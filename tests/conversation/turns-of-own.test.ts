@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { answeringBack } from '#conversation/asked-back.ts';
 import { withoutDispute } from '#conversation/dispute.ts';
 import { type Heard, hear } from '#conversation/hear.ts';
@@ -21,7 +22,7 @@ const memory = (more: Partial<Memory>): Memory => ({ ...emptyMemory(), ...more }
 /** A message of which it isn't sure whether it is an argument. */
 function unsure(text: string, first: string, second: string): Heard {
   const heard = hear(emptyMemory(), says(text));
-  const option = { ...heard.options[0]!, stated: { loads: [{ powerW: 90 }] } };
+  const option = { ...present(heard.options[0]), stated: { loads: [{ powerW: 90 }] } };
   return {
     ...heard,
     intent: first,

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { converse } from '#conversation/converse.ts';
 import { hear } from '#conversation/hear.ts';
 import { interpret } from '#conversation/interpret.ts';
@@ -134,7 +135,7 @@ function changed(facts: Stated, path: ToldFact['path'], value: unknown): Stated 
   const copy = structuredClone(facts) as Record<string | number, never>;
   let inner: Record<string | number, never> = copy;
   for (const step of path.slice(0, -1)) inner = inner[step] as never;
-  const last = path.at(-1)!;
+  const last = present(path.at(-1));
   if (value !== undefined) inner[last] = value as never;
   else if (Array.isArray(inner)) inner.splice(last as number, 1);
   else delete inner[last];
@@ -175,7 +176,7 @@ test('over many messages: each fact told changes the answer, or is named', () =>
     const base = key(one.facts);
     expect(base).not.toBe('none');
     const start = onTheWay(one.facts);
-    const named = new Set(answer.unused!.map(({ fact }) => fact));
+    const named = new Set(present(answer.unused).map(({ fact }) => fact));
     for (const fact of toldFacts(one.heard.facts)) {
       const { path, value } = fact;
       facts++;
@@ -202,7 +203,8 @@ test('over many messages: each fact told changes the answer, or is named', () =>
         unsaid.push(name);
     }
     const isSaid =
-      answer.unused!.every(({ value }) => value === 0) || answer.text.includes('Not part of this sum');
+      present(answer.unused).every(({ value }) => value === 0) ||
+      answer.text.includes('Not part of this sum');
     if (!isSaid) unsaid.push(text);
   }
   expect({ missed, unsaid }).toEqual({ missed: [], unsaid: [] });

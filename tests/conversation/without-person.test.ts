@@ -13,7 +13,7 @@ const frame = (from: string, more: Partial<Frame> = {}): Frame => ({
   at,
   ...more,
 });
-const learned = {
+const learned: NonNullable<Memory['learned']>[string] = {
   at,
   mean: [0, 0, 0, 0, 0],
   cov: Array(15).fill(0),

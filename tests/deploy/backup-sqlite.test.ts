@@ -13,6 +13,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { DatabaseSync } from 'node:sqlite';
 import { afterEach, beforeEach, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { keySource } from '#memory/keys.ts';
 import { openSqlite, type SqliteStore } from '#memory/sqlite/store.ts';
 import { billabong, keyA, keyB, named } from '../memory/examples.ts';
@@ -100,8 +101,8 @@ test('while the bot writes without a pause, the copy is of one moment', async ()
     round++;
     const memory = { ...named('sam'), rigs: { sam: { dailyUseAh: round } } };
     // One after the other: in a copy of one moment "first" is ahead by one round at most.
-    const first = await bot.save('first', memory, revisions[0]!);
-    revisions = [first, await bot.save('second', memory, revisions[1]!)];
+    const first = await bot.save('first', memory, present(revisions[0]));
+    revisions = [first, await bot.save('second', memory, present(revisions[1]))];
   };
   await write();
   const roundBefore = round;
@@ -139,7 +140,7 @@ test('what was there is set aside whole', async () => {
   await run('restore.sh', 'copy.db', 'bot.db');
   const aside = readdirSync(folder).filter(name => /^bot\.db\.before-restore-\d{8}T\d{6}Z$/.test(name));
   expect(aside).toHaveLength(1);
-  expect(rows(aside[0]!)).toEqual(before);
+  expect(rows(present(aside[0]))).toEqual(before);
   expect(rows('bot.db')).not.toEqual(before);
 });
 

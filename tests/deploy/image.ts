@@ -12,6 +12,7 @@ import {
   symlinkSync,
 } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { present } from '#basics/present.ts';
 import { readDockerfile, type Stage, type Step } from './dockerfile.ts';
 import { root } from './script.ts';
 
@@ -52,7 +53,7 @@ export class Image {
     this.#folder = folder;
     if (isRoot) chmodSync(folder, 0o755);
     const stages = readDockerfile();
-    this.#final = stages.at(-1)!;
+    this.#final = present(stages.at(-1));
     for (const stage of stages) this.#build(stage);
   }
 
@@ -65,7 +66,7 @@ export class Image {
     let cwd = this.#folder;
     let user: SpawnOptions = {};
     for (const step of steps) {
-      if (step.keyword === 'WORKDIR') cwd = this.here(step.words[0]!);
+      if (step.keyword === 'WORKDIR') cwd = this.here(present(step.words[0]));
       if (step.keyword === 'USER') user = somebody;
       if (step.keyword === 'WORKDIR') mkdirSync(cwd, { recursive: true });
       if (step.keyword === 'COPY') this.#copy(step, cwd);
@@ -77,12 +78,12 @@ export class Image {
   #copy({ words, flags }: Step, cwd: string): void {
     // The stages share the folder: what one takes from another is there.
     if (flags.from !== undefined) return;
-    const [sources, target] = [words.slice(0, -1), words.at(-1)!];
+    const [sources, target] = [words.slice(0, -1), present(words.at(-1))];
     const ignored = ignoreLines();
     for (const path of filesBelow(sources).filter(path => isLetThrough(path, ignored))) {
-      const source = sources.find(one => path === one || path.startsWith(`${one}/`))!;
+      const source = present(sources.find(one => path === one || path.startsWith(`${one}/`)));
       // A folder's content goes into the target; a file goes under its own name.
-      const name = path === source ? path.split('/').at(-1)! : path.slice(source.length + 1);
+      const name = path === source ? present(path.split('/').at(-1)) : path.slice(source.length + 1);
       cpSync(join(root, path), join(cwd, target, name));
       this.copied.push(path);
     }
@@ -132,8 +133,8 @@ export class Image {
 
   /** Runs a command in the image with its own settings and those given. */
   start(command: readonly string[], env: Record<string, string> = {}): ChildProcess {
-    return spawn(command[0]!, command.slice(1), {
-      cwd: this.here(this.#final.last('WORKDIR').words[0]!),
+    return spawn(present(command[0]), command.slice(1), {
+      cwd: this.here(present(this.#final.last('WORKDIR').words[0])),
       env: { ...this.#env(this.#final.env), ...env },
       stdio: ['ignore', 'pipe', 'pipe'],
       ...somebody,

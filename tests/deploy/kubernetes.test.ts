@@ -6,6 +6,7 @@ import type { Ingress, NetworkPolicy } from 'kubernetes-types/networking/v1.d.ts
 import type { PodDisruptionBudget } from 'kubernetes-types/policy/v1.d.ts';
 import { expect, test } from 'vitest';
 import { parseAllDocuments } from 'yaml';
+import { present } from '#basics/present.ts';
 import { Health } from '#telegram/ops/health.ts';
 import { readConfig } from '../../src/config.ts';
 import { readDockerfile } from './dockerfile.ts';
@@ -21,9 +22,15 @@ const service = of<Service>('Service');
 const budget = of<PodDisruptionBudget>('PodDisruptionBudget');
 const ingress = of<Ingress>('Ingress');
 const policy = of<NetworkPolicy>('NetworkPolicy');
-const pod = deployment.spec!.template;
-const bot = pod.spec!.containers[0]!;
-const final = readDockerfile().at(-1)!;
+const deploymentSpec = present(deployment.spec, 'spec of the deployment');
+const serviceSpec = present(service.spec, 'spec of the service');
+const ingressSpec = present(ingress.spec, 'spec of the ingress');
+const policySpec = present(policy.spec, 'spec of the network policy');
+const pod = deploymentSpec.template;
+const podSpec = present(pod.spec, 'spec of the pod');
+const bot = present(podSpec.containers[0], 'container');
+const ports = present(bot.ports, 'ports of the bot');
+const final = present(readDockerfile().at(-1));
 
 /** Kinds and their published types: https://kubernetes.io/docs/reference/kubernetes-api/ */
 const types: Record<string, string> = {
@@ -75,66 +82,73 @@ test.each([
 });
 
 test('selectors, names and ports lead to what they mean', () => {
-  const { labels } = pod.metadata!;
+  const { labels } = present(pod.metadata);
   expect(labels).toEqual({ app: 'billywatt' });
-  expect(deployment.spec?.selector.matchLabels).toEqual(labels);
-  expect(service.spec?.selector).toEqual(labels);
+  expect(deploymentSpec.selector.matchLabels).toEqual(labels);
+  expect(serviceSpec.selector).toEqual(labels);
   expect(budget.spec?.selector?.matchLabels).toEqual(labels);
   expect(pod.spec?.topologySpreadConstraints?.[0]?.labelSelector?.matchLabels).toEqual(labels);
-  const [port] = service.spec!.ports!;
-  expect(bot.ports![0]).toEqual({ name: port!.targetPort, containerPort: expect.any(Number) });
-  const [rule] = ingress.spec!.rules!;
-  expect(rule!.http!.paths[0]!.backend.service).toEqual({
-    name: service.metadata!.name,
-    port: { name: port!.name },
+  const [port] = present(serviceSpec.ports);
+  expect(ports[0]).toEqual({
+    name: present(port).targetPort,
+    containerPort: expect.any(Number),
   });
-  expect(ingress.spec!.tls![0]!.hosts).toEqual([rule!.host]);
+  const [rule] = present(ingressSpec.rules);
+  expect(present(present(present(rule).http).paths[0]).backend.service).toEqual({
+    name: present(service.metadata).name,
+    port: { name: present(port).name },
+  });
+  expect(present(present(ingressSpec.tls)[0]).hosts).toEqual([present(rule).host]);
 });
 
 test('only the ingress reaches the webhook, and only who watches the numbers; out go names, TLS and the database', () => {
-  expect(policy.spec?.podSelector.matchLabels).toEqual(pod.metadata!.labels);
-  expect(policy.spec?.policyTypes).toEqual(['Ingress', 'Egress']);
-  const open = policy.spec!.ingress!.map(({ from, ports }) => [from!.length, ports!.map(one => one.port)]);
+  expect(policySpec.podSelector.matchLabels).toEqual(present(pod.metadata).labels);
+  expect(policySpec.policyTypes).toEqual(['Ingress', 'Egress']);
+  const open = present(policySpec.ingress).map(({ from, ports }) => [
+    present(from).length,
+    present(ports).map(one => one.port),
+  ]);
   expect(open).toEqual([
     [1, ['http']],
     [1, ['metrics']],
   ]);
-  const known = bot.ports!.map(({ name }) => name);
-  for (const one of policy.spec!.ingress!.flatMap(rule => rule.ports!)) expect(known).toContain(one.port);
+  const known = ports.map(({ name }) => name);
+  for (const one of present(policySpec.ingress).flatMap(rule => present(rule.ports)))
+    expect(known).toContain(one.port);
   // The service, and so the ingress, knows nothing of the numbers.
-  expect(service.spec!.ports!.map(one => one.targetPort)).toEqual(['http']);
-  expect(new Set(policy.spec!.egress!.flatMap(rule => rule.ports!.map(one => one.port)))).toEqual(
-    new Set([53, 443, 5432]),
-  );
+  expect(present(serviceSpec.ports).map(one => one.targetPort)).toEqual(['http']);
+  expect(
+    new Set(present(policySpec.egress).flatMap(rule => present(rule.ports).map(one => one.port))),
+  ).toEqual(new Set([53, 443, 5432]));
 });
 
 test('the ingress hears of an end before it comes, and answers still have their time', () => {
-  const { sleep } = bot.lifecycle!.preStop!;
-  const graceMs = pod.spec!.terminationGracePeriodSeconds! * 1000;
-  expect(sleep!.seconds).toBeGreaterThanOrEqual(5);
-  expect(graceMs - sleep!.seconds * 1000).toBeGreaterThan(stopTakesMs);
+  const { sleep } = present(present(bot.lifecycle).preStop);
+  const graceMs = present(podSpec.terminationGracePeriodSeconds) * 1000;
+  expect(present(sleep).seconds).toBeGreaterThanOrEqual(5);
+  expect(graceMs - present(sleep).seconds * 1000).toBeGreaterThan(stopTakesMs);
 });
 
 test('the webhook’s address is what the ingress lets through, and that alone', () => {
-  const { host, http } = ingress.spec!.rules![0]!;
-  const address = new URL(bot.env!.find(one => one.name === 'WEBHOOK_URL')!.value!);
-  expect(ingress.spec!.rules).toHaveLength(1);
-  expect(http!.paths).toHaveLength(1);
-  expect(http!.paths[0]).toMatchObject({ path: address.pathname, pathType: 'Exact' });
+  const { host, http } = present(present(ingressSpec.rules)[0]);
+  const address = new URL(present(present(present(bot.env).find(one => one.name === 'WEBHOOK_URL')).value));
+  expect(ingressSpec.rules).toHaveLength(1);
+  expect(present(http).paths).toHaveLength(1);
+  expect(present(http).paths[0]).toMatchObject({ path: address.pathname, pathType: 'Exact' });
   expect([address.protocol, address.host]).toEqual(['https:', host]);
 });
 
 test('the settings are ones the program reads, and good once the secret is filled in', () => {
-  const secret = /create secret generic (\S+)/.exec(text)![1]!;
+  const secret = present(present(/create secret generic (\S+)/.exec(text))[1]);
   expect(bot.envFrom).toEqual([{ secretRef: { name: secret } }]);
-  const inSecret = [...text.matchAll(/--from-literal=(\w+)=/g)].map(([, name]) => name!);
-  const own = bot.env!.map(({ name, value }) => [name, value!] as const);
+  const inSecret = [...text.matchAll(/--from-literal=(\w+)=/g)].map(([, name]) => present(name));
+  const own = present(bot.env).map(({ name, value }) => [name, present(value)] as const);
   const names = [...inSecret, ...own.map(([name]) => name)];
   expect(names.filter(name => !isSetting(name))).toEqual([]);
   expect(new Set(names).size).toBe(names.length);
-  const secrets = inSecret.map(name => [name, filledIn[name]!] as const);
+  const secrets = inSecret.map(name => [name, present(filledIn[name])] as const);
   const config = readConfig(Object.fromEntries([...secrets, ...own]), '/nonexistent/.env');
-  expect(config.PORT).toBe(bot.ports![0]!.containerPort);
+  expect(config.PORT).toBe(present(ports[0]).containerPort);
   expect(config.WEBHOOK_SECRET).toBeDefined();
   expect(config.MEMORY_KEY).toBeDefined();
   expect(text).not.toMatch(/\d{8,}:[\w-]{30,}|:\/\/\w+:\w+@/);
@@ -143,11 +157,11 @@ test('the settings are ones the program reads, and good once the secret is fille
 test('the probes ask what the program answers, on its port', async () => {
   const health = new Health({ now: () => 0 });
   for (const probe of [bot.readinessProbe, bot.livenessProbe, bot.startupProbe]) {
-    expect(probe!.httpGet!.port).toBe(bot.ports![0]!.name);
-    expect(health.probe({ method: 'GET', url: probe!.httpGet!.path } as never)).toBeDefined();
+    expect(present(present(probe).httpGet).port).toBe(present(ports[0]).name);
+    expect(health.probe({ method: 'GET', url: present(present(probe).httpGet).path } as never)).toBeDefined();
   }
   // Alive however Telegram or the database is: else an outage there would start all instances anew.
-  const { path: url } = bot.livenessProbe!.httpGet!;
+  const { path: url } = present(present(bot.livenessProbe).httpGet);
   expect(await health.probe({ method: 'GET', url } as never)).toMatchObject({ status: 200 });
 });
 
@@ -157,19 +171,19 @@ test('it runs as an ordinary user, sees nothing of the cluster, and can write to
     securityContext: { runAsNonRoot: true, seccompProfile: { type: 'RuntimeDefault' } },
   });
   // The user "node" of Node's official images: https://github.com/nodejs/docker-node
-  expect([final.last('USER').text, pod.spec!.securityContext!.runAsUser]).toEqual(['node', 1000]);
+  expect([final.last('USER').text, present(podSpec.securityContext).runAsUser]).toEqual(['node', 1000]);
   expect(bot.securityContext).toEqual({
     allowPrivilegeEscalation: false,
     readOnlyRootFilesystem: true,
     capabilities: { drop: ['ALL'] },
   });
-  expect(bot.volumeMounts).toEqual([{ name: pod.spec!.volumes![0]!.name, mountPath: '/tmp' }]);
+  expect(bot.volumeMounts).toEqual([{ name: present(present(podSpec.volumes)[0]).name, mountPath: '/tmp' }]);
   expect(bot.resources?.requests).toEqual({ cpu: expect.any(String), memory: expect.any(String) });
   expect(bot.resources?.limits?.memory).toEqual(expect.any(String));
 });
 
 test('a stop is waited for longer than the program takes, and one instance may always be away', () => {
-  expect(pod.spec!.terminationGracePeriodSeconds! * 1000).toBeGreaterThan(stopTakesMs);
-  expect(Number(budget.spec!.minAvailable)).toBeLessThan(deployment.spec!.replicas!);
-  expect(deployment.spec!.replicas!).toBeGreaterThanOrEqual(2);
+  expect(present(podSpec.terminationGracePeriodSeconds) * 1000).toBeGreaterThan(stopTakesMs);
+  expect(Number(present(budget.spec).minAvailable)).toBeLessThan(present(deploymentSpec.replicas));
+  expect(present(deploymentSpec.replicas)).toBeGreaterThanOrEqual(2);
 });

@@ -3,6 +3,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { readConfig } from '../../src/config.ts';
 import { root } from './script.ts';
 import { filledIn, isSetting, stopTakesMs } from './settings.ts';
@@ -10,7 +11,7 @@ import { filledIn, isSetting, stopTakesMs } from './settings.ts';
 const unit = readFileSync(`${root}deploy/one-machine/billywatt.service`, 'utf8');
 /** The values of a directive, in order. */
 const values = (name: string): string[] =>
-  [...unit.matchAll(new RegExp(`^${name}=(.*)$`, 'gm'))].map(([, value]) => value!);
+  [...unit.matchAll(new RegExp(`^${name}=(.*)$`, 'gm'))].map(([, value]) => present(value));
 
 describe('as written', () => {
   test('it starts what npm start does, from the folder of the guide', () => {

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { bankOf } from '#engine/battery/bank.ts';
 import { chargingOf } from '#engine/battery/charging.ts';
 import { fillTimeH } from '#engine/battery/fill.ts';
@@ -15,7 +16,7 @@ const kind = fc.constantFrom<Chemistry>('agm', 'gel', 'flooded', 'lfp', 'lead-ac
 const amount = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const level = amount(0, 100);
 const bankWith = (chemistry: Chemistry, capacityAh: number, stateOfChargePercent = 100) =>
-  bankOf([{ count: 1, capacityAh, chemistry, stateOfChargePercent }])!;
+  present(bankOf([{ count: 1, capacityAh, chemistry, stateOfChargePercent }]));
 const likely = (trip: Trip) => Object.fromEntries(tripAssumptions(trip).map(a => [a.name, a.value]));
 const steady = (currentA: number): Load => ({
   name: 'thing',
@@ -35,7 +36,7 @@ const drain = (chemistry: Chemistry, capacityAh: number, amps: number, percent: 
     startHour: 16,
   };
 };
-const lastsH = (trip: Trip): number => simulate(trip, likely(trip)).balance.limitAtH!;
+const lastsH = (trip: Trip): number => present(simulate(trip, likely(trip)).balance.limitAtH);
 
 describe('by the hour as by the formula', () => {
   test('closed form equals simulation: the hour at which a steady draw reaches its limit', () => {
@@ -47,13 +48,13 @@ describe('by the hour as by the formula', () => {
         const values = likely(trip);
         const { balance, capacityAh } = simulate(trip, values);
         // From a level below the limit there is nothing left by either.
-        if (percent / 100 <= 1 - values.depthOfDischarge!) {
+        if (percent / 100 <= 1 - present(values.depthOfDischarge)) {
           expect(closed).toBe(0);
           expect(balance.limitAtH).toBeLessThanOrEqual(1e-9);
           return;
         }
         expect(balance.limitAtH).toBeCloseTo(closed, 6);
-        const Q_usable = capacityAh * (values.depthOfDischarge! - (1 - percent / 100));
+        const Q_usable = capacityAh * (present(values.depthOfDischarge) - (1 - percent / 100));
         expect(closed).toBeCloseTo(run(runTime, { Q_usable, I: amps }), 6);
       }),
       { numRuns: 60 },
@@ -142,7 +143,7 @@ describe('whole trips', () => {
       fc.property(trips, ({ trip, drawnA }) => {
         const { balance, capacityAh } = simulate(trip, likely(trip));
         const { useAh, sunAh, drivingAh, inAh, storedAh, outAh, notTakenAh, unmetAh } = balance.sums;
-        const startAh = (capacityAh * trip.bank.stateOfChargePercent!) / 100;
+        const startAh = (capacityAh * present(trip.bank.stateOfChargePercent)) / 100;
         expect(useAh).toBeCloseTo(drawnA * trip.durationH, 6);
         expect(balance.endAh).toBeCloseTo(startAh + storedAh - outAh, 6);
         // The loads get what the battery doesn't give and isn't missing; the rest is charged or not taken. The volts
@@ -165,8 +166,8 @@ describe('whole trips', () => {
         const values = likely(trip);
         const low = (t: Trip): number => simulate(t, values).lowestCharge;
         const one = low(trip);
-        const sun = { ...trip.sun!, powerW: trip.sun!.powerW! * k };
-        const hoursPerDay = Math.min(24, trip.driving!.hoursPerDay! * k);
+        const sun = { ...present(trip.sun), powerW: present(present(trip.sun).powerW) * k };
+        const hoursPerDay = Math.min(24, present(present(trip.driving).hoursPerDay) * k);
         expect(low({ ...trip, sun })).toBeGreaterThanOrEqual(one - 1e-6);
         // Longer driving starts at nine or ends at midnight; below 15 h it only adds hours.
         if (hoursPerDay < 15)

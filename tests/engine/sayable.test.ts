@@ -1,4 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
+import type { Assumption } from '#engine/assumption.ts';
 import { type Bank, bankOf } from '#engine/battery/bank.ts';
 import { chargeRow } from '#engine/battery/charge-table.ts';
 import { storageAssumptions } from '#engine/battery/charging.ts';
@@ -18,14 +20,13 @@ import { chargeOver } from '#engine/loads/over.ts';
 import { clearnessFor } from '#engine/solar/climate.ts';
 import { peakSunHours, type SolarCase, solarAssumptions } from '#engine/solar/model.ts';
 import { tripAssumptions } from '#engine/trip/model.ts';
-import type { Assumption } from '#quantity/range.ts';
 import { type Chemistry, chemistries, type Load } from '#rig/rig.ts';
 import { Trace } from '#rule/trace.ts';
 import { unitsOfRules } from '../rules/units.ts';
 
 // Every assumption and every line of working can be told to a person: it has a name, a unit that is known, a reason.
 
-const bank = (chemistry?: Chemistry): Bank => bankOf([{ count: 1, capacityAh: 100, chemistry }])!;
+const bank = (chemistry?: Chemistry): Bank => present(bankOf([{ count: 1, capacityAh: 100, chemistry }]));
 const load = (name: string, rest: Partial<Load> = {}): Load => ({ name, count: 1, supply: 'dc', ...rest });
 const banks = [undefined, ...chemistries].map(kind => bank(kind));
 
@@ -212,7 +213,7 @@ describe('lines of working that come from no formula', () => {
   ])('%s', ([, of, line]) => {
     const trace = new Trace();
     of(trace);
-    const step = trace.steps.at(-1)!;
+    const step = present(trace.steps.at(-1));
     expect(step).toMatchObject({ kind: 'lookup', ...line });
     expect(step.kind === 'lookup' && step.source.length).toBeGreaterThan(10);
   });

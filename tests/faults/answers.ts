@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Talk } from './talk.ts';
 import type { Said } from './telegram.ts';
 
@@ -8,8 +9,8 @@ export type AnswersTo = (talk: Talk, turn: number) => readonly Said[];
 export function answersIn(said: readonly Said[]): AnswersTo {
   const byQuestion = Map.groupBy(said, ({ chat, question, isEdit }) => `${chat} ${question} ${isEdit}`);
   return ({ chat, updates }, turn) => {
-    const { message, edited_message } = updates[turn]!;
-    const question = (message ?? edited_message)!.message_id;
+    const { message, edited_message } = present(updates[turn]);
+    const question = present(message ?? edited_message).message_id;
     return byQuestion.get(`${chat} ${question} ${message === undefined}`) ?? [];
   };
 }

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { DatabaseSync } from 'node:sqlite';
 import { isDeepStrictEqual } from 'node:util';
 import pg from 'pg';
+import { present } from '#basics/present.ts';
 import { openStore } from '#memory/open.ts';
 import { key } from './process.ts';
 import type { Talk } from './talk.ts';
@@ -46,7 +47,8 @@ async function readSqlite(path: string, talks: readonly Talk[]): Promise<Books> 
     const states = await heard(`sqlite:${copy}`, talks, faults);
     const db = new DatabaseSync(copy);
     const check = db.prepare('PRAGMA integrity_check').all();
-    if (check.length !== 1 || Object.values(check[0]!)[0] !== 'ok') faults.push('the file is damaged');
+    if (check.length !== 1 || Object.values(present(check[0]))[0] !== 'ok')
+      faults.push('the file is damaged');
     const rows = db.prepare('SELECT update_id FROM claims WHERE is_done = 1').all();
     db.close();
     return { done: new Set(rows.map(row => Number(row.update_id))), heard: states, faults };

@@ -1,4 +1,5 @@
 import type { Message, Update } from 'grammy/types';
+import { present } from '#basics/present.ts';
 import type { Said } from './telegram.ts';
 
 /** So many others write before the talks do, each in a private chat of their own: a backlog that shares its numbers. */
@@ -23,7 +24,7 @@ export function judgeCrowd(said: readonly Said[], crowd: readonly Update[]): str
   for (const { chat, isEdit } of said) if (!isEdit) counts.set(chat, (counts.get(chat) ?? 0) + 1);
   const wrong = new Set<string>();
   for (const { message } of crowd) {
-    const count = counts.get(message!.chat.id) ?? 0;
+    const count = counts.get(present(message).chat.id) ?? 0;
     if (count === 0) wrong.add('a question of the crowd was lost');
     if (count > 1) wrong.add('an answer to one of the crowd came twice');
   }

@@ -1,5 +1,6 @@
 import { Agent, request as ask } from 'node:http';
 import type { Update } from 'grammy/types';
+import { present } from '#basics/present.ts';
 import type { Event } from './telegram.ts';
 
 /** Waits before the next try (ms); Telegram's are 0, 2, 4, 8 s and more, here a tenth of that and less. */
@@ -64,7 +65,7 @@ export class Hook {
       const chat = this.#due.shift();
       if (chat === undefined) return;
       this.#running++;
-      void this.#see(chat, this.#queues.get(chat)!);
+      void this.#see(chat, present(this.#queues.get(chat)));
     }
   }
 

@@ -2,6 +2,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import pg from 'pg';
+import { present } from '#basics/present.ts';
 import { quantile } from '../bench/measure.ts';
 import { findServer } from '../memory/postgres-server.ts';
 import { answersIn } from './answers.ts';
@@ -55,7 +56,7 @@ function tally(
   const of = answersIn(said);
   const place = new Map(said.map((one, i) => [one, i]));
   const alone = talks.flatMap(talk =>
-    talk.updates.filter((_, i) => of(talk, i).length === 1 && of(talk, i)[0]!.by === killed),
+    talk.updates.filter((_, i) => of(talk, i).length === 1 && present(of(talk, i)[0]).by === killed),
   );
   const killedRun = most(alone.map(({ update_id }) => ended.get(update_id) ?? 0));
   for (const talk of talks) {
@@ -69,7 +70,7 @@ function tally(
         if (isStated) all.stated++;
         else all.unstated++;
       }
-      const at = answers[0] === undefined ? last : place.get(answers[0])!;
+      const at = answers[0] === undefined ? last : present(place.get(answers[0]));
       if (at < last) all.outOfOrder++;
       last = at;
     }
@@ -98,19 +99,21 @@ export async function instances(): Promise<boolean> {
   const run = (i: number): Run => {
     const port = String(ports[i % 3]);
     const env = {
-      TELEGRAM_API_ROOT: telegram.root(names[i]!.replace(' ', '-')),
+      TELEGRAM_API_ROOT: telegram.root(present(names[i]).replace(' ', '-')),
       DATABASE_URL: url,
       WEBHOOK_URL: `http://127.0.0.1:${balancer.port}/hook`,
       WEBHOOK_SECRET: 'a-secret-of-at-least-32-characters',
       PORT: port,
     };
     runs.push(start(folder, env));
-    return runs.at(-1)!;
+    return present(runs.at(-1));
   };
   try {
     const talks: Talk[] = [];
     for (let n = 0; n < chats; n++) talks.push(await talkOf(n, Math.ceil(perChat / 6), perChat));
-    const turns = Array.from({ length: perChat }, (_, i) => talks.map(talk => talk.updates[i]!)).flat();
+    const turns = Array.from({ length: perChat }, (_, i) =>
+      talks.map(talk => present(talk.updates[i])),
+    ).flat();
     for (const [i, update] of turns.entries()) update.update_id = 10_000 + i;
     for (const i of [0, 1, 2]) run(i);
     await telegram.until(() => telegram.hook.url !== undefined, 'the webhook set');
@@ -119,12 +122,12 @@ export async function instances(): Promise<boolean> {
     for (const update of turns) telegram.happen(update);
     const part = (share: number) => () => telegram.hook.open <= turns.length * (1 - share);
     await telegram.until(part(0.25), 'a quarter', withinMs);
-    runs[0]!.child.kill('SIGKILL');
+    present(runs[0]).child.kill('SIGKILL');
     await telegram.until(part(0.4), 'two fifths', withinMs);
     run(3);
     await telegram.until(part(0.6), 'three fifths', withinMs);
-    runs[1]!.child.kill('SIGTERM');
-    const restarted = await runs[1]!.ended;
+    present(runs[1]).child.kill('SIGTERM');
+    const restarted = await present(runs[1]).ended;
     run(4);
     await telegram.until(() => telegram.open === 0, 'all taken', withinMs).catch(() => undefined);
     const seconds = (performance.now() - began) / 1000;
@@ -133,7 +136,7 @@ export async function instances(): Promise<boolean> {
     for (const { child } of live) child.kill('SIGTERM');
     const exits = [restarted, ...(await Promise.all(live.map(({ ended }) => ended)))];
     const books = await readBooks(url, talks);
-    const memories = books.heard.filter((state, i) => state !== talks[i]!.updates.length).length;
+    const memories = books.heard.filter((state, i) => state !== present(talks[i]).updates.length).length;
     const all = tally(talks, telegram.said, 'one', await enders(url));
     const logged = runs.flatMap(one => errorsOf(one.log()));
     return print(all, { logged, updates: turns.length, seconds, memories, exits, telegram });

@@ -3,6 +3,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Update } from 'grammy/types';
+import { present } from '#basics/present.ts';
 import { findServer } from '../memory/postgres-server.ts';
 import { answersIn } from './answers.ts';
 import { readBooks } from './books.ts';
@@ -47,7 +48,7 @@ async function script(lives: number): Promise<{ talks: Talk[]; happen: Talk['upd
       Array.from({ length: chatsAtOnce }, (__, chat) => {
         const since = life - Math.floor(chat / 2);
         const talk = talks[Math.floor(since / 3) * chatsAtOnce + chat];
-        return since < 0 ? [] : talk!.updates[(since % 3) * 2 + second]!;
+        return since < 0 ? [] : present(present(talk).updates[(since % 3) * 2 + second]);
       }).flat(),
     ),
   );
@@ -76,7 +77,7 @@ async function column(way: Way, url: string, name: string, hasCrowd: boolean): P
   const crowd: Update[] = [];
   const withCrowd = (updates: Talk['updates']): Talk['updates'] => {
     if (!hasCrowd || updates.length === 0) return updates;
-    const others = crowdOf(updates[0]!.update_id - 60);
+    const others = crowdOf(present(updates[0]).update_id - 60);
     crowd.push(...others);
     return [...others, ...updates];
   };
@@ -101,14 +102,14 @@ async function column(way: Way, url: string, name: string, hasCrowd: boolean): P
     for (const [life, point] of mine.entries()) {
       const sql = 'tap' in point ? point.sql?.[url === 'sqlite' ? 'sqlite' : 'postgres'] : undefined;
       const run = live(life, 'tap' in point ? point.tap : '', sql, point.isStart !== true);
-      const isReached = await killAt(telegram, run, point, withCrowd(happen[life]!));
+      const isReached = await killAt(telegram, run, point, withCrowd(present(happen[life])));
       const books = await readBooks(database, talks);
       const faults = [...books.faults];
       if (books.heard.some(state => state < 0)) faults.push('a memory is none of those it may be');
       if (!isReached) faults.push(`never came to this point: ${run.log().trim().split('\n').at(-1) ?? ''}`);
       outcomes.push({ point, isReached, faults });
     }
-    for (const update of withCrowd(happen.at(-1)!)) telegram.happen(update);
+    for (const update of withCrowd(present(happen.at(-1)))) telegram.happen(update);
     const last = live(mine.length);
     const faults: string[] = [];
     await telegram
@@ -177,7 +178,7 @@ function judge(telegram: Telegram, talks: readonly Talk[]): string[] {
       if (said.length === 0) wrong.add('a question was lost');
       if (said.length > 1) wrong.add('an answer came twice');
       if (said.some(one => one.text !== text)) wrong.add('an answer is not what it should be');
-      const at = said[0] === undefined ? last : place.get(said[0])!;
+      const at = said[0] === undefined ? last : present(place.get(said[0]));
       if (at < last) wrong.add('answers came in the wrong order');
       last = at;
     }
@@ -187,7 +188,7 @@ function judge(telegram: Telegram, talks: readonly Talk[]): string[] {
 
 async function end(database: string, talks: readonly Talk[]): Promise<string[]> {
   const books = await readBooks(database, talks);
-  const isWhole = books.heard.every((state, i) => state === talks[i]!.updates.length);
+  const isWhole = books.heard.every((state, i) => state === present(talks[i]).updates.length);
   return isWhole ? [] : ['a memory is not what an undisturbed bot would have kept'];
 }
 

@@ -1,4 +1,5 @@
 import type { Update } from 'grammy/types';
+import { present } from '#basics/present.ts';
 
 /** A small generator of repeatable chance (mulberry32): the same seed, the same million updates. */
 export function chance(seed: number) {
@@ -10,7 +11,7 @@ export function chance(seed: number) {
     return ((t ^ (t >>> 14)) >>> 0) / 2 ** 32;
   };
   const below = (most: number): number => Math.floor(next() * most);
-  return { next, below, of: <T>(list: readonly T[]): T => list[below(list.length)]! };
+  return { next, below, of: <T>(list: readonly T[]): T => present(list[below(list.length)]) };
 }
 type Chance = ReturnType<typeof chance>;
 
@@ -121,7 +122,15 @@ function text(c: Chance): string {
 const person = (c: Chance) => ({
   id: 1 + c.below(3000),
   is_bot: c.next() < 0.03,
-  first_name: c.of([canaries[0]!, '', '\u202eRTL', 'x'.repeat(300), 'Kim', '__proto__', 'constructor']),
+  first_name: c.of([
+    present(canaries[0]),
+    '',
+    '\u202eRTL',
+    'x'.repeat(300),
+    'Kim',
+    '__proto__',
+    'constructor',
+  ]),
 });
 
 function chat(c: Chance): object {

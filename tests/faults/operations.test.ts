@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { VolatileStore } from '#memory/volatile/store.ts';
 import { Health, numbers, serveProbes } from '#telegram/ops/health.ts';
 import { makeMetrics } from '#telegram/ops/metrics.ts';
@@ -146,7 +147,7 @@ test('numbers have a server of their own, which tells nothing else', async () =>
     ['/metrics', 'POST'],
     ['/', 'GET'],
   ])
-    expect((await get(path!, method)).status).toBe(404);
+    expect((await get(present(path), method)).status).toBe(404);
   await served.stop();
 });
 

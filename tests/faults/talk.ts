@@ -1,4 +1,5 @@
 import type { Message, Update } from 'grammy/types';
+import { present } from '#basics/present.ts';
 import { converse } from '#conversation/converse.ts';
 import type { Memory } from '#conversation/memory.ts';
 import { VolatileStore } from '#memory/volatile/store.ts';
@@ -54,15 +55,15 @@ function update(n: number, text: string, dateSec: number, round: number): Update
 
 /** The same message with other words; its number is the one that it gets when it is heard. */
 function edited({ message }: Update, { update_id, message: other }: Update): Update {
-  const edit = { ...message!, text: other!.text, edit_date: message!.date + 1 };
-  const message_id = { get: () => message!.message_id, enumerable: true };
+  const edit = { ...present(message), text: present(other).text, edit_date: present(message).date + 1 };
+  const message_id = { get: () => present(message).message_id, enumerable: true };
   return { update_id, edited_message: Object.defineProperty(edit, 'message_id', message_id) as never };
 }
 
 /** Lets an undisturbed bot of the same code hear the talk: what it says and keeps is what must come out. */
 async function undisturbed(updates: readonly Update[]): Promise<Pick<Talk, 'texts' | 'memories'>> {
   const [store, world] = [new VolatileStore(), new World()];
-  const now = () => (updates[0]!.message!.date + 1) * 1000;
+  const now = () => (present(present(updates[0]).message).date + 1) * 1000;
   const heard = (one: Update): Update => {
     world.hear(one);
     return structuredClone(one);
@@ -77,7 +78,7 @@ async function undisturbed(updates: readonly Update[]): Promise<Pick<Talk, 'text
     if (method === 'sendMessage' || method === 'editMessageText') texts.push((payload as Payload).text);
     return { ok: true, result: world.call(method, structuredClone(payload) as Payload) } as never;
   });
-  const chat = String(updates[0]!.message!.chat.id);
+  const chat = String(present(present(updates[0]).message).chat.id);
   const memories = [(await store.load(chat)).memory];
   for (const one of updates) {
     await bot.handleUpdate(heard(one));
@@ -101,8 +102,8 @@ export async function talkOf(n: number, repeats = 1, most = Number.POSITIVE_INFI
   for (const [i, text] of texts.slice(0, most).entries()) {
     const said = update(n, text, dateSec, Math.floor(i / perRound));
     const isEdit = i % perRound === perRound - 1;
-    updates.push(isEdit ? edited(updates[i + 1 - perRound + editedTurn]!, said) : said);
+    updates.push(isEdit ? edited(present(updates[i + 1 - perRound + editedTurn]), said) : said);
   }
-  const chat = updates[0]!.message!.chat.id;
+  const chat = present(present(updates[0]).message).chat.id;
   return { chat, updates, ...(await undisturbed(updates)) };
 }

@@ -1,7 +1,9 @@
 // Loaded into the real program before its first file (`node --import`): kills it with SIGKILL at one step of its
 // store. FAULT is "STEP WHEN NTH", such as "save after 4": after the fourth save was carried out. The program's own
 // files are as they always are.
+
 import { DatabaseSync } from 'node:sqlite';
+import { present } from '#basics/present.ts';
 
 type Method = (this: unknown, ...args: unknown[]) => Promise<unknown>;
 
@@ -38,7 +40,7 @@ function tapStore(prototype: Record<string, Method>): void {
 
 /** Kills with a chat's lock in the hand. */
 function tapLock(prototype: Record<string, Method>): void {
-  const withLock = prototype.withLock!;
+  const withLock = present(prototype.withLock);
   prototype.withLock = async function (chat, work) {
     const result = await withLock.call(this, chat, () => {
       if (when === 'in' && isNow()) die();

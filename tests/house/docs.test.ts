@@ -1,5 +1,6 @@
 import { existsSync } from 'node:fs';
 import { expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { pages } from '../../src/tools/pages.ts';
 import { files, read, root } from './source.ts';
 
@@ -19,7 +20,7 @@ test('links between the pages lead to files', () => {
   const pagesOfOurs = files('*.md', 'docs/**/*.md', 'deploy/**/*.md', 'tests/**/*.md');
   const broken = pagesOfOurs.flatMap(path =>
     [...read(path).matchAll(/\]\(([^)#\s:]+)(?:#[^)]*)?\)/g)]
-      .map(([, to]) => new URL(to!, `file:///${path}`).pathname.slice(1))
+      .map(([, to]) => new URL(present(to), `file:///${path}`).pathname.slice(1))
       .filter(to => !existsSync(`${root}${to}`))
       .map(to => `${path} → ${to}`),
   );
@@ -30,7 +31,7 @@ test('every command that the pages name is one of package.json', () => {
   const { scripts } = JSON.parse(read('package.json')) as { scripts: Record<string, string> };
   const named = files('*.md', 'docs/**/*.md', 'deploy/**/*').flatMap(path =>
     /\.(md|yml|yaml|service)$|Dockerfile$/.test(path)
-      ? [...read(path).matchAll(/npm run (?:-s )?([a-z][a-z:-]*)/g)].map(([, name]) => name!)
+      ? [...read(path).matchAll(/npm run (?:-s )?([a-z][a-z:-]*)/g)].map(([, name]) => present(name))
       : [],
   );
   expect([...new Set(named)].filter(name => !(name in scripts))).toEqual([]);

@@ -1,11 +1,12 @@
 import { existsSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { intentNames } from '#answer/answer.ts';
+import { present } from '#basics/present.ts';
 import { intents } from '#intents';
 import { readPhrases } from '../intents/phrases.ts';
 import { files, importsOf, root } from './source.ts';
 
-const folders = files('intents/*/').map(path => path.replace(/\/$/, '').split('/')[1]!);
+const folders = files('intents/*/').map(path => present(path.replace(/\/$/, '').split('/')[1]));
 /** Said when nothing else fits; nobody asks for it, so it is in no list of examples. */
 const unasked = ['none', 'unclear'];
 

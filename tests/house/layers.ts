@@ -1,3 +1,5 @@
+import { present } from '#basics/present.ts';
+
 /** What a module may use of another: the whole of it, its types, or some files. */
 type May = 'all' | 'types' | readonly `${string}.ts`[];
 
@@ -13,6 +15,8 @@ export interface Module {
  * layer a module sees only itself. `main` stands for the files right under src/, which may use everything.
  */
 export const modules: Readonly<Record<string, Module>> = {
+  // Checks and copies that know nothing of power: every module may use them.
+  basics: { layer: 0, may: {}, packages: [] },
   quantity: { layer: 0, may: {}, packages: [] },
   // node:fs: the list of the world's towns is a file of data beside it, read at the first look-up.
   places: { layer: 0, may: {}, packages: ['node:fs'] },
@@ -98,5 +102,5 @@ export function moduleOf(path: string): string {
   if (path.startsWith('intents/')) return 'intents';
   if (path.startsWith('src/answer/chart/')) return 'chart';
   const [, module, rest] = path.split('/');
-  return rest === undefined || module === 'tools' ? 'main' : module!;
+  return rest === undefined || module === 'tools' ? 'main' : present(module);
 }

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { programFiles, read } from './source.ts';
 
 /** Names that the project once made up, each with the field's word that took its place. */
@@ -28,7 +29,7 @@ const declaration =
 
 /** What each file exports by name. */
 const exported = programFiles().flatMap(path =>
-  [...read(path).matchAll(declaration)].map(([, name]) => ({ path, name: name! })),
+  [...read(path).matchAll(declaration)].map(([, name]) => ({ path, name: present(name) })),
 );
 
 const declaredTwice = (): string[] => {

@@ -1,16 +1,17 @@
 import { spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { read, root } from './source.ts';
 
 const readme = read('README.md');
 const folded = (text: string): string => text.replace(/\s+/g, ' ').trim();
 
 const examples = [...readme.matchAll(/```\n(> [\s\S]*?)\n```/g)].flatMap(([, block]) =>
-  block!
+  present(block)
     .split(/\n\n(?=> )/)
-    .map(one => /^> (.*)\n([\s\S]*)$/.exec(one)!)
-    .map(([, asked, answer]) => ({ asked: asked!, answer: answer! })),
+    .map(one => present(/^> (.*)\n([\s\S]*)$/.exec(one)))
+    .map(([, asked, answer]) => ({ asked: present(asked), answer: present(answer) })),
 );
 
 test('the README has examples', () => expect(examples.length).toBeGreaterThan(3));
@@ -26,8 +27,10 @@ test.for(examples)('the answer in the README is what the program says: $asked', 
 
 test('pages and pictures that the README and DEVELOPERS.md name are there', () => {
   const named = [readme, read('DEVELOPERS.md')].flatMap(page => [
-    ...[...page.matchAll(/src="([^"]+)"/g)].map(([, path]) => path!),
-    ...[...page.matchAll(/`((?:docs|src|deploy|tests|intents)\/[\w./-]*)`/g)].map(([, path]) => path!),
+    ...[...page.matchAll(/src="([^"]+)"/g)].map(([, path]) => present(path)),
+    ...[...page.matchAll(/`((?:docs|src|deploy|tests|intents)\/[\w./-]*)`/g)].map(([, path]) =>
+      present(path),
+    ),
   ]);
   expect(named.length).toBeGreaterThan(20);
   // `src/rule/trees.json` and its like are files; `intents/what-panel/` is what a command makes.
@@ -48,7 +51,7 @@ test('its works are those that published checks name', () => {
     ['battery', 'cable', 'solar-radiation', 'solar-panel', 'solar-tilt']
       .map(name => read(`tests/published/${name}.ts`))
       .join('');
-  expect(checks.filter(work => !published.includes(work.split(' &')[0]!))).toEqual([]);
+  expect(checks.filter(work => !published.includes(present(work.split(' &')[0])))).toEqual([]);
 });
 
 test('the commands of package.json run in any shell, Windows too', () => {

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { programFiles, read } from './source.ts';
 
 /** Tables of data: their length is the world's, not ours. */
@@ -10,7 +11,7 @@ const sizes = programFiles()
   .map(path => ({ path, lines: read(path).trimEnd().split('\n').length }))
   .sort((a, b) => a.lines - b.lines);
 
-const at = (share: number): number => sizes[Math.ceil(share * sizes.length) - 1]!.lines;
+const at = (share: number): number => present(sizes[Math.ceil(share * sizes.length) - 1]).lines;
 const over = (limit: number): string[] =>
   sizes.filter(file => file.lines > limit).map(({ path, lines }) => `${path} has ${lines} lines`);
 

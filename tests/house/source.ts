@@ -1,4 +1,5 @@
 import { globSync, readFileSync } from 'node:fs';
+import { present } from '#basics/present.ts';
 
 /** The project's folder, with a slash at its end. */
 export const root = new URL('../..', import.meta.url).pathname;
@@ -36,7 +37,12 @@ const call = /\bimport\(\s*(['"])([^'"\n]+)\1/g;
 /** Whether `{ type A, type B }` names types alone. */
 const namesTypesOnly = (clause: string): boolean => {
   const inBraces = /^\{([^}]*)\}\s*from/.exec(clause.trim());
-  return inBraces !== null && inBraces[1]!.split(',').every(name => /^\s*(type\s|$)/.test(name));
+  return (
+    inBraces !== null &&
+    present(inBraces[1])
+      .split(',')
+      .every(name => /^\s*(type\s|$)/.test(name))
+  );
 };
 
 /** The file that an import means, as Node would find it by package.json's "imports". */
@@ -48,7 +54,12 @@ function target(from: string, asks: string, subpaths: Readonly<Record<string, st
   // As Node does: the longest matching prefix wins.
   const keys = Object.keys(subpaths).filter(key => key.endsWith('*') && asks.startsWith(key.slice(0, -1)));
   const key = keys.sort((a, b) => b.length - a.length)[0];
-  return key && subpaths[key]!.replace('*', asks.slice(key.length - 1)).slice(2);
+  return (
+    key &&
+    present(subpaths[key])
+      .replace('*', asks.slice(key.length - 1))
+      .slice(2)
+  );
 }
 
 /** All imports of a file, those of types included. */
@@ -58,9 +69,9 @@ export function importsOf(from: string, text = read(from)): Import[] {
   const found = (asks: string, how: How): Import => ({ from, how, asks, file: target(from, asks, imports) });
   return [
     ...[...plain.matchAll(statement)].map(([, type, clause, , asks]) =>
-      found(asks!, type || (clause && namesTypesOnly(clause)) ? 'types' : 'static'),
+      found(present(asks), type || (clause && namesTypesOnly(clause)) ? 'types' : 'static'),
     ),
-    ...[...plain.matchAll(call)].map(([, , asks]) => found(asks!, 'dynamic')),
+    ...[...plain.matchAll(call)].map(([, , asks]) => found(present(asks), 'dynamic')),
   ];
 }
 

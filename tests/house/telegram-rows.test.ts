@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { read, root } from './source.ts';
 
 /** "| 7 | what | file › test<br>file › test |" */
@@ -25,6 +26,6 @@ test.each(rows.flatMap(({ number, tests }) => tests.map(name => [number, name] a
       .map(folder => join(folder, file))
       .find(at => existsSync(join(root, at)));
     expect(path).toBeDefined();
-    expect(read(path!)).toContain(title);
+    expect(read(present(path))).toContain(title);
   },
 );

@@ -1,4 +1,5 @@
 import type { Answer } from '#answer/answer.ts';
+import { present } from '#basics/present.ts';
 import { converse } from '#conversation/converse.ts';
 import { emptyMemory } from '#conversation/memory.ts';
 import { intents } from '#intents';
@@ -12,7 +13,7 @@ export function ask({ before = [], say }: Phrase): Answer {
   const at = new Date('2026-01-15T09:00:00Z');
   for (const text of [...before, say])
     ({ memory, answer } = converse(memory, { chat: 'c', from: 'kim', text, at, kind: 'group' }));
-  return answer!;
+  return present(answer);
 }
 
 /** What is wrong with the answer to a row, as lines to read. */

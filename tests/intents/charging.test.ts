@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { chargePath } from '#intents/charge-path/intent.ts';
 import { chargeTime } from '#intents/charge-time/intent.ts';
 import { generator } from '#intents/generator/intent.ts';
@@ -35,7 +36,7 @@ describe('how long to charge', () => {
 
   test('every figure has a range that holds it', () => {
     const { figures } = reply(chargeTime, { batteries: agm(100, 50), chargers: [mains(20)] });
-    for (const f of Object.values(figures!)) {
+    for (const f of Object.values(present(figures))) {
       if (typeof f.value !== 'number' || !('low' in f)) throw new Error('a figure without a range');
       expect(f.low).toBeLessThanOrEqual(f.value);
       expect(f.high).toBeGreaterThanOrEqual(f.value);
@@ -195,6 +196,21 @@ describe('what generator', () => {
   test('for a charger: yes, tight, no', () => {
     const verdict = (powerW: number) => reply(generator, { chargers: [mains(40), gen(powerW)] }).verdict;
     expect([verdict(2000), verdict(1000), verdict(600)]).toEqual(['yes', 'tight', 'no']);
+    const {
+      low,
+      value: likely,
+      high,
+    } = present(reply(generator, { chargers: [mains(40), gen(2000)] }).figures?.generatorPower) as {
+      low: number;
+      value: number;
+      high: number;
+    };
+    expect([verdict(high), verdict(likely - 1), verdict(low), verdict(low - 1)]).toEqual([
+      'yes',
+      'tight',
+      'tight',
+      'no',
+    ]);
   });
 
   test('none told: the next usual size, a tenth to spare', () => {

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { print } from '#answer/text.ts';
+import { present } from '#basics/present.ts';
 import { factsOf } from '#intents/facts.ts';
 import { symptomOf } from '#intents/fault/compute.ts';
 import { fault } from '#intents/fault/intent.ts';
@@ -12,7 +13,7 @@ import { settingWith } from './setting.ts';
 const reply = (stated: Stated, subject?: string, setting: Partial<RequestContext> = {}) =>
   fault.reply(fault.needs.parse(stated), settingWith({ subject, ...setting }));
 const value = (of: ReturnType<typeof reply>, name: string) => Number(of.figures?.[name]?.value);
-const named = (text: string) => fault.subjectIn!(recognise(text).words, text);
+const named = (text: string) => present(fault.subjectIn)(recognise(text).words, text);
 
 describe('which fault it is', () => {
   test.each<[Stated, string]>([

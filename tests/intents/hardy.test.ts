@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { print } from '#answer/text.ts';
+import { present } from '#basics/present.ts';
 import type { Intent } from '#intents/intent.ts';
 import { settle } from '#intents/settle/intent.ts';
 import { trip } from '#intents/trip/intent.ts';
@@ -83,7 +84,7 @@ describe('whatever is told, an answer comes, with numbers that are numbers', () 
         if (!intent.needs.safeParse(given).success) return;
         const reply = intent.reply(given, settingWith());
         isSound(print(reply));
-        for (const figure of Object.values(reply.figures!)) {
+        for (const figure of Object.values(present(reply.figures))) {
           const { low, value, high } = figure as { low: number; value: number; high: number };
           expect(low).toBeLessThanOrEqual(value);
           expect(value).toBeLessThanOrEqual(high);
@@ -110,7 +111,7 @@ describe('whatever is told, an answer comes, with numbers that are numbers', () 
             settingWith({ claims }, { claims, cues: new Set(heard) }),
           );
           isSound(print(reply));
-          if (reply.figures!.answer === undefined) expect(reply.headline).toMatch(/\?$/);
+          if (present(reply.figures).answer === undefined) expect(reply.headline).toMatch(/\?$/);
         },
       ),
       { numRuns: 300, seed: 12 },

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Lesson } from '#answer/reply.ts';
 import { print } from '#answer/text.ts';
 import { cautions } from '#answer/words/en.ts';
+import { present } from '#basics/present.ts';
 import { liveLine } from '#intents/learn/compute.ts';
 import { chosen, course, letterOf, stepOf } from '#intents/learn/course.ts';
 import { learn } from '#intents/learn/intent.ts';
@@ -62,7 +63,7 @@ describe('the course', () => {
     ['the wave form of inverters', 'inverters'],
     ['safety', 'safety'],
   ] as const)('a lesson on %s is “%s”', ([topic, key]) => {
-    expect(course[stepOf({ topic })!]!.key).toBe(key);
+    expect(present(course[present(stepOf({ topic }))]).key).toBe(key);
   });
   test('numbers count from one, and stop at the last', () => {
     expect(stepOf({ number: 1 })).toBe(0);
@@ -79,20 +80,20 @@ describe('going through it', () => {
     expect(lesson).toEqual(at(0));
   });
   test('next, next and back', () => {
-    const second = turn(say('next'), at(0)).lesson!;
-    const third = turn(say('next'), second).lesson!;
+    const second = present(turn(say('next'), at(0)).lesson);
+    const third = present(turn(say('next'), second).lesson);
     expect(third.step).toBe(2);
-    expect(turn(say('previous'), third).lesson!.step).toBe(1);
+    expect(present(turn(say('previous'), third).lesson).step).toBe(1);
   });
   test('there is nothing before the first and nothing after the last', () => {
-    expect(turn(say('previous'), at(0)).lesson!.step).toBe(0);
+    expect(present(turn(say('previous'), at(0)).lesson).step).toBe(0);
     const end = turn(say('next'), at(course.length - 1));
     expect(end.text).toMatch(/last lesson/);
-    expect(end.lesson!.step).toBe(course.length - 1);
+    expect(present(end.lesson).step).toBe(course.length - 1);
   });
   test('simpler keeps the step and is shorter', () => {
     const simple = turn(say('simpler'), at(5));
-    expect(simple.lesson!.step).toBe(5);
+    expect(present(simple.lesson).step).toBe(5);
     expect(simple.text.length).toBeLessThan(turn(lesson('lesson 6'), at(5)).text.length);
   });
   test('a step by its number or topic', () => {
@@ -124,7 +125,7 @@ describe('questions', () => {
     expect(lesson).toEqual(at(0, { done: [0] }));
   });
   test('the right words do too', () => {
-    expect(turn(answer('watts i think'), asked).lesson!.done).toEqual([0]);
+    expect(present(turn(answer('watts i think'), asked).lesson).done).toEqual([0]);
   });
   test('a wrong one gets a hint and another try', () => {
     const { text, lesson } = turn(answer('c, ohms', 'c'), asked);
@@ -141,11 +142,13 @@ describe('questions', () => {
       for (const [j] of quiz.options.entries()) {
         const letter = letterOf(j);
         const { lesson } = turn(answer(letter, letter), at(i, { isQuiz: true }));
-        expect(lesson!.done, `${i}${letter}`).toEqual(letter === quiz.answer ? [i] : []);
+        expect(present(lesson).done, `${i}${letter}`).toEqual(letter === quiz.answer ? [i] : []);
       }
   });
   test('answered twice counts once', () => {
-    expect(turn(answer('b', 'b'), at(0, { isQuiz: true, done: [0, 3] })).lesson!.done).toEqual([0, 3]);
+    expect(present(turn(answer('b', 'b'), at(0, { isQuiz: true, done: [0, 3] })).lesson).done).toEqual([
+      0, 3,
+    ]);
   });
   test('stop stops at once, also in the middle of a question', () => {
     const { text, lesson } = turn({ ...answer('stop'), cues: new Set(['stop', 'quiz-answer']) }, asked);

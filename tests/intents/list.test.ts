@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { print } from '#answer/text.ts';
+import { present } from '#basics/present.ts';
 import { list } from '#intents/list/intent.ts';
 import type { Stated } from '#rig/rig.ts';
 import { settingWith } from './setting.ts';
@@ -13,7 +14,7 @@ describe('what to buy', () => {
 
   test('asks what it has to run, and takes things without figures', () => {
     expect(list.needs.safeParse({}).success).toBe(false);
-    expect(Object.keys(reply(beginner).figures!)).toEqual([
+    expect(Object.keys(present(reply(beginner).figures))).toEqual([
       'batteryCapacity',
       'dailyUse',
       'panelPower',
@@ -38,7 +39,7 @@ describe('what to buy', () => {
   test('the battery carries two days, or all of the time where nothing charges it', () => {
     expect(value({ dailyUseAh: 30 }, 'batteryCapacity')).toBeCloseTo(120, 0);
     const alone: Stated = { dailyUseAh: 30, durationH: 72, without: ['solar', 'driving'] };
-    expect(Object.keys(reply(alone).figures!)).toEqual(['batteryCapacity', 'dailyUse']);
+    expect(Object.keys(present(reply(alone).figures))).toEqual(['batteryCapacity', 'dailyUse']);
     expect(value(alone, 'batteryCapacity')).toBeCloseTo(180, 6);
     expect(text(alone)).not.toMatch(/Where and when/);
   });

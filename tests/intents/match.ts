@@ -1,3 +1,5 @@
+import { present } from '#basics/present.ts';
+
 type Json = unknown;
 
 const isObject = (value: Json): value is Record<string, Json> =>
@@ -46,7 +48,7 @@ const isUnsaid = (key: string, value: Json): boolean => key === 'supply' || (key
  * entry once. With `isExact`, lists may not be longer nor things say more than wanted.
  */
 export function differences(got: Json, want: Json, isExact = false, path = ''): string[] {
-  const key = path.split('.').at(-1)!.replace(/\[.*/, '');
+  const key = present(path.split('.').at(-1)).replace(/\[.*/, '');
   const at = path || 'value';
   if (Array.isArray(want)) {
     if (!Array.isArray(got)) return [`${at} is missing, wanted ${JSON.stringify(want)}`];

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { print } from '#answer/text.ts';
+import { present } from '#basics/present.ts';
 import { batteryType } from '#intents/battery-type/intent.ts';
 import { compare } from '#intents/compare/intent.ts';
 import { needsOf } from '#intents/intent.ts';
@@ -11,7 +12,7 @@ const reply = (stated: Stated, subject: string) =>
   compare.reply(needsOf(compare, subject).parse(stated), settingWith({ subject }));
 const value = (of: ReturnType<typeof reply>, name: string) => Number(of.figures?.[name]?.value);
 const better = (stated: Stated, subject: string) => reply(stated, subject).figures?.better?.value;
-const named = (text: string) => compare.subjectIn!(recognise(text).words, text);
+const named = (text: string) => present(compare.subjectIn)(recognise(text).words, text);
 
 const agm = { capacityAh: 100, chemistry: 'agm' } as const;
 

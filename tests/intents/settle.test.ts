@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { print } from '#answer/text.ts';
+import { present } from '#basics/present.ts';
 import type { RequestContext } from '#intents/intent.ts';
 import { hear, nameOf, ownerOf } from '#intents/settle/claims.ts';
 import { settle } from '#intents/settle/intent.ts';
@@ -215,12 +216,16 @@ describe('arguments', () => {
   test.for(Object.entries(cases))('%s', ([, c]) => {
     const answer = reply(c);
     const text = print(answer);
-    const { value, low, high } = answer.figures!.answer as { value: number; low: number; high: number };
-    expect(value).toBeGreaterThanOrEqual(c.answer![0]);
-    expect(value).toBeLessThanOrEqual(c.answer![1]);
+    const { value, low, high } = present(answer.figures).answer as {
+      value: number;
+      low: number;
+      high: number;
+    };
+    expect(value).toBeGreaterThanOrEqual(present(c.answer)[0]);
+    expect(value).toBeLessThanOrEqual(present(c.answer)[1]);
     expect(low).toBeLessThanOrEqual(value);
     expect(high).toBeGreaterThanOrEqual(value);
-    if (c.closest) expect(answer.figures!.closest).toEqual({ value: c.closest });
+    if (c.closest) expect(present(answer.figures).closest).toEqual({ value: c.closest });
     if (c.says) expect(text).toMatch(c.says);
     expect(text).not.toMatch(/NaN|undefined|Infinity/);
     expect(text.length).toBeLessThan(1000);
@@ -249,7 +254,7 @@ describe('arguments', () => {
         seb: { batteries: [{ count: 1, capacityAh: 60, chemistry: 'lfp' }], loads: [fridge(1.6, false)] },
       },
     });
-    expect(answer.figures!.closest).toEqual({ value: 'seb' });
+    expect(present(answer.figures).closest).toEqual({ value: 'seb' });
     expect(answer.headline).toMatch(/^Seb's runs out first/);
   });
 
@@ -295,6 +300,6 @@ describe('claims', () => {
   });
   test('half is as far off as double', () => {
     const heard = hear(claims(['low', 49, 'Ah'], ['high', 200, 'Ah']));
-    expect(judge(heard, { value: 100, low: 95, high: 105 }).ranked[0]!.who).toBe('high');
+    expect(present(judge(heard, { value: 100, low: 95, high: 105 }).ranked[0]).who).toBe('high');
   });
 });

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Reply } from '#answer/reply.ts';
+import { present } from '#basics/present.ts';
 import { meanChargeV } from '#engine/battery/round-trip.ts';
 import { solarWiring } from '#intents/solar-wiring/intent.ts';
 import { platesIn } from '#intents/solar-wiring/plate.ts';
@@ -61,7 +62,7 @@ describe('panels against the controller', () => {
   });
 
   test('above 60 V in the cold comes the caution about direct current', () => {
-    const reply = wired({ ...two, solar: [{ ...two.solar![0]!, count: 3 }] });
+    const reply = wired({ ...two, solar: [{ ...present(present(two.solar)[0]), count: 3 }] });
     expect(reply.cautions?.[0]).toBe('high-dc');
     expect(wired(two).cautions).not.toContain('high-dc');
   });
@@ -72,7 +73,7 @@ describe('panels against the controller', () => {
     expect(textOf(wired({ solar, systemVoltageV: 24 }))).toContain(
       'A PWM controller needs series here; an MPPT takes series too.',
     );
-    expect(textOf(wired({ solar: [{ ...solar[0]!, controller: 'pwm' }] }))).not.toContain('needs');
+    expect(textOf(wired({ solar: [{ ...present(solar[0]), controller: 'pwm' }] }))).not.toContain('needs');
   });
 
   test('a panel for a roof on a PWM: what an MPPT would bring', () => {
@@ -111,7 +112,9 @@ describe('a day of a PWM controller', () => {
   test('a panel for 12 V: 300 ÷ 18.1 × 5, and less if it is one for a roof', () => {
     const reply = on({ solar: pwm() });
     expect(value(reply, 'dailyYield')).toBeCloseTo((300 / 18.1) * 5 * left, 6);
-    expect((reply.figures!.dailyYield as { low: number }).low).toBeLessThan(0.6 * value(reply, 'dailyYield'));
+    expect((present(reply.figures).dailyYield as { low: number }).low).toBeLessThan(
+      0.6 * value(reply, 'dailyYield'),
+    );
     expect(textOf(reply)).toContain('panel for a roof');
   });
 
@@ -132,7 +135,7 @@ describe('a day of a PWM controller', () => {
     expect(value(none, 'dailyYield')).toBe(0);
     expect(none.headline).toContain('too little to charge a 24 V battery');
     expect(
-      value(on({ solar: [{ ...solar[0]!, count: 2 }], systemVoltageV: 24 }), 'dailyYield'),
+      value(on({ solar: [{ ...present(solar[0]), count: 2 }], systemVoltageV: 24 }), 'dailyYield'),
     ).toBeGreaterThan(10);
     // "A 12 V panel" names a panel, and is no label.
     expect(value(on({ solar: [{ powerW: 100, openCircuitV: 12 }] }), 'dailyYield')).toBeGreaterThan(10);
@@ -140,7 +143,9 @@ describe('a day of a PWM controller', () => {
 
   test('a tilted panel may be turned away from the sun, a flat one not', () => {
     const at = (mount: 'flat' | 'tilted') =>
-      yields({ solar: [{ powerW: 100 }], place: 'Hobart', month: 6, mount }).assumed!.map(a => a.name);
+      present(yields({ solar: [{ powerW: 100 }], place: 'Hobart', month: 6, mount }).assumed).map(
+        a => a.name,
+      );
     expect(at('tilted')).toContain('panelAzimuth');
     expect(at('flat')).not.toContain('panelAzimuth');
   });

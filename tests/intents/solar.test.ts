@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Figure } from '#answer/answer.ts';
 import { print } from '#answer/text.ts';
+import { present } from '#basics/present.ts';
 import { meanChargeV } from '#engine/battery/round-trip.ts';
 import { solarSize } from '#intents/solar-size/intent.ts';
 import { solarYield } from '#intents/solar-yield/intent.ts';
@@ -17,7 +18,7 @@ const yields = (facts: Facts, cues?: readonly Cue[]) =>
     asked(facts, cues),
   );
 const figureOf = (figures: Readonly<Record<string, Figure>> | undefined, name: string) =>
-  figures![name] as { value: number; low: number; high: number };
+  present(figures)[name] as { value: number; low: number; high: number };
 const panel = (powerW?: number, controller?: 'mppt' | 'pwm', count = 1): NonNullable<Facts['solar']> => [
   { count, powerW, controller },
 ];
@@ -106,7 +107,7 @@ describe('what panel', () => {
   test('in polar night there is no answer in watts', () => {
     const reply = size({ dailyUseAh: 20, latitudeDeg: 75, longitudeDeg: 15, month: 12 });
     expect(reply.headline).toMatch(/sun doesn't rise/);
-    expect(reply.figures!.panelPower).toBeUndefined();
+    expect(present(reply.figures).panelPower).toBeUndefined();
     expect(JSON.stringify(reply.figures)).not.toMatch(/null/);
   });
 
@@ -188,7 +189,7 @@ describe('what a panel makes', () => {
       const reply = yields(facts);
       expect(print(reply).length).toBeLessThan(800);
       expect(print(reply, { isWorkingShown: true })).not.toMatch(/NaN|undefined|Infinity/);
-      expect(reply.working!().length).toBeGreaterThan(3);
+      expect(present(reply.working)().length).toBeGreaterThan(3);
     }
   });
 });

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { computeChargeLevel } from '#intents/charge-level/compute.ts';
 import { computeChargeTime } from '#intents/charge-time/compute.ts';
 import { factsOf } from '#intents/facts.ts';
@@ -10,7 +11,7 @@ import { settingWith } from './setting.ts';
 
 const setting = settingWith();
 const agm = [{ capacityAh: 100, chemistry: 'agm' as const }];
-const half = [{ ...agm[0]!, stateOfChargePercent: 50 }];
+const half = [{ ...present(agm[0]), stateOfChargePercent: 50 }];
 const onMains = [{ kind: 'mains' as const, currentA: 20 }];
 
 describe('a level told by rest volts is where a charge starts', () => {

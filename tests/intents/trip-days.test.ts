@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { print } from '#answer/text.ts';
+import { present } from '#basics/present.ts';
 import { accountByDay } from '#engine/trip/by-day.ts';
 import type { TripFacts } from '#intents/trip/compute.ts';
 import { asksByDay } from '#intents/trip/days.ts';
@@ -16,7 +17,7 @@ const reply = (facts: Facts, text = 'day by day') =>
   trip.reply(trip.needs.parse(facts) as TripFacts, settingWith({}, said(text)));
 const days = (facts: Facts, text?: string) =>
   (reply(facts, text).lines ?? []).filter(l => /^Days? |day:/.test(l));
-const value = (facts: Facts, key: string) => (reply(facts).figures![key] as { value: number }).value;
+const value = (facts: Facts, key: string) => (present(reply(facts).figures)[key] as { value: number }).value;
 
 const camp: Facts = {
   batteries: [{ count: 1, capacityAh: 100, chemistry: 'lfp' }],
@@ -42,7 +43,7 @@ describe('a trip told day by day', () => {
 
   test('a turn of a plan is a plan: the words are kept with the question', () => {
     const facts = trip.needs.parse(planned) as TripFacts;
-    const told = trip.reply(facts, settingWith({ subject: 'by-day' }, said('make it sunny'))).lines!;
+    const told = present(trip.reply(facts, settingWith({ subject: 'by-day' }, said('make it sunny'))).lines);
     expect(told[0]).toMatch(/^Day 1: /);
   });
 
@@ -71,7 +72,7 @@ describe('a trip told day by day', () => {
   test('the days have the names of the week where it is known, fourteen of them at most', () => {
     expect(days({ ...planned, startWeekday: 5 })[0]).toMatch(/^Friday: /);
     const month = { ...camp, drivingHoursPerDay: 2, durationH: 24 * 20 };
-    const lines = reply(month).lines!;
+    const lines = present(reply(month).lines);
     // Days that are alike stand in one line, and none is left out.
     expect(lines.filter(l => /^Day/.test(l)).length).toBeLessThanOrEqual(14);
     expect(lines.join('\n')).toMatch(/^Days \d–20: /m);
@@ -80,7 +81,7 @@ describe('a trip told day by day', () => {
   });
 
   test('a generator counts on its day, and is cautioned; ruled out it counts no more', () => {
-    const without = { ...planned, days: planned.days!.map(({ generatorH: _, ...day }) => day) };
+    const without = { ...planned, days: present(planned.days).map(({ generatorH: _, ...day }) => day) };
     expect(value(planned, 'endCharge')).toBeGreaterThan(value(without, 'endCharge'));
     expect(reply(planned).cautions).toContain('carbon-monoxide');
     expect(value({ ...planned, without: ['generator'] }, 'endCharge')).toBeCloseTo(
@@ -127,7 +128,7 @@ describe('a trip told day by day', () => {
     const small = { kind: 'generator', powerW: 200 } as const;
     const both: Facts = {
       ...onMains,
-      chargers: [...onMains.chargers!, small],
+      chargers: [...present(onMains.chargers), small],
       days: [{ generatorH: 2 }, { mainsH: true }, {}],
     };
     const lines = days(both);

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Figure } from '#answer/answer.ts';
 import { print } from '#answer/text.ts';
+import { present } from '#basics/present.ts';
 import type { TripFacts } from '#intents/trip/compute.ts';
 import { trip } from '#intents/trip/intent.ts';
 import { moment } from '#intents/trip/when.ts';
@@ -138,7 +139,7 @@ describe('a trip day by day', () => {
   test('ranges hold their value and stay between empty and full', () => {
     for (const [, facts] of trips)
       for (const key of ['lowestCharge', 'endCharge']) {
-        const f = reply(facts).figures![key] as { value: number; low: number; high: number };
+        const f = present(reply(facts).figures)[key] as { value: number; low: number; high: number };
         expect(f.low).toBeGreaterThanOrEqual(0);
         expect(f.low).toBeLessThanOrEqual(f.value);
         expect(f.value).toBeLessThanOrEqual(f.high);

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { factsOf } from '#intents/facts.ts';
 import { intents } from '#intents/index.ts';
 import type { Intent } from '#intents/intent.ts';
@@ -47,7 +48,7 @@ function answerOf(intent: Intent, facts: Stated): string | undefined {
 }
 
 test.for(asked)('%s: what is named as unused turns no line from frost to heat', name => {
-  const intent = intents.find(one => one.name === name)!;
+  const intent = present(intents.find(one => one.name === name));
   const turned: string[] = [];
   for (const facts of rigs) {
     const base = answerOf(intent, facts);

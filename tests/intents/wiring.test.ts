@@ -28,6 +28,9 @@ describe('will the inverter run it', () => {
     expect(on(1500, ac('kettle', 1480)).verdict).toBe('tight');
     expect(on(1500, ac('toaster', 800, { count: 2 })).verdict).toBe('no');
     expect(on(600, ac('air conditioner', 400)).verdict).toBe('tight');
+    expect(on(300, ac('bar fridge', 70)).verdict).toBe('tight');
+    expect(on(300, ac('mini fridge', 50)).verdict).toBe('yes');
+    expect(on(1000, ac('bar fridge', 70)).verdict).toBe('yes');
     expect(whole(on(1500, ac('toaster', 800, { count: 2 })))).toMatch(/One at a time works/);
     expect(whole(on(1500, ac('kettle', 2000)))).not.toMatch(/One at a time/);
   });
@@ -150,9 +153,9 @@ describe('what cable', () => {
       reply(cableSize, { cable: { areaMm2, currentA, lengthM } }, ['ask-can-it']).verdict;
     expect([verdict(10, 15), verdict(6, 17.5), verdict(4, 30)]).toEqual(['yes', 'tight', 'no']);
     expect(verdict(2.5, 60, 0.3)).toBe('no');
-    expect(
-      reply(cableSize, { cable: { areaMm2: 6, currentA: 15, lengthM: 5 } }, ['ask-drop']).verdict,
-    ).toBeNull();
+    const drop = reply(cableSize, { cable: { areaMm2: 6, currentA: 15, lengthM: 5 } }, ['ask-drop']);
+    expect([drop.verdict, drop.headline]).toEqual(['yes', expect.stringMatching(/^The drop is about/)]);
+    expect(reply(cableSize, { cable: { currentA: 15, lengthM: 5 } }).verdict).toBeNull();
   });
 
   test('an inverter’s cable carries its fuse; big currents get a caution', () => {

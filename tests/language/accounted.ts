@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { type ParsedMessage, read } from '#language/reading.ts';
 import { readGroups } from '../../src/tools/train/groups.ts';
 
@@ -9,7 +10,7 @@ function numbersOf({ recognised: { text, tokens, mentions } }: ParsedMessage) {
     const isSaid = m.kind === 'amount' || m.kind === 'number';
     if (!isSaid && digits.length === 0) return [];
     const said = [m.told, m.value, ...m.variants.flatMap(v => [v.value, (v.value * m.told) / m.value])];
-    const raw = text.slice(tokens[m.from]!.start, tokens[m.to - 1]!.end);
+    const raw = text.slice(present(tokens[m.from]).start, present(tokens[m.to - 1]).end);
     return [
       {
         raw,
@@ -34,7 +35,7 @@ function vanished(text: string): string[] {
   const all = told([facts, claims, corrects, conversion]);
   const left = unread.map(u => u.text);
   // A plan of days may hold a number as a day of its own ("day 3"): its days account for it.
-  const hasPlan = options[0]!.stated.days !== undefined;
+  const hasPlan = present(options[0]).stated.days !== undefined;
   const isNear = (a: number, b: number): boolean =>
     Math.abs(Math.abs(a) - Math.abs(b)) <= 0.011 * Math.max(1, Math.abs(b));
   return numbersOf(parsed).flatMap(n => {

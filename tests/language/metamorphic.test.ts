@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { changeNames, changes } from '../../src/tools/metamorphic/changes.ts';
 import { isSameReading } from '../../src/tools/metamorphic/unchanged.ts';
 import { measured, percentOf, readFloors } from './metamorphic.ts';
@@ -8,7 +9,7 @@ const floors = readFloors();
 
 describe('a change that says nothing new leaves the reading as it was', () => {
   test.for(changeNames)('%s', (name, context) => {
-    const outcome = outcomes.find(o => o.change === name)!;
+    const outcome = present(outcomes.find(o => o.change === name));
     const reached = percentOf(outcome);
     expect(outcome.tried).toBeGreaterThan(30);
     expect(
@@ -42,7 +43,7 @@ describe('the changes themselves', () => {
 
   test('one slip, in no unit, number or name', () => {
     for (let n = 0; n < 30; n++) {
-      const slipped = apply('slip', text, n)!;
+      const slipped = present(apply('slip', text, n));
       expect(slipped).not.toBe(text);
       expect(Math.abs(slipped.length - text.length)).toBeLessThanOrEqual(1);
       expect(slipped).toMatch(/1\.5 A, .*100 Ah/);

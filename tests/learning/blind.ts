@@ -1,4 +1,5 @@
 import type { Answer } from '#answer/answer.ts';
+import { present } from '#basics/present.ts';
 import { converse } from '#conversation/converse.ts';
 import { hear } from '#conversation/hear.ts';
 import { learnt } from '#conversation/learned.ts';
@@ -129,7 +130,7 @@ export function simulate(number: number, tally: Tally, asking: Asking): Result |
   const drawn = rigOf(number);
   const atHour = askedHour + asking.laterH;
   const course = courseOf(drawn, toldHour, atHour);
-  const nowPercent = 5 * Math.round(20 * course.level.at(-1)!);
+  const nowPercent = 5 * Math.round(20 * present(course.level.at(-1)));
   const rig = asking.isFromNow ? { ...drawn, askedPercent: nowPercent } : drawn;
   // Nearer to the floor than that, the question is asked by nobody.
   if (rig.askedPercent < (rig.chemistry === 'agm' ? 65 : 40)) return undefined;
@@ -183,7 +184,7 @@ export function simulate(number: number, tally: Tally, asking: Asking): Result |
   const wrong = readings.filter(({ wrong: bad }) => bad).length;
   const stale = readings.filter(({ isStale }) => isStale).length;
   const truthH = after.valueH / (1 + after.bias);
-  const floor = floorOf(answers.after)!;
+  const floor = present(floorOf(answers.after));
   const known = Math.abs(trueRunTimeH(rig, drawA(usual(rig)), atHour, floor) / truthH - 1);
   const hasAmpsLast = readings.at(-1)?.right.means.netCurrentA !== undefined;
   return {

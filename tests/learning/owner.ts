@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { type Random, randomFrom } from '../ranges/random.ts';
 import type { SimulatedRig, Style } from './rig.ts';
 import { type Course, stepAt } from './truth.ts';
@@ -32,7 +33,7 @@ function restV(rig: SimulatedRig, level: number): number {
   const table = atRest[rig.chemistry];
   const at = Math.min(3.999, level * 4);
   const low = Math.floor(at);
-  return table[low]! + (table[low + 1]! - table[low]!) * (at - low);
+  return present(table[low]) + (present(table[low + 1]) - present(table[low])) * (at - low);
 }
 
 /** The wordings of each kind: all of them are read surely. */
@@ -67,14 +68,14 @@ function say(kind: Sent['kind'], atHour: number, which: number, a: number, b = 0
               ? { chargeUsedAh: a }
               : { chargeLeftAh: a };
   const words = wordings[kind];
-  return { atHour, kind, text: words[which % words.length]!(a, b), means };
+  return { atHour, kind, text: present(words[which % words.length])(a, b), means };
 }
 
 function kindOf(random: Random, style: Style, isMorning: boolean): Sent['kind'] {
   if (style === 'amps') return isMorning ? 'ampsAndPercent' : 'amps';
   if (style !== 'mixed') return style;
   const kinds = ['percent', 'volts', 'amps', 'ampsAndPercent', 'used', 'left'] as const;
-  return kinds[Math.floor(random.even(0, 5.999))]!;
+  return present(kinds[Math.floor(random.even(0, 5.999))]);
 }
 
 /** Two digits the wrong way round, or one too many or few. */
@@ -111,18 +112,18 @@ export function readingsOf(rig: SimulatedRig, course: Course): Reading[] {
     const isGap = chance(0.1);
     const isWrong = chance(0.05);
     const step = stepAt(isStale ? Math.max(toldHour, atHour - random.even(2, 8)) : atHour);
-    const level = course.level[step]!;
+    const level = present(course.level[step]);
     const kind = kindOf(random, rig.style, isMorning);
     const which = Math.floor(random.even(0, 12));
     const percent = Math.max(1, Math.min(100, fixed(100 * level + 1.2 * random.normal(), percentStep)));
     // Not wholly at rest: a little sag, and what an hour of charge left on the plates.
-    const charged = Math.max(0, course.netA[Math.max(0, step - stepsPerH)]!) > 0.5 ? 0.06 : 0;
-    const sag = 0.02 * (course.draw[step]! / Math.max(1, rig.capacityAh / 100));
+    const charged = Math.max(0, present(course.netA[Math.max(0, step - stepsPerH)])) > 0.5 ? 0.06 : 0;
+    const sag = 0.02 * (present(course.draw[step]) / Math.max(1, rig.capacityAh / 100));
     const volts = restV(rig, level) + charged - sag + meterV + 0.02 * random.normal();
     const { compressorA } = rig.habits;
-    const mean = course.draw[step]!;
+    const mean = present(course.draw[step]);
     const runs = compressorA > 0 ? (chance(Math.min(1, mean / compressorA)) ? compressorA : 0.1) : mean;
-    const amps = (course.netA[step]! + mean - runs * (1 + 0.06 * random.normal())) * gainA;
+    const amps = (present(course.netA[step]) + mean - runs * (1 + 0.06 * random.normal())) * gainA;
     const used = (1 - level) * rig.capacityAh * rig.capacityFactor * counter;
     const other = random.even(10, 100);
     const typo = random.even(0, 1);

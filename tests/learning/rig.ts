@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { type Random, randomFrom } from '../ranges/random.ts';
 import { meanC, type Town, towns, type Weather, weatherOf } from './weather.ts';
 
@@ -58,7 +59,7 @@ function off(random: Random, isMostlyMore: boolean): number {
 }
 
 const pick = <T>(random: Random, from: readonly T[]): T =>
-  from[Math.min(from.length - 1, Math.floor(random.even(0, from.length)))]!;
+  present(from[Math.min(from.length - 1, Math.floor(random.even(0, from.length)))]);
 
 const round = (value: number, to: number): number => Math.round(value / to) * to;
 
@@ -68,7 +69,7 @@ const daysSimulated = 24;
 
 export function rigOf(number: number): SimulatedRig {
   const random = randomFrom(number * 7919 + 14);
-  const style = order[number % order.length]!;
+  const style = present(order[number % order.length]);
   const town = pick(random, towns);
   const month = pick(random, [1, 3, 4, 5, 7, 9, 10, 12]);
   const chemistry = random.even(0, 1) < 0.55 ? 'agm' : 'lfp';

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { placeMeanC, type SimulatedRig } from './rig.ts';
 import { stepsPerH } from './weather.ts';
 
@@ -20,14 +21,14 @@ export function drawA(rig: SimulatedRig): number[] {
     const fridge = rig.fridgeA * byHour * byWarmth * byAge;
     const since = hour - habits.eveningStartH;
     const isOn = evening && since >= 0 && since < evening.hours;
-    return rig.drawFactor * (fridge + (isOn ? evening.currentA * habits.eveningShare[day]! : 0));
+    return rig.drawFactor * (fridge + (isOn ? evening.currentA * present(habits.eveningShare[day]) : 0));
   });
 }
 
 /** Amps that the panel would bring at each step, before the battery takes less. */
 function sunA(rig: SimulatedRig): number[] {
   return rig.weather.sunWm2.map((sun, step) => {
-    const cellC = rig.weather.airC[step]! + 0.03 * sun;
+    const cellC = present(rig.weather.airC[step]) + 0.03 * sun;
     const heat = 1 - 0.004 * Math.max(0, cellC - 25);
     return (rig.sunFactor * rig.panelW * (sun / 1000) * 0.78 * heat) / 13;
   });
@@ -62,13 +63,13 @@ export function courseOf(rig: SimulatedRig, fromHour: number, toHour: number): C
     if (now < 0.06) isCut = true;
     if (now > 0.2) isCut = false;
     wasCut ||= isCut;
-    const out = isCut ? 0 : draw[step]!;
+    const out = isCut ? 0 : present(draw[step]);
     const full = rig.chemistry === 'agm' ? 0.85 : 0.97;
     const most = rig.capacityAh * (now < full ? 0.25 : Math.max(0, (0.25 * (1 - now)) / (1 - full)));
-    const net = Math.min(sun[step]!, most + out) - out;
+    const net = Math.min(present(sun[step]), most + out) - out;
     const kept = net > 0 ? net * (rig.chemistry === 'agm' ? 0.92 : 0.985) : net;
     if (step >= stepAt(fromHour)) {
-      now += kept / stepsPerH / holdsAh(rig, rig.weather.airC[step]!);
+      now += kept / stepsPerH / holdsAh(rig, present(rig.weather.airC[step]));
       now = Math.min(1, Math.max(0, now));
     }
     level.push(now);
@@ -81,7 +82,7 @@ export function courseOf(rig: SimulatedRig, fromHour: number, toHour: number): C
 export function trueRunTimeH(rig: SimulatedRig, draw: readonly number[], fromHour: number, floor: number) {
   let now = rig.askedPercent / 100;
   for (let step = stepAt(fromHour); step < draw.length; step++) {
-    const less = draw[step]! / stepsPerH / holdsAh(rig, rig.weather.airC[step]!);
+    const less = present(draw[step]) / stepsPerH / holdsAh(rig, present(rig.weather.airC[step]));
     if (now - less <= floor) return (step + (now - floor) / less) / stepsPerH - fromHour;
     now -= less;
   }

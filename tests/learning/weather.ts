@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Random } from '../ranges/random.ts';
 
 /**
@@ -75,7 +76,7 @@ export function weatherOf(random: Random, town: Town, month: number, days: numbe
     // A spell of weather lasts some nine hours.
     if (step % (3 * stepsPerH) === 0 && random.even(0, 1) < 0.33) sky = spell();
     cloud = 0.85 * cloud + 0.53 * random.normal();
-    const [share, jump] = through[sky]!;
+    const [share, jump] = present(through[sky]);
     const height = sunHeight(town.latDeg, month * 30.4 - 20, hour);
     // Haurwitz (1945): the sun of a clear sky.
     const clear = height > 0.01 ? 1098 * height * Math.exp(-0.057 / height) : 0;

@@ -1,5 +1,6 @@
 import pg from 'pg';
 import { afterAll, afterEach, describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { Damaged } from '#conversation/memory-store.ts';
 import type { StoreOptions } from '#memory/kept.ts';
 import { keySource } from '#memory/keys.ts';
@@ -93,7 +94,7 @@ describe.skipIf(url === '')('on a server', () => {
       let most = 0;
       await Promise.all(
         Array.from({ length: 60 }, (_, i) => {
-          const store = all[i % 3]!;
+          const store = present(all[i % 3]);
           return store.withLock(chat, async () => {
             running += 1;
             most = Math.max(most, running);
@@ -105,7 +106,7 @@ describe.skipIf(url === '')('on a server', () => {
         }),
       );
       expect(most).toBe(1);
-      expect(Object.keys((await all[0]!.load(chat)).memory.rigs)).toHaveLength(60);
+      expect(Object.keys((await present(all[0]).load(chat)).memory.rigs)).toHaveLength(60);
     });
 
     test('who waits for another instance comes in order', async () => {
@@ -233,7 +234,7 @@ describe.skipIf(url === '')('on a server', () => {
         expect((await store.load('-5')).memory.rigs).toEqual(billabong.rigs);
         expect(Object.keys((await store.load('7')).memory.rigs)).toEqual(['alex']);
       }
-      expect(await opened.at(-1)!.claim(1, 2)).toEqual({ state: 'again', reply: 'about 2 days' });
+      expect(await present(opened.at(-1)).claim(1, 2)).toEqual({ state: 'again', reply: 'about 2 days' });
     });
 
     test('a broken connection costs at most its own query; then it goes on', async () => {

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { DatabaseSync } from 'node:sqlite';
 import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { Damaged } from '#conversation/memory-store.ts';
 import { keySource } from '#memory/keys.ts';
 import { openSqlite, type SqliteOptions } from '#memory/sqlite/store.ts';
@@ -62,14 +63,18 @@ async function changed(): Promise<{ memories: Row[]; meta: Row[] }> {
   return before;
 }
 const wasOf = ({ memories }: { memories: Row[] }): Row =>
-  memories.find(row => rowsOf('memories').every(now => now.revision !== row.revision))!;
+  present(memories.find(row => rowsOf('memories').every(now => now.revision !== row.revision)));
 
 describe('with the file and no key', () => {
   const outside = /changed from outside: a row was put back, added or taken out/;
 
   test('what was sealed for an earlier revision does not open under the present one', async () => {
     const was = wasOf(await changed());
-    inFile(file => file.prepare('UPDATE memories SET sealed = ? WHERE chat = ?').run(was.sealed!, was.chat!));
+    inFile(file =>
+      file
+        .prepare('UPDATE memories SET sealed = ? WHERE chat = ?')
+        .run(present(was.sealed), present(was.chat)),
+    );
     await expect(ownersOf('1')).rejects.toBeInstanceOf(Damaged);
     expect(await ownersOf('2')).toEqual(['robin']);
   });
@@ -83,14 +88,14 @@ describe('with the file and no key', () => {
     ['a row taken out', () => inFile(file => file.exec('DELETE FROM memories WHERE rowid = 1'))],
     [
       'a row copied to another chat',
-      ({ memories }) => put('memories', { ...memories[0]!, chat: Buffer.alloc(16, 7) }),
+      ({ memories }) => put('memories', { ...present(memories[0]), chat: Buffer.alloc(16, 7) }),
     ],
     [
       'a move made up',
       () =>
         put('moves', {
-          old: rowsOf('memories')[0]!.chat!,
-          target: rowsOf('memories')[1]!.chat!,
+          old: present(present(rowsOf('memories')[0]).chat),
+          target: present(present(rowsOf('memories')[1]).chat),
           moved_day: 1,
         }),
     ],
@@ -99,7 +104,7 @@ describe('with the file and no key', () => {
       () => inFile(file => file.exec("UPDATE moves SET target = x'00112233445566778899aabbccddeeff'")),
     ],
     ['a move taken out', () => inFile(file => file.exec('DELETE FROM moves'))],
-    ['the ledger of before', ({ meta }) => put('meta', meta.find(row => row.name === 'ledger')!)],
+    ['the ledger of before', ({ meta }) => put('meta', present(meta.find(row => row.name === 'ledger')))],
     ['no ledger', () => inFile(file => file.exec("DELETE FROM meta WHERE name = 'ledger'"))],
     [
       'a ledger of zeros',
@@ -124,8 +129,8 @@ describe('with the file and no key', () => {
     await later.save('1', named('alex'), revision);
     await later.save('2', named('robin'), 0);
     await later.close();
-    put('memories', before.memories[0]!);
-    put('meta', before.meta.find(row => row.name === 'ledger')!);
+    put('memories', present(before.memories[0]));
+    put('meta', present(before.meta.find(row => row.name === 'ledger')));
     expect(() => open()).toThrow(outside);
   });
 });
@@ -190,7 +195,7 @@ describe('a file from before', () => {
       file.exec('PRAGMA user_version = 2; PRAGMA application_id = 1113025841');
     });
     for (const { table, columns, values } of formerRows())
-      put(table, Object.fromEntries(columns.map((column, i) => [column, values[i]!])));
+      put(table, Object.fromEntries(columns.map((column, i) => [column, values[i] ?? null])));
   };
 
   test('opens, is bound once, and keeps what it holds', async () => {

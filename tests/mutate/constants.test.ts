@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { changed, constantsOf, plainCode } from './constants.ts';
 
 const code = plainCode(`
@@ -39,7 +40,7 @@ test.for([
   ['2.5 in max(0, 1 - k * 2.5)', 0.8, "'max(0, 1 - k * 2)'"],
   ['max(0, 1 - k * 2.5)', 1.2, "'1.2 * (max(0, 1 - k * 2.5))'"],
 ] as const)('%s times %d gives %s, and nothing else differs', ([text, factor, expected]) => {
-  const constant = found.tried.find(c => c.text === text)!;
+  const constant = present(found.tried.find(c => c.text === text));
   const after = changed(code, constant, factor);
   expect(after).toContain(expected);
   const { start, end } = constant;

@@ -1,5 +1,6 @@
 import { stripTypeScriptTypes } from 'node:module';
 import tokens from 'js-tokens';
+import { present } from '#basics/present.ts';
 
 /**
  * Where a number stands: `table`, a value that is declared (a table's cell, an assumption, a default); `formula`, a
@@ -104,7 +105,7 @@ export function constantsOf(path: string, code: string): { tried: Constant[]; un
         Number(value) === 0 ? 'nothing' : isIndex ? 'place in a list' : isLength && 'count of a list';
       if (why) untried.push({ path, line, text: value, why });
       else {
-        const isTable = !isInFunction[i] || isDeclared(before, all[i + 1], around[i]!);
+        const isTable = !isInFunction[i] || isDeclared(before, all[i + 1], present(around[i]));
         const kind = isTable ? 'table' : 'arithmetic';
         tried.push({ path, line, kind, text: value, start, end, times: f => scaled(value, f) });
       }
@@ -119,7 +120,7 @@ export function constantsOf(path: string, code: string): { tried: Constant[]; un
 
 /** The numbers in a formula's text and its result as a whole. */
 function ofFormula(path: string, line: number, quoted: string, start: number): Constant[] {
-  const quote = quoted[0]!;
+  const quote = present(quoted[0]);
   const formula = quoted.slice(1, -1);
   const end = start + quoted.length;
   const numbers = read(formula).filter(({ type, value }) => type === 'NumericLiteral' && Number(value) !== 0);

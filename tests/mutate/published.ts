@@ -1,4 +1,5 @@
 import vm from 'node:vm';
+import { present } from '#basics/present.ts';
 import { allRules } from '#rule/rule.ts';
 import { files, read } from '../house/source.ts';
 import type { Row } from '../published/row.ts';
@@ -70,7 +71,7 @@ export function engineConstants(): { tried: Constant[]; untried: Untried[]; unre
   return {
     tried: found.flatMap(({ tried }) => tried),
     untried: found.flatMap(({ untried }) => untried),
-    unreached: paths.filter((path, i) => !graph.files.has(path) && found[i]!.tried.length > 0),
+    unreached: paths.filter((path, i) => !graph.files.has(path) && present(found[i]).tried.length > 0),
   };
 }
 

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import Qty from 'js-quantities';
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { convertKind } from '#engine/loads/convert.ts';
 import { fromBase, toBase, unitOf } from '#quantity/quantity.ts';
 import { baseSymbol, units } from '#quantity/units.ts';
@@ -52,7 +53,7 @@ const theirBase: Readonly<Record<string, string>> = {
 const byLibrary = (value: number, from: string, to: string): number => Qty(value, from).to(to).scalar;
 
 describe.for(names)('%s beside js-quantities', ([ours, their]) => {
-  const unit = unitOf(ours)!;
+  const unit = present(unitOf(ours));
   const base = baseSymbol[unit.dimension];
   test.for([0.5, 1, 12, 37, 250])('%s of it', value => {
     const want = byLibrary(value, their, theirBase[base] ?? base);

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { sunOf, whereAndWhen } from '#intents/sun.ts';
 import { findPlace, namesakes, placeByName, placesNamed } from '#places/find.ts';
 import { fold } from '#places/fold.ts';
@@ -21,7 +22,7 @@ describe('a state or country after a name', () => {
     ['springfield, or', 'US', 'OR', 44.0, 3],
     ['portland oregon', 'US', undefined, 45.5, 2],
   ])('%s', ([said, country, state, latitude, length]) => {
-    const found = findPlace(words(said), 0, true)!;
+    const found = present(findPlace(words(said), 0, true));
     expect(found.place).toMatchObject({ country, latitudeDeg: latitude });
     expect(found.place.state).toBe(state);
     expect(found.length).toBe(length);
@@ -32,15 +33,15 @@ describe('a state or country after a name', () => {
   });
 
   test('without a place of that name there the region is another word', () => {
-    expect(findPlace(words('dubbo texas'), 0)!.length).toBe(1);
+    expect(present(findPlace(words('dubbo texas'), 0)).length).toBe(1);
     expect(placeByName('dubbo texas')).toBeUndefined();
-    expect(findPlace(words('portland maine'), 0)!.length).toBe(1);
+    expect(present(findPlace(words('portland maine'), 0)).length).toBe(1);
   });
 
   test('codes that are words need a comma', () => {
     expect(hintAt(words('springfield or shepparton'), 1)).toBeUndefined();
     expect(hintAt(words('springfield, or'), 1)).toMatchObject({ length: 2 });
-    expect(findPlace(words('london in june'), 0)!.length).toBe(1);
+    expect(present(findPlace(words('london in june'), 0)).length).toBe(1);
   });
 
   test('regions by name and code', () => {
@@ -56,8 +57,8 @@ describe('a state or country after a name', () => {
   });
 
   test('the talk’s own place tells too: the nearest first', () => {
-    expect(placesNamed('perth', { latitudeDeg: 55.9, longitudeDeg: -3.2 })[0]!.country).toBe('GB');
-    expect(placesNamed('perth', { latitudeDeg: -33.9, longitudeDeg: 151.2 })[0]!.country).toBe('AU');
+    expect(present(placesNamed('perth', { latitudeDeg: 55.9, longitudeDeg: -3.2 })[0]).country).toBe('GB');
+    expect(present(placesNamed('perth', { latitudeDeg: -33.9, longitudeDeg: 151.2 })[0]).country).toBe('AU');
     expect(placesNamed('perth', 'scotland').map(p => p.country)).toEqual(['GB']);
     expect(placesNamed('perth', 'france')).toEqual([]);
   });
@@ -75,7 +76,7 @@ describe('names that stand in several countries', () => {
   }
   const shared = [...countries].filter(([, all]) => all.size > 1).map(([key]) => key);
   // Spread over the alphabet.
-  const two = Array.from({ length: 200 }, (_, i) => shared[Math.floor((i * shared.length) / 200)]!);
+  const two = Array.from({ length: 200 }, (_, i) => present(shared[Math.floor((i * shared.length) / 200)]));
 
   test('there are many', () => {
     expect(shared.length).toBeGreaterThan(1000);
@@ -84,16 +85,18 @@ describe('names that stand in several countries', () => {
 
   test.for(two)('%s: the country that was taken is said, and each can be told', name => {
     expect(namesakes(name).inCountries).toBe(true);
-    const place = placeByName(name)!;
+    const place = present(placeByName(name));
     const at = new Date('2026-06-15');
     const said = whereAndWhen({ place: name }, sunOf({ place: name }, at));
-    const taken = [english.of(place.country)!, stateName(place)].filter(region => region !== undefined);
+    const taken = [present(english.of(place.country)), stateName(place)].filter(
+      region => region !== undefined,
+    );
     expect(
       taken.some(region => said.includes(`(${region})`)),
       said,
     ).toBe(true);
-    for (const country of countries.get(name)!) {
-      const told = `${name}, ${english.of(country)!.toLowerCase()}`;
+    for (const country of present(countries.get(name))) {
+      const told = `${name}, ${present(english.of(country)).toLowerCase()}`;
       expect(placeByName(told)?.country, told).toBe(country);
       // The place itself may be called as a country is: what is held is the region in brackets.
       expect(whereAndWhen({ place: told }, sunOf({ place: told }, at))).not.toContain(

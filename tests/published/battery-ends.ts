@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { bankOf, nominalVoltage } from '#engine/battery/bank.ts';
 import { chargeRow } from '#engine/battery/charge-table.ts';
 import { chargeRateC, limitsOf } from '#engine/battery/limits.ts';
@@ -10,21 +11,23 @@ import { airTemperature } from '#engine/solar/air.ts';
 import { cells, type Row, row } from './row.ts';
 
 const { agm, gel, flooded } = chemistryTable;
-const lithium = bankOf([{ count: 1, capacityAh: 100, chemistry: 'lfp' }])!;
+const lithium = present(bankOf([{ count: 1, capacityAh: 100, chemistry: 'lfp' }]));
 const gives = (temperatureC: number) => limitsOf(lithium, temperatureC).dischargeA;
 const faq = 'Deep-cycle battery FAQ (stored copies on two shops’ pages)';
 const safeRate = 'electrical-engineering.app, safe discharge rate of a lead-acid battery: 0.2 to 0.3 C';
 const cycleSheet = 'sheet of gel deep-cycle batteries, 12 V: 1,800 cycles at 30 %, 750 at 50 %, 500 at 80 %';
 /** Cycles of gel at a depth. */
-const ofGel = (depth: number): number => gel.cycles.find(([d]) => d === depth)![1];
+const ofGel = (depth: number): number => present(gel.cycles.find(([d]) => d === depth))[1];
 /** A fair week by the sea, so that nothing is kept from freezing. */
 const fair = { latitudeDeg: -28.6, longitudeDeg: 153.6, month: 3 };
 /** How a battery that stands somewhere differs from the air, + 20 K. */
 const off = (stand: keyof typeof stands, end: 'value' | 'low' | 'high'): number =>
   20 + batteryTemperature(fair, stand)[end] - airTemperature(fair)[end];
-const output = sourceAssumptions({ kind: 'mains', currentA: 20, row: chargeRow('agm'), blocks: 1 }).find(
-  a => a.name === 'chargerOutput',
-)!;
+const output = present(
+  sourceAssumptions({ kind: 'mains', currentA: 20, row: chargeRow('agm'), blocks: 1 }).find(
+    a => a.name === 'chargerOutput',
+  ),
+);
 
 const depths = cells(`${faq}: best used between 20 and 60 % on average`, 'seen', [
   ['C2-01.agm.high', 0.6, 0.05, () => agm.depth[2]],
@@ -121,7 +124,7 @@ export const rows: readonly Row[] = [
       'C3-21.four',
       12.8,
       1e-9,
-      () => bankOf([{ count: 4, capacityAh: 100, chemistry: 'lfp', voltageV: 3.2 }])!.voltageV,
+      () => present(bankOf([{ count: 4, capacityAh: 100, chemistry: 'lfp', voltageV: 3.2 }])).voltageV,
     ],
     ['C3-21.twelve', 38.4, 1e-9, () => nominalVoltage(36, 'lfp')],
   ]),

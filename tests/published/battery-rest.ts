@@ -1,10 +1,11 @@
+import { present } from '#basics/present.ts';
 import { chargingAboveV, restVolts } from '#engine/battery/rest-table.ts';
 import type { Chemistry } from '#rig/rig.ts';
 import { cells, type Row, row } from './row.ts';
 
 /** The row of our table at a percentage that the published ones have too; without it the row from outside fails. */
 const at = (kind: Chemistry, percent: number): readonly number[] =>
-  restVolts[kind].find(([p]) => p === percent)!;
+  present(restVolts[kind].find(([p]) => p === percent));
 
 /** Gravity of the acid at a charge (%): the middles of the published bands, 1.12 empty, 1.19 half, 1.265 full. */
 const gravityAt = (percent: number): number =>
@@ -27,7 +28,7 @@ const byGravity: readonly Row[] = lead.flatMap(kind =>
           'recomputed',
           sixCells(percent),
           0.7,
-          () => at(kind, percent)[i + 1]!,
+          () => present(at(kind, percent)[i + 1]),
           'the relation is for flooded cells; sealed ones read up to half a volt more, old ones less',
         ),
       ),
@@ -35,13 +36,8 @@ const byGravity: readonly Row[] = lead.flatMap(kind =>
 );
 
 const empty: readonly Row[] = lead.flatMap(kind => [
-  row(
-    `C3-13.${kind}.low`,
-    'common practice: empty at 1.75 V a cell, 10.5 V',
-    'memory',
-    10.5,
-    0.1,
-    () => at(kind, 0)[1]!,
+  row(`C3-13.${kind}.low`, 'common practice: empty at 1.75 V a cell, 10.5 V', 'memory', 10.5, 0.1, () =>
+    present(at(kind, 0)[1]),
   ),
   row(
     `C3-13.${kind}.likely`,
@@ -49,7 +45,7 @@ const empty: readonly Row[] = lead.flatMap(kind => [
     'memory',
     11.15,
     0.65,
-    () => at(kind, 0)[2]!,
+    () => present(at(kind, 0)[2]),
   ),
   row(
     `C3-13.${kind}.high`,
@@ -57,7 +53,7 @@ const empty: readonly Row[] = lead.flatMap(kind => [
     'memory',
     11.6,
     0.3,
-    () => at(kind, 0)[3]!,
+    () => present(at(kind, 0)[3]),
   ),
 ]);
 
@@ -74,18 +70,18 @@ const lithium: readonly Row[] = [
         'memory',
         fourCells(percent),
         0.35,
-        () => at('lfp', percent)[i + 1]!,
+        () => present(at('lfp', percent)[i + 1]),
         'published at 100, 50 and 20 %, straight between',
       ),
     ),
   ),
   ...cells('LFP cells, 2.5 V empty and 3.0 to 3.2 V at a tenth, from memory', 'memory', [
-    ['C3-24.0.low', 4 * 2.5, 0.1, () => at('lfp', 0)[1]!],
-    ['C3-24.0.likely', 4 * 2.75, 0.5, () => at('lfp', 0)[2]!],
-    ['C3-24.0.high', 4 * 3, 0.5, () => at('lfp', 0)[3]!],
-    ['C3-24.10.low', 4 * 3, 0.3, () => at('lfp', 10)[1]!],
-    ['C3-24.10.likely', 4 * 3.15, 0.3, () => at('lfp', 10)[2]!],
-    ['C3-24.10.high', 4 * 3.2, 0.3, () => at('lfp', 10)[3]!],
+    ['C3-24.0.low', 4 * 2.5, 0.1, () => present(at('lfp', 0)[1])],
+    ['C3-24.0.likely', 4 * 2.75, 0.5, () => present(at('lfp', 0)[2])],
+    ['C3-24.0.high', 4 * 3, 0.5, () => present(at('lfp', 0)[3])],
+    ['C3-24.10.low', 4 * 3, 0.3, () => present(at('lfp', 10)[1])],
+    ['C3-24.10.likely', 4 * 3.15, 0.3, () => present(at('lfp', 10)[2])],
+    ['C3-24.10.high', 4 * 3.2, 0.3, () => present(at('lfp', 10)[3])],
   ]),
 ];
 

@@ -1,19 +1,22 @@
+import { present } from '#basics/present.ts';
 import { chargeRateC } from '#engine/battery/limits.ts';
 import {
   autonomyDays,
   chemistryTable,
   dailyDepth,
   leadAcidCapacityByTemperature,
-  powerBankCellV,
   starterReserve,
 } from '#engine/battery/tables.ts';
 import { bankAssumptions, sizeFactorAt, temperatureFactor } from '#engine/battery/usable.ts';
+import { powerBankCellV } from '#rig/cell.ts';
 import { cells, type Row, row } from './row.ts';
 
 const { agm, gel, flooded, lfp } = chemistryTable;
 const lead = { agm, gel, flooded } as const;
 const kinds = Object.entries(chemistryTable);
-const age = bankAssumptions({ chemistry: 'agm', isChemistryAssumed: false }).find(a => a.name === 'age')!;
+const age = present(
+  bankAssumptions({ chemistry: 'agm', isChemistryAssumed: false }).find(a => a.name === 'age'),
+);
 
 /** IEEE 485 table 1: °F and cell size factor. */
 const ieee485: readonly (readonly [fahrenheit: number, factor: number])[] = [
@@ -46,7 +49,7 @@ const cold: readonly Row[] = [
       'memory',
       (fahrenheit - 32) / 1.8 + 273.15,
       0.1,
-      () => leadAcidCapacityByTemperature[i]![0] + 273.15,
+      () => present(leadAcidCapacityByTemperature[i])[0] + 273.15,
     ),
   ]),
   ...cells('LFP cells: nine tenths or a little less at 0 °C, two thirds at −20 °C, from memory', 'memory', [
@@ -145,7 +148,7 @@ const ages: readonly Row[] = [
       'memory',
       gives,
       0.15 * gives,
-      () => chemistryTable[kind].cycles.find(([d]) => d === depth)![1],
+      () => present(chemistryTable[kind].cycles.find(([d]) => d === depth))[1],
     ),
   ),
   ...cells('IEEE 1013 and 485: at the end of its life a battery has 80 %, a new one all', 'memory', [

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { cyclesAt, lifeAtTemperature } from '#engine/battery/life.ts';
 import { chargeRateC } from '#engine/battery/limits.ts';
 import { requiredCapacityAh } from '#engine/battery/required.ts';
@@ -26,7 +27,7 @@ const hours = (C: number, I: number, k: number): number => run(runTime, { Q_usab
 const size = (needAh: number, depthOfDischarge: number, k_temp = 1, k_age = 1): number =>
   run(capacityNeeded, { Q: needAh, DoD: depthOfDischarge, k_temp, k_age });
 const celsius = (f: number): number => ((f - 32) * 5) / 9;
-const middle = ([likely]: readonly number[]): number => likely!;
+const middle = ([likely]: readonly number[]): number => present(likely);
 
 const rate: readonly Row[] = [
   {

@@ -1,4 +1,5 @@
 import { latitudeMonth } from '#climate/latitude.ts';
+import { present } from '#basics/present.ts';
 import { bankOf } from '#engine/battery/bank.ts';
 import { absorptionVoltage } from '#engine/battery/charging.ts';
 import { bankResistanceOhm } from '#engine/battery/limits.ts';
@@ -11,9 +12,11 @@ import { outsideRadiationOf, radians } from '#engine/solar/sun.ts';
 import { diffuseShare } from '#engine/solar/tilt.ts';
 import { cells, type Row, row } from './row.ts';
 
-const agm = bankOf([{ count: 1, capacityAh: 100, chemistry: 'agm' }])!;
-const cloud = solarAssumptions({ peakSunHours: 5, sky: 'overcast' }).find(a => a.name === 'overcastShare')!;
-const wiring = solarAssumptions({}).find(a => a.name === 'wiringLoss')!;
+const agm = present(bankOf([{ count: 1, capacityAh: 100, chemistry: 'agm' }]));
+const cloud = present(
+  solarAssumptions({ peakSunHours: 5, sky: 'overcast' }).find(a => a.name === 'overcastShare'),
+);
+const wiring = present(solarAssumptions({}).find(a => a.name === 'wiringLoss'));
 
 /** Erbs' two curves at a clearness of 0.5: where days are short, and where they are long. */
 const erbs = {

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import {
   ampacityA,
   autoCableAreaMm2,
@@ -17,7 +18,7 @@ import {
 import { run } from '#rule/rule.ts';
 import { cells, type Row, row } from './row.ts';
 
-const sizeOf = (areaMm2: number) => sizes.find(size => size.areaMm2 === areaMm2)!;
+const sizeOf = (areaMm2: number) => present(sizes.find(size => size.areaMm2 === areaMm2));
 
 /** IEC 60228 tables 1 to 3, largest resistance at 20 °C, mΩ/m: mm², class 1 and 2, class 5. */
 const iec: readonly (readonly [number, number, number])[] = [
@@ -49,13 +50,8 @@ const [warmth, lay] = conductorAssumptions(undefined);
 
 export const rows: readonly Row[] = [
   ...iec.flatMap(([area, solid, flexible]) => [
-    row(
-      `D1-20.${area}.class2`,
-      `IEC 60228, ${area} mm², from memory`,
-      'memory',
-      solid,
-      1e-9,
-      () => sizeOf(area).solid!,
+    row(`D1-20.${area}.class2`, `IEC 60228, ${area} mm², from memory`, 'memory', solid, 1e-9, () =>
+      present(sizeOf(area).solid),
     ),
     row(
       `D1-20.${area}.class5`,
@@ -67,13 +63,8 @@ export const rows: readonly Row[] = [
     ),
   ]),
   ...vehicle.map(([area, r]) =>
-    row(
-      `D1b-20.${area}`,
-      `ISO 6722-1 / ISO 19642, ${area} mm², from memory`,
-      'memory',
-      r,
-      r / 100,
-      () => sizeOf(area).vehicle!,
+    row(`D1b-20.${area}`, `ISO 6722-1 / ISO 19642, ${area} mm², from memory`, 'memory', r, r / 100, () =>
+      present(sizeOf(area).vehicle),
     ),
   ),
   ...[18, 16, 14, 12, 10, 8, 6, 4, 2, 1, 0, -1, -2, -3].map(gauge =>
@@ -88,7 +79,7 @@ export const rows: readonly Row[] = [
       'memory',
       count,
       0,
-      () => autoCable.find(({ tradeMm }) => tradeMm === trade)!.strands,
+      () => present(autoCable.find(({ tradeMm }) => tradeMm === trade)).strands,
     ),
     row(
       `D3-05.${trade}.mm`,
@@ -96,7 +87,7 @@ export const rows: readonly Row[] = [
       'memory',
       mm,
       0,
-      () => autoCable.find(({ tradeMm }) => tradeMm === trade)!.strandMm,
+      () => present(autoCable.find(({ tradeMm }) => tradeMm === trade)).strandMm,
     ),
   ]),
   row('D3-06', 'common practice: 5 mm auto cable holds 2.9 mm²', 'memory', 2.9, 0.09, () =>
@@ -127,10 +118,10 @@ export const rows: readonly Row[] = [
     'IEC 60228 and ISO 6722-1: tinned 2.5 mm² has 8.21 for 7.98, vehicle 6 mm² has 3.1 for 3.3',
     'recomputed',
     [
-      ['D1-22', 1, 0.01, () => lay!.value],
-      ['D1-22.tinned', 8.21 / 7.98, 0.01, () => lay!.high],
-      ['D1-22.vehicle', 3.1 / 3.3, 0.01, () => lay!.low],
-      ['D1-22.cold', 20, 0, () => warmth!.low],
+      ['D1-22', 1, 0.01, () => present(lay).value],
+      ['D1-22.tinned', 8.21 / 7.98, 0.01, () => present(lay).high],
+      ['D1-22.vehicle', 3.1 / 3.3, 0.01, () => present(lay).low],
+      ['D1-22.cold', 20, 0, () => present(warmth).low],
     ],
   ),
   // AS/NZS and ABYC tables between two gauges: straight in logarithms through their own ends.
@@ -152,12 +143,12 @@ export const rows: readonly Row[] = [
   ),
   ...[35, 40].map(amps =>
     row(`D5-02.${amps}`, 'common practice: blade series, these exist', 'memory', 1, 0, () =>
-      Number(fuseSeries[0]!.ratingsA.includes(amps)),
+      Number(present(fuseSeries[0]).ratingsA.includes(amps)),
     ),
   ),
   ...[350, 400, 500].map(amps =>
     row(`D5-04.${amps}`, 'ISO 8820-5, large bolt-down: these exist, from memory', 'memory', 1, 0, () =>
-      Number(fuseSeries[2]!.ratingsA.includes(amps)),
+      Number(present(fuseSeries[2]).ratingsA.includes(amps)),
     ),
   ),
   ...(

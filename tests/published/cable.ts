@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { choosePair } from '#engine/cable/choose.ts';
 import { ampacityA, autoCableAreaMm2, conductorOf, resistancePerM } from '#engine/cable/conductor.ts';
 import { fuseFor, fuseRatingsA } from '#engine/cable/fuse.ts';
@@ -32,8 +33,8 @@ const auto = 'common practice: auto-cable makers’ tables that agree';
 
 /** As the tables have it: at 20 °C. */
 const cold = { conductorC: 20, strandFactor: 1 };
-const sizeOf = (areaMm2: number) => sizes.find(size => size.areaMm2 === areaMm2)!;
-const flexible = (areaMm2: number) => 1000 * resistancePerM(conductorOf({ areaMm2 })!, cold);
+const sizeOf = (areaMm2: number) => present(sizes.find(size => size.areaMm2 === areaMm2));
+const flexible = (areaMm2: number) => 1000 * resistancePerM(present(conductorOf({ areaMm2 })), cold);
 const ideal = (S: number) => 1000 * run(conductorResistance, { rho: copperResistivity, k_l: 1, S });
 const warm = (T: number) => run(warmResistance, { r_20: 1, alpha: copperCoefficient, T, T_20: 20 });
 const drop = (I: number, L: number, milliohmPerM: number) =>
@@ -108,14 +109,14 @@ const d3: readonly (readonly [string, number, number, number])[] = [
 
 export const rows: readonly Row[] = [
   ...d1.flatMap(([id, S, solid, class5, pure, ratio]) => [
-    row(`${id}.class2`, iec, 'seen', solid, 1e-9, () => sizeOf(S).solid!),
+    row(`${id}.class2`, iec, 'seen', solid, 1e-9, () => present(sizeOf(S).solid)),
     row(`${id}.class5`, iec, 'seen', class5, 1e-9, () => flexible(S)),
     row(`${id}.ideal`, iec, 'seen', pure, 0.001, () => ideal(S)),
     // Trap 9: flexible cable resists 10 to 16 % more than copper of its nominal area.
     row(`${id}.trap-9`, iec, 'seen', ratio, 0.0015, () => flexible(S) / ideal(S)),
   ]),
-  row('D1-12', iec, 'seen', 0.386 / 0.387, 1e-9, () => flexible(50) / sizeOf(50).solid!),
-  ...d1b.map(([id, S, r]) => row(id, iso6722, 'memory', r, r / 100, () => sizeOf(S).vehicle!)),
+  row('D1-12', iec, 'seen', 0.386 / 0.387, 1e-9, () => flexible(50) / present(sizeOf(50).solid)),
+  ...d1b.map(([id, S, r]) => row(id, iso6722, 'memory', r, r / 100, () => present(sizeOf(S).vehicle))),
   ...d1c.flatMap(([id, gauge, amps, engine]) => [
     row(id, `${abyc}, 105 °C, from memory`, 'memory', amps, 0.5, () => ampacityA(areaOfGauge(gauge), 105)),
     row(
@@ -124,7 +125,7 @@ export const rows: readonly Row[] = [
       'memory',
       engine,
       0.6 + 0.01 * engine,
-      () => carriesA(conductorOf({ awg: gauge })!, { cableAirC: 50 }, undefined, 105),
+      () => carriesA(present(conductorOf({ awg: gauge })), { cableAirC: 50 }, undefined, 105),
       'ours goes by the heat that the insulation has left, 0.856 at 50 °C; the book rounds to 0.85',
     ),
   ]),
@@ -148,7 +149,7 @@ export const rows: readonly Row[] = [
     ] as const
   ).map(([id, mm, amps]) =>
     row(`${id}.amps`, `${auto}: the lower of two`, 'memory', amps, 0.01, () =>
-      carriesA(conductorOf({ autoCableMm: mm })!),
+      carriesA(present(conductorOf({ autoCableMm: mm }))),
     ),
   ),
   row(
@@ -157,7 +158,7 @@ export const rows: readonly Row[] = [
     'memory',
     49,
     15,
-    () => carriesA(conductorOf({ autoCableMm: 6 })!),
+    () => carriesA(present(conductorOf({ autoCableMm: 6 }))),
     'ours is for 75 °C insulation, with a margin',
   ),
   row('D4-01', 'IEC 60028, annealed copper', 'seen', 0.017241, 1e-6, () => copperResistivity),
@@ -250,7 +251,7 @@ export const rows: readonly Row[] = [
       'seen',
       perFt(ohm),
       perFt(ohm) * 0.12,
-      () => 1000 * resistancePerM(conductorOf({ awg })!, { conductorC: 20, strandFactor: 1.12 }),
+      () => 1000 * resistancePerM(present(conductorOf({ awg })), { conductorC: 20, strandFactor: 1.12 }),
       'thin aircraft strands, tinned, in areas that differ from the gauge: up to 12 % more',
     ),
   ),
@@ -263,7 +264,7 @@ export const rows: readonly Row[] = [
       amps * 0.15,
       () =>
         carriesA(
-          conductorOf({ awg: gauge })!,
+          present(conductorOf({ awg: gauge })),
           { cableAirC: 70, bundleShare: bundleShareOf(wires) },
           undefined,
           105,
@@ -294,7 +295,7 @@ export const rows: readonly Row[] = [
   ),
   ...[1, 2, 3, 4, 5, 7.5, 10, 15, 20, 25, 30].map(amps =>
     row(`D5-02.${amps}`, 'common practice: blade series', 'memory', 1, 0, () =>
-      Number(fuseSeries[0]!.ratingsA.includes(amps)),
+      Number(present(fuseSeries[0]).ratingsA.includes(amps)),
     ),
   ),
   row(
@@ -304,7 +305,8 @@ export const rows: readonly Row[] = [
     10,
     0,
     () =>
-      [30, 40, 50, 60, 70, 80, 100, 125, 150, 200].filter(a => fuseSeries[1]!.ratingsA.includes(a)).length,
+      [30, 40, 50, 60, 70, 80, 100, 125, 150, 200].filter(a => present(fuseSeries[1]).ratingsA.includes(a))
+        .length,
   ),
   row(
     'D5-04',
@@ -312,7 +314,9 @@ export const rows: readonly Row[] = [
     'memory',
     8,
     0,
-    () => [100, 125, 150, 175, 200, 225, 250, 300].filter(a => fuseSeries[2]!.ratingsA.includes(a)).length,
+    () =>
+      [100, 125, 150, 175, 200, 225, 250, 300].filter(a => present(fuseSeries[2]).ratingsA.includes(a))
+        .length,
   ),
   row('D5-05', 'NEC 125 % rule, from memory', 'memory', 25, 1e-9, () =>
     run(fuseLeast, { k_f: fuseFactor, I: 20 }),

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { chargeTable } from '#engine/battery/charge-table.ts';
 import { meanChargeV, usualTrip } from '#engine/battery/round-trip.ts';
 import { startAssumption } from '#engine/charging/generator.ts';
@@ -30,7 +31,8 @@ const span = (
   gives: number,
   within: number,
   of: () => readonly number[],
-): Row[] => ends.map((end, i) => row(`${id}.${end}`, `${from}: ${end}`, how, gives, within, () => of()[i]!));
+): Row[] =>
+  ends.map((end, i) => row(`${id}.${end}`, `${from}: ${end}`, how, gives, within, () => present(of()[i])));
 
 /** Makers' absorption windows, V: flooded, AGM, gel. */
 const windows = { flooded: [14.4, 14.8], agm: [14.2, 14.7], gel: [14, 14.4] } as const;

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { bankOf } from '#engine/battery/bank.ts';
 import {
   chargingCurrent,
@@ -17,8 +18,8 @@ const common = 'common practice, battery makers’ sheets that agree';
 const consensus = 'lead-acid makers’ absorption windows, from memory';
 const woodbridge = 'ampere-hour law (Woodbridge, 1935): amperes not above the ampere-hours out';
 const { agm, gel, flooded, lfp } = chargeTable;
-const one = bankOf([{ count: 1, capacityAh: 100, chemistry: 'agm' }])!;
-const two = bankOf([{ count: 2, capacityAh: 100, chemistry: 'agm' }], 'series')!;
+const one = present(bankOf([{ count: 1, capacityAh: 100, chemistry: 'agm' }]));
+const two = present(bankOf([{ count: 2, capacityAh: 100, chemistry: 'agm' }], 'series'));
 
 const compensated = (V_25: number, T: number, cells: number) =>
   run(voltageAtTemperature, { V_25, k_V: (voltageCompensation.perK / 6) * cells, T, T_25: 25 });

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import {
   batteryFuses,
   type FuseKind,
@@ -10,7 +11,7 @@ import { autoCable } from '#engine/cable/tables.ts';
 import { cells, type Row } from './row.ts';
 
 const exact = 1e-9;
-const of = (name: string): FuseKind => batteryFuses.find(kind => kind.name === name)!;
+const of = (name: string): FuseKind => present(batteryFuses.find(kind => kind.name === name));
 const sheets = 'common practice, fuse sheets: ratings sold, A';
 
 const kinds: readonly Row[] = [
@@ -68,7 +69,7 @@ const shorts: readonly Row[] = [
 ];
 
 const airOf = (name: string, end: 'low' | 'high' | 'value'): number =>
-  surroundingAssumptions().find(a => a.name === name)![end];
+  present(surroundingAssumptions().find(a => a.name === name))[end];
 
 const laying: readonly Row[] = [
   ...cells('common practice: cables in a vehicle lie in air of 20 to 45 °C', 'memory', [
@@ -80,7 +81,7 @@ const laying: readonly Row[] = [
     ['D-alone.high', 1, exact, () => airOf('bundleShare', 'high')],
   ]),
   ...cells('common practice: auto cable of 6 mm is sold for 48 to 50 A', 'memory', [
-    ['trade-auto.6', 49, 3, () => autoCable.at(-1)!.soldForA!],
+    ['trade-auto.6', 49, 3, () => present(present(autoCable.at(-1)).soldForA)],
   ]),
 ];
 

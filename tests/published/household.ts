@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { buildOf, builtAs } from '#engine/loads/build.ts';
 import { averageA, type Cooler, dutyAt, usualCooler } from '#engine/loads/cooler.ts';
 import { leakSpread } from '#engine/loads/cooler-table.ts';
@@ -118,7 +119,7 @@ export const rows: readonly Row[] = [
       () => {
         const load = ac({ powerW: 2000 });
         const [reading] = readLoads({ loads: [load] });
-        return coolerOf(reading!, { loads: [load], voltageV: 12 }, {}).volumeL;
+        return coolerOf(present(reading), { loads: [load], voltageV: 12 }, {}).volumeL;
       },
     ],
   ]),
@@ -128,7 +129,7 @@ export const rows: readonly Row[] = [
     'memory',
     5,
     0.9,
-    () => builtAs(ac({ powerW: 100 })).row!.surge!,
+    () => present(present(builtAs(ac({ powerW: 100 })).row).surge),
   ),
   ...cells(
     `${trade}: portables with a mains plug draw 45 to 70 W, household compressors 85 W and more`,

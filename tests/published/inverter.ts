@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { applianceOf } from '#catalog/appliances.ts';
 import { batteryCurrentA, loadedVoltage } from '#engine/inverter/check.ts';
 import { inverterEfficiency } from '#engine/inverter/efficiency.ts';
@@ -81,7 +82,12 @@ export const rows: readonly Row[] = [
     gives: 5,
     within: 1.5,
     differs: 'ours is for small compressors behind an inverter, which limits the current: 4 times',
-    run: () => run(startingPower, { P: 1000, P_m: 1000, k_s: applianceOf('air conditioner')!.surge! }) / 1000,
+    run: () =>
+      run(startingPower, {
+        P: 1000,
+        P_m: 1000,
+        k_s: present(present(applianceOf('air conditioner')).surge),
+      }) / 1000,
   },
   {
     id: 'E2-05.trap-11.700W',

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { fitsRating, fitsSurge } from '#engine/inverter/check.ts';
 import { batteryPowerFor, idleShare } from '#engine/inverter/efficiency.ts';
 import { throughWatts } from '#engine/inverter/watts.ts';
@@ -14,15 +15,15 @@ const trade = 'common practice';
 const dc = (name: string, more: Partial<Load> = {}): Load => ({ name, count: 1, supply: 'dc', ...more });
 const use = (...loads: Load[]) => ({ loads, voltageV: 12, ambientC: 25 });
 const cycles = (currentA: number): number =>
-  Number(readLoads({ loads: [dc('fridge', { currentA })] })[0]!.cycles);
+  Number(present(readLoads({ loads: [dc('fridge', { currentA })] })[0]).cycles);
 const spanOf = (load: Load, name: string, end: 'low' | 'value' | 'high'): number =>
-  useAssumptions(use(load)).find(a => a.name === name)![end];
+  present(useAssumptions(use(load)).find(a => a.name === name))[end];
 
 type Span = readonly [low: number, likely: number, high: number];
 /** A span's three cells, each within 15 %. */
 const spans = (id: string, given: Span, ours: Span): readonly Cell[] =>
   (['low', 'likely', 'high'] as const).map(
-    (end, i): Cell => [`${id}.${end}`, given[i]!, 0.15 * given[i]!, () => ours[i]!],
+    (end, i): Cell => [`${id}.${end}`, present(given[i]), 0.15 * present(given[i]), () => present(ours[i])],
   );
 
 const smallLoads: readonly Row[] = [
@@ -90,7 +91,8 @@ const camps: readonly Row[] = [
       'trade-camp-air.low',
       17,
       2,
-      () => useAssumptions({ loads: [dc('fridge')], voltageV: 12 }).find(a => a.name === 'ambientC')!.low,
+      () =>
+        present(useAssumptions({ loads: [dc('fridge')], voltageV: 12 }).find(a => a.name === 'ambientC')).low,
     ],
   ]),
   ...cells('definition: 5 A at 12 V are 60 W to an inverter', 'recomputed', [
@@ -153,7 +155,7 @@ const boxes: readonly Row[] = [
     'recomputed',
     [
       ['D-walls', 1, 0.1, () => spanOf(dc('fridge', { volumeL: 80 }), 'fridge walls', 'value')],
-      ['D-draw', 45, 1, () => builtAs(dc('fridge')).row!.powerW[1]],
+      ['D-draw', 45, 1, () => present(builtAs(dc('fridge')).row).powerW[1]],
     ],
   ),
 ];

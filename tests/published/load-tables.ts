@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { bankOf } from '#engine/battery/bank.ts';
 import { cutOutV, inverterFor, loadedVoltage, surgeFactor } from '#engine/inverter/check.ts';
 import {
@@ -10,10 +11,12 @@ import { runningCurrentA, useAssumptions } from '#engine/loads/model.ts';
 import { cells, type Row, row } from './row.ts';
 
 const [unknown, lithium, lead] = [undefined, true, false].map(kind => loadedVoltage(12, kind));
-const air = useAssumptions({
-  loads: [{ name: 'fridge', count: 1, powerW: 45, supply: 'dc' }],
-  voltageV: 12,
-}).find(a => a.name === 'ambientC')!;
+const air = present(
+  useAssumptions({
+    loads: [{ name: 'fridge', count: 1, powerW: 45, supply: 'dc' }],
+    voltageV: 12,
+  }).find(a => a.name === 'ambientC'),
+);
 
 const inverters: readonly Row[] = [
   ...[150, 300, 600, 1000, 1500, 2000, 2500, 3000, 4000, 5000].map(size =>
@@ -36,15 +39,15 @@ const inverters: readonly Row[] = [
     'common practice: a 12 V lead-acid battery has 11.5 to 12.5 V under load, lithium 12.3 to 13.2 V',
     'memory',
     [
-      ['E3-14', 12, 0.5, () => lead!.value],
-      ['E3-14.low', 11.5, 0.5, () => lead!.low],
-      ['E3-14.high', 12.5, 0.5, () => lead!.high],
-      ['E3-15', 12.8, 0.5, () => lithium!.value],
-      ['E3-15.low', 12.3, 0.5, () => lithium!.low],
-      ['E3-15.high', 13.2, 0.5, () => lithium!.high],
-      ['E3-16', 12, 0.5, () => unknown!.value],
-      ['E3-16.low', 11.5, 0.5, () => unknown!.low],
-      ['E3-16.high', 13, 0.7, () => unknown!.high],
+      ['E3-14', 12, 0.5, () => present(lead).value],
+      ['E3-14.low', 11.5, 0.5, () => present(lead).low],
+      ['E3-14.high', 12.5, 0.5, () => present(lead).high],
+      ['E3-15', 12.8, 0.5, () => present(lithium).value],
+      ['E3-15.low', 12.3, 0.5, () => present(lithium).low],
+      ['E3-15.high', 13.2, 0.5, () => present(lithium).high],
+      ['E3-16', 12, 0.5, () => present(unknown).value],
+      ['E3-16.low', 11.5, 0.5, () => present(unknown).low],
+      ['E3-16.high', 13, 0.7, () => present(unknown).high],
     ],
   ),
   row('E3-17', 'IEC 60038: mains of 230 V; 2 A of it through 90 % at 12 V', 'recomputed', 42.6, 1.5, () =>
@@ -60,7 +63,7 @@ const inverters: readonly Row[] = [
     'recomputed',
     12,
     1e-9,
-    () => bankOf([{ count: 2, capacityAh: 200, voltageV: 6, chemistry: 'agm' }])!.voltageV,
+    () => present(bankOf([{ count: 2, capacityAh: 200, voltageV: 6, chemistry: 'agm' }])).voltageV,
   ),
 ];
 

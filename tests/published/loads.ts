@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { applianceOf } from '#catalog/appliances.ts';
 import { solveFor } from '#engine/explore.ts';
 import { dutyAt, usualCooler } from '#engine/loads/cooler.ts';
@@ -19,7 +20,7 @@ const inputW = (name: string, powerW: number): number => {
   const one = load(name, { powerW });
   return V * runningCurrentA(one, use(one), {});
 };
-const likelyW = (name: string): number => applianceOf(name)!.powerW[1];
+const likelyW = (name: string): number => present(applianceOf(name)).powerW[1];
 const duty = (ambientC: number, setPointC = 4): number => dutyAt(usualCooler(setPointC), ambientC);
 
 /** Names as ours, with the published span of watts. */
@@ -135,9 +136,9 @@ export const rows: readonly Row[] = [
       id: `E2-07.${litres}L`,
       from: `physics, 4,186 J/(kg·K): ${litres} L a day from 15 °C to the boil in a kettle that brings 85 % into it (E2-09, common practice), h`,
       how: 'recomputed',
-      gives: (litres * 98.84) / 0.85 / applianceOf('kettle')!.powerW[1],
+      gives: (litres * 98.84) / 0.85 / present(applianceOf('kettle')).powerW[1],
       within: 0.003,
-      run: () => applianceOf('kettle')!.hoursPerDay[i]!,
+      run: () => present(present(applianceOf('kettle')).hoursPerDay[i]),
     }),
   ),
   {
@@ -182,7 +183,7 @@ export const rows: readonly Row[] = [
     how: 'memory',
     gives: 24.5,
     within: 0.5,
-    run: () => solveFor((duty(16) + duty(32)) / 2, 16, 32, duty)!,
+    run: () => present(solveFor((duty(16) + duty(32)) / 2, 16, 32, duty)),
   },
   {
     id: 'method-25',
@@ -206,6 +207,6 @@ export const rows: readonly Row[] = [
     how: 'memory',
     gives: 50,
     within: 1e-9,
-    run: () => 50 / (usePerLoad(use(load('fridge', { currentA: 1 })), {})[0]!.chargeAh / 24),
+    run: () => 50 / (present(usePerLoad(use(load('fridge', { currentA: 1 })), {})[0]).chargeAh / 24),
   },
 ];

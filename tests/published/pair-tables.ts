@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { batteryFuses, branchA, panelFuse } from '#engine/cable/fuse-kinds.ts';
 import { bankShortCircuit, carriedCurrent, heatShare, panelShortCircuit } from '#engine/cable/pair-rules.ts';
 import { bundleShareOf } from '#engine/cable/surroundings.ts';
@@ -65,7 +66,7 @@ const kinds: readonly (readonly [name: string, mostV: number, breaksA: number])[
   ['bolt-down strip', 32, 6000],
   ['high-breaking, class T style', 125, 20_000],
 ];
-const kindOf = (name: string) => batteryFuses.find(kind => kind.name === name)!;
+const kindOf = (name: string) => present(batteryFuses.find(kind => kind.name === name));
 
 const fuses: readonly Row[] = [
   ...kinds.flatMap(([name, mostV, breaksA]) =>

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { bankOf } from '#engine/battery/bank.ts';
 import { chargeTable, isolatorSlowness, usualRateC } from '#engine/battery/charge-table.ts';
 import { voltsOnCharge } from '#engine/battery/charge-volts.ts';
@@ -18,7 +19,7 @@ const sheet = 'operation manual of an LFP battery, cell temperatures, makers’ 
 const chart = 'handbooks: charging volts of flooded batteries at 25 °C by rate and charge, from memory';
 
 const bank = (chemistry: Chemistry, ageYears?: number) =>
-  bankOf([{ count: 1, capacityAh: 100, chemistry, ageYears }])!;
+  present(bankOf([{ count: 1, capacityAh: 100, chemistry, ageYears }]));
 const of = (chemistry: Chemistry) => chargingOf(bank(chemistry));
 const trip = (chemistry: Chemistry, cycle: Cycle) => roundTrip(of(chemistry), cycle);
 const whole = { from: 0, to: 1, rateC: 0.1, backC: 0.05 } as const;
@@ -26,7 +27,7 @@ const whole = { from: 0, to: 1, rateC: 0.1, backC: 0.05 } as const;
 const keeps = (chemistry: Chemistry, from: number, to: number) =>
   (100 * (to - from)) / putInAh(of(chemistry), 100 - from, 100 - to);
 const age = (chemistry: Chemistry, years: number) =>
-  bankAssumptions(bank(chemistry, years)).find(a => a.name === 'age')!.value;
+  present(bankAssumptions(bank(chemistry, years)).find(a => a.name === 'age')).value;
 
 export const rows: readonly Row[] = [
   row('C4-30', `${sandia}: 91 % from empty to 84 %`, 'memory', 91, 5, () => keeps('flooded', 0, 84)),

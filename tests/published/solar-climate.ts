@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { dailyYield, peakSunHours } from '#engine/solar/model.ts';
 import { placeByName } from '#places/find.ts';
 import type { Row } from './row.ts';
@@ -5,7 +6,7 @@ import type { Row } from './row.ts';
 const months = Array.from({ length: 12 }, (_, i) => i + 1);
 const days = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 const yearMean = (of: (month: number) => number) =>
-  months.reduce((sum, month) => sum + days[month - 1]! * of(month), 0) / 365;
+  months.reduce((sum, month) => sum + present(days[month - 1]) * of(month), 0) / 365;
 
 const flat = (latitudeDeg: number, longitudeDeg: number, month: number) =>
   peakSunHours({ latitudeDeg, longitudeDeg, month });
@@ -54,7 +55,7 @@ const yields: readonly (readonly [id: string, town: string, best: number, worst:
 
 const yieldIn = (town: string, month: number) =>
   dailyYield({
-    ...placeByName(town)!,
+    ...present(placeByName(town)),
     month,
     mount: 'tilted',
     controller: 'mppt',
@@ -92,7 +93,9 @@ export const rows: readonly Row[] = [
       gives,
       within: share * gives,
       run: () =>
-        yearMean(month => flat(placeByName(town)!.latitudeDeg, placeByName(town)!.longitudeDeg, month)),
+        yearMean(month =>
+          flat(present(placeByName(town)).latitudeDeg, present(placeByName(town)).longitudeDeg, month),
+        ),
     }),
   ),
   ...yields.flatMap(([id, town, best, worst, annual]): Row[] => {

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { partLoadEfficiency } from '#engine/inverter/rules.ts';
 import { dayTemperature } from '#engine/solar/air.ts';
 import { coldestMorning, labelC, voltageCoefficient } from '#engine/solar/cold.ts';
@@ -27,7 +28,7 @@ const ross = 'ours is Ross’s model without wind';
 const byNoct = (noct: number) => (noct - 20) / 0.8;
 const cell = (T_a: number, k: number, G: number) => run(cellTemperature, { T_a, k, G });
 const free = 20.8;
-const coefficient = panelAssumptions({}).find(a => a.name === 'powerCoefficient')!;
+const coefficient = present(panelAssumptions({}).find(a => a.name === 'powerCoefficient'));
 const factorAt = (T_c: number, gamma = coefficient.value) => run(temperatureFactor, { gamma, T_c, T_0: 25 });
 
 // The ten losses of PVWatts' defaults, of which two are nought, in two goes of four.
@@ -40,14 +41,16 @@ const days = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 const goldenPlane = () =>
   ghi.reduce((sum, H, m) => {
     const clearness = H / outsideRadiationOf(39.73, m + 1);
-    return sum + days[m]! * tiltedRadiation({ latitudeDeg: 39.73, month: m + 1, clearness, tiltDeg: 20 });
+    return (
+      sum + present(days[m]) * tiltedRadiation({ latitudeDeg: 39.73, month: m + 1, clearness, tiltDeg: 20 })
+    );
   }, 0);
 /** Air at Golden, 1,830 m, the months weighed by their sun. */
 const sunlitC =
   ghi.reduce((sum, H, m) => {
     const there = { latitudeDeg: 39.73, longitudeDeg: -105.18, heightM: 1830, month: m + 1 };
-    return sum + days[m]! * H * dayTemperature(there).value;
-  }, 0) / ghi.reduce((sum, H, m) => sum + days[m]! * H, 0);
+    return sum + present(days[m]) * H * dayTemperature(there).value;
+  }, 0) / ghi.reduce((sum, H, m) => sum + present(days[m]) * H, 0);
 const goldenRatio = (noct: number) => {
   const G = run(sunWhileItShines, { G_0: 1, H: 1930.9 / 365, N: 12 });
   return kept * factorAt(cell(sunlitC, byNoct(noct), G), -0.0047);
@@ -279,9 +282,9 @@ export const rows: readonly Row[] = [
       id: `nec-690.7-${T}`,
       from: `NEC table 690.7(A), crystalline silicon, volts at ${T} °C against those of the label`,
       how: 'memory',
-      gives: gives!,
+      gives: present(gives),
       within: 0.011,
-      run: () => rise(T!),
+      run: () => rise(present(T)),
     }),
   ),
   ...(

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { climateAt } from '#engine/solar/climate-at.ts';
 import type { Row } from './row.ts';
 
@@ -113,7 +114,7 @@ export const sunRows: readonly Row[] = lines(published).map(([place, lat, lon, m
     gives: Number(gives),
     // Radiometers and satellites differ by a tenth in a month; ours is a long-term mean.
     within: 0.2 * Number(gives),
-    run: () => climateAt(Number(lat), Number(lon))[Number(month) - 1]!.sunKWhM2,
+    run: () => present(climateAt(Number(lat), Number(lon))[Number(month) - 1]).sunKWhM2,
   };
 });
 
@@ -122,7 +123,9 @@ const temperatureRows: readonly Row[] = lines(normals).flatMap(
     const isFao = place === 'Bangkok' || place === 'Lyon';
     const from = `${isFao ? 'FAO-56, examples 17 and 20' : 'climate normals of the national service'}: ${place}, month ${month}`;
     const at = () =>
-      climateAt(Number(lat), Number(lon), height === '-' ? undefined : Number(height))[Number(month) - 1]!;
+      present(
+        climateAt(Number(lat), Number(lon), height === '-' ? undefined : Number(height))[Number(month) - 1],
+      );
     // Kelvin, so that a tolerance is a share of something.
     const row = (end: string, what: string, gives: number, run: () => number): Row => ({
       id: `A8-${two(i + 1)}${end}`,

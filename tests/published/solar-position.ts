@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { meanDay, outsideRadiationOf, outsideRadiationOn, sunDay } from '#engine/solar/sun.ts';
 import { inverseDistance } from '#engine/solar/sun-rules.ts';
 import { solarConstantKWM2 } from '#engine/solar/tables.ts';
@@ -86,7 +87,7 @@ export const rows: readonly Row[] = [
         gives,
         within: lat === -45 && m === 1 ? 0.45 : 0.35,
         differs: 'FAO-56 declination; the table is not exactly its own formula',
-        run: () => MJ * outsideRadiationOf(lat!, m + 1),
+        run: () => MJ * outsideRadiationOf(present(lat), m + 1),
       }),
     ),
   ),

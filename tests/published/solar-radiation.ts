@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { dayLengthOn, outsideRadiationOn, sunDay } from '#engine/solar/sun.ts';
 import { inverseDistance } from '#engine/solar/sun-rules.ts';
 import { run } from '#rule/rule.ts';
@@ -52,7 +53,7 @@ const table = (
       how: 'seen' as const,
       gives,
       within,
-      run: () => model(lat!, fifteenths[m]!),
+      run: () => model(present(lat), present(fifteenths[m])),
     })),
   );
 

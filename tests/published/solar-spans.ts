@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { airAboutFridge, dayTemperature } from '#engine/solar/air.ts';
 import { coldestMorning, toldCold } from '#engine/solar/cold.ts';
 import { panelAzimuth } from '#engine/solar/facing.ts';
@@ -12,9 +13,11 @@ import { cells, type Row } from './row.ts';
 const trade = 'common practice';
 type End = 'value' | 'low' | 'high';
 const loss = (name: string, end: End, sky?: 'overcast'): number =>
-  solarAssumptions({ latitudeDeg: -30, longitudeDeg: 150, month: 1, ...(sky && { sky }) }).find(
-    a => a.name === name,
-  )![end];
+  present(
+    solarAssumptions({ latitudeDeg: -30, longitudeDeg: 150, month: 1, ...(sky && { sky }) }).find(
+      a => a.name === name,
+    ),
+  )[end];
 const told = (sun: number): number => peakSunHours({ peakSunHours: sun, sky: 'overcast' });
 const ends = (
   id: string,
@@ -80,7 +83,8 @@ const words: readonly Row[] = [
       0.335,
       0.04,
       () =>
-        solarAssumptions({ peakSunHours: 5, sky: 'overcast' }).find(a => a.name === 'overcastShare')!.high,
+        present(solarAssumptions({ peakSunHours: 5, sky: 'overcast' }).find(a => a.name === 'overcastShare'))
+          .high,
     ],
   ]),
   ...cells(`${trade}: so few sun hours as 1.8 are of a cloudy day already, 2.3 are not`, 'memory', [
@@ -106,7 +110,7 @@ const panels: readonly Row[] = [
 
 /** Whether a wiring of 12 V on PWM, or of panels side by side, is judged so. */
 const isJudged = (reason: WiringReason, panels: readonly Solar[], controller: 'pwm' | 'mppt'): number => {
-  const volts = panels.map(panel => panel.openCircuitV!);
+  const volts = panels.map(panel => present(panel.openCircuitV));
   const stringVoltage = Math.min(...volts);
   const coldVoltage = { value: stringVoltage, low: stringVoltage, high: stringVoltage };
   const about = { panels, controller, blocks: 1, isShaded: false };

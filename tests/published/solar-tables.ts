@@ -1,4 +1,5 @@
 import { latitudeMonth } from '#climate/latitude.ts';
+import { present } from '#basics/present.ts';
 import { labelC } from '#engine/solar/cold.ts';
 import { panelPowerFor, solarAssumptions } from '#engine/solar/model.ts';
 import { largePanelW, leastRatio } from '#engine/solar/module.ts';
@@ -15,20 +16,24 @@ import { cells, type Row, row } from './row.ts';
 
 type End = 'value' | 'low' | 'high';
 const ofPanel = (name: string, end: End, controller?: 'mppt' | 'pwm'): number =>
-  solarAssumptions({ latitudeDeg: -30, longitudeDeg: 150, month: 1, controller }).find(a => a.name === name)![
-    end
-  ];
+  present(
+    solarAssumptions({ latitudeDeg: -30, longitudeDeg: 150, month: 1, controller }).find(
+      a => a.name === name,
+    ),
+  )[end];
 const wires = (name: string, end: End, powerW: number, controller: 'mppt' | 'pwm' = 'mppt'): number =>
-  wiringAssumptions({ panels: [{ count: 1, powerW }], controller, blocks: 1, isShaded: false }).find(
-    a => a.name === name,
-  )![end];
+  present(
+    wiringAssumptions({ panels: [{ count: 1, powerW }], controller, blocks: 1, isShaded: false }).find(
+      a => a.name === name,
+    ),
+  )[end];
 
 /** Open-circuit volts at −15 °C against those of the label, by one end of the coefficient. */
 const frostyRise = (end: End): number =>
   run(coldVoltage, { V_s: 1, beta: wires('voltageCoefficient', end, 100), T: -15, T_0: labelC });
 /** What weak light under cloud takes, by one end. */
 const weakLight = (end: End): number =>
-  panelAssumptions({ sky: 'overcast' }).find(a => a.name === 'reflectionLoss')![end];
+  present(panelAssumptions({ sky: 'overcast' }).find(a => a.name === 'reflectionLoss'))[end];
 
 /** Mean sun by month, kWh/m² a day, of open weather files, against what the latitude alone says. */
 const places: readonly (readonly [

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { bankOf } from '#engine/battery/bank.ts';
 import { chargingOf } from '#engine/battery/charging.ts';
 import { missingAfterH } from '#engine/battery/fill.ts';
@@ -62,7 +63,7 @@ const goldenJune = (): number => {
   return tiltedRadiation({ latitudeDeg: lat, month: 6, clearness, tiltDeg: 20 }) / ghi;
 };
 
-const lithium = bankOf([{ count: 1, capacityAh: 100, chemistry: 'lfp' }])!;
+const lithium = present(bankOf([{ count: 1, capacityAh: 100, chemistry: 'lfp' }]));
 /** Ah put in of an offer over some hours. */
 const lfp =
   (temperatureC: number) =>
@@ -71,7 +72,7 @@ const lfp =
     return (missingAh - missingAfterH(battery, missingAh, offeredA, hours)) / battery.efficiency;
   };
 const flexible = (areaMm2: number): number =>
-  resistancePerM(conductorOf({ areaMm2 })!, { conductorC: 20, strandFactor: 1 });
+  resistancePerM(present(conductorOf({ areaMm2 })), { conductorC: 20, strandFactor: 1 });
 
 const site = { altitudeM: 2000, ambientC: 45 };
 const duty = { chargerA: 0, chargeV: 14.4, loadW: 1000, startW: 1000 };
@@ -204,7 +205,7 @@ const throughTheHouse = (): number =>
   usualTrip('agm').energyShare *
   run(partLoadEfficiency, { eta_n: 0.9, z: 0.1 });
 
-const wire = (areaMm2: number) => conductorOf({ areaMm2 })!;
+const wire = (areaMm2: number) => present(conductorOf({ areaMm2 }));
 
 /** Currents and copper of a camper, and how many of the fuses chosen for them are above what the copper carries. */
 const fusesAboveCable = (): number =>
@@ -299,7 +300,7 @@ const more: readonly Row[] = [
     'memory',
     25.6,
     1e-9,
-    () => bankOf([{ count: 2, capacityAh: 100, chemistry: 'lfp' }], 'series')!.voltageV,
+    () => present(bankOf([{ count: 2, capacityAh: 100, chemistry: 'lfp' }], 'series')).voltageV,
   ),
 ];
 

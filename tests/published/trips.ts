@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { bankOf } from '#engine/battery/bank.ts';
 import { missingInTop } from '#engine/battery/charge-rules.ts';
 import { chargeTable, flatPercent, usualRateC } from '#engine/battery/charge-table.ts';
@@ -19,7 +20,7 @@ import { run } from '#rule/rule.ts';
 import { type Cell, cells, type Row } from './row.ts';
 
 const { agm, gel, flooded, lfp } = chargeTable;
-const lithium = bankOf([{ count: 1, capacityAh: 100, chemistry: 'lfp', stateOfChargePercent: 50 }])!;
+const lithium = present(bankOf([{ count: 1, capacityAh: 100, chemistry: 'lfp', stateOfChargePercent: 50 }]));
 
 /** 100 Ah of lithium at half, 24 Ah a day, changed. */
 const trip = (changes: Partial<Trip>): Trip => ({
@@ -36,7 +37,9 @@ const end = (changes: Partial<Trip>): number => {
 /** State of charge (%) at which a current of so much C reaches absorption, by the time constant at one of its ends. */
 const knee = (hours: number, rateC: number): number => 100 * (1 - hours * rateC);
 const age = (chemistry: Chemistry, ageYears: number, side: 'low' | 'high'): number =>
-  bankAssumptions({ chemistry, isChemistryAssumed: false, ageYears }).find(a => a.name === 'age')![side];
+  present(bankAssumptions({ chemistry, isChemistryAssumed: false, ageYears }).find(a => a.name === 'age'))[
+    side
+  ];
 const alps = { latitudeDeg: 46.5, longitudeDeg: 9.84, month: 1 };
 const off = (stand: keyof typeof stands, side: 'value' | 'low' | 'high'): number =>
   20 + batteryTemperature(alps, stand)[side] - airTemperature(alps)[side];

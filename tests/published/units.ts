@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { convertKind } from '#engine/loads/convert.ts';
 import { dailyEnergy } from '#engine/loads/rules.ts';
 import { areaOfGauge, diameterOfGauge } from '#quantity/gauge.ts';
@@ -5,8 +6,8 @@ import { fromBase, toBase, unitOf } from '#quantity/quantity.ts';
 import { run } from '#rule/rule.ts';
 import type { Row } from './row.ts';
 
-const base = (value: number, unit: string): number => toBase(value, unitOf(unit)!);
-const to = (value: number, unit: string): number => fromBase(value, unitOf(unit)!);
+const base = (value: number, unit: string): number => toBase(value, present(unitOf(unit)));
+const to = (value: number, unit: string): number => fromBase(value, present(unitOf(unit)));
 
 /** Gauge (0 and below for 1/0 …), diameter in mm, area in mm². */
 const gauges: readonly (readonly [id: string, gauge: number, mm: number, mm2: number])[] = [

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { fromBase, symbolOf, toBase, unitOf } from '#quantity/quantity.ts';
 import { baseSymbol, units } from '#quantity/units.ts';
 
@@ -19,7 +20,7 @@ describe('units', () => {
     [2, 'days', 48],
     [1, 'hp', 745.7], // 550 foot-pounds a second
   ] as const)('%d %s is %d in the base unit', ([value, symbol, want]) => {
-    const unit = unitOf(symbol)!;
+    const unit = present(unitOf(symbol));
     expect(toBase(value, unit)).toBeCloseTo(want, 6);
     expect(fromBase(toBase(value, unit), unit)).toBeCloseTo(value, 6);
   });
@@ -45,7 +46,7 @@ describe('units', () => {
       if (dimension === 'other') continue;
       const base = units.find(unit => unit.symbol === symbol && unit.dimension === dimension);
       expect(base?.factor, dimension).toBe(1);
-      expect(symbolOf(base!.dimension)).toBe(symbol);
+      expect(symbolOf(present(base).dimension)).toBe(symbol);
     }
   });
 

@@ -1,11 +1,12 @@
 import { afterAll, beforeEach, describe, expect, test, vi } from 'vitest';
-import type { Values } from '#engine/explore.ts';
+import { present } from '#basics/present.ts';
+import type { Assumption, Values, ValuesToSet } from '#engine/assumption.ts';
 import { airAboutFridge } from '#engine/solar/air.ts';
 import { turnedBeamFactor } from '#engine/solar/facing.ts';
 import { nineInTen } from '#engine/solar/spread.ts';
 import { meanDay, sunDay } from '#engine/solar/sun.ts';
 import { factsOf } from '#intents/facts.ts';
-import type { Assumption, Range } from '#quantity/range.ts';
+import type { Range } from '#quantity/range.ts';
 import type { Facts, Stated } from '#rig/rig.ts';
 import { Trace } from '#rule/trace.ts';
 import { settingWith } from '../intents/setting.ts';
@@ -35,7 +36,8 @@ vi.mock('#engine/explore.ts', async original => {
       compute: (values: Values, trace?: Trace) => Record<string, number>,
     ) => {
       if (!drawn.random) return real.explore(assumptions, main, compute);
-      const values = Object.fromEntries(assumptions.map(a => [a.name, draw(a, drawn.random as Random)]));
+      const values: ValuesToSet = {};
+      for (const a of assumptions) values[a.name] = draw(a, drawn.random as Random);
       const trace = new Trace();
       const figures = Object.fromEntries(
         Object.entries(compute(capped(values), trace)).map(([key, x]) => [
@@ -52,7 +54,7 @@ vi.mock('#engine/explore.ts', async original => {
 const shares = /efficiency|^age$|fullAt|depthOfDischarge|Loss$|[sS]hare/i;
 const capped = (values: Values): Values =>
   Object.fromEntries(
-    Object.entries(values).map(([name, x]) => [name, shares.test(name) ? Math.min(1, x) : x]),
+    Object.entries(values).map(([name, x]) => [name, shares.test(name) ? Math.min(1, present(x)) : x]),
   );
 
 /** What is true of one camp and is in no answer's words. */
@@ -77,7 +79,7 @@ function slopeGain(latitudeDeg: number, month: number, random: Random): number {
 
 /** The air where camps are, with no place said: its own guess, not ours. Common practice. */
 const anywhere: Assumption = {
-  name: 'air',
+  name: 'airTemperature',
   low: 17,
   value: 24,
   high: 32,
@@ -177,7 +179,7 @@ const questions: readonly Question[] = [
   {
     name: 'charge-time: 50 % of an AGM by mains',
     facts: {
-      batteries: [{ ...agm[0]!, stateOfChargePercent: 50 }],
+      batteries: [{ ...present(agm[0]), stateOfChargePercent: 50 }],
       chargers: [{ kind: 'mains', currentA: 15 }],
     },
     figure: (facts, camp) => computeChargeTime(warm(facts, camp), setting).figures.chargeTime,

@@ -22,6 +22,25 @@ describe('putting right', () => {
       { loads: [{ name: 'fan', powerW: 30 }], solar: [{ powerW: 20 }] },
     ],
     [
+      '“1.4, sorry” after 14 A: the same digits',
+      { loads: [{ name: 'fridge', currentA: 14 }], batteries: [{ capacityAh: 100 }] },
+      { to: 1.4 },
+      { loads: [{ name: 'fridge', currentA: 1.4 }], batteries: [{ capacityAh: 100 }] },
+    ],
+    [
+      '“120, sorry” with one figure near it',
+      { loads: [{ name: 'fridge', currentA: 2 }], batteries: [{ capacityAh: 100 }] },
+      { to: 120 },
+      { loads: [{ name: 'fridge', currentA: 2 }], batteries: [{ capacityAh: 120 }] },
+    ],
+    [
+      'a number alone between two figures changes neither',
+      { solar: [{ powerW: 100 }], batteries: [{ capacityAh: 120 }] },
+      { to: 110 },
+      { solar: [{ powerW: 100 }], batteries: [{ capacityAh: 120 }] },
+    ],
+    ['a number far from all changes nothing', agm, { to: 3 }, agm],
+    [
       '40 watts, not amps',
       { loads: [{ name: 'fridge', currentA: 40 }] },
       { to: 40, unit: 'W' },

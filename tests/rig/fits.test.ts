@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { z } from 'zod';
+import { present } from '#basics/present.ts';
 import { memorySchema } from '#conversation/memory.ts';
 import { fits } from '#rig/fits.ts';
 import { factsSchema } from '#rig/rig.ts';
@@ -93,7 +94,7 @@ describe('the plain test of a shape says what zod says', () => {
         const owner = path
           .slice(0, -1)
           .reduce<Record<string | number, unknown>>((inner, key) => inner[key] as never, copy);
-        owner[path.at(-1)!] = value;
+        owner[present(path.at(-1))] = value;
         return fits(memorySchema)(copy) === memorySchema.safeParse(copy).success;
       }),
       { numRuns: 1000, seed: 16 },

@@ -98,6 +98,22 @@ describe('new facts meet old ones', () => {
     for (const [key, value] of Object.entries(becomes)) expect(merged[key as keyof Facts]).toEqual(value);
   });
 
+  test('“what if only one” of two counts one', () => {
+    const two: Stated = { batteries: [{ count: 2, capacityAh: 100, chemistry: 'agm' }] };
+    const one = mergeFacts(two, { batteries: [{ count: 1 }] }, 'change');
+    expect(one.batteries).toEqual([{ count: 1, capacityAh: 100, chemistry: 'agm' }]);
+    expect(mergeFacts(two, { batteries: [{ chemistry: 'lfp' }] }, 'change').batteries?.[0]?.count).toBe(2);
+  });
+
+  test('another kind of a thing takes its place where a question is turned, and stands beside it in a rig', () => {
+    const heater: Stated = { loads: [{ name: 'heater', powerW: 2000 }] };
+    const diesel: Stated = { loads: [{ name: 'diesel heater', currentA: 1.5 }] };
+    expect(mergeFacts(heater, diesel, 'change').loads).toEqual([{ name: 'diesel heater', currentA: 1.5 }]);
+    expect(mergeFacts(heater, diesel, 'state').loads).toHaveLength(2);
+    const fan: Stated = { loads: [{ name: 'fan', currentA: 1 }] };
+    expect(mergeFacts(heater, fan, 'change').loads).toHaveLength(2);
+  });
+
   test('the old facts are left as they were', () => {
     const before = structuredClone(rig);
     mergeFacts(rig, { loads: [{ ...fridge, currentA: 9 }], dailyUseAh: 1 }, 'change');

@@ -1,7 +1,8 @@
 import { all, create, type MathNode, type MathType } from 'mathjs';
+import { present } from '#basics/present.ts';
 
 /** The judge: mathjs with its units. `predictable` gives NaN, not a complex number, for sqrt(-1). */
-export const judge = create(all!, { predictable: true });
+export const judge = create(present(all), { predictable: true });
 
 export interface UnitOfRules {
   /** As mathjs writes it; '' for a pure number. Temperatures are counted in kelvin steps. */

@@ -1,5 +1,6 @@
 import type { Message } from 'grammy/types';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { present } from '#basics/present.ts';
 import type { Converse } from '#telegram/ops/deps.ts';
 import { toasts } from '#telegram/updates/toasts.ts';
 import { parrot, type Stage, stage } from './fake/bot.ts';
@@ -70,8 +71,8 @@ describe('a chat in a ban (429)', () => {
     await ask('/power fridge');
     const [answer] = s.answers();
     s.world.floods.ban(group.id, 20, clock.now);
-    await s.give({ callback_query: press(answer!, 'make it 5 days') });
-    await s.give({ callback_query: press(answer!, 'make it 5 days') });
+    await s.give({ callback_query: press(present(answer), 'make it 5 days') });
+    await s.give({ callback_query: press(present(answer), 'make it 5 days') });
     expect(s.world.sent('answerCallbackQuery').at(-1)?.text).toBe(toasts.held);
     await pass(22);
     expect(texts()).toEqual(['Answer to Sam: make it 5 days']);
@@ -182,10 +183,10 @@ describe('a chat in a ban (429)', () => {
   test('the buttons of an answer that was turned after it go on working', async () => {
     await ask('/power fridge');
     s.world.floods.ban(group.id, 20, clock.now);
-    await s.give({ callback_query: press(s.answers()[0]!, 'make it 5 days') });
+    await s.give({ callback_query: press(present(s.answers()[0]), 'make it 5 days') });
     await pass(22);
     expect(texts()).toEqual(['Answer to Sam: make it 5 days']);
-    await s.give({ callback_query: press(s.answers()[0]!, /cloudy/) });
+    await s.give({ callback_query: press(present(s.answers()[0]), /cloudy/) });
     expect(texts()).toEqual([expect.stringMatching(/^Answer to Sam: what if it's cloudy/)]);
   });
 
@@ -232,7 +233,7 @@ describe('a 5xx, or a line that breaks, is not sent again blind', () => {
     await ask('/power fridge');
     const [answer] = s.answers();
     s.world.faults.push({ method: 'editMessageText', fault: 'lost-after' });
-    const tapped = s.give({ callback_query: press(answer!, 'make it 5 days') });
+    const tapped = s.give({ callback_query: press(present(answer), 'make it 5 days') });
     await vi.advanceTimersByTimeAsync(1000);
     await tapped;
     expect(texts()).toEqual(['Answer to Sam: make it 5 days']);

@@ -1,5 +1,6 @@
 import type { Message } from 'grammy/types';
 import { beforeEach, describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { VolatileStore } from '#memory/volatile/store.ts';
 import { toasts } from '#telegram/updates/toasts.ts';
 import { type Stage, stage } from './fake/bot.ts';
@@ -18,9 +19,10 @@ async function ask(
 ): Promise<{ question: Message; answer: Message }> {
   const question = message(text, more);
   await s.give({ message: question as never });
-  return { question, answer: s.answers().at(-1)! };
+  return { question, answer: present(s.answers().at(-1)) };
 }
-const now = (answer: Message): Message => s.world.messages.get(`${answer.chat.id} ${answer.message_id}`)!;
+const now = (answer: Message): Message =>
+  present(s.world.messages.get(`${answer.chat.id} ${answer.message_id}`));
 const tap = (on: Message, label: string | RegExp, from = sam) =>
   s.give({ callback_query: press(on, label, from) });
 const lastToast = () => s.world.sent('answerCallbackQuery').at(-1)?.text;
@@ -29,7 +31,7 @@ describe('a question', () => {
   test('gets one message, in reply, by entities, that survives the question’s deletion', async () => {
     const { question } = await ask('/power fridge');
     expect(s.world.calls.map(call => call.method)).toEqual(['sendMessage']);
-    const sent = s.world.sent()[0]!;
+    const sent = present(s.world.sent()[0]);
     expect(sent).toMatchObject({
       chat_id: group.id,
       text: 'Answer to Sam: fridge\nfirst',
@@ -166,7 +168,7 @@ describe('a button', () => {
     const { answer } = await ask('/power fridge');
     await tap(answer, 'Show working');
     const { text = '', entities = [], reply_markup } = now(answer);
-    const quote = entities.find(entity => entity.type === 'expandable_blockquote')!;
+    const quote = present(entities.find(entity => entity.type === 'expandable_blockquote'));
     expect(text.slice(quote.offset)).toBe('usable = capacity × depth = 100 Ah × 0.5 = 50 Ah');
     expect(entities[0]).toMatchObject({ type: 'bold', offset: 0 });
     expect(JSON.stringify(reply_markup)).not.toContain('Show working');

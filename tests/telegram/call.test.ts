@@ -2,6 +2,7 @@ import { once } from 'node:events';
 import { Agent, createServer, type Server } from 'node:http';
 import { Api, HttpError, InputFile } from 'grammy';
 import { afterEach, beforeEach, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { callOver } from '#telegram/delivery/call.ts';
 
 let server: Server;
@@ -16,7 +17,7 @@ beforeEach(async () => {
   server = createServer(async (request, response) => {
     let body = '';
     for await (const part of request) body += part;
-    heard.push({ path: request.url!, type: request.headers['content-type'] ?? '', body });
+    heard.push({ path: present(request.url), type: request.headers['content-type'] ?? '', body });
     if (answer !== undefined) response.end(answer);
   }).listen(0, '127.0.0.1');
   await once(server, 'listening');
@@ -35,7 +36,7 @@ test.each(['', '/behind/a/proxy'])(
     const sent = await api(`http://127.0.0.1:${port}${path}`).sendMessage(5, '100 Ah – 🚐');
     expect(sent.message_id).toBe(7);
     expect(heard[0]).toMatchObject({ path: `${path}/bot1:a/sendMessage`, type: 'application/json' });
-    expect(JSON.parse(heard[0]!.body)).toEqual({ chat_id: 5, text: '100 Ah – 🚐' });
+    expect(JSON.parse(present(heard[0]).body)).toEqual({ chat_id: 5, text: '100 Ah – 🚐' });
   },
 );
 
@@ -43,9 +44,9 @@ test('a picture goes out as a form', async () => {
   await api(`http://127.0.0.1:${port}`).sendPhoto(5, new InputFile(Buffer.from('PNG!'), 'chart.png'), {
     caption: 'ü',
   });
-  expect(heard[0]!.type).toMatch(/^multipart\/form-data; boundary=/);
-  expect(heard[0]!.body).toContain('PNG!');
-  expect(heard[0]!.body).toContain('chart.png');
+  expect(present(heard[0]).type).toMatch(/^multipart\/form-data; boundary=/);
+  expect(present(heard[0]).body).toContain('PNG!');
+  expect(present(heard[0]).body).toContain('chart.png');
 });
 
 test('what is refused keeps its words', async () => {

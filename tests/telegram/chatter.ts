@@ -1,3 +1,5 @@
+import { present } from '#basics/present.ts';
+
 /** What a camping group says in a week; names and places are invented. */
 
 /** Talk that asks nothing of the bot. */
@@ -144,6 +146,6 @@ export const chatter: readonly { readonly text: string; readonly isQuestion: boo
   { length: 200 },
   (_, i) =>
     i % 5 === 4
-      ? { text: asked[((i / 5) | 0) % asked.length]!, isQuestion: true }
-      : { text: said[(i - ((i / 5) | 0)) % said.length]!, isQuestion: false },
+      ? { text: present(asked[((i / 5) | 0) % asked.length]), isQuestion: true }
+      : { text: present(said[(i - ((i / 5) | 0)) % said.length]), isQuestion: false },
 );

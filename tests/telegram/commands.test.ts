@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { converse } from '#conversation/converse.ts';
 import { emptyMemory } from '#conversation/memory.ts';
 import { commandMessage, menuOf } from '#telegram/ui/commands.ts';
@@ -43,7 +44,7 @@ test('the command for the working shows it', () => {
     emptyMemory(),
     of('how long does a 100Ah AGM last with a fridge that takes 1.5A?'),
   );
-  expect(converse(memory, of(commandMessage('working', '')!)).answer.text).toContain(
+  expect(converse(memory, of(present(commandMessage('working', '')))).answer.text).toContain(
     '(capacity on the label) × 0.5 (depth of discharge)',
   );
 });

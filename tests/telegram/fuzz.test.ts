@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import type { Message } from 'grammy/types';
 import { describe, expect, test, vi } from 'vitest';
+import { present } from '#basics/present.ts';
 import { converse } from '#conversation/converse.ts';
 import { intents } from '#intents';
 import { readPhrases } from '../intents/phrases.ts';
@@ -71,8 +72,8 @@ describe('whatever people type, whatever they are called', () => {
         await s.give({ message: message(`/power x${given}`, { from, entities: [] }) as never });
         expect(s.answers()).toHaveLength(1);
         const [first] = s.answers();
-        await s.give({ callback_query: press(first!, 'Show working') });
-        await s.give({ callback_query: press(s.answers()[0]!, 'make it 5 days') });
+        await s.give({ callback_query: press(present(first), 'Show working') });
+        await s.give({ callback_query: press(present(s.answers()[0]), 'make it 5 days') });
         expect(s.answers()).toHaveLength(1);
         expect(broken(s)).toEqual([]);
         expect(s.logged.filter(entry => entry.level === 'error')).toEqual([]);

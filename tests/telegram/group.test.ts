@@ -1,5 +1,6 @@
 import type { ChatMemberUpdated, Message } from 'grammy/types';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { present } from '#basics/present.ts';
 import { converse } from '#conversation/converse.ts';
 import { emptyMemory } from '#conversation/memory.ts';
 import { VolatileStore } from '#memory/volatile/store.ts';
@@ -125,7 +126,7 @@ describe('shut out', () => {
 
 describe('inline', () => {
   const type = (query: string) => s.give({ inline_query: { id: 'q', from: sam, query, offset: '' } });
-  const last = () => s.world.sent('answerInlineQuery').at(-1)!;
+  const last = () => present(s.world.sent('answerInlineQuery').at(-1));
 
   test('without a rig the answer is everybody’s, and kept for five minutes', async () => {
     await type('fridge 1.2A 100Ah');

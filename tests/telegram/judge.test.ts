@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { Judge } from '#telegram/updates/judge.ts';
 import { Limits, pauseLine } from '#telegram/updates/limits.ts';
 import { stage } from './fake/bot.ts';
@@ -60,7 +61,7 @@ test('taps and edits take nothing from the questions, and have room of their own
   await s.give(update({ message: question as never }));
   for (let i = 0; i < 15; i++) {
     const [answer] = s.answers(group.id);
-    await s.give({ callback_query: press(answer!, /5 days|cloudy/) });
+    await s.give({ callback_query: press(present(answer), /5 days|cloudy/) });
     await s.give({
       edited_message: { ...question, text: `/power fridge ${i % 3}`, edit_date: nowSec } as never,
     });
@@ -69,7 +70,7 @@ test('taps and edits take nothing from the questions, and have room of their own
   expect(s.answers(group.id)).toHaveLength(10);
   expect(s.answers(group.id).filter(({ text }) => text === pauseLine)).toEqual([]);
   for (let i = 0; i < 10; i++)
-    await s.give({ callback_query: press(s.answers(group.id)[0]!, /5 days|cloudy/) });
+    await s.give({ callback_query: press(present(s.answers(group.id)[0]), /5 days|cloudy/) });
   expect(s.world.sent('answerCallbackQuery').filter(({ text }) => text === pauseLine)).toHaveLength(1);
   // Their turns are used up, their questions are not.
   s.clock.now += 60_000;

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { converse } from '#conversation/converse.ts';
 import { emptyMemory } from '#conversation/memory.ts';
 import { intents } from '#intents';
@@ -23,7 +24,7 @@ describe('an answer fits one screen of a phone, its first line is the answer', (
     for (const kind of ['private', 'group'] as const) {
       const text = textOf(say, kind);
       expect(text.length).toBeLessThanOrEqual(screen);
-      expect(text.split('\n')[0]!.length).toBeLessThanOrEqual(firstLine);
+      expect(present(text.split('\n')[0]).length).toBeLessThanOrEqual(firstLine);
     }
   });
 });

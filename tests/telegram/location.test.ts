@@ -1,5 +1,6 @@
 import type { Message } from 'grammy/types';
 import { beforeEach, describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { converse } from '#conversation/converse.ts';
 import { type Stage, stage } from './fake/bot.ts';
 import { alone, group, message, press, sam } from './fake/people.ts';
@@ -11,7 +12,7 @@ beforeEach(() => {
 const dubbo = { latitude: -32.2431, longitude: 148.6017 };
 const ask = async (text: string | undefined, more: Partial<Message> = {}): Promise<Message> => {
   await s.give({ message: message(text, { chat: alone, ...more }) as never });
-  return s.answers().at(-1)!;
+  return present(s.answers().at(-1));
 };
 const wordsOf = (m: Message): string => m.text ?? m.caption ?? '';
 const labels = (m: Message): string[] => (m.reply_markup?.inline_keyboard?.flat() ?? []).map(b => b.text);
@@ -99,7 +100,7 @@ describe('the button for it', () => {
   test('stays when the working was shown', async () => {
     const answer = await ask('what will 160W of solar make in october?');
     await s.give({ callback_query: press(answer, 'Show working', sam) });
-    expect(labels(s.answers().at(-1)!)).toContain('Use my location');
+    expect(labels(present(s.answers().at(-1)))).toContain('Use my location');
   });
   test.each([
     ['with a place', 'what will 160W of solar make in Dubbo in october?', {}],

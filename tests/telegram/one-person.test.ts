@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { alone, ann, buttonsOf, fridge, group, kim, message, sam, scene, textOf } from './rows/one-group.ts';
 
 test('never for all, whoever the bot is there', async () => {
@@ -18,7 +19,7 @@ test('never for all, whoever the bot is there', async () => {
       from: sam,
       chat_instance: 'x',
       message: s.whispers()[0] as never,
-      data: (buttonsOf(s.whispers()[0]!)[1] as { callback_data: string }).callback_data,
+      data: (buttonsOf(present(s.whispers()[0]))[1] as { callback_data: string }).callback_data,
     },
   });
   expect(s.whispers()[0]?.text).toContain('The battery');
@@ -37,15 +38,17 @@ test('an ordinary /help is a door, which shows it to whoever taps, alone', async
   await s.say('/help');
   await s.say('/privacy');
   const [help, privacy] = s.answers();
-  expect([textOf(help!).length, textOf(privacy!).length].every(length => length < 120)).toBe(true);
-  await s.tap(help!, 'Show the help', kim);
-  await s.tap(privacy!, 'Show the notice', ann);
+  expect([textOf(present(help)).length, textOf(present(privacy)).length].every(length => length < 120)).toBe(
+    true,
+  );
+  await s.tap(present(help), 'Show the help', kim);
+  await s.tap(present(privacy), 'Show the notice', ann);
   expect(s.whispers().map(m => m.receiver_user?.id)).toEqual([kim.id, ann.id]);
   expect(s.whispers()[1]?.text).toMatch(/^I keep the numbers/);
   expect(s.answers()).toHaveLength(2);
   // A server that can't whisper: the tap opens the chat with the bot, on that page.
   s.world.isOld = true;
-  await s.tap(privacy!, 'Show the notice', kim);
+  await s.tap(present(privacy), 'Show the notice', kim);
   expect(s.world.sent('answerCallbackQuery').at(-1)?.url).toBe('https://t.me/camp_power_bot?start=privacy');
   expect(s.answers()).toHaveLength(2);
 });

@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { present } from '#basics/present.ts';
 import { Refusal } from './fake/rules.ts';
 import { alone, fridge, group, kim, message, type Scene, sam, scene, textOf } from './rows/one-group.ts';
 
@@ -88,7 +89,7 @@ test.each([5, 10, 20])(
           ok: false,
           error_code: 429,
           description: 'Too Many Requests',
-          parameters: { retry_after: Math.ceil((late[0]! - from) / 1000) },
+          parameters: { retry_after: Math.ceil((present(late[0]) - from) / 1000) },
         } as never;
       sent.push(s.clock.now);
       return prev(method, payload, signal);

@@ -1,5 +1,6 @@
 import type { Message } from 'grammy/types';
 import { beforeEach, describe, expect, test, vi } from 'vitest';
+import { present } from '#basics/present.ts';
 import { converse } from '#conversation/converse.ts';
 import { VolatileStore } from '#memory/volatile/store.ts';
 import { captionOf } from '#telegram/ui/caption.ts';
@@ -18,9 +19,9 @@ beforeEach(() => {
 async function ask(text: string, more: Partial<Message> = {}) {
   const question = message(text, more);
   await s.give({ message: question as never });
-  return { question, answer: s.answers().at(-1)! };
+  return { question, answer: present(s.answers().at(-1)) };
 }
-const now = (of: Message): Message => s.world.messages.get(`${of.chat.id} ${of.message_id}`)!;
+const now = (of: Message): Message => present(s.world.messages.get(`${of.chat.id} ${of.message_id}`));
 const tap = (on: Message, label: string | RegExp, from = sam) =>
   s.give({ callback_query: press(now(on) ?? on, label, from) });
 const edit = (question: Message, text: string) =>
@@ -118,7 +119,7 @@ describe('an answer that can be drawn', () => {
     expect(labels(answer)).toContain('Picture');
     await tap(answer, 'Picture');
     expect(methods()).toEqual(['sendMessage', 'answerCallbackQuery', 'sendPhoto', 'editMessageReplyMarkup']);
-    const sent = s.world.sent('sendPhoto')[0]!;
+    const sent = present(s.world.sent('sendPhoto')[0]);
     expect(sent.reply_parameters.message_id).toBe(answer.message_id);
     expect(sent.caption).toMatch(/From 100 % to 50 %, where it should stop: about \d+ hours/);
     expect(labels(answer)).not.toContain('Picture');

@@ -1,5 +1,6 @@
 import type { Message } from 'grammy/types';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { present } from '#basics/present.ts';
 import { subjects } from '#conversation/subjects.ts';
 import { setMenus } from '#telegram/ui/menu.ts';
 import { silent } from './fake/bot.ts';
@@ -39,7 +40,7 @@ const pass = async (seconds: number): Promise<void> => {
     await vi.advanceTimersByTimeAsync(1000);
   }
 };
-const first = (m: Message): string => textOf(m).split('\n')[0]!;
+const first = (m: Message): string => present(textOf(m).split('\n')[0]);
 const use = 'fridge 1.2A average, lights 1A for 5h, pump 4A for 30 min, what do I use a day?';
 
 describe('answers for one person', () => {
@@ -159,10 +160,10 @@ describe('features of late, each with the words as its fall-back', () => {
     s.world.withoutPhotos.add(group.id);
     await s.say(`/power ${use}`);
     await s.tap(s.last(group.id), 'Picture');
-    const rows = table(s.world.sent('sendRichMessage')[0] as never)!;
-    expect(rows[0]![0]).toBe('What');
+    const rows = present(table(s.world.sent('sendRichMessage')[0] as never));
+    expect(present(rows[0])[0]).toBe('What');
     expect(rows.slice(1).map(([what]) => what)).toEqual(['fridge', 'lights', 'pump']);
-    expect(rows[1]![1]).toMatch(/^28\.?8?|29$/);
+    expect(present(rows[1])[1]).toMatch(/^28\.?8?|29$/);
     await s.say(`/power ${use}`, { from: kim });
     s.world.isOld = true;
     await s.tap(s.last(group.id), 'Picture', kim);
@@ -175,10 +176,10 @@ describe('features of late, each with the words as its fall-back', () => {
     const answer = s.last(group.id);
     await s.tap(answer, 'Picture', kim);
     expect(s.whispers().map(m => m.receiver_user?.id)).toEqual([kim.id]);
-    const rows = table(s.world.sent('sendRichMessage')[0] as never)!;
+    const rows = present(table(s.world.sent('sendRichMessage')[0] as never));
     expect(rows[0]).toEqual(['When', 'Charge']);
     expect(rows.length).toBeGreaterThanOrEqual(3);
-    expect(rows.slice(1).every(([, low]) => /^\d+ %/.test(low!))).toBe(true);
+    expect(rows.slice(1).every(([, low]) => /^\d+ %/.test(present(low)))).toBe(true);
   });
 
   test('a thumb for thanks, a rig to copy, a question to share, red for what deletes, dates in the reader’s zone', async () => {

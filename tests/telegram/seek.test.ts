@@ -1,5 +1,6 @@
 import type { Message } from 'grammy/types';
 import { beforeEach, describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { VolatileStore } from '#memory/volatile/store.ts';
 import { stage } from './fake/bot.ts';
 import { alone, group, kim, message, update } from './fake/people.ts';
@@ -44,8 +45,8 @@ describe('an answer that nobody could note is looked for before it is said again
     expect(replies(chat.id)).toHaveLength(1);
     expect(edits()).toBe(1);
     const [answer] = replies(chat.id);
-    expect(await store.answerTo(String(chat.id), String(asked.message!.message_id))).toBe(
-      String(answer!.message_id),
+    expect(await store.answerTo(String(chat.id), String(present(asked.message).message_id))).toBe(
+      String(present(answer).message_id),
     );
   });
 

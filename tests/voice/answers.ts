@@ -1,4 +1,5 @@
 import type { Answer } from '#answer/answer.ts';
+import { present } from '#basics/present.ts';
 import { converse } from '#conversation/converse.ts';
 import { emptyMemory } from '#conversation/memory.ts';
 import questions from './questions.json' with { type: 'json' };
@@ -19,12 +20,16 @@ export function answerTo(turns: readonly string[]): Answer {
   let answer: Answer | undefined;
   for (const text of turns)
     ({ memory, answer } = converse(memory, { chat: 'c', from: 'kim', text, at, kind: 'private' }));
-  return answer!;
+  return present(answer);
 }
 
 /** One question of each kind and verdict, answered. */
 export const samples = (): Sample[] =>
-  (questions as string[][]).map(([kind, ...turns]) => ({ kind: kind!, turns, answer: answerTo(turns) }));
+  (questions as string[][]).map(([kind, ...turns]) => ({
+    kind: present(kind),
+    turns,
+    answer: answerTo(turns),
+  }));
 
 /** All of them as a page to read aloud. */
 export const page = (all: readonly Sample[]): string =>

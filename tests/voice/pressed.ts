@@ -1,4 +1,5 @@
 import type { Answer } from '#answer/answer.ts';
+import { present } from '#basics/present.ts';
 import { converse } from '#conversation/converse.ts';
 import { emptyMemory, type Memory } from '#conversation/memory.ts';
 import { intents } from '#intents';
@@ -28,7 +29,7 @@ const start = Date.parse('2026-01-15T09:00:00Z');
 /** Plays talks of one to three questions of any kind, and presses every button under the last answer. */
 export function* press(talks: number, seed: number): Generator<Pressed> {
   const random = seeded(seed);
-  const among = <T>(all: readonly T[]): T => all[Math.floor(random() * all.length)]!;
+  const among = <T>(all: readonly T[]): T => present(all[Math.floor(random() * all.length)]);
   const rows = intents.map(({ name }) => readPhrases(name).filter(row => !row.not));
   const seen = new Map<string, { memory: Memory; answer: Answer }>();
   for (let talk = 0; talk < talks; talk++) {
@@ -49,7 +50,7 @@ export function* press(talks: number, seed: number): Generator<Pressed> {
       if (i === 0) seen.set(key, done);
       now = done;
     });
-    const shown = now.answer!;
+    const shown = present(now.answer);
     for (const button of shown.next) {
       const before = at;
       yield { turns, shown, button, answer: say(now.memory, button).answer };

@@ -1,4 +1,5 @@
 import type { Answer } from '#answer/answer.ts';
+import { present } from '#basics/present.ts';
 
 /** Units of one kind of quantity: a line keeps to one of them. Charge and energy are one kind: what a battery holds. */
 const kinds: readonly (readonly [kind: string, units: readonly string[]])[] = [
@@ -18,7 +19,7 @@ const echoes =
   /^(?:Counted|Not part of this sum|Noted\.|Changed\.|Undone\.|Your rig|The rig|From \S+ question|•|“)/;
 
 /** The text without the working. */
-const answerPart = (text: string): readonly string[] => text.split('\n\nWorking:')[0]!.split('\n');
+const answerPart = (text: string): readonly string[] => present(text.split('\n\nWorking:')[0]).split('\n');
 
 /** Questions about units themselves. */
 const ofUnits: ReadonlySet<string> = new Set(['term', 'convert', 'learn', 'help']);
@@ -39,7 +40,7 @@ export function mixedLines({ intent, text }: Answer): string[] {
 export const asideLines = ({ text }: Answer): string[] =>
   answerPart(text).filter(line => /^(?:Assumed|Careful): /.test(line));
 
-export const firstLine = ({ text }: Answer): string => text.split('\n')[0]!;
+export const firstLine = ({ text }: Answer): string => present(text.split('\n')[0]);
 
 /** Words that nobody says at camp, with the better ones in docs/voice.md. */
 export const stiff =
@@ -49,7 +50,7 @@ export const stiff =
 export function pastBelief({ text }: Answer): string[] {
   return answerPart(text).filter(line => {
     if (line.includes('Are the numbers right?')) return false;
-    const ah = [...line.matchAll(/([\d,.]+) Ah\b/g)].map(([, n]) => Number(n!.replaceAll(',', '')));
+    const ah = [...line.matchAll(/([\d,.]+) Ah\b/g)].map(([, n]) => Number(present(n).replaceAll(',', '')));
     const count = [...line.matchAll(/(\d+) × \d+ Ah/g)].map(([, n]) => Number(n));
     const drive = [...line.matchAll(/([\d.]+) h of driving a day/g)].map(([, n]) => Number(n));
     return (

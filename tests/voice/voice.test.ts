@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Answer } from '#answer/answer.ts';
 import { hazardAnswers } from '#answer/hazards.ts';
 import { cautions } from '#answer/words/en.ts';
+import { present } from '#basics/present.ts';
 import { intents } from '#intents';
 import { ask } from '../intents/ask.ts';
 import { readPhrases } from '../intents/phrases.ts';
@@ -25,7 +26,8 @@ const told: readonly { readonly said: string; readonly answer: Answer }[] = [
     .map(({ turns, answer }) => ({ said: turns.join(' | '), answer })),
   ...phrases,
 ];
-const median = (all: readonly number[]): number => all.toSorted((a, b) => a - b)[Math.floor(all.length / 2)]!;
+const median = (all: readonly number[]): number =>
+  present(all.toSorted((a, b) => a - b)[Math.floor(all.length / 2)]);
 const faults = (find: (answer: Answer) => readonly string[]): string[] =>
   told.flatMap(({ said, answer }) => find(answer).map(line => `“${said}”: ${line}`));
 
@@ -76,7 +78,9 @@ test('dangers say what to do in 100 characters, and cautions fit two phone lines
 });
 
 describe('the working is in words', () => {
-  const working = answerTo(['fridge 1.2A, 100Ah, 3 days?', 'show the working']).text.split('Working:\n')[1]!;
+  const working = present(
+    answerTo(['fridge 1.2A, 100Ah, 3 days?', 'show the working']).text.split('Working:\n')[1],
+  );
 
   test('numbers with their units, each with what it means', () => {
     expect(working).toContain('50 Ah (usable capacity) ÷ 1.2 A (average current) = 41.67 h');

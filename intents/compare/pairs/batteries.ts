@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { nominalVoltage } from '#engine/battery/bank.ts';
 import { decimals, plain } from '#quantity/round.ts';
 import { inKind, usableOf, weightKg } from '../../agm-or-lithium.ts';
@@ -10,7 +11,7 @@ const liftKg = 30;
 /** One big battery or two of half its size. */
 export function oneOrTwo({ facts }: PairCase): Weighed {
   const told = (facts.batteries ?? []).filter(b => b.role !== 'starter' && b.capacityAh !== undefined);
-  const totals = told.map(b => b.count * b.capacityAh!);
+  const totals = told.map(b => b.count * present(b.capacityAh));
   const capacityAh = totals.length > 0 ? Math.max(...totals) : 200;
   const chemistry = told.find(b => b.chemistry)?.chemistry ?? 'agm';
   const one = inKind(capacityAh, chemistry);

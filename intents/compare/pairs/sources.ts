@@ -1,4 +1,5 @@
 import { exactly } from '#answer/say.ts';
+import { present } from '#basics/present.ts';
 import { chargeRow } from '#engine/battery/charge-table.ts';
 import { storageAssumptions } from '#engine/battery/charging.ts';
 import { bankAssumptions, usableCapacityAh } from '#engine/battery/usable.ts';
@@ -198,7 +199,7 @@ export function pwmOrMppt({ facts, at }: PairCase): Weighed {
 export function batteryOrPanel(about: PairCase): Weighed {
   const { facts, at } = about;
   const bank = bankOrUsual(facts);
-  const usedAh = dayUse(about, bank.voltageV)!;
+  const usedAh = present(dayUse(about, bank.voltageV));
   const powerW = panelsW(facts);
   const addW = 100;
   const sun = sunOf(facts, at);

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { loadedVoltageV } from '#engine/battery/limits.ts';
 import { chargeAtRest, isOnCharge, restVoltsAt } from '#engine/battery/rest.ts';
 import { chemistryRow } from '#engine/battery/tables.ts';
@@ -64,7 +65,7 @@ export function dayFinding({ facts, bank, mainsV, at }: FaultCase): Finding | un
 export function ageFinding({ bank }: FaultCase): Finding | undefined {
   if (bank?.ageYears === undefined) return undefined;
   const explored = explore<'capacity'>([ageAssumption(bank)], 'capacity', values => ({
-    capacity: bank.capacityAh * values.age!,
+    capacity: bank.capacityAh * present(values.age),
   }));
   const { capacity } = explored.figures;
   const isCause = capacity.value < 0.8 * bank.capacityAh;
@@ -111,13 +112,13 @@ export function sagFinding(about: FaultCase): Finding | undefined {
   });
   const { loadVoltage, current } = explored.figures;
   const isRead = told.volts !== undefined && told.voltsTaken !== 'rest';
-  const isShort = isRead && told.volts! < loadVoltage.value - shortV * blocks;
+  const isShort = isRead && present(told.volts) < loadVoltage.value - shortV * blocks;
   const sound = `A sound, half full battery reads about ${decimals(loadVoltage.value, 1)} V at ${plain(current.value)} A`;
   return {
     by: 'battery',
     ...(isRead && { isCause: isShort }),
     says: isRead
-      ? `${sound}: ${decimals(told.volts!, 2)} V is ${isShort ? 'low, worn, or measured behind a thin cable' : 'no fault by itself'}.`
+      ? `${sound}: ${decimals(present(told.volts), 2)} V is ${isShort ? 'low, worn, or measured behind a thin cable' : 'no fault by itself'}.`
       : `${sound}.`,
     figures: { loadVoltage: figure(loadVoltage, 'V') },
     explored,

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { storageAssumptions } from '#engine/battery/charging.ts';
 import { type Circuit, circuitAssumptions, circuitCurrents } from '#engine/cable/circuit.ts';
 import { recommendPath } from '#engine/charging/path.ts';
@@ -31,7 +32,7 @@ export function noonFinding(about: FaultCase): Finding | undefined {
   }));
   const { chargeCurrent } = explored.figures;
   if (chargeCurrent.value <= 0) return undefined;
-  const powerW = panelsW(facts)!;
+  const powerW = present(panelsW(facts));
   // Panels lie flat and hot: their label is the most that the sun at noon gives.
   const full = `${significant(powerW)} W give up to about ${plain(chargeCurrent.value)} A at noon in full sun`;
   const read = told.netCurrentA !== undefined && told.netCurrentA > 0 ? told.netCurrentA : undefined;
@@ -117,7 +118,7 @@ export function driveFinding(about: FaultCase): Finding | undefined {
   }));
   const { inputCurrent } = explored.figures;
   return {
-    says: `A ${decimals(dcdc.currentA!, 0)} A DC-DC takes about ${plain(inputCurrent.value)} A at its input when it works.`,
+    says: `A ${decimals(present(dcdc.currentA), 0)} A DC-DC takes about ${plain(inputCurrent.value)} A at its input when it works.`,
     figures: { inputCurrent: figure(inputCurrent, 'A') },
     explored,
   };

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Bank } from '#engine/battery/bank.ts';
 import { limitsOf } from '#engine/battery/limits.ts';
 import { type Circuit, circuitAssumptions, circuitCurrents } from '#engine/cable/circuit.ts';
@@ -32,10 +33,10 @@ export function chargerLink(facts: Facts, bank: Bank): Link | undefined {
   const wanted = leastChargeC * bank.capacityAh;
   return {
     part: 'charger',
-    share: charger.currentA! / wanted,
+    share: present(charger.currentA) / wanted,
     name: 'chargerCurrent',
     unit: 'A',
-    explored: constant(charger.currentA!),
+    explored: constant(present(charger.currentA)),
     wanted,
     mend: sizeA,
   };

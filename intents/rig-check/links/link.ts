@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Explored } from '#engine/explore.ts';
 import { explore } from '#engine/explore.ts';
 import type { RequestContext } from '../../intent.ts';
@@ -43,7 +44,7 @@ export interface Link {
 export type At = Pick<RequestContext, 'at' | 'mainsV'>;
 
 export const single = (found: Explored<string>, key: string): Explored<'figure'> => ({
-  figures: { figure: found.figures[key]! },
+  figures: { figure: present(found.figures[key]) },
   ranked: found.ranked,
   trace: found.trace,
 });

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Bank } from '#engine/battery/bank.ts';
 import { chargeRow } from '#engine/battery/charge-table.ts';
 import { storageAssumptions } from '#engine/battery/charging.ts';
@@ -69,7 +70,7 @@ export function drivingLink(facts: Facts, bank: Bank, { at, mainsV }: At): Link 
     unit: 'Ah',
     explored,
     wanted,
-    mend: brings > 0 ? (facts.drivingHoursPerDay! * wanted) / brings : undefined,
+    mend: brings > 0 ? (present(facts.drivingHoursPerDay) * wanted) / brings : undefined,
   };
 }
 

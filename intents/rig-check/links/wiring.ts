@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Bank } from '#engine/battery/bank.ts';
 import { dropOn } from '#engine/cable/choose.ts';
 import {
@@ -17,7 +18,7 @@ import { type At, constant, type Link } from './link.ts';
 
 /** The next size sold, mm². */
 const soldFrom = (areaMm2: number): number =>
-  (conductorsSold('metric').find(sold => sold.areaMm2 >= areaMm2) ?? conductorsSold('metric').at(-1)!)
+  (conductorsSold('metric').find(sold => sold.areaMm2 >= areaMm2) ?? present(conductorsSold('metric').at(-1)))
     .areaMm2;
 
 /** What it loses against what is plenty. */

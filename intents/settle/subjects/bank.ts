@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { type Bank, bankOf } from '#engine/battery/bank.ts';
 import { decimals } from '#quantity/round.ts';
 import type { Battery } from '#rig/rig.ts';
@@ -8,7 +9,9 @@ import { probe } from './probe.ts';
 function joined(d: Dispute): readonly Battery[] {
   const batteries = d.facts.batteries ?? [];
   const [only] = batteries;
-  return batteries.length === 1 && only!.count === 1 && isJoined(d) ? [{ ...only!, count: 2 }] : batteries;
+  return batteries.length === 1 && present(only).count === 1 && isJoined(d)
+    ? [{ ...present(only), count: 2 }]
+    : batteries;
 }
 
 const isJoined = ({ facts, cues }: Dispute): boolean =>
@@ -36,8 +39,8 @@ export const bankSubject: Subject = {
     const { facts, dimension, cues } = d;
     const batteries = joined(d);
     const arrangement = facts.arrangement ?? (cues.has('series') ? 'series' : 'parallel');
-    const bank = bankOf(batteries, arrangement)!;
-    const other = bankOf(batteries, arrangement === 'series' ? 'parallel' : 'series')!;
+    const bank = present(bankOf(batteries, arrangement));
+    const other = present(bankOf(batteries, arrangement === 'series' ? 'parallel' : 'series'));
     const pick = (b: Bank): number =>
       dimension === 'voltage'
         ? b.voltageV
@@ -54,7 +57,7 @@ export const bankSubject: Subject = {
     const word = arrangement === 'series' ? 'series' : 'parallel';
     return {
       answer: explored.figures.answer,
-      dimension: dimension!,
+      dimension: present(dimension),
       says: `in ${word} it is`,
       explored,
       wouldMean: value =>

@@ -1,3 +1,5 @@
+import { present } from '#basics/present.ts';
+import { bankIn } from '#engine/battery/bank.ts';
 import { requiredCapacityAh } from '#engine/battery/required.ts';
 import { bankAssumptions } from '#engine/battery/usable.ts';
 import { likelyOf } from '#engine/explore.ts';
@@ -9,7 +11,7 @@ import { batteryAir } from '../../battery-air.ts';
 import { hasUse, useOf } from '../../use.ts';
 import { type Subject, weigh } from '../dispute.ts';
 import { probe } from './probe.ts';
-import { bankIn, kindIn } from './use.ts';
+import { kindIn } from './use.ts';
 
 /** "You need 100 Ah." "The shop said 300." */
 export const batterySizeSubject: Subject = {
@@ -29,7 +31,7 @@ export const batterySizeSubject: Subject = {
   solve: ({ facts, dimension, at }) => {
     const kind = kindIn(facts);
     const use = useOf(facts, kind.voltageV, undefined, at);
-    const hours = facts.durationH!;
+    const hours = present(facts.durationH);
     const scale = dimension === 'energy' ? kind.voltageV : 1;
     const assumptions = [
       ...bankAssumptions(kind, facts.depthOfDischargePercent, batteryAir(facts, at)),
@@ -51,7 +53,7 @@ export const batterySizeSubject: Subject = {
     const likely = needAh(likelyOf(assumptions));
     return {
       answer: explored.figures.answer,
-      dimension: dimension!,
+      dimension: present(dimension),
       says: 'it takes',
       explored,
       wouldMean: value => {

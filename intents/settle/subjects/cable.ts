@@ -1,9 +1,11 @@
+import { present } from '#basics/present.ts';
+import type { Assumption, Values } from '#engine/assumption.ts';
 import { dropOn, type Run } from '#engine/cable/choose.ts';
 import { circuitAssumptions, circuitCurrents } from '#engine/cable/circuit.ts';
 import { ampacityA, type Conductor, conductorAssumptions, conductorsSold } from '#engine/cable/conductor.ts';
 import { fuseFor } from '#engine/cable/fuse.ts';
 import { dropLimits } from '#engine/cable/tables.ts';
-import { likelyOf, taken, type Values } from '#engine/explore.ts';
+import { likelyOf, taken } from '#engine/explore.ts';
 import { plain, significant } from '#quantity/round.ts';
 import type { Dispute, Subject } from '../dispute.ts';
 import { circuitIn } from './fuse.ts';
@@ -18,9 +20,9 @@ const lengthOf = ({ facts: { cable } }: Dispute): number | undefined =>
 
 /** The run that is argued about. */
 export function runOf(d: Dispute, values: Values): Run {
-  const circuit = circuitIn(d)!;
+  const circuit = present(circuitIn(d));
   const { cableA, continuousA, ofV } = circuitCurrents(circuit, values);
-  return { lengthM: lengthOf(d)!, currentA: cableA, continuousA, voltageV: ofV };
+  return { lengthM: present(lengthOf(d)), currentA: cableA, continuousA, voltageV: ofV };
 }
 
 export const missingOfRun = (d: Dispute): string | undefined => {
@@ -35,11 +37,11 @@ export const cableSubject: Subject = {
   fits: d => (d.dimension === 'area' ? 5 : 0),
   missing: missingOfRun,
   solve: d => {
-    const circuit = circuitIn(d)!;
+    const circuit = present(circuitIn(d));
     const told = d.facts.cable?.dropLimitPercent;
     const limit = told === undefined ? dropLimits[circuit.use] : { value: told, low: told, high: told };
     const why = told === undefined ? dropLimits[circuit.use].why : 'as you said';
-    const assumptions = [
+    const assumptions: Assumption[] = [
       ...conductorAssumptions(copper(1)),
       ...circuitAssumptions(circuit),
       { name: 'dropLimit', ...limit, why, unit: '%' },

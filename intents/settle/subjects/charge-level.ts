@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { chargeAtRest, isOnCharge, restVoltsAt } from '#engine/battery/rest.ts';
 import { decimals } from '#quantity/round.ts';
 import type { Chemistry } from '#rig/rig.ts';
@@ -15,7 +16,7 @@ export const chargeLevelSubject: Subject = {
   missing: d =>
     d.facts.volts === undefined ? 'the volts it reads at rest, and the battery type' : undefined,
   solve: d => {
-    const volts = d.facts.volts!;
+    const volts = present(d.facts.volts);
     const chemistry = chemistryOf(d);
     const { explored } = probe([], (_, trace) => chargeAtRest(volts, chemistry, trace).value);
     const isHeld = isOnCharge(volts, chemistry) || d.facts.voltsTaken === 'charging';

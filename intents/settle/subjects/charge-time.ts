@@ -1,3 +1,5 @@
+import { present } from '#basics/present.ts';
+import { bankIn } from '#engine/battery/bank.ts';
 import { chargeRow } from '#engine/battery/charge-table.ts';
 import { chemistryRow } from '#engine/battery/tables.ts';
 import { type Charge, chargeAssumptions, chargeOf } from '#engine/charging/charge.ts';
@@ -10,7 +12,6 @@ import { loadCautions } from '../../cautions.ts';
 import { hasUse, useOf } from '../../use.ts';
 import { type Dispute, type Subject, weigh } from '../dispute.ts';
 import { probe } from './probe.ts';
-import { bankIn } from './use.ts';
 
 const isOnCharging = ({ cues }: Dispute): boolean =>
   !cues.has('no-charge') &&
@@ -53,7 +54,7 @@ export const chargeTimeSubject: Subject = {
       isMixed: false,
       count: 1,
     };
-    const charger = chargerIn(d)!;
+    const charger = present(chargerIn(d));
     const source: Source = {
       ...charger,
       alternator: facts.alternator,

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { inverterEfficiency } from '#engine/inverter/efficiency.ts';
 import { runningCurrentA } from '#engine/loads/model.ts';
 import { plain } from '#quantity/round.ts';
@@ -26,7 +27,7 @@ export const currentSubject: Subject = {
     const { explored } = probe(isMains ? [inverterEfficiency] : [], (values, trace) =>
       loads.reduce((sum, load) => sum + load.count * runningCurrentA(load, use, values, trace), 0),
     );
-    const watts = loads.reduce((sum, load) => sum + load.count * load.powerW!, 0);
+    const watts = loads.reduce((sum, load) => sum + load.count * present(load.powerW), 0);
     return {
       answer: explored.figures.answer,
       dimension: 'current',

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { dailyUseAh, useAssumptions } from '#engine/loads/model.ts';
 import { decimals, plain } from '#quantity/round.ts';
 import { hasUse, useOf } from '../../use.ts';
@@ -26,7 +27,7 @@ export const dailyUseSubject: Subject = {
     const currentA = only && (only.currentA ?? (only.powerW ?? 0) / voltageV) * only.count;
     return {
       answer: explored.figures.answer,
-      dimension: dimension!,
+      dimension: present(dimension),
       says: 'a day takes',
       explored,
       wouldMean: value => {

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { dropOn } from '#engine/cable/choose.ts';
 import { circuitAssumptions } from '#engine/cable/circuit.ts';
 import { conductorAssumptions, conductorOf } from '#engine/cable/conductor.ts';
@@ -19,9 +20,9 @@ export const dropSubject: Subject = {
   missing: d =>
     conductorOf(d.facts.cable) ? missingOfRun(d) : 'the size of the cable (say “6mm²” or “8 AWG”)',
   solve: d => {
-    const conductor = conductorOf(d.facts.cable)!;
+    const conductor = present(conductorOf(d.facts.cable));
     const isVolts = d.dimension === 'voltage';
-    const assumptions = [...conductorAssumptions(conductor), ...circuitAssumptions(circuitIn(d)!)];
+    const assumptions = [...conductorAssumptions(conductor), ...circuitAssumptions(present(circuitIn(d)))];
     const { explored } = probe(assumptions, (values, trace) => {
       const { dropV, percent } = dropOn(conductor, runOf(d, values), values, trace);
       return isVolts ? dropV : percent;
@@ -29,7 +30,7 @@ export const dropSubject: Subject = {
     const { value } = explored.figures.answer;
     return {
       answer: explored.figures.answer,
-      dimension: d.dimension!,
+      dimension: present(d.dimension),
       says: 'it loses',
       explored,
       wouldMean: claimed =>

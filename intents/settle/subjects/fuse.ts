@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { circuitAssumptions, circuitCurrents, circuitKindOf, circuitUseOf } from '#engine/cable/circuit.ts';
 import { fuseFor, fuseRatingsA, protect } from '#engine/cable/fuse.ts';
 import { fuseFactor } from '#engine/cable/tables.ts';
@@ -28,7 +29,7 @@ export const fuseSubject: Subject = {
   },
   missing: d => (circuitIn(d) ? undefined : 'the current it has to carry, in amps'),
   solve: d => {
-    const circuit = circuitIn(d)!;
+    const circuit = present(circuitIn(d));
     const { explored } = probe(
       circuitAssumptions(circuit),
       (values, trace) => fuseFor(circuitCurrents(circuit, values, trace).continuousA, trace).ratingA,

@@ -1,4 +1,5 @@
 import type { Verdict } from '#answer/answer.ts';
+import { present } from '#basics/present.ts';
 import { applianceOf } from '#catalog/appliances.ts';
 import { inputFactorOf } from '#engine/loads/reading.ts';
 import { decimals } from '#quantity/round.ts';
@@ -34,8 +35,8 @@ export const inverterSubject: Subject = {
     return through(d).length > 0 ? undefined : 'what shall run on it, in watts';
   },
   solve: d => {
-    const ratingW = d.facts.inverter!.powerW!;
-    const surgeW = d.facts.inverter!.surgeW ?? 2 * ratingW;
+    const ratingW = present(present(d.facts.inverter).powerW);
+    const surgeW = present(d.facts.inverter).surgeW ?? 2 * ratingW;
     const loads = through(d).map(watts);
     const runsW = loads.reduce((sum, w) => sum + w.runs, 0);
     const startsW = runsW + Math.max(0, ...loads.map(w => w.starts - w.runs));

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { dailyEnergy } from '#engine/loads/rules.ts';
 import { plain } from '#quantity/round.ts';
 import { run } from '#rule/rule.ts';
@@ -19,7 +20,7 @@ export const powerSubject: Subject = {
       : 'how many amps it draws, and at how many volts',
   solve: ({ facts }) => {
     const voltageV = toldVoltage(facts);
-    const amps = facts.loads!.reduce((sum, l) => sum + l.count * (l.currentA ?? 0), 0);
+    const amps = present(facts.loads).reduce((sum, l) => sum + l.count * (l.currentA ?? 0), 0);
     // One hour of it: amp hours times volts are watt hours, so amps times volts are watts.
     const { explored } = probe([], (_, trace) => run(dailyEnergy, { Q: amps, V: voltageV }, trace));
     return {

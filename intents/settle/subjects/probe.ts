@@ -1,5 +1,5 @@
-import { type Explored, explore, likelyOf, type Values } from '#engine/explore.ts';
-import type { Assumption } from '#quantity/range.ts';
+import type { Assumption, Values } from '#engine/assumption.ts';
+import { type Explored, explore, likelyOf } from '#engine/explore.ts';
 import type { Trace } from '#rule/trace.ts';
 
 export interface Probe {

@@ -1,10 +1,11 @@
+import { present } from '#basics/present.ts';
+import { bankIn } from '#engine/battery/bank.ts';
 import { bankAssumptions } from '#engine/battery/usable.ts';
 import { exploreRunTime } from '#engine/loads/lasting.ts';
 import { decimals, plain } from '#quantity/round.ts';
 import { batteryAir } from '../../battery-air.ts';
 import { hasUse, useOf } from '../../use.ts';
 import { type Subject, weigh } from '../dispute.ts';
-import { bankIn } from './use.ts';
 
 /** "It lasts 2 days." "No, four." */
 export const runTimeSubject: Subject = {
@@ -20,7 +21,7 @@ export const runTimeSubject: Subject = {
     return hasUse(d.facts) ? undefined : 'what runs on it (say “fridge 1.2A”)';
   },
   solve: ({ facts, at, mainsV }) => {
-    const bank = bankIn(facts)!;
+    const bank = present(bankIn(facts));
     const depthPercent = facts.depthOfDischargePercent;
     const use = { ...useOf(facts, bank.voltageV, mainsV, at), doesMainsRunOn: true };
     const explored = exploreRunTime({
@@ -30,7 +31,9 @@ export const runTimeSubject: Subject = {
       assumptions: bankAssumptions(bank, depthPercent, batteryAir(facts, at)),
     });
     const { runTime, dailyUse } = explored.figures;
-    const { value: depth } = bankAssumptions(bank, depthPercent).find(a => a.name === 'depthOfDischarge')!;
+    const { value: depth } = present(
+      bankAssumptions(bank, depthPercent).find(a => a.name === 'depthOfDischarge'),
+    );
     const missing = 1 - (bank.stateOfChargePercent ?? 100) / 100;
     // The time grows evenly with the share used: each claim asks for a share of its own.
     const shareFor = (hours: number): number =>

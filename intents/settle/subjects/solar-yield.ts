@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { solveFor } from '#engine/explore.ts';
 import { dailyYield, type SolarCase, solarAssumptions } from '#engine/solar/model.ts';
 import { decimals, plain } from '#quantity/round.ts';
@@ -22,7 +23,7 @@ export const solarYieldSubject: Subject = {
   },
   missing: d => (d.facts.solar?.some(s => s.powerW) ? undefined : "the panel's size in watts"),
   solve: ({ facts, dimension, at }) => {
-    const powerW = panelsW(facts)!;
+    const powerW = present(panelsW(facts));
     const sun = sunOf(facts, at);
     const voltageV = voltageIn(facts);
     const of = (
@@ -37,7 +38,7 @@ export const solarYieldSubject: Subject = {
     const toWh = dimension === 'energy' ? 1 : voltageV;
     return {
       answer: explored.figures.answer,
-      dimension: dimension!,
+      dimension: present(dimension),
       says: 'a day brings',
       explored,
       wouldMean: value => {

@@ -1,9 +1,10 @@
+import { present } from '#basics/present.ts';
+import { bankIn } from '#engine/battery/bank.ts';
 import { bankAssumptions, usableCapacityAh } from '#engine/battery/usable.ts';
 import { decimals } from '#quantity/round.ts';
 import { hasUse } from '../../use.ts';
 import { type Subject, weigh } from '../dispute.ts';
 import { probe } from './probe.ts';
-import { bankIn } from './use.ts';
 
 /** "You can use 100 Ah of it." "Only half." */
 export const usableSubject: Subject = {
@@ -15,7 +16,7 @@ export const usableSubject: Subject = {
   },
   missing: d => (bankIn(d.facts) ? undefined : "the battery's size (say “100Ah AGM”)"),
   solve: ({ facts, dimension }) => {
-    const bank = bankIn(facts)!;
+    const bank = present(bankIn(facts));
     const scale =
       dimension === 'energy' ? bank.voltageV : dimension === 'percent' ? 100 / bank.capacityAh : 1;
     const assumptions = bankAssumptions(bank, facts.depthOfDischargePercent);
@@ -26,7 +27,7 @@ export const usableSubject: Subject = {
     );
     return {
       answer: explored.figures.answer,
-      dimension: dimension!,
+      dimension: present(dimension),
       says: 'you can use',
       explored,
       wouldMean: value => {

@@ -1,15 +1,15 @@
-import { type Bank, bankOf } from '#engine/battery/bank.ts';
+import { present } from '#basics/present.ts';
+import { type Bank, bankIn, bankOf } from '#engine/battery/bank.ts';
 import { chemistryRow } from '#engine/battery/tables.ts';
 import type { Facts } from '#rig/rig.ts';
-
-/** The bank of a dispute, where it has a size. */
-export const bankIn = (facts: Facts): Bank | undefined =>
-  bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV);
 
 /** A bank of the kind spoken of, of any size: for its chemistry and voltage. */
 export const kindIn = (facts: Facts, capacityAh = 100): Bank =>
   bankIn(facts) ??
-  bankOf([{ ...facts.batteries?.[0], count: 1, capacityAh }], undefined, facts.systemVoltageV)!;
+  present(
+    bankOf([{ ...facts.batteries?.[0], count: 1, capacityAh }], undefined, facts.systemVoltageV),
+    'a size',
+  );
 
 /** Nominal voltage of the system: the bank's, what was said, else 12 V. */
 export function voltageIn(facts: Facts): number {

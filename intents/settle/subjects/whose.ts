@@ -1,3 +1,5 @@
+import { present } from '#basics/present.ts';
+import { bankIn } from '#engine/battery/bank.ts';
 import { bankAssumptions } from '#engine/battery/usable.ts';
 import { exploreRunTime } from '#engine/loads/lasting.ts';
 import { plain } from '#quantity/round.ts';
@@ -6,7 +8,6 @@ import { batteryAir } from '../../battery-air.ts';
 import { factsOf } from '../../facts.ts';
 import { hasUse, useOf } from '../../use.ts';
 import type { Dispute, Subject } from '../dispute.ts';
-import { bankIn } from './use.ts';
 
 const isWhole = (rig: Facts): boolean => bankIn(rig) !== undefined && hasUse(rig);
 
@@ -18,7 +19,7 @@ const rivals = (d: Dispute): (readonly [owner: string, rig: Facts])[] =>
 
 /** How long (h) a rig lasts on what its battery holds. */
 function lasts(rig: Facts, { at, mainsV }: Pick<Dispute, 'at' | 'mainsV'>) {
-  const bank = bankIn(rig)!;
+  const bank = present(bankIn(rig));
   return exploreRunTime({
     bank,
     use: useOf(rig, bank.voltageV, mainsV, at),

@@ -1,4 +1,5 @@
 import { scaleLinear } from 'd3-scale';
+import { present } from '#basics/present.ts';
 import type { BarsChart } from './chart.ts';
 import { type Drawing, edge, type Mark, rect, text, width } from './drawing.ts';
 import { framed, headOf } from './frame.ts';
@@ -22,8 +23,8 @@ export function drawBars(chart: BarsChart): Drawing {
     const y = head.bottom + 6 + i * step;
     return [
       rect(left, y, Math.max(2, x(bar.value) - left), 20, { round: 3, fill: 'line' }),
-      text(left - 8, y + 14.5, names[i]!, { size, anchor: 'end' }),
-      text(Math.max(left + 2, x(bar.value)) + 7, y + 14.5, values[i]!, { size, weight: 600 }),
+      text(left - 8, y + 14.5, present(names[i]), { size, anchor: 'end' }),
+      text(Math.max(left + 2, x(bar.value)) + 7, y + 14.5, present(values[i]), { size, weight: 600 }),
     ];
   });
   return framed(head, marks, head.bottom + 6 + bars.length * step + 4);

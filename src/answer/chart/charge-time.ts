@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { hourOfDay } from '../clock.ts';
 import type { ChargeChart } from './chart.ts';
 import { type Mark, stroke, text } from './drawing.ts';
@@ -66,7 +67,8 @@ export function hoursBelow({ x, lastH, left, right, bottom }: Plot): Mark[] {
   const isDays = lastH > 72;
   const steps = isDays ? [24, 48, 96, 168, 336, 672] : [1, 2, 3, 6, 12, 24];
   const step =
-    steps.find(hours => x(hours) - x(0) >= 50) ?? steps.at(-1)! * Math.ceil(lastH / steps.at(-1)! / 6);
+    steps.find(hours => x(hours) - x(0) >= 50) ??
+    present(steps.at(-1)) * Math.ceil(lastH / present(steps.at(-1)) / 6);
   const found: Mark[] = [];
   for (let atH = 0; atH <= lastH; atH += step) {
     const at = x(atH);

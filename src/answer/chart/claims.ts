@@ -1,4 +1,5 @@
 import { scaleLinear } from 'd3-scale';
+import { present } from '#basics/present.ts';
 import type { ClaimsChart } from './chart.ts';
 import { backed, type Drawing, edge, type Mark, rect, stroke, text, width } from './drawing.ts';
 import { framed, headOf } from './frame.ts';
@@ -31,7 +32,7 @@ export function drawClaims(chart: ClaimsChart): Drawing {
   const ticks = x
     .ticks(many)
     .map(tick => ({ at: x(tick), words: whole(tick) }))
-    .filter(({ at, words }, i, all) => i === 0 || at - all[i - 1]!.at >= widthOf(words, 11) + 6);
+    .filter(({ at, words }, i, all) => i === 0 || at - present(all[i - 1]).at >= widthOf(words, 11) + 6);
   const marks: Mark[] = [
     rect(x(chart.low), top, Math.max(3, x(chart.high) - x(chart.low)), bottom - top, {
       fill: 'good',
@@ -55,7 +56,7 @@ export function drawClaims(chart: ClaimsChart): Drawing {
       const words = amount(claim.value, chart.unit);
       return [
         stroke([left, y], [right, y], 'grid'),
-        text(left - 12, y + 4.5, names[i]!, { size, weight: 600, anchor: 'end' }),
+        text(left - 12, y + 4.5, present(names[i]), { size, weight: 600, anchor: 'end' }),
         { kind: 'circle', x: x(claim.value), y, r: 6, fill: 'line' },
         ...backed(
           text(middle(x(claim.value), words, 12, 600), y - 10, words, {

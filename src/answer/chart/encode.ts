@@ -1,5 +1,6 @@
 import { promisify } from 'node:util';
 import { crc32, deflate } from 'node:zlib';
+import { present } from '#basics/present.ts';
 
 const squeeze = promisify(deflate);
 const signature = Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]);
@@ -25,9 +26,9 @@ export async function pngOf(pixels: Uint8Array, width: number, height: number): 
   for (let y = 0; y < height; y++) {
     to++;
     for (let x = 0; x < width; x++) {
-      rows[to++] = pixels[from]!;
-      rows[to++] = pixels[from + 1]!;
-      rows[to++] = pixels[from + 2]!;
+      rows[to++] = present(pixels[from]);
+      rows[to++] = present(pixels[from + 1]);
+      rows[to++] = present(pixels[from + 2]);
       from += 4;
     }
   }

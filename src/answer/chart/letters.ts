@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { present } from '#basics/present.ts';
 
 /** Letters in a row: the first, then how far each moves on, or one width for all up to the last. */
 type Run = readonly [from: number, widths: number | readonly number[], to?: number];
@@ -26,7 +27,7 @@ function advanceIn(font: string, code: number): number | undefined {
   let [low, high] = [0, runs.length - 1];
   while (low <= high) {
     const middle = (low + high) >> 1;
-    const run = runs[middle]!;
+    const run = present(runs[middle]);
     if (code < run[0]) high = middle - 1;
     else if (code > lastOf(run)) low = middle + 1;
     else return typeof run[1] === 'number' ? run[1] : run[1][code - run[0]];
@@ -47,10 +48,12 @@ const mostKnown = 5000;
 function drawnOf(character: string, weight: Weight): Drawn | undefined {
   const cache = known[weight];
   if (cache.has(character)) return cache.get(character);
-  const code = character.codePointAt(0)!;
+  const code = present(character.codePointAt(0));
   const font = [plainFonts[weight], ...others].find(name => advanceIn(name, code) !== undefined);
   const drawn =
-    font === undefined ? undefined : { font, advance: isMark(character) ? 0 : advanceIn(font, code)! };
+    font === undefined
+      ? undefined
+      : { font, advance: isMark(character) ? 0 : present(advanceIn(font, code)) };
   if (cache.size >= mostKnown) cache.clear();
   cache.set(character, drawn);
   return drawn;
@@ -137,7 +140,7 @@ export function wrapped(
   const words = wordsOf(printable(text));
   const lines: string[] = [];
   while (words.length > 0 && lines.length < most) {
-    let line = words.shift()!;
+    let line = present(words.shift());
     while (words.length > 0 && widthOf(`${line} ${words[0]}`, size, weight) <= mostPx)
       line += ` ${words.shift()}`;
     lines.push(fitted(lines.length === most - 1 ? [line, ...words].join(' ') : line, mostPx, size, weight));

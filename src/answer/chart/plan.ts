@@ -1,4 +1,5 @@
 import { scaleLinear } from 'd3-scale';
+import { present } from '#basics/present.ts';
 import type { PlanChart } from './chart.ts';
 import { type Drawing, edge, type Mark, rect, stroke, text, width } from './drawing.ts';
 import { framed, headOf } from './frame.ts';
@@ -42,12 +43,12 @@ export function drawPlan(chart: PlanChart): Drawing {
     });
     return [
       stroke([edge, y], [width - edge, y], 'grid'),
-      text(edge, y + 24, names[i]!, { size: nameSize, weight: 600 }),
+      text(edge, y + 24, present(names[i]), { size: nameSize, weight: 600 }),
       ...parts,
       text(Math.max(from, left) + 5, y + 16.5, `${whole(inOf(day))} ${chart.unit}`, { ink: 'quiet' }),
       rect(left, y + 23, x(day.outAh) - left, 13, { fill: 'line' }),
       text(x(day.outAh) + 5, y + 33.5, `${whole(day.outAh)} ${chart.unit}`, { ink: 'quiet' }),
-      text(width - edge, y + 18, lows[i]!, {
+      text(width - edge, y + 18, present(lows[i]), {
         size: 14,
         weight: 600,
         anchor: 'end',

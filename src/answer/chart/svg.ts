@@ -1,3 +1,4 @@
+import { unhandled } from '#basics/unhandled.ts';
 import type { Drawing, Mark } from './drawing.ts';
 import { type Ink, inks, type Theme } from './theme.ts';
 
@@ -22,8 +23,10 @@ export function svgOf({ width, height, marks }: Drawing, theme: Theme): string {
         return `<rect x="${tenth(mark.x)}" y="${tenth(mark.y)}" width="${tenth(mark.width)}" height="${tenth(mark.height)}" rx="${mark.round ?? 0}"${shape(mark)}/>`;
       case 'circle':
         return `<circle cx="${tenth(mark.x)}" cy="${tenth(mark.y)}" r="${mark.r}"${shape(mark)}/>`;
-      default:
+      case 'path':
         return `<path d="${mark.d}"${shape(mark)}/>`;
+      default:
+        return unhandled(mark);
     }
   });
   return [

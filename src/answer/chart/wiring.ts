@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { WiringBranch, WiringChart, WiringLead } from './chart.ts';
 import { type Drawing, edge, type Mark, rect, stroke, text, width } from './drawing.ts';
 import { framed, headOf } from './frame.ts';
@@ -82,14 +83,14 @@ function branchAt({ side, boxes }: WiringBranch, top: number, names: readonly st
       ...(isLast
         ? across(side === 'in' ? x + box.wide : x, y + box.tall / 2, lead)
         : down(x + 14, y + box.tall, y + box.tall + drop, lead)),
-      ...boxed(x, y, box.wide, box.tall, names[i]!, also),
+      ...boxed(x, y, box.wide, box.tall, present(names[i]), also),
     ];
   });
 }
 
 /** One cable: what feeds it at the left, what hangs on it at the right, the fuse at the battery's end. */
 function oneLead({ battery: feeds, branches: [branch] }: WiringChart, top: number): Mark[] {
-  const { name, lead, also } = branch!.boxes[0]!;
+  const { name, lead, also } = present(present(branch).boxes[0]);
   const [near, far] = drawnNames([feeds, name]) as [string, string];
   const from = box.edge + box.wide;
   const to = width - from;
@@ -152,7 +153,7 @@ export function drawWiring(chart: WiringChart): Drawing {
   marks.push(
     ...down(bus.x, end - 6, bank, chart.main, true),
     rect(bus.x - bus.thick / 2, top, bus.thick, end - top - 6, { fill: 'line', round: 3 }),
-    ...boxed(bus.x - battery.wide / 2, bank, battery.wide, battery.tall, names[0]!),
+    ...boxed(bus.x - battery.wide / 2, bank, battery.wide, battery.tall, present(names[0])),
     ...foot.marks,
   );
   return framed(head, marks, foot.bottom);

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { monthNames } from '#quantity/month-names.ts';
 import { english } from '../speech.ts';
 import type { BarsChart, ChargePoint, WiringLead } from './chart.ts';
@@ -20,7 +21,7 @@ export const span = (low: number, high: number, unit: string): string =>
 export const whole = (value: number): string => plain(value);
 
 /** "Jan" of 0. */
-export const monthOf = (index: number): string => monthNames[index]!.slice(0, 3);
+export const monthOf = (index: number): string => present(monthNames[index]).slice(0, 3);
 
 /** "16 mm², 1.5 m". */
 export const cableOf = ({ areaMm2, lengthM }: WiringLead): string =>

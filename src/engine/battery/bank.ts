@@ -1,6 +1,8 @@
-import type { Assumption } from '#quantity/range.ts';
-import type { Battery, Chemistry } from '#rig/rig.ts';
-import { chemistryRow, powerBankCellV } from './tables.ts';
+import { present } from '#basics/present.ts';
+import { powerBankCellV } from '#rig/cell.ts';
+import type { Battery, Chemistry, Facts } from '#rig/rig.ts';
+import type { Assumption } from '../assumption.ts';
+import { chemistryRow } from './tables.ts';
 
 /** Batteries joined to one: what the label of the whole would say. */
 export interface Bank {
@@ -12,6 +14,8 @@ export interface Bank {
   readonly isChemistryAssumed: boolean;
   /** Unlike types or sizes in one bank. */
   readonly isMixed: boolean;
+  /** A power bank, whose electronics take a part of it. */
+  readonly isOfCell?: boolean;
   readonly count: number;
   /** How many stand in series in one string. */
   readonly inSeries?: number;
@@ -42,12 +46,13 @@ interface Block {
   readonly chemistry: Chemistry;
 }
 
-const isCell = (voltageV?: number): boolean => voltageV !== undefined && voltageV > 3.4 && voltageV < 3.9;
+const isCell = ({ voltageV, isOfCell }: Battery): boolean =>
+  isOfCell === true || (voltageV !== undefined && voltageV > 3.4 && voltageV < 3.9);
 
 /** Each battery by itself; one told in Wh becomes Ah at its nominal voltage, and so does a power bank, whose Ah are at 3.7 V. Those without a size are left out. */
 const blocksOf = (batteries: readonly Battery[], chemistry: Chemistry): Block[] =>
   batteries.flatMap(b => {
-    const isBank = isCell(b.voltageV);
+    const isBank = isCell(b);
     const voltageV = nominalVoltage(isBank ? undefined : b.voltageV, b.chemistry ?? chemistry);
     const labelAh = b.capacityAh ?? (b.energyWh === undefined ? undefined : b.energyWh / voltageV);
     const capacityAh =
@@ -79,7 +84,7 @@ function seriesOf(blocks: readonly Block[], arrangement?: 'parallel' | 'series',
 function toldLimit(used: readonly Battery[], strings: number): Pick<Bank, 'maxCurrentA'> {
   const told = used.flatMap(b => (b.maxCurrentA === undefined ? [] : [b.maxCurrentA]));
   if (told.length === 0) return {};
-  return { maxCurrentA: used.length === 1 ? told[0]! * strings : Math.min(...told) * told.length };
+  return { maxCurrentA: used.length === 1 ? present(told[0]) * strings : Math.min(...told) * told.length };
 }
 
 function toldAge(used: readonly Battery[]): Pick<Bank, 'ageYears'> {
@@ -91,6 +96,10 @@ function toldWear(used: readonly Battery[]): Pick<Bank, 'wear'> {
   const told = used.flatMap(b => (b.wear === undefined ? [] : [b.wear]));
   return told.length === 0 ? {} : { wear: told.includes('tired') ? 'tired' : 'old' };
 }
+
+/** A single battery of a known size as a bank: one to reckon with where none was told. */
+export const bankOfOne = (battery: Omit<Battery, 'count'> & { readonly capacityAh: number }): Bank =>
+  present(bankOf([{ ...battery, count: 1 }]), `a size above 0 Ah, not ${battery.capacityAh}`);
 
 /**
  * Joins batteries: in parallel Ah add, in series volts add and the smallest capacity counts.
@@ -105,7 +114,7 @@ export function bankOf(
   const house = batteries.filter(b => b.role !== 'starter');
   const used = house.length > 0 ? house : batteries;
   const first = used.find(b => b.chemistry !== undefined);
-  const isPack = used.some(b => b.energyWh || isCell(b.voltageV));
+  const isPack = used.some(b => b.energyWh || isCell(b));
   const chemistry = first?.chemistry ?? (isPack ? 'lfp' : 'agm');
   const blocks = blocksOf(used, chemistry);
   const [one] = blocks;
@@ -122,6 +131,7 @@ export function bankOf(
       b => b.chemistry !== one.chemistry || b.capacityAh !== one.capacityAh || b.voltageV !== one.voltageV,
     ),
     count: blocks.length,
+    ...(used.every(b => b.isOfCell) && { isOfCell: true }),
     inSeries,
     stateOfChargePercent: used.find(b => b.stateOfChargePercent !== undefined)?.stateOfChargePercent,
     ...toldLimit(used, blocks.length / inSeries),
@@ -129,3 +139,8 @@ export function bankOf(
     ...toldWear(used),
   };
 }
+
+/** The bank of a rig or a question, as it is told to be joined; undefined where no size was told. */
+export const bankIn = (
+  facts: Pick<Facts, 'batteries' | 'arrangement' | 'systemVoltageV'>,
+): Bank | undefined => bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV);

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { offeredCurrentA } from './charge-volts.ts';
 import type { Charging } from './charging.ts';
 import { missingAfterH } from './fill.ts';
@@ -22,8 +23,13 @@ export const newStep = (): Float64Array => new Float64Array(6);
 
 /** Charges a battery for some hours (one at most, so that its volts hardly move). */
 export function chargeStep(battery: Charging, step: Float64Array): void {
-  const missingAh = step[place.missingAh]!;
-  const currentA = offeredCurrentA(battery, missingAh, step[place.offeredA]!, step[place.powerW]!);
+  const missingAh = present(step[place.missingAh]);
+  const currentA = offeredCurrentA(
+    battery,
+    missingAh,
+    present(step[place.offeredA]),
+    present(step[place.powerW]),
+  );
   step[place.currentA] = currentA;
-  step[place.leftAh] = missingAfterH(battery, missingAh, currentA, step[place.hours]!);
+  step[place.leftAh] = missingAfterH(battery, missingAh, currentA, present(step[place.hours]));
 }

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { run } from '#rule/rule.ts';
 import { chargingSlope, chargingVolts, currentOfSources } from './charge-rules.ts';
 import type { Charging } from './charging.ts';
@@ -9,7 +10,9 @@ const leastMissing = 1e-4;
 export function restVoltsOf({ restV, capacityAh, blocks }: Charging, missingAh: number): number {
   const percent = Math.min(100, Math.max(0, 100 - (100 * missingAh) / capacityAh));
   const whole = Math.min(99, Math.floor(percent));
-  return blocks * (restV[whole]! + (percent - whole) * (restV[whole + 1]! - restV[whole]!));
+  return (
+    blocks * (present(restV[whole]) + (percent - whole) * (present(restV[whole + 1]) - present(restV[whole])))
+  );
 }
 
 /** How far the volts rise with the current (V/A). */

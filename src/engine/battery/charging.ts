@@ -1,8 +1,7 @@
-import type { Assumption } from '#quantity/range.ts';
 import type { Chemistry } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
-import type { Values } from '../explore.ts';
+import type { Assumption, AssumptionName, Values } from '../assumption.ts';
 import type { Bank } from './bank.ts';
 import { coldTimeConstant, voltageAtTemperature } from './charge-rules.ts';
 import { chargeRow, coldHalvingK, isolatorSlowness, voltageCompensation } from './charge-table.ts';
@@ -85,7 +84,11 @@ export function storageAssumptions(chemistry: Chemistry, isAssumed = false): Ass
   const kind = chemistryRow(chemistry).name;
   const whose = isAssumed ? `${kind}, as you didn't say` : kind;
   const isFalling = row.topFrom < 1;
-  const named = (name: string, [value, low, high]: readonly [number, number, number], why: string) => ({
+  const named = (
+    name: AssumptionName,
+    [value, low, high]: readonly [number, number, number],
+    why: string,
+  ) => ({
     name,
     value,
     low,

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Chemistry } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
@@ -20,9 +21,9 @@ export function cyclesAt(chemistry: Chemistry, depth: number, trace?: Trace): nu
 
 function between(points: readonly (readonly [depth: number, cycles: number])[], depth: number): number {
   const [first] = points;
-  if (depth <= first![0]) return (first![1] * first![0]) / depth;
+  if (depth <= present(first)[0]) return (present(first)[1] * present(first)[0]) / depth;
   const above = points.findIndex(([d]) => d >= depth);
-  const [[d0, n0], [d1, n1]] = [points[above - 1]!, points[above]!];
+  const [[d0, n0], [d1, n1]] = [present(points[above - 1]), present(points[above])];
   return n0 * (n1 / n0) ** ((depth - d0) / (d1 - d0));
 }
 

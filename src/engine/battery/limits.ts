@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
 import type { Bank } from './bank.ts';
@@ -17,14 +18,14 @@ export interface Limits {
 export function chargeRateC(bank: Pick<Bank, 'chemistry'>, temperatureC = 25): number {
   const row = chemistryRow(bank.chemistry);
   if (bank.chemistry !== 'lfp') return row.chargeC;
-  const [, share] = lithiumChargeByTemperature.find(([belowC]) => temperatureC < belowC)!;
+  const [, share] = present(lithiumChargeByTemperature.find(([belowC]) => temperatureC < belowC));
   return Math.min(row.chargeC, share);
 }
 
 /** Share of its discharge current that a battery gives at its temperature (°C): lead-acid as it does of its capacity, lithium by its cells' sheets. */
 function coldShare(bank: Pick<Bank, 'chemistry'>, temperatureC: number): number {
   if (bank.chemistry !== 'lfp') return temperatureFactor(bank, temperatureC);
-  return lithiumDischargeByTemperature.find(([belowC]) => temperatureC < belowC)![1];
+  return present(lithiumDischargeByTemperature.find(([belowC]) => temperatureC < belowC))[1];
 }
 
 /** Continuous, short and charge limits (A) of a bank at its temperature (°C, 25 by default). Its own sheet comes first. */

@@ -1,7 +1,9 @@
+import { present } from '#basics/present.ts';
 import type { Chemistry } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
-import { taken, type Values } from '../explore.ts';
+import type { Values } from '../assumption.ts';
+import { taken } from '../explore.ts';
 import { capacityForRate, capacityNeeded } from './rules.ts';
 import { chemistryRow } from './tables.ts';
 import { temperatureFactor } from './usable.ts';
@@ -40,7 +42,7 @@ export function nextUsualSize(
   chemistry: Chemistry,
 ): { readonly count: number; readonly sizeAh: number } {
   const sizes = chemistryRow(chemistry).usualSizesAh;
-  const largest = sizes.at(-1)!;
+  const largest = present(sizes.at(-1));
   const count = Math.max(1, Math.ceil(neededAh / largest - 1e-9));
   return { count, sizeAh: sizes.find(size => size * count >= neededAh - 1e-9) ?? largest };
 }

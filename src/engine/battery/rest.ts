@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Range } from '#quantity/range.ts';
 import type { Chemistry } from '#rig/rig.ts';
 import type { Trace } from '#rule/trace.ts';
@@ -15,7 +16,7 @@ function percentAt(table: readonly RestRow[], column: 1 | 2 | 3, volts: number):
   const above = table.findIndex(row => row[column] >= volts);
   if (above === 0) return 0;
   if (above < 0) return 100;
-  const [a, b] = [table[above - 1]!, table[above]!];
+  const [a, b] = [present(table[above - 1]), present(table[above])];
   return a[0] + ((b[0] - a[0]) * (volts - a[column])) / (b[column] - a[column]);
 }
 
@@ -54,8 +55,8 @@ export function chargeAtRest(
 export function restVoltsAt(percent: number, chemistry: Chemistry): number {
   const table = restVolts[chemistry];
   const above = table.findIndex(row => row[0] >= percent);
-  if (above <= 0) return above === 0 ? table[0]![2] : table.at(-1)![2];
-  const [a, b] = [table[above - 1]!, table[above]!];
+  if (above <= 0) return above === 0 ? present(table[0])[2] : present(table.at(-1))[2];
+  const [a, b] = [present(table[above - 1]), present(table[above])];
   return a[2] + ((b[2] - a[2]) * (percent - a[0])) / (b[0] - a[0]);
 }
 

@@ -1,8 +1,9 @@
+import { present } from '#basics/present.ts';
 import type { Chemistry } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
-import type { Values } from '../explore.ts';
-import { type Bank, bankOf } from './bank.ts';
+import type { Values } from '../assumption.ts';
+import { type Bank, bankOfOne } from './bank.ts';
 import { roundTripEnergy } from './charge-rules.ts';
 import { chargeRow, usualRateC } from './charge-table.ts';
 import { restVoltsOf, voltsOnCharge } from './charge-volts.ts';
@@ -64,7 +65,7 @@ const blocks = new Map<Chemistry, Bank>();
 
 /** A 12 V block of a kind, of 100 Ah. */
 function blockOf(chemistry: Chemistry): Bank {
-  const known = blocks.get(chemistry) ?? bankOf([{ count: 1, capacityAh: 100, chemistry }])!;
+  const known = blocks.get(chemistry) ?? bankOfOne({ capacityAh: 100, chemistry });
   blocks.set(chemistry, known);
   return known;
 }
@@ -86,7 +87,7 @@ export function meanChargeV(chemistry: Chemistry, charger: Charger = 'charger'):
   const known = means.get(key);
   if (known) return known;
   const [likely, small, big] = usualRateC[charger].map(rateC => usualTrip(chemistry, {}, rateC).inV);
-  const made = [likely!, small!, big!] as const;
+  const made = [present(likely), present(small), present(big)] as const;
   means.set(key, made);
   return made;
 }

@@ -169,9 +169,6 @@ export const lithiumDischargeByTemperature: readonly (readonly [belowC: number, 
  */
 export const starterReserve = { share: [0.27, 0.2, 0.4], capacityAh: [70, 50, 90] } as const;
 
-/** Nominal volts of one cell by which power banks and phones are rated in mAh; common practice. */
-export const powerBankCellV = 3.7;
-
 /** For years of daily cycling: share that a day may take of lead-acid (common practice), and what is left at the end of its life (IEEE 1013). */
 export const dailyDepth = { leadAcid: 0.3, endOfLife: 0.8 } as const;
 

@@ -1,4 +1,4 @@
-import type { Assumption } from '#quantity/range.ts';
+import type { Assumption } from '../assumption.ts';
 import { airTemperature, type Where } from '../solar/air.ts';
 
 /** Where a battery stands: in the living space, somewhere in the vehicle (also where nobody said), outside, or by the engine. */

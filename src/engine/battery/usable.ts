@@ -1,7 +1,8 @@
-import type { Assumption } from '#quantity/range.ts';
+import { present } from '#basics/present.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
-import { taken, type Values } from '../explore.ts';
+import type { Assumption, Values } from '../assumption.ts';
+import { taken } from '../explore.ts';
 import type { Bank } from './bank.ts';
 import { lithiumColdFactor, rateFactor, usableCapacity } from './rules.ts';
 import { chemistryRow, leadAcidCapacityByTemperature } from './tables.ts';
@@ -42,20 +43,27 @@ export const knownAge = (
 ): Assumption[] =>
   (bank.learnedShare ?? bank.ageYears ?? bank.wear) === undefined ? [] : [ageAssumption(bank)];
 
+/** Share of a power bank's label that comes out at its socket: likely, low, high. Common practice. */
+const powerBankShare = [0.85, 0.8, 0.9] as const;
+
 /**
  * What has to be taken for granted of a bank: how deep it may go, its Peukert exponent, its age.
  * A depth that the person said (percent) is taken as said.
  * @param temperature of the battery, where it has to be taken (`temperature.ts`)
  */
 export function bankAssumptions(
-  bank: Pick<Bank, 'chemistry' | 'isChemistryAssumed' | 'ageYears' | 'wear' | 'learnedShare'>,
+  bank: Pick<Bank, 'chemistry' | 'isChemistryAssumed' | 'ageYears' | 'wear' | 'learnedShare' | 'isOfCell'>,
   depthPercent?: number,
   temperature?: Assumption,
 ): Assumption[] {
   const row = chemistryRow(bank.chemistry);
-  const [value, low, high] = row.depth;
+  const [value, low, high] = bank.isOfCell ? powerBankShare : row.depth;
   const [k, kLow, kHigh] = row.peukert;
-  const named = bank.isChemistryAssumed ? `${row.name}, as you didn't say` : row.name;
+  const named = bank.isOfCell
+    ? 'a power bank'
+    : bank.isChemistryAssumed
+      ? `${row.name}, as you didn't say`
+      : row.name;
   const said = depthPercent === undefined ? undefined : depthPercent / 100;
   return [
     {
@@ -108,13 +116,13 @@ export function sizeFactorAt(temperatureC: number): number {
   const table = leadAcidCapacityByTemperature;
   // Asked for in every run of every trip: a plain loop over the rows.
   for (let i = 0; i < table.length; i++) {
-    const row = table[i]!;
+    const row = present(table[i]);
     if (row[0] < temperatureC) continue;
     if (i === 0) return row[1];
-    const before = table[i - 1]!;
+    const before = present(table[i - 1]);
     return before[1] + ((row[1] - before[1]) * (temperatureC - before[0])) / (row[0] - before[0]);
   }
-  return table.at(-1)![1];
+  return present(table.at(-1))[1];
 }
 
 /**

@@ -1,7 +1,8 @@
+import { present } from '#basics/present.ts';
 import type { Facts } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
-import { type Bank, bankOf } from '../battery/bank.ts';
+import { type Bank, bankIn } from '../battery/bank.ts';
 import { bankResistanceOhm } from '../battery/limits.ts';
 import { batteryFuses, branchA, type FuseKind, fullBlockV, shortMilliohm } from './fuse-kinds.ts';
 import { bankShortCircuit } from './pair-rules.ts';
@@ -25,8 +26,7 @@ export const fuseSource = (voltageV: number, bank?: Bank, trace?: Trace): FuseSo
 };
 
 /** What the fuses of a rig of so many nominal volts sit on; a bank without a size tells nothing of its current. */
-export const sourceOf = (facts: Facts, voltageV: number): FuseSource =>
-  fuseSource(voltageV, bankOf(facts.batteries ?? [], facts.arrangement, facts.systemVoltageV));
+export const sourceOf = (facts: Facts, voltageV: number): FuseSource => fuseSource(voltageV, bankIn(facts));
 
 /** The kind of a fuse, and what stands before it. */
 export interface FuseType {
@@ -37,7 +37,7 @@ export interface FuseType {
   readonly isTooStrong: boolean;
 }
 
-const highest = batteryFuses.at(-1)!;
+const highest = present(batteryFuses.at(-1));
 
 /** The plainest kind sold in that rating (A) and for that voltage that breaks a current (A). */
 const plainest = (ratingA: number, fullV: number, shortA: number): FuseKind =>

@@ -1,6 +1,8 @@
+import { present } from '#basics/present.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
-import { taken, type Values } from '../explore.ts';
+import type { Values } from '../assumption.ts';
+import { taken } from '../explore.ts';
 import { type Conductor, conductorsSold, resistancePerM } from './conductor.ts';
 import { type Fuse, fuseFor, protect } from './fuse.ts';
 import { dropPercent, voltageDrop } from './rules.ts';
@@ -56,14 +58,14 @@ export function choosePair(about: Run, as: 'metric' | 'gauge', values: Values, t
   const isDrop = (c: Conductor) => dropOn(c, about, values).percent <= limit;
   const doesCarry = (c: Conductor) => carriesA(c, values) >= ratingA;
   const chosen = sold.find(c => isDrop(c) && doesCarry(c));
-  const conductor = chosen ?? sold.at(-1)!;
+  const conductor = chosen ?? present(sold.at(-1));
   const drop = dropOn(conductor, about, values, trace);
   return {
     ...drop,
     conductor,
     fuse: protect(about.continuousA, conductor, values).fuse,
     carriesA: carriesA(conductor, values),
-    isByCurrent: chosen !== undefined && isDrop(sold[Math.max(0, sold.indexOf(chosen) - 1)]!),
+    isByCurrent: chosen !== undefined && isDrop(present(sold[Math.max(0, sold.indexOf(chosen) - 1)])),
     isTooMuch: chosen === undefined,
   };
 }

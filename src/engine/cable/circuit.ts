@@ -1,11 +1,13 @@
+import { present } from '#basics/present.ts';
+import { unhandled } from '#basics/unhandled.ts';
 import { applianceOf } from '#catalog/appliances.ts';
-import type { Assumption } from '#quantity/range.ts';
 import type { Facts } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
+import type { Assumption, Values } from '../assumption.ts';
 import { dcdcInputA } from '../charging/charge.ts';
 import { dcdc, usualChargerA } from '../charging/tables.ts';
-import { taken, type Values } from '../explore.ts';
+import { taken } from '../explore.ts';
 import { batteryCurrentA, loadedVoltage } from '../inverter/check.ts';
 import { inverterEfficiency } from '../inverter/efficiency.ts';
 import { runningCurrentA, type Use, useAssumptions } from '../loads/model.ts';
@@ -65,7 +67,7 @@ const useOf = ({ facts, voltageV, mainsV }: Circuit): Use => ({
 const isDcdcTold = ({ kind, facts }: Circuit): boolean =>
   kind === 'told' &&
   !!facts.chargers?.some(
-    c => c.kind === 'dcdc' && (c.currentA ?? facts.cable!.currentA) === facts.cable!.currentA,
+    c => c.kind === 'dcdc' && (c.currentA ?? present(facts.cable).currentA) === present(facts.cable).currentA,
   );
 
 /** What a DC-DC charger takes in hangs on its efficiency and the vehicle's voltage. */
@@ -92,7 +94,7 @@ const inputA = (outA: number, values: Values, trace?: Trace): number =>
 
 const chargerOf = (circuit: Circuit) => {
   const chargers = circuit.facts.chargers ?? [];
-  return chargers.find(c => (circuit.kind === 'dcdc' ? c.kind === 'dcdc' : c.kind !== 'generator'))!;
+  return present(chargers.find(c => (circuit.kind === 'dcdc' ? c.kind === 'dcdc' : c.kind !== 'generator')));
 };
 
 /** What is taken for granted to know the current: typical draws, an inverter's efficiency, a charger's rating. */
@@ -114,9 +116,11 @@ export function circuitAssumptions(circuit: Circuit): Assumption[] {
       return [...own, { name: 'chargerCurrent', value, low, high, unit: 'A', why }];
     }
     case 'solar':
-      return panelLeadAssumptions(circuit.facts.solar!.filter(panel => panel.powerW !== undefined));
-    default:
+      return panelLeadAssumptions(present(circuit.facts.solar).filter(panel => panel.powerW !== undefined));
+    case 'told':
       return isDcdcTold(circuit) ? [...dcdcAssumptions] : [];
+    default:
+      return unhandled(circuit.kind);
   }
 }
 
@@ -148,11 +152,18 @@ export function circuitCurrents(circuit: Circuit, values: Values, trace?: Trace)
   };
   switch (circuit.kind) {
     case 'told': {
-      const ratedA = facts.cable!.currentA!;
+      const ratedA = present(present(facts.cable).currentA);
       return isDcdcTold(circuit) ? before(ratedA) : same(ratedA);
     }
     case 'inverter':
-      return same(batteryCurrentA(facts.inverter!.powerW!, facts.inverter!.powerW, values, trace));
+      return same(
+        batteryCurrentA(
+          present(present(facts.inverter).powerW),
+          present(facts.inverter).powerW,
+          values,
+          trace,
+        ),
+      );
     case 'loads': {
       const use = useOf(circuit);
       const each = use.loads.map(load => load.count * runningCurrentA(load, use, values, trace));
@@ -161,13 +172,15 @@ export function circuitCurrents(circuit: Circuit, values: Values, trace?: Trace)
     case 'dcdc':
     case 'charger': {
       const { currentA, powerW } = chargerOf(circuit);
-      const ratedA = currentA ?? (powerW === undefined ? values.chargerCurrent! : ofPower(powerW));
+      const ratedA = currentA ?? (powerW === undefined ? present(values.chargerCurrent) : ofPower(powerW));
       return circuit.kind === 'dcdc' ? before(ratedA) : same(ratedA);
     }
     case 'solar': {
-      const { fullA, continuousA } = panelCurrents(facts.solar!, voltageV, values, trace);
+      const { fullA, continuousA } = panelCurrents(present(facts.solar), voltageV, values, trace);
       return { ratedA: fullA, cableA: fullA, continuousA, ofV: voltageV };
     }
+    default:
+      return unhandled(circuit.kind);
   }
 }
 
@@ -175,7 +188,7 @@ export function circuitCurrents(circuit: Circuit, values: Values, trace?: Trace)
 export const behindController = ({ facts, voltageV }: Circuit, trace?: Trace): number =>
   run(
     currentOfPower,
-    { P: facts.solar!.reduce((sum, s) => sum + s.count * (s.powerW ?? 0), 0), V: voltageV },
+    { P: present(facts.solar).reduce((sum, s) => sum + s.count * (s.powerW ?? 0), 0), V: voltageV },
     trace,
   );
 

@@ -1,10 +1,11 @@
+import { present } from '#basics/present.ts';
 import { ampacity } from '#catalog/ampacity.ts';
 import { areaOfGauge, gaugeOfArea } from '#quantity/gauge.ts';
-import type { Assumption } from '#quantity/range.ts';
 import type { Cable } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
-import { taken, type Values } from '../explore.ts';
+import type { Assumption, Values } from '../assumption.ts';
+import { taken } from '../explore.ts';
 import { ampacityBetween, conductorResistance, strandArea, warmResistance } from './rules.ts';
 import { autoCable, copperCoefficient, copperResistivity, gauges, layFactor, sizes } from './tables.ts';
 
@@ -115,7 +116,7 @@ export function ampacityA(areaMm2: number, insulation: 75 | 105 = 75, trace?: Tr
   const rows = ampacity.map(row => ({ S: areaOfGauge(row[0]), I: row[at] }));
   const above = rows.findIndex(row => row.S >= areaMm2 * 0.9999);
   const second = above < 0 ? rows.length - 1 : Math.max(1, above);
-  const [a, b] = [rows[second - 1]!, rows[second]!];
+  const [a, b] = [present(rows[second - 1]), present(rows[second])];
   return run(ampacityBetween, { I_1: a.I, S: areaMm2, S_1: a.S, I_2: b.I, S_2: b.S }, trace);
 }
 

@@ -1,6 +1,7 @@
+import { present } from '#basics/present.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
-import type { Values } from '../explore.ts';
+import type { Values } from '../assumption.ts';
 import { type Conductor, conductorsSold } from './conductor.ts';
 import { fuseLeast } from './rules.ts';
 import { carriesA } from './surroundings.ts';
@@ -69,9 +70,10 @@ export function protect(
 ): Protected {
   const wanted = fuseFor(continuousA, trace);
   const sold = conductorsSold('metric');
-  const leastAreaMm2 = (sold.find(c => carriesA(c, values) >= wanted.ratingA) ?? sold.at(-1)!).areaMm2;
+  const leastAreaMm2 = (sold.find(c => carriesA(c, values) >= wanted.ratingA) ?? present(sold.at(-1)))
+    .areaMm2;
   if (conductor === undefined) return { wanted, fuse: wanted, fits: true, leastAreaMm2 };
   const largest = largestFuseOn(conductor, values, trace);
   const fits = (largest?.ratingA ?? 0) >= wanted.ratingA;
-  return { wanted, fuse: fits ? wanted : (largest ?? fuseOf(fuseRatingsA[0]!)), fits, leastAreaMm2 };
+  return { wanted, fuse: fits ? wanted : (largest ?? fuseOf(present(fuseRatingsA[0]))), fits, leastAreaMm2 };
 }

@@ -1,8 +1,9 @@
-import type { Assumption } from '#quantity/range.ts';
+import { present } from '#basics/present.ts';
 import type { Solar } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
-import { taken, type Values } from '../explore.ts';
+import type { Assumption, Values } from '../assumption.ts';
+import { taken } from '../explore.ts';
 import { countOf, leastRatio } from '../solar/module.ts';
 import { openVoltsOf, wiringAssumptions } from '../solar/wiring.ts';
 import { panelContinuous, panelShortCircuit } from './pair-rules.ts';
@@ -37,7 +38,7 @@ export function panelCurrents(
   inSeries?: number,
 ): PanelCurrents {
   const told = panels.filter(panel => panel.powerW !== undefined);
-  const P = told.reduce((sum, panel) => sum + panel.count * panel.powerW!, 0);
+  const P = told.reduce((sum, panel) => sum + panel.count * present(panel.powerW), 0);
   const V_oc = Math.min(...told.map(panel => openVoltsOf(panel, values)));
   const n_s =
     inSeries ?? Math.min(countOf(told), Math.max(1, Math.ceil(((voltageV / 12) * leastRatio) / V_oc)));

@@ -1,5 +1,6 @@
 import type { Facts } from '#rig/rig.ts';
-import { likelyOf, type Values } from '../explore.ts';
+import type { Values } from '../assumption.ts';
+import { likelyOf } from '../explore.ts';
 import { type FuseSource, fuseTypeFor } from './breaking.ts';
 import { choosePair } from './choose.ts';
 import {

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { applianceOf } from '#catalog/appliances.ts';
 import type { Charger, Facts, Load } from '#rig/rig.ts';
 import { bankOf } from '../battery/bank.ts';
@@ -13,7 +14,7 @@ import { mostLoads } from './sketch-table.ts';
 /** What hangs on the battery, each part with its lead towards it; the one farthest from the battery first. */
 export interface SketchBranch {
   readonly side: 'in' | 'out';
-  readonly leads: readonly SketchLead[];
+  readonly leads: readonly [SketchLead, ...SketchLead[]];
   readonly charger?: Charger;
   readonly load?: Load;
 }
@@ -79,24 +80,26 @@ function running(load: Load): Load {
   return { name, count, supply };
 }
 
+type LoadBranch = SketchBranch & { readonly load: Load };
+
 /** Loads on the battery itself whose current is known, the largest first. */
-function loadBranches(hub: Hub): (SketchBranch & { readonly load: Load })[] {
+function loadBranches(hub: Hub): LoadBranch[] {
   const loads = hub.facts.loads?.filter(load => load.supply === 'dc' && !isWhole(load)) ?? [];
   return loads
-    .flatMap(load => {
+    .flatMap((load): LoadBranch[] => {
       const own = { ...hub.facts, inverter: undefined, loads: [running(load)] };
       const { use } = circuitOn(hub, 'loads', own).circuit;
       const { cableA: currentA } = currentsOn(hub, 'loads', own);
-      return currentA > 0
-        ? [{ side: 'out' as const, load, leads: [leadOf(hub, 'load', { currentA, use })] }]
-        : [];
+      return currentA > 0 ? [{ side: 'out', load, leads: [leadOf(hub, 'load', { currentA, use })] }] : [];
     })
-    .sort((a, b) => b.leads[0]!.currentA - a.leads[0]!.currentA);
+    .sort((a, b) => b.leads[0].currentA - a.leads[0].currentA);
 }
 
 /** What all branches of a side bring to the bus bar or take from it, A. */
 const through = (branches: readonly SketchBranch[], of: SketchBranch['side']): number =>
-  branches.filter(({ side }) => side === of).reduce((sum, { leads }) => sum + leads.at(-1)!.currentA, 0);
+  branches
+    .filter(({ side }) => side === of)
+    .reduce((sum, { leads }) => sum + present(leads.at(-1)).currentA, 0);
 
 /**
  * A rig's cables and fuses: each pair chosen as a question for that cable would choose it, at the usual lengths.

@@ -1,7 +1,6 @@
-import type { Assumption } from '#quantity/range.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
-import type { Values } from '../explore.ts';
+import type { Assumption, Values } from '../assumption.ts';
 import { ampacityA, autoShare, type Conductor } from './conductor.ts';
 import { carriedCurrent, heatShare } from './pair-rules.ts';
 import { bundleShares, tableAirC } from './tables.ts';

@@ -1,6 +1,6 @@
-import type { Assumption } from '#quantity/range.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
+import type { Assumption, AssumptionName, Values } from '../assumption.ts';
 import type { Bank } from '../battery/bank.ts';
 import { chargingCurrent, steadyTime } from '../battery/charge-rules.ts';
 import { chargeRow, flatPercent } from '../battery/charge-table.ts';
@@ -13,7 +13,7 @@ import {
 import { fillTimeH, missingAfterH, putInAh } from '../battery/fill.ts';
 import { chemistryRow } from '../battery/tables.ts';
 import { knownAge } from '../battery/usable.ts';
-import { taken, type Values } from '../explore.ts';
+import { taken } from '../explore.ts';
 import { chargeMissing, converterInput } from './rules.ts';
 import { dcdc } from './tables.ts';
 
@@ -41,7 +41,7 @@ export const guessedBankAh = (missingAh: number): number =>
   Math.max(100, Math.ceil((2.5 * missingAh) / 10) * 10);
 
 const named = (
-  name: string,
+  name: AssumptionName,
   [value, low, high]: readonly [number, number, number],
   why: string,
   unit = '',

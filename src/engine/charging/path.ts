@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Chemistry } from '#rig/rig.ts';
 import type { Bank } from '../battery/bank.ts';
 import { chemistryRow } from '../battery/tables.ts';
@@ -61,5 +62,5 @@ export function recommendPath(about: PathCase): Path {
 export function dcdcSizeFor(bank: Bank): number {
   const wantedA = Math.min(0.25, chemistryRow(bank.chemistry).chargeC) * bank.capacityAh;
   const fitting = dcdcSizesA.filter(size => size <= Math.max(wantedA, dcdcSizesA[0]));
-  return fitting.at(-1)!;
+  return present(fitting.at(-1));
 }

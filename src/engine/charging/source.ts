@@ -1,10 +1,11 @@
-import type { Assumption } from '#quantity/range.ts';
+import { present } from '#basics/present.ts';
 import type { Charger } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
+import type { Assumption, AssumptionName, Values } from '../assumption.ts';
 import type { ChargeRow } from '../battery/charge-table.ts';
 import { meanChargeV } from '../battery/round-trip.ts';
-import { taken, type Values } from '../explore.ts';
+import { taken } from '../explore.ts';
 import { continuousAssumption, continuousW, deratingOf, generatorAssumptions } from './generator.ts';
 import { chargerCurrent, generatorCurrent, outputCurrent } from './rules.ts';
 import { smartAlternatorShare, usualChargerA } from './tables.ts';
@@ -24,7 +25,7 @@ export interface Source {
 }
 
 const spread = (
-  name: string,
+  name: AssumptionName,
   [value, low, high]: readonly [number, number, number],
   unit: string,
   why: string,
@@ -90,6 +91,7 @@ function offeredA(source: Source, values: Values, trace?: Trace): number {
   }
   if (!isRated(source)) return taken(values, 'chargerCurrent');
   const I_r =
-    source.currentA ?? run(chargerCurrent, { P: source.powerW!, V: taken(values, 'chargeVoltage') }, trace);
+    source.currentA ??
+    run(chargerCurrent, { P: present(source.powerW), V: taken(values, 'chargeVoltage') }, trace);
   return run(outputCurrent, { k_s: taken(values, 'chargerOutput'), I_r }, trace);
 }

@@ -1,10 +1,11 @@
-import type { Assumption } from '#quantity/range.ts';
+import { present } from '#basics/present.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
+import type { Assumption, Values } from '../assumption.ts';
 import type { Bank } from '../battery/bank.ts';
 import { limitsOf, loadedVoltageV } from '../battery/limits.ts';
 import { restVoltsAt } from '../battery/rest.ts';
-import { taken, type Values } from '../explore.ts';
+import { taken } from '../explore.ts';
 import { efficiencyAt, inverterSizesW, likelyInverterW } from './efficiency.ts';
 import { batteryCurrent } from './rules.ts';
 
@@ -13,6 +14,9 @@ const tightShare = 0.95;
 
 /** Surge rating as a multiple of the continuous one, where it is not told. Common practice. */
 export const surgeFactor = 2;
+
+/** A surge rating that nobody told is sure up to this multiple of the continuous one. Common practice. */
+const sureSurge = 1.5;
 
 /** Starting powers are typical ones: only well above the surge rating a motor surely won't start. Common practice. */
 const surelyTooMuch = 1.5;
@@ -33,12 +37,21 @@ export function fitsRating(runW: number, ratingW: number): Fit {
 /**
  * Whether motors start within the surge rating.
  * @param isTold the start is told, not typical of the thing: then a surge rating that was told is a limit
+ * @param hardestW the same of motors that start as hard as any of their kind, for a surge rating that nobody told
  */
-export function fitsSurge(startW: number, ratingW: number, toldSurgeW?: number, isTold = false): Fit {
+export function fitsSurge(
+  startW: number,
+  ratingW: number,
+  toldSurgeW?: number,
+  isTold = false,
+  hardestW = startW,
+): Fit {
   const surgeW = toldSurgeW ?? surgeFactor * ratingW;
   const isLimit = isTold && toldSurgeW !== undefined;
   if (startW > (isLimit ? 1 : surelyTooMuch) * surgeW) return 'no';
-  return startW > surgeW ? 'tight' : 'yes';
+  const isSure =
+    toldSurgeW === undefined ? Math.max(startW, hardestW) <= sureSurge * ratingW : startW <= toldSurgeW;
+  return isSure ? 'yes' : 'tight';
 }
 
 /** The smallest usual inverter that runs and starts these, W. */
@@ -53,9 +66,9 @@ export function loadedVoltage(nominalV: number, isLithium: boolean | undefined):
     isLithium === undefined ? [12, 11.5, 12.8] : isLithium ? [12.8, 12.3, 13.2] : [12, 11.5, 12.4];
   return {
     name: 'loadedVoltage',
-    value: value! * blocks,
-    low: low! * blocks,
-    high: high! * blocks,
+    value: present(value) * blocks,
+    low: present(low) * blocks,
+    high: present(high) * blocks,
     unit: 'V',
     why: isLithium ? 'lithium under load' : `a ${12 * blocks} V battery under load`,
   };

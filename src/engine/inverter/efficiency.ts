@@ -1,6 +1,6 @@
-import type { Assumption } from '#quantity/range.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
+import type { Assumption } from '../assumption.ts';
 import { inverterInput, partLoadEfficiency, smallLoadEfficiency } from './rules.ts';
 
 /** Usual inverter sizes (W); common practice. */

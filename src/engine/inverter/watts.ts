@@ -1,9 +1,9 @@
-import type { Assumption } from '#quantity/range.ts';
 import type { Load } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
-import type { Values } from '../explore.ts';
+import type { Assumption, Values } from '../assumption.ts';
 import { inputPowerW } from '../loads/draw.ts';
+import type { HouseholdKind } from '../loads/household-table.ts';
 import { useAssumptions } from '../loads/model.ts';
 import { type ReadLoad, readLoads, type Use } from '../loads/reading.ts';
 import { startingPower } from './rules.ts';
@@ -39,8 +39,17 @@ export function throughWatts(outlet: Outlet, values: Values, trace?: Trace): num
   return sum;
 }
 
-/** Watts asked for while the one with the hardest start starts, the others running. */
-export function startingW(outlet: Outlet, values: Values, trace?: Trace): number {
+/** How hard a reading starts, as a multiple of its running watts. */
+function surgeOf({ row, kind }: ReadLoad, isHard: boolean): number {
+  const hard = kind && 'hardSurge' in kind ? (kind as HouseholdKind).hardSurge : undefined;
+  return (isHard ? hard : undefined) ?? row?.surge ?? 1;
+}
+
+/**
+ * Watts asked for while the one with the hardest start starts, the others running.
+ * @param isHard compressors start as hard as any of their kind
+ */
+export function startingW(outlet: Outlet, values: Values, trace?: Trace, isHard = false): number {
   const P = throughWatts(outlet, values);
   const motors = readLoads(outlet).map(reading => {
     // Of several of a kind one starts at a time.
@@ -48,7 +57,7 @@ export function startingW(outlet: Outlet, values: Values, trace?: Trace): number
     const told = reading.load.startsPowerW;
     return {
       P_m,
-      k_s: told === undefined || P_m === 0 ? (reading.row?.surge ?? 1) : Math.max(1, told / P_m),
+      k_s: told === undefined || P_m === 0 ? surgeOf(reading, isHard) : Math.max(1, told / P_m),
     };
   });
   const hardest = motors.reduce((a, b) => ((b.k_s - 1) * b.P_m > (a.k_s - 1) * a.P_m ? b : a), {

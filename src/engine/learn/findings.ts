@@ -1,6 +1,7 @@
+import { present } from '#basics/present.ts';
 import type { Range } from '#quantity/range.ts';
 import { isDay } from './predict.ts';
-import { type Expected, type Learned, place, size } from './state.ts';
+import { type ByPart, covAt, type Expected, type Learned } from './state.ts';
 
 /** What the readings say of a rig, as factors on what was told, with the span that nine in ten lie in. */
 export interface Findings {
@@ -24,11 +25,11 @@ const nineInTen = 1.645;
 const ownShare = 0.6;
 
 /** A sum of parts of the state with its standard deviation. */
-function sum({ mean, cov }: Learned, by: readonly number[]): { readonly value: number; readonly sd: number } {
+function sum({ mean, cov }: Learned, by: ByPart): { readonly value: number; readonly sd: number } {
   let [value, variance] = [0, 0];
-  for (let i = 0; i < size; i++) {
-    value += by[i]! * mean[i]!;
-    for (let j = 0; j < size; j++) variance += by[i]! * by[j]! * cov[place(i, j)]!;
+  for (const [i, a] of by.entries()) {
+    value += a * present(mean[i]);
+    for (const [j, b] of by.entries()) variance += a * b * covAt(cov, i, j);
   }
   return { value, sd: Math.sqrt(Math.max(0, variance)) };
 }
@@ -52,7 +53,7 @@ export function findings(learned: Learned, { useAh }: Expected): Findings {
   // Per cent alone tell draw against capacity: the label is believed then, and the draw counted by it.
   const isOwn = draw.sd < ownShare * capacity.sd || capacity.sd < 0.08;
   const less = isOwn ? 0 : -1;
-  const of = (by: readonly number[]): Range => factor(sum(learned, by));
+  const of = (by: ByPart): Range => factor(sum(learned, by));
   const { value, sd } = sum(learned, [1, 0, 0, 0, 0]);
   return {
     readings: learned.readings,

@@ -1,7 +1,8 @@
+import { present } from '#basics/present.ts';
 import { predict } from './predict.ts';
 import { type RigReading, type Seen, seenIn } from './reading.ts';
 import { readingWeight, surprise } from './rules.ts';
-import { type Expected, type Learned, place, size, unlearned } from './state.ts';
+import { type ByPart, byPart, covAt, type Expected, type Learned, place, size, unlearned } from './state.ts';
 import { rough, surprising } from './tables.ts';
 
 /** What became of a reading. */
@@ -23,13 +24,9 @@ export interface Lesson {
 }
 
 /** The variance of what is expected of a number, and how it hangs together with each part of the state. */
-function hanging(
-  { cov }: Learned,
-  slope: readonly number[],
-): { readonly own: number; readonly with: number[] } {
-  const along = Array<number>(size).fill(0);
-  for (let i = 0; i < size; i++) for (let j = 0; j < size; j++) along[i]! += cov[place(i, j)]! * slope[j]!;
-  return { own: along.reduce((sum, x, i) => sum + x * slope[i]!, 0), with: along };
+function hanging({ cov }: Learned, slope: ByPart): { readonly own: number; readonly with: ByPart } {
+  const along = byPart(i => slope.reduce((sum, by, j) => sum + covAt(cov, i, j) * by, 0));
+  return { own: along.reduce((sum, x, i) => sum + x * present(slope[i]), 0), with: along };
 }
 
 /** How far a number is from what was expected, in standard deviations. */
@@ -37,6 +34,9 @@ function oddity(learned: Learned, seen: Seen): number {
   const P = Math.max(1e-12, hanging(learned, seen.slope).own);
   return surprise.evaluate({ z: seen.value, h: seen.expected, P, R: seen.variance });
 }
+
+/** No more is missing than all, and no less than nothing. */
+const within = ([missing, ...rest]: ByPart): ByPart => [Math.min(1, Math.max(0, missing)), ...rest];
 
 /** The estimate after one number: what surprises counts for less (Huber's weights). */
 function updated(learned: Learned, seen: Seen): Learned {
@@ -46,19 +46,20 @@ function updated(learned: Learned, seen: Seen): Learned {
   const trust = off > surprising.less ? surprising.less / off : 1;
   const weight = trust * readingWeight.evaluate({ P: own, R: seen.variance });
   const gap = seen.value - seen.expected;
-  const mean = learned.mean.map((x, i) => x + (weight * along[i]! * gap) / own);
   const cov = [...learned.cov];
-  for (let i = 0; i < size; i++)
-    for (let j = i; j < size; j++) cov[place(i, j)]! -= (weight * along[i]! * along[j]!) / own;
-  mean[0] = Math.min(1, Math.max(0, mean[0]!));
-  return { ...learned, mean, cov };
+  for (const [i, a] of along.entries())
+    for (const [j, b] of along.entries())
+      if (j >= i) cov[place(i, j)] = covAt(cov, i, j) - (weight * a * b) / own;
+  const mean = byPart(i => present(learned.mean[i]) + (weight * present(along[i]) * gap) / own);
+  return { ...learned, mean: within(mean), cov };
 }
 
 /** The level put where two readings agree that it is; it hangs on nothing that was learnt. */
 function movedTo(learned: Learned, missing: number): Learned {
+  const [, ...others] = learned.mean;
   const cov = [...learned.cov];
   for (let j = 0; j < size; j++) cov[place(0, j)] = j === 0 ? (2 * rough.percent) ** 2 : 0;
-  return { ...learned, mean: [missing, ...learned.mean.slice(1)], cov };
+  return { ...learned, mean: [missing, ...others], cov };
 }
 
 /**
@@ -69,13 +70,13 @@ function movedTo(learned: Learned, missing: number): Learned {
 export function learn(known: Learned | undefined, reading: RigReading, expected: Expected): Lesson {
   const start = known ?? unlearned(reading.at);
   const ahead = predict(start, expected, reading.at);
-  const told = { missing: ahead.mean[0]!, sd: Math.sqrt(Math.max(0, ahead.cov[0]!)) };
+  const told = { missing: ahead.mean[0], sd: Math.sqrt(Math.max(0, covAt(ahead.cov, 0, 0))) };
   const seen = seenIn(reading, ahead.mean, expected);
   const [first] = seen;
   if (!first || reading.at < start.at) return { learned: start, taken: 'nothing', expected: told };
   const isLevel = first.what === 'level';
   if (isLevel && known && isCharged(start, ahead, first, expected)) {
-    const { odd: _odd, ...rest } = movedTo(ahead, first.missing!);
+    const { odd: _odd, ...rest } = movedTo(ahead, present(first.missing));
     return { learned: { ...rest, readings: start.readings + 1 }, taken: 'moved', expected: told };
   }
   const isOdd = isLevel && oddity(ahead, first) > surprising.odd;
@@ -86,7 +87,7 @@ export function learn(known: Learned | undefined, reading: RigReading, expected:
     const { odd: _odd, ...rest } = next;
     return { learned: { ...rest, readings: start.readings + 1 }, taken: 'taken', expected: told };
   }
-  const missing = first.missing!;
+  const missing = present(first.missing);
   if (start.odd && agrees(start, start.odd, reading.at, missing, expected)) {
     const { odd: _odd, ...rest } = movedTo(ahead, missing);
     return { learned: { ...rest, readings: start.readings + 1 }, taken: 'moved', expected: told };
@@ -99,9 +100,9 @@ export function learn(known: Learned | undefined, reading: RigReading, expected:
  * it was with no sun to fill it. That is likelier than that all of it drew so much less, so nothing is learnt of the draw.
  */
 function isCharged(start: Learned, ahead: Learned, seen: Seen, { sunAh }: Expected): boolean {
-  const missing = seen.missing!;
+  const missing = present(seen.missing);
   const isFuller = seen.value < seen.expected;
-  const isFilled = sunAh.every(ah => ah === 0) && start.mean[0]! - missing > surprising.rise;
+  const isFilled = sunAh.every(ah => ah === 0) && start.mean[0] - missing > surprising.rise;
   return isFuller && (isFilled || oddity(ahead, seen) > surprising.charged);
 }
 
@@ -115,6 +116,6 @@ function agrees(
 ): boolean {
   const from = movedTo({ ...start, at: odd.at }, odd.missing);
   const there = predict(from, expected, at);
-  const sd = Math.sqrt(there.cov[0]! + (2 * rough.percent) ** 2);
-  return Math.abs(there.mean[0]! - missing) < 2.5 * sd;
+  const sd = Math.sqrt(covAt(there.cov, 0, 0) + (2 * rough.percent) ** 2);
+  return Math.abs(there.mean[0] - missing) < 2.5 * sd;
 }

@@ -1,6 +1,7 @@
+import { present } from '#basics/present.ts';
 import { eachHour } from '../hours.ts';
 import { levelAfter } from './rules.ts';
-import { type Expected, type Learned, parts, place, size } from './state.ts';
+import { type ByPart, covAt, type Expected, type Learned, parts, place, size } from './state.ts';
 import { before, dayToDay, longestGapDays, wanders } from './tables.ts';
 
 /** Hours of the day: from six to six by the sun. */
@@ -27,26 +28,27 @@ function below(z: number): number {
 }
 
 /** What is full takes no more: the level is cut at nought missing, and what hung on it hangs on it by less. */
-function cutAtFull(mean: number[], cov: number[]): void {
-  const sd = Math.sqrt(cov[0]!);
-  const z = mean[0]! / sd;
+function cutAtFull(mean: [...ByPart], cov: number[]): void {
+  const sd = Math.sqrt(covAt(cov, 0, 0));
+  const z = mean[0] / sd;
   if (z > 3) return;
   const [isAbove, peak] = [below(z), density(z)];
-  const kept = mean[0]! * isAbove + sd * peak;
-  const square = (mean[0]! ** 2 + cov[0]!) * isAbove + mean[0]! * sd * peak;
+  const kept = mean[0] * isAbove + sd * peak;
+  const square = (mean[0] ** 2 + covAt(cov, 0, 0)) * isAbove + mean[0] * sd * peak;
   mean[0] = kept;
   cov[0] = Math.max(1e-5, square - kept * kept);
-  for (let j = 1; j < size; j++) cov[place(0, j)]! *= isAbove;
+  for (let j = 1; j < size; j++) cov[place(0, j)] = covAt(cov, 0, j) * isAbove;
 }
 
 /** The estimate carried forward to a moment by the engine's expectation, hour by hour, with what is not known of it. */
 export function predict(learned: Learned, expected: Expected, at: number): Learned {
   const hours = (at - learned.at) / hourMs;
   if (hours <= 0) return learned;
-  const mean = [...learned.mean];
+  const mean: [...ByPart] = [...learned.mean];
   const cov = [...learned.cov];
   const days = hours / dayHours;
-  for (let i = 1; i < size; i++) cov[place(i, i)]! += days * wanders[parts[i] as keyof typeof wanders] ** 2;
+  for (let i = 1; i < size; i++)
+    cov[place(i, i)] = covAt(cov, i, i) + days * wanders[parts[i] as keyof typeof wanders] ** 2;
   if (days > longestGapDays) {
     mean[0] = before.missing.mean;
     for (let j = 0; j < size; j++) cov[place(0, j)] = j === 0 ? before.missing.sd ** 2 : 0;
@@ -56,39 +58,40 @@ export function predict(learned: Learned, expected: Expected, at: number): Learn
   const { capacityAh, useAh, sunAh } = expected;
   const total = (all: readonly number[]): number => all.reduce((sum, ah) => sum + ah, 0);
   const [dayUse, daySun] = [total(useAh), total(sunAh)];
-  const [factor, byDay, held, sun] = [mean[1]!, mean[2]!, Math.exp(mean[3]!), Math.exp(mean[4]!)];
-  const slope = Array<number>(size).fill(0);
+  const [factor, byDay, held, sun] = [mean[1], mean[2], Math.exp(mean[3]), Math.exp(mean[4])];
+  const slope: [...ByPart] = [0, 0, 0, 0, 0];
   eachHour(hourAt(learned.at, expected.longitudeDeg), hours, (hour, span) => {
     const side = isDay(hour) ? 1 : -1;
     const drawn = Math.exp(factor + side * byDay);
-    const [use, shone] = [useAh[hour]! * span, sunAh[hour]! * span];
-    const was = mean[0]!;
+    const [use, shone] = [present(useAh[hour]) * span, present(sunAh[hour]) * span];
+    const was = mean[0];
     mean[0] = step(was, drawn, use, sun, shone, held, capacityAh);
     const holds = held * capacityAh;
     slope[1] = (drawn * use) / holds;
     slope[2] = side * slope[1];
-    slope[3] = was - mean[0]!;
+    slope[3] = was - mean[0];
     slope[4] = (-sun * shone) / holds;
     spread(cov, slope);
     // One day is not like another: sun goes up and down together all day, use less so.
-    cov[0]! +=
+    cov[0] =
+      covAt(cov, 0, 0) +
       ((dayToDay.use * drawn) ** 2 * use * dayUse + (dayToDay.sun * sun) ** 2 * shone * daySun) / holds ** 2;
     if (shone > 0) cutAtFull(mean, cov);
-    if (mean[0]! > 1) mean[0] = 1;
+    if (mean[0] > 1) mean[0] = 1;
   });
   return { ...learned, at, mean, cov };
 }
 
 /** F P Fᵀ, where only the level changes: by `slope` for a little of each of the others. */
-function spread(cov: number[], slope: readonly number[]): void {
-  let own = cov[0]!;
+function spread(cov: number[], slope: ByPart): void {
+  let own = covAt(cov, 0, 0);
   const row = Array<number>(size).fill(0);
   for (let j = 1; j < size; j++) {
-    let sum = cov[place(0, j)]!;
-    for (let i = 1; i < size; i++) sum += slope[i]! * cov[place(i, j)]!;
+    let sum = covAt(cov, 0, j);
+    for (let i = 1; i < size; i++) sum += present(slope[i]) * covAt(cov, i, j);
     row[j] = sum;
-    own += slope[j]! * (cov[place(0, j)]! + sum);
+    own += present(slope[j]) * (covAt(cov, 0, j) + sum);
   }
   cov[0] = own;
-  for (let j = 1; j < size; j++) cov[place(0, j)] = row[j]!;
+  for (let j = 1; j < size; j++) cov[place(0, j)] = present(row[j]);
 }

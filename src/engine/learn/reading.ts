@@ -1,7 +1,8 @@
+import { present } from '#basics/present.ts';
 import type { Chemistry } from '#rig/rig.ts';
 import { chargeAtRest } from '../battery/rest.ts';
 import { hourAt, isDay } from './predict.ts';
-import { type Expected, size } from './state.ts';
+import type { ByPart, Expected } from './state.ts';
 import { rough } from './tables.ts';
 
 /** Something read off a rig at a moment. */
@@ -24,17 +25,17 @@ export interface Seen {
   readonly what: 'level' | 'amps';
   readonly value: number;
   readonly expected: number;
-  readonly slope: readonly number[];
+  readonly slope: ByPart;
   readonly variance: number;
   /** What it says is missing, as a share. */
   readonly missing?: number;
 }
 
-const level = (missing: number, mean: readonly number[], sd: number): Seen => ({
+const level = (missing: number, mean: ByPart, sd: number): Seen => ({
   what: 'level',
   value: missing,
-  expected: mean[0]!,
-  slope: [1, ...Array<number>(size - 1).fill(0)],
+  expected: mean[0],
+  slope: [1, 0, 0, 0, 0],
   variance: (missing > nearlyFlat ? sd + rough.flat : sd) ** 2,
   missing,
 });
@@ -43,9 +44,9 @@ const level = (missing: number, mean: readonly number[], sd: number): Seen => ({
 const nearlyFlat = 0.9;
 
 /** What is left by the counter in a lithium battery, which knows what its cells hold (common practice). */
-function leftOf(leftAh: number, mean: readonly number[], { capacityAh }: Expected): Seen {
-  const held = Math.exp(mean[3]!) * capacityAh;
-  const expected = (1 - mean[0]!) * held;
+function leftOf(leftAh: number, mean: ByPart, { capacityAh }: Expected): Seen {
+  const held = Math.exp(mean[3]) * capacityAh;
+  const expected = (1 - mean[0]) * held;
   return {
     what: 'level',
     value: leftAh,
@@ -57,9 +58,9 @@ function leftOf(leftAh: number, mean: readonly number[], { capacityAh }: Expecte
 }
 
 /** What is missing by amp hours counted: these know nothing of what the battery really holds. */
-function counted(usedAh: number, mean: readonly number[], { capacityAh }: Expected): Seen {
-  const held = Math.exp(mean[3]!) * capacityAh;
-  const expected = mean[0]! * held;
+function counted(usedAh: number, mean: ByPart, { capacityAh }: Expected): Seen {
+  const held = Math.exp(mean[3]) * capacityAh;
+  const expected = mean[0] * held;
   return {
     what: 'level',
     value: usedAh,
@@ -71,14 +72,14 @@ function counted(usedAh: number, mean: readonly number[], { capacityAh }: Expect
 }
 
 /** What flows at a glance. */
-function flowing({ netA, at }: RigReading, mean: readonly number[], expected: Expected): Seen | undefined {
+function flowing({ netA, at }: RigReading, mean: ByPart, expected: Expected): Seen | undefined {
   if (netA === undefined) return undefined;
   const hour = Math.floor(hourAt(at, expected.longitudeDeg));
   const side = isDay(hour) ? 1 : -1;
-  const out = Math.exp(mean[1]! + side * mean[2]!) * expected.useAh[hour]!;
-  const sun = Math.exp(mean[4]!) * expected.sunAh[hour]!;
+  const out = Math.exp(mean[1] + side * mean[2]) * present(expected.useAh[hour]);
+  const sun = Math.exp(mean[4]) * present(expected.sunAh[hour]);
   // A full battery takes what it likes.
-  if (sun > 0 && mean[0]! < 0.1) return undefined;
+  if (sun > 0 && mean[0] < 0.1) return undefined;
   const share = expected.isSteady ? rough.steadyAmps : rough.cyclingAmps;
   return {
     what: 'amps',
@@ -90,7 +91,7 @@ function flowing({ netA, at }: RigReading, mean: readonly number[], expected: Ex
 }
 
 /** The numbers of a reading, the level first: one of it, the surest. */
-export function seenIn(reading: RigReading, mean: readonly number[], expected: Expected): Seen[] {
+export function seenIn(reading: RigReading, mean: ByPart, expected: Expected): Seen[] {
   const { percent, restVolts, chemistry, usedAh, leftAh } = reading;
   const found: (Seen | undefined)[] = [];
   if (usedAh !== undefined) found.push(counted(usedAh, mean, expected));

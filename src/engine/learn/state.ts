@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { before } from './tables.ts';
 
 /**
@@ -6,6 +7,8 @@ import { before } from './tables.ts';
  */
 export const parts = ['missing', 'draw', 'byDay', 'capacity', 'sun'] as const;
 export type Part = (typeof parts)[number];
+/** A number for each part, in their order. */
+export type ByPart = readonly [missing: number, draw: number, byDay: number, capacity: number, sun: number];
 export const size = parts.length;
 /** Numbers in the upper triangle of the covariance, row after row. */
 const covSize = (size * (size + 1)) / 2;
@@ -22,7 +25,7 @@ interface Odd {
 export interface Learned {
   /** Time of the last reading, ms since 1970. */
   readonly at: number;
-  readonly mean: readonly number[];
+  readonly mean: ByPart;
   readonly cov: readonly number[];
   /** Readings that were taken. */
   readonly readings: number;
@@ -47,17 +50,24 @@ export interface Expected {
 export const place = (i: number, j: number): number =>
   i <= j ? i * size - (i * (i - 1)) / 2 + j - i : place(j, i);
 
+/** An entry of the covariance. */
+export const covAt = (cov: readonly number[], i: number, j: number): number =>
+  present(cov[place(i, j)], 'entry of a covariance');
+
+/** A number for each part, made of its place. */
+export const byPart = (of: (i: number) => number): ByPart => [of(0), of(1), of(2), of(3), of(4)];
+
 /** Nothing learnt yet. @param at ms since 1970 */
 export function unlearned(at: number): Learned {
   const cov = Array<number>(covSize).fill(0);
   for (const [i, part] of parts.entries()) cov[place(i, i)] = before[part].sd ** 2;
-  return { at, mean: parts.map(part => before[part].mean), cov, readings: 0 };
+  return { at, mean: byPart(i => before[parts[i] ?? 'missing'].mean), cov, readings: 0 };
 }
 
 /** The same with some parts as unknown as before: the gear they are about is another now. */
 export function without(learned: Learned, gone: readonly Part[]): Learned {
   if (gone.length === 0) return learned;
-  const mean = [...learned.mean];
+  const mean: [...ByPart] = [...learned.mean];
   const cov = [...learned.cov];
   for (const part of gone) {
     const i = parts.indexOf(part);

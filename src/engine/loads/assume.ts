@@ -1,10 +1,10 @@
-import type { Assumption } from '#quantity/range.ts';
+import type { Assumption, AssumptionName } from '../assumption.ts';
 import { idleShare, inverterEfficiency } from '../inverter/efficiency.ts';
 import { coolerAssumptions } from './cools.ts';
 import { hasHours, inputFactorOf, isWhole, type ReadLoad, readLoads, runsOn, type Use } from './reading.ts';
 
 const typical = (
-  name: string,
+  name: AssumptionName,
   range: readonly [number, number, number],
   unit: string,
   what: string,

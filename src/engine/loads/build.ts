@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { type Appliance, applianceOf } from '#catalog/appliances.ts';
 import type { Load, StatedLoad } from '#rig/rig.ts';
 import { kindOf, powerShareFor } from './cooler.ts';
@@ -12,18 +13,20 @@ import {
   threeWayDrawsW,
 } from './household-table.ts';
 
-/** How a thing that cools is built: for a camp, for a house, or with a heater for gas, mains and 12 V. */
-export type Build = 'camping' | 'household' | 'three-way';
+/** How a thing that cools is built: for a camp, for a house, with a heater for gas, mains and 12 V, or without a compressor. */
+export type Build = 'camping' | 'household' | 'three-way' | 'thermoelectric';
 
 const houseWords: ReadonlySet<string> = new Set(['residential', 'household', 'domestic', 'kitchen', 'house']);
 const smallWords: ReadonlySet<string> = new Set(['bar', 'mini', 'wine', 'bench']);
+const peltierWords: ReadonlySet<string> = new Set(['thermoelectric', 'peltier']);
 const threeWays = ['three way', 'three-way', '3 way', '3-way', 'absorption'] as const;
 const wordsOf = (name: string): string[] => name.toLowerCase().split(/[ -]+/);
 
 /** What the name of a thing that cools tells of how it is built: "residential fridge", "three way fridge". */
-export function buildNamed(name: string): 'household' | 'three-way' | undefined {
+export function buildNamed(name: string): Exclude<Build, 'camping'> | undefined {
   if (applianceOf(name)?.setPointC === undefined) return undefined;
   if (threeWays.some(way => name.toLowerCase().includes(way))) return 'three-way';
+  if (wordsOf(name).some(word => peltierWords.has(word))) return 'thermoelectric';
   return wordsOf(name).some(word => houseWords.has(word)) ? 'household' : undefined;
 }
 
@@ -42,6 +45,8 @@ export function buildOf(load: Load): Build {
   const told = load.build ?? buildNamed(load.name);
   if (told !== undefined) return told;
   if (applianceOf(load.name)?.isMedical) return 'camping';
+  // Bar and mini fridges on mains are made for a house, however little they draw.
+  if (load.supply === 'ac' && wordsOf(load.name).some(word => smallWords.has(word))) return 'household';
   const isLarge = load.supply === 'ac' && (load.volumeL ?? 0) >= householdFromL;
   return isLarge || isHouseholdByDraw(load) ? 'household' : 'camping';
 }
@@ -73,6 +78,10 @@ export function builtAs(load: Load): Built {
   if (build === 'three-way') {
     const { setPointC: _cools, surge: _starts, ...heats } = row;
     return { row: { ...heats, powerW: threeWayDrawsW } };
+  }
+  if (build === 'thermoelectric') {
+    const { setPointC: _cools, surge: _starts, ...draws } = row;
+    return { row: { ...draws, powerW: present(applianceOf('thermoelectric cooler')).powerW } };
   }
   const kind = build === 'household' ? householdOf(load, row.setPointC) : kindOf(row.setPointC);
   const share = load.volumeL === undefined ? 1 : powerShareFor(load.volumeL, kind);

@@ -1,5 +1,5 @@
-import type { Assumption } from '#quantity/range.ts';
-import type { Values } from '../explore.ts';
+import { present } from '#basics/present.ts';
+import type { Assumption, Values } from '../assumption.ts';
 import { type Cooler, usualCooler } from './cooler.ts';
 import { leakSpread, volumeSpread } from './cooler-table.ts';
 import { inputPowerW } from './draw.ts';
@@ -11,14 +11,14 @@ import { isDrawTold, type ReadLoad, type Use } from './reading.ts';
 function powerOf(reading: ReadLoad, use: Use, values: Values): number {
   const { currentA, powerW } = reading.load;
   const isBatterySide = powerW === undefined && (currentA ?? 0) > batterySideAboveA;
-  return isBatterySide ? currentA! * use.voltageV : inputPowerW(reading, use, values)!;
+  return isBatterySide ? present(currentA) * use.voltageV : present(inputPowerW(reading, use, values));
 }
 
 /** The box that a reading stands for, by what was told and assumed of it. */
 export function coolerOf(reading: ReadLoad, use: Use, values: Values): Cooler {
   const { key, row, kind, load } = reading;
   // The box stays as it is while the draw of its compressor is moved.
-  const usual = usualCooler(row!.setPointC!, powerOf(reading, use, {}), kind);
+  const usual = usualCooler(present(present(row).setPointC), powerOf(reading, use, {}), kind);
   const usualL = kind && 'drawsW' in kind ? Math.min(largestHouseholdL, usual.volumeL) : usual.volumeL;
   return {
     ...usual,
@@ -36,7 +36,7 @@ export function coolerAssumptions(reading: ReadLoad, use: Use): Assumption[] {
   const isSized = reading.load.volumeL !== undefined;
   const [less, more] = volumeSpread[isTold ? 'told' : 'open'];
   const why = isTold ? 'usual for that draw, common practice' : 'a usual one, common practice';
-  const [low, value, high] = reading.kind!.goodsShare;
+  const [low, value, high] = present(reading.kind).goodsShare;
   const [tight, leaky] = leakSpread;
   return [
     isSized

@@ -1,7 +1,8 @@
+import { present } from '#basics/present.ts';
 import type { Load } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
-import type { Values } from '../explore.ts';
+import type { Values } from '../assumption.ts';
 import { batteryPowerFor, inverterEfficiency, likelyInverterW } from '../inverter/efficiency.ts';
 import { batterySideAboveA } from './duty.ts';
 import { inputFactorOf, type ReadLoad, readLoads, type Use } from './reading.ts';
@@ -47,5 +48,5 @@ export function currentOf(reading: ReadLoad, use: Use, values: Values, trace?: T
 export function runningCurrentA(load: Load, use: Use, values: Values, trace?: Trace): number {
   const at = use.loads.indexOf(load);
   const [reading] = at < 0 ? readLoads({ loads: [load] }) : readLoads(use).slice(at, at + 1);
-  return currentOf(reading!, use, values, trace);
+  return currentOf(present(reading), use, values, trace);
 }

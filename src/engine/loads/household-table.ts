@@ -8,10 +8,13 @@ export interface HouseholdKind extends CoolerKind {
   readonly drawsW: readonly [low: number, likely: number, high: number];
   /** Starting power as a multiple of the running power. */
   readonly surge: number;
+  /** The same of one that starts hard. */
+  readonly hardSurge: number;
 }
 
 /** Induction motors that start against pressure ask for three to eight times their running power. Common practice. */
 const compressorSurge = 5;
+const hardCompressorSurge = 8;
 
 /**
  * Household cold appliances. Draws: 110 W of refrigerators and 190 W of fridge-freezers and chests in a stock of 2010
@@ -30,6 +33,7 @@ export const householdKinds = {
     setPointC: -1.5,
     drawsW: [80, 120, 200],
     surge: compressorSurge,
+    hardSurge: hardCompressorSurge,
   },
   /** Bar and bench fridges, without a freezer. */
   small: {
@@ -41,6 +45,7 @@ export const householdKinds = {
     setPointC: 4,
     drawsW: [60, 80, 120],
     surge: compressorSurge,
+    hardSurge: hardCompressorSurge,
   },
   freezer: {
     insulation: 'thick',
@@ -51,6 +56,7 @@ export const householdKinds = {
     setPointC: -18,
     drawsW: [70, 110, 190],
     surge: compressorSurge,
+    hardSurge: hardCompressorSurge,
   },
 } as const satisfies Readonly<Record<string, HouseholdKind>>;
 

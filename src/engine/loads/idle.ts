@@ -1,7 +1,7 @@
 import type { Load } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
-import type { Values } from '../explore.ts';
+import type { Values } from '../assumption.ts';
 import { idleShare } from '../inverter/efficiency.ts';
 import { idleUse } from '../inverter/rules.ts';
 import { inputPowerW, inverterBehind } from './draw.ts';

@@ -1,5 +1,5 @@
-import type { Assumption } from '#quantity/range.ts';
 import { run } from '#rule/rule.ts';
+import type { Assumption } from '../assumption.ts';
 import type { Bank } from '../battery/bank.ts';
 import { runTime } from '../battery/rules.ts';
 import { bankAssumptions, usableCapacityAh } from '../battery/usable.ts';

@@ -1,7 +1,8 @@
+import { present } from '#basics/present.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
+import type { Values } from '../assumption.ts';
 import { chargeOfEnergy } from '../battery/rules.ts';
-import type { Values } from '../explore.ts';
 import { learnedUse } from '../learn/rules.ts';
 import { dutyAt } from './cooler.ts';
 import { coolerOf } from './cools.ts';
@@ -18,7 +19,9 @@ export type { Use } from './reading.ts';
 /** Hours a day (h) that a load is on: as told, else typical, else all day. */
 function hoursOn(reading: ReadLoad, use: Use, values: Values): number {
   const { load, key, row } = reading;
-  if (hasHours(load)) return toldHours(load)!;
+  // A compressor's hours are spread over the day.
+  if (reading.runsH !== undefined) return 24;
+  if (hasHours(load)) return present(toldHours(load));
   return row && !runsOn(reading, use) ? (values[`${key} hours a day`] ?? row.hoursPerDay[1]) : 24;
 }
 
@@ -26,6 +29,7 @@ function hoursOn(reading: ReadLoad, use: Use, values: Values): number {
 function dutyOf(reading: ReadLoad, use: Use, values: Values, trace?: Trace): number {
   const { load } = reading;
   if (load.dutyPercent !== undefined) return load.dutyPercent / 100;
+  if (reading.runsH !== undefined) return reading.runsH / 24;
   if (!reading.cycles) return 1;
   return dutyAt(coolerOf(reading, use, values), use.ambientC ?? values.ambientC ?? 25, trace);
 }
@@ -34,12 +38,15 @@ function dutyOf(reading: ReadLoad, use: Use, values: Values, trace?: Trace): num
 export function usePerLoad(use: Use, values: Values, trace?: Trace): LoadUse[] {
   const readings = readLoads(use);
   // One inverter waits for all compressors.
-  const waitsFor = readings.find(({ load, cycles }) => load.supply === 'ac' && cycles);
+  const waitsFor = readings.find(
+    ({ load, cycles, runsH }) => load.supply === 'ac' && (cycles || runsH !== undefined),
+  );
   const parts = readings.map(reading => {
     const { load } = reading;
     if (isWhole(load)) {
       const eachAh =
-        load.chargeAhPerDay ?? run(chargeOfEnergy, { E: load.energyWhPerDay!, V: use.voltageV }, trace);
+        load.chargeAhPerDay ??
+        run(chargeOfEnergy, { E: present(load.energyWhPerDay), V: use.voltageV }, trace);
       const chargeAh = eachAh * load.count;
       return { load, chargeAh, hours: 24, currentA: chargeAh / 24, duty: 1 };
     }
@@ -87,7 +94,8 @@ export function dayOf(use: Use, values: Values, trace?: Trace): Day {
 /** The same as told. */
 function toldDay(use: Use, values: Values, trace?: Trace): Day {
   if (use.dailyUseAh !== undefined || use.dailyUseWh !== undefined) {
-    const dailyUse = use.dailyUseAh ?? run(chargeOfEnergy, { E: use.dailyUseWh!, V: use.voltageV }, trace);
+    const dailyUse =
+      use.dailyUseAh ?? run(chargeOfEnergy, { E: present(use.dailyUseWh), V: use.voltageV }, trace);
     return { dailyUse, currentA: dailyUse / 24, peakA: dailyUse / 24, parts: [] };
   }
   const parts = usePerLoad(use, values, trace);

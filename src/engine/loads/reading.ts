@@ -1,6 +1,6 @@
 import { type Appliance, applianceOf, isAlwaysOn } from '#catalog/appliances.ts';
-import type { Assumption } from '#quantity/range.ts';
 import type { Load } from '#rig/rig.ts';
+import type { Assumption } from '../assumption.ts';
 import { buildOf, builtAs } from './build.ts';
 import type { CoolerKind } from './cooler-table.ts';
 import { averageCurrentLimitA, threeWayFromW } from './duty.ts';
@@ -41,6 +41,8 @@ export interface ReadLoad {
   readonly kind?: CoolerKind;
   /** A compressor whose running draw is known: a duty cycle goes on top. */
   readonly cycles: boolean;
+  /** Hours a day that its compressor runs, where they were told: they are its duty. */
+  readonly runsH?: number;
 }
 
 /** Whether its draw while running was told. */
@@ -57,15 +59,29 @@ export const readLoads = (use: Pick<Use, 'loads'>): ReadLoad[] =>
       row,
       kind,
       cycles: doesCycle(load, row),
+      runsH: runningHours(load, row),
     };
   });
 
+/** From so many hours a day on a thing that cools is plugged in all day, and they are not those of its compressor, h. Common practice. */
+const allDayFromH = 20;
+
+/** Hours a day that the compressor of a thing whose running draw was told runs, where its hours are such: undefined else. */
+export function runningHours(load: Load, row = builtAs(load).row): number | undefined {
+  const isOfRunning = isRunningDraw(load) && isDrawTold(load) && !isWhole(load);
+  if (row?.setPointC === undefined || load.isAverage || load.dutyPercent !== undefined) return undefined;
+  const hours = load.hoursPerDay ?? (load.minutesPerDay === undefined ? undefined : load.minutesPerDay / 60);
+  return isOfRunning && hours !== undefined && hours < allDayFromH ? hours : undefined;
+}
+
+/** Whether a draw told of a thing that cools is that of its compressor, and no average. */
+const isRunningDraw = ({ powerW, currentA, supply }: Load): boolean =>
+  powerW !== undefined || supply === 'ac' || (currentA ?? Infinity) > averageCurrentLimitA;
+
 function doesCycle(load: Load, row: Appliance | undefined): boolean {
   if (row?.setPointC === undefined || load.isAverage || load.dutyPercent !== undefined) return false;
-  const isMains = load.supply === 'ac';
-  const isRunning =
-    load.powerW !== undefined || isMains || (load.currentA ?? Infinity) > averageCurrentLimitA;
-  return isRunning || !isDrawTold(load);
+  if (runningHours(load, row) !== undefined) return false;
+  return isRunningDraw(load) || !isDrawTold(load);
 }
 
 /** No household microwave cooks with more than this, W: a higher figure is what it takes in. Common practice. */
@@ -99,13 +115,15 @@ export function runsOn({ load, row, cycles }: ReadLoad, use: Use): boolean {
 
 /**
  * How the draw of a thing that cools was taken, so that an answer can say so and offer the other:
- * 'running' (a duty cycle went on top), 'average' (none), or undefined where the person left no doubt.
+ * 'running' (a duty cycle went on top), 'hours' (of its compressor), 'average' (neither), or undefined where the person
+ * left no doubt.
  */
-export function coolingReading(load: Load): 'running' | 'average' | undefined {
+export function coolingReading(load: Load): 'running' | 'hours' | 'average' | undefined {
   const { row } = builtAs(load);
   if (row?.setPointC === undefined || load.isAverage || load.dutyPercent !== undefined || isWhole(load))
     return undefined;
   if (!isDrawTold(load)) return undefined;
+  if (runningHours(load, row) !== undefined) return 'hours';
   return doesCycle(load, row) ? 'running' : 'average';
 }
 

@@ -2,7 +2,7 @@ import { heightAt } from '#climate/heights.ts';
 import { latitudeMonth } from '#climate/latitude.ts';
 import { dayAndNight } from '#climate/temperature.ts';
 import { type DayAndNight, lapseKPerKm } from '#climate/world.ts';
-import type { Assumption } from '#quantity/range.ts';
+import type { Assumption } from '../assumption.ts';
 import { nineInTen } from './spread.ts';
 
 /** A place and time as far as they are known. */
@@ -96,7 +96,7 @@ const sheltered = { likely: 10, most: 18 } as const;
 
 /** Air about a fridge over day and night, °C: that outside, and in the cold that of the van or tent it stands in. */
 export function airAboutFridge(where: Where): Assumption {
-  const air = { ...airTemperature(where), name: 'ambientC' };
+  const air: Assumption = { ...airTemperature(where), name: 'ambientC' };
   if (air.value >= sheltered.likely) return air;
   const high = Math.max(air.high, sheltered.most);
   return { ...air, value: sheltered.likely, high, why: 'cold there; in a van or tent it is warmer' };

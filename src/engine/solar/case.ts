@@ -1,5 +1,5 @@
-import type { Assumption } from '#quantity/range.ts';
 import type { Chemistry, Solar } from '#rig/rig.ts';
+import type { Assumption } from '../assumption.ts';
 
 /** What is known of a panel's sun, mount and controller; everything may be missing. */
 export interface SolarCase {
@@ -35,9 +35,3 @@ export interface SolarCase {
 }
 
 export type Sky = 'sunny' | 'mixed' | 'overcast';
-
-/** Values by the name of their assumption; one that is missing falls back on its likely value. */
-export type SolarValues = Readonly<Record<string, number | undefined>>;
-
-/** The same with nothing missing. */
-export type CompleteValues = Readonly<Record<string, number>>;

@@ -1,7 +1,7 @@
 import { latitudeMonth } from '#climate/latitude.ts';
 import { clearnessAt } from '#climate/world.ts';
 import { monthNames } from '#quantity/month-names.ts';
-import type { Assumption } from '#quantity/range.ts';
+import type { Assumption, AssumptionName } from '../assumption.ts';
 import type { Sky } from './case.ts';
 import { pullOf } from './own-points.ts';
 import { skyClearness, skySunHours } from './sky.ts';
@@ -48,7 +48,7 @@ const townKm = 60;
 /** Full cloud for days on end still lets so much of the average through, as a share. */
 const leastShare = 0.25;
 
-const withSpread = (name: string, value: number, spread: number, why: string): Assumption => ({
+const withSpread = (name: AssumptionName, value: number, spread: number, why: string): Assumption => ({
   name,
   value,
   low: value * Math.max(leastShare, 1 - spread),

@@ -1,6 +1,6 @@
 import { latitudeMonth } from '#climate/latitude.ts';
 import { dayAndNight } from '#climate/temperature.ts';
-import type { Assumption } from '#quantity/range.ts';
+import type { Assumption } from '../assumption.ts';
 import type { Where } from './air.ts';
 import { nineInTen } from './spread.ts';
 

@@ -1,4 +1,4 @@
-import type { Assumption } from '#quantity/range.ts';
+import type { Assumption } from '../assumption.ts';
 import { radians, type SunDay } from './sun.ts';
 
 /** Which way a tilted panel looks: at the equator, as far as a camper finds it. */

@@ -1,11 +1,11 @@
-import type { Assumption } from '#quantity/range.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
+import type { Assumption, AssumptionName, Values, ValuesToSet } from '../assumption.ts';
 import { usualTrip } from '../battery/round-trip.ts';
 import { chemistryRow } from '../battery/tables.ts';
-import type { Values } from '../explore.ts';
+import { taken } from '../explore.ts';
 import { learnedYield } from '../learn/rules.ts';
-import type { CompleteValues, Sky, SolarCase, SolarValues } from './case.ts';
+import type { Sky, SolarCase } from './case.ts';
 import { averagePeakSunHours, clearnessFor } from './climate.ts';
 import { panelAzimuth } from './facing.ts';
 import { controllerAssumptions, panelAssumptions, systemFactor } from './panel.ts';
@@ -22,7 +22,7 @@ import { skyClearness, skySunHours, sunHoursAnywhere } from './sky.ts';
 import { dayLengthOf } from './sun.ts';
 import { tiltedRadiation } from './tilt.ts';
 
-export type { Sky, SolarCase, SolarValues } from './case.ts';
+export type { Sky, SolarCase } from './case.ts';
 export { hourlyShares } from './hourly.ts';
 
 /** Under full cloud a given figure at or below this is taken to be the cloudy figure already, h. */
@@ -88,15 +88,18 @@ function sunAssumptions(c: SolarCase): Assumption[] {
 /** The usual tilt for the year, °: the latitude, within what a camper's stand does. */
 const tiltFor = (latitudeDeg: number) => Math.min(60, Math.max(15, Math.abs(latitudeDeg)));
 
+const clearnessName = (sky: Sky): AssumptionName => (sky === 'mixed' ? 'clearness' : skyClearness[sky].name);
+
 /** The name of the assumption that carries the sun; the sky has its own, so that one trip may know two skies. */
-function sunName(c: SolarCase): string | undefined {
+function sunName(c: SolarCase): AssumptionName | undefined {
   const sky: Sky = c.sky ?? 'mixed';
   switch (sunSource(c)) {
     case 'told':
       return isCutByCloud(c) ? 'overcastShare' : undefined;
     case 'month':
-      return sky === 'mixed' ? 'clearness' : skyClearness[sky].name;
-    default:
+      return clearnessName(sky);
+    case 'year':
+    case 'unknown':
       return skySunHours[sky].name;
   }
 }
@@ -114,39 +117,38 @@ function neededOf(c: SolarCase): readonly Assumption[] {
 }
 
 /** Values as explore moves them; what is missing falls back on its likely value. */
-function valuesOf(c: SolarCase, values: SolarValues): CompleteValues {
+function valuesOf(c: SolarCase, values: Values): Values {
   const sun = sunName(c);
   // Looking up the climate is the dear part, so it is done only where nobody brought it.
   const lacksSun =
     (sun && values[sun] === undefined) || (c.mount === 'tilted' && values.panelTilt === undefined);
   const needed = neededOf(c);
   // Explored, all are there, and nothing is to be made.
-  if (!lacksSun && needed.every(a => values[a.name] !== undefined)) return values as CompleteValues;
-  const likely: Record<string, number | undefined> = {};
+  if (!lacksSun && needed.every(a => values[a.name] !== undefined)) return values;
+  const likely: ValuesToSet = {};
   for (const a of needed) likely[a.name] = a.value;
   if (lacksSun) for (const a of sunAssumptions(c)) likely[a.name] = a.value;
-  return Object.assign(likely, values) as CompleteValues;
+  return Object.assign(likely, values);
 }
 
 /**
  * Peak sun hours in the plane of the panel, h (= kWh/m² a day), shade not yet counted.
  * Monthly mean: a single day may be far off it.
  */
-export function peakSunHours(c: SolarCase, values: SolarValues = {}, trace?: Trace): number {
+export function peakSunHours(c: SolarCase, values: Values = {}, trace?: Trace): number {
   return sunHours(c, valuesOf(c, values), trace);
 }
 
-function sunHours(c: SolarCase, values: CompleteValues, trace?: Trace): number {
-  const sun = sunName(c);
+function sunHours(c: SolarCase, values: Values, trace?: Trace): number {
   switch (sunSource(c)) {
     case 'told': {
       const H = c.peakSunHours as number;
       if (!isCutByCloud(c)) return H;
-      return run(overcastSunHours, { H, k_cloud: values[sun as string] as number }, trace);
+      return run(overcastSunHours, { H, k_cloud: taken(values, 'overcastShare') }, trace);
     }
     case 'unknown':
     case 'year': {
-      const H = values[sun as string] as number;
+      const H = taken(values, skySunHours[c.sky ?? 'mixed'].name);
       trace?.lookup({
         name: 'peakSunHours',
         says: 'taken for want of place and month',
@@ -156,14 +158,14 @@ function sunHours(c: SolarCase, values: CompleteValues, trace?: Trace): number {
       });
       return H;
     }
-    default: {
+    case 'month': {
       const [latitudeDeg, month] = [c.latitudeDeg as number, c.month as number];
       const H = tiltedRadiation(
         {
           latitudeDeg,
           month,
-          clearness: values[sun as string] as number,
-          tiltDeg: c.mount === 'tilted' ? (values.panelTilt as number) : 0,
+          clearness: taken(values, clearnessName(c.sky ?? 'mixed')),
+          tiltDeg: c.mount === 'tilted' ? taken(values, 'panelTilt') : 0,
           awayDeg: values.panelAzimuth ?? 0,
         },
         trace,
@@ -174,8 +176,8 @@ function sunHours(c: SolarCase, values: CompleteValues, trace?: Trace): number {
 }
 
 /** What energy is divided by for charge, V: a PWM passes amps as they are, and those flow at the battery's volts on charge. */
-const countedAtV = (c: SolarCase & { readonly nominalVoltageV: number }, values: CompleteValues): number =>
-  c.controller === 'pwm' ? (c.blocks ?? 1) * (values.chargingVoltage as number) : c.nominalVoltageV;
+const countedAtV = (c: SolarCase & { readonly nominalVoltageV: number }, values: Values): number =>
+  c.controller === 'pwm' ? (c.blocks ?? 1) * taken(values, 'chargingVoltage') : c.nominalVoltageV;
 
 /** What a panel brings on an average day of the month. */
 export interface DailyYield {
@@ -193,7 +195,7 @@ export interface DailyYield {
  */
 export function dailyYield(
   c: SolarCase & { readonly powerW: number; readonly nominalVoltageV: number },
-  values: SolarValues = {},
+  values: Values = {},
   trace?: Trace,
 ): DailyYield {
   const all = valuesOf(c, values);
@@ -212,16 +214,16 @@ type Charged = SolarCase & { readonly nominalVoltageV: number };
 /** What the battery makes of a usual charge from the sun: the share of its charge that stays, and its volts meanwhile. */
 function chargedBySun(
   c: Charged,
-  values: SolarValues,
+  values: Values,
   trace?: Trace,
 ): { readonly eta_c: number; readonly V: number } {
   const chemistry = c.chemistry ?? 'agm';
-  const { chargeShare, inV } = usualTrip(chemistry, values as Values, undefined, trace);
+  const { chargeShare, inV } = usualTrip(chemistry, values, undefined, trace);
   return { eta_c: chargeShare, V: (inV * c.nominalVoltageV) / chemistryRow(chemistry).nominalV };
 }
 
 /** A day's yield as it flows into the battery, Ah at the volts that it charges at. */
-export function flowingAh(made: DailyYield, c: Charged, values: SolarValues = {}): number {
+export function flowingAh(made: DailyYield, c: Charged, values: Values = {}): number {
   return c.controller === 'pwm' ? made.dailyYieldAh : made.dailyYieldEnergyWh / chargedBySun(c, values).V;
 }
 
@@ -229,7 +231,7 @@ export function flowingAh(made: DailyYield, c: Charged, values: SolarValues = {}
  * What of a day's yield (Ah at the nominal voltage; of a PWM as they flow) can be taken out of the battery again, Ah.
  * Takes the assumptions of `solarAssumptions` and `storageAssumptions`.
  */
-export function storedOf(yieldAh: number, c: Charged, values: SolarValues = {}, trace?: Trace): number {
+export function storedOf(yieldAh: number, c: Charged, values: Values = {}, trace?: Trace): number {
   const { eta_c, V } = chargedBySun(c, values, trace);
   const isAmps = c.controller === 'pwm';
   return run(
@@ -246,7 +248,7 @@ export function storedOf(yieldAh: number, c: Charged, values: SolarValues = {}, 
 export function panelPowerFor(
   dailyAh: number,
   c: Charged,
-  values: SolarValues = {},
+  values: Values = {},
   trace?: Trace,
 ): { readonly peakSunHours: number; readonly panelPowerW: number } {
   const all = valuesOf(c, values);
@@ -262,7 +264,7 @@ export function panelPowerFor(
 }
 
 /** What panels of a rating bring at best: in full sun, W at the battery. */
-export const bestPowerOf = (powerW: number, c: SolarCase, values: SolarValues = {}): number =>
+export const bestPowerOf = (powerW: number, c: SolarCase, values: Values = {}): number =>
   powerW * systemFactor(c, 1, valuesOf(c, values));
 
 /** How strong the sun typically is while the day's energy comes in, kW/m². Matters to a panel's heat alone. */

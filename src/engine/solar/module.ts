@@ -1,6 +1,8 @@
-import type { Assumption } from '#quantity/range.ts';
+import { present } from '#basics/present.ts';
 import type { Solar } from '#rig/rig.ts';
-import type { CompleteValues, SolarCase } from './case.ts';
+import type { Assumption, Values } from '../assumption.ts';
+import { taken } from '../explore.ts';
+import type { SolarCase } from './case.ts';
 
 /** Panels above this rating are made for roofs, with more cells and more volts, W. Common practice. */
 export const largePanelW = 220;
@@ -34,7 +36,7 @@ export const isNamed = (panel: Solar): boolean => (panel.openCircuitV ?? 0) < na
 /** Open-circuit volts of the panels, a mean, where the label of each was told. */
 export function toldOpenV(panels: readonly Solar[] = []): number | undefined {
   if (panels.length === 0 || panels.some(isNamed)) return undefined;
-  return panels.reduce((sum, p) => sum + p.count * p.openCircuitV!, 0) / countOf(panels);
+  return panels.reduce((sum, p) => sum + p.count * present(p.openCircuitV), 0) / countOf(panels);
 }
 
 /** The fewest in series whose volts charge a battery of so many 12 V blocks; undefined where no equal strings do. */
@@ -50,7 +52,7 @@ export function fewestInSeries(count: number, openV: number, blocks: number): nu
 export function fullPowerVolts({ panels = [], blocks = 1 }: SolarCase): Assumption {
   if (toldOpenV(panels) !== undefined) return fullPowerShare;
   const usual = {
-    name: 'panelVoltage',
+    name: 'panelVoltage' as const,
     value: 18.1 * blocks,
     low: 17 * blocks,
     high: 19 * blocks,
@@ -63,9 +65,9 @@ export function fullPowerVolts({ panels = [], blocks = 1 }: SolarCase): Assumpti
 }
 
 /** Volts at full power of a string on a PWM controller, V. */
-export function stringFullPowerV({ panels = [], blocks = 1 }: SolarCase, values: CompleteValues): number {
+export function stringFullPowerV({ panels = [], blocks = 1 }: SolarCase, values: Values): number {
   const openV = toldOpenV(panels);
-  if (openV === undefined) return values.panelVoltage as number;
+  if (openV === undefined) return taken(values, 'panelVoltage');
   const inSeries = fewestInSeries(countOf(panels), openV, blocks) ?? countOf(panels);
-  return inSeries * openV * (values.fullPowerShare as number);
+  return inSeries * openV * taken(values, 'fullPowerShare');
 }

@@ -1,9 +1,10 @@
-import type { Assumption } from '#quantity/range.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
+import type { Assumption, AssumptionName, Values } from '../assumption.ts';
 import { meanChargeV } from '../battery/round-trip.ts';
+import { taken } from '../explore.ts';
 import { dayTemperature } from './air.ts';
-import type { CompleteValues, SolarCase } from './case.ts';
+import type { SolarCase } from './case.ts';
 import { fullPowerVolts, stringFullPowerV } from './module.ts';
 import { cellTemperature, mpptFactor, panelLosses, pwmFactor, temperatureFactor } from './rules.ts';
 import { mountHeating, shadeShare } from './tables.ts';
@@ -52,7 +53,7 @@ export function panelAssumptions(c: SolarCase): Assumption[] {
     powerCoefficient,
     ...(c.ambientC === undefined ? [dayTemperature(c)] : []),
   ];
-  const shade =
+  const shade: Assumption[] =
     c.shade && c.shade !== 'none' ? [{ name: 'shadeShare', ...shadeShare[c.shade], unit: '' }] : [];
   return [...heat, ...lossesOf(c), ...shade, ...(c.learned ? [c.learned] : [])];
 }
@@ -91,8 +92,8 @@ export function controllerAssumptions(c: SolarCase): Assumption[] {
  * Share of the panel's rating × sun hours that arrives at the battery.
  * @param G how strong the sun is while the energy comes in, kW/m²
  */
-export function systemFactor(c: SolarCase, G: number, values: CompleteValues, trace?: Trace): number {
-  const v = (name: string) => values[name] as number;
+export function systemFactor(c: SolarCase, G: number, values: Values, trace?: Trace): number {
+  const v = (name: AssumptionName) => taken(values, name);
   const f_L = run(
     panelLosses,
     {

@@ -1,4 +1,4 @@
-import type { Assumption } from '#quantity/range.ts';
+import type { Assumption } from '../assumption.ts';
 import type { Sky } from './case.ts';
 import { townsSunKWhM2 } from './tables.ts';
 

@@ -1,6 +1,7 @@
+import { present } from '#basics/present.ts';
 import type { Range } from '#quantity/range.ts';
 import type { Solar } from '#rig/rig.ts';
-import type { Values } from '../explore.ts';
+import type { Values } from '../assumption.ts';
 import { countOf, isNamed, leastRatio } from './module.ts';
 import { inTheCold, openVoltsOf, type PanelCase } from './wiring.ts';
 
@@ -76,7 +77,7 @@ const differs = (values: readonly (number | undefined)[]): boolean => {
 };
 
 const ampsLike = (panel: Solar): number | undefined =>
-  panel.powerW && panel.powerW / (isNamed(panel) ? 22 : panel.openCircuitV!);
+  panel.powerW && panel.powerW / (isNamed(panel) ? 22 : present(panel.openCircuitV));
 
 const no = (reason: WiringReason): Fit => ({ fit: 'no', reason });
 const tight = (reason: WiringReason): Fit => ({ fit: 'tight', reason });

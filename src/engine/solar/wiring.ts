@@ -1,9 +1,10 @@
-import type { Assumption } from '#quantity/range.ts';
+import { present } from '#basics/present.ts';
 import type { Facts, Solar } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
+import type { Assumption, Values } from '../assumption.ts';
 import { meanChargeV } from '../battery/round-trip.ts';
-import { taken, type Values } from '../explore.ts';
+import { taken } from '../explore.ts';
 import type { Where } from './air.ts';
 import { coldestMorning, labelC, voltageCoefficient } from './cold.ts';
 import { countOf, fullPowerShare, isLarge, isNamed, leastRatio } from './module.ts';
@@ -73,7 +74,7 @@ export function wiringAssumptions(about: PanelCase): Assumption[] {
 
 /** A panel's open-circuit volts: as told, else the usual ones. */
 export const openVoltsOf = (panel: Solar, values: Values): number =>
-  isNamed(panel) ? taken(values, 'openCircuitVoltage') : panel.openCircuitV!;
+  isNamed(panel) ? taken(values, 'openCircuitVoltage') : present(panel.openCircuitV);
 
 /** Volts of a string in the cold, from those of its labels, V. */
 export const inTheCold = (about: PanelCase, V_s: number, values: Values, trace?: Trace): number =>
@@ -111,7 +112,7 @@ function panelAmps(about: PanelCase, inSeries: number, values: Values, trace?: T
   if (inSeries > 1)
     return run(switchedCurrent, { n_p: countOf(about.panels) / inSeries, I_mp: Math.min(...amps) }, trace);
   return about.panels.reduce(
-    (sum, { count }, i) => sum + run(switchedCurrent, { n_p: count, I_mp: amps[i]! }, trace),
+    (sum, { count }, i) => sum + run(switchedCurrent, { n_p: count, I_mp: present(amps[i]) }, trace),
     0,
   );
 }
@@ -134,7 +135,7 @@ function chargeAmps(about: PanelCase, inSeries: number, values: Values, trace?: 
 export function wire(about: PanelCase, inSeries: number, values: Values, trace?: Trace): Wired {
   const { panels } = about;
   const volts = panels.map(panel => openVoltsOf(panel, values));
-  const mean = panels.reduce((sum, p, i) => sum + p.count * volts[i]!, 0) / countOf(panels);
+  const mean = panels.reduce((sum, p, i) => sum + p.count * present(volts[i]), 0) / countOf(panels);
   const V_oc = inSeries > 1 ? mean : Math.max(...volts);
   const V_s = run(stringVoltage, { n_s: inSeries, V_oc }, trace);
   return {

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { chargeStep, newStep, place } from '../battery/charge-step.ts';
 import type { Charging } from '../battery/charging.ts';
 import { putInToFullAh } from '../battery/fill.ts';
@@ -120,14 +121,17 @@ export function balance(input: BalanceInput, record?: (hour: BalanceHour) => voi
     const hours = Math.min(at + 1 - clock, durationH - t);
     const day = Math.min(plan.days - 1, Math.floor(at / dayHours));
     const hour = at % dayHours;
-    const sun = suns[durationH - t <= input.lastSkyH + 1e-9 ? lastSky : plan.skies[day]!]!;
-    const sunW = sun.dayWh * sunShares[hour]!;
-    const sunA = sun.dayAh * sunShares[hour]!;
+    const sun = present(suns[durationH - t <= input.lastSkyH + 1e-9 ? lastSky : present(plan.skies[day])]);
+    const sunW = sun.dayWh * present(sunShares[hour]);
+    const sunA = sun.dayAh * present(sunShares[hour]);
     const isPlanned = at < driving.length;
-    const mainsShare = isPlanned ? mains[at]! : 0;
-    const useA = useByHour[hour]! + mainsShare * (onMainsByHour[hour]! - useByHour[hour]!);
-    const drivingA = isPlanned ? input.drivingA * driving[at]! : 0;
-    const pluggedA = isPlanned ? Math.max(input.generatorA * generator[at]!, input.mainsA * mainsShare) : 0;
+    const mainsShare = isPlanned ? present(mains[at]) : 0;
+    const useA =
+      present(useByHour[hour]) + mainsShare * (present(onMainsByHour[hour]) - present(useByHour[hour]));
+    const drivingA = isPlanned ? input.drivingA * present(driving[at]) : 0;
+    const pluggedA = isPlanned
+      ? Math.max(input.generatorA * present(generator[at]), input.mainsA * mainsShare)
+      : 0;
     const offeredA = sunA + drivingA + pluggedA;
     const netA = offeredA + sunW / nominalV - useA;
     const before = chargeAh;
@@ -140,8 +144,8 @@ export function balance(input: BalanceInput, record?: (hour: BalanceHour) => voi
       step[place.powerW] = sunW - useA * nominalV;
       step[place.hours] = hours;
       chargeStep(battery, step);
-      storedAh = missingAh - step[place.leftAh]!;
-      allOffered += step[place.currentA]! * hours;
+      storedAh = missingAh - present(step[place.leftAh]);
+      allOffered += present(step[place.currentA]) * hours;
       if (sinceAh < 0) sinceAh = missingAh;
     } else {
       if (sinceAh >= 0) {

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Sky } from '../solar/case.ts';
 import type { BalanceHour } from './balance.ts';
 import { driveOf, isIntoNextDay, type TripDay } from './plan.ts';
@@ -35,7 +36,7 @@ export function accountByDay(
     const clock = startHour + hour.atH;
     const day = Math.ceil(clock / dayHours - 1e-9) - 1;
     const percent = (100 * hour.chargeAh) / capacityAh;
-    const before = days.at(-1)?.day === day ? days.pop()! : undefined;
+    const before = days.at(-1)?.day === day ? present(days.pop()) : undefined;
     const isAt = (mark: number): boolean => Math.abs(clock - day * dayHours - mark) < 0.5;
     const isLower = before === undefined || percent < before.lowestPercent - 1e-9;
     days.push({

@@ -1,6 +1,6 @@
-import type { Assumption } from '#quantity/range.ts';
+import { present } from '#basics/present.ts';
 import type { Trace } from '#rule/trace.ts';
-import type { Values } from '../explore.ts';
+import type { Assumption, AssumptionName, Values } from '../assumption.ts';
 import { type Day, dayOf, type LoadUse, useAssumptions } from '../loads/model.ts';
 import { remembered } from '../remembered.ts';
 import type { DailyYield } from '../solar/model.ts';
@@ -34,7 +34,7 @@ export interface Laid {
   readonly mainsA: (values: Values) => number;
 }
 
-const namesOf = (list: readonly Assumption[]): string[] => list.map(a => a.name);
+const namesOf = (list: readonly Assumption[]): AssumptionName[] => list.map(a => a.name);
 const nothing = (): number => 0;
 /** What a battery still carries on a hook-up: appliances for mains run on that. */
 const isOfBattery = ({ load }: LoadUse): boolean => load.supply !== 'ac';
@@ -105,7 +105,7 @@ export function varied(trip: Trip, change: Partial<Pick<Trip, 'bank' | 'sun' | '
   const laid = laidOf(trip);
   const isMoved = change.driving !== undefined || change.days !== undefined;
   const days = other.days ?? [];
-  const skyOf = (day: number): number => laid.plan.skies[day]!;
+  const skyOf = (day: number): number => present(laid.plan.skies[day]);
   laidOut.set(other, {
     ...laid,
     ...(isMoved && {

@@ -1,6 +1,7 @@
-import type { Assumption } from '#quantity/range.ts';
+import { present } from '#basics/present.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
+import type { Assumption, Values } from '../assumption.ts';
 import type { Bank } from '../battery/bank.ts';
 import { storageAssumptions } from '../battery/charging.ts';
 import { ageAssumption } from '../battery/usable.ts';
@@ -50,8 +51,8 @@ export function exploreLevel(ahead: Ahead): Explored<'stateOfCharge' | 'used' | 
       let percent = taken(values, level.name);
       let [used, sunIn] = [0, 0];
       eachHour(clockH, durationH, (hour, span) => {
-        const out = (flow ? flow.use[hour]! : -Math.min(0, netA!)) * span;
-        const into = (flow ? flow.sun[hour]! : Math.max(0, netA!)) * span;
+        const out = (flow ? present(flow.use[hour]) : -Math.min(0, present(netA))) * span;
+        const into = (flow ? present(flow.sun[hour]) : Math.max(0, present(netA))) * span;
         percent = Math.min(100, Math.max(0, percent + (100 * (into - out)) / C));
         used += out;
         sunIn += into;
@@ -70,7 +71,7 @@ export function exploreLevel(ahead: Ahead): Explored<'stateOfCharge' | 'used' | 
     },
   };
 
-  function byHour(values: Readonly<Record<string, number>>, trace?: Trace) {
+  function byHour(values: Values, trace?: Trace) {
     const day = dayOf(use, values, trace);
     const daily = panel ? storedOf(dailyYield(panel, values, trace).dailyYieldAh, panel, values, trace) : 0;
     return {

@@ -1,11 +1,12 @@
-import type { Assumption } from '#quantity/range.ts';
+import { present } from '#basics/present.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
+import type { Assumption, Values } from '../assumption.ts';
 import { chargingOf, storageAssumptions, timeConstantAssumption } from '../battery/charging.ts';
 import { usualTrip } from '../battery/round-trip.ts';
 import { batteryTemperature } from '../battery/temperature.ts';
 import { bankAssumptions, usableCapacityAh } from '../battery/usable.ts';
-import { taken, type Values } from '../explore.ts';
+import { taken } from '../explore.ts';
 import { airAboutFridge } from '../solar/air.ts';
 import { type Balance, type BalanceHour, balance, type SunOffer } from './balance.ts';
 import { laidOf } from './laid.ts';
@@ -92,8 +93,10 @@ export function simulate(
     values,
     trace,
   );
-  if (skies && trace) recordYield(trip.sun!, skies, values, trace);
-  const { offers, dayAh: dailySun } = skies ? sunOffers(trip.sun!, skies, () => laid.yields(values)) : noSun;
+  if (skies && trace) recordYield(present(trip.sun), skies, values, trace);
+  const { offers, dayAh: dailySun } = skies
+    ? sunOffers(present(trip.sun), skies, () => laid.yields(values))
+    : noSun;
   const startAh = (capacityAh * (values.stateOfCharge ?? bank.stateOfChargePercent ?? 100)) / 100;
   // For the working: what comes back of a usual charge, as the hours take it.
   if (trace && (skies || laid.isDriven || laid.isPlugged))

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Sky } from '../solar/case.ts';
 import { dayHours } from './profile.ts';
 import { drivingFromHour, generatorFromHour, mainsFromHour } from './tables.ts';
@@ -53,7 +54,7 @@ function mark(hours: Float64Array, day: number, { fromHour, hours: length }: Str
   const start = day * dayHours + fromHour;
   const end = Math.min(start + length, hours.length);
   for (let hour = Math.floor(start); hour < end; hour++)
-    hours[hour] = Math.min(1, hours[hour]! + Math.min(end, hour + 1) - Math.max(start, hour));
+    hours[hour] = Math.min(1, present(hours[hour]) + Math.min(end, hour + 1) - Math.max(start, hour));
 }
 
 /**

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Appliance } from '#catalog/appliances.ts';
 import type { Load } from '#rig/rig.ts';
 import { builtAs } from '../loads/build.ts';
@@ -17,7 +18,7 @@ export function sharesOf(switchedOn: readonly number[], hours: number): readonly
   for (const start of switchedOn)
     for (let h = Math.floor(start); h < start + eachH; h++) {
       const overlap = Math.min(h + 1, start + eachH) - Math.max(h, start);
-      shares[h % dayHours]! += overlap / hours;
+      shares[h % dayHours] = present(shares[h % dayHours]) + overlap / hours;
     }
   return shares;
 }
@@ -80,7 +81,8 @@ export function useByHour(
   for (const part of day.parts) {
     if (!isCounted(part)) continue;
     const shares = sharesFor(part.load, part.hours, meanC);
-    for (let hour = 0; hour < dayHours; hour++) byHour[hour]! += shares[hour]! * part.chargeAh;
+    for (let hour = 0; hour < dayHours; hour++)
+      byHour[hour] = present(byHour[hour]) + present(shares[hour]) * part.chargeAh;
   }
   return byHour;
 }

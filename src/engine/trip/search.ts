@@ -1,5 +1,6 @@
-import type { Assumption } from '#quantity/range.ts';
-import { likelyOf, type Values } from '../explore.ts';
+import { present } from '#basics/present.ts';
+import type { Assumption, Values } from '../assumption.ts';
+import { likelyOf } from '../explore.ts';
 import { varied } from './laid.ts';
 import { simulate } from './model.ts';
 import type { Trip } from './trip.ts';
@@ -23,8 +24,13 @@ export function adverseValues(
     const [low, high] = [a.low, a.high].map(end =>
       end === a.value ? margin : next(() => ({ ...likely, [a.name]: end })),
     );
-    const end = low! < high! ? a.low : a.high;
-    return { name: a.name, value: a.value, end, loss: Math.max(0, margin - Math.min(low!, high!)) };
+    const end = present(low) < present(high) ? a.low : a.high;
+    return {
+      name: a.name,
+      value: a.value,
+      end,
+      loss: Math.max(0, margin - Math.min(present(low), present(high))),
+    };
   });
   const whole = Math.sqrt(moves.reduce((sum, m) => sum + m.loss ** 2, 0));
   if (whole === 0) return likely;
@@ -68,7 +74,7 @@ export function smallestBatteryAh(trip: Trip, values: Values): number | undefine
 export function smallestPanelW(trip: Trip, values: Values): number | undefined {
   const sun = trip.sun?.sun ?? {};
   const sunny: Trip = { ...trip, sun: { ...trip.sun, sun, powerW: most.panelW, ahPerDay: undefined } };
-  return smallest(most.panelW, values, powerW => varied(sunny, { sun: { ...sunny.sun!, powerW } }));
+  return smallest(most.panelW, values, powerW => varied(sunny, { sun: { ...present(sunny.sun), powerW } }));
 }
 
 /** Fewest hours of driving a day that make the trip last. */

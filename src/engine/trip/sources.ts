@@ -1,11 +1,10 @@
-import type { Assumption } from '#quantity/range.ts';
 import type { Charger } from '#rig/rig.ts';
 import type { Trace } from '#rule/trace.ts';
+import { type Assumption, type NameTail, nameWith, type Values, type ValuesToSet } from '../assumption.ts';
 import type { Bank } from '../battery/bank.ts';
 import { chargeRow } from '../battery/charge-table.ts';
 import { chemistryRow } from '../battery/tables.ts';
 import { type Source, sourceAssumptions, sourceCurrentA } from '../charging/source.ts';
-import type { Values } from '../explore.ts';
 
 /** Driving of a trip, where it is the same every day, and what charges while driving. */
 export interface TripDriving {
@@ -51,7 +50,7 @@ export const drivingAssumptions = (driving: TripDriving | undefined, bank: Bank)
 
 /** What is taken for granted of the charger that is plugged in, under names of its own. */
 export const plugAssumptions = (plug: TripPlug, bank: Bank): Assumption[] =>
-  sourceAssumptions(plugOf(plug, bank)).map(a => ({ ...a, name: `${a.name}${plugged}` }));
+  sourceAssumptions(plugOf(plug, bank)).map(a => ({ ...a, name: nameWith(a.name, plugged) }));
 
 /** The current (A) on offer while driving. Assumptions without a value have their likely one. */
 export function drivingA(
@@ -76,8 +75,9 @@ export function pluggedA(
 }
 
 /** The values of a source's assumptions, by their names with a tail; the likely ones where there are none. */
-function valuesFor(source: Source, values: Values, tail: string): Values {
-  const found: Record<string, number> = {};
-  for (const { name, value } of sourceAssumptions(source)) found[name] = values[`${name}${tail}`] ?? value;
+function valuesFor(source: Source, values: Values, tail: NameTail | ''): Values {
+  const found: ValuesToSet = {};
+  for (const { name, value } of sourceAssumptions(source))
+    found[name] = values[nameWith(name, tail)] ?? value;
   return found;
 }

@@ -1,13 +1,19 @@
-import type { Assumption } from '#quantity/range.ts';
+import { present } from '#basics/present.ts';
 import type { Trace } from '#rule/trace.ts';
-import type { Values } from '../explore.ts';
+import {
+  type Assumption,
+  type AssumptionName,
+  type NameTail,
+  nameWith,
+  type Values,
+  type ValuesToSet,
+} from '../assumption.ts';
 import {
   type DailyYield,
   dailyYield,
   hourlyShares,
   type Sky,
   type SolarCase,
-  type SolarValues,
   solarAssumptions,
 } from '../solar/model.ts';
 import type { SunOffer } from './balance.ts';
@@ -29,9 +35,9 @@ export interface Skies {
   /** Panels of 100 W under each sky. */
   readonly cases: readonly (SolarCase & { readonly powerW: number; readonly nominalVoltageV: number })[];
   /** What a name of an assumption ends in that is of one sky alone, by sky. */
-  readonly tails: readonly string[];
+  readonly tails: readonly (NameTail | '')[];
   /** Names of each sky's own assumptions, without their end. */
-  readonly own: readonly (readonly string[])[];
+  readonly own: readonly (readonly AssumptionName[])[];
   readonly assumptions: readonly Assumption[];
   /** Place in the list of a day's own sky. */
   readonly placeOf: (sky: Sky | undefined) => number;
@@ -44,7 +50,7 @@ export interface Skies {
 const reckonedW = 100;
 
 const lastDays = ' on the last days';
-const tailOf = (sky: Sky): string => ` on ${sky} days`;
+const tailOf = (sky: Sky): NameTail => ` on ${sky} days`;
 
 /** Shares of a day's sun by the hour as a camp sees it; without a place the day of the equator. */
 function campShares(sun: SolarCase): readonly number[] {
@@ -69,7 +75,9 @@ export function skiesOf(trip: TripSun, voltageV: number, told: readonly (Sky | u
       ? [trip.sun.sky]
       : [];
   const skies = [undefined, ...others];
-  const tails = skies.map((sky, i) => (i === 0 ? '' : isLast ? lastDays : tailOf(sky!)));
+  const tails = skies.map((sky, i): NameTail | '' =>
+    i === 0 ? '' : isLast ? lastDays : tailOf(present(sky)),
+  );
   const main = trip.ahPerDay !== undefined && others.length === 0 ? [] : solarAssumptions(base);
   const own = others.map(sky =>
     solarAssumptions({ ...base, sky }).filter(
@@ -87,20 +95,20 @@ export function skiesOf(trip: TripSun, voltageV: number, told: readonly (Sky | u
     own: [[], ...own.map(list => list.map(a => a.name))],
     assumptions: [
       ...main,
-      ...own.flatMap((list, i) => list.map(a => ({ ...a, name: `${a.name}${tails[i + 1]}` }))),
+      ...own.flatMap((list, i) => list.map(a => ({ ...a, name: nameWith(a.name, present(tails[i + 1])) }))),
     ],
     placeOf: sky => Math.max(0, isByDay && sky !== undefined ? skies.indexOf(sky) : 0),
-    lastSkyH: isLast ? 24 * trip.skyLastDays! : 0,
+    lastSkyH: isLast ? 24 * present(trip.skyLastDays) : 0,
     shares: campShares(trip.sun),
   };
 }
 
 /** The values under one sky: its own where it has some. */
-function valuesUnder({ own, tails }: Skies, sky: number, values: Values): SolarValues {
-  if (own[sky]!.length === 0) return values;
-  const found: Record<string, number | undefined> = { ...values };
-  for (const name of own[sky]!) {
-    const value = values[`${name}${tails[sky]}`];
+function valuesUnder({ own, tails }: Skies, sky: number, values: Values): Values {
+  if (present(own[sky]).length === 0) return values;
+  const found: ValuesToSet = { ...values };
+  for (const name of present(own[sky])) {
+    const value = values[nameWith(name, present(tails[sky]))];
     if (value === undefined) delete found[name];
     else found[name] = value;
   }
@@ -127,7 +135,7 @@ export function sunOffers(
   if (!isTold && !powerW) return { offers: skies.cases.map(() => none), dayAh: 0 };
   if (isTold && skies.cases.length === 1) return { offers: [{ dayWh: 0, dayAh: ahPerDay }], dayAh: ahPerDay };
   const made = yields();
-  const usualAh = made[0]!.dailyYieldAh;
+  const usualAh = present(made[0]).dailyYieldAh;
   // A told yield is for the usual sky; other skies bring the same share of it as of a panel's.
   if (isTold)
     return {
@@ -138,7 +146,7 @@ export function sunOffers(
       dayAh: ahPerDay,
     };
   // A PWM controller passes amps as they are; others pass watts.
-  const isAmps = skies.cases[0]!.controller === 'pwm';
+  const isAmps = present(skies.cases[0]).controller === 'pwm';
   const factor = (powerW ?? reckonedW) / reckonedW;
   return {
     offers: made.map(day => ({
@@ -156,5 +164,5 @@ export function recordYield(
   values: Values,
   trace: Trace,
 ): void {
-  if (powerW && ahPerDay === undefined) dailyYield({ ...cases[0]!, powerW }, values, trace);
+  if (powerW && ahPerDay === undefined) dailyYield({ ...present(cases[0]), powerW }, values, trace);
 }

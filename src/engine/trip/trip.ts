@@ -1,4 +1,4 @@
-import type { Assumption } from '#quantity/range.ts';
+import type { Assumption } from '../assumption.ts';
 import type { Bank } from '../battery/bank.ts';
 import type { Stand } from '../battery/temperature.ts';
 import type { Use } from '../loads/model.ts';

@@ -1,4 +1,5 @@
 import type { Pool, PoolClient } from 'pg';
+import { present } from '#basics/present.ts';
 import { Damaged } from '#conversation/memory-store.ts';
 import { aboutFormerMemory, aboutMemory } from '../kept.ts';
 import type { KeySource } from '../keys.ts';
@@ -16,7 +17,7 @@ const bind = (pool: Pool, masters: readonly Buffer[]): Promise<Vault> =>
   together(pool, async client => {
     // No save by an instance of before may come in between.
     await client.query('LOCK TABLE meta, memories, moves IN EXCLUSIVE MODE');
-    const vault = Vault.open(masters, (await stored(client))!);
+    const vault = Vault.open(masters, present(await stored(client)));
     if (vault.isBound) return vault;
     for (const { chat, revision, sealed } of (await client.query('SELECT * FROM memories')).rows) {
       try {
@@ -43,6 +44,6 @@ export const openVault = async (pool: Pool, keys: KeySource): Promise<Vault> => 
     // Of instances that start at once, the first one's stands and the others open that.
     await pool.query("INSERT INTO meta (name, value) VALUES ('index', $1) ON CONFLICT DO NOTHING", [made]);
   }
-  const vault = Vault.open(masters, before ?? (await stored(pool))!);
+  const vault = Vault.open(masters, before ?? present(await stored(pool)));
   return vault.isBound ? vault : bind(pool, masters);
 };

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Vault } from '../seal.ts';
 
 const aboutLedger = 'meta ledger';
@@ -63,6 +64,6 @@ export class Ledger {
   }
 
   #turn(mark: Buffer): void {
-    for (let i = 0; i < 16; i++) this.#sum[i] = this.#sum[i]! ^ mark[i]!;
+    for (let i = 0; i < 16; i++) this.#sum[i] = present(this.#sum[i]) ^ present(mark[i]);
   }
 }

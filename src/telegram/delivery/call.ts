@@ -1,6 +1,7 @@
 import type { Agent, RequestOptions } from 'node:http';
 import type { Readable } from 'node:stream';
 import type { ApiClientOptions } from 'grammy';
+import { present } from '#basics/present.ts';
 import { plain, secure } from './line.ts';
 
 /** What grammY hands to `fetch` for a call. */
@@ -45,7 +46,7 @@ export function callOver(agent: Agent, apiRoot = 'https://api.telegram.org'): Ap
         answer.on('error', failed);
         answer.on('end', () => {
           signal.removeEventListener('abort', aborted);
-          const text = parts.length === 1 ? parts[0]!.toString() : Buffer.concat(parts).toString();
+          const text = parts.length === 1 ? present(parts[0]).toString() : Buffer.concat(parts).toString();
           resolve({
             status: answer.statusCode ?? 0,
             statusText: answer.statusMessage ?? '',

@@ -1,4 +1,5 @@
 import { GrammyError } from 'grammy';
+import { present } from '#basics/present.ts';
 import type { Unsent } from './place.ts';
 import type { Turns } from './turns.ts';
 
@@ -76,11 +77,11 @@ export class Hold {
       const times = this.#times.get(chat) ?? 1;
       this.#times.set(chat, Math.min(times * marginTimes, mostTimes));
       this.#untilMs.set(chat, this.#now() + seconds * 1000 + marginMs * times);
-      throw new Held(chat, this.#untilMs.get(chat)!);
+      throw new Held(chat, present(this.#untilMs.get(chat)));
     }
   }
 
   #check(chat: number): void {
-    if (this.banMs(chat) > 0) throw new Held(chat, this.#untilMs.get(chat)!);
+    if (this.banMs(chat) > 0) throw new Held(chat, present(this.#untilMs.get(chat)));
   }
 }

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Log } from '#telegram/ops/deps.ts';
 import type { Hold } from './hold.ts';
 
@@ -61,7 +62,7 @@ export class Parked {
     const lot = this.#lots.get(chat) ?? { jobs: [], lost: 0 };
     this.#lots.set(chat, lot);
     lot.jobs.push(job);
-    if (lot.jobs.length > mostInChat) await this.#lose(lot, lot.jobs.shift()!);
+    if (lot.jobs.length > mostInChat) await this.#lose(lot, present(lot.jobs.shift()));
     this.#wake(chat, lot, this.#hold.leftMs(chat));
   }
 
@@ -89,7 +90,7 @@ export class Parked {
     if (left > 0) return this.#wake(chat, lot, left);
     const jobs = lot.jobs.splice(0);
     while (jobs.length > 0) {
-      const job = jobs.shift()!;
+      const job = present(jobs.shift());
       if (this.#now() - job.askedMs > job.goodForMs) await this.#lose(lot, job);
       else if (!(await this.#tried(job))) return this.#later(chat, lot, [job, ...jobs]);
       // One at its turn; the others keep their order before whatever came meanwhile.

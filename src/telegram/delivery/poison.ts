@@ -1,4 +1,5 @@
 import { GrammyError } from 'grammy';
+import { dropOldest } from '#basics/oldest.ts';
 import type { Cut } from './fault.ts';
 
 /** With the waits between them, some minutes. */
@@ -19,7 +20,7 @@ export class Poison {
     this.#tries.delete(update);
     if (tries >= mostTries) return true;
     this.#tries.set(update, tries);
-    if (this.#tries.size > mostKept) this.#tries.delete(this.#tries.keys().next().value!);
+    if (this.#tries.size > mostKept) dropOldest(this.#tries);
     return false;
   }
 }

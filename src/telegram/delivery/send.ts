@@ -1,6 +1,7 @@
 import { setTimeout as wait } from 'node:timers/promises';
 import { type Api, GrammyError } from 'grammy';
 import type { InlineKeyboardMarkup, Message } from 'grammy/types';
+import { present } from '#basics/present.ts';
 import { type Moved, movedByError } from '#telegram/updates/migrate.ts';
 import { callEdit, callSend } from './calls.ts';
 import {
@@ -99,7 +100,7 @@ export class Sender {
    */
   async #whisper(place: Place, content: Content): Promise<SentMessage | undefined> {
     const { onlyFor, ...open } = place;
-    const { person, press, command } = onlyFor!;
+    const { person, press, command } = present(onlyFor);
     const isOwnMatter = press !== undefined || command !== undefined;
     const isFutile = !isOwnMatter && !(await this.#events.mayWhisper(place.chat));
     if (isFutile && content.instead !== undefined) return this.send(open, content.instead);
@@ -201,7 +202,7 @@ export class Sender {
       isUnsent,
     );
     const isWhisper = isInteger(sent.ephemeral_message_id) && place.onlyFor !== undefined;
-    return { chat: place.chat, id: idOf(sent), ...(isWhisper && { onlyFor: place.onlyFor!.person }) };
+    return { chat: place.chat, id: idOf(sent), ...(isWhisper && { onlyFor: present(place.onlyFor).person }) };
   }
 
   async #edit(at: SentMessage, content: Content, part: 'picture' | 'caption' = 'picture'): Promise<void> {

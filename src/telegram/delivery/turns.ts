@@ -1,3 +1,6 @@
+import { dropOldest } from '#basics/oldest.ts';
+import { present } from '#basics/present.ts';
+
 /** Telegram's limits (Bot FAQ): about a message a second to a chat, and twenty a minute to a group. */
 const gapMs = 1000;
 const groupMost = 20;
@@ -21,7 +24,7 @@ export class Turns {
     const sent = this.#sent.get(chat);
     const last = sent?.at(-1);
     if (sent === undefined || last === undefined) return 0;
-    const full = chat < 0 && sent.length >= groupMost ? sent[0]! + groupWithinMs : 0;
+    const full = chat < 0 && sent.length >= groupMost ? present(sent[0]) + groupWithinMs : 0;
     return Math.max(0, last + gapMs - this.#now(), full - this.#now());
   }
 
@@ -30,6 +33,6 @@ export class Turns {
     const sent = [...(this.#sent.get(chat) ?? []), this.#now()].slice(-groupMost);
     this.#sent.delete(chat);
     this.#sent.set(chat, sent);
-    if (this.#sent.size > mostKept) this.#sent.delete(this.#sent.keys().next().value!);
+    if (this.#sent.size > mostKept) dropOldest(this.#sent);
   }
 }

@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
 import type { InlineKeyboardButton, InlineKeyboardMarkup, Message } from 'grammy/types';
+import { present } from '#basics/present.ts';
 import { confirmation } from '#conversation/requests.ts';
 import { labels } from './words.ts';
 
@@ -48,10 +49,10 @@ export function readButton(data: string): Button | undefined {
   const match = /^1\|([nwplhsc])\|(\d{1,2})\|([0-9a-z]{1,12})\|([\w-]{8})$/.exec(data);
   if (match === null) return undefined;
   return {
-    action: actions[match[1]!]!,
+    action: present(actions[present(match[1])]),
     index: Number(match[2]),
-    asker: Number.parseInt(match[3]!, 36),
-    answer: match[4]!,
+    asker: Number.parseInt(present(match[3]), 36),
+    answer: present(match[4]),
   };
 }
 

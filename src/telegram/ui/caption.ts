@@ -21,13 +21,14 @@ import {
   withRange,
 } from '#answer/chart/words.ts';
 import { sentence } from '#answer/say.ts';
+import { present } from '#basics/present.ts';
 
 /** Telegram's limit of a caption, in UTF-16 units. */
 export const captionLimit = 1024;
 
 /** Names, each with the number that stands for it in the picture where the picture has no letters for it. */
 const keyed = (names: readonly string[]): string[] =>
-  drawnNames(names).map((drawn, i) => (/^\(\d+\)$/.test(drawn) ? `${drawn} ${names[i]}` : names[i]!));
+  drawnNames(names).map((drawn, i) => (/^\(\d+\)$/.test(drawn) ? `${drawn} ${names[i]}` : present(names[i])));
 
 /** The day that an hour from the first midnight ends: midnight is the end of a day, as the engine has it. */
 const dayOf = (hour: number): number => Math.ceil(hour / 24 - 1e-9) - 1;

@@ -1,6 +1,7 @@
 import type { MessageEntity } from 'grammy/types';
 import { cut, textLimit } from '#answer/text.ts';
 import { phrases } from '#answer/words/en.ts';
+import { present } from '#basics/present.ts';
 import type { Late } from '#telegram/delivery/backlog.ts';
 import type { Say } from './say.ts';
 
@@ -8,14 +9,14 @@ const two = (n: number): string => String(n).padStart(2, '0');
 /** "Thu 09:05 UTC", which clients show as the reader's own time. */
 const clock = (sec: number): string => {
   const at = new Date(sec * 1000);
-  const day = ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat'][at.getUTCDay()]!;
+  const day = present(['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat'][at.getUTCDay()]);
   return `${day} ${two(at.getUTCHours())}:${two(at.getUTCMinutes())} UTC`;
 };
 
 const head = 'I was away; here is what you asked meanwhile:';
 
 const oneLine = (text: string): string =>
-  cut(text.toWellFormed().replace(/\s+/g, ' ').trim(), 80).split('\n')[0]!;
+  present(cut(text.toWellFormed().replace(/\s+/g, ' ').trim(), 80).split('\n')[0]);
 
 const careful = `${phrases.caution}:`;
 

@@ -1,5 +1,6 @@
 import type { Chart } from '#answer/chart/chart.ts';
 import type { Theme } from '#answer/chart/theme.ts';
+import { dropOldest } from '#basics/oldest.ts';
 import { hash } from './buttons.ts';
 
 /** Draws a chart as a PNG. */
@@ -27,7 +28,7 @@ export class Pictures {
     this.#drawn.delete(key);
     this.#drawn.set(key, picture);
     picture.catch(() => this.#drawn.delete(key));
-    if (this.#drawn.size > this.#most) this.#drawn.delete(this.#drawn.keys().next().value!);
+    if (this.#drawn.size > this.#most) dropOldest(this.#drawn);
     return picture;
   }
 }

@@ -1,4 +1,5 @@
 import type { Message, MessageEntity, UserFromGetMe } from 'grammy/types';
+import { present } from '#basics/present.ts';
 import { commandMessage } from '#telegram/ui/commands.ts';
 
 /** Who the bot is: the part of `getMe` that addressing needs. */
@@ -41,7 +42,7 @@ function withoutMe(text: string, entities: readonly MessageEntity[], me: Me): st
 function commandOf(text: string): { name: string; bot?: string; rest: string } | undefined {
   const match = /^\/([A-Za-z0-9_]{1,32})(?:@([A-Za-z0-9_]{1,64}))?(?=\s|$)/.exec(text);
   if (match === null) return undefined;
-  return { name: match[1]!, bot: match[2], rest: tidy(text.slice(match[0].length)) };
+  return { name: present(match[1]), bot: match[2], rest: tidy(text.slice(match[0].length)) };
 }
 
 /** The message replied to, unless it is the one that opened a forum topic: every topic message "replies" to that. */

@@ -1,6 +1,7 @@
 import type { Api } from 'grammy';
 import type { InlineQuery, InlineQueryResultArticle, Message } from 'grammy/types';
 import type { Answer } from '#answer/answer.ts';
+import { present } from '#basics/present.ts';
 import { emptyMemory, type Memory } from '#conversation/memory.ts';
 import { hash } from '#telegram/ui/buttons.ts';
 import { say } from '#telegram/ui/say.ts';
@@ -77,7 +78,7 @@ export async function answerInline(mind: AnswerDeps, api: Api, query: InlineQuer
  */
 export async function answerGuest(mind: AnswerDeps, api: Api, message: Message, text: string): Promise<void> {
   const isOwn = /\b(my|mine|our)\b/i.test(text) && message.from !== undefined;
-  const memory = isOwn ? await ownMemory(mind, message.from!.id) : emptyMemory();
+  const memory = isOwn ? await ownMemory(mind, present(message.from).id) : emptyMemory();
   const answer = answerTo(mind, memory, nameOf(message.from), text, message.date * 1000);
-  await api.answerGuestQuery(message.guest_query_id!, article(answer, text));
+  await api.answerGuestQuery(present(message.guest_query_id), article(answer, text));
 }

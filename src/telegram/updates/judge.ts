@@ -1,4 +1,5 @@
 import type { Update } from 'grammy/types';
+import { dropOldest } from '#basics/oldest.ts';
 import { forTurns, Limits, type RateDecision } from './limits.ts';
 import type { Job } from './sort.ts';
 
@@ -24,7 +25,7 @@ export class Judge {
     if (known !== undefined) return known;
     const verdict = this.#judge(job);
     this.#passed.set(update_id, verdict);
-    if (this.#passed.size > mostKept) this.#passed.delete(this.#passed.keys().next().value!);
+    if (this.#passed.size > mostKept) dropOldest(this.#passed);
     return verdict;
   }
 

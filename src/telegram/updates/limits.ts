@@ -1,3 +1,4 @@
+import { dropOldest } from '#basics/oldest.ts';
 /** How many of a kind a minute are answered. */
 export interface Limit {
   /** One person in one group. */
@@ -56,7 +57,7 @@ export class Limits {
     // Taken out and put in again, the map's order is that of the last use.
     this.#tallies.delete(key);
     this.#tallies.set(key, tally);
-    if (this.#tallies.size > mostKept) this.#tallies.delete(this.#tallies.keys().next().value!);
+    if (this.#tallies.size > mostKept) dropOldest(this.#tallies);
     if (now < tally.pausedUntil) return 'silence';
     if (now - tally.since >= minuteMs || tally.pausedUntil > 0)
       Object.assign(tally, { since: now, count: 0, pausedUntil: 0 });

@@ -1,4 +1,5 @@
 import type { Message, User } from 'grammy/types';
+import { present } from '#basics/present.ts';
 
 /** The user that stands for an anonymous admin, and for posts of a linked channel (Bot API, `from`). */
 const standIns = new Set([1_087_968_824, 136_817_688, 777_000]);
@@ -24,8 +25,8 @@ const joiners = new Set([' ', '\u200c', '\u200d']);
 /** Without spaces and joiners at its ends, where they join nothing. */
 function trimmed(name: string): string {
   let [from, to] = [0, name.length];
-  while (from < to && joiners.has(name[from]!)) from++;
-  while (to > from && joiners.has(name[to - 1]!)) to--;
+  while (from < to && joiners.has(present(name[from]))) from++;
+  while (to > from && joiners.has(present(name[to - 1]))) to--;
   return name.slice(from, to);
 }
 

@@ -1,5 +1,6 @@
 import type { Api } from 'grammy';
 import type { CallbackQuery, Message } from 'grammy/types';
+import { present } from '#basics/present.ts';
 import type { BotContext } from '#telegram/delivery/deliver.ts';
 import { idOf, type SentMessage } from '#telegram/delivery/place.ts';
 import { hash, pressedText, readButton } from '#telegram/ui/buttons.ts';
@@ -61,7 +62,7 @@ async function pressedAnswer(pressed: Pressed, me: Me): Promise<SentMessage | un
     await reply();
     return askPlace(room, message);
   }
-  const text = pressedText(message, query.data!);
+  const text = pressedText(message, present(query.data));
   // Before others, help is for who wants it.
   if (text === 'help' && message.chat.type !== 'private') return pressedPage(pressed, 'help');
   await reply(text === undefined ? 'old' : undefined);

@@ -2,6 +2,7 @@ import { isDeepStrictEqual } from 'node:util';
 import type { User } from 'grammy/types';
 import type { Answer } from '#answer/answer.ts';
 import { printWorking } from '#answer/text.ts';
+import { present } from '#basics/present.ts';
 import { emptyMemory, type Frame, type Memory } from '#conversation/memory.ts';
 import type { Message } from '#conversation/message.ts';
 import { isForAdmins } from '#conversation/questions.ts';
@@ -70,10 +71,10 @@ export async function think({ settings, deps, admins, bot }: AnswerDeps, ask: As
   };
   let result = answer(isSure);
   // Only what depends on who asks costs a look at the list of admins.
-  if (!isSure && isForAdmins(result.answer.intent) && (await admins.has(ask.chat, ask.person!)))
+  if (!isSure && isForAdmins(result.answer.intent) && (await admins.has(ask.chat, present(ask.person))))
     result = answer(true);
   if (isDamaged) {
-    const isAdmin = isSure || (await admins.has(ask.chat, ask.person!));
+    const isAdmin = isSure || (await admins.has(ask.chat, present(ask.person)));
     const { answer: said, isForgotten: isGone } = answerDamaged(result.answer, isAdmin);
     return { answer: said, memory: isGone ? emptyMemory() : before, before, revision, kind: ask.kind };
   }

@@ -1,4 +1,5 @@
 import type { Message } from 'grammy/types';
+import { dropOldest } from '#basics/oldest.ts';
 import { hash } from '#telegram/ui/buttons.ts';
 
 type Kind = 'message' | 'guest';
@@ -18,7 +19,7 @@ export class Twins {
     if (this.#seen[kind === 'guest' ? 'message' : 'guest'].has(key)) return true;
     const seen = this.#seen[kind];
     seen.add(key);
-    if (seen.size > mostKept) seen.delete(seen.values().next().value!);
+    if (seen.size > mostKept) dropOldest(seen);
     return false;
   }
 }

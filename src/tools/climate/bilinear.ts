@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { spotOf } from '../../climate/grid.ts';
 import type { Table } from './reference.ts';
 
@@ -5,6 +6,6 @@ import type { Table } from './reference.ts';
 export function rowAt(table: Table, latitudeDeg: number, longitudeDeg: number): number[] {
   const { cells, shares } = spotOf(table, latitudeDeg, longitudeDeg);
   return (table.cells[0] as readonly number[]).map((_, m) =>
-    cells.reduce((sum, cell, i) => sum + shares[i]! * table.cells[cell]![m]!, 0),
+    cells.reduce((sum, cell, i) => sum + present(shares[i]) * present(present(table.cells[cell])[m]), 0),
   );
 }

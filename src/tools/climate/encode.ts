@@ -1,4 +1,5 @@
 import { brotliCompressSync, constants } from 'node:zlib';
+import { present } from '#basics/present.ts';
 import { carried, foretold } from '../../climate/codec.ts';
 import type { Head } from '../../climate/file.ts';
 
@@ -6,7 +7,7 @@ import type { Head } from '../../climate/file.ts';
 export function planeBytes(values: ArrayLike<number>, cols: number): number[] {
   const bytes: number[] = [];
   for (let i = 0; i < values.length; i++) {
-    const off = values[i]! - foretold(values, i, cols);
+    const off = present(values[i]) - foretold(values, i, cols);
     let folded = off < 0 ? -2 * off - 1 : 2 * off;
     while (folded >= 1 << carried) {
       bytes.push((folded & ((1 << carried) - 1)) | (1 << carried));

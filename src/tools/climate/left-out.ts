@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { World } from '../../climate/file.ts';
 import { type Grid, spotOf, valueAt } from '../../climate/grid.ts';
 import { type Errors, sunErrors, type Town } from './measure.ts';
@@ -17,7 +18,8 @@ function filled({ rows, cols }: Grid, plane: Int16Array, isKnown: readonly boole
   });
   for (let round = 0; round < rounds; round++)
     for (const [i, west, east, south, north] of gaps)
-      values[i] = (values[west]! + values[east]! + values[south]! + values[north]!) / 4;
+      values[i] =
+        (present(values[west]) + present(values[east]) + present(values[south]) + present(values[north])) / 4;
   return values;
 }
 
@@ -52,7 +54,7 @@ export function leftOutErrors(
   });
   return sunErrors(towns, reference, (lat, lon, month) => {
     const turn = grids.findIndex((_, t) => isLeftOut(lat, lon, sideDeg, t));
-    const grid = grids[turn]!;
+    const grid = present(grids[turn]);
     return valueAt(grid, spotOf(grid, lat, lon), month - 1);
   });
 }

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { World } from '../../climate/file.ts';
 import { cellOf } from '../../climate/grid.ts';
 import { latitudeMonth } from '../../climate/latitude.ts';
@@ -79,8 +80,8 @@ export function temperatureErrors(
     const row = rowAt(reference.temperature, latitudeDeg, longitudeDeg);
     for (let m = 0; m < 12; m++) {
       const ours = temperaturesAt(latitudeDeg, longitudeDeg, m + 1, heightM, world);
-      day += (ours.dayMaxC - row[m]! + (lapseKPerKm.day * heightM) / 1000) ** 2;
-      night += (ours.nightMinC - row[12 + m]! + (lapseKPerKm.night * heightM) / 1000) ** 2;
+      day += (ours.dayMaxC - present(row[m]) + (lapseKPerKm.day * heightM) / 1000) ** 2;
+      night += (ours.nightMinC - present(row[12 + m]) + (lapseKPerKm.night * heightM) / 1000) ** 2;
     }
   }
   const count = 12 * towns.length;

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 /** What k-means is to do: how many clusters, how often to go over all words. */
 export interface KMeansOptions {
   readonly clusters: number;
@@ -18,9 +19,9 @@ function seeded(seed: number): () => number {
 export function normalise(rows: Float32Array, size: number): void {
   for (let from = 0; from < rows.length; from += size) {
     let sum = 0;
-    for (let d = 0; d < size; d++) sum += rows[from + d]! ** 2;
+    for (let d = 0; d < size; d++) sum += present(rows[from + d]) ** 2;
     const length = Math.sqrt(sum) || 1;
-    for (let d = 0; d < size; d++) rows[from + d]! /= length;
+    for (let d = 0; d < size; d++) rows[from + d] = present(rows[from + d]) / length;
   }
 }
 
@@ -52,7 +53,7 @@ export function kMeans(
       let best = -Infinity;
       for (let k = 0; k < clusters; k++) {
         let cosine = 0;
-        for (let d = 0; d < size; d++) cosine += rows[i * size + d]! * middles[k * size + d]!;
+        for (let d = 0; d < size; d++) cosine += present(rows[i * size + d]) * present(middles[k * size + d]);
         if (cosine > best) {
           best = cosine;
           cluster[i] = k;
@@ -61,7 +62,10 @@ export function kMeans(
     }
     middles.fill(0);
     for (let i = 0; i < count; i++)
-      for (let d = 0; d < size; d++) middles[cluster[i]! * size + d]! += weights[i]! * rows[i * size + d]!;
+      for (let d = 0; d < size; d++)
+        middles[present(cluster[i]) * size + d] =
+          present(middles[present(cluster[i]) * size + d]) +
+          present(weights[i]) * present(rows[i * size + d]);
     normalise(middles, size);
   }
   return cluster;

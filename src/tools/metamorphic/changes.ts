@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { numeralAt } from '#language/lex/numbers.ts';
 import { recognise } from '#language/recognise/recognise.ts';
 import { unitLexicon } from '#language/recognise/units.ts';
@@ -31,14 +32,14 @@ const sentencesOf = (text: string): string[] =>
 function turned(text: string): string | undefined {
   const sentences = sentencesOf(text);
   if (sentences.length > 1) {
-    const last = sentences.at(-1)!;
+    const last = present(sentences.at(-1));
     if (leaning.test(last) || sentences.some(s => /^(?:sorry|no wait|actually|correction)\b/i.test(s)))
       return undefined;
     const first = /[.?!]$/.test(last) ? last : `${last}.`;
     return [first, ...sentences.slice(0, -1)].join(' ');
   }
   const parts = text.split(/, /);
-  const last = parts.at(-1)!;
+  const last = present(parts.at(-1));
   if (parts.length < 2 || !last.endsWith('?') || leaning.test(last)) return undefined;
   return `${last} ${parts.slice(0, -1).join(', ')}`;
 }
@@ -47,7 +48,7 @@ function turned(text: string): string | undefined {
 const names: ReadonlySet<string> = new Set(['person', 'place', 'noun', 'clock', 'month', 'weekday']);
 const leastLetters = 4;
 const slips: readonly ((word: string, at: number) => string)[] = [
-  (word, at) => word.slice(0, at) + word[at + 1]! + word[at]! + word.slice(at + 2),
+  (word, at) => word.slice(0, at) + present(word[at + 1]) + present(word[at]) + word.slice(at + 2),
   (word, at) => word.slice(0, at) + word.slice(at + 1),
   (word, at) => word.slice(0, at + 1) + word.slice(at),
 ];
@@ -62,15 +63,15 @@ function slipped(text: string, n: number): string | undefined {
     return Array.from({ length: m.to - m.from }, (_, k) => m.from + k);
   });
   const spans = open.flatMap(i => {
-    const { kind, start, end } = tokens[i]!;
+    const { kind, start, end } = present(tokens[i]);
     const raw = text.slice(start, end);
     const isOpen = kind === 'word' && /^[a-z]+$/i.test(raw) && raw.length >= leastLetters;
     return isOpen && !unitLexicon.find(phrases, i) && !numeralAt(tokens, i) ? [{ raw, start, end }] : [];
   });
   if (spans.length === 0) return undefined;
-  const { raw, start, end } = spans[(n * 7) % spans.length]!;
+  const { raw, start, end } = present(spans[(n * 7) % spans.length]);
   const at = 1 + ((n * 5) % (raw.length - 2));
-  const made = slips[n % slips.length]!(raw, at);
+  const made = present(slips[n % slips.length])(raw, at);
   return made === raw ? undefined : text.slice(0, start) + made + text.slice(end);
 }
 
@@ -78,10 +79,12 @@ function otherUnit(text: string, n: number): string | undefined {
   const { tokens, mentions } = recognise(text);
   const told = mentions.flatMap(m => {
     const said = inAnotherUnit(m);
-    return said === undefined ? [] : [{ said, start: tokens[m.from]!.start, end: tokens[m.to - 1]!.end }];
+    return said === undefined
+      ? []
+      : [{ said, start: present(tokens[m.from]).start, end: present(tokens[m.to - 1]).end }];
   });
   if (told.length === 0) return undefined;
-  const { said, start, end } = told[n % told.length]!;
+  const { said, start, end } = present(told[n % told.length]);
   return text.slice(0, start) + said + text.slice(end);
 }
 
@@ -92,7 +95,7 @@ export const changes = {
   politeOpening: {
     says: 'a polite opening',
     keepsUnits: true,
-    apply: (text, n) => openings[n % openings.length]! + text,
+    apply: (text, n) => present(openings[n % openings.length]) + text,
   },
   turnedRound: { says: 'clauses turned round', keepsUnits: true, apply: turned },
   slip: { says: 'one slip in a word', keepsUnits: true, apply: slipped },

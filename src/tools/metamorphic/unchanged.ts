@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { decide } from '#language/decide/decide.ts';
 import { finish } from '#language/decide/finish.ts';
 import type { TalkContext } from '#language/decide/frame.ts';
@@ -24,7 +25,7 @@ export interface Outcome {
 
 function readBy(model: Model, text: string, context: TalkContext): Reading {
   const recognised = recognise(text);
-  const best = decide(model, recognised.mentions, context, text).options[0]!;
+  const best = present(decide(model, recognised.mentions, context, text).options[0]);
   return { intent: best.intent, stated: inHours(finish(recognised, best, context)) };
 }
 
@@ -59,7 +60,7 @@ function fitsTo(name: ChangeName, reading: Reading): boolean {
 function spread(groups: readonly Group[], most: number): { group: Group; text: string }[] {
   const all = groups.flatMap(group => group.wordings.map(text => ({ group, text })));
   const step = Math.max(1, all.length / most);
-  return Array.from({ length: Math.min(most, all.length) }, (_, k) => all[Math.floor(k * step)]!);
+  return Array.from({ length: Math.min(most, all.length) }, (_, k) => present(all[Math.floor(k * step)]));
 }
 
 /** Reads messages as they are and under each change; how many readings stay. */

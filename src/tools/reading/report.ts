@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import {
   type DangerPoint,
   dangerPoints,
@@ -74,7 +75,7 @@ export function worstGroups(results: readonly Result[], most: number): string[] 
     .filter(([, own]) => !own.some(isExact))
     .sort((a, b) => weight(b[1]) - weight(a[1]) || (a[0] < b[0] ? -1 : 1))
     .slice(0, most)
-    .map(([id, own]) => `${id}: ${own[0]!.text.slice(0, 100)}\n    ${faults(own[0]!)}`);
+    .map(([id, own]) => `${id}: ${present(own[0]).text.slice(0, 100)}\n    ${faults(present(own[0]))}`);
 }
 
 /** Wordings that are not read as their label says, and what differs. */

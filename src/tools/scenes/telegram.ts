@@ -1,5 +1,6 @@
 import type { Bot } from 'grammy';
 import type { Chat, InlineKeyboardMarkup, Message, Update, User } from 'grammy/types';
+import { present } from '#basics/present.ts';
 import { converse } from '#conversation/converse.ts';
 import { VolatileStore } from '#memory/volatile/store.ts';
 import type { Log } from '#telegram/ops/deps.ts';
@@ -74,7 +75,7 @@ export class Group {
 
   /** Somebody changes what they wrote. */
   async edit(message: Message, text: string): Promise<void> {
-    this.seen.push({ kind: 'did', text: `${fullName(message.from!)} edits that to: ${text}` });
+    this.seen.push({ kind: 'did', text: `${fullName(present(message.from))} edits that to: ${text}` });
     await this.#give({ edited_message: { ...message, text, edit_date: this.#sec } as never });
   }
 
@@ -133,7 +134,7 @@ export class Group {
       case 'editMessageMedia':
         return this.#answer(method, payload);
       case 'editMessageReplyMarkup': {
-        const old = this.#messages.get(payload.message_id)!;
+        const old = present(this.#messages.get(payload.message_id));
         this.#messages.set(old.message_id, { ...old, reply_markup: payload.reply_markup } as Message);
         return true;
       }

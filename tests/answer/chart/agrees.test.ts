@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Answer } from '#answer/answer.ts';
 import type { Chart } from '#answer/chart/chart.ts';
 import { draw } from '#answer/chart/draw.ts';
+import { present } from '#basics/present.ts';
 import { converse } from '#conversation/converse.ts';
 import { emptyMemory } from '#conversation/memory.ts';
 import { disagreements } from './agrees.ts';
@@ -15,7 +16,7 @@ function said(...texts: string[]): Answer {
   let answer: Answer | undefined;
   for (const text of texts)
     ({ memory, answer } = converse(memory, { chat: 'test', text, from: 'Sam', at, kind: 'private' }));
-  return answer!;
+  return present(answer);
 }
 
 const trip = '5 days in Dubbo in June, 120Ah lithium, fridge 2A average, lights 10W 4h a day, 160W solar';
@@ -58,17 +59,17 @@ describe.each(talks)('a %s picture: %s', (kind, ...texts) => {
 
   test('says what its answer says, in title, marks and the words below it', () => {
     expect(chart?.kind).toBe(kind);
-    expect(disagreements(chart!, answer)).toEqual([]);
+    expect(disagreements(present(chart), answer)).toEqual([]);
   });
   test('can be read on a phone', () => {
-    expect(illegible(draw(chart!))).toEqual([]);
+    expect(illegible(draw(present(chart)))).toEqual([]);
   });
 });
 
 describe('a picture that disagrees is seen', () => {
   const found = (talk: readonly string[], change: (chart: never) => object): string[] => {
     const answer = said(...talk);
-    const chart = answer.chart!();
+    const chart = present(answer.chart)();
     return disagreements({ ...chart, ...change(chart as never) } as Chart, answer);
   };
   type Of<K extends Chart['kind']> = Extract<Chart, { kind: K }>;

@@ -1,6 +1,7 @@
 import type { Answer } from '#answer/answer.ts';
 import type { Chart } from '#answer/chart/chart.ts';
 import { draw } from '#answer/chart/draw.ts';
+import { present } from '#basics/present.ts';
 import { captionOf } from '#telegram/ui/caption.ts';
 
 const near = (a: number, b: number, off: number): boolean => Math.abs(a - b) <= off;
@@ -26,7 +27,7 @@ const wordsOf = (chart: Chart): string =>
 /** Where a line between points stands at an hour, %. */
 function levelAt(points: readonly { readonly atH: number; readonly percent: number }[], atH: number): number {
   const after = points.findIndex(point => point.atH >= atH);
-  const [a, b] = [points[Math.max(0, after - 1)]!, points[after]!];
+  const [a, b] = [present(points[Math.max(0, after - 1)]), present(points[after])];
   return b.atH === a.atH
     ? b.percent
     : a.percent + ((b.percent - a.percent) * (atH - a.atH)) / (b.atH - a.atH);
@@ -39,7 +40,7 @@ export function disagreements(chart: Chart, answer: Answer): string[] {
     if (!holds) found.push(what);
   };
   const [drawn, caption] = [wordsOf(chart), captionOf(chart)];
-  const first = answer.text.split('\n')[0]!.replace(/\.$/, '');
+  const first = present(answer.text.split('\n')[0]).replace(/\.$/, '');
   must(drawn.includes(chart.title), `the title is not drawn whole: ${chart.title}`);
   must(caption.includes(chart.title), 'the words below have another title');
   switch (chart.kind) {
@@ -56,7 +57,10 @@ export function disagreements(chart: Chart, answer: Answer): string[] {
       } else {
         const lowest = Math.min(...chart.points.map(point => point.percent));
         must(near(lowest, figureOf(answer, 'lowestCharge'), 1), `lowest ${lowest}`);
-        must(near(chart.points.at(-1)!.percent, figureOf(answer, 'endCharge'), 1), 'it ends otherwise');
+        must(
+          near(present(chart.points.at(-1)).percent, figureOf(answer, 'endCharge'), 1),
+          'it ends otherwise',
+        );
         // The figure that stands in the mark stands in the first line.
         const told = /\d+ %|(day \d+|[A-Z]\w+day),? [\w ]+/.exec(chart.mark.says)?.[0] ?? '';
         must(first.includes(told), `the first line lacks “${told}”`);
@@ -75,7 +79,7 @@ export function disagreements(chart: Chart, answer: Answer): string[] {
       must(first.startsWith(chart.title), 'title and first line differ');
       break;
     case 'months': {
-      const { value, low, high } = chart.months[chart.month - 1]!;
+      const { value, low, high } = present(chart.months[chart.month - 1]);
       const told = answer.figures.dailyYield as { readonly low: number; readonly high: number } | undefined;
       must(near(value, figureOf(answer, 'dailyYield'), 1e-6), 'the month asked for has another value');
       must(
@@ -87,7 +91,10 @@ export function disagreements(chart: Chart, answer: Answer): string[] {
     case 'plan': {
       const lowest = Math.min(...chart.days.map(day => day.lowestPercent));
       must(near(lowest, figureOf(answer, 'lowestCharge'), 1), `lowest ${lowest}`);
-      must(near(chart.days.at(-1)!.endPercent, figureOf(answer, 'endCharge'), 1), 'it ends otherwise');
+      must(
+        near(present(chart.days.at(-1)).endPercent, figureOf(answer, 'endCharge'), 1),
+        'it ends otherwise',
+      );
       // Days that are alike stand in one line: "Days 3–5: out".
       for (const [i, { name }] of chart.days.entries())
         must(
@@ -107,8 +114,8 @@ export function disagreements(chart: Chart, answer: Answer): string[] {
       for (const caution of chart.cautions) must(drawn.includes(caution), `not drawn: ${caution}`);
       must(/not a plan/.test(drawn), 'it is taken for a plan');
       if (answer.intent === 'cable-size') {
-        must(near(leads[0]!.areaMm2, figureOf(answer, 'conductorArea'), 1e-6), 'another cable');
-        must(near(leads[0]!.fuseA!, figureOf(answer, 'fuseRating'), 1e-6), 'another fuse');
+        must(near(present(leads[0]).areaMm2, figureOf(answer, 'conductorArea'), 1e-6), 'another cable');
+        must(near(present(present(leads[0]).fuseA), figureOf(answer, 'fuseRating'), 1e-6), 'another fuse');
       }
     }
   }

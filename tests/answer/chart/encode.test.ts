@@ -2,6 +2,7 @@ import { inflateSync } from 'node:zlib';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { pngOf } from '#answer/chart/encode.ts';
+import { present } from '#basics/present.ts';
 
 /** CRC-32 as the PNG specification's annex D writes it, bit by bit. */
 function crcOf(bytes: Uint8Array): number {
@@ -36,9 +37,9 @@ test('a PNG holds the pixels that went in, row by row, and nothing else', async 
         const pixels = bytes.subarray(0, 4 * width * height);
         const chunks = chunksOf(await pngOf(pixels, width, height));
         expect([...chunks.keys()]).toEqual(['IHDR', 'IDAT', 'IEND']);
-        const head = chunks.get('IHDR')!;
+        const head = present(chunks.get('IHDR'));
         expect([head.readUInt32BE(0), head.readUInt32BE(4), head[8], head[9]]).toEqual([width, height, 8, 2]);
-        const rows = inflateSync(chunks.get('IDAT')!);
+        const rows = inflateSync(present(chunks.get('IDAT')));
         const seen = Array.from({ length: height }, (_, y) => [
           ...rows.subarray(y * (3 * width + 1), (y + 1) * (3 * width + 1)),
         ]);

@@ -8,6 +8,7 @@ import type {
   PlanChart,
   WiringChart,
 } from '#answer/chart/chart.ts';
+import { present } from '#basics/present.ts';
 
 /** Names of things and people in the scripts that people write, long ones, and ones that break things. */
 const names = [
@@ -63,7 +64,7 @@ const charge: fc.Arbitrary<ChargeChart> = fc
     isCut: fc.boolean(),
   })
   .map(({ title, note, hours: last, percents, ...of }) => {
-    const at = (n: number): number => percents[n % percents.length]!;
+    const at = (n: number): number => present(percents[n % percents.length]);
     const points = Array.from({ length: last + 1 }, (_, atH) => ({
       atH,
       percent: at(atH),
@@ -83,7 +84,9 @@ const charge: fc.Arbitrary<ChargeChart> = fc
       ...(of.isClock && {
         clock: {
           startHour: of.startHour,
-          dayNames: Array.from({ length: days }, (_, i) => (of.isWeek ? week[i % 7]! : `day ${i + 1}`)),
+          dayNames: Array.from({ length: days }, (_, i) =>
+            of.isWeek ? present(week[i % 7]) : `day ${i + 1}`,
+          ),
           nightFrom: 18.5,
           nightTo: 5.5,
         },
@@ -93,7 +96,7 @@ const charge: fc.Arbitrary<ChargeChart> = fc
       }),
       ...(of.before !== undefined && {
         before: {
-          points: [points[0]!, points[markH]!],
+          points: [present(points[0]), present(points[markH])],
           mark: { atH: markH, percent: of.before },
           says: 'lowest 20 %, a long way down from where it is now, and then some more',
         },

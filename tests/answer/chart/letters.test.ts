@@ -2,6 +2,7 @@ import { Resvg } from '@resvg/resvg-js';
 import { describe, expect, test } from 'vitest';
 import { drawnNames, fitted, fontFilesFor, printable, widthOf, wrapped } from '#answer/chart/letters.ts';
 import { png } from '#answer/chart/png.ts';
+import { present } from '#basics/present.ts';
 import { captionOf } from '#telegram/ui/caption.ts';
 
 /** How wide a line is drawn; undefined where nothing is. */
@@ -39,7 +40,9 @@ describe.each(lines)('%s', (_script, line) => {
 });
 
 test('semibold is wider than regular: both weights are there', () => {
-  expect(drawnPx('fridge and lights', 600)).toBeGreaterThan(drawnPx('fridge and lights', 400)! * 1.02);
+  expect(drawnPx('fridge and lights', 600)).toBeGreaterThan(
+    present(drawnPx('fridge and lights', 400)) * 1.02,
+  );
 });
 
 test('a picture loads the large fonts only where it has their letters', () => {

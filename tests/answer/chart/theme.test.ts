@@ -3,6 +3,7 @@ import { draw } from '#answer/chart/draw.ts';
 import { png } from '#answer/chart/png.ts';
 import { svgOf } from '#answer/chart/svg.ts';
 import { type Ink, inks, type Theme } from '#answer/chart/theme.ts';
+import { present } from '#basics/present.ts';
 
 const linear = (c: number): number => (c <= 0.04045 ? c / 12.92 : ((c + 0.055) / 1.055) ** 2.4);
 function luminance(hex: string): number {
@@ -53,7 +54,7 @@ test('the same drawing, on another ground', async () => {
   expect(bare(light)).toBe(bare(dark));
   expect(light).not.toBe(dark);
   const [lit, unlit] = await Promise.all(themes.map(theme => png(chart, theme)));
-  expect(lit!.equals(unlit!)).toBe(false);
+  expect(present(lit).equals(present(unlit))).toBe(false);
   // Width stands at byte 16 of every PNG.
-  expect(lit!.readUInt32BE(16)).toBe(1000);
+  expect(present(lit).readUInt32BE(16)).toBe(1000);
 });

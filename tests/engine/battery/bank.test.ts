@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { bankOf, nominalVoltage } from '#engine/battery/bank.ts';
 import type { Battery } from '#rig/rig.ts';
 
@@ -117,14 +118,14 @@ describe('batteries joined', () => {
       [80, 24],
     ],
   ])('%s', ([, batteries, how, system, [ah, v]]) => {
-    const bank = bankOf(batteries, how, system)!;
+    const bank = present(bankOf(batteries, how, system));
     expect(bank.capacityAh).toBeCloseTo(ah, 9);
     expect(bank.voltageV).toBeCloseTo(v, 9);
   });
 
   test('energy is the same in series and in parallel', () => {
     const two = many(2, { capacityAh: 105, chemistry: 'gel' });
-    const [a, b] = [bankOf(two, 'parallel')!, bankOf(two, 'series')!];
+    const [a, b] = [present(bankOf(two, 'parallel')), present(bankOf(two, 'series'))];
     expect(a.capacityAh * a.voltageV).toBeCloseTo(b.capacityAh * b.voltageV, 9);
   });
 
@@ -147,7 +148,7 @@ describe('batteries joined', () => {
 
   test('unlike type or size is noticed, alike is not', () => {
     const mixed = (a: Partial<Battery>, b: Partial<Battery>) =>
-      bankOf([...many(1, { capacityAh: 100, ...a }), ...many(1, { capacityAh: 100, ...b })])!.isMixed;
+      present(bankOf([...many(1, { capacityAh: 100, ...a }), ...many(1, { capacityAh: 100, ...b })])).isMixed;
     expect(mixed({ chemistry: 'agm' }, { chemistry: 'lfp' })).toBe(true);
     expect(mixed({}, { capacityAh: 80 })).toBe(true);
     expect(mixed({}, {})).toBe(false);
@@ -155,8 +156,8 @@ describe('batteries joined', () => {
 
   test('the starter battery is left out of the house bank, and alone it counts', () => {
     const starter = many(1, { capacityAh: 70, role: 'starter' });
-    expect(bankOf([...many(1, { capacityAh: 100 }), ...starter])!.capacityAh).toBe(100);
-    expect(bankOf(starter)!.capacityAh).toBe(70);
+    expect(present(bankOf([...many(1, { capacityAh: 100 }), ...starter])).capacityAh).toBe(100);
+    expect(present(bankOf(starter)).capacityAh).toBe(70);
   });
 });
 

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { bankOf, nominalVoltage } from '#engine/battery/bank.ts';
 import { nextUsualSize } from '#engine/battery/required.ts';
 import { blocksOf, chargeAtRest, isOnCharge, restVoltsAt } from '#engine/battery/rest.ts';
@@ -13,8 +14,8 @@ describe('resting volts at the rows of the table', () => {
       expect(chargeAtRest(likelyV, kind).value).toBeCloseTo(percent, 9);
       expect(restVoltsAt(percent, kind)).toBeCloseTo(likelyV, 9);
     }
-    expect(restVoltsAt(-5, kind)).toBe(restVolts[kind][0]![2]);
-    expect(restVoltsAt(120, kind)).toBe(restVolts[kind].at(-1)![2]);
+    expect(restVoltsAt(-5, kind)).toBe(present(restVolts[kind][0])[2]);
+    expect(restVoltsAt(120, kind)).toBe(present(restVolts[kind].at(-1))[2]);
   });
 
   test('blocks by the reading: 6, 12, 24, 36 and 48 V', () => {
@@ -42,7 +43,7 @@ describe('resting volts at the rows of the table', () => {
 });
 
 describe('usable', () => {
-  const bank = bankOf([{ count: 1, capacityAh: 100, chemistry: 'agm' }])!;
+  const bank = present(bankOf([{ count: 1, capacityAh: 100, chemistry: 'agm' }]));
   const values = { depthOfDischarge: 0.5, peukertExponent: 1.1, age: 1 };
 
   test('IEEE 485 at its rows and beyond its ends', () => {
@@ -69,7 +70,9 @@ describe('usable', () => {
     expect(told).toMatchObject({ value: 0.7, low: 0.7, high: 0.7, why: 'as you said' });
     const [usual] = bankAssumptions(bank);
     expect(usual).toMatchObject({ value: 0.5, low: 0.47, high: 0.58, why: 'AGM, common practice' });
-    expect(bankAssumptions({ ...bank, isChemistryAssumed: true })[0]!.why).toMatch(/as you didn't say/);
+    expect(present(bankAssumptions({ ...bank, isChemistryAssumed: true })[0]).why).toMatch(
+      /as you didn't say/,
+    );
     expect(bankAssumptions(bank)[2]).toMatchObject({ name: 'age', value: 1, low: 0.9, high: 1 });
   });
 });
@@ -106,29 +109,31 @@ describe('banks', () => {
       capacityAh: expect.closeTo((20 * 3.7) / 12.8, 9),
       chemistry: 'lfp',
     });
-    expect(of([{ energyWh: 74, voltageV: 3.7 }])!.capacityAh).toBeCloseTo(74 / 12.8, 9);
+    expect(present(of([{ energyWh: 74, voltageV: 3.7 }])).capacityAh).toBeCloseTo(74 / 12.8, 9);
     // 3.2 V is a lithium cell, 3.4 V and 3.9 V are none of a power bank.
-    expect(of([{ capacityAh: 20, voltageV: 3.4 }])!.capacityAh).toBe(20);
-    expect(of([{ capacityAh: 20, voltageV: 3.9 }])!.capacityAh).toBe(20);
+    expect(present(of([{ capacityAh: 20, voltageV: 3.4 }])).capacityAh).toBe(20);
+    expect(present(of([{ capacityAh: 20, voltageV: 3.9 }])).capacityAh).toBe(20);
   });
 
   test('the chemistry of one is taken for the other', () => {
-    const mixed = of([{ capacityAh: 100, chemistry: 'lfp' }, { capacityAh: 100 }])!;
+    const mixed = present(of([{ capacityAh: 100, chemistry: 'lfp' }, { capacityAh: 100 }]));
     expect(mixed).toMatchObject({ capacityAh: 200, chemistry: 'lfp', isMixed: false });
-    expect(of([{ capacityAh: 100 }, { energyWh: 1280 }])!.chemistry).toBe('lfp');
+    expect(present(of([{ capacityAh: 100 }, { energyWh: 1280 }])).chemistry).toBe('lfp');
     expect(of([{ capacityAh: 100 }])).toMatchObject({ chemistry: 'agm', isChemistryAssumed: true });
   });
 
   test('unlike in kind, size or volts', () => {
     expect(
-      of([
-        { capacityAh: 100, chemistry: 'agm' },
-        { capacityAh: 100, chemistry: 'gel' },
-      ])!.isMixed,
+      present(
+        of([
+          { capacityAh: 100, chemistry: 'agm' },
+          { capacityAh: 100, chemistry: 'gel' },
+        ]),
+      ).isMixed,
     ).toBe(true);
-    expect(of([{ capacityAh: 100 }, { capacityAh: 90 }])!.isMixed).toBe(true);
-    expect(of([{ capacityAh: 100 }, { capacityAh: 100, voltageV: 24 }])!.isMixed).toBe(true);
-    expect(of([{ capacityAh: 100 }, { capacityAh: 100 }])!.isMixed).toBe(false);
+    expect(present(of([{ capacityAh: 100 }, { capacityAh: 90 }])).isMixed).toBe(true);
+    expect(present(of([{ capacityAh: 100 }, { capacityAh: 100, voltageV: 24 }])).isMixed).toBe(true);
+    expect(present(of([{ capacityAh: 100 }, { capacityAh: 100 }])).isMixed).toBe(false);
   });
 
   test('in series volts add, also of unlike ones; in strings the smallest counts', () => {
@@ -154,9 +159,9 @@ describe('banks', () => {
 
   test('the level of whichever has one', () => {
     expect(
-      of([{ capacityAh: 100 }, { capacityAh: 100, stateOfChargePercent: 40 }])!.stateOfChargePercent,
+      present(of([{ capacityAh: 100 }, { capacityAh: 100, stateOfChargePercent: 40 }])).stateOfChargePercent,
     ).toBe(40);
-    expect(of([{ capacityAh: 100 }])!.stateOfChargePercent).toBeUndefined();
+    expect(present(of([{ capacityAh: 100 }])).stateOfChargePercent).toBeUndefined();
   });
 
   test('sizes from the shop: just enough is enough', () => {

@@ -1,12 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { bankOf } from '#engine/battery/bank.ts';
 import { cyclesAt, lifeAtTemperature, lifeEnergyWh } from '#engine/battery/life.ts';
 import { bankResistanceOhm, chargeRateC, limitsOf, loadedVoltageV } from '#engine/battery/limits.ts';
 import type { Chemistry } from '#rig/rig.ts';
 
 const bank = (capacityAh: number, chemistry: Chemistry, count = 1) =>
-  bankOf([{ count, capacityAh, chemistry }])!;
+  present(bankOf([{ count, capacityAh, chemistry }]));
 
 describe('what a bank stands', () => {
   test('100 Ah of lithium gives 100 A, takes 50 A, and none below freezing', () => {
@@ -55,8 +56,8 @@ describe('volts under load', () => {
   test('two in series have twice the resistance of one, in parallel half', () => {
     const two = [{ count: 2, capacityAh: 100, chemistry: 'agm' as const }];
     const one = bankResistanceOhm(bank(100, 'agm'));
-    expect(bankResistanceOhm(bankOf(two, 'series')!)).toBeCloseTo(2 * one, 12);
-    expect(bankResistanceOhm(bankOf(two, 'parallel')!)).toBeCloseTo(one / 2, 12);
+    expect(bankResistanceOhm(present(bankOf(two, 'series')))).toBeCloseTo(2 * one, 12);
+    expect(bankResistanceOhm(present(bankOf(two, 'parallel')))).toBeCloseTo(one / 2, 12);
   });
 
   test('a bigger battery sags less', () => {

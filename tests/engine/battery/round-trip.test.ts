@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { bankOf } from '#engine/battery/bank.ts';
 import { offeredCurrentA, restVoltsOf, voltsOnCharge } from '#engine/battery/charge-volts.ts';
 import { chargingOf, storageAssumptions } from '#engine/battery/charging.ts';
@@ -15,7 +16,7 @@ import { quiet } from '../trip/ideal.ts';
 
 const kinds = ['agm', 'gel', 'flooded', 'lfp'] as const;
 const bank = (chemistry: Chemistry, capacityAh = 100, ageYears?: number, stateOfChargePercent?: number) =>
-  bankOf([{ count: 1, capacityAh, chemistry, ageYears, stateOfChargePercent }])!;
+  present(bankOf([{ count: 1, capacityAh, chemistry, ageYears, stateOfChargePercent }]));
 const seeded = { seed: 13, numRuns: 10_000 } as const;
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const kind = fc.constantFrom(...kinds);
@@ -55,7 +56,7 @@ describe('what comes back', () => {
   test('nobody said that it is lead: what it keeps at the end reaches up to lithium', () => {
     const [, top] = storageAssumptions('agm', true);
     expect(top).toMatchObject({ name: 'topEfficiency', high: 0.97 });
-    expect(storageAssumptions('agm')[1]!.high).toBeLessThan(0.8);
+    expect(present(storageAssumptions('agm')[1]).high).toBeLessThan(0.8);
     expect(storageAssumptions('lfp').map(a => a.name)).toEqual(['chargeEfficiency']);
   });
 
@@ -95,7 +96,7 @@ describe('volts on charge', () => {
   });
 
   test('two in series: twice the volts', () => {
-    const two = bankOf([{ count: 2, capacityAh: 100, chemistry: 'agm' }], 'series')!;
+    const two = present(bankOf([{ count: 2, capacityAh: 100, chemistry: 'agm' }], 'series'));
     const [one, both] = [chargingOf(bank('agm')), chargingOf(two)];
     expect(voltsOnCharge(both, 40, 15)).toBeCloseTo(2 * voltsOnCharge(one, 40, 15), 9);
   });

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { bankOf } from '#engine/battery/bank.ts';
 import { limitsOf } from '#engine/battery/limits.ts';
 import { bankAssumptions, knownAge } from '#engine/battery/usable.ts';
@@ -6,13 +7,15 @@ import { fitsBank } from '#engine/inverter/check.ts';
 import { startingW } from '#engine/inverter/watts.ts';
 import { dailyUseAh } from '#engine/loads/model.ts';
 
-const lfp = (rest: object) => bankOf([{ count: 1, capacityAh: 100, chemistry: 'lfp', ...rest }])!;
+const lfp = (rest: object) => present(bankOf([{ count: 1, capacityAh: 100, chemistry: 'lfp', ...rest }]));
 
 describe('a limit told', () => {
   test('is the limit, and adds up in parallel', () => {
     expect(limitsOf(lfp({ maxCurrentA: 50 })).dischargeA).toBe(50);
     expect(limitsOf(lfp({ maxCurrentA: 50, count: 2 })).dischargeA).toBe(100);
-    const series = bankOf([{ count: 2, capacityAh: 100, chemistry: 'lfp', maxCurrentA: 50 }], 'series')!;
+    const series = present(
+      bankOf([{ count: 2, capacityAh: 100, chemistry: 'lfp', maxCurrentA: 50 }], 'series'),
+    );
     expect(limitsOf(series).dischargeA).toBe(50);
   });
 
@@ -28,7 +31,8 @@ describe('a limit told', () => {
 });
 
 describe('an age told', () => {
-  const ageOf = (rest: object) => bankAssumptions(bankOf([{ count: 1, capacityAh: 100, ...rest }])!).at(-1)!;
+  const ageOf = (rest: object) =>
+    present(bankAssumptions(present(bankOf([{ count: 1, capacityAh: 100, ...rest }]))).at(-1));
 
   test('takes off what is commonly lost a year', () => {
     expect(ageOf({ ageYears: 5, chemistry: 'agm' })).toMatchObject({ value: 0.8, low: 0.6, high: 0.95 });

@@ -1,12 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { type Bank, bankOf } from '#engine/battery/bank.ts';
 import { nextUsualSize, requiredCapacityAh } from '#engine/battery/required.ts';
 import { bankAssumptions, temperatureFactor, usableCapacityAh } from '#engine/battery/usable.ts';
 import type { Chemistry } from '#rig/rig.ts';
 
 const bank = (capacityAh: number, chemistry: Chemistry): Bank =>
-  bankOf([{ count: 1, capacityAh, chemistry }])!;
+  present(bankOf([{ count: 1, capacityAh, chemistry }]));
 const likely = (of: Bank) => Object.fromEntries(bankAssumptions(of).map(a => [a.name, a.value]));
 const usable = (of: Bank, currentA: number, temperatureC?: number) =>
   usableCapacityAh({ bank: of, currentA, temperatureC }, likely(of));
@@ -28,7 +29,7 @@ describe('usable capacity', () => {
   });
 
   test('a depth that the person names is taken as said, both ends', () => {
-    const depth = bankAssumptions(bank(100, 'lfp'), 100).find(a => a.name === 'depthOfDischarge')!;
+    const depth = present(bankAssumptions(bank(100, 'lfp'), 100).find(a => a.name === 'depthOfDischarge'));
     expect(depth).toMatchObject({ value: 1, low: 1, high: 1, why: 'as you said' });
   });
 

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { type Bank, bankOf } from '#engine/battery/bank.ts';
 import { fuseSource, fuseTypeFor, shortCircuitA, sourceOf } from '#engine/cable/breaking.ts';
 import { fuseRatingsA } from '#engine/cable/fuse.ts';
@@ -8,7 +9,7 @@ import type { Battery, Chemistry } from '#rig/rig.ts';
 
 const seeded = { seed: 17, numRuns: 10_000 } as const;
 const bank = (chemistry: Chemistry, capacityAh: number, voltageV = 12, count = 1): Bank =>
-  bankOf([{ count, capacityAh, chemistry, voltageV }])!;
+  present(bankOf([{ count, capacityAh, chemistry, voltageV }]));
 const on = (ratingA: number, about: Bank | undefined, voltageV = 12) =>
   fuseTypeFor(ratingA, fuseSource(voltageV, about));
 
@@ -79,7 +80,7 @@ describe('which kind', () => {
           const first = behind ?? fuse;
           expect(fuse.mostV).toBeGreaterThanOrEqual(source.fullV);
           expect(first.mostV).toBeGreaterThanOrEqual(source.fullV);
-          expect(first.breaksA >= source.shortA!).toBe(!isTooStrong);
+          expect(first.breaksA >= present(source.shortA)).toBe(!isTooStrong);
           expect(fuse.fromA <= ratingA && ratingA <= fuse.toA).toBe(true);
           expect(batteryFuses).toContain(first);
         },

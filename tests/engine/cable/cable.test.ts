@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { choosePair, dropOn, type Pair } from '#engine/cable/choose.ts';
 import {
   ampacityA,
@@ -26,7 +27,7 @@ const circuit = (currentA: number, lengthM: number, voltageV = 12) => ({
 const choose = (currentA: number, lengthM: number, limit = 3, as: 'metric' | 'gauge' = 'metric'): Pair =>
   choosePair(circuit(currentA, lengthM), as, values(limit, as));
 
-const wire = (areaMm2: number) => conductorOf({ areaMm2 })!;
+const wire = (areaMm2: number) => present(conductorOf({ areaMm2 }));
 const amps = fc.double({ min: 0.5, max: 150, noNaN: true });
 const metres = fc.double({ min: 0.3, max: 12, noNaN: true });
 const areas = fc.constantFrom(...conductorsSold('metric').map(c => c.areaMm2));
@@ -39,7 +40,7 @@ describe('the drop', () => {
   });
 
   test('24 V halves the share and asks for less', () => {
-    const six = conductorOf({ areaMm2: 6 })!;
+    const six = present(conductorOf({ areaMm2: 6 }));
     const at = (V: number) => dropOn(six, circuit(10, 5, V), values()).percent;
     expect(at(24)).toBeCloseTo(at(12) / 2, 9);
     const big = choosePair(circuit(25, 5, 24), 'metric', values());
@@ -62,7 +63,7 @@ describe('the drop', () => {
     fc.assert(
       fc.property(amps, metres, areas, areas, fc.double({ min: 1, max: 3, noNaN: true }), (I, L, a, b, k) => {
         const on = (areaMm2: number, lengthM: number) =>
-          dropOn(conductorOf({ areaMm2 })!, circuit(I, lengthM), values()).dropV;
+          dropOn(present(conductorOf({ areaMm2 })), circuit(I, lengthM), values()).dropV;
         expect(on(a, L * k)).toBeGreaterThanOrEqual(on(a, L));
         expect(on(Math.max(a, b), L)).toBeLessThanOrEqual(on(Math.min(a, b), L));
       }),
@@ -90,7 +91,7 @@ describe('sizes', () => {
   test('what is told: auto cable before mm² before gauge', () => {
     expect(conductorOf({ autoCableMm: 6, areaMm2: 6 })).toMatchObject({ as: 'auto', size: 6 });
     expect(conductorOf({ areaMm2: 6, awg: 10 })).toMatchObject({ as: 'metric', areaMm2: 6 });
-    expect(conductorOf({ awg: -1 })!.areaMm2).toBeCloseTo(67.43, 2);
+    expect(present(conductorOf({ awg: -1 })).areaMm2).toBeCloseTo(67.43, 2);
     expect(conductorOf({ lengthM: 3 })).toBeUndefined();
     expect(conductorOf(undefined)).toBeUndefined();
   });

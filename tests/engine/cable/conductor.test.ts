@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { choosePair } from '#engine/cable/choose.ts';
 import {
   ampacityA,
@@ -12,9 +13,9 @@ import { fuseFor, largestFuseOn, protect } from '#engine/cable/fuse.ts';
 import { areaOfGauge } from '#quantity/gauge.ts';
 import { Trace } from '#rule/trace.ts';
 
-const wire = (areaMm2: number) => conductorOf({ areaMm2 })!;
+const wire = (areaMm2: number) => present(conductorOf({ areaMm2 }));
 const strands = (conductor: ReturnType<typeof conductorOf>) =>
-  conductorAssumptions(conductor).find(a => a.name === 'strandFactor')!;
+  present(conductorAssumptions(conductor).find(a => a.name === 'strandFactor'));
 
 describe('how strands are taken', () => {
   test('a standard size is as its table says, down to what vehicle cable may have', () => {
@@ -33,19 +34,19 @@ describe('how strands are taken', () => {
 
   test('resistance: from the table, or from the copper', () => {
     const values = { conductorC: 20, strandFactor: 1.1 };
-    expect(resistancePerM(conductorOf({ areaMm2: 6 })!, values)).toBeCloseTo(0.00363, 9);
-    expect(resistancePerM(conductorOf({ areaMm2: 7 })!, values)).toBeCloseTo(1.1 / 58 / 7, 9);
+    expect(resistancePerM(present(conductorOf({ areaMm2: 6 })), values)).toBeCloseTo(0.00363, 9);
+    expect(resistancePerM(present(conductorOf({ areaMm2: 7 })), values)).toBeCloseTo(1.1 / 58 / 7, 9);
     // A gauge that happens to have the copper of a metric size is still not that cable.
     expect(resistancePerM({ areaMm2: 6, as: 'gauge', size: 9 }, values)).toBeCloseTo(1.1 / 58 / 6, 9);
     // 40 K warmer: 0.393 % a kelvin.
-    const warm = resistancePerM(conductorOf({ areaMm2: 6 })!, { ...values, conductorC: 60 });
+    const warm = resistancePerM(present(conductorOf({ areaMm2: 6 })), { ...values, conductorC: 60 });
     expect(warm).toBeCloseTo(0.00363 * (1 + 40 * 0.00393), 9);
   });
 
   test('the working names the table where it was read, and the copper where it was reckoned', () => {
     const steps = (cable: object) => {
       const trace = new Trace();
-      resistancePerM(conductorOf(cable)!, { conductorC: 20, strandFactor: 1 }, trace);
+      resistancePerM(present(conductorOf(cable)), { conductorC: 20, strandFactor: 1 }, trace);
       return trace.steps.map(s => (s.kind === 'lookup' ? s : s.rule.name));
     };
     expect(steps({ areaMm2: 6 })).toEqual([
@@ -131,7 +132,7 @@ describe('edges of a fuse', () => {
     expect(fuseFor(48)).toEqual({ ratingA: 60, series: 'small bolt-down', colour: undefined });
     expect(fuseFor(500).series).toBe('bolt-down');
     const area = areaOfGauge(14) * (1 + 1e-9);
-    expect(largestFuseOn(wire(area))!.ratingA).toBe(20);
+    expect(present(largestFuseOn(wire(area))).ratingA).toBe(20);
     expect(protect(16, wire(area))).toMatchObject({ fits: true, fuse: { ratingA: 20 } });
   });
 

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { choosePair, dropOn, type Run } from '#engine/cable/choose.ts';
 import {
   type Conductor,
@@ -17,7 +18,7 @@ const seeded = { seed: 13, numRuns: 10_000 } as const;
 const cold = (as: 'metric' | 'gauge' = 'metric') =>
   Object.fromEntries(conductorAssumptions(conductorsSold(as)[0]).map(a => [a.name, a.value]));
 const lies = (cableAirC: number, wires = 1) => ({ cableAirC, bundleShare: bundleShareOf(wires) });
-const square = (areaMm2: number): Conductor => conductorOf({ areaMm2 })!;
+const square = (areaMm2: number): Conductor => present(conductorOf({ areaMm2 }));
 
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const amps = number(0.3, 260);
@@ -27,8 +28,8 @@ const wires = fc.integer({ min: 1, max: 40 });
 /** Cable of every kind: by its square, by gauge, and of the auto shop. */
 const cables = fc.oneof(
   number(0.3, 240).map(square),
-  fc.constantFrom(18, 16, 14, 12, 10, 8, 6, 4, 2, 1, 0, -1, -2, -3).map(awg => conductorOf({ awg })!),
-  number(2, 8).map(autoCableMm => conductorOf({ autoCableMm })!),
+  fc.constantFrom(18, 16, 14, 12, 10, 8, 6, 4, 2, 1, 0, -1, -2, -3).map(awg => present(conductorOf({ awg }))),
+  number(2, 8).map(autoCableMm => present(conductorOf({ autoCableMm }))),
 );
 const runs: fc.Arbitrary<Run> = fc.record({
   lengthM: metres,
@@ -75,7 +76,7 @@ describe('properties', () => {
         const { fuse, fits, wanted } = protect(continuousA, cable, values);
         const most = carriesA(cable, values);
         // Below the smallest fuse there is none to be had.
-        if (most >= fuseRatingsA[0]!) expect(fuse.ratingA).toBeLessThanOrEqual(most);
+        if (most >= present(fuseRatingsA[0])) expect(fuse.ratingA).toBeLessThanOrEqual(most);
         if (fits) {
           expect(fuse).toEqual(wanted);
           expect(fuse.ratingA).toBeGreaterThanOrEqual(continuousA * 1.2499);
@@ -124,7 +125,7 @@ describe('properties', () => {
   test('auto cable carries no more than copper of its strands; a larger size no less, but for the seam between two sizes', () => {
     fc.assert(
       fc.property(number(2, 9), number(0, 3), (mm, more) => {
-        const auto = (size: number) => conductorOf({ autoCableMm: size })!;
+        const auto = (size: number) => present(conductorOf({ autoCableMm: size }));
         expect(carriesA(auto(mm))).toBeLessThanOrEqual(carriesA(square(auto(mm).areaMm2)));
         expect(carriesA(auto(mm + more))).toBeGreaterThanOrEqual(carriesA(auto(mm)) * 0.85);
       }),
@@ -147,7 +148,7 @@ describe('by hand', () => {
   ])('%i wires in a bundle keep %d', ([n, share]) => expect(bundleShareOf(n)).toBe(share));
 
   test('75 °C insulation in air of 50 °C: √(25 ÷ 45) of it; cool air gives nothing more; at 75 °C nothing is left', () => {
-    const ten = conductorOf({ awg: 10 })!;
+    const ten = present(conductorOf({ awg: 10 }));
     expect(carriesA(ten)).toBeCloseTo(40, 6);
     expect(carriesA(ten, { cableAirC: 50 })).toBeCloseTo(40 * Math.sqrt(25 / 45), 6);
     expect(carriesA(ten, { cableAirC: 50, bundleShare: 0.7 })).toBeCloseTo(28 * Math.sqrt(25 / 45), 6);
@@ -162,11 +163,11 @@ describe('by hand', () => {
     [3, 10],
     [4, 15],
   ])('%i mm auto cable carries the %i A that it is sold for', ([autoCableMm, sold]) => {
-    expect(carriesA(conductorOf({ autoCableMm })!)).toBeCloseTo(sold, 9);
+    expect(carriesA(present(conductorOf({ autoCableMm })))).toBeCloseTo(sold, 9);
   });
 
   test('6 mm auto cable, sold for 48 A, carries what its 4.6 mm² of copper do', () => {
-    const six = conductorOf({ autoCableMm: 6 })!;
+    const six = present(conductorOf({ autoCableMm: 6 }));
     expect(carriesA(six)).toBe(carriesA(square(six.areaMm2)));
     expect(carriesA(six)).toBeLessThan(40);
   });

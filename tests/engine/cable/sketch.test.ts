@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { draw } from '#answer/chart/draw.ts';
+import { present } from '#basics/present.ts';
 import { dropOn } from '#engine/cable/choose.ts';
 import { conductorAssumptions } from '#engine/cable/conductor.ts';
 import { type Sketch, sketchOf } from '#engine/cable/sketch.ts';
@@ -76,13 +77,13 @@ describe('any rig', () => {
         const values = Object.fromEntries(conductorAssumptions(undefined).map(a => [a.name, a.value]));
         for (const { side, leads } of sketch?.branches ?? []) {
           if (side === 'out') continue;
-          const last = leads.at(-1)!;
+          const last = present(leads.at(-1));
           if (last.isTooMuch) continue;
           const about = {
             lengthM: last.lengthM,
             currentA: last.currentA,
             continuousA: last.currentA,
-            voltageV: sketch!.voltageV,
+            voltageV: present(sketch).voltageV,
           };
           expect(dropOn(metric(last.areaMm2), about, values).percent).toBeLessThanOrEqual(
             dropLimits.critical.value * 1.0001,
@@ -96,7 +97,9 @@ describe('any rig', () => {
       fc.property(rigs, facts => {
         const sketch = sketchOf(facts);
         for (const { leads } of sketch?.branches ?? [])
-          expect(sketch!.main.currentA).toBeGreaterThanOrEqual(leads.at(-1)!.currentA * (1 - 1e-9));
+          expect(present(sketch).main.currentA).toBeGreaterThanOrEqual(
+            present(leads.at(-1)).currentA * (1 - 1e-9),
+          );
       }),
     );
   });
@@ -105,7 +108,7 @@ describe('any rig', () => {
 test('whatever is offered as a picture can be drawn, and read on a phone', () => {
   fc.assert(
     fc.property(rigs, fc.boolean(), (facts, isEmpty) => {
-      const batteries = facts.batteries!.map(one => (isEmpty ? { ...one, capacityAh: 0 } : one));
+      const batteries = present(facts.batteries).map(one => (isEmpty ? { ...one, capacityAh: 0 } : one));
       const chart = wiringChart({ ...facts, batteries })?.();
       expect(isEmpty && chart !== undefined).toBe(false);
       if (chart) expect(illegible(draw(chart))).toEqual([]);
@@ -117,7 +120,7 @@ describe('a rig', () => {
   const bank = { batteries: [{ count: 1, capacityAh: 200, chemistry: 'lfp' as const }] };
   test('is drawn whole: the largest five loads, the others named', () => {
     const loads = [1, 2, 3, 4, 5, 6, 7].map(amps => dc(`gadget ${amps}`, amps));
-    const sketch = sketchOf({ ...bank, loads })!;
+    const sketch = present(sketchOf({ ...bank, loads }));
     expect(sketch.branches.map(branch => branch.load?.name)).toEqual(
       [7, 6, 5, 4, 3].map(amps => `gadget ${amps}`),
     );
@@ -127,21 +130,23 @@ describe('a rig', () => {
   });
   test('a fridge told by its average is fused for what it draws while it runs', () => {
     const average = { ...dc('fridge', 1.2), isAverage: true };
-    const [branch] = sketchOf({ ...bank, loads: [average] })!.branches;
+    const [branch] = present(sketchOf({ ...bank, loads: [average] })).branches;
     // 45 W on 12 V: 3.75 A.
-    expect(branch!.leads[0]!.currentA).toBeGreaterThan(3);
+    expect(present(branch).leads[0].currentA).toBeGreaterThan(3);
   });
   test('a DC-DC charger takes in more than it gives', () => {
-    const [branch] = sketchOf({ ...bank, chargers: [{ kind: 'dcdc', currentA: 25 }] })!.branches;
-    const [starter, house] = branch!.leads as [SketchLead, SketchLead];
+    const [branch] = present(sketchOf({ ...bank, chargers: [{ kind: 'dcdc', currentA: 25 }] })).branches;
+    const [starter, house] = present(branch).leads as [SketchLead, SketchLead];
     expect(starter.currentA).toBeGreaterThan(house.currentA);
     expect(house.currentA).toBe(25);
   });
   test('panels in series halve the current of their lead, and not that behind the controller', () => {
     const solar = [{ count: 2, powerW: 200, openCircuitV: 24 }];
-    const [one, two] = [1, 2].map(inSeries => sketchOf({ ...bank, solar }, { inSeries })!.branches[0]!.leads);
-    expect(two![0]!.currentA).toBeCloseTo(one![0]!.currentA / 2, 6);
-    expect(two![1]!.currentA).toBe(one![1]!.currentA);
+    const [one, two] = [1, 2].map(
+      inSeries => present(present(sketchOf({ ...bank, solar }, { inSeries })).branches[0]).leads,
+    );
+    expect(present(present(two)[0]).currentA).toBeCloseTo(present(present(one)[0]).currentA / 2, 6);
+    expect(present(present(two)[1]).currentA).toBe(present(present(one)[1]).currentA);
   });
   test('nothing is drawn without a battery, or with nothing on it', () => {
     expect(sketchOf({ loads: [dc('fridge', 4)] })).toBeUndefined();

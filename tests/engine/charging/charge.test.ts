@@ -1,18 +1,19 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
+import type { Assumption } from '#engine/assumption.ts';
 import { bankOf } from '#engine/battery/bank.ts';
 import { chargeRow } from '#engine/battery/charge-table.ts';
 import { absorptionVoltage } from '#engine/battery/charging.ts';
 import { meanChargeV } from '#engine/battery/round-trip.ts';
 import { type Charge, chargeAssumptions, chargeOf, dcdcInputA } from '#engine/charging/charge.ts';
 import { type Source, sourceAssumptions, sourceCurrentA } from '#engine/charging/source.ts';
-import type { Assumption } from '#quantity/range.ts';
 import type { Chemistry } from '#rig/rig.ts';
 
 const likely = (list: readonly Assumption[]) => Object.fromEntries(list.map(a => [a.name, a.value]));
 
 function charging(chemistry: Chemistry, capacityAh: number, percent: number, changes: Partial<Charge> = {}) {
-  const bank = bankOf([{ count: 1, capacityAh, chemistry, stateOfChargePercent: percent }])!;
+  const bank = present(bankOf([{ count: 1, capacityAh, chemistry, stateOfChargePercent: percent }]));
   const charge: Charge = { bank, isSizeAssumed: false, isIsolator: false, ...changes };
   return { charge, values: likely(chargeAssumptions(charge)) };
 }
@@ -80,7 +81,7 @@ describe('charging, common practice', () => {
 
   test('nothing told of the level: lead from 50 %, lithium from 20 %', () => {
     const start = (chemistry: Chemistry) => {
-      const bank = bankOf([{ count: 1, capacityAh: 100, chemistry }])!;
+      const bank = present(bankOf([{ count: 1, capacityAh: 100, chemistry }]));
       return chargeAssumptions({ bank, isSizeAssumed: false, isIsolator: false }).find(
         a => a.name === 'stateOfCharge',
       )?.value;
@@ -159,7 +160,7 @@ describe('volts and amps round the charger', () => {
   });
 
   test('cold lead-acid wants more volts, lithium the same', () => {
-    const bank = (chemistry: Chemistry) => bankOf([{ count: 1, capacityAh: 100, chemistry }])!;
+    const bank = (chemistry: Chemistry) => present(bankOf([{ count: 1, capacityAh: 100, chemistry }]));
     expect(absorptionVoltage(bank('agm'), 5)).toBeCloseTo(14.4 + 0.36, 9);
     expect(absorptionVoltage(bank('lfp'), 5)).toBe(14.4);
     expect(absorptionVoltage(bank('agm'))).toBeCloseTo(14.4, 9);

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { bankOf } from '#engine/battery/bank.ts';
 import { chargeRow, flatPercent } from '#engine/battery/charge-table.ts';
 import { absorptionVoltage } from '#engine/battery/charging.ts';
@@ -17,7 +18,7 @@ const ruleNames = (trace: Trace) => trace.steps.map(s => (s.kind === 'rule' ? s.
 
 describe('what a charge takes for granted', () => {
   const bank = (chemistry?: Chemistry, stateOfChargePercent?: number) =>
-    bankOf([{ count: 1, capacityAh: 100, chemistry, stateOfChargePercent }])!;
+    present(bankOf([{ count: 1, capacityAh: 100, chemistry, stateOfChargePercent }]));
   const of = (changes: Partial<Charge>) =>
     chargeAssumptions({ bank: bank('agm', 50), isSizeAssumed: false, isIsolator: false, ...changes });
   const one = (changes: Partial<Charge>, name: string) => of(changes).find(a => a.name === name);
@@ -31,7 +32,7 @@ describe('what a charge takes for granted', () => {
     const lithium = { value: 0.99, why: 'lithium' };
     expect(one({ bank: bank('lfp', 20), targetPercent: 80 }, 'chargeEfficiency')).toMatchObject(lithium);
     expect(one({ bank: bank('lfp', 20) }, 'chargeEfficiency')).toMatchObject(lithium);
-    expect(one({ bank: bank() }, 'chargeEfficiency')!.why).toMatch(/^AGM, as you didn't say/);
+    expect(present(one({ bank: bank() }, 'chargeEfficiency')).why).toMatch(/^AGM, as you didn't say/);
   });
 
   test('an age told counts: less to fill, and more slowly; a temperature taken is never frost for lithium', () => {
@@ -56,7 +57,7 @@ describe('what a charge takes for granted', () => {
       low: expect.closeTo(1.35, 9),
       high: expect.closeTo(2.7, 9),
     });
-    expect(one({ isIsolator: true }, 'timeConstant')!.why).toMatch(/alternator/);
+    expect(present(one({ isIsolator: true }, 'timeConstant')).why).toMatch(/alternator/);
   });
 
   test('a level only where neither it nor the missing charge is told; a size only where it is a guess', () => {
@@ -136,7 +137,8 @@ describe('what a charge takes for granted', () => {
   });
 
   test('absorption of two in series is twice as high', () => {
-    const two = (chemistry: Chemistry) => bankOf([{ count: 2, capacityAh: 100, chemistry }], 'series')!;
+    const two = (chemistry: Chemistry) =>
+      present(bankOf([{ count: 2, capacityAh: 100, chemistry }], 'series'));
     expect(absorptionVoltage(two('gel'))).toBeCloseTo(28.4, 9);
     expect(absorptionVoltage(two('lfp'))).toBeCloseTo(28.8, 9);
     expect(absorptionVoltage(bank('lead-acid'))).toBe(absorptionVoltage(bank('agm')));
@@ -170,16 +172,16 @@ describe('sources', () => {
   });
 
   test('an isolator’s share of the driving', () => {
-    const unknown = one({ kind: 'isolator' }, 'alternatorShare')!;
+    const unknown = present(one({ kind: 'isolator' }, 'alternatorShare'));
     expect(unknown).toMatchObject({ value: 1, low: 0.6, high: 1, why: expect.stringMatching(/less with/) });
-    const smart = one({ kind: 'isolator', alternator: 'smart' }, 'alternatorShare')!;
+    const smart = present(one({ kind: 'isolator', alternator: 'smart' }, 'alternatorShare'));
     expect(smart).toMatchObject({ value: 0.5, low: 0.2, high: 1, why: expect.stringMatching(/drops out/) });
   });
 
   test('volts of a charge by the blocks of the bank', () => {
     const [value, low, high] = meanChargeV('agm').map(v => 2 * v);
     expect(one({ powerW: 300, blocks: 2 }, 'chargeVoltage')).toMatchObject({ value, low, high, unit: 'V' });
-    expect(Math.abs(value! - 27.6)).toBeLessThan(0.4);
+    expect(Math.abs(present(value) - 27.6)).toBeLessThan(0.4);
   });
 
   test('a whole alternator needs no share in the working', () => {
@@ -291,7 +293,7 @@ describe('the whole list of reasons', () => {
 
   test('no charger beyond what its kind stands, nor beyond those sold', () => {
     const size = (capacityAh: number, chemistry: Chemistry) =>
-      dcdcSizeFor(bankOf([{ count: 1, capacityAh, chemistry }])!);
+      dcdcSizeFor(present(bankOf([{ count: 1, capacityAh, chemistry }])));
     expect([size(400, 'lfp'), size(160, 'agm'), size(80, 'gel'), size(10, 'lfp')]).toEqual([60, 40, 15, 10]);
   });
 });

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { bankOf } from '#engine/battery/bank.ts';
 import {
   continuousAssumption,
@@ -86,7 +87,7 @@ describe('isolator or DC-DC', () => {
 
   test('usual sizes for a bank', () => {
     const size = (capacityAh: number, chemistry: 'agm' | 'lfp' | 'flooded') =>
-      dcdcSizeFor(bankOf([{ count: 1, capacityAh, chemistry }])!);
+      dcdcSizeFor(present(bankOf([{ count: 1, capacityAh, chemistry }])));
     expect([size(100, 'agm'), size(200, 'lfp'), size(100, 'flooded'), size(30, 'agm')]).toEqual([
       25, 50, 10, 10,
     ]);

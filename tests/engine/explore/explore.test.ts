@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
+import type { Assumption, AssumptionName } from '#engine/assumption.ts';
 import { explore, solveFor, taken } from '#engine/explore.ts';
-import type { Assumption } from '#quantity/range.ts';
 
-const one = (name: string, low: number, value: number, high: number): Assumption => ({
+const one = (name: AssumptionName, low: number, value: number, high: number): Assumption => ({
   name,
   low,
   value,
@@ -17,58 +18,60 @@ const span = fc
 
 describe('explore', () => {
   test('one assumption: the range is its two ends', () => {
-    const { figures } = explore([one('C', 90, 100, 120)], 'x', v => ({ x: taken(v, 'C') / 2 }));
+    const { figures } = explore([one('batteryCapacity', 90, 100, 120)], 'x', v => ({
+      x: taken(v, 'batteryCapacity') / 2,
+    }));
     expect(figures.x.value).toBe(50);
     expect(figures.x.low).toBeCloseTo(45, 9);
     expect(figures.x.high).toBeCloseTo(60, 9);
   });
 
   test('two independent ones add by root sum of squares, in logarithms', () => {
-    const both = [one('a', 8, 10, 12.5), one('b', 8, 10, 12.5)];
-    const { figures } = explore(both, 'x', v => ({ x: taken(v, 'a') * taken(v, 'b') }));
+    const both = [one('age', 8, 10, 12.5), one('fullAt', 8, 10, 12.5)];
+    const { figures } = explore(both, 'x', v => ({ x: taken(v, 'age') * taken(v, 'fullAt') }));
     expect(figures.x.high).toBeCloseTo(100 * Math.exp(Math.SQRT2 * Math.log(1.25)), 6);
     expect(figures.x.low).toBeCloseTo(100 * Math.exp(-Math.SQRT2 * Math.log(1.25)), 6);
   });
 
   test('where a figure may reach zero or below, it adds up plainly', () => {
-    const both = [one('a', -3, 1, 5), one('b', -4, 0, 3)];
-    const { figures } = explore(both, 'x', v => ({ x: taken(v, 'a') + taken(v, 'b') }));
+    const both = [one('age', -3, 1, 5), one('fullAt', -4, 0, 3)];
+    const { figures } = explore(both, 'x', v => ({ x: taken(v, 'age') + taken(v, 'fullAt') }));
     expect(figures.x.low).toBeCloseTo(1 - Math.hypot(4, 4), 9);
     expect(figures.x.high).toBeCloseTo(1 + Math.hypot(4, 3), 9);
   });
 
   test('the most influential comes first, what moves nothing is left out', () => {
-    const list = [one('small', 9, 10, 11), one('none', 1, 2, 3), one('big', 5, 10, 20)];
-    const { ranked } = explore(list, 'x', v => ({ x: taken(v, 'small') * taken(v, 'big') }));
-    expect(ranked.map(a => a.name)).toEqual(['big', 'small']);
-    expect(ranked[0]!.influence).toBeCloseTo(1.5, 9);
+    const list = [one('dirtLoss', 9, 10, 11), one('wiringLoss', 1, 2, 3), one('idleShare', 5, 10, 20)];
+    const { ranked } = explore(list, 'x', v => ({ x: taken(v, 'dirtLoss') * taken(v, 'idleShare') }));
+    expect(ranked.map(a => a.name)).toEqual(['idleShare', 'dirtLoss']);
+    expect(present(ranked[0]).influence).toBeCloseTo(1.5, 9);
   });
 
   test('only the likely run is traced', () => {
     let traced = 0;
-    explore([one('a', 1, 2, 3)], 'x', (v, trace) => {
+    explore([one('age', 1, 2, 3)], 'x', (v, trace) => {
       if (trace) traced++;
-      return { x: taken(v, 'a') };
+      return { x: taken(v, 'age') };
     });
     expect(traced).toBe(1);
   });
 
   test('an endless figure stays endless', () => {
-    const { figures } = explore([one('a', 0, 0, 1)], 'x', () => ({ x: Infinity }));
+    const { figures } = explore([one('age', 0, 0, 1)], 'x', () => ({ x: Infinity }));
     expect(figures.x).toEqual({ value: Infinity, low: Infinity, high: Infinity });
   });
 
   test('an assumption that was not declared is an error that names it', () => {
-    expect(() => explore([], 'x', v => ({ x: taken(v, 'depth') }))).toThrow(/depth/);
+    expect(() => explore([], 'x', v => ({ x: taken(v, 'depthOfDischarge') }))).toThrow(/depthOfDischarge/);
   });
 
   test('ranges hold the value, and a positive figure stays positive', () => {
     fc.assert(
       fc.property(span, span, (a, b) => {
-        const list = [one('a', ...a), one('b', ...b)];
+        const list = [one('age', ...a), one('fullAt', ...b)];
         const { x, y } = explore<'x' | 'y'>(list, 'x', v => ({
-          x: taken(v, 'a') / taken(v, 'b'),
-          y: taken(v, 'a') - taken(v, 'b'),
+          x: taken(v, 'age') / taken(v, 'fullAt'),
+          y: taken(v, 'age') - taken(v, 'fullAt'),
         })).figures;
         return x.low <= x.value && x.value <= x.high && x.low > 0 && y.low <= y.value && y.value <= y.high;
       }),

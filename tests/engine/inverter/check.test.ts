@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { bankOf } from '#engine/battery/bank.ts';
 import {
   batteryCurrentA,
@@ -46,7 +47,9 @@ describe('the trade’s own check', () => {
   });
 
   test('surge rating: twice the rating where none is told', () => {
-    expect(fitsSurge(1900, 1000)).toBe('yes');
+    expect(fitsSurge(1400, 1000)).toBe('yes');
+    expect(fitsSurge(1900, 1000)).toBe('tight');
+    expect(fitsSurge(1900, 1000, 2000)).toBe('yes');
     expect(fitsSurge(2500, 1000)).toBe('tight');
     expect(fitsSurge(3500, 1000)).toBe('no');
     expect(fitsSurge(1900, 1000, 1500)).toBe('tight');
@@ -107,7 +110,7 @@ describe('from the battery', () => {
   });
 
   test('100 Ah of lithium gives 100 A: 130 A is tight, 250 A is not on', () => {
-    const bank = bankOf([{ count: 1, capacityAh: 100, chemistry: 'lfp' }])!;
+    const bank = present(bankOf([{ count: 1, capacityAh: 100, chemistry: 'lfp' }]));
     expect(fitsBank(bank, 90).fit).toBe('yes');
     expect(fitsBank(bank, 130).fit).toBe('tight');
     expect(fitsBank(bank, 250).fit).toBe('no');
@@ -115,7 +118,7 @@ describe('from the battery', () => {
 
   test('lead-acid sags: a small flooded battery can’t, a big AGM can', () => {
     const bank = (capacityAh: number, chemistry: 'agm' | 'flooded') =>
-      bankOf([{ count: 1, capacityAh, chemistry }])!;
+      present(bankOf([{ count: 1, capacityAh, chemistry }]));
     expect(fitsBank(bank(100, 'flooded'), 130).fit).toBe('no');
     expect(fitsBank(bank(100, 'agm'), 40).fit).toBe('yes');
     expect(fitsBank(bank(300, 'agm'), 150).fit).toBe('yes');

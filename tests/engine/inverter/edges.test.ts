@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { bankOf } from '#engine/battery/bank.ts';
 import { restVoltsAt } from '#engine/battery/rest.ts';
 import {
@@ -32,7 +33,11 @@ describe('sizes', () => {
     expect(fitsRating(950, 1000)).toBe('yes');
     expect(fitsRating(1000, 1000)).toBe('tight');
     expect(fitsRating(1000.1, 1000)).toBe('no');
-    expect(fitsSurge(2000, 1000)).toBe('yes');
+    expect(fitsSurge(1500, 1000)).toBe('yes');
+    expect(fitsSurge(1500.1, 1000)).toBe('tight');
+    expect(fitsSurge(2000, 1000, 2000)).toBe('yes');
+    expect(fitsSurge(1200, 1000, undefined, false, 1600)).toBe('tight');
+    expect(fitsSurge(1200, 1000, 1500, false, 1600)).toBe('yes');
     expect(fitsSurge(3000, 1000)).toBe('tight');
     expect(fitsSurge(3000.1, 1000)).toBe('no');
   });
@@ -81,7 +86,7 @@ describe('from the battery', () => {
 
 describe('what a bank makes of a current', () => {
   const bank = (chemistry: Chemistry, count = 1, how?: 'series') =>
-    bankOf([{ count, capacityAh: 100, chemistry }], how)!;
+    present(bankOf([{ count, capacityAh: 100, chemistry }], how));
 
   test('at its limit it is not over it', () => {
     expect(fitsBank(bank('lfp'), 100)).toMatchObject({ fit: 'yes', limitA: 100, cutOutV: 10.5 });

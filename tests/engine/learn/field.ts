@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { bankOf } from '#engine/battery/bank.ts';
 import { expectedOf } from '#engine/learn/expect.ts';
 import { type Findings, findings } from '#engine/learn/findings.ts';
@@ -7,7 +8,7 @@ import type { SimReading, SimRig } from './rig-simulator.ts';
 
 /** A rig as its owner tells it, as the engine expects it to behave. */
 function expectedFor({ told }: SimRig): Expected {
-  const bank = bankOf([{ count: 1, capacityAh: told.capacityAh, chemistry: told.chemistry }])!;
+  const bank = present(bankOf([{ count: 1, capacityAh: told.capacityAh, chemistry: told.chemistry }]));
   return expectedOf({
     bank,
     use: {
@@ -42,7 +43,7 @@ export function learnt(
     learned = lesson.learned;
     taken.push(lesson.taken);
   }
-  const found = findings(learned!, expected);
+  const found = findings(present(learned), expected);
   const truth = rig.hoursPerShare / rig.toldHoursPerShare;
   return {
     found,

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { findings } from '#engine/learn/findings.ts';
 import { learn } from '#engine/learn/learn.ts';
 import { predict } from '#engine/learn/predict.ts';
@@ -21,9 +22,11 @@ const plain: Expected = {
 const sunny: Expected = { ...plain, sunAh: plain.useAh.map((_, hour) => (hour >= 8 && hour < 16 ? 5 : 0)) };
 
 const learntFrom = (readings: readonly RigReading[], expected: Expected): Learned =>
-  readings.reduce<Learned | undefined>((known, one) => learn(known, one, expected).learned, undefined)!;
+  present(
+    readings.reduce<Learned | undefined>((known, one) => learn(known, one, expected).learned, undefined),
+  );
 
-const level = (learned: Learned): number => 100 * (1 - learned.mean[0]!);
+const level = (learned: Learned): number => 100 * (1 - present(learned.mean[0]));
 
 describe('carried forward', () => {
   const known: Learned = { ...unlearned(at(20)), mean: [0.2, 0, 0, 0, 0] };
@@ -38,18 +41,18 @@ describe('carried forward', () => {
   });
 
   test('twice the draw goes twice as fast, and so does half the battery', () => {
-    const drawn = { ...known, mean: [0.2, Math.log(2), 0, 0, 0] };
-    const small = { ...known, mean: [0.2, 0, 0, Math.log(0.5), 0] };
+    const drawn: Learned = { ...known, mean: [0.2, Math.log(2), 0, 0, 0] };
+    const small: Learned = { ...known, mean: [0.2, 0, 0, Math.log(0.5), 0] };
     for (const one of [drawn, small]) expect(predict(one, plain, at(30)).mean[0]).toBeCloseTo(0.4, 6);
   });
 
   test('a day of sun puts 40 Ah in against 24 Ah of use, where it is sure', () => {
-    const sure = { ...known, mean: [0.8, 0, 0, 0, 0], cov: known.cov.map(() => 0), at: at(0) };
+    const sure: Learned = { ...known, mean: [0.8, 0, 0, 0, 0], cov: known.cov.map(() => 0), at: at(0) };
     expect(predict(sure, sunny, at(24)).mean[0]).toBeCloseTo(0.64, 3);
   });
 
   test('a full battery takes no more', () => {
-    const full = { ...known, mean: [0.02, 0, 0, 0, 0], at: at(8) };
+    const full: Learned = { ...known, mean: [0.02, 0, 0, 0, 0], at: at(8) };
     const ahead = predict(full, sunny, at(16));
     expect(ahead.mean[0]).toBeGreaterThanOrEqual(0);
     expect(ahead.mean[0]).toBeLessThan(0.15);
@@ -57,7 +60,7 @@ describe('carried forward', () => {
 
   test('less is known of the level the longer nobody looked', () => {
     const sd = (hours: number): number =>
-      predict(learntFrom([{ at: at(0), percent: 80 }], plain), plain, at(hours)).cov[0]!;
+      present(predict(learntFrom([{ at: at(0), percent: 80 }], plain), plain, at(hours)).cov[0]);
     expect(sd(6)).toBeLessThan(sd(12));
     expect(sd(12)).toBeLessThan(sd(36));
   });
@@ -201,9 +204,9 @@ describe('whatever is read', () => {
           for (let i = 0; i < size; i++)
             for (let j = 0; j < size; j++) {
               const [ij, ii, jj] = [
-                known.cov[place(i, j)]!,
-                known.cov[place(i, i)]!,
-                known.cov[place(j, j)]!,
+                present(known.cov[place(i, j)]),
+                present(known.cov[place(i, i)]),
+                present(known.cov[place(j, j)]),
               ];
               expect(ii).toBeGreaterThanOrEqual(0);
               expect(ij * ij).toBeLessThanOrEqual(ii * jj * 1.001 + 1e-9);
@@ -227,7 +230,9 @@ describe('whatever is read', () => {
         const { learned, taken } = learn(known, { at: at(30), percent }, plain);
         if (taken === 'taken')
           for (const [i] of parts.entries())
-            expect(learned.cov[place(i, i)]!).toBeLessThanOrEqual(ahead.cov[place(i, i)]! + 1e-12);
+            expect(present(learned.cov[place(i, i)])).toBeLessThanOrEqual(
+              present(ahead.cov[place(i, i)]) + 1e-12,
+            );
       }),
       { numRuns: 100 },
     );

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { learn } from '#engine/learn/learn.ts';
 import { type RigReading, seenIn } from '#engine/learn/reading.ts';
-import { type Expected, unlearned } from '#engine/learn/state.ts';
+import { type ByPart, byPart, type Expected, unlearned } from '#engine/learn/state.ts';
 
 const hours = 24;
 const expected: Expected = {
@@ -12,9 +13,9 @@ const expected: Expected = {
 const hourMs = 3600_000;
 const { mean } = unlearned(0);
 /** A battery that holds 70 Ah of its 100, half full. */
-const worn = [0.5, 0, 0, Math.log(0.7), 0];
-const first = (reading: Omit<RigReading, 'at'>, state: readonly number[] = mean) =>
-  seenIn({ at: 0, ...reading }, state, expected)[0]!;
+const worn: ByPart = [0.5, 0, 0, Math.log(0.7), 0];
+const first = (reading: Omit<RigReading, 'at'>, state: ByPart = mean) =>
+  present(seenIn({ at: 0, ...reading }, state, expected)[0]);
 
 describe('what a reading is measured against', () => {
   test('Ah left: lead counts from its label, lithium from what it holds', () => {
@@ -34,9 +35,9 @@ describe('what a reading is measured against', () => {
         const step = 1e-6;
         const moved = first(
           reading,
-          worn.map((x, i) => (i === part ? x + step : x)),
+          byPart(i => present(worn[i]) + (i === part ? step : 0)),
         );
-        expect((moved.expected - at.expected) / step).toBeCloseTo(at.slope[part]!, 3);
+        expect((moved.expected - at.expected) / step).toBeCloseTo(present(at.slope[part]), 3);
       }
     }
   });
@@ -58,15 +59,15 @@ describe('what readings of Ah used over days teach', () => {
   }
   test.each([0.7, 1, 1.3])('%s A, whatever the battery holds', amps => {
     const { mean: found } = taught(amps);
-    expect(Math.exp(found[1]!)).toBeGreaterThan(0.94 * amps);
-    expect(Math.exp(found[1]!)).toBeLessThan(1.06 * amps);
+    expect(Math.exp(present(found[1]))).toBeGreaterThan(0.94 * amps);
+    expect(Math.exp(present(found[1]))).toBeLessThan(1.06 * amps);
   });
 });
 
 test('one glance at a compressor teaches little, at what runs steadily much', () => {
   const before = learn(undefined, { at: 0, percent: 90 }, expected).learned;
   const after = (isSteady: boolean) =>
-    learn(before, { at: hourMs, netA: -3 }, { ...expected, isSteady }).learned.mean[1]!;
+    present(learn(before, { at: hourMs, netA: -3 }, { ...expected, isSteady }).learned.mean[1]);
   expect(after(true)).toBeGreaterThan(0.1);
   expect(Math.abs(after(false))).toBeLessThan(after(true) / 2);
 });

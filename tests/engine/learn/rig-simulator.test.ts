@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { simulateRig } from './rig-simulator.ts';
 
 const rigs = Array.from({ length: 200 }, (_, seed) => simulateRig(seed));
 const median = (all: readonly number[]): number =>
-  [...all].sort((a, b) => a - b)[Math.floor(all.length / 2)]!;
+  present([...all].sort((a, b) => a - b)[Math.floor(all.length / 2)]);
 
 describe('the rigs in the field', () => {
   test('are the same for the same seed, and unlike for another', () => {

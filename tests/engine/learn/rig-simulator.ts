@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 /**
  * Rigs in the field, for judging what is learnt of one by its readings. A model of its own, in steps of ten minutes:
  * a Markov sky, air with warm spells, a compressor that cycles on and off, people who use more on some days,
@@ -122,7 +123,7 @@ export function simulateRig(seed: number, days = 3): SimRig {
   }
   for (let step = 0; step < steps; step++) {
     const hour = (17 + step * stepH) % 24;
-    if (Math.abs(hour % 1) < 1e-6 && random() > skies[sky]!.stays)
+    if (Math.abs(hour % 1) < 1e-6 && random() > present(skies[sky]).stays)
       sky = (sky + 1 + (random() < 0.4 ? 1 : 0)) % 3;
     if (Math.abs(hour) < stepH / 2) {
       warm = 0.7 * warm + normal() * 2;
@@ -144,7 +145,7 @@ export function simulateRig(seed: number, days = 3): SimRig {
     const sunA =
       sunAhPerDay === undefined
         ? 0
-        : ((sunAhPerDay * sunFactor) / 7.64) * height * skies[sky]!.share * between(0.85, 1.15);
+        : ((sunAhPerDay * sunFactor) / 7.64) * height * present(skies[sky]).share * between(0.85, 1.15);
     if (level < 0.2) driveH = 3;
     const driveA = driveH > 0 ? 20 * (level < 0.8 ? 1 : 0.4) : 0;
     driveH = Math.max(0, driveH - stepH);
@@ -158,7 +159,9 @@ export function simulateRig(seed: number, days = 3): SimRig {
     const luck = random();
     const flaw = luck < 0.05 ? 'wrong' : luck < 0.1 ? 'stale' : undefined;
     const seen =
-      flaw === 'stale' ? past[Math.max(0, step - Math.round(between(2, 5) / stepH))]! : past[step]!;
+      flaw === 'stale'
+        ? present(past[Math.max(0, step - Math.round(between(2, 5) / stepH))])
+        : present(past[step]);
     const shown = flaw === 'wrong' ? between(0.05, 1) : seen.level;
     const at = startsAt + (step + 1) * stepH * 3600_000;
     const percent = Math.min(100, Math.max(0, Math.round(100 * shown + gaugeOff + normal() * 1)));

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { averageA, type Cooler, dutyAt, kindOf, usualCooler, usualVolumeL } from '#engine/loads/cooler.ts';
 import { type Insulation, insulations } from '#engine/loads/cooler-table.ts';
 import { dailyUseAh, type Use } from '#engine/loads/model.ts';
@@ -146,9 +147,9 @@ describe('of any box', () => {
   test('better insulation never uses more', () => {
     fc.assert(
       fc.property(cooler, fc.nat(3), fc.nat(3), air, (box, from, more, T) => {
-        const better = order[Math.min(4, from + 1 + more)]!;
+        const better = present(order[Math.min(4, from + 1 + more)]);
         atLeast(
-          averageW({ ...box, insulation: order[from]! }, T),
+          averageW({ ...box, insulation: present(order[from]) }, T),
           averageW({ ...box, insulation: better }, T),
         );
       }),

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { applianceOf } from '#catalog/appliances.ts';
 import { bankOf } from '#engine/battery/bank.ts';
 import { partLoadEfficiency } from '#engine/inverter/rules.ts';
@@ -116,7 +117,7 @@ describe('what is taken for granted of a load', () => {
 
   test('a box told to the engine moves its use, the draw of its compressor only the share of the time', () => {
     const fridge = dc('fridge');
-    const of = (values: Record<string, number>) => usePerLoad(use(fridge), values)[0]!;
+    const of = (values: Record<string, number>) => present(usePerLoad(use(fridge), values)[0]);
     expect(of({ 'fridge volume': 80 }).chargeAh).toBeGreaterThan(1.4 * of({ 'fridge volume': 40 }).chargeAh);
     expect(of({ 'fridge openings': 1 }).chargeAh).toBeCloseTo((2 / 1.65) * of({}).chargeAh, 9);
     expect(of({ 'fridge power': 90 }).chargeAh).toBeCloseTo(of({}).chargeAh, 9);
@@ -135,7 +136,7 @@ describe('what is taken for granted of a load', () => {
 });
 
 describe('draws', () => {
-  const reading = (load: Load) => readLoads({ loads: [load] })[0]!;
+  const reading = (load: Load) => present(readLoads({ loads: [load] })[0]);
 
   test('amps at the mains or at the battery', () => {
     const at = (load: Load, u: Partial<Use> = {}) => inputPowerW(reading(load), { ...use(load), ...u }, {});
@@ -188,10 +189,10 @@ describe('draws', () => {
     const fridge = ac('fridge', { powerW: 100 });
     const [one] = usePerLoad(use(fridge), {});
     const S = 300;
-    const running = (100 / eta(100 / 300) / 12) * one!.duty * 24;
-    expect(one!.chargeAh).toBeCloseTo(running + (0.007 * S * 24 * (1 - one!.duty)) / 12, 9);
+    const running = (100 / eta(100 / 300) / 12) * present(one).duty * 24;
+    expect(present(one).chargeAh).toBeCloseTo(running + (0.007 * S * 24 * (1 - present(one).duty)) / 12, 9);
     const [at24] = usePerLoad({ ...use(fridge), voltageV: 24 }, {});
-    expect(at24!.chargeAh).toBeCloseTo(one!.chargeAh / 2, 9);
+    expect(present(at24).chargeAh).toBeCloseTo(present(one).chargeAh / 2, 9);
   });
 });
 
@@ -207,7 +208,7 @@ describe('how a draw was meant', () => {
   });
 
   test('what cycles', () => {
-    const cycles = (load: Load) => readLoads({ loads: [load] })[0]!.cycles;
+    const cycles = (load: Load) => present(readLoads({ loads: [load] })[0]).cycles;
     expect(cycles(dc('fridge'))).toBe(true);
     expect(cycles(dc('fridge', { powerW: 45 }))).toBe(true);
     expect(cycles(dc('fridge', { currentA: 2.6 }))).toBe(true);
@@ -280,7 +281,7 @@ describe('a day and parts of it', () => {
   });
 
   test('the biggest draw is the likely one, not that of a moved assumption', () => {
-    const bank = bankOf([{ count: 1, capacityAh: 100, chemistry: 'agm' }])!;
+    const bank = present(bankOf([{ count: 1, capacityAh: 100, chemistry: 'agm' }]));
     expect(exploreRunTime({ bank, use: use(dc('tv', { hoursPerDay: 3 })) }).peakA).toBeCloseTo(40 / 12, 9);
   });
 });

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { buildOf, builtAs } from '#engine/loads/build.ts';
 import { householdKinds } from '#engine/loads/household-table.ts';
 import { dailyUseAh, type Use, useAssumptions, usePerLoad } from '#engine/loads/model.ts';
@@ -59,8 +60,8 @@ describe('a day of it', () => {
     const at = (powerW: number) => dayAh(load('fridge', { supply: 'ac', powerW }), { inverterW: 1000 });
     expect(at(300) / at(250)).toBeCloseTo(1, 1);
     const [reading] = readLoads(use(load('fridge', { supply: 'ac', powerW: 1000 })));
-    const volume = useAssumptions({ ...use(reading!.load) }).find(a => a.name === 'fridge volume');
-    expect(volume!.value).toBe(600);
+    const volume = useAssumptions({ ...use(present(reading).load) }).find(a => a.name === 'fridge volume');
+    expect(present(volume).value).toBe(600);
   });
 
   test('more litres take more, and the litres are no assumption then', () => {
@@ -74,7 +75,7 @@ describe('a day of it', () => {
   });
 
   test('a small box has a small compressor', () => {
-    const W = (volumeL?: number) => builtAs(load('fridge', { volumeL })).row!.powerW;
+    const W = (volumeL?: number) => present(builtAs(load('fridge', { volumeL })).row).powerW;
     // ((0.02^⅓ + 0.0175) ÷ (0.04^⅓ + 0.0175))²
     expect(W(20)[1] / W()[1]).toBeCloseTo(0.646, 3);
     expect(W(40)[1]).toBeCloseTo(W()[1], 9);
@@ -155,9 +156,9 @@ describe('an inverter that is left on', () => {
       { ...use(fridge, { ...fridge, name: 'freezer' }), inverterW: 1500 },
       { idleShare: 0 },
     );
-    const idle = parts.reduce((sum, part, i) => sum + part.chargeAh - none[i]!.chargeAh, 0);
+    const idle = parts.reduce((sum, part, i) => sum + part.chargeAh - present(none[i]).chargeAh, 0);
     expect(parts).toHaveLength(2);
-    expect(idle).toBeCloseTo((15 * 24 * (1 - parts[0]!.duty)) / 12, 9);
+    expect(idle).toBeCloseTo((15 * 24 * (1 - present(parts[0]).duty)) / 12, 9);
   });
 
   test('small loads: never less than idle, more load never less, no step where the curve begins', () => {

@@ -1,12 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { bankOf } from '#engine/battery/bank.ts';
 import { exploreRunTime } from '#engine/loads/lasting.ts';
 import type { Battery, Chemistry, Load } from '#rig/rig.ts';
 
 const fridge = (currentA: number): Load => ({ name: 'fridge', count: 1, supply: 'dc', currentA });
 const of = (battery: Partial<Battery>, loads: readonly Load[], depthPercent?: number) => {
-  const bank = bankOf([{ count: 1, ...battery }])!;
+  const bank = present(bankOf([{ count: 1, ...battery }]));
   return exploreRunTime({ bank, use: { loads, voltageV: bank.voltageV }, depthPercent });
 };
 

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { dailyUseAh, dayOf, type Use, useAssumptions, usePerLoad } from '#engine/loads/model.ts';
 import { chargeOver } from '#engine/loads/over.ts';
 import { coolingReading } from '#engine/loads/reading.ts';
@@ -17,6 +18,10 @@ describe('a day’s use in Ah at 12 V', () => {
     ['2.5 A is still its average', dc('fridge', { currentA: 2.5 }), 60],
     ['an average is left alone, however big', dc('fridge', { currentA: 4, isAverage: true }), 96],
     ['a told share of the time is taken', dc('fridge', { currentA: 4.2, dutyPercent: 50 }), 50.4],
+    ['hours of a compressor are its duty', dc('fridge', { powerW: 60, hoursPerDay: 9 }), 45],
+    ['and so are its minutes', dc('freezer', { currentA: 4, minutesPerDay: 300 }), 20],
+    ['each of two', dc('fridge', { count: 2, currentA: 5, hoursPerDay: 6 }), 60],
+    ['hours of an average', dc('fridge', { currentA: 1.5, hoursPerDay: 12 }), 18],
     ['pump, 15 minutes', dc('water pump', { currentA: 5, minutesPerDay: 15 }), 1.25],
     ['four lights', dc('light', { count: 4, powerW: 3, hoursPerDay: 5 }), 5],
     ['told in Ah a day', dc('fridge', { chargeAhPerDay: 20, count: 2 }), 40],
@@ -30,15 +35,29 @@ describe('a day’s use in Ah at 12 V', () => {
   test.for<[says: string, load: Load, want: number]>([
     ['above that it is what it draws while running', dc('fridge', { currentA: 4 }), 4 * 0.35 * 24],
     ['watts on the plate are the running draw', dc('fridge', { powerW: 60 }), 5 * 0.35 * 24],
+    ['plugged in all day', dc('fridge', { powerW: 60, hoursPerDay: 24 }), 5 * 0.35 * 24],
+    ['or nearly', dc('fridge', { powerW: 60, hoursPerDay: 20 }), 5 * 0.35 * 20],
     ['a freezer works harder', dc('freezer', { powerW: 60 }), 5 * 0.5 * 24],
     ['what was told of a mains fridge at the battery', ac('fridge', { currentA: 25 }), 25 * 0.35 * 24],
   ])('%s, by its box within 1 %', ([, load, want]) => {
-    expect(usePerLoad(use(load), { idleShare: 0 })[0]!.chargeAh / want).toBeCloseTo(1, 1.7);
+    expect(present(usePerLoad(use(load), { idleShare: 0 })[0]).chargeAh / want).toBeCloseTo(1, 1.7);
+  });
+
+  test('hours of a compressor are spread over the day', () => {
+    const day = dayOf(use(dc('fridge', { powerW: 60, hoursPerDay: 9 })), {});
+    expect(chargeOver(day, 12)).toBeCloseTo(45 / 2, 9);
+    expect(day.currentA).toBeCloseTo(5, 9);
+  });
+
+  test('the inverter of a mains compressor waits for it', () => {
+    const [fridge] = usePerLoad(use(ac('fridge', { powerW: 120, hoursPerDay: 8 })), { idleShare: 0.01 });
+    const [without] = usePerLoad(use(ac('fridge', { powerW: 120, hoursPerDay: 8 })), { idleShare: 0 });
+    expect(fridge?.chargeAh).toBeGreaterThan((without?.chargeAh ?? Number.NaN) + 1);
   });
 
   test('beside others a fan has the hours of its kind', () => {
     const [fan] = usePerLoad(use(dc('fan', { currentA: 2 }), dc('fridge', { currentA: 1 })), {});
-    expect(fan!.hours).toBe(8);
+    expect(present(fan).hours).toBe(8);
   });
 
   test('where all run on, nothing has typical hours', () => {
@@ -62,7 +81,7 @@ describe('a day’s use in Ah at 12 V', () => {
 
   test('each assumption of two alike moves its own', () => {
     const two = use(dc('fan', { hoursPerDay: 10 }), dc('fan', { hoursPerDay: 1 }));
-    expect(dailyUseAh(two, { 'fan power': 12, fan2: 0, 'fan2 power': 24 })).toBeCloseTo(12, 9);
+    expect(dailyUseAh(two, { 'fan power': 12, 'fan2 power': 24 })).toBeCloseTo(12, 9);
   });
 
   test('one number for the whole day needs nothing else', () => {
@@ -89,7 +108,7 @@ describe('through the inverter', () => {
 
   test('two at once load the inverter twice as far', () => {
     const current = (count: number) =>
-      usePerLoad({ ...use(ac('toaster', { count, powerW: 800 })), inverterW: 3000 }, {})[0]!.currentA;
+      present(usePerLoad({ ...use(ac('toaster', { count, powerW: 800 })), inverterW: 3000 }, {})[0]).currentA;
     const [one, two] = [current(1), current(2)];
     expect(two).toBeGreaterThan(1.9 * one);
     expect(two).toBeLessThan(2 * one);
@@ -108,21 +127,27 @@ describe('through the inverter', () => {
     const [one] = usePerLoad({ ...use(fridge), inverterW: 1500 }, { idleShare: 0.01 });
     const [none] = usePerLoad({ ...use(fridge), inverterW: 1500 }, { idleShare: 0 });
     // A household one of 300 L: 6.3 × (0.669433 + 0.02)², × 0.022 ÷ 0.04 × 1.25, × 26.5 × 1.25, ÷ 120 ÷ (0.529 × 1.35 × 257.65 ÷ 92.5).
-    expect(one!.duty).toBeCloseTo(0.2857, 3);
-    expect(one!.chargeAh - none!.chargeAh).toBeCloseTo((0.01 * 1500 * 24 * (1 - one!.duty)) / 12, 9);
+    expect(present(one).duty).toBeCloseTo(0.2857, 3);
+    expect(present(one).chargeAh - present(none).chargeAh).toBeCloseTo(
+      (0.01 * 1500 * 24 * (1 - present(one).duty)) / 12,
+      9,
+    );
   });
 
   test('mains amps are at the socket, big ones at the battery', () => {
     const current = (currentA: number) =>
-      usePerLoad({ ...use(ac('oven', { currentA })), mainsV: 120 }, {})[0]!.currentA;
+      present(usePerLoad({ ...use(ac('oven', { currentA })), mainsV: 120 }, {})[0]).currentA;
     expect(current(10)).toBeGreaterThan(1200 / 12);
     expect(current(90)).toBe(90);
   });
 
   test('a microwave takes half as much again as its plate says', () => {
     const plain = dc('microwave', { powerW: 800 });
-    expect(usePerLoad(use(plain), { 'microwave input factor': 1.5 })[0]!.currentA).toBeCloseTo(100, 9);
-    expect(usePerLoad(use(dc('microwave', { currentA: 90 })), {})[0]!.currentA).toBe(90);
+    expect(present(usePerLoad(use(plain), { 'microwave input factor': 1.5 })[0]).currentA).toBeCloseTo(
+      100,
+      9,
+    );
+    expect(present(usePerLoad(use(dc('microwave', { currentA: 90 })), {})[0]).currentA).toBe(90);
   });
 });
 
@@ -154,6 +179,8 @@ describe('over a time', () => {
 test('a reading that could be either is named, a clear one is not', () => {
   expect(coolingReading(dc('fridge', { currentA: 1 }))).toBe('average');
   expect(coolingReading(dc('fridge', { powerW: 45 }))).toBe('running');
+  expect(coolingReading(dc('fridge', { powerW: 45, hoursPerDay: 8 }))).toBe('hours');
+  expect(coolingReading(dc('fridge', { powerW: 45, hoursPerDay: 22 }))).toBe('running');
   expect(coolingReading(dc('fridge', { currentA: 4, isAverage: true }))).toBeUndefined();
   expect(coolingReading(dc('fridge', { currentA: 4, dutyPercent: 40 }))).toBeUndefined();
   expect(coolingReading(dc('fridge', { chargeAhPerDay: 20 }))).toBeUndefined();

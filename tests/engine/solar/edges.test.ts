@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { latitudeMonth } from '#climate/latitude.ts';
+import { present } from '#basics/present.ts';
 import { clearnessAt } from '#climate/world.ts';
 import { usualTrip } from '#engine/battery/round-trip.ts';
 import { airAboutFridge, airTemperature, dayTemperature } from '#engine/solar/air.ts';
@@ -169,7 +170,7 @@ describe('air by day', () => {
 
   test('of a place by day and night, at its height', () => {
     const leh = { latitudeDeg: 34.2, longitudeDeg: 77.6, month: 7 };
-    const [{ dayMaxC, nightMinC }] = [climateAt(34.2, 77.6)[6]!];
+    const [{ dayMaxC, nightMinC }] = [present(climateAt(34.2, 77.6)[6])];
     expect(airTemperature(leh).value).toBe(Math.round((dayMaxC + nightMinC) / 2));
     // A cosine about 3 pm under a sun like one about noon: 0.222 of the range below its top.
     expect(dayTemperature(leh).value).toBe(Math.round(dayMaxC - 0.2223 * (dayMaxC - nightMinC)));
@@ -221,7 +222,7 @@ describe('what is taken for granted', () => {
   });
 
   test('a month that was told without a place may be anywhere: a wide range', () => {
-    const sun = (c: SolarCase) => solarAssumptions(c)[0]!;
+    const sun = (c: SolarCase) => present(solarAssumptions(c)[0]);
     // Taken from the calendar it is a fair day of the season.
     expect(sun({ month: 6 })).toMatchObject({ value: 5, low: 3.5, high: 6.5 });
     expect(sun({ month: 6, isMonthTold: true })).toMatchObject({ value: 5, low: 2.5, high: 7.4 });
@@ -236,7 +237,8 @@ describe('what is taken for granted', () => {
   });
 
   test('a stand is angled like the latitude, between 15 and 60°', () => {
-    const tilt = (latitudeDeg: number) => one({ latitudeDeg, month: 4, mount: 'tilted' }, 'panelTilt')!;
+    const tilt = (latitudeDeg: number) =>
+      present(one({ latitudeDeg, month: 4, mount: 'tilted' }, 'panelTilt'));
     expect([3, -35, 70].map(lat => tilt(lat).value)).toEqual([15, 35, 60]);
     expect(tilt(-35)).toMatchObject({ low: 23, high: 47, unit: '°' });
   });

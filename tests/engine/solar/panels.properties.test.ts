@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { turnedBeamFactor } from '#engine/solar/facing.ts';
 import { dailyYield, type SolarCase } from '#engine/solar/model.ts';
 import { meanDay, outsideRadiationOf, sunDay } from '#engine/solar/sun.ts';
@@ -95,7 +96,10 @@ describe('wiring', () => {
           // The same volts on every label: higher ones beside them would not be the same panels.
           return wire(about, 1, { ...likely(about), openCircuitVoltage: 22 }).chargeCurrent;
         };
-        const alike = [...all, more].map(p => ({ ...p, openCircuitV: all[0]!.openCircuitV })) as Solar[];
+        const alike = [...all, more].map(p => ({
+          ...p,
+          openCircuitV: present(all[0]).openCircuitV,
+        })) as Solar[];
         within(amps(alike.slice(0, -1)), amps(alike));
       }),
       runs,
@@ -118,7 +122,7 @@ describe('what they make a day', () => {
     fc.assert(
       fc.property(solarCase, amount(20, 2000), (c, powerW) => {
         const made = (by: 'mppt' | 'pwm') =>
-          dailyYield({ ...c, controller: by, powerW, nominalVoltageV: 12.8 * c.blocks! });
+          dailyYield({ ...c, controller: by, powerW, nominalVoltageV: 12.8 * present(c.blocks) });
         within(made('pwm').dailyYieldEnergyWh, made('mppt').dailyYieldEnergyWh);
         within(made('pwm').dailyYieldAh, made('mppt').dailyYieldAh);
       }),

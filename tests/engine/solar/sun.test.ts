@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { hourlyShares } from '#engine/solar/hourly.ts';
 import {
   dayLengthOf,
@@ -23,14 +24,15 @@ describe('the sun by the book', () => {
     const worst = Math.max(
       ...months.map(m =>
         Math.abs(
-          outsideRadiationOn(40, fifteenths[m - 1]!) - outsideRadiationOn(40, Math.trunc(30.4 * m - 15)),
+          outsideRadiationOn(40, present(fifteenths[m - 1])) -
+            outsideRadiationOn(40, Math.trunc(30.4 * m - 15)),
         ),
       ),
     );
     expect(worst * 3.6).toBeGreaterThan(0.3);
     expect(worst * 3.6).toBeLessThan(0.7);
     // Ours are the days whose sun is the mean of the month.
-    for (const m of months) expect(Math.abs(meanDay(m) - fifteenths[m - 1]!)).toBeLessThanOrEqual(5);
+    for (const m of months) expect(Math.abs(meanDay(m) - present(fifteenths[m - 1]))).toBeLessThanOrEqual(5);
   });
 
   test('no day gives more than 13.5 or less than 0 kWh/m², and daylight lies between 0 and 24 h', () => {
@@ -75,12 +77,12 @@ describe('hour by hour', () => {
       fc.property(campingLatitude, month, (lat, m) => {
         const shares = hourlyShares(lat, m);
         const sum = shares.reduce((a, b) => a + b, 0);
-        const isEven = shares.every((share, hour) => Math.abs(share - shares[23 - hour]!) < 1e-9);
+        const isEven = shares.every((share, hour) => Math.abs(share - present(shares[23 - hour])) < 1e-9);
         return (
           shares.length === 24 &&
           Math.abs(sum - 1) < 1e-9 &&
           isEven &&
-          shares.every(s => s >= 0 && s <= shares[12]!)
+          shares.every(s => s >= 0 && s <= present(shares[12]))
         );
       }),
       seeded,

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { latitudeMonth } from '#climate/latitude.ts';
+import { present } from '#basics/present.ts';
 import { meanChargeV } from '#engine/battery/round-trip.ts';
 import { coldestMorning, toldCold } from '#engine/solar/cold.ts';
 import { type PanelCase, wire, wiringAssumptions } from '#engine/solar/wiring.ts';
@@ -106,7 +107,7 @@ describe('the cold', () => {
   test('by place: a mountain winter is colder than a tropical one, a year as cold as its coldest month', () => {
     const cairns = { latitudeDeg: -16.9, longitudeDeg: 145.8 };
     const cooma = { latitudeDeg: -36.2, longitudeDeg: 149.1 };
-    const at = (where: PanelCase['where']) => coldestMorning(where!).value;
+    const at = (where: PanelCase['where']) => coldestMorning(present(where)).value;
     expect(at({ ...cairns, month: 7 })).toBeGreaterThan(5);
     expect(at({ ...cooma, month: 7 })).toBeLessThan(0);
     expect(at({ ...cooma, heightM: 2000, month: 7 })).toBeLessThan(at({ ...cooma, month: 7 }));

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { bankOf } from '#engine/battery/bank.ts';
 import { chargingOf } from '#engine/battery/charging.ts';
 import { missingAfterH, putInAh } from '#engine/battery/fill.ts';
@@ -48,7 +49,7 @@ describe('worked by hand', () => {
     expect(balance({ ...plain, startHour: 17.5, durationH: 1 }).endAh).toBeCloseTo(99, 9);
   });
   test('lithium below freezing takes nothing', () => {
-    const bank = bankOf([{ count: 1, capacityAh: 100, chemistry: 'lfp' }])!;
+    const bank = present(bankOf([{ count: 1, capacityAh: 100, chemistry: 'lfp' }]));
     const battery = chargingOf(bank, { temperatureC: -3 });
     const cold = { ...plain, nominalV: 12.8, startAh: 50, battery, sunShares: noon(60) };
     expect(balance(cold).sums.inAh).toBe(0);
@@ -82,7 +83,7 @@ test.for([
 ] as const)(
   'filling %s of 100 Ah from half with %d A for %d h comes to the closed form',
   ([chemistry, amps, hours]) => {
-    const bank = bankOf([{ count: 1, capacityAh: 100, chemistry }])!;
+    const bank = present(bankOf([{ count: 1, capacityAh: 100, chemistry }]));
     const battery = chargingOf(bank);
     const filled = balance({
       ...plain,
@@ -113,7 +114,7 @@ const inputs = fc.record({
 type Drawn = typeof inputs extends fc.Arbitrary<infer T> ? T : never;
 
 const inputOf = (d: Drawn): BalanceInput => {
-  const bank = bankOf([{ count: 1, capacityAh: d.capacityAh, chemistry: d.chemistry }])!;
+  const bank = present(bankOf([{ count: 1, capacityAh: d.capacityAh, chemistry: d.chemistry }]));
   const days = Math.ceil((d.startHour + d.durationH) / 24);
   return {
     ...plain,
@@ -158,7 +159,7 @@ describe('whatever the trip', () => {
         }
         const least = Math.min(input.startAh, ...hours.map(h => h.chargeAh));
         expect(lowest.chargeAh).toBeCloseTo(least, 6);
-        expect(hours.at(-1)!.atH).toBeCloseTo(input.durationH, 6);
+        expect(present(hours.at(-1)).atH).toBeCloseTo(input.durationH, 6);
       }),
     );
   });

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { bankOf } from '#engine/battery/bank.ts';
 import { simulate, type Trip, type TripResult, tripAssumptions } from '#engine/trip/model.ts';
 import type { Chemistry } from '#rig/rig.ts';
@@ -7,7 +8,7 @@ export function tripWith(
   changes: Partial<Trip> & { readonly ah?: number; readonly chemistry?: Chemistry; readonly useAh?: number },
 ): Trip {
   const { ah = 100, chemistry = 'agm', useAh = 24, ...rest } = changes;
-  const bank = bankOf([{ count: 1, capacityAh: ah, chemistry }])!;
+  const bank = present(bankOf([{ count: 1, capacityAh: ah, chemistry }]));
   return {
     bank,
     use: { loads: [], dailyUseAh: useAh, voltageV: bank.voltageV },

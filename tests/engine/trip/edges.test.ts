@@ -1,4 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
+import type { Assumption } from '#engine/assumption.ts';
 import { type BalanceHour, type BalanceInput, balance } from '#engine/trip/balance.ts';
 import { simulate, tripAssumptions } from '#engine/trip/model.ts';
 import { adverseValues, leastDrivingH, smallestBatteryAh, smallestPanelW } from '#engine/trip/search.ts';
@@ -155,7 +157,7 @@ describe('ends of the searches', () => {
     const easy = tripWith({ useAh: 5, durationH: 48 });
     expect(smallestPanelW(easy, likelyOf(easy))).toBe(0);
     expect(leastDrivingH(easy, likelyOf(easy))).toBe(0);
-    const small = smallestBatteryAh(easy, likelyOf(easy))!;
+    const small = present(smallestBatteryAh(easy, likelyOf(easy)));
     expect(small).toBeGreaterThanOrEqual(20);
     expect(small).toBeLessThan(20.2);
   });
@@ -167,7 +169,7 @@ describe('ends of the searches', () => {
   });
 
   test('within half a per cent of what just lasts', () => {
-    const W = smallestPanelW(short, values)!;
+    const W = present(smallestPanelW(short, values));
     const at = (powerW: number) => simulate({ ...short, sun: { powerW, sun: {} } }, values).margin;
     expect(at(W)).toBeGreaterThanOrEqual(0);
     expect(at(W / 1.006)).toBeLessThan(0);
@@ -175,24 +177,25 @@ describe('ends of the searches', () => {
 
   test('a told yield gives way to the panel that is searched for, a plan to hours every day', () => {
     expect(smallestPanelW({ ...short, sun: { ahPerDay: 1, sun: {} } }, values)).toBeCloseTo(
-      smallestPanelW(short, values)!,
+      present(smallestPanelW(short, values)),
       6,
     );
     const driving = { charger: { kind: 'dcdc', currentA: 25 } as const };
     const days = [0, 0, 0, 0].map(drivingH => ({ drivingH }));
-    const hours = leastDrivingH({ ...short, driving, days, startHour: 16 }, values)!;
+    const hours = present(leastDrivingH({ ...short, driving, days, startHour: 16 }, values));
     const every = { hoursPerDay: hours, charger: driving.charger };
     expect(simulate({ ...short, driving: every, startHour: 16 }, values).margin).toBeGreaterThanOrEqual(0);
   });
 
   test('the bad side of one assumption is its bad end; of none, the likely', () => {
     const gentle = tripWith({ useAh: 10, durationH: 48 });
-    const one = [{ name: 'age', value: 1, low: 0.9, high: 1, unit: '', why: 'a test' }];
+    const age: Assumption = { name: 'age', value: 1, low: 0.9, high: 1, unit: '', why: 'a test' };
     const rest = { depthOfDischarge: 0.5, peukertExponent: 1.1 };
-    const all = [
-      ...one,
-      ...Object.entries(rest).map(([name, value]) => ({ ...one[0]!, name, value, low: value, high: value })),
-    ];
+    const sure = (name: keyof typeof rest): Assumption => {
+      const value = rest[name];
+      return { ...age, name, value, low: value, high: value };
+    };
+    const all = [age, sure('depthOfDischarge'), sure('peukertExponent')];
     const bad = adverseValues(gentle, all);
     expect(bad).toMatchObject({ ...rest, age: expect.closeTo(0.9, 9) });
     expect(
@@ -211,9 +214,9 @@ describe('ends of the searches', () => {
     const likely = likelyOf(trip);
     const margin = (values: Record<string, number>) => simulate(trip, values).margin;
     const lossOf = (name: string, end: number) => margin(likely) - margin({ ...likely, [name]: end });
-    const depth = list.find(a => a.name === 'depthOfDischarge')!;
+    const depth = present(list.find(a => a.name === 'depthOfDischarge'));
     const [a, b] = [lossOf('depthOfDischarge', depth.low), lossOf('age', 0.9)];
-    const c = lossOf('batteryTemperature', list.find(l => l.name === 'batteryTemperature')!.low);
+    const c = lossOf('batteryTemperature', present(list.find(l => l.name === 'batteryTemperature')).low);
     expect(bad.depthOfDischarge).toBeCloseTo(
       depth.value + ((depth.low - depth.value) * a) / Math.hypot(a, b, c),
       6,

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { bankOf } from '#engine/battery/bank.ts';
 import { meanChargeV } from '#engine/battery/round-trip.ts';
 import { dayOf } from '#engine/loads/model.ts';
@@ -13,9 +14,9 @@ import type { Load } from '#rig/rig.ts';
 import { likelyOf, likelyRun, tripWith } from './cases.ts';
 
 const byron = { latitudeDeg: -28.6, longitudeDeg: 153.6, month: 3, controller: 'mppt' } as const;
-const agm = bankOf([{ count: 1, capacityAh: 100, chemistry: 'agm' }])!;
-const agm24 = bankOf([{ count: 2, capacityAh: 100, chemistry: 'agm' }], 'series')!;
-const lfp = bankOf([{ count: 1, capacityAh: 100, chemistry: 'lfp' }])!;
+const agm = present(bankOf([{ count: 1, capacityAh: 100, chemistry: 'agm' }]));
+const agm24 = present(bankOf([{ count: 2, capacityAh: 100, chemistry: 'agm' }], 'series'));
+const lfp = present(bankOf([{ count: 1, capacityAh: 100, chemistry: 'lfp' }]));
 const sum = (xs: readonly number[]) => xs.reduce((a, b) => a + b, 0);
 const names = (list: readonly { readonly name: string }[]) => list.map(a => a.name);
 
@@ -66,7 +67,7 @@ describe('what a trip takes for granted', () => {
     expect(air(byron)).toMatchObject([{ value, low, high }]);
     // Byron Bay in March, by climate tables: 26 °C by day and 19 °C by night.
     expect(Math.abs(value - 22.5)).toBeLessThan(2);
-    expect(air(byron)[0]!.why).toContain('day and night');
+    expect(present(air(byron)[0]).why).toContain('day and night');
     for (const sun of [{}, { latitudeDeg: -28.6 }, { month: 3 }])
       expect(air(sun)).toMatchObject([{ value: 25, low: 17, high: 33 }]);
   });
@@ -113,7 +114,7 @@ describe('the sun of a day', () => {
     expect(shares.filter(s => s > 0).length).toBeGreaterThan(skies.shares.filter(h => h > 0).length);
     // Every hour gives two points of a hundred of the day; noon gains what is shared out again.
     const kept = sum(shares.map(s => Math.max(0, s - 0.02)));
-    expect(skies.shares[12]).toBeCloseTo((shares[12]! - 0.02) / kept, 9);
+    expect(skies.shares[12]).toBeCloseTo((present(shares[12]) - 0.02) / kept, 9);
     expect(Math.min(...skies.shares)).toBe(0);
   });
 
@@ -132,7 +133,7 @@ describe('the sun of a day', () => {
       dayAh: 40,
     });
     const { shares } = made({ ahPerDay: 40, sun: {} }).skies;
-    expect(shares[11]).toBeCloseTo(shares[12]!, 9);
+    expect(shares[11]).toBeCloseTo(present(shares[12]), 9);
   });
 
   test('polar night: shares of nothing stay nothing', () => {
@@ -142,15 +143,15 @@ describe('the sun of a day', () => {
   test('the last days have their own sky, and of a told yield the same share', () => {
     const tail: TripSun = { powerW: 100, sun: { ...byron, sky: 'overcast' }, skyLastDays: 2 };
     const { offers, dayAh, skies } = made(tail);
-    const usual = made({ powerW: 100, sun: byron }).offers[0]!.dayWh;
-    const dull = made({ powerW: 100, sun: { ...byron, sky: 'overcast' } }).offers[0]!.dayWh;
+    const usual = present(made({ powerW: 100, sun: byron }).offers[0]).dayWh;
+    const dull = present(made({ powerW: 100, sun: { ...byron, sky: 'overcast' } }).offers[0]).dayWh;
     expect(skies.lastSkyH).toBe(48);
     expect(dayAh).toBeCloseTo(usual / 12, 9);
     expect(offers.map(o => o.dayWh)).toEqual([expect.closeTo(usual, 6), expect.closeTo(dull, 6)]);
     // Their own value moves them and no other day.
     const moved = made(tail, { 'overcastClearness on the last days': 0.08 }).offers;
-    expect(moved[1]!.dayWh).toBeLessThan(0.6 * dull);
-    expect(moved[0]!.dayWh).toBeCloseTo(usual, 9);
+    expect(present(moved[1]).dayWh).toBeLessThan(0.6 * dull);
+    expect(present(moved[0]).dayWh).toBeCloseTo(usual, 9);
     const told = made({ ...tail, ahPerDay: 40 });
     expect(told.dayAh).toBe(40);
     expect(told.offers.map(o => o.dayAh)).toEqual([40, expect.closeTo((40 * dull) / usual, 6)]);
@@ -161,7 +162,7 @@ describe('the sun of a day', () => {
 
   test('each day its sky: a sunny one brings more than the usual, an overcast one less', () => {
     const { offers, skies } = made({ powerW: 100, sun: byron }, {}, ['overcast', undefined, 'sunny']);
-    const at = (sky: Sky | undefined) => offers[skies.placeOf(sky)]!.dayWh;
+    const at = (sky: Sky | undefined) => present(offers[skies.placeOf(sky)]).dayWh;
     expect(at('overcast')).toBeLessThan(0.6 * at(undefined));
     expect(at('sunny')).toBeGreaterThan(1.1 * at(undefined));
     expect(at('mixed')).toBe(at(undefined));
@@ -285,9 +286,9 @@ describe('hours of a day', () => {
 
   test('a fridge is hottest from two to four, whatever it is called with', () => {
     const fridge = hours(thing({ name: 'fridge', isAverage: true }), 30);
-    expect(fridge[14]).toBeCloseTo(fridge[15]!, 9);
-    expect(fridge[14]).toBeGreaterThan(fridge[13]!);
-    expect(fridge[14]).toBeGreaterThan(1.2 * fridge[2]!);
+    expect(fridge[14]).toBeCloseTo(present(fridge[15]), 9);
+    expect(fridge[14]).toBeGreaterThan(present(fridge[13]));
+    expect(fridge[14]).toBeGreaterThan(1.2 * present(fridge[2]));
     expect(sum(fridge)).toBeCloseTo(48, 9);
   });
 });
@@ -327,7 +328,7 @@ describe('a trip in the cold and the heat', () => {
     const noon = (t: typeof trip, values = {}) => {
       const found: number[] = [];
       simulate(t, { ...likelyOf(t), ...values }, undefined, h => found.push(h.useAh));
-      return found[14]! / sum(found);
+      return present(found[14]) / sum(found);
     };
     const told = { ...trip, use: { ...trip.use, ambientC: 10 } };
     expect(noon(told)).toBeGreaterThan(noon(trip, { ambientC: 35 }) + 0.005);

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { runTime } from '#engine/battery/rules.ts';
 import { explore } from '#engine/explore.ts';
 import { dailyUseAh, dayOf } from '#engine/loads/model.ts';
@@ -22,7 +23,7 @@ describe('the simple sum and the hours agree', () => {
     const trip = tripWith({ chemistry, ah, useAh, durationH: 200 });
     const values = likelyOf(trip);
     const { balance, capacityAh } = simulate(trip, values);
-    const usable = capacityAh * values.depthOfDischarge!;
+    const usable = capacityAh * present(values.depthOfDischarge);
     expect(balance.limitAtH).toBeCloseTo(run(runTime, { Q_usable: usable, I: useAh / 24 }), 6);
     expect(balance.limitAtH).toBeCloseTo(hours, 6);
   });
@@ -82,7 +83,11 @@ describe('sun and driving', () => {
   test('overcast last days end lower than the usual sky, and the days before are the same', () => {
     const cloudy = {
       ...sunny,
-      sun: { ...sunny.sun!, skyLastDays: 2, sun: { ...sunny.sun!.sun, sky: 'overcast' as const } },
+      sun: {
+        ...present(sunny.sun),
+        skyLastDays: 2,
+        sun: { ...present(sunny.sun).sun, sky: 'overcast' as const },
+      },
     };
     expect(likelyRun(cloudy).endCharge).toBeLessThan(likelyRun(sunny).endCharge - 10);
     const levels = (trip: Trip) => {
@@ -112,7 +117,7 @@ describe('searches on the same trip', () => {
   const values = likelyOf(short);
 
   test('the smallest battery just lasts, one of 2 % less does not', () => {
-    const ah = smallestBatteryAh(short, values)!;
+    const ah = present(smallestBatteryAh(short, values));
     // 40 Ah a day for four days are 160 Ah: half of 320 Ah.
     expect(ah).toBeGreaterThanOrEqual(320);
     expect(ah).toBeLessThan(322);
@@ -121,14 +126,14 @@ describe('searches on the same trip', () => {
   });
   test('the smallest panel just lasts', () => {
     const at = (powerW: number) => likelyRun({ ...short, sun: { powerW, sun: {} } }).margin;
-    const powerW = smallestPanelW(short, values)!;
+    const powerW = present(smallestPanelW(short, values));
     expect(at(powerW)).toBeGreaterThanOrEqual(0);
     expect(at(powerW * 0.95)).toBeLessThan(0);
   });
   test('the least driving just lasts', () => {
     const charger = { kind: 'dcdc', currentA: 25 } as const;
     const trip = { ...short, driving: { hoursPerDay: 0, charger } };
-    const hours = leastDrivingH(trip, values)!;
+    const hours = present(leastDrivingH(trip, values));
     expect(hours).toBeGreaterThan(0.3);
     expect(likelyRun({ ...trip, driving: { hoursPerDay: hours, charger } }).margin).toBeGreaterThanOrEqual(0);
     expect(likelyRun({ ...trip, driving: { hoursPerDay: hours * 0.9, charger } }).margin).toBeLessThan(0);
@@ -136,8 +141,10 @@ describe('searches on the same trip', () => {
   test('what surely lasts is more than what likely lasts', () => {
     const sure = adverseValues(sunny, tripAssumptions(sunny));
     const likely = likelyOf(sunny);
-    expect(smallestBatteryAh(sunny, sure)!).toBeGreaterThan(smallestBatteryAh(sunny, likely)!);
-    expect(smallestPanelW(sunny, sure)!).toBeGreaterThan(smallestPanelW(sunny, likely)!);
+    expect(present(smallestBatteryAh(sunny, sure))).toBeGreaterThan(
+      present(smallestBatteryAh(sunny, likely)),
+    );
+    expect(present(smallestPanelW(sunny, sure))).toBeGreaterThan(present(smallestPanelW(sunny, likely)));
     const { margin } = explore(tripAssumptions(sunny), 'margin', values => ({
       margin: simulate(sunny, values).margin,
     })).figures;

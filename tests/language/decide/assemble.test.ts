@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { assemble } from '#language/decide/assemble.ts';
 import { State } from '#language/decide/state.ts';
 import { slots } from '#language/propose/slots.ts';
@@ -24,7 +25,7 @@ function told(text: string, roles: readonly Role[], onMains: readonly string[] =
   const state = roles.reduce((s, [what, slot, owner = nobody, value]) => {
     const i = at(what);
     const whose = typeof owner === 'number' ? owner : at(owner);
-    return s.with(i, slotOf(slot), whose, -1, value ?? mentions[i]!.value, 0);
+    return s.with(i, slotOf(slot), whose, -1, value ?? present(mentions[i]).value, 0);
   }, State.empty(mentions));
   return assemble(state, new Set(onMains.map(at)));
 }
@@ -96,8 +97,8 @@ describe('facts from roles', () => {
     const [sam, , three, , lou, , four] = mentions.map((_, i) => i);
     const claim = slots.findIndex(s => s.name === 'claim');
     const state = State.empty(mentions)
-      .with(three!, claim, sam!, -1, 72, 0)
-      .with(four!, claim, lou!, -1, 4, 0);
+      .with(present(three), claim, present(sam), -1, 72, 0)
+      .with(present(four), claim, present(lou), -1, 4, 0);
     expect(assemble(state).claims).toEqual([
       { who: 'sam', value: 3, unit: 'days' },
       { who: 'lou', value: 4, unit: 'days' },

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { State } from '#language/decide/state.ts';
 import { candidatesOf } from '#language/propose/candidates.ts';
 import { slotsOf, turnOf } from '#language/propose/roles.ts';
@@ -20,7 +21,7 @@ function read(text: string) {
 /** Names of the slots that are proposed for one mention, nothing decided before. */
 function proposed(text: string, what: string): string[] {
   const { mentions, at } = read(text);
-  const names = candidatesOf(State.empty(mentions), at(what)).map(c => slots[c.slot]!.name);
+  const names = candidatesOf(State.empty(mentions), at(what)).map(c => present(slots[c.slot]).name);
   return [...new Set(names)].sort();
 }
 
@@ -68,7 +69,7 @@ describe('whose it may be', () => {
   test('a draw is of a load told, of none yet named, or of all', () => {
     const { state, at } = loadsDecided('fridge and lamp 2 A', ['fridge', 'lamp']);
     const owners = candidatesOf(state, at('A'))
-      .filter(c => slots[c.slot]!.name === 'load.currentA')
+      .filter(c => present(slots[c.slot]).name === 'load.currentA')
       .map(c => c.owner);
     expect(owners.sort()).toEqual([at('fridge'), at('lamp'), self, all].sort());
   });
@@ -76,7 +77,7 @@ describe('whose it may be', () => {
   test('hours need a load', () => {
     const { state, at } = loadsDecided('fridge 5 hours', ['fridge']);
     const owners = candidatesOf(state, at('h'))
-      .filter(c => slots[c.slot]!.name === 'load.hoursPerDay')
+      .filter(c => present(slots[c.slot]).name === 'load.hoursPerDay')
       .map(c => c.owner);
     expect(owners).toEqual([at('fridge')]);
     expect(proposed('5 hours', 'h')).not.toContain('load.hoursPerDay');
@@ -85,7 +86,7 @@ describe('whose it may be', () => {
   test('a claim is of somebody near, or of the writer', () => {
     const { mentions, at } = read('Sam says 3 days');
     const claims = candidatesOf(State.empty(mentions), at('days')).filter(
-      c => slots[c.slot]!.name === 'claim',
+      c => present(slots[c.slot]).name === 'claim',
     );
     expect(claims.map(c => c.owner)).toEqual(expect.arrayContaining([0, writer]));
   });
@@ -93,7 +94,7 @@ describe('whose it may be', () => {
   test('only whole numbers count things', () => {
     const counts = (text: string) => {
       const { state, at } = loadsDecided(text, ['lamps']);
-      return candidatesOf(state, at('num')).filter(c => slots[c.slot]!.name === 'count').length;
+      return candidatesOf(state, at('num')).filter(c => present(slots[c.slot]).name === 'count').length;
     };
     expect(counts('3 lamps')).toBe(1);
     expect(counts('3.5 lamps')).toBe(0);
@@ -103,21 +104,21 @@ describe('whose it may be', () => {
 test('a middle of a range is proposed beside its end', () => {
   const { mentions, at } = read('2 to 4 days');
   const values = candidatesOf(State.empty(mentions), at('days'))
-    .filter(c => slots[c.slot]!.name === 'durationH')
+    .filter(c => present(slots[c.slot]).name === 'durationH')
     .map(c => c.value);
   expect(values).toEqual([96, 72]);
 });
 
 test('things come before their figures, figures before what colours them', () => {
   const { mentions, at } = read('fridge 2 A, 100 Ah AGM, 3 lamps');
-  const turn = (what: string) => turnOf(mentions[at(what)]!);
+  const turn = (what: string) => turnOf(present(mentions[at(what)]));
   expect(turn('fridge')).toBeLessThan(turn('A'));
   expect(turn('Ah')).toBeLessThan(turn('chemistry:agm'));
   expect(turn('A')).toBeLessThan(turn('num'));
 });
 
 test('a slot stands under its own number, and plain words have none', () => {
-  expect(slots[load]!.name).toBe('load');
+  expect(present(slots[load]).name).toBe('load');
   expect(new Set(slots.map(s => s.name)).size).toBe(slots.length);
   const { mentions } = read('how long');
   expect(mentions.flatMap(m => slotsOf(m))).toEqual([]);

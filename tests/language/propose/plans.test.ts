@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { type PlanDay, planFeatures, planOf, planVariants } from '../../../src/language/propose/plans.ts';
 import { recognise } from '../../../src/language/recognise/recognise.ts';
 
@@ -570,12 +571,12 @@ describe('day plans', () => {
   test.each(told)('%s', (text, days) => {
     const plan = planIn(text);
     expect(plan).toBeDefined();
-    expect(planVariants(plan!)).toContainEqual(days);
+    expect(planVariants(present(plan))).toContainEqual(days);
   });
   test.fails.each(unreached)('not yet: %s', (text, days) => {
     const plan = planIn(text);
     expect(plan).toBeDefined();
-    expect(planVariants(plan!)).toContainEqual(days);
+    expect(planVariants(present(plan))).toContainEqual(days);
   });
   test.each(none)('no plan: %s', text => {
     expect(planIn(text)).toBeUndefined();
@@ -585,8 +586,8 @@ describe('day plans', () => {
 describe('what a plan takes of its message', () => {
   test("leaves a load's hours and the battery alone", () => {
     const { mentions } = recognise('lamp 5 W 4 h a night, day 1 drive 3 h, day 2 parked, 100 Ah lithium');
-    const plan = planOf(mentions)!;
-    const used = plan.used.map(i => mentions[i]!);
+    const plan = present(planOf(mentions));
+    const used = plan.used.map(i => present(mentions[i]));
     expect(used.some(m => m.kind === 'amount' && m.value === 4)).toBe(false);
     expect(used.some(m => m.kind === 'amount' && m.value === 3)).toBe(true);
     expect(used.some(m => m.unit === 'Ah' || m.unit === 'W')).toBe(false);
@@ -594,12 +595,12 @@ describe('what a plan takes of its message', () => {
 
   test('points at mentions of the message where it parts one in two', () => {
     const { mentions } = recognise('3 hrs driving fri, none sat, 4 hrs sun');
-    const plan = planOf(mentions)!;
+    const plan = present(planOf(mentions));
     expect(Math.max(...plan.used)).toBe(mentions.length - 1);
   });
 
   test('offers at most three variants, all different', () => {
-    const plan = planIn('day 1 drive 3 h, day 2 camp, day 3 sunny')!;
+    const plan = present(planIn('day 1 drive 3 h, day 2 camp, day 3 sunny'));
     const variants = planVariants(plan);
     expect(variants.length).toBeLessThanOrEqual(3);
     expect(new Set(variants.map(v => JSON.stringify(v))).size).toBe(variants.length);
@@ -610,7 +611,7 @@ describe('what a plan takes of its message', () => {
 describe('features of a plan', () => {
   const featuresOf = (text: string): string[] => {
     const { mentions } = recognise(text);
-    return planFeatures(planOf(mentions)!, mentions);
+    return planFeatures(present(planOf(mentions)), mentions);
   };
   test('name its marks and what it tells', () => {
     const features = featuresOf('fri 3 h driving, sat none, sun 2 h driving');

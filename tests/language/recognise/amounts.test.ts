@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { recognise } from '#language/recognise/recognise.ts';
 
 type Told = readonly [value: number, unit: string];
@@ -65,10 +66,11 @@ test('“m” may be minutes, “a” in “35 a day” is no amps', () => {
 
 describe('what an amount may mean beside its plain value', () => {
   const variants = (text: string, at = -1) =>
-    recognise(text)
-      .mentions.filter(m => m.kind === 'amount')
-      .at(at)!
-      .variants.map(({ why, value, count }) => (count === undefined ? [why, value] : [why, value, count]));
+    present(
+      recognise(text)
+        .mentions.filter(m => m.kind === 'amount')
+        .at(at),
+    ).variants.map(({ why, value, count }) => (count === undefined ? [why, value] : [why, value, count]));
   test.for<[text: string, variant: (string | number)[]]>([
     ['2-3 amps', ['range', 2.5]],
     ['2 to 4 hours', ['range', 3]],

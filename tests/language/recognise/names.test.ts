@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { isOneSlip, Near } from '#language/recognise/near.ts';
 import { recognise } from '#language/recognise/recognise.ts';
 
@@ -31,10 +32,10 @@ describe('names, gear and people', () => {
 
 test('nothing of a message is left out of its mentions', () => {
   const { tokens, mentions } = recognise('fridge 1.2A, 100Ah AGM in Broome: how long (roughly)?');
-  expect(mentions[0]!.from).toBe(0);
-  expect(mentions.at(-1)!.to).toBe(tokens.length);
+  expect(present(mentions[0]).from).toBe(0);
+  expect(present(mentions.at(-1)).to).toBe(tokens.length);
   mentions.slice(1).forEach((m, i) => {
-    expect(m.from).toBe(mentions[i]!.to);
+    expect(m.from).toBe(present(mentions[i]).to);
   });
 });
 

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { mended } from '#language/recognise/lexicons.ts';
 import { isSureSlip } from '#language/recognise/near.ts';
 import { recognise } from '#language/recognise/recognise.ts';
@@ -9,7 +10,7 @@ test.for([
   ['frdige', 'fridge'],
   ['alternatr', 'alternator'],
 ])('%s stands for %s', ([slip, word]) => {
-  expect(mended(slip!)).toBe(word);
+  expect(mended(present(slip))).toBe(word);
 });
 
 test.for(['pump', 'alice', 'springs', 'inle', 'abc'])('%s is no slip', word => {
@@ -26,6 +27,6 @@ test.for([
 });
 
 test('a plain word with two letters swapped is no name', () => {
-  expect(recognise('how long aobut').mentions.at(-1)!.kind).toBe('word');
-  expect(recognise('a ride in Darws').mentions.at(-1)!.kind).not.toBe('word');
+  expect(present(recognise('how long aobut').mentions.at(-1)).kind).toBe('word');
+  expect(present(recognise('a ride in Darws').mentions.at(-1)).kind).not.toBe('word');
 });

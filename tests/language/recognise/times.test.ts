@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { recognise } from '#language/recognise/recognise.ts';
 
 const mentions = (text: string) => recognise(text).mentions;
@@ -28,9 +29,11 @@ describe('times of the clock', () => {
     ['from 7 till 10pm', 3],
     ['party at 10pm, home by 2am', 4],
   ])('%s spans %d hours', ([text, hours]) => {
-    const clock = mentions(text)
-      .filter(m => m.kind === 'clock')
-      .at(-1)!;
+    const clock = present(
+      mentions(text)
+        .filter(m => m.kind === 'clock')
+        .at(-1),
+    );
     expect(clock.variants).toContainEqual({ why: 'span', value: hours });
   });
 });

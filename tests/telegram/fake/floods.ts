@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { Refusal } from './rules.ts';
 
 /** Chats that Telegram lets wait (429), each with the moment at which that ends. */
@@ -28,7 +29,7 @@ export class Floods {
       this.#untilMs.set(chat, until + this.earlySec * 1000);
     }
     told.add(chat);
-    const left = Math.max(1, Math.ceil((this.#untilMs.get(chat)! - atMs) / 1000) - this.shortSec);
+    const left = Math.max(1, Math.ceil((present(this.#untilMs.get(chat)) - atMs) / 1000) - this.shortSec);
     throw new Refusal(429, `Too Many Requests: retry after ${left}`, { retry_after: left });
   }
 }

@@ -1,4 +1,5 @@
 import type { CallbackQuery, Message } from 'grammy/types';
+import { present } from '#basics/present.ts';
 import { Refusal } from './rules.ts';
 import type { Payload } from './world.ts';
 
@@ -36,9 +37,9 @@ export class Whispers {
 
   /** Somebody sends a command that only the bot sees. */
   heard(message: Message, atMs: number): void {
-    this.#commands.set(message.ephemeral_message_id!, {
+    this.#commands.set(present(message.ephemeral_message_id), {
       chat: message.chat.id,
-      person: message.from!.id,
+      person: present(message.from).id,
       atMs,
     });
   }
@@ -75,6 +76,6 @@ export class Whispers {
     const whisper = this.sent.get(ephemeral_message_id);
     if (whisper?.chat.id !== chat_id || whisper?.receiver_user?.id !== receiver_user_id)
       throw bad('message to edit not found');
-    return whisper!;
+    return present(whisper);
   }
 }

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { toasts } from '#telegram/updates/toasts.ts';
 import { chatter } from '../chatter.ts';
 import { fridge, group, kim, labelsOf, message, nowSec, sam, scene, sends, textOf } from './one-group.ts';
@@ -111,7 +112,7 @@ test('row 9: an edited question edits its answer; the same text does nothing', a
   await s.give({ edited_message: { ...question, text, edit_date: nowSec } as never });
   expect(s.answers()).toHaveLength(1);
   expect(s.world.sent('editMessageText')).toHaveLength(1);
-  expect(s.now(answer!).text).toContain('200');
+  expect(s.now(present(answer)).text).toContain('200');
 });
 
 test('row 10: not understood, it asks one thing back, before all, with buttons; others’ taps get a toast', async () => {
@@ -121,10 +122,10 @@ test('row 10: not understood, it asks one thing back, before all, with buttons; 
   expect(textOf(back).match(/\?/g)?.length).toBeGreaterThan(0);
   expect(textOf(back).length).toBeLessThan(300);
   expect(labelsOf(back).length).toBeGreaterThan(0);
-  await s.tap(back, labelsOf(back)[0]!, kim);
+  await s.tap(back, present(labelsOf(back)[0]), kim);
   expect(s.toast()).toBe(toasts.notYours);
   expect(s.now(back)).toEqual(back);
-  await s.tap(back, labelsOf(back)[0]!);
+  await s.tap(back, present(labelsOf(back)[0]));
   expect(s.now(back).text).not.toBe(back.text);
   // Where nobody asked it, it says nothing.
   const before = s.world.calls.length;

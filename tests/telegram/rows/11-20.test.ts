@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { present } from '#basics/present.ts';
 import { VolatileStore } from '#memory/volatile/store.ts';
 import { buttonData, readButton } from '#telegram/ui/buttons.ts';
 import { toasts } from '#telegram/updates/toasts.ts';
@@ -70,7 +71,7 @@ test('row 12, under the answer of an anonymous admin: admins may, in the groupâ€
   const stand = { id: 1_087_968_824, is_bot: true, first_name: 'Group' };
   await s.say(`/power ${fridge}`, { from: stand, sender_chat: group });
   const given = s.last();
-  const label = labelsOf(given)[0]!;
+  const label = present(labelsOf(given)[0]);
   await s.tap(given, label, kim);
   expect(s.toast()).toBe(toasts.notYours);
   s.later(6 * 60);
@@ -212,7 +213,7 @@ test('row 19, out of order: webhooks that overtake each other are each answered 
     } as never,
   });
   const other = update({ message: message('/power 60W in amps', { from: kim }) as never });
-  s.world.hear({ message: question.message! });
+  s.world.hear({ message: present(question.message) });
   for (const given of [other, edit, question, edit, other]) await s.give(given);
   const texts = s.answers().map(textOf);
   expect(texts.filter(text => text.includes('60 W'))).toHaveLength(1);

@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { present } from '#basics/present.ts';
 import { emptyMemory } from '#conversation/memory.ts';
 import { VolatileStore } from '#memory/volatile/store.ts';
 import { commands } from '#telegram/ui/commands.ts';
@@ -120,10 +121,10 @@ test('row 25: /start, /help, /settings and /privacy work; /privacy says what, wh
   expect(settings).toMatch(/Pictures with a trip: on\n• Pictures on light ground\n• Mains: 230 V/);
   for (const part of ['I keep', 'used for', '30 days', 'forget']) expect(privacy).toContain(part);
   // Help fits a phone: by subject, in buttons that are not cut off.
-  const subjects = labelsOf(s.answers(alone.id)[1]!);
+  const subjects = labelsOf(present(s.answers(alone.id)[1]));
   expect(subjects.length).toBeGreaterThanOrEqual(8);
   for (const label of subjects) expect([label, label.length <= 24]).toEqual([label, true]);
-  const page = s.answers(alone.id)[1]!;
+  const page = present(s.answers(alone.id)[1]);
   for (const label of subjects) {
     await s.tap(s.now(page), label);
     expect(textOf(s.now(page))).toMatch(new RegExp(`^${label}:\\n• `));
@@ -135,7 +136,7 @@ test('row 25: /start, /help, /settings and /privacy work; /privacy says what, wh
   await s.tap(s.last(alone.id), 'Forget everything');
   expect(textOf(s.last(alone.id))).toMatch(/^Forget everything I know of this chat\?/);
   // Settings are changed where they are shown.
-  const shown = s.answers(alone.id)[2]!;
+  const shown = present(s.answers(alone.id)[2]);
   await s.tap(s.now(shown), 'Turn the pictures off');
   await s.tap(s.now(shown), '120 V');
   expect(s.now(shown).text).toMatch(/Pictures with a trip: off\n• Pictures on light ground\n• Mains: 120 V/);

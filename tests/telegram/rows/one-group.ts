@@ -1,4 +1,5 @@
 import type { InlineKeyboardButton, Message } from 'grammy/types';
+import { present } from '#basics/present.ts';
 import { converse } from '#conversation/converse.ts';
 import { type Stage, type StageOptions, stage } from '../fake/bot.ts';
 import { alone, message, nowSec, press, sam } from '../fake/people.ts';
@@ -31,9 +32,9 @@ export function scene(more: StageOptions = {}) {
     /** In private. */
     tell: (text: string | undefined, of: Partial<Message> = {}) => say(text, { chat: alone, ...of }),
     /** The newest message of the bot's in a chat. */
-    last: (chat?: number): Message => s.answers(chat).at(-1)!,
+    last: (chat?: number): Message => present(s.answers(chat).at(-1)),
     /** A message as it stands now. */
-    now: (of: Message): Message => s.world.messages.get(`${of.chat.id} ${of.message_id}`)!,
+    now: (of: Message): Message => present(s.world.messages.get(`${of.chat.id} ${of.message_id}`)),
     tap: async (on: Message, label: string | RegExp, from = sam): Promise<void> => {
       await s.give({ callback_query: press(on, label, from) });
     },

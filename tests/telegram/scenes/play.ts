@@ -1,5 +1,6 @@
 import type { Message, Update, User } from 'grammy/types';
 import { vi } from 'vitest';
+import { present } from '#basics/present.ts';
 import { ann, kim, press, type Scene, sam, scene, textOf } from '../rows/one-group.ts';
 import { isPrivate, type Place } from './places.ts';
 
@@ -82,7 +83,7 @@ export class Play {
   }
 
   get last(): Message {
-    return this.s.answers().at(-1)!;
+    return present(this.s.answers().at(-1));
   }
 
   get edits(): number {

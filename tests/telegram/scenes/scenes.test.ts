@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { present } from '#basics/present.ts';
 import { places } from './places.ts';
 import { Play } from './play.ts';
 import { sequences } from './sequences.ts';
@@ -24,7 +25,7 @@ test('there are 150 scenes and more', () => {
 describe.each(places)('$name', place => {
   test.each(names)('%s', async name => {
     const play = new Play(place);
-    await sequences[name]!(play);
+    await present(sequences[name])(play);
     await play.settle();
     expect(play.unanswered).toEqual([]);
     expect(play.leaked).toEqual([]);

@@ -1,0 +1,31 @@
+import { expect, test } from 'vitest';
+import { dropOldest } from '#basics/oldest.ts';
+import { present } from '#basics/present.ts';
+import { without } from '#basics/without.ts';
+
+test('what is there is given back, nothing and false among it; what is missing is named', () => {
+  expect([present(0), present(''), present(false)]).toEqual([0, '', false]);
+  expect(() => present(undefined, 'the battery')).toThrow('missing: the battery');
+  expect(() => present(null)).toThrow('missing');
+});
+
+test('keys are left out of a copy, and an object that has none of them stays itself', () => {
+  const load: { name: string; powerW?: number } = { name: 'fridge', powerW: 45 };
+  expect(without(load, 'powerW')).toEqual({ name: 'fridge' });
+  expect(load).toEqual({ name: 'fridge', powerW: 45 });
+  const bare: { name: string; powerW?: number } = { name: 'fridge' };
+  expect(without(bare, 'powerW')).toBe(bare);
+});
+
+test('the first that was put in goes first, from maps and sets; from an empty one nothing', () => {
+  const map = new Map([
+    ['a', 1],
+    ['b', 2],
+  ]);
+  map.set('a', 3);
+  dropOldest(map);
+  expect([...map]).toEqual([['b', 2]]);
+  const set = new Set<string>();
+  dropOldest(set);
+  expect(set.size).toBe(0);
+});
