@@ -150,7 +150,9 @@ export function withGearTold(facts: Stated, recognised: Recognised): Stated {
     ...facts,
     ...(loads && { loads: loads.map(load => told(load, recognised)) }),
     ...(inverter && isLeftOn(recognised) && { inverter: { ...inverter, isLeftOn: true } }),
-    ...(batteries && { batteries: withWearTold(batteries, recognised).map(battery => cellTold(battery, recognised)) }),
+    ...(batteries && {
+      batteries: withWearTold(batteries, recognised).map(battery => cellTold(battery, recognised)),
+    }),
   };
 }
 

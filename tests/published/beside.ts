@@ -1,5 +1,5 @@
-import { latitudeMonth } from '#climate/latitude.ts';
 import { present } from '#basics/present.ts';
+import { latitudeMonth } from '#climate/latitude.ts';
 import { bankOf } from '#engine/battery/bank.ts';
 import { absorptionVoltage } from '#engine/battery/charging.ts';
 import { bankResistanceOhm } from '#engine/battery/limits.ts';

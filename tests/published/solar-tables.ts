@@ -1,5 +1,5 @@
-import { latitudeMonth } from '#climate/latitude.ts';
 import { present } from '#basics/present.ts';
+import { latitudeMonth } from '#climate/latitude.ts';
 import { labelC } from '#engine/solar/cold.ts';
 import { panelPowerFor, solarAssumptions } from '#engine/solar/model.ts';
 import { largePanelW, leastRatio } from '#engine/solar/module.ts';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { latitudeMonth } from '#climate/latitude.ts';
 import { present } from '#basics/present.ts';
+import { latitudeMonth } from '#climate/latitude.ts';
 import { clearnessAt } from '#climate/world.ts';
 import { clearnessFor, clearnessOf } from '#engine/solar/climate.ts';
 import { stations } from '#engine/solar/stations.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { latitudeMonth } from '#climate/latitude.ts';
 import { present } from '#basics/present.ts';
+import { latitudeMonth } from '#climate/latitude.ts';
 import { clearnessAt } from '#climate/world.ts';
 import { usualTrip } from '#engine/battery/round-trip.ts';
 import { airAboutFridge, airTemperature, dayTemperature } from '#engine/solar/air.ts';

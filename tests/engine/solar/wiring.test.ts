@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { latitudeMonth } from '#climate/latitude.ts';
 import { present } from '#basics/present.ts';
+import { latitudeMonth } from '#climate/latitude.ts';
 import { meanChargeV } from '#engine/battery/round-trip.ts';
 import { coldestMorning, toldCold } from '#engine/solar/cold.ts';
 import { type PanelCase, wire, wiringAssumptions } from '#engine/solar/wiring.ts';
