@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Assumption } from '#engine/assumption.ts';
 import type { Bank } from '#engine/battery/bank.ts';
 import { batteryTemperature, type Stand } from '#engine/battery/temperature.ts';
@@ -47,5 +48,5 @@ export function knownTemperature(facts: Facts, at?: Date): Assumption[] {
   if (told !== undefined)
     return [{ name, value: told, low: told, high: told, unit: '°C', why: 'as you said' }];
   if (whereOf(facts).latitudeDeg === undefined && facts.altitudeM === undefined) return [];
-  return [batteryAir(facts, at)!];
+  return [present(batteryAir(facts, at))];
 }

@@ -52,7 +52,7 @@ describe('what the words beside a fridge tell', () => {
 describe('how worn a battery is', () => {
   const agm: Stated = { batteries: [{ capacityAh: 100, chemistry: 'agm' }] };
   const wearOf = (text: string, facts: Stated = agm) =>
-    withGearTold(facts, read(text).recognised).batteries![0]!.wear;
+    withGearTold(facts, read(text).recognised).batteries?.[0]?.wear;
 
   test.for<[text: string, want: 'old' | 'tired' | undefined]>([
     ['my tired old 100Ah AGM', 'tired'],
@@ -76,7 +76,7 @@ describe('how worn a battery is', () => {
   });
 
   test('it counts, and is no part of what was understood', () => {
-    const hours = (text: string) => value(talk([`sam: ${text}`]).last, 'runTime')!;
+    const hours = (text: string) => value(talk([`sam: ${text}`]).last, 'runTime');
     expect(hours('tired 100Ah AGM, 45W fridge, how long')).toBeLessThan(
       0.75 * hours('100Ah AGM, 45W fridge, how long'),
     );

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { latitudeMonth } from '#climate/latitude.ts';
 import { clearnessOf } from '#engine/solar/climate.ts';
 import { coldestMorning } from '#engine/solar/cold.ts';
@@ -116,7 +117,7 @@ const errors: readonly Row[] = [
     () => {
       const months = Array<number>(12).fill(14);
       return clearnessOf(
-        [{ ...ownPoints[0]!, name: 'too bright', latitudeDeg: 0, longitudeDeg: 0, months }],
+        [{ ...present(ownPoints[0]), name: 'too bright', latitudeDeg: 0, longitudeDeg: 0, months }],
         0,
         0,
       )(3).value;
