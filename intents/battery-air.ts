@@ -1,5 +1,8 @@
+import { present } from '#basics/present.ts';
 import type { Assumption } from '#engine/assumption.ts';
+import type { Bank } from '#engine/battery/bank.ts';
 import { batteryTemperature, type Stand } from '#engine/battery/temperature.ts';
+import { knownAge } from '#engine/battery/usable.ts';
 import type { Facts } from '#rig/rig.ts';
 import { whereOf } from './sun.ts';
 
@@ -27,4 +30,23 @@ export function batteryAir(facts: Facts, at?: Date, words: readonly string[] = [
   if (facts.ambientC !== undefined) return undefined;
   const month = facts.month ?? (at && at.getUTCMonth() + 1);
   return batteryTemperature({ ...whereOf(facts), month }, whereItStands(words));
+}
+
+/**
+ * What bears on how a battery takes charge, as far as it is known: its age, and its temperature where that or the place
+ * was told.
+ * @param at time of the message, for the month where none was said
+ */
+export function batteryOnCharge(facts: Facts, bank: Bank | undefined, at?: Date): Assumption[] {
+  return [...(bank ? knownAge(bank) : []), ...knownTemperature(facts, at)];
+}
+
+/** The battery's temperature, as told or by a place that is known; nothing where neither is. */
+export function knownTemperature(facts: Facts, at?: Date): Assumption[] {
+  const told = facts.ambientC;
+  const name = 'batteryTemperature';
+  if (told !== undefined)
+    return [{ name, value: told, low: told, high: told, unit: '°C', why: 'as you said' }];
+  if (whereOf(facts).latitudeDeg === undefined && facts.altitudeM === undefined) return [];
+  return [present(batteryAir(facts, at))];
 }

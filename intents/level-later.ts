@@ -5,6 +5,7 @@ import { exploreRunTime } from '#engine/loads/lasting.ts';
 import { exploreLevel } from '#engine/trip/level-at.ts';
 import type { Range } from '#quantity/range.ts';
 import type { Facts } from '#rig/rig.ts';
+import { knownTemperature } from './battery-air.ts';
 import { clockHour } from './clock.ts';
 import type { RequestContext } from './intent.ts';
 import { bankFor } from './learned.ts';
@@ -62,7 +63,10 @@ export function computeLater(
     : exploreRunTime({
         bank: { ...bank, stateOfChargePercent: now.stateOfCharge.value },
         use,
-        assumptions: bankAssumptions(bank, facts.depthOfDischargePercent),
+        assumptions: [
+          ...bankAssumptions(bank, facts.depthOfDischargePercent),
+          ...knownTemperature(facts, setting.at),
+        ],
       }).figures.runTime;
   return {
     ...explored,

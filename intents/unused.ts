@@ -78,6 +78,7 @@ const kinds: Readonly<Record<string, readonly unknown[]>> = {
   wave: ['modified-sine', 'pure-sine'],
   mount: ['flat', 'tilted'],
   shade: ['heavy', 'none'],
+  wear: ['tired', 'old'],
   alternator: ['smart', 'fixed'],
   place: ['darwin', 'oslo'],
 };

@@ -4,6 +4,7 @@ import { chemistryRow } from '#engine/battery/tables.ts';
 import { bankAssumptions, temperatureFactor, usableCapacityAh } from '#engine/battery/usable.ts';
 import { type Explored, explore } from '#engine/explore.ts';
 import type { Battery, Facts } from '#rig/rig.ts';
+import { knownTemperature } from '../battery-air.ts';
 
 /** Compared where nobody names a size, Ah. */
 const defaultSizeAh = 100;
@@ -32,8 +33,11 @@ export interface BatteryType {
   readonly lifeInHeat?: number;
 }
 
-function sideOf(bank: Bank, facts: Facts): Side {
-  const assumptions = bankAssumptions(bank, facts.depthOfDischargePercent);
+function sideOf(bank: Bank, facts: Facts, at?: Date): Side {
+  const assumptions = [
+    ...bankAssumptions(bank, facts.depthOfDischargePercent),
+    ...knownTemperature(facts, at),
+  ];
   const explored = explore<'usableCapacity'>(assumptions, 'usableCapacity', (values, trace) => ({
     usableCapacity: usableCapacityAh({ bank, currentA: 0, temperatureC: facts.ambientC }, values, trace),
   }));
@@ -52,7 +56,7 @@ function sideOf(bank: Bank, facts: Facts): Side {
 }
 
 /** Lead-acid against lithium: the two that were named, or one size in both. */
-export function computeBatteryType(facts: Facts): BatteryType {
+export function computeBatteryType(facts: Facts, at?: Date): BatteryType {
   const told = (facts.batteries ?? []).filter(b => b.role !== 'starter');
   const isLithium = (b: Battery) => b.chemistry === 'lfp' || (b.chemistry === undefined && !!b.energyWh);
   const lead = bankOf(told.filter(b => !isLithium(b)));
@@ -62,8 +66,8 @@ export function computeBatteryType(facts: Facts): BatteryType {
   const one = (chemistry: Battery['chemistry']): Bank => bankOfOne({ capacityAh: sizeAh, chemistry });
   const { ambientC } = facts;
   return {
-    lead: sideOf(lead ?? one(kind), facts),
-    lithium: sideOf(lithium ?? one('lfp'), facts),
+    lead: sideOf(lead ?? one(kind), facts, at),
+    lithium: sideOf(lithium ?? one('lfp'), facts, at),
     isSizeAssumed: !lead && !lithium,
     isOneSize: !lead || !lithium,
     isLithium: !lead && !!lithium,

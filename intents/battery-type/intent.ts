@@ -26,7 +26,7 @@ export const batteryType: Intent = {
   hangsOn: new Set(['batteries.chemistry']),
   needs: needs(takes, []),
   reply: (facts, setting) => {
-    const result = computeBatteryType(facts);
+    const result = computeBatteryType(facts, setting.at);
     // With a use to hold them against, one size in both kinds has a verdict.
     const isWeighed = result.isOneSize && hasUse(facts) && !setting.parsed.cues.has('ask-why');
     return isWeighed

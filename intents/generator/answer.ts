@@ -35,8 +35,8 @@ function headline(facts: Facts, result: Generator, verdict: Verdict): string {
     return `A ${decimals(result.sizeW, 0)} W generator: ${what(result, facts)} needs ${needed}.`;
   const rated = `${decimals(present(result.ratingW), 0)} W`;
   if (verdict === 'yes') return `Yes: ${rated} is enough, ${what(result, facts)} needs ${needed}.`;
-  if (verdict === 'tight') return `Tight: ${what(result, facts)} needs ${needed} of its ${rated}.`;
-  return `No: ${what(result, facts)} needs ${needed}, more than ${rated}.`;
+  const steady = `a ${rated} one gives about ${watts(round(present(result.steadyW)))} without a break`;
+  return `${verdict === 'tight' ? 'Tight' : 'No'}: ${what(result, facts)} needs ${needed}, and ${steady}.`;
 }
 
 /** Another charger, where one hangs on it: the usual 20 A, or half of that. */
@@ -47,14 +47,14 @@ function otherCharger({ hasCharger }: Generator, facts: Facts): string[] {
 }
 
 /**
- * The charging current that the generator told carries for sure, where turning it down helps: with the poorest power
- * factor and efficiency that a charger is taken to have.
+ * The charging current that the generator told carries without a break, where turning it down helps: with the poorest
+ * power factor and efficiency that a charger is taken to have.
  */
-function turnDown(facts: Facts, { figures, hasCharger, ratingW }: Generator): string {
+function turnDown(facts: Facts, { figures, hasCharger, steadyW }: Generator): string {
   if (!hasCharger) return '';
   const ratedA = facts.chargers?.find(c => c.kind !== 'generator')?.currentA;
   const shareOfIt =
-    (present(ratingW) - figures.loadPower.value) / (figures.generatorPower.high - figures.loadPower.value);
+    (present(steadyW) - figures.loadPower.value) / (figures.generatorPower.high - figures.loadPower.value);
   return ratedA === undefined || !(shareOfIt > 0.1 && shareOfIt < 1)
     ? ", or turn the charger's current down"
     : `, or turn the charger down to ${decimals(Math.floor(ratedA * shareOfIt), 0)} A`;
@@ -105,9 +105,8 @@ export function answerGenerator(facts: Facts, result: Generator, isNoiseAsked = 
   };
 }
 
-/** Yes where it gives even the high end of what is needed, no where not even the low end. */
-function enoughFor({ figures, ratingW }: Generator): Exclude<Verdict, null> {
-  const { low, high } = figures.generatorPower;
-  if (high <= present(ratingW)) return 'yes';
-  return low > present(ratingW) ? 'no' : 'tight';
+/** Whether it is enough: no where even the watts it goes by are too few, tight where what it gives without a break may be. */
+function enoughFor({ figures: { generatorPower, loadShare }, ratingW }: Generator): Exclude<Verdict, null> {
+  if (generatorPower.value > present(ratingW)) return 'no';
+  return loadShare.high > 1 + 1e-9 ? 'tight' : 'yes';
 }

@@ -4,6 +4,8 @@ import { chargeRow } from '#engine/battery/charge-table.ts';
 import { chargeRateC } from '#engine/battery/limits.ts';
 import { type Charge, chargeAssumptions, chargeOf, guessedBankAh } from '#engine/charging/charge.ts';
 import {
+  continuousAssumption,
+  continuousW,
   generatorAssumptions,
   generatorRatingW,
   generatorSizeFor,
@@ -25,12 +27,19 @@ import type { RequestContext } from '../intent.ts';
 import { siteOf } from '../sun.ts';
 import { useOf } from '../use.ts';
 
-type GeneratorKey = 'generatorPower' | 'chargeTime' | 'chargeNeeded' | 'chargeCurrent' | 'loadPower';
+type GeneratorKey =
+  | 'generatorPower'
+  | 'loadShare'
+  | 'chargeTime'
+  | 'chargeNeeded'
+  | 'chargeCurrent'
+  | 'loadPower';
 
 export interface Generator extends Explored<GeneratorKey> {
   readonly bank?: Bank;
-  /** The one that was told, W. */
+  /** The one that was told, by the watts that it goes by, and by what it gives of them without a break, as a rule, W. */
   readonly ratingW?: number;
+  readonly steadyW?: number;
   /** The next usual size for what is asked of it, W. */
   readonly sizeW: number;
   readonly hasCharger: boolean;
@@ -106,6 +115,7 @@ export function computeGenerator(
   const assumptions = [
     ...(hasCharger ? sourced : []),
     ...generatorAssumptions(site),
+    ...(generator?.powerW === undefined ? [] : [continuousAssumption]),
     ...(isCharging ? chargeAssumptions(charge) : []),
     ...wattsAssumptions(loads),
     ...(outlet.length > 0 ? [startAssumption] : []),
@@ -118,6 +128,7 @@ export function computeGenerator(
     const offered = charger?.currentA ?? sourceCurrentA({ ...source, generatorW: undefined }, values, trace);
     return charger ? offered : Math.min(offered, limitA);
   };
+  const plateW = generator?.powerW;
   const explored = explore<GeneratorKey>(
     unique(assumptions),
     outlet.length > 0 || hasCharger ? 'generatorPower' : 'chargeTime',
@@ -130,7 +141,9 @@ export function computeGenerator(
         startW: startingW(loads, values, trace),
       };
       const generatorPower = generatorRatingW(duty, site, values, trace);
-      if (!isCharging) return { generatorPower, chargeTime: 0, chargeNeeded: 0, chargeCurrent: 0, loadPower };
+      const loadShare = plateW === undefined ? 0 : generatorPower / continuousW(plateW, values);
+      const asked = { generatorPower, loadShare, loadPower };
+      if (!isCharging) return { ...asked, chargeTime: 0, chargeNeeded: 0, chargeCurrent: 0 };
       const I_s = sourceCurrentA(source, values, trace);
       const chargeCurrent = meanwhile
         ? run(currentLeft, { I_s, I_l: meanwhileA(meanwhile, values, trace) }, trace)
@@ -138,11 +151,10 @@ export function computeGenerator(
       const missing = isDailyUse ? dailyUseAh(use, values, trace) : facts.chargeNeededAh;
       const done = chargeOf({ ...charge, missingAh: missing }, chargeCurrent, values, trace);
       return {
-        generatorPower,
+        ...asked,
         chargeTime: done.timeH,
         chargeNeeded: done.neededAh,
         chargeCurrent: done.currentA,
-        loadPower,
       };
     },
   );
@@ -150,11 +162,9 @@ export function computeGenerator(
   return {
     ...explored,
     bank,
-    ratingW: generator?.powerW,
-    // A tenth in hand; where one was told and is short, a bigger one.
-    sizeW: generatorSizeFor(
-      Math.max(1.1 * generatorPower.value, generator?.powerW === undefined ? 0 : generator.powerW + 1),
-    ),
+    ratingW: plateW,
+    steadyW: plateW === undefined ? undefined : continuousW(plateW, likelyOf(assumptions)),
+    sizeW: generatorSizeFor(generatorPower.value, plateW),
     hasCharger,
     isChargerAssumed: hasCharger && charger === undefined,
     isDailyUse,

@@ -4,6 +4,7 @@ import { type Explored, explore, likelyOf } from '#engine/explore.ts';
 import { dailyUseAh, runningCurrentA, useAssumptions } from '#engine/loads/model.ts';
 import { bestPowerOf, panelPowerFor, type SolarCase, solarAssumptions } from '#engine/solar/model.ts';
 import type { Facts } from '#rig/rig.ts';
+import { batteryOnCharge } from '../battery-air.ts';
 import type { RequestContext } from '../intent.ts';
 import { blocksOf, panelsW, sunOf } from '../sun.ts';
 import { useOf } from '../use.ts';
@@ -37,6 +38,7 @@ export function computeSolarSize(facts: SolarSizeFacts, setting: SunSetting): So
   const assumptions = [
     ...solarAssumptions(sun),
     ...storageAssumptions(chemistry, bank?.isChemistryAssumed ?? told === undefined),
+    ...batteryOnCharge(facts, bank, setting.at),
     ...useAssumptions(use),
   ];
   const explored = explore<'panelPower' | 'dailyUse' | 'peakSunHours'>(

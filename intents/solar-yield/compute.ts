@@ -14,6 +14,7 @@ import {
   toldOpenV,
 } from '#engine/solar/module.ts';
 import type { Chemistry, Facts } from '#rig/rig.ts';
+import { batteryOnCharge } from '../battery-air.ts';
 import type { RequestContext } from '../intent.ts';
 import { blocksOf, panelsW, sunOf } from '../sun.ts';
 import { hasUse as hasAnyUse, useOf } from '../use.ts';
@@ -57,10 +58,15 @@ export function computeSolarYield(facts: SolarYieldFacts, setting: SunSetting): 
   const count = countOf(facts.solar);
   const isTooLow = openV !== undefined && fewestInSeries(count, openV, sun.blocks ?? 1) === undefined;
   const share = isTooLow ? 0 : 1;
+  const onCharge = batteryOnCharge(facts, bank, setting.at);
   const assumptions = [
     ...solarAssumptions(sun),
     ...(hasUse
-      ? [...storageAssumptions(chemistry, bank?.isChemistryAssumed ?? true), ...useAssumptions(use)]
+      ? [
+          ...storageAssumptions(chemistry, bank?.isChemistryAssumed ?? true),
+          ...onCharge,
+          ...useAssumptions(use),
+        ]
       : []),
   ];
   const explored = explore<YieldKey>(
@@ -90,7 +96,7 @@ export function computeSolarYield(facts: SolarYieldFacts, setting: SunSetting): 
     storedAh: storedOf(
       explored.figures.dailyYield.value,
       { ...panel, chemistry },
-      likelyOf([...solarAssumptions(sun), ...storageAssumptions(chemistry, false)]),
+      likelyOf([...solarAssumptions(sun), ...storageAssumptions(chemistry, false), ...onCharge]),
     ),
     storedIn: chemistry,
     capacityAh: bank?.capacityAh,

@@ -4,10 +4,11 @@ import type { Recognised } from '#language/recognise/recognise.ts';
 import { isSameName } from '#rig/merge.ts';
 import type { Stated, StatedBattery, StatedLoad } from '#rig/rig.ts';
 import { isInputTold } from './input-told.ts';
+import { withWearTold } from './wear-told.ts';
 
 /**
  * What the words beside a thing tell of how it is built: a fridge's litres, "kitchen", "3 way", mains volts, an inverter
- * that is left on. The reader names these words and takes no fact from them; the facts kept with them are no part of
+ * that is left on, a battery that is old. The reader names these words and takes no fact from them; the facts kept with them are no part of
  * what is called understood.
  */
 
@@ -147,9 +148,11 @@ export function withGearTold(facts: Stated, recognised: Recognised): Stated {
   if (!loads && !inverter && !batteries) return facts;
   return {
     ...facts,
-    ...(batteries && { batteries: batteries.map(battery => cellTold(battery, recognised)) }),
     ...(loads && { loads: loads.map(load => told(load, recognised)) }),
     ...(inverter && isLeftOn(recognised) && { inverter: { ...inverter, isLeftOn: true } }),
+    ...(batteries && {
+      batteries: withWearTold(batteries, recognised).map(battery => cellTold(battery, recognised)),
+    }),
   };
 }
 
@@ -160,7 +163,7 @@ export function asRead(facts: Stated): Stated {
   return {
     ...facts,
     ...(loads && { loads: loads.map(({ volumeL: _litres, build: _build, isInput: _in, ...load }) => load) }),
-    ...(batteries && { batteries: batteries.map(({ isOfCell: _cell, ...battery }) => battery) }),
     ...(inverter && { inverter: plainInverter }),
+    ...(batteries && { batteries: batteries.map(({ wear: _wear, isOfCell: _cell, ...battery }) => battery) }),
   };
 }

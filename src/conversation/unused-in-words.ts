@@ -51,6 +51,7 @@ const words: Readonly<Record<string, (value: unknown) => string>> = {
   autoCableMm: number('mm auto cable'),
   dropLimitPercent: number('% drop'),
   stateOfChargePercent: number('% full'),
+  wear: said,
   ageYears: value => `${number('years')(value)} of age`,
   maxCurrentA: number('A limit'),
   openCircuitV: number('V open circuit'),

@@ -23,6 +23,7 @@ type PlainName =
   // Chargers, generator, vehicle
   | 'alternatorShare'
   | 'altitudeShare'
+  | 'continuousShare'
   | 'chargeVoltage'
   | 'chargerCurrent'
   | 'chargerEfficiency'

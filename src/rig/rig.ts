@@ -59,6 +59,8 @@ export const batterySchema = z.strictObject({
   stateOfChargePercent: z.number().min(0).max(100).optional(),
   role: z.enum(['house', 'starter']).optional(),
   ageYears: z.number().min(0).max(60).optional(),
+  /** How it fares, where the words tell it and no years. */
+  wear: z.enum(['old', 'tired']).optional(),
   /** The most it may give: a limit of its BMS or maker. */
   maxCurrentA: amount.optional(),
 });

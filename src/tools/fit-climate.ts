@@ -2,7 +2,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { readWorld } from '../climate/file.ts';
 import { fitClimate } from './climate/fit.ts';
 import { leftOutErrors } from './climate/left-out.ts';
-import { type Errors, fitErrors, temperatureErrors, townsOf } from './climate/measure.ts';
+import { type Errors, fitErrors, latitudeErrors, temperatureErrors, townsOf } from './climate/measure.ts';
 import { readReference } from './climate/reference.ts';
 
 // `npm run fit:climate -- FILE [--check]`: fits the shipped model of sun and temperature to a reference and prints
@@ -20,9 +20,9 @@ if (path === undefined) {
   process.exitCode = 2;
 } else {
   const reference = readReference(path);
-  const file = fitClimate(reference);
-  const world = readWorld(file);
   const towns = townsOf(readFileSync(new URL('../places/data/world.txt', import.meta.url), 'utf8'));
+  const file = fitClimate(reference, towns);
+  const world = readWorld(file);
   console.log(`${file.length} bytes, ${towns.length} towns`);
   console.log(line('sun', fitErrors(towns, reference, world)));
   for (const sideDeg of [2, 5, 10])
@@ -31,6 +31,11 @@ if (path === undefined) {
     );
   const { dayK, nightK } = temperatureErrors(towns, reference, world);
   console.log(`temperature: RMS ${dayK.toFixed(2)} K by day, ${nightK.toFixed(2)} K by night`);
+  const latitude = latitudeErrors(towns, reference, world);
+  console.log(
+    `latitude alone: RMS ${latitude.meanPercent.toFixed(1)} % and ${latitude.meanK.toFixed(1)} K of the means, ` +
+      `${latitude.townPercent.toFixed(0)} % and ${latitude.townK.toFixed(1)} K at towns`,
+  );
   if (!isCheck) writeFileSync(shipped, file);
   else if (!file.equals(readFileSync(shipped))) process.exitCode = 1;
 }

@@ -4,6 +4,7 @@ import { choosePair } from '#engine/cable/choose.ts';
 import { conductorAssumptions } from '#engine/cable/conductor.ts';
 import { protect } from '#engine/cable/fuse.ts';
 import { explore } from '#engine/explore.ts';
+import { climateAt } from '#engine/solar/climate-at.ts';
 import { dailyYield, hourlyShares } from '#engine/solar/model.ts';
 import { simulate, type Trip, tripAssumptions } from '#engine/trip/model.ts';
 import { keep, median, round, type Section, timed } from './measure.ts';
@@ -39,6 +40,9 @@ const dayOfSun = (month: number): void => {
   keep(hourlyShares(-28.6, month));
 };
 
+/** The twelve months of points all over the earth. */
+const yearAnywhere = (i: number): void => keep(climateAt(-60 + (i % 120), -180 + ((i * 7) % 360)));
+
 const values = {
   dropLimit: 3,
   ...Object.fromEntries(conductorAssumptions(undefined).map(a => [a.name, a.value])),
@@ -73,6 +77,7 @@ export function engine(): Section {
         each(41, 48, i => dayOfSun(1 + (i % 12))),
         0.03,
       ),
+      line('climate of a place-month', each(41, 40, yearAnywhere) / 12, 0.01),
       line(
         'cable and fuse choice',
         each(41, 48, i => cableAndFuse(2 + 3 * (i % 40))),

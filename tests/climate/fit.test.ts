@@ -11,7 +11,7 @@ import { planeBytes } from '../../src/tools/climate/encode.ts';
 import { fitClimate } from '../../src/tools/climate/fit.ts';
 import { hazeRatio } from '../../src/tools/climate/haze.ts';
 import { leftOutErrors } from '../../src/tools/climate/left-out.ts';
-import { fitErrors, temperatureErrors, townsOf } from '../../src/tools/climate/measure.ts';
+import { fitErrors, latitudeErrors, temperatureErrors, townsOf } from '../../src/tools/climate/measure.ts';
 import { type Reference, readReference } from '../../src/tools/climate/reference.ts';
 import { read, root } from '../house/source.ts';
 
@@ -44,10 +44,24 @@ describe.skipIf(!isThere)('the fit, without own points, against its reference', 
     expect(leftOutErrors(some, reference(), world(), 5).rmsPercent).toBeLessThan(5.5);
   });
 
+  test('a latitude alone: its means within 5 % and 1 K, single towns within 15 % and 4.5 K (RMS)', {
+    timeout: 60_000,
+  }, () => {
+    const some = towns.filter((_, i) => i % 4 === 0);
+    const { meanPercent, meanK } = latitudeErrors(towns, reference(), world());
+    expect(meanPercent).toBeLessThan(5);
+    expect(meanK).toBeLessThan(1);
+    const { townPercent, townK } = latitudeErrors(some, reference(), world());
+    expect(townPercent).toBeLessThan(15);
+    expect(townK).toBeLessThan(4.5);
+  });
+
   test('what is shipped is what the fit writes', { timeout: 60_000 }, () => {
     // What Brotli makes of it may differ from one version to the next; what it holds may not.
     const shipped = readFileSync(`${root}src/climate/data/world.bin`);
-    expect(brotliDecompressSync(fitClimate(reference())).equals(brotliDecompressSync(shipped))).toBe(true);
+    expect(brotliDecompressSync(fitClimate(reference(), towns)).equals(brotliDecompressSync(shipped))).toBe(
+      true,
+    );
   });
 });
 

@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { present } from '#basics/present.ts';
 import { heightAt, landShare } from '#climate/heights.ts';
+import { type LatitudeMonth, latitudeMonth } from '#climate/latitude.ts';
 import { dayAndNight } from '#climate/temperature.ts';
 import { clearnessAt, landHeightM, temperaturesAt } from '#climate/world.ts';
 import { climateAt } from '#engine/solar/climate-at.ts';
@@ -56,18 +57,6 @@ describe('the shipped climate', () => {
     expect(present(tromso[5]).sunKWhM2).toBeGreaterThan(3.5);
     expect(present(climateAt(-78, 167)[5]).sunKWhM2).toBe(0);
   });
-
-  test('a look-up takes less than 10 µs a place-month', () => {
-    climateAt(0, 0);
-    const count = 400;
-    // The best of several rounds: others may want the machine too.
-    const rounds = Array.from({ length: 5 }, () => {
-      const from = performance.now();
-      for (let i = 0; i < count; i++) climateAt(-60 + (i % 120), -180 + ((i * 7) % 360));
-      return ((performance.now() - from) * 1000) / (count * 12);
-    });
-    expect(Math.min(...rounds)).toBeLessThan(10);
-  });
 });
 
 describe('heights', () => {
@@ -97,6 +86,41 @@ describe('heights', () => {
     expect(at(0).nightMinC - at(2000).nightMinC).toBeCloseTo(10, 6);
     // A ski town in July freezes at night.
     expect(present(climateAt(-36.4, 148.4)[6]).nightMinC).toBeLessThan(-2);
+  });
+});
+
+describe('a latitude alone', () => {
+  test('has a winter, a wet summer in the tropics, and a land that cools with its height', () => {
+    // January at 50° N: frost on the plains of two continents, a few degrees above it by the Atlantic.
+    expect(latitudeMonth(50, 1).dayMaxC).toBeGreaterThan(-9);
+    expect(latitudeMonth(50, 1).dayMaxC).toBeLessThan(3);
+    for (const [dry, wet] of [
+      [1, 7],
+      [2, 8],
+    ] as const) {
+      expect(latitudeMonth(12, wet).clearness).toBeLessThan(latitudeMonth(12, dry).clearness - 0.05);
+      expect(latitudeMonth(-12, dry).clearness).toBeLessThan(latitudeMonth(-12, wet).clearness - 0.05);
+    }
+    expect(latitudeMonth(40, 7, 0).dayMaxC - latitudeMonth(40, 7, 2000).dayMaxC).toBeCloseTo(9, 9);
+    expect(latitudeMonth(40, 7, 0).nightMinC - latitudeMonth(40, 7, 2000).nightMinC).toBeCloseTo(10, 9);
+  });
+
+  test('goes from one latitude to the next without a step, and holds beyond the last', () => {
+    for (const latitude of [-42.5, -20, 0, 37.5, 60])
+      expect(latitudeMonth(latitude + 1e-6, 4).dayMaxC).toBeCloseTo(
+        latitudeMonth(latitude - 1e-6, 4).dayMaxC,
+        4,
+      );
+    expect(latitudeMonth(90, 7)).toEqual(latitudeMonth(85, 7));
+    expect(latitudeMonth(-90, 7)).toEqual(latitudeMonth(-60, 7));
+    // Half way between two rows lies their mean.
+    const [below, half, above] = [35, 37.5, 40].map(l => latitudeMonth(l, 7)) as [
+      LatitudeMonth,
+      LatitudeMonth,
+      LatitudeMonth,
+    ];
+    for (const key of ['clearness', 'clearnessSd', 'dayMaxC', 'nightMinC', 'temperatureSdK'] as const)
+      expect(half[key]).toBeCloseTo((below[key] + above[key]) / 2, 9);
   });
 });
 

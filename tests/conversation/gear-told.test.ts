@@ -49,6 +49,43 @@ describe('what the words beside a fridge tell', () => {
   });
 });
 
+describe('how worn a battery is', () => {
+  const agm: Stated = { batteries: [{ capacityAh: 100, chemistry: 'agm' }] };
+  const wearOf = (text: string, facts: Stated = agm) =>
+    withGearTold(facts, read(text).recognised).batteries?.[0]?.wear;
+
+  test.for<[text: string, want: 'old' | 'tired' | undefined]>([
+    ['my tired old 100Ah AGM', 'tired'],
+    ['the AGM is pretty knackered, 100Ah', 'tired'],
+    ['the batteries are on their last legs', 'tired'],
+    ['100Ah lead acid thats seen better days', 'tired'],
+    ['my old battery 100ah', 'old'],
+    ['an old 12V 100Ah AGM', 'old'],
+    ['the battery is getting old', 'old'],
+    ["I'm tired, how long does a 100Ah AGM run a 45W fridge", undefined],
+    ['old alternator, 100Ah agm, 20A charger', undefined],
+    ['a new 100Ah AGM and an old fridge', undefined],
+    ['100Ah AGM', undefined],
+  ])('%s: %s', ([text, want]) => {
+    expect(wearOf(text)).toBe(want);
+  });
+
+  test('years say more, and a starter battery is another', () => {
+    expect(wearOf('my old 100Ah AGM', { batteries: [{ capacityAh: 100, ageYears: 6 }] })).toBeUndefined();
+    expect(wearOf('my old 100Ah AGM', { batteries: [{ capacityAh: 70, role: 'starter' }] })).toBeUndefined();
+  });
+
+  test('it counts, and is no part of what was understood', () => {
+    const hours = (text: string) => value(talk([`sam: ${text}`]).last, 'runTime');
+    expect(hours('tired 100Ah AGM, 45W fridge, how long')).toBeLessThan(
+      0.75 * hours('100Ah AGM, 45W fridge, how long'),
+    );
+    expect(asRead({ batteries: [{ capacityAh: 100, wear: 'old' }] })).toEqual({
+      batteries: [{ capacityAh: 100 }],
+    });
+  });
+});
+
 describe('whether the watts of a microwave go in', () => {
   const isInput = (text: string, name = 'microwave') =>
     told(text, { loads: [{ name, powerW: 1100 }] }).isInput ?? false;

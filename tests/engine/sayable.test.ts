@@ -11,7 +11,7 @@ import { bankAssumptions, temperatureFactor } from '#engine/battery/usable.ts';
 import { circuitAssumptions } from '#engine/cable/circuit.ts';
 import { conductorAssumptions, conductorOf } from '#engine/cable/conductor.ts';
 import { type Charge, chargeAssumptions } from '#engine/charging/charge.ts';
-import { generatorAssumptions, startAssumption } from '#engine/charging/generator.ts';
+import { continuousAssumption, generatorAssumptions, startAssumption } from '#engine/charging/generator.ts';
 import { type Source, sourceAssumptions } from '#engine/charging/source.ts';
 import { loadedVoltage } from '#engine/inverter/check.ts';
 import { throughWatts, wattsAssumptions } from '#engine/inverter/watts.ts';
@@ -74,7 +74,10 @@ const all: readonly (readonly [where: string, list: () => readonly Assumption[]]
   ['a bank', () => banks.flatMap(b => [...bankAssumptions(b), ...bankAssumptions(b, 70)])],
   ['a charge', () => charges.flatMap(chargeAssumptions)],
   ['a source', () => sources.flatMap(sourceAssumptions)],
-  ['a generator', () => [...generatorAssumptions({ altitudeM: 1500 }), startAssumption]],
+  [
+    'a generator',
+    () => [continuousAssumption, ...generatorAssumptions({ altitudeM: 1500 }), startAssumption],
+  ],
   ['loads', () => useAssumptions(use)],
   ['an outlet', () => wattsAssumptions({ loads: use.loads, mainsV: 230 })],
   ['volts under load', () => [undefined, true, false].map(isLithium => loadedVoltage(24, isLithium))],

@@ -37,6 +37,7 @@ const ofQuestion: Readonly<Record<string, string>> = {
   at: 'when',
   readAt: 'when a current it went by was read',
   onto: 'which question it turned',
+  mainsV: 'its kind and numbers',
   conversion: 'its kind and numbers',
   recalled: 'which of its facts came from memory',
   cues: 'signs its words gave',

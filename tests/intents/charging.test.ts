@@ -223,7 +223,10 @@ describe('what generator', () => {
   test('charger and loads add up; a motor counts with its start', () => {
     const both = reply(generator, { chargers: [mains(20), gen(2000)], loads: [kettle] });
     expect(value(both, 'generatorPower')).toBeCloseTo(1500 + (20 * 14.4) / 0.87 / 0.8, 6);
+    // Of 2,000 W it gives 1,700 without a break.
     expect(both.verdict).toBe('tight');
+    expect(both.headline).toMatch(/1700 W without a break/);
+    expect(reply(generator, { chargers: [mains(20), gen(1900)], loads: [kettle] }).verdict).toBe('no');
     const cooler = { name: 'air conditioner', count: 1, powerW: 1000, supply: 'ac' as const };
     expect(value(reply(generator, { loads: [cooler] }), 'generatorPower')).toBeCloseTo(2000, 6);
   });

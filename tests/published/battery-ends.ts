@@ -4,7 +4,7 @@ import { chargeRow } from '#engine/battery/charge-table.ts';
 import { chargeRateC, limitsOf } from '#engine/battery/limits.ts';
 import { chemistryTable, dailyDepth, starterReserve } from '#engine/battery/tables.ts';
 import { batteryTemperature, type stands } from '#engine/battery/temperature.ts';
-import { temperatureFactor } from '#engine/battery/usable.ts';
+import { ageAssumption, temperatureFactor } from '#engine/battery/usable.ts';
 import { sourceAssumptions } from '#engine/charging/source.ts';
 import { usualChargerA } from '#engine/charging/tables.ts';
 import { airTemperature } from '#engine/solar/air.ts';
@@ -35,7 +35,51 @@ const depths = cells(`${faq}: best used between 20 and 60 % on average`, 'seen',
   ['C2-01.flooded.high', 0.6, 0.055, () => flooded.depth[2]],
 ]);
 
+/** What is left of a battery that is called so, by one end. */
+const worn = (wear: 'old' | 'tired', end: 'value' | 'low' | 'high'): number =>
+  ageAssumption({ chemistry: 'agm', wear })[end];
+
+const aged: readonly Row[] = [
+  ...cells(
+    'IEEE 450 and 1188: lead-acid is replaced when 80 % of its capacity is left; from memory',
+    'memory',
+    [
+      ['C2-22.old', 0.8, 0.05, () => worn('old', 'value')],
+      ['C2-22.tired.high', 0.8, 0.09, () => worn('tired', 'high')],
+    ],
+  ),
+  ...cells(
+    'common practice: batteries that are called old or tired, tested, give from nearly all down to less than a half',
+    'memory',
+    [
+      ['C2-23.old.low', 0.6, 0.08, () => worn('old', 'low')],
+      ['C2-23.old.high', 0.95, 0.1, () => worn('old', 'high')],
+      ['C2-23.tired', 0.66, 0.1, () => worn('tired', 'value')],
+      ['C2-23.tired.low', 0.4, 0.06, () => worn('tired', 'low')],
+    ],
+  ),
+];
+const sheet = 'sheet of an AGM of 12 V and 100 Ah, read in a stored copy';
+
 export const rows: readonly Row[] = [
+  ...aged,
+  row('C4-17.agm.most', `${sheet}: at most 30 A to begin with`, 'seen', 30, 4, () => 100 * agm.chargeC),
+  row(
+    'C4-17.flooded.most',
+    'makers’ practice: flooded takes 10 to 13 % of its Ah',
+    'memory',
+    13,
+    2,
+    () => 100 * flooded.chargeC,
+  ),
+  row(
+    'C2-01.lfp.low',
+    'common practice: the careful take 70 to 80 % of lithium',
+    'memory',
+    0.75,
+    0.06,
+    () => chemistryTable.lfp.depth[1],
+  ),
   ...depths,
   ...cells('a dealer’s page on deep-cycle batteries: 45 % a cycle is the best life for the money', 'memory', [
     ['C2-01.agm.low', 0.45, 0.05, () => agm.depth[1]],

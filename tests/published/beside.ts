@@ -1,11 +1,11 @@
 import { present } from '#basics/present.ts';
+import { latitudeMonth } from '#climate/latitude.ts';
 import { bankOf } from '#engine/battery/bank.ts';
 import { absorptionVoltage } from '#engine/battery/charging.ts';
 import { bankResistanceOhm } from '#engine/battery/limits.ts';
 import { startingW } from '#engine/inverter/watts.ts';
 import { dayOf } from '#engine/loads/model.ts';
 import { chargeOver } from '#engine/loads/over.ts';
-import { usualClearness } from '#engine/solar/climate.ts';
 import { solarAssumptions } from '#engine/solar/model.ts';
 import { skySunHours } from '#engine/solar/sky.ts';
 import { outsideRadiationOf, radians } from '#engine/solar/sun.ts';
@@ -85,8 +85,8 @@ export const rows: readonly Row[] = [
       'memory',
       gives,
       0.15 * gives,
-      () => usualClearness(latitude, month) * outsideRadiationOf(latitude, month),
-      'ours is by latitude and season alone',
+      () => latitudeMonth(latitude, month).clearness * outsideRadiationOf(latitude, month),
+      'ours is the mean along the latitude, of every coast and inland',
     ),
   ),
 ];

@@ -2,16 +2,21 @@ import { present } from '#basics/present.ts';
 import { chargeTable } from '#engine/battery/charge-table.ts';
 import { meanChargeV, usualTrip } from '#engine/battery/round-trip.ts';
 import { startAssumption } from '#engine/charging/generator.ts';
+import { apparentPower } from '#engine/charging/rules.ts';
 import {
+  alternatorSpareA,
+  continuousShare,
   dcdc,
   dcdcSizesA,
   generatorSizesW,
+  longRunM,
   mainsCharger,
   motorPowerFactor,
   noiseLimits,
   plateDistanceM,
   usualChargerA,
 } from '#engine/charging/tables.ts';
+import { run } from '#rule/rule.ts';
 import { cells, type Row, row } from './row.ts';
 
 const { agm, gel, flooded, lfp } = chargeTable;
@@ -166,7 +171,50 @@ const chargers: readonly Row[] = [
   ]),
 ];
 
+/** One way (m) at which copper of 16 mm² (ISO 6722-1: 1.16 mΩ/m) loses 3 % of 14 V at half of a usual alternator's amps. */
+const longest = (0.03 * 14) / (2 * 1.16e-3 * 50);
+const touring = 'a touring magazine’s series on caravan electricity, part 3: generators';
+
 const engines: readonly Row[] = [
+  ...cells(`${touring}: without a break 15 to 25 % less than the peak it is sold by`, 'seen', [
+    ['F2-13', 0.8, 0.055, () => continuousShare[0]],
+    ['F2-13.low', 0.75, 0.04, () => continuousShare[1]],
+  ]),
+  ...cells(
+    'common practice: for a moment inverter types give half as much again, others up to 2½ times',
+    'memory',
+    [
+      ['F2-11.low', 1.5, 0.25, () => startAssumption.low],
+      ['F2-11.high', 2.5, 0.3, () => startAssumption.high],
+    ],
+  ),
+  row(
+    'F1-18',
+    'common practice: half of an alternator of 80 to 120 A',
+    'memory',
+    50,
+    8,
+    () => alternatorSpareA,
+  ),
+  row(
+    'F1-17',
+    'ISO 6722-1 (16 mm²: 1.16 mΩ/m) and a drop of 3 %: the longest run at 50 A and 14 V',
+    'recomputed',
+    longest,
+    0.4,
+    () => longRunM,
+  ),
+  row(
+    'F2-13.high',
+    'common practice: some go by their continuous watts',
+    'memory',
+    1,
+    0.1,
+    () => continuousShare[2],
+  ),
+  row('F2-14', `${touring}: a 3.5 kVA one of a power factor of 0.8 is 2,800 W`, 'seen', 3500, 1, () =>
+    run(apparentPower, { P: 2800, pf: mainsCharger.powerFactor[0] }),
+  ),
   ...cells('Queensland parks: 65 dB at 7 m', 'seen', [
     ['F2-08.m', 7, 0, () => noiseLimits.queensland.atM],
     ['F2-08.plate', 7, 0, () => plateDistanceM],

@@ -1,5 +1,5 @@
 import { present } from '#basics/present.ts';
-import { usualClearness } from '#engine/solar/climate.ts';
+import { latitudeMonth } from '#climate/latitude.ts';
 import { labelC } from '#engine/solar/cold.ts';
 import { panelPowerFor, solarAssumptions } from '#engine/solar/model.ts';
 import { largePanelW, leastRatio } from '#engine/solar/module.ts';
@@ -66,9 +66,9 @@ const places: readonly (readonly [
     0.2,
     [7.74, 7.4, 6.76, 5.67, 4.48, 4.26, 4.22, 5.2, 6.43, 6.78, 7.52, 7.8],
   ],
-  ['A6-07', 'Singapore', 1.37, 0.15, [4.67, 5.17, 5.02, 4.65, 4.39, 4.33, 4.38, 4.46, 4.55, 4.39]],
-  ['A6-11', 'Zurich', 47.48, 0.15, [undefined, 1.81, 3.06, 4.31, 5.02, 5.53, 5.4, 4.72, 3.5]],
-  ['A6-08', 'Amsterdam', 52.3, 0.2, [undefined, 1.36, 2.48, 3.43, 4.81, 4.93, 4.93, 4.07, 2.72]],
+  ['A6-07', 'Singapore', 1.37, 0.2, [4.67, 5.17, 5.02, 4.65, 4.39, 4.33, 4.38, 4.46, 4.55, 4.39]],
+  ['A6-11', 'Zurich', 47.48, 0.2, [undefined, 1.81, 3.06, 4.31, 5.02, 5.53, 5.4, 4.72, 3.5]],
+  ['A6-08', 'Amsterdam', 52.3, 0.3, [undefined, 1.36, 2.48, 3.43, 4.81, 4.93, 4.93, 4.07, 2.72]],
 ];
 
 const byLatitude: readonly Row[] = places.flatMap(([id, name, latitude, share, months]) =>
@@ -82,8 +82,8 @@ const byLatitude: readonly Row[] = places.flatMap(([id, name, latitude, share, m
             'seen',
             gives,
             share * gives,
-            () => usualClearness(latitude, m + 1) * outsideRadiationOf(latitude, m + 1),
-            'ours is by latitude and season alone',
+            () => latitudeMonth(latitude, m + 1).clearness * outsideRadiationOf(latitude, m + 1),
+            'ours is the mean along the latitude, of every coast and inland',
           ),
         ],
   ),

@@ -141,6 +141,7 @@ const definitions: readonly Cell[] = [
     exact,
     () => run(charging.generatorCurrent, { S: 1000, f_z: 0.9, f_T: 1, eta: 0.9, pf: 0.8, V: 14.4 }),
   ],
+  ['85 % of a 2,000 W generator', 1700, exact, () => run(charging.continuousPower, { k_c: 0.85, S_p: 2000 })],
   ['30 Ah at 20 A', 1.5, exact, () => run(charge.steadyTime, { Q_in: 30, I: 20 })],
   ['900 W at 90 %', 1000, exact, () => run(inverter.inverterInput, { P: 900, eta: 0.9 })],
   [

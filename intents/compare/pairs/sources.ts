@@ -11,6 +11,7 @@ import { dailyUseAh, useAssumptions } from '#engine/loads/model.ts';
 import { dailyYield, panelPowerFor, peakSunHours, solarAssumptions, storedOf } from '#engine/solar/model.ts';
 import { decimals, plain } from '#quantity/round.ts';
 import type { Charger, Facts } from '#rig/rig.ts';
+import { batteryOnCharge } from '../../battery-air.ts';
 import { figure } from '../../figures.ts';
 import { panelsW, sunOf, whereAndWhen } from '../../sun.ts';
 import { useOf } from '../../use.ts';
@@ -47,6 +48,7 @@ export function panelOrGenerator({ facts, at, mainsV }: PairCase): Weighed {
   const assumptions = unique([
     ...solarAssumptions(sun),
     ...storageAssumptions(bank.chemistry, bank.isChemistryAssumed),
+    ...batteryOnCharge(facts, bank, at),
     ...useAssumptions(use),
     ...sourceAssumptions(source),
     ...chargeAssumptions(charge),

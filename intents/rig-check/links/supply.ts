@@ -9,7 +9,7 @@ import { exploreRunTime } from '#engine/loads/lasting.ts';
 import { dailyUseAh, useAssumptions } from '#engine/loads/model.ts';
 import { dailyYield, panelPowerFor, solarAssumptions, storedOf } from '#engine/solar/model.ts';
 import type { Facts } from '#rig/rig.ts';
-import { batteryAir } from '../../battery-air.ts';
+import { batteryAir, batteryOnCharge } from '../../battery-air.ts';
 import { panelsW, sunOf } from '../../sun.ts';
 import { useOf } from '../../use.ts';
 import { type At, type Link, single } from './link.ts';
@@ -84,6 +84,7 @@ export function solarLink(facts: Facts, bank: Bank, setting: At): Link | undefin
   const assumptions = [
     ...solarAssumptions(sun),
     ...storageAssumptions(bank.chemistry, bank.isChemistryAssumed),
+    ...batteryOnCharge(facts, bank, setting.at),
     ...useAssumptions(use),
   ];
   const explored = explore<'figure'>(assumptions, 'figure', (values, trace) => ({

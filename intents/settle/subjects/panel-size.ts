@@ -3,6 +3,8 @@ import { likelyOf, solveFor } from '#engine/explore.ts';
 import { dailyUseAh, useAssumptions } from '#engine/loads/model.ts';
 import { panelPowerFor, type SolarCase, solarAssumptions } from '#engine/solar/model.ts';
 import { plain } from '#quantity/round.ts';
+import { batteryOnCharge } from '../../battery-air.ts';
+import { bankFor } from '../../learned.ts';
 import { sunOf } from '../../sun.ts';
 import { hasUse, useOf } from '../../use.ts';
 import { type Subject, weigh } from '../dispute.ts';
@@ -30,6 +32,7 @@ export const panelSizeSubject: Subject = {
       ...useAssumptions(use),
       ...solarAssumptions(sun),
       ...storageAssumptions(kind.chemistry, kind.isChemistryAssumed),
+      ...batteryOnCharge(facts, bankFor(facts), at),
     ];
     const watts = (
       c: SolarCase,

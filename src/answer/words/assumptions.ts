@@ -26,6 +26,10 @@ export const assumptionSays: Readonly<Record<string, Says>> = {
   inverterEfficiency: 'an inverter that is {value} efficient',
   powerFactor: 'a power factor of {value}',
   altitudeShare: '{value} of the power left at that height',
+  continuousShare: {
+    whole: 'a generator that gives its watts without a break',
+    part: 'a generator that gives {value} of its watts without a break',
+  },
   loadedVoltage: 'the battery at {value} under load',
   conductorC: 'copper at {value}',
   cableAirC: '{value} around the cable',

@@ -68,6 +68,7 @@ export const assumptionLabels: Readonly<Record<string, string>> = {
   chargerEfficiency: 'efficiency of the charger',
   powerFactor: 'power factor',
   altitudeShare: 'power left at that height',
+  continuousShare: 'share of its watts that a generator gives without a break',
   loadedVoltage: 'battery voltage under load',
   conductorC: 'temperature of the copper',
   cableAirC: 'air around the cable',

@@ -24,6 +24,8 @@ export interface Bank {
   readonly maxCurrentA?: number;
   /** Of the oldest one told, years. */
   readonly ageYears?: number;
+  /** Said to be old or tired, without its years. */
+  readonly wear?: 'old' | 'tired';
   /** The share of its capacity that it has, as readings have taught. */
   readonly learnedShare?: Assumption;
 }
@@ -90,6 +92,11 @@ function toldAge(used: readonly Battery[]): Pick<Bank, 'ageYears'> {
   return told.length === 0 ? {} : { ageYears: Math.max(...told) };
 }
 
+function toldWear(used: readonly Battery[]): Pick<Bank, 'wear'> {
+  const told = used.flatMap(b => (b.wear === undefined ? [] : [b.wear]));
+  return told.length === 0 ? {} : { wear: told.includes('tired') ? 'tired' : 'old' };
+}
+
 /** A single battery of a known size as a bank: one to reckon with where none was told. */
 export const bankOfOne = (battery: Omit<Battery, 'count'> & { readonly capacityAh: number }): Bank =>
   present(bankOf([{ ...battery, count: 1 }]), `a size above 0 Ah, not ${battery.capacityAh}`);
@@ -129,6 +136,7 @@ export function bankOf(
     stateOfChargePercent: used.find(b => b.stateOfChargePercent !== undefined)?.stateOfChargePercent,
     ...toldLimit(used, blocks.length / inSeries),
     ...toldAge(used),
+    ...toldWear(used),
   };
 }
 

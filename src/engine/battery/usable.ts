@@ -9,6 +9,11 @@ import { chemistryRow, leadAcidCapacityByTemperature } from './tables.ts';
 
 /** Capacity lost a year, likely, at most and at least: common practice for leisure use. */
 const lostAYear = { lead: [0.04, 0.08, 0.01], lfp: [0.02, 0.03, 0.01] } as const;
+/**
+ * What is left of one that is called old or tired, without its years: likely, least, most. Lead-acid is at the end of its
+ * life with 80 % of its capacity left (IEEE 450 and 1188); who calls one tired mostly means past that. Common practice.
+ */
+const leftOfWorn = { old: [0.8, 0.6, 0.95], tired: [0.65, 0.4, 0.85] } as const;
 /** No battery in use has less left than this. */
 const leastShare = 0.3;
 
@@ -16,9 +21,14 @@ const leastShare = 0.3;
 export function ageAssumption({
   chemistry,
   ageYears,
+  wear,
   learnedShare,
-}: Pick<Bank, 'chemistry' | 'ageYears' | 'learnedShare'>): Assumption {
+}: Pick<Bank, 'chemistry' | 'ageYears' | 'wear' | 'learnedShare'>): Assumption {
   if (learnedShare) return learnedShare;
+  if (ageYears === undefined && wear !== undefined) {
+    const [value, low, high] = leftOfWorn[wear];
+    return { name: 'age', value, low, high, unit: '', why: `${wear}, as you said` };
+  }
   if (ageYears === undefined)
     return { name: 'age', value: 1, low: 0.9, high: 1, unit: '', why: 'healthy; an old one holds less' };
   const [value, low, high] = lostAYear[chemistry === 'lfp' ? 'lfp' : 'lead'].map(lost =>
@@ -26,6 +36,12 @@ export function ageAssumption({
   ) as [number, number, number];
   return { name: 'age', value, low, high, unit: '', why: `${ageYears} years old, common practice` };
 }
+
+/** The same where anything is known of its age: nothing told, and it is taken as healthy wherever that is no matter. */
+export const knownAge = (
+  bank: Pick<Bank, 'chemistry' | 'ageYears' | 'wear' | 'learnedShare'>,
+): Assumption[] =>
+  (bank.learnedShare ?? bank.ageYears ?? bank.wear) === undefined ? [] : [ageAssumption(bank)];
 
 /** Share of a power bank's label that comes out at its socket: likely, low, high. Common practice. */
 const powerBankShare = [0.85, 0.8, 0.9] as const;
@@ -36,7 +52,7 @@ const powerBankShare = [0.85, 0.8, 0.9] as const;
  * @param temperature of the battery, where it has to be taken (`temperature.ts`)
  */
 export function bankAssumptions(
-  bank: Pick<Bank, 'chemistry' | 'isChemistryAssumed' | 'ageYears' | 'learnedShare' | 'isOfCell'>,
+  bank: Pick<Bank, 'chemistry' | 'isChemistryAssumed' | 'ageYears' | 'wear' | 'learnedShare' | 'isOfCell'>,
   depthPercent?: number,
   temperature?: Assumption,
 ): Assumption[] {

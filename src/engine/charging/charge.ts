@@ -12,7 +12,7 @@ import {
 } from '../battery/charging.ts';
 import { fillTimeH, missingAfterH, putInAh } from '../battery/fill.ts';
 import { chemistryRow } from '../battery/tables.ts';
-import { ageAssumption } from '../battery/usable.ts';
+import { knownAge } from '../battery/usable.ts';
 import { taken } from '../explore.ts';
 import { chargeMissing, converterInput } from './rules.ts';
 import { dcdc } from './tables.ts';
@@ -76,7 +76,7 @@ export function chargeAssumptions(charge: Charge): Assumption[] {
     ),
     timeConstantAssumption(bank.chemistry, charge.isIsolator),
     named('fullAt', row.fullAt, 'where chargers call it full'),
-    ...(bank.ageYears === undefined ? [] : [ageAssumption(bank)]),
+    ...knownAge(bank),
     ...temperatureOf(charge),
   ];
   if (bank.stateOfChargePercent === undefined && charge.missingAh === undefined)

@@ -6,6 +6,7 @@ import {
   altitudeFactor,
   apparentPower,
   chargerInput,
+  continuousPower,
   heatFactor,
   ratingNeeded,
   soundAtDistance,
@@ -13,6 +14,7 @@ import {
 } from './rules.ts';
 import {
   altitudeRules,
+  continuousShare,
   generatorSizesW,
   generatorStartFactor,
   heatRule,
@@ -78,6 +80,20 @@ export function generatorAssumptions(site: Site): Assumption[] {
   return found;
 }
 
+/** What a generator whose watts were told gives of them without a break. */
+export const continuousAssumption: Assumption = {
+  name: 'continuousShare',
+  value: continuousShare[0],
+  low: continuousShare[1],
+  high: continuousShare[2],
+  unit: '',
+  why: 'of its watts without a break; most are sold by what they give for a moment',
+};
+
+/** What a generator that goes by so many watts (W, counted as VA) gives without a break. */
+export const continuousW = (plateW: number, values: Values, trace?: Trace): number =>
+  run(continuousPower, { k_c: taken(values, continuousAssumption.name), S_p: plateW }, trace);
+
 /** What a generator gives a starting motor; for loads with one. */
 export const startAssumption: Assumption = {
   name: 'startFactor',
@@ -100,7 +116,7 @@ export function deratingOf(
   return { f_z, f_T };
 }
 
-/** Rating (W, counted as VA) that a generator must have for what it carries, where it stands. */
+/** What a generator must give without a break (W, counted as VA) for what it carries, by its rating at sea level in mild air. */
 export function generatorRatingW(duty: GeneratorDuty, site: Site, values: Values, trace?: Trace): number {
   const chargerW =
     duty.chargerA > 0
@@ -128,6 +144,13 @@ export function generatorRatingW(duty: GeneratorDuty, site: Site, values: Values
 export const plateNoiseDb = (limit: { readonly levelDb: number; readonly atM: number }): number =>
   run(soundAtDistance, { L_1: limit.levelDb, d_1: limit.atM, d_2: plateDistanceM });
 
-/** The next usual generator size for a rating, W. */
-export const generatorSizeFor = (ratingW: number): number =>
-  generatorSizesW.find(size => size >= ratingW) ?? Math.ceil(ratingW / 1000) * 1000;
+/**
+ * The next usual generator size (W, as it is sold) that gives so much (W) without a break, as a rule.
+ * @param aboveW where one of so many watts falls short, a bigger one
+ */
+export function generatorSizeFor(neededW: number, aboveW = 0): number {
+  const leastW = neededW / continuousShare[0];
+  const isEnough = (size: number): boolean => size >= leastW && size > aboveW;
+  const sold = generatorSizesW.find(isEnough);
+  return sold ?? 1000 * Math.max(Math.ceil(leastW / 1000), Math.floor(aboveW / 1000) + 1);
+}

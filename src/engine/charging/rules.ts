@@ -140,12 +140,24 @@ export const ratingNeeded = rule({
   source: 'common practice',
 });
 
+export const continuousPower = rule({
+  name: 'continuousPower',
+  says: 'A generator’s name and plate mostly tell its maximum, for a moment; without a break it gives less.',
+  formula: 'k_c * S_p',
+  symbols: {
+    k_c: { says: 'what it gives without a break, as a share of the figure it goes by', unit: '' },
+    S_p: { says: 'the figure it goes by', unit: 'W' },
+  },
+  gives: { symbol: 'S', unit: 'W' },
+  source: 'common practice; ISO 8528-1 tells continuous from limited-time ratings',
+});
+
 export const generatorCurrent = rule({
   name: 'generatorCurrent',
   says: 'A small generator limits its charger: this many amps are left for the battery.',
   formula: 'S * f_z * f_T * eta * pf / V',
   symbols: {
-    S: { says: 'rating of the generator', unit: 'W' },
+    S: { says: 'what the generator gives without a break', unit: 'W' },
     f_z: { says: 'share that the height leaves', unit: '' },
     f_T: { says: 'share that the heat leaves', unit: '' },
     eta: { says: 'efficiency of the charger', unit: '' },

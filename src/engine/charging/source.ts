@@ -6,7 +6,7 @@ import type { Assumption, AssumptionName, Values } from '../assumption.ts';
 import type { ChargeRow } from '../battery/charge-table.ts';
 import { meanChargeV } from '../battery/round-trip.ts';
 import { taken } from '../explore.ts';
-import { deratingOf, generatorAssumptions } from './generator.ts';
+import { continuousAssumption, continuousW, deratingOf, generatorAssumptions } from './generator.ts';
 import { chargerCurrent, generatorCurrent, outputCurrent } from './rules.ts';
 import { smartAlternatorShare, usualChargerA } from './tables.ts';
 
@@ -15,7 +15,7 @@ export interface Source {
   readonly kind: Charger['kind'];
   readonly currentA?: number;
   readonly powerW?: number;
-  /** Rating of the generator that the charger hangs on, W. */
+  /** The watts that the generator goes by which the charger hangs on, W. */
   readonly generatorW?: number;
   readonly alternator?: 'smart' | 'fixed';
   readonly altitudeM?: number;
@@ -60,7 +60,7 @@ export function sourceAssumptions(source: Source): Assumption[] {
           : 'of the driving; less with a smart alternator',
       ),
     );
-  if (source.generatorW !== undefined) found.push(...generatorAssumptions(source));
+  if (source.generatorW !== undefined) found.push(continuousAssumption, ...generatorAssumptions(source));
   return found;
 }
 
@@ -68,27 +68,19 @@ export function sourceAssumptions(source: Source): Assumption[] {
 export function sourceCurrentA(source: Source, values: Values, trace?: Trace): number {
   const offered = offeredA(source, values, trace);
   if (source.generatorW === undefined) return offered;
-  const { f_z, f_T } = deratingOf(source, values, trace);
-  const limitA = run(
-    generatorCurrent,
-    {
-      S: source.generatorW,
-      f_z,
-      f_T,
-      eta: taken(values, 'chargerEfficiency'),
-      pf: taken(values, 'powerFactor'),
-      V: source.row.absorptionV[0] * source.blocks,
-    },
-    limitsIt(source, offered, values) ? trace : undefined,
-  );
-  return Math.min(offered, limitA);
+  const limitA = generatorLimitA(source, source.generatorW, values);
+  if (limitA >= offered) return offered;
+  // Only then is it worth lines of working.
+  return trace ? generatorLimitA(source, source.generatorW, values, trace) : limitA;
 }
 
-/** Whether the generator and not the charger sets the current; only then is it worth a line of working. */
-function limitsIt(source: Source, offered: number, values: Values): boolean {
+/** Current (A) that a generator of so many watts leaves a charger on it. */
+function generatorLimitA(source: Source, plateW: number, values: Values, trace?: Trace): number {
+  const S = continuousW(plateW, values, trace);
+  const eta = taken(values, 'chargerEfficiency');
+  const pf = taken(values, 'powerFactor');
   const V = source.row.absorptionV[0] * source.blocks;
-  const inW = (offered * V) / (taken(values, 'chargerEfficiency') * taken(values, 'powerFactor'));
-  return inW > present(source.generatorW);
+  return run(generatorCurrent, { S, ...deratingOf(source, values, trace), eta, pf, V }, trace);
 }
 
 function offeredA(source: Source, values: Values, trace?: Trace): number {

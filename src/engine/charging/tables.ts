@@ -26,6 +26,12 @@ export const mainsCharger = {
   outV: 14.4,
 };
 
+/**
+ * What a portable generator gives without a break, as a share of the figure that it is sold by: of a maximum 15 to 25 %
+ * less (a touring magazine on caravan electricity, part 3); some go by their continuous watts.
+ */
+export const continuousShare: Span = [0.85, 0.75, 1];
+
 /** Usual generator sizes, W (VA). Common practice. */
 export const generatorSizesW = [800, 1000, 1600, 2000, 2400, 3000, 3500, 5000, 7000] as const;
 

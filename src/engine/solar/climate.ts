@@ -1,27 +1,13 @@
+import { latitudeMonth } from '#climate/latitude.ts';
 import { clearnessAt } from '#climate/world.ts';
 import { monthNames } from '#quantity/month-names.ts';
 import type { Assumption, AssumptionName } from '../assumption.ts';
 import type { Sky } from './case.ts';
 import { pullOf } from './own-points.ts';
 import { skyClearness, skySunHours } from './sky.ts';
-import { monthSpread } from './spread.ts';
+import { monthSpread, nineInTen } from './spread.ts';
 import { type Station, stations } from './stations.ts';
 import { outsideRadiationOf } from './sun.ts';
-
-// Usual clearness by distance from the equator, every 10°, and how much brighter summer is than the year.
-const usual = [0.48, 0.53, 0.58, 0.58, 0.52, 0.44, 0.41, 0.4, 0.4, 0.4];
-const summerGain = [0, 0, 0.01, 0.02, 0.06, 0.08, 0.07, 0.05, 0.05, 0.05];
-
-/** Clearness from latitude and season alone: a fit to the station table, good to about ± 20 %. */
-export function usualClearness(latitudeDeg: number, month: number): number {
-  const step = Math.min(8.999, Math.abs(latitudeDeg) / 10);
-  const at = (table: readonly number[]) => {
-    const i = Math.floor(step);
-    return (table[i] as number) + (step - i) * ((table[i + 1] as number) - (table[i] as number));
-  };
-  const midsummer = latitudeDeg < 0 ? 1 : 7;
-  return at(usual) + at(summerGain) * Math.cos((2 * Math.PI * (month - midsummer)) / 12);
-}
 
 export interface Clearness {
   readonly value: number;
@@ -78,13 +64,12 @@ export function clearnessFor(
   month: number,
   overDays?: number,
 ): Assumption {
-  if (longitudeDeg === undefined)
-    return withSpread(
-      'clearness',
-      usualClearness(latitudeDeg, month),
-      0.2,
-      'usual for the latitude and month',
-    );
+  if (longitudeDeg === undefined) {
+    const { clearness, clearnessSd } = latitudeMonth(latitudeDeg, month);
+    const ofPlaces = (nineInTen * clearnessSd) / clearness;
+    const spread = Math.hypot(ofPlaces, monthSpread(clearness, latitudeDeg, 0, overDays));
+    return withSpread('clearness', clearness, spread, 'usual for the latitude and month');
+  }
   const { value, spread, station, nearestKm } = clearnessOf(
     stations,
     latitudeDeg,
@@ -101,7 +86,7 @@ export function clearnessFor(
 
 /** Mean clearness by month, of the place or of the latitude alone. */
 function usualOf(latitudeDeg: number, longitudeDeg: number | undefined): (month: number) => number {
-  if (longitudeDeg === undefined) return month => usualClearness(latitudeDeg, month);
+  if (longitudeDeg === undefined) return month => latitudeMonth(latitudeDeg, month).clearness;
   const at = clearnessOf(stations, latitudeDeg, longitudeDeg);
   return month => at(month).value;
 }

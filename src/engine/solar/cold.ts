@@ -1,6 +1,8 @@
+import { latitudeMonth } from '#climate/latitude.ts';
 import { dayAndNight } from '#climate/temperature.ts';
 import type { Assumption } from '../assumption.ts';
 import type { Where } from './air.ts';
+import { nineInTen } from './spread.ts';
 
 /** Temperature of a panel's label, °C. */
 export const labelC = 25;
@@ -35,22 +37,28 @@ export const toldCold = (ambientC: number | undefined): number | undefined =>
   ambientC !== undefined && ambientC <= coldUpTo ? ambientC : undefined;
 
 const months = Array.from({ length: 12 }, (_, m) => m + 1);
+const colder = <T extends readonly [number, number]>(a: T, b: T): T => (b[0] < a[0] ? b : a);
 
 /** The coldest air that the panels see the sun rise in, °C: of the place and month, of its coldest month, or a usual one. */
 export function coldestMorning({ latitudeDeg, longitudeDeg, month, heightM }: Where): Assumption {
   const name = 'coldestC';
-  if (latitudeDeg === undefined || longitudeDeg === undefined) {
+  if (latitudeDeg === undefined) {
     const [value, low, high] = frosty;
     return { name, value, low, high, unit: '°C', why: 'a frosty morning, as you named no place' };
   }
-  const night = (m: number) => dayAndNight(latitudeDeg, longitudeDeg, m, heightM).nightMinC;
-  const mean = Math.round(month === undefined ? Math.min(...months.map(night)) : night(month));
-  const value = mean - belowMeanK(mean);
+  // Of a latitude alone it may be any place on it.
+  const night = (m: number): readonly [meanC: number, placesK: number] => {
+    if (longitudeDeg !== undefined) return [dayAndNight(latitudeDeg, longitudeDeg, m, heightM).nightMinC, 0];
+    const { nightMinC, temperatureSdK } = latitudeMonth(latitudeDeg, m, heightM);
+    return [nightMinC, nineInTen * temperatureSdK];
+  };
+  const [mean, placesK] = month === undefined ? months.map(night).reduce(colder) : night(month);
+  const value = Math.round(mean) - belowMeanK(Math.round(mean));
   return {
     name,
     value,
-    low: value - offK.colder,
-    high: value + offK.milder,
+    low: value - Math.round(Math.hypot(offK.colder, placesK)),
+    high: value + Math.round(Math.hypot(offK.milder, placesK)),
     unit: '°C',
     why: month === undefined ? 'coldest night of the year there' : 'coldest night of that month there',
   };

@@ -1,7 +1,9 @@
 import { outsideRadiationOf } from '../../engine/solar/sun.ts';
 import { encode } from './encode.ts';
 import { hazeRatio } from './haze.ts';
+import { inhabited, latitudesOf } from './latitudes.ts';
 import { lowRank } from './low-rank.ts';
+import type { Town } from './measure.ts';
 import type { Reference, Table } from './reference.ts';
 
 /** How fine the model is: patterns kept, and the step of what is stored of each. */
@@ -38,10 +40,12 @@ function clearnessTable(sun: Table): Table {
   return { ...sun, cells };
 }
 
-/** The file of the model that is fitted to a reference. */
-export function fitClimate({ sun, temperature, heightM }: Reference): Buffer {
+/** The file of the model that is fitted to a reference; towns tell where people live. */
+export function fitClimate(reference: Reference, towns: readonly Town[]): Buffer {
+  const { sun, temperature, heightM } = reference;
   const width = (degrees: number) => Math.cos((degrees * Math.PI) / 180);
-  const clearness = lowRank(clearnessTable(sun), {
+  const ratios = clearnessTable(sun);
+  const clearness = lowRank(ratios, {
     ...fineness.clearness,
     weigh: cell => width(latitudeOf(sun, cell)) * (heightM[cell] === undefined ? seaWeight : 1),
   });
@@ -53,7 +57,12 @@ export function fitClimate({ sun, temperature, heightM }: Reference): Buffer {
   const quantumM = fineness.heightQuantumM;
   const steps = Int16Array.from(heightM, h => (h === undefined ? -1 : Math.round(h / quantumM)));
   return encode(
-    { clearness: clearness.patterns, temperature: degrees.patterns, height: { ...lay, quantumM } },
+    {
+      clearness: clearness.patterns,
+      temperature: degrees.patterns,
+      height: { ...lay, quantumM },
+      latitudes: latitudesOf(inhabited(reference, ratios, towns)),
+    },
     { clearness: clearness.planes, temperature: degrees.planes, height: steps },
   );
 }

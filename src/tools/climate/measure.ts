@@ -1,6 +1,7 @@
 import { present } from '#basics/present.ts';
 import type { World } from '../../climate/file.ts';
 import { cellOf } from '../../climate/grid.ts';
+import { latitudeMonth } from '../../climate/latitude.ts';
 import { clearnessAt, lapseKPerKm, temperaturesAt } from '../../climate/world.ts';
 import { outsideRadiationOf } from '../../engine/solar/sun.ts';
 import { rowAt } from './bilinear.ts';
@@ -90,3 +91,58 @@ export function temperatureErrors(
 /** The same for a fitted world. */
 export const fitErrors = (towns: readonly Town[], reference: Reference, world: World): Errors =>
   sunErrors(towns, reference, (lat, lon, month) => clearnessAt(lat, lon, month, world));
+
+/** What the latitude alone says, against the reference. */
+export interface LatitudeErrors {
+  /** Root mean square of the sun's relative error and of the day's highest, K: of the means along whole degrees of latitude. */
+  readonly meanPercent: number;
+  readonly meanK: number;
+  /** The same of single towns. */
+  readonly townPercent: number;
+  readonly townK: number;
+}
+
+const rms = (list: readonly number[]): number =>
+  Math.sqrt(list.reduce((sum, x) => sum + x * x, 0) / list.length);
+
+/** How far a latitude's month is from the reference, at the square degrees that have a town and at all towns. */
+export function latitudeErrors(towns: readonly Town[], reference: Reference, world: World): LatitudeErrors {
+  const months = Array.from({ length: 12 }, (_, m) => m);
+  const off = ({ latitudeDeg, longitudeDeg }: Town) => {
+    const heightM = reference.heightM[cellOf(reference.sun, latitudeDeg, longitudeDeg)] ?? 0;
+    const [suns, degrees] = [reference.sun, reference.temperature].map(t =>
+      rowAt(t, latitudeDeg, longitudeDeg),
+    ) as [number[], number[]];
+    return months.map(m => {
+      const ours = latitudeMonth(latitudeDeg, m + 1, undefined, world);
+      const outside = outsideRadiationOf(latitudeDeg, m + 1);
+      const truth = suns[m]! * hazeRatio(latitudeDeg, longitudeDeg, m);
+      const dayMaxC = degrees[m]! - (lapseKPerKm.day * heightM) / 1000;
+      return { ours: ours.clearness * outside, truth, offK: ours.dayMaxC - dayMaxC };
+    });
+  };
+  const lit = ({ truth }: { truth: number }): boolean => truth >= darkKWhM2;
+  const single = towns.flatMap(off);
+  const cells = new Map(
+    towns.map(town => [cellOf(reference.sun, town.latitudeDeg, town.longitudeDeg), town]),
+  );
+  const byRow = Map.groupBy(cells.keys(), cell => Math.floor(cell / reference.sun.cols));
+  const means = [...byRow].flatMap(([row, list]) => {
+    const latitudeDeg = reference.sun.southDeg + row * reference.sun.stepDeg;
+    const all = list.map(cell =>
+      off({ latitudeDeg, longitudeDeg: reference.sun.westDeg + (cell % reference.sun.cols) }),
+    );
+    const mean = (m: number, of: 'ours' | 'truth' | 'offK'): number =>
+      all.reduce((sum, one) => sum + one[m]![of], 0) / all.length;
+    return months.map(m => ({ ours: mean(m, 'ours'), truth: mean(m, 'truth'), offK: mean(m, 'offK') }));
+  });
+  const percent = (list: readonly { ours: number; truth: number }[]): number =>
+    100 * rms(list.filter(lit).map(({ ours, truth }) => ours / truth - 1));
+  const kelvin = (list: readonly { offK: number }[]): number => rms(list.map(({ offK }) => offK));
+  return {
+    meanPercent: percent(means),
+    meanK: kelvin(means),
+    townPercent: percent(single),
+    townK: kelvin(single),
+  };
+}

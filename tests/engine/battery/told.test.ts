@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { present } from '#basics/present.ts';
 import { bankOf } from '#engine/battery/bank.ts';
 import { limitsOf } from '#engine/battery/limits.ts';
-import { bankAssumptions } from '#engine/battery/usable.ts';
+import { bankAssumptions, knownAge } from '#engine/battery/usable.ts';
 import { fitsBank } from '#engine/inverter/check.ts';
 import { startingW } from '#engine/inverter/watts.ts';
 import { dailyUseAh } from '#engine/loads/model.ts';
@@ -38,6 +38,20 @@ describe('an age told', () => {
     expect(ageOf({ ageYears: 5, chemistry: 'agm' })).toMatchObject({ value: 0.8, low: 0.6, high: 0.95 });
     expect(ageOf({ ageYears: 5, chemistry: 'lfp' })).toMatchObject({ value: 0.9, low: 0.85, high: 0.95 });
     expect(ageOf({ chemistry: 'agm' })).toMatchObject({ value: 1 });
+  });
+
+  test('called old or tired it has less, tired the least, and years go before', () => {
+    expect(ageOf({ wear: 'old', chemistry: 'agm' })).toMatchObject({ value: 0.8, low: 0.6, high: 0.95 });
+    expect(ageOf({ wear: 'tired', chemistry: 'agm' })).toMatchObject({ value: 0.65, low: 0.4, high: 0.85 });
+    expect(ageOf({ wear: 'tired', ageYears: 1, chemistry: 'agm' })).toMatchObject({ value: 0.96 });
+    const two = [
+      { count: 1, capacityAh: 100, wear: 'old' } as const,
+      { count: 1, capacityAh: 100, wear: 'tired' } as const,
+    ];
+    expect(bankOf(two)?.wear).toBe('tired');
+    expect(knownAge(present(bankOf([{ count: 1, capacityAh: 100 }])))).toEqual([]);
+    expect(knownAge(present(bankOf(two)))[0]?.value).toBe(0.65);
+    expect(knownAge(present(bankOf([{ count: 1, capacityAh: 100, ageYears: 5 }])))[0]?.value).toBe(0.8);
   });
 
   test('leaves something of the oldest', () => {

@@ -133,7 +133,7 @@ describe('sources', () => {
   test('a small generator limits its charger, height and heat more so', () => {
     expect(amps({ currentA: 50, generatorW: 2000 })).toBeCloseTo(48.5, 9);
     const small = amps({ currentA: 50, generatorW: 600 });
-    expect(small).toBeCloseTo((600 * 0.87 * 0.8) / 14.4, 6);
+    expect(small).toBeCloseTo((600 * 0.85 * 0.87 * 0.8) / 14.4, 6);
     expect(amps({ currentA: 50, generatorW: 600, altitudeM: 2000 })).toBeLessThan(0.85 * small);
     expect(amps({ currentA: 50, generatorW: 600, ambientC: 45 })).toBeCloseTo(0.97 * small, 6);
   });

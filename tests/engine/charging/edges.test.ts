@@ -163,7 +163,12 @@ describe('sources', () => {
     expect(names({ kind: 'isolator', currentA: 140, alternator: 'fixed' })).toEqual(['chargerCurrent']);
     expect(names({ kind: 'isolator' })).toEqual(['chargerCurrent', 'alternatorShare']);
     expect(names({ kind: 'dcdc', alternator: 'smart' })).toEqual(['chargerCurrent']);
-    expect(names({ generatorW: 1000 })).toEqual(['chargerCurrent', 'chargerEfficiency', 'powerFactor']);
+    expect(names({ generatorW: 1000 })).toEqual([
+      'chargerCurrent',
+      'continuousShare',
+      'chargerEfficiency',
+      'powerFactor',
+    ]);
   });
 
   test('an isolator’s share of the driving', () => {
@@ -192,11 +197,9 @@ describe('sources', () => {
     expect(working({ powerW: 300 })).toEqual(['chargerCurrent', 'outputCurrent']);
     // 20 A at 14.4 V are 288 W, 414 VA from the generator.
     expect(working({ currentA: 20, generatorW: 600 })).toEqual(['outputCurrent']);
-    expect(working({ currentA: 20, generatorW: 400 })).toEqual(['outputCurrent', 'generatorCurrent']);
-    expect(working({ currentA: 20, generatorW: 600, blocks: 2 })).toEqual([
-      'outputCurrent',
-      'generatorCurrent',
-    ]);
+    const limited = ['outputCurrent', 'continuousPower', 'generatorCurrent'];
+    expect(working({ currentA: 20, generatorW: 400 })).toEqual(limited);
+    expect(working({ currentA: 20, generatorW: 600, blocks: 2 })).toEqual(limited);
   });
 
   test('a generator counts at the bank’s own volts', () => {
@@ -205,7 +208,9 @@ describe('sources', () => {
       return sourceCurrentA(s, likely(sourceAssumptions(s)));
     };
     expect(amps(2)).toBeCloseTo(amps(1) / 2, 9);
-    expect(amps(2)).toBeCloseTo((600 * 0.87 * 0.8) / 28.8, 6);
+    expect(amps(2)).toBeCloseTo((600 * 0.85 * 0.87 * 0.8) / 28.8, 6);
+    // A 600 W generator leaves a 50 A charger about half of its rating.
+    expect(amps(1)).toBeCloseTo(24.65, 1);
   });
 });
 

@@ -2,6 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { present } from '#basics/present.ts';
 import { bankOf } from '#engine/battery/bank.ts';
 import {
+  continuousAssumption,
+  continuousW,
   generatorAssumptions,
   generatorRatingW,
   generatorSizeFor,
@@ -39,7 +41,18 @@ describe('what a generator must give', () => {
   });
 
   test('usual sizes', () => {
-    expect([500, 900, 2000, 2001, 9100].map(generatorSizeFor)).toEqual([800, 1000, 2000, 2400, 10000]);
+    // What is needed without a break is 85 % of what it is sold by.
+    expect([500, 850, 860, 1700, 2000, 9100].map(w => generatorSizeFor(w))).toEqual([
+      800, 1000, 1600, 2000, 2400, 11_000,
+    ]);
+    expect([500, 1700, 5000].map(w => generatorSizeFor(w, 7000))).toEqual([8000, 8000, 8000]);
+    expect(generatorSizeFor(500, 800)).toBe(1000);
+  });
+
+  test('of the watts it is sold by it gives 85 % without a break, from 75 % to all', () => {
+    expect(continuousW(600, { continuousShare: continuousAssumption.value })).toBeCloseTo(510, 9);
+    expect(continuousW(600, { continuousShare: continuousAssumption.low })).toBeCloseTo(450, 9);
+    expect(continuousW(600, { continuousShare: continuousAssumption.high })).toBeCloseTo(600, 9);
   });
 });
 

@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { present } from '#basics/present.ts';
+import { latitudeMonth } from '#climate/latitude.ts';
 import { clearnessAt } from '#climate/world.ts';
-import { clearnessFor, clearnessOf, usualClearness } from '#engine/solar/climate.ts';
+import { clearnessFor, clearnessOf } from '#engine/solar/climate.ts';
 import { stations } from '#engine/solar/stations.ts';
 import { outsideRadiationOf } from '#engine/solar/sun.ts';
 
@@ -75,7 +76,7 @@ describe('a place between stations', () => {
 
   test('without a longitude goes by latitude and says so', () => {
     expect(clearnessFor(-35, undefined, 1)).toMatchObject({
-      value: usualClearness(-35, 1),
+      value: latitudeMonth(-35, 1).clearness,
       why: expect.stringMatching(/latitude/),
     });
   });

@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { present } from '#basics/present.ts';
+import { latitudeMonth } from '#climate/latitude.ts';
 import { clearnessAt } from '#climate/world.ts';
 import { usualTrip } from '#engine/battery/round-trip.ts';
 import { airAboutFridge, airTemperature, dayTemperature } from '#engine/solar/air.ts';
-import { averagePeakSunHours, clearnessFor, clearnessOf, usualClearness } from '#engine/solar/climate.ts';
+import { averagePeakSunHours, clearnessFor, clearnessOf } from '#engine/solar/climate.ts';
 import { climateAt } from '#engine/solar/climate-at.ts';
 import { hourlyShares } from '#engine/solar/hourly.ts';
 import {
@@ -14,7 +15,7 @@ import {
   solarAssumptions,
 } from '#engine/solar/model.ts';
 import { controllerAssumptions, panelAssumptions } from '#engine/solar/panel.ts';
-import { daySpread, monthSpread, yearSpread } from '#engine/solar/spread.ts';
+import { daySpread, monthSpread, nineInTen, yearSpread } from '#engine/solar/spread.ts';
 import type { Station } from '#engine/solar/stations.ts';
 import { dayLengthOf, outsideRadiationOf } from '#engine/solar/sun.ts';
 import { tiltedRadiation } from '#engine/solar/tilt.ts';
@@ -23,33 +24,18 @@ import { Trace } from '#rule/trace.ts';
 const names = (c: SolarCase) => solarAssumptions(c).map(a => a.name);
 const one = (c: SolarCase, name: string) => solarAssumptions(c).find(a => a.name === name);
 
-describe('clearness by latitude and season', () => {
-  // A fit to the table of stations; worked out from its own two rows: year, and how much brighter summer is.
-  test.for<[lat: number, month: number, want: number]>([
-    [0, 1, 0.48],
-    [0, 7, 0.48],
-    [-15, 1, 0.555 + 0.005],
-    [-35, 1, 0.55 + 0.04],
-    [-35, 7, 0.55 - 0.04],
-    [35, 7, 0.55 + 0.04],
-    [35, 1, 0.55 - 0.04],
-    [35, 10, 0.55],
-    [-35, 4, 0.55],
-    [-40, 2, 0.52 + 0.06 * Math.cos(Math.PI / 6)],
-    [90, 7, 0.45],
-    [-90, 1, 0.45],
-  ])('latitude %d in month %d: %d', ([lat, month, want]) => {
-    expect(usualClearness(lat, month)).toBeCloseTo(want, 3);
-  });
-
-  test('without a place on the map, with a fifth either way', () => {
-    expect(clearnessFor(35, undefined, 7)).toMatchObject({
-      value: expect.closeTo(0.59, 9),
-      low: expect.closeTo(0.59 * 0.8, 9),
-      high: expect.closeTo(0.59 * 1.2, 9),
-    });
+describe('clearness by latitude alone', () => {
+  test('its span holds other places on it, and other years', () => {
+    const { clearness, clearnessSd } = latitudeMonth(35, 7);
+    const { value, low, high } = clearnessFor(35, undefined, 7);
+    expect(value).toBe(clearness);
+    expect(value - low).toBeGreaterThan(nineInTen * clearnessSd);
+    expect(value - low).toBeLessThan(nineInTen * (clearnessSd + 0.12 * value));
+    expect(high - value).toBeCloseTo(value - low, 9);
+    const days = clearnessFor(35, undefined, 7, 2);
+    expect(days.low).toBeLessThan(low);
     // Clear sky is the ceiling.
-    expect(clearnessFor(18, undefined, 7).high).toBeLessThanOrEqual(0.78);
+    expect(clearnessFor(18, undefined, 1, 2).high).toBe(0.78);
     const bright = clearnessFor(-17.9, 122.2, 8);
     expect(bright.value * 1.08).toBeGreaterThan(0.78);
     expect(bright.high).toBe(0.78);
@@ -149,28 +135,27 @@ test('the span of a trip is wider than that of a month, and never goes below a q
 });
 
 describe('air by day', () => {
-  // 31 °C at the equator and up to 12°, 0.45 K less a degree beyond; a season that grows from 10° on.
-  test.for<[lat: number, month: number, want: number]>([
-    [0, 1, 31],
-    [0, 7, 31],
-    [-38, 1, Math.round(31 - 11.7 + 5.6)],
-    [-38, 7, Math.round(31 - 11.7 - 5.6)],
-    [38, 7, 25],
-    [38, 1, 14],
-    [38, 4, 19],
-  ])('latitude %d in month %s: %d °C', ([latitudeDeg, month, want]) => {
-    expect(dayTemperature({ latitudeDeg, month })).toMatchObject({
-      value: want,
-      low: want - 8,
-      high: want + 8,
-    });
+  test('by latitude alone: 0.222 of the day’s range below its top, and as far off as places on it differ', () => {
+    const where = { latitudeDeg: -38, month: 7 };
+    const { dayMaxC, nightMinC, temperatureSdK } = latitudeMonth(-38, 7);
+    const day = dayTemperature(where);
+    expect(day.value).toBe(Math.round(dayMaxC - 0.2223 * (dayMaxC - nightMinC)));
+    expect(day.high - day.value).toBe(Math.round(Math.hypot(6, nineInTen * temperatureSdK)));
+    expect(day.value - day.low).toBe(day.high - day.value);
+    expect(airTemperature(where).value).toBe(Math.round((dayMaxC + nightMinC) / 2));
     // 4.5 K a kilometre by day.
-    expect(dayTemperature({ latitudeDeg, month, heightM: 2000 }).value).toBeCloseTo(want - 9, -0.5);
+    const high = (heightM: number) => dayTemperature({ ...where, heightM }).value;
+    expect(high(0) - high(2000)).toBe(9);
   });
 
   test('without a month it is the year’s, from the coldest to the warmest', () => {
-    expect(dayTemperature({ latitudeDeg: 38 })).toMatchObject({ value: 19, low: 14 - 4, high: 25 + 4 });
-    expect(airTemperature({ latitudeDeg: 38, month: 7 }).value).toBe(22);
+    const months = Array.from({ length: 12 }, (_, m) => dayTemperature({ latitudeDeg: 38, month: m + 1 }));
+    const year = dayTemperature({ latitudeDeg: 38 });
+    const mean = months.reduce((sum, { value }) => sum + value, 0) / 12;
+    expect(Math.abs(year.value - mean)).toBeLessThan(1);
+    const middle = (of: 'low' | 'high') => months.map(month => (month.value + month[of]) / 2);
+    expect(Math.abs(year.low - Math.min(...middle('low')))).toBeLessThanOrEqual(1);
+    expect(Math.abs(year.high - Math.max(...middle('high')))).toBeLessThanOrEqual(1);
   });
 
   test('about a fridge it is no colder than a van or tent is kept', () => {

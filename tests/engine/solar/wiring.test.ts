@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { present } from '#basics/present.ts';
+import { latitudeMonth } from '#climate/latitude.ts';
 import { meanChargeV } from '#engine/battery/round-trip.ts';
 import { coldestMorning, toldCold } from '#engine/solar/cold.ts';
 import { type PanelCase, wire, wiringAssumptions } from '#engine/solar/wiring.ts';
@@ -117,7 +118,12 @@ describe('the cold', () => {
     const { value, low, high } = coldestMorning({ latitudeDeg: -35.3, longitudeDeg: 149.1, month: 7 });
     expect([low - value, high - value]).toEqual([-6, 4]);
     expect(coldestMorning({ month: 7 })).toMatchObject({ value: -10, low: -20, high: 0 });
-    expect(coldestMorning({ latitudeDeg: -35.3 })).toMatchObject({ value: -10 });
+    // By latitude alone, of its coldest month, and wider as places on it differ.
+    const along = coldestMorning({ latitudeDeg: -35.3 });
+    expect(along.value).toBe(Math.round(latitudeMonth(-35.3, 7).nightMinC) - 7);
+    expect(along.value).toBe(coldestMorning({ latitudeDeg: -35.3, month: 7 }).value);
+    expect(along.value - along.low).toBeGreaterThan(6);
+    expect(along.high - along.value).toBeGreaterThan(4);
   });
   test('a warm day that was told says nothing of the coldest morning', () => {
     expect([toldCold(-5), toldCold(10), toldCold(11), toldCold(undefined)]).toEqual([

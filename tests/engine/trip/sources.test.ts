@@ -187,7 +187,7 @@ describe('driving', () => {
     expect(list).not.toContain('chargerCurrent');
     expect(pluggedA({ charger: { kind: 'mains', currentA: 20 } }, agm, {})).toBeCloseTo(19.4, 9);
     expect(pluggedA({ charger: { kind: 'mains', currentA: 50 }, generatorW: 600 }, agm, {})).toBeCloseTo(
-      (600 * 0.87 * 0.8) / 14.4,
+      (600 * 0.85 * 0.87 * 0.8) / 14.4,
       6,
     );
     expect(pluggedA({}, agm, { 'chargerCurrent plugged in': 12 })).toBe(12);
@@ -198,7 +198,7 @@ describe('driving', () => {
     expect(pluggedA(plug, agm, {}, { isOnMains: true })).toBeCloseTo(50 * 0.97, 9);
     const days = [{ generatorH: 1 }, { mainsH: 1 }];
     const { sums } = likelyRun(tripWith({ days, plug, durationH: 48, startHour: 0 })).balance;
-    expect(sums.pluggedAh).toBeCloseTo(50 * 0.97 + (600 * 0.87 * 0.8) / 14.4, 6);
+    expect(sums.pluggedAh).toBeCloseTo(50 * 0.97 + (600 * 0.85 * 0.87 * 0.8) / 14.4, 6);
   });
 
   test('on mains the battery carries what runs on 12 V alone', () => {
