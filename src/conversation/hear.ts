@@ -189,7 +189,7 @@ export function hear(memory: Memory, message: Message): Heard {
     };
   const isOpen = memory.choice !== undefined || before?.asked !== undefined || before?.intent === 'learn';
   // Nothing was asked: a nod turns nothing.
-  if (!isOpen && nods.has(command.replace(/[.!]+$/, '')))
+  if (!isOpen && nods.has(command.replaceAll(/[.!]/g, '')))
     return { ...told, intent: 'none', facts: {}, probability: 1, certainty: 1, issues: [], options: [] };
   const picked = memory.choice?.options.find(option => isSameName(option.say, text.trim()));
   if (!picked) return told;

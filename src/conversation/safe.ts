@@ -153,10 +153,10 @@ function emergency(codes: readonly HazardCode[]): Reply {
 }
 
 /** Whether the answer's own first line stands before the warning: a no, or what a medical device comes to. */
-const isToldFirst = (code: HazardCode, { verdict, figures = {} }: Reply): boolean =>
+const isToldFirst = (code: HazardCode, { headline, verdict, figures = {} }: Reply): boolean =>
   code === 'medical'
     ? Object.keys(figures).length > 0
-    : (code === 'over-current' || code === 'starter-flat') && verdict === 'no';
+    : (code === 'over-current' || code === 'starter-flat') && verdict === 'no' && headline.startsWith('No');
 
 /** How many lines of the answer itself stand beside a warning: the rest would push it off a phone. */
 const mostBeside = 3;

@@ -46,10 +46,8 @@ export const holds = (facts: Stated, number: number): boolean => {
 
 /** Figures that a number alone may put right; counts, months and the like are not among them. */
 const figures: ReadonlySet<string> = new Set(Object.values(quantities).flat());
-const digitsOf = (value: number): string =>
-  String(value)
-    .replace('.', '')
-    .replace(/^0+|0+$/g, '');
+/** The digits that a number is told by, whatever its size: 14 for 1.4 and for 140. */
+const digitsOf = (value: number): string => value.toExponential().replace('.', '').split('e')[0] ?? '';
 /** A slip is no further off than this, as a factor. */
 const mostOff = 5;
 

@@ -12,7 +12,12 @@ const stations =
 const kalman = 'Welch & Bishop, An Introduction to the Kalman Filter: a constant, P = 1 and R = 0.01';
 const hourMs = 60 * 60 * 1000;
 /** A rig that draws the same by day and by night. */
-const even = { capacityAh: 100, useAh: Array<number>(24).fill(1), sunAh: Array<number>(24).fill(0) };
+const even = {
+  labelAh: 100,
+  capacityAh: 100,
+  useAh: Array<number>(24).fill(1),
+  sunAh: Array<number>(24).fill(0),
+};
 
 /** The filter's steps, on paper. */
 const steps: readonly Row[] = [
@@ -41,9 +46,9 @@ export const rows: readonly Row[] = [
   row('L-01', stations, 'seen', 0.35, 0.05, () => dayToDay.sun),
   row(
     'L-02',
-    'binomial law: what is on for three tenths of the time scatters by √(0.7 ÷ 0.3) of its mean',
+    'binomial law: what is on for 35 % of the time scatters by √(0.65 ÷ 0.35) of its mean',
     'recomputed',
-    Math.sqrt(0.7 / 0.3),
+    Math.sqrt(0.65 / 0.35),
     0.1,
     () => rough.cyclingAmps,
   ),
