@@ -205,10 +205,11 @@ describe('what generator', () => {
       value: number;
       high: number;
     };
-    expect([verdict(high), verdict(likely - 1), verdict(low), verdict(low - 1)]).toEqual([
+    // Without a break it gives three quarters at the worst; below what is likely needed nothing is tight.
+    expect([verdict(high / 0.75 + 1), verdict(likely + 1), verdict(likely - 1), verdict(low - 1)]).toEqual([
       'yes',
       'tight',
-      'tight',
+      'no',
       'no',
     ]);
   });

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { batteryBank } from '#intents/battery-bank/intent.ts';
 import { batterySize } from '#intents/battery-size/intent.ts';
 import { batteryType } from '#intents/battery-type/intent.ts';
@@ -206,7 +207,10 @@ describe('a day’s use', () => {
     expect(value(one, 'dailyUse')).toBeCloseTo(29, 9);
     expect(value(one, 'dailyEnergy')).toBeCloseTo(348, 9);
     expect(one.lines?.[0]).toBe('Fridge 24 Ah, pump 3 Ah, lamp 2 Ah.');
-    expect(one.lines?.[1]).toMatch(/fridge alone takes 83 %/);
+    expect(one.lines?.[1]).toMatch(/1 A counts as the fridge’s average/);
+    const heater = dc('heater', { currentA: 1, hoursPerDay: 24 });
+    const warm = reply(intent, { loads: [heater, present(loads[0]), present(loads[2])] });
+    expect(warm.lines?.join('\n')).toMatch(/heater alone takes 83 %/);
   });
 
   test('with a battery: how long it carries that', () => {
