@@ -251,7 +251,7 @@ describe('refusals', () => {
   });
   test('a chat that is closed to us is left alone', async () => {
     s.world.closed.set(group.id, 'bot was kicked from the supergroup chat');
-    await ask('/power fridge');
+    await s.give({ message: message('/power fridge') as never });
     expect(s.world.sent()).toHaveLength(1);
     expect(s.logged.filter(entry => entry.level === 'error')).toEqual([]);
   });
