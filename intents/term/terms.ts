@@ -1,18 +1,9 @@
 import type { CautionCode } from '#answer/words/en.ts';
-import glossary from './glossary.json' with { type: 'json' };
+import { type Term as Entry, terms as glossary } from '#catalog/glossary.ts';
 import comparisons from './pairs.json' with { type: 'json' };
 
-/** A word of the trade: two sentences and an example. */
-export interface Term {
-  /** Lower case. */
-  readonly key: string;
-  /** As a heading: "amp hour (Ah)". */
-  readonly name: string;
-  /** Other ways to write it, lower case. */
-  readonly aliases: readonly string[];
-  readonly says: readonly string[];
-  /** Follows "For example: ". */
-  readonly example: string;
+/** A word of the trade, with the caution that its explanation carries. */
+export interface Term extends Entry {
   readonly caution?: CautionCode;
 }
 
@@ -22,6 +13,7 @@ export interface Comparison {
   readonly says: string;
 }
 
+// A test holds that every caution of the glossary has its words.
 export const terms = glossary as readonly Term[];
 
 /** What is said of two terms together, where something is. */

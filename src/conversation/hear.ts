@@ -1,5 +1,6 @@
 import { present } from '#basics/present.ts';
 import type { TalkContext } from '#language/decide/frame.ts';
+import { conceptsIn } from '#language/hazards/features.ts';
 import type { Issue } from '#language/issue.ts';
 import type { ParsedMessage } from '#language/reading.ts';
 import { read } from '#language/reading.ts';
@@ -66,12 +67,16 @@ const readLine: LineReader = (text, context) => {
 /** How many figures of a question are kept for the reading of the next line. */
 const mostValues = 24;
 
+/** How many meanings of the last two lines are kept. */
+const mostMeanings = 16;
+
 const kept = ({ hasRig: _hasRig, ...talk }: Talk, at: Date): Memory['talk'] => ({
   ...(talk.lastIntent !== undefined && { lastIntent: talk.lastIntent }),
   lastKeys: talk.lastKeys?.slice(0, 60),
   lastValues: talk.lastValues?.slice(0, mostValues).map(([of, value]) => [of, value]),
   asked: talk.asked?.slice(0, 60),
   said: talk.said?.slice(0, 24),
+  meant: talk.meant?.slice(0, mostMeanings),
   lastFrom: talk.lastFrom,
   lastWriter: talk.lastWriter,
   asks: talk.asks?.map(([from, intent]) => [from, intent]),
@@ -88,7 +93,8 @@ export function talkAfter(
   const before = talkOf(memory);
   const stated = parsed.options[0]?.stated ?? {};
   const { mentions } = parsed.recognised;
-  const after = afterLine(before, parsed.intent, stated, personKey(message.from), mentions);
+  const concepts = conceptsIn(message.text);
+  const after = afterLine(before, parsed.intent, stated, personKey(message.from), mentions, concepts);
   if (asked === undefined) return kept(after, message.at);
   return kept({ ...after, ...heardFromBot(asked, after, readLine) }, message.at);
 }

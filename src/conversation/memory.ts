@@ -75,6 +75,8 @@ const talkSchema = z.strictObject({
   asked: z.array(z.string().max(40)).max(60).optional(),
   /** What the last two lines look like, in a few signs each. */
   said: z.array(z.string().max(40)).max(24).optional(),
+  /** What the last two lines meant as dangers go, in the bot's own words for it. */
+  meant: z.array(z.string().max(40)).max(24).optional(),
   lastFrom: z.string().max(60).optional(),
   lastWriter: z.string().max(60).optional(),
   /** What each of the last people asked, the latest last. */

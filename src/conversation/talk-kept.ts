@@ -6,7 +6,9 @@ type Kept = NonNullable<Memory['talk']>;
 export function talkWithout(talk: Kept, from: string): Kept | undefined {
   if (talk.lastFrom === from) return undefined;
   const asks = talk.asks?.filter(([who]) => who !== from);
-  return talk.lastWriter === from ? { ...talk, asks, said: [], lastWriter: undefined } : { ...talk, asks };
+  return talk.lastWriter === from
+    ? { ...talk, asks, said: [], meant: [], lastWriter: undefined }
+    : { ...talk, asks };
 }
 
 /** The same with a person's new name in the place of the old one. */

@@ -69,8 +69,14 @@ export interface ParsedMessage {
 }
 
 /** What is meant by a message, and what the talk is of already ("can it run in the boot?", after a generator). */
-const spokenOf = (text: string, { lastIntent = '', things = [] }: TalkContext): ReadonlySet<string> =>
-  new Set(meaningOf([text, lastIntent, ...things].join('. ')).map(({ concept }) => concept));
+const spokenOf = (
+  text: string,
+  { lastIntent = '', things = [], meant = [] }: TalkContext,
+): ReadonlySet<string> =>
+  new Set([
+    ...meaningOf([text, lastIntent, ...things].join('. ')).map(({ concept }) => concept),
+    ...meant.map(concept => concept.slice(1)),
+  ]);
 
 const apart = new Set(['claims', 'removed', 'corrects', 'owner', 'term', 'choice']);
 
@@ -82,8 +88,8 @@ export function read(text: string, context: TalkContext = {}): ParsedMessage {
   const best = options[0]!;
   const stated = finish(recognised, best, context);
   const facts = factsOf(stated);
-  const text1 = JSON.stringify(best.stated);
-  const other = options.find(o => o.intent !== best.intent || JSON.stringify(o.stated) !== text1);
+  // Options that state the same share the object.
+  const other = options.find(o => o.intent !== best.intent || o.stated !== best.stated);
   const conversion = best.intent === 'convert' ? convertIn(recognised) : undefined;
   const { owner, owners } = ownersIn(recognised.words, context.people ?? []);
   return {
@@ -99,7 +105,7 @@ export function read(text: string, context: TalkContext = {}): ParsedMessage {
     conversion,
     cues: cuesIn(recognised.words),
     unread: unreadIn(recognised, best, [stated.corrects, conversion]),
-    hazards: alarmed(hazards, spokenOf(text, context)),
+    hazards: alarmed(hazards, () => spokenOf(text, context)),
     probability: best.probability,
     margin: other ? Math.log(Math.max(best.probability, 1e-9) / Math.max(other.probability, 1e-9)) : 20,
     second: other && {

@@ -23,22 +23,31 @@ export type LineReader = (
 /** Lines that leave the question before where it is. */
 const idle: ReadonlySet<string> = new Set(['none', 'help', 'privacy', 'forget']);
 
-/** What a person's line leaves, of which it says much or nothing. */
+/**
+ * What a person's line leaves, of which it says much or nothing.
+ * @param concepts what it means as dangers go
+ */
 export function afterLine(
   before: Talk,
   intent: string,
   stated: Stated,
   from: string,
   mentions: readonly Mention[],
+  concepts: readonly string[] = [],
 ): Talk {
   const keys = keysOf(stated);
-  const talk = { ...before, said: saidAfter(before.said, signsOf(mentions)), lastWriter: from };
+  const talk = {
+    ...before,
+    said: linesAfter(before.said, signsOf(mentions)),
+    meant: linesAfter(before.meant, concepts.slice(0, mostConcepts)),
+    lastWriter: from,
+  };
   if (idle.has(intent)) return talk;
   const hasRig = talk.hasRig || intent === 'rig';
   if (intent === 'unclear' && keys.length === 0) return talk;
   const loads = (stated.loads ?? []).flatMap(load => (typeof load.name === 'string' ? [load.name] : []));
   const things = loads.length > 0 ? loads : talk.things;
-  const { said } = talk;
+  const { said, meant } = talk;
   const asks = [...(talk.asks ?? []).filter(([who]) => who !== from), [from, intent] as const];
   return {
     lastIntent: intent,
@@ -47,6 +56,7 @@ export function afterLine(
     hasRig,
     asked: [],
     said,
+    meant,
     ...(things && { things }),
     lastFrom: from,
     lastWriter: from,
@@ -82,6 +92,7 @@ const inRow = (key: string, row: Row): string[] =>
   Object.keys(row).flatMap(name => (name === 'name' || name === 'who' ? [] : [`${key}.${name}`]));
 
 const mostSigns = 10;
+const mostConcepts = 20;
 const mostAsks = 6;
 
 /** What a line looks like, in a few signs: how long it is, which kinds of figures it tells, whether it asks, claims or denies. */
@@ -98,8 +109,8 @@ function signsOf(mentions: readonly Mention[]): string[] {
   return [...signs].slice(0, mostSigns);
 }
 
-/** The signs of the last two lines: 1 before those of the last, 2 before those of the one before it. */
-const saidAfter = (said: readonly string[] = [], signs: readonly string[]): string[] => [
+/** Signs or meanings of the last two lines: 1 before those of the last, 2 before those of the one before it. */
+const linesAfter = (said: readonly string[] = [], signs: readonly string[]): string[] => [
   ...signs.map(sign => `1${sign}`),
   ...said.filter(sign => sign.startsWith('1')).map(sign => `2${sign.slice(1)}`),
 ];
@@ -116,7 +127,7 @@ export function heardFromBot(text: string, talk: Talk, read: LineReader): Partia
       : talk.things;
   return {
     asked,
-    said: saidAfter(talk.said, ['bot']),
+    said: linesAfter(talk.said, ['bot']),
     ...(things && { things }),
     lastIntent: talk.lastIntent ?? read(text, {}).intent,
   };

@@ -37,6 +37,13 @@ test('a rig told once is known ever after', () => {
   expect(line(told, 'run-time', {}, 'lou')).toMatchObject({ hasRig: true, lastFrom: 'lou' });
 });
 
+test('the last two lines leave what they meant as dangers go', () => {
+  const first = afterLine({}, 'none', {}, 'ann', [], ['heater', 'inside']);
+  const second = afterLine(first, 'none', {}, 'bob', [], ['symptom']);
+  expect(second.meant).toEqual(['1symptom', '2heater', '2inside']);
+  expect(afterLine(second, 'none', {}, 'ann', []).meant).toEqual(['2symptom']);
+});
+
 test('the last two lines leave what they look like, whatever they were', () => {
   const first = line({}, 'settle', {}, 'ann', 'the fan runs 11 hours on that, I reckon');
   const second = line(first, 'none', {}, 'bob', 'nah, 8');

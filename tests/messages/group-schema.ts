@@ -23,12 +23,14 @@ const sources = [
   'dcdc',
   'inverter',
 ] as const;
+/** What the words beside a thing tell, taken after reading: no label states it. */
+const besideThings = { isInput: true, volumeL: true, build: true } as const;
 const gear = {
-  loads: z.array(loadSchema.partial()).optional(),
+  loads: z.array(loadSchema.omit(besideThings).partial()).optional(),
   batteries: z.array(batterySchema).optional(),
   solar: z.array(solarSchema).optional(),
   chargers: z.array(chargerSchema.partial()).optional(),
-  inverter: inverterSchema.partial().optional(),
+  inverter: inverterSchema.omit({ isLeftOn: true }).partial().optional(),
   cable: cableSchema.partial().optional(),
 };
 const claim = z.strictObject({ who: z.string().min(1), value: z.number(), unit: z.string() });
@@ -39,8 +41,6 @@ const derived = {
   startHour: true,
   startWeekday: true,
   skyLastDays: true,
-  solarAhPerDay: true,
-  solarWhPerDay: true,
   chargeNeededAh: true,
   altitudeM: true,
   latitudeDeg: true,

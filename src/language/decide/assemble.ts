@@ -6,7 +6,8 @@ import { attributes, named, plain, taken } from './fact-table.ts';
 import type { State } from './state.ts';
 
 type Row = Record<string, unknown>;
-type List = 'loads' | 'batteries' | 'solar' | 'chargers';
+const lists = ['loads', 'batteries', 'solar', 'chargers'] as const;
+type List = (typeof lists)[number];
 
 /** What one message states, literally: the shape of the contract's `understood`. */
 export interface Stated {
@@ -21,7 +22,14 @@ export interface Stated {
 }
 
 const round = (value: number): number => Math.round(value * 1e6) / 1e6;
-const hasName: ReadonlySet<string> = new Set(['thing', 'noun', 'inverter', 'charger', 'monitor']);
+const hasName: ReadonlySet<string> = new Set([
+  'thing',
+  'noun',
+  'inverter',
+  'charger',
+  'monitor',
+  'regulator',
+]);
 
 /** Who a mention is, as claims name people: "i" for the writer. */
 export const whoOf = (m: Mention | undefined): string =>
@@ -29,6 +37,21 @@ export const whoOf = (m: Mention | undefined): string =>
 
 /** Nobody argues about the length of a millimetre cable: its area is meant. */
 const claimUnit = (unit: string | undefined): string => (unit === 'mm' ? 'mm²' : (unit ?? ''));
+
+/** Names first, then by the letters. */
+const byKey = (a: string, b: string): number =>
+  a === b ? 0 : a === 'name' ? -1 : b === 'name' ? 1 : a < b ? -1 : 1;
+
+/** A row with its keys in one order, in whatever order the mentions told them: what states the same looks the same. */
+function inOrder<T extends Row>(row: T): T {
+  const keys = Object.keys(row);
+  let isSorted = true;
+  for (let k = 1; k < keys.length && isSorted; k++) isSorted = byKey(keys[k - 1]!, keys[k]!) < 0;
+  if (isSorted) return row;
+  const out: Row = {};
+  for (const key of keys.sort(byKey)) out[key] = row[key];
+  return out as T;
+}
 
 const nowhere: ReadonlySet<number> = new Set();
 
@@ -164,7 +187,7 @@ class Assembly {
       const values = (out[key] as string[] | undefined) ?? [];
       out[key] = values.includes(value) ? values : [...values, value];
     };
-    if (s === slot.shade) out.shade = true;
+    if (s === slot.shade) out.shade = m.key === '' ? true : m.key;
     else if (named[s]) out[named[s]] = s === slot.place ? (m.raw ?? m.key) : m.key;
     else if (s === slot.without) listed('without', m.key);
     else if (s === slot.removed) listed('removed', m.text);
@@ -180,7 +203,10 @@ class Assembly {
     if (mentions.some((m, i) => m.kind === 'inverter' && slots[i] !== slot.load)) out.inverter ??= {};
     const unit = out.claims?.find(c => c.unit !== '')?.unit;
     if (unit) for (const c of out.claims!) if (c.unit === '') c.unit = unit;
-    return out;
+    for (const list of lists) out[list] &&= out[list].map(inOrder);
+    if (out.inverter) out.inverter = inOrder(out.inverter);
+    if (out.cable) out.cable = inOrder(out.cable);
+    return inOrder(out);
   }
 }
 

@@ -31,12 +31,9 @@ export function surroundings(f: Frame, i: number, out: Features): void {
   // Figures of the same unit before and after.
   let before = 0;
   let after = 0;
-  for (let j = 0; j < n; j++)
-    if (f.cls[j] === own) {
-      if (j < i) before++;
-      else if (j > i) after++;
-    }
-  out.push(mix(91, mix(0, Math.min(before, 3), Math.min(after, 3)), own));
+  for (let j = i - 1; j >= 0 && before < 3; j--) if (f.cls[j] === own) before++;
+  for (let j = i + 1; j < n && after < 3; j++) if (f.cls[j] === own) after++;
+  out.push(mix(91, mix(0, before, after), own));
   for (const p of f.present) out.push(mix(92, p, own));
   for (const c of f.context) out.push(mix(93, c, own));
   anotherValue(f, i, out);

@@ -7,7 +7,7 @@ import { type Frame, frameOf, type TalkContext } from './frame.ts';
 import { largest, MessageScores, meaningFeatures } from './message.ts';
 import { apart, headOf, type Model, probabilities, shares } from './model.ts';
 import { planFeatures, planOutcomes } from './plan-features.ts';
-import { mostRanked, ReadingScores, weightOf } from './rank.ts';
+import { mostRanked, ReadingScores } from './rank.ts';
 import { search } from './search.ts';
 import type { State } from './state.ts';
 import { MainsLoads } from './supply.ts';
@@ -46,6 +46,8 @@ interface Alike {
   readonly state: State;
   readonly units: Float64Array;
   readonly options: readonly Merged[];
+  /** Weighed as a whole, where it is among the likeliest. */
+  wholes?: ReadingScores;
 }
 
 /** One of them with the question that it asks. */
@@ -63,14 +65,9 @@ function ranked(model: Model, frame: Frame, all: readonly Merged[]): readonly Me
   const { ranker } = model;
   if (!ranker) return all;
   const top = all.slice(0, mostRanked);
-  const known = new Map<Alike, ReadingScores>();
   const scores = top.map(({ of, outcome, own, question }) => {
-    let wholes = known.get(of);
-    if (!wholes) {
-      wholes = new ReadingScores(ranker, frame, of.state, of.stated);
-      known.set(of, wholes);
-    }
-    return wholes.with(model.intentNames[outcome]!, Math.log(own / question), Math.log(question));
+    of.wholes ??= new ReadingScores(ranker, frame, of.state, of.stated);
+    return of.wholes.with(model.intentNames[outcome]!, Math.log(own / question), Math.log(question));
   });
   const best = Math.max(...scores);
   const sum = scores.reduce((a, b) => a + Math.exp(b - best), 0);
@@ -137,8 +134,8 @@ function merged(model: Model, frame: Frame, scores: MessageScores): readonly Mer
 }
 
 /** What a reading is like as a whole, for how sure it may be taken. */
-const wholeOf = ({ doubts, intentNames }: Model, frame: Frame, { of, outcome }: Merged): number =>
-  doubts ? weightOf(doubts, frame, of.state, of.stated, intentNames[outcome]!) : 0;
+const wholeOf = ({ doubts, intentNames }: Model, { of, outcome }: Merged): number =>
+  doubts && of.wholes ? of.wholes.weightIn(doubts, intentNames[outcome]!) : 0;
 
 /** Decides a message: whole readings, weighed together with the question each of them asks. */
 export function decide(
@@ -148,7 +145,7 @@ export function decide(
   text = '',
 ): Decision {
   const plain = frameOf(mentions, context);
-  const scores = new MessageScores(model, plain, meaningFeatures(text));
+  const scores = new MessageScores(model, plain, meaningFeatures(text, context.meant));
   const frame: Frame = { ...plain, questions: scores.firstQuestions() };
   const all = ranked(
     model,
@@ -170,7 +167,7 @@ export function decide(
   );
   return {
     frame,
-    certainty: certainty(model.certainty, signs, wholeOf(model, frame, best)),
+    certainty: certainty(model.certainty, signs, wholeOf(model, best)),
     signs,
     hazards: new Map(model.hazardNames.map((name, k) => [name, danger[k]!])),
     options: all.map(({ outcome, of, p, own, question }) => ({

@@ -20,6 +20,8 @@ export interface TalkContext {
   readonly ownIntent?: string;
   /** Signs of the last two lines, whoever wrote them and whatever they were. */
   readonly said?: readonly string[];
+  /** What the last two lines of people meant as dangers go: 1 before the meanings of the last, 2 of the one before. */
+  readonly meant?: readonly string[];
   /** The last line was this person's own. */
   readonly wroteLast?: boolean;
   /** A rig is known. */
@@ -80,11 +82,12 @@ const theWriter = hashText('i');
 
 export function frameOf(mentions: readonly Mention[], context: TalkContext = {}): Frame {
   const n = mentions.length;
-  const cls = new Int32Array(n);
-  const ownerKind = new Int32Array(n);
-  const clause = new Uint8Array(n);
-  const isAnchor = new Uint8Array(n);
-  const [left, right] = [new Int32Array(n), new Int32Array(n)];
+  // Cut from two: typed arrays are dear to get.
+  const numbers = new Int32Array(4 * n);
+  const small = new Uint8Array(2 * n);
+  const [cls, ownerKind] = [numbers.subarray(0, n), numbers.subarray(n, 2 * n)];
+  const [left, right] = [numbers.subarray(2 * n, 3 * n), numbers.subarray(3 * n)];
+  const [clause, isAnchor] = [small.subarray(0, n), small.subarray(n)];
   const present = new Set<number>();
   let at = 0;
   let hasQuestion = false;

@@ -1,3 +1,6 @@
+/** Cells for each key at least: fuller look-ups go on too long, emptier ones leave the processor's cache. */
+const leastRoom = 1.5;
+
 /**
  * Integers by integers, values from 0 on: open addressing in one typed array, key and value side by side. A look-up
  * costs a quarter of a `Map`'s, and reading is mostly look-ups. Keys must be well mixed in their low bits.
@@ -9,7 +12,7 @@ export class IntMap {
 
   /** @param expected how many keys it will hold, about */
   constructor(expected = 8) {
-    const room = 2 ** Math.ceil(Math.log2(Math.max(8, expected * 1.8)));
+    const room = 2 ** Math.ceil(Math.log2(Math.max(8, expected * leastRoom)));
     this.#cells = IntMap.#empty(room);
     this.#mask = room - 1;
   }

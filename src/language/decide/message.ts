@@ -5,12 +5,16 @@ import type { Frame } from './frame.ts';
 import { hashText, mix } from './hash.ts';
 import { factFeatures, wordFeatures } from './intent-features.ts';
 import { headOf, type Model, shares, unitsFor } from './model.ts';
+import { Slab } from './slab.ts';
 
-const noTalk: ReadonlySet<string> = new Set();
-/** The meanings of the words as dangers go. */
-export function meaningFeatures(text: string): number[] {
+/** The meanings of lines before, without which of them it was. */
+const meantIn = (meant: readonly string[] = []): ReadonlySet<string> =>
+  new Set(meant.map(concept => concept.slice(1)));
+
+/** The meanings of the words as dangers go, with those of the lines before (`TalkContext.meant`). */
+export function meaningFeatures(text: string, meant?: readonly string[]): number[] {
   const out: number[] = [];
-  for (const feature of featuresOf(meaningOf(text), noTalk)) out.push(mix(600, hashText(feature)));
+  for (const feature of featuresOf(meaningOf(text), meantIn(meant))) out.push(mix(600, hashText(feature)));
   return out;
 }
 
@@ -37,17 +41,26 @@ export function largest(values: Float64Array, most: number): number[] {
   return out;
 }
 
+/** How many readings a message has that state something else, about. */
+const usualReadings = 7;
+
 /** Scores of a message as a whole: what its words say is summed once, what a reading states is added. */
 export class MessageScores {
   readonly #model: Model;
   readonly #frame: Frame;
   readonly #words: Int32Array;
+  readonly #sum: Int32Array;
+  readonly #slab: Slab;
+  /** Hidden units where nothing is stated. */
+  #ofNothing: Float64Array | undefined;
 
   /** @param meanings as `meaningFeatures` gives them */
   constructor(model: Model, frame: Frame, meanings: readonly number[]) {
     this.#model = model;
     this.#frame = frame;
     this.#words = new Int32Array(model.message.bias.length);
+    this.#sum = new Int32Array(this.#words.length);
+    this.#slab = new Slab(usualReadings * this.#words.length);
     const features = scratch.clear();
     for (const feature of meanings) features.push(feature);
     wordFeatures(frame, features);
@@ -56,12 +69,16 @@ export class MessageScores {
 
   /** Hidden units for what a reading states. */
   unitsOf(stated: Stated): Float64Array {
+    const isNothing = Object.keys(stated).length === 0;
+    if (isNothing && this.#ofNothing) return this.#ofNothing;
     const { message } = this.#model;
-    const sum = this.#words.slice();
+    const sum = this.#sum;
+    sum.set(this.#words);
     factFeatures(this.#frame, stated, scratch.clear());
     message.features.addOnce(scratch, sum);
-    const units = new Float64Array(sum.length);
+    const units = this.#slab.take(sum.length);
     unitsFor(message, sum, units);
+    if (isNothing) this.#ofNothing = units;
     return units;
   }
 

@@ -63,6 +63,33 @@ export function score({ out, outBias }: Net, units: Float64Array, outcome: numbe
   return sum;
 }
 
+/**
+ * The scores of outcomes in a row, each as `score` gives it. Four at a time: a sum waits for each of its additions, four
+ * sums wait together.
+ */
+function scoresInto(net: Net, units: Float64Array, from: number, count: number, into: Float64Array): void {
+  const { out, outBias } = net;
+  const n = units.length;
+  let c = 0;
+  for (; c + 4 <= count; c += 4) {
+    const first = from + c;
+    const at = first * n;
+    let [s0, s1, s2, s3] = [outBias[first]!, outBias[first + 1]!, outBias[first + 2]!, outBias[first + 3]!];
+    for (let d = 0; d < n; d++) {
+      const unit = units[d]!;
+      s0 += out[at + d]! * unit;
+      s1 += out[at + n + d]! * unit;
+      s2 += out[at + 2 * n + d]! * unit;
+      s3 += out[at + 3 * n + d]! * unit;
+    }
+    into[c] = s0;
+    into[c + 1] = s1;
+    into[c + 2] = s2;
+    into[c + 3] = s3;
+  }
+  for (; c < count; c++) into[c] = score(net, units, from + c);
+}
+
 /** The score that one member gives to an outcome: its hidden units are a part of all. */
 function memberScore(
   { out, outBias, members }: Net,
@@ -103,10 +130,8 @@ export function apart(
 export function shares(net: Net, units: Float64Array, from: number, outcomes: number): Float64Array {
   const out = new Float64Array(outcomes);
   let top = -Infinity;
-  for (let c = 0; c < outcomes; c++) {
-    out[c] = score(net, units, from + c);
-    if (out[c]! > top) top = out[c]!;
-  }
+  scoresInto(net, units, from, outcomes, out);
+  for (let c = 0; c < outcomes; c++) if (out[c]! > top) top = out[c]!;
   let sum = 0;
   for (let c = 0; c < outcomes; c++) sum += out[c] = Math.exp(out[c]! - top);
   for (let c = 0; c < outcomes; c++) out[c]! /= sum;

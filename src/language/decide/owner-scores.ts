@@ -68,6 +68,10 @@ class WeighedReasons implements Reasons {
 /** Numbers kept of a candidate: the part that stays, what was decided when it was weighed last (two), the whole then. */
 const partsOf = 4;
 
+/** The candidates of the mention at hand, numbered, and what is kept of them; `by` numbers whose they are: who weighed last. */
+const kept = { by: 0, index: new IntMap(128), parts: new Int32Array(128 * partsOf) };
+let made = 0;
+
 /** One number for a slot, an owner (from −5 on) and a variant (from −2 on), spread over its low bits. */
 function keyOf(s: number, owner: number, variant: number): number {
   const h = Math.imul(((owner + 5) * 64 + variant + 2) * 128 + s, 0x9e3779b1);
@@ -80,10 +84,8 @@ export class OwnerScores {
   readonly #frame: Frame;
   readonly #decided: Decided;
   readonly #reasons: WeighedReasons;
-  /** The candidates of the mention at hand, numbered, and what is kept of them. */
-  readonly #index = new IntMap(128);
-  #parts = new Int32Array(128 * partsOf);
   readonly #places = new Map<number, KeptReasons>();
+  readonly #number = ++made;
   #at = -1;
 
   constructor(table: Table, frame: Frame) {
@@ -95,9 +97,10 @@ export class OwnerScores {
 
   turnTo(state: State, at: number): void {
     this.#decided.turnTo(state, at);
-    if (at === this.#at) return;
+    if (at === this.#at && kept.by === this.#number) return;
     this.#at = at;
-    this.#index.clear();
+    kept.by = this.#number;
+    kept.index.clear();
     this.#places.clear();
   }
 
@@ -107,19 +110,20 @@ export class OwnerScores {
     const owner = candidates.owners[k]!;
     const variant = candidates.variants[k]!;
     const key = keyOf(s, owner, variant);
-    let n = this.#index.get(key);
+    const { index } = kept;
+    let n = index.get(key);
     const isNew = n < 0;
     if (isNew) {
-      n = this.#index.size;
-      this.#index.set(key, n);
-      if ((n + 1) * partsOf > this.#parts.length) {
-        const wider = new Int32Array(this.#parts.length * 2);
-        wider.set(this.#parts);
-        this.#parts = wider;
+      n = index.size;
+      index.set(key, n);
+      if ((n + 1) * partsOf > kept.parts.length) {
+        const wider = new Int32Array(kept.parts.length * 2);
+        wider.set(kept.parts);
+        kept.parts = wider;
       }
-      this.#parts[n * partsOf] = this.#lasting(s, owner, variant, candidates.values[k]!);
+      kept.parts[n * partsOf] = this.#lasting(s, owner, variant, candidates.values[k]!);
     }
-    const parts = this.#parts;
+    const { parts } = kept;
     const from = n * partsOf;
     const decided = this.#decided;
     const isOfOther = isOwned(s) && owner >= 0;

@@ -17,7 +17,10 @@ const signature = (row: Row): string =>
     .filter(key => key !== 'name')
     .sort()
     .join('+');
-const isBare = (row: Row): boolean => signature(row).replace('supply', '') === '';
+const isBare = (row: Row): boolean => {
+  for (const key of Object.keys(row)) if (key !== 'name' && key !== 'supply') return false;
+  return true;
+};
 const rowsOf = (value: unknown): readonly Row[] => (Array.isArray(value) ? (value as Row[]) : []);
 
 /** What speaks for a reading: by itself, or together with the question asked. */
@@ -31,6 +34,12 @@ const both = (out: Signs, template: number, a: number, b = 0): void => {
   out.alone(mix(template, a, b));
   out.withQuestion(template + 1, mix(0, a, b));
 };
+
+/** Lists of facts with their hashes. */
+const lists = (['loads', 'batteries', 'solar', 'chargers', 'claims', 'days'] as const).map(list => ({
+  list,
+  id: hashText(list),
+}));
 
 /** Whether the facts go together, with each other and with the question. */
 function factSigns(f: Frame, stated: Stated, out: Signs): void {
@@ -51,13 +60,12 @@ function factSigns(f: Frame, stated: Stated, out: Signs): void {
     out.alone(mix(709, c, together));
   }
   // Each list by what its rows tell.
-  for (const list of ['loads', 'batteries', 'solar', 'chargers', 'claims', 'days'] as const) {
+  for (const { list, id } of lists) {
     const rows = rowsOf(stated[list]);
-    const id = hashText(list);
     put(710, id, bucket(rows.length));
     const kinds = rows.map(signature);
     for (const kind of kinds) put(712, id, hashText(kind));
-    put(714, id, hashText([...new Set(kinds)].sort().join(' ')));
+    put(714, id, hashText(kinds.length < 2 ? (kinds[0] ?? '') : [...new Set(kinds)].sort().join(' ')));
     if (rows.length > 1)
       put(716, id, new Set(kinds).size === 1 ? 1 : new Set(kinds).size === rows.length ? 2 : 3);
     for (const row of rows)
@@ -65,7 +73,8 @@ function factSigns(f: Frame, stated: Stated, out: Signs): void {
         if (typeof value === 'number') out.alone(mix(718, mix(0, id, hashText(key)), size(Math.abs(value))));
   }
   const loads = rowsOf(stated.loads);
-  put(720, bucket(loads.filter(isBare).length), bucket(loads.filter(row => !isBare(row)).length));
+  const bare = loads.filter(isBare).length;
+  put(720, bucket(bare), bucket(loads.length - bare));
   const claims = rowsOf(stated.claims);
   put(722, bucket(claims.length), bucket(new Set(claims.map(c => c.who)).size));
   put(724, new Set(claims.map(c => c.unit)).size, claims.length > 0 ? 1 : 0);
@@ -196,13 +205,6 @@ export function rankFeatures(f: Frame, state: State, stated: Stated, intent: str
   for (const first of f.questions) out.push(questionSign(first, question, together));
 }
 
-/** The weight of a reading as a whole in a table with one column. */
-export function weightOf(table: Table, f: Frame, state: State, stated: Stated, intent: string): number {
-  const features: number[] = [];
-  rankFeatures(f, state, stated, intent, features);
-  return table.sum(features) * table.scale;
-}
-
 /** Weights of whole readings: of their features, and of the logarithms they come with (roles, question, plan). */
 export interface Ranker {
   readonly features: Table;
@@ -215,6 +217,8 @@ export class ReadingScores implements Signs {
   readonly #ranker: Ranker;
   readonly #frame: Frame;
   readonly #together: number;
+  /** Features by themselves with their weight together, and those that wait for a question. */
+  readonly #own: number[] = [];
   readonly #halves: number[] = [];
   #alone = 0;
 
@@ -227,6 +231,7 @@ export class ReadingScores implements Signs {
   }
 
   alone(feature: number): void {
+    this.#own.push(feature);
     this.#alone += this.#ranker.features.weight(feature);
   }
 
@@ -234,14 +239,24 @@ export class ReadingScores implements Signs {
     this.#halves.push(begun(template, filling));
   }
 
+  /** The weight of what speaks for it with a question, in units of the table's scale. */
+  #asked(table: Table, question: number): number {
+    let sum = 0;
+    for (const half of this.#halves) sum += table.weight(ended(half, question));
+    for (const first of this.#frame.questions)
+      sum += table.weight(questionSign(first, question, this.#together));
+    return sum;
+  }
+
   /** The score with a question, by the logarithms of the probabilities of its roles and of the question. */
   with(intent: string, roles: number, asked: number): number {
     const { features, logs } = this.#ranker;
-    const question = hashText(intent);
-    let sum = this.#alone;
-    for (const half of this.#halves) sum += features.weight(ended(half, question));
-    for (const first of this.#frame.questions)
-      sum += features.weight(questionSign(first, question, this.#together));
+    const sum = this.#alone + this.#asked(features, hashText(intent));
     return logs[0] * roles + logs[1] * asked + features.scale * sum;
+  }
+
+  /** What it weighs with a question in another table with one column. */
+  weightIn(table: Table, intent: string): number {
+    return (table.sum(this.#own) + this.#asked(table, hashText(intent))) * table.scale;
   }
 }

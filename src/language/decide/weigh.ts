@@ -5,6 +5,7 @@ import { scratch } from './feature-list.ts';
 import type { Frame } from './frame.ts';
 import { type Model, score, unitsFor } from './model.ts';
 import { OwnerScores } from './owner-scores.ts';
+import { Slab } from './slab.ts';
 import type { State } from './state.ts';
 
 /** Scores of the slots of a mention, as some surroundings speak for them; worked out when they are asked for. */
@@ -22,6 +23,9 @@ interface Place {
   readonly known: SlotScores[];
 }
 
+/** How many surroundings a message asks for, about. */
+const usualScores = 16;
+
 /**
  * Weighs what a mention may be. The states of a beam differ in little, so that most of the work is done once a
  * mention: the surroundings are summed once, and states that decided alike around it share their scores.
@@ -32,6 +36,7 @@ export class Weigher {
   readonly #places: (Place | undefined)[];
   #owners: OwnerScores | undefined;
   readonly #sum: Int32Array;
+  readonly #slab: Slab;
   /** Log-probabilities of the candidates weighed last. */
   weights: Float64Array = new Float64Array(16);
 
@@ -40,6 +45,7 @@ export class Weigher {
     this.#frame = frame;
     this.#places = new Array<Place | undefined>(frame.mentions.length);
     this.#sum = new Int32Array(model.slots.bias.length);
+    this.#slab = new Slab(usualScores * (model.slots.bias.length + slot.slots.length));
   }
 
   #placeAt(at: number): Place {
@@ -61,9 +67,9 @@ export class Weigher {
     const { slots } = this.#model;
     this.#sum.set(place.sum);
     slots.features.add(features, this.#sum);
-    const units = new Float64Array(this.#sum.length);
+    const units = this.#slab.take(this.#sum.length);
     unitsFor(slots, this.#sum, units);
-    const scores = new Float64Array(slot.slots.length).fill(Number.NaN);
+    const scores = this.#slab.take(slot.slots.length).fill(Number.NaN);
     const found = { around: features.taken(), units, scores };
     place.known.push(found);
     return found;

@@ -14,15 +14,18 @@ const leastOf = (code: HazardCode, isFirst: boolean): number =>
 
 /**
  * The dangers that probabilities are enough for, the likeliest first; none where the message seems harmless.
- * @param concepts what the words of the message mean, as `meaningOf` finds it
+ * @param spoken gives what the words of the message mean, as `meaningOf` finds it; asked only where they alarm
  */
 export function alarmed(
   hazards: ReadonlyMap<string, number>,
-  concepts: ReadonlySet<string>,
+  spoken: () => ReadonlySet<string>,
 ): readonly HazardCode[] {
-  const all = hazardCodes.map(code => ({ code, p: hazards.get(code) ?? 0 }));
-  if (all.reduce((sum, { p }) => sum + p, 0) < alarm.least) return [];
-  return all
+  let sum = 0;
+  for (const code of hazardCodes) sum += hazards.get(code) ?? 0;
+  if (sum < alarm.least) return [];
+  const concepts = spoken();
+  return hazardCodes
+    .map(code => ({ code, p: hazards.get(code) ?? 0 }))
     .filter(({ code }) => hasEvidence(code, concepts))
     .sort((a, b) => b.p - a.p)
     .slice(0, 2)

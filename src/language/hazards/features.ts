@@ -29,6 +29,11 @@ export function meaningOf(written: string): Meaning {
   return meaning;
 }
 
+/** The names of what a message means. */
+export const conceptsIn = (text: string): string[] => [
+  ...new Set(meaningOf(text).map(({ concept }) => concept)),
+];
+
 function placesOf(meaning: Meaning): Places {
   const places = new Map<string, Mention[]>();
   for (const mention of meaning) {

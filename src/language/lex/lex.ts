@@ -48,6 +48,7 @@ export function foldWord(raw: string): string {
   return out;
 }
 
+const isPlainLetter = (code: number): boolean => (code >= 97 && code <= 122) || (code >= 65 && code <= 90);
 const isDigit = (text: string, at: number): boolean => digitOf(text, at) >= 0;
 const isApostrophe = (code: number): boolean =>
   code === 39 || code === 0x2019 || code === 0x2018 || code === 0x60 || code === 0x2bc;
@@ -176,7 +177,9 @@ export function lex(text: string): readonly Token[] {
       at = end;
     } else if (isLetter(text, at)) {
       const start = at;
-      let word = '';
+      // Plain letters, most of what is written, in one piece.
+      while (isPlainLetter(text.charCodeAt(at))) at++;
+      let word = text.slice(start, at);
       const isPercent = code === 37 || code === 0xb0;
       while (at < text.length) {
         const c = text.charCodeAt(at);

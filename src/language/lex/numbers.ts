@@ -88,6 +88,30 @@ function fractionAfter(tokens: readonly Token[], at: number): Part | undefined {
   return undefined;
 }
 
+/** Whole volts of batteries of 12, 24 and 48 V, low and high: readings are said without their point. */
+const batteryVolts: readonly (readonly [low: number, high: number])[] = [
+  [10, 15],
+  [21, 30],
+  [42, 60],
+];
+/** What may follow a reading that was said so: not a thing or a unit that the digit could count. */
+const afterVolts: ReadonlySet<string> = new Set(
+  'v volt volts on at with w and after is now here under in this resting rested rest overnight idle idling no or but full then when while rx tx for over today tonight since showing across flat per'.split(
+    ' ',
+  ),
+);
+
+/** "Twelve six", "twenty-six nine": volts read aloud, 12.6 and 26.9. */
+function voltsAt(tokens: readonly Token[], whole: number, at: number): Part | undefined {
+  const word = textAt(tokens, at);
+  const digit = word === 'oh' ? 0 : Object.hasOwn(digitWord, word) ? Number(digitWord[word]) : undefined;
+  if (digit === undefined || !batteryVolts.some(([low, high]) => whole >= low && whole <= high))
+    return undefined;
+  const next = tokens[at + 1];
+  const isEnd = next === undefined || next.kind === 'sign' || next.isNewLine || afterVolts.has(next.text);
+  return isEnd && !tokens[at]!.isNewLine ? { value: whole + digit / 10, end: at + 1 } : undefined;
+}
+
 /** A number that starts at a word. */
 function wordsAt(tokens: readonly Token[], at: number): Numeral | undefined {
   const word = textAt(tokens, at);
@@ -179,6 +203,8 @@ function wordsAt(tokens: readonly Token[], at: number): Numeral | undefined {
       end++;
     }
   }
+  const volts = voltsAt(tokens, total, end);
+  if (volts) return found(volts.value, volts.end, { others: [total] });
   // "A hundred and five", "two thousand four hundred and fifty".
   for (;;) {
     const hasAnd = textAt(tokens, end) === 'and' || textAt(tokens, end) === 'n';

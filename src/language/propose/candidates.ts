@@ -81,7 +81,8 @@ function offerOf(m: Mention, s: number): Offer {
     const area = m.unit === 'mm' && s === slot.cableArea;
     if (m.kind === 'number' && m.told > 0 && m.told < 1 && shares.has(s)) {
       offer(-1, m.told * 100);
-    } else if (m.kind === 'number' && s === slot.ambient) offer(-1, m.isNegative ? -m.told : m.told);
+    } else if (s === slot.loadDuty && m.dimension === 'time') offer(-1, Math.round(m.value * 1000) / 10);
+    else if (s === slot.ambient && m.dimension !== 'temperature') offer(-1, m.isNegative ? -m.told : m.told);
     else if (m.kind === 'number' && s === slot.duration) {
       offer(-1, m.told * 24);
       put(-2, m.told);

@@ -66,6 +66,9 @@ import {
   solarController,
   solarOpenVolts,
   solarPower,
+  sunCharge,
+  sunEnergy,
+  sunHours,
   systemVolts,
   target,
   until,
@@ -95,9 +98,20 @@ const byDimension: Partial<Record<Dimension, readonly number[]>> = {
     chargeUsed,
     claim,
   ],
-  charge: [capacity, loadCharge, useCharge, chargeUsed, chargeLeft, claim],
+  charge: [
+    capacity,
+    loadCharge,
+    useCharge,
+    sunCharge,
+    chargeUsed,
+    chargeLeft,
+    // "Draws 1 amp hour", "a 25Ah charger": amps, said long.
+    loadCurrent,
+    chargerCurrent,
+    claim,
+  ],
   power: [loadPower, loadStart, solarPower, inverterPower, inverterSurge, chargerPower, claim],
-  energy: [batteryEnergy, loadEnergy, useEnergy, claim],
+  energy: [batteryEnergy, loadEnergy, useEnergy, sunEnergy, claim],
   voltage: [batteryVolts, systemVolts, volts, voltsRest, voltsLoad, voltsCharging, solarOpenVolts, claim],
   time: [duration, loadHours, loadMinutes, loadOnce, driving, claim],
   length: [cableLength, cableRound, cableAuto, claim],
@@ -107,7 +121,14 @@ const byDimension: Partial<Record<Dimension, readonly number[]>> = {
   percent: [batteryLevel, batteryUsedShare, target, depth, depthFloor, loadDuty, cableDrop, claim],
   distance: [],
   other: [],
-  sun: [],
+  sun: [sunHours],
+};
+/** "45 Wh an hour" is 45 W, "2 Ah an hour" 2 A. */
+const anHour: Partial<Record<Dimension, readonly number[]>> = {
+  charge: [loadCurrent, chargerCurrent, currentOut, currentIn, claim],
+  energy: [loadPower, claim],
+  // "20 minutes an hour": a third of the time.
+  time: [loadDuty, duration, claim],
 };
 const ofNumber: readonly number[] = [
   count,
@@ -141,6 +162,8 @@ const ofNumber: readonly number[] = [
   driving,
   useCharge,
   useEnergy,
+  sunCharge,
+  sunHours,
   currentOut,
   currentIn,
   ambient,
@@ -152,6 +175,7 @@ const ofNumber: readonly number[] = [
   systemVolts,
   solarOpenVolts,
   loadDuty,
+  alternatorCurrent,
   ...claims,
 ];
 const byKind: Partial<Record<MentionKind, readonly number[]>> = {
@@ -162,6 +186,7 @@ const byKind: Partial<Record<MentionKind, readonly number[]>> = {
   inverter: [load, removed],
   solar: [removed],
   monitor: [load, same, removed],
+  regulator: [load, same],
   chemistry: [batteryChemistry],
   role: [batteryRole],
   controller: [solarController],
@@ -183,6 +208,7 @@ const chargerOf: Readonly<Record<string, number>> = {
   generator: chargerGenerator,
 };
 const years: readonly number[] = [batteryAge];
+const cold: readonly number[] = [ambient];
 const areaToo: readonly number[] = [cableArea];
 const placeOnly: readonly number[] = [place];
 const leadAcid: readonly number[] = [batteryChemistry];
@@ -193,8 +219,10 @@ const spanSlots: readonly number[] = [until, duration, loadHours, loadOnce];
 export function slotsOf(m: Mention): readonly number[] {
   if (m.kind === 'amount') {
     if (m.unit === 'years' || (m.unit === 'months' && m.spelled?.endsWith('old'))) return years;
-    const own = byDimension[m.dimension!] ?? [];
+    const own = (m.rate === 'hour' && anHour[m.dimension!]) || (byDimension[m.dimension!] ?? []);
     if (m.unit === 'mm') return [...own, ...areaToo];
+    // "Minus ten nights" are cold, not long.
+    if (m.isNegative && m.dimension === 'time') return cold;
     return m.otherDimension ? [...own, ...(byDimension[m.otherDimension] ?? [])] : own;
   }
   if (m.kind === 'number') return ofNumber;
@@ -221,6 +249,7 @@ export function turnOf(m: Mention): number {
     case 'noun':
     case 'inverter':
     case 'monitor':
+    case 'regulator':
       return 0;
     case 'charger':
     case 'mains':

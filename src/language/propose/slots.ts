@@ -137,7 +137,7 @@ export const chargerPower = slot('charger.powerW', 'charger', {
 });
 export const alternatorSmart = slot('alternator:smart', 'charger');
 export const alternatorFixed = slot('alternator:fixed', 'charger');
-export const alternatorCurrent = slot('alternatorA', 'charger', { range: [20, 400] });
+export const alternatorCurrent = slot('alternatorA', 'charger', { range: [8, 400] });
 // inverter
 export const inverterPower = slot('inverter.powerW', 'inverter', { range: [30, 12000] });
 export const inverterSurge = slot('inverter.surgeW', 'inverter', { range: [50, 24000] });
@@ -154,6 +154,10 @@ export const fuse = slot('fuseA', 'cable', { range: [0.5, 600] });
 // use and system
 export const useCharge = slot('dailyUseAh', 'use', { range: [0.1, 2000] });
 export const useEnergy = slot('dailyUseWh', 'use', { range: [1, 60000] });
+/** What the panels make a day, where somebody tells it, and the sun that they get. */
+export const sunCharge = slot('solarAhPerDay', 'use', { range: [0.5, 2000] });
+export const sunEnergy = slot('solarWhPerDay', 'use', { range: [5, 60000] });
+export const sunHours = slot('peakSunHours', 'weather', { range: [0.3, 14] });
 export const systemVolts = slot('systemVoltageV', 'system', { range: [5, 250] });
 // readings
 export const volts = slot('volts', 'reading', { range: [0, 64] });

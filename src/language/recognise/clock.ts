@@ -152,6 +152,8 @@ const make = (text: string, hour: number, from: number, to: number, cls: string)
   variants: [],
 });
 
+const isMinus: ReadonlySet<string> = new Set(['minus', 'negative']);
+
 /** Short days that are words too: they count before a time of the clock ("sun 6pm"). */
 const alsoWords: ReadonlySet<string> = new Set(['sun', 'sat', 'mon', 'wed']);
 const isTimeNext = (tokens: readonly Token[], words: readonly string[], at: number): boolean =>
@@ -164,6 +166,8 @@ const isTimeNext = (tokens: readonly Token[], words: readonly string[], at: numb
 export function clockAt(tokens: readonly Token[], words: readonly string[], at: number): Mention | undefined {
   const parts: string[] = [];
   let [end, hour, hasClock] = [at, Number.NaN, false];
+  // "Minus 5 at night" is a temperature.
+  if (isMinus.has(words[at - 1] ?? '')) return undefined;
   let i = at;
   for (let n = 0; n < 6 && i < tokens.length; n++) {
     const word = words[i]!;

@@ -9,6 +9,8 @@ const isTime = (m: Mention | undefined): m is Mention => m?.kind === 'amount' &&
 /** Adds what an amount may mean together with its neighbours: ranges, "1 h 30", spans of the clock, rates. */
 export function joined(mentions: readonly Mention[]): readonly Mention[] {
   return mentions.map((m, i) => {
+    // Only figures and times take part.
+    if (m.kind !== 'amount' && m.kind !== 'number' && m.kind !== 'clock') return m;
     let out = m;
     const variants: Variant[] = [...m.variants];
     if (m.kind === 'amount' || m.kind === 'number') {

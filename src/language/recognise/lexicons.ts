@@ -105,13 +105,13 @@ for (const row of modifiers)
         : f.sky
           ? { kind: 'sky', key: f.sky }
           : f.shade
-            ? { kind: 'shade', key: f.shade }
+            ? { kind: 'shade', key: f.shade === true ? '' : f.shade }
             : f.mount
               ? { kind: 'mount', key: f.mount }
               : f.alternator
                 ? { kind: 'alternator', key: f.alternator }
                 : { kind: 'arrangement', key: f.arrangement! };
-    lexicon.add(phrase, entry);
+    lexicon.add(phrase, row.isWeak ? { ...entry, isWeak: true } : entry);
   }
 
 for (const name of emptyPhrases) lexicon.add(name, { kind: 'level', key: '0', value: 0 });
@@ -125,7 +125,6 @@ for (const name of morePhrases.house) lexicon.add(name, { kind: 'role', key: 'ho
 for (const name of fullPhrases) lexicon.add(name, { kind: 'level', key: '100', value: 100 });
 for (const [sky, phrases] of Object.entries(morePhrases.sky))
   for (const phrase of phrases) lexicon.add(phrase, { kind: 'sky', key: sky });
-for (const phrase of morePhrases.shade) lexicon.add(phrase, { kind: 'shade', key: 'half' });
 
 const asPhrases = (word: string) => ({ length: 1, wordAt: (i: number) => (i === 0 ? word : '') });
 

@@ -86,3 +86,31 @@ export interface Variant {
   /** Of a product: how many. */
   readonly count?: number;
 }
+
+/**
+ * A mention with each of its fields in the same place, those that it lacks undefined. Reading looks at mentions a
+ * hundred times a word: objects of one shape are looked into several times as fast as those of many.
+ */
+export const shaped = (m: Mention): Mention => ({
+  kind: m.kind,
+  key: m.key,
+  cls: m.cls,
+  text: m.text,
+  from: m.from,
+  to: m.to,
+  value: m.value,
+  told: m.told,
+  variants: m.variants,
+  fine: m.fine,
+  coarse: m.coarse,
+  unit: m.unit,
+  dimension: m.dimension,
+  otherDimension: m.otherDimension,
+  spelled: m.spelled,
+  isNegative: m.isNegative,
+  rate: m.rate,
+  supply: m.supply,
+  raw: m.raw,
+  isLed: m.isLed,
+  isNewLine: m.isNewLine,
+});

@@ -3,12 +3,14 @@ import { lex, type Token } from '../lex/lex.ts';
 import { months } from '../words/en/calendar.ts';
 import { plainWords } from '../words/en/common.ts';
 import { coarseCluster, fineCluster } from '../words/learned.ts';
+import { alternatorTold } from './alternator.ts';
 import { amountAt } from './amounts.ts';
 import { clockAt } from './clock.ts';
 import { matterOf } from './courtesy.ts';
+import { dutyAt } from './duty.ts';
 import { joined } from './joined.ts';
 import { headNouns, knownWords, mended, nameLexicon, usedWords } from './lexicons.ts';
-import type { Mention } from './mention.ts';
+import { type Mention, shaped } from './mention.ts';
 import { isSureSlip } from './near.ts';
 import { rateAt } from './rates.ts';
 import { type Phrases, phrasesOf } from './unit-at.ts';
@@ -86,24 +88,31 @@ function placeAt(words: readonly string[], tokens: readonly Token[], at: number)
   });
 }
 
+const none: Mention['variants'] = [];
 const make = (
   kind: Mention['kind'],
   key: string,
   from: number,
   to: number,
-  more: Partial<Mention> = {},
+  more: Partial<Pick<Mention, 'cls' | 'text' | 'value' | 'fine' | 'coarse' | 'supply' | 'unit'>> = {},
 ): Mention => ({
   kind,
   key,
-  cls: kind,
-  text: key,
+  cls: more.cls ?? kind,
+  text: more.text ?? key,
   from,
   to,
-  value: Number.NaN,
+  value: more.value ?? Number.NaN,
   told: Number.NaN,
-  variants: [],
-  ...more,
+  variants: none,
+  fine: more.fine,
+  coarse: more.coarse,
+  supply: more.supply,
+  unit: more.unit,
 });
+
+/** Kinds of words that may mean their fact or something else. */
+const colours: ReadonlySet<Mention['kind']> = new Set(['arrangement', 'mount', 'without']);
 
 /** What a lexicon knows of the words from a token on. */
 function nameAt(
@@ -139,7 +148,7 @@ function nameAt(
             : entry.kind === 'person'
               ? entry.key
               : entry.key
-                ? `${entry.kind}:${entry.key}`
+                ? `${entry.kind}${entry.isWeak && colours.has(entry.kind) ? '?' : ''}:${entry.key}`
                 : entry.kind;
   return make(entry.kind, entry.key, at, at + length, {
     cls,
@@ -149,6 +158,10 @@ function nameAt(
     unit: entry.name,
   });
 }
+
+/** The one that takes more tokens; of equal ones the first. */
+const longer = (a: Mention | undefined, b: Mention | undefined): Mention | undefined =>
+  b && (!a || b.to > a.to) ? b : a;
 
 const isNoun = (token: Token, word: string): boolean =>
   token.kind === 'word' && word.length > 1 && (!knownWords.has(word) || headNouns.has(word));
@@ -180,12 +193,11 @@ export function recognise(text: string): Recognised {
   let at = start;
   while (at < end) {
     const token = tokens[at]!;
-    const options: (Mention | undefined)[] = [
-      withoutAt(words, tokens, at, mentions.at(-1)),
-      clockAt(tokens, words, at),
-      rateAt(words, at, mentions.at(-1)),
-      amountAt(tokens, phrases, at),
-    ];
+    const before = mentions.at(-1);
+    let best = longer(withoutAt(words, tokens, at, before), clockAt(tokens, words, at));
+    best = longer(best, rateAt(words, at, before));
+    best = longer(best, dutyAt(tokens, phrases, at));
+    best = longer(best, amountAt(tokens, phrases, at));
     if (token.kind === 'word' || token.kind === 'sign') {
       const name = nameAt(phrases, tokens, words, at);
       const place =
@@ -197,10 +209,9 @@ export function recognise(text: string): Recognised {
             (whereabouts.has(words[at - 1]!) || (token.isCapital && words[at - 1] === 'to'))))
           ? placeAt(plain, tokens, at)
           : undefined;
-      options.push(...(name && yields.has(name.kind) ? [place, name] : [name, place]));
+      const isPlaceFirst = name !== undefined && yields.has(name.kind);
+      best = longer(longer(best, isPlaceFirst ? place : name), isPlaceFirst ? name : place);
     }
-    let best: Mention | undefined;
-    for (const option of options) if (option && (!best || option.to > best.to)) best = option;
     if (!best) {
       const word = words[at]!;
       if (isNoun(token, asNoun(at))) {
@@ -246,5 +257,5 @@ export function recognise(text: string): Recognised {
     );
     at = best.to;
   }
-  return { text, tokens, words, mentions: joined(mentions) };
+  return { text, tokens, words, mentions: joined(alternatorTold(mentions)).map(shaped) };
 }

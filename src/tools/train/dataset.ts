@@ -61,7 +61,7 @@ export function wordingsOf(groups: readonly Group[], contextOf: (group: Group) =
         derivations,
         plan,
         planGold,
-        meanings: meaningFeatures(text),
+        meanings: meaningFeatures(text, context.meant),
       };
     });
   });

@@ -1,7 +1,7 @@
 import type { Stated } from '#language/decide/assemble.ts';
 import { decide } from '#language/decide/decide.ts';
 import { frameOf, type TalkContext } from '#language/decide/frame.ts';
-import { firstQuestions, messageFeatures } from '#language/decide/message.ts';
+import { firstQuestions, meaningFeatures, messageFeatures } from '#language/decide/message.ts';
 import type { Model, Net } from '#language/decide/model.ts';
 import { planFeatures, planOutcomes } from '#language/decide/plan-features.ts';
 import * as slot from '#language/propose/slots.ts';
@@ -217,7 +217,12 @@ export function withTalk(words: readonly Wording[], model: Model): Wording[] {
         groupIndex: w.groupIndex,
         group: w.group,
       }))[0]!;
-    return { ...w, context, frame: frameOf(w.frame.mentions, context) };
+    return {
+      ...w,
+      context,
+      frame: frameOf(w.frame.mentions, context),
+      meanings: meaningFeatures(w.text, context.meant),
+    };
   });
 }
 

@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { askedTerm, termOf } from '#language/decide/asked-term.ts';
 import { certainty } from '#language/decide/certainty.ts';
-import { correctionOf, termOf } from '#language/decide/finish.ts';
+import { correctionOf } from '#language/decide/correction.ts';
+import * as slot from '#language/propose/slots.ts';
 import { recognise } from '#language/recognise/recognise.ts';
 
 test.for<[text: string, term: string | undefined]>([
@@ -13,10 +15,22 @@ test.for<[text: string, term: string | undefined]>([
   expect(termOf(recognise(text).words)).toBe(term);
 });
 
+test.for<[text: string, term: string | undefined]>([
+  ['what does float mean on my charger', 'float'],
+  ['wat does dod mean on a battery', 'dod'],
+  ['mppt vs pwm whats the diff', 'mppt vs pwm'],
+  ['On the back of the panel it says Voc. What is that?', 'voc'],
+  ['The bloke at the shop went on about duty cycle. What is it?', 'duty cycle'],
+  ['What on earth is an isolator?', 'isolator'],
+  ['whats a busbar', 'busbar'],
+  ['are the beers cold?', undefined],
+])('of known words %s asks after %s', ([text, term]) => {
+  expect(askedTerm(recognise(text).words)).toBe(term);
+});
+
 describe('what was put right', () => {
   const corrected = (text: string) => {
-    const recognised = recognise(text);
-    return correctionOf(recognised.mentions, recognised);
+    return correctionOf(recognise(text).mentions);
   };
   test.for<[text: string, correction: object | undefined]>([
     ['120 Ah, not 100', { from: 100, to: 120, unit: 'Ah' }],
@@ -26,6 +40,17 @@ describe('what was put right', () => {
     ['sorry', undefined],
   ])('%s', ([text, correction]) => {
     expect(corrected(text)).toEqual(correction);
+  });
+});
+
+test('a figure without a unit is put right in the unit of the role that it has', () => {
+  const { mentions } = recognise('not 45: 38');
+  const slots = mentions.map(() => slot.none);
+  slots[mentions.findIndex(m => m.told === 38)] = slot.loadPower;
+  expect(correctionOf(mentions, { slots })).toEqual({
+    from: 45,
+    to: 38,
+    unit: 'W',
   });
 });
 

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { FeatureList } from '#language/decide/feature-list.ts';
 import { Table } from '#language/decide/table.ts';
 import { readModel, shippedModel, writeModel } from '#language/decide/weights.ts';
 import { slots } from '#language/propose/slots.ts';
@@ -39,6 +40,34 @@ test('writing it twice gives the same bytes, and so does writing what was read',
   const bytes = writeModel(made(), 'abc');
   expect(writeModel(made(), 'abc').equals(bytes)).toBe(true);
   expect(writeModel(readModel(bytes), 'abc').equals(bytes)).toBe(true);
+});
+
+/** Rows of features 0, 1, 2 …, whose weights are whole steps from −127 to 127. */
+const tableOf = (rows: number, size: number): Table =>
+  Table.of(
+    new Map(Array.from({ length: rows }, (_, row) => [row, row])),
+    Float32Array.from({ length: rows * size }, (_, k) => (k === 0 ? 127 : ((k * 89) % 255) - 127)),
+    size,
+  );
+
+test.each([1, 3, 4, 8, 72])('rows of %i weights are summed as their bytes say, however many', size => {
+  const table = tableOf(9, size);
+  const list = new FeatureList();
+  // The largest and the smallest bytes, more rows than one sum under way holds, some of which no table knows.
+  for (let k = 0; k < 1500; k++) list.push((k * k) % 11);
+  const known = [...list.taken()].filter(feature => feature < 9);
+  const summed = (features: readonly number[]): number[] =>
+    Array.from({ length: size }, (_, d) =>
+      features.reduce((sum, feature) => sum + (table.rows[feature * size + d] ?? 0), 0),
+    );
+  for (const [add, features] of [
+    ['add', known],
+    ['addOnce', [...new Set(known)]],
+  ] as const) {
+    const got = new Int32Array(size);
+    table[add](list, got);
+    expect([...got]).toEqual(summed(features));
+  }
 });
 
 test('the fingerprint stands in the first line', () => {

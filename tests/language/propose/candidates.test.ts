@@ -27,6 +27,11 @@ function proposed(text: string, what: string): string[] {
 
 describe('what a mention may be', () => {
   test.for<[text: string, what: string, some: string[]]>([
+    ['fridge 45 Wh an hour', 'Wh', ['load.powerW']],
+    ['fridge 2 Ah an hour', 'Ah', ['load.currentA', 'charger.currentA']],
+    ['panels make 40 Ah', 'Ah', ['solarAhPerDay']],
+    ['5 peak sun hours', 'h', ['peakSunHours']],
+    ['minus ten nights', 'night', ['ambientC']],
     ['fridge 100 Ah', 'Ah', ['battery.capacityAh', 'dailyUseAh', 'chargeUsedAh', 'chargeLeftAh']],
     ['200 W', 'W', ['load.powerW', 'solar.powerW', 'inverter.powerW', 'charger.powerW']],
     ['3 days', 'days', ['durationH']],

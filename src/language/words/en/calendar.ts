@@ -4,9 +4,15 @@ import { table } from '../table.ts';
 export const months = table({
   january: 1, jan: 1, february: 2, feb: 2, febuary: 2, march: 3, mar: 3, april: 4, apr: 4, may: 5, june: 6, jun: 6, july: 7, jul: 7, august: 8, aug: 8,
   september: 9, sep: 9, sept: 9, october: 10, oct: 10, november: 11, nov: 11, december: 12, dec: 12, christmas: 12, xmas: 12, januar: 1, februar: 2, märz: 3, mai: 5, juni: 6, juli: 7, oktober: 10, dezember: 12,
+  // As Portuguese, Spanish, French, Italian and Dutch write them, without accents.
+  janeiro: 1, fevereiro: 2, fev: 2, março: 3, abril: 4, maio: 5, junho: 6, julho: 7, agosto: 8, setembro: 9, outubro: 10, novembro: 11, dezembro: 12,
+  enero: 1, febrero: 2, marzo: 3, mayo: 5, junio: 6, julio: 7, septiembre: 9, octubre: 10, noviembre: 11, diciembre: 12,
+  janvier: 1, fevrier: 2, avril: 4, juin: 6, juillet: 7, aout: 8, septembre: 9, octobre: 10, novembre: 11, decembre: 12,
+  gennaio: 1, febbraio: 2, aprile: 4, maggio: 5, giugno: 6, luglio: 7, settembre: 9, ottobre: 10, dicembre: 12,
+  januari: 1, februari: 2, maart: 3, augustus: 8,
 });
 /** Months that are also everyday words. */
-export const doubtfulMonths: ReadonlySet<string> = new Set(['may', 'march', 'mar', 'mai', 'dec', 'christmas', 'xmas']);
+export const doubtfulMonths: ReadonlySet<string> = new Set(['may', 'march', 'mar', 'mai', 'mayo', 'dec', 'christmas', 'xmas']);
 
 /** Days of the week, Monday 0. */
 export const weekdays = table({

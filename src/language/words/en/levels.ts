@@ -25,5 +25,4 @@ export const morePhrases = {
   flat: ['flat', 'laying flat', 'lying flat', 'laid flat', 'dead flat', 'flat mount', 'horizontal', 'horizontally', 'flat down', 'mounted flat'],
   tilted: ['tilted', 'tilt', 'propped', 'propped up', 'angled', 'on a frame', 'leaned', 'tipped up', 'facing south', 'facing north', 'aimed', 'at an angle'],
   house: ['house', 'leisure', 'service', 'domestic', 'living area', 'cabin', 'second', 'hab', 'habitation'],
-  shade: ['shade', 'shadow', 'shadows', 'in shade', 'shaded', 'under trees', 'under the trees', 'under the olive trees', 'partial shade', 'some shade', 'half shade', 'under a tree', 'tree shade', 'shady', 'partly shaded', 'partially shaded', 'half in shade', 'in the shade', 'dappled'],
 } as const;

@@ -1,0 +1,33 @@
+import { describe, expect, test } from 'vitest';
+import { recognise } from '#language/recognise/recognise.ts';
+
+/** The classes of a kind that a message's words have. */
+const classes = (text: string, kind: string): string[] =>
+  recognise(text)
+    .mentions.filter(m => m.kind === kind)
+    .map(m => m.cls);
+
+describe('facts told by words', () => {
+  test.for<[text: string, kind: string, found: string[]]>([
+    ['alt 140, fixed type', 'alternator', ['alternator', 'alternator?:fixed']],
+    ['alt smart, agm 100', 'alternator', ['alternator', 'alternator?:smart']],
+    ['a smart alternator', 'alternator', ['alternator:smart']],
+    ['the old fridge', 'alternator', []],
+    ['two batteries in parallel', 'arrangement', ['arrangement:parallel']],
+    ['the pair linked together', 'arrangement', ['arrangement?:parallel']],
+    ['two panels chained', 'arrangement', ['arrangement?:series']],
+    ['panel hung upright', 'mount', ['mount?:tilted']],
+    ['panel under trees', 'shade', ['shade']],
+    ['half shaded', 'shade', ['shade:half']],
+    ['deep shade', 'shade', ['shade:heavy']],
+    ['not shaded', 'shade', ['shade:none']],
+    ['nothing tops it up', 'without', ['without?:charging']],
+    ['engine never on', 'without', ['without?:driving']],
+    ['no sun', 'without', ['without:solar']],
+    ['a hundred of the sealed mat type', 'chemistry', ['chemistry:agm']],
+    ['iron phosphate, 100', 'chemistry', ['chemistry:lfp']],
+    ['the 110 with caps', 'chemistry', ['chemistry:flooded']],
+  ])('%s', ([text, kind, found]) => {
+    expect(classes(text, kind)).toEqual(found);
+  });
+});
