@@ -34,6 +34,12 @@ const buttons: Readonly<Record<string, Meant>> = {
   'what if in parallel?': { facts: { arrangement: 'parallel' } },
   'what if in series?': { facts: { arrangement: 'series' } },
 };
+/** Buttons that go on: the rest of them tells the facts. */
+const openings: readonly (readonly [opening: string, intent: IntentName])[] = [
+  ['what fuse for ', 'fuse-size'],
+  ['what cable for ', 'cable-size'],
+  ['voltage drop on ', 'cable-size'],
+];
 const days = /^make it (\d{1,3}) days$/;
 const charger = /^what if a (\d{1,3})a charger\?$/;
 
@@ -43,5 +49,7 @@ export function meantBy(text: string): Meant | undefined {
   if (count !== undefined) return { facts: { durationH: 24 * Number(count) } };
   const [, amps] = charger.exec(text) ?? [];
   if (amps !== undefined) return { facts: { chargers: [{ kind: 'mains', currentA: Number(amps) }] } };
-  return Object.hasOwn(buttons, text) ? buttons[text] : undefined;
+  if (Object.hasOwn(buttons, text)) return buttons[text];
+  const opened = text.endsWith('?') ? openings.find(([opening]) => text.startsWith(opening)) : undefined;
+  return opened && { intent: opened[1] };
 }

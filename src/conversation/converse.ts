@@ -45,7 +45,8 @@ export function converse(kept: Memory, message: Message, options: Options = {}):
   if (wish) return inUnits(memory, message, heard, wish, options);
   const before = turnedBack(memory, message);
   if (before) {
-    const asked = { ...heard, intent: before.intent, facts: {}, undo: undefined, options: [], issues: [] };
+    const told = { facts: {}, undo: undefined, options: [], issues: [] };
+    const asked = { ...heard, ...told, intent: before.intent, probability: 1, certainty: 1 };
     const onto = { ...message, onto: before };
     return answer(memory, onto, interpret(memory, onto, asked, options));
   }

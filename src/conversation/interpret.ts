@@ -24,7 +24,7 @@ import type { Frame, Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { isIntent, undemanding } from './questions.ts';
 import { fill, lastFrame, ownKey, personKey, resolved, rigFor } from './recall.ts';
-import { isSlipOf, ofFrame, toldGear, toldUnits, turnOfTalk } from './retake.ts';
+import { isSlipOf, ofFrame, sideTalk, toldGear, toldUnits, turnOfTalk } from './retake.ts';
 import { type Options, settingOf } from './setting.ts';
 import { turned } from './turn.ts';
 import { type AnswerOf, factsIn, readingsOf, type Two, twoReadings } from './two-readings.ts';
@@ -133,7 +133,7 @@ export function interpret(memory: Memory, message: Message, said: Heard, options
   const plain = told.issues.length > 0 ? undefined : (toldGear(told) ?? toldUnits(told));
   if (plain) return taken(memory, message, plain, undefined, options);
   const leaning = ofFrame(memory, message, told);
-  const heard = turnOfTalk(memory, message, leaning) ?? leaning;
+  const heard = turnOfTalk(memory, message, leaning) ?? sideTalk(leaning) ?? leaning;
   const tried = new Map<string, Worked>();
   const answerOf: AnswerOf = (intent, facts) => {
     const it = taken(memory, message, { ...heard, intent, facts }, undefined, options);

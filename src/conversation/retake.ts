@@ -5,7 +5,7 @@ import type { Heard } from './hear.ts';
 import { opensTurn } from './lean.ts';
 import type { Frame, Memory } from './memory.ts';
 import type { Message } from './message.ts';
-import { undemanding } from './questions.ts';
+import { isIntent, undemanding } from './questions.ts';
 import { lastFrame, personKey, rigFor } from './recall.ts';
 import { factsIn, leastSure, readingsOf } from './two-readings.ts';
 
@@ -31,6 +31,23 @@ export function ofFrame(memory: Memory, message: Message, heard: Heard): Heard {
   const hasRig = rigFor(memory, heard, message.from, message.kind) !== undefined;
   const isOfFrame = (isSlip || isGone) && !(intent === 'rig' && hasRig);
   return isOfFrame ? { ...heard, intent: frame.intent, options: [] } : heard;
+}
+
+/** What shows an answer that stands already in another way. */
+const againCues = ['ask-working', 'simpler'] as const;
+
+/** An unsure line that tells nothing, asks nothing and turns nothing is talk among people ("who's cooking"). */
+export function sideTalk(heard: Heard): Heard | undefined {
+  const { facts, removed, corrects, claims, owner, term, choice, cues, intent } = heard;
+  const isTold =
+    Object.keys(facts).length > 0 ||
+    removed.length > 0 ||
+    claims.length > 0 ||
+    [corrects, owner, term, choice].some(one => one !== undefined);
+  if (isTold || heard.certainty >= leastSure || isAsking(heard) || opensTurn(heard)) return undefined;
+  const isTalk = !isIntent(intent) || undemanding.has(intent);
+  if (isTalk || againCues.some(cue => cues.has(cue))) return undefined;
+  return { ...heard, intent: 'none', options: [] };
 }
 
 /** As likely as this an unsure turn is of the question that it leans on, whatever else it may be taken for. */

@@ -159,7 +159,7 @@ describe('in answers', () => {
   });
 
   test('a three-way fridge on 12 V is warned of', () => {
-    const answer = ask('3 way fridge on 100Ah agm how long');
+    const answer = ask('three way fridge on 12 V off a 100Ah AGM, how long will it last?');
     expect(answer.text).toMatch(/heats all the time on 12 V/);
     expect(value(answer, 'runTime')).toBeLessThan(6);
   });

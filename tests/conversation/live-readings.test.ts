@@ -44,9 +44,17 @@ describe('what a question takes for the draw', () => {
       [fridge, [60, `it shows -20A, ${ask}`], [65, 'how long will a 1.2A light last?']],
       'rig',
     ],
-    ['what goes in is no draw', [fridge, [60, '78% and +0.6A, how long have we got?']], 'rig'],
-    ['nor later', [fridge, [60, '78% and +0.6A, how long have we got?'], [70, ask]], 'rig'],
-    ['nor with a panel', [withSun, [60, 'now 78% and +0.6A, how long will it last?']], 'rig'],
+    [
+      'what goes in is no draw',
+      [fridge, [60, 'battery at 78% and +0.6A going in, how long have we got?']],
+      'rig',
+    ],
+    [
+      'nor later',
+      [fridge, [60, 'battery at 78% and +0.6A going in, how long have we got?'], [70, ask]],
+      'rig',
+    ],
+    ['nor with a panel', [withSun, [60, 'monitor shows 78% and +0.6A, how long will it last?']], 'rig'],
     ['nothing else is known', [[0, `100Ah lithium at 90%, -4A, ${ask}`]], 'glance4A'],
     [
       'a plain turn of it',

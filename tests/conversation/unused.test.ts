@@ -17,7 +17,7 @@ describe('a fact told that an answer does not hang on is named', () => {
     ['fan 4A, 3 m of 2.5 square cable, what fuse', '3 m of cable'],
     ['35 amps of solar, 120Ah agm, what size cable for a 20A load, 5m', '120 Ah AGM'],
     ['4A fan in Kansas, what fuse', 'in Kansas'],
-    ['what fuse for a 4A fan? we are in Perth in June', 'in Perth; June'],
+    ['what fuse for a 4A fan? we are in Perth in June', 'June; in Perth'],
     ['I have inverter of modified sine 1000 W and kettle 900 W. Will it run?', 'modified sine'],
   ])('%s', ([text, named]) => {
     const { last } = talk([`ann: ${text}`]);
