@@ -35,9 +35,14 @@ function headline(facts: Facts, result: Generator, verdict: Verdict): string {
     return `A ${decimals(result.sizeW, 0)} W generator: ${what(result, facts)} needs ${needed}.`;
   const rated = `${decimals(present(result.ratingW), 0)} W`;
   if (verdict === 'yes') return `Yes: ${rated} is enough, ${what(result, facts)} needs ${needed}.`;
-  const steady = `a ${rated} one gives about ${watts(round(present(result.steadyW)))} without a break`;
-  return `${verdict === 'tight' ? 'Tight' : 'No'}: ${what(result, facts)} needs ${needed}, and ${steady}.`;
+  return verdict === 'tight'
+    ? `Tight: ${what(result, facts)} needs ${needed} of its ${rated}.`
+    : `No: ${what(result, facts)} needs ${needed}, more than ${rated}.`;
 }
+
+/** What the one told gives hour after hour, where it is not plainly enough. */
+const steadyLine = ({ ratingW, steadyW }: Generator): string =>
+  `A ${decimals(present(ratingW), 0)} W one gives about ${watts(round(present(steadyW)))} without a break.`;
 
 /** Another charger, where one hangs on it: the usual 20 A, or half of that. */
 function otherCharger({ hasCharger }: Generator, facts: Facts): string[] {
@@ -82,7 +87,7 @@ export function answerGenerator(facts: Facts, result: Generator, isNoiseAsked = 
       : undefined,
     fits === null || fits === 'yes'
       ? undefined
-      : `A ${decimals(result.sizeW, 0)} W one handles it easily${turnDown(facts, result)}.`,
+      : `${steadyLine(result)} A ${decimals(result.sizeW, 0)} W one handles it easily${turnDown(facts, result)}.`,
     vaNote(result),
     (siteOf(facts).altitudeM ?? 0) > 300
       ? 'Height takes power from the engine; that is counted in.'

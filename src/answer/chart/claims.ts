@@ -32,6 +32,7 @@ export function drawClaims(chart: ClaimsChart): Drawing {
   const ticks = x
     .ticks(many)
     .map(tick => ({ at: x(tick), words: whole(tick) }))
+    .filter(({ at, words }) => at + widthOf(words, 11) / 2 <= right + 8)
     .filter(({ at, words }, i, all) => i === 0 || at - present(all[i - 1]).at >= widthOf(words, 11) + 6);
   const marks: Mark[] = [
     rect(x(chart.low), top, Math.max(3, x(chart.high) - x(chart.low)), bottom - top, {
