@@ -19,7 +19,7 @@ export function missingOf(parsed: ReturnType<Intent['needs']['safeParse']>): Mis
 }
 
 /** What is asked for, and how it may be said, which has a line of its own: "what charges it (say “25A DC-DC”)". */
-export function withExample(ask: string): readonly [needs: string, example: string] {
+function withExample(ask: string): readonly [needs: string, example: string] {
   const at = ask.lastIndexOf(' (say ');
   return at < 0 || !ask.endsWith(')') ? [ask, ''] : [ask.slice(0, at), ask.slice(at + 6, -1)];
 }

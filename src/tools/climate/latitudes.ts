@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Latitudes } from '../../climate/file.ts';
 import { lapseKPerKm } from '../../climate/world.ts';
 import { rowAt } from './bilinear.ts';
@@ -36,7 +37,7 @@ export function inhabited(
       return {
         latitudeDeg,
         heightM: heightM[cell] ?? 0,
-        clearness: clearness.cells[cell]!,
+        clearness: present(clearness.cells[cell]),
         degrees: rowAt(temperature, latitudeDeg, longitudeDeg),
       };
     });
@@ -59,7 +60,14 @@ function byRow(cells: readonly Cell[], of: (cell: Cell) => number): number[] {
   return means.map(
     (mean, row) =>
       mean ??
-      means[known.reduce((best, at) => (Math.abs(at - row) < Math.abs(best - row) ? at : best), known[0]!)]!,
+      present(
+        means[
+          known.reduce(
+            (best, at) => (Math.abs(at - row) < Math.abs(best - row) ? at : best),
+            present(known[0]),
+          )
+        ],
+      ),
   );
 }
 
@@ -67,7 +75,8 @@ function byRow(cells: readonly Cell[], of: (cell: Cell) => number): number[] {
 function between(rows: readonly number[], latitudeDeg: number): number {
   const at = Math.min(lay.rows - 1, Math.max(0, (latitudeDeg - lay.southDeg) / lay.stepDeg));
   const row = Math.min(lay.rows - 2, Math.floor(at));
-  return rows[row]! + (at - row) * (rows[row + 1]! - rows[row]!);
+  const [low, high] = [present(rows[row]), present(rows[row + 1])];
+  return low + (at - row) * (high - low);
 }
 
 /** The square root of the mean square of what is left beside the means. */
@@ -82,23 +91,23 @@ export function latitudesOf(cells: readonly Cell[]): Latitudes {
   const table = (quantum: number, rowsOf: (month: number) => number[]): number[][] => {
     const columns = months.map(rowsOf);
     return Array.from({ length: lay.rows }, (_, row) =>
-      columns.map(column => Math.round(column[row]! / quantum)),
+      columns.map(column => Math.round(present(column[row]) / quantum)),
     );
   };
   const { quantum, quantumK } = fineness;
   const km = (cell: Cell): number => cell.heightM / 1000;
-  const day = (m: number) => (cell: Cell) => cell.degrees[m]! - lapseKPerKm.day * km(cell);
-  const night = (m: number) => (cell: Cell) => cell.degrees[12 + m]! - lapseKPerKm.night * km(cell);
+  const day = (m: number) => (cell: Cell) => present(cell.degrees[m]) - lapseKPerKm.day * km(cell);
+  const night = (m: number) => (cell: Cell) => present(cell.degrees[12 + m]) - lapseKPerKm.night * km(cell);
   return {
     southDeg: lay.southDeg,
     stepDeg: lay.stepDeg,
-    clearness: table(quantum, m => byRow(cells, cell => cell.clearness[m]!)),
-    clearnessSd: table(quantum, m => spread(cells, cell => cell.clearness[m]!)),
-    dayMax: table(quantumK, m => byRow(cells, cell => cell.degrees[m]!)),
-    nightMin: table(quantumK, m => byRow(cells, cell => cell.degrees[12 + m]!)),
+    clearness: table(quantum, m => byRow(cells, cell => present(cell.clearness[m]))),
+    clearnessSd: table(quantum, m => spread(cells, cell => present(cell.clearness[m]))),
+    dayMax: table(quantumK, m => byRow(cells, cell => present(cell.degrees[m]))),
+    nightMin: table(quantumK, m => byRow(cells, cell => present(cell.degrees[12 + m]))),
     temperatureSd: table(quantumK, m => {
       const [days, nights] = [spread(cells, day(m)), spread(cells, night(m))];
-      return days.map((sd, row) => Math.sqrt((sd ** 2 + nights[row]! ** 2) / 2));
+      return days.map((sd, row) => Math.sqrt((sd ** 2 + present(nights[row]) ** 2) / 2));
     }),
     heightM: byRow(cells, cell => cell.heightM).map(h => 10 * Math.round(h / 10)),
     ...fineness,

@@ -116,8 +116,8 @@ export function latitudeErrors(towns: readonly Town[], reference: Reference, wor
     return months.map(m => {
       const ours = latitudeMonth(latitudeDeg, m + 1, undefined, world);
       const outside = outsideRadiationOf(latitudeDeg, m + 1);
-      const truth = suns[m]! * hazeRatio(latitudeDeg, longitudeDeg, m);
-      const dayMaxC = degrees[m]! - (lapseKPerKm.day * heightM) / 1000;
+      const truth = present(suns[m]) * hazeRatio(latitudeDeg, longitudeDeg, m);
+      const dayMaxC = present(degrees[m]) - (lapseKPerKm.day * heightM) / 1000;
       return { ours: ours.clearness * outside, truth, offK: ours.dayMaxC - dayMaxC };
     });
   };
@@ -133,7 +133,7 @@ export function latitudeErrors(towns: readonly Town[], reference: Reference, wor
       off({ latitudeDeg, longitudeDeg: reference.sun.westDeg + (cell % reference.sun.cols) }),
     );
     const mean = (m: number, of: 'ours' | 'truth' | 'offK'): number =>
-      all.reduce((sum, one) => sum + one[m]![of], 0) / all.length;
+      all.reduce((sum, one) => sum + present(one[m])[of], 0) / all.length;
     return months.map(m => ({ ours: mean(m, 'ours'), truth: mean(m, 'truth'), offK: mean(m, 'offK') }));
   });
   const percent = (list: readonly { ours: number; truth: number }[]): number =>
