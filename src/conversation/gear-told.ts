@@ -75,6 +75,15 @@ function isThermoelectric(thing: Mention, { words }: Recognised): boolean {
   return isWithout || near.some(word => thermoelectric.has(word));
 }
 
+/** Whether its draw was told as energy or charge an hour, which is an average: "uses 45 Wh an hour". */
+const isHourly = ({ powerW, currentA }: StatedLoad, { mentions }: Recognised): boolean =>
+  mentions.some(
+    ({ kind, rate, dimension, value }) =>
+      kind === 'amount' &&
+      rate === 'hour' &&
+      (dimension === 'energy' ? value === powerW : dimension === 'charge' && value === currentA),
+  );
+
 /** One load with what its words tell. */
 function told(load: StatedLoad, recognised: Recognised): StatedLoad {
   if (isInputTold(load, recognised)) return { ...load, isInput: true };
@@ -95,6 +104,7 @@ function told(load: StatedLoad, recognised: Recognised): StatedLoad {
     // "3 way" is no count.
     ...(count !== undefined && !(isThree && count === 3) && { count }),
     ...(isMains && !load.supply && { supply: 'ac' }),
+    ...(isHourly(load, recognised) && { isAverage: true }),
     ...(volumeL !== undefined && { volumeL }),
     ...(isThree
       ? { build: 'three-way' }

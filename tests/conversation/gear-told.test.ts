@@ -158,6 +158,12 @@ describe('in answers', () => {
     expect(present(memory.frames.at(-1)).facts.loads).toEqual([{ name: 'fridge', volumeL: 60, currentA: 4 }]);
   });
 
+  test('watt hours an hour are an average: no duty on top', () => {
+    const answer = ask('fridge uses 45 Wh an hour, 100Ah lithium, how long will it last?');
+    expect(value(answer, 'dailyUse')).toBeGreaterThan(80);
+    expect(value(ask('fridge 45 W, 100Ah lithium, how long will it last?'), 'dailyUse')).toBeLessThan(60);
+  });
+
   test('a three-way fridge on 12 V is warned of', () => {
     const answer = ask('three way fridge on 12 V off a 100Ah AGM, how long will it last?');
     expect(answer.text).toMatch(/heats all the time on 12 V/);
