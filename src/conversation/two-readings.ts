@@ -36,13 +36,17 @@ interface Reading {
   readonly probability: number;
 }
 
+/** Loads with a name each: one that nobody named is called a load, as answers call it. */
+const named = (loads: readonly object[]): readonly object[] => loads.map(load => ({ name: 'load', ...load }));
+
 /** What an answer hangs on: the question, and of the facts those that it takes. */
 function keyOf({ intent, stated }: Reading): string {
   const { takes } = intentNamed(intent);
   const used = Object.fromEntries(
     Object.entries(stated).filter(([key]) => key === 'claims' || (takes as readonly string[]).includes(key)),
   );
-  return `${intent} ${textOf(used)}`;
+  const loads = used.loads as readonly object[] | undefined;
+  return `${intent} ${textOf(loads ? { ...used, loads: named(loads) } : used)}`;
 }
 
 /** The readings, those that answer alike as one, likeliest first. */
