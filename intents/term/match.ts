@@ -45,20 +45,15 @@ const exact = new Map(spellings.map(s => [s.words, s.term]));
 /** How many letters have to be changed, added, left out or swapped with a neighbour (Damerau and Levenshtein). */
 export function distance(a: string, b: string): number {
   const rows = Array.from({ length: a.length + 1 }, (_, i) => [i, ...Array<number>(b.length).fill(0)]);
-  for (let j = 1; j <= b.length; j++) present(rows[0])[j] = j;
-  for (let i = 1; i <= a.length; i++)
-    for (let j = 1; j <= b.length; j++) {
-      const change = present(present(rows[i - 1])[j - 1]) + (a[i - 1] === b[j - 1] ? 0 : 1);
-      let least = Math.min(
-        change,
-        present(present(rows[i - 1])[j]) + 1,
-        present(present(rows[i])[j - 1]) + 1,
-      );
-      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1])
-        least = Math.min(least, present(present(rows[i - 2])[j - 2]) + 1);
-      present(rows[i])[j] = least;
+  rows[0] = Array.from({ length: b.length + 1 }, (_, j) => j);
+  const at = (i: number, j: number): number => present(rows[i]?.[j]);
+  for (const [i, row] of rows.entries())
+    for (let j = 1; j <= b.length && i > 0; j++) {
+      const change = at(i - 1, j - 1) + (a[i - 1] === b[j - 1] ? 0 : 1);
+      const isSwap = i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1];
+      row[j] = Math.min(change, at(i - 1, j) + 1, at(i, j - 1) + 1, isSwap ? at(i - 2, j - 2) + 1 : Infinity);
     }
-  return present(present(rows[a.length])[b.length]);
+  return at(a.length, b.length);
 }
 
 interface Place {

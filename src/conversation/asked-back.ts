@@ -1,7 +1,7 @@
 import type { Heard } from './hear.ts';
 import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
-import { personKey } from './recall.ts';
+import { ownFrame } from './recall.ts';
 import { factsIn, leastSure } from './two-readings.ts';
 
 /** An answer to a question back is short. */
@@ -14,7 +14,7 @@ const leastLikely = 0.15;
  * battery?" is no new rig, and nothing to ask about once more.
  */
 export function answeringBack(memory: Memory, message: Message, heard: Heard): Heard {
-  const own = memory.frames.findLast(frame => frame.from === personKey(message.from));
+  const own = ownFrame(memory.frames, message.from);
   if (!own?.asked?.length || heard.certainty >= leastSure || heard.words > mostWords) return heard;
   if (heard.cues.has('question-mark')) return heard;
   const option = heard.options.find(

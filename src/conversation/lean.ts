@@ -9,7 +9,7 @@ import type { Heard } from './hear.ts';
 import type { Frame, Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { undemanding } from './questions.ts';
-import { personKey } from './recall.ts';
+import { ownFrame, personKey } from './recall.ts';
 
 /** How much of a question before goes into this one: all of it, what still holds, where and when alone, or nothing. */
 type Extent = 'all' | 'gear' | 'circumstances' | 'none';
@@ -76,7 +76,7 @@ function frameFor(
   // An argument is about the chat's last question, whoever asks who is right.
   if (intent === 'settle') return told.findLast(frame => !undemanding.has(frame.intent)) ?? told.at(-1);
   const last = told.at(-1);
-  const own = told.findLast(frame => frame.from === personKey(from));
+  const own = ownFrame(told, from);
   if (!own || !last || own === last) return own ?? last;
   // What somebody puts right or takes out is their own.
   if (isSlip) return own;

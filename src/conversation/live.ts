@@ -1,4 +1,5 @@
 import { present } from '#basics/present.ts';
+import { without } from '#basics/without.ts';
 import { factsOf } from '#intents/facts.ts';
 import { isExplained } from '#intents/rig-expected.ts';
 import { spotted } from '#intents/spotting.ts';
@@ -63,9 +64,6 @@ const isOfNow = ({ facts }: Heard): boolean =>
 /** Turns what was before plainly ("what if 200 Ah?"): the same glance is meant still, and a level is only thought of. */
 export const isPlainTurn = ({ cues }: Heard): boolean =>
   (['what-if', 'make-it', 'correction', 'same-again'] as const).some(cue => cues.has(cue));
-
-const without = (facts: Stated, ...keys: (keyof Stated)[]): Stated =>
-  Object.fromEntries(Object.entries(facts).filter(([key]) => !keys.includes(key as keyof Stated))) as Stated;
 
 /**
  * What memory lends, without the readings that tell nothing any more of what is asked: a glance at the amps holds half

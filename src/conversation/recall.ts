@@ -15,9 +15,13 @@ export const personKey = (name: string): string => {
 export const ownKey = (from: string, kind: 'private' | 'group'): string =>
   kind === 'private' ? '' : personKey(from);
 
+/** The question last asked by a person. */
+export const ownFrame = (frames: readonly Frame[], from: string): Frame | undefined =>
+  frames.findLast(frame => frame.from === personKey(from));
+
 /** The question last asked by a person, else by anybody. */
 export const lastFrame = ({ frames }: Memory, from: string): Frame | undefined =>
-  frames.findLast(frame => frame.from === personKey(from)) ?? frames.at(-1);
+  ownFrame(frames, from) ?? frames.at(-1);
 
 /** Which rig a message is about, and whose it is. */
 export function rigFor(

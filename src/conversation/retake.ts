@@ -6,7 +6,7 @@ import { opensTurn } from './lean.ts';
 import type { Frame, Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { isIntent, undemanding } from './questions.ts';
-import { lastFrame, personKey, rigFor } from './recall.ts';
+import { lastFrame, ownFrame, rigFor } from './recall.ts';
 import { factsIn, leastSure, readingsOf } from './two-readings.ts';
 
 // A message taken for another question than reading put first, by what the talk and its own words make likely.
@@ -64,7 +64,7 @@ export function turnOfTalk(memory: Memory, message: Message, heard: Heard): Hear
   if (heard.certainty >= leastSure || heard.words > mostTurnWords) return undefined;
   const asksItself = [...heard.cues].some(cue => cue.startsWith('ask-'));
   if (asksItself || !(opensTurn(heard) || heard.owner === 'me')) return undefined;
-  const own = memory.frames.findLast(frame => frame.from === personKey(message.from));
+  const own = ownFrame(memory.frames, message.from);
   const readings = readingsOf(heard);
   for (const frame of [message.onto, own, memory.frames.at(-1)]) {
     if (!frame || undemanding.has(frame.intent)) continue;

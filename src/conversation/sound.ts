@@ -20,7 +20,7 @@ const things: Readonly<Record<string, string>> = {
 const words = (key: string): string => key.replaceAll(/[A-Z]/g, letter => ` ${letter.toLowerCase()}`);
 
 /** A load that nobody named is called by what it is. */
-const named = (facts: Stated): Stated =>
+export const named = (facts: Stated): Stated =>
   facts.loads
     ? { ...facts, loads: facts.loads.map(load => ({ ...load, name: load.name ?? 'load' })) }
     : facts;

@@ -7,7 +7,7 @@ import { isSame, partsOf, textOf } from './facts-in-words.ts';
 import { withGearTold } from './gear-told.ts';
 import type { Heard } from './hear.ts';
 import { isIntent, plain, unasked } from './questions.ts';
-import { sound } from './sound.ts';
+import { named, sound } from './sound.ts';
 
 /**
  * Less sure than this of the whole reading, it is asked about. Chosen so that of messages that no weight was fitted to
@@ -36,17 +36,13 @@ interface Reading {
   readonly probability: number;
 }
 
-/** Loads with a name each: one that nobody named is called a load, as answers call it. */
-const named = (loads: readonly object[]): readonly object[] => loads.map(load => ({ name: 'load', ...load }));
-
 /** What an answer hangs on: the question, and of the facts those that it takes. */
 function keyOf({ intent, stated }: Reading): string {
   const { takes } = intentNamed(intent);
   const used = Object.fromEntries(
     Object.entries(stated).filter(([key]) => key === 'claims' || (takes as readonly string[]).includes(key)),
   );
-  const loads = used.loads as readonly object[] | undefined;
-  return `${intent} ${textOf(loads ? { ...used, loads: named(loads) } : used)}`;
+  return `${intent} ${textOf(named(used as Stated))}`;
 }
 
 /** The readings, those that answer alike as one, likeliest first. */

@@ -1,4 +1,5 @@
 import { present } from '#basics/present.ts';
+import { without } from '#basics/without.ts';
 import type { Cable, Charger, Stated, StatedBattery, StatedLoad, StatedSolar } from './rig.ts';
 
 /**
@@ -15,15 +16,10 @@ const drawKeys = ['currentA', 'powerW', 'energyWhPerDay', 'chargeAhPerDay'] as c
 const timeKeys = ['hoursPerDay', 'minutesPerDay', 'hoursOnce'] as const;
 /** Whether it was told what a load draws. */
 export const hasDraw = (load: StatedLoad): boolean => drawKeys.some(key => load[key] !== undefined);
-const without = <T extends object>(value: T, keys: readonly (keyof T)[]): T => {
-  const copy = { ...value };
-  for (const key of keys) delete copy[key];
-  return copy;
-};
 
 function patchLoad(old: StatedLoad, said: StatedLoad): StatedLoad {
-  let kept = hasDraw(said) ? without(old, [...drawKeys, 'isAverage', 'dutyPercent']) : old;
-  if (timeKeys.some(key => said[key] !== undefined)) kept = without(kept, timeKeys);
+  let kept = hasDraw(said) ? without(old, ...drawKeys, 'isAverage', 'dutyPercent') : old;
+  if (timeKeys.some(key => said[key] !== undefined)) kept = without(kept, ...timeKeys);
   return { ...kept, ...said };
 }
 
@@ -105,7 +101,7 @@ function mergeChargers(old: readonly Charger[], said: readonly Charger[]): Charg
     else {
       const hasRating = charger.currentA !== undefined || charger.powerW !== undefined;
       merged[at] = {
-        ...(hasRating ? without(present(merged[at]), ['currentA', 'powerW']) : present(merged[at])),
+        ...(hasRating ? without(present(merged[at]), 'currentA', 'powerW') : present(merged[at])),
         ...charger,
       };
     }
@@ -115,7 +111,7 @@ function mergeChargers(old: readonly Charger[], said: readonly Charger[]): Charg
 
 const gauges = ['areaMm2', 'awg', 'autoCableMm'] as const;
 function mergeCable(old: Cable, said: Cable): Cable {
-  const kept = gauges.some(key => said[key] !== undefined) ? without(old, gauges) : old;
+  const kept = gauges.some(key => said[key] !== undefined) ? without(old, ...gauges) : old;
   return { ...kept, ...said };
 }
 
@@ -180,7 +176,7 @@ export function removeFrom(facts: Stated, names: readonly string[]): Stated {
         c => c.kind !== name && !(name === 'charger' && c.kind !== 'generator'),
       );
     const keys = gearWords.get(singular(name));
-    if (keys) left = without(left, keys);
+    if (keys) left = without(left, ...keys);
   }
   return left;
 }
