@@ -1,5 +1,5 @@
 import * as slot from '../propose/slots.ts';
-import { all, pair, pairBefore, self, writer } from '../propose/whose.ts';
+import { alike, all, pair, pairBefore, self, writer } from '../propose/whose.ts';
 import type { Mention } from '../recognise/mention.ts';
 import { speakers } from '../words/en/people.ts';
 import { attributes, named, plain, taken } from './fact-table.ts';
@@ -38,6 +38,15 @@ export const whoOf = (m: Mention | undefined): string =>
 /** Nobody argues about the length of a millimetre cable: its area is meant. */
 const claimUnit = (unit: string | undefined): string => (unit === 'mm' ? 'mm²' : (unit ?? ''));
 
+/** What a load is called: as written, one of many of them: "drone battery" of "two drone batteries". */
+const nameOf = (m: Mention): string => {
+  const name = m.kind === 'noun' ? (m.raw ?? m.text) : m.text;
+  return name.replace(/\b(batter|tell)ies$/, '$1y');
+};
+
+/** Energies and powers of claims in the units of the facts. */
+const thousands: Readonly<Record<string, string>> = { kWh: 'Wh', kW: 'W' };
+
 /** Names first, then by the letters. */
 const byKey = (a: string, b: string): number =>
   a === b ? 0 : a === 'name' ? -1 : b === 'name' ? 1 : a < b ? -1 : 1;
@@ -73,7 +82,18 @@ class Assembly {
     for (const i of this.#batteries) this.#add('batteries', i, {});
     for (const i of this.#panels) this.#add('solar', i, {});
     for (const i of state.chargers())
-      this.#add('chargers', i, { kind: slot.chargerKinds[state.slots[i]!] ?? 'mains' });
+      this.#add('chargers', i, { kind: this.#chargerAt(i) });
+  }
+
+  /** The kind of a charger: named, that of the nearest named one, or a mains one. */
+  #chargerAt(i: number): string {
+    const { slots, owners } = this.#state;
+    const kindOf = (at: number): string | undefined => slot.chargerKinds[slots[at]!];
+    if (owners[i] !== alike) return kindOf(i) ?? 'mains';
+    let best: number | undefined;
+    for (const at of this.#state.chargers())
+      if (kindOf(at) && (best === undefined || Math.abs(at - i) < Math.abs(best - i))) best = at;
+    return (best === undefined ? undefined : kindOf(best)) ?? 'mains';
   }
 
   #add(list: List, at: number, row: Row): Row {
@@ -86,7 +106,7 @@ class Assembly {
 
   #loadAt(i: number, isOnMains: boolean, spokenOf: string | undefined): void {
     const m = this.#state.mentions[i]!;
-    const name = hasName.has(m.kind) ? m.text : spokenOf;
+    const name = hasName.has(m.kind) ? nameOf(m) : spokenOf;
     this.#add('loads', i, { ...(name !== undefined && { name }), ...(isOnMains && { supply: 'ac' }) });
   }
 
@@ -135,7 +155,7 @@ class Assembly {
       }
       return;
     }
-    const own = owner === self ? i : owner;
+    const own = owner === self || owner === alike ? i : owner;
     const row =
       own >= 0
         ? (this.#rows.get(own) ?? this.#rowOfWord(own))
@@ -171,10 +191,12 @@ class Assembly {
     const scale = m.told !== 0 && Number.isFinite(m.told) ? m.value / m.told : 1;
     const told = variant ? variant.value / scale : m.told;
     const claims = this.out.claims ?? [];
+    const unit = s !== slot.claim ? slot.slots[s]!.name.slice(6) : m.kind === 'number' ? '' : claimUnit(m.unit);
+    const base = thousands[unit];
     claims.push({
       who: owners[i] === writer ? 'i' : whoOf(mentions[owners[i]!]),
-      value: round(m.isNegative && m.dimension === 'temperature' ? -told : told),
-      unit: s !== slot.claim ? slot.slots[s]!.name.slice(6) : m.kind === 'number' ? '' : claimUnit(m.unit),
+      value: round((m.isNegative && m.dimension === 'temperature' ? -told : told) * (base ? 1000 : 1)),
+      unit: base ?? unit,
     });
     this.out.claims = claims;
   }
@@ -188,6 +210,9 @@ class Assembly {
       out[key] = values.includes(value) ? values : [...values, value];
     };
     if (s === slot.shade) out.shade = m.key === '' ? true : m.key;
+    else if (taken[s]) out.voltsTaken = taken[s];
+    else if (s === slot.tripOne || s === slot.tripRound)
+      out.cable = { ...out.cable, isRoundTrip: s === slot.tripRound };
     else if (named[s]) out[named[s]] = s === slot.place ? (m.raw ?? m.key) : m.key;
     else if (s === slot.without) listed('without', m.key);
     else if (s === slot.removed) listed('removed', m.text);

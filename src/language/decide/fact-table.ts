@@ -12,8 +12,6 @@ export const attributes: Readonly<Record<number, string>> = {
   [slot.loadOnce]: 'hoursOnce',
   [slot.loadDuty]: 'dutyPercent',
   [slot.loadAverage]: 'isAverage',
-  [slot.supplyAc]: 'supply',
-  [slot.supplyDc]: 'supply',
   [slot.capacity]: 'capacityAh',
   [slot.batteryEnergy]: 'energyWh',
   [slot.batteryChemistry]: 'chemistry',
@@ -68,7 +66,11 @@ export const plain: Readonly<Record<number, readonly [group: string, key: string
   [slot.ambient]: ['', 'ambientC'],
   [slot.month]: ['', 'month'],
 };
+/** How the volts were taken, beside them or by itself. */
 export const taken: Readonly<Record<number, string>> = {
+  [slot.takenRest]: 'rest',
+  [slot.takenLoad]: 'load',
+  [slot.takenCharging]: 'charging',
   [slot.voltsRest]: 'rest',
   [slot.voltsLoad]: 'load',
   [slot.voltsCharging]: 'charging',

@@ -30,11 +30,18 @@ export interface TalkContext {
   readonly people?: readonly string[];
 }
 
+/** What of the talk before a message may lean on: nothing, a question, a question and a thing spoken of. */
+export type Lean = 'whole' | 'turn' | 'thing';
+
+const leanOf = ({ things, lastIntent, asked }: TalkContext): Lean =>
+  things?.length ? 'thing' : lastIntent !== undefined || asked?.length ? 'turn' : 'whole';
+
 /** Everything of a message that features look at, worked out once. */
 export interface Frame {
   readonly mentions: readonly Mention[];
   /** The thing of the talk before that a figure without a name is of. */
   readonly spokenOf?: string;
+  readonly lean: Lean;
   /** Figures of the question before, by the hashes of what they are of. */
   readonly lastValues: readonly { readonly of: number; readonly value: number }[];
   /** Hashes of the classes. */
@@ -116,6 +123,7 @@ export function frameOf(mentions: readonly Mention[], context: TalkContext = {})
   return {
     mentions,
     spokenOf: context.things?.at(-1),
+    lean: leanOf(context),
     lastValues: (context.lastValues ?? []).map(([key, value]) => ({ of: hashText(key), value })),
     cls,
     ownerKind,

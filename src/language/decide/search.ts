@@ -1,7 +1,7 @@
 import { Candidates, offersOf, propose } from '../propose/candidates.ts';
-import { slotsOf, turnOf } from '../propose/roles.ts';
+import { isAnswer, slotsOf, turnOf } from '../propose/roles.ts';
 import type { Mention } from '../recognise/mention.ts';
-import type { Frame } from './frame.ts';
+import type { Frame, Lean } from './frame.ts';
 import { State } from './state.ts';
 import type { Weigher } from './weigh.ts';
 
@@ -11,13 +11,32 @@ import type { Weigher } from './weigh.ts';
  */
 const manyTurns = 48;
 const mostTurns = 96;
+/** Longer than this (mentions) no message is an answer in words. */
+const longestAnswer = 28;
 
-/** The mentions that have a choice, in the order of their turns. */
-export function turnsOf(mentions: readonly Mention[]): number[] {
+/** What may stand between a count and what is counted: "3 x 100", "two of 90". */
+const between: ReadonlySet<string> = new Set(['x', '×', '*', 'of', 'times']);
+const mostCounted = 40;
+
+/** A whole number right before another one may count it, and is decided once that one is: "two 90s", "3x100". */
+function mayCount(mentions: readonly Mention[], at: number): boolean {
+  const m = mentions[at]!;
+  if (m.kind !== 'number' || !Number.isInteger(m.told) || m.told < 1 || m.told > mostCounted) return false;
+  const next = mentions[at + 1];
+  const counted = next && between.has(next.text) ? mentions[at + 2] : next;
+  return counted?.kind === 'number' && counted.told > m.told;
+}
+
+/** The mentions that have a choice, in the order of their turns; plain words only where they may answer something. */
+export function turnsOf(mentions: readonly Mention[], lean: Lean = 'whole'): number[] {
   const out: number[] = [];
-  for (let i = 0; i < mentions.length && out.length < mostTurns; i++)
-    if (slotsOf(mentions[i]!).length > 0) out.push(i);
-  return out.sort((a, b) => turnOf(mentions[a]!) - turnOf(mentions[b]!) || a - b);
+  const mayAnswer = lean !== 'whole' && mentions.length <= longestAnswer;
+  for (let i = 0; i < mentions.length && out.length < mostTurns; i++) {
+    const m = mentions[i]!;
+    if (slotsOf(m).length > 0 && (mayAnswer || !isAnswer(m))) out.push(i);
+  }
+  const turn = (at: number): number => turnOf(mentions[at]!) + (mayCount(mentions, at) ? 0.5 : 0);
+  return out.sort((a, b) => turn(a) - turn(b) || a - b);
 }
 
 interface Step {
@@ -69,9 +88,9 @@ export function search(
   width: number,
   fixed: ReadonlySet<number> = nothing,
 ): State[] {
-  let beam: State[] = [State.empty(frame.mentions, frame.spokenOf !== undefined)];
+  let beam: State[] = [State.empty(frame.mentions, frame.lean)];
   const candidates = new Candidates();
-  const turns = turnsOf(frame.mentions);
+  const turns = turnsOf(frame.mentions, frame.lean);
   const most = turns.length > manyTurns ? 1 : width;
   for (const at of turns) {
     if (fixed.has(at)) continue;

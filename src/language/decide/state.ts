@@ -1,6 +1,7 @@
 import * as slot from '../propose/slots.ts';
-import { all, nobody, pair, pairBefore, self } from '../propose/whose.ts';
+import { alike, all, nobody, pair, pairBefore, self } from '../propose/whose.ts';
 import type { Mention } from '../recognise/mention.ts';
+import type { Lean } from './frame.ts';
 
 const isIn = (...slots: readonly number[]): Uint8Array => {
   const out = new Uint8Array(slot.slots.length);
@@ -23,6 +24,9 @@ const makesAlone = {
     slot.loadHours,
     slot.loadMinutes,
     slot.loadOnce,
+    slot.loadDuty,
+    slot.loadAverage,
+    slot.loadStart,
   ),
   batteries: isIn(
     slot.capacity,
@@ -76,8 +80,8 @@ export class State {
   /** The least sure of its decisions, as a log-probability, and how many there were. */
   readonly least: number;
   readonly choices: number;
-  /** Something was spoken of before that a figure alone may be of. */
-  readonly hasTalk: boolean;
+  /** What of the talk before the message may lean on. */
+  readonly lean: Lean;
   /** Which slots are filled, as bits. */
   readonly #low: number;
   readonly #middle: number;
@@ -87,7 +91,7 @@ export class State {
   private constructor(
     before: State | undefined,
     mentions: readonly Mention[],
-    hasTalk: boolean,
+    lean: Lean,
     at: number,
     s: number,
     owner: number,
@@ -96,7 +100,7 @@ export class State {
     score: number,
   ) {
     this.mentions = mentions;
-    this.hasTalk = hasTalk;
+    this.lean = lean;
     this.score = score;
     if (!before) {
       const n = mentions.length;
@@ -127,19 +131,19 @@ export class State {
     this.#entities = before.#entitiesWith(at, s, owner);
   }
 
-  static empty(mentions: readonly Mention[], hasTalk = false): State {
-    return new State(undefined, mentions, hasTalk, -1, -1, nobody, -1, Number.NaN, 0);
+  static empty(mentions: readonly Mention[], lean: Lean = 'whole'): State {
+    return new State(undefined, mentions, lean, -1, -1, nobody, -1, Number.NaN, 0);
   }
 
   /** With one more mention decided. */
   with(at: number, s: number, owner: number, variant: number, value: number, score: number): State {
-    return new State(this, this.mentions, this.hasTalk, at, s, owner, variant, value, score);
+    return new State(this, this.mentions, this.lean, at, s, owner, variant, value, score);
   }
 
   #entitiesWith(at: number, s: number, owner: number): Readonly<Record<Entities, readonly number[]>> {
     if (s <= 0) return this.#entities;
     for (const kind of ['loads', 'batteries', 'panels', 'chargers'] as const)
-      if (makes[kind][s] === 1 || (owner === self && makesAlone[kind][s] === 1))
+      if (makes[kind][s] === 1 || ((owner === self || owner === alike) && makesAlone[kind][s] === 1))
         return { ...this.#entities, [kind]: withOne(this.#entities[kind], at) };
     return this.#entities;
   }

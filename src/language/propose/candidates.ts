@@ -3,7 +3,7 @@ import type { Mention } from '../recognise/mention.ts';
 import { claimants, counted, nearest } from './owners.ts';
 import { slotsOf, turnOf } from './roles.ts';
 import * as slot from './slots.ts';
-import { all, nobody, pair, pairBefore, self, writer } from './whose.ts';
+import { alike, all, nobody, pair, pairBefore, self, writer } from './whose.ts';
 
 /** One role that a mention may play: the slot, whose it is, and which of the mention's values is meant. */
 export interface Candidate {
@@ -132,6 +132,36 @@ export class Candidates {
   }
 }
 
+/** What a turn may tell of the thing last spoken of, which it doesn't name: "40 percent of the time", "starts at 1900 W". */
+const ofSpokenOf: ReadonlySet<number> = new Set([
+  slot.loadHours,
+  slot.loadMinutes,
+  slot.loadOnce,
+  slot.loadDuty,
+  slot.loadAverage,
+  slot.loadStart,
+]);
+
+/** Volts or a length in the same message are what such a word tells of: then it is no answer by itself. */
+function isOpen(state: State, s: number): boolean {
+  const isTrip = s === slot.tripOne || s === slot.tripRound;
+  const others = isTrip
+    ? [slot.tripOne, slot.tripRound]
+    : [slot.takenRest, slot.takenLoad, slot.takenCharging];
+  const dimension = isTrip ? 'length' : 'voltage';
+  return (
+    !others.some(o => state.has(o)) &&
+    !state.mentions.some(m => m.dimension === dimension || m.otherDimension === dimension)
+  );
+}
+
+/** How many kinds of batteries are named: "AGM or lithium, both 100 Ah" tells one size of two. */
+const chemistriesOf = (mentions: readonly Mention[]): number => {
+  const kinds = new Set<string>();
+  for (const m of mentions) if (m.kind === 'chemistry') kinds.add(m.key);
+  return kinds.size;
+};
+
 const nothing: Offer = { slot: slot.none, variants: [-1], values: [Number.NaN] };
 
 /** Puts all roles that a mention may play, given what is decided already, into `out`. The first is always "none". */
@@ -152,11 +182,15 @@ export function propose(state: State, { at, list, claimants: people }: Offers, o
     } else if (s === slot.batteryCount || s === slot.panelCount) {
       near.counted ??= counted(state, at);
       if (near.counted.length === 0 && Number.isInteger(m.told)) out.put(offer, self);
-    } else if (!row.owner) out.put(offer, row.isMaker ? self : nobody);
-    else if (row.owner === 'load') {
+    } else if (row.group === 'taken') {
+      if (!state.has(s) && isOpen(state, s)) out.put(offer, nobody);
+    } else if (!row.owner) {
+      out.put(offer, row.isMaker ? self : nobody);
+      if (s === slot.capacity && chemistriesOf(state.mentions) > 1) out.put(offer, all);
+    } else if (row.owner === 'load') {
       near.load ??= nearest(state.loads(), at);
       free(near.load);
-      if (row.isMaker || (near.load.length === 0 && state.hasTalk && row.group === 'hours'))
+      if (row.isMaker || (near.load.length === 0 && state.lean === 'thing' && ofSpokenOf.has(s)))
         out.put(offer, self);
       if (row.forAll && state.loads().length > 1) {
         out.put(offer, all);
@@ -181,6 +215,7 @@ export function propose(state: State, { at, list, claimants: people }: Offers, o
       near.charger ??= nearest(state.chargers(), at);
       free(near.charger);
       out.put(offer, self);
+      if (state.chargers().length > 0) out.put(offer, alike);
     } else if (row.owner === 'person') {
       for (const owner of people) out.put(offer, owner);
       out.put(offer, writer);

@@ -48,12 +48,19 @@ const surelySaid: ReadonlySet<string> = new Set(
   ),
 );
 const claimReach = 12;
+const mostPeople = 3;
 
 /** Who may claim the amount at `at`. */
 export function claimants(mentions: readonly Mention[], at: number): number[] {
   const out: number[] = [];
   for (let i = at - 1, n = 0; i >= 0 && i >= at - claimReach && n < 4; i--)
     if (isPerson(mentions[i]!) || isSpeaker(mentions, i)) {
+      out.push(i);
+      n++;
+    }
+  // People told of in so many words from farther off: "Derek has a CPAP of 36 W. … He says 10 hours."
+  for (let i = Math.min(at, out.at(-1) ?? at) - 1, n = 0; i >= 0 && n < mostPeople; i--)
+    if (mentions[i]!.kind === 'person') {
       out.push(i);
       n++;
     }

@@ -199,8 +199,18 @@ export const claimWatts = slot('claim:W', 'claim', { owner: 'person', range: [1,
 export const claimAmps = slot('claim:A', 'claim', { owner: 'person', range: [0.1, 500] });
 export const claimPercent = slot('claim:%', 'claim', { owner: 'person', range: [0.1, 100] });
 export const claimArea = slot('claim:mm²', 'claim', { owner: 'person', range: [0.5, 150] });
+export const claimGauge = slot('claim:awg', 'claim', { owner: 'person', range: [0, 24] });
+export const claimVolts = slot('claim:V', 'claim', { owner: 'person', range: [0.05, 60] });
+export const claimEnergy = slot('claim:Wh', 'claim', { owner: 'person', range: [1, 20000] });
+export const claimPanels = slot('claim:panels', 'claim', { owner: 'person', range: [1, 20] });
+export const claimBatteries = slot('claim:batteries', 'claim', { owner: 'person', range: [1, 20] });
 export const claims: ReadonlySet<number> = new Set([
   claim,
+  claimGauge,
+  claimVolts,
+  claimEnergy,
+  claimPanels,
+  claimBatteries,
   claimAh,
   claimDays,
   claimHours,
@@ -215,8 +225,12 @@ export const count = slot('count', 'count', { owner: 'counted', range: [1, 200] 
 /** Of a turn that names no battery and no panel: "and with two of them?". */
 export const batteryCount = slot('battery.count', 'count', { isMaker: true, range: [1, 40] });
 export const panelCount = slot('solar.count', 'count', { isMaker: true, range: [1, 40] });
-export const supplyAc = slot('load.supply:ac', 'supply');
-export const supplyDc = slot('load.supply:dc', 'supply');
+// answers in words to what was asked back: how the volts were taken, what the length was
+export const takenRest = slot('voltsTaken:rest', 'taken');
+export const takenLoad = slot('voltsTaken:load', 'taken');
+export const takenCharging = slot('voltsTaken:charging', 'taken');
+export const tripOne = slot('cable.isRoundTrip:one', 'taken');
+export const tripRound = slot('cable.isRoundTrip:both', 'taken');
 
 export const slots: readonly Slot[] = rows;
 /** Days that the plan of a trip tells one by one are proposed whole (`plans.ts`). */

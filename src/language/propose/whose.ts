@@ -7,6 +7,9 @@ export const writer = -4;
 /** The two things named last before it, of several: "…, a fan and a lamp, both 5 hours". */
 export const pair = -5;
 
+/** Another one of the kind named beside it: "a 20 A or a 40 A DC-DC". */
+export const alike = -6;
+
 /** The two that stand last before a place, where there are two. */
 export function pairBefore(of: readonly number[], at: number): readonly [number, number] | undefined {
   let before = 0;

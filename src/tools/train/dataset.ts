@@ -46,18 +46,20 @@ export function wordingsOf(groups: readonly Group[], contextOf: (group: Group) =
       const plan = planOf(mentions);
       const planGold = plan ? rightPlans(plan, group.states.days) : [0];
       const fixed = plan && planGold[0] !== 0 ? new Set(plan.used) : undefined;
+      const frame = frameOf(mentions, context);
       const derivations = derivationsOf(
         mentions,
         group.states as Record<string, unknown>,
         fixed,
-        context.things?.at(-1),
+        frame.spokenOf,
+        frame.lean,
       ).map(d => (group.states.days && !fixed ? { ...d, errors: d.errors + 1 } : d));
       return {
         group,
         groupIndex,
         text,
         context,
-        frame: frameOf(mentions, context),
+        frame,
         derivations,
         plan,
         planGold,
@@ -76,7 +78,7 @@ export function choicesOf(w: Wording, most = 2): Choice[] {
   // Of a partial label extra facts are no fault, as none are proposed that it doesn't tell.
   if (!best || best.errors > most) return [];
   const out: Choice[] = [];
-  let state = State.empty(w.frame.mentions, w.frame.spokenOf !== undefined);
+  let state = State.empty(w.frame.mentions, w.frame.lean);
   let alike = w.derivations;
   best.steps.forEach((step, k) => {
     const candidates = candidatesOf(state, step.at);
@@ -114,7 +116,7 @@ export function choicesOf(w: Wording, most = 2): Choice[] {
 export function suppliesOf(w: Wording): Example[] {
   const [best] = w.derivations;
   if (!best || best.errors > 0 || w.group.isPartial) return [];
-  let state = State.empty(w.frame.mentions, w.frame.spokenOf !== undefined);
+  let state = State.empty(w.frame.mentions, w.frame.lean);
   for (const s of best.steps) {
     const taken = candidatesOf(state, s.at).find(c => isSame(c, s));
     state = state.with(s.at, s.slot, s.owner, s.variant, taken?.value ?? Number.NaN, 0);

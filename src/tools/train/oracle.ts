@@ -1,9 +1,10 @@
 import { assemble, whoOf } from '#language/decide/assemble.ts';
 import { turnsOf } from '#language/decide/search.ts';
+import type { Lean } from '#language/decide/frame.ts';
 import { State } from '#language/decide/state.ts';
 import { type Candidate, candidatesOf } from '#language/propose/candidates.ts';
 import * as slot from '#language/propose/slots.ts';
-import { all, nobody, pair, self } from '#language/propose/whose.ts';
+import { alike as ofOneKind, all, nobody, pair, self } from '#language/propose/whose.ts';
 import type { Mention } from '#language/recognise/mention.ts';
 import { compare, loose } from './compare.ts';
 
@@ -86,6 +87,13 @@ function isTold(
       return states[name] !== undefined && loose(states[name]) === loose(m.key);
     case slot.shade:
       return states.shade !== undefined;
+    case slot.takenRest:
+    case slot.takenLoad:
+    case slot.takenCharging:
+      return states.voltsTaken !== undefined && states.voltsTaken === name.split(':')[1];
+    case slot.tripOne:
+    case slot.tripRound:
+      return (states.cable as Row | undefined)?.isRoundTrip === (c.slot === slot.tripRound);
     case slot.inverterWave:
       return (states.inverter as Row | undefined)?.wave === m.key;
     case slot.alternatorSmart:
@@ -102,11 +110,17 @@ function isTold(
     case slot.claimAmps:
     case slot.claimPercent:
     case slot.claimArea:
+    case slot.claimGauge:
+    case slot.claimVolts:
+    case slot.claimEnergy:
+    case slot.claimPanels:
+    case slot.claimBatteries:
       return (
         Array.isArray(states.claims) &&
         (states.claims as Row[]).some(
           k =>
             (near(m.told, k.value) ||
+              ((m.unit === 'kWh' || m.unit === 'kW') && near(m.told * 1000, k.value)) ||
               m.variants.some(v => near(m.told === 0 ? v.value : v.value / (m.value / m.told), k.value))) &&
             (c.owner === -4 ? alike('i', k.who) : alike(whoOf(mentions[c.owner]), k.who)),
         )
@@ -150,6 +164,7 @@ function isTold(
     }
     if (list === 'loads' && c.owner === self)
       return found.some(r => r.name === undefined || alike(spokenOf ?? 'load', r.name));
+    if (list === 'chargers' && c.owner === ofOneKind) return found.length > 0;
     if (list === 'chargers' && c.owner === self)
       return found.some(r => r.kind === 'mains' || r.kind === undefined);
     const variant = c.variant >= 0 ? m.variants[c.variant] : undefined;
@@ -193,10 +208,11 @@ export function derivationsOf(
   states: Row,
   fixed: ReadonlySet<number> = new Set(),
   spokenOf?: string,
+  lean: Lean = spokenOf === undefined ? 'whole' : 'thing',
 ): Derivation[] {
   const [narrow, wide] = widths;
-  const found = derived(mentions, states, fixed, spokenOf, narrow);
-  return found[0]!.errors === 0 ? found : derived(mentions, states, fixed, spokenOf, wide);
+  const found = derived(mentions, states, fixed, spokenOf, lean, narrow);
+  return found[0]!.errors === 0 ? found : derived(mentions, states, fixed, spokenOf, lean, wide);
 }
 
 function derived(
@@ -204,12 +220,13 @@ function derived(
   states: Row,
   fixed: ReadonlySet<number>,
   spokenOf: string | undefined,
+  lean: Lean,
   width: number,
 ): Derivation[] {
   let beam: { state: State; steps: Step[]; cost: number }[] = [
-    { state: State.empty(mentions, spokenOf !== undefined), steps: [], cost: 0 },
+    { state: State.empty(mentions, lean), steps: [], cost: 0 },
   ];
-  for (const at of turnsOf(mentions)) {
+  for (const at of turnsOf(mentions, lean)) {
     if (fixed.has(at)) continue;
     const next: typeof beam = [];
     for (const item of beam) {
