@@ -297,7 +297,16 @@ export const appliances: readonly Appliance[] = [
   },
   {
     id: 'laptop',
-    names: ['lap top', 'notebook', 'laptop charger', 'computer', 'work laptop', 'work computer'],
+    names: [
+      'lap top',
+      'lappy',
+      'lappie',
+      'notebook',
+      'laptop charger',
+      'computer',
+      'work laptop',
+      'work computer',
+    ],
     supply: 'dc',
     powerW: [30, 50, 90],
     hoursPerDay: [2, 3, 5],
@@ -383,6 +392,7 @@ export const appliances: readonly Appliance[] = [
   {
     id: 'radio',
     names: [
+      'wireless',
       'stereo',
       'cb radio',
       'uhf',
@@ -1066,5 +1076,8 @@ export const untypical: readonly Named[] = [
   { id: 'welder', names: [], supply: 'ac' },
   { id: 'autopilot', names: [], supply: 'dc' },
   { id: 'humidifier', names: [], supply: 'dc', isMedical: true },
+  { id: 'pa system', names: ['pa'], supply: 'ac' },
+  { id: 'nest camera', names: ['nest cam', 'owl cam', 'bird cam', 'wildlife cam', 'cam'], supply: 'dc' },
+  { id: 'satellite box', names: ['sat box', 'set top box'], supply: 'dc' },
   { id: 'breast pump', names: [], supply: 'dc', isMedical: true },
 ];

@@ -120,7 +120,9 @@ export function heardFromBot(text: string, talk: Talk, read: LineReader): Partia
   const { mentions } = recognise(text);
   const isQuestion = text.includes('?');
   const asked = isQuestion ? ['?', ...kindsOf(mentions)] : [];
-  const named = isQuestion ? mentions.filter(m => m.kind === 'thing' && !asking.has(m.text)).map(m => m.text) : [];
+  const named = isQuestion
+    ? mentions.filter(m => m.kind === 'thing' && !asking.has(m.text)).map(m => m.text)
+    : [];
   const things =
     named.length > 0
       ? [...(talk.things ?? []).filter(name => !named.includes(name)), ...named.slice(0, 2).reverse()]

@@ -1,6 +1,7 @@
 import * as slot from '../propose/slots.ts';
 import { alike, all, pair, pairBefore, self, writer } from '../propose/whose.ts';
 import type { Mention } from '../recognise/mention.ts';
+import { nicknames } from '../words/en/common.ts';
 import { speakers } from '../words/en/people.ts';
 import { attributes, named, plain, taken } from './fact-table.ts';
 import type { State } from './state.ts';
@@ -38,8 +39,9 @@ export const whoOf = (m: Mention | undefined): string =>
 /** Nobody argues about the length of a millimetre cable: its area is meant. */
 const claimUnit = (unit: string | undefined): string => (unit === 'mm' ? 'mm²' : (unit ?? ''));
 
-/** What a load is called: as written, one of many of them: "drone battery" of "two drone batteries". */
-const nameOf = (m: Mention): string => {
+/** What a load is called: as written, nicknames aside; one of many of them: "drone battery" of "two drone batteries". */
+export const nameOf = (m: Mention): string => {
+  if (m.kind === 'thing' && nicknames.has(m.text)) return m.key;
   const name = m.kind === 'noun' ? (m.raw ?? m.text) : m.text;
   return name.replace(/\b(batter|tell)ies$/, '$1y');
 };
@@ -81,8 +83,7 @@ class Assembly {
     for (const i of this.#loads) this.#loadAt(i, onMains.has(i), spokenOf);
     for (const i of this.#batteries) this.#add('batteries', i, {});
     for (const i of this.#panels) this.#add('solar', i, {});
-    for (const i of state.chargers())
-      this.#add('chargers', i, { kind: this.#chargerAt(i) });
+    for (const i of state.chargers()) this.#add('chargers', i, { kind: this.#chargerAt(i) });
   }
 
   /** The kind of a charger: named, that of the nearest named one, or a mains one. */
@@ -106,8 +107,22 @@ class Assembly {
 
   #loadAt(i: number, isOnMains: boolean, spokenOf: string | undefined): void {
     const m = this.#state.mentions[i]!;
-    const name = hasName.has(m.kind) ? nameOf(m) : spokenOf;
+    const name = hasName.has(m.kind)
+      ? nameOf(m)
+      : this.#state.owners[i] === alike
+        ? this.#nameBefore(i)
+        : spokenOf;
     this.#add('loads', i, { ...(name !== undefined && { name }), ...(isOnMains && { supply: 'ac' }) });
+  }
+
+  /** The name of the load told last before: "a 1200 W griddle or the 1700 W one". */
+  #nameBefore(i: number): string | undefined {
+    let name: string | undefined;
+    for (const at of this.#loads) {
+      const m = this.#state.mentions[at]!;
+      if (at < i && hasName.has(m.kind)) name = nameOf(m);
+    }
+    return name;
   }
 
   #nearest(anchors: readonly number[], at: number): Row | undefined {
@@ -189,9 +204,11 @@ class Assembly {
     const m = mentions[i]!;
     const variant = this.#variantAt(i);
     const scale = m.told !== 0 && Number.isFinite(m.told) ? m.value / m.told : 1;
-    const told = variant ? variant.value / scale : m.told;
+    // "Half full", "three quarters": shares of a charge, in per cent.
+    const told = s === slot.claimPercent ? this.#state.values[i]! : variant ? variant.value / scale : m.told;
     const claims = this.out.claims ?? [];
-    const unit = s !== slot.claim ? slot.slots[s]!.name.slice(6) : m.kind === 'number' ? '' : claimUnit(m.unit);
+    const unit =
+      s !== slot.claim ? slot.slots[s]!.name.slice(6) : m.kind === 'number' ? '' : claimUnit(m.unit);
     const base = thousands[unit];
     claims.push({
       who: owners[i] === writer ? 'i' : whoOf(mentions[owners[i]!]),

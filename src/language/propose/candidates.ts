@@ -79,7 +79,7 @@ function offerOf(m: Mention, s: number): Offer {
     const time = m.otherDimension === 'time' && row.group !== 'cable';
     // "4 mm" of a cable is its area, said short.
     const area = m.unit === 'mm' && s === slot.cableArea;
-    if (m.kind === 'number' && m.told > 0 && m.told < 1 && shares.has(s)) {
+    if (m.kind === 'number' && m.told > 0 && m.told < 1 && (shares.has(s) || s === slot.claimPercent)) {
       offer(-1, m.told * 100);
     } else if (s === slot.loadDuty && m.dimension === 'time') offer(-1, Math.round(m.value * 1000) / 10);
     else if (s === slot.ambient && m.dimension !== 'temperature') offer(-1, m.isNegative ? -m.told : m.told);
@@ -190,6 +190,7 @@ export function propose(state: State, { at, list, claimants: people }: Offers, o
     } else if (row.owner === 'load') {
       near.load ??= nearest(state.loads(), at);
       free(near.load);
+      if (row.isMaker && near.load.some(o => o < at)) out.put(offer, alike);
       if (row.isMaker || (near.load.length === 0 && state.lean === 'thing' && ofSpokenOf.has(s)))
         out.put(offer, self);
       if (row.forAll && state.loads().length > 1) {

@@ -32,6 +32,7 @@ import {
   chargerPower,
   chargeUsed,
   claim,
+  claimPercent,
   claims,
   count,
   currentIn,
@@ -186,7 +187,7 @@ const ofNumber: readonly number[] = [
 const byKind: Partial<Record<MentionKind, readonly number[]>> = {
   thing: [load, same, removed],
   noun: [load, same, place],
-  level: [batteryLevel, target],
+  level: [batteryLevel, target, claimPercent],
   always: [loadHours, loadAverage],
   inverter: [load, removed],
   solar: [removed],

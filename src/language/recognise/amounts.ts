@@ -145,10 +145,10 @@ export function amountAt(tokens: readonly Token[], words: Phrases, at: number): 
     if (ahead.unit.dimension === 'time' && !doubtfulUnits.has(ahead.spelled)) unitFrom++;
   }
   if (
-    words.wordAt(unitFrom) === 'a' &&
+    (words.wordAt(unitFrom) === 'a' || (words.wordAt(unitFrom) === 'the' && numeral.value === 0.5)) &&
     (numeral.value === 0.5 || numeral.value === 0.25 || numeral.value === 0.75) &&
     unitAt(tokens, words, unitFrom + 1) &&
-    !rateNouns.has(words.wordAt(unitFrom + 1))
+    (words.wordAt(unitFrom) === 'the' || !rateNouns.has(words.wordAt(unitFrom + 1)))
   )
     unitFrom++;
   const isMoney =

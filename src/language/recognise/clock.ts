@@ -2,6 +2,7 @@ import type { Token } from '../lex/lex.ts';
 import { numeralAt } from '../lex/numbers.ts';
 import { dayTimes, weekdays } from '../words/en/calendar.ts';
 import type { Mention } from './mention.ts';
+import { hasSign } from './unit-at.ts';
 
 const halves: ReadonlySet<string> = new Set(['am', 'pm']);
 const near: ReadonlySet<string> = new Set(['tomorrow', 'tmrw', 'tomoz', 'tonight', 'tonite']);
@@ -167,7 +168,7 @@ export function clockAt(tokens: readonly Token[], words: readonly string[], at: 
   const parts: string[] = [];
   let [end, hour, hasClock] = [at, Number.NaN, false];
   // "Minus 5 at night" is a temperature.
-  if (isMinus.has(words[at - 1] ?? '')) return undefined;
+  if (isMinus.has(words[at - 1] ?? '') || (tokens[at]!.isGlued && hasSign(tokens, at))) return undefined;
   let i = at;
   for (let n = 0; n < 6 && i < tokens.length; n++) {
     const word = words[i]!;

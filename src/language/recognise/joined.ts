@@ -60,8 +60,8 @@ export function joined(mentions: readonly Mention[]): readonly Mention[] {
       // "4 goes of 5 minutes", "twice a day for 10 min": as often as told.
       // "2.1 kWh a week": of a day.
       if (
-        (m.dimension === 'energy' || m.dimension === 'charge') &&
-        mentions.slice(i + 1, i + 3).some(o => o.kind === 'rate' && o.key === 'week')
+        (m.dimension === 'energy' || m.dimension === 'charge' || m.dimension === 'time') &&
+        isAWeek(mentions, i)
       )
         variants.push({ why: 'joined', value: m.value / 7 });
       const times = timesNear(mentions, i);
@@ -73,6 +73,14 @@ export function joined(mentions: readonly Mention[]): readonly Mention[] {
     for (const value of spansTo(mentions, i)) variants.push({ why: 'span', value });
     return variants.length > 0 && variants.length !== m.variants.length ? { ...out, variants } : out;
   });
+}
+
+/** Whether an amount is told of a week: "2.1 kWh a week", "14 hours in the week", "weekly 21 hours". */
+function isAWeek(mentions: readonly Mention[], at: number): boolean {
+  if (mentions[at - 1]?.text === 'weekly' || mentions[at + 1]?.text === 'weekly') return true;
+  return mentions
+    .slice(at + 1, at + 4)
+    .some(o => (o.kind === 'rate' && o.key === 'week') || (o.cls === '1week' && o.told === 1));
 }
 
 const untilWords = /^(?:to|-|till|til|until|tae|thru|through|and|finishing|ending|off|finish|ends)$/;

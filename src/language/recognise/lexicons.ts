@@ -159,6 +159,18 @@ const neverMeant: ReadonlySet<string> = new Set([
 let near: Near | undefined;
 /** Words of the names of places: "alice", "springs". */
 let placeWords: ReadonlySet<string> | undefined;
+/** Letters of a place's name in which a slip is looked for. */
+export const leastPlace = 6;
+let nearPlaces: Near | undefined;
+/** The place that campers know by name that a misspelt one stands for, or undefined. */
+export function placeMeant(name: string): string | undefined {
+  nearPlaces ??= new Near(
+    [...places.keys()].filter(known => known.length >= leastPlace),
+    leastPlace,
+  );
+  return nearPlaces.find(name);
+}
+
 /** The known word that a misspelt one stands for, or undefined. */
 export function mended(word: string): string | undefined {
   if (word.length < leastSlip || vocabulary.has(word)) return undefined;

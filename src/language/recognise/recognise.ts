@@ -9,7 +9,7 @@ import { clockAt } from './clock.ts';
 import { matterOf } from './courtesy.ts';
 import { dutyAt } from './duty.ts';
 import { joined } from './joined.ts';
-import { headNouns, knownWords, mended, nameLexicon, usedWords } from './lexicons.ts';
+import { headNouns, knownWords, leastPlace, mended, nameLexicon, placeMeant, usedWords } from './lexicons.ts';
 import { type Mention, shaped } from './mention.ts';
 import { isSureSlip } from './near.ts';
 import { rateAt } from './rates.ts';
@@ -80,12 +80,27 @@ function placeAt(words: readonly string[], tokens: readonly Token[], at: number)
       : before === 'in' && isBeforeMonth(words, at + 1));
   if (notPlaces.has(words[at]!)) return undefined;
   const found = findPlace(words, at, isUnknown && (isLed || isName || token.isCapital));
-  if (!found) return undefined;
+  if (!found)
+    return isUnknown &&
+      (whereabouts.has(lead) || isBeforeMonth(words, at + 1) || isBeforeMonth(words, at + 2))
+      ? misspelt(words, at)
+      : undefined;
   if (found.place.isWord && !isLed) return undefined;
   return make('place', words.slice(at, at + found.length).join(' '), at, at + found.length, {
     cls: 'place',
     text: words.slice(at, at + found.length).join(' '),
   });
+}
+
+/** A place that campers know, with one slip in its name: "kalamatta", "coober peddy". */
+function misspelt(words: readonly string[], at: number): Mention | undefined {
+  for (const length of [2, 1]) {
+    const name = words.slice(at, at + length).join(' ');
+    const meant = name.length >= leastPlace && words[at] !== ',' ? placeMeant(name) : undefined;
+    if (meant !== undefined)
+      return make('place', meant, at, at + length, { cls: 'place', text: meant, raw: meant });
+  }
+  return undefined;
 }
 
 const none: Mention['variants'] = [];
@@ -94,7 +109,7 @@ const make = (
   key: string,
   from: number,
   to: number,
-  more: Partial<Pick<Mention, 'cls' | 'text' | 'value' | 'fine' | 'coarse' | 'supply' | 'unit'>> = {},
+  more: Partial<Pick<Mention, 'cls' | 'text' | 'raw' | 'value' | 'fine' | 'coarse' | 'supply' | 'unit'>> = {},
 ): Mention => ({
   kind,
   key,
@@ -109,10 +124,11 @@ const make = (
   coarse: more.coarse,
   supply: more.supply,
   unit: more.unit,
+  raw: more.raw,
 });
 
 /** Kinds of words that may mean their fact or something else. */
-const colours: ReadonlySet<Mention['kind']> = new Set(['arrangement', 'mount', 'without']);
+const colours: ReadonlySet<Mention['kind']> = new Set(['arrangement', 'mount', 'without', 'shade']);
 
 /** What a lexicon knows of the words from a token on. */
 function nameAt(
@@ -250,7 +266,9 @@ export function recognise(text: string): Recognised {
       needsRaw.has(best.kind) || best.cls === '?' || isNewLine
         ? {
             ...best,
-            raw: needsRaw.has(best.kind) || best.cls === '?' ? rawOf(text, tokens, best) : best.raw,
+            raw:
+              best.raw ??
+              (needsRaw.has(best.kind) || best.cls === '?' ? rawOf(text, tokens, best) : undefined),
             ...(isNewLine ? { isNewLine } : {}),
           }
         : best,

@@ -37,6 +37,18 @@ const negations: ReadonlySet<string> = new Set([
   'wasnt',
   'werent',
   'shant',
+  'leave',
+  'leaving',
+  'omit',
+  'omitting',
+  'disregard',
+  'disregarding',
+  'ignore',
+  'ignoring',
+  'forget',
+  'forgetting',
+  'exclude',
+  'excluding',
   'wouldnt',
 ]);
 const fillers: ReadonlySet<string> = new Set([

@@ -1,10 +1,10 @@
-import { assemble, whoOf } from '#language/decide/assemble.ts';
-import { turnsOf } from '#language/decide/search.ts';
+import { assemble, nameOf, whoOf } from '#language/decide/assemble.ts';
 import type { Lean } from '#language/decide/frame.ts';
+import { turnsOf } from '#language/decide/search.ts';
 import { State } from '#language/decide/state.ts';
 import { type Candidate, candidatesOf } from '#language/propose/candidates.ts';
 import * as slot from '#language/propose/slots.ts';
-import { alike as ofOneKind, all, nobody, pair, self } from '#language/propose/whose.ts';
+import { all, nobody, alike as ofOneKind, pair, self } from '#language/propose/whose.ts';
 import type { Mention } from '#language/recognise/mention.ts';
 import { compare, loose } from './compare.ts';
 
@@ -68,7 +68,7 @@ function isTold(
   const name = row.name;
   switch (c.slot) {
     case slot.load:
-      return Array.isArray(states.loads) && (states.loads as Row[]).some(l => alike(m.text, l.name));
+      return Array.isArray(states.loads) && (states.loads as Row[]).some(l => alike(nameOf(m), l.name));
     case slot.same:
       return true;
     case slot.removed:
@@ -119,7 +119,7 @@ function isTold(
         Array.isArray(states.claims) &&
         (states.claims as Row[]).some(
           k =>
-            (near(m.told, k.value) ||
+            (near(c.slot === slot.claimPercent ? c.value : m.told, k.value) ||
               ((m.unit === 'kWh' || m.unit === 'kW') && near(m.told * 1000, k.value)) ||
               m.variants.some(v => near(m.told === 0 ? v.value : v.value / (m.value / m.told), k.value))) &&
             (c.owner === -4 ? alike('i', k.who) : alike(whoOf(mentions[c.owner]), k.who)),
@@ -158,10 +158,14 @@ function isTold(
         owner.kind === 'inverter' ||
         owner.kind === 'charger' ||
         owner.kind === 'monitor'
-          ? owner.text
+          ? nameOf(owner)
           : 'load';
       return found.some(r => alike(named, r.name));
     }
+    if (list === 'loads' && c.owner === ofOneKind)
+      return (states.loads as Row[]).some((r, k, rows) =>
+        rows.some((o, n) => n !== k && alike(o.name, r.name)),
+      );
     if (list === 'loads' && c.owner === self)
       return found.some(r => r.name === undefined || alike(spokenOf ?? 'load', r.name));
     if (list === 'chargers' && c.owner === ofOneKind) return found.length > 0;

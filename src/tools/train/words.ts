@@ -3,6 +3,7 @@ import type { Group } from './groups.ts';
 
 const leastVocabulary = 3;
 const leastNames = 2;
+const leastHeads = 4;
 /** Who claims something may be called so; as names they would stand everywhere. */
 const pronouns: ReadonlySet<string> = new Set(
   'you your they them he him she her it we us everyone everybody both others the other one somebody'.split(
@@ -18,6 +19,8 @@ export function wordsOf(
   const words = new Map<string, number>();
   const things = new Map<string, number>();
   const people = new Map<string, number>();
+  /** What names of things end in: "box" is nobody, whatever the box says. */
+  const heads = new Map<string, number>();
   const add = (map: Map<string, number>, keys: Iterable<string>): void => {
     for (const key of keys) map.set(key, (map.get(key) ?? 0) + 1);
   };
@@ -52,6 +55,7 @@ export function wordsOf(
         ),
       ),
     );
+    add(heads, new Set(loads.flatMap(l => (l.name ? [fold(l.name).split(' ').at(-1)!] : []))));
     for (const l of loads) if (l.name) for (const t of lex(l.name)) if (t.kind === 'word') nouns.add(t.text);
     if (group.states.place) for (const t of lex(String(group.states.place))) nouns.add(t.text);
     const claims = (group.states.claims ?? []) as { who?: string }[];
@@ -84,6 +88,8 @@ export function wordsOf(
     vocabulary: kept(words, leastVocabulary),
     things: kept(things, leastNames).filter(name => !known(name) && !generic.has(name) && name.length > 1),
     nouns: [...nouns].sort(),
-    people: kept(people, leastNames).filter(name => !known(name) && !pronouns.has(name) && name.length > 1),
+    people: kept(people, leastNames).filter(
+      name => !known(name) && !pronouns.has(name) && name.length > 1 && (heads.get(name) ?? 0) < leastHeads,
+    ),
   };
 }
