@@ -42,4 +42,4 @@ export const genericNouns: ReadonlySet<string> = new Set(['stuff', 'load', 'load
 export const weakNames: ReadonlySet<string> = new Set(['coffee', 'music', 'shower', 'toilet', 'iron', 'saw', 'horn', 'alarm', 'screen', 'vent', 'device', 'gadget', 'grill', 'jack', 'motor', 'phone', 'mobile', 'lite', 'dish', 'internet', 'camera', 'jug', 'stove', 'server', 'console', 'washer', 'dryer', 'pc', 'stereo', 'radio', 'torch', 'switch', 'blanket', 'esky', 'espresso', 'espressos', 'tele', 'cooler', 'accessory', 'headlight', 'globe', 'drill', 'tracker', 'antenna', 'steamer', 'mixer', 'gps', 'dvd', 'screens', 'controller box', 'cb', 'hob', 'drier', 'receiver', 'sounder', 'navigator', 'fone', 'wifi', 'radiator', 'griddle', 'skillet', 'heating', 'lighting', 'pa', 'cam', 'wireless']);
 
 /** Short and slang names of things that are told by the name of their row. */
-export const nicknames: ReadonlySet<string> = new Set(['lappy', 'lappie', 'wireless', 'ac', 'sleep machine', 'snore mask', 'c pap', 'oxygen machine', 'fone', 'fones']);
+export const nicknames: ReadonlySet<string> = new Set(['lappy', 'lappie', 'snore mask', 'c pap', 'fone', 'fones']);
