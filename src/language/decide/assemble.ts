@@ -34,7 +34,7 @@ const hasName: ReadonlySet<string> = new Set([
 
 /** Who a mention is, as claims name people: "i" for the writer. */
 export const whoOf = (m: Mention | undefined): string =>
-  !m || speakers.has(m.text) ? 'i' : (m.raw ?? m.text);
+  !m || speakers.has(m.text) ? 'i' : m.text === 'your' ? 'you' : (m.raw ?? m.text);
 
 /** Nobody argues about the length of a millimetre cable: its area is meant. */
 const claimUnit = (unit: string | undefined): string => (unit === 'mm' ? 'mm²' : (unit ?? ''));

@@ -17,13 +17,16 @@ export function nearest(of: readonly number[], at: number): readonly number[] {
   return out;
 }
 
+/** Words for somebody who is not the writer; "you" is the bot as often as not. */
+const others: ReadonlySet<string> = new Set(['he', 'she', 'they', 'you', 'your']);
+
 const isPerson = (m: Mention): boolean =>
   m.kind === 'person' ||
   m.kind === 'noun' ||
   (m.kind === 'word' && speakers.has(m.text)) ||
   (m.kind === 'place' && !m.text.includes(' ')) ||
   (m.kind === 'word' && (m.cls === '?' || (m.cls.startsWith('c') && /^c\d/.test(m.cls)))) ||
-  (m.kind === 'word' && (m.text === 'he' || m.text === 'she' || m.text === 'they')) ||
+  (m.kind === 'word' && others.has(m.text)) ||
   (m.kind === 'thing' && !m.text.includes(' ') && m.cls === 'thing?');
 
 /** A word before a verb of saying or a colon: somebody, whatever it is called. */

@@ -1,6 +1,8 @@
 import { lex } from '#language/lex/lex.ts';
 import type { Group } from './groups.ts';
 
+/** What stands before a name that is no part of it. */
+const articles = /^(?:my|our|the|a|an|his|her|their|your) /;
 const leastVocabulary = 3;
 const leastNames = 2;
 const leastHeads = 4;
@@ -43,23 +45,16 @@ export function wordsOf(
     const loads = (group.states.loads ?? []) as { name?: string }[];
     add(
       things,
-      new Set(
-        loads.flatMap(l =>
-          l.name
-            ? [
-                fold(l.name)
-                  .replace(/^(?:my|our|the|a|an|his|her|their|your) /, '')
-                  .replace(/s$/, ''),
-              ]
-            : [],
-        ),
-      ),
+      new Set(loads.flatMap(l => (l.name ? [fold(l.name).replace(articles, '').replace(/s$/, '')] : []))),
     );
     add(heads, new Set(loads.flatMap(l => (l.name ? [fold(l.name).split(' ').at(-1)!] : []))));
     for (const l of loads) if (l.name) for (const t of lex(l.name)) if (t.kind === 'word') nouns.add(t.text);
     if (group.states.place) for (const t of lex(String(group.states.place))) nouns.add(t.text);
     const claims = (group.states.claims ?? []) as { who?: string }[];
-    add(people, new Set(claims.flatMap(c => (c.who && c.who !== 'i' ? [fold(c.who)] : []))));
+    add(
+      people,
+      new Set(claims.flatMap(c => (c.who && c.who !== 'i' ? [fold(c.who).replace(articles, '')] : []))),
+    );
   }
   const kept = (map: Map<string, number>, least: number): string[] =>
     [...map]
