@@ -5,12 +5,11 @@ import type { Site } from '#engine/charging/generator.ts';
 import { heightOf } from '#engine/solar/air.ts';
 import type { SolarCase } from '#engine/solar/model.ts';
 import { namesakes, placeByName, placesOfOneName } from '#places/find.ts';
-import type { Place } from '#places/places.ts';
-import { stateName } from '#places/regions.ts';
 import { monthNames } from '#quantity/month-names.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { RequestContext } from './intent.ts';
 import { learnedAssumption } from './learned.ts';
+import { regionName, regionTaken, unknownPlace, written } from './which-place.ts';
 
 /** The facts that tell where and when, and so how warm it is, for `takes`. */
 export const whereFacts = [
@@ -87,27 +86,6 @@ export function sunOf(facts: Facts, at: Date): SolarCase {
   };
 }
 
-/** A place as a name is written: what people type small gets its capitals. */
-export const written = (place: string): string =>
-  place === place.toLowerCase()
-    ? place
-        .split(' ')
-        .map(word => (smallWords.has(word) ? word : word.charAt(0).toUpperCase() + word.slice(1)))
-        .join(' ')
-    : place;
-const smallWords: ReadonlySet<string> = new Set([
-  'the',
-  'of',
-  'and',
-  'de',
-  'del',
-  'la',
-  'du',
-  'in',
-  'on',
-  'upon',
-]);
-
 /** " in Darwin in August", " in full cloud", or nothing. */
 export function whereAndWhen(facts: Facts, sun: SolarCase, words: Speech = english): string {
   if (facts.peakSunHours !== undefined || sun.latitudeDeg === undefined) return '';
@@ -119,39 +97,6 @@ export function whereAndWhen(facts: Facts, sun: SolarCase, words: Speech = engli
     ? ` ${words.say('in-place-in-month', 'in {place} in {month}', { place, month })}`
     : ` ${words.say('in-place-of-region', 'in {place} ({region}) in {month}', { place, region, month })}`;
 }
-
-/**
- * For an answer that doesn't name its place in the first line: which of several was taken, or that it isn't known.
- * Said once, when the place is told.
- */
-export function placeNote(
-  facts: Facts,
-  { recalled }: Pick<RequestContext, 'recalled'>,
-  words: Speech = english,
-): string | undefined {
-  const { place } = facts;
-  const isMeant = place !== undefined && facts.latitudeDeg === undefined && !recalled.has('place');
-  if (!isMeant) return undefined;
-  if (placeByName(place) === undefined) return unknownPlace(place, words);
-  const region = regionTaken(place, words);
-  const gaps = { place: written(place), region: region ?? '' };
-  return region && words.say('reckoned-for', 'Based on {place} ({region}).', gaps);
-}
-
-const unknownPlace = (place: string, words: Speech): string =>
-  words.say('unknown-place', "I don't know where {place} is; a bigger town nearby would help.", {
-    place: written(place),
-  });
-
-/** The state or country of a place by name, where the name stands in others too and doesn't tell: never the wrong one in silence. */
-function regionTaken(name: string, words: Speech): string | undefined {
-  const { inCountries, inStates } = namesakes(name);
-  const place = placeByName(name);
-  return place && (inCountries || inStates) ? regionName(place, inStates, words) : undefined;
-}
-
-const regionName = (place: Place, isByState: boolean, words: Speech): string =>
-  (isByState ? stateName(place) : undefined) ?? countryName(place.country, words.language);
 
 const skies = { sunny: 'clear sky', mixed: 'average weather', overcast: 'full cloud all day' } as const;
 
@@ -207,14 +152,6 @@ export function sunHint(facts: Facts, sun: SolarCase, words: Speech = english): 
     'I took {place} in {region}; there are others: add the state or country.',
     gaps,
   );
-}
-
-const countryNames = new Map<string, Intl.DisplayNames>();
-
-function countryName(code: string, language: string): string {
-  const names = countryNames.get(language) ?? new Intl.DisplayNames([language], { type: 'region' });
-  countryNames.set(language, names);
-  return names.of(code) ?? code;
 }
 
 /** Facts that memory filled in read "your 200 W". */

@@ -7,7 +7,6 @@ import type { Range } from '#quantity/range.ts';
 import { loadCautions } from '../cautions.ts';
 import { enough, figure, reasons } from '../figures.ts';
 import type { RequestContext } from '../intent.ts';
-import { placeNote } from '../sun.ts';
 import { areTimed, readingNote } from '../use.ts';
 import { describeBank, wantedTime } from '../words.ts';
 import { runTimeChart } from './chart.ts';
@@ -167,8 +166,6 @@ export function answerRunTime(told: RunTimeFacts, result: RunTime, setting: Requ
   if (nightH !== undefined && facts.loads?.some(({ name }) => /cpap/i.test(name)))
     lines.push(w.say('humidifier', 'A heated humidifier can double that: leave it off, or count it in.'));
   if (runTime.value > 0 && (verdict === 'no' || verdict === 'tight')) lines.push(remedy(facts, result, w));
-  const isOfAir = result.ranked.some(a => a.name === 'ambientC');
-  const where = isOfAir ? placeNote(facts, setting, w) : undefined;
   const isByVolts = facts.volts !== undefined && result.ranked.some(a => a.name === 'stateOfCharge');
   const byVolts = isByVolts
     ? w.say(
@@ -176,7 +173,7 @@ export function answerRunTime(told: RunTimeFacts, result: RunTime, setting: Requ
         'That goes by its volts, which are a rough gauge: a % or the Ah used or left tell more.',
       )
     : undefined;
-  for (const note of [byVolts, bigDraw(result, w), readingNote(facts, w), where]) if (note) lines.push(note);
+  for (const note of [byVolts, bigDraw(result, w), readingNote(facts, w)]) if (note) lines.push(note);
   const wide = runTime.high > wideFrom * runTime.low ? widest(result, w) : undefined;
   if (wide) lines.push(wide);
   const isLithium = result.bank.chemistry === 'lfp';

@@ -7,7 +7,6 @@ import { loadCautions } from '../cautions.ts';
 import { describeRig } from '../describe.ts';
 import { enough, figure, reasons } from '../figures.ts';
 import type { RequestContext } from '../intent.ts';
-import { placeNote } from '../sun.ts';
 import { describeBank, wantedTime } from '../words.ts';
 import { tripChart } from './chart.ts';
 import { longestH, type TripAnswer, type TripFacts } from './compute.ts';
@@ -147,7 +146,7 @@ export function answerTrip(facts: TripFacts, result: TripAnswer, setting: Reques
     ? [...dayLines(result, facts.startWeekday), uncounted(facts, plugsOf(result.trip))]
     : [account(facts, result, setting)];
   if (verdict !== 'yes') lines.push(...remedy(facts, result, verdict));
-  lines.push(taken(facts, result), placeNote(facts, setting) ?? '');
+  lines.push(taken(facts, result));
   const { lowestCharge, endCharge, dailyUse } = result.figures;
   return {
     headline: headline(facts, result, verdict),

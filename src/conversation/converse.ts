@@ -240,7 +240,7 @@ function answer(
   const isSimpler = isAgain && cues.has('simpler');
   const shown: Reply = isSimpler ? { ...full, assumed: [], lines: full.lines?.slice(0, 1) } : full;
   const reply = safe(shown, { ...danger, isBack });
-  const counted = isBack || reply.figures === undefined ? undefined : countedLines(read, whole);
+  const counted = isBack ? undefined : countedLines(read, whole);
   const isAnswered = (reply.figures ?? reply.working ?? reply.chart) !== undefined;
   const isQuiz = full.remember?.lesson?.isQuiz === true;
   const asked =

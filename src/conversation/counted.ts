@@ -1,6 +1,7 @@
 import { english } from '#answer/speech.ts';
 import { describeLoad } from '#intents/describe.ts';
 import { type ToldFact, unusedOf, type Worked } from '#intents/unused.ts';
+import { placeNote } from '#intents/which-place.ts';
 import { powerBankCellV } from '#rig/cell.ts';
 import { hasDraw } from '#rig/merge.ts';
 import type { Stated } from '#rig/rig.ts';
@@ -52,15 +53,27 @@ function cellLine({ batteries }: Stated): string | undefined {
   return english.say('power-bank', 'Its {mah} mAh are at the {volts} V of its cells.', gaps);
 }
 
+/** For which of several places of a name it is, where that bears on it. */
+function placeLine(
+  { facts, setting }: Interpreted,
+  { reply }: Worked,
+  unused: readonly ToldFact[],
+): string[] {
+  if (unused.some(({ path }) => path[0] === 'place')) return [];
+  const note = placeNote(facts, setting, [reply.headline, ...(reply.lines ?? [])].join('\n'));
+  return note === undefined ? [] : [note];
+}
+
 /** What an answer counted, and what was told and not counted: a line each, where there is any. */
 export function countedLines(
   read: Interpreted,
   full: Worked,
 ): { readonly lines: string[]; readonly unused: readonly ToldFact[] } {
+  const { figures, remember } = full.reply;
+  const isKept = remember?.rigs !== undefined;
+  if (figures === undefined) return { lines: isKept ? [...placeLine(read, full, [])] : [], unused: [] };
   const { facts, line } = unusedIn(read, full);
   const left = wholly(read.heard.facts, facts).flatMap(([key, row]) => (key === 'loads' ? [row] : []));
-  return {
-    lines: [countedLine(read, left), cellLine(read.facts), line].filter(one => one !== undefined),
-    unused: facts,
-  };
+  const lines = [countedLine(read, left), cellLine(read.facts), line].filter(one => one !== undefined);
+  return { lines: [...placeLine(read, full, facts), ...lines], unused: facts };
 }

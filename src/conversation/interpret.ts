@@ -7,6 +7,7 @@ import { withLearned } from '#intents/learned.ts';
 import { hasCapacity } from '#intents/needs.ts';
 import { whereOf } from '#intents/sun.ts';
 import { type Worked, worked } from '#intents/unused.ts';
+import { toldApart } from '#intents/which-place.ts';
 import type { Cue } from '#language/words/en/cues.ts';
 import { gearIn } from '#rig/gear.ts';
 import type { HazardCode } from '#rig/hazard-codes.ts';
@@ -237,7 +238,8 @@ function taken(
   const toldV = heard.conversion ? undefined : mainsVoltsIn(heard.facts);
   const mainsV = toldV ?? (lean.extent === 'all' ? lean.frame?.mainsV : undefined);
   const plain = heard.conversion ? heard.facts : withoutMainsVolts(heard.facts);
-  const told = timed(resolved(plain, rig?.rig), memory, message);
+  const where = [lean.frame?.facts, memory.passing, rig?.rig, memory.rigs['']];
+  const told = timed(toldApart(resolved(plain, rig?.rig), where), memory, message);
   const { lent, passing, isDraw } = remembered(memory, message, heard, lean, rig?.rig);
   const isTurn = lean.extent === 'all' && lean.frame !== undefined && lent !== undefined;
   const base = isTurn ? turned(present(lean.frame), lent, { ...heard, facts: told }) : told;

@@ -2,8 +2,8 @@ import { exactly } from '#answer/say.ts';
 import { english } from '#answer/speech.ts';
 import { present } from '#basics/present.ts';
 import { describeBattery, describeCharger, describeLoad, describePanels } from '#intents/describe.ts';
-import { written } from '#intents/sun.ts';
 import { type ToldFact, toldFacts } from '#intents/unused.ts';
+import { written } from '#intents/which-place.ts';
 import { monthNames } from '#quantity/month-names.ts';
 import type { Charger, Stated, StatedBattery, StatedLoad, StatedSolar } from '#rig/rig.ts';
 

@@ -2,7 +2,7 @@ import { fold } from './fold.ts';
 import { known, wordsFrom } from './known.ts';
 import type { Place } from './places.ts';
 import { hintAt, liesIn, type Region, regionsNamed } from './regions.ts';
-import { startsTown, worldPlaces } from './world.ts';
+import { namesakesOf, startsTown, worldPlaces } from './world.ts';
 
 /** No known name has more words. */
 const mostWords = 4;
@@ -60,9 +60,17 @@ export type Where = string | readonly Region[] | Pick<Place, 'latitudeDeg' | 'lo
 export function placesNamed(name: string, hint?: Where): readonly Place[] {
   const all = allNamed(name);
   if (hint === undefined) return all;
-  if (typeof hint === 'string') return all.filter(place => liesIn(place, regionsNamed(hint)));
-  if (!('latitudeDeg' in hint)) return all.filter(place => liesIn(place, hint));
+  if (typeof hint === 'string') return inRegions(all, regionsNamed(hint));
+  if (!('latitudeDeg' in hint)) return inRegions(all, hint);
   return [...all].sort((a, b) => apart(a, hint) - apart(b, hint));
+}
+
+/** Those of some regions, the ones known to lie in a state before those that are only near it. */
+function inRegions(places: readonly Place[], regions: readonly Region[]): readonly Place[] {
+  const there = places.filter(place => liesIn(place, regions));
+  const isSure = ({ country, state }: Place): boolean =>
+    regions.some(region => region.country === country && region.state === state);
+  return [...there.filter(isSure), ...there.filter(place => !isSure(place))];
 }
 
 function allNamed(name: string): readonly Place[] {
@@ -73,7 +81,7 @@ function allNamed(name: string): readonly Place[] {
   for (let length = Math.min(mostWords, words.length - 1); length > 0; length--) {
     const hint = hintAt(words, length);
     if (!hint || length + hint.length !== words.length) continue;
-    const places = ofKey(fold(words.slice(0, length).join(' '))).filter(place => liesIn(place, hint.regions));
+    const places = inRegions(ofKey(fold(words.slice(0, length).join(' '))), hint.regions);
     if (places.length > 0) return places;
   }
   return [];
@@ -81,7 +89,7 @@ function allNamed(name: string): readonly Place[] {
 
 /** Campers' places first, each with the state of its town; then the other towns. */
 function ofKey(key: string): readonly Place[] {
-  const towns = worldPlaces(key);
+  const towns = [...worldPlaces(key), ...namesakesOf(key)];
   const first = (known.get(key) ?? []).map(place => {
     const state = towns.find(town => town.country === place.country && isNear(place, town))?.state;
     return state === undefined ? place : { ...place, state };
@@ -103,11 +111,31 @@ export const placeByName = (name: string): Place | undefined => allNamed(name)[0
  * then an answer says which one was taken. Not where the name told it ("london, ontario").
  */
 export function namesakes(name: string): { readonly inCountries: boolean; readonly inStates: boolean } {
-  const [first, ...others] = allNamed(name);
+  const [first, ...all] = allNamed(name);
+  const others = all.filter(other => !other.isMinor);
   return {
     inCountries: others.some(other => other.country !== first?.country),
     inStates: others.some(other => other.country === first?.country && !isNear(other, first)),
   };
+}
+
+/** Within so many degrees of where the talk is, the nearest place of a name is meant. */
+const aboutDeg = 1.5;
+
+/**
+ * The place of a name that a talk leads to: among several, the nearest close to where the talk is, else the first in
+ * its country; undefined where that is the likeliest anyhow, or none lies there.
+ * @param name without a state or country after it
+ */
+export function placeInTalk(name: string, talk: Place): Place | undefined {
+  const key = fold(name);
+  const all = ofKey(key);
+  const there = all.filter(place => place.country === talk.country);
+  const isLikeliest = all[0] === undefined || (there[0] === all[0] && known.has(key));
+  if (all.length < 2 || there.length === 0 || isLikeliest) return undefined;
+  const about = there.filter(place => apart(place, talk) < aboutDeg);
+  const taken = about.sort((a, b) => apart(a, talk) - apart(b, talk))[0] ?? there[0];
+  return taken === all[0] ? undefined : taken;
 }
 
 const apart = (a: Place, b: Pick<Place, 'latitudeDeg' | 'longitudeDeg'>): number => {

@@ -9,4 +9,6 @@ export interface Place {
   readonly longitudeDeg: number;
   /** The name is an everyday word too ("orange", "bath"): only words such as "near" or "in" make it a place. */
   readonly isWord?: boolean;
+  /** So much smaller than another place of its name that nobody means it who doesn't tell its state or country. */
+  readonly isMinor?: boolean;
 }

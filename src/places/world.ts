@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { namesakes } from './data/namesakes.ts';
 import { fold } from './fold.ts';
 import type { Place } from './places.ts';
 
@@ -77,13 +78,28 @@ export function worldPlaces(key: string): readonly Place[] {
   ) {
     const line = text.slice(from, to);
     if (keyOf(line) !== key) break;
-    const [name, country, latitude, longitude] = line.split('|') as [string, string, string, string];
-    places.push({
-      name,
-      ...regionOf(country),
-      latitudeDeg: Number(latitude),
-      longitudeDeg: Number(longitude),
-    });
+    places.push(placeOf(line));
   }
   return places;
+}
+
+function placeOf(line: string): Place {
+  const [name, country, latitude, longitude] = line.split('|') as [string, string, string, string];
+  return { name, ...regionOf(country), latitudeDeg: Number(latitude), longitudeDeg: Number(longitude) };
+}
+
+let shared: Map<string, Place[]> | undefined;
+
+/** Towns of a folded name that campers use for another place, and that the table lacks; the largest first. */
+export function namesakesOf(key: string): readonly Place[] {
+  if (!shared) {
+    shared = new Map();
+    for (const line of namesakes.trim().split('\n')) {
+      const isMinor = line.startsWith('~');
+      const place = placeOf(isMinor ? line.slice(1) : line);
+      const name = fold(place.name);
+      shared.set(name, [...(shared.get(name) ?? []), isMinor ? { ...place, isMinor } : place]);
+    }
+  }
+  return shared.get(key) ?? [];
 }

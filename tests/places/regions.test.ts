@@ -20,7 +20,10 @@ describe('a state or country after a name', () => {
     ['perth wa', 'AU', 'WA', -31.9, 2],
     ['ballarat victoria', 'AU', 'VIC', -37.6, 2],
     ['springfield, or', 'US', 'OR', 44.0, 3],
-    ['portland oregon', 'US', undefined, 45.5, 2],
+    ['portland oregon', 'US', 'OR', 45.5, 2],
+    ['portland, maine', 'US', 'ME', 43.7, 3],
+    ['paris, texas', 'US', 'TX', 33.7, 3],
+    ['sun valley, nevada', 'US', 'NV', 39.6, 4],
   ])('%s', ([said, country, state, latitude, length]) => {
     const found = present(findPlace(words(said), 0, true));
     expect(found.place).toMatchObject({ country, latitudeDeg: latitude });
@@ -35,7 +38,7 @@ describe('a state or country after a name', () => {
   test('without a place of that name there the region is another word', () => {
     expect(present(findPlace(words('dubbo texas'), 0)).length).toBe(1);
     expect(placeByName('dubbo texas')).toBeUndefined();
-    expect(present(findPlace(words('portland maine'), 0)).length).toBe(1);
+    expect(present(findPlace(words('melbourne maine'), 0)).length).toBe(1);
   });
 
   test('codes that are words need a comma', () => {

@@ -196,6 +196,8 @@ export function recognise(text: string): Recognised {
     token.kind === 'number' ? '' : token.kind === 'sign' ? token.text : (mended(token.text) ?? token.text),
   );
   const plain = tokens.map(token => (token.kind === 'word' ? token.text : ''));
+  // A comma stands between a town and its state.
+  const inPlaces = tokens.map((token, i) => (token.text === ',' ? ',' : plain[i]!));
   // Only a sure slip is no name, and none with a capital inside a sentence or "in" before it.
   const asNoun = (i: number): string =>
     i > 0 && (tokens[i]!.isCapital || placePreps.has(words[i - 1]!))
@@ -223,7 +225,7 @@ export function recognise(text: string): Recognised {
           name.kind === 'noun' ||
           (yields.has(name.kind) &&
             (whereabouts.has(words[at - 1]!) || (token.isCapital && words[at - 1] === 'to'))))
-          ? placeAt(plain, tokens, at)
+          ? placeAt(inPlaces, tokens, at)
           : undefined;
       const isPlaceFirst = name !== undefined && yields.has(name.kind);
       best = longer(longer(best, isPlaceFirst ? place : name), isPlaceFirst ? name : place);
