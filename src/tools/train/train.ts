@@ -210,8 +210,9 @@ export function withTalk(words: readonly Wording[], model: Model): Wording[] {
       context = contextOf(w.group, model);
       contexts.set(w.group, context);
     }
-    // What a figure alone may be of comes from the talk: the label is held against the message anew.
-    if (context.things?.length)
+    const frame = frameOf(w.frame.mentions, context);
+    // What a turn may lean on comes from the talk: the label is held against the message anew.
+    if (frame.lean !== 'whole')
       return wordingsOf([{ ...w.group, wordings: [w.text] }], () => context!).map(x => ({
         ...x,
         groupIndex: w.groupIndex,
@@ -220,7 +221,7 @@ export function withTalk(words: readonly Wording[], model: Model): Wording[] {
     return {
       ...w,
       context,
-      frame: frameOf(w.frame.mentions, context),
+      frame,
       meanings: meaningFeatures(w.text, context.meant),
     };
   });
