@@ -240,7 +240,8 @@ function answer(
   const isSimpler = isAgain && cues.has('simpler');
   const shown: Reply = isSimpler ? { ...full, assumed: [], lines: full.lines?.slice(0, 1) } : full;
   const reply = safe(shown, { ...danger, isBack });
-  const counted = isBack ? undefined : countedLines(read, whole);
+  const isTold = reply.figures !== undefined || full.remember?.rigs !== undefined;
+  const counted = isBack || !isTold ? undefined : countedLines(read, whole);
   const isAnswered = (reply.figures ?? reply.working ?? reply.chart) !== undefined;
   const isQuiz = full.remember?.lesson?.isQuiz === true;
   const asked =

@@ -69,9 +69,8 @@ export function countedLines(
   read: Interpreted,
   full: Worked,
 ): { readonly lines: string[]; readonly unused: readonly ToldFact[] } {
-  const { figures, remember } = full.reply;
-  const isKept = remember?.rigs !== undefined;
-  if (figures === undefined) return { lines: isKept ? [...placeLine(read, full, [])] : [], unused: [] };
+  // A rig that is noted has no sum; its place is kept.
+  if (full.reply.figures === undefined) return { lines: placeLine(read, full, []), unused: [] };
   const { facts, line } = unusedIn(read, full);
   const left = wholly(read.heard.facts, facts).flatMap(([key, row]) => (key === 'loads' ? [row] : []));
   const lines = [countedLine(read, left), cellLine(read.facts), line].filter(one => one !== undefined);

@@ -1,7 +1,7 @@
 import { fold } from './fold.ts';
 import { known, wordsFrom } from './known.ts';
 import type { Place } from './places.ts';
-import { hintAt, liesIn, type Region, regionsNamed } from './regions.ts';
+import { hintAt, isPart, liesIn, type Region, regionsNamed } from './regions.ts';
 import { namesakesOf, startsTown, worldPlaces } from './world.ts';
 
 /** No known name has more words. */
@@ -27,8 +27,8 @@ export function findPlace(words: readonly string[], at: number, isWorldwide = fa
   const longest = isWorldwide || !isOneWord ? mostWords : (wordsFrom.get(first) ?? 0);
   const names: string[] = [];
   const end = Math.min(words.length, at + longest);
-  // A name ends with a comma.
-  for (let length = 1; at + length <= end && words[at + length - 1] !== ','; length++)
+  // A name ends with a comma, and before what is no word.
+  for (let length = 1; at + length <= end && isPart(words[at + length - 1]); length++)
     names.push(fold(words.slice(at, at + length).join(' ')));
   for (let length = names.length; length > 0; length--) {
     const place = known.get(names[length - 1] as string)?.[0];

@@ -64,11 +64,16 @@ export interface Hint {
   readonly length: number;
 }
 
+/** Whether a word can be part of a name: no comma, and no number, which stands as nothing among words. */
+export const isPart = (word: string | undefined): boolean =>
+  word !== undefined && word !== '' && word !== ',';
+
 /** The longest region that is named from word `at` on, after a comma or not: ", ontario", "tn". */
 export function hintAt(words: readonly string[], at: number): Hint | undefined {
   const comma = words[at] === ',' ? 1 : 0;
   const from = at + comma;
   for (let length = Math.min(mostWords, words.length - from); length > 0; length--) {
+    if (!words.slice(from, from + length).every(isPart)) continue;
     const name = words.slice(from, from + length).join(' ');
     if (!comma && wordCodes.has(name)) continue;
     const found = regionsNamed(name);

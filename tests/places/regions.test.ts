@@ -47,6 +47,11 @@ describe('a state or country after a name', () => {
     expect(present(findPlace(words('london in june'), 0)).length).toBe(1);
   });
 
+  test('a number ends a name', () => {
+    expect(present(findPlace(['victoria', ',', 'british', 'columbia', ',', ''], 0)).length).toBe(4);
+    expect(present(findPlace(['gunnedah', '', 'solar'], 0, true)).length).toBe(1);
+  });
+
   test('regions by name and code', () => {
     expect(regionsNamed('wa')).toEqual([
       { country: 'US', state: 'WA' },

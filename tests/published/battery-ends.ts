@@ -4,7 +4,7 @@ import { chargeRow } from '#engine/battery/charge-table.ts';
 import { chargeRateC, limitsOf } from '#engine/battery/limits.ts';
 import { chemistryTable, dailyDepth, starterReserve } from '#engine/battery/tables.ts';
 import { batteryTemperature, type stands } from '#engine/battery/temperature.ts';
-import { ageAssumption, temperatureFactor } from '#engine/battery/usable.ts';
+import { ageAssumption, bankAssumptions, temperatureFactor } from '#engine/battery/usable.ts';
 import { sourceAssumptions } from '#engine/charging/source.ts';
 import { usualChargerA } from '#engine/charging/tables.ts';
 import { airTemperature } from '#engine/solar/air.ts';
@@ -61,7 +61,49 @@ const aged: readonly Row[] = [
 ];
 const sheet = 'sheet of an AGM of 12 V and 100 Ah, read in a stored copy';
 
+const cyclesAt = (kind: 'agm' | 'gel' | 'flooded' | 'lfp', depth: number): number =>
+  present(chemistryTable[kind].cycles.find(([d]) => d === depth))[1];
+const powerBank = (end: 'value' | 'low' | 'high'): number =>
+  present(
+    bankAssumptions({ chemistry: 'lfp', isChemistryAssumed: false, isOfCell: true }).find(
+      a => a.name === 'depthOfDischarge',
+    ),
+  )[end];
+
+const more: readonly Row[] = [
+  row(
+    'C2-24.low',
+    'powerprofiler.net, power banks 101: typically some 80 % come out',
+    'seen',
+    0.8,
+    0.05,
+    () => powerBank('low'),
+  ),
+  ...cells('makers of power banks: 80 to 85 % come out, 90 to 93 % of the best', 'memory', [
+    ['C2-24', 0.85, 0.05, () => powerBank('value')],
+    ['C2-24.high', 0.92, 0.05, () => powerBank('high')],
+  ]),
+  ...cells('makers’ sheets that agree: cycles by depth', 'memory', [
+    ['C2-25.gel.100', 300, 50, () => cyclesAt('gel', 1)],
+    ['C2-25.flooded.30', 1300, 200, () => cyclesAt('flooded', 0.3)],
+    ['C2-25.flooded.100', 150, 25, () => cyclesAt('flooded', 1)],
+    ['C2-25.lfp.50', 8000, 1500, () => cyclesAt('lfp', 0.5)],
+  ]),
+  ...cells('common practice: who is careful with a flooded battery stops at 60 %', 'memory', [
+    ['C2-26.flooded.low', 0.4, 0.05, () => flooded.depth[1]],
+  ]),
+  ...cells('sheets of AGM batteries: rated at 25 °C', 'memory', [
+    [
+      'C2-27.agm',
+      100,
+      1,
+      () => limitsOf(present(bankOf([{ count: 1, capacityAh: 100, chemistry: 'agm' }]))).dischargeA,
+    ],
+  ]),
+];
+
 export const rows: readonly Row[] = [
+  ...more,
   ...aged,
   row('C4-17.agm.most', `${sheet}: at most 30 A to begin with`, 'seen', 30, 4, () => 100 * agm.chargeC),
   row(
