@@ -26,9 +26,15 @@ function judged(r: Ranking, ranker: Ranker): { readonly order: number[]; readonl
   return { p, order: [...p.keys()].sort((a, b) => p[b]! - p[a]!) };
 }
 
+/** All choices of a hundred thousand wordings are held at once: some 5 GB. */
+const heapMb = 10_000;
+
 /** A model fitted in a thread of its own, rounded as it is shipped. */
 async function fitted(groups: readonly Group[], options: TrainOptions): Promise<Model> {
-  const worker = new Worker(new URL('./fit-part.ts', import.meta.url), { workerData: { groups, options } });
+  const worker = new Worker(new URL('./fit-part.ts', import.meta.url), {
+    workerData: { groups, options },
+    resourceLimits: { maxOldGenerationSizeMb: heapMb },
+  });
   const [bytes] = (await once(worker, 'message')) as [Uint8Array];
   return readModel(Buffer.from(bytes));
 }
