@@ -26,6 +26,7 @@ export default defineConfig(({ mode }) => {
   const root = new URL('../..', import.meta.url).pathname;
   const shared = {
     setupFiles: ['tests/house/offline.ts'],
+    hookTimeout: 30_000,
     testTimeout: mode === 'whole' ? 600_000 : 30_000,
     // By `npm run test:whole` everything is tried, not a share of it: tests/house/share.ts.
     env: { LOG_LEVEL: 'silent', WHOLE: mode === 'whole' ? 'yes' : 'no' },
