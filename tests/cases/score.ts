@@ -45,7 +45,7 @@ type Part = (typeof parts)[number];
 export type Judged = Partial<Record<Part, string[]>>;
 
 /** The answer to the last turn of a case. */
-export function play(turns: Case['turns']): Answer {
+function play(turns: Case['turns']): Answer {
   let memory = emptyMemory();
   let answer: Answer | undefined;
   for (const { from, text, at = '2026-01-15T09:00:00Z' } of turns)
