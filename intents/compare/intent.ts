@@ -52,7 +52,8 @@ export const compare = defineIntent({
     ) as Facts;
     const own = pairingOf(told, hasUse(facts), names);
     const pair = pairNamed(setting.subject);
-    if (pair && (!own || pair.isFirst(told, facts)))
+    const isWeighable = pair !== undefined && (!pair.isOfUse || hasUse(facts));
+    if (isWeighable && (!own || pair.isFirst(told, facts)))
       return replyOf(facts, pair.weigh({ facts, at: setting.at, mainsV: setting.mainsV }));
     const pairing = own
       ? { ...own, sides: own.sides.map(side => ({ ...side, facts: { ...facts, ...side.facts } })) }

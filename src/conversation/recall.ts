@@ -27,11 +27,15 @@ const ownWords: ReadonlySet<string> = new Set(['my', 'mine', 'mines', 'me', 'ive
 
 /** Whether the writer speaks of their own gear, in which nobody else's is meant. */
 export const isOfOwn = ({ recognised }: Pick<ParsedMessage, 'recognised'>): boolean =>
-  recognised.words.some((word, i) => ownWords.has(word) && !(word === 'me' && isAskedFor(recognised.words, i)));
+  recognised.words.some(
+    (word, i) => ownWords.has(word) && !(word === 'me' && isAskedFor(recognised.words, i)),
+  );
 
 /** "Tell me", "show me", "for me": the writer asks, and speaks of nothing that is theirs. */
 const isAskedFor = (words: readonly string[], at: number): boolean =>
-  /^(?:tell|show|give|help|let|remind|teach|ask|quiz|excuse|forget|send|explain|to|with|for|told)$/.test(words[at - 1] ?? '');
+  /^(?:tell|show|give|help|let|remind|teach|ask|quiz|excuse|forget|send|explain|to|with|for|told)$/.test(
+    words[at - 1] ?? '',
+  );
 
 /** Which rig a message is about, and whose it is. */
 export function rigFor(
