@@ -38,8 +38,8 @@ export interface RequestContext {
   readonly subject?: string;
   /** What readings have taught of the rig that the question is about. */
   readonly learned?: LearnedOfRig;
-  /** The facts of the question that this one turns ("what if lithium?"), ready for the engine. */
-  readonly before?: Facts;
+  /** The facts of the question that this one turns ("what if lithium?"), ready for the engine; for pictures alone. */
+  readonly before?: () => Facts | undefined;
   /** The same of any rig of the chat, by its owner. */
   readonly learnedOf?: (owner: string) => LearnedOfRig | undefined;
   /** The key of the asker's own rig: their name in a group, "" in a private chat. */

@@ -25,9 +25,17 @@ function termsOf(pattern: string): readonly Term[] {
   return terms;
 }
 
-/** The words of a message in one line to look through; numbers and signs are left out. */
-const lineOf = (words: readonly string[]): string =>
-  ` ${words.filter(word => /^\p{L}/u.test(word)).join(' ')} `;
+const lines = new WeakMap<readonly string[], string>();
+
+/** The words of a message in one line to look through, made once a message; numbers and signs are left out. */
+function lineOf(words: readonly string[]): string {
+  let line = lines.get(words);
+  if (line === undefined) {
+    line = ` ${words.filter(word => /^\p{L}/u.test(word)).join(' ')} `;
+    lines.set(words, line);
+  }
+  return line;
+}
 
 /** The first of the rows of which a pattern is in the words; undefined: none. */
 export function spotted<R>(

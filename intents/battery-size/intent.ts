@@ -1,34 +1,31 @@
-import type { Facts } from '#rig/rig.ts';
-import type { Intent } from '../intent.ts';
-import { needLoads, needs } from '../needs.ts';
+import { defineIntent } from '../define-intent.ts';
+import { needLoads } from '../needs.ts';
 import { whereFacts } from '../sun.ts';
 import { drawFacts } from '../use.ts';
 import { answerBatterySize } from './answer.ts';
 import { computeBatterySize } from './compute.ts';
 
-const takes = [
-  'loads',
-  'dailyUseAh',
-  'dailyUseWh',
-  'batteries',
-  'inverter',
-  'systemVoltageV',
-  'durationH',
-  'ambientC',
-  ...whereFacts,
-  'depthOfDischargePercent',
-  'solar',
-  'solarAhPerDay',
-  'solarWhPerDay',
-  'drivingHoursPerDay',
-] as const satisfies readonly (keyof Facts)[];
-
 /** What battery do I need. */
-export const batterySize: Intent = {
+export const batterySize = defineIntent({
   name: 'battery-size',
   title: 'What battery do I need?',
-  takes,
+  takes: [
+    'loads',
+    'dailyUseAh',
+    'dailyUseWh',
+    'batteries',
+    'inverter',
+    'systemVoltageV',
+    'durationH',
+    'ambientC',
+    ...whereFacts,
+    'depthOfDischargePercent',
+    'solar',
+    'solarAhPerDay',
+    'solarWhPerDay',
+    'drivingHoursPerDay',
+  ],
   hangsOn: new Set([...drawFacts]),
-  needs: needs(takes, [needLoads]),
+  needs: [needLoads],
   reply: (facts, setting) => answerBatterySize(facts, computeBatterySize(facts, setting), setting),
-};
+});

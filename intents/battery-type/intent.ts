@@ -1,30 +1,25 @@
-import type { Facts } from '#rig/rig.ts';
 import { agmOrLithium } from '../agm-or-lithium.ts';
-import type { Intent } from '../intent.ts';
-import { needs } from '../needs.ts';
+import { defineIntent } from '../define-intent.ts';
 import { whereFacts } from '../sun.ts';
 import { hasUse } from '../use.ts';
 import { replyOf } from '../weighed.ts';
 import { answerBatteryType } from './answer.ts';
 import { computeBatteryType } from './compute.ts';
 
-const takes = [
-  'batteries',
-  'ambientC',
-  'loads',
-  'dailyUseAh',
-  'dailyUseWh',
-  ...whereFacts,
-  'depthOfDischargePercent',
-] as const satisfies readonly (keyof Facts)[];
-
 /** AGM or lithium. */
-export const batteryType: Intent = {
+export const batteryType = defineIntent({
   name: 'battery-type',
   title: 'AGM or lithium?',
-  takes,
+  takes: [
+    'batteries',
+    'ambientC',
+    'loads',
+    'dailyUseAh',
+    'dailyUseWh',
+    ...whereFacts,
+    'depthOfDischargePercent',
+  ],
   hangsOn: new Set(['batteries.chemistry']),
-  needs: needs(takes, []),
   reply: (facts, setting) => {
     const result = computeBatteryType(facts, setting.at);
     // With a use to hold them against, one size in both kinds has a verdict.
@@ -33,4 +28,4 @@ export const batteryType: Intent = {
       ? replyOf(facts, agmOrLithium({ facts, at: setting.at, mainsV: setting.mainsV }))
       : answerBatteryType(result, setting);
   },
-};
+});

@@ -1,21 +1,9 @@
 import type { Facts } from '#rig/rig.ts';
-import type { Intent } from '../intent.ts';
-import { type Need, needs } from '../needs.ts';
+import { defineIntent } from '../define-intent.ts';
+import type { Need } from '../needs.ts';
 import { answerAmpacity } from './ampacity.ts';
 import { answerCableSize } from './answer.ts';
 import { computeCableSize } from './compute.ts';
-
-const takes = [
-  'cable',
-  'inverter',
-  'loads',
-  'chargers',
-  'solar',
-  'systemVoltageV',
-  'batteries',
-  'volts',
-  'ambientC',
-] as const satisfies readonly (keyof Facts)[];
 
 const needCurrent: Need = {
   anyOf: ['cable', 'inverter', 'loads', 'chargers', 'solar'],
@@ -39,13 +27,23 @@ const needLength: Need = {
 };
 
 /** What cable; what is the drop on this cable. */
-export const cableSize: Intent = {
+export const cableSize = defineIntent({
   name: 'cable-size',
   title: 'What cable do I need?',
-  takes,
-  needs: needs(takes, [needCurrent, needLength]),
+  takes: [
+    'cable',
+    'inverter',
+    'loads',
+    'chargers',
+    'solar',
+    'systemVoltageV',
+    'batteries',
+    'volts',
+    'ambientC',
+  ],
+  needs: [needCurrent, needLength],
   reply: (facts, setting) =>
     isSizeAlone(facts)
       ? answerAmpacity(facts)
       : answerCableSize(facts, computeCableSize(facts, setting), setting),
-};
+});

@@ -1,23 +1,12 @@
-import type { Facts } from '#rig/rig.ts';
-import type { Intent } from '../intent.ts';
-import { needs } from '../needs.ts';
+import { defineIntent } from '../define-intent.ts';
 import { answerChargePath } from './answer.ts';
 import { computeChargePath } from './compute.ts';
 
-const takes = [
-  'batteries',
-  'alternator',
-  'cable',
-  'solar',
-  'volts',
-] as const satisfies readonly (keyof Facts)[];
-
 /** Isolator or DC-DC charger. */
-export const chargePath: Intent = {
+export const chargePath = defineIntent({
   name: 'charge-path',
   title: 'Isolator or DC-DC charger?',
-  takes,
+  takes: ['batteries', 'alternator', 'cable', 'solar', 'volts'],
   hangsOn: new Set(['chargers']),
-  needs: needs(takes, []),
   reply: facts => answerChargePath(computeChargePath(facts)),
-};
+});

@@ -1,34 +1,12 @@
 import type { Facts } from '#rig/rig.ts';
-import type { Intent } from '../intent.ts';
-import { hasCapacity, type Need, needs } from '../needs.ts';
+import { defineIntent } from '../define-intent.ts';
+import { hasCapacity, type Need } from '../needs.ts';
 import { computeShould } from '../should-charge.ts';
 import { sunFacts } from '../sun.ts';
 import { hasUse } from '../use.ts';
 import { answerChargeTime } from './answer.ts';
 import { computeChargeTime } from './compute.ts';
 import { answerShould } from './should-answer.ts';
-
-const takes = [
-  ...sunFacts,
-  'chargers',
-  'alternator',
-  'loads',
-  'dailyUseAh',
-  'dailyUseWh',
-  'inverter',
-  'durationH',
-  'drivingHoursPerDay',
-  'targetChargePercent',
-  'chargeNeededAh',
-  'chargeUsedAh',
-  'chargeLeftAh',
-  'solarAhPerDay',
-  'solarWhPerDay',
-  'altitudeM',
-  'netCurrentA',
-  'volts',
-  'voltsTaken',
-] as const satisfies readonly (keyof Facts)[];
 
 const needCharge: Need = {
   anyOf: ['batteries', 'chargeNeededAh', 'loads', 'dailyUseAh', 'dailyUseWh'],
@@ -61,16 +39,36 @@ const needSource: Need = {
 };
 
 /** How long to charge it; how long must I drive. */
-export const chargeTime: Intent = {
+export const chargeTime = defineIntent({
   name: 'charge-time',
   title: 'How long to charge it?',
   isOfNow: true,
-  takes,
-  needs: needs(takes, [needCharge, needSource]),
+  takes: [
+    ...sunFacts,
+    'chargers',
+    'alternator',
+    'loads',
+    'dailyUseAh',
+    'dailyUseWh',
+    'inverter',
+    'durationH',
+    'drivingHoursPerDay',
+    'targetChargePercent',
+    'chargeNeededAh',
+    'chargeUsedAh',
+    'chargeLeftAh',
+    'solarAhPerDay',
+    'solarWhPerDay',
+    'altitudeM',
+    'netCurrentA',
+    'volts',
+    'voltsTaken',
+  ],
+  needs: [needCharge, needSource],
   reply: (facts, setting) => {
     const should = computeShould(facts, setting);
     return should
       ? answerShould(facts, should, setting)
       : answerChargeTime(facts, computeChargeTime(facts, setting), setting);
   },
-};
+});

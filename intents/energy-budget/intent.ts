@@ -1,30 +1,27 @@
-import type { Facts } from '#rig/rig.ts';
-import type { Intent } from '../intent.ts';
-import { needLoads, needs } from '../needs.ts';
+import { defineIntent } from '../define-intent.ts';
+import { needLoads } from '../needs.ts';
 import { whereFacts } from '../sun.ts';
 import { drawFacts } from '../use.ts';
 import { answerEnergyBudget } from './answer.ts';
 import { computeEnergyBudget } from './compute.ts';
 
-const takes = [
-  'loads',
-  'dailyUseAh',
-  'dailyUseWh',
-  'batteries',
-  'arrangement',
-  'inverter',
-  'systemVoltageV',
-  'ambientC',
-  ...whereFacts,
-] as const satisfies readonly (keyof Facts)[];
-
 /** What do I use a day. */
-export const energyBudget: Intent = {
+export const energyBudget = defineIntent({
   name: 'energy-budget',
   title: 'What do I use a day?',
   isItemised: true,
-  takes,
+  takes: [
+    'loads',
+    'dailyUseAh',
+    'dailyUseWh',
+    'batteries',
+    'arrangement',
+    'inverter',
+    'systemVoltageV',
+    'ambientC',
+    ...whereFacts,
+  ],
   hangsOn: new Set([...drawFacts]),
-  needs: needs(takes, [needLoads]),
+  needs: [needLoads],
   reply: (facts, setting) => answerEnergyBudget(facts, computeEnergyBudget(facts, setting), setting),
-};
+});

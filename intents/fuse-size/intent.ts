@@ -1,20 +1,7 @@
-import type { Facts } from '#rig/rig.ts';
-import type { Intent } from '../intent.ts';
-import { type Need, needs } from '../needs.ts';
+import { defineIntent } from '../define-intent.ts';
+import type { Need } from '../needs.ts';
 import { answerFuseSize } from './answer.ts';
 import { computeFuseSize } from './compute.ts';
-
-const takes = [
-  'cable',
-  'inverter',
-  'loads',
-  'chargers',
-  'solar',
-  'systemVoltageV',
-  'batteries',
-  'fuseA',
-  'ambientC',
-] as const satisfies readonly (keyof Facts)[];
 
 const needCircuit: Need = {
   anyOf: ['cable', 'inverter', 'loads', 'chargers', 'solar'],
@@ -29,10 +16,20 @@ const needCircuit: Need = {
 };
 
 /** What fuse. */
-export const fuseSize: Intent = {
+export const fuseSize = defineIntent({
   name: 'fuse-size',
   title: 'What fuse do I need?',
-  takes,
-  needs: needs(takes, [needCircuit]),
+  takes: [
+    'cable',
+    'inverter',
+    'loads',
+    'chargers',
+    'solar',
+    'systemVoltageV',
+    'batteries',
+    'fuseA',
+    'ambientC',
+  ],
+  needs: [needCircuit],
   reply: (facts, setting) => answerFuseSize(computeFuseSize(facts, setting)),
-};
+});

@@ -1,25 +1,9 @@
-import type { Facts } from '#rig/rig.ts';
-import type { Intent } from '../intent.ts';
-import { hasCapacity, type Need, needs } from '../needs.ts';
+import { defineIntent } from '../define-intent.ts';
+import { hasCapacity, type Need } from '../needs.ts';
 import { whereFacts } from '../sun.ts';
 import { hasUse } from '../use.ts';
 import { answerGenerator } from './answer.ts';
 import { computeGenerator } from './compute.ts';
-
-const takes = [
-  'chargers',
-  'batteries',
-  'arrangement',
-  'systemVoltageV',
-  'loads',
-  'dailyUseAh',
-  'dailyUseWh',
-  'inverter',
-  'targetChargePercent',
-  'chargeNeededAh',
-  ...whereFacts,
-  'ambientC',
-] as const satisfies readonly (keyof Facts)[];
 
 const needWork: Need = {
   anyOf: ['chargers', 'batteries', 'loads', 'dailyUseAh', 'dailyUseWh', 'chargeNeededAh'],
@@ -35,16 +19,29 @@ const needWork: Need = {
 const noise: ReadonlySet<string> = new Set(['noise', 'noisy', 'loud', 'quiet', 'db', 'decibels', 'silent']);
 
 /** What generator, how long a day. */
-export const generator: Intent = {
+export const generator = defineIntent({
   name: 'generator',
   title: 'What generator do I need?',
-  takes,
+  takes: [
+    'chargers',
+    'batteries',
+    'arrangement',
+    'systemVoltageV',
+    'loads',
+    'dailyUseAh',
+    'dailyUseWh',
+    'inverter',
+    'targetChargePercent',
+    'chargeNeededAh',
+    ...whereFacts,
+    'ambientC',
+  ],
   hangsOn: new Set(['chargers']),
-  needs: needs(takes, [needWork]),
+  needs: [needWork],
   reply: (facts, setting) =>
     answerGenerator(
       facts,
       computeGenerator(facts, setting),
       setting.parsed.recognised.words.some(word => noise.has(word)),
     ),
-};
+});

@@ -1,13 +1,10 @@
-import type { Intent } from '../intent.ts';
-import { needs } from '../needs.ts';
+import { defineIntent } from '../define-intent.ts';
 import { answerHelp } from './answer.ts';
 
 /** What can you do; how do I ask. */
-export const help: Intent = {
+export const help = defineIntent({
   name: 'help',
   title: 'What can I ask?',
   isTalk: true,
-  takes: [],
-  needs: needs([], []),
   reply: (_facts, setting) => answerHelp(setting),
-};
+});

@@ -1,20 +1,9 @@
 import { applianceOf } from '#catalog/appliances.ts';
-import type { Facts, Load } from '#rig/rig.ts';
-import type { Intent } from '../intent.ts';
-import { type Need, needs } from '../needs.ts';
+import type { Load } from '#rig/rig.ts';
+import { defineIntent } from '../define-intent.ts';
+import type { Need } from '../needs.ts';
 import { answerInverterCheck } from './answer.ts';
 import { computeInverterCheck } from './compute.ts';
-
-const takes = [
-  'loads',
-  'inverter',
-  'chargers',
-  'batteries',
-  'arrangement',
-  'systemVoltageV',
-  'durationH',
-  'ambientC',
-] as const satisfies readonly (keyof Facts)[];
 
 const hasWatts = ({ name, powerW, currentA }: Load): boolean =>
   (powerW ?? currentA ?? applianceOf(name)) !== undefined;
@@ -31,10 +20,19 @@ const needWatts: Need = {
 };
 
 /** Will my inverter run it, what does it take from the battery. */
-export const inverterCheck: Intent = {
+export const inverterCheck = defineIntent({
   name: 'inverter-check',
   title: 'Will the inverter run it?',
-  takes,
-  needs: needs(takes, [needWatts]),
+  takes: [
+    'loads',
+    'inverter',
+    'chargers',
+    'batteries',
+    'arrangement',
+    'systemVoltageV',
+    'durationH',
+    'ambientC',
+  ],
+  needs: [needWatts],
   reply: (facts, setting) => answerInverterCheck(facts, computeInverterCheck(facts, setting), setting),
-};
+});

@@ -1,32 +1,27 @@
-import type { Facts } from '#rig/rig.ts';
-import type { Intent } from '../intent.ts';
-import { needs } from '../needs.ts';
+import { defineIntent } from '../define-intent.ts';
 import { answerLearn } from './answer.ts';
 
-/** The rig, for numbers of one's own in the lessons. */
-const takes = [
-  'loads',
-  'dailyUseAh',
-  'dailyUseWh',
-  'batteries',
-  'arrangement',
-  'systemVoltageV',
-  'solar',
-  'mount',
-  'place',
-  'latitudeDeg',
-  'longitudeDeg',
-  'chargers',
-  'inverter',
-] as const satisfies readonly (keyof Facts)[];
-
 /** Teach me, next, quiz answers. */
-export const learn: Intent = {
+export const learn = defineIntent({
   name: 'learn',
   title: 'Teach me 12 V power',
   isTalk: true,
   hasNoSum: true,
-  takes,
-  needs: needs(takes, []),
+  // The rig, for numbers of one's own in the lessons.
+  takes: [
+    'loads',
+    'dailyUseAh',
+    'dailyUseWh',
+    'batteries',
+    'arrangement',
+    'systemVoltageV',
+    'solar',
+    'mount',
+    'place',
+    'latitudeDeg',
+    'longitudeDeg',
+    'chargers',
+    'inverter',
+  ],
   reply: (facts, setting) => answerLearn(facts, setting),
-};
+});

@@ -1,13 +1,10 @@
-import type { Intent } from '../intent.ts';
-import { needs } from '../needs.ts';
+import { defineIntent } from '../define-intent.ts';
 import { answerPrivacy } from './answer.ts';
 
 /** What is kept, why, how long, and how to have it deleted. */
-export const privacy: Intent = {
+export const privacy = defineIntent({
   name: 'privacy',
   title: 'What do you keep about us?',
   isTalk: true,
-  takes: [],
-  needs: needs([], []),
   reply: () => answerPrivacy(),
-};
+});

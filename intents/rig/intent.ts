@@ -1,17 +1,14 @@
-import type { Intent } from '../intent.ts';
-import { needs } from '../needs.ts';
+import { defineIntent } from '../define-intent.ts';
 import { answerRig } from './answer.ts';
 import { changeRig } from './compute.ts';
 
 /** My rig is …; show, change or forget it. Gear told without any question is kept as well. */
-export const rig: Intent = {
+export const rig = defineIntent({
   name: 'rig',
   title: 'Your rig',
   isOfGear: true,
   isForAdmins: true,
   hasNoSum: true,
   isOfNow: true,
-  takes: [],
-  needs: needs([], []),
   reply: (_facts, setting) => answerRig(changeRig(setting), setting),
-};
+});

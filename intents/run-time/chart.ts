@@ -27,7 +27,8 @@ export function runTimeChart(
   if (value <= 0 || !Number.isFinite(value) || span.fromPercent <= span.limitPercent) return undefined;
   return () => {
     const wantedH = facts.durationH;
-    const before = setting.before && beforeOf(setting.before as RunTimeFacts, setting);
+    const turned = setting.before?.() as RunTimeFacts | undefined;
+    const before = turned && beforeOf(turned, setting);
     const endH = Math.max(
       1.15 * value,
       Math.min(1.05 * high, 1.5 * value),

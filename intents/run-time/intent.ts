@@ -1,6 +1,6 @@
-import type { Facts } from '#rig/rig.ts';
+import { defineIntent } from '../define-intent.ts';
 import type { Intent } from '../intent.ts';
-import { needBattery, needLoads, needs } from '../needs.ts';
+import { needBattery, needLoads } from '../needs.ts';
 import { whereFacts } from '../sun.ts';
 import { drawFacts } from '../use.ts';
 import { answerRunTime } from './answer.ts';
@@ -8,35 +8,31 @@ import { compareRigs } from './compare.ts';
 import { computeRunTime, type RunTimeFacts } from './compute.ts';
 import { answerTypical, typicalRunTime } from './typical.ts';
 
-const takes = [
-  'loads',
-  'dailyUseAh',
-  'dailyUseWh',
-  'netCurrentA',
-  'batteries',
-  'arrangement',
-  'inverter',
-  'systemVoltageV',
-  'durationH',
-  'chargeUsedAh',
-  'chargeLeftAh',
-  'volts',
-  'voltsTaken',
-  'ambientC',
-  ...whereFacts,
-  'depthOfDischargePercent',
-] as const satisfies readonly (keyof Facts)[];
-
-const needed = needs(takes, [needBattery, needLoads]) as Intent<RunTimeFacts>['needs'];
-
 /** How long will it last; will it last N days. */
-export const runTime: Intent<RunTimeFacts> = {
+export const runTime: Intent<RunTimeFacts> = defineIntent<RunTimeFacts>({
   name: 'run-time',
   title: 'How long will it last?',
   isOfNow: true,
-  takes,
+  takes: [
+    'loads',
+    'dailyUseAh',
+    'dailyUseWh',
+    'netCurrentA',
+    'batteries',
+    'arrangement',
+    'inverter',
+    'systemVoltageV',
+    'durationH',
+    'chargeUsedAh',
+    'chargeLeftAh',
+    'volts',
+    'voltsTaken',
+    'ambientC',
+    ...whereFacts,
+    'depthOfDischargePercent',
+  ],
   hangsOn: new Set([...drawFacts, 'batteries.capacityAh', 'batteries.chemistry', 'durationH']),
-  needs: needed,
+  needs: [needBattery, needLoads],
   // What comes in is counted only by the hour.
   becomes: ({ solar, drivingHoursPerDay, days }) =>
     solar?.some(panel => panel.powerW !== undefined) || drivingHoursPerDay !== undefined || days?.length
@@ -44,9 +40,9 @@ export const runTime: Intent<RunTimeFacts> = {
       : undefined,
   guess: (facts, setting) => {
     const typical = typicalRunTime(facts);
-    const ready = typical && needed.safeParse(typical).data;
+    const ready = typical && runTime.needs.safeParse(typical).data;
     return ready && answerTypical(ready, computeRunTime(ready, setting), setting);
   },
   reply: (facts, setting) =>
     compareRigs(facts, setting) ?? answerRunTime(facts, computeRunTime(facts, setting), setting),
-};
+});

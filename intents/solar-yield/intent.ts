@@ -1,18 +1,9 @@
 import { present } from '#basics/present.ts';
-import type { Facts } from '#rig/rig.ts';
-import type { Intent } from '../intent.ts';
-import { type Need, needs } from '../needs.ts';
+import { defineIntent } from '../define-intent.ts';
+import type { Need } from '../needs.ts';
 import { sunFacts } from '../sun.ts';
 import { answerSolarYield } from './answer.ts';
 import { computeSolarYield, type SolarYieldFacts } from './compute.ts';
-
-const takes = [
-  ...sunFacts,
-  'loads',
-  'dailyUseAh',
-  'dailyUseWh',
-  'inverter',
-] as const satisfies readonly (keyof Facts)[];
 
 const needPanel: Need = {
   anyOf: ['solar'],
@@ -21,11 +12,11 @@ const needPanel: Need = {
 };
 
 /** What will my panel make. */
-export const solarYield: Intent<SolarYieldFacts> = {
+export const solarYield = defineIntent<SolarYieldFacts>({
   name: 'solar-yield',
   title: 'What will my panel make?',
   hangsOnPlace: ({ solar }) => solar !== undefined,
-  takes,
-  needs: needs(takes, [needPanel]) as Intent<SolarYieldFacts>['needs'],
+  takes: [...sunFacts, 'loads', 'dailyUseAh', 'dailyUseWh', 'inverter'],
+  needs: [needPanel],
   reply: (facts, setting) => answerSolarYield(facts, computeSolarYield(facts, setting), setting),
-};
+});

@@ -1,17 +1,12 @@
-import type { Facts } from '#rig/rig.ts';
-import type { Intent } from '../intent.ts';
-import { needs } from '../needs.ts';
+import { defineIntent } from '../define-intent.ts';
 import { answerTerm } from './answer.ts';
 
-const takes = ['batteries', 'arrangement', 'systemVoltageV'] as const satisfies readonly (keyof Facts)[];
-
 /** What is an amp hour; the difference between two words; why not all of the label. */
-export const term: Intent = {
+export const term = defineIntent({
   name: 'term',
   title: 'What does that word mean?',
   isTalk: true,
   hasNoSum: true,
-  takes,
-  needs: needs(takes, []),
+  takes: ['batteries', 'arrangement', 'systemVoltageV'],
   reply: (facts, setting) => answerTerm(facts, setting),
-};
+});

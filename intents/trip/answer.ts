@@ -142,15 +142,23 @@ function nextSky({ sky }: TripFacts, { trip }: TripAnswer): string {
 export function answerTrip(facts: TripFacts, result: TripAnswer, setting: RequestContext): Reply {
   const verdict = judge(result);
   const isByDay = setting.subject === byDay || asksByDay(setting.parsed.recognised.words);
-  const lines = isByDay
-    ? [...dayLines(result, facts.startWeekday), uncounted(facts, plugsOf(result.trip))]
-    : [account(facts, result, setting)];
-  if (verdict !== 'yes') lines.push(...remedy(facts, result, verdict));
-  lines.push(taken(facts, result));
+  const tell = (): readonly string[] => {
+    const told = isByDay
+      ? [...dayLines(result, facts.startWeekday), uncounted(facts, plugsOf(result.trip))]
+      : [account(facts, result, setting)];
+    if (verdict !== 'yes') told.push(...remedy(facts, result, verdict));
+    told.push(taken(facts, result));
+    return told.filter(Boolean).map(sentence);
+  };
+  let lines: readonly string[] | undefined;
   const { lowestCharge, endCharge, dailyUse } = result.figures;
   return {
     headline: headline(facts, result, verdict),
-    lines: lines.filter(Boolean).map(sentence),
+    // What would make it last is searched for only where the answer is told, not where it is one of two to be compared.
+    get lines() {
+      lines ??= tell();
+      return lines;
+    },
     verdict,
     figures: {
       lowestCharge: figure(lowestCharge, '%'),

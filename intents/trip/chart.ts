@@ -61,7 +61,8 @@ function chargeOf(
   const days = Math.ceil((startHour + trip.durationH) / 24);
   const { flatAtH, lowest } = likely.balance;
   const when = (atH: number): string => moment(atH, startHour, facts.startWeekday);
-  const before = setting.before && beforeOf(setting.before as TripFacts, setting, trip.durationH, startHour);
+  const turned = setting.before?.() as TripFacts | undefined;
+  const before = turned && beforeOf(turned, setting, trip.durationH, startHour);
   const isCut = (flatAtH ?? lowest.atH) > trip.durationH;
   return {
     kind: 'charge',

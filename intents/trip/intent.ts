@@ -1,48 +1,10 @@
-import type { Facts, Stated } from '#rig/rig.ts';
-import type { Intent } from '../intent.ts';
-import { needBattery, needLoads, needs } from '../needs.ts';
+import type { Stated } from '#rig/rig.ts';
+import { defineIntent } from '../define-intent.ts';
+import { needBattery, needLoads } from '../needs.ts';
 import { drawFacts } from '../use.ts';
 import { answerTrip } from './answer.ts';
 import { computeTrip, type TripFacts } from './compute.ts';
 import { asksByDay, byDay } from './days.ts';
-
-const takes = [
-  'loads',
-  'dailyUseAh',
-  'dailyUseWh',
-  'batteries',
-  'arrangement',
-  'systemVoltageV',
-  'inverter',
-  'durationH',
-  'days',
-  'chargeUsedAh',
-  'chargeLeftAh',
-  'volts',
-  'voltsTaken',
-  'startHour',
-  'startWeekday',
-  'ambientC',
-  'depthOfDischargePercent',
-  'solar',
-  'mount',
-  'solarAhPerDay',
-  'solarWhPerDay',
-  'peakSunHours',
-  'place',
-  'latitudeDeg',
-  'longitudeDeg',
-  'altitudeM',
-  'month',
-  'sky',
-  'skyLastDays',
-  'shade',
-  'chargers',
-  'alternator',
-  'drivingHoursPerDay',
-  'drivingPlanH',
-  'without',
-] as const satisfies readonly (keyof Facts)[];
 
 /** What every trip hangs on: the amounts that go in and out. */
 const hangsOn: ReadonlySet<string> = new Set([
@@ -72,15 +34,51 @@ function alsoHangsOn({
 }
 
 /** A trip day by day: driving, camping, sun. */
-export const trip: Intent<TripFacts> = {
+export const trip = defineIntent<TripFacts>({
   name: 'trip',
   title: 'Will it last the trip?',
   isPictured: true,
   hangsOnPlace: ({ solar }) => solar !== undefined,
-  takes,
+  takes: [
+    'loads',
+    'dailyUseAh',
+    'dailyUseWh',
+    'batteries',
+    'arrangement',
+    'systemVoltageV',
+    'inverter',
+    'durationH',
+    'days',
+    'chargeUsedAh',
+    'chargeLeftAh',
+    'volts',
+    'voltsTaken',
+    'startHour',
+    'startWeekday',
+    'ambientC',
+    'depthOfDischargePercent',
+    'solar',
+    'mount',
+    'solarAhPerDay',
+    'solarWhPerDay',
+    'peakSunHours',
+    'place',
+    'latitudeDeg',
+    'longitudeDeg',
+    'altitudeM',
+    'month',
+    'sky',
+    'skyLastDays',
+    'shade',
+    'chargers',
+    'alternator',
+    'drivingHoursPerDay',
+    'drivingPlanH',
+    'without',
+  ],
   hangsOn,
   alsoHangsOn,
-  needs: needs(takes, [needBattery, needLoads]) as Intent<TripFacts>['needs'],
+  needs: [needBattery, needLoads],
   subjectIn: words => (asksByDay(words) ? byDay : undefined),
   reply: (facts, setting) =>
     answerTrip(
@@ -88,4 +86,4 @@ export const trip: Intent<TripFacts> = {
       computeTrip(facts, setting.at, setting.mainsV, setting.parsed.recognised.words),
       setting,
     ),
-};
+});

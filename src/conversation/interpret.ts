@@ -168,11 +168,13 @@ export function interpret(memory: Memory, message: Message, said: Heard, options
   return first;
 }
 
-/** The facts of the same question before, where it could be answered. */
-function beforeOf(intent: Intent, frame: Frame, learned: LearnedOfRig | undefined): Facts | undefined {
+/** The facts of the same question before, where it could be answered; looked up by what asks for them, a picture. */
+function beforeOf(intent: Intent, frame: Frame, learned: LearnedOfRig | undefined) {
   if (frame.intent !== intent.name) return undefined;
-  const parsed = needsOf(intent, frame.subject).safeParse(pick(frame.facts, intent.takes));
-  return parsed.success ? withLearned(parsed.data, learned) : undefined;
+  return (): Facts | undefined => {
+    const parsed = needsOf(intent, frame.subject).safeParse(pick(frame.facts, intent.takes));
+    return parsed.success ? withLearned(parsed.data, learned) : undefined;
+  };
 }
 
 /** What the words are about, by the question, or by any that is asked about. */

@@ -9,7 +9,7 @@ import type { Heard } from './hear.ts';
 import type { Frame, Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { undemanding } from './questions.ts';
-import { ownFrame, personKey } from './recall.ts';
+import { isOfOwn, ownFrame, personKey } from './recall.ts';
 
 /** How much of a question before goes into this one: all of it, what still holds, where and when alone, or nothing. */
 type Extent = 'all' | 'gear' | 'circumstances' | 'none';
@@ -68,7 +68,7 @@ function frameFor(
   { frames }: Memory,
   { onto, from }: Message,
   intent: string,
-  isSlip: boolean,
+  isOwnMeant: boolean,
 ): Frame | undefined {
   if (onto) return onto;
   // What was asked back about with nothing told is nothing to lean on.
@@ -78,8 +78,8 @@ function frameFor(
   const last = told.at(-1);
   const own = ownFrame(told, from);
   if (!own || !last || own === last) return own ?? last;
-  // What somebody puts right or takes out is their own.
-  if (isSlip) return own;
+  // What somebody puts right or takes out, and what they call their own, is of their own question.
+  if (isOwnMeant) return own;
   // What waits for an answer takes it from anybody; and who speaks of the chat's question means that.
   const isOpen = last.asked !== undefined && last.asked.length > 0 && isPair(last.intent, intent);
   // Somebody else has told what one's own question waited for.
@@ -98,7 +98,7 @@ export function leanOf(memory: Memory, message: Message, heard: Heard, intent: I
   const frame =
     intent.isArgument && isOfArgument && !message.onto
       ? last
-      : frameFor(memory, message, intent.name, isSlip || cues.has('correction'));
+      : frameFor(memory, message, intent.name, isSlip || cues.has('correction') || owner === 'me');
   if (!frame) return { extent: 'none' };
   const isOwn = frame.from === personKey(message.from);
   const isTold = Object.keys(facts).length > 0;
@@ -108,8 +108,8 @@ export function leanOf(memory: Memory, message: Message, heard: Heard, intent: I
     return isOwn && owner === undefined ? { frame, extent: 'circumstances' } : { extent: 'none' };
   }
   // "And mine?", "Kim's rig": the same question of other gear.
-  const isOwnSlip = isOwn && owner === 'me' && (isSlip || cues.has('correction'));
-  if (owner !== undefined && !isOwnSlip) return { frame, extent: 'circumstances' };
+  const isOwnGear = isOwn && owner === 'me';
+  if (owner !== undefined && !isOwnGear) return { frame, extent: 'circumstances' };
   if (intent.isArgument) return { frame, extent: 'all' };
   const isSame = isPair(frame.intent, intent.name);
   // What somebody else was asked for is answered by a figure, not by another whole question.
@@ -117,7 +117,9 @@ export function leanOf(memory: Memory, message: Message, heard: Heard, intent: I
   const isApart = isTold && !isOwn && isAnother && !isSlip && !message.onto && standsAlone(heard);
   if (isApart && isWhole(intent, facts)) return { extent: 'none' };
   // "How long will my fan last?" is of the asker's own gear: somebody else's battery is not meant.
-  if (isApart && heard.recognised.words.some(word => word === 'my' || word === 'our'))
+  if (isApart && heard.recognised.words.some(word => word === 'our' || word === 'i'))
+    return { frame, extent: 'circumstances' };
+  if (!isOwn && isAnother && !isSlip && !message.onto && isOfOwn(heard))
     return { frame, extent: 'circumstances' };
   // What only got a question back is all still meant.
   if (isSame || (frame.asked !== undefined && isOwn)) return { frame, extent: 'all' };

@@ -23,10 +23,24 @@ export const ownFrame = (frames: readonly Frame[], from: string): Frame | undefi
 export const lastFrame = ({ frames }: Memory, from: string): Frame | undefined =>
   ownFrame(frames, from) ?? frames.at(-1);
 
+const ownWords: ReadonlySet<string> = new Set(['my', 'mine', 'mines', 'me', 'ive']);
+
+/** Whether the writer speaks of their own gear, in which nobody else's is meant. */
+export const isOfOwn = ({ recognised }: Pick<ParsedMessage, 'recognised'>): boolean =>
+  recognised.words.some(
+    (word, i) => ownWords.has(word) && !(word === 'me' && isAskedFor(recognised.words, i)),
+  );
+
+/** "Tell me", "show me", "for me": the writer asks, and speaks of nothing that is theirs. */
+const isAskedFor = (words: readonly string[], at: number): boolean =>
+  /^(?:tell|show|give|help|let|remind|teach|ask|quiz|excuse|forget|send|explain|to|with|for|told)$/.test(
+    words[at - 1] ?? '',
+  );
+
 /** Which rig a message is about, and whose it is. */
 export function rigFor(
   memory: Memory,
-  { owner }: Pick<ParsedMessage, 'owner'>,
+  { owner, recognised }: Pick<ParsedMessage, 'owner' | 'recognised'>,
   from: string,
   kind: 'private' | 'group',
 ): { readonly rig: Rig; readonly key: string } | undefined {
@@ -35,7 +49,9 @@ export function rigFor(
   if (owner === 'me') return pick(own) ?? pick('');
   if (owner === 'us') return pick('');
   if (owner !== undefined) return pick(personKey(owner));
-  const only = Object.keys(memory.rigs);
+  // "My fridge" of somebody whose gear is not known runs on nobody else's battery; nor does what they asked of before.
+  const isApart = isOfOwn({ recognised }) || ownFrame(memory.frames, from) !== undefined;
+  const only = isApart ? [] : Object.keys(memory.rigs);
   return pick(own) ?? pick('') ?? (only.length === 1 ? pick(present(only[0])) : undefined);
 }
 

@@ -1,6 +1,8 @@
 import type { IntentName } from '#answer/answer.ts';
+import { intentNamed } from '#intents';
 import { holds } from '#rig/correct.ts';
 import { gearIn, hasGear } from '#rig/gear.ts';
+import type { Stated } from '#rig/rig.ts';
 import type { Heard } from './hear.ts';
 import { opensTurn } from './lean.ts';
 import type { Frame, Memory } from './memory.ts';
@@ -63,11 +65,13 @@ const mostTurnWords = 14;
 export function turnOfTalk(memory: Memory, message: Message, heard: Heard): Heard | undefined {
   if (heard.certainty >= leastSure || heard.words > mostTurnWords) return undefined;
   const asksItself = [...heard.cues].some(cue => cue.startsWith('ask-'));
-  if (asksItself || !(opensTurn(heard) || heard.owner === 'me')) return undefined;
+  if (asksItself) return undefined;
+  const isTurning = opensTurn(heard) || heard.owner === 'me';
   const own = ownFrame(memory.frames, message.from);
   const readings = readingsOf(heard);
   for (const frame of [message.onto, own, memory.frames.at(-1)]) {
     if (!frame || undemanding.has(frame.intent)) continue;
+    if (!isTurning && !isOtherValue(heard, frame)) continue;
     const [first, second] = readings.filter(({ intent }) => intent === frame.intent);
     if (!first || first.probability < leastTurn) continue;
     if (second && second.probability > mostRival * first.probability) return undefined;
@@ -79,6 +83,15 @@ export function turnOfTalk(memory: Memory, message: Message, heard: Heard): Hear
     };
   }
   return undefined;
+}
+
+const mostValueWords = 5;
+
+/** A few words that tell only what the question before takes: "in December?", "36 hours?", "at 80 %". */
+function isOtherValue({ facts, words }: Heard, frame: Frame): boolean {
+  const keys = Object.keys(facts) as (keyof Stated)[];
+  const { takes } = intentNamed(frame.intent);
+  return words <= mostValueWords && keys.length > 0 && keys.every(key => takes.includes(key));
 }
 
 /** As likely as this, a message that asks nothing tells of gear. */
@@ -101,6 +114,8 @@ function unsureOf(heard: Heard, name: IntentName): Heard | undefined {
  * a question would only be in the way.
  */
 export function toldGear(heard: Heard): Heard | undefined {
+  const isKept = heard.cues.has('save') && hasGear(gearIn(heard.facts)) && !isAsking(heard);
+  if (isKept && heard.intent !== 'rig') return { ...heard, intent: 'rig', options: [] };
   const rig = isAsking(heard) ? undefined : unsureOf(heard, 'rig');
   return rig && hasGear(gearIn(rig.facts)) ? rig : undefined;
 }

@@ -145,9 +145,11 @@ const untold: AnswerOf = () => undefined;
  * the likeliest alone, to be said back.
  */
 export function twoReadings(heard: Heard, answerOf: AnswerOf = untold): Two | undefined {
+  // Most messages are sure: their readings need not be told apart.
+  if (heard.certainty >= leastSure) return undefined;
   const readings = readingsOf(heard);
   const [first, second] = readings;
-  if (!first || unasked.has(first.intent) || heard.certainty >= leastSure) return undefined;
+  if (!first || unasked.has(first.intent)) return undefined;
   if (isAllOne(readings, heard, answerOf) || isWhetherToCharge(readings, heard)) return undefined;
   const isTwo =
     second !== undefined &&

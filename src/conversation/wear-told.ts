@@ -75,12 +75,20 @@ function wordsAbout(battery: Mention, { mentions, words }: Recognised): string[]
   ];
 }
 
-/** How worn the words call a battery. */
+const known = new WeakMap<Recognised, Wear | 'none'>();
+
+/** How worn the words call a battery; looked for once a message, though each of its readings asks. */
 function wearSaid(recognised: Recognised): Wear | undefined {
-  const about = recognised.mentions.filter(isBattery).flatMap(one => wordsAbout(one, recognised));
-  return phrases.find(([, said]) =>
-    said.some(phrase => about.some(text => text.includes(` ${phrase} `))),
-  )?.[0];
+  let wear = known.get(recognised);
+  if (wear === undefined) {
+    const about = recognised.mentions.filter(isBattery).flatMap(one => wordsAbout(one, recognised));
+    wear =
+      phrases.find(([, said]) =>
+        said.some(phrase => about.some(text => text.includes(` ${phrase} `))),
+      )?.[0] ?? 'none';
+    known.set(recognised, wear);
+  }
+  return wear === 'none' ? undefined : wear;
 }
 
 /** The batteries told, with how worn the words beside them call them; years that were told say more. */

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Option } from './decide/decide.ts';
 import { planOf } from './propose/plans.ts';
 import * as slot from './propose/slots.ts';
@@ -60,6 +61,8 @@ export function unreadIn(recognised: Recognised, { state, stated }: Option, besi
   };
   return mentions.flatMap((m, i) => {
     const why = isNumber(m) && !planned?.has(i) ? whyNot(m, state.slots[i]!, state.values[i]!) : undefined;
-    return why === undefined ? [] : [{ text: text.slice(tokens[m.from]!.start, tokens[m.to - 1]!.end), why }];
+    return why === undefined
+      ? []
+      : [{ text: text.slice(present(tokens[m.from]).start, present(tokens[m.to - 1]).end), why }];
   });
 }

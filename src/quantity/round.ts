@@ -3,9 +3,22 @@ const formatters: readonly Intl.NumberFormat[] = [0, 1, 2, 3, 4].map(
   digits => new Intl.NumberFormat('en-AU', { maximumFractionDigits: digits, useGrouping: 'min2' }),
 );
 
+const powers: readonly number[] = [1, 10, 100, 1000, 10_000];
+/** From here on digits are grouped: "10 000" would be "10,000". */
+const leastGrouped = 9999;
+/** So near to half of the last digit the formatter, which goes by the decimal digits of the number, has to tell. */
+const nearHalf = 1e-6;
+
 /** A number with at most `digits` decimals (0–4) and no trailing noughts: 41.67 → "41.7" at 1. */
 export function decimals(value: number, digits: number): string {
-  return formatters[Math.max(0, Math.min(4, digits))]!.format(value === 0 ? 0 : value);
+  const places = Math.max(0, Math.min(4, digits));
+  const power = powers[places];
+  // Most numbers are plain: the same text at a tenth of the time.
+  if (power !== undefined && value >= 0 && value < leastGrouped) {
+    const last = value * power;
+    if (Math.abs(last - Math.floor(last) - 0.5) > nearHalf) return String(Math.round(last) / power);
+  }
+  return formatters[places]!.format(value === 0 ? 0 : value);
 }
 
 /** A number to `digits` significant figures (default 3), never more than four decimals: 1234.5 → "1235", 0.4567 → "0.457". */

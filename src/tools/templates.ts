@@ -1,20 +1,20 @@
-const intent = (name: string, variable: string): string => `import type { Facts } from '#rig/rig.ts';
-import type { Intent } from '../intent.ts';
-import { needBattery, needs } from '../needs.ts';
+const intent = (
+  name: string,
+  variable: string,
+): string => `import { defineIntent } from '../define-intent.ts';
+import { needBattery } from '../needs.ts';
 import { answer } from './answer.ts';
 import { compute } from './compute.ts';
 
-/** The facts that the question takes; memory fills in only these. */
-const takes = ['batteries'] as const satisfies readonly (keyof Facts)[];
-
 /** What people ask with it, in a sentence. */
-export const ${variable}: Intent = {
+export const ${variable} = defineIntent({
   name: '${name}',
   title: 'TODO ${name}?',
-  takes,
-  needs: needs(takes, [needBattery]),
+  // Memory fills in only these facts.
+  takes: ['batteries'],
+  needs: [needBattery],
   reply: (facts, setting) => answer(facts, compute(facts), setting),
-};
+});
 `;
 
 const compute = `import type { Facts } from '#rig/rig.ts';
@@ -32,11 +32,11 @@ export function compute(facts: Facts): Computed {
 
 const answer = `import type { Reply } from '#answer/reply.ts';
 import type { Facts } from '#rig/rig.ts';
-import type { Setting } from '../intent.ts';
+import type { RequestContext } from '../intent.ts';
 import type { Computed } from './compute.ts';
 
 /** The figures in words, the number first. */
-export function answer(_facts: Facts, computed: Computed, _setting: Setting): Reply {
+export function answer(_facts: Facts, computed: Computed, _setting: RequestContext): Reply {
   return { headline: \`TODO: \${computed.capacityAh} Ah.\` };
 }
 `;

@@ -45,12 +45,21 @@ type Part = (typeof parts)[number];
 export type Judged = Partial<Record<Part, string[]>>;
 
 /** The answer to the last turn of a case. */
-export function play(turns: Case['turns']): Answer {
+function play(turns: Case['turns']): Answer {
   let memory = emptyMemory();
   let answer: Answer | undefined;
   for (const { from, text, at = '2026-01-15T09:00:00Z' } of turns)
     ({ memory, answer } = converse(memory, { chat: 'c', from, text, at: new Date(at), kind: 'group' }));
   return present(answer);
+}
+
+const answers = new WeakMap<Case, Answer>();
+
+/** The answer to the last turn of a case, played once however often it is asked for. */
+export function answerTo(one: Case): Answer {
+  const answer = answers.get(one) ?? play(one.turns);
+  answers.set(one, answer);
+  return answer;
 }
 
 /** Holds an answer against what its case expects. */
@@ -94,7 +103,7 @@ export function scoreOf(list: readonly Case[]): Score {
   ) as Record<Part | 'whole', { asked: number; right: number }>;
   const failures: string[] = [];
   for (const one of list) {
-    const answer = play(one.turns);
+    const answer = answerTo(one);
     const judged = judge(one, answer);
     const problems = Object.values(judged).flat();
     for (const part of parts) {

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { present } from '#basics/present.ts';
 import { converse } from '#conversation/converse.ts';
 import { emptyMemory, memorySchema } from '#conversation/memory.ts';
+import { draws } from '../house/share.ts';
 
 /** What people say of power, cut into bits that are thrown together without any sense. */
 const bits =
@@ -25,7 +26,7 @@ describe('talk without any sense, over several turns', () => {
     const random = dice(seed);
     let memory = emptyMemory();
     let said: string[] = [];
-    for (let turn = 0; turn < 2500; turn++) {
+    for (let turn = 0; turn < draws(300, 2500); turn++) {
       if (random() > 0.7) [memory, said] = [emptyMemory(), []];
       const length = 1 + Math.floor(random() * 6);
       const text = Array.from({ length }, () => bits[Math.floor(random() * bits.length)]).join(' ');

@@ -3,6 +3,7 @@ import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync, symlinkSync } fr
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { present } from '#basics/present.ts';
 import { phraseSchema } from '../intents/phrases.ts';
 import { root } from './source.ts';
 
@@ -62,6 +63,26 @@ describe('npm run new:intent, in a copy of the project', () => {
     expect(lint.stdout + lint.stderr).toMatch(/No fixes applied/);
     expect(lint.status).toBe(0);
     expect(make('what-panel')).toMatchObject({ status: 2 });
+  });
+
+  test('what its files import is there, types too', () => {
+    const { imports } = JSON.parse(read('package.json')) as { imports: Record<string, string> };
+    const missing: string[] = [];
+    for (const file of ['intent.ts', 'compute.ts', 'answer.ts'])
+      for (const [, names, from] of read(`intents/what-panel/${file}`).matchAll(
+        /import (?:type )?\{ ([^}]*) \} from '([^']+)'/g,
+      )) {
+        const asked = present(from).replace(/^#[a-z]+\/(?=.)/, start =>
+          present(imports[`${start}*`]).replace('*', ''),
+        );
+        const text = read(join(from?.startsWith('.') ? 'intents/what-panel' : '', asked));
+        for (const name of present(names).split(/,\s*/))
+          if (
+            !new RegExp(`export (?:const|function|interface|type) ${name.replace('type ', '')}\\b`).test(text)
+          )
+            missing.push(`${file}: ${name} of ${from}`);
+      }
+    expect(missing).toEqual([]);
   });
 
   test('and it loads, listed before the one that is left', () => {

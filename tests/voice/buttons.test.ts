@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
+import { draws } from '../house/share.ts';
 import { type Pressed, press, useless } from './pressed.ts';
 
-/** How many talks: some at every run of all tests; `TALKS=2000` for all that are asked for. */
-const talks = Number(process.env.TALKS ?? 300);
+const talks = draws(150, 2000);
 /** Questions that are being built out, whose buttons come with that: they leave this list as they do. */
 const awaited: ReadonlySet<string> = new Set(['fault', 'list', 'compare', 'rig-check', 'trip']);
 

@@ -13,11 +13,13 @@ export function blocksOf(volts: number): number {
 
 /** Percent at which a column of the table reads `volts`; 0 below it, 100 above it. */
 function percentAt(table: readonly RestRow[], column: 1 | 2 | 3, volts: number): number {
-  const above = table.findIndex(row => row[column] >= volts);
-  if (above === 0) return 0;
-  if (above < 0) return 100;
-  const [a, b] = [present(table[above - 1]), present(table[above])];
-  return a[0] + ((b[0] - a[0]) * (volts - a[column])) / (b[column] - a[column]);
+  let a: RestRow | undefined;
+  for (const b of table) {
+    if (b[column] >= volts)
+      return a ? a[0] + ((b[0] - a[0]) * (volts - a[column])) / (b[column] - a[column]) : 0;
+    a = b;
+  }
+  return 100;
 }
 
 /** Whether volts are too high for a battery at rest: a charger, the alternator or the sun holds them up. */
@@ -53,11 +55,12 @@ export function chargeAtRest(
 
 /** Resting volts (of a 12 V block) at a state of charge (%): the same table read the other way. */
 export function restVoltsAt(percent: number, chemistry: Chemistry): number {
-  const table = restVolts[chemistry];
-  const above = table.findIndex(row => row[0] >= percent);
-  if (above <= 0) return above === 0 ? present(table[0])[2] : present(table.at(-1))[2];
-  const [a, b] = [present(table[above - 1]), present(table[above])];
-  return a[2] + ((b[2] - a[2]) * (percent - a[0])) / (b[0] - a[0]);
+  let a: RestRow | undefined;
+  for (const b of restVolts[chemistry]) {
+    if (b[0] >= percent) return a ? a[2] + ((b[2] - a[2]) * (percent - a[0])) / (b[0] - a[0]) : b[2];
+    a = b;
+  }
+  return present(a, 'a row of resting volts')[2];
 }
 
 const curves = new Map<Chemistry, Float64Array>();

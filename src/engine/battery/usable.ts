@@ -113,16 +113,15 @@ export function temperatureFactor(bank: Pick<Bank, 'chemistry'>, temperatureC = 
 
 /** IEEE 485 cell size factor at a temperature (°C), between the rows; the ends hold beyond the table. */
 export function sizeFactorAt(temperatureC: number): number {
-  const table = leadAcidCapacityByTemperature;
-  // Asked for in every run of every trip: a plain loop over the rows.
-  for (let i = 0; i < table.length; i++) {
-    const row = present(table[i]);
-    if (row[0] < temperatureC) continue;
-    if (i === 0) return row[1];
-    const before = present(table[i - 1]);
-    return before[1] + ((row[1] - before[1]) * (temperatureC - before[0])) / (row[0] - before[0]);
+  let before: (typeof leadAcidCapacityByTemperature)[number] | undefined;
+  for (const row of leadAcidCapacityByTemperature) {
+    if (row[0] >= temperatureC)
+      return before
+        ? before[1] + ((row[1] - before[1]) * (temperatureC - before[0])) / (row[0] - before[0])
+        : row[1];
+    before = row;
   }
-  return present(table.at(-1))[1];
+  return present(before, 'a row of capacity by temperature')[1];
 }
 
 /**

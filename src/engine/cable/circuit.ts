@@ -64,11 +64,12 @@ const useOf = ({ facts, voltageV, mainsV }: Circuit): Use => ({
   inverterW: facts.inverter?.powerW,
 });
 
-const isDcdcTold = ({ kind, facts }: Circuit): boolean =>
+const toldA = ({ facts }: Circuit): number => present(facts.cable?.currentA, 'the current that was told');
+const panelsOf = ({ facts }: Circuit) => present(facts.solar, 'the panels of the circuit');
+
+const isDcdcTold = ({ kind, facts: { cable, chargers } }: Circuit): boolean =>
   kind === 'told' &&
-  !!facts.chargers?.some(
-    c => c.kind === 'dcdc' && (c.currentA ?? present(facts.cable).currentA) === present(facts.cable).currentA,
-  );
+  !!chargers?.some(c => c.kind === 'dcdc' && (c.currentA ?? cable?.currentA) === cable?.currentA);
 
 /** What a DC-DC charger takes in hangs on its efficiency and the vehicle's voltage. */
 const dcdcAssumptions: readonly Assumption[] = [
@@ -94,7 +95,9 @@ const inputA = (outA: number, values: Values, trace?: Trace): number =>
 
 const chargerOf = (circuit: Circuit) => {
   const chargers = circuit.facts.chargers ?? [];
-  return present(chargers.find(c => (circuit.kind === 'dcdc' ? c.kind === 'dcdc' : c.kind !== 'generator')));
+  const isOurs = ({ kind }: (typeof chargers)[number]) =>
+    circuit.kind === 'dcdc' ? kind === 'dcdc' : kind !== 'generator';
+  return present(chargers.find(isOurs), 'the charger of the circuit');
 };
 
 /** What is taken for granted to know the current: typical draws, an inverter's efficiency, a charger's rating. */
@@ -116,7 +119,7 @@ export function circuitAssumptions(circuit: Circuit): Assumption[] {
       return [...own, { name: 'chargerCurrent', value, low, high, unit: 'A', why }];
     }
     case 'solar':
-      return panelLeadAssumptions(present(circuit.facts.solar).filter(panel => panel.powerW !== undefined));
+      return panelLeadAssumptions(panelsOf(circuit).filter(panel => panel.powerW !== undefined));
     case 'told':
       return isDcdcTold(circuit) ? [...dcdcAssumptions] : [];
     default:
@@ -152,18 +155,13 @@ export function circuitCurrents(circuit: Circuit, values: Values, trace?: Trace)
   };
   switch (circuit.kind) {
     case 'told': {
-      const ratedA = present(present(facts.cable).currentA);
+      const ratedA = toldA(circuit);
       return isDcdcTold(circuit) ? before(ratedA) : same(ratedA);
     }
-    case 'inverter':
-      return same(
-        batteryCurrentA(
-          present(present(facts.inverter).powerW),
-          present(facts.inverter).powerW,
-          values,
-          trace,
-        ),
-      );
+    case 'inverter': {
+      const powerW = present(facts.inverter?.powerW, 'the watts of the inverter');
+      return same(batteryCurrentA(powerW, powerW, values, trace));
+    }
     case 'loads': {
       const use = useOf(circuit);
       const each = use.loads.map(load => load.count * runningCurrentA(load, use, values, trace));
@@ -176,7 +174,7 @@ export function circuitCurrents(circuit: Circuit, values: Values, trace?: Trace)
       return circuit.kind === 'dcdc' ? before(ratedA) : same(ratedA);
     }
     case 'solar': {
-      const { fullA, continuousA } = panelCurrents(present(facts.solar), voltageV, values, trace);
+      const { fullA, continuousA } = panelCurrents(panelsOf(circuit), voltageV, values, trace);
       return { ratedA: fullA, cableA: fullA, continuousA, ofV: voltageV };
     }
     default:
@@ -185,10 +183,10 @@ export function circuitCurrents(circuit: Circuit, values: Values, trace?: Trace)
 }
 
 /** What panels give the battery behind their controller, A at its nominal volts: the fuse there is another than theirs. */
-export const behindController = ({ facts, voltageV }: Circuit, trace?: Trace): number =>
+export const behindController = (circuit: Circuit, trace?: Trace): number =>
   run(
     currentOfPower,
-    { P: present(facts.solar).reduce((sum, s) => sum + s.count * (s.powerW ?? 0), 0), V: voltageV },
+    { P: panelsOf(circuit).reduce((sum, s) => sum + s.count * (s.powerW ?? 0), 0), V: circuit.voltageV },
     trace,
   );
 

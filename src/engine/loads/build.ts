@@ -70,8 +70,19 @@ export interface Built {
   readonly kind?: CoolerKind;
 }
 
-/** What a load is by the catalogue, told from its like by how it is built and by its litres. */
+const known = new WeakMap<Load, Built>();
+
+/** What a load is by the catalogue, told from its like by how it is built and by its litres; looked up once a load. */
 export function builtAs(load: Load): Built {
+  let built = known.get(load);
+  if (built === undefined) {
+    built = newlyBuilt(load);
+    known.set(load, built);
+  }
+  return built;
+}
+
+function newlyBuilt(load: Load): Built {
   const row = applianceOf(load.name);
   if (row?.setPointC === undefined) return { row };
   const build = buildOf(load);

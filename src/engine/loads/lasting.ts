@@ -4,6 +4,7 @@ import type { Bank } from '../battery/bank.ts';
 import { runTime } from '../battery/rules.ts';
 import { bankAssumptions, usableCapacityAh } from '../battery/usable.ts';
 import { type Explored, explore, taken } from '../explore.ts';
+import { remembered } from '../remembered.ts';
 import { type Clock, currentOver, meanAirC } from './by-clock.ts';
 import { dayOf, type Use, useAssumptions } from './model.ts';
 
@@ -32,17 +33,21 @@ export function exploreRunTime(
 ): Explored<'runTime' | 'usableCapacity' | 'dailyUse'> & { readonly peakA: number } {
   const { bank, use } = input;
   // From 60 % a battery with half of its charge to use has 10 % of it left to use.
+  const ofUse = useAssumptions(use);
   const assumptions = [
     ...(input.assumptions ?? bankAssumptions(bank, input.depthPercent)),
-    ...useAssumptions(use),
+    ...ofUse,
     ...(input.level ? [input.level] : []),
   ];
+  const dayFor = remembered([...ofUse.map(a => a.name), 'ambientC'], (values, trace) =>
+    dayOf(use, values, trace),
+  );
   let peakA = 0;
   const explored = explore<'runTime' | 'usableCapacity' | 'dailyUse'>(
     assumptions,
     'runTime',
     (values, trace) => {
-      const day = dayOf(use, values, trace);
+      const day = dayFor(values, trace);
       const { dailyUse, currentA } = day;
       if (trace) peakA = day.peakA;
       const percent = input.level ? taken(values, input.level.name) : (bank.stateOfChargePercent ?? 100);

@@ -48,11 +48,22 @@ export interface ReadLoad {
 /** Whether its draw while running was told. */
 export const isDrawTold = (load: Load): boolean => load.currentA !== undefined || load.powerW !== undefined;
 
-/** The readings of all loads, in their order. */
-export const readLoads = (use: Pick<Use, 'loads'>): ReadLoad[] =>
-  use.loads.map((load, i) => {
+const known = new WeakMap<readonly Load[], readonly ReadLoad[]>();
+
+/** The readings of all loads, in their order; made once of a list, however often it is reckoned with. */
+export function readLoads({ loads }: Pick<Use, 'loads'>): readonly ReadLoad[] {
+  let readings = known.get(loads);
+  if (readings === undefined) {
+    readings = newlyRead(loads);
+    known.set(loads, readings);
+  }
+  return readings;
+}
+
+const newlyRead = (loads: readonly Load[]): readonly ReadLoad[] =>
+  loads.map((load, i) => {
     const { row, kind } = builtAs(load);
-    const before = use.loads.slice(0, i).filter(other => other.name === load.name).length;
+    const before = loads.slice(0, i).filter(other => other.name === load.name).length;
     return {
       load,
       key: `${load.name}${before === 0 ? '' : before + 1}`,

@@ -1,5 +1,4 @@
 import { present } from '#basics/present.ts';
-import type { Appliance } from '#catalog/appliances.ts';
 import type { Load } from '#rig/rig.ts';
 import { builtAs } from '../loads/build.ts';
 import { dutyAt, usualCooler } from '../loads/cooler.ts';
@@ -49,19 +48,9 @@ function newShares(setPointC: number, meanC: number): readonly number[] {
   return duties.map(duty => duty / sum);
 }
 
-const rows = new WeakMap<Load, Appliance | null>();
-
-/** The row of a load as its build alters it, looked up once: a household fridge has its own set point, a three-way one heats all day. */
-function rowOf(load: Load): Appliance | undefined {
-  const known = rows.get(load);
-  if (known !== undefined) return known ?? undefined;
-  const { row } = builtAs(load);
-  rows.set(load, row ?? null);
-  return row;
-}
-
 function sharesFor(load: Load, hours: number, meanC: number): readonly number[] {
-  const row = rowOf(load);
+  // A household fridge has its own set point, a three-way one heats all day.
+  const { row } = builtAs(load);
   if (row?.setPointC !== undefined) return coolerShares(row.setPointC, meanC);
   return sharesOf(row?.switchedOnAt ?? [eveningHour], hours);
 }

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { deniable, denials, lexicon, ordinary } from './lexicon-table.ts';
 import type { Word } from './words.ts';
 
@@ -127,7 +128,8 @@ export function mentionsOf(words: readonly Word[]): readonly Mention[] {
   const found: Mention[] = [];
   for (let at = 0; at < words.length; at += 1) {
     const { text, sentence } = words[at]!;
-    const isDenied = at > 0 && words[at - 1]!.sentence === sentence && denials.has(words[at - 1]!.text);
+    const isDenied =
+      at > 0 && present(words[at - 1]).sentence === sentence && denials.has(present(words[at - 1]).text);
     const add = (concept: string): void => {
       found.push({ concept: isDenied && deniable.has(concept) ? `no-${concept}` : concept, at, sentence });
     };

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Word } from './words.ts';
 
 export type Unit = 'A' | 'Ah' | 'W' | 'V' | 'm' | 'mm2' | 'C' | 'h' | 'year' | 'hp' | '%';
@@ -71,13 +72,13 @@ interface Read {
 /** A number in words from here: "a hundred and twenty", "eighteen hundred", "two point five". */
 function spelt(words: readonly Word[], from: number): Read | undefined {
   let i = from;
-  let value = numberWord(words[i]!.text);
-  if (value === undefined && words[i]!.text === 'a' && words[i + 1]?.text === 'hundred') value = 1;
+  let value = numberWord(present(words[i]).text);
+  if (value === undefined && present(words[i]).text === 'a' && words[i + 1]?.text === 'hundred') value = 1;
   if (value === undefined) return undefined;
   i += 1;
   let whole = 0;
   for (; i < words.length; i += 1) {
-    const word = words[i]!.text;
+    const word = present(words[i]).text;
     const more = numberWord(word);
     if (word === 'hundred') value *= 100;
     else if (word === 'thousand') {
@@ -85,8 +86,8 @@ function spelt(words: readonly Word[], from: number): Read | undefined {
       value = 0;
     } else if (word === 'point' && numberWord(words[i + 1]?.text ?? '') !== undefined) {
       let digits = '';
-      for (i += 1; i < words.length && numberWord(words[i]!.text) !== undefined; i += 1)
-        digits += numberWord(words[i]!.text);
+      for (i += 1; i < words.length && numberWord(present(words[i]).text) !== undefined; i += 1)
+        digits += numberWord(present(words[i]).text);
       return { value: whole + value + Number(`0.${digits}`), next: i };
     } else if (more !== undefined && (value % 100 === 0 || (value % 10 === 0 && more < 10))) value += more;
     else if (word !== 'and' || numberWord(words[i + 1]?.text ?? '') === undefined || value % 100 !== 0) break;
@@ -121,7 +122,7 @@ const toUnit = (
 export function quantitiesOf(words: readonly Word[]): readonly Quantity[] {
   const found: Quantity[] = [];
   for (let at = 0; at < words.length; at += 1) {
-    const here = words[at]!;
+    const here = present(words[at]);
     const read = here.value === undefined ? spelt(words, at) : { value: here.value, next: at + 1 };
     if (!read) continue;
     const before = words[at - 1]?.text;

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { areaOfGauge } from '#quantity/gauge.ts';
 import type { HazardCode } from '#rig/hazard-codes.ts';
 import { meaningOf } from './features.ts';
@@ -171,7 +172,7 @@ function isAlike({ batteries = [], arrangement }: Told): boolean {
     !hasAges &&
     kinds.size === 1 &&
     sizes.size === 1 &&
-    batteries[0]!.capacityAh !== undefined
+    present(batteries[0]).capacityAh !== undefined
   );
 }
 
@@ -184,11 +185,14 @@ function isWithinLimits(told: Told): boolean {
   const isDrawn =
     inverter?.powerW !== undefined ||
     loads.some(load => load.powerW !== undefined || load.currentA !== undefined) ||
-    (chargers.length === 1 && chargers[0]!.currentA !== undefined && !told.solar?.length);
+    (chargers.length === 1 && present(chargers[0]).currentA !== undefined && !told.solar?.length);
   const isOfBattery = batteries.some(b => b.maxCurrentA !== undefined) && isDrawn && fuseA === undefined;
   const isOfCable = areaOf(told) !== undefined && (cable?.currentA ?? fuseA) !== undefined;
   const isOfFuse =
-    fuseA !== undefined && loads.length === 1 && loads[0]!.currentA !== undefined && batteries.length === 0;
+    fuseA !== undefined &&
+    loads.length === 1 &&
+    present(loads[0]).currentA !== undefined &&
+    batteries.length === 0;
   return (cable === undefined ? isOfBattery || isOfFuse : isOfCable) && !isOverCurrent(told);
 }
 

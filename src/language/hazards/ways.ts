@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { HazardCode } from '#rig/hazard-codes.ts';
 import type { Mention } from './concepts.ts';
 import { hazardTable } from './hazard-table.ts';
@@ -17,10 +18,12 @@ interface Way {
 
 function parse(name: string, way: string): Way {
   const [shows, none] = way.split(' - ');
-  const joints = shows!.match(/ [+~] /g) ?? [];
+  const joints = present(shows).match(/ [+~] /g) ?? [];
   return {
     name,
-    parts: shows!.split(/ [+~] /).map(part => part.split('|')),
+    parts: present(shows)
+      .split(/ [+~] /)
+      .map(part => part.split('|')),
     isNear: [false, ...joints.map(joint => joint === ' ~ ')],
     none: none?.split('|') ?? [],
   };

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Token } from './lex.ts';
 import { counts, digitWord, fractions, ones, tens } from './number-words-table.ts';
 
@@ -19,7 +20,7 @@ const isNumber = (tokens: readonly Token[], at: number): boolean => tokens[at]?.
 
 /** A hyphen between the parts of one number word ("twenty-four") is passed over. */
 const pastHyphen = (tokens: readonly Token[], at: number): number =>
-  textAt(tokens, at) === '-' && tokens[at]!.isGlued && tokens[at + 1]?.isGlued ? at + 1 : at;
+  textAt(tokens, at) === '-' && present(tokens[at]).isGlued && tokens[at + 1]?.isGlued ? at + 1 : at;
 
 interface Part {
   readonly value: number;
@@ -44,8 +45,8 @@ function decimalsAt(tokens: readonly Token[], at: number): Part | undefined {
   let digits = '';
   let end = at + 1;
   for (;;) {
-    if (isNumber(tokens, end) && digits === '' && Number.isInteger(tokens[end]!.value)) {
-      digits += tokens[end]!.text;
+    if (isNumber(tokens, end) && digits === '' && Number.isInteger(present(tokens[end]).value)) {
+      digits += present(tokens[end]).text;
       end++;
       break;
     }
@@ -65,16 +66,16 @@ function decimalsAt(tokens: readonly Token[], at: number): Part | undefined {
 /** "And a half", "and three quarters", "1/2" after a whole number. */
 function fractionAfter(tokens: readonly Token[], at: number): Part | undefined {
   if (isNumber(tokens, at) && tokens[at + 1]?.text === '/' && isNumber(tokens, at + 2)) {
-    const [top, bottom] = [tokens[at]!.value, tokens[at + 2]!.value];
+    const [top, bottom] = [present(tokens[at]).value, present(tokens[at + 2]).value];
     return bottom >= 2 && bottom <= 8 && top < bottom ? { value: top / bottom, end: at + 3 } : undefined;
   }
   if (
     isNumber(tokens, at) &&
-    tokens[at]!.value < 1 &&
-    tokens[at]!.value > 0 &&
-    !tokens[at]!.text.includes('.')
+    present(tokens[at]).value < 1 &&
+    present(tokens[at]).value > 0 &&
+    !present(tokens[at]).text.includes('.')
   )
-    return { value: tokens[at]!.value, end: at + 1 };
+    return { value: present(tokens[at]).value, end: at + 1 };
   if (textAt(tokens, at) !== 'and' && textAt(tokens, at) !== 'n' && textAt(tokens, at) !== '&')
     return undefined;
   const next = textAt(tokens, at + 1);
@@ -109,7 +110,7 @@ function voltsAt(tokens: readonly Token[], whole: number, at: number): Part | un
     return undefined;
   const next = tokens[at + 1];
   const isEnd = next === undefined || next.kind === 'sign' || next.isNewLine || afterVolts.has(next.text);
-  return isEnd && !tokens[at]!.isNewLine ? { value: whole + digit / 10, end: at + 1 } : undefined;
+  return isEnd && !present(tokens[at]).isNewLine ? { value: whole + digit / 10, end: at + 1 } : undefined;
 }
 
 /** A number that starts at a word. */
@@ -236,17 +237,20 @@ const pastOfA = (tokens: readonly Token[], at: number): number =>
 
 /** A number that starts at a token in digits. */
 function digitsAt(tokens: readonly Token[], at: number): Numeral {
-  const token = tokens[at]!;
+  const token = present(tokens[at]);
   let { value } = token;
   let end = at + 1;
   const others = token.other === undefined ? [] : [token.other];
   const simple =
-    tokens[end]?.text === '/' && isNumber(tokens, end + 1) && tokens[end]!.isGlued && tokens[end + 1]!.isGlued
+    tokens[end]?.text === '/' &&
+    isNumber(tokens, end + 1) &&
+    present(tokens[end]).isGlued &&
+    present(tokens[end + 1]).isGlued
       ? fractionAfter(tokens, at)
       : undefined;
   if (simple) return { value: simple.value, others, isWord: false, end: simple.end };
   const next = textAt(tokens, end);
-  if (next === 'k' && tokens[end]!.isGlued) {
+  if (next === 'k' && present(tokens[end]).isGlued) {
     value *= 1000;
     end++;
     // "2k5": 2,500.

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { State } from '../decide/state.ts';
 import type { Mention } from '../recognise/mention.ts';
 import { claimants, counted, nearest } from './owners.ts';
@@ -57,7 +58,7 @@ const ofSpans: ReadonlySet<number> = new Set([
 ]);
 
 function offerOf(m: Mention, s: number): Offer {
-  const row = slot.slots[s]!;
+  const row = present(slot.slots[s]);
   const variants: number[] = [];
   const values: number[] = [];
   const put = (variant: number, value: number): void => {
@@ -99,11 +100,11 @@ function offerOf(m: Mention, s: number): Offer {
 
 /** Everything that the mention at `at` may be. */
 export function offersOf(mentions: readonly Mention[], at: number): Offers {
-  const m = mentions[at]!;
+  const m = present(mentions[at]);
   const list: Offer[] = [];
   let isClaim = false;
   for (const s of slotsOf(m)) {
-    const isPersons = slot.slots[s]!.owner === 'person';
+    const isPersons = present(slot.slots[s]).owner === 'person';
     if (isPersons && s !== slot.claim && m.unit) continue;
     const offer = offerOf(m, s);
     if (offer.values.length === 0) continue;
@@ -166,14 +167,14 @@ const nothing: Offer = { slot: slot.none, variants: [-1], values: [Number.NaN] }
 
 /** Puts all roles that a mention may play, given what is decided already, into `out`. The first is always "none". */
 export function propose(state: State, { at, list, claimants: people }: Offers, out: Candidates): void {
-  const m = state.mentions[at]!;
+  const m = present(state.mentions[at]);
   const isEarly = turnOf(m) < 5;
   const near: Partial<Record<slot.OwnerKind, readonly number[]>> = {};
   out.count = 0;
   out.put(nothing, nobody);
   for (const offer of list) {
     const s = offer.slot;
-    const row = slot.slots[s]!;
+    const row = present(slot.slots[s]);
     const free = (owners: readonly number[]): void => {
       for (const owner of owners) if (!state.isTaken(owner, s)) out.put(offer, owner);
     };

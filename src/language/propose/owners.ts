@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { State } from '../decide/state.ts';
 import type { Mention } from '../recognise/mention.ts';
 import { speakers } from '../words/en/people.ts';
@@ -31,7 +32,7 @@ const isPerson = (m: Mention): boolean =>
 
 /** A word before a verb of saying or a colon: somebody, whatever it is called. */
 const isSpeaker = (mentions: readonly Mention[], i: number): boolean => {
-  const m = mentions[i]!;
+  const m = present(mentions[i]);
   const next = mentions[i + 1];
   return (
     m.kind !== 'sign' &&
@@ -80,7 +81,7 @@ export function counted(state: State, at: number): readonly number[] {
   const { mentions } = state;
   const out: number[] = [];
   for (let i = Math.max(0, at - 6); i < Math.min(mentions.length, at + 8); i++) {
-    const m = mentions[i]!;
+    const m = present(mentions[i]);
     const s = state.slots[i]!;
     if (
       s === slot.load ||

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Mention } from '../recognise/mention.ts';
 import { align } from './plans/align.ts';
 import { daysOf } from './plans/days.ts';
@@ -49,7 +50,7 @@ export function planRead(written: readonly Mention[]): Plan | undefined {
   } else if (
     marks.length < 2 &&
     !by.includes('numbers') &&
-    !(by[0] === 'weekdays' && marks[0]!.days.length > 2)
+    !(by[0] === 'weekdays' && present(marks[0]).days.length > 2)
   )
     return undefined;
   else if (marks.length === 1 && Math.min(...marks[0]!.days) > 7) return undefined;

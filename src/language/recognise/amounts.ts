@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Token } from '../lex/lex.ts';
 import { numeralAt } from '../lex/numbers.ts';
 import type { Mention } from './mention.ts';
@@ -18,7 +19,7 @@ import { doubtfulUnits, unitLexicon } from './units.ts';
 
 /** An amount or a number that starts at a token, or undefined. */
 export function amountAt(tokens: readonly Token[], words: Phrases, at: number): Mention | undefined {
-  const token = tokens[at]!;
+  const token = present(tokens[at]);
   // "AWG 8", "B&S 6".
   if (
     token.kind === 'word' &&
@@ -82,7 +83,7 @@ export function amountAt(tokens: readonly Token[], words: Phrases, at: number): 
           ...dims(unit.unit, unit.spelled),
         });
       }
-      if (unit && spans.has(unit.spelled) && !tokens[at + 1]!.isGlued)
+      if (unit && spans.has(unit.spelled) && !present(tokens[at + 1]).isGlued)
         return make(token, at, unit.end, {
           value: inBase(unit.unit, 1),
           told: 1,

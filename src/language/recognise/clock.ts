@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Token } from '../lex/lex.ts';
 import { numeralAt } from '../lex/numbers.ts';
 import { dayTimes, weekdays } from '../words/en/calendar.ts';
@@ -65,12 +66,12 @@ function timeAt(tokens: readonly Token[], words: readonly string[], at: number):
   let hour = numeral.value;
   let end = numeral.end;
   let isClock = false;
-  const isDigits = tokens[at]!.kind === 'number';
+  const isDigits = present(tokens[at]).kind === 'number';
   const minutes = tokens[end + 1];
   if (
     isDigits &&
     (words[end] === ':' || words[end] === '.') &&
-    tokens[end]!.isGlued &&
+    present(tokens[end]).isGlued &&
     minutes?.kind === 'number' &&
     minutes.isGlued &&
     minutes.value < 60 &&
@@ -84,14 +85,14 @@ function timeAt(tokens: readonly Token[], words: readonly string[], at: number):
   if (
     isDigits &&
     !Number.isInteger(numeral.value) &&
-    /^\d{1,2}[.]\d{2}$/.test(tokens[at]!.text) &&
+    /^\d{1,2}[.]\d{2}$/.test(present(tokens[at]).text) &&
     halves.has(words[end] ?? '')
   )
     hour = Math.floor(numeral.value) + (numeral.value % 1) * (100 / 60);
   if (!isClock && !Number.isInteger(numeral.value) && !halves.has(words[end] ?? '')) return undefined;
   let half = words[end];
   let length = 1;
-  if ((half === 'a' || half === 'p') && words[end + 1] === 'm' && tokens[end + 1]!.kind === 'word') {
+  if ((half === 'a' || half === 'p') && words[end + 1] === 'm' && present(tokens[end + 1]).kind === 'word') {
     half = `${half}m`;
     length = 2;
   } else if ((half === 'a' || half === 'p') && words[end + 1] === '.' && words[end + 2] === 'm') {
@@ -179,7 +180,7 @@ export function clockAt(tokens: readonly Token[], words: readonly string[], at: 
       hasClock = true;
       i = end;
     } else if (
-      tokens[i]!.kind === 'word' &&
+      present(tokens[i]).kind === 'word' &&
       word in weekdays &&
       (!alsoWords.has(word) || isTimeNext(tokens, words, i + 1))
     ) {
@@ -194,7 +195,7 @@ export function clockAt(tokens: readonly Token[], words: readonly string[], at: 
       i++;
       end = i;
     } else if (hasClock && (word === 'midnight' || word === 'noon' || word === 'midday')) break;
-    else if (word in dayTimes && tokens[i]!.kind === 'word') {
+    else if (word in dayTimes && present(tokens[i]).kind === 'word') {
       parts.push(word);
       if (Number.isNaN(hour)) hour = dayTimes[word]!;
       i++;

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Conversion } from '../reading.ts';
 import type { Recognised } from './recognise.ts';
 import { unitLexicon } from './units.ts';
@@ -30,7 +31,7 @@ export function convertIn({ mentions, words, tokens }: Recognised): Conversion |
     if (taken.has(i)) continue;
     const found = unitLexicon.find(text, i);
     if (!found || found.value.symbol === value.unit) continue;
-    const isLetter = found.length === 1 && words[i]!.length === 1;
+    const isLetter = found.length === 1 && present(words[i]).length === 1;
     const isLed = leads.has(words[i - 1] ?? '') || leads.has(words[i - 2] ?? '');
     if (words[i] === 'in' || words[i] === 'below' || (isLetter && !isLed)) continue;
     to ??= found.value.symbol;

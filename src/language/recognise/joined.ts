@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { weekdays } from '../words/en/calendar.ts';
 import type { Mention, Variant } from './mention.ts';
 
@@ -52,11 +53,11 @@ export function joined(mentions: readonly Mention[]): readonly Mention[] {
       if (
         m.kind === 'number' &&
         isTime(mentions[i - 1]) &&
-        mentions[i - 1]!.unit === 'h' &&
+        present(mentions[i - 1]).unit === 'h' &&
         m.told < 60 &&
         m.told >= 5
       )
-        variants.push({ why: 'joined', value: mentions[i - 1]!.value + m.told / 60 });
+        variants.push({ why: 'joined', value: present(mentions[i - 1]).value + m.told / 60 });
       // "4 goes of 5 minutes", "twice a day for 10 min": as often as told.
       // "2.1 kWh a week": of a day.
       if (
@@ -87,12 +88,12 @@ const untilWords = /^(?:to|-|till|til|until|tae|thru|through|and|finishing|endin
 
 /** Hours from a time told a little before to this one: "10pm to 6am", "7 till 10", "from 6 at night to 6". */
 function spansTo(mentions: readonly Mention[], at: number): number[] {
-  const m = mentions[at]!;
+  const m = present(mentions[at]);
   const isHour = (o: Mention | undefined): o is Mention =>
     (o?.kind === 'clock' && Number.isFinite(o.value)) || (o?.kind === 'number' && o.told > 0 && o.told <= 24);
   if (!isHour(m)) return [];
   let sep = -1;
-  for (let i = at - 1; i >= Math.max(0, at - 2); i--) if (untilWords.test(mentions[i]!.text)) sep = i;
+  for (let i = at - 1; i >= Math.max(0, at - 2); i--) if (untilWords.test(present(mentions[i]).text)) sep = i;
   if (sep < 0) return m.kind === 'clock' ? spansFromClock(mentions, at) : [];
   let low: Mention | undefined;
   for (let i = sep - 1; i >= Math.max(0, sep - 4); i--)
@@ -129,12 +130,12 @@ const mostOthers = 3;
 
 /** Hours from another time of the clock to this one: "it's 10pm now, the party goes till 2am", "till 6am, 9pm now". */
 function spansFromClock(mentions: readonly Mention[], at: number): number[] {
-  const m = mentions[at]!;
+  const m = present(mentions[at]);
   if (!Number.isFinite(m.value)) return [];
   const out = new Set<number>();
   let seen = 0;
   for (let i = 0; i < mentions.length && seen < mostOthers; i++) {
-    const other = mentions[i]!;
+    const other = present(mentions[i]);
     if (i === at || other.kind !== 'clock' || !Number.isFinite(other.value)) continue;
     if (m.cls !== 'clock' && other.cls !== 'clock') continue;
     seen++;
@@ -152,7 +153,7 @@ const timesWords: Readonly<Record<string, number>> = { twice: 2, thrice: 3 };
 function timesNear(mentions: readonly Mention[], at: number): number[] {
   const out = new Set<number>();
   for (let i = Math.max(0, at - 7); i < Math.min(mentions.length, at + 8); i++) {
-    const m = mentions[i]!;
+    const m = present(mentions[i]);
     if (i === at) continue;
     if (m.kind === 'number' && Number.isInteger(m.told) && m.told >= 2 && m.told <= 20) out.add(m.told);
     if (m.kind === 'word' && Object.hasOwn(timesWords, m.text)) out.add(timesWords[m.text]!);
@@ -163,7 +164,7 @@ function timesNear(mentions: readonly Mention[], at: number): number[] {
 /** A rate that belongs to an amount: right after it, or one word on. */
 function rateOf(mentions: readonly Mention[], at: number): Mention['rate'] {
   for (let i = at + 1; i <= at + 2 && i < mentions.length; i++) {
-    const m = mentions[i]!;
+    const m = present(mentions[i]);
     if (m.kind === 'rate') return m.key as Mention['rate'];
     if (m.kind === 'sign' && m.text !== '(' && m.text !== '/') return undefined;
     if (m.kind === 'amount' || m.kind === 'number') return undefined;

@@ -1,3 +1,6 @@
+import { givenNames } from '../words/en/names.ts';
+
+const given: ReadonlySet<string> = new Set(givenNames);
 const gear: ReadonlySet<string> = new Set([
   'rig',
   'setup',
@@ -18,6 +21,12 @@ const gear: ReadonlySet<string> = new Set([
   'agm',
   'camper',
   'boat',
+  'trailer',
+  'caravan',
+  'ute',
+  'truck',
+  'bus',
+  'motorhome',
 ]);
 const own: ReadonlySet<string> = new Set(['my', 'mine', 'mines']);
 const shared: ReadonlySet<string> = new Set(['our', 'ours']);
@@ -44,7 +53,8 @@ export function ownersIn(
       // Apostrophes are folded away: "sam's" is "sams".
       const name = known.has(word)
         ? word
-        : word.endsWith('s') && known.has(word.slice(0, -1))
+        : word.endsWith('s') &&
+            (known.has(word.slice(0, -1)) || (given.has(word.slice(0, -1)) && gear.has(next)))
           ? word.slice(0, -1)
           : undefined;
       if (name && (word !== name || gear.has(next))) add(name);

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { findPlace } from '#places/find.ts';
 import { lex, type Token } from '../lex/lex.ts';
 import { months } from '../words/en/calendar.ts';
@@ -62,7 +63,7 @@ const isWhere = (words: readonly string[], at: number, end: number): boolean =>
 
 /** A place named at a token: known ones anywhere, towns of the world only where a word or a capital leads there. */
 function placeAt(words: readonly string[], tokens: readonly Token[], at: number): Mention | undefined {
-  const token = tokens[at]!;
+  const token = present(tokens[at]);
   const before = words[at - 1] ?? '';
   const lead = before === 'the' ? (words[at - 2] ?? '') : before;
   const isLed = placePreps.has(lead);
@@ -70,9 +71,9 @@ function placeAt(words: readonly string[], tokens: readonly Token[], at: number)
     token.isCapital &&
     at > 0 &&
     !token.isNewLine &&
-    tokens[at - 1]!.text !== '.' &&
-    tokens[at - 1]!.text !== '?' &&
-    tokens[at - 1]!.text !== '!';
+    present(tokens[at - 1]).text !== '.' &&
+    present(tokens[at - 1]).text !== '?' &&
+    present(tokens[at - 1]).text !== '!';
   const isUnknown =
     !knownWords.has(words[at]!) ||
     (token.isCapital
@@ -141,7 +142,7 @@ function nameAt(
   if (!found) return undefined;
   // A name ends with its line: "mixed" and "Sun" of the next one are no "mixed sun".
   for (let i = at + 1; i < at + found.length; i++)
-    if (tokens[i]!.isNewLine) {
+    if (present(tokens[i]).isNewLine) {
       found = nameLexicon.find({ length: i, wordAt: index => (index < i ? phrases.wordAt(index) : '') }, at);
       if (!found) return undefined;
       break;
@@ -185,7 +186,7 @@ const isNoun = (token: Token, word: string): boolean =>
 const needsRaw: ReadonlySet<string> = new Set(['noun', 'place', 'person']);
 const rawOf = (text: string, tokens: readonly Token[], m: Mention): string =>
   text
-    .slice(tokens[m.from]!.start, tokens[m.to - 1]!.end)
+    .slice(present(tokens[m.from]).start, present(tokens[m.to - 1]).end)
     .toLowerCase()
     .replace(/['’]s$/, '');
 
@@ -200,7 +201,7 @@ export function recognise(text: string): Recognised {
   const inPlaces = tokens.map((token, i) => (token.text === ',' ? ',' : plain[i]!));
   // Only a sure slip is no name, and none with a capital inside a sentence or "in" before it.
   const asNoun = (i: number): string =>
-    i > 0 && (tokens[i]!.isCapital || placePreps.has(words[i - 1]!))
+    i > 0 && (present(tokens[i]).isCapital || placePreps.has(words[i - 1]!))
       ? plain[i]!
       : isSureSlip(plain[i]!, words[i]!)
         ? words[i]!
@@ -210,7 +211,7 @@ export function recognise(text: string): Recognised {
   const [start, end] = matterOf(words);
   let at = start;
   while (at < end) {
-    const token = tokens[at]!;
+    const token = present(tokens[at]);
     const before = mentions.at(-1);
     let best = longer(withoutAt(words, tokens, at, before), clockAt(tokens, words, at));
     best = longer(best, rateAt(words, at, before));
@@ -235,7 +236,12 @@ export function recognise(text: string): Recognised {
       if (isNoun(token, asNoun(at))) {
         // Unknown words side by side are one name: "telescope mount".
         let to = at + 1;
-        while (to < tokens.length && to - at < 3 && isNoun(tokens[to]!, asNoun(to)) && !tokens[to]!.isNewLine)
+        while (
+          to < tokens.length &&
+          to - at < 3 &&
+          isNoun(tokens[to]!, asNoun(to)) &&
+          !present(tokens[to]).isNewLine
+        )
           to++;
         const name = plain.slice(at, to).join(' ');
         best = make('noun', name, at, to, {

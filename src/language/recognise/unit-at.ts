@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { baseSymbol, type Unit } from '#quantity/units.ts';
 import type { Token } from '../lex/lex.ts';
 import type { Numeral } from '../lex/numbers.ts';
@@ -152,8 +153,8 @@ export const hasSign = (tokens: readonly Token[], at: number): boolean => {
     return (
       !sign.isGlued ||
       tokens[at - 2] === undefined ||
-      tokens[at - 2]!.kind === 'sign' ||
-      tokens[at - 2]!.kind === 'word'
+      present(tokens[at - 2]).kind === 'sign' ||
+      present(tokens[at - 2]).kind === 'word'
     );
   return sign.text === 'minus' || sign.text === 'negative';
 };

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { type ForgetRequest, whatIsKept } from './kept.ts';
 
 export type { ForgetRequest } from './kept.ts';
@@ -35,7 +36,7 @@ function split(words: readonly string[], at: RegExp): string[][] {
   const found: string[][] = [[]];
   for (const word of words)
     if (at.test(word)) found.push([]);
-    else found.at(-1)!.push(word);
+    else present(found.at(-1)).push(word);
   return found.filter(part => part.length > 0);
 }
 

@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { mayPlan } from '../../../src/language/propose/plans/hint.ts';
 import { planRead } from '../../../src/language/propose/plans.ts';
 import { recognise } from '../../../src/language/recognise/recognise.ts';
+import { draws, shareOf } from '../../house/share.ts';
 import { files, read } from '../../house/source.ts';
 
 const wordings = files('tests/messages/*.jsonl').flatMap(path =>
@@ -15,14 +16,14 @@ const wordings = files('tests/messages/*.jsonl').flatMap(path =>
 test('no labelled message that tells a plan is passed over', () => {
   let plans = 0;
   let passed = 0;
-  for (const text of wordings.filter((_, i) => i % 4 === 0)) {
+  for (const text of shareOf(wordings, 24)) {
     const { mentions } = recognise(text);
     if (!mayPlan(mentions)) {
       passed++;
       expect(planRead(mentions), text).toBeUndefined();
     } else if (planRead(mentions)) plans++;
   }
-  expect(plans).toBeGreaterThan(50);
+  expect(plans).toBeGreaterThan(10);
   expect(passed).toBeGreaterThan(1000);
 });
 
@@ -37,6 +38,6 @@ test('nor one made of the words of plans', () => {
       const { mentions } = recognise(words.join(' '));
       if (!mayPlan(mentions)) expect(planRead(mentions)).toBeUndefined();
     }),
-    { numRuns: 3000 },
+    { numRuns: draws(1000, 10_000) },
   );
 });

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Fact, Mark, PlanSymbol } from './symbol.ts';
 
 /** What it costs to read a fact and its day apart, in units of a comma between them. */
@@ -103,6 +104,6 @@ export function align(symbols: readonly PlanSymbol[]): readonly Aligned[] {
   }
   const out: Aligned[] = [];
   for (let state = best; state; state = state.back)
-    if (state.fact) out.push({ fact: state.fact, mark: marks[state.mark]!.mark });
+    if (state.fact) out.push({ fact: state.fact, mark: present(marks[state.mark]).mark });
   return out.reverse();
 }

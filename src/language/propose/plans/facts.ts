@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Mention } from '../../recognise/mention.ts';
 import { driveWords, hourTails, noneWords, notWords, stayWords, wayWords } from '../../words/en/day-plans.ts';
 import { type Fact, fact } from './symbol.ts';
@@ -36,7 +37,7 @@ export function hoursAt(scope: Scope, at: number, markEnd: number): Fact | 'load
     to = at + 2;
   }
   if (value > mostHours) return 'load';
-  const rate = mentions[at]!.rate;
+  const rate = present(mentions[at]).rate;
   const rateMention = [mentions[to], mentions[to + 1], mentions[at - 1]].find(o => o?.kind === 'rate');
   const topic = topicOf(scope, at);
   const isAfter = rateMention?.text === 'the day' && mentions.slice(to, to + 3).some(o => o.text === 'after');
@@ -57,7 +58,7 @@ export function hoursAt(scope: Scope, at: number, markEnd: number): Fact | 'load
 /** "None", "nothing", "zero", "0": nothing of what was told of the other days. */
 export function noneAt(scope: Scope, at: number): Fact | undefined {
   const { mentions, stops } = scope;
-  const m = mentions[at]!;
+  const m = present(mentions[at]);
   if (m.kind === 'number' && m.told === 0) {
     const key = topicOf(scope, at, 2);
     return key === 'load' ? undefined : fact(at, at + 1, key, 0);
@@ -85,7 +86,7 @@ export function noneAt(scope: Scope, at: number): Fact | undefined {
 
 /** "Without driving", "no genny", "parked", "camp". */
 export function restingAt(mentions: readonly Mention[], at: number): Fact | undefined {
-  const m = mentions[at]!;
+  const m = present(mentions[at]);
   if (m.kind === 'without' && m.key === 'driving') return fact(at, at + 1, 'drivingH', 0);
   if (m.kind === 'without' && m.key === 'generator') return fact(at, at + 1, 'generatorH', 0);
   if (m.kind === 'word' && notWords.has(m.text))
@@ -102,7 +103,7 @@ export function restingAt(mentions: readonly Mention[], at: number): Fact | unde
 
 /** A bare number that may be hours as those told before: "then 2", "4 wed", "drive 3". */
 export function bareHoursAt({ mentions, stops }: Scope, at: number): Fact | undefined {
-  const m = mentions[at]!;
+  const m = present(mentions[at]);
   if (m.kind !== 'number' || m.told <= 0 || m.told > 16 || m.isNegative) return undefined;
   if (/^[-/]$/.test(mentions[at - 1]?.text ?? '')) return undefined;
   const next = mentions[at + 1];

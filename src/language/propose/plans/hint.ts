@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Mention } from '../../recognise/mention.ts';
 import {
   againWords,
@@ -61,7 +62,7 @@ export function mayPlan(mentions: readonly Mention[]): boolean {
   let again = 0;
   let hasHours = false;
   for (let i = 0; i < mentions.length; i++) {
-    const m = mentions[i]!;
+    const m = present(mentions[i]);
     if (m.kind !== 'sign' && againWords.has(m.text)) again++;
     if (mayMark(m, mentions[i + 1])) marks++;
     if (mayTell(m)) {

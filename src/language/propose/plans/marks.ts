@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Mention } from '../../recognise/mention.ts';
 import {
   betweenWords,
@@ -50,7 +51,7 @@ export function ordinalOf(m: Mention | undefined): number | undefined {
 
 /** "Day 2", "days 2 and 3", "days 2-4", "day one to three", "d2". */
 export function numbersAt(mentions: readonly Mention[], at: number): Mark | undefined {
-  const m = mentions[at]!;
+  const m = present(mentions[at]);
   const glued = /^d(\d)$/.exec(m.text);
   if (glued && (m.kind === 'word' || m.kind === 'noun'))
     return mark('numbers', at, at + 1, [Number(glued[1])]);
@@ -94,7 +95,7 @@ export function numbersAt(mentions: readonly Mention[], at: number): Mark | unde
 /** "The first day", "the second and third", "the first two days", "the third and last day". `isLoose`: without "day" too. */
 export function ordinalsAt(mentions: readonly Mention[], at: number, isLoose: boolean): Mark | undefined {
   const first = mentions[at - 1]?.text === 'every' ? undefined : ordinalOf(mentions[at]);
-  const isLast = lastWords.has(mentions[at]!.text);
+  const isLast = lastWords.has(present(mentions[at]).text);
   if (first === undefined && !isLast) return undefined;
   const days: number[] = first === undefined ? [] : [first];
   let hasLast = isLast;
@@ -115,7 +116,7 @@ export function ordinalsAt(mentions: readonly Mention[], at: number, isLoose: bo
   const noun = (): void => {
     if (
       dayNouns.has(mentions[i]?.text ?? '') ||
-      (mentions[i]?.kind === 'clock' && dayNouns.has(mentions[i]!.key))
+      (mentions[i]?.kind === 'clock' && dayNouns.has(present(mentions[i]).key))
     ) {
       hasNoun = true;
       i++;
@@ -175,7 +176,7 @@ export function bareNumbersAt(mentions: readonly Mention[], at: number): Mark | 
 
 /** "The other two", "the rest", "the days between". */
 export function restAt(mentions: readonly Mention[], at: number): Mark | undefined {
-  const m = mentions[at]!;
+  const m = present(mentions[at]);
   const next = mentions[at + 1];
   if (betweenWords.has(m.text))
     return [6, 5, 4, 3, 2, 1].some(d => isDaySpan(mentions[at - d])) ||
@@ -203,7 +204,7 @@ export function restAt(mentions: readonly Mention[], at: number): Mark | undefin
 
 /** "Two days", "the next three days", "a sunny day", "one overcast one": a number of days on. */
 export function spanAt(mentions: readonly Mention[], at: number): Mark | undefined {
-  const m = mentions[at]!;
+  const m = present(mentions[at]);
   if (isDaySpan(m)) {
     if (m.text === 'both') return mark('all', at, at + 1, []);
     const lead = [1, 2, 3].map(d => mentions[at - d]?.text ?? '');

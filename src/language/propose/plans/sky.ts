@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Mention } from '../../recognise/mention.ts';
 import { skyFillers, skyJoins, skySigns } from '../../words/en/day-plans.ts';
 import { type Fact, fact } from './symbol.ts';
@@ -27,27 +28,27 @@ export function skyAt(
     while (
       next < mentions.length &&
       next - to < 5 &&
-      skyFillers.has(mentions[next]!.text) &&
-      !mentions[next]!.isNewLine
+      skyFillers.has(present(mentions[next]).text) &&
+      !present(mentions[next]).isNewLine
     ) {
-      if (skyJoins.has(mentions[next]!.text)) isJoined = true;
+      if (skyJoins.has(present(mentions[next]).text)) isJoined = true;
       next++;
     }
     const more = skyOf(mentions[next]);
-    if (!more || isDay(next) || mentions[next]!.isNewLine) break;
-    const isPart = mentions[next]!.kind === 'sign' || mentions[to - 1]!.kind === 'sign';
-    const isWord = /^(?:sun|clouds?|sunny|sky|skies)$/.test(mentions[next]!.text);
+    if (!more || isDay(next) || present(mentions[next]).isNewLine) break;
+    const isPart = present(mentions[next]).kind === 'sign' || present(mentions[to - 1]).kind === 'sign';
+    const isWord = /^(?:sun|clouds?|sunny|sky|skies)$/.test(present(mentions[next]).text);
     if (next === to) {
-      if (sky === more && (isPart || mentions[next]!.text !== mentions[to - 1]!.text)) to++;
+      if (sky === more && (isPart || present(mentions[next]).text !== present(mentions[to - 1]).text)) to++;
       else if (sky === 'mixed' && isWord) to++;
       else if (sky === 'mixed' && isPart) to++;
       else break;
     } else if (
-      mentions[to]!.text === '/' &&
+      present(mentions[to]).text === '/' &&
       (next > to + 1 || sky === more || mentions[next + 1]?.text === '/' || mentions[at - 1]?.text === '/')
     )
       break;
-    else if (isJoined || mentions[to]!.text === 'of') {
+    else if (isJoined || present(mentions[to]).text === 'of') {
       sky = sky === more ? sky : 'mixed';
       to = next + 1;
     } else break;

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Mention } from '../../recognise/mention.ts';
 import { stopOf } from './stops.ts';
 import { weekdaysOf } from './weekdays.ts';
@@ -5,7 +6,7 @@ import { weekdaysOf } from './weekdays.ts';
 /** Whether "sun" at a mention is Sunday: other weekdays are named and it stands where the next one would. */
 export function sundays(mentions: readonly Mention[]): ReadonlySet<number> {
   const out = new Set<number>();
-  const isSun = (i: number): boolean => mentions[i]?.kind === 'sky' && mentions[i]!.text === 'sun';
+  const isSun = (i: number): boolean => mentions[i]?.kind === 'sky' && present(mentions[i]).text === 'sun';
   const named = mentions.map(weekdaysOf);
   if (!named.some(days => days.length > 0) || named.some(days => days.includes(6))) return out;
   const lastSun = mentions.findLastIndex((_, i) => isSun(i));
@@ -13,7 +14,7 @@ export function sundays(mentions: readonly Mention[]): ReadonlySet<number> {
   const nextNamed: (number | undefined)[] = [];
   for (let i = mentions.length - 1, next: number | undefined; i >= 0; i--) {
     nextNamed[i] = next;
-    if (named[i]!.length > 0) next = named[i]![0];
+    if (present(named[i]).length > 0) next = named[i]![0];
   }
   let last: number | undefined;
   for (let i = 0; i < mentions.length; i++) {
@@ -24,7 +25,7 @@ export function sundays(mentions: readonly Mention[]): ReadonlySet<number> {
     const after = mentions[i + 1];
     const isStart =
       !before ||
-      mentions[i]!.isNewLine ||
+      present(mentions[i]).isNewLine ||
       stopOf(before) > 0 ||
       before.text === '-' ||
       before.text === '*' ||
@@ -32,7 +33,7 @@ export function sundays(mentions: readonly Mention[]): ReadonlySet<number> {
     const isJoined = before !== undefined && /^(?:and|&|\+|n|\/|-|to|thru|on)$/.test(before.text);
     const follows = nextNamed[i];
     const later = lastSun > i;
-    const isDirect = before !== undefined && named[i - 1]!.length > 0;
+    const isDirect = before !== undefined && present(named[i - 1]).length > 0;
     if (last === 5 && !(isDirect && later) && !(isDirect && (!after || stopOf(after) > 0))) out.add(i);
     else if (
       isStart &&

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Mention } from '../../recognise/mention.ts';
 import { doubtfulDays } from '../../words/en/calendar.ts';
 import { againWords, driveWords, lastWords, turnWords } from '../../words/en/day-plans.ts';
@@ -53,7 +54,7 @@ function lineNumbers(mentions: readonly Mention[]): ReadonlySet<number> {
 
 /** "Today", "tomorrow", "the day after", "then", "the next day". */
 function turnAt(mentions: readonly Mention[], at: number, isStart: boolean): Mark | undefined {
-  const m = mentions[at]!;
+  const m = present(mentions[at]);
   const next = mentions[at + 1]?.text ?? '';
   const mark = (by: Mark['by'], to: number, days: readonly number[], more: Partial<Mark> = {}): Mark => ({
     kind: 'mark',
@@ -122,7 +123,7 @@ export function symbolsOf(mentions: readonly Mention[]): readonly PlanSymbol[] |
   let i = 0;
   while (i < mentions.length) {
     if (out.length > mostSymbols) return undefined;
-    const m = mentions[i]!;
+    const m = present(mentions[i]);
     const before = out.at(-1);
     if (m.isNewLine && !(before?.kind === 'stop' && before.weight >= 3))
       out.push({ kind: 'stop', from: i, to: i, weight: 3 });
@@ -203,7 +204,7 @@ function isNextNumber(
   isStart: boolean,
   before: readonly PlanSymbol[],
 ): boolean {
-  const m = mentions[at]!;
+  const m = present(mentions[at]);
   if (!isStart || m.kind !== 'number' || mentions[at + 1]?.text !== ':') return false;
   const last = before.findLast(s => s.kind === 'mark');
   return last?.kind === 'mark' && last.by === 'numbers' && last.days.at(-1) === m.told - 1;
@@ -211,7 +212,7 @@ function isNextNumber(
 
 /** Whether an ordinal without "day" may mean one: no thing follows that it would count. */
 function isLooseOrdinal(mentions: readonly Mention[], at: number): boolean {
-  const m = mentions[at]!;
+  const m = present(mentions[at]);
   const [before, next] = [mentions[at - 1], mentions[at + 1]];
   if (
     before?.kind === 'month' ||
@@ -237,7 +238,7 @@ function isLooseOrdinal(mentions: readonly Mention[], at: number): boolean {
 
 /** "Each day", "every day": all the days; "every other day": each second one. */
 function ratesAt(mentions: readonly Mention[], at: number): Mark | undefined {
-  const m = mentions[at]!;
+  const m = present(mentions[at]);
   const next = mentions[at + 1]?.text;
   if (m.text === 'every' && (next === 'other' || next === 'second') && mentions[at + 2]?.text === 'day')
     return { kind: 'mark', by: 'alternate', from: at, to: at + 3, days: [] };

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Mention } from '../../recognise/mention.ts';
 import { driveWords } from '../../words/en/day-plans.ts';
 import type { DayKey } from './symbol.ts';
@@ -54,8 +55,12 @@ export function topicOf(
 
 /** What the sentence before a mention speaks of, past commas: "we run the generator once, 3 hours". */
 export function topicBefore({ mentions, stops }: Scope, at: number): DayKey | undefined {
-  for (let i = at - 1; i >= Math.max(0, at - 12) && stops[i]! < 3 && !mentions[i + 1]!.isNewLine; i--) {
-    const m = mentions[i]!;
+  for (
+    let i = at - 1;
+    i >= Math.max(0, at - 12) && stops[i]! < 3 && !present(mentions[i + 1]).isNewLine;
+    i--
+  ) {
+    const m = present(mentions[i]);
     if (isHours(m)) return undefined;
     if (isGenerator(m)) return 'generatorH';
     if (m.kind === 'word' && driveWords.has(m.text)) return 'drivingH';

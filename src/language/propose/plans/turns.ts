@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { DayKey, Fact, Mark, PlanSymbol } from './symbol.ts';
 
 const isOutright = (s: PlanSymbol): s is Mark =>
@@ -21,7 +22,7 @@ function isBesideWeekday(symbols: readonly PlanSymbol[], mark: Mark): boolean {
   const at = symbols.indexOf(mark);
   for (const step of [-1, 1])
     for (let i = at + step; i >= 0 && i < symbols.length; i += step) {
-      const s = symbols[i]!;
+      const s = present(symbols[i]);
       if (s.kind === 'mark' && s.by === 'weekdays') return step < 0 || i === at + 1;
       if (s.kind !== 'stop' || s.weight > 1) break;
     }
@@ -33,14 +34,15 @@ const wordsOf = (part: readonly PlanSymbol[], from: number): number => {
   const told = part.filter(s => s.kind !== 'stop');
   return told.length === 0
     ? 0
-    : Math.max(told.at(-1)!.to, part.at(-1)!.from) - told.reduce((sum, s) => sum + s.to - s.from, from);
+    : Math.max(present(told.at(-1)).to, present(part.at(-1)).from) -
+        told.reduce((sum, s) => sum + s.to - s.from, from);
 };
 
 /** Symbols between two stops. */
 function chunks(symbols: readonly PlanSymbol[]): PlanSymbol[][] {
   const out: PlanSymbol[][] = [[]];
   for (const s of symbols) {
-    out.at(-1)!.push(s);
+    present(out.at(-1)).push(s);
     if (s.kind === 'stop') out.push([]);
   }
   return out;
@@ -55,7 +57,7 @@ function isAfterSpan(parts: readonly (readonly PlanSymbol[])[], p: number): bool
   if (
     facts.length === 0 ||
     facts.some(f => f.isSoft) ||
-    parts[p]!.some(s => s.kind === 'mark') ||
+    present(parts[p]).some(s => s.kind === 'mark') ||
     endsHard(before)
   )
     return false;
@@ -70,20 +72,21 @@ function isImplied(parts: readonly (readonly PlanSymbol[])[]): boolean {
   const outright = parts.flat().filter(isOutright);
   if (outright.every(m => m.by === 'dates')) return true;
   const [only] = outright;
-  if (outright.length !== 1 || only!.by !== 'numbers' || only!.days.length !== 1) return false;
+  if (outright.length !== 1 || present(only).by !== 'numbers' || present(only).days.length !== 1)
+    return false;
   let before = 0;
   for (const part of parts) {
     if (part.includes(only!)) break;
     if (part.some(s => s.kind === 'fact')) before++;
   }
-  return before === only!.days[0]! - 1 && before > 0;
+  return before === present(only).days[0]! - 1 && before > 0;
 }
 
 /** "Fri, sat, sun: sunny, sunny, cloudy": as many things told as days named, a day each. */
 export function dealtOut(symbols: readonly PlanSymbol[]): readonly PlanSymbol[] {
   const out: PlanSymbol[] = [];
   for (let i = 0; i < symbols.length; i++) {
-    const s = symbols[i]!;
+    const s = present(symbols[i]);
     const count =
       s.kind !== 'mark'
         ? 0
@@ -167,7 +170,7 @@ export function marked(symbols: readonly PlanSymbol[]): Marked {
         stop.weight === 1 &&
         stop.to > stop.from &&
         parts[p + 1]?.some(o => o.kind === 'fact') &&
-        !parts[p + 1]!.some(o => o.kind === 'mark');
+        !present(parts[p + 1]).some(o => o.kind === 'mark');
       if (
         s.by === 'spans' &&
         !isContinued &&

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Mention } from '../../recognise/mention.ts';
 import { weekdays } from '../../words/en/calendar.ts';
 import { connectors, endWords, rangeWords } from '../../words/en/day-plans.ts';
@@ -27,7 +28,7 @@ export function weekdayMarkAt(
   const days = [...daysAt(at)];
   if (days.length === 0) return undefined;
   const before = mentions[at - 1]?.text ?? '';
-  if (endWords.has(before) || (/morning/.test(mentions[at]!.text) && !isDayWord(mentions[at + 1])))
+  if (endWords.has(before) || (/morning/.test(present(mentions[at]).text) && !isDayWord(mentions[at + 1])))
     return undefined;
   let i = at + 1;
   let hasAnd = false;
@@ -39,7 +40,7 @@ export function weekdayMarkAt(
     const isRange = !isJoin && rangeWords.has(mentions[next]?.text ?? '');
     if (isJoin || isRange) next++;
     while (mentions[next]?.text === 'on' || mentions[next]?.text === 'then') next++;
-    const more = next >= mentions.length || mentions[next]!.isNewLine ? [] : daysAt(next);
+    const more = next >= mentions.length || present(mentions[next]).isNewLine ? [] : daysAt(next);
     if (more.length === 0 || next - i > 3) break;
     // "None on Saturday, Sunday 3 h": a comma alone joins only where another day follows with "and".
     if (join === ',' && !isJoin && hasAnd) break;

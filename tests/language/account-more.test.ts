@@ -1,3 +1,0 @@
-import { everyNumberIsAccountedFor } from './accounted.ts';
-
-everyNumberIsAccountedFor(1);
