@@ -58,7 +58,7 @@ export function isSetup(told: Stated): boolean {
 }
 
 /** Whether what is told is enough to answer by itself. */
-const isWhole = ({ takes, needs }: Intent, told: Stated): boolean =>
+export const isWhole = ({ takes, needs }: Intent, told: Stated): boolean =>
   takes.some(key => told[key] !== undefined) &&
   needs.safeParse(Object.fromEntries(Object.entries(told).filter(([key]) => takes.includes(key as never))))
     .success;
@@ -69,6 +69,7 @@ function frameFor(
   { onto, from }: Message,
   intent: string,
   isOwnMeant: boolean,
+  isTurning: boolean,
 ): Frame | undefined {
   if (onto) return onto;
   // What was asked back about with nothing told is nothing to lean on.
@@ -81,7 +82,9 @@ function frameFor(
   // What somebody puts right or takes out, and what they call their own, is of their own question.
   if (isOwnMeant) return own;
   // What waits for an answer takes it from anybody; and who speaks of the chat's question means that.
-  const isOpen = last.asked !== undefined && last.asked.length > 0 && isPair(last.intent, intent);
+  const isOwnTurn = isTurning && isPair(own.intent, intent);
+  const isOpen =
+    last.asked !== undefined && last.asked.length > 0 && isPair(last.intent, intent) && !isOwnTurn;
   // Somebody else has told what one's own question waited for.
   const isGoneOn = own.asked !== undefined && last.onto === own.at;
   return isOpen || isGoneOn || (!isPair(own.intent, intent) && isPair(last.intent, intent)) ? last : own;
@@ -98,7 +101,13 @@ export function leanOf(memory: Memory, message: Message, heard: Heard, intent: I
   const frame =
     intent.isArgument && isOfArgument && !message.onto
       ? last
-      : frameFor(memory, message, intent.name, isSlip || cues.has('correction') || owner === 'me');
+      : frameFor(
+          memory,
+          message,
+          intent.name,
+          isSlip || cues.has('correction') || owner === 'me',
+          opensTurn(heard),
+        );
   if (!frame) return { extent: 'none' };
   const isOwn = frame.from === personKey(message.from);
   const isTold = Object.keys(facts).length > 0;
