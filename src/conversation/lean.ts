@@ -90,12 +90,19 @@ function frameFor(
   return isOpen || isGoneOn || (!isPair(own.intent, intent) && isPair(last.intent, intent)) ? last : own;
 }
 
+const mostShort = 4;
+
+/** "On 24 V?": a few words that ask and so answer nothing. */
+const isShortQuestion = ({ cues, words }: Heard): boolean =>
+  cues.has('question-mark') && words <= mostShort && ![...cues].some(cue => cue.startsWith('ask-'));
+
 /** How far a message leans on the talk. */
 export function leanOf(memory: Memory, message: Message, heard: Heard, intent: Intent): Lean {
   const { cues, facts, removed, corrects, owner } = heard;
   const isSlip = corrects !== undefined || removed.length > 0;
   // What turns an argument or asks for its working is about that argument, not about what was asked before it.
-  const last = memory.frames.at(-1);
+  const own = ownFrame(memory.frames, message.from);
+  const last = own?.intent === intent.name ? own : memory.frames.at(-1);
   const isOfArgument =
     last?.intent === intent.name && heard.claims.length === 0 && !cues.has('ask-who-is-right');
   const frame =
@@ -106,7 +113,7 @@ export function leanOf(memory: Memory, message: Message, heard: Heard, intent: I
           message,
           intent.name,
           isSlip || cues.has('correction') || owner === 'me',
-          opensTurn(heard),
+          opensTurn(heard) || isShortQuestion(heard),
         );
   if (!frame) return { extent: 'none' };
   const isOwn = frame.from === personKey(message.from);
@@ -169,6 +176,14 @@ const asked: ReadonlySet<string> = new Set([
 
 const only = (facts: Stated, holds: (key: string) => boolean): Stated =>
   Object.fromEntries(Object.entries(facts).filter(([key]) => holds(key))) as Stated;
+
+/** What was said in passing, for somebody: of another's words only where and when they are. */
+export const heardBy = (
+  passing: Stated | undefined,
+  from: string | undefined,
+  person: string,
+): Stated | undefined =>
+  !passing || from === undefined || from === person ? passing : only(passing, key => circumstances.has(key));
 
 const use: ReadonlySet<string> = new Set(['loads', 'dailyUseAh', 'dailyUseWh']);
 

@@ -1,11 +1,11 @@
 import type { Intent } from '#intents/intent.ts';
 import type { Stated } from '#rig/rig.ts';
 import type { Heard } from './hear.ts';
-import { isSetup, isWhole, type Lean, lentBy } from './lean.ts';
+import { heardBy, isSetup, isWhole, type Lean, lentBy } from './lean.ts';
 import { isDrawTold, restNow, stillTold, withoutUse } from './live.ts';
 import type { Frame, Memory } from './memory.ts';
 import type { Message } from './message.ts';
-import { ownKey, type rigFor } from './recall.ts';
+import { ownKey, personKey, type rigFor } from './recall.ts';
 
 /** Some of the facts. */
 export function pick(facts: Stated, keys: readonly (keyof Stated)[]): Stated {
@@ -31,7 +31,7 @@ function renewed({ rigs }: Memory, lent: Stated | undefined, frame: Frame | unde
 /** What the talk lends to a question, of readings what still holds; and whether amps stand for the draw. */
 export function remembered(
   memory: Memory,
-  { at }: Message,
+  { at, from }: Message,
   heard: Heard,
   lean: Lean,
   rig: Stated | undefined,
@@ -41,7 +41,8 @@ export function remembered(
   const ageMs = frame ? now - (frame.readAt ?? frame.at) : 0;
   const rest = frame && restNow(frame.facts, ageMs, heard);
   const lent = stillTold(renewed(memory, lentBy(lean, heard.owner, rig, rest), frame), ageMs, heard);
-  const passing = stillTold(memory.passing, now - (memory.passingAt ?? now), heard);
+  const said = heardBy(memory.passing, memory.passingFrom, personKey(from));
+  const passing = stillTold(said, now - (memory.passingAt ?? now), heard);
   const amps = [heard.facts, lent, passing].find(one => one?.netCurrentA !== undefined)?.netCurrentA;
   const isDraw = amps !== undefined && isDrawTold(amps, [heard.facts, lent, rig], at);
   // What flows now is not of the loads told before.
