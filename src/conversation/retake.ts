@@ -73,7 +73,12 @@ export function turnOfTalk(memory: Memory, message: Message, heard: Heard): Hear
     if (!frame || undemanding.has(frame.intent)) continue;
     if (!isTurning && !isOtherValue(heard, frame)) continue;
     const [first, second] = readings.filter(({ intent }) => intent === frame.intent);
-    if (!first || first.probability < leastTurn) continue;
+    if (!first || first.probability < leastTurn) {
+      // "And at 150 Ah?" after one's own question is that question, though its words look like others.
+      if (frame === own && isTurning && fitsIn(heard, frame))
+        return { ...heard, intent: frame.intent, options: [], certainty: leastSure };
+      continue;
+    }
     if (second && second.probability > mostRival * first.probability) return undefined;
     return {
       ...heard,
@@ -88,10 +93,14 @@ export function turnOfTalk(memory: Memory, message: Message, heard: Heard): Hear
 const mostValueWords = 5;
 
 /** A few words that tell only what the question before takes: "in December?", "36 hours?", "at 80 %". */
-function isOtherValue({ facts, words }: Heard, frame: Frame): boolean {
+const isOtherValue = (heard: Heard, frame: Frame): boolean =>
+  heard.words <= mostValueWords && fitsIn(heard, frame);
+
+/** Whether a line tells something, and only what the question takes. */
+function fitsIn({ facts }: Heard, frame: Frame): boolean {
   const keys = Object.keys(facts) as (keyof Stated)[];
   const { takes } = intentNamed(frame.intent);
-  return words <= mostValueWords && keys.length > 0 && keys.every(key => takes.includes(key));
+  return keys.length > 0 && keys.every(key => takes.includes(key));
 }
 
 /** As likely as this, a message that asks nothing tells of gear. */
