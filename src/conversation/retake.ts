@@ -57,13 +57,15 @@ const leastTurn = 0.15;
 /** What is told is unsure itself where another reading of the same question is so likely, of the likeliest. */
 const mostRival = 0.6;
 const mostTurnWords = 14;
+/** Likelier than this, a line is of the question that reading takes it for. */
+const mostTorn = 0.6;
 
 /**
  * An unsure line that asks nothing of its own and turns a question: of the one replied to, else of the speaker's own
  * last one, else of the chat's ("with two?", "and mine at 90 W?"). A person would not ask which.
  */
 export function turnOfTalk(memory: Memory, message: Message, heard: Heard): Heard | undefined {
-  if (heard.certainty >= leastSure || heard.words > mostTurnWords) return undefined;
+  if (heard.certainty >= leastSure || heard.words === 0 || heard.words > mostTurnWords) return undefined;
   const asksItself = [...heard.cues].some(cue => cue.startsWith('ask-'));
   if (asksItself) return undefined;
   const isTurning = opensTurn(heard) || heard.owner === 'me';
@@ -75,7 +77,8 @@ export function turnOfTalk(memory: Memory, message: Message, heard: Heard): Hear
     const [first, second] = readings.filter(({ intent }) => intent === frame.intent);
     if (!first || first.probability < leastTurn) {
       // "And at 150 Ah?" after one's own question is that question, though its words look like others.
-      if (frame === own && isTurning && fitsIn(heard, frame))
+      const isTorn = (readings[0]?.probability ?? 0) < mostTorn;
+      if (frame === own && isTurning && isTorn && fitsIn(heard, frame))
         return { ...heard, intent: frame.intent, options: [], certainty: leastSure };
       continue;
     }
