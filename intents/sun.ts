@@ -91,6 +91,11 @@ export function whereAndWhen(facts: Facts, sun: SolarCase, words: Speech = engli
   if (facts.peakSunHours !== undefined || sun.latitudeDeg === undefined) return '';
   const month = words.say(`month-${sun.month}`, present(monthNames[present(sun.month) - 1]));
   const place = facts.place === undefined ? undefined : written(facts.place);
+  if (place === undefined && facts.longitudeDeg === undefined) {
+    const latitude = words.decimals(Math.abs(sun.latitudeDeg), 1);
+    const side = sun.latitudeDeg < 0 ? 'S' : 'N';
+    return ` ${words.say('at-latitude-in-month', 'at {latitude}° {side} in {month}', { latitude, side, month })}`;
+  }
   if (place === undefined) return ` ${words.say('there-in-month', 'there in {month}', { month })}`;
   const region = facts.latitudeDeg === undefined ? regionTaken(present(facts.place), words) : undefined;
   return region === undefined

@@ -18,13 +18,13 @@ import { answeringBack } from './asked-back.ts';
 import { dangersIn, stillThere, withDangers } from './dangers.ts';
 import { withoutDispute } from './dispute.ts';
 import type { Heard } from './hear.ts';
-import { isSetup, type Lean, leanOf, lentBy } from './lean.ts';
+import { type Lean, leanOf } from './lean.ts';
 import { learnedFor } from './learned.ts';
-import { isDrawTold, restNow, stillTold, withoutUse } from './live.ts';
 import type { Frame, Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { isIntent, undemanding } from './questions.ts';
 import { fill, lastFrame, ownKey, personKey, resolved, rigFor } from './recall.ts';
+import { pick, remembered, rigFilling } from './remembered.ts';
 import { isSlipOf, ofFrame, sideTalk, toldGear, toldUnits, turnOfTalk } from './retake.ts';
 import { type Options, settingOf } from './setting.ts';
 import { turned } from './turn.ts';
@@ -103,12 +103,6 @@ const asked = (heard: Heard, { frame, extent }: Lean): Heard =>
   !['ask-how-long', 'ask-how-much', 'ask-what-size'].some(cue => heard.cues.has(cue as never))
     ? { ...heard, cues: new Set([...heard.cues, 'ask-can-it']) }
     : heard;
-
-function pick(facts: Stated, keys: readonly (keyof Stated)[]): Stated {
-  const out: Record<string, unknown> = {};
-  for (const key of keys) if (facts[key] !== undefined) out[key] = facts[key];
-  return out as Stated;
-}
 
 const isSame = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
 
@@ -201,26 +195,6 @@ const isAskedAgain = ({ facts, removed, corrects, cues }: Heard): boolean =>
   corrects === undefined &&
   asAgain.some(cue => cues.has(cue));
 
-/** What the talk lends to a question, of readings what still holds; and whether amps stand for the draw. */
-function remembered(
-  memory: Memory,
-  { at }: Message,
-  heard: Heard,
-  lean: Lean,
-  rig: Stated | undefined,
-): { readonly lent?: Stated; readonly passing?: Stated; readonly isDraw: boolean } {
-  const { frame } = lean;
-  const now = at.getTime();
-  const ageMs = frame ? now - (frame.readAt ?? frame.at) : 0;
-  const rest = frame && restNow(frame.facts, ageMs, heard);
-  const lent = stillTold(lentBy(lean, heard.owner, rig, rest), ageMs, heard);
-  const passing = stillTold(memory.passing, now - (memory.passingAt ?? now), heard);
-  const amps = [heard.facts, lent, passing].find(one => one?.netCurrentA !== undefined)?.netCurrentA;
-  const isDraw = amps !== undefined && isDrawTold(amps, [heard.facts, lent, rig], at);
-  // What flows now is not of the loads told before.
-  return { lent: isDraw && lent ? withoutUse(lent) : lent, passing, isDraw };
-}
-
 /** A message taken for one question. */
 function taken(
   memory: Memory,
@@ -246,11 +220,7 @@ function taken(
   const isTurn = lean.extent === 'all' && lean.frame !== undefined && lent !== undefined;
   const base = isTurn ? turned(present(lean.frame), lent, { ...heard, facts: told }) : told;
   // Its own use and battery are all the gear there is: a rig or a talk adds where and when, and no more.
-  const own =
-    rig &&
-    (isSetup(told) && !isTurn
-      ? lentBy({ frame: { facts: rig.rig } as Frame, extent: 'circumstances' }, undefined)
-      : rig.rig);
+  const own = rigFilling(rig, heard, message, { intent, told, isTurn });
   const isOfRig = heard.owner !== undefined || heard.cues.has('rig');
   const sources = isOfRig ? [own, lent, passing] : [passing, isTurn ? undefined : lent, own];
   const filled = fill(base, intent.takes, sources, isDraw);

@@ -58,7 +58,7 @@ export function isSetup(told: Stated): boolean {
 }
 
 /** Whether what is told is enough to answer by itself. */
-const isWhole = ({ takes, needs }: Intent, told: Stated): boolean =>
+export const isWhole = ({ takes, needs }: Intent, told: Stated): boolean =>
   takes.some(key => told[key] !== undefined) &&
   needs.safeParse(Object.fromEntries(Object.entries(told).filter(([key]) => takes.includes(key as never))))
     .success;
@@ -69,6 +69,7 @@ function frameFor(
   { onto, from }: Message,
   intent: string,
   isOwnMeant: boolean,
+  isTurning: boolean,
 ): Frame | undefined {
   if (onto) return onto;
   // What was asked back about with nothing told is nothing to lean on.
@@ -81,24 +82,39 @@ function frameFor(
   // What somebody puts right or takes out, and what they call their own, is of their own question.
   if (isOwnMeant) return own;
   // What waits for an answer takes it from anybody; and who speaks of the chat's question means that.
-  const isOpen = last.asked !== undefined && last.asked.length > 0 && isPair(last.intent, intent);
+  const isOwnTurn = isTurning && isPair(own.intent, intent);
+  const isOpen =
+    last.asked !== undefined && last.asked.length > 0 && isPair(last.intent, intent) && !isOwnTurn;
   // Somebody else has told what one's own question waited for.
   const isGoneOn = own.asked !== undefined && last.onto === own.at;
   return isOpen || isGoneOn || (!isPair(own.intent, intent) && isPair(last.intent, intent)) ? last : own;
 }
+
+const mostShort = 4;
+
+/** "On 24 V?": a few words that ask and so answer nothing. */
+const isShortQuestion = ({ cues, words }: Heard): boolean =>
+  cues.has('question-mark') && words <= mostShort && ![...cues].some(cue => cue.startsWith('ask-'));
 
 /** How far a message leans on the talk. */
 export function leanOf(memory: Memory, message: Message, heard: Heard, intent: Intent): Lean {
   const { cues, facts, removed, corrects, owner } = heard;
   const isSlip = corrects !== undefined || removed.length > 0;
   // What turns an argument or asks for its working is about that argument, not about what was asked before it.
-  const last = memory.frames.at(-1);
+  const own = ownFrame(memory.frames, message.from);
+  const last = own?.intent === intent.name ? own : memory.frames.at(-1);
   const isOfArgument =
     last?.intent === intent.name && heard.claims.length === 0 && !cues.has('ask-who-is-right');
   const frame =
     intent.isArgument && isOfArgument && !message.onto
       ? last
-      : frameFor(memory, message, intent.name, isSlip || cues.has('correction') || owner === 'me');
+      : frameFor(
+          memory,
+          message,
+          intent.name,
+          isSlip || cues.has('correction') || owner === 'me',
+          opensTurn(heard) || isShortQuestion(heard),
+        );
   if (!frame) return { extent: 'none' };
   const isOwn = frame.from === personKey(message.from);
   const isTold = Object.keys(facts).length > 0;
@@ -160,6 +176,14 @@ const asked: ReadonlySet<string> = new Set([
 
 const only = (facts: Stated, holds: (key: string) => boolean): Stated =>
   Object.fromEntries(Object.entries(facts).filter(([key]) => holds(key))) as Stated;
+
+/** What was said in passing, for somebody: of another's words only where and when they are. */
+export const heardBy = (
+  passing: Stated | undefined,
+  from: string | undefined,
+  person: string,
+): Stated | undefined =>
+  !passing || from === undefined || from === person ? passing : only(passing, key => circumstances.has(key));
 
 const use: ReadonlySet<string> = new Set(['loads', 'dailyUseAh', 'dailyUseWh']);
 

@@ -141,6 +141,8 @@ export const memorySchema = z.strictObject({
   passing: factsSchema.optional(),
   /** When something was last said in passing (ms since 1970). */
   passingAt: z.number().optional(),
+  /** Who said it, in small letters: their readings and days are nobody else's. */
+  passingFrom: z.string().max(60).optional(),
   /** The questions asked lately, newest last. */
   frames: z.array(frameSchema).max(framesKept),
   talk: talkSchema.optional(),

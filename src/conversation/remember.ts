@@ -6,6 +6,7 @@ import { mergeFacts } from '#rig/merge.ts';
 import { type Claim, factsSchema, mostKept, type Rig, rigSchema, type Stated } from '#rig/rig.ts';
 import { talkAfter } from './hear.ts';
 import { claimsOf, type Interpreted } from './interpret.ts';
+import { heardBy } from './lean.ts';
 import { readAt, stillTold } from './live.ts';
 import {
   choiceSchema,
@@ -65,7 +66,12 @@ export function remember(memory: Memory, message: Message, read: Interpreted, do
     };
   // "It's minus 5 here this morning": no question, and the next one is asked in that cold.
   if (intent.name === 'rig' || intent.name === 'unclear')
-    next = { ...next, passing: sound(factsSchema, passingOf(next, heard, at)), passingAt: at };
+    next = {
+      ...next,
+      passing: sound(factsSchema, passingOf(next, heard, at, from)),
+      passingAt: at,
+      passingFrom: from,
+    };
   const isOpen = two !== undefined || (intent.name === 'unclear' && Object.keys(heard.facts).length > 0);
   if (isOpen || !passingBy.has(intent.name))
     next = { ...next, frames: framed(next.frames, frameOf(message, read, done)) };
@@ -177,12 +183,13 @@ function changedRigs(old: Memory['rigs'], change: Readonly<Record<string, Rig | 
 
 /** Stated of the talk that are no gear: days, driving, sky. */
 function passingOf(
-  { passing, passingAt = 0 }: Memory,
+  { passing, passingAt = 0, passingFrom }: Memory,
   heard: Interpreted['heard'],
   at: number,
+  from: string,
 ): Stated | undefined {
   const { facts } = heard;
-  const old = stillTold(passing, at - passingAt, heard);
+  const old = stillTold(heardBy(passing, passingFrom, from), at - passingAt, heard);
   const rest = Object.fromEntries(Object.entries(facts).filter(([key]) => !ofRig.has(key))) as Stated;
   return Object.keys(rest).length > 0 ? mergeFacts(old ?? {}, rest) : old;
 }

@@ -57,13 +57,15 @@ const leastTurn = 0.15;
 /** What is told is unsure itself where another reading of the same question is so likely, of the likeliest. */
 const mostRival = 0.6;
 const mostTurnWords = 14;
+/** Likelier than this, a line is of the question that reading takes it for. */
+const mostTorn = 0.6;
 
 /**
  * An unsure line that asks nothing of its own and turns a question: of the one replied to, else of the speaker's own
  * last one, else of the chat's ("with two?", "and mine at 90 W?"). A person would not ask which.
  */
 export function turnOfTalk(memory: Memory, message: Message, heard: Heard): Heard | undefined {
-  if (heard.certainty >= leastSure || heard.words > mostTurnWords) return undefined;
+  if (heard.certainty >= leastSure || heard.words === 0 || heard.words > mostTurnWords) return undefined;
   const asksItself = [...heard.cues].some(cue => cue.startsWith('ask-'));
   if (asksItself) return undefined;
   const isTurning = opensTurn(heard) || heard.owner === 'me';
@@ -73,7 +75,13 @@ export function turnOfTalk(memory: Memory, message: Message, heard: Heard): Hear
     if (!frame || undemanding.has(frame.intent)) continue;
     if (!isTurning && !isOtherValue(heard, frame)) continue;
     const [first, second] = readings.filter(({ intent }) => intent === frame.intent);
-    if (!first || first.probability < leastTurn) continue;
+    if (!first || first.probability < leastTurn) {
+      // "And at 150 Ah?" after one's own question is that question, though its words look like others.
+      const isTorn = (readings[0]?.probability ?? 0) < mostTorn;
+      if (frame === own && isTurning && isTorn && fitsIn(heard, frame))
+        return { ...heard, intent: frame.intent, options: [], certainty: leastSure };
+      continue;
+    }
     if (second && second.probability > mostRival * first.probability) return undefined;
     return {
       ...heard,
@@ -88,10 +96,14 @@ export function turnOfTalk(memory: Memory, message: Message, heard: Heard): Hear
 const mostValueWords = 5;
 
 /** A few words that tell only what the question before takes: "in December?", "36 hours?", "at 80 %". */
-function isOtherValue({ facts, words }: Heard, frame: Frame): boolean {
+const isOtherValue = (heard: Heard, frame: Frame): boolean =>
+  heard.words <= mostValueWords && fitsIn(heard, frame);
+
+/** Whether a line tells something, and only what the question takes. */
+function fitsIn({ facts }: Heard, frame: Frame): boolean {
   const keys = Object.keys(facts) as (keyof Stated)[];
   const { takes } = intentNamed(frame.intent);
-  return words <= mostValueWords && keys.length > 0 && keys.every(key => takes.includes(key));
+  return keys.length > 0 && keys.every(key => takes.includes(key));
 }
 
 /** As likely as this, a message that asks nothing tells of gear. */

@@ -58,7 +58,7 @@ const bare = <T>(record: Readonly<Record<string, T>>): Record<string, T> =>
 export function freshened(memory: Memory, now: Date): Memory {
   const isStale = (at: number | undefined, ms = freshMs): boolean =>
     at !== undefined && now.getTime() - at > ms;
-  const { talk, choice, forgetting, undo, passing: _passing, passingAt: _at, ...rest } = memory;
+  const { talk, choice, forgetting, undo, passing, passingAt, passingFrom, ...rest } = memory;
   return {
     ...rest,
     rigs: bare(memory.rigs),
@@ -68,6 +68,6 @@ export function freshened(memory: Memory, now: Date): Memory {
     ...(choice && !isStale(choice.at) ? { choice } : {}),
     ...(forgetting && !isStale(forgetting.at, openMs) ? { forgetting } : {}),
     ...(undo && !isStale(undo.at, undoMs) ? { undo } : {}),
-    ...(isStale(memory.passingAt) ? {} : { passing: memory.passing, passingAt: memory.passingAt }),
+    ...(isStale(passingAt) ? {} : { passing, passingAt, passingFrom }),
   };
 }

@@ -12,11 +12,14 @@ import { talkWithout } from './talk-kept.ts';
 export function withoutPerson(memory: Memory, key: string, own = key): Memory {
   const isTheirs = (name: string): boolean => name.toLowerCase() === key;
   const notTheirs = ({ who }: Claim): boolean => !isTheirs(who);
-  const { rigs, learned, lessons, people, claims, frames, talk, choice, forgetting, undo, ...rest } = memory;
+  const { rigs, learned, lessons, people, claims, frames, talk, choice, forgetting, undo, ...others } =
+    memory;
+  const { passing, passingAt, passingFrom, ...rest } = others;
   const left = talk && talkWithout(talk, key);
   const isGone = ({ from, owner }: Frame): boolean => from === key || owner === key;
   return {
     ...rest,
+    ...(passing && passingFrom !== key && { passing, passingAt, passingFrom }),
     rigs: without(rigs, own),
     ...some('learned', learned && without(learned, own)),
     lessons: without(lessons, key),

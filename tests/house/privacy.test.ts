@@ -11,6 +11,7 @@ const ofMemory: Readonly<Record<string, string>> = {
   learned: '**What readings have taught of a rig**',
   passing: '**What was said in passing** (days, driving, sky)',
   passingAt: 'with when',
+  passingFrom: 'by whom',
   frames: '**The last six questions**',
   talk: '**What the last lines look like**',
   choice: '**two ways to read a message**',

@@ -1,0 +1,68 @@
+import type { Intent } from '#intents/intent.ts';
+import type { Stated } from '#rig/rig.ts';
+import type { Heard } from './hear.ts';
+import { heardBy, isSetup, isWhole, type Lean, lentBy } from './lean.ts';
+import { isDrawTold, restNow, stillTold, withoutUse } from './live.ts';
+import type { Frame, Memory } from './memory.ts';
+import type { Message } from './message.ts';
+import { ownKey, personKey, type rigFor } from './recall.ts';
+
+/** Some of the facts. */
+export function pick(facts: Stated, keys: readonly (keyof Stated)[]): Stated {
+  const out: Record<string, unknown> = {};
+  for (const key of keys) if (facts[key] !== undefined) out[key] = facts[key];
+  return out as Stated;
+}
+
+/** What a question before had from a rig, as that rig is now. */
+function renewed({ rigs }: Memory, lent: Stated | undefined, frame: Frame | undefined): Stated | undefined {
+  const rig = frame && rigs[frame.owner ?? frame.from];
+  if (!lent || !rig) return lent;
+  const keys = (frame.recalled ?? []) as (keyof Stated)[];
+  return {
+    ...lent,
+    ...pick(
+      rig,
+      keys.filter(key => lent[key] !== undefined),
+    ),
+  };
+}
+
+/** What the talk lends to a question, of readings what still holds; and whether amps stand for the draw. */
+export function remembered(
+  memory: Memory,
+  { at, from }: Message,
+  heard: Heard,
+  lean: Lean,
+  rig: Stated | undefined,
+): { readonly lent?: Stated; readonly passing?: Stated; readonly isDraw: boolean } {
+  const { frame } = lean;
+  const now = at.getTime();
+  const ageMs = frame ? now - (frame.readAt ?? frame.at) : 0;
+  const rest = frame && restNow(frame.facts, ageMs, heard);
+  const lent = stillTold(renewed(memory, lentBy(lean, heard.owner, rig, rest), frame), ageMs, heard);
+  const said = heardBy(memory.passing, memory.passingFrom, personKey(from));
+  const passing = stillTold(said, now - (memory.passingAt ?? now), heard);
+  const amps = [heard.facts, lent, passing].find(one => one?.netCurrentA !== undefined)?.netCurrentA;
+  const isDraw = amps !== undefined && isDrawTold(amps, [heard.facts, lent, rig], at);
+  // What flows now is not of the loads told before.
+  return { lent: isDraw && lent ? withoutUse(lent) : lent, passing, isDraw };
+}
+
+/**
+ * What of the rig spoken of fills in a question. Somebody else's fills in only what can't be answered without; where a
+ * message tells its own use and its own battery, a rig adds where and when, and no more.
+ */
+export function rigFilling(
+  rig: ReturnType<typeof rigFor>,
+  { owner }: Heard,
+  { from, kind }: Message,
+  { intent, told, isTurn }: { readonly intent: Intent; readonly told: Stated; readonly isTurn: boolean },
+): Stated | undefined {
+  if (!rig) return undefined;
+  const isOthers = rig.key !== '' && rig.key !== ownKey(from, kind);
+  if (isOthers && owner === undefined && isWhole(intent, told)) return undefined;
+  return isSetup(told) && !isTurn
+    ? lentBy({ frame: { facts: rig.rig } as Frame, extent: 'circumstances' }, undefined)
+    : rig.rig;
+}
