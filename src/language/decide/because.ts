@@ -34,7 +34,7 @@ export function because(model: Model, frame: Frame, { state, intent, question }:
   const weigher = new Weigher(model, frame);
   const candidates = new Candidates();
   let path = State.empty(frame.mentions, frame.lean);
-  for (const at of turnsOf(frame.mentions, frame.lean)) {
+  for (const at of turnsOf(frame.mentions, frame.awaits)) {
     const [s, owner, variant] = [state.slots[at]!, state.owners[at]!, state.variants[at]!];
     // Told for by a plan of days.
     if (s < 0) continue;

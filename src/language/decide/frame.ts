@@ -1,3 +1,4 @@
+import type { Awaited } from '../propose/roles.ts';
 import type { Mention } from '../recognise/mention.ts';
 import { speakers } from '../words/en/people.ts';
 import { hashText } from './hash.ts';
@@ -36,12 +37,21 @@ export type Lean = 'whole' | 'turn' | 'thing';
 const leanOf = ({ things, lastIntent, asked }: TalkContext): Lean =>
   things?.length ? 'thing' : lastIntent !== undefined || asked?.length ? 'turn' : 'whole';
 
+/** What words alone may answer: how the volts of the question before were taken, which way its cable goes. */
+function awaitsOf({ lastKeys, lastIntent }: TalkContext): readonly Awaited[] {
+  const out: Awaited[] = [];
+  if (lastIntent === 'charge-level' || lastKeys?.includes('volts')) out.push('taken');
+  if (lastIntent === 'cable-size' || lastKeys?.includes('cable')) out.push('trip');
+  return out;
+}
+
 /** Everything of a message that features look at, worked out once. */
 export interface Frame {
   readonly mentions: readonly Mention[];
   /** The thing of the talk before that a figure without a name is of. */
   readonly spokenOf?: string;
   readonly lean: Lean;
+  readonly awaits: readonly Awaited[];
   /** Figures of the question before, by the hashes of what they are of. */
   readonly lastValues: readonly { readonly of: number; readonly value: number }[];
   /** Hashes of the classes. */
@@ -124,6 +134,7 @@ export function frameOf(mentions: readonly Mention[], context: TalkContext = {})
     mentions,
     spokenOf: context.things?.at(-1),
     lean: leanOf(context),
+    awaits: awaitsOf(context),
     lastValues: (context.lastValues ?? []).map(([key, value]) => ({ of: hashText(key), value })),
     cls,
     ownerKind,

@@ -1,7 +1,7 @@
 import { Candidates, offersOf, propose } from '../propose/candidates.ts';
-import { isAnswer, slotsOf, turnOf } from '../propose/roles.ts';
+import { type Awaited, awaitedBy, slotsOf, turnOf } from '../propose/roles.ts';
 import type { Mention } from '../recognise/mention.ts';
-import type { Frame, Lean } from './frame.ts';
+import type { Frame } from './frame.ts';
 import { State } from './state.ts';
 import type { Weigher } from './weigh.ts';
 
@@ -28,12 +28,13 @@ function mayCount(mentions: readonly Mention[], at: number): boolean {
 }
 
 /** The mentions that have a choice, in the order of their turns; plain words only where they may answer something. */
-export function turnsOf(mentions: readonly Mention[], lean: Lean = 'whole'): number[] {
+export function turnsOf(mentions: readonly Mention[], awaits: readonly Awaited[] = []): number[] {
   const out: number[] = [];
-  const mayAnswer = lean !== 'whole' && mentions.length <= longestAnswer;
+  const open = mentions.length <= longestAnswer ? awaits : [];
   for (let i = 0; i < mentions.length && out.length < mostTurns; i++) {
     const m = mentions[i]!;
-    if (slotsOf(m).length > 0 && (mayAnswer || !isAnswer(m))) out.push(i);
+    const awaited = awaitedBy(m);
+    if (slotsOf(m).length > 0 && (!awaited || open.includes(awaited))) out.push(i);
   }
   const turn = (at: number): number => turnOf(mentions[at]!) + (mayCount(mentions, at) ? 0.5 : 0);
   return out.sort((a, b) => turn(a) - turn(b) || a - b);
@@ -90,7 +91,7 @@ export function search(
 ): State[] {
   let beam: State[] = [State.empty(frame.mentions, frame.lean)];
   const candidates = new Candidates();
-  const turns = turnsOf(frame.mentions, frame.lean);
+  const turns = turnsOf(frame.mentions, frame.awaits);
   const most = turns.length > manyTurns ? 1 : width;
   for (const at of turns) {
     if (fixed.has(at)) continue;

@@ -98,6 +98,24 @@ function offerOf(m: Mention, s: number): Offer {
   return { slot: s, variants, values };
 }
 
+const isTold =
+  (dimension: Mention['dimension']) =>
+  (mentions: readonly Mention[]): boolean =>
+    mentions.some(m => m.dimension === dimension);
+const isCountOf =
+  (kinds: ReadonlySet<Mention['kind']>) =>
+  (mentions: readonly Mention[], at: number): boolean =>
+    kinds.has(mentions[at + 1]?.kind ?? 'sign');
+
+/** Units that a bare number of a claim may have only where the message speaks of them. */
+const unitsTold: Readonly<Record<number, (mentions: readonly Mention[], at: number) => boolean>> = {
+  [slot.claimGauge]: isTold('gauge'),
+  [slot.claimVolts]: isTold('voltage'),
+  [slot.claimEnergy]: isTold('energy'),
+  [slot.claimPanels]: isCountOf(new Set(['solar'])),
+  [slot.claimBatteries]: isCountOf(new Set(['battery', 'chemistry'])),
+};
+
 /** Everything that the mention at `at` may be. */
 export function offersOf(mentions: readonly Mention[], at: number): Offers {
   const m = present(mentions[at]);
@@ -106,6 +124,7 @@ export function offersOf(mentions: readonly Mention[], at: number): Offers {
   for (const s of slotsOf(m)) {
     const isPersons = present(slot.slots[s]).owner === 'person';
     if (isPersons && s !== slot.claim && m.unit) continue;
+    if (unitsTold[s] && !unitsTold[s](mentions, at)) continue;
     const offer = offerOf(m, s);
     if (offer.values.length === 0) continue;
     list.push(offer);
@@ -191,7 +210,7 @@ export function propose(state: State, { at, list, claimants: people }: Offers, o
     } else if (row.owner === 'load') {
       near.load ??= nearest(state.loads(), at);
       free(near.load);
-      if (row.isMaker && near.load.some(o => o < at)) out.put(offer, alike);
+      if (row.isMaker && near.load.some(o => o < at && state.isTaken(o, s))) out.put(offer, alike);
       if (row.isMaker || (near.load.length === 0 && state.lean === 'thing' && ofSpokenOf.has(s)))
         out.put(offer, self);
       if (row.forAll && state.loads().length > 1) {
@@ -217,7 +236,7 @@ export function propose(state: State, { at, list, claimants: people }: Offers, o
       near.charger ??= nearest(state.chargers(), at);
       free(near.charger);
       out.put(offer, self);
-      if (state.chargers().length > 0) out.put(offer, alike);
+      if (near.charger.some(o => state.isTaken(o, s))) out.put(offer, alike);
     } else if (row.owner === 'person') {
       for (const owner of people) out.put(offer, owner);
       out.put(offer, writer);

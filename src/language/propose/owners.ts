@@ -18,8 +18,8 @@ export function nearest(of: readonly number[], at: number): readonly number[] {
   return out;
 }
 
-/** Words for somebody who is not the writer; "you" is the bot as often as not. */
-const others: ReadonlySet<string> = new Set(['he', 'she', 'they', 'you', 'your']);
+/** Words for somebody who is told of elsewhere. */
+const others: ReadonlySet<string> = new Set(['he', 'she', 'they']);
 
 const isPerson = (m: Mention): boolean =>
   m.kind === 'person' ||
@@ -41,7 +41,9 @@ const isSpeaker = (mentions: readonly Mention[], i: number): boolean => {
     next !== undefined &&
     ((next.kind === 'word' && surelySaid.has(next.text)) ||
       ((next.text === ':' || next.kind === 'amount') && alsoNames.has(m.kind)) ||
-      (next.text === ':' && m.kind === 'word'))
+      (next.text === ':' && m.kind === 'word') ||
+      // "Against your 5.5": the bot's.
+      (m.text === 'your' && (next.kind === 'amount' || next.kind === 'number')))
   );
 };
 /** What may be somebody's name as well: "May: 4 days", "Dawn 6 A?". */
@@ -63,7 +65,8 @@ export function claimants(mentions: readonly Mention[], at: number): number[] {
       n++;
     }
   // People told of in so many words from farther off: "Derek has a CPAP of 36 W. … He says 10 hours."
-  for (let i = Math.min(at, out.at(-1) ?? at) - 1, n = 0; i >= 0 && n < mostPeople; i--)
+  const isSpokenOf = out.some(i => others.has(present(mentions[i]).text));
+  for (let i = (out.at(-1) ?? at) - 1, n = 0; isSpokenOf && i >= 0 && n < mostPeople; i--)
     if (mentions[i]!.kind === 'person') {
       out.push(i);
       n++;

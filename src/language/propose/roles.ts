@@ -233,8 +233,12 @@ const answers: Readonly<Record<string, readonly number[]>> = Object.fromEntries(
     .split(' ')
     .map(word => [word, trip]),
 ]);
-/** Whether a mention is a plain word that tells something only in answer to a question. */
-export const isAnswer = (m: Mention): boolean => m.kind === 'word';
+/** What a plain word may tell in answer to a question: how volts were taken, or which way a length goes. */
+export type Awaited = 'taken' | 'trip';
+
+/** What a mention tells only in answer to a question; undefined: it tells something by itself. */
+export const awaitedBy = (m: Mention): Awaited | undefined =>
+  m.kind !== 'word' ? undefined : answers[m.text] === taken ? 'taken' : 'trip';
 
 /** The slots that a mention may fill, besides none. */
 export function slotsOf(m: Mention): readonly number[] {

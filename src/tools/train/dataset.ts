@@ -52,7 +52,7 @@ export function wordingsOf(groups: readonly Group[], contextOf: (group: Group) =
         group.states as Record<string, unknown>,
         fixed,
         frame.spokenOf,
-        frame.lean,
+        frame,
       ).map(d => (group.states.days && !fixed ? { ...d, errors: d.errors + 1 } : d));
       return {
         group,

@@ -1,5 +1,5 @@
 import { assemble, nameOf, whoOf } from '#language/decide/assemble.ts';
-import type { Lean } from '#language/decide/frame.ts';
+import type { Frame } from '#language/decide/frame.ts';
 import { turnsOf } from '#language/decide/search.ts';
 import { State } from '#language/decide/state.ts';
 import { type Candidate, candidatesOf } from '#language/propose/candidates.ts';
@@ -212,11 +212,11 @@ export function derivationsOf(
   states: Row,
   fixed: ReadonlySet<number> = new Set(),
   spokenOf?: string,
-  lean: Lean = spokenOf === undefined ? 'whole' : 'thing',
+  talk: Pick<Frame, 'lean' | 'awaits'> = { lean: spokenOf === undefined ? 'whole' : 'thing', awaits: [] },
 ): Derivation[] {
   const [narrow, wide] = widths;
-  const found = derived(mentions, states, fixed, spokenOf, lean, narrow);
-  return found[0]!.errors === 0 ? found : derived(mentions, states, fixed, spokenOf, lean, wide);
+  const found = derived(mentions, states, fixed, spokenOf, talk, narrow);
+  return found[0]!.errors === 0 ? found : derived(mentions, states, fixed, spokenOf, talk, wide);
 }
 
 function derived(
@@ -224,13 +224,13 @@ function derived(
   states: Row,
   fixed: ReadonlySet<number>,
   spokenOf: string | undefined,
-  lean: Lean,
+  { lean, awaits }: Pick<Frame, 'lean' | 'awaits'>,
   width: number,
 ): Derivation[] {
   let beam: { state: State; steps: Step[]; cost: number }[] = [
     { state: State.empty(mentions, lean), steps: [], cost: 0 },
   ];
-  for (const at of turnsOf(mentions, lean)) {
+  for (const at of turnsOf(mentions, awaits)) {
     if (fixed.has(at)) continue;
     const next: typeof beam = [];
     for (const item of beam) {

@@ -212,7 +212,7 @@ export function withTalk(words: readonly Wording[], model: Model): Wording[] {
     }
     const frame = frameOf(w.frame.mentions, context);
     // What a turn may lean on comes from the talk: the label is held against the message anew.
-    if (frame.lean !== 'whole')
+    if (frame.lean !== 'whole' || frame.awaits.length > 0)
       return wordingsOf([{ ...w.group, wordings: [w.text] }], () => context!).map(x => ({
         ...x,
         groupIndex: w.groupIndex,

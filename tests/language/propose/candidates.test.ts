@@ -4,7 +4,7 @@ import { State } from '#language/decide/state.ts';
 import { candidatesOf } from '#language/propose/candidates.ts';
 import { slotsOf, turnOf } from '#language/propose/roles.ts';
 import { load, slots } from '#language/propose/slots.ts';
-import { alike, all, self, writer } from '#language/propose/whose.ts';
+import { all, self, writer } from '#language/propose/whose.ts';
 import { recognise } from '#language/recognise/recognise.ts';
 
 /** The mentions of a message, and where the one stands whose text or class is asked for. */
@@ -76,7 +76,7 @@ describe('whose it may be', () => {
     const owners = candidatesOf(state, at('A'))
       .filter(c => present(slots[c.slot]).name === 'load.currentA')
       .map(c => c.owner);
-    expect(owners.sort()).toEqual([at('fridge'), at('lamp'), self, all, alike].sort());
+    expect(owners.sort()).toEqual([at('fridge'), at('lamp'), self, all].sort());
   });
 
   test('hours need a load', () => {
