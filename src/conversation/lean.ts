@@ -129,9 +129,11 @@ export function leanOf(memory: Memory, message: Message, heard: Heard, intent: I
   if (intent.isArgument) return { frame, extent: 'all' };
   const isSame = isPair(frame.intent, intent.name);
   // What somebody else was asked for is answered by a figure, not by another whole question.
-  const isAnother = frame.asked === undefined || hasUse(factsOf(facts));
+  const isAnother = !frame.asked?.length || hasUse(factsOf(facts));
   const isApart = isTold && !isOwn && isAnother && !isSlip && !message.onto && standsAlone(heard);
-  if (isApart && isWhole(intent, facts)) return { extent: 'none' };
+  const isAsking = [...cues].some(cue => cue.startsWith('ask-'));
+  const isNew = isTold && !isOwn && !isSlip && !message.onto && isAsking;
+  if ((isApart || isNew) && isWhole(intent, facts)) return { extent: 'none' };
   // "How long will my fan last?" is of the asker's own gear: somebody else's battery is not meant.
   if (isApart && heard.recognised.words.some(word => word === 'our' || word === 'i'))
     return { frame, extent: 'circumstances' };

@@ -65,9 +65,11 @@ const mostTorn = 0.6;
  * last one, else of the chat's ("with two?", "and mine at 90 W?"). A person would not ask which.
  */
 export function turnOfTalk(memory: Memory, message: Message, heard: Heard): Heard | undefined {
-  if (heard.certainty >= leastSure || heard.words === 0 || heard.words > mostTurnWords) return undefined;
   const asksItself = [...heard.cues].some(cue => cue.startsWith('ask-'));
-  if (asksItself) return undefined;
+  if (asksItself || heard.words === 0 || heard.words > mostTurnWords) return undefined;
+  const isOfOther = turnedBack(memory, message, heard);
+  if (isOfOther) return isOfOther;
+  if (heard.certainty >= leastSure) return undefined;
   const isTurning = opensTurn(heard) || heard.owner === 'me';
   const own = ownFrame(memory.frames, message.from);
   const readings = readingsOf(heard);
@@ -91,6 +93,17 @@ export function turnOfTalk(memory: Memory, message: Message, heard: Heard): Hear
     };
   }
   return undefined;
+}
+
+/** "Oh, and October?" after somebody else has asked another question: one's own is meant, as far as it takes that. */
+function turnedBack({ frames }: Memory, { from, onto }: Message, heard: Heard): Heard | undefined {
+  const [own, last] = [ownFrame(frames, from), frames.at(-1)];
+  if (onto || !own || !last || own === last || own.intent === last.intent || last.asked?.length)
+    return undefined;
+  const isTurn = opensTurn(heard) || isOtherValue(heard, own);
+  const isOfLast = heard.intent === last.intent && heard.owner === undefined;
+  if (!isTurn || !isOfLast || undemanding.has(own.intent) || !fitsIn(heard, own)) return undefined;
+  return { ...heard, intent: own.intent, options: [], certainty: leastSure };
 }
 
 const mostValueWords = 5;
