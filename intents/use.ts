@@ -4,7 +4,6 @@ import { applianceOf } from '#catalog/appliances.ts';
 import type { Assumption } from '#engine/assumption.ts';
 import { builtAs } from '#engine/loads/build.ts';
 import { dutyAt, usualCooler } from '#engine/loads/cooler.ts';
-import { averageCurrentLimitA } from '#engine/loads/duty.ts';
 import {
   coolingReading,
   hasHours,
@@ -79,8 +78,8 @@ function averageNote({ loads }: Facts, words: Speech): string | undefined {
     load &&
     words.say(
       'average-note',
-      '{drawn} counts as the {thing}’s average; over {limit} A I’d take it as the draw while it runs.',
-      { drawn: draw(load, words), thing: load.name, limit: words.plain(averageCurrentLimitA) },
+      'I took {drawn} as the {thing}’s average over the day. If it draws that only while it runs, tell me: then it uses less.',
+      { drawn: draw(load, words), thing: load.name },
     )
   );
 }
@@ -112,7 +111,7 @@ export function readingNote(facts: Facts, words: Speech = english): string | und
   const taken = { thing: load.name, drawn: draw(load, words), share, air: words.significant(airC) };
   const note = words.say(
     'reading-note',
-    '{drawn} counts as what the {thing} draws while it runs, about {share} % of the time at {air} °C. If it’s the average, say “average”.',
+    'I took {drawn} as what the {thing} draws while it runs, about {share} % of the time at {air} °C. If that’s its average over the day, say “average”.',
     taken,
   );
   return threeWay ? `${note} ${threeWay}` : note;

@@ -4,8 +4,10 @@ import { isolatorClosesV } from '#engine/charging/tables.ts';
 import type { Facts } from '#rig/rig.ts';
 
 export interface ChargePath extends Path {
-  /** A usual DC-DC charger for the house battery, A, where its size is known. */
+  /** The DC-DC charger told, else a usual one for the house battery, A, where its size is known. */
   readonly sizeA?: number;
+  /** Its amps were told, not chosen for the battery. */
+  readonly isSizeTold: boolean;
   readonly isLithium: boolean;
 }
 
@@ -20,6 +22,7 @@ export function computeChargePath(facts: Facts): ChargePath {
   const isHeld = facts.volts !== undefined && facts.volts > isolatorClosesV && facts.volts < 15.5;
   const bank = bankOf(house.filter(b => kind === undefined || b.chemistry === kind || !b.chemistry));
   const lengthM = facts.cable?.lengthM;
+  const toldA = facts.chargers?.find(({ kind: charger }) => charger === 'dcdc')?.currentA;
   return {
     ...recommendPath({
       house: kind,
@@ -28,7 +31,8 @@ export function computeChargePath(facts: Facts): ChargePath {
       lengthM: lengthM !== undefined && facts.cable?.isRoundTrip ? lengthM / 2 : lengthM,
       hasSolar: !!facts.solar?.length,
     }),
-    sizeA: bank && dcdcSizeFor(bank),
+    sizeA: toldA ?? (bank && dcdcSizeFor(bank)),
+    isSizeTold: toldA !== undefined,
     isLithium: kind === 'lfp',
   };
 }

@@ -1,5 +1,5 @@
 import type { Reply } from '#answer/reply.ts';
-import { list as joined, sentence, span } from '#answer/say.ts';
+import { list as joined, sentence } from '#answer/say.ts';
 import type { CautionCode } from '#answer/words/en.ts';
 import { decimals, plain, significant } from '#quantity/round.ts';
 import type { Chemistry, Facts } from '#rig/rig.ts';
@@ -49,20 +49,18 @@ function parts(found: ShoppingList): string[] {
 }
 
 /** Cables with their fuses: as told, else as usually laid. */
-function cables({ figures, has, fuseA, fuseKind, runs }: ShoppingList): string {
+function cables({ figures, has, fuseA, fuseKind, runs }: ShoppingList): string[] {
   const told =
     has.cable && fuseA !== undefined
-      ? `Cable: ${plain(figures.conductorArea.value)} mm² with a ${fuseA} A fuse (${fuseKind}) for that run.`
+      ? `For that run lay ${plain(figures.conductorArea.value)} mm² cable with a ${fuseA} A fuse (${fuseKind}).`
       : '';
   const usual = runs
     .map(
       run =>
-        `${run.to} ${run.lengthM} m ${plain(run.areaMm2)} mm², ${significant(run.fuseA)} A fuse${run.fuseKind ? ` (${run.fuseKind})` : ''}`,
+        `Run ${plain(run.areaMm2)} mm² cable to the ${run.to}, about ${run.lengthM} m, with a ${significant(run.fuseA)} A fuse${run.fuseKind ? ` (${run.fuseKind})` : ''}.`,
     )
     .slice(0, has.cable ? 1 : 3);
-  return [told, usual.length > 0 ? `Cables (usual runs): ${usual.join('; ')}.` : '']
-    .filter(Boolean)
-    .join(' ');
+  return [told, ...usual].filter(Boolean);
 }
 
 /** What is there already, and whether it does. */
@@ -102,9 +100,9 @@ function lines(facts: Facts, found: ShoppingList, all: readonly string[], most: 
   const inverter = has.inverter ? ` The inverter is for about ${watts(acLoad.value)} W at once.` : '';
   return [
     `${rest.length > 0 ? `Also: ${joined(rest)}.` : ''}${inverter}`.trim(),
-    cables(found),
+    ...cables(found),
     ownedLine(found),
-    `For about ${plain(dailyUse.value)} Ah a day${biggest.length > 1 ? ` (${shares})` : ''}: ${wantedTime(aloneH)} on the battery alone${made}. Light or heavy use: ${span(batteryCapacity.low, batteryCapacity.high, 'Ah')}.`,
+    `For about ${plain(dailyUse.value)} Ah a day${biggest.length > 1 ? ` (${shares})` : ''}: ${wantedTime(aloneH)} on the battery alone${made}. If you use little ${plain(batteryCapacity.low)} Ah would do, if a lot it takes ${plain(batteryCapacity.high)} Ah.`,
     batteryCapacity.value > hugeAh
       ? 'That is a very large battery: see what can go, or what else can charge it.'
       : '',

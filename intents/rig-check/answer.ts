@@ -38,7 +38,7 @@ function shows({ part, explored, wanted, besidesAh }: Link): string {
   const { value } = explored.figures.figure;
   switch (part) {
     case 'battery':
-      return `from full it runs your gear ${alike(value, wanted)[0]}, and you want ${alike(value, wanted)[1].replace(/about | (?:hours|days)$/g, '')}`;
+      return `from full it runs your gear ${alike(value, wanted)[0]}, and ${alike(value, wanted)[1].replace('about ', '')} is the least to plan for`;
     case 'solar':
       return besidesAh === undefined
         ? `it makes about ${plain(value)} Ah a day, and about ${plain(wanted)} is needed`

@@ -32,13 +32,14 @@ export function print(
   const { isWorkingShown, words = english } = options;
   const blocks: string[] = [[reply.headline, ...(reply.lines ?? [])].join('\n')];
   const assumed = reply.assumed ?? [];
-  if (assumed.length > 0) {
+  const unsaid = assumed.filter(({ name }) => !reply.assumedInLines?.includes(name));
+  if ((isWorkingShown ? assumed : unsaid).length > 0) {
     const told = isWorkingShown
       ? assumed
           .slice(0, 8)
           .map(a => printAssumed(a, words))
           .join('; ')
-      : shortAssumed(assumed, words);
+      : shortAssumed(unsaid, words);
     blocks.push(`${words.say('assumed', phrases.assumed)}: ${told}.`);
   }
   const working = isWorkingShown ? (reply.working?.() ?? []) : [];
