@@ -132,11 +132,14 @@ export function describeSun(
   const all = listIn(parts.filter(Boolean), words);
   return isPlain
     ? say('with-sun', 'That’s with {all} and {hours} hours’ worth of full sun a day.', { all, hours })
-    : say('reckoned-with', 'That’s with {all}: about {hours} hours’ worth of full sun a day.', { all, hours });
+    : say('reckoned-with', 'That’s with {all}: about {hours} hours’ worth of full sun a day.', {
+        all,
+        hours,
+      });
 }
 
-/** What the line of `describeSun` says of what was taken for granted: the sky, the controller. */
-export const saidOfSun: readonly string[] = ['clearness', 'overcastClearness', 'controllerEfficiency'];
+/** What the line of `describeSun` says of what was taken for granted: the sky. */
+export const saidOfSun: readonly string[] = ['clearness', 'overcastClearness'];
 
 /** What would make the figure better: a place, or which of several places of a name was taken. */
 export function sunHint(facts: Facts, sun: SolarCase, words: Speech = english): string | undefined {

@@ -17,13 +17,14 @@ const because = {
 
 /** Where the fuses go, and what the charger takes from the front: a fifth to a third more than it gives. */
 function fuses({ sizeA, isSizeTold }: ChargePath): string {
-  const both = 'Put a fuse at both batteries, one at each end of its cable';
-  if (sizeA === undefined) return `${both}: it takes a fifth to a third more amps than it gives.`;
+  const both = 'Fuse it at both batteries';
+  if (sizeA === undefined)
+    return `${both}: from the starter battery it takes a fifth to a third more amps than it gives.`;
   const size = decimals(sizeA, 0);
   const takes = `${decimals(1.2 * sizeA, 0)}–${decimals((4 / 3) * sizeA, 0)} A`;
   return isSizeTold
-    ? `${both}: your ${size} A one takes about ${takes} from the starter battery.`
-    : `About ${size} A suits that battery. ${both}: it takes about ${takes} from the starter battery.`;
+    ? `${both}: from the starter battery your ${size} A one takes about ${takes}.`
+    : `About ${size} A suits that battery. ${both}: from the starter battery it takes about ${takes}.`;
 }
 
 /** Words for isolator or DC-DC charger. */

@@ -86,7 +86,11 @@ function lowHead({ levelPercent, floorPercent, isByVolts, lasting }: Should, gap
       gaps,
     );
   return Math.round(levelPercent) < Math.round(floorPercent)
-    ? w.say('should-low', 'Yes, {do} now: it is at {percent} %, already below the {floor} % to stop at.', gaps)
+    ? w.say(
+        'should-low',
+        'Yes, {do} now: it is at {percent} %, already below the {floor} % to stop at.',
+        gaps,
+      )
     : w.say('should-at-floor', 'Yes, {do} now: it is at {percent} %, right where to stop.', gaps);
 }
 
@@ -121,7 +125,11 @@ export function answerShould(facts: Facts, should: Should, { parsed }: RequestCo
     : !lasting
       ? {
           yes: '',
-          tight: w.say('should-soon', 'Soon: it is at {percent} %, still above the {floor} % to stop at.', gaps),
+          tight: w.say(
+            'should-soon',
+            'Soon: it is at {percent} %, still above the {floor} % to stop at.',
+            gaps,
+          ),
           no: w.say(
             'should-not-yet',
             'No need yet: it is at {percent} %, well above the {floor} % to stop at.',
@@ -135,9 +143,7 @@ export function answerShould(facts: Facts, should: Should, { parsed }: RequestCo
         }[verdict];
   const short = shortOf(should);
   const lines = [
-    should.isByVolts
-      ? byVolts(should, isLow, gaps, w)
-      : undefined,
+    should.isByVolts ? byVolts(should, isLow, gaps, w) : undefined,
     ...(verdict !== 'no' && short.value >= 0.5 ? putBack(should, short, parsed.cues.has('drive'), w) : []),
     verdict !== 'no' && should.hasSun
       ? w.say('no-sun-counted', 'No sun is counted until then; by day the panel may do it.')

@@ -9,8 +9,8 @@ import { whereAndWhen } from '../sun.ts';
 import { chemistryName, wantedTime } from '../words.ts';
 import type { ShoppingList } from './compute.ts';
 
-/** Watts as a person says them, to two figures. */
-const watts = (value: number): string => decimals(Number(value.toPrecision(2)), 0);
+/** Watts and amp hours as a person says them, to two figures. */
+const rough = (value: number): string => decimals(Number(value.toPrecision(2)), 0);
 /** Panels are told in these steps, W. */
 const panelStepW = 20;
 /** A battery over this is questioned, Ah. */
@@ -97,12 +97,12 @@ function lines(facts: Facts, found: ShoppingList, all: readonly string[], most: 
     .map(({ name, chargeAh }) => `${name} ${plain(chargeAh)}`)
     .join(', ');
   const made = hasSun(found) ? `, the sun puts it back${whereAndWhen(facts, sun)}` : '';
-  const inverter = has.inverter ? ` The inverter is for about ${watts(acLoad.value)} W at once.` : '';
+  const inverter = has.inverter ? ` The inverter is for about ${rough(acLoad.value)} W at once.` : '';
   return [
     `${rest.length > 0 ? `Also: ${joined(rest)}.` : ''}${inverter}`.trim(),
     ...cables(found),
     ownedLine(found),
-    `For about ${plain(dailyUse.value)} Ah a day${biggest.length > 1 ? ` (${shares})` : ''}: ${wantedTime(aloneH)} on the battery alone${made}. If you use little ${plain(batteryCapacity.low)} Ah would do, if a lot it takes ${plain(batteryCapacity.high)} Ah.`,
+    `For about ${plain(dailyUse.value)} Ah a day${biggest.length > 1 ? ` (${shares})` : ''}: ${wantedTime(aloneH)} on the battery alone${made}. For light use ${rough(batteryCapacity.low)} Ah would do; heavy use takes ${rough(batteryCapacity.high)} Ah.`,
     batteryCapacity.value > hugeAh
       ? 'That is a very large battery: see what can go, or what else can charge it.'
       : '',

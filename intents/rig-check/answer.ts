@@ -38,7 +38,7 @@ function shows({ part, explored, wanted, besidesAh }: Link): string {
   const { value } = explored.figures.figure;
   switch (part) {
     case 'battery':
-      return `from full it runs your gear ${alike(value, wanted)[0]}, and ${alike(value, wanted)[1].replace('about ', '')} is the least to plan for`;
+      return `from full it runs your gear ${alike(value, wanted)[0]}; plan for ${alike(value, wanted)[1].replace(/about | (?:hours|days)$/g, '')} or more`;
     case 'solar':
       return besidesAh === undefined
         ? `it makes about ${plain(value)} Ah a day, and about ${plain(wanted)} is needed`
@@ -76,6 +76,13 @@ function dayOf({ shares, dailyUse, links }: RigCheck): string {
     .map(({ name, chargeAh }) => `${name} ${plain(chargeAh)}`)
     .join(', ');
   return `You use about ${plain(dailyUse)} Ah a day (${each}); charging loses some, so the sun has to bring ${plain(sun.wanted)}.`;
+}
+
+/** What a battery that is short gives at these draws: less than the half of its label that people count on. */
+function holds({ links }: RigCheck): string {
+  const battery = links.find(({ part }) => part === 'battery');
+  if (battery?.holdsAh === undefined || battery.share >= soundShare) return '';
+  return `At these draws a full battery gives about ${plain(battery.holdsAh)} Ah.`;
 }
 
 /** The cheapest mend: first what costs nothing, then what costs least. */
@@ -172,6 +179,7 @@ export function answerRigCheck(
     lines: [
       isSound ? '' : mendOf(weakest, check),
       ...weak.map(link => `Next: ${partNames[link.part]}, as ${shows(link)}.`),
+      holds(check),
       dayOf(check),
       ...rest(check),
     ].filter(Boolean),

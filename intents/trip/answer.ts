@@ -97,6 +97,9 @@ function account(facts: TripFacts, result: TripAnswer, setting: RequestContext):
   return `${flow}; ${end}. ${left}`.trim();
 }
 
+/** More than this is told as several panels, W. */
+const mostPanelW = 200;
+
 /** When it passes the limit, and the smallest changes that make it last. */
 function remedy(facts: TripFacts, result: TripAnswer, verdict: Verdict): string[] {
   const { limitAtH, flatAtH } = result.likely.balance;
@@ -105,12 +108,19 @@ function remedy(facts: TripFacts, result: TripAnswer, verdict: Verdict): string[
   const ways: string[] = [];
   // The easiest first: what costs nothing, then what is bought.
   const hadH = result.trip.driving?.hoursPerDay ?? 0;
-  if (drivingH !== undefined && drivingH > hadH) ways.push(`drive ${decimals(up(drivingH, 0.25), 2)} h a day`);
+  if (drivingH !== undefined && drivingH > hadH)
+    ways.push(`drive ${decimals(up(drivingH, 0.25), 2)} h a day`);
   const hadW = result.trip.sun?.powerW ?? 0;
   if (panelW !== undefined && panelW > hadW)
-    ways.push(hadW > 0 ? `have ${up(panelW, 10)} W of solar in all` : `add ${up(panelW, 10)} W of solar`);
+    ways.push(
+      hadW > 0
+        ? `have ${up(panelW, 10)} W of solar in all`
+        : panelW > mostPanelW
+          ? `add ${up(panelW, 10)} W of solar`
+          : `add a ${up(panelW, 10)} W panel`,
+    );
   if (batteryAh !== undefined && batteryAh > result.bank.capacityAh)
-    ways.push(`have about ${up(batteryAh, 5)} Ah of that battery`);
+    ways.push(`carry about ${up(batteryAh, 5)} Ah of the same battery`);
   const passes =
     limitAtH !== undefined && limitAtH > 0 && flatAtH === undefined
       ? `It passes the limit after ${duration(limitAtH)} (${momentOf(facts, result, limitAtH)}).`

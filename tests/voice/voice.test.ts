@@ -83,7 +83,7 @@ describe('the working is in words', () => {
   );
 
   test('numbers with their units, each with what it means', () => {
-    expect(working).toContain('50 Ah (usable capacity) ÷ 1.2 A (average current) = 41.67 h');
+    expect(working).toContain('50 Ah (usable capacity) ÷ 1.2 A (average current) = 41.7 h');
   });
 
   test('no symbols', () => {
