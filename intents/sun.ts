@@ -118,15 +118,15 @@ export function describeSun(
   const isPlain = isTold && sun.sky !== 'overcast';
   const hours = words.significant(peakSunHours, 2);
   const sky = sun.sky ?? 'mixed';
-  const controller = sun.controller?.toUpperCase();
   const parts = [
     isTold
       ? ''
       : sun.mount === 'tilted'
         ? say('panels-tilted', 'panels angled at the sun')
         : say('panels-flat', 'panels lying flat'),
-    controller ? say('controller', 'a {controller} controller', { controller }) : '',
-    controller ? '' : say('controller-taken', 'an MPPT controller'),
+    sun.controller === 'pwm'
+      ? say('controller-pwm', 'a PWM controller')
+      : say('controller-mppt', 'an MPPT controller'),
     isPlain ? '' : say(`sky-${sky}`, skies[sky]),
   ];
   const all = listIn(parts.filter(Boolean), words);

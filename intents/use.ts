@@ -78,7 +78,7 @@ function averageNote({ loads }: Facts, words: Speech): string | undefined {
     load &&
     words.say(
       'average-note',
-      'I took {drawn} as the {thing}’s average over the day. If it draws that only while it runs, tell me: then it uses less.',
+      'I took {drawn} as the {thing}’s average over the day. If it draws that only while it runs, it uses less: say “{thing} runs 40 % of the time”.',
       { drawn: draw(load, words), thing: load.name },
     )
   );
@@ -111,7 +111,7 @@ export function readingNote(facts: Facts, words: Speech = english): string | und
   const taken = { thing: load.name, drawn: draw(load, words), share, air: words.significant(airC) };
   const note = words.say(
     'reading-note',
-    'I took {drawn} as what the {thing} draws while it runs, about {share} % of the time at {air} °C. If that’s its average over the day, say “average”.',
+    'I took {drawn} as what the {thing} draws while it runs, about {share} % of the time at {air} °C. If that’s its average over the day, say “{thing} averages {drawn}”.',
     taken,
   );
   return threeWay ? `${note} ${threeWay}` : note;

@@ -16,15 +16,14 @@ const because = {
 } as const;
 
 /** Where the fuses go, and what the charger takes from the front: a fifth to a third more than it gives. */
-function fuses({ sizeA, isSizeTold }: ChargePath): string {
-  const both = 'Fuse it at both batteries';
-  if (sizeA === undefined)
-    return `${both}: from the starter battery it takes a fifth to a third more amps than it gives.`;
-  const size = decimals(sizeA, 0);
-  const takes = `${decimals(1.2 * sizeA, 0)}–${decimals((4 / 3) * sizeA, 0)} A`;
-  return isSizeTold
-    ? `${both}: from the starter battery your ${size} A one takes about ${takes}.`
-    : `About ${size} A suits that battery. ${both}: from the starter battery it takes about ${takes}.`;
+function fuses({ sizeA, toldA }: ChargePath): string {
+  const suits = sizeA === undefined ? '' : `About ${decimals(sizeA, 0)} A suits that battery. `;
+  const chargerA = toldA ?? sizeA;
+  const takes =
+    chargerA === undefined
+      ? 'it takes a fifth to a third more amps than it gives'
+      : `${toldA === undefined ? 'it' : `your ${decimals(toldA, 0)} A one`} takes about ${decimals(1.2 * chargerA, 0)}–${decimals((4 / 3) * chargerA, 0)} A`;
+  return `${suits}Fuse it at both batteries: from the starter battery ${takes}.`;
 }
 
 /** Words for isolator or DC-DC charger. */

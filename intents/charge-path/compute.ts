@@ -4,10 +4,10 @@ import { isolatorClosesV } from '#engine/charging/tables.ts';
 import type { Facts } from '#rig/rig.ts';
 
 export interface ChargePath extends Path {
-  /** The DC-DC charger told, else a usual one for the house battery, A, where its size is known. */
+  /** A usual DC-DC charger for the house battery, A, where its size is known. */
   readonly sizeA?: number;
-  /** Its amps were told, not chosen for the battery. */
-  readonly isSizeTold: boolean;
+  /** The DC-DC charger told, A. */
+  readonly toldA?: number;
   readonly isLithium: boolean;
 }
 
@@ -31,8 +31,8 @@ export function computeChargePath(facts: Facts): ChargePath {
       lengthM: lengthM !== undefined && facts.cable?.isRoundTrip ? lengthM / 2 : lengthM,
       hasSolar: !!facts.solar?.length,
     }),
-    sizeA: toldA ?? (bank && dcdcSizeFor(bank)),
-    isSizeTold: toldA !== undefined,
+    sizeA: bank && dcdcSizeFor(bank),
+    toldA,
     isLithium: kind === 'lfp',
   };
 }

@@ -59,7 +59,7 @@ describe('how long', () => {
       'a compressor',
       dc('fridge', { powerW: 45 }),
       {},
-      /took 45 W as what the fridge draws while it runs, about 35 % of the time at 25 °C\. .*“average”\.$/m,
+      /took 45 W as what the fridge draws while it runs, about 35 % of the time at 25 °C\. .*“fridge averages 45 W”\.$/m,
     ],
     ['in the heat', dc('fridge', { powerW: 45 }), { ambientC: 43 }, /about 78 % of the time at 43 °C/],
     [

@@ -125,6 +125,20 @@ describe('beginners', () => {
   });
 });
 
+describe('what an answer says to say is understood', () => {
+  test.each([
+    ['fridge 1.2A, 100Ah, 3 days?', 11.52],
+    ['40W fridge on 120Ah lithium, how long', 80],
+    ['freezer 4A, 200Ah agm, how long', 96],
+  ])('after “%s”', (asked, dailyUseAh) => {
+    const note = present(/I took .* say “([^”]+)”\.$/m.exec(answerTo([asked]).text)?.[1]);
+    const answer = answerTo([asked, note]);
+    expect(answer.intent).toBe('run-time');
+    expect(answer.text).not.toContain('I took');
+    expect(Number(/you draw about ([\d.]+) Ah/.exec(answer.text)?.[1])).toBeCloseTo(dailyUseAh, 0);
+  });
+});
+
 describe('units as the chat uses them', () => {
   test('as the message tells them', () => {
     const answer = answerTo(['what cable for 20A over 15 feet?']);
