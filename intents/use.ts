@@ -67,7 +67,7 @@ function threeWayNote(facts: Facts, words: Speech): string | undefined {
     );
   return words.say(
     'three-way-or',
-    `If it is a three-way (absorption) fridge it draws that all the time: say “average”, and 12 V is for the drive; ${parked}`,
+    `If it is a three-way (absorption) fridge it draws that all the time, so that is its average; 12 V is for the drive; ${parked}`,
   );
 }
 

@@ -128,7 +128,7 @@ describe('beginners', () => {
 describe('what an answer says to say is understood', () => {
   test.each([
     ['fridge 1.2A, 100Ah, 3 days?', 11.52],
-    ['40W fridge on 120Ah lithium, how long', 80],
+    ['40W fridge on 120Ah lithium, how long', 75],
     ['freezer 4A, 200Ah agm, how long', 96],
   ])('after “%s”', (asked, dailyUseAh) => {
     const note = present(/I took .* say “([^”]+)”\.$/m.exec(answerTo([asked]).text)?.[1]);
