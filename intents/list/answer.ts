@@ -99,7 +99,7 @@ function lines(facts: Facts, found: ShoppingList, all: readonly string[], most: 
   const made = hasSun(found) ? `, the sun puts it back${whereAndWhen(facts, sun)}` : '';
   const inverter = has.inverter ? ` The inverter is for about ${rough(acLoad.value)} W at once.` : '';
   return [
-    `${rest.length > 0 ? `Also: ${joined(rest)}.` : ''}${inverter}`.trim(),
+    `${rest.length > 0 ? `You also need ${joined(rest)}.` : ''}${inverter}`.trim(),
     ...cables(found),
     ownedLine(found),
     `For about ${plain(dailyUse.value)} Ah a day${biggest.length > 1 ? ` (${shares})` : ''}: ${wantedTime(aloneH)} on the battery alone${made}. For light use ${rough(batteryCapacity.low)} Ah would do; heavy use takes ${rough(batteryCapacity.high)} Ah.`,

@@ -94,23 +94,23 @@ function mendOf({ part, mend, wanted }: Link, { biggest, dailyUse, shares }: Rig
       : 'use less';
   switch (part) {
     case 'battery':
-      return `Cheapest: ${saves}. Else ${mend === undefined ? 'a larger battery' : `about ${round(mend, steps.batteryAh)} Ah in all`}.`;
+      return `Cheapest: ${saves}. Else get ${mend === undefined ? 'a larger battery' : `about ${round(mend, steps.batteryAh)} Ah in all`}.`;
     case 'solar': {
       const size = Number.isFinite(mend)
         ? `about ${round(present(mend), steps.panelW)} W in all`
         : 'another source: there is hardly any sun';
-      return `Cheapest: angle the panel at the sun and keep shade off it; then ${saves}. Else ${size}.`;
+      return `Cheapest: angle the panel at the sun and keep shade off it; then ${saves}. Else get ${size}.`;
     }
     case 'inverter':
-      return `Cheapest: one thing at a time.${mend === undefined ? '' : ` Else an inverter of about ${decimals(mend, 0)} W.`}`;
+      return `Cheapest: run one thing at a time.${mend === undefined ? '' : ` Else get an inverter of about ${decimals(mend, 0)} W.`}`;
     case 'battery-current':
       return boils === undefined
-        ? `Cheapest: one thing at a time, under ${plain(wanted)} A. Else a battery that gives more amps.`
-        : `Cheapest: boil or cook on gas, outside, not with the ${boils}. Else a battery that gives more amps.`;
+        ? `Cheapest: run one thing at a time, under ${plain(wanted)} A. Else get a battery that gives more amps.`
+        : `Cheapest: boil or cook on gas, outside, not with the ${boils}. Else get a battery that gives more amps.`;
     case 'charger':
-      return `Cheapest: drive or plug in longer. Else a ${decimals(present(mend), 0)} A charger.`;
+      return `Cheapest: drive or plug in longer. Else get a ${decimals(present(mend), 0)} A charger.`;
     case 'driving':
-      return `Cheapest: ${saves}. Else ${mend === undefined ? 'a panel' : `about ${decimals(mend, 1)} hours of driving a day, or a panel`}.`;
+      return `Cheapest: ${saves}. Else get ${mend === undefined ? 'a panel' : `about ${decimals(mend, 1)} hours of driving a day, or a panel`}.`;
     case 'charge-limit':
       return `Set it to ${plain(wanted)} A or less, or take a ${decimals(present(mend), 0)} A one.`;
     case 'alternator':
@@ -118,9 +118,9 @@ function mendOf({ part, mend, wanted }: Link, { biggest, dailyUse, shares }: Rig
     case 'fuse':
       return `Put in ${mend === undefined ? 'a smaller one' : `${decimals(mend, 0)} A or less`}, or lay thicker cable.`;
     case 'isolator':
-      return `A ${decimals(present(mend), 0)} A DC-DC charger is the mend.`;
+      return `A ${decimals(present(mend), 0)} A DC-DC charger puts that right.`;
     case 'cable':
-      return `Cheapest: a shorter run. Else ${plain(present(mend))} mm² or more, with a fuse to suit.`;
+      return `Cheapest: shorten the run. Else lay ${plain(present(mend))} mm² or more, with a fuse to suit.`;
   }
 }
 
