@@ -96,13 +96,13 @@ function lines(facts: Facts, found: ShoppingList, all: readonly string[], most: 
     .slice(0, 3)
     .map(({ name, chargeAh }) => `${name} ${plain(chargeAh)}`)
     .join(', ');
-  const made = hasSun(found) ? `, the sun puts it back${whereAndWhen(facts, sun)}` : '';
+  const made = hasSun(found) ? `, and the sun puts it back${whereAndWhen(facts, sun)}` : '';
   const inverter = has.inverter ? ` The inverter is for about ${rough(acLoad.value)} W at once.` : '';
   return [
     `${rest.length > 0 ? `You also need ${joined(rest)}.` : ''}${inverter}`.trim(),
     ...cables(found),
     ownedLine(found),
-    `For about ${plain(dailyUse.value)} Ah a day${biggest.length > 1 ? ` (${shares})` : ''}: ${wantedTime(aloneH)} on the battery alone${made}. For light use ${rough(batteryCapacity.low)} Ah would do; heavy use takes ${rough(batteryCapacity.high)} Ah.`,
+    `That’s for about ${plain(dailyUse.value)} Ah a day${biggest.length > 1 ? ` (${shares})` : ''}: the battery alone lasts ${wantedTime(aloneH)}${made}. For light use ${rough(batteryCapacity.low)} Ah would do; heavy use takes ${rough(batteryCapacity.high)} Ah.`,
     batteryCapacity.value > hugeAh
       ? 'That is a very large battery: see what can go, or what else can charge it.'
       : '',

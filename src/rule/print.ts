@@ -73,7 +73,8 @@ function printWords(rule: Rule<string>, inputs: Readonly<Record<string, number>>
     withUnit(String(toCheck(inputs[name] ?? 0)), rule.symbols[name]?.unit ?? '');
   const meaning = (name: string): string => meaningOf(rule.symbols[name]?.says ?? name);
   if (isArithmetic(tree)) return `${says}: ${show(tree, name => `${amountOf(name)} (${meaning(name)})`)}`;
-  const parts = toldOf(rule).map(name => `${meaning(name)} ${amountOf(name)}`);
+  // In a list a comma in a meaning would read as its end: "latitude in radians, south negative".
+  const parts = toldOf(rule).map(name => `${meaning(name).replace(/, .*/, '')} ${amountOf(name)}`);
   return `${says} (${parts.join(', ')})`;
 }
 
