@@ -81,7 +81,7 @@ function asks(facts: Facts, found: ShoppingList): string {
   const isPlaced = (facts.place ?? facts.latitudeDeg ?? facts.peakSunHours) !== undefined;
   const where = isPlaced || !hasSun(found) ? '' : 'Where and when do you camp?';
   if (!guessed) return where;
-  const named = `Typical figures for ${joined(typical.slice(0, 4))}`;
+  const named = `I took typical figures for ${joined(typical.slice(0, 4))}`;
   const isMost = 2 * guessed.chargeAh > biggest.reduce((sum, one) => sum + one.chargeAh, 0);
   if (isMost && timed.includes(guessed.name))
     return `${named}: how many hours a day is the ${guessed.name} on?`;

@@ -21,7 +21,7 @@ describe('what to buy', () => {
       'chargerCurrent',
     ]);
     expect(text(beginner)).toMatch(
-      /Typical figures for fridge, lights and phones: what does the fridge’s plate say\?/,
+      /I took typical figures for fridge, lights and phones: what does the fridge’s plate say\?/,
     );
     expect(text(beginner)).not.toMatch(/inverter/);
   });

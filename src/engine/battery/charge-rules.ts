@@ -63,11 +63,11 @@ export const missingInTop = rule({
 
 export const chargingCurrent = rule({
   name: 'chargingCurrent',
-  says: 'The current into a battery is the least of what the source gives, what its kind stands, and what it still accepts.',
+  says: 'The current into a battery is the least of what the source gives, what its kind can take, and what it still accepts.',
   formula: 'min(I_s, I_c, m / tau)',
   symbols: {
     I_s: { says: 'what the source gives', unit: 'A' },
-    I_c: { says: 'what the chemistry stands', unit: 'A' },
+    I_c: { says: 'what its kind of battery can take', unit: 'A' },
     m: missingNow,
     tau: constant,
   },
