@@ -1,3 +1,4 @@
+import { listIn } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
 import { present } from '#basics/present.ts';
 import { bankOf } from '#engine/battery/bank.ts';
@@ -105,7 +106,7 @@ export function whereAndWhen(facts: Facts, sun: SolarCase, words: Speech = engli
 
 const skies = { sunny: 'clear sky', mixed: 'average weather', overcast: 'full cloud all day' } as const;
 
-/** What the sun was reckoned with: "About 6 peak sun hours a day, panels flat, average weather." */
+/** What the sun was worked out with: "That's with panels lying flat and average weather: about 6 hours' worth of full sun a day." */
 export function describeSun(
   facts: Facts,
   sun: SolarCase,
@@ -117,24 +118,28 @@ export function describeSun(
   const isPlain = isTold && sun.sky !== 'overcast';
   const hours = words.significant(peakSunHours, 2);
   const sky = sun.sky ?? 'mixed';
-  const controller = sun.controller?.toUpperCase();
   const parts = [
-    say('sun-hours', '{hours} peak sun hours a day', { hours }),
     isTold
       ? ''
       : sun.mount === 'tilted'
         ? say('panels-tilted', 'panels angled at the sun')
-        : say('panels-flat', 'panels flat'),
+        : say('panels-flat', 'panels lying flat'),
+    sun.controller === 'pwm'
+      ? say('controller-pwm', 'a PWM controller')
+      : say('controller-mppt', 'an MPPT controller'),
     isPlain ? '' : say(`sky-${sky}`, skies[sky]),
-    controller
-      ? say('controller', '{controller} controller', { controller })
-      : say('controller-taken', 'taking an MPPT controller'),
   ];
-  const all = parts.filter(Boolean).join(', ');
+  const all = listIn(parts.filter(Boolean), words);
   return isPlain
-    ? say('with-sun', 'With {all}.', { all })
-    : say('reckoned-with', 'Based on about {all}.', { all });
+    ? say('with-sun', 'That’s with {all} and {hours} hours’ worth of full sun a day.', { all, hours })
+    : say('reckoned-with', 'That’s with {all}: about {hours} hours’ worth of full sun a day.', {
+        all,
+        hours,
+      });
 }
+
+/** What the line of `describeSun` says of what was taken for granted: the sky. */
+export const saidOfSun: readonly string[] = ['clearness', 'overcastClearness'];
 
 /** What would make the figure better: a place, or which of several places of a name was taken. */
 export function sunHint(facts: Facts, sun: SolarCase, words: Speech = english): string | undefined {

@@ -4,7 +4,6 @@ import { applianceOf } from '#catalog/appliances.ts';
 import type { Assumption } from '#engine/assumption.ts';
 import { builtAs } from '#engine/loads/build.ts';
 import { dutyAt, usualCooler } from '#engine/loads/cooler.ts';
-import { averageCurrentLimitA } from '#engine/loads/duty.ts';
 import {
   coolingReading,
   hasHours,
@@ -68,7 +67,7 @@ function threeWayNote(facts: Facts, words: Speech): string | undefined {
     );
   return words.say(
     'three-way-or',
-    `If it is a three-way (absorption) fridge it draws that all the time: say “average”, and 12 V is for the drive; ${parked}`,
+    `If it is a three-way (absorption) fridge it draws that all the time, so that is its average; 12 V is for the drive; ${parked}`,
   );
 }
 
@@ -79,8 +78,8 @@ function averageNote({ loads }: Facts, words: Speech): string | undefined {
     load &&
     words.say(
       'average-note',
-      '{drawn} counts as the {thing}’s average; over {limit} A I’d take it as the draw while it runs.',
-      { drawn: draw(load, words), thing: load.name, limit: words.plain(averageCurrentLimitA) },
+      'I took {drawn} as the {thing}’s average over the day. If it draws that only while it runs, it uses less: say “{thing} runs 40 % of the time”.',
+      { drawn: draw(load, words), thing: load.name },
     )
   );
 }
@@ -112,7 +111,7 @@ export function readingNote(facts: Facts, words: Speech = english): string | und
   const taken = { thing: load.name, drawn: draw(load, words), share, air: words.significant(airC) };
   const note = words.say(
     'reading-note',
-    '{drawn} counts as what the {thing} draws while it runs, about {share} % of the time at {air} °C. If it’s the average, say “average”.',
+    'I took {drawn} as what the {thing} draws while it runs, about {share} % of the time at {air} °C. If that’s its average over the day, say “{thing} averages {drawn}”.',
     taken,
   );
   return threeWay ? `${note} ${threeWay}` : note;

@@ -9,11 +9,22 @@ const because = {
   'unlike-lead': 'gel wants another voltage than the starter battery',
   'long-run': 'a long run loses volts, and it lifts them again at the far end',
   'fixed-alternator': 'the alternator holds a fixed voltage',
-  'same-kind': 'both batteries charge at the same volts',
-  'short-run': 'the run is short',
+  'same-kind': 'both batteries charge at the same volts, so the alternator suits them both',
+  'short-run': 'the run is short, so little is lost on the way',
   'alternator-unknown': 'it suits any alternator, also the many that vary their volts',
-  'solar-input': 'many take the panel as well',
+  'solar-input': 'many can take your panel as well',
 } as const;
+
+/** Where the fuses go, and what the charger takes from the front: a fifth to a third more than it gives. */
+function fuses({ sizeA, toldA }: ChargePath): string {
+  const suits = sizeA === undefined ? '' : `About ${decimals(sizeA, 0)} A suits that battery. `;
+  const chargerA = toldA ?? sizeA;
+  const takes =
+    chargerA === undefined
+      ? 'it takes a fifth to a third more amps than it gives'
+      : `${toldA === undefined ? 'it' : `your ${decimals(toldA, 0)} A one`} takes about ${decimals(1.2 * chargerA, 0)}–${decimals((4 / 3) * chargerA, 0)} A`;
+  return `${suits}Fuse it at both batteries: from the starter battery ${takes}.`;
+}
 
 /** Words for isolator or DC-DC charger. */
 export function answerChargePath(result: ChargePath): Reply {
@@ -21,12 +32,10 @@ export function answerChargePath(result: ChargePath): Reply {
   const isDcdc = recommendation === 'dcdc';
   const [first, ...rest] = reasons.map(reason => because[reason]);
   const isUnsure = reasons.includes('alternator-unknown');
-  const size =
-    isDcdc && result.sizeA !== undefined ? ` About ${decimals(result.sizeA, 0)} A suits that battery.` : '';
   const lines = [
     ...(rest.length > 0 ? [`Also: ${rest.join('; ')}.`] : []),
     isDcdc
-      ? `Fuse its input cable at the starter battery: it takes a fifth to a third more amps than it gives.${size}`
+      ? fuses(result)
       : 'It gives less as the battery fills and rarely fills it: add solar or a mains charger now and then. Fuse both ends.',
     isUnsure
       ? 'With an old fixed-voltage alternator and the same type of battery, an isolator would do.'

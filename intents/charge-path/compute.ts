@@ -6,6 +6,8 @@ import type { Facts } from '#rig/rig.ts';
 export interface ChargePath extends Path {
   /** A usual DC-DC charger for the house battery, A, where its size is known. */
   readonly sizeA?: number;
+  /** The DC-DC charger told, A. */
+  readonly toldA?: number;
   readonly isLithium: boolean;
 }
 
@@ -20,6 +22,7 @@ export function computeChargePath(facts: Facts): ChargePath {
   const isHeld = facts.volts !== undefined && facts.volts > isolatorClosesV && facts.volts < 15.5;
   const bank = bankOf(house.filter(b => kind === undefined || b.chemistry === kind || !b.chemistry));
   const lengthM = facts.cable?.lengthM;
+  const toldA = facts.chargers?.find(({ kind: charger }) => charger === 'dcdc')?.currentA;
   return {
     ...recommendPath({
       house: kind,
@@ -29,6 +32,7 @@ export function computeChargePath(facts: Facts): ChargePath {
       hasSolar: !!facts.solar?.length,
     }),
     sizeA: bank && dcdcSizeFor(bank),
+    toldA,
     isLithium: kind === 'lfp',
   };
 }

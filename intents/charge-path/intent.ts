@@ -6,7 +6,7 @@ import { computeChargePath } from './compute.ts';
 export const chargePath = defineIntent({
   name: 'charge-path',
   title: 'Isolator or DC-DC charger?',
-  takes: ['batteries', 'alternator', 'cable', 'solar', 'volts'],
+  takes: ['batteries', 'alternator', 'cable', 'solar', 'volts', 'chargers'],
   hangsOn: new Set(['chargers']),
   reply: facts => answerChargePath(computeChargePath(facts)),
 });

@@ -75,6 +75,38 @@ function lastsFor({ wantedH }: Should, runTime: Range, w: Speech): string {
     : alike(runTime.value, wantedH, w)[0];
 }
 
+type Gaps = Readonly<Record<string, string>>;
+
+/** It is at its floor or under it; a reading of volts under a load is doubted first. */
+function lowHead({ levelPercent, floorPercent, isByVolts, lasting }: Should, gaps: Gaps, w: Speech): string {
+  if (isByVolts && lasting)
+    return w.say(
+      'should-low-loaded',
+      'Yes, {do} to be safe: its volts say {percent} %, under the {floor} % floor, but a load makes them read low.',
+      gaps,
+    );
+  return Math.round(levelPercent) < Math.round(floorPercent)
+    ? w.say(
+        'should-low',
+        'Yes, {do} now: it is at {percent} %, already below the {floor} % to stop at.',
+        gaps,
+      )
+    : w.say('should-at-floor', 'Yes, {do} now: it is at {percent} %, right where to stop.', gaps);
+}
+
+/** How far a level by volts can be trusted. */
+const byVolts = ({ lasting }: Should, isLow: boolean, gaps: Gaps, w: Speech): string =>
+  isLow && lasting
+    ? w.say(
+        'should-read-again',
+        'To be sure, switch everything off for half an hour and read again: it may be fuller.',
+      )
+    : w.say(
+        'should-by-volts',
+        'Its volts say about {percent} % if it has rested; with something running they read low, and it may be fuller.',
+        gaps,
+      );
+
 /** Words for whether to drive or charge now. */
 export function answerShould(facts: Facts, should: Should, { parsed }: RequestContext): Reply {
   const w = english;
@@ -89,14 +121,18 @@ export function answerShould(facts: Facts, should: Should, { parsed }: RequestCo
   };
   const isLow = should.levelPercent <= should.floorPercent;
   const heads = isLow
-    ? w.say('should-low', 'Yes, {do} now: it is at {percent} %, and don’t go under {floor} %.', gaps)
+    ? lowHead(should, gaps, w)
     : !lasting
       ? {
           yes: '',
-          tight: w.say('should-soon', 'Soon: it is at {percent} %, and don’t go under {floor} %.', gaps),
+          tight: w.say(
+            'should-soon',
+            'Soon: it is at {percent} %, still above the {floor} % to stop at.',
+            gaps,
+          ),
           no: w.say(
             'should-not-yet',
-            'No need yet: it is at {percent} %, just don’t go under {floor} %.',
+            'No need yet: it is at {percent} %, well above the {floor} % to stop at.',
             gaps,
           ),
         }[verdict]
@@ -107,13 +143,7 @@ export function answerShould(facts: Facts, should: Should, { parsed }: RequestCo
         }[verdict];
   const short = shortOf(should);
   const lines = [
-    should.isByVolts
-      ? w.say(
-          'should-by-volts',
-          'Its volts say about {percent} % if it has rested; with something running they read low, and it may be fuller.',
-          gaps,
-        )
-      : undefined,
+    should.isByVolts ? byVolts(should, isLow, gaps, w) : undefined,
     ...(verdict !== 'no' && short.value >= 0.5 ? putBack(should, short, parsed.cues.has('drive'), w) : []),
     verdict !== 'no' && should.hasSun
       ? w.say('no-sun-counted', 'No sun is counted until then; by day the panel may do it.')

@@ -17,12 +17,12 @@ export const symptoms: readonly Symptom[] = [
       {
         likely: 'Heat means a bad contact or too thin a cable: switch it off before you look.',
         check:
-          'Joint: over {0.1 V} across it while it runs is a bad one. Clean, crimp and tighten, or renew it.',
+          'Joint: if you measure over {0.1 V} across it while it runs, it’s bad. Clean, crimp and tighten it, or renew it.',
       },
       {
         by: 'cable',
         likely: 'It carries more than it should: the whole cable warms up.',
-        check: 'Cable: warm all along means too thin. Thicker cable or a smaller load.',
+        check: 'Cable: if it’s warm all along, it’s too thin. Lay thicker cable or run a smaller load.',
       },
     ],
     asks: ['What runs on it, and how thick is the cable?', 'cable'],
@@ -39,15 +39,15 @@ export const symptoms: readonly Symptom[] = [
       {
         likely: 'The starter battery is flat: jump it from a pack or another vehicle, then drive an hour.',
         check:
-          'Flat: under {12 V} at rest. Plus to plus, then minus to bare engine metal, away from the battery.',
+          'Flat: it reads under {12 V} at rest. Join plus to plus, then minus to bare engine metal, away from the battery.',
       },
       {
         likely: 'The starter battery is worn out.',
-        check: 'Worn: under {9.6 V} while it cranks, though charged. Renew it.',
+        check: 'Worn: it falls under {9.6 V} while it cranks, though charged. Renew it.',
       },
       {
         likely: 'A loose or dirty clamp on the starter battery.',
-        check: 'Clamp: it clicks and the volts stay up. Clean and tighten both ends.',
+        check: 'Clamp: the engine clicks and the volts stay up. Clean and tighten both ends.',
       },
     ],
     asks: ['What does the starter battery read at rest?', 'volts'],
@@ -63,18 +63,19 @@ export const symptoms: readonly Symptom[] = [
     causes: [
       {
         likely: 'No bigger fuse: it guards the cable. Find what draws too much or touches metal first.',
-        check: 'Short: it blows at once, load off or not. Look for chafed wire, then the load’s own plug.',
+        check:
+          'Short: it blows at once, even with the load off. Look for chafed wire, then check the load’s own plug.',
       },
       {
         by: 'fuse',
         likely: 'No bigger fuse on that cable: the load alone is too much for it.',
         check:
-          'Overload: it blows after a while. Clamp-meter the load: over 4/5 of the fuse for long is too much.',
+          'Overload: it blows after a while. Measure the load with a clamp meter: over 4/5 of the fuse for long is too much.',
       },
       {
         likely: 'No bigger fuse: a motor that starts stiffly asks for too much.',
         check:
-          'Motor: it blows at the start. A jammed or worn motor, or low volts: free it, measure at its plug.',
+          'Motor: it blows as the motor starts, which is jammed, worn or short of volts. Free it, and measure at its plug.',
       },
     ],
     asks: ['Does it blow at once, at the start, or after a while?', 'words'],
@@ -90,15 +91,16 @@ export const symptoms: readonly Symptom[] = [
       {
         likely: 'In heat a sound fridge may run almost without a break: shade and air for it first.',
         check:
-          'Heat: an hour in the shade with a hand’s width of air behind it. If it rests then, it is sound.',
+          'Heat: give it an hour in the shade with a hand’s width of air behind it. If it rests then, it’s sound.',
       },
       {
         likely: 'A leaking door seal lets the cold out.',
-        check: 'Seal: a slip of paper must stick all round. Else clean or renew it.',
+        check:
+          'Seal: shut the door on a slip of paper: it must stick all round. If not, clean or renew the seal.',
       },
       {
         likely: 'Out of gas: a job for a refrigeration mechanic.',
-        check: 'Gas: still not cold by a cool dawn. A licensed refrigeration mechanic.',
+        check: 'Gas: it’s still not cold by a cool dawn. Take it to a licensed refrigeration mechanic.',
       },
     ],
     asks: ['What does it draw while it runs, and how hot is it?', 'ambientC'],
@@ -114,11 +116,12 @@ export const symptoms: readonly Symptom[] = [
       {
         likely: 'Under 0 °C a lithium battery must take no charge: its BMS refuses, and it is sound.',
         check:
-          'Cold: it charges again at 5–10 °C in its cells. Warm the box slowly, let loads run, and wait.',
+          'Cold: it charges again once its cells are at 5–10 °C. Warm the box slowly, let loads run, and wait.',
       },
       {
         likely: 'Or its BMS has cut it off as empty.',
-        check: 'Empty: warm, and still no charge under {11.5 V}: a charger with a wake-up mode, watched.',
+        check:
+          'Empty: it’s warm, under {11.5 V} and takes no charge. Use a charger with a wake-up mode, and watch it.',
       },
     ],
     asks: ['How cold is the battery itself?', 'ambientC'],
@@ -137,7 +140,8 @@ export const symptoms: readonly Symptom[] = [
       {
         by: 'level',
         likely: 'Its BMS cut it off, most likely because it was empty.',
-        check: 'Empty: under {12 V} just before. Wake it with a charger, and charge more or use less.',
+        check:
+          'Empty: it read under {12 V} just before. Wake it with a charger, then charge more or use less.',
       },
       {
         by: 'load',
@@ -164,15 +168,16 @@ export const symptoms: readonly Symptom[] = [
       {
         by: 'load',
         likely: 'The site’s breaker is smaller than what you run: one thing at a time.',
-        check: 'Load: add the watts and divide by the mains volts; a post gives 6, 10, 15 or 16 A.',
+        check:
+          'Load: add the watts and divide by the mains volts. A post gives 6, 10, 15 or 16 A: stay under that.',
       },
       {
         likely: 'Something leaks to earth: damp in a lead or an appliance.',
-        check: 'Leak: unplug all, plug in one by one; the one that trips it stays out.',
+        check: 'Leak: unplug everything, then plug in one by one. Leave out the one that trips it.',
       },
       {
         likely: 'It trips with nothing on: the van’s own wiring is at fault.',
-        check: 'Wiring: it trips with nothing plugged in. Leave it off: a licensed electrician.',
+        check: 'Wiring: it trips with nothing plugged in. Leave it off and call a licensed electrician.',
       },
     ],
     asks: ['How many amps does the post give, and what was on?', 'words'],
@@ -196,17 +201,19 @@ export const symptoms: readonly Symptom[] = [
         by: 'battery',
         likely: 'It runs out of volts: a small or low battery, or a thin cable to the inverter.',
         check:
-          'Low volts: under {11 V} at the inverter’s terminals as it beeps (it quits near {10.5 V}). Charge, or a bigger battery.',
+          'Low volts: its terminals read under {11 V} as it beeps (it quits near {10.5 V}). Charge, or fit a bigger battery.',
       },
       {
         by: 'load',
         likely: 'The load is above what the inverter gives, or starts with a jolt.',
-        check: 'Overload: over {11 V} as it beeps. Fewer things at a time, or a larger inverter.',
+        check:
+          'Overload: it reads over {11 V} as it beeps. Run fewer things at a time, or fit a larger inverter.',
       },
       {
         by: 'cable',
         likely: 'The cable to the inverter loses too much.',
-        check: 'Cable: over {0.3 V} less there than at the battery. Shorter, thicker, tight clean lugs.',
+        check:
+          'Cable: if the inverter reads over {0.3 V} less than the battery, go shorter or thicker, with clean tight lugs.',
       },
     ],
     asks: ['What do its terminals read as it beeps?', 'volts'],
@@ -224,12 +231,12 @@ export const symptoms: readonly Symptom[] = [
         by: 'cable',
         likely: 'A motor that starts on the same cable pulls the volts down for the other thing.',
         check:
-          'Shared cable: over {0.5 V} less at the plug than at the battery as it starts. A cable and fuse each.',
+          'Shared cable: as it starts the plug reads over {0.5 V} less than the battery. Give each its own cable and fuse.',
       },
       {
         by: 'battery',
         likely: 'The battery gives way as the motor starts: low, or worn.',
-        check: 'Battery: it falls under {11.8 V} itself as the motor starts. Charge it; then test it.',
+        check: 'Battery: it falls under {11.8 V} itself as the motor starts. Charge it, then test it.',
       },
     ],
     asks: ['How long and how thick is the cable they share?', 'cable'],
@@ -247,17 +254,17 @@ export const symptoms: readonly Symptom[] = [
         by: 'cable',
         likely: 'The cable they share is thin or has a poor joint: a motor’s start pulls all down.',
         check:
-          'Cable: over {0.5 V} less at the lights than at the battery as the motor starts. A cable of its own for it.',
+          'Cable: as the motor starts the lights get over {0.5 V} less than the battery. Give the motor its own cable.',
       },
       {
         by: 'battery',
         likely: 'The battery itself gives way: low or worn.',
         check:
-          'Battery: it falls as much as the lights do. Under {half} at rest is low: charge, then test it.',
+          'Battery: it falls as much as the lights do. If it’s under {half} at rest it’s low: charge it, then test it.',
       },
       {
         likely: 'A loose earth or fuse holder.',
-        check: 'Joint: wriggle holder and earth with the lights on. What blinks is it.',
+        check: 'Joint: wriggle fuse holder and earth with the lights on. If they blink, mend that one.',
       },
     ],
     asks: ['How long and how thick is the cable to the lights?', 'cable'],
@@ -279,11 +286,12 @@ export const symptoms: readonly Symptom[] = [
         by: 'cable',
         likely: 'As it starts, glow plug and fan draw most, and its volts fall under its limit.',
         check:
-          'Volts: it wants over {11.5 V} at its plug while it glows, and at most {0.5 V} less than the battery.',
+          'Volts: while it glows its plug needs over {11.5 V}, at most {0.5 V} under the battery. If not, lay thicker cable.',
       },
       {
         likely: 'Fuel or air: it glows and doesn’t catch.',
-        check: 'Fuel and air: tank, filter, a clear exhaust and inlet. Then its maker’s dealer.',
+        check:
+          'Fuel and air: check tank, filter, exhaust and inlet. If they’re clear, ask its maker’s dealer.',
       },
     ],
     asks: ['What do the volts read at its plug as it starts?', 'volts'],
@@ -299,11 +307,11 @@ export const symptoms: readonly Symptom[] = [
       {
         likely: 'A pump that pulses with all taps shut loses pressure: a drip, or its own valve.',
         check:
-          'Leak: shut the valve behind it or pinch the hose. Quiet: the drip is beyond. Else the pump’s valve.',
+          'Leak: pinch the hose behind it. If it goes quiet, the drip is beyond; if not, it’s the pump’s own valve.',
       },
       {
         likely: 'Air gets in on its suction side.',
-        check: 'Air: it sputters. Strainer, hose clips, level in the tank.',
+        check: 'Air: it sputters. Check the strainer, the hose clips and the level in the tank.',
       },
     ],
     asks: ['Does it stop when you pinch the hose behind it?', 'words'],
@@ -326,15 +334,16 @@ export const symptoms: readonly Symptom[] = [
         by: 'cable',
         likely: 'Too few volts reach it: thin or long cable, or a bad joint.',
         check:
-          'Cable: over {0.5 V} less at the motor, running, than at the battery. Thicker cable, clean joints.',
+          'Cable: if the running motor reads over {0.5 V} less than the battery, lay thicker cable and clean the joints.',
       },
       {
         likely: 'Full volts and it still won’t turn: the motor is stuck or worn.',
-        check: 'Motor: {12 V} at it and no turning. Free it by hand, fuse out; else renew it.',
+        check:
+          'Motor: it gets {12 V} and doesn’t turn. Pull the fuse and free it by hand; if that fails, renew it.',
       },
       {
         likely: 'A fuse, switch or earth lets nothing through.',
-        check: 'Feed: 0 V at it, switch on. Follow fuse, switch and earth with the meter.',
+        check: 'Feed: it reads 0 V with the switch on. Follow fuse, switch and earth with the meter.',
       },
     ],
     asks: ['What do the volts read at it while it should run?', 'volts'],
@@ -359,16 +368,23 @@ export const symptoms: readonly Symptom[] = [
         by: 'cable',
         likely: 'Most likely its volts sag as it runs: thin or long cable, or a loose 12 V socket.',
         check:
-          'Cable or plug: over {0.5 V} less at the fridge, running, than at the battery. Thicker cable, a screwed plug.',
+          'Cable or plug: if the running fridge reads over {0.5 V} less than the battery, fit thicker cable and a screw-in plug.',
       },
       {
         by: 'battery',
         likely: 'Most likely the battery is low by then, and the fridge guards it.',
-        check: 'Battery: under {half} at rest (30 minutes all off). Charge more, use less, or a bigger one.',
+        check:
+          'Battery: it reads under {half} at rest (30 minutes all off). Charge more, use less, or fit a bigger one.',
+      },
+      {
+        likely: 'Most likely the battery never got full or has lost capacity.',
+        check:
+          'Weak battery: if it’s under {full} an hour after charging, charge longer. Full and still low by dawn, it’s worn: renew it.',
       },
       {
         likely: 'Its own cut-out is set too high.',
-        check: 'Setting: cut-out on high. Set it to low on a second battery, never on the starter battery.',
+        check:
+          'Setting: its cut-out is on high. Set it to low on a second battery, never on the starter battery.',
       },
     ],
     asks: ['What does it read at the fridge plug while it runs?', 'volts'],
@@ -385,12 +401,12 @@ export const symptoms: readonly Symptom[] = [
       {
         likely: 'Something draws with all switched off: alarm, radio, inverter or a charger left on.',
         check:
-          'Hidden draw: meter in amps in the minus lead, all off: over 0.05 A is one. Pull fuses till it falls.',
+          'Hidden draw: with all off, measure amps in the minus lead. If it’s over 0.05 A, pull fuses until it falls.',
       },
       {
         by: 'battery',
         likely: 'A worn battery empties by itself.',
-        check: 'Battery: disconnected and full, under {half} within a week. Renew it.',
+        check: 'Battery: full and disconnected, it falls under {half} within a week. Renew it.',
       },
     ],
     asks: ['How old is the battery, and what does it read now?', 'volts'],
@@ -410,11 +426,12 @@ export const symptoms: readonly Symptom[] = [
         by: 'battery',
         likely: 'Most likely it is worn: it fills quickly, shows full, and has little in it.',
         check:
-          'Worn: run a known load from full. Under 80 % of its label’s Ah is worn, under half is finished.',
+          'Worn: run a known load from full. Under 80 % of its label’s Ah it’s worn, under half it’s finished.',
       },
       {
         likely: 'Or it never gets full: charger or joints.',
-        check: 'Never full: under {full} a day after charging. Terminals clean, charger’s setting right?',
+        check:
+          'Never full: it’s under {full} a day after charging. Clean its terminals and check the charger’s setting.',
       },
     ],
     asks: ['How old is it, and what does it read a day after charging?', 'age'],
@@ -433,17 +450,18 @@ export const symptoms: readonly Symptom[] = [
         by: 'battery',
         likely: 'Either more is drawn than you think, or the battery holds far less than its label.',
         check:
-          'Battery: all off at dusk. Over {0.1 V} less by dawn is a hidden draw or a dying battery; steady, it’s the loads.',
+          'Battery: switch all off at dusk. Over {0.1 V} less by dawn, it’s a hidden draw or a dying battery; if not, the loads.',
       },
       {
         likely: 'It was never full when the night began.',
         check:
-          'Never full: at dusk, an hour after the sun, under {full}. Charge longer, then look at the charger.',
+          'Never full: an hour after the sun it reads under {full}. Charge longer, then look at the charger.',
       },
       {
         by: 'load',
         likely: 'Your use is larger than the battery.',
-        check: 'Use: add each thing’s amps × hours. Above half of a lead battery’s Ah is too much.',
+        check:
+          'Use: add up each thing’s amps × hours. If that’s over half of a lead battery’s Ah, it’s too much.',
       },
     ],
     asks: ['What does it read at dusk and at dawn, all off?', 'volts'],
@@ -461,11 +479,12 @@ export const symptoms: readonly Symptom[] = [
       {
         likely: 'So low a battery has been run right down, and most chargers won’t begin on it.',
         check:
-          'Lead: under {10.5 V} at rest is likely a dead cell. Not {12.4 V} a day after charging: finished.',
+          'Lead: under {10.5 V} at rest a cell is likely dead. If it isn’t at {12.4 V} a day after charging, it’s finished.',
       },
       {
         likely: 'A lithium battery’s BMS has cut it off.',
-        check: 'Lithium: a charger with a wake-up mode, watched. Don’t force it: its dealer looks at it.',
+        check:
+          'Lithium: try a charger with a wake-up mode, and watch it. Don’t force it: let its dealer look at it.',
       },
     ],
     asks: ['Lead or lithium, and how old?', 'age'],
@@ -482,17 +501,18 @@ export const symptoms: readonly Symptom[] = [
     causes: [
       {
         likely: 'Volts but no amps: most likely the battery is full, and takes nothing.',
-        check: 'Full: {13.8 V} or more at the battery and “float”. Switch a load on: the amps must rise.',
+        check:
+          'Full: the battery reads {13.8 V} or more and it says “float”. Switch a load on: the amps must rise.',
       },
       {
         likely: 'Volts but no amps: the way from controller to battery is open.',
         check:
-          'Open way: the controller’s battery side reads other than the battery itself. Fuse, lug, breaker between.',
+          'Open way: the controller’s battery side reads other than the battery. Check fuse, lugs and breaker between.',
       },
       {
         likely: 'The panel’s plug or joint carries volts but no amps.',
         check:
-          'Panel: unplugged, meter on 10 A across it in full sun: near its label’s Isc is good, near 0 a bad plug.',
+          'Panel: unplug it and measure its amps (10 A range) in full sun: near its label’s Isc is good, near 0 is a bad plug.',
       },
     ],
     asks: ['What do the volts read at the battery itself, in the sun?', 'volts'],
@@ -509,16 +529,16 @@ export const symptoms: readonly Symptom[] = [
     causes: [
       {
         likely: 'Most likely shade, dirt or a flat angle: a shaded corner can cost most of a panel.',
-        check: 'Shade: in full noon sun, clean, square to the sun. If the amps come back, that was it.',
+        check: 'Shade: clean it and turn it square to a full noon sun. If the amps come back, that was it.',
       },
       {
         likely: 'Or the battery is nearly full and takes little.',
-        check: 'Full: {13.8 V} or more at the battery. Switch a load on: the amps must rise.',
+        check: 'Full: the battery reads {13.8 V} or more. Switch a load on: the amps must rise.',
       },
       {
         likely: 'Or one of the panels or its plug is at fault.',
         check:
-          'Panel: each alone in full sun within a tenth of its label’s open-circuit volts. Then plugs and fuse.',
+          'Panel: in full sun each alone must be within a tenth of its label’s open-circuit volts. Then check plugs and fuse.',
       },
     ],
     asks: ['How many amps at noon in full sun, and at what battery volts?', 'current'],
@@ -536,16 +556,17 @@ export const symptoms: readonly Symptom[] = [
       {
         likely: 'Is the battery full? Then it takes nothing. Else most likely a plug, fuse or controller.',
         check:
-          'Panel: unplugged in full sun near its label’s open-circuit volts (20–23 V for 12 V) is good; near 0, its plug.',
+          'Panel: unplug it in full sun. Near its label’s open-circuit volts (20–23 V for 12 V) it’s good; near 0 it’s the plug.',
       },
       {
         likely: 'The fuse or cable behind the controller.',
-        check: 'Behind it: controller and battery must read the same volts. Else the fuse or lug between.',
+        check:
+          'Behind it: controller and battery must read the same volts. If not, mend the fuse or lug between.',
       },
       {
         likely: 'The controller itself.',
         check:
-          'Controller: good volts in, same volts on the battery, no amps into a load: it, or its battery setting.',
+          'Controller: if volts in and at the battery are good but no amps flow into a load, it’s this or its battery setting.',
       },
     ],
     asks: ['What do the battery and the unplugged panel read in the sun?', 'volts'],
@@ -565,17 +586,17 @@ export const symptoms: readonly Symptom[] = [
         by: 'isolator',
         likely: 'Most likely a smart alternator: it drops its volts, and an isolator then lets go.',
         check:
-          'Smart: {12.6–13.2 V} at the starter battery after 10 minutes’ drive. A DC-DC charger with ignition wire cures it.',
+          'Smart: after 10 minutes’ drive the starter battery reads {12.6–13.2 V}. A DC-DC charger with ignition wire cures it.',
       },
       {
         by: 'cable',
         likely: 'Most likely a fuse or the cable to the second battery.',
         check:
-          'Cable: over {0.5 V} less at the second battery than at the starter, engine on. Fuses at both ends, thicker cable.',
+          'Cable: engine on, the second battery reads over {0.5 V} less. Check the fuses at both ends, or lay thicker cable.',
       },
       {
         likely: 'The alternator itself gives too little.',
-        check: 'Alternator: no higher with the engine on than off. An auto electrician.',
+        check: 'Alternator: the volts are no higher with the engine on than off. See an auto electrician.',
       },
     ],
     asks: ['What do both batteries read with the engine running?', 'volts'],
@@ -595,15 +616,17 @@ export const symptoms: readonly Symptom[] = [
         by: 'isolator',
         likely: 'An isolator joins near {13.3 V}: the alternator gives less, or its earth is off.',
         check:
-          'Alternator: under {13.3 V} at the isolator, engine on, is a smart one: it needs a DC-DC charger.',
+          'Alternator: if the isolator gets under {13.3 V} with the engine on, it’s a smart one and needs a DC-DC charger.',
       },
       {
         likely: 'The isolator’s sensing or earth wire is off.',
-        check: 'Isolator: over {13.3 V} and still open. Its earth wire, then the isolator itself.',
+        check:
+          'Isolator: it gets over {13.3 V} and stays open. Check its earth wire, then the isolator itself.',
       },
       {
         likely: 'A fuse at one of its ends has gone.',
-        check: 'Fuses: joined but the second battery’s volts don’t rise. Fuses and lugs at both ends.',
+        check:
+          'Fuses: it joins but the second battery’s volts don’t rise. Check fuses and lugs at both ends.',
       },
     ],
     asks: ['What does its starter side read with the engine running?', 'volts'],
@@ -625,17 +648,18 @@ export const symptoms: readonly Symptom[] = [
       {
         likely: 'Most likely it can’t tell that the engine runs: it lacks its ignition wire.',
         check:
-          'Signal: under {13.2 V} at its input, engine on, it stays off without an ignition wire. Fit that.',
+          'Signal: with under {13.2 V} at its input, engine on, it stays off without an ignition wire. Fit one.',
       },
       {
         by: 'cable',
         likely: 'Its feed is open or too thin: a fuse, or the long run from the front.',
         check:
-          'Feed: over {0.5 V} less at its input than at the starter battery. Fuses at both ends, thicker cable.',
+          'Feed: its input reads over {0.5 V} less than the starter battery. Check the fuses at both ends, lay thicker cable.',
       },
       {
         likely: 'It works, but is set for another battery.',
-        check: 'Setting: its output must rise above {13.5 V}. Else its setting, its earth, its maker.',
+        check:
+          'Setting: its output must rise above {13.5 V}. If not, check its setting and its earth, then ask its maker.',
       },
     ],
     asks: ['What do its input and output read with the engine running?', 'volts'],
@@ -655,18 +679,17 @@ export const symptoms: readonly Symptom[] = [
         by: 'charge',
         likely: 'Most likely less goes in than out: a small charger or panel, or loads that eat it.',
         check:
-          'Loads: all off for a day. If it fills now, less goes in than out: more panel or hours, or use less.',
+          'Loads: switch all off for a day. If it fills now, less goes in than out: add panel or hours, or use less.',
       },
       {
         likely: 'The charger stops short: wrong setting or thin leads.',
         check:
-          'Charger: it must reach {14.2 V} at the battery and hold it. Else its setting, leads, or size.',
+          'Charger: it must reach {14.2 V} at the battery and hold it. If not, check its setting, leads and size.',
       },
       {
         by: 'battery',
         likely: 'The battery no longer fills.',
-        check:
-          'Battery: {14.2 V} held for 8 hours and amps don’t fall, or it gets hot: unplug it, it is done.',
+        check: 'Battery: if amps don’t fall after 8 hours at {14.2 V}, or it gets hot, unplug it: it’s done.',
       },
     ],
     asks: ['What charges it, and what volts does it reach?', 'volts'],
@@ -684,12 +707,12 @@ export const symptoms: readonly Symptom[] = [
       {
         likely: 'A monitor counts, and drifts when it never sees full or has the wrong size set.',
         check:
-          'Reset: charge till the amps stay under 2 % of its Ah at {14.2 V}, then set 100 % and its true Ah.',
+          'Reset: charge until the amps stay under 2 % of its Ah at {14.2 V}, then set 100 % and its true Ah.',
       },
       {
         likely: 'Something bypasses its shunt.',
         check:
-          'Shunt: 0.0 A with all off, and each load must show. Every minus but its own goes to the load side.',
+          'Shunt: it must show 0.0 A with all off, and each load. Put every minus but its own on the load side.',
       },
     ],
     asks: ['What do the volts read after half an hour with all off?', 'volts'],
@@ -705,7 +728,7 @@ export const symptoms: readonly Symptom[] = [
       },
       {
         likely: 'Low volts behind the socket.',
-        check: 'Socket: under {12 V} behind it many drop out.',
+        check: 'Socket: measure behind it: under {12 V} many drop out. Lay thicker cable to it.',
       },
     ],
     asks: ['What does the socket say, amps or watts?', 'words'],
@@ -720,12 +743,12 @@ export const symptoms: readonly Symptom[] = [
       {
         likely: 'A whine that follows the engine comes in by the earth or the supply.',
         check:
-          'Earth: feed the radio from the battery by its own pair; whine gone, give it its own earth there.',
+          'Earth: feed the radio straight from the battery. If the whine goes, give it its own earth there.',
       },
       {
         likely: 'A cheap charger or inverter radiates.',
         check:
-          'Source: switch controller, DC-DC and USB plugs off one by one. A filter or distance for that one.',
+          'Source: switch controller, DC-DC and USB plugs off one by one. Give the noisy one a filter or move it away.',
       },
     ],
     asks: ['Does it change with the engine’s speed?', 'words'],
@@ -741,13 +764,14 @@ export const symptoms: readonly Symptom[] = [
       {
         by: 'battery',
         likely: 'Volts fall under load, and that alone is no fault: how far tells the battery’s state.',
-        check: 'Battery: all off for half an hour: back above {half} it was the load; under it, low or worn.',
+        check:
+          'Battery: switch all off for half an hour. If it’s back above {half} it was the load; if not, it’s low or worn.',
       },
       {
         by: 'cable',
         likely: 'Most of it is lost in the cable.',
         check:
-          'Cable: over {0.5 V} less at the load than at the battery, both running. Thicker, or tighter lugs.',
+          'Cable: if the running load reads over {0.5 V} less than the battery, fit thicker cable or tighten the lugs.',
       },
     ],
     asks: ['What does it read with all off for half an hour?', 'volts'],
@@ -762,16 +786,18 @@ export const symptoms: readonly Symptom[] = [
     causes: [
       {
         likely: 'All at once means one thing they share: main fuse, master switch, earth, or the battery.',
-        check: 'Battery: under {10.5 V} is flat, 0 V a BMS or terminal. Charge, or tighten.',
+        check:
+          'Battery: under {10.5 V} it’s flat, so charge it; at 0 V its BMS has cut out or a terminal is loose.',
       },
       {
         likely: 'The main fuse or switch.',
         check:
-          'Main fuse: volts before it and none behind: a fuse can look whole. Find the cause before a new one.',
+          'Main fuse: it has volts before it and none behind (it can look whole). Find the cause before you fit a new one.',
       },
       {
         likely: 'The common earth.',
-        check: 'Earth: volts to the battery’s minus, none to the chassis. Clean and tighten its lug.',
+        check:
+          'Earth: you read volts to the battery’s minus and none to the chassis. Clean and tighten its lug.',
       },
     ],
     asks: ['What does the battery itself read?', 'volts'],
@@ -784,11 +810,12 @@ export const symptoms: readonly Symptom[] = [
     causes: [
       {
         likely: 'Most likely a fuse, a loose lug, or a charger that doesn’t know it should start.',
-        check: 'Fuse or cable: {13.5 V} or more at the charger’s output and not at the battery.',
+        check:
+          'Fuse or cable: the charger’s output reads {13.5 V} or more and the battery doesn’t. Check the fuse and lugs between.',
       },
       {
         likely: 'The charger gets nothing in.',
-        check: 'Input: mains on, {13.2 V} with the engine running, or sun on the panel.',
+        check: 'Input: check that mains is on, the engine gives {13.2 V} as it runs, or sun is on the panel.',
       },
       {
         likely: 'The battery is full, or a BMS refuses it.',
@@ -806,12 +833,13 @@ export const symptoms: readonly Symptom[] = [
       {
         by: 'cable',
         likely: 'Start where most faults are: a fuse, a loose or dirty joint, a low battery.',
-        check: 'Joint or cable: over {0.5 V} less at the thing, running, than at the battery.',
+        check:
+          'Joint or cable: if the running thing reads over {0.5 V} less than the battery, clean the joint or thicken the cable.',
       },
       {
         by: 'battery',
         likely: 'The battery is low or worn.',
-        check: 'Battery: under {half} at rest (half an hour, all off). Charge it, then test it.',
+        check: 'Battery: after half an hour with all off it reads under {half}. Charge it, then test it.',
       },
     ],
     asks: ['What stops, when, and what do the volts read then?', 'words'],

@@ -1,5 +1,5 @@
 import type { Reply } from '#answer/reply.ts';
-import { list as joined, sentence, span } from '#answer/say.ts';
+import { list as joined, sentence } from '#answer/say.ts';
 import type { CautionCode } from '#answer/words/en.ts';
 import { decimals, plain, significant } from '#quantity/round.ts';
 import type { Chemistry, Facts } from '#rig/rig.ts';
@@ -9,8 +9,8 @@ import { whereAndWhen } from '../sun.ts';
 import { chemistryName, wantedTime } from '../words.ts';
 import type { ShoppingList } from './compute.ts';
 
-/** Watts as a person says them, to two figures. */
-const watts = (value: number): string => decimals(Number(value.toPrecision(2)), 0);
+/** Watts and amp hours as a person says them, to two figures. */
+const rough = (value: number): string => decimals(Number(value.toPrecision(2)), 0);
 /** Panels are told in these steps, W. */
 const panelStepW = 20;
 /** A battery over this is questioned, Ah. */
@@ -49,20 +49,18 @@ function parts(found: ShoppingList): string[] {
 }
 
 /** Cables with their fuses: as told, else as usually laid. */
-function cables({ figures, has, fuseA, fuseKind, runs }: ShoppingList): string {
+function cables({ figures, has, fuseA, fuseKind, runs }: ShoppingList): string[] {
   const told =
     has.cable && fuseA !== undefined
-      ? `Cable: ${plain(figures.conductorArea.value)} mm² with a ${fuseA} A fuse (${fuseKind}) for that run.`
+      ? `For that run lay ${plain(figures.conductorArea.value)} mm² cable with a ${fuseA} A fuse (${fuseKind}).`
       : '';
   const usual = runs
     .map(
       run =>
-        `${run.to} ${run.lengthM} m ${plain(run.areaMm2)} mm², ${significant(run.fuseA)} A fuse${run.fuseKind ? ` (${run.fuseKind})` : ''}`,
+        `Run ${plain(run.areaMm2)} mm² cable to the ${run.to}, about ${run.lengthM} m, with a ${significant(run.fuseA)} A fuse${run.fuseKind ? ` (${run.fuseKind})` : ''}.`,
     )
     .slice(0, has.cable ? 1 : 3);
-  return [told, usual.length > 0 ? `Cables (usual runs): ${usual.join('; ')}.` : '']
-    .filter(Boolean)
-    .join(' ');
+  return [told, ...usual].filter(Boolean);
 }
 
 /** What is there already, and whether it does. */
@@ -83,7 +81,7 @@ function asks(facts: Facts, found: ShoppingList): string {
   const isPlaced = (facts.place ?? facts.latitudeDeg ?? facts.peakSunHours) !== undefined;
   const where = isPlaced || !hasSun(found) ? '' : 'Where and when do you camp?';
   if (!guessed) return where;
-  const named = `Typical figures for ${joined(typical.slice(0, 4))}`;
+  const named = `I took typical figures for ${joined(typical.slice(0, 4))}`;
   const isMost = 2 * guessed.chargeAh > biggest.reduce((sum, one) => sum + one.chargeAh, 0);
   if (isMost && timed.includes(guessed.name))
     return `${named}: how many hours a day is the ${guessed.name} on?`;
@@ -98,13 +96,13 @@ function lines(facts: Facts, found: ShoppingList, all: readonly string[], most: 
     .slice(0, 3)
     .map(({ name, chargeAh }) => `${name} ${plain(chargeAh)}`)
     .join(', ');
-  const made = hasSun(found) ? `, the sun puts it back${whereAndWhen(facts, sun)}` : '';
-  const inverter = has.inverter ? ` The inverter is for about ${watts(acLoad.value)} W at once.` : '';
+  const made = hasSun(found) ? `, and the sun puts it back${whereAndWhen(facts, sun)}` : '';
+  const inverter = has.inverter ? ` The inverter is for about ${rough(acLoad.value)} W at once.` : '';
   return [
-    `${rest.length > 0 ? `Also: ${joined(rest)}.` : ''}${inverter}`.trim(),
-    cables(found),
+    `${rest.length > 0 ? `You also need ${joined(rest)}.` : ''}${inverter}`.trim(),
+    ...cables(found),
     ownedLine(found),
-    `For about ${plain(dailyUse.value)} Ah a day${biggest.length > 1 ? ` (${shares})` : ''}: ${wantedTime(aloneH)} on the battery alone${made}. Light or heavy use: ${span(batteryCapacity.low, batteryCapacity.high, 'Ah')}.`,
+    `That’s for about ${plain(dailyUse.value)} Ah a day${biggest.length > 1 ? ` (${shares})` : ''}: the battery alone lasts ${wantedTime(aloneH)}${made}. For light use ${rough(batteryCapacity.low)} Ah would do; heavy use takes ${rough(batteryCapacity.high)} Ah.`,
     batteryCapacity.value > hugeAh
       ? 'That is a very large battery: see what can go, or what else can charge it.'
       : '',

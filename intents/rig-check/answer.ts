@@ -38,7 +38,7 @@ function shows({ part, explored, wanted, besidesAh }: Link): string {
   const { value } = explored.figures.figure;
   switch (part) {
     case 'battery':
-      return `from full it runs your gear ${alike(value, wanted)[0]}, and you want ${alike(value, wanted)[1].replace(/about | (?:hours|days)$/g, '')}`;
+      return `from full it runs your gear ${alike(value, wanted)[0]}; plan for ${alike(value, wanted)[1].replace(/about | (?:hours|days)$/g, '')} or more`;
     case 'solar':
       return besidesAh === undefined
         ? `it makes about ${plain(value)} Ah a day, and about ${plain(wanted)} is needed`
@@ -78,6 +78,13 @@ function dayOf({ shares, dailyUse, links }: RigCheck): string {
   return `You use about ${plain(dailyUse)} Ah a day (${each}); charging loses some, so the sun has to bring ${plain(sun.wanted)}.`;
 }
 
+/** What a battery that is short gives at these draws: less than the half of its label that people count on. */
+function holds({ links }: RigCheck): string {
+  const battery = links.find(({ part }) => part === 'battery');
+  if (battery?.holdsAh === undefined || battery.share >= soundShare) return '';
+  return `At these draws a full battery gives about ${plain(battery.holdsAh)} Ah.`;
+}
+
 /** The cheapest mend: first what costs nothing, then what costs least. */
 function mendOf({ part, mend, wanted }: Link, { biggest, dailyUse, shares }: RigCheck): string {
   const boils = shares.find(({ name }) => heaters.test(name))?.name;
@@ -87,23 +94,23 @@ function mendOf({ part, mend, wanted }: Link, { biggest, dailyUse, shares }: Rig
       : 'use less';
   switch (part) {
     case 'battery':
-      return `Cheapest: ${saves}. Else ${mend === undefined ? 'a larger battery' : `about ${round(mend, steps.batteryAh)} Ah in all`}.`;
+      return `Cheapest: ${saves}. Else get ${mend === undefined ? 'a larger battery' : `about ${round(mend, steps.batteryAh)} Ah in all`}.`;
     case 'solar': {
       const size = Number.isFinite(mend)
         ? `about ${round(present(mend), steps.panelW)} W in all`
         : 'another source: there is hardly any sun';
-      return `Cheapest: angle the panel at the sun and keep shade off it; then ${saves}. Else ${size}.`;
+      return `Cheapest: angle the panel at the sun and keep shade off it; then ${saves}. Else get ${size}.`;
     }
     case 'inverter':
-      return `Cheapest: one thing at a time.${mend === undefined ? '' : ` Else an inverter of about ${decimals(mend, 0)} W.`}`;
+      return `Cheapest: run one thing at a time.${mend === undefined ? '' : ` Else get an inverter of about ${decimals(mend, 0)} W.`}`;
     case 'battery-current':
       return boils === undefined
-        ? `Cheapest: one thing at a time, under ${plain(wanted)} A. Else a battery that gives more amps.`
-        : `Cheapest: boil or cook on gas, outside, not with the ${boils}. Else a battery that gives more amps.`;
+        ? `Cheapest: run one thing at a time, under ${plain(wanted)} A. Else get a battery that gives more amps.`
+        : `Cheapest: boil or cook on gas, outside, not with the ${boils}. Else get a battery that gives more amps.`;
     case 'charger':
-      return `Cheapest: drive or plug in longer. Else a ${decimals(present(mend), 0)} A charger.`;
+      return `Cheapest: drive or plug in longer. Else get a ${decimals(present(mend), 0)} A charger.`;
     case 'driving':
-      return `Cheapest: ${saves}. Else ${mend === undefined ? 'a panel' : `about ${decimals(mend, 1)} hours of driving a day, or a panel`}.`;
+      return `Cheapest: ${saves}. Else get ${mend === undefined ? 'a panel' : `about ${decimals(mend, 1)} hours of driving a day, or a panel`}.`;
     case 'charge-limit':
       return `Set it to ${plain(wanted)} A or less, or take a ${decimals(present(mend), 0)} A one.`;
     case 'alternator':
@@ -111,9 +118,9 @@ function mendOf({ part, mend, wanted }: Link, { biggest, dailyUse, shares }: Rig
     case 'fuse':
       return `Put in ${mend === undefined ? 'a smaller one' : `${decimals(mend, 0)} A or less`}, or lay thicker cable.`;
     case 'isolator':
-      return `A ${decimals(present(mend), 0)} A DC-DC charger is the mend.`;
+      return `A ${decimals(present(mend), 0)} A DC-DC charger puts that right.`;
     case 'cable':
-      return `Cheapest: a shorter run. Else ${plain(present(mend))} mm² or more, with a fuse to suit.`;
+      return `Cheapest: shorten the run. Else lay ${plain(present(mend))} mm² or more, with a fuse to suit.`;
   }
 }
 
@@ -172,6 +179,7 @@ export function answerRigCheck(
     lines: [
       isSound ? '' : mendOf(weakest, check),
       ...weak.map(link => `Next: ${partNames[link.part]}, as ${shows(link)}.`),
+      holds(check),
       dayOf(check),
       ...rest(check),
     ].filter(Boolean),

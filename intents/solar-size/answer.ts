@@ -5,7 +5,7 @@ import { present } from '#basics/present.ts';
 import { loadCautions } from '../cautions.ts';
 import { figure, reasons } from '../figures.ts';
 import type { RequestContext } from '../intent.ts';
-import { describeSun, sunHint, whereAndWhen } from '../sun.ts';
+import { describeSun, saidOfSun, sunHint, whereAndWhen } from '../sun.ts';
 import { readingNote } from '../use.ts';
 import type { SolarSize, SolarSizeFacts } from './compute.ts';
 
@@ -198,6 +198,7 @@ export function answerSolarSize(facts: SolarSizeFacts, result: SolarSize, settin
     verdict,
     figures: figuresOf(result),
     ...reasons(result),
+    ...(!isDark && { assumedInLines: saidOfSun }),
     cautions: loadCautions(facts),
     next: [
       sun.controller === 'pwm' ? w.say('next-mppt', 'what if mppt?') : w.say('next-pwm', 'what if pwm?'),

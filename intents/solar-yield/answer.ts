@@ -4,7 +4,7 @@ import { plain, significant } from '#quantity/round.ts';
 import { loadCautions } from '../cautions.ts';
 import { enough, figure, reasons } from '../figures.ts';
 import type { RequestContext } from '../intent.ts';
-import { describeSun, sunHint, whereAndWhen, whosePanels } from '../sun.ts';
+import { describeSun, saidOfSun, sunHint, whereAndWhen, whosePanels } from '../sun.ts';
 import { monthsChart } from './chart.ts';
 import type { SolarYield, SolarYieldFacts } from './compute.ts';
 
@@ -66,7 +66,7 @@ function hints(facts: SolarYieldFacts, result: SolarYield): string[] {
 
 /** What of it can be used, as a battery gives back less than goes in. */
 const stored = ({ storedAh, storedIn }: SolarYield): string =>
-  `About ${significant(storedAh, 2)} Ah of it comes back out of ${storedIn === 'lfp' ? 'a lithium battery' : 'an AGM or wet battery'}: charging loses some.`;
+  `Plan on about ${significant(storedAh, 2)} Ah a day with ${storedIn === 'lfp' ? 'a lithium battery' : 'an AGM or wet battery'}: the rest is lost in charging.`;
 
 /** Words for a day's yield. */
 export function answerSolarYield(facts: SolarYieldFacts, result: SolarYield, setting: RequestContext): Reply {
@@ -93,6 +93,7 @@ export function answerSolarYield(facts: SolarYieldFacts, result: SolarYield, set
       ...(isAsked && { dailyUse: figure(figures.dailyUse, 'Ah') }),
     },
     ...reasons(result),
+    ...(figures.peakSunHours.value > 0 && { assumedInLines: saidOfSun }),
     chart: monthsChart(facts, result, setting),
     cautions: isAsked ? loadCautions(facts) : [],
     next: [

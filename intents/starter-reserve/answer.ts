@@ -37,8 +37,8 @@ export function answerStarterReserve(facts: Facts, result: StarterTime): Reply {
   const drawnAh = wantedH === undefined ? undefined : (dailyUse.value * wantedH) / 24;
   const lines = [
     drawnAh === undefined
-      ? `You draw about ${significant(dailyUse.value / 24)} A; about ${significant(usableCapacity.value)} Ah of ${sizeOf(result)} may go.`
-      : `That takes about ${significant(drawnAh)} Ah, ${decimals((100 * drawnAh) / bank.capacityAh, 0)} % of ${sizeOf(result)}; about ${significant(usableCapacity.value)} Ah may go.`,
+      ? `You draw about ${significant(dailyUse.value / 24)} A; only about ${significant(usableCapacity.value, 2)} Ah of ${sizeOf(result)} can be spared if it’s to start.`
+      : `That takes about ${significant(drawnAh)} Ah, ${decimals((100 * drawnAh) / bank.capacityAh, 0)} % of ${sizeOf(result)}; only about ${significant(usableCapacity.value, 2)} Ah can be spared if it’s to start.`,
     'Read it at rest: below 12.4 V stop and start the engine; an old battery or a cold morning leaves less to spare.',
   ];
   if (verdict !== 'yes')

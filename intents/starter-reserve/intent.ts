@@ -19,6 +19,8 @@ export const starterReserve = defineIntent({
     ...whereFacts,
   ],
   needs: [needLoads],
+  // The battery that it is about may be told by its name alone.
+  alsoHangsOn: facts => (facts.batteries?.some(({ role }) => role === 'starter') ? ['batteries'] : []),
   reply: (told, setting) => {
     // "All night" without hours is a night of ten.
     const isNight = told.durationH === undefined && setting.parsed.cues.has('night');

@@ -25,15 +25,19 @@ function judge(result: TripAnswer): Verdict {
   return enough(margin, 0);
 }
 
+/** A moment of this trip for people. */
+const momentOf = (facts: TripFacts, { startHour, trip }: TripAnswer, atH: number): string =>
+  moment(atH, { startHour, durationH: trip.durationH, startWeekday: facts.startWeekday });
+
 /** Does it last, and how low does it get: the headline without the limit, and the title of the picture. */
 function outcome(facts: TripFacts, result: TripAnswer, verdict: Verdict): string {
   const { lowestCharge } = result.figures;
   const { balance } = result.likely;
-  const when = (atH: number): string => moment(atH, result.startHour, facts.startWeekday);
+  const when = (atH: number): string => momentOf(facts, result, atH);
   if (balance.flatAtH !== undefined)
     return `${verdict === 'tight' ? 'Tight: likely' : 'No: it runs'} flat after ${duration(balance.flatAtH)} (${when(balance.flatAtH)})`;
   const spread = `${decimals(lowestCharge.low, 0)}–${decimals(lowestCharge.high, 0)} %`;
-  const lowest = `lowest about ${decimals(lowestCharge.value, 0)} % (${spread}), ${when(balance.lowest.atH)}`;
+  const lowest = `it gets down to about ${decimals(lowestCharge.value, 0)} % (${spread}) on ${when(balance.lowest.atH)}`;
   const lead = { yes: 'Yes, it lasts', tight: 'Tight', no: 'No' } as const;
   return `${lead[verdict]}: ${lowest}`;
 }
@@ -72,21 +76,29 @@ function account(facts: TripFacts, result: TripAnswer, setting: RequestContext):
   const { figures, trip, bank, likely } = result;
   const ah = (x: number): string => `about ${significant(x, 2)} Ah`;
   const sources: string[] = [];
-  if (trip.sun) sources.push(`the sun offers ${ah(figures.dailySun.value)} a day`);
+  if (trip.sun) sources.push(`the sun can put ${ah(figures.dailySun.value)} back`);
   const plugs = plugsOf(trip);
   const isByDays = !!trip.days?.some(day => (day.drivingH ?? 0) > 0);
   const { drivingAh } = likely.balance.sums;
-  if (!isByDays && drivingAh > 0) sources.push(`driving ${ah((24 * drivingAh) / trip.durationH)} a day`);
+  if (!isByDays && drivingAh > 0) sources.push(`driving puts ${ah((24 * drivingAh) / trip.durationH)} back`);
   const filling = [...(isByDays ? ['driving'] : []), ...plugs.map(plug => pluggedIn[plug])];
   if (filling.length > 0)
     sources.push(
       `${list(filling)} ${filling.length > 1 ? 'fill it on their days' : fillsAlone(isByDays, plugs)}`,
     );
   const end = `it ends at about ${decimals(figures.endCharge.value, 0)} %`;
-  const incoming = sources.length > 0 ? list(sources) : 'nothing is put back';
   const left = uncounted(facts, plugs);
-  return `${describeBank(bank, setting)}: you use ${ah(figures.dailyUse.value)} a day, ${incoming}; ${end}. ${left}`.trim();
+  // A battery out of memory is named: it may not be the one that was meant.
+  const whose = setting.recalled.has('batteries') ? `With ${describeBank(bank, setting)} you` : 'You';
+  const flow = list([
+    `${whose} use ${ah(figures.dailyUse.value)} a day`,
+    ...(sources.length > 0 ? sources : ['nothing is put back']),
+  ]);
+  return `${flow}; ${end}. ${left}`.trim();
 }
+
+/** More than this is told as several panels, W. */
+const mostPanelW = 200;
 
 /** When it passes the limit, and the smallest changes that make it last. */
 function remedy(facts: TripFacts, result: TripAnswer, verdict: Verdict): string[] {
@@ -94,18 +106,30 @@ function remedy(facts: TripFacts, result: TripAnswer, verdict: Verdict): string[
   const { batteryAh, panelW, drivingH } = result.remedies(verdict === 'tight');
   const up = (x: number, step: number): number => Math.ceil(x / step - 1e-9) * step;
   const ways: string[] = [];
-  if (batteryAh !== undefined && batteryAh > result.bank.capacityAh)
-    ways.push(`about ${up(batteryAh, 5)} Ah of the same battery`);
-  const hadW = result.trip.sun?.powerW ?? 0;
-  if (panelW !== undefined && panelW > hadW) ways.push(`${up(panelW, 10)} W of solar in all`);
+  // The easiest first: what costs nothing, then what is bought.
   const hadH = result.trip.driving?.hoursPerDay ?? 0;
   if (drivingH !== undefined && drivingH > hadH)
-    ways.push(`${decimals(up(drivingH, 0.25), 2)} h of driving a day`);
+    ways.push(`drive ${decimals(up(drivingH, 0.25), 2)} h a day`);
+  const hadW = result.trip.sun?.powerW ?? 0;
+  if (panelW !== undefined && panelW > hadW)
+    ways.push(
+      hadW > 0
+        ? `have ${up(panelW, 10)} W of solar in all`
+        : panelW > mostPanelW
+          ? `add ${up(panelW, 10)} W of solar`
+          : `add a ${up(panelW, 10)} W panel`,
+    );
+  if (batteryAh !== undefined && batteryAh > result.bank.capacityAh)
+    ways.push(`carry about ${up(batteryAh, 5)} Ah of the same battery`);
   const passes =
     limitAtH !== undefined && limitAtH > 0 && flatAtH === undefined
-      ? `It passes the limit after ${duration(limitAtH)} (${moment(limitAtH, result.startHour, facts.startWeekday)}).`
+      ? `It passes the limit after ${duration(limitAtH)} (${momentOf(facts, result, limitAtH)}).`
       : '';
-  const mend = `${ways.length > 0 ? `${verdict === 'tight' ? 'To be sure' : 'To last'} it would need ${list(ways, 'or')}.` : 'Use less a day, or charge it on the way.'}`;
+  const aim = verdict === 'tight' ? 'To be safe' : 'To make it last';
+  const mend =
+    ways.length === 0
+      ? 'Use less a day, or charge it on the way.'
+      : `${aim}${ways.length > 1 ? ' do one of these: ' : ', '}${list(ways, 'or')}.`;
   return [passes, mend];
 }
 

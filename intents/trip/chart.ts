@@ -60,7 +60,8 @@ function chargeOf(
   const start = trip.bank.stateOfChargePercent ?? 100;
   const days = Math.ceil((startHour + trip.durationH) / 24);
   const { flatAtH, lowest } = likely.balance;
-  const when = (atH: number): string => moment(atH, startHour, facts.startWeekday);
+  const { startWeekday } = facts;
+  const when = (atH: number): string => moment(atH, { startHour, durationH: trip.durationH, startWeekday });
   const turned = setting.before?.() as TripFacts | undefined;
   const before = turned && beforeOf(turned, setting, trip.durationH, startHour);
   const isCut = (flatAtH ?? lowest.atH) > trip.durationH;
@@ -101,7 +102,10 @@ function beforeOf(
   const bank = bankFor(facts);
   if (!bank) return undefined;
   const { points, lowestPercent, lowestAtH, flatAtH } = likelyLine(tripOf(facts, bank, at, mainsV));
-  const flat = flatAtH === undefined ? undefined : moment(flatAtH, startHour, facts.startWeekday);
+  const flat =
+    flatAtH === undefined
+      ? undefined
+      : moment(flatAtH, { startHour, durationH, startWeekday: facts.startWeekday });
   return {
     points: points.filter(({ atH }) => atH <= durationH),
     mark: { atH: flatAtH ?? lowestAtH, percent: flat === undefined ? lowestPercent : 0 },

@@ -55,9 +55,16 @@ function reasonOf(why: string): string {
   return first.slice(0, Math.min(first.length, ...ends));
 }
 
-/** What was assumed, in one line: the reasons stay as far as they fit, the first ones first. */
-export function shortAssumed(assumed: readonly Assumed[], words: Speech = english): string {
-  const named = assumed.slice(0, mostNamed);
+/**
+ * What was assumed, in one line: the reasons stay as far as they fit, the first ones first. Of those that matter most,
+ * what a line of the answer says already is left out; "" where it says them all.
+ */
+export function shortAssumed(
+  assumed: readonly Assumed[],
+  words: Speech = english,
+  said: readonly string[] = [],
+): string {
+  const named = assumed.slice(0, mostNamed).filter(({ name }) => !said.includes(name));
   const print = (withReason: number): string =>
     named
       .map((a, i) => {

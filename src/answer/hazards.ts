@@ -114,7 +114,7 @@ export const hazardAnswers: readonly HazardAnswer[] = [
     code: 'over-current',
     first: 'No: that is more than one of the parts may carry, so it trips or overheats.',
     instead:
-      'Go by the weakest of battery, fuse, plug and cable. Warm cable, soft plug or brown holder: stop using it until it’s put right.',
+      'The smallest limit of battery, fuse, plug and cable counts. If a cable or plug gets warm or a fuse holder goes brown, switch off and have it put right first.',
     defers: 'The maker’s limit on the label comes first; not sure, ask an auto electrician.',
     never: [yes, /\btight\b(?! lugs)/i],
     source: 'Makers’ limits; IEC 60364-5-52, ISO 4165, ISO 1724 and ISO 10133 in general terms',

@@ -42,6 +42,8 @@ export interface Reply {
   readonly figures?: Readonly<Record<string, Figure>>;
   /** Most influential first. */
   readonly assumed?: readonly Assumed[];
+  /** Names of assumptions that a line says already: the short line leaves them out. */
+  readonly assumedInLines?: readonly string[];
   /** The working, printed only when somebody asks. */
   readonly working?: () => readonly WorkingStep[];
   /** A picture of it, as data, made only when somebody looks. */

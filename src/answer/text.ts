@@ -1,4 +1,4 @@
-import { significant } from '#quantity/round.ts';
+import { significant, toCheck } from '#quantity/round.ts';
 import type { WorkingStep } from './answer.ts';
 import { printAssumed, shortAssumed } from './assumed.ts';
 import { inGrammar } from './grammar.ts';
@@ -16,7 +16,7 @@ export const printWorking = (step: WorkingStep): string =>
   `${step.words ?? step.formula} = ${amountPlain(step.value, step.unit)}`;
 
 const amountPlain = (value: number, unit: string): string => {
-  const number = significant(value, 4);
+  const number = significant(toCheck(value), 4);
   return unit ? `${number} ${unit}` : number;
 };
 
@@ -32,13 +32,14 @@ export function print(
   const { isWorkingShown, words = english } = options;
   const blocks: string[] = [[reply.headline, ...(reply.lines ?? [])].join('\n')];
   const assumed = reply.assumed ?? [];
-  if (assumed.length > 0) {
+  const short = isWorkingShown ? '' : shortAssumed(assumed, words, reply.assumedInLines);
+  if (assumed.length > 0 && (isWorkingShown || short !== '')) {
     const told = isWorkingShown
       ? assumed
           .slice(0, 8)
           .map(a => printAssumed(a, words))
           .join('; ')
-      : shortAssumed(assumed, words);
+      : short;
     blocks.push(`${words.say('assumed', phrases.assumed)}: ${told}.`);
   }
   const working = isWorkingShown ? (reply.working?.() ?? []) : [];

@@ -31,3 +31,10 @@ export function significant(value: number, digits = 3): string {
 /** A number as a person would say it of a measured thing: two figures below ten, whole above: 3.71 → "3.7", 41.67 → "42". */
 export const plain = (value: number): string =>
   Math.abs(value) < 9.95 ? decimals(value, 1) : decimals(value, 0);
+
+/** A number as a person checks a sum: as told where that is short (12.55), else to three figures, whole from 100 on. */
+export function toCheck(value: number): number {
+  const short = Number(value.toPrecision(4));
+  if (Math.abs(short - value) < 1e-9 * Math.abs(value)) return short;
+  return Math.abs(value) >= 100 ? Math.round(value) : Number(value.toPrecision(3));
+}

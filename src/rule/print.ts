@@ -1,4 +1,5 @@
 import { present } from '#basics/present.ts';
+import { toCheck } from '#quantity/round.ts';
 import type { Rule } from './rule.ts';
 import type { Step } from './trace.ts';
 import { callOf, operatorSigns, type Tree } from './tree.ts';
@@ -46,22 +47,34 @@ function isArithmetic(tree: Tree): boolean {
   return isPlain(tree) && leaves(tree) <= mostParts;
 }
 
+/** As many figures as a person checks in a step that is no plain arithmetic. */
+const mostTold = 3;
+
+/** Those figures: as the rule has them, else the first with a unit. */
+function toldOf({ symbols, tells }: Rule<string>): readonly string[] {
+  if (tells) return tells.slice(0, mostTold);
+  const names = Object.keys(symbols);
+  const measured = names.filter(name => symbols[name]?.unit !== '');
+  return (measured.length > 0 ? measured : names).slice(0, mostTold);
+}
+
 /** What a symbol means, short: what stands before a colon or a semicolon. */
 const meaningOf = (says: string): string => present(says.split(/[:;]/, 1)[0]);
 
 /**
  * A step in words: what the rule says, and the numbers with their units, each with what it means: "How long it lasts is
  * what you can use divided by what you draw: 50 Ah (usable capacity) ÷ 1.2 A (average current)". Where the formula is
- * more than plain arithmetic, what goes into it is named instead.
+ * more than plain arithmetic, the two or three figures that a person would check are named instead.
  */
 function printWords(rule: Rule<string>, inputs: Readonly<Record<string, number>>): string {
   const says = rule.says.replace(/\.$/, '');
   const tree = treeFor(rule);
   const amountOf = (name: string): string =>
-    withUnit(String(Number((inputs[name] ?? 0).toPrecision(4))), rule.symbols[name]?.unit ?? '');
+    withUnit(String(toCheck(inputs[name] ?? 0)), rule.symbols[name]?.unit ?? '');
   const meaning = (name: string): string => meaningOf(rule.symbols[name]?.says ?? name);
   if (isArithmetic(tree)) return `${says}: ${show(tree, name => `${amountOf(name)} (${meaning(name)})`)}`;
-  const parts = Object.keys(rule.symbols).map(name => `${meaning(name)} ${amountOf(name)}`);
+  // In a list a comma in a meaning would read as its end: "latitude in radians, south negative".
+  const parts = toldOf(rule).map(name => `${meaning(name).replace(/, .*/, '')} ${amountOf(name)}`);
   return `${says} (${parts.join(', ')})`;
 }
 

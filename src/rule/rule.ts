@@ -19,6 +19,8 @@ export interface Rule<S extends string> {
   /** In the trade's symbols, without the left-hand side: "C * DoD * k". */
   readonly formula: string;
   readonly symbols: Readonly<Record<S, FormulaSymbol>>;
+  /** What a person would check, where the formula is more than plain arithmetic; else the first with a unit. */
+  readonly tells?: readonly NoInfer<S>[];
   /** The result: its symbol and unit. */
   readonly gives: { readonly symbol: string; readonly unit: string };
   /** A work and page, "definition", or "common practice". */

@@ -59,20 +59,20 @@ describe('how long', () => {
       'a compressor',
       dc('fridge', { powerW: 45 }),
       {},
-      /45 W counts as what the fridge draws while it runs, about 35 % of the time at 25 °C\. .*“average”\.$/m,
+      /took 45 W as what the fridge draws while it runs, about 35 % of the time at 25 °C\. .*“fridge averages 45 W”\.$/m,
     ],
     ['in the heat', dc('fridge', { powerW: 45 }), { ambientC: 43 }, /about 78 % of the time at 43 °C/],
     [
       'a freezer',
       dc('freezer', { currentA: 4 }),
       {},
-      /4 A counts as what the freezer draws .* about 50 % of the time at 25 °C/,
+      /took 4 A as what the freezer draws .* about 50 % of the time at 25 °C/,
     ],
     [
       'so much that it may be a three-way one',
       dc('fridge', { currentA: 8 }),
       {},
-      /all the time: say “average”.*gas/,
+      /all the time, so that is its average.*gas/,
     ],
     [
       'a three-way one, as told',
@@ -102,8 +102,8 @@ describe('how long', () => {
 
   test('how the draw of a fridge was taken is said where it may be either', () => {
     const text = whole(reply(intent, { loads: [dc('fridge', { powerW: 50 })], batteries: [agm(100)] }));
-    expect(text).toMatch(/counts as what the fridge draws while it runs/);
-    expect(text).toMatch(/say “average”/);
+    expect(text).toMatch(/took .* as what the fridge draws while it runs/);
+    expect(text).toMatch(/say “fridge averages 50 W”/);
   });
 
   describe('whose', () => {
@@ -207,7 +207,7 @@ describe('a day’s use', () => {
     expect(value(one, 'dailyUse')).toBeCloseTo(29, 9);
     expect(value(one, 'dailyEnergy')).toBeCloseTo(348, 9);
     expect(one.lines?.[0]).toBe('Fridge 24 Ah, pump 3 Ah, lamp 2 Ah.');
-    expect(one.lines?.[1]).toMatch(/1 A counts as the fridge’s average/);
+    expect(one.lines?.[1]).toMatch(/took 1 A as the fridge’s average over the day/);
     const heater = dc('heater', { currentA: 1, hoursPerDay: 24 });
     const warm = reply(intent, { loads: [heater, present(loads[0]), present(loads[2])] });
     expect(warm.lines?.join('\n')).toMatch(/heater alone takes 83 %/);

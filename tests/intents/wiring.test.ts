@@ -228,7 +228,9 @@ describe('cable and fuse as a pair', () => {
         inverter: {},
         durationH: 72,
       });
-    expect(whole(about('lfp'))).toMatch(/inverter 1 m 50 mm², 175 A fuse \(high-breaking, class T style\)/);
+    expect(whole(about('lfp'))).toMatch(
+      /50 mm² cable to the inverter, about 1 m, with a 175 A fuse \(high-breaking, class T style\)/,
+    );
     expect(whole(about('agm'))).toMatch(/175 A fuse \(bolt-down strip\)/);
   });
 

@@ -52,7 +52,7 @@ describe('a trip', () => {
     expect(s.answers()).toHaveLength(1);
     expect(s.world.sent('sendMessage')[0]).toMatchObject({
       reply_parameters: { message_id: question.message_id, allow_sending_without_reply: true },
-      text: expect.stringMatching(/lowest about \d+ %/),
+      text: expect.stringMatching(/gets down to about \d+ %/),
     });
     expect(answer.caption).toBe(s.world.sent('sendMessage')[0]?.text);
     expect(answer.photo).toHaveLength(1);
@@ -65,7 +65,7 @@ describe('a trip', () => {
     vi.spyOn(Pictures.prototype, 'of').mockReturnValue(drawn.promise);
     await s.bot.handleUpdate(update({ message: message(trip) as never }));
     const [answer] = s.answers();
-    expect(answer?.text).toMatch(/lowest about/);
+    expect(answer?.text).toMatch(/gets down to about/);
     expect(labels(present(answer))).toContain('Picture');
     await s.bot.handleUpdate(update({ message: message('/power 60W in amps', { from: kim }) as never }));
     expect(s.answers()).toHaveLength(2);
@@ -113,7 +113,7 @@ describe('a trip', () => {
   test('comes as words in a group that forbids pictures', async () => {
     s.world.withoutPhotos.add(group.id);
     const { answer } = await ask(trip);
-    expect(answer.text).toMatch(/lowest about \d+ %/);
+    expect(answer.text).toMatch(/gets down to about \d+ %/);
     expect(s.answers()).toHaveLength(1);
   });
   test('shows its working in a message of its own, once, where a second tap does nothing', async () => {
@@ -343,7 +343,7 @@ test('over the wire it is an upload that Telegram can read', async () => {
     await bot.handleUpdate({ update_id: 1, message: message(trip) as never });
     await bot.settled();
     expect(methodsOf(telegram.world)).toEqual(['sendMessage', 'editMessageMedia']);
-    expect(telegram.world.sent('editMessageMedia')[0]?.media.caption).toMatch(/lowest about/);
+    expect(telegram.world.sent('editMessageMedia')[0]?.media.caption).toMatch(/gets down to about/);
   } finally {
     await telegram.stop();
   }

@@ -83,7 +83,7 @@ describe('the working is in words', () => {
   );
 
   test('numbers with their units, each with what it means', () => {
-    expect(working).toContain('50 Ah (usable capacity) ÷ 1.2 A (average current) = 41.67 h');
+    expect(working).toContain('50 Ah (usable capacity) ÷ 1.2 A (average current) = 41.7 h');
   });
 
   test('no symbols', () => {
@@ -122,6 +122,20 @@ describe('beginners', () => {
     expect(until('50ah agm at 60%, fridge 2A average, will it run until 7am?').text).toMatch(
       /^No, not to 7am: it lasts/,
     );
+  });
+});
+
+describe('what an answer says to say is understood', () => {
+  test.each([
+    ['fridge 1.2A, 100Ah, 3 days?', 11.52],
+    ['40W fridge on 120Ah lithium, how long', 75],
+    ['freezer 4A, 200Ah agm, how long', 96],
+  ])('after “%s”', (asked, dailyUseAh) => {
+    const note = present(/I took .* say “([^”]+)”\.$/m.exec(answerTo([asked]).text)?.[1]);
+    const answer = answerTo([asked, note]);
+    expect(answer.intent).toBe('run-time');
+    expect(answer.text).not.toContain('I took');
+    expect(Number(/you draw about ([\d.]+) Ah/.exec(answer.text)?.[1])).toBeCloseTo(dailyUseAh, 0);
   });
 });
 

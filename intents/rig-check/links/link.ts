@@ -35,6 +35,8 @@ export interface Link {
   readonly unit: string;
   readonly explored: Explored<'figure'>;
   readonly wanted: number;
+  /** What a full battery gives at these draws, Ah. */
+  readonly holdsAh?: number;
   /** The size that would mend it, in the unit that the thing is sold by. */
   readonly mend?: number;
   /** What else comes in a day, Ah, besides what the link is about. */

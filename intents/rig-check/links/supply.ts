@@ -37,6 +37,7 @@ export function batteryLink(facts: Facts, bank: Bank, { at, mainsV }: At): Link 
     explored: single(found, 'runTime'),
     wanted,
     mend,
+    holdsAh: found.figures.usableCapacity.value,
   };
 }
 

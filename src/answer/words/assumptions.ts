@@ -13,7 +13,7 @@ export const assumptionSays: Readonly<Record<string, Says>> = {
   batteryTemperature: 'battery at {value}',
   batteryCapacity: 'a {value} battery',
   chargeEfficiency: '{value} of what goes in stays in',
-  topEfficiency: '{value} of it stays in at the very end',
+  topEfficiency: '{value} kept of what goes in',
   timeConstant: 'a usual slow finish',
   fullAt: 'full means {value}',
   stateOfCharge: 'charged to {value}',

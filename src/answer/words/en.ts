@@ -25,7 +25,7 @@ export const cautions = {
   'starter-reserve':
     'The starter battery is for starting: keep a jump pack handy, and fit a second battery for camp loads.',
   'high-dc':
-    'Above about 60 V DC a touch hurts and an arc stays: cover the panels to connect, and have a licensed person check.',
+    'Over about 60 V DC shocks badly and its arc won’t go out: cover panels first, have a licensed electrician check it.',
   surge: 'Motors and compressors can draw several times their rating for a moment when they start.',
   'alternator-share':
     'That is a big share of most alternators: check its rating, and that it keeps cool at idle.',

@@ -8,7 +8,7 @@ const constant = { says: 'time constant of the battery', unit: 'h' };
 const missingNow = { says: 'charge still missing', unit: 'Ah' };
 const missingFirst = { says: 'charge missing at the start', unit: 'Ah' };
 const missingLast = { says: 'charge missing at the end', unit: 'Ah' };
-const missingTop = { says: 'charge missing where the losses begin to grow', unit: 'Ah' };
+const missingTop = { says: 'charge missing where the losses grow', unit: 'Ah' };
 const restVolts = { says: 'voltage at rest', unit: 'V' };
 const absorption = { says: 'absorption voltage', unit: 'V' };
 const inner = { says: 'resistance inside the battery', unit: 'Ω' };
@@ -28,6 +28,7 @@ export const topChargeIn = rule({
   formula:
     'm_t / (eta_c - eta_f) * log((eta_f + (eta_c - eta_f) * m_0 / m_t) / (eta_f + (eta_c - eta_f) * m_1 / m_t))',
   symbols: { m_t: missingTop, eta_c: efficiency, eta_f: atFull, m_0: missingFirst, m_1: missingLast },
+  tells: ['m_0', 'm_1'],
   gives: { symbol: 'Q_top', unit: 'Ah' },
   source: sandia,
 });
@@ -62,14 +63,15 @@ export const missingInTop = rule({
 
 export const chargingCurrent = rule({
   name: 'chargingCurrent',
-  says: 'The current into a battery is the least of what the source gives, what its kind stands, and what it still accepts.',
+  says: 'The current into a battery is the least of what the source gives, what its kind can take, and what it still accepts.',
   formula: 'min(I_s, I_c, m / tau)',
   symbols: {
     I_s: { says: 'what the source gives', unit: 'A' },
-    I_c: { says: 'what the chemistry stands', unit: 'A' },
+    I_c: { says: 'what its kind of battery can take', unit: 'A' },
     m: missingNow,
     tau: constant,
   },
+  tells: ['I_s', 'I_c'],
   gives: { symbol: 'I', unit: 'A' },
   source: woodbridge,
 });
@@ -84,6 +86,7 @@ export const kneeMissing = rule({
     I: { says: 'charging current', unit: 'A' },
     tau: constant,
   },
+  tells: ['m_0', 'I'],
   gives: { symbol: 'm_k', unit: 'Ah' },
   source: woodbridge,
 });
@@ -110,6 +113,7 @@ export const tailTime = rule({
     m_k: { says: 'charge missing where it begins to take less', unit: 'Ah' },
     m_e: missingLast,
   },
+  tells: ['m_k', 'm_e'],
   gives: { symbol: 't_2', unit: 'h' },
   source: `${woodbridge}, solved for the time`,
 });
@@ -127,6 +131,7 @@ export const topTailTime = rule({
     m_1: missingLast,
     m_t: missingTop,
   },
+  tells: ['m_0', 'm_1'],
   gives: { symbol: 't_3', unit: 'h' },
   source: `${woodbridge}, with an ${sandia}`,
 });

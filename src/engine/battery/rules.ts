@@ -155,6 +155,7 @@ export const lithiumColdFactor = rule({
     T: { says: 'battery temperature', unit: '°C' },
     T_100: { says: 'a hundred kelvin', unit: 'K' },
   },
+  tells: ['T'],
   gives: { symbol: 'k_temp', unit: '' },
   source: 'cell makers’ sheets that agree, common practice',
 });

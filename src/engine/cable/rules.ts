@@ -87,6 +87,7 @@ export const ampacityBetween = rule({
     I_2: { says: 'current of the next thicker gauge', unit: 'A' },
     S_2: { says: 'area of the next thicker gauge', unit: 'mm²' },
   },
+  tells: ['S', 'S_1', 'I_1'],
   gives: { symbol: 'I_z', unit: 'A' },
   source: 'ABYC E-11, 75 °C insulation (from memory), between its gauges',
 });

@@ -53,6 +53,7 @@ export const coolingRatio = rule({
     T_c: { says: 'condenser, somewhat above the air', unit: '°C' },
     L: { says: 'friction, fan and electronics, as a lift more', unit: 'K' },
   },
+  tells: ['T_e', 'T_c'],
   gives: { symbol: 'COP', unit: '' },
   source: 'physics: Carnot’s ratio; share and losses: common practice',
 });

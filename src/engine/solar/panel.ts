@@ -63,7 +63,7 @@ export function controllerAssumptions(c: SolarCase): Assumption[] {
   const { controller } = c;
   const why = controller
     ? `${controller.toUpperCase()}, common practice`
-    : 'MPPT, as you named no controller; PWM gives about a fifth less';
+    : 'as you named none; PWM gives about a fifth less';
   const efficiency: Assumption = {
     name: 'controllerEfficiency',
     value: 0.95,

@@ -32,6 +32,7 @@ export const sunWhileItShines = rule({
     H: sunHours,
     N: { says: 'hours of daylight', unit: 'h' },
   },
+  tells: ['H', 'N'],
   gives: { symbol: 'G', unit: 'kW/m²' },
   source: 'definition, for a day shaped like a half sine',
 });

@@ -58,6 +58,7 @@ export const outsideRadiation = rule({
     phi: latitude,
     delta: declinationAngle,
   },
+  tells: ['d_r'],
   gives: { symbol: 'H_0', unit: kWhM2 },
   source: `${fao}, eq. 21`,
 });
@@ -106,6 +107,7 @@ export const tiltBeamFactor = rule({
     omega_s: sunset,
     omega_T: { says: 'sunset hour angle on the panel, radians', unit: '' },
   },
+  tells: ['phi', 'delta'],
   gives: { symbol: 'R_b', unit: '' },
   source: `Liu & Jordan (1962), Klein (1977), in ${db}, sec. 2.19`,
 });
