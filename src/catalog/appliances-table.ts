@@ -1078,6 +1078,6 @@ export const untypical: readonly Named[] = [
   { id: 'humidifier', names: [], supply: 'dc', isMedical: true },
   { id: 'pa system', names: ['pa'], supply: 'ac' },
   { id: 'nest camera', names: ['nest cam', 'owl cam', 'bird cam', 'wildlife cam', 'cam'], supply: 'dc' },
-  { id: 'satellite box', names: ['sat box', 'set top box'], supply: 'dc' },
+  { id: 'satellite box', names: ['sat box'], supply: 'dc' },
   { id: 'breast pump', names: [], supply: 'dc', isMedical: true },
 ];

@@ -23,6 +23,7 @@ import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { lastFrame, personKey } from './recall.ts';
 import { type Forgetting, forgettingIn, isUndoing, undoneBy } from './requests.ts';
+import { isEmergency } from './safe.ts';
 import { sound } from './sound.ts';
 
 /** The talk as memory keeps it. */
@@ -163,10 +164,21 @@ const nods: ReadonlySet<string> = new Set([
   'right',
 ]);
 
+/**
+ * Reads a text in its talk. What is an emergency by its own words is one whatever was spoken of before: of a danger
+ * seen in the talk the text is read alone too.
+ */
+function readSafely(text: string, context: TalkContext): ParsedMessage {
+  const parsed = read(text, context);
+  if (parsed.hazards.length === 0 || isEmergency(parsed.hazards) || !context.meant?.length) return parsed;
+  const { hazards } = read(text, {});
+  return isEmergency(hazards) ? { ...parsed, hazards } : parsed;
+}
+
 /** Reads a message in the talk of its chat. */
 export function hear(memory: Memory, message: Message): Heard {
   const text = message.text.slice(0, mostCharacters);
-  const told = heard(read(text, contextOf(memory, message)));
+  const told = heard(readSafely(text, contextOf(memory, message)));
   const command = text.trim().toLowerCase();
   if (Object.hasOwn(commands, command))
     return { ...told, intent: present(commands[command]), probability: 1, options: [] };

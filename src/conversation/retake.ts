@@ -23,8 +23,9 @@ export function ofFrame(memory: Memory, message: Message, heard: Heard): Heard {
   const { intent, removed } = heard;
   if (!frame) return heard;
   // "Show the working, Rick never believes anyone": of what was just answered.
-  const isWorking = heard.cues.has('ask-working') && Object.keys(heard.facts).length === 0;
-  if (isWorking && frame.asked === undefined) return { ...heard, intent: frame.intent, options: [] };
+  const told = Object.keys(heard.facts).filter(key => key !== 'voltsTaken');
+  if (heard.cues.has('ask-working') && told.length === 0 && frame.asked === undefined)
+    return { ...heard, intent: frame.intent, facts: {}, options: [] };
   if (!['none', 'unclear', 'rig'].includes(intent)) return heard;
   const isSlip = isSlipOf(frame, heard);
   const isGone = removed.some(name =>

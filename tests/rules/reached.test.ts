@@ -10,7 +10,7 @@ const more = [
   '100Ah AGM is at 70%, how much is left?',
   'What is 60W over 5 hours in Wh?',
   'What is 300Wh over 5 hours in W?',
-  'What is 100Ah over 5 hours in A?',
+  'How many amps is 60Ah over 10 hours?',
   'What do I use a day: lights 1A 5h, 1500W inverter left on, laptop 60W 2h',
   'phone charger 5W on a 2000W inverter, what does it take from 12V?',
   'We camp in Cusco in July. What size generator for a 30A mains charger?',

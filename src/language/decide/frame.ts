@@ -1,4 +1,4 @@
-import type { Awaited } from '../propose/roles.ts';
+import type { Awaited } from '../propose/answers.ts';
 import type { Mention } from '../recognise/mention.ts';
 import { speakers } from '../words/en/people.ts';
 import { hashText } from './hash.ts';
@@ -32,9 +32,9 @@ export interface TalkContext {
 }
 
 /** What of the talk before a message may lean on: nothing, a question, a question and a thing spoken of. */
-export type Lean = 'whole' | 'turn' | 'thing';
+export type Leaning = 'whole' | 'turn' | 'thing';
 
-const leanOf = ({ things, lastIntent, asked }: TalkContext): Lean =>
+const leanOf = ({ things, lastIntent, asked }: TalkContext): Leaning =>
   things?.length ? 'thing' : lastIntent !== undefined || asked?.length ? 'turn' : 'whole';
 
 /** What words alone may answer: how the volts of the question before were taken, which way its cable goes. */
@@ -50,7 +50,7 @@ export interface Frame {
   readonly mentions: readonly Mention[];
   /** The thing of the talk before that a figure without a name is of. */
   readonly spokenOf?: string;
-  readonly lean: Lean;
+  readonly lean: Leaning;
   readonly awaits: readonly Awaited[];
   /** Figures of the question before, by the hashes of what they are of. */
   readonly lastValues: readonly { readonly of: number; readonly value: number }[];

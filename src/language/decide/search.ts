@@ -1,5 +1,6 @@
+import { type Awaited, awaitedBy } from '../propose/answers.ts';
 import { Candidates, offersOf, propose } from '../propose/candidates.ts';
-import { type Awaited, awaitedBy, slotsOf, turnOf } from '../propose/roles.ts';
+import { slotsOf, turnOf } from '../propose/roles.ts';
 import type { Mention } from '../recognise/mention.ts';
 import type { Frame } from './frame.ts';
 import { State } from './state.ts';

@@ -1,7 +1,7 @@
 import * as slot from '../propose/slots.ts';
 import { alike, all, nobody, pair, pairBefore, self } from '../propose/whose.ts';
 import type { Mention } from '../recognise/mention.ts';
-import type { Lean } from './frame.ts';
+import type { Leaning } from './frame.ts';
 
 const isIn = (...slots: readonly number[]): Uint8Array => {
   const out = new Uint8Array(slot.slots.length);
@@ -81,7 +81,7 @@ export class State {
   readonly least: number;
   readonly choices: number;
   /** What of the talk before the message may lean on. */
-  readonly lean: Lean;
+  readonly lean: Leaning;
   /** Which slots are filled, as bits. */
   readonly #low: number;
   readonly #middle: number;
@@ -91,7 +91,7 @@ export class State {
   private constructor(
     before: State | undefined,
     mentions: readonly Mention[],
-    lean: Lean,
+    lean: Leaning,
     at: number,
     s: number,
     owner: number,
@@ -131,7 +131,7 @@ export class State {
     this.#entities = before.#entitiesWith(at, s, owner);
   }
 
-  static empty(mentions: readonly Mention[], lean: Lean = 'whole'): State {
+  static empty(mentions: readonly Mention[], lean: Leaning = 'whole'): State {
     return new State(undefined, mentions, lean, -1, -1, nobody, -1, Number.NaN, 0);
   }
 

@@ -1,5 +1,6 @@
 import type { Dimension } from '#quantity/units.ts';
 import type { Mention, MentionKind } from '../recognise/mention.ts';
+import { answersOf } from './answers.ts';
 import {
   alternatorCurrent,
   alternatorFixed,
@@ -71,12 +72,7 @@ import {
   sunEnergy,
   sunHours,
   systemVolts,
-  takenCharging,
-  takenLoad,
-  takenRest,
   target,
-  tripOne,
-  tripRound,
   until,
   useCharge,
   useEnergy,
@@ -219,30 +215,11 @@ const areaToo: readonly number[] = [cableArea];
 const placeOnly: readonly number[] = [place];
 const leadAcid: readonly number[] = [batteryChemistry];
 const allDay: readonly number[] = [loadHours];
-const nothing: readonly number[] = [];
 const spanSlots: readonly number[] = [until, duration, loadHours, loadOnce];
-
-const taken: readonly number[] = [takenRest, takenLoad, takenCharging];
-const trip: readonly number[] = [tripOne, tripRound];
-/** Words that may tell, in answer to a question, how the volts were taken or what the length was. */
-const answers: Readonly<Record<string, readonly number[]>> = Object.fromEntries([
-  ...'rest rested resting rests settled sitting sat idle off nothing nowt disconnected standing stood still on going running load loads loaded unloaded pulling drawing working charging charged plugged connected driving drove'
-    .split(' ')
-    .map(word => [word, taken]),
-  ...'way back return returning returned round trip loop both single total wires wire distance length run'
-    .split(' ')
-    .map(word => [word, trip]),
-]);
-/** What a plain word may tell in answer to a question: how volts were taken, or which way a length goes. */
-export type Awaited = 'taken' | 'trip';
-
-/** What a mention tells only in answer to a question; undefined: it tells something by itself. */
-export const awaitedBy = (m: Mention): Awaited | undefined =>
-  m.kind !== 'word' ? undefined : answers[m.text] === taken ? 'taken' : 'trip';
 
 /** The slots that a mention may fill, besides none. */
 export function slotsOf(m: Mention): readonly number[] {
-  if (m.kind === 'word') return Object.hasOwn(answers, m.text) ? answers[m.text]! : nothing;
+  if (m.kind === 'word') return answersOf(m.text);
   if (m.kind === 'amount') {
     if (m.unit === 'years' || (m.unit === 'months' && m.spelled?.endsWith('old'))) return years;
     const own = (m.rate === 'hour' && anHour[m.dimension!]) || (byDimension[m.dimension!] ?? []);

@@ -205,7 +205,7 @@ describe('what is taken for granted', () => {
       { low: 0.92, why: 'MPPT, common practice' },
     ]);
     expect(controllerAssumptions({})).toMatchObject([
-      { low: 0.75, why: expect.stringMatching(/named no controller/) },
+      { low: 0.75, why: expect.stringMatching(/named none/) },
     ]);
   });
 
