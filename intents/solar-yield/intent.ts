@@ -18,5 +18,8 @@ export const solarYield = defineIntent<SolarYieldFacts>({
   hangsOnPlace: ({ solar }) => solar !== undefined,
   takes: [...sunFacts, 'loads', 'dailyUseAh', 'dailyUseWh', 'inverter'],
   needs: [needPanel],
+  // What stays of it is told for lead-acid, whether its kind was named or not.
+  alsoHangsOn: ({ batteries }) =>
+    batteries?.every(({ chemistry }) => chemistry !== 'lfp') ? ['batteries.chemistry'] : [],
   reply: (facts, setting) => answerSolarYield(facts, computeSolarYield(facts, setting), setting),
 });
