@@ -2,7 +2,8 @@ import type { Heard } from './hear.ts';
 import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { ownFrame } from './recall.ts';
-import { factsIn, leastSure } from './two-readings.ts';
+import { leastSure } from './sureness.ts';
+import { factsIn } from './two-readings.ts';
 
 /** An answer to a question back is short. */
 const mostWords = 6;

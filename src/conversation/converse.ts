@@ -183,6 +183,7 @@ function isIdleRig({ intent, heard, setting }: Interpreted): boolean {
 const isSilent = (read: Interpreted, message: Message): boolean =>
   message.kind === 'group' &&
   read.hazards.length === 0 &&
+  !read.heard.isPicked &&
   !isStrange(read.heard) &&
   (read.intent.name === 'none' || isSideTalk(read, message) || isIdleRig(read));
 

@@ -25,6 +25,7 @@ import { lastFrame, personKey } from './recall.ts';
 import { type Forgetting, forgettingIn, isUndoing, undoneBy } from './requests.ts';
 import { isEmergency } from './safe.ts';
 import { sound } from './sound.ts';
+import { leastSure } from './sureness.ts';
 
 /** The talk as memory keeps it. */
 function talkOf({ talk, rigs }: Memory): Talk {
@@ -112,6 +113,8 @@ export interface Heard extends ParsedMessage {
   /** The change of a rig that the message takes back. */
   readonly undo?: Memory['undo'];
   readonly issues: readonly Issue[];
+  /** One of two readings was picked by it. */
+  readonly isPicked?: true;
 }
 
 /** What of a reading can be meant, with what it speaks of. */
@@ -164,12 +167,27 @@ const nods: ReadonlySet<string> = new Set([
   'right',
 ]);
 
+/** Whether a message tells its own use and its own battery: it needs no talk before it. */
+function isWholeSetup({ batteries, loads, dailyUseAh, dailyUseWh }: ParsedMessage['facts']): boolean {
+  const hasBattery = batteries?.some(b => b.capacityAh !== undefined || b.energyWh !== undefined);
+  return hasBattery === true && (loads ?? dailyUseAh ?? dailyUseWh) !== undefined;
+}
+
+/** A whole setup that the talk makes unsure is read by itself: where that is surer, it stands alone. */
+function readWhole(text: string, context: TalkContext): ParsedMessage {
+  const parsed = read(text, context);
+  if (parsed.certainty >= leastSure || context.lastIntent === undefined || !isWholeSetup(parsed.facts))
+    return parsed;
+  const alone = read(text, { people: context.people });
+  return alone.certainty >= leastSure ? { ...alone, hazards: parsed.hazards } : parsed;
+}
+
 /**
  * Reads a text in its talk. What is an emergency by its own words is one whatever was spoken of before: of a danger
  * seen in the talk the text is read alone too.
  */
 function readSafely(text: string, context: TalkContext): ParsedMessage {
-  const parsed = read(text, context);
+  const parsed = readWhole(text, context);
   if (parsed.hazards.length === 0 || isEmergency(parsed.hazards) || !context.meant?.length) return parsed;
   const { hazards } = read(text, {});
   return isEmergency(hazards) ? { ...parsed, hazards } : parsed;
@@ -213,5 +231,15 @@ export function hear(memory: Memory, message: Message): Heard {
   if (!picked) return told;
   // One of two readings was chosen: that is what the message before says.
   const { intent, facts } = picked;
-  return { ...told, intent, facts, issues: [], probability: 1, margin: 20, second: undefined, options: [] };
+  return {
+    ...told,
+    intent,
+    facts,
+    issues: [],
+    probability: 1,
+    margin: 20,
+    second: undefined,
+    options: [],
+    isPicked: true,
+  };
 }

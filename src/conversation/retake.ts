@@ -9,7 +9,8 @@ import type { Frame, Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { isIntent, undemanding } from './questions.ts';
 import { lastFrame, ownFrame, rigFor } from './recall.ts';
-import { factsIn, leastSure, readingsOf } from './two-readings.ts';
+import { leastSure } from './sureness.ts';
+import { factsIn, readingsOf } from './two-readings.ts';
 
 // A message taken for another question than reading put first, by what the talk and its own words make likely.
 

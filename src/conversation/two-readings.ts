@@ -8,12 +8,7 @@ import { withGearTold } from './gear-told.ts';
 import type { Heard } from './hear.ts';
 import { isIntent, plain, unasked } from './questions.ts';
 import { named, sound } from './sound.ts';
-
-/**
- * Less sure than this of the whole reading, it is asked about. Chosen so that of messages that no weight was fitted to
- * at most one in ten is answered on a wrong reading, and less than one in five is asked about.
- */
-export const leastSure = 0.68;
+import { leastSure } from './sureness.ts';
 
 /** A reading somebody may choose, by the words of its button. */
 interface Choice {

@@ -5,7 +5,7 @@ import { withoutDispute } from '#conversation/dispute.ts';
 import { type Heard, hear } from '#conversation/hear.ts';
 import { emptyMemory, type Frame, type Memory } from '#conversation/memory.ts';
 import type { Message } from '#conversation/message.ts';
-import { leastSure } from '#conversation/two-readings.ts';
+import { leastSure } from '#conversation/sureness.ts';
 
 const at = new Date('2026-06-01T10:00:00Z');
 const says = (text: string): Message => ({ chat: 'c', from: 'Ann', text, at, kind: 'group' }) as Message;
