@@ -222,15 +222,12 @@ function taken(
   // Its own use and battery are all the gear there is: a rig or a talk adds where and when, and no more.
   const own = rigFilling(rig, heard, message, { intent, told, isTurn });
   const isOfRig = heard.owner !== undefined || heard.cues.has('rig');
-  const isOthers = lean.frame !== undefined && lean.frame.from !== from;
   // One's own gear goes before what somebody else asked about.
-  const isOwnFirst = isOfRig || (isOthers && rig?.key === ownKey(message.from, message.kind));
-  const lentOnly = isTurn ? undefined : lent;
-  const sources = isOfRig
-    ? [own, lent, passing]
-    : isOwnFirst
-      ? [passing, own, lentOnly]
-      : [passing, lentOnly, own];
+  const isOfOther = lean.frame !== undefined && lean.frame.from !== from;
+  const isOwnFirst = isOfOther && rig?.key === ownKey(message.from, message.kind);
+  const rest = isTurn ? undefined : lent;
+  const gear = isOwnFirst ? [own, rest] : [rest, own];
+  const sources = isOfRig ? [own, lent, passing] : [passing, ...gear];
   const filled = fill(base, intent.takes, sources, isDraw);
   const facts = pick(filled.facts, intent.takes);
   const subject = named ?? subjectBefore(intent, lean);

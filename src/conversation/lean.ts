@@ -90,11 +90,14 @@ function frameFor(
   return isOpen || isGoneOn || (!isPair(own.intent, intent) && isPair(last.intent, intent)) ? last : own;
 }
 
+/** Whether its words ask for something of their own ("how long", "what size"). */
+export const asksItself = ({ cues }: Heard): boolean => [...cues].some(cue => cue.startsWith('ask-'));
+
 const mostShort = 4;
 
 /** "On 24 V?": a few words that ask and so answer nothing. */
-const isShortQuestion = ({ cues, words }: Heard): boolean =>
-  cues.has('question-mark') && words <= mostShort && ![...cues].some(cue => cue.startsWith('ask-'));
+const isShortQuestion = (heard: Heard): boolean =>
+  heard.cues.has('question-mark') && heard.words <= mostShort && !asksItself(heard);
 
 /** How far a message leans on the talk. */
 export function leanOf(memory: Memory, message: Message, heard: Heard, intent: Intent): Lean {
@@ -131,8 +134,7 @@ export function leanOf(memory: Memory, message: Message, heard: Heard, intent: I
   // What somebody else was asked for is answered by a figure, not by another whole question.
   const isAnother = !frame.asked?.length || hasUse(factsOf(facts));
   const isApart = isTold && !isOwn && isAnother && !isSlip && !message.onto && standsAlone(heard);
-  const isAsking = [...cues].some(cue => cue.startsWith('ask-'));
-  const isNew = isTold && !isOwn && !isSlip && !message.onto && isAsking;
+  const isNew = isTold && !isOwn && !isSlip && !message.onto && asksItself(heard);
   if ((isApart || isNew) && isWhole(intent, facts)) return { extent: 'none' };
   // "How long will my fan last?" is of the asker's own gear: somebody else's battery is not meant.
   if (isApart && heard.recognised.words.some(word => word === 'our' || word === 'i'))

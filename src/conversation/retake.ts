@@ -4,7 +4,7 @@ import { holds } from '#rig/correct.ts';
 import { gearIn, hasGear } from '#rig/gear.ts';
 import type { Stated } from '#rig/rig.ts';
 import type { Heard } from './hear.ts';
-import { opensTurn } from './lean.ts';
+import { asksItself, opensTurn } from './lean.ts';
 import type { Frame, Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { isIntent, undemanding } from './questions.ts';
@@ -67,10 +67,9 @@ const mostTorn = 0.6;
  * last one, else of the chat's ("with two?", "and mine at 90 W?"). A person would not ask which.
  */
 export function turnOfTalk(memory: Memory, message: Message, heard: Heard): Heard | undefined {
-  const asksItself = [...heard.cues].some(cue => cue.startsWith('ask-'));
-  if (asksItself || heard.words === 0 || heard.words > mostTurnWords) return undefined;
-  const isOfOther = turnedBack(memory, message, heard);
-  if (isOfOther) return isOfOther;
+  if (asksItself(heard) || heard.words === 0 || heard.words > mostTurnWords) return undefined;
+  const ofOwn = ownTurned(memory, message, heard);
+  if (ofOwn) return ofOwn;
   if (heard.certainty >= leastSure) return undefined;
   const isTurning = opensTurn(heard) || heard.owner === 'me';
   const own = ownFrame(memory.frames, message.from);
@@ -98,7 +97,7 @@ export function turnOfTalk(memory: Memory, message: Message, heard: Heard): Hear
 }
 
 /** "Oh, and October?" after somebody else has asked another question: one's own is meant, as far as it takes that. */
-function turnedBack({ frames }: Memory, { from, onto }: Message, heard: Heard): Heard | undefined {
+function ownTurned({ frames }: Memory, { from, onto }: Message, heard: Heard): Heard | undefined {
   const [own, last] = [ownFrame(frames, from), frames.at(-1)];
   if (onto || !own || !last || own === last || own.intent === last.intent || last.asked?.length)
     return undefined;
@@ -124,8 +123,7 @@ function fitsIn({ facts }: Heard, frame: Frame): boolean {
 /** As likely as this, a message that asks nothing tells of gear. */
 const leastTold = 0.4;
 
-const isAsking = ({ cues }: Heard): boolean =>
-  [...cues].some(cue => cue === 'question-mark' || cue.startsWith('ask-'));
+const isAsking = (heard: Heard): boolean => heard.cues.has('question-mark') || asksItself(heard);
 
 /** An unsure message taken for one question, where that is likely enough. */
 function unsureOf(heard: Heard, name: IntentName): Heard | undefined {
