@@ -14,6 +14,7 @@ import type { Rig } from '#rig/rig.ts';
 import { asRead } from './gear-told.ts';
 import type { Heard } from './hear.ts';
 import type { Interpreted, Lent } from './interpret.ts';
+import { unnamed } from './sound.ts';
 
 /** How a reply becomes an answer. */
 export interface Told {
@@ -42,10 +43,18 @@ function lentLine(lent: Lent | undefined): string[] {
   return [english.say('lent', "From {who}'s question: {parts}.", gaps)];
 }
 
+/** A load that nobody named has no name, whatever the bot calls it. */
+function nameless(facts: ReturnType<typeof asRead>, words: readonly string[]): ReturnType<typeof asRead> {
+  if (!facts.loads || words.includes('load') || words.includes('loads')) return facts;
+  const loads = facts.loads.map(({ name, ...load }) => (name === unnamed ? load : { name, ...load }));
+  return { ...facts, loads } as ReturnType<typeof asRead>;
+}
+
 /** What the message states, literally. */
-function understoodOf({ facts, claims, removed, corrects, owner, term, choice }: ParsedMessage): Understood {
+function understoodOf(parsed: ParsedMessage): Understood {
+  const { facts, claims, removed, corrects, owner, term, choice, recognised } = parsed;
   return {
-    ...asRead(facts),
+    ...nameless(asRead(facts), recognised.words),
     ...(claims.length > 0 && { claims }),
     ...(removed.length > 0 && { removed }),
     ...(corrects && { corrects }),

@@ -19,6 +19,7 @@ import { learnt } from './learned.ts';
 import { hangsOnPlace, noteLocation } from './location.ts';
 import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
+import { opensQuestion } from './question-opening.ts';
 import { lastFrame } from './recall.ts';
 import { remember } from './remember.ts';
 import { listedByDay, turnedBack } from './requests.ts';
@@ -148,10 +149,16 @@ const redo = (
 
 /** Whether a question is told once more, another way: nothing new is said, and the question before is answered. */
 const isReplay = ({ heard, frame, intent }: Interpreted): boolean =>
-  frame?.intent === intent.name && Object.keys(heard.facts).length === 0 && frame.asked === undefined;
+  frame?.intent === intent.name &&
+  Object.keys(heard.facts).length === 0 &&
+  heard.claims.length === 0 &&
+  frame.asked === undefined;
 
 /** Words that ask something of the answer before, though they tell nothing new. */
 const asksAnew: readonly Cue[] = ['ask-working', 'ask-why', 'simpler', 'same-again', 'what-if'];
+
+/** Whether it calls the bot by its kind: "@bot your call". */
+const isToBot = ({ recognised }: Heard): boolean => recognised.words.includes('bot');
 
 /**
  * Whether it only looks like the question before: nothing new, nothing asked ("ta", "better", "pfff"), or thanks with
@@ -162,6 +169,9 @@ function isSideTalk(read: Interpreted, { text, onto }: Message): boolean {
   if (
     onto ||
     text.includes('?') ||
+    isToBot(heard) ||
+    (heard.owner !== undefined && !heard.cues.has('thanks')) ||
+    opensQuestion(heard) ||
     (heard.words > 1 && [...heard.cues].some(cue => cue.startsWith('ask-') || asksAnew.includes(cue)))
   )
     return false;
@@ -174,6 +184,7 @@ const ofRig: readonly Cue[] = ['rig', 'show', 'save', 'mine'];
 /** Whether it is taken for a word on a rig and yet tells nothing, shows nothing, and takes nothing off that is there. */
 function isIdleRig({ intent, heard, setting }: Interpreted): boolean {
   if (intent.name !== 'rig' || heard.undo || heard.corrects || heard.owner !== undefined) return false;
+  if (isToBot(heard) || opensQuestion(heard)) return false;
   if (ofRig.some(cue => heard.cues.has(cue)) || hasGear(gearIn(heard.facts))) return false;
   const things = Object.values(setting.rigs).flatMap(rig => rig.loads ?? []);
   return heard.removed.every(name => !things.some(load => isSameName(load.name, name)));
@@ -211,17 +222,18 @@ function answer(
   }
   if (two) {
     const asks = askWhich(two, english);
-    const told = { ...toldOf(read), shared: two.shared };
     const { intent: first } = two.options[0];
-    // Which of two is meant may wait where a danger forbids to ask.
+    // Which of two is meant may wait where a danger forbids to ask: then the likelier one is what was understood.
     const left = safe(asks, { ...danger, intent: 'unclear', isBack: true });
     const reply = left.next?.length ? safe(asks, { ...danger, intent: first, isBack: true }) : left;
+    const isAsked = (reply.next?.length ?? 0) > 0;
     const memoryAfter = talk({ reply: asks, isBack: true, asked: asks.headline });
     return {
       memory: memoryAfter,
       answer: toAnswer(reply, {
-        intent: reply.next?.length ? 'unclear' : first,
-        ...told,
+        intent: isAsked ? 'unclear' : first,
+        ...toldOf(read),
+        ...(isAsked && { shared: two.shared }),
         counted: learntLines,
       }),
     };

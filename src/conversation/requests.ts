@@ -27,46 +27,43 @@ const commands: Readonly<Record<string, ForgetRequest>> = {
   'forget me': { which: 'me' },
 };
 
-const asides: ReadonlySet<string> = new Set('oh oops sorry please pls bot thanks'.split(' '));
+const asides: ReadonlySet<string> = new Set(
+  "oh oops dear yikes sorry please pls bot thanks ok okay right nah no nope just let's lets and".split(' '),
+);
+/** Every way to say one of each in turn; an empty one may be left out. */
+const ways = (...parts: readonly (readonly string[])[]): string[] =>
+  parts.reduce<string[]>(
+    (all, part) => all.flatMap(start => part.map(next => `${start} ${next}`.trim())),
+    [''],
+  );
+
+/** What was done last: "my last change", "what I said". */
+const lastDone: readonly string[] = [
+  ...ways(['my', 'the', 'that'], ['last'], ['change', 'one', 'thing', 'step', 'bit', 'question']),
+  ...ways(["what i've", 'what i'], ['told you', 'said', 'asked', 'wrote', 'did', 'changed']),
+];
+const asBefore: readonly string[] = [
+  ...ways(['as', 'how', 'to how', 'to what', 'the way'], ['it was', 'it stood', 'i had it'], ['', 'before']),
+];
 const undoing: ReadonlySet<string> = new Set([
-  ...['undo', 'revert'].flatMap(verb =>
-    [
-      '',
-      ' it',
-      ' that',
-      ' this',
-      ' my last change',
-      ' the last change',
-      ' the last one',
-      ' the last thing',
-    ].map(rest => `${verb}${rest}`),
-  ),
-  ...['put', 'change'].flatMap(verb =>
-    ['it', 'that'].flatMap(what =>
-      ['', ' as it was', ' how it was', ' to what it was'].map(rest => `${verb} ${what} back${rest}`),
-    ),
-  ),
+  ...ways(['undo', 'revert', 'reverse'], ['', 'it', 'that', 'this', ...lastDone]),
+  ...ways(['discard', 'cancel', 'scrap', 'take back', 'withdraw'], lastDone),
+  ...ways(['put', 'change', 'take'], ['it', 'that', 'this'], ['back'], ['', ...asBefore]),
 ]);
 
 /** Ways to ask for the answer before the last turn. */
 const goingBack: ReadonlySet<string> = new Set([
-  ...['go back', 'back'].flatMap(verb =>
-    [
-      ' to before',
-      ' to the first',
-      ' to the first one',
-      ' to how it was',
-      ' to what it was',
-      ' to the one before',
-    ].map(rest => `${verb}${rest}`),
-  ),
+  ...ways(['go back', 'back'], ['to before', 'to the first', 'to the first one', 'to the one before']),
+  ...ways(['go back', 'back'], ['one', 'one step', 'a step', ...asBefore]),
+  ...ways(['have it', 'leave it', ''], asBefore),
   'go back',
-  'as it was',
   'as before',
   'scrap that',
-  'scrap that last one',
   'not that one',
+  'leave that idea be',
+  'forget that',
 ]);
+const back: ReadonlySet<string> = new Set([...undoing, ...goingBack]);
 
 /** Ways to ask for the days of a trip one by one. */
 const byDay: ReadonlySet<string> = new Set(
@@ -75,10 +72,22 @@ const byDay: ReadonlySet<string> = new Set(
   ),
 );
 
-/** Whether a short message says one of these and nothing else, asides left out. */
+const mostWords = 20;
+const mostLetters = 100;
+
+/** Whether a short message says these and nothing else, one or several after each other, asides left out. */
 function says(text: string, phrases: ReadonlySet<string>): boolean {
-  const words = text.match(/[a-z']+/g) ?? [];
-  return words.length < 12 && phrases.has(words.filter(word => !asides.has(word)).join(' '));
+  const all = text.match(/[a-z']+/g) ?? [];
+  const words = all.filter(word => !asides.has(word));
+  if (words.length === 0 || all.length > mostWords) return false;
+  // Which words a phrase may begin at, all before them being said.
+  const isOpen = [true, ...words.map(() => false)];
+  words.forEach((_, from) => {
+    if (!isOpen[from]) return;
+    for (let to = from + 1; to <= words.length; to++)
+      if (phrases.has(words.slice(from, to).join(' '))) isOpen[to] = true;
+  });
+  return isOpen[words.length] === true;
 }
 
 /** Whether a message, in small letters, asks to take the last change back, and nothing else. */
@@ -116,7 +125,7 @@ export function undoneBy({ undo }: Memory, { text, from, at }: Message): Memory[
  */
 export function turnedBack({ frames, undo }: Memory, { text, from }: Message): Frame | undefined {
   const words = plain(text);
-  if (words.length > 60 || !(isUndoing(words) || says(words, goingBack))) return undefined;
+  if (words.length > mostLetters || !says(words, back)) return undefined;
   const own = frames.filter(frame => frame.from === personKey(from));
   const [before, last] = own.slice(-2);
   if (!before || !last || last.onto !== before.at) return undefined;

@@ -19,10 +19,11 @@ const things: Readonly<Record<string, string>> = {
 };
 const words = (key: string): string => key.replaceAll(/[A-Z]/g, letter => ` ${letter.toLowerCase()}`);
 
-/** A load that nobody named is called by what it is. */
+/** What a load that nobody named is called. */
+export const unnamed = 'load';
 export const named = (facts: Stated): Stated =>
   facts.loads
-    ? { ...facts, loads: facts.loads.map(load => ({ ...load, name: load.name ?? 'load' })) }
+    ? { ...facts, loads: facts.loads.map(load => ({ ...load, name: load.name ?? unnamed })) }
     : facts;
 
 /** Sizes beyond any camp, and none at all: told in numbers that no engine should be fed. */

@@ -7,9 +7,12 @@ import type { Features } from './feature-list.ts';
 import { classAt as at, breaks, bucket, type Frame, size } from './frame.ts';
 import { hashText, mix } from './hash.ts';
 
-/** Where reasons go: each is two features, one with the slot and one with the group of slots. */
+/** Where reasons go. */
 export interface Reasons {
+  /** As two features, one with the slot and one with the group of slots. */
   put(template: number, filling: number): void;
+  /** As one feature, the same for all slots: what few messages show is learned of all of them together. */
+  putForAll(template: number, filling: number): void;
 }
 
 const groups = slot.slots.map(s => hashText(s.group));
@@ -32,6 +35,7 @@ export function ownerFeatures(f: Frame, decided: Decided, i: number, c: Candidat
       out.push(mix(template, filling, slotMark(c.slot)));
       out.push(mix(template + 1, filling, groupMark(c.slot)));
     },
+    putForAll: (template, filling) => void out.push(mix(template, filling)),
   };
   valueReasons(f, i, c.slot, c.owner, c.variant, c.value, reasons);
   if (isOwned(c.slot)) placeReasons(f, i, c.owner, slot.slots[c.slot]!.group, reasons);
@@ -49,6 +53,7 @@ export function valueReasons(
   out: Reasons,
 ): void {
   const m = f.mentions[i]!;
+  if (m.variants.length > 0) variantReasons(f, i, variant, out);
   if (variant !== -1) {
     const told = variant >= 0 ? m.variants[variant]! : undefined;
     out.put(200, mix(0, told ? hashText(told.why) : spans, f.cls[i]!));
@@ -68,6 +73,20 @@ export function valueReasons(
   out.put(204, mix(0, much));
   if (owner >= 0 && slot.slots[s]!.group === 'load' && isOwned(s))
     out.put(250, mix(0, hashText(f.mentions[owner]!.key), much));
+}
+
+const plain = hashText('plain');
+
+/** Which of several values is meant, whatever the slot: "50 to 60 Ah" is 55, "from 50 to 80 %" is not 65. */
+function variantReasons(f: Frame, i: number, variant: number, out: Reasons): void {
+  const m = f.mentions[i]!;
+  const taken = variant >= 0 ? hashText(m.variants[variant]!.why) : variant === -1 ? plain : spans;
+  let offered = 0;
+  for (const { why } of m.variants) offered |= hashText(why);
+  const choice = mix(0, taken, offered);
+  out.putForAll(264, mix(0, choice, m.dimension ? hashText(m.dimension) : 0));
+  out.putForAll(265, mix(0, choice, f.cls[i]!));
+  for (const d of [-4, -3, -2, -1, 1]) out.putForAll(266, mix(0, mix(0, choice, d), at(f, i + d)));
 }
 
 /** Of the place of an owner, whatever is decided: how far, on which side, what stands between and around. */

@@ -2,7 +2,7 @@ import type { Candidates } from '../propose/candidates.ts';
 import * as slot from '../propose/slots.ts';
 import { Decided } from './decided.ts';
 import type { Frame } from './frame.ts';
-import { begun, ended } from './hash.ts';
+import { begun, ended, mix } from './hash.ts';
 import { IntMap } from './int-map.ts';
 import {
   decidedReasons,
@@ -25,6 +25,11 @@ class KeptReasons implements Reasons {
   put(template: number, filling: number): void {
     this.#ofSlot.push(begun(template, filling));
     this.#ofGroup.push(begun(template + 1, filling));
+  }
+
+  /** No place of an owner gives any. */
+  putForAll(): void {
+    throw new Error('a place of an owner has no reasons for all slots');
   }
 
   /** Their weight for a slot and its group; the group's is the same for many slots. */
@@ -62,6 +67,10 @@ class WeighedReasons implements Reasons {
   put(template: number, filling: number): void {
     this.sum += this.#table.weight(ended(begun(template, filling), this.#slot));
     this.sum += this.#table.weight(ended(begun(template + 1, filling), this.#group));
+  }
+
+  putForAll(template: number, filling: number): void {
+    this.sum += this.#table.weight(mix(template, filling));
   }
 }
 

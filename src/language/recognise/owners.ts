@@ -31,7 +31,35 @@ const gear: ReadonlySet<string> = new Set([
 const own: ReadonlySet<string> = new Set(['my', 'mine', 'mines']);
 const shared: ReadonlySet<string> = new Set(['our', 'ours']);
 
-/** Whose gear is spoken of: "me" for the speaker, "us" for the chat, a name known here or said with "'s rig". */
+/** What leads to whose it is: "the one from Sam", "the rig of Sam". */
+const leading: ReadonlySet<string> = new Set(['from', 'of']);
+/** What somebody is said to do with gear: "what's Sam got". */
+const having: ReadonlySet<string> = new Set([
+  'got',
+  'has',
+  'have',
+  'had',
+  'own',
+  'owns',
+  'bringing',
+  'brings',
+  'running',
+  'runs',
+]);
+/** Said later in the message, these are of the person named before: "how would Jo get on with hers". */
+const belonging: ReadonlySet<string> = new Set(['hers', 'his', 'theirs']);
+
+/** A known name that a word is, or is a form of: apostrophes are folded away, "sam's" is "sams". */
+function nameIn(word: string, known: ReadonlySet<string>): string | undefined {
+  if (known.has(word)) return word;
+  if (word.endsWith('s') && known.has(word.slice(0, -1))) return word.slice(0, -1);
+  return word.endsWith('es') && known.has(word.slice(0, -2)) ? word.slice(0, -2) : undefined;
+}
+
+/**
+ * Whose gear is spoken of: "me" for the speaker, "us" for the chat, a name known here or said with "'s rig". Of several
+ * a name goes first: "Jude's van, not mine".
+ */
 export function ownersIn(
   words: readonly string[],
   people: readonly string[],
@@ -50,15 +78,16 @@ export function ownersIn(
     else if (shared.has(word) && (next === 'rig' || next === 'setup' || next === 'gear' || next === 'system'))
       add('us');
     else {
-      // Apostrophes are folded away: "sam's" is "sams".
-      const name = known.has(word)
-        ? word
-        : word.endsWith('s') &&
-            (known.has(word.slice(0, -1)) || (given.has(word.slice(0, -1)) && gear.has(next)))
-          ? word.slice(0, -1)
-          : undefined;
-      if (name && (word !== name || gear.has(next))) add(name);
+      const stem = word.endsWith('s') ? word.slice(0, -1) : '';
+      const name = nameIn(word, known) ?? (given.has(stem) && gear.has(next) ? stem : undefined);
+      const isLed = leading.has(words[i - 1] ?? '');
+      const isOwning =
+        having.has(next) ||
+        (next === 'is' && having.has(words[i + 2] ?? '')) ||
+        words.some((later, k) => k > i && belonging.has(later));
+      if (name && (word !== name || gear.has(next) || isLed || isOwning)) add(name);
     }
   });
-  return { owner: owners[0], owners };
+  const named = owners.find(owner => owner !== 'me' && owner !== 'us');
+  return { owner: named ?? owners[0], owners };
 }

@@ -50,6 +50,9 @@ const negations: ReadonlySet<string> = new Set([
   'exclude',
   'excluding',
   'wouldnt',
+  'nobody',
+  'nowt',
+  'didnt',
 ]);
 const fillers: ReadonlySet<string> = new Set([
   'any',
@@ -82,6 +85,48 @@ const fillers: ReadonlySet<string> = new Set([
   'real',
   'at',
   'all',
+  'is',
+  'are',
+  'was',
+  'being',
+  'me',
+  'us',
+  'campsite',
+  'camp',
+  'site',
+  'electric',
+  'electrical',
+  'single',
+  'bit',
+  'proper',
+]);
+/** What is started: "not starting the car", "engine" by itself says it too. */
+const starts: ReadonlySet<string> = new Set([
+  'start',
+  'starting',
+  'started',
+  'fire',
+  'firing',
+  'crank',
+  'cranking',
+  'run',
+  'running',
+]);
+const vehicles: ReadonlySet<string> = new Set([
+  'car',
+  'cars',
+  'van',
+  'vans',
+  'ute',
+  'truck',
+  'bus',
+  'motor',
+  'engine',
+  'motors',
+  'engines',
+  'vehicle',
+  'rig',
+  'camper',
 ]);
 const sources: Readonly<Record<string, string>> = {
   solar: 'solar',
@@ -109,11 +154,16 @@ const sources: Readonly<Record<string, string>> = {
   chargin: 'charging',
   topup: 'charging',
   hookup: 'mains',
+  hookups: 'mains',
   mains: 'mains',
   shore: 'mains',
   hook: 'mains',
   ehu: 'mains',
   plug: 'mains',
+  plugs: 'mains',
+  electricity: 'mains',
+  powerpoint: 'mains',
+  socket: 'mains',
   generator: 'generator',
   genny: 'generator',
   gennie: 'generator',
@@ -128,6 +178,13 @@ const sources: Readonly<Record<string, string>> = {
 /** What joins a second source to one that is ruled out: "no solar or driving", "no sun/hookup". */
 const joins: ReadonlySet<string> = new Set(['or', 'nor', '/']);
 const most = 5;
+
+/** The word after "the", "my" and their like. */
+function startedAt(words: readonly string[], from: number): number {
+  let i = from;
+  while (i < from + 2 && fillers.has(words[i] ?? '')) i++;
+  return i;
+}
 
 /** A source ruled out: "no sun", "without any driving", "won't be driving", "nor a generator". */
 export function withoutAt(
@@ -144,10 +201,12 @@ export function withoutAt(
   while (i < words.length && i < at + most && fillers.has(words[i]!)) i++;
   // "Sat none" at a line's end rules out nothing on the next one.
   for (let j = at + 1; j <= i; j++) if (tokens[j]?.isNewLine) return undefined;
-  const source = words[i] ?? '';
+  const isStarted = starts.has(words[i] ?? '');
+  if (isStarted) i = startedAt(words, i + 1);
+  const source = isStarted && vehicles.has(words[i] ?? '') ? 'driving' : (words[i] ?? '');
   if (!Object.hasOwn(sources, source)) return undefined;
   let end = i + 1;
-  if (source === 'hook' && words[end] === 'up') end++;
+  if (source === 'hook' && /^ups?$/.test(words[end] ?? '')) end++;
   if (source === 'shore' && words[end] === 'power') end++;
   const key = sources[source]!;
   return {

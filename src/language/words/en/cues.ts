@@ -180,7 +180,7 @@ export const cuePhrases: Readonly<Partial<Record<Cue, readonly string[]>>> = {
     'what did i save',
     'have you saved',
     'what have you got for me',
-'show', 'show me', 'show my rig', 'show us', 'list', 'what is my rig', 'whats my rig', 'whats in my rig', 'what rig', 'what have you got for', 'what do you have for', 'tell me my rig', 'read back', 'whats our rig', 'whats my setup', 'whats our setup', 'display my rig', 'what have you saved', 'view', 'print my rig', 'what did i tell you', 'whats the rig', 'whats my', 'recap', 'whats on my rig'],
+'show', 'show me', 'show my rig', 'show us', 'list', 'what is my rig', 'whats my rig', 'whats in my rig', 'what rig', 'what have you got for', 'what do you have for', 'tell me my rig', 'read back', 'whats our rig', 'whats my setup', 'whats our setup', 'display my rig', 'what have you saved', 'view', 'print my rig', 'what did i tell you', 'whats the rig', 'whats my', 'recap', 'whats on my rig', 'got down for', 'have down for', 'got on file', 'have on file', 'saved about my', 'saved about our', 'stored about my', 'stored about our', 'kept about my', 'got saved for', 'know about my rig', 'know about my setup', 'know about my gear'],
   add: ['another', 'dont forget', 'add', 'adding', 'also got', 'also have', 'plus add', 'add in', 'ive added', 'weve added', 'added', 'include', 'we also', 'i also', 'chuck in', 'throw in', 'bought a', 'got a new', 'new addition', 'adds'],
   remove: [    'scratch the',
     'scratch that',
