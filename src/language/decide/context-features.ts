@@ -83,6 +83,7 @@ function looks(f: Frame, i: number, out: Features): void {
     out.push(mix(3, own, Math.round(Math.min(1e6, Math.abs(m.told)) * 10)));
     out.push(mix(4, own, m.rate ? hashText(m.rate) : none));
     if (m.isNegative) out.push(mix(5, own));
+    out.push(mix(110, own, (Number.isInteger(m.told) ? 1 : 0) + (m.isNegative ? 2 : 0)));
   } else {
     out.push(mix(6, hashText(m.text)));
     out.push(mix(7, hashText(m.key)));
