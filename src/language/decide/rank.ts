@@ -118,6 +118,15 @@ function roleSigns(f: Frame, state: State, stated: Stated, out: Signs): void {
       continue;
     }
     put(736, s, f.cls[i]!);
+    if (m.variants.length > 0) {
+      const taken = state.variants[i]! >= 0 ? hashText(m.variants[state.variants[i]!]!.why) : 0;
+      let offered = 0;
+      for (const { why } of m.variants) offered |= hashText(why);
+      const choice = mix(0, taken, offered);
+      put(764, choice, m.dimension ? hashText(m.dimension) : 0);
+      out.alone(mix(766, choice, f.cls[i - 1] ?? 0));
+      out.alone(mix(767, choice, f.cls[i - 3] ?? 0));
+    }
     out.alone(mix(738, mix(0, s, f.cls[i - 1] ?? 0), f.cls[i]!));
     out.alone(mix(739, mix(0, s, f.cls[i + 1] ?? 0), f.cls[i]!));
     const o = state.owners[i]!;
