@@ -785,6 +785,13 @@ export const gear = [
       'battery gauge',
       'battery meter',
       'smart shunt',
+      'dial',
+      'gauge',
+      'needle',
+      'ammeter',
+      'amp meter',
+      'readout',
+      'battery app',
     ],
   },
   {

@@ -162,7 +162,8 @@ export function amountAt(tokens: readonly Token[], words: Phrases, at: number): 
       kind: isMoney ? 'amount' : 'number',
       value: numeral.value,
       told: numeral.value,
-      cls: isMoney ? 'money' : 'num',
+      // What is told with a minus and no unit is read off a screen: amps out, or degrees.
+      cls: isMoney ? 'money' : isNegative ? 'num:minus' : 'num',
       ...(isMoney ? { dimension: 'other' as const, unit: 'money' } : {}),
       isNegative,
       variants: variantsOf(numeral, undefined),
