@@ -786,7 +786,6 @@ export const gear = [
       'battery meter',
       'smart shunt',
       'dial',
-      'gauge',
       'needle',
       'ammeter',
       'amp meter',
