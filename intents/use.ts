@@ -78,7 +78,7 @@ function averageNote({ loads }: Facts, words: Speech): string | undefined {
     load &&
     words.say(
       'average-note',
-      'I took {drawn} as the {thing}’s average over the day. If it draws that only while it runs, it uses less: say “{thing} runs 40 % of the time”.',
+      'I took {drawn} as the {thing}’s average. If it only draws that while running, say “{thing} runs 40 % of the time”.',
       { drawn: draw(load, words), thing: load.name },
     )
   );
@@ -95,7 +95,7 @@ export function readingNote(facts: Facts, words: Speech = english): string | und
     const gaps = { thing: timed.name, hours: words.significant(present(runningHours(timed))) };
     const note = words.say(
       'reading-hours',
-      'I’ve taken {hours} h a day as the time the {thing}’s compressor runs.',
+      'I took {hours} h a day as how long the {thing}’s compressor runs.',
       gaps,
     );
     return threeWay ? `${note} ${threeWay}` : note;
@@ -111,7 +111,7 @@ export function readingNote(facts: Facts, words: Speech = english): string | und
   const taken = { thing: load.name, drawn: draw(load, words), share, air: words.significant(airC) };
   const note = words.say(
     'reading-note',
-    'I took {drawn} as what the {thing} draws while it runs, about {share} % of the time at {air} °C. If that’s its average over the day, say “{thing} averages {drawn}”.',
+    'I took {drawn} as the {thing}’s draw while it runs, about {share} % of the time at {air} °C. If it’s the average, say “{thing} averages {drawn}”.',
     taken,
   );
   return threeWay ? `${note} ${threeWay}` : note;

@@ -42,20 +42,18 @@ function advice(result: ChargeLevel): string[] {
   const { value } = present(result.stateOfCharge);
   if (result.chemistry === 'lfp')
     lines.push(
-      'Lithium hardly changes its volts between 20 and 80 %, so take that as a hint only: a shunt monitor that counts amp hours tells you.',
+      'Lithium’s volts hardly change between 20 and 80 %, so that’s only a hint: a shunt monitor, which counts amp hours, really tells.',
     );
   if (result.state === 'load')
     lines.push(
       'A load holds the volts down; I put back what a moderate one takes. Read again after an hour at rest.',
     );
   else if (result.chemistry !== 'lfp')
-    lines.push(
-      'After a night’s rest with no load that’s a fair guide: give or take ten points, as tables differ.',
-    );
+    lines.push('After a night’s rest with no load that’s a fair guide, give or take ten points.');
   if (result.leftAh)
     lines.push(
       result.leftAh.value < 1
-        ? 'Nothing is left to use without wearing it: charge it now.'
+        ? 'There is nothing left to use without wearing it: charge it now.'
         : `About ${significant(result.leftAh.value, 2)} Ah are left to use.`,
     );
   else if (value < 50 && result.chemistry !== 'lfp')

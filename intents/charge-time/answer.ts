@@ -1,6 +1,6 @@
 import type { Verdict } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
-import { duration, isSaidAlike, quarters, sentence, timeSpan } from '#answer/say.ts';
+import { duration, isSaidAlike, quarters, rounded, sentence, timeSpan } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
 import type { CautionCode } from '#answer/words/en.ts';
 import { present } from '#basics/present.ts';
@@ -96,7 +96,7 @@ function flow(result: ChargeTime, setting: RequestContext, w: Speech): string {
       ? ` ${w.say('runs-meanwhile', 'What runs meanwhile takes about {amps} A, counted.', { amps: w.significant(drawA.value, 2) })}`
       : '';
   const gaps = {
-    needed: w.significant(chargeNeeded.value),
+    needed: rounded(chargeNeeded.value, w),
     amps: w.plain(current.value),
     percent: w.decimals(startCharge.value, 0),
   };
@@ -104,14 +104,14 @@ function flow(result: ChargeTime, setting: RequestContext, w: Speech): string {
     return (
       w.say(
         'some-needs',
-        'The battery needs about {needed} Ah put in, at about {amps} A to begin with.',
+        'About {needed} Ah has to go in, as some is lost, at about {amps} A to start with.',
         gaps,
       ) + runs
     );
   return (
     w.say(
       'bank-needs',
-      '{bank} from {percent} % needs about {needed} Ah put in, at about {amps} A to begin with.',
+      '{bank} at {percent} % needs about {needed} Ah put in, at about {amps} A to start with.',
       { ...gaps, bank: describeBank(result.bank, setting, w) },
     ) + runs
   );
@@ -121,6 +121,8 @@ function flow(result: ChargeTime, setting: RequestContext, w: Speech): string {
 function gets(facts: Facts, result: ChargeTime, w: Speech): string | undefined {
   if (result.availableH === undefined || result.isSizeAssumed) return undefined;
   const percent = w.decimals(Math.min(100, result.figures.endCharge.value), 0);
+  if (percent === '100')
+    return w.say('gets-full', 'In {time} it gets about full.', { time: timeTold(facts, result, w) });
   return w.say('gets-to', 'In {time} it gets to about {percent} %.', {
     time: timeTold(facts, result, w),
     percent,
@@ -160,7 +162,7 @@ function tail(facts: Facts, result: ChargeTime, w: Speech): string | undefined {
   if (result.bank.chemistry === 'lfp') return undefined;
   return w.say(
     'slow-tail',
-    'You’ll be at 80 % in {time}. The rest is slow, but fill it right up now and then: lead-acid wears out early if you never do.',
+    'You’ll be at 80 % in {time}. The rest is slow, but do fill it right up now and then, or it wears out early.',
     { time },
   );
 }

@@ -23,7 +23,7 @@ function how(conversion: Conversion, result: Converted): string[] {
   if (voltageV !== undefined)
     lines.push(
       result.unit === 'A' || result.unit === 'Ah'
-        ? `Divide by the volts (${significant(voltageV)} V) to go from watts to amps; a battery at 12.8 V draws a little less.`
+        ? `Divide by the volts (${significant(voltageV)} V) to go from watts to amps. At 12.8 V it’s a little less.`
         : `Multiply by the volts (${significant(voltageV)} V) to go from amps to watts.`,
     );
   if (conversion.unit === 'mAh' && voltageV !== undefined && result.isVoltageAssumed)

@@ -1,6 +1,7 @@
 import type { Reply } from '#answer/reply.ts';
-import { sentence, span } from '#answer/say.ts';
-import { decimals, significant } from '#quantity/round.ts';
+import { rounded, sentence, span } from '#answer/say.ts';
+import { chemistryRow } from '#engine/battery/tables.ts';
+import { decimals, plain, significant } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
 import { figure, reasons } from '../figures.ts';
@@ -10,16 +11,18 @@ import { describeBank } from '../words.ts';
 import type { EnergyBudget } from './compute.ts';
 
 const shown = 6;
+/** The share of a label that is for use. */
+const usualDepth = { agm: chemistryRow('agm').depth[0], lfp: chemistryRow('lfp').depth[0] } as const;
 
 /** "Fridge 45.6 Ah, laptop 10 Ah, 2 × light 1.3 Ah." */
 function breakdown({ parts }: EnergyBudget): string | undefined {
   if (parts.length < 2) return undefined;
   const told = parts.slice(0, shown).map(({ load, chargeAh }) => {
-    const many = load.count > 1 ? `${load.count} × ` : '';
-    return `${many}${load.name} ${significant(chargeAh)} Ah`;
+    const many = load.count > 1 ? `${load.count}${load.name.endsWith('s') ? '' : ' ×'} ` : '';
+    return `${many}${load.name} ${plain(chargeAh)} Ah`;
   });
   const restAh = parts.slice(shown).reduce((sum, part) => sum + part.chargeAh, 0);
-  return sentence(`${[...told, ...(restAh > 0 ? [`the rest ${significant(restAh)} Ah`] : [])].join(', ')}.`);
+  return sentence(`${[...told, ...(restAh > 0 ? [`the rest ${plain(restAh)} Ah`] : [])].join(', ')}.`);
 }
 
 /** Which load to look at first, where one outweighs the others. */
@@ -43,10 +46,10 @@ export function answerEnergyBudget(facts: Facts, result: EnergyBudget, setting: 
     note ?? biggest(result),
     bank && days
       ? `${describeBank(bank, setting)} carries that for about ${decimals(days, 1)} days with nothing coming in.`
-      : `That is about ${decimals(dailyEnergy.value, 0)} Wh at ${decimals(result.voltageV, 1)} V. For each day without charging have twice those Ah in AGM, 1¼ times in lithium.`,
+      : `For each day without charging have about ${rounded(dailyUse.value / usualDepth.agm)} Ah of AGM or ${rounded(dailyUse.value / usualDepth.lfp)} Ah of lithium.`,
   ];
   return {
-    headline: `About ${significant(dailyUse.value)} Ah a day${spread}.`,
+    headline: `About ${rounded(dailyUse.value)} Ah a day${spread}.`,
     lines: lines.filter(line => line !== undefined).slice(0, 3),
     verdict: null,
     figures: { dailyUse: figure(dailyUse, 'Ah'), dailyEnergy: figure(dailyEnergy, 'Wh') },

@@ -1,5 +1,5 @@
 import type { Reply } from '#answer/reply.ts';
-import { listIn, sentence, span } from '#answer/say.ts';
+import { listIn, rounded, sentence, span } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
 import { present } from '#basics/present.ts';
 import { loadCautions } from '../cautions.ts';
@@ -62,7 +62,7 @@ function answerStraight(facts: SolarSizeFacts, result: SolarSize, setting: Reque
   const verdict = isAtNight || falls || drawW > 300 ? 'no' : 'tight';
   const reason = reasonAgainst(facts, result, isAtNight, w);
   const { panelPower, dailyUse } = figures;
-  const gaps = { ah: w.plain(dailyUse.value), kwh: w.plain((dailyUse.value * result.voltageV) / 1000) };
+  const gaps = { ah: rounded(dailyUse.value, w), kwh: w.plain((dailyUse.value * result.voltageV) / 1000) };
   const sized = Number.isFinite(panelPower.value)
     ? w.say(
         'off-battery-and-panel',
@@ -170,7 +170,7 @@ const worthTilting = 1.12;
 function tilted({ figures, tiltedW }: SolarSize, verdict: Verdict, w: Speech): string | undefined {
   if (tiltedW === undefined || verdict === 'yes' || !(figures.panelPower.value > worthTilting * tiltedW))
     return undefined;
-  return w.say('tilted-does', 'Angled at the sun about {watts} W would do.', { watts: watts(tiltedW, w) });
+  return w.say('tilted-does', 'Angled at the sun, about {watts} W would do.', { watts: watts(tiltedW, w) });
 }
 
 /** Words for a panel size. */

@@ -21,7 +21,17 @@ function live(facts: Facts, setting: RequestContext): string | undefined {
   return `Of ${whose} ${decimals(known.capacityAh, 0)} Ah about ${decimals(known.usable.value, 0)} Ah are for use.`;
 }
 
-const ask = (term: Term): string => `what is ${/^[A-Z]+$/.test(term.name) ? term.name : term.key}?`;
+/** As its explanation names it: "an amp hour", "the BMS"; by itself where it begins otherwise. */
+function ask({ name, key, says }: Term): string {
+  const called = /^[A-Z]+$/.test(name) ? name : key;
+  const [first = ''] = says;
+  const [article = ''] = first.split(' ');
+  const isNamed = first
+    .slice(article.length + 1)
+    .toLowerCase()
+    .startsWith(called.toLowerCase());
+  return `what is ${isNamed && /^(?:An?|The)$/.test(article) ? `${article.toLowerCase()} ` : ''}${called}?`;
+}
 
 /** Terms to go on with: those the explanation itself uses. */
 function onwards(term: Term): string[] {

@@ -1,6 +1,7 @@
 import type { IntentName } from '#answer/answer.ts';
 import { emergencyText, forbidden, hazardAnswer, warningLines } from '#answer/hazards.ts';
 import type { Reply } from '#answer/reply.ts';
+import { sentence } from '#answer/say.ts';
 import type { CautionCode } from '#answer/words/en.ts';
 import { present } from '#basics/present.ts';
 import { decimals } from '#quantity/round.ts';
@@ -122,6 +123,9 @@ const bare = ({ remember, rig }: Reply, isNo: boolean): Reply => ({
   ...(rig && { rig }),
 });
 
+/** What a yes or a "tight" says, without that word: behind a warning it is only a figure. */
+const plainly = (headline: string): string => sentence(headline.replace(/^(?:Yes, |Tight: )/, ''));
+
 /** The body of an answer as the dangers leave it. */
 function body(reply: Reply, { codes, intent, facts, isBack }: Danger): Reply {
   const own = codes.map(code => rules[code]);
@@ -133,6 +137,7 @@ function body(reply: Reply, { codes, intent, facts, isBack }: Danger): Reply {
   const wasYesNo = reply.verdict !== undefined && reply.verdict !== null;
   const isSoft = reply.verdict === 'yes' || reply.verdict === 'tight';
   if (isWithheld || (isRefused && (isSoft || isBack))) return bare(reply, wasYesNo || isDenied);
+  if (codes[0] === 'starter-flat' && isSoft) return { ...reply, headline: plainly(reply.headline) };
   if (codes.includes('medical') && reply.verdict === 'yes')
     return isSpare(reply, facts)
       ? { ...reply, headline: reply.headline.replace(/^Yes[:,] /, 'Enough, with half again to spare: ') }
