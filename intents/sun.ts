@@ -116,7 +116,7 @@ export function describeSun(
   const { say } = words;
   const isTold = facts.peakSunHours !== undefined;
   const isPlain = isTold && sun.sky !== 'overcast';
-  const hours = words.significant(peakSunHours, 2);
+  const hours = words.plain(peakSunHours);
   const sky = sun.sky ?? 'mixed';
   const parts = [
     isTold

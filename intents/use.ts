@@ -49,6 +49,10 @@ export const useOf = (facts: Facts, voltageV: number, mainsV?: number, at?: Date
 const draw = (load: Load, { significant }: Speech): string =>
   load.currentA === undefined ? `${significant(present(load.powerW))} W` : `${significant(load.currentA)} A`;
 
+/** Whether the draw told of a thing that cools may be its average or what it draws while it runs. */
+export const isEitherDraw = (load: Load): boolean =>
+  coolingReading(load) === 'running' || coolingReading(load) === 'average';
+
 /** What a three-way fridge does to a battery, where one is told or one of the loads may be such: undefined where none draws so much. */
 function threeWayNote(facts: Facts, words: Speech): string | undefined {
   if (facts.loads?.some(isThreeWay))

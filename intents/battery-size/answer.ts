@@ -69,16 +69,20 @@ function bigDraw({ peakA, limitA, next }: BatterySize, w: Speech): string | unde
   if (peakA < 40) return undefined;
   const gaps = { amps: rounded(peakA, w), limit: w.decimals(limitA, 0) };
   if (peakA <= limitA)
-    return w.say('big-draw', 'One load draws about {amps} A: check that the battery allows it.', gaps);
+    return w.say(
+      'big-draw',
+      'The biggest load draws about {amps} A: check that the battery can give that.',
+      gaps,
+    );
   return next.count > 1
     ? w.say(
         'too-big-draw-many',
-        "One load draws about {amps} A, more than they should give for long ({limit} A): go bigger, or check the maker's sheet.",
+        "The biggest load draws about {amps} A, more than they should give for long ({limit} A): go bigger, or check the maker's sheet.",
         gaps,
       )
     : w.say(
         'too-big-draw',
-        "One load draws about {amps} A, more than it should give for long ({limit} A): go bigger, or check the maker's sheet.",
+        "The biggest load draws about {amps} A, more than it should give for long ({limit} A): go bigger, or check the maker's sheet.",
         gaps,
       );
 }
@@ -113,7 +117,7 @@ export function answerBatterySize(facts: Facts, result: BatterySize, setting: Re
       ? w.say('used', 'You use about {daily} Ah a day, {need} Ah in {time}.', used)
       : w.say(
           'used-of-label',
-          'You use about {daily} Ah a day, {need} Ah in {time}, and only {share} % of the label is for use.',
+          'You use about {daily} Ah a day, {need} Ah in {time}, and you can use {share} % of the label.',
           { ...used, share: w.decimals(share * 100, 0) },
         );
   const isPastBelief = batteryCapacity.value > mostAh;

@@ -155,7 +155,7 @@ export function answerCableSize(facts: Facts, result: CableSize, setting: Reques
     insteadOf(result, result.isGiven ? judgeAlone(result) : null),
     // The size told in the other measure is no help where it won't do.
     isAutoAsked || verdict === 'no' ? undefined : otherwise(result),
-    trap(result),
+    result.isGiven && verdict === 'no' && !isAutoAsked ? undefined : trap(result),
     result.givesA === undefined
       ? undefined
       : `A DC-DC charger draws about ${plain(result.figures.continuous.value)} A to give ${plain(result.givesA)} A: drop, cable and fuse are for that.`,

@@ -13,7 +13,11 @@ const percent = (value: number): string => `${decimals(value, 0)} %`;
 /** Within what a table of volts can tell. */
 const roughly = (value: number): string => percent(Math.round(value / 5) * 5);
 const kindOf = (result: ChargeLevel): string =>
-  result.isChemistryAssumed ? 'lead-acid (AGM or wet, as you didn’t say)' : chemistryName(result.chemistry);
+  result.isChemistryAssumed
+    ? 'lead-acid (AGM or wet, as you didn’t say)'
+    : result.chemistry === 'flooded'
+      ? 'a wet battery'
+      : chemistryName(result.chemistry);
 
 function charging(facts: Facts, result: ChargeLevel): readonly [string, ...string[]] {
   return [

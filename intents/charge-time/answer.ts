@@ -136,11 +136,11 @@ function daysOfSun({ figures }: ChargeTime, w: Speech): string {
     days < 0.8
       ? w.say('day-or-less', 'a day or less')
       : days < 1.13
-        ? w.say('one-day', 'a day')
-        : w.say('days', '{n} days', { n: quarters(days), count: Math.round(days * 4) / 4 });
-  return w.say('days-of-sun', 'In usual weather that is about {time} of sun{else}.', {
+        ? w.say('one-day', 'about a day')
+        : w.say('days', 'about {n} days', { n: quarters(days), count: Math.round(days * 4) / 4 });
+  return w.say('days-of-sun', 'In usual weather that takes {time}{else}.', {
     time,
-    else: figures.drawA.value > 0 ? '' : w.say('nothing-else', ', if nothing else draws'),
+    else: figures.drawA.value > 0 ? '' : w.say('nothing-else', ', with nothing else running'),
   });
 }
 
@@ -154,7 +154,7 @@ function tail(facts: Facts, result: ChargeTime, w: Speech): string | undefined {
     return sentence(
       w.say(
         'isolator-tail',
-        '{time} to 80 %; an isolator rarely fills a battery, and a smart alternator may drop it out on the way.',
+        '{time} to 80 %, but an isolator rarely fills a battery, and a smart alternator may drop it out on the way.',
         { time },
       ),
     );
@@ -210,6 +210,8 @@ export function answerChargeTime(facts: Facts, result: ChargeTime, setting: Requ
         }),
     },
     ...reasons(result),
+    // What only bears on the very end says nothing of a part.
+    ...(result.isSizeAssumed && { assumedInLines: ['topEfficiency'] }),
     cautions: cautionsOf(facts, result),
     next: [
       ...(result.source.kind === 'dcdc' ? [w.say('next-fuse', 'what fuse for the dcdc?')] : []),

@@ -46,7 +46,7 @@ export function answerEnergyBudget(facts: Facts, result: EnergyBudget, setting: 
     note ?? biggest(result),
     bank && days
       ? `${describeBank(bank, setting)} carries that for about ${decimals(days, 1)} days with nothing coming in.`
-      : `For each day without charging have about ${rounded(dailyUse.value / usualDepth.agm)} Ah of AGM or ${rounded(dailyUse.value / usualDepth.lfp)} Ah of lithium.`,
+      : `For each day without charging you need about ${rounded(dailyUse.value / usualDepth.agm)} Ah of AGM or ${rounded(dailyUse.value / usualDepth.lfp)} Ah of lithium.`,
   ];
   return {
     headline: `About ${rounded(dailyUse.value)} Ah a day${spread}.`,

@@ -1,4 +1,5 @@
 import type { Reply } from '#answer/reply.ts';
+import { rounded } from '#answer/say.ts';
 import type { CautionCode } from '#answer/words/en.ts';
 import { present } from '#basics/present.ts';
 import { decimals, plain, significant } from '#quantity/round.ts';
@@ -88,9 +89,11 @@ function needed({ found, pair }: FuseSize): string {
 
 function lines(result: FuseSize): string[] {
   const { found, kind, figures, carriesA, ratedA } = result;
-  const carries = carriesA === undefined ? '' : `${cableName(result)} carries about ${plain(carriesA)} A`;
+  const carries = carriesA === undefined ? '' : `${cableName(result)} carries about ${rounded(carriesA)} A`;
   if (kind === undefined)
-    return [`The fuse guards the cable: ${carries}. Tell me what runs on it, and a smaller one may do.`];
+    return [
+      `${carries}, and its fuse has to blow before that. Tell me what runs on it, and a smaller one may do.`,
+    ];
   const now = figures.current.value;
   const margin =
     kind === 'solar'
@@ -108,7 +111,7 @@ function lines(result: FuseSize): string[] {
   const cable = found.fits
     ? carriesA === undefined
       ? needed(result)
-      : `${carries}, so it is protected.`
+      : `${carries}, so it’s protected.`
     : `Go to ${significant(found.leastAreaMm2)} mm² or more, or keep the load down.`;
   const motor =
     result.hasMotor && found.fits ? 'A slow-blow type copes with the jolt when the motor starts.' : undefined;

@@ -43,7 +43,7 @@ function headline(facts: Facts, result: Generator, verdict: Verdict): string {
 
 /** What the one told gives hour after hour, where it is not plainly enough. */
 const steadyLine = ({ ratingW, steadyW }: Generator): string =>
-  `A ${decimals(present(ratingW), 0)} W one gives about ${watts(round(present(steadyW)))} for long.`;
+  `A ${decimals(present(ratingW), 0)} W one keeps up about ${watts(round(present(steadyW)))}.`;
 
 /** Another charger, where one hangs on it: the usual 20 A, or half of that. */
 function otherCharger({ hasCharger }: Generator, facts: Facts): string[] {
@@ -84,7 +84,7 @@ export function answerGenerator(facts: Facts, result: Generator, isNoiseAsked = 
       ? `${hasPower ? `Run it ${lasting(chargeTime)}: about` : 'About'} ${plain(chargeNeeded.value)} Ah ${result.isDailyUse ? 'a day ' : ''}goes in, at about ${plain(chargeCurrent.value)} A to start with.`
       : undefined,
     result.hasMotor
-      ? 'Motors and compressors pull several times their watts when they start: that sets the size here.'
+      ? 'Some things pull far more than their watts as they start: that sets the size here.'
       : undefined,
     fits === null || fits === 'yes'
       ? undefined

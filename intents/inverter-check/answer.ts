@@ -146,6 +146,8 @@ const time = (hours: number, w: Speech): string =>
 
 /** From here on it is worth asking what the battery gives, A. Common practice. */
 const askedA = 60;
+/** Near the 100 A at which many lithium batteries cut off, A. Common practice. */
+const lithiumStopsA = 90;
 
 /** Whether a limit of the battery that was told is passed. */
 const isForbidden = ({ bank, bankFit, figures }: InverterCheck): boolean =>
@@ -185,7 +187,9 @@ function hints(result: InverterCheck, verdict: Verdict, w: Speech): string[] {
     result.bank === undefined && figures.batteryCurrent.value >= askedA
       ? w.say(
           'must-give',
-          'Check that your battery can give {amps} A: many lithium ones stop at 100 A, and a single 100 Ah AGM sags.',
+          figures.batteryCurrent.value < lithiumStopsA
+            ? 'Check that your battery can give {amps} A: a single 100 Ah AGM sags at that.'
+            : 'Check that your battery can give {amps} A: many lithium ones stop at 100 A, and a single 100 Ah AGM sags.',
           { amps: rounded(figures.batteryCurrent.value, w) },
         )
       : '',

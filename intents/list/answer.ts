@@ -17,7 +17,7 @@ const panelStepW = 20;
 const hugeAh = 1000;
 
 const sized = (count: number, sizeAh: number, chemistry: Chemistry): string =>
-  `${count > 1 ? `${count} × ` : ''}${sizeAh} Ah ${chemistryName(chemistry)}`;
+  `${count > 1 ? `${count} × ${sizeAh} Ah` : `${sizeAh} Ah of`} ${chemistryName(chemistry)}`;
 
 const hasSun = ({ has, figures }: ShoppingList): boolean =>
   has.panel && Number.isFinite(figures.panelPower.value);
@@ -44,7 +44,7 @@ function parts(found: ShoppingList): string[] {
     hasSun(found) && controllerA !== undefined && !owned.panel?.isEnough
       ? `a ${controllerA} A MPPT controller`
       : '',
-    'a shunt monitor',
+    'a battery monitor (shunt)',
   ].filter(Boolean);
 }
 

@@ -41,8 +41,7 @@ function headline(
   if (until !== undefined) {
     const gaps = { lasts, until };
     if (verdict === 'yes') return say('yes-until', 'Yes, past {until}: it lasts {lasts} from now.', gaps);
-    if (verdict === 'tight')
-      return say('tight-until', 'Tight: {until} is close, it lasts {lasts} from now.', gaps);
+    if (verdict === 'tight') return say('tight-until', 'Tight for {until}: it lasts {lasts} from now.', gaps);
     return say('no-until', 'No, not to {until}: it lasts {lasts} from now.', gaps);
   }
   // One unit in a line: the time wanted stands in the next line where it is told in another.
@@ -88,7 +87,7 @@ function remedy(facts: RunTimeFacts, { figures, bank }: RunTime, w: Speech): str
   if (isBigger && isBack)
     return w.say(
       'to-make-it',
-      'For {wanted} have about {more} Ah of the same battery, or put about {back} Ah{aDay} back by sun or driving.',
+      'For {wanted} you need about {more} Ah of battery, or put about {back} Ah{aDay} back by sun or driving.',
       gaps,
     );
   if (isBack)

@@ -87,9 +87,20 @@ function answerStraight(facts: SolarSizeFacts, result: SolarSize, setting: Reque
   };
 }
 
+/** Words that ask of panels told whether they do. */
+const ofEnough: ReadonlySet<string> = new Set('cover covers enough plenty suffice do'.split(' '));
+
+/** Whether it is asked if the panels told do: "does 250 W cover it". */
+const asksWhether = ({ parsed: { cues, facts, recognised } }: RequestContext): boolean =>
+  cues.has('ask-can-it') ||
+  (facts.solar !== undefined &&
+    !cues.has('ask-what-size') &&
+    !cues.has('ask-how-much') &&
+    recognised.words.some(word => ofEnough.has(word)));
+
 /** Whether the panels at hand do: yes above the range, no below it. */
 function judge({ figures, presentW }: SolarSize, setting: RequestContext): Verdict {
-  if (presentW === undefined || !setting.parsed.cues.has('ask-can-it')) return null;
+  if (presentW === undefined || !asksWhether(setting)) return null;
   if (presentW >= figures.panelPower.high) return 'yes';
   return presentW < figures.panelPower.low ? 'no' : 'tight';
 }

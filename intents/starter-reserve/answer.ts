@@ -1,6 +1,6 @@
 import type { Verdict } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
-import { exactly, isSaidAlike, lasting, sentence } from '#answer/say.ts';
+import { exactly, isSaidAlike, lasting, sentence, timeSpan } from '#answer/say.ts';
 import { present } from '#basics/present.ts';
 import type { Range } from '#quantity/range.ts';
 import { decimals, plain, significant } from '#quantity/round.ts';
@@ -21,6 +21,8 @@ function headline(facts: Facts, { explored }: StarterTime, verdict: Verdict): st
     : 'that';
   if (verdict === 'yes') return `Yes, it should still start after ${wanted}: it’s good for ${time}.`;
   if (verdict === 'tight') return `Tight: ${wanted} is about all it’s good for, ${time}.`;
+  if (wanted === exactly(runTime.value))
+    return `No, don't count on it: ${wanted} is about all it’s good for (${timeSpan(runTime)}).`;
   return `No, don't count on it starting after ${wanted}: it’s good for ${time}.`;
 }
 

@@ -8,6 +8,7 @@ import { assumptionLabels } from './words/en.ts';
 export function amount(value: number, unit: string, words: Speech = english): string {
   if (unit === '' && value >= 0 && value <= 1) return `${decimals(value * 100, 0)} %`;
   if (unit === '%') return `${decimals(value, 0)} %`;
+  if (unit === 'h' && value < 1) return `${decimals(value * 60, 0)} ${words.say('unit-minutes', 'min')}`;
   if (unit === 'days')
     return `${words.significant(value)} ${words.say('unit-days', 'days', { count: value })}`;
   return unit ? `${words.significant(value)} ${unit}` : words.significant(value);

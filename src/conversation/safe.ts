@@ -157,11 +157,17 @@ function emergency(codes: readonly HazardCode[]): Reply {
   return { headline: present(headline), lines };
 }
 
+/** Weakest parts of a rig by which a first line names the current that is too much. */
+const ofCurrent: ReadonlySet<unknown> = new Set(['battery-current', 'inverter', 'cable', 'fuse']);
+
 /** Whether the answer's own first line stands before the warning: a no, or what a medical device comes to. */
-const isToldFirst = (code: HazardCode, { headline, verdict, figures = {} }: Reply): boolean =>
-  code === 'medical'
-    ? Object.keys(figures).length > 0
-    : (code === 'over-current' || code === 'starter-flat') && verdict === 'no' && headline.startsWith('No');
+function isToldFirst(code: HazardCode, { headline, verdict, figures = {} }: Reply): boolean {
+  if (code === 'medical') return Object.keys(figures).length > 0;
+  const isNo = verdict === 'no' && headline.startsWith('No');
+  if (code === 'starter-flat') return isNo;
+  const isTrouble = ofCurrent.has(figures.weakest?.value) && !headline.startsWith('All sound');
+  return code === 'over-current' && (isNo || isTrouble);
+}
 
 /** How many lines of the answer itself stand beside a warning: the rest would push it off a phone. */
 const mostBeside = 3;

@@ -139,6 +139,38 @@ describe('what an answer says to say is understood', () => {
   });
 });
 
+describe('what was taken for a draw is put right in a word', () => {
+  const asked = 'fridge 40W on 120Ah lithium, how long';
+  const after = (said: string) => answerTo([asked, said]);
+
+  test.each(['average', 'it’s the average', 'yes, its average', 'an average draw'])('“%s”', said => {
+    expect(after(said).intent).toBe('run-time');
+    expect(after(said).text).toBe(after('fridge averages 40W').text);
+  });
+
+  test('not where it is asked, or where other things are told', () => {
+    for (const said of ['is that the average?', 'average rainfall was grim'])
+      expect(after(said).text, said).not.toBe(after('average').text);
+  });
+});
+
+test('“show the working” keeps the cautions of the answer', () => {
+  for (const asked of [
+    'fan 3A on the starter battery 2 hours, 70ah, ok?',
+    'how many hours of a 4A pump will the 90ah starter battery stand',
+  ])
+    expect(answerTo(['35Ah a day, 80ah agm, 42 hours, ok?', asked, 'show the working']).cautions).toEqual(
+      answerTo(['35Ah a day, 80ah agm, 42 hours, ok?', asked]).cautions,
+    );
+});
+
+test('one of two readings that was picked is answered, also where nothing of it is sure', () => {
+  const talk = ['two 100Ah AGMs in parallel, what do I get?', 'difference between a watt and a watt hour'];
+  const { intent, next } = answerTo(talk);
+  expect(intent).toBe('unclear');
+  for (const pick of next) expect(answerTo([...talk, pick]).intent, pick).not.toBe('none');
+});
+
 describe('units as the chat uses them', () => {
   test('as the message tells them', () => {
     const answer = answerTo(['what cable for 20A over 15 feet?']);
