@@ -190,7 +190,8 @@ export function safe(reply: Reply, danger: Danger): Reply {
     if (own === undefined || !isToldFirst(present(codes[0]), left))
       return [...warningLines(codes.slice(0, 2)), main.instead, ...said, main.defers];
     // An answer that says no with its amps says it better than the general line does.
-    const warnings = warningLines(codes.slice(codes[0] === 'over-current' ? 1 : 0, 2));
+    const isSaidBetter = codes[0] === 'over-current' && left.verdict === 'no';
+    const warnings = warningLines(codes.slice(isSaidBetter ? 1 : 0, 2));
     return [own, ...warnings, ...others, main.instead, main.defers];
   };
   const [headline = '', ...lines] = told();

@@ -141,16 +141,16 @@ describe('what an answer says to say is understood', () => {
 
 describe('what was taken for a draw is put right in a word', () => {
   const asked = 'fridge 40W on 120Ah lithium, how long';
-  const after = (said: string) => answerTo([asked, said]);
+  const turned = (said: string) => answerTo([asked, said]);
 
   test.each(['average', 'it’s the average', 'yes, its average', 'an average draw'])('“%s”', said => {
-    expect(after(said).intent).toBe('run-time');
-    expect(after(said).text).toBe(after('fridge averages 40W').text);
+    expect(turned(said).intent).toBe('run-time');
+    expect(turned(said).text).toBe(turned('fridge averages 40W').text);
   });
 
   test('not where it is asked, or where other things are told', () => {
     for (const said of ['is that the average?', 'average rainfall was grim'])
-      expect(after(said).text, said).not.toBe(after('average').text);
+      expect(turned(said).text, said).not.toBe(turned('average').text);
   });
 });
 
