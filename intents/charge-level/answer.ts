@@ -2,7 +2,9 @@ import type { Figure } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
 import { span } from '#answer/say.ts';
 import { present } from '#basics/present.ts';
-import { decimals, significant } from '#quantity/round.ts';
+import { chemistryRow } from '#engine/battery/tables.ts';
+import type { Range } from '#quantity/range.ts';
+import { decimals, plain, significant } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import { figure, workingOf } from '../figures.ts';
 import type { RequestContext } from '../intent.ts';
@@ -14,7 +16,7 @@ const percent = (value: number): string => `${decimals(value, 0)} %`;
 const roughly = (value: number): string => percent(Math.round(value / 5) * 5);
 const kindOf = (result: ChargeLevel): string =>
   result.isChemistryAssumed
-    ? 'lead-acid (AGM or wet, as you didn’t say)'
+    ? 'lead-acid (you didn’t say which)'
     : result.chemistry === 'flooded'
       ? 'a wet battery'
       : chemistryName(result.chemistry);
@@ -35,8 +37,8 @@ function told(result: ChargeLevel): readonly [string, ...string[]] {
   if (!result.leftAh)
     return [`At ${percent(value)}: use ${kind}. Tell me its size and I'll give the amp hours left.`];
   return [
-    `At ${percent(value)} about ${significant(result.leftAh.value)} Ah are left to use of ${significant(present(result.capacityAh))} Ah.`,
-    `That is ${kind}; ${significant((present(result.capacityAh) * value) / 100)} Ah are in it in all.`,
+    `It’s at ${percent(value)}: about ${plain(result.leftAh.value)} Ah left to use of ${significant(present(result.capacityAh))} Ah.`,
+    `That’s ${kind}; it holds ${plain((present(result.capacityAh) * value) / 100)} Ah in all.`,
   ];
 }
 
@@ -79,6 +81,23 @@ function asksWhetherFull({ parsed }: Pick<RequestContext, 'parsed'>): boolean {
   return at >= 0 && !isHow && (words.includes('?') || parsed.cues.has('ask-can-it'));
 }
 
+const ofCharging: ReadonlySet<string> = new Set('drive charge engine plug'.split(' '));
+
+/** Whether it is asked if it should be charged: "should I drive", "do I need to charge". */
+const asksToCharge = ({ parsed: { recognised } }: Pick<RequestContext, 'parsed'>): boolean =>
+  recognised.words.some(word => word === 'should' || word === 'need') &&
+  recognised.words.some(word => ofCharging.has(word));
+
+/** By this many points above its floor there is no haste. */
+const easyPoints = 25;
+
+/** Charge it or not, by the level against what it should not go below. */
+function shouldCharge({ chemistry }: ChargeLevel, { low, value }: Range): string {
+  const floor = 100 - 100 * chemistryRow(chemistry).depth[0];
+  if (value <= floor) return 'Yes, charge it';
+  return low >= floor + easyPoints ? 'No hurry' : 'Soon';
+}
+
 type Verdict = 'yes' | 'tight' | 'no';
 const opens: Readonly<Record<Verdict, string>> = {
   yes: 'Yes, it is full',
@@ -102,8 +121,8 @@ export function answerChargeLevel(facts: Facts, result: ChargeLevel, setting: Re
     const percents = roughly(level.value);
     const read = `${significant(present(facts.volts), 4)} V ${state === 'load' ? 'under load' : 'at rest'} on ${kindOf(result)}.`;
     text = [
-      verdict
-        ? `${opens[verdict]}: about ${percents} (${range}), ${read}`
+      verdict || asksToCharge(setting)
+        ? `${verdict ? opens[verdict] : shouldCharge(result, level)}: about ${percents}${verdict ? '' : ' full'} (${range}), ${read}`
         : `About ${percents} full (${range}): ${read}`,
       ...advice(result),
     ];

@@ -211,7 +211,7 @@ export function answerChargeTime(facts: Facts, result: ChargeTime, setting: Requ
     },
     ...reasons(result),
     // What only bears on the very end says nothing of a part.
-    ...(result.isSizeAssumed && { assumedInLines: ['topEfficiency'] }),
+    ...(result.isSizeAssumed && { assumedInLines: ['topEfficiency', 'slowPart'] }),
     cautions: cautionsOf(facts, result),
     next: [
       ...(result.source.kind === 'dcdc' ? [w.say('next-fuse', 'what fuse for the dcdc?')] : []),

@@ -91,8 +91,9 @@ function lines(result: FuseSize): string[] {
   const { found, kind, figures, carriesA, ratedA } = result;
   const carries = carriesA === undefined ? '' : `${cableName(result)} carries about ${rounded(carriesA)} A`;
   if (kind === undefined)
+    // A fuse that was named is told already what the cable allows.
     return [
-      `${carries}, and its fuse has to blow before that. Tell me what runs on it, and a smaller one may do.`,
+      `${result.saidA === undefined ? `${carries}, and its fuse has to blow before that. ` : ''}Tell me what runs on it, and a smaller one may do.`,
     ];
   const now = figures.current.value;
   const margin =

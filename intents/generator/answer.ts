@@ -43,7 +43,7 @@ function headline(facts: Facts, result: Generator, verdict: Verdict): string {
 
 /** What the one told gives hour after hour, where it is not plainly enough. */
 const steadyLine = ({ ratingW, steadyW }: Generator): string =>
-  `A ${decimals(present(ratingW), 0)} W one keeps up about ${watts(round(present(steadyW)))}.`;
+  `A ${decimals(present(ratingW), 0)} W one can keep up about ${watts(round(present(steadyW)))}.`;
 
 /** Another charger, where one hangs on it: the usual 20 A, or half of that. */
 function otherCharger({ hasCharger }: Generator, facts: Facts): string[] {

@@ -166,7 +166,7 @@ function hints(result: InverterCheck, verdict: Verdict, w: Speech): string[] {
       ? w.say(
           'plate-is-output',
           "A microwave's watts are what it cooks with: it draws about {times} times that, {watts} W here. If yours are its input, say so.",
-          { times: w.plain(factor.value), watts: rounded(figures.acLoad.value, w) },
+          { times: w.significant(factor.value), watts: w.decimals(figures.acLoad.value, 0) },
         )
       : '',
     result.oneAtATime ? w.say('one-at-a-time', 'One at a time works.') : '',

@@ -177,7 +177,7 @@ export function answerRigCheck(
   return {
     headline: isSound ? `All sound. Tightest is ${name}: ${shows(weakest)}.` : troubleOf(weakest, check),
     lines: [
-      isSound ? '' : mendOf(weakest, check),
+      isSound ? '' : weakest.share < 1 ? mendOf(weakest, check) : 'It does, with little to spare.',
       ...weak.map(link => `Next, ${partNames[link.part]}: ${shows(link)}.`),
       holds(check),
       dayOf(check),

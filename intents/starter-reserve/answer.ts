@@ -16,11 +16,10 @@ function headline(facts: Facts, { explored }: StarterTime, verdict: Verdict): st
   const { runTime } = explored.figures;
   const time = lasting(runTime);
   if (verdict === null) return `${sentence(time)} before starting is at risk.`;
-  const wanted = isSaidAlike(runTime.value, present(facts.durationH))
-    ? exactly(present(facts.durationH))
-    : 'that';
+  const isAlike = isSaidAlike(runTime.value, present(facts.durationH));
+  const wanted = isAlike ? exactly(present(facts.durationH)) : 'that';
   if (verdict === 'yes') return `Yes, it should still start after ${wanted}: it’s good for ${time}.`;
-  if (verdict === 'tight') return `Tight: ${wanted} is about all it’s good for, ${time}.`;
+  if (verdict === 'tight') return `Tight: it’s good for ${time}${isAlike ? `, and you want ${wanted}` : ''}.`;
   if (wanted === exactly(runTime.value))
     return `No, don't count on it: ${wanted} is about all it’s good for (${timeSpan(runTime)}).`;
   return `No, don't count on it starting after ${wanted}: it’s good for ${time}.`;

@@ -98,6 +98,10 @@ function account(facts: TripFacts, result: TripAnswer, setting: RequestContext):
   return `${flow}; ${end}. ${others}`.trim();
 }
 
+/** "30 minutes", "1.5 h". */
+const driveTime = (hours: number): string =>
+  hours < 1 ? `${decimals(60 * hours, 0)} minutes` : `${decimals(hours, 2)} h`;
+
 /** More than this is told as several panels, W. */
 const mostPanelW = 200;
 
@@ -109,8 +113,7 @@ function remedy(facts: TripFacts, result: TripAnswer, verdict: Verdict): string[
   const ways: string[] = [];
   // The easiest first: what costs nothing, then what is bought.
   const hadH = result.trip.driving?.hoursPerDay ?? 0;
-  if (drivingH !== undefined && drivingH > hadH)
-    ways.push(`drive ${decimals(up(drivingH, 0.25), 2)} h a day`);
+  if (drivingH !== undefined && drivingH > hadH) ways.push(`drive ${driveTime(up(drivingH, 0.25))} a day`);
   const hadW = result.trip.sun?.powerW ?? 0;
   if (panelW !== undefined && panelW > hadW)
     ways.push(

@@ -169,6 +169,10 @@ function isToldFirst(code: HazardCode, { headline, verdict, figures = {} }: Repl
   return code === 'over-current' && (isNo || isTrouble);
 }
 
+/** What a fault of a fuse says of a bigger one is said by its danger. */
+const isSaidByDanger = (line: string, codes: readonly HazardCode[]): boolean =>
+  codes.includes('bigger-fuse') && line.startsWith('No bigger fuse');
+
 /** How many lines of the answer itself stand beside a warning: the rest would push it off a phone. */
 const mostBeside = 3;
 
@@ -183,7 +187,10 @@ export function safe(reply: Reply, danger: Danger): Reply {
   const left = body(reply, danger);
   const main = hazardAnswer(present(codes[0]));
   const covered = new Set(codes.flatMap(code => rules[code].covers ?? []));
-  const said = [left.headline, ...(left.lines ?? [])].filter(isAllowed(codes)).slice(0, mostBeside);
+  const said = [left.headline, ...(left.lines ?? [])]
+    .filter(isAllowed(codes))
+    .filter(line => !isSaidByDanger(line, codes))
+    .slice(0, mostBeside);
   const told = (): string[] => {
     if (isSaid) return said;
     const [own, ...others] = said;
