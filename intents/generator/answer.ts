@@ -35,7 +35,7 @@ function headline(facts: Facts, result: Generator, verdict: Verdict): string {
   if (verdict === null)
     return `A ${decimals(result.sizeW, 0)} W generator: ${what(result, facts)} ${needed}.`;
   const rated = `${decimals(present(result.ratingW), 0)} W`;
-  if (verdict === 'yes') return `Yes: ${rated} is enough, ${what(result, facts)} ${needed}.`;
+  if (verdict === 'yes') return `Yes, ${rated} is enough: ${what(result, facts)} ${needed}.`;
   return verdict === 'tight'
     ? `Tight: ${what(result, facts)} ${needed} of its ${rated}.`
     : `No: ${what(result, facts)} ${needed}, more than ${rated}.`;

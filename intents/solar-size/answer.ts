@@ -131,6 +131,12 @@ function headline(facts: SolarSizeFacts, result: SolarSize, verdict: Verdict, w:
     return w.say('panel-size', '{Article} {size} W panel: you need about {watts} W ({range}){where}.', gaps);
   if (verdict === 'yes')
     return w.say('panel-enough', 'Yes, {has} W is enough{where}: you need about {watts} W ({range}).', gaps);
+  if (verdict === 'tight' && present(result.presentW) >= panelPower.value)
+    return w.say(
+      'panel-on-average',
+      'Tight: {has} W does on an average day{where}; you need about {watts} W ({range}).',
+      gaps,
+    );
   if (verdict === 'tight')
     return w.say('panel-tight', 'Tight: you need about {watts} W ({range}){where}, and have {has} W.', gaps);
   return w.say('panel-short', 'No, {has} W is not enough{where}: you need about {watts} W ({range}).', gaps);

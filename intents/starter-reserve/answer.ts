@@ -49,6 +49,8 @@ export function answerStarterReserve(facts: Facts, result: StarterTime): Reply {
     verdict,
     figures: { runTime: figure(runTime, 'h'), usableCapacity: figure(usableCapacity, 'Ah') },
     ...reasons(explored),
+    // What it has to spare stands in a line.
+    assumedInLines: ['depthOfDischarge'],
     cautions: ['starter-reserve', ...loadCautions(facts, bank)],
     next: ['what second battery do I need?', 'isolator or dcdc?', 'show the working'],
   };

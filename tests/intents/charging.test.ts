@@ -226,7 +226,7 @@ describe('what generator', () => {
     expect(value(both, 'generatorPower')).toBeCloseTo(1500 + (20 * 14.4) / 0.87 / 0.8, 6);
     // Of 2,000 W it gives 1,700 without a break.
     expect(both.verdict).toBe('tight');
-    expect(both.lines?.join('\n')).toMatch(/keeps up about 1700 W/);
+    expect(both.lines?.join('\n')).toMatch(/can keep up about 1700 W/);
     expect(reply(generator, { chargers: [mains(20), gen(1900)], loads: [kettle] }).verdict).toBe('no');
     const cooler = { name: 'air conditioner', count: 1, powerW: 1000, supply: 'ac' as const };
     expect(value(reply(generator, { loads: [cooler] }), 'generatorPower')).toBeCloseTo(2000, 6);

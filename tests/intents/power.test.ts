@@ -325,7 +325,7 @@ describe('how full', () => {
       batteries: [battery({ capacityAh: 100, chemistry: 'agm', stateOfChargePercent: 70 })],
     });
     expect(value(one, 'stateOfCharge')).toBe(70);
-    expect(one.headline).toMatch(/about 20 Ah are left/);
+    expect(one.headline).toMatch(/about 20 Ah left to use/);
   });
 
   test('without volts or a level it asks', () => {
