@@ -2,12 +2,12 @@ import type { Figure } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
 import { span } from '#answer/say.ts';
 import { present } from '#basics/present.ts';
-import { chemistryRow } from '#engine/battery/tables.ts';
 import type { Range } from '#quantity/range.ts';
 import { decimals, plain, significant } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import { figure, workingOf } from '../figures.ts';
 import type { RequestContext } from '../intent.ts';
+import { floorPercentOf } from '../level.ts';
 import { chemistryName } from '../words.ts';
 import { type ChargeLevel, sizeAh } from './compute.ts';
 
@@ -92,8 +92,8 @@ const asksToCharge = ({ parsed: { recognised } }: Pick<RequestContext, 'parsed'>
 const easyPoints = 25;
 
 /** Charge it or not, by the level against what it should not go below. */
-function shouldCharge({ chemistry }: ChargeLevel, { low, value }: Range): string {
-  const floor = 100 - 100 * chemistryRow(chemistry).depth[0];
+function shouldCharge(facts: Facts, { chemistry }: ChargeLevel, { low, value }: Range): string {
+  const floor = floorPercentOf(facts, chemistry);
   if (value <= floor) return 'Yes, charge it';
   return low >= floor + easyPoints ? 'No hurry' : 'Soon';
 }
@@ -122,7 +122,7 @@ export function answerChargeLevel(facts: Facts, result: ChargeLevel, setting: Re
     const read = `${significant(present(facts.volts), 4)} V ${state === 'load' ? 'under load' : 'at rest'} on ${kindOf(result)}.`;
     text = [
       verdict || asksToCharge(setting)
-        ? `${verdict ? opens[verdict] : shouldCharge(result, level)}: about ${percents}${verdict ? '' : ' full'} (${range}), ${read}`
+        ? `${verdict ? opens[verdict] : shouldCharge(facts, result, level)}: about ${percents}${verdict ? '' : ' full'} (${range}), ${read}`
         : `About ${percents} full (${range}): ${read}`,
       ...advice(result),
     ];

@@ -1,6 +1,5 @@
 import type { Reply } from '#answer/reply.ts';
 import { rounded, sentence, span } from '#answer/say.ts';
-import { chemistryRow } from '#engine/battery/tables.ts';
 import { decimals, plain, significant } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
@@ -11,8 +10,6 @@ import { describeBank } from '../words.ts';
 import type { EnergyBudget } from './compute.ts';
 
 const shown = 6;
-/** The share of a label that is for use. */
-const usualDepth = { agm: chemistryRow('agm').depth[0], lfp: chemistryRow('lfp').depth[0] } as const;
 
 /** "Fridge 45.6 Ah, laptop 10 Ah, 2 × light 1.3 Ah." */
 function breakdown({ parts }: EnergyBudget): string | undefined {
@@ -39,14 +36,14 @@ export function answerEnergyBudget(facts: Facts, result: EnergyBudget, setting: 
   const { dailyUse, dailyEnergy } = result.explored.figures;
   const range = dailyUse.high - dailyUse.low > 0.05 * dailyUse.value;
   const spread = range ? ` (${span(dailyUse.low, dailyUse.high, 'Ah')})` : '';
-  const { bank, days } = result;
+  const { bank, days, dayIn } = result;
   const note = readingNote(facts);
   const lines = [
     breakdown(result),
     note ?? biggest(result),
     bank && days
       ? `${describeBank(bank, setting)} carries that for about ${decimals(days, 1)} days with nothing coming in.`
-      : `For each day without charging you need about ${rounded(dailyUse.value / usualDepth.agm)} Ah of AGM or ${rounded(dailyUse.value / usualDepth.lfp)} Ah of lithium.`,
+      : `For each day without charging you need about ${rounded(dayIn.agmAh)} Ah of AGM or ${rounded(dayIn.lfpAh)} Ah of lithium.`,
   ];
   return {
     headline: `About ${rounded(dailyUse.value)} Ah a day${spread}.`,

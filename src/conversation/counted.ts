@@ -39,11 +39,7 @@ function unusedIn({ intent, facts, heard, setting }: Interpreted, full: Worked):
   if (intent.hasNoSum) return { facts: [] };
   const told = heard.facts;
   const found = unusedOf(intent, { facts, told, setting }, full);
-  // Twelve volts is what every sum goes by.
-  const parts = factsInWords(
-    told,
-    found.filter(({ path, value }) => path[0] !== 'systemVoltageV' || value !== 12),
-  );
+  const parts = factsInWords(told, found);
   if (parts.length === 0) return { facts: found };
   const listed = parts.slice(0, mostListed).join('; ');
   return { facts: found, line: english.say('left-out', 'Not part of this sum: {parts}.', { parts: listed }) };
