@@ -116,7 +116,7 @@ export function describeSun(
   const { say } = words;
   const isTold = facts.peakSunHours !== undefined;
   const isPlain = isTold && sun.sky !== 'overcast';
-  const hours = words.significant(peakSunHours, 2);
+  const hours = words.plain(peakSunHours);
   const sky = sun.sky ?? 'mixed';
   const parts = [
     isTold
@@ -138,8 +138,8 @@ export function describeSun(
       });
 }
 
-/** What the line of `describeSun` says of what was taken for granted: the sky. */
-export const saidOfSun: readonly string[] = ['clearness', 'overcastClearness'];
+/** What the line of `describeSun` says of what was taken for granted: the sky, and the controller. */
+export const saidOfSun: readonly string[] = ['clearness', 'overcastClearness', 'controllerEfficiency'];
 
 /** What would make the figure better: a place, or which of several places of a name was taken. */
 export function sunHint(facts: Facts, sun: SolarCase, words: Speech = english): string | undefined {

@@ -49,6 +49,10 @@ export const useOf = (facts: Facts, voltageV: number, mainsV?: number, at?: Date
 const draw = (load: Load, { significant }: Speech): string =>
   load.currentA === undefined ? `${significant(present(load.powerW))} W` : `${significant(load.currentA)} A`;
 
+/** Whether the draw told of a thing that cools may be its average or what it draws while it runs. */
+export const isEitherDraw = (load: Load): boolean =>
+  coolingReading(load) === 'running' || coolingReading(load) === 'average';
+
 /** What a three-way fridge does to a battery, where one is told or one of the loads may be such: undefined where none draws so much. */
 function threeWayNote(facts: Facts, words: Speech): string | undefined {
   if (facts.loads?.some(isThreeWay))
@@ -78,7 +82,7 @@ function averageNote({ loads }: Facts, words: Speech): string | undefined {
     load &&
     words.say(
       'average-note',
-      'I took {drawn} as the {thing}’s average over the day. If it draws that only while it runs, it uses less: say “{thing} runs 40 % of the time”.',
+      'I took {drawn} as the {thing}’s average. If it only draws that while running, say “{thing} runs 40 % of the time”.',
       { drawn: draw(load, words), thing: load.name },
     )
   );
@@ -95,7 +99,7 @@ export function readingNote(facts: Facts, words: Speech = english): string | und
     const gaps = { thing: timed.name, hours: words.significant(present(runningHours(timed))) };
     const note = words.say(
       'reading-hours',
-      'I’ve taken {hours} h a day as the time the {thing}’s compressor runs.',
+      'I took {hours} h a day as how long the {thing}’s compressor runs.',
       gaps,
     );
     return threeWay ? `${note} ${threeWay}` : note;
@@ -111,7 +115,7 @@ export function readingNote(facts: Facts, words: Speech = english): string | und
   const taken = { thing: load.name, drawn: draw(load, words), share, air: words.significant(airC) };
   const note = words.say(
     'reading-note',
-    'I took {drawn} as what the {thing} draws while it runs, about {share} % of the time at {air} °C. If that’s its average over the day, say “{thing} averages {drawn}”.',
+    'I took {drawn} as the {thing}’s draw while it runs, about {share} % of the time at {air} °C. If it’s the average, say “{thing} averages {drawn}”.',
     taken,
   );
   return threeWay ? `${note} ${threeWay}` : note;

@@ -1,5 +1,5 @@
 import type { Reply } from '#answer/reply.ts';
-import { span } from '#answer/say.ts';
+import { rounded, span } from '#answer/say.ts';
 import type { CautionCode } from '#answer/words/en.ts';
 import type { Bank } from '#engine/battery/bank.ts';
 import { decimals, significant } from '#quantity/round.ts';
@@ -30,13 +30,13 @@ function how({ bank }: JoinedBank): string {
 /** Words for batteries joined together. */
 export function answerBatteryBank(facts: BankFacts, result: JoinedBank, _setting: RequestContext): Reply {
   const { bank, otherWay } = result;
-  const { usableCapacity, energy } = result.explored.figures;
+  const { usableCapacity } = result.explored.figures;
   const isSeries = (bank.inSeries ?? 1) > 1;
   const lines = [
-    `About ${significant(usableCapacity.value)} Ah of that is for use (${span(usableCapacity.low, usableCapacity.high, 'Ah')})${bank.isChemistryAssumed ? ', taken as AGM' : ''}.`,
+    `About ${rounded(usableCapacity.value)} Ah of that is for use (${span(usableCapacity.low, usableCapacity.high, 'Ah')})${bank.isChemistryAssumed ? ', if it is AGM' : ''}.`,
     isSeries
-      ? `Series adds volts, not amp hours; the energy is the same either way, about ${decimals(energy.value, 0)} Wh.`
-      : 'Parallel adds amp hours, the volts stay; take plus from one end and minus from the other, so that they share.',
+      ? `Series adds volts, not amp hours: it stores the same either way.`
+      : 'Parallel adds amp hours, and the volts stay. Take plus from one end and minus from the other, so that they share the work.',
   ];
   if (otherWay && bank.count <= 4 && bank.voltageV / (bank.inSeries ?? 1) > 11)
     lines.push(

@@ -1,5 +1,5 @@
 import type { Reply } from '#answer/reply.ts';
-import { span } from '#answer/say.ts';
+import { rounded, span } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
 import type { CautionCode } from '#answer/words/en.ts';
 import type { Facts } from '#rig/rig.ts';
@@ -18,7 +18,7 @@ const size = ({ next }: Sized): string =>
 function headline(result: BatterySize, time: string, w: Speech): string {
   const { batteryCapacity: c } = result.explored.figures;
   const gaps = {
-    ah: w.decimals(c.value, 0),
+    ah: rounded(c.value, w),
     kind: `${volts(result, w)}${chemistryName(result.chemistry, w)}`,
     time,
     range: span(c.low, c.high, 'Ah', w),
@@ -28,7 +28,7 @@ function headline(result: BatterySize, time: string, w: Speech): string {
     return w.say(
       'past-belief',
       'That would take about {ah} Ah of {kind}, more than a camp carries. Are the numbers right?',
-      { ...gaps, ah: w.significant(Number(c.value.toPrecision(2))) },
+      gaps,
     );
   if (!result.other)
     return w.say(
@@ -36,7 +36,7 @@ function headline(result: BatterySize, time: string, w: Speech): string {
       'About {ah} Ah of {kind} for {time} ({range}): buy the next usual size, {size}.',
       gaps,
     );
-  const lithium = w.decimals(result.other.explored.figures.batteryCapacity.value, 0);
+  const lithium = rounded(result.other.explored.figures.batteryCapacity.value, w);
   const text = 'About {ah} Ah of {kind} for {time} ({range}), or about {lithium} Ah of lithium.';
   return w.say('size-or-lithium', text, { ...gaps, lithium });
 }
@@ -54,7 +54,7 @@ function charging(facts: Facts, result: BatterySize, w: Speech): string | undefi
     return w.say(
       'less-with-sun',
       'With the {sun} Ah a day from the sun you could do with about {less} Ah; the size above is for no sun at all.',
-      { sun: w.significant(sunAh), less: w.decimals(lessAh, 0) },
+      { sun: w.significant(sunAh), less: rounded(lessAh, w) },
     );
   }
   if (sunAh > 0)
@@ -67,18 +67,22 @@ function charging(facts: Facts, result: BatterySize, w: Speech): string | undefi
 /** A word where one thing draws more than the battery likes. */
 function bigDraw({ peakA, limitA, next }: BatterySize, w: Speech): string | undefined {
   if (peakA < 40) return undefined;
-  const gaps = { amps: w.decimals(peakA, 0), limit: w.decimals(limitA, 0) };
+  const gaps = { amps: rounded(peakA, w), limit: w.decimals(limitA, 0) };
   if (peakA <= limitA)
-    return w.say('big-draw', 'One load draws about {amps} A: check that the battery allows it.', gaps);
+    return w.say(
+      'big-draw',
+      'The biggest load draws about {amps} A: check that the battery can give that.',
+      gaps,
+    );
   return next.count > 1
     ? w.say(
         'too-big-draw-many',
-        "One load draws about {amps} A, more than they should give without a break ({limit} A): go bigger, or check the maker's sheet.",
+        "The biggest load draws about {amps} A, more than they should give for long ({limit} A): go bigger, or check the maker's sheet.",
         gaps,
       )
     : w.say(
         'too-big-draw',
-        "One load draws about {amps} A, more than it should give without a break ({limit} A): go bigger, or check the maker's sheet.",
+        "The biggest load draws about {amps} A, more than it should give for long ({limit} A): go bigger, or check the maker's sheet.",
         gaps,
       );
 }
@@ -87,11 +91,9 @@ function bigDraw({ peakA, limitA, next }: BatterySize, w: Speech): string | unde
 function longLife({ longLifeAh, explored }: BatterySize, w: Speech): string | undefined {
   const { value } = explored.figures.batteryCapacity;
   if (longLifeAh === undefined || longLifeAh < 1.15 * value) return undefined;
-  return w.say(
-    'long-life',
-    'Used like that every day it lives longer at about {ah} Ah, a third down a day.',
-    { ah: w.decimals(longLifeAh, 0) },
-  );
+  return w.say('long-life', 'Used like that every day, about {ah} Ah would last for more years.', {
+    ah: rounded(longLifeAh, w),
+  });
 }
 
 function compareOwn({ ownAh, explored }: BatterySize, w: Speech): string | undefined {
@@ -109,7 +111,7 @@ export function answerBatterySize(facts: Facts, result: BatterySize, setting: Re
   const w = english;
   const time = wantedTime(durationH, w);
   const share = explored.ranked.find(a => a.name === 'depthOfDischarge')?.value;
-  const used = { daily: w.significant(dailyUse.value), need: w.significant(result.needAh), time };
+  const used = { daily: rounded(dailyUse.value, w), need: rounded(result.needAh, w), time };
   const why =
     share === undefined
       ? w.say('used', 'You use about {daily} Ah a day, {need} Ah in {time}.', used)
@@ -123,7 +125,7 @@ export function answerBatterySize(facts: Facts, result: BatterySize, setting: Re
     result.other && !isPastBelief
       ? w.say(
           'usual-sizes',
-          'Usual sizes: {agm} AGM, {lithium} lithium (half the weight or less, far more cycles).',
+          'Usual sizes: {agm} AGM or {lithium} lithium, which weighs half or less and lasts far longer.',
           { agm: size(result), lithium: size(result.other) },
         )
       : undefined;
@@ -132,7 +134,7 @@ export function answerBatterySize(facts: Facts, result: BatterySize, setting: Re
     bigDraw(result, w),
     charging(facts, result, w),
     readingNote(facts, w),
-    longLife(result, w),
+    isPastBelief ? undefined : longLife(result, w),
   ];
   const cautions: CautionCode[] = loadCautions(facts);
   if (result.peakA >= 40) cautions.push('big-current');

@@ -1,5 +1,6 @@
 import type { Reply } from '#answer/reply.ts';
-import { span } from '#answer/say.ts';
+import { rounded, span } from '#answer/say.ts';
+import type { Range } from '#quantity/range.ts';
 import { decimals, significant } from '#quantity/round.ts';
 import { figure, reasons } from '../figures.ts';
 import type { RequestContext } from '../intent.ts';
@@ -27,32 +28,44 @@ function why({ lead, lithium, isLithium }: BatteryType): readonly [string, ...st
   ];
 }
 
-function compared(result: BatteryType): readonly [string, ...string[]] {
+/** "80 Ah (71–100 Ah)". */
+const ofRange = ({ value, low, high }: Range): string => `${rounded(value)} Ah (${span(low, high, 'Ah')})`;
+
+function compared(result: BatteryType, airC?: number): readonly [string, ...string[]] {
   const { lead, lithium } = result;
   const [a, b] = [usable(lead), usable(lithium)];
-  const more = b.value >= a.value ? label(lithium) : label(lead);
+  const better = b.value >= a.value ? lithium : lead;
+  const more = result.isSizeAssumed
+    ? `Of ${significant(better.bank.capacityAh)} Ah, ${chemistryName(better.bank.chemistry)}`
+    : `The ${label(better)}`;
   const ratio = Math.max(a.value, b.value) / Math.min(a.value, b.value);
   const [most, least] = b.value >= a.value ? [b, a] : [a, b];
   return [
     ratio < 1.05
       ? `About the same: ${significant(a.value)} Ah to use from the ${label(lead)}, ${significant(b.value)} Ah from the lithium.`
-      : `The ${more} gives more: about ${significant(most.value)} Ah to use, against ${significant(least.value)} Ah.`,
-    `To use: ${span(a.low, a.high, 'Ah')} of ${label(lead)}, ${span(b.low, b.high, 'Ah')} of ${label(lithium)}.`,
+      : `${more} gives more: about ${ofRange(most)} to use, against ${ofRange(least)}.`,
     `Weight: about ${kg(lead.weightKg)} against ${kg(lithium.weightKg)}. Life: about ${decimals(lead.cycles, 0)} cycles against ${decimals(lithium.cycles, 0)}.`,
-    `At freezing lead still gives about ${decimals(lead.atFreezing * 100, 0)} % of its label, lithium ${decimals(lithium.atFreezing * 100, 0)} %.${heat(result)}`,
-    'Lithium charges faster and holds its volts; AGM costs less to buy and suits an old charger or alternator as it is.',
+    weather(result, airC),
+    'Lithium charges faster and holds its volts. AGM costs less and suits an old charger or alternator.',
   ];
 }
 
-const heat = ({ lifeInHeat }: BatteryType): string =>
-  lifeInHeat === undefined
+/** From here down the cold takes a share that is worth a word, °C. */
+const coldC = 10;
+
+/** What heat or cold that was told does to them; "" in mild weather. */
+function weather({ lifeInHeat, lead, lithium }: BatteryType, airC = 20): string {
+  if (lifeInHeat !== undefined)
+    return `In that heat lead-acid lasts about ${decimals(lifeInHeat * 100, 0)} % as long.`;
+  return airC > coldC
     ? ''
-    : ` In that heat lead-acid lasts about ${decimals(lifeInHeat * 100, 0)} % as long.`;
+    : `At freezing lead still gives about ${decimals(lead.atFreezing * 100, 0)} % of its label, lithium ${decimals(lithium.atFreezing * 100, 0)} %.`;
+}
 
 /** Words for AGM against lithium. */
 export function answerBatteryType(result: BatteryType, setting: RequestContext): Reply {
   const isWhy = setting.parsed.cues.has('ask-why') && result.isOneSize;
-  const [headline, ...lines] = isWhy ? why(result) : compared(result);
+  const [headline, ...lines] = isWhy ? why(result) : compared(result, setting.parsed.facts.ambientC);
   const lead = reasons(result.lead.explored);
   const lithium = reasons(result.lithium.explored);
   const size = {
@@ -63,7 +76,7 @@ export function answerBatteryType(result: BatteryType, setting: RequestContext):
   };
   return {
     headline,
-    lines,
+    lines: lines.filter(Boolean),
     verdict: null,
     figures: {
       usableCapacityAgm: figure(usable(result.lead), 'Ah'),

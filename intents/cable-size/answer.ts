@@ -76,11 +76,13 @@ function why(result: CableSize, verdict: Verdict): string {
     if (figures.continuous.value > carriesA)
       return `${plain(figures.continuous.value)} A would get it hot: it is good for about ${plain(carriesA)} A.`;
     return verdict === 'yes'
-      ? `That is within the ${limit} ${isLimitTold ? 'you want' : 'usual for such a circuit'}.`
-      : `The limit ${isLimitTold ? 'you want' : 'usual for such a circuit'} is ${limit}; 3 % for charging and for fridges, 5 % for the rest.`;
+      ? `That is within the ${isLimitTold ? `${limit} you want` : `usual ${limit}`}.`
+      : isLimitTold
+        ? `You want to lose ${limit} at most.`
+        : 'Keep it to 3 % for fridges and for charging, and to 5 % for the rest.';
   }
   if (isByCurrent) return `The current sets that size, not the drop: it must carry its ${fuseName(result)}.`;
-  return `It keeps the drop within ${limit} and carries its ${fuseName(result)}. ${isRoundTrip ? 'The length told was there and back.' : 'The length is taken one way; there and back is counted.'}`;
+  return `That keeps the drop within ${limit} and suits a ${fuseName(result)}. ${isRoundTrip ? 'I took the length as there and back.' : 'The wire back is counted in.'}`;
 }
 
 /** The size that does it, where the one told doesn't. */
@@ -99,7 +101,7 @@ const thin = (result: CableSize): string | undefined =>
 const bundled = ({ bundledAreaMm2, conductor, figures }: CableSize): string | undefined =>
   bundledAreaMm2 === undefined || bundledAreaMm2 === conductor.areaMm2 || figures.continuous.value >= bigA
     ? undefined
-    : `In a bundle of four to six loaded wires it would be ${square(bundledAreaMm2)}.`;
+    : `Bundled with three or more other loaded wires, go to ${square(bundledAreaMm2)}.`;
 
 /** The trap of the auto shop. */
 function trap(result: CableSize): string | undefined {
@@ -109,7 +111,7 @@ function trap(result: CableSize): string | undefined {
   if (conductor.as === 'gauge' || conductor.areaMm2 > 6 || conductor.areaMm2 < 2) return undefined;
   if (asAuto && isAutoDoubt(result))
     return `If that is Australian auto cable, measured outside, it holds only about ${square(autoAreaMm2)} and loses ${significant(asAuto.figures.voltageDropPercent.value, 2)} %: get real ${square(conductor.areaMm2)}.`;
-  return `Mind Australian auto cable: its mm is the outside. “${significant(conductor.areaMm2)} mm” auto holds only about ${square(autoAreaMm2)}.`;
+  return `Don’t get “${significant(conductor.areaMm2)} mm” auto cable: that is its outside, with only about ${square(autoAreaMm2)} of copper.`;
 }
 
 function cautionsOf(facts: Facts, result: CableSize): CautionCode[] {
@@ -153,10 +155,10 @@ export function answerCableSize(facts: Facts, result: CableSize, setting: Reques
     insteadOf(result, result.isGiven ? judgeAlone(result) : null),
     // The size told in the other measure is no help where it won't do.
     isAutoAsked || verdict === 'no' ? undefined : otherwise(result),
-    trap(result),
+    result.isGiven && verdict === 'no' && !isAutoAsked ? undefined : trap(result),
     result.givesA === undefined
       ? undefined
-      : `A DC-DC charger takes about ${plain(result.figures.continuous.value)} A in while it gives ${plain(result.givesA)} A; drop, cable and fuse go by that. It takes more as the vehicle’s volts fall, which the fuse’s quarter covers.`,
+      : `A DC-DC charger draws about ${plain(result.figures.continuous.value)} A to give ${plain(result.givesA)} A: drop, cable and fuse are for that.`,
     bundled(result),
   ].filter(line => line !== undefined);
   const { conductorArea, voltageDrop, voltageDropPercent, fuseRating } = result.figures;

@@ -2,10 +2,12 @@ import type { Figure } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
 import { span } from '#answer/say.ts';
 import { present } from '#basics/present.ts';
-import { decimals, significant } from '#quantity/round.ts';
+import type { Range } from '#quantity/range.ts';
+import { decimals, plain, significant } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import { figure, workingOf } from '../figures.ts';
 import type { RequestContext } from '../intent.ts';
+import { floorPercentOf } from '../level.ts';
 import { chemistryName } from '../words.ts';
 import { type ChargeLevel, sizeAh } from './compute.ts';
 
@@ -13,7 +15,11 @@ const percent = (value: number): string => `${decimals(value, 0)} %`;
 /** Within what a table of volts can tell. */
 const roughly = (value: number): string => percent(Math.round(value / 5) * 5);
 const kindOf = (result: ChargeLevel): string =>
-  result.isChemistryAssumed ? 'lead-acid (AGM or wet, as you didn’t say)' : chemistryName(result.chemistry);
+  result.isChemistryAssumed
+    ? 'lead-acid (you didn’t say which)'
+    : result.chemistry === 'flooded'
+      ? 'a wet battery'
+      : chemistryName(result.chemistry);
 
 function charging(facts: Facts, result: ChargeLevel): readonly [string, ...string[]] {
   return [
@@ -31,8 +37,8 @@ function told(result: ChargeLevel): readonly [string, ...string[]] {
   if (!result.leftAh)
     return [`At ${percent(value)}: use ${kind}. Tell me its size and I'll give the amp hours left.`];
   return [
-    `At ${percent(value)} about ${significant(result.leftAh.value)} Ah are left to use of ${significant(present(result.capacityAh))} Ah.`,
-    `That is ${kind}; ${significant((present(result.capacityAh) * value) / 100)} Ah are in it in all.`,
+    `It’s at ${percent(value)}: about ${plain(result.leftAh.value)} Ah left to use of ${significant(present(result.capacityAh))} Ah.`,
+    `That’s ${kind}; it holds ${plain((present(result.capacityAh) * value) / 100)} Ah in all.`,
   ];
 }
 
@@ -42,20 +48,18 @@ function advice(result: ChargeLevel): string[] {
   const { value } = present(result.stateOfCharge);
   if (result.chemistry === 'lfp')
     lines.push(
-      'Lithium hardly changes its volts between 20 and 80 %, so take that as a hint only: a shunt monitor that counts amp hours tells you.',
+      'Lithium’s volts hardly change between 20 and 80 %, so that’s only a hint: a shunt monitor, which counts amp hours, really tells.',
     );
   if (result.state === 'load')
     lines.push(
       'A load holds the volts down; I put back what a moderate one takes. Read again after an hour at rest.',
     );
   else if (result.chemistry !== 'lfp')
-    lines.push(
-      'After a night’s rest with no load that’s a fair guide: give or take ten points, as tables differ.',
-    );
+    lines.push('After a night’s rest with no load that’s a fair guide, give or take ten points.');
   if (result.leftAh)
     lines.push(
       result.leftAh.value < 1
-        ? 'Nothing is left to use without wearing it: charge it now.'
+        ? 'There is nothing left to use without wearing it: charge it now.'
         : `About ${significant(result.leftAh.value, 2)} Ah are left to use.`,
     );
   else if (value < 50 && result.chemistry !== 'lfp')
@@ -75,6 +79,23 @@ function asksWhetherFull({ parsed }: Pick<RequestContext, 'parsed'>): boolean {
   const at = words.indexOf('full');
   const isHow = words.slice(Math.max(0, at - 2), at).includes('how');
   return at >= 0 && !isHow && (words.includes('?') || parsed.cues.has('ask-can-it'));
+}
+
+const ofCharging: ReadonlySet<string> = new Set('drive charge engine plug'.split(' '));
+
+/** Whether it is asked if it should be charged: "should I drive", "do I need to charge". */
+const asksToCharge = ({ parsed: { recognised } }: Pick<RequestContext, 'parsed'>): boolean =>
+  recognised.words.some(word => word === 'should' || word === 'need') &&
+  recognised.words.some(word => ofCharging.has(word));
+
+/** By this many points above its floor there is no haste. */
+const easyPoints = 25;
+
+/** Charge it or not, by the level against what it should not go below. */
+function shouldCharge(facts: Facts, { chemistry }: ChargeLevel, { low, value }: Range): string {
+  const floor = floorPercentOf(facts, chemistry);
+  if (value <= floor) return 'Yes, charge it';
+  return low >= floor + easyPoints ? 'No hurry' : 'Soon';
 }
 
 type Verdict = 'yes' | 'tight' | 'no';
@@ -100,8 +121,8 @@ export function answerChargeLevel(facts: Facts, result: ChargeLevel, setting: Re
     const percents = roughly(level.value);
     const read = `${significant(present(facts.volts), 4)} V ${state === 'load' ? 'under load' : 'at rest'} on ${kindOf(result)}.`;
     text = [
-      verdict
-        ? `${opens[verdict]}: about ${percents} (${range}), ${read}`
+      verdict || asksToCharge(setting)
+        ? `${verdict ? opens[verdict] : shouldCharge(facts, result, level)}: about ${percents}${verdict ? '' : ' full'} (${range}), ${read}`
         : `About ${percents} full (${range}): ${read}`,
       ...advice(result),
     ];

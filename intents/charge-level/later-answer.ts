@@ -108,7 +108,7 @@ export function answerLater(facts: Facts, now: ChargeLevel, later: Later, settin
             },
           ),
     isCoolNight(facts, later, setting)
-      ? w.say('cool-night', 'In the cool of the night a fridge takes less than its average: that is counted.')
+      ? w.say('cool-night', 'I counted that a fridge takes less in the cool of the night.')
       : undefined,
     later.lastsH && later.lastsH.value > 0 && verdict !== 'yes'
       ? w.say('to-floor', 'With nothing coming in it is down to {floor} % in {lasts}.', {

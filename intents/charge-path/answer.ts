@@ -5,7 +5,7 @@ import type { ChargePath } from './compute.ts';
 
 const because = {
   lithium: 'lithium needs its own charging volts, and pulls too much through an isolator',
-  'smart-alternator': 'a smart alternator drops its volts on the road, so an isolator lets go',
+  'smart-alternator': 'a smart alternator drops its volts on the road, so an isolator drops out',
   'unlike-lead': 'gel wants another voltage than the starter battery',
   'long-run': 'a long run loses volts, and it lifts them again at the far end',
   'fixed-alternator': 'the alternator holds a fixed voltage',
@@ -21,8 +21,8 @@ function fuses({ sizeA, toldA }: ChargePath): string {
   const chargerA = toldA ?? sizeA;
   const takes =
     chargerA === undefined
-      ? 'it takes a fifth to a third more amps than it gives'
-      : `${toldA === undefined ? 'it' : `your ${decimals(toldA, 0)} A one`} takes about ${decimals(1.2 * chargerA, 0)}–${decimals((4 / 3) * chargerA, 0)} A`;
+      ? 'it draws a fifth to a third more amps than it gives'
+      : `${toldA === undefined ? 'it' : `your ${decimals(toldA, 0)} A one`} draws about ${decimals(1.2 * chargerA, 0)}–${decimals((4 / 3) * chargerA, 0)} A`;
   return `${suits}Fuse it at both batteries: from the starter battery ${takes}.`;
 }
 
@@ -36,7 +36,7 @@ export function answerChargePath(result: ChargePath): Reply {
     ...(rest.length > 0 ? [`Also: ${rest.join('; ')}.`] : []),
     isDcdc
       ? fuses(result)
-      : 'It gives less as the battery fills and rarely fills it: add solar or a mains charger now and then. Fuse both ends.',
+      : 'It rarely fills the battery right up: add solar or a mains charger now and then. Fuse both ends.',
     isUnsure
       ? 'With an old fixed-voltage alternator and the same type of battery, an isolator would do.'
       : isDcdc

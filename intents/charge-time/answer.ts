@@ -1,6 +1,6 @@
 import type { Verdict } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
-import { duration, isSaidAlike, quarters, sentence, timeSpan } from '#answer/say.ts';
+import { duration, isSaidAlike, quarters, rounded, sentence, timeSpan } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
 import type { CautionCode } from '#answer/words/en.ts';
 import { present } from '#basics/present.ts';
@@ -96,7 +96,7 @@ function flow(result: ChargeTime, setting: RequestContext, w: Speech): string {
       ? ` ${w.say('runs-meanwhile', 'What runs meanwhile takes about {amps} A, counted.', { amps: w.significant(drawA.value, 2) })}`
       : '';
   const gaps = {
-    needed: w.significant(chargeNeeded.value),
+    needed: rounded(chargeNeeded.value, w),
     amps: w.plain(current.value),
     percent: w.decimals(startCharge.value, 0),
   };
@@ -104,14 +104,14 @@ function flow(result: ChargeTime, setting: RequestContext, w: Speech): string {
     return (
       w.say(
         'some-needs',
-        'The battery needs about {needed} Ah put in, at about {amps} A to begin with.',
+        'About {needed} Ah has to go in, as some is lost, at about {amps} A to start with.',
         gaps,
       ) + runs
     );
   return (
     w.say(
       'bank-needs',
-      '{bank} from {percent} % needs about {needed} Ah put in, at about {amps} A to begin with.',
+      '{bank} at {percent} % needs about {needed} Ah put in, at about {amps} A to start with.',
       { ...gaps, bank: describeBank(result.bank, setting, w) },
     ) + runs
   );
@@ -121,6 +121,8 @@ function flow(result: ChargeTime, setting: RequestContext, w: Speech): string {
 function gets(facts: Facts, result: ChargeTime, w: Speech): string | undefined {
   if (result.availableH === undefined || result.isSizeAssumed) return undefined;
   const percent = w.decimals(Math.min(100, result.figures.endCharge.value), 0);
+  if (percent === '100')
+    return w.say('gets-full', 'In {time} it gets about full.', { time: timeTold(facts, result, w) });
   return w.say('gets-to', 'In {time} it gets to about {percent} %.', {
     time: timeTold(facts, result, w),
     percent,
@@ -134,11 +136,11 @@ function daysOfSun({ figures }: ChargeTime, w: Speech): string {
     days < 0.8
       ? w.say('day-or-less', 'a day or less')
       : days < 1.13
-        ? w.say('one-day', 'a day')
-        : w.say('days', '{n} days', { n: quarters(days), count: Math.round(days * 4) / 4 });
-  return w.say('days-of-sun', 'In usual weather that is about {time} of sun{else}.', {
+        ? w.say('one-day', 'about a day')
+        : w.say('days', 'about {n} days', { n: quarters(days), count: Math.round(days * 4) / 4 });
+  return w.say('days-of-sun', 'In usual weather that takes {time}{else}.', {
     time,
-    else: figures.drawA.value > 0 ? '' : w.say('nothing-else', ', if nothing else draws'),
+    else: figures.drawA.value > 0 ? '' : w.say('nothing-else', ', with nothing else running'),
   });
 }
 
@@ -152,7 +154,7 @@ function tail(facts: Facts, result: ChargeTime, w: Speech): string | undefined {
     return sentence(
       w.say(
         'isolator-tail',
-        '{time} to 80 %; an isolator rarely fills a battery, and a smart alternator may drop it out on the way.',
+        '{time} to 80 %, but an isolator rarely fills a battery, and a smart alternator may drop it out on the way.',
         { time },
       ),
     );
@@ -160,7 +162,7 @@ function tail(facts: Facts, result: ChargeTime, w: Speech): string | undefined {
   if (result.bank.chemistry === 'lfp') return undefined;
   return w.say(
     'slow-tail',
-    'You’ll be at 80 % in {time}. The rest is slow, but fill it right up now and then: lead-acid wears out early if you never do.',
+    'You’ll be at 80 % in {time}. The rest is slow, but do fill it right up now and then, or it wears out early.',
     { time },
   );
 }
@@ -208,6 +210,8 @@ export function answerChargeTime(facts: Facts, result: ChargeTime, setting: Requ
         }),
     },
     ...reasons(result),
+    // What only bears on the very end says nothing of a part.
+    ...(result.isSizeAssumed && { assumedInLines: ['topEfficiency', 'slowPart'] }),
     cautions: cautionsOf(facts, result),
     next: [
       ...(result.source.kind === 'dcdc' ? [w.say('next-fuse', 'what fuse for the dcdc?')] : []),

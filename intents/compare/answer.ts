@@ -68,7 +68,7 @@ function headline({ measure, ranked }: Comparison): string {
     const days = rangeOf(battery).value / Math.max(rangeOf(panel).value, 1e-9);
     return days < 1
       ? `${sentence(panel.name)}, from the first day.`
-      : `For more than ${duration(Math.max(24, days * 24))} away ${panel.name}, for less ${battery.name}.`;
+      : `Away over ${duration(Math.max(24, days * 24))}, ${panel.name} gives more; under that ${battery.name}.`;
   }
   const whole = `${sentence(first.name)} ${better[measure]}: ${of(first)}, against ${of(second)} for ${second.name}.`;
   // Long names leave no room for the other's.
@@ -121,9 +121,7 @@ function hurts({ sides, measure }: Comparison): CautionCode[] {
 
 /** The figure of each side, the better first, and the difference. */
 export function answerComparison(facts: Facts, comparison: Comparison): Reply {
-  const { measure, ranked, difference, unit } = comparison;
-  const isTime = unit === 'h';
-  const between = isTime ? duration(difference.value).replace('about ', '') : `${plain(difference.value)} Ah`;
+  const { measure, ranked } = comparison;
   const isOnce = ranked.some(({ brings }) => brings === 'battery');
   const others = (isOnce ? ranked : ranked.slice(2)).map(
     side => `${sentence(side.name)} ${does[measure]} ${amount(measure, rangeOf(side).value, side)}.`,
@@ -131,7 +129,6 @@ export function answerComparison(facts: Facts, comparison: Comparison): Reply {
   return {
     headline: headline(comparison),
     lines: [
-      measure === 'gain' || !Number.isFinite(difference.value) ? '' : `The difference is about ${between}.`,
       ...others,
       measure === 'runTime' ? (readingNote(facts) ?? '') : '',
       carried(comparison),

@@ -22,9 +22,13 @@ function how(conversion: Conversion, result: Converted): string[] {
   const lines: string[] = [];
   if (voltageV !== undefined)
     lines.push(
-      result.unit === 'A' || result.unit === 'Ah'
-        ? `Divide by the volts (${significant(voltageV)} V) to go from watts to amps; a battery at 12.8 V draws a little less.`
-        : `Multiply by the volts (${significant(voltageV)} V) to go from amps to watts.`,
+      result.unit === 'Ah'
+        ? `Divide by the volts (${significant(voltageV)} V) to go from watt hours to amp hours.`
+        : result.unit === 'Wh'
+          ? `Multiply by the volts (${significant(voltageV)} V) to go from amp hours to watt hours.`
+          : result.unit === 'A'
+            ? `Divide by the volts (${significant(voltageV)} V) to go from watts to amps. At 12.8 V it’s a little less.`
+            : `Multiply by the volts (${significant(voltageV)} V) to go from amps to watts.`,
     );
   if (conversion.unit === 'mAh' && voltageV !== undefined && result.isVoltageAssumed)
     lines.push('A power bank’s mAh are told at its 3.7 V cell, not at the plug.');

@@ -1,6 +1,6 @@
 import type { Reply } from '#answer/reply.ts';
-import { sentence, span } from '#answer/say.ts';
-import { decimals, significant } from '#quantity/round.ts';
+import { rounded, sentence, span } from '#answer/say.ts';
+import { decimals, plain, significant } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
 import { figure, reasons } from '../figures.ts';
@@ -15,11 +15,11 @@ const shown = 6;
 function breakdown({ parts }: EnergyBudget): string | undefined {
   if (parts.length < 2) return undefined;
   const told = parts.slice(0, shown).map(({ load, chargeAh }) => {
-    const many = load.count > 1 ? `${load.count} × ` : '';
-    return `${many}${load.name} ${significant(chargeAh)} Ah`;
+    const many = load.count > 1 ? `${load.count}${load.name.endsWith('s') ? '' : ' ×'} ` : '';
+    return `${many}${load.name} ${plain(chargeAh)} Ah`;
   });
   const restAh = parts.slice(shown).reduce((sum, part) => sum + part.chargeAh, 0);
-  return sentence(`${[...told, ...(restAh > 0 ? [`the rest ${significant(restAh)} Ah`] : [])].join(', ')}.`);
+  return sentence(`${[...told, ...(restAh > 0 ? [`the rest ${plain(restAh)} Ah`] : [])].join(', ')}.`);
 }
 
 /** Which load to look at first, where one outweighs the others. */
@@ -36,17 +36,17 @@ export function answerEnergyBudget(facts: Facts, result: EnergyBudget, setting: 
   const { dailyUse, dailyEnergy } = result.explored.figures;
   const range = dailyUse.high - dailyUse.low > 0.05 * dailyUse.value;
   const spread = range ? ` (${span(dailyUse.low, dailyUse.high, 'Ah')})` : '';
-  const { bank, days } = result;
+  const { bank, days, dayIn } = result;
   const note = readingNote(facts);
   const lines = [
     breakdown(result),
     note ?? biggest(result),
     bank && days
       ? `${describeBank(bank, setting)} carries that for about ${decimals(days, 1)} days with nothing coming in.`
-      : `That is about ${decimals(dailyEnergy.value, 0)} Wh at ${decimals(result.voltageV, 1)} V. For each day without charging have twice those Ah in AGM, 1¼ times in lithium.`,
+      : `For each day without charging you need about ${rounded(dayIn.agmAh)} Ah of AGM or ${rounded(dayIn.lfpAh)} Ah of lithium.`,
   ];
   return {
-    headline: `About ${significant(dailyUse.value)} Ah a day${spread}.`,
+    headline: `About ${rounded(dailyUse.value)} Ah a day${spread}.`,
     lines: lines.filter(line => line !== undefined).slice(0, 3),
     verdict: null,
     figures: { dailyUse: figure(dailyUse, 'Ah'), dailyEnergy: figure(dailyEnergy, 'Wh') },

@@ -1,10 +1,11 @@
 import { type Bank, nominalVoltage } from '#engine/battery/bank.ts';
+import { chemistryRow } from '#engine/battery/tables.ts';
 import { bankAssumptions } from '#engine/battery/usable.ts';
 import { type Explored, explore } from '#engine/explore.ts';
 import { exploreRunTime } from '#engine/loads/lasting.ts';
 import { dayOf, type LoadUse, useAssumptions } from '#engine/loads/model.ts';
 import { dailyEnergy } from '#engine/loads/rules.ts';
-import type { Facts } from '#rig/rig.ts';
+import type { Chemistry, Facts } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import { batteryAir } from '../battery-air.ts';
 import type { RequestContext } from '../intent.ts';
@@ -17,6 +18,8 @@ export interface EnergyBudget {
   readonly parts: readonly LoadUse[];
   readonly bank?: Bank;
   readonly voltageV: number;
+  /** The label of a battery that carries a day of it, by its kind, Ah. */
+  readonly dayIn: { readonly agmAh: number; readonly lfpAh: number };
   /** How long the bank would carry it, from full or as full as told, in days. */
   readonly days?: number;
 }
@@ -41,5 +44,7 @@ export function computeEnergyBudget(facts: Facts, setting: RequestContext): Ener
       temperatureC: facts.ambientC,
       assumptions: bankAssumptions(bank, undefined, batteryAir(facts, setting.at)),
     }).figures.runTime.value / 24;
-  return { explored, days, parts: [...parts].sort((a, b) => b.chargeAh - a.chargeAh), bank, voltageV };
+  const labelAh = (kind: Chemistry): number => explored.figures.dailyUse.value / chemistryRow(kind).depth[0];
+  const dayIn = { agmAh: labelAh('agm'), lfpAh: labelAh('lfp') };
+  return { explored, days, dayIn, parts: [...parts].sort((a, b) => b.chargeAh - a.chargeAh), bank, voltageV };
 }

@@ -453,7 +453,7 @@ export const symptoms: readonly Symptom[] = [
           'Battery: switch all off at dusk. Over {0.1 V} less by dawn, it’s a hidden draw or a dying battery; if not, the loads.',
       },
       {
-        likely: 'It was never full when the night began.',
+        likely: 'Most likely it was never full when the night began.',
         check:
           'Never full: an hour after the sun it reads under {full}. Charge longer, then look at the charger.',
       },

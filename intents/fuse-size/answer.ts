@@ -1,4 +1,5 @@
 import type { Reply } from '#answer/reply.ts';
+import { rounded } from '#answer/say.ts';
 import type { CautionCode } from '#answer/words/en.ts';
 import { present } from '#basics/present.ts';
 import { decimals, plain, significant } from '#quantity/round.ts';
@@ -27,7 +28,7 @@ function breaking(result: FuseSize): string | undefined {
     if (voltageV > 24 && kind !== 'solar')
       return `It must be marked for ${decimals(Math.ceil(source.fullV), 0)} V or more${volts}.`;
     return isMain
-      ? 'At a lithium bank take a high-breaking, class T style one: it can drive thousands of amps into a short.'
+      ? 'On a lithium bank use a high-breaking one (class T style): a short there drives thousands of amps.'
       : undefined;
   }
   const short = `Into a short your bank could drive up to about ${about(source.shortA)} A`;
@@ -76,7 +77,7 @@ function headline(result: FuseSize): string {
   if (kind === undefined) return `At most ${rating} on ${cableName(result)} (${kindOf(result)}).`;
   if (!found.fits)
     return `No, that cable is too thin: ${plain(figures.current.value)} A needs a ${plain(found.wanted.ratingA)} A fuse, and ${cableName(result)} allows ${rating} at most.`;
-  return `${rating} (${kindOf(result)}).`;
+  return `${/^(?:8|11 |18 )/.test(rating) ? 'An' : 'A'} ${rating} fuse (${kindOf(result)}).`;
 }
 
 /** The cable that goes with the fuse: by its current, and where the length is told by its drop too. */
@@ -88,21 +89,22 @@ function needed({ found, pair }: FuseSize): string {
 
 function lines(result: FuseSize): string[] {
   const { found, kind, figures, carriesA, ratedA } = result;
-  const carries = carriesA === undefined ? '' : `${cableName(result)} carries about ${plain(carriesA)} A`;
+  const carries = carriesA === undefined ? '' : `${cableName(result)} carries about ${rounded(carriesA)} A`;
   if (kind === undefined)
+    // A fuse that was named is told already what the cable allows.
     return [
-      `${carries}; the fuse guards the cable. Tell me what runs on it and it may be smaller: 125 % of its current.`,
+      `${result.saidA === undefined ? `${carries}, and its fuse has to blow before that. ` : ''}Tell me what runs on it, and a smaller one may do.`,
     ];
   const now = figures.current.value;
   const margin =
     kind === 'solar'
       ? `Twice 125 % of the panels’ short-circuit current (about ${plain(present(result.panelShortA))} A; the label comes first) is ${plain(result.leastA)} A: bright sun, and a fuse’s own margin.`
-      : `125 % of ${plain(now)} A is ${plain(result.leastA)} A, the next standard size is ${plain(found.wanted.ratingA)} A.`;
+      : `${plain(now)} A and a quarter more is ${plain(result.leastA)} A${plain(result.leastA) === plain(found.wanted.ratingA) ? '' : `; the next standard size is ${plain(found.wanted.ratingA)} A`}.`;
   const there = result.atBank && `${plain(result.atBank.ratingA)} A (${result.atBank.type.kind.name})`;
   const input =
     ratedA === undefined || kind === 'solar'
       ? undefined
-      : `A DC-DC charger takes in more than it gives: about ${plain(now)} A for ${plain(ratedA)} A. At the house battery goes another fuse, ${there}.`;
+      : `A DC-DC charger draws more than it gives: about ${plain(now)} A for ${plain(ratedA)} A. At the house battery goes another fuse, ${there}.`;
   const behind =
     kind === 'solar'
       ? `Between controller and battery goes another, at the battery: ${there}. One or two panels side by side need none of their own; from three on each does.`
@@ -110,7 +112,7 @@ function lines(result: FuseSize): string[] {
   const cable = found.fits
     ? carriesA === undefined
       ? needed(result)
-      : `${carries}, so it is protected.`
+      : `${carries}, so it’s protected.`
     : `Go to ${significant(found.leastAreaMm2)} mm² or more, or keep the load down.`;
   const motor =
     result.hasMotor && found.fits ? 'A slow-blow type copes with the jolt when the motor starts.' : undefined;

@@ -22,7 +22,8 @@ function what({ figures, hasCharger, isChargerAssumed }: Generator, facts: Facts
         : '';
   const charger = hasCharger ? (isChargerAssumed ? 'a usual charger' : `the ${size}charger`) : '';
   const loads = figures.loadPower.value > 0 ? `${watts(round(figures.loadPower.value))} of loads` : '';
-  return [charger, loads].filter(Boolean).join(' and ');
+  const parts = [charger, loads].filter(Boolean);
+  return `${parts.join(' and ')} ${parts.length > 1 || loads ? 'need' : 'needs'}`;
 }
 
 function headline(facts: Facts, result: Generator, verdict: Verdict): string {
@@ -32,17 +33,17 @@ function headline(facts: Facts, result: Generator, verdict: Verdict): string {
   const needed = `about ${watts(round(generatorPower.value))}${range}`;
   if (generatorPower.value <= 0) return `Run it ${lasting(chargeTime)}.`;
   if (verdict === null)
-    return `A ${decimals(result.sizeW, 0)} W generator: ${what(result, facts)} needs ${needed}.`;
+    return `A ${decimals(result.sizeW, 0)} W generator: ${what(result, facts)} ${needed}.`;
   const rated = `${decimals(present(result.ratingW), 0)} W`;
-  if (verdict === 'yes') return `Yes: ${rated} is enough, ${what(result, facts)} needs ${needed}.`;
+  if (verdict === 'yes') return `Yes, ${rated} is enough: ${what(result, facts)} ${needed}.`;
   return verdict === 'tight'
-    ? `Tight: ${what(result, facts)} needs ${needed} of its ${rated}.`
-    : `No: ${what(result, facts)} needs ${needed}, more than ${rated}.`;
+    ? `Tight: ${what(result, facts)} ${needed} of its ${rated}.`
+    : `No: ${what(result, facts)} ${needed}, more than ${rated}.`;
 }
 
 /** What the one told gives hour after hour, where it is not plainly enough. */
 const steadyLine = ({ ratingW, steadyW }: Generator): string =>
-  `A ${decimals(present(ratingW), 0)} W one gives about ${watts(round(present(steadyW)))} without a break.`;
+  `A ${decimals(present(ratingW), 0)} W one can keep up about ${watts(round(present(steadyW)))}.`;
 
 /** Another charger, where one hangs on it: the usual 20 A, or half of that. */
 function otherCharger({ hasCharger }: Generator, facts: Facts): string[] {
@@ -69,7 +70,7 @@ function turnDown(facts: Facts, { figures, hasCharger, steadyW }: Generator): st
 function vaNote({ hasCharger, figures, hasMotor, ranked }: Generator): string | undefined {
   const factor = ranked.find(({ name }) => name === 'powerFactor')?.value;
   if (!hasCharger || hasMotor || factor === undefined || figures.loadPower.value > 0) return undefined;
-  return `That is counted in VA, as generators are rated: the charger itself takes about ${watts(round(figures.generatorPower.value * factor))}.`;
+  return `The charger itself takes about ${watts(round(figures.generatorPower.value * factor))}, but loads a generator more than that (its power factor).`;
 }
 
 /** Words for a generator. */
@@ -80,10 +81,10 @@ export function answerGenerator(facts: Facts, result: Generator, isNoiseAsked = 
   const isTime = chargeTime.value > 0 && Number.isFinite(chargeTime.value);
   const lines = [
     isTime
-      ? `${hasPower ? `Run it ${lasting(chargeTime)}: about` : 'About'} ${plain(chargeNeeded.value)} Ah ${result.isDailyUse ? 'a day ' : ''}goes in, at about ${plain(chargeCurrent.value)} A to begin with.`
+      ? `${hasPower ? `Run it ${lasting(chargeTime)}: about` : 'About'} ${plain(chargeNeeded.value)} Ah ${result.isDailyUse ? 'a day ' : ''}goes in, at about ${plain(chargeCurrent.value)} A to start with.`
       : undefined,
     result.hasMotor
-      ? 'Motors and compressors pull several times their watts when they start: that sets the size here.'
+      ? 'Some things pull far more than their watts as they start: that sets the size here.'
       : undefined,
     fits === null || fits === 'yes'
       ? undefined

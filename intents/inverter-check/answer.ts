@@ -1,6 +1,6 @@
 import type { Verdict } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
-import { listIn, sentence, span } from '#answer/say.ts';
+import { listIn, rounded, sentence, span } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
 import type { CautionCode } from '#answer/words/en.ts';
 import { present } from '#basics/present.ts';
@@ -24,7 +24,7 @@ function things({ loads }: InverterCheck, w: Speech): string {
 
 /** "about 120 A" and its span "110–135 A". */
 const currents = ({ value, low, high }: Range, w: Speech) => ({
-  amps: w.plain(value),
+  amps: rounded(value, w),
   range: span(low, high, 'A', w),
 });
 
@@ -40,7 +40,7 @@ function bankTrouble(result: InverterCheck, setting: RequestContext, w: Speech):
     );
   const named = describeBank(present(bank), setting, w);
   const gaps = {
-    amps: w.plain(figures.batteryCurrent.value),
+    amps: rounded(figures.batteryCurrent.value, w),
     limit: w.plain(limitA),
     bank: setting.owner ? named : `${named.charAt(0).toLowerCase()}${named.slice(1)}`,
   };
@@ -135,8 +135,8 @@ function drain(result: InverterCheck, isInHeadline: boolean, w: Speech): string 
     : '';
   if (isInHeadline) return isUsed ? w.say('that-is', 'That is {use}.', { use }) : undefined;
   return isUsed
-    ? w.say('takes-use', 'It takes about {amps} A ({range}) from the battery, {use}.', { ...current, use })
-    : w.say('takes-current', 'It takes about {amps} A ({range}) from the battery.', current);
+    ? w.say('takes-use', 'It draws about {amps} A ({range}) from the battery, {use}.', { ...current, use })
+    : w.say('takes-current', 'It draws about {amps} A ({range}) from the battery.', current);
 }
 
 const time = (hours: number, w: Speech): string =>
@@ -146,6 +146,8 @@ const time = (hours: number, w: Speech): string =>
 
 /** From here on it is worth asking what the battery gives, A. Common practice. */
 const askedA = 60;
+/** Near the 100 A at which many lithium batteries cut off, A. Common practice. */
+const lithiumStopsA = 90;
 
 /** Whether a limit of the battery that was told is passed. */
 const isForbidden = ({ bank, bankFit, figures }: InverterCheck): boolean =>
@@ -163,8 +165,8 @@ function hints(result: InverterCheck, verdict: Verdict, w: Speech): string[] {
     factor
       ? w.say(
           'plate-is-output',
-          "A microwave's plate is what it cooks with; it takes about {times} times that, {watts} W here. If the watts were its input, say so.",
-          { times: w.plain(factor.value), watts: w.decimals(figures.acLoad.value, 0) },
+          "A microwave's watts are what it cooks with: it draws about {times} times that, {watts} W here. If yours are its input, say so.",
+          { times: w.significant(factor.value), watts: w.decimals(figures.acLoad.value, 0) },
         )
       : '',
     result.oneAtATime ? w.say('one-at-a-time', 'One at a time works.') : '',
@@ -172,21 +174,23 @@ function hints(result: InverterCheck, verdict: Verdict, w: Speech): string[] {
       ? w.say('bigger-inverter', 'A {watts} W inverter handles it easily.', { watts: w.decimals(neededW, 0) })
       : '',
     bankFit && isForbidden(result)
-      ? w.say('needs-more-battery', 'It takes a battery that may give {amps} A or more, or a smaller load.', {
+      ? w.say('needs-more-battery', 'You need a battery that can give {amps} A or more, or a smaller load.', {
           amps: w.plain(figures.batteryCurrent.value),
         })
       : '',
     bankFit && bankFit.fit !== 'yes' && result.rating !== 'no' && !isForbidden(result)
       ? w.say(
           'engine-or-second',
-          'Run the engine meanwhile, or put a second battery beside it to share the load.',
+          'Run the engine while it’s on, or add a second battery of the same kind to share the load.',
         )
       : '',
     result.bank === undefined && figures.batteryCurrent.value >= askedA
       ? w.say(
           'must-give',
-          'Check that the battery may give {amps} A: many lithium ones (BMS) stop at 100 A, and one 100 Ah AGM sags.',
-          { amps: w.plain(figures.batteryCurrent.value) },
+          figures.batteryCurrent.value < lithiumStopsA
+            ? 'Check that your battery can give {amps} A: a single 100 Ah AGM sags at that.'
+            : 'Check that your battery can give {amps} A: many lithium ones stop at 100 A, and a single 100 Ah AGM sags.',
+          { amps: rounded(figures.batteryCurrent.value, w) },
         )
       : '',
   ].filter(Boolean);

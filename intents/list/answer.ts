@@ -17,7 +17,7 @@ const panelStepW = 20;
 const hugeAh = 1000;
 
 const sized = (count: number, sizeAh: number, chemistry: Chemistry): string =>
-  `${count > 1 ? `${count} × ` : ''}${sizeAh} Ah ${chemistryName(chemistry)}`;
+  `${count > 1 ? `${count} × ${sizeAh} Ah` : `${sizeAh} Ah of`} ${chemistryName(chemistry)}`;
 
 const hasSun = ({ has, figures }: ShoppingList): boolean =>
   has.panel && Number.isFinite(figures.panelPower.value);
@@ -44,7 +44,7 @@ function parts(found: ShoppingList): string[] {
     hasSun(found) && controllerA !== undefined && !owned.panel?.isEnough
       ? `a ${controllerA} A MPPT controller`
       : '',
-    'a shunt monitor',
+    'a battery monitor (shunt)',
   ].filter(Boolean);
 }
 
@@ -57,10 +57,10 @@ function cables({ figures, has, fuseA, fuseKind, runs }: ShoppingList): string[]
   const usual = runs
     .map(
       run =>
-        `Run ${plain(run.areaMm2)} mm² cable to the ${run.to}, about ${run.lengthM} m, with a ${significant(run.fuseA)} A fuse${run.fuseKind ? ` (${run.fuseKind})` : ''}.`,
+        `${plain(run.areaMm2)} mm² to the ${run.to} (${run.lengthM} m, ${significant(run.fuseA)} A fuse${run.fuseKind ? `, ${run.fuseKind}` : ''})`,
     )
     .slice(0, has.cable ? 1 : 3);
-  return [told, ...usual].filter(Boolean);
+  return [told, usual.length > 0 ? `Cable: ${joined(usual)}.` : ''].filter(Boolean);
 }
 
 /** What is there already, and whether it does. */
@@ -81,7 +81,10 @@ function asks(facts: Facts, found: ShoppingList): string {
   const isPlaced = (facts.place ?? facts.latitudeDeg ?? facts.peakSunHours) !== undefined;
   const where = isPlaced || !hasSun(found) ? '' : 'Where and when do you camp?';
   if (!guessed) return where;
-  const named = `I took typical figures for ${joined(typical.slice(0, 4))}`;
+  const isAll = biggest.every(({ name }) => typical.includes(name));
+  const named = isAll
+    ? 'Those are typical figures'
+    : `I took typical figures for ${joined(typical.slice(0, 4))}`;
   const isMost = 2 * guessed.chargeAh > biggest.reduce((sum, one) => sum + one.chargeAh, 0);
   if (isMost && timed.includes(guessed.name))
     return `${named}: how many hours a day is the ${guessed.name} on?`;
@@ -89,7 +92,7 @@ function asks(facts: Facts, found: ShoppingList): string {
 }
 
 function lines(facts: Facts, found: ShoppingList, all: readonly string[], most: number): string[] {
-  const { figures, has, sun, biggest, aloneH } = found;
+  const { figures, has, sun, biggest, aloneH, owned } = found;
   const { batteryCapacity, dailyUse, acLoad } = figures;
   const rest = all.slice(most);
   const shares = biggest
@@ -102,7 +105,7 @@ function lines(facts: Facts, found: ShoppingList, all: readonly string[], most: 
     `${rest.length > 0 ? `You also need ${joined(rest)}.` : ''}${inverter}`.trim(),
     ...cables(found),
     ownedLine(found),
-    `That’s for about ${plain(dailyUse.value)} Ah a day${biggest.length > 1 ? ` (${shares})` : ''}: the battery alone lasts ${wantedTime(aloneH)}${made}. For light use ${rough(batteryCapacity.low)} Ah would do; heavy use takes ${rough(batteryCapacity.high)} Ah.`,
+    `That’s for about ${plain(dailyUse.value)} Ah a day${biggest.length > 1 ? ` (${shares})` : ''}: the battery alone lasts ${wantedTime(aloneH)}${made}.${owned.battery?.isEnough ? '' : ` Light use gets by on ${rough(batteryCapacity.low)} Ah, heavy use takes ${rough(batteryCapacity.high)} Ah.`}`,
     batteryCapacity.value > hugeAh
       ? 'That is a very large battery: see what can go, or what else can charge it.'
       : '',

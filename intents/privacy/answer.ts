@@ -4,9 +4,9 @@ import type { Reply } from '#answer/reply.ts';
 export const answerPrivacy = (): Reply => ({
   headline: 'I keep the numbers of your rig and of your last question, never your messages.',
   lines: [
-    'Kept for each chat: rigs with the first names they were told under, the figures of the last question, claims in an argument, and how far each person is in the lessons. It is what lets “what if lithium?” work.',
-    'It is encrypted, used for nothing else, shared with nobody, and deleted when you say so, when you leave the group, or 30 days after I am removed from the chat.',
-    'Say “forget everything” to delete it, “forget my rig” for only yours: I ask once before I do. Only you or an admin can change or delete your rig; “undo” takes your last change of one back within the hour.',
+    'Kept for each chat: rigs with the first names they were told under, the figures of the last question, claims in an argument, and how far each person is in the lessons.',
+    'It is encrypted, shared with nobody, and deleted when you say so, when you leave the group, or 30 days after I am removed from the chat.',
+    'Say “forget everything” to delete it, or “forget my rig” for only yours: I ask once first. Only you or an admin can change your rig; “undo” takes your last change back within the hour.',
   ],
   next: ['show my rig', 'forget everything'],
 });

@@ -1,5 +1,5 @@
 import type { Reply } from '#answer/reply.ts';
-import { alike, list, sentence } from '#answer/say.ts';
+import { alike, list, rounded, sentence } from '#answer/say.ts';
 import type { CautionCode } from '#answer/words/en.ts';
 import { present } from '#basics/present.ts';
 import { decimals, plain } from '#quantity/round.ts';
@@ -41,12 +41,12 @@ function shows({ part, explored, wanted, besidesAh }: Link): string {
       return `from full it runs your gear ${alike(value, wanted)[0]}; plan for ${alike(value, wanted)[1].replace(/about | (?:hours|days)$/g, '')} or more`;
     case 'solar':
       return besidesAh === undefined
-        ? `it makes about ${plain(value)} Ah a day, and about ${plain(wanted)} is needed`
-        : `it makes about ${plain(value)} Ah a day, and about ${plain(wanted)} is wanted beside the drive`;
+        ? `it makes about ${plain(value)} Ah a day, and you need about ${plain(wanted)}`
+        : `it makes about ${plain(value)} Ah a day, and you need about ${plain(wanted)} beside the drive`;
     case 'driving':
       return `it brings about ${plain(value)} Ah a day, and you use about ${plain(wanted)}`;
     case 'inverter':
-      return `all at once is about ${decimals(value, 0)} W on its ${decimals(wanted, 0)} W`;
+      return `all at once is about ${rounded(value)} W, and it gives ${decimals(wanted, 0)} W`;
     case 'battery-current':
       return `about ${plain(value)} A, and it is good for ${plain(wanted)} A`;
     case 'charger':
@@ -139,7 +139,7 @@ function rest({ links, untold, isCold }: RigCheck): string[] {
       ? `${links[0].share >= soundShare ? 'Also sound' : 'Sound'}: ${list([...new Set(fine)])}.`
       : '',
     isCold ? 'In the cold it must be kept over 0 °C to charge: a warm box or a heater.' : '',
-    untold.length > 0 ? `Not told, so not checked: ${list(untold.slice(0, 4))}.` : '',
+    untold.length > 0 ? `You didn’t tell me, so I didn’t check: ${list(untold.slice(0, 4))}.` : '',
   ];
 }
 
@@ -177,8 +177,8 @@ export function answerRigCheck(
   return {
     headline: isSound ? `All sound. Tightest is ${name}: ${shows(weakest)}.` : troubleOf(weakest, check),
     lines: [
-      isSound ? '' : mendOf(weakest, check),
-      ...weak.map(link => `Next: ${partNames[link.part]}, as ${shows(link)}.`),
+      isSound ? '' : weakest.share < 1 ? mendOf(weakest, check) : 'It does, with little to spare.',
+      ...weak.map(link => `Next, ${partNames[link.part]}: ${shows(link)}.`),
       holds(check),
       dayOf(check),
       ...rest(check),

@@ -1,5 +1,5 @@
 import type { Reply } from '#answer/reply.ts';
-import { exactly, isSaidAlike, lasting, quarters } from '#answer/say.ts';
+import { exactly, isSaidAlike, lasting, quarters, rounded } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
 import { present } from '#basics/present.ts';
 import { applianceOf } from '#catalog/appliances.ts';
@@ -41,8 +41,7 @@ function headline(
   if (until !== undefined) {
     const gaps = { lasts, until };
     if (verdict === 'yes') return say('yes-until', 'Yes, past {until}: it lasts {lasts} from now.', gaps);
-    if (verdict === 'tight')
-      return say('tight-until', 'Tight: {until} is close, it lasts {lasts} from now.', gaps);
+    if (verdict === 'tight') return say('tight-until', 'Tight for {until}: it lasts {lasts} from now.', gaps);
     return say('no-until', 'No, not to {until}: it lasts {lasts} from now.', gaps);
   }
   // One unit in a line: the time wanted stands in the next line where it is told in another.
@@ -53,7 +52,7 @@ function headline(
   }
   const wanted = exactly(present(wantedH), w);
   if (verdict === 'yes')
-    return say('yes-lasts', 'Yes: it lasts {lasts}, and you want {wanted}.', { lasts, wanted });
+    return say('yes-lasts', 'Yes, {wanted} is fine: it lasts {lasts}.', { lasts, wanted });
   if (verdict === 'tight')
     return say('tight-lasts', 'Tight: it lasts {lasts}, and you want {wanted}.', { lasts, wanted });
   return say('no-lasts', 'No, not {wanted}: it lasts {lasts}.', { lasts, wanted });
@@ -65,10 +64,13 @@ const most = { times: 3, capacityAh: 1000, backAhPerDay: 150 } as const;
 /** What would make the wanted time: how much more battery, or how much less a day. */
 function remedy(facts: RunTimeFacts, { figures, bank }: RunTime, w: Speech): string {
   const wantedH = present(facts.durationH);
+  const isMedical = facts.loads?.some(({ name }) => applianceOf(name)?.isMedical);
   if (figures.runTime.value >= wantedH)
     return w.say(
       'hangs-on-health',
-      'It depends on how healthy the battery is: put about {ah} Ah back on the way and you’re safe.',
+      isMedical
+        ? 'It depends on how healthy the battery is: carry more, or put about {ah} Ah back on the way.'
+        : 'It depends on how healthy the battery is. Put about {ah} Ah back on the way and you’re safe.',
       { ah: w.significant(Math.max(1, (figures.dailyUse.value * (wantedH - figures.runTime.low)) / 24), 1) },
     );
   const moreAh = Math.ceil((bank.capacityAh * wantedH) / figures.runTime.value / 5) * 5;
@@ -85,7 +87,7 @@ function remedy(facts: RunTimeFacts, { figures, bank }: RunTime, w: Speech): str
   if (isBigger && isBack)
     return w.say(
       'to-make-it',
-      'For {wanted} you need about {more} Ah of the same battery, or about {back} Ah{aDay} put back by sun or driving.',
+      'For {wanted} you need about {more} Ah of battery, or put about {back} Ah{aDay} back by sun or driving.',
       gaps,
     );
   if (isBack)
@@ -95,7 +97,7 @@ function remedy(facts: RunTimeFacts, { figures, bank }: RunTime, w: Speech): str
 
 /** A word where one thing draws more than the bank or an inverter's cut-out likes. */
 function bigDraw({ peakA, fit }: RunTime, w: Speech): string | undefined {
-  const amps = w.decimals(peakA, 0);
+  const amps = rounded(peakA, w);
   const limit = w.decimals(fit.limitA, 0);
   if (peakA > fit.limitA)
     return w.say(
@@ -117,16 +119,16 @@ const wideFrom = 2.2;
 
 /** What makes a range wide, as people say it, by the assumption that moves it most. */
 const movers: readonly (readonly [name: RegExp, says: string])[] = [
-  [/ambientC|temperature/i, 'how warm it is'],
-  [/volume|insulation|setPoint/i, 'the fridge’s size and how often it opens'],
+  [/ambientC|temperature/i, 'how warm it gets'],
+  [/volume|insulation|setPoint/i, 'the fridge’s size and how often it’s opened'],
   [/depthOfDischarge/, 'how far down you run it'],
-  [/hours|minutes/i, 'the hours that things are on'],
+  [/hours|minutes/i, 'how many hours things are on'],
 ];
 
 /** Why a range is wide. */
 function widest({ ranked }: RunTime, w: Speech): string | undefined {
   const says = movers.find(([name]) => name.test(ranked[0]?.name ?? ''))?.[1];
-  return says && w.say('wide-range', 'The range is wide as it depends most on {what}.', { what: says });
+  return says && w.say('wide-range', 'What changes that most is {what}.', { what: says });
 }
 
 /** Words for a run time. */
@@ -142,22 +144,28 @@ export function answerRunTime(told: RunTimeFacts, result: RunTime, setting: Requ
     nightH: medicalNight(facts),
     until: setting.parsed.facts.until,
   });
-  const amps = w.significant(dailyUse.value / 24);
-  const ah = w.significant(dailyUse.value);
+  const amps = w.significant(dailyUse.value / 24, 2);
+  const ah = rounded(dailyUse.value, w);
   const drawn =
-    runTime.value < 10
-      ? w.say('amps-on-average', '{amps} A on average', { amps })
-      : w.say('ah-a-day', '{ah} Ah a day', { ah });
-  const [bank, usable] = [describeBank(result.bank, setting, w), w.significant(usableCapacity.value)];
+    facts.netCurrentA !== undefined
+      ? w.say('amps', '{amps} A', { amps: w.significant(-facts.netCurrentA) })
+      : runTime.value < 10
+        ? w.say('amps-on-average', '{amps} A on average', { amps })
+        : w.say('ah-a-day', '{ah} Ah a day', { ah });
+  const [bank, usable] = [describeBank(result.bank, setting, w), rounded(usableCapacity.value, w)];
   const nightH = medicalNight(facts);
-  const gaps = { bank, usable, drawn, ah, percent: w.decimals(result.bank.stateOfChargePercent ?? 100, 0) };
+  const byVoltsPercent = result.ranked.find(a => a.name === 'stateOfCharge')?.value;
+  const percent = result.bank.stateOfChargePercent ?? byVoltsPercent ?? 100;
+  const gaps = { bank, usable, drawn, ah, percent: w.decimals(percent, 0) };
   const has =
-    (result.bank.stateOfChargePercent ?? 100) < 100
+    percent < 100
       ? w.say('has-left', '{bank} at {percent} % has about {usable} Ah left to use', gaps)
-      : w.say('gives', '{bank} gives about {usable} Ah to use', gaps);
+      : w.say('gives', '{bank} gives you about {usable} Ah to use', gaps);
   const takes =
     nightH === undefined
-      ? w.say('you-draw', 'you draw about {drawn}', gaps)
+      ? facts.netCurrentA === undefined
+        ? w.say('you-draw', 'you draw about {drawn}', gaps)
+        : w.say('you-draw-told', 'you draw {drawn}', gaps)
       : w.say('a-night-takes', 'A night of {night} takes about {ah} Ah', {
           ah: w.significant(dailyUse.value, 2),
           night: exactly(nightH, w),
@@ -166,12 +174,9 @@ export function answerRunTime(told: RunTimeFacts, result: RunTime, setting: Requ
   if (nightH !== undefined && facts.loads?.some(({ name }) => /cpap/i.test(name)))
     lines.push(w.say('humidifier', 'A heated humidifier can double that: leave it off, or count it in.'));
   if (runTime.value > 0 && (verdict === 'no' || verdict === 'tight')) lines.push(remedy(facts, result, w));
-  const isByVolts = facts.volts !== undefined && result.ranked.some(a => a.name === 'stateOfCharge');
+  const isByVolts = facts.volts !== undefined && byVoltsPercent !== undefined;
   const byVolts = isByVolts
-    ? w.say(
-        'by-volts',
-        'That goes by its volts, which are a rough gauge: a % or the Ah used or left tell more.',
-      )
+    ? w.say('by-volts', 'Volts are only a rough gauge: tell me its % or the Ah used for a better answer.')
     : undefined;
   for (const note of [byVolts, bigDraw(result, w), readingNote(facts, w)]) if (note) lines.push(note);
   const wide = runTime.high > wideFrom * runTime.low ? widest(result, w) : undefined;

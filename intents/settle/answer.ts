@@ -1,9 +1,9 @@
 import type { Figure } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
-import { list, sentence, span } from '#answer/say.ts';
+import { list, rounded, sentence, span } from '#answer/say.ts';
 import { fromBase, symbolOf, unitOf } from '#quantity/quantity.ts';
 import type { Range } from '#quantity/range.ts';
-import { plain, significant } from '#quantity/round.ts';
+import { significant } from '#quantity/round.ts';
 import { describeRig } from '../describe.ts';
 import { figure, reasons } from '../figures.ts';
 import type { RequestContext } from '../intent.ts';
@@ -42,7 +42,7 @@ function headline(found: Found, setting: RequestContext): string {
   const { range, unit } = inClaimsUnit(found);
   const isExact = range.high - range.low < 0.005 * range.value;
   const spread = span(range.low, range.high, unit);
-  const result = `${finding.says} about ${plain(range.value)} ${unit}${isExact ? '' : ` (${spread})`}`;
+  const result = `${finding.says} about ${rounded(range.value)} ${unit}${isExact ? '' : ` (${spread})`}`;
   const { ranked, fair, isNeither } = judge(claims, finding.answer);
   const [first] = ranked;
   if (!first) return `${sentence(result)}.`;

@@ -1,5 +1,5 @@
 import type { Reply } from '#answer/reply.ts';
-import { listIn, sentence, span } from '#answer/say.ts';
+import { listIn, rounded, sentence, span } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
 import { present } from '#basics/present.ts';
 import { loadCautions } from '../cautions.ts';
@@ -62,7 +62,7 @@ function answerStraight(facts: SolarSizeFacts, result: SolarSize, setting: Reque
   const verdict = isAtNight || falls || drawW > 300 ? 'no' : 'tight';
   const reason = reasonAgainst(facts, result, isAtNight, w);
   const { panelPower, dailyUse } = figures;
-  const gaps = { ah: w.plain(dailyUse.value), kwh: w.plain((dailyUse.value * result.voltageV) / 1000) };
+  const gaps = { ah: rounded(dailyUse.value, w), kwh: w.plain((dailyUse.value * result.voltageV) / 1000) };
   const sized = Number.isFinite(panelPower.value)
     ? w.say(
         'off-battery-and-panel',
@@ -87,9 +87,20 @@ function answerStraight(facts: SolarSizeFacts, result: SolarSize, setting: Reque
   };
 }
 
+/** Words that ask of panels told whether they do. */
+const ofEnough: ReadonlySet<string> = new Set('cover covers enough plenty suffice do'.split(' '));
+
+/** Whether it is asked if the panels told do: "does 250 W cover it". */
+const asksWhether = ({ parsed: { cues, facts, recognised } }: RequestContext): boolean =>
+  cues.has('ask-can-it') ||
+  (facts.solar !== undefined &&
+    !cues.has('ask-what-size') &&
+    !cues.has('ask-how-much') &&
+    recognised.words.some(word => ofEnough.has(word)));
+
 /** Whether the panels at hand do: yes above the range, no below it. */
 function judge({ figures, presentW }: SolarSize, setting: RequestContext): Verdict {
-  if (presentW === undefined || !setting.parsed.cues.has('ask-can-it')) return null;
+  if (presentW === undefined || !asksWhether(setting)) return null;
   if (presentW >= figures.panelPower.high) return 'yes';
   return presentW < figures.panelPower.low ? 'no' : 'tight';
 }
@@ -120,6 +131,12 @@ function headline(facts: SolarSizeFacts, result: SolarSize, verdict: Verdict, w:
     return w.say('panel-size', '{Article} {size} W panel: you need about {watts} W ({range}){where}.', gaps);
   if (verdict === 'yes')
     return w.say('panel-enough', 'Yes, {has} W is enough{where}: you need about {watts} W ({range}).', gaps);
+  if (verdict === 'tight' && present(result.presentW) >= panelPower.value)
+    return w.say(
+      'panel-on-average',
+      'Tight: {has} W does on an average day{where}; you need about {watts} W ({range}).',
+      gaps,
+    );
   if (verdict === 'tight')
     return w.say('panel-tight', 'Tight: you need about {watts} W ({range}){where}, and have {has} W.', gaps);
   return w.say('panel-short', 'No, {has} W is not enough{where}: you need about {watts} W ({range}).', gaps);
@@ -170,7 +187,7 @@ const worthTilting = 1.12;
 function tilted({ figures, tiltedW }: SolarSize, verdict: Verdict, w: Speech): string | undefined {
   if (tiltedW === undefined || verdict === 'yes' || !(figures.panelPower.value > worthTilting * tiltedW))
     return undefined;
-  return w.say('tilted-does', 'Angled at the sun about {watts} W would do.', { watts: watts(tiltedW, w) });
+  return w.say('tilted-does', 'Angled at the sun, about {watts} W would do.', { watts: watts(tiltedW, w) });
 }
 
 /** Words for a panel size. */

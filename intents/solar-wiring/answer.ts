@@ -3,7 +3,7 @@ import { sentence, span } from '#answer/say.ts';
 import type { CautionCode } from '#answer/words/en.ts';
 import { present } from '#basics/present.ts';
 import type { Range } from '#quantity/range.ts';
-import { plain } from '#quantity/round.ts';
+import { decimals, plain } from '#quantity/round.ts';
 import { figure, reasons } from '../figures.ts';
 import { wiringChart } from '../wiring-chart.ts';
 import type { SolarWiring, WiringFacts } from './compute.ts';
@@ -32,7 +32,9 @@ function because({ reason, systemV, controller, figures, coldestC, plate }: Sola
   const { stringVoltage, coldVoltage, chargeCurrent } = figures;
   const amps = plain(chargeCurrent.value);
   const morning = `at ${plain(coldestC)} °C`;
-  const cold = plain(coldVoltage.value);
+  // A limit that is only just passed is told to the tenth.
+  const isJustOver = plate.limitV !== undefined && plain(coldVoltage.value) === plain(plate.limitV);
+  const cold = isJustOver ? decimals(coldVoltage.value, 1) : plain(coldVoltage.value);
   switch (reason) {
     case 'too-low':
       return `${plain(stringVoltage.value)} V open circuit is too little to charge a ${systemV} V battery`;
@@ -53,7 +55,7 @@ function because({ reason, systemV, controller, figures, coldestC, plate }: Sola
     case 'pwm-wastes':
       return 'it charges, but a PWM throws away the volts above the battery’s';
     case 'above-usual':
-      return `about ${cold} V ${morning} is more than most controllers stand`;
+      return `about ${cold} V ${morning} is more than most controllers take`;
     case 'needs-limit':
       return `about ${cold} V ${morning}, so only on a controller for ${coldVoltage.high < 100 ? 100 : 150} V or more`;
     case 'unlike-currents':
@@ -66,6 +68,9 @@ function because({ reason, systemV, controller, figures, coldestC, plate }: Sola
         : `about ${cold} V ${morning}, so have a controller of ${limitFor(coldVoltage)} V or more`;
   }
 }
+
+/** Reasons that name the amps and the controller's rating. */
+const ofAmps: ReadonlySet<SolarWiring['reason']> = new Set(['over-rating', 'near-rating', 'held-to-rating']);
 
 /** What has to be looked up before it is done so. */
 const lookUp: Partial<Record<SolarWiring['reason'], string>> = {
@@ -103,7 +108,7 @@ export function answerSolarWiring(facts: WiringFacts, result: SolarWiring, isTol
     lookUp[result.reason] ?? '',
     instead === undefined ? '' : `Better: ${wiring(count, instead)}${betterVolts(result)}`,
     `${result.fit === 'no' ? 'As it is: ' : ''}${plain(stringVoltage.value)} V open circuit, ${span(coldVoltage.low, coldVoltage.high, 'V')} in the cold${limitV === undefined && result.fit !== 'no' ? ": the controller's limit must be above that" : ''}.`,
-    hasAmps
+    hasAmps && !ofAmps.has(result.reason)
       ? `About ${plain(chargeCurrent.value)} A${ratedA === undefined ? ' into the battery in full sun: the controller must be rated for it' : ` in full sun; the controller is rated for ${plain(ratedA)} A`}.`
       : '',
     suits === undefined

@@ -1,5 +1,5 @@
 import type { Reply } from '#answer/reply.ts';
-import { sentence, span } from '#answer/say.ts';
+import { rounded, sentence, span } from '#answer/say.ts';
 import { plain, significant } from '#quantity/round.ts';
 import { loadCautions } from '../cautions.ts';
 import { enough, figure, reasons } from '../figures.ts';
@@ -18,7 +18,7 @@ function headline(facts: SolarYieldFacts, result: SolarYield, setting: RequestCo
     return `Nothing: ${plain(result.tooLowV)} V open circuit is too little to charge a ${12 * (result.sun.blocks ?? 1)} V battery.`;
   if (ah.high < 0.05) return `Nothing: the sun doesn't rise${whereAndWhen(facts, result.sun)}.`;
   return sentence(
-    `${panels} makes about ${plain(ah.value)} Ah a day (${span(ah.low, ah.high, 'Ah')})${whereAndWhen(facts, result.sun)}.`,
+    `${panels} makes about ${rounded(ah.value)} Ah a day (${span(ah.low, ah.high, 'Ah')})${whereAndWhen(facts, result.sun)}.`,
   );
 }
 
@@ -56,7 +56,7 @@ function hints(facts: SolarYieldFacts, result: SolarYield): string[] {
       : 'It takes more panels in series, or ones with more volts.',
     sunHint(facts, sun),
     gain > worthTilting
-      ? `Angled at the sun it would make about ${plain(100 * (gain - 1))} % more.`
+      ? `Angled at the sun, it would make about ${plain(100 * (gain - 1))} % more.`
       : undefined,
     capacityAh !== undefined && figures.dailyYield.value > capacityAh / 2
       ? 'A battery that is nearly full takes less than that.'
@@ -66,7 +66,7 @@ function hints(facts: SolarYieldFacts, result: SolarYield): string[] {
 
 /** What of it can be used, as a battery gives back less than goes in. */
 const stored = ({ storedAh, storedIn }: SolarYield): string =>
-  `Plan on about ${significant(storedAh, 2)} Ah a day with ${storedIn === 'lfp' ? 'a lithium battery' : 'an AGM or wet battery'}: the rest is lost in charging.`;
+  `Plan on about ${rounded(storedAh)} Ah a day with ${storedIn === 'lfp' ? 'a lithium battery' : 'an AGM or wet battery'}: the rest is lost in charging.`;
 
 /** Words for a day's yield. */
 export function answerSolarYield(facts: SolarYieldFacts, result: SolarYield, setting: RequestContext): Reply {

@@ -21,7 +21,18 @@ function live(facts: Facts, setting: RequestContext): string | undefined {
   return `Of ${whose} ${decimals(known.capacityAh, 0)} Ah about ${decimals(known.usable.value, 0)} Ah are for use.`;
 }
 
-const ask = (term: Term): string => `what is ${/^[A-Z]+$/.test(term.name) ? term.name : term.key}?`;
+/** As its explanation names it: "an amp hour", "the BMS"; by itself where it begins otherwise. */
+function ask({ name, key, says }: Term): string {
+  const [plain = name] = name.split(' (');
+  const called = /^[A-Z]+$/.test(name) ? name : key;
+  const [first = ''] = says;
+  const [article = ''] = first.split(' ');
+  const isNamed = first
+    .slice(article.length + 1)
+    .toLowerCase()
+    .startsWith(`${plain.toLowerCase()} `);
+  return `what is ${isNamed && /^(?:An?|The)$/.test(article) ? `${article.toLowerCase()} ${plain}` : called}?`;
+}
 
 /** Terms to go on with: those the explanation itself uses. */
 function onwards(term: Term): string[] {
@@ -62,7 +73,7 @@ function compare(a: Term, b: Term): Reply {
   const [headline, rest] = known
     ? parted(known.says)
     : [named(a, present(a.says[0])), [named(b, present(b.says[0]))]];
-  const lines = known ? [...rest, `For example: ${a.example}`] : rest;
+  const lines = known ? [...rest, `For example (${a.name}): ${a.example}`] : rest;
   const cautions = [a.caution, b.caution].filter(c => c !== undefined);
   return { headline, lines, verdict: null, cautions, next: [ask(a), ask(b), 'teach me'] };
 }

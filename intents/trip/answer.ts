@@ -1,6 +1,6 @@
 import { hourOfDay } from '#answer/clock.ts';
 import type { Reply } from '#answer/reply.ts';
-import { duration, list, sentence } from '#answer/say.ts';
+import { duration, exactly, list, sentence } from '#answer/say.ts';
 import type { CautionCode } from '#answer/words/en.ts';
 import { decimals, significant } from '#quantity/round.ts';
 import { loadCautions } from '../cautions.ts';
@@ -86,16 +86,21 @@ function account(facts: TripFacts, result: TripAnswer, setting: RequestContext):
     sources.push(
       `${list(filling)} ${filling.length > 1 ? 'fill it on their days' : fillsAlone(isByDays, plugs)}`,
     );
-  const end = `it ends at about ${decimals(figures.endCharge.value, 0)} %`;
-  const left = uncounted(facts, plugs);
+  const left = decimals(figures.endCharge.value, 0);
+  const end = left === '0' ? 'it ends flat' : left === '100' ? 'it ends full' : `it ends at about ${left} %`;
+  const others = uncounted(facts, plugs);
   // A battery out of memory is named: it may not be the one that was meant.
   const whose = setting.recalled.has('batteries') ? `With ${describeBank(bank, setting)} you` : 'You';
   const flow = list([
     `${whose} use ${ah(figures.dailyUse.value)} a day`,
     ...(sources.length > 0 ? sources : ['nothing is put back']),
   ]);
-  return `${flow}; ${end}. ${left}`.trim();
+  return `${flow}; ${end}. ${others}`.trim();
 }
+
+/** "30 minutes", "1.5 h". */
+const driveTime = (hours: number): string =>
+  hours < 1 ? `${decimals(60 * hours, 0)} minutes` : `${decimals(hours, 2)} h`;
 
 /** More than this is told as several panels, W. */
 const mostPanelW = 200;
@@ -108,8 +113,7 @@ function remedy(facts: TripFacts, result: TripAnswer, verdict: Verdict): string[
   const ways: string[] = [];
   // The easiest first: what costs nothing, then what is bought.
   const hadH = result.trip.driving?.hoursPerDay ?? 0;
-  if (drivingH !== undefined && drivingH > hadH)
-    ways.push(`drive ${decimals(up(drivingH, 0.25), 2)} h a day`);
+  if (drivingH !== undefined && drivingH > hadH) ways.push(`drive ${driveTime(up(drivingH, 0.25))} a day`);
   const hadW = result.trip.sun?.powerW ?? 0;
   if (panelW !== undefined && panelW > hadW)
     ways.push(
@@ -138,11 +142,10 @@ function taken(facts: TripFacts, result: TripAnswer): string {
   const start = `from ${hourOfDay(result.startHour)} on day 1`;
   const level = decimals(result.bank.stateOfChargePercent ?? 100, 0);
   const from = `starting ${level === '100' ? 'full' : `at ${level} %`} ${start}`;
-  if (result.isDurationAssumed) return `I took ${duration(result.trip.durationH)}, ${from}.`;
+  if (result.isDurationAssumed)
+    return `You named no time, so I took ${exactly(result.trip.durationH)}, ${from}.`;
   if ((facts.durationH ?? 0) > longestH) return `I worked out the first ${longestH / 24} days, ${from}.`;
-  return facts.startHour === undefined
-    ? `Worked out hour by hour for ${wantedTime(result.trip.durationH)}, ${from}.`
-    : '';
+  return facts.startHour === undefined ? `That is for ${wantedTime(result.trip.durationH)}, ${from}.` : '';
 }
 
 function cautionsFor(facts: TripFacts, result: TripAnswer): CautionCode[] {

@@ -1,13 +1,14 @@
 import { decimals } from '#quantity/round.ts';
 import type { Assumed } from './answer.ts';
 import { english, type Speech } from './speech.ts';
-import { assumptionSays } from './words/assumptions.ts';
+import { assumptionSays, thingSays } from './words/assumptions.ts';
 import { assumptionLabels } from './words/en.ts';
 
 /** "50 %" for a share of one, else the number with its unit. */
 export function amount(value: number, unit: string, words: Speech = english): string {
   if (unit === '' && value >= 0 && value <= 1) return `${decimals(value * 100, 0)} %`;
   if (unit === '%') return `${decimals(value, 0)} %`;
+  if (unit === 'h' && value < 1) return `${decimals(value * 60, 0)} ${words.say('unit-minutes', 'min')}`;
   if (unit === 'days')
     return `${words.significant(value)} ${words.say('unit-days', 'days', { count: value })}`;
   return unit ? `${words.significant(value)} ${unit}` : words.significant(value);
@@ -25,11 +26,17 @@ const mostChars = 92;
 /** How many assumptions an answer names: those that matter most. */
 const mostNamed = 2;
 
-/** One assumption as people say it: "using 50 % of the battery". */
+/** One assumption as people say it: "using 50 % of the battery", "a 40 L fridge". */
 function sayAssumed(a: Assumed, words: Speech): string {
   const value = amount(a.value, a.unit, words);
   const row = assumptionSays[a.name];
-  if (!row) return `${labelOf(a.name)} ${value}`;
+  if (!row) {
+    const [ending, says] = thingSays.find(([end]) => a.name.endsWith(end)) ?? [];
+    if (ending === undefined || says === undefined) return `${labelOf(a.name)} ${value}`;
+    // A second thing of a name is told by a number behind it.
+    const thing = a.name.slice(0, -ending.length).replace(/\d+$/, '');
+    return words.say(`assumed${ending}`, says, { thing, value });
+  }
   const text = typeof row === 'string' ? row : a.value === 1 ? row.whole : row.part;
   return words.say(`assumed-${a.name}`, text, { value });
 }
@@ -43,6 +50,9 @@ const plain: ReadonlySet<string> = new Set([
   'strandFactor',
   'dropLimit',
   'cableAirC',
+  'batteryTemperature',
+  'inverterEfficiency',
+  'chargerOutput',
 ]);
 
 /** How the works begin that a reason names. They stand beside the working. */
@@ -51,6 +61,7 @@ const works = [', common practice', 'common practice', ', textbook range', ', by
 /** Where it is from, short: without the works. */
 function reasonOf(why: string): string {
   const [first = ''] = why.split('; ');
+  if (first.startsWith('typical ')) return 'typical';
   const ends = works.map(work => first.indexOf(work)).filter(at => at >= 0);
   return first.slice(0, Math.min(first.length, ...ends));
 }

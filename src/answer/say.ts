@@ -87,6 +87,18 @@ export function quarters(value: number): string {
 const rough = (value: number, words: Speech): string =>
   Math.abs(value) < 100 ? words.plain(value) : words.plain(Number(value.toPrecision(2)));
 
+/** From here on what was worked out is said in fives, and in two figures. */
+const [inFives, inTwoFigures] = [100, 1000];
+
+/** A worked-out number as people say it after "about": 28.8 → "29", 111 → "110", 17756 → "18,000". */
+export function rounded(value: number, words: Speech = english): string {
+  const size = Math.abs(value);
+  if (size < inFives) return words.plain(value);
+  return size < inTwoFigures
+    ? words.decimals(5 * Math.round(value / 5), 0)
+    : words.significant(Number(value.toPrecision(2)), 4);
+}
+
 /** "36–48 h", "370–640 W": a range to the digits a person uses. */
 export function span(low: number, high: number, unit: string, words: Speech = english): string {
   const [a, b] = [rough(low, words), rough(high, words)];

@@ -18,6 +18,7 @@ import {
 import { isSameName } from '#rig/merge.ts';
 import { beyondBelief } from './beyond.ts';
 import { meantBy } from './buttons.ts';
+import { averageTold } from './draw-told.ts';
 import { withGearTold } from './gear-told.ts';
 import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
@@ -182,6 +183,10 @@ function readWhole(text: string, context: TalkContext): ParsedMessage {
   return alone.certainty >= leastSure ? { ...alone, hazards: parsed.hazards } : parsed;
 }
 
+/** Whether it asks to see more of an answer and tells nothing: what was dangerous in that is kept with the question. */
+const onlyShows = ({ cues, facts }: ParsedMessage): boolean =>
+  cues.has('ask-working') && Object.keys(facts).length === 0;
+
 /**
  * Reads a text in its talk. What is an emergency by its own words is one whatever was spoken of before: of a danger
  * seen in the talk the text is read alone too.
@@ -190,7 +195,7 @@ function readSafely(text: string, context: TalkContext): ParsedMessage {
   const parsed = readWhole(text, context);
   if (parsed.hazards.length === 0 || isEmergency(parsed.hazards) || !context.meant?.length) return parsed;
   const { hazards } = read(text, {});
-  return isEmergency(hazards) ? { ...parsed, hazards } : parsed;
+  return isEmergency(hazards) || onlyShows(parsed) ? { ...parsed, hazards } : parsed;
 }
 
 /** Reads a message in the talk of its chat. */
@@ -206,8 +211,9 @@ export function hear(memory: Memory, message: Message): Heard {
   if (undo) return { ...told, undo, intent: 'rig', facts: {}, probability: 1, options: [] };
   // Nothing of this person's is there to be taken back.
   if (isUndoing(command)) return { ...told, intent: 'none', facts: {}, probability: 1, options: [] };
-  const button = meantBy(command);
   const before = message.onto ?? lastFrame(memory, message.from);
+  const average = averageTold(told, before);
+  const button = average ? { intent: present(before).intent, facts: average } : meantBy(command);
   const meant = button && (button.intent ?? (before?.asked === undefined ? before?.intent : undefined));
   if (meant)
     return {
@@ -237,6 +243,7 @@ export function hear(memory: Memory, message: Message): Heard {
     facts,
     issues: [],
     probability: 1,
+    certainty: 1,
     margin: 20,
     second: undefined,
     options: [],

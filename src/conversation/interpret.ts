@@ -272,6 +272,7 @@ function taken(
     frame: lean.frame,
     lent: lentNow,
     two,
-    hazards: withDangers(dangersIn(message.text, heard, intent, base, sources), kept),
+    // Asked for again, nothing of its facts is new.
+    hazards: withDangers(again ? heard.hazards : dangersIn(message.text, heard, intent, base, sources), kept),
   };
 }

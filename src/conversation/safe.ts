@@ -1,6 +1,7 @@
 import type { IntentName } from '#answer/answer.ts';
 import { emergencyText, forbidden, hazardAnswer, warningLines } from '#answer/hazards.ts';
 import type { Reply } from '#answer/reply.ts';
+import { sentence } from '#answer/say.ts';
 import type { CautionCode } from '#answer/words/en.ts';
 import { present } from '#basics/present.ts';
 import { decimals } from '#quantity/round.ts';
@@ -122,6 +123,9 @@ const bare = ({ remember, rig }: Reply, isNo: boolean): Reply => ({
   ...(rig && { rig }),
 });
 
+/** What a yes or a "tight" says, without that word: behind a warning it is only a figure. */
+const plainly = (headline: string): string => sentence(headline.replace(/^(?:Yes, |Tight: )/, ''));
+
 /** The body of an answer as the dangers leave it. */
 function body(reply: Reply, { codes, intent, facts, isBack }: Danger): Reply {
   const own = codes.map(code => rules[code]);
@@ -133,6 +137,7 @@ function body(reply: Reply, { codes, intent, facts, isBack }: Danger): Reply {
   const wasYesNo = reply.verdict !== undefined && reply.verdict !== null;
   const isSoft = reply.verdict === 'yes' || reply.verdict === 'tight';
   if (isWithheld || (isRefused && (isSoft || isBack))) return bare(reply, wasYesNo || isDenied);
+  if (codes[0] === 'starter-flat' && isSoft) return { ...reply, headline: plainly(reply.headline) };
   if (codes.includes('medical') && reply.verdict === 'yes')
     return isSpare(reply, facts)
       ? { ...reply, headline: reply.headline.replace(/^Yes[:,] /, 'Enough, with half again to spare: ') }
@@ -152,11 +157,21 @@ function emergency(codes: readonly HazardCode[]): Reply {
   return { headline: present(headline), lines };
 }
 
+/** Weakest parts of a rig by which a first line names the current that is too much. */
+const ofCurrent: ReadonlySet<unknown> = new Set(['battery-current', 'inverter', 'cable', 'fuse']);
+
 /** Whether the answer's own first line stands before the warning: a no, or what a medical device comes to. */
-const isToldFirst = (code: HazardCode, { headline, verdict, figures = {} }: Reply): boolean =>
-  code === 'medical'
-    ? Object.keys(figures).length > 0
-    : (code === 'over-current' || code === 'starter-flat') && verdict === 'no' && headline.startsWith('No');
+function isToldFirst(code: HazardCode, { headline, verdict, figures = {} }: Reply): boolean {
+  if (code === 'medical') return Object.keys(figures).length > 0;
+  const isNo = verdict === 'no' && headline.startsWith('No');
+  if (code === 'starter-flat') return isNo;
+  const isTrouble = ofCurrent.has(figures.weakest?.value) && !headline.startsWith('All sound');
+  return code === 'over-current' && (isNo || isTrouble);
+}
+
+/** What a fault of a fuse says of a bigger one is said by its danger. */
+const isSaidByDanger = (line: string, codes: readonly HazardCode[]): boolean =>
+  codes.includes('bigger-fuse') && line.startsWith('No bigger fuse');
 
 /** How many lines of the answer itself stand beside a warning: the rest would push it off a phone. */
 const mostBeside = 3;
@@ -172,14 +187,18 @@ export function safe(reply: Reply, danger: Danger): Reply {
   const left = body(reply, danger);
   const main = hazardAnswer(present(codes[0]));
   const covered = new Set(codes.flatMap(code => rules[code].covers ?? []));
-  const said = [left.headline, ...(left.lines ?? [])].filter(isAllowed(codes)).slice(0, mostBeside);
+  const said = [left.headline, ...(left.lines ?? [])]
+    .filter(isAllowed(codes))
+    .filter(line => !isSaidByDanger(line, codes))
+    .slice(0, mostBeside);
   const told = (): string[] => {
     if (isSaid) return said;
     const [own, ...others] = said;
     if (own === undefined || !isToldFirst(present(codes[0]), left))
       return [...warningLines(codes.slice(0, 2)), main.instead, ...said, main.defers];
     // An answer that says no with its amps says it better than the general line does.
-    const warnings = warningLines(codes.slice(codes[0] === 'over-current' ? 1 : 0, 2));
+    const isSaidBetter = codes[0] === 'over-current' && left.verdict === 'no';
+    const warnings = warningLines(codes.slice(isSaidBetter ? 1 : 0, 2));
     return [own, ...warnings, ...others, main.instead, main.defers];
   };
   const [headline = '', ...lines] = told();

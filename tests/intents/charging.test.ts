@@ -122,7 +122,7 @@ describe('how long to charge', () => {
     const facts = { batteries: lfp(200, 20), solar: [{ count: 1, powerW: 200 }] };
     const one = reply(chargeTime, facts);
     expect(one.headline).toMatch(/of full sun to full/);
-    expect(whole(one)).toMatch(/In usual weather that is about 3 days of sun/);
+    expect(whole(one)).toMatch(/In usual weather that takes about 3 days/);
     const two = { ...facts, solar: [{ count: 2, powerW: 200 }] };
     expect(hours(two)).toBeLessThan(0.6 * hours(facts));
     // Days are not held against hours in one line.
@@ -226,7 +226,7 @@ describe('what generator', () => {
     expect(value(both, 'generatorPower')).toBeCloseTo(1500 + (20 * 14.4) / 0.87 / 0.8, 6);
     // Of 2,000 W it gives 1,700 without a break.
     expect(both.verdict).toBe('tight');
-    expect(both.lines?.join('\n')).toMatch(/1700 W without a break/);
+    expect(both.lines?.join('\n')).toMatch(/can keep up about 1700 W/);
     expect(reply(generator, { chargers: [mains(20), gen(1900)], loads: [kettle] }).verdict).toBe('no');
     const cooler = { name: 'air conditioner', count: 1, powerW: 1000, supply: 'ac' as const };
     expect(value(reply(generator, { loads: [cooler] }), 'generatorPower')).toBeCloseTo(2000, 6);

@@ -115,7 +115,7 @@ describe('sums that tell', () => {
       loads: [{ name: 'hair dryer', powerW: 1600 }],
     });
     expect(value(over, 'acLoad')).toBe(1600);
-    expect(over.headline).toMatch(/^Too much for it: about 1600 W on 1500 W/);
+    expect(over.headline).toMatch(/^The hair dryer is too much for it: about 1600 W on 1500 W/);
     const stated: Stated = {
       batteries: [{ capacityAh: 50, chemistry: 'lfp' }],
       inverter: { powerW: 1500 },

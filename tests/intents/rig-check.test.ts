@@ -72,7 +72,7 @@ describe('a rig checked whole', () => {
     expect(told).toMatch(/^All sound\. Tightest is /);
     expect(told).toMatch(/Also sound: .*\./);
     expect(told).toMatch(
-      /Not told, so not checked: hours driven a day, cables, fuses and where and when you camp\./,
+      /You didn’t tell me, so I didn’t check: hours driven a day, cables, fuses and where and when you camp\./,
     );
     const cold: Stated = { batteries: [{ capacityAh: 100, chemistry: 'lfp' }], ambientC: -3 };
     expect(reply(cold).cautions).toContain('lithium-cold');

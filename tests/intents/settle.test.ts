@@ -90,7 +90,7 @@ const cases: Readonly<Record<string, Case>> = {
     facts: { batteries: [{ count: 1, capacityAh: 100, chemistry: 'lfp' }], loads: [fridge(1)] },
     claims: claims(['sal', 4, 'days'], ['me', 3.5, 'days']),
     answer: [3.3, 4.2],
-    says: /^Both can be right.*\n.*Sal's 4 days would mean taking it down to 4 % full/,
+    says: /^Both can be right.*\n.*Sal's 4 days would run it down to 4 %/,
   },
   'hours against days': {
     facts: { batteries: [{ count: 1, capacityAh: 100, chemistry: 'agm' }], loads: [fridge(1)] },
@@ -150,7 +150,7 @@ const cases: Readonly<Record<string, Case>> = {
     claims: claims(['kit', 50, 'Ah'], ['lou', 1200, 'Wh']),
     answer: [49, 51],
     closest: 'kit',
-    says: /Lou's 1200 Wh would mean running it flat/,
+    says: /Lou's 1200 Wh would run it flat/,
   },
   'how full at 12.2 V': {
     facts: { volts: 12.2, batteries: [{ count: 1, chemistry: 'agm' }] },

@@ -149,7 +149,7 @@ describe('a trip day by day', () => {
 
   test('without a number of days three are taken, and said', () => {
     const answer = reply({ batteries: lfp(100), dailyUseAh: 20 });
-    expect(print(answer)).toMatch(/took about 3 days/);
+    expect(print(answer)).toMatch(/so I took 3 days/);
   });
 
   test('a trip that fails names battery, sun and driving that would do', () => {

@@ -131,7 +131,9 @@ describe('what cable', () => {
     const drop = (isRoundTrip: boolean, lengthM: number) =>
       value(reply(cableSize, { cable: { lengthM, isRoundTrip, areaMm2: 6, currentA: 10 } }), 'voltageDrop');
     expect(drop(true, 10)).toBeCloseTo(drop(false, 5), 9);
-    expect(whole(reply(cableSize, { cable: { lengthM: 5, currentA: 10 } }))).toMatch(/taken one way/);
+    expect(whole(reply(cableSize, { cable: { lengthM: 5, currentA: 10 } }))).toMatch(
+      /The wire back is counted in/,
+    );
     expect(whole(reply(cableSize, { cable: { lengthM: 5, isRoundTrip: true, currentA: 10 } }))).toMatch(
       /there and back\./,
     );
@@ -179,7 +181,7 @@ describe('cable and fuse as a pair', () => {
     const facts: Facts = { cable: { lengthM: 5 }, loads: [load('pump', { currentA: 20 })] };
     const cable = reply(cableSize, facts);
     expect(value(cable, 'fuseRating')).toBe(25);
-    expect(whole(cable)).toMatch(/carries its 25 A fuse \(blade\)/);
+    expect(whole(cable)).toMatch(/suits a 25 A fuse \(blade\)/);
     const area = value(cable, 'conductorArea');
     expect(whole(reply(fuseSize, facts))).toMatch(new RegExp(`Its cable: ${area} mm² over 5 m`));
     const there = { ...facts, cable: { lengthM: 10, isRoundTrip: true } };
@@ -194,13 +196,13 @@ describe('cable and fuse as a pair', () => {
     const dropV = 2 * 6 * 47.407 * 0.00078 * (1 + 15 * 0.00393);
     expect(value(given, 'voltageDrop')).toBeCloseTo(dropV, 3);
     expect(value(given, 'voltageDropPercent')).toBeCloseTo((100 * dropV) / 13.5, 2);
-    expect(whole(given)).toMatch(/takes about 47 A in while it gives 40 A/);
+    expect(whole(given)).toMatch(/draws about 47 A to give 40 A/);
   });
 
   test('a DC-DC charger has a fuse at each battery: what it takes in on one, what it gives on the other', () => {
     const chargers = [{ kind: 'dcdc' as const, currentA: 40 }];
     const both = reply(fuseSize, { chargers, batteries: lfp(200) });
-    expect(both.headline).toBe('60 A (small bolt-down).');
+    expect(both.headline).toBe('A 60 A fuse (small bolt-down).');
     expect(whole(both)).toMatch(
       /At the house battery goes another fuse, 50 A \(high-breaking, class T style\)/,
     );
@@ -212,7 +214,7 @@ describe('cable and fuse as a pair', () => {
   test('heat asks for more copper and a smaller fuse; a bundle is told of', () => {
     const at = (ambientC?: number) => reply(cableSize, { cable: { lengthM: 0.5, currentA: 30 }, ambientC });
     expect([at(), at(60)].map(r => value(r, 'conductorArea'))).toEqual([6, 10]);
-    expect(whole(at())).toMatch(/In a bundle of four to six loaded wires it would be 10 mm²/);
+    expect(whole(at())).toMatch(/Bundled with three or more other loaded wires, go to 10 mm²/);
     const fuse = (ambientC?: number) =>
       value(reply(fuseSize, { cable: { areaMm2: 6 }, ambientC }), 'fuseRating');
     expect([fuse(), fuse(50)]).toEqual([40, 30]);
@@ -229,9 +231,9 @@ describe('cable and fuse as a pair', () => {
         durationH: 72,
       });
     expect(whole(about('lfp'))).toMatch(
-      /50 mm² cable to the inverter, about 1 m, with a 175 A fuse \(high-breaking, class T style\)/,
+      /50 mm² to the inverter \(1 m, 175 A fuse, high-breaking, class T style\)/,
     );
-    expect(whole(about('agm'))).toMatch(/175 A fuse \(bolt-down strip\)/);
+    expect(whole(about('agm'))).toMatch(/175 A fuse, bolt-down strip\)/);
   });
 
   test('a cable that carries the load but not its fuse is tight', () => {
@@ -246,7 +248,7 @@ describe('cable and fuse as a pair', () => {
     const one = reply(fuseSize, { solar });
     // 200 W ÷ (0.82 × 22 V) × 1.07 × 1.25 × 1.25 = 18.5 A.
     expect(value(one, 'fuseRating')).toBe(20);
-    expect(one.headline).toBe('20 A (in-line solar fuse).');
+    expect(one.headline).toBe('A 20 A fuse (in-line solar fuse).');
     expect(whole(one)).toMatch(/Between controller and battery goes another, at the battery: 25 A \(blade\)/);
     const onBank = whole(reply(fuseSize, { solar, batteries: lfp(200) }));
     expect(onBank).toMatch(/put the one there in a fuse block behind a main fuse at the battery/);
@@ -258,18 +260,18 @@ describe('cable and fuse as a pair', () => {
   test('the kind of fuse goes by the bank and its volts', () => {
     const inverter = { powerW: 2000 };
     const fuse = (facts: Facts) => reply(fuseSize, { inverter, ...facts });
-    expect(fuse({ batteries: lfp(200) }).headline).toBe('250 A (high-breaking, class T style).');
+    expect(fuse({ batteries: lfp(200) }).headline).toBe('A 250 A fuse (high-breaking, class T style).');
     expect(whole(fuse({ batteries: lfp(200) }))).toMatch(
       /up to about 13,000 A: this kind breaks about 20,000 A/,
     );
     expect(whole(fuse({ batteries: lfp(600) }))).toMatch(/give each battery its own/);
     const agm = [{ count: 1, capacityAh: 200, chemistry: 'agm' as const }];
-    expect(fuse({ batteries: agm }).headline).toBe('250 A (bolt-down strip).');
-    expect(whole(fuse({}))).toMatch(/At a lithium bank take a high-breaking/);
-    expect(fuse({ systemVoltageV: 48 }).headline).toBe('60 A (bolt-down strip marked 80 V).');
+    expect(fuse({ batteries: agm }).headline).toBe('A 250 A fuse (bolt-down strip).');
+    expect(whole(fuse({}))).toMatch(/On a lithium bank use a high-breaking/);
+    expect(fuse({ systemVoltageV: 48 }).headline).toBe('A 60 A fuse (bolt-down strip marked 80 V).');
     expect(whole(fuse({ systemVoltageV: 48 }))).toMatch(/marked for 60 V or more/);
     const small = reply(fuseSize, { loads: [load('light', { currentA: 8 })], batteries: lfp(200) });
-    expect(small.headline).toBe('10 A (blade, red).');
+    expect(small.headline).toBe('A 10 A fuse (blade, red).');
     expect(whole(small)).toMatch(/in a fuse block behind a main fuse at the battery \(high-breaking/);
     const plain = reply(fuseSize, { loads: [load('light', { currentA: 8 })] });
     expect(whole(plain)).not.toMatch(/short|lithium/);

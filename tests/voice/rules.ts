@@ -46,6 +46,17 @@ export const firstLine = ({ text }: Answer): string => present(text.split('\n')[
 export const stiff =
   /\breckoned with\b|\bit hangs on\b|\bin hand\.|\bshall\b|\bstand that\b|\bcan't be had\b|\bit should stay above\b|\bshare of its capacity\b|\bTo make \d/i;
 
+/** Figures that were worked out ("about …") and are told closer than anybody says them: in words a fridge takes 29 Ah, not 28.8. */
+export const tooExact = (answer: Answer): string[] =>
+  ofUnits.has(answer.intent)
+    ? []
+    : answerPart(answer.text).filter(line =>
+        [...line.matchAll(/\babout ([\d,]+(?:\.\d+)?) (?:Ah|Wh|A|W)\b/g)].some(([, said]) => {
+          const value = Number(present(said).replaceAll(',', ''));
+          return (value >= 10 && value % 1 > 0) || (value >= 1000 && value % 100 > 0);
+        }),
+      );
+
 /** Numbers past belief in an answer that doesn't ask about them: hundreds of batteries, days of driving a day. */
 export function pastBelief({ text }: Answer): string[] {
   return answerPart(text).filter(line => {

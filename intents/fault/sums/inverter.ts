@@ -33,7 +33,7 @@ export function loadFinding(about: FaultCase): Finding | undefined {
     isCause,
     says: isCause ? `${sum}: that alone trips it.` : `${sum}: it should carry that, so look at its volts.`,
     ...(isCause && {
-      likely: `Too much for it: about ${decimals(acLoad.value, 0)} W on ${decimals(ratingW, 0)} W.`,
+      likely: `${thing(outlet.loads)} ${outlet.loads.length > 1 ? 'are' : 'is'} too much for it: about ${decimals(acLoad.value, 0)} W on ${decimals(ratingW, 0)} W.`,
     }),
     figures: { acLoad: figure(acLoad, 'W') },
     explored,

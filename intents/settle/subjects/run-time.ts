@@ -49,7 +49,7 @@ export const runTimeSubject: Subject = {
         if (share <= 1.005)
           return share > 0.995
             ? 'would mean running it flat'
-            : `would mean taking it down to ${decimals(100 * (1 - share), 0)} % full`;
+            : `would run it down to ${decimals(100 * (1 - share), 0)} %`;
         const wanted = (dailyUse.value * (1 - missing)) / (share - missing);
         return `is out of reach even run flat, unless it draws ${plain(wanted)} Ah a day, not ${plain(dailyUse.value)}`;
       },

@@ -34,7 +34,7 @@ export const usableSubject: Subject = {
         const share = (100 * value) / (bank.capacityAh * scale);
         return share > 100.5
           ? 'is more than the label'
-          : `would mean ${100 - share < 0.5 ? 'running it flat' : `taking it down to ${decimals(100 - share, 0)} % full`}`;
+          : `would ${100 - share < 0.5 ? 'run it flat' : `run it down to ${decimals(100 - share, 0)} %`}`;
       },
       measure:
         'It depends on how deep you go: half of a lead-acid battery, four fifths of a lithium one, is common practice.',

@@ -1,6 +1,16 @@
 /** How an assumption is said in an answer: one sentence part, or one where it is all of it (100 %) and one where it isn't. */
 type Says = string | { readonly whole: string; readonly part: string };
 
+/** What is assumed of one thing, by the end of its name. */
+export const thingSays: readonly (readonly [ending: string, says: string])[] = [
+  [' power', '{thing} {value}'],
+  [' hours a day', '{thing} on {value} a day'],
+  [' volume', 'a {value} {thing}'],
+  [' input factor', 'a {thing} that draws {value} times its watts'],
+  [' openings', 'the {thing} opened as usual'],
+  [' walls', 'the {thing} insulated as usual'],
+];
+
 /** Assumptions as people say them. Those without a row are told by their label and number. */
 export const assumptionSays: Readonly<Record<string, Says>> = {
   depthOfDischarge: 'using {value} of the battery',
@@ -13,29 +23,35 @@ export const assumptionSays: Readonly<Record<string, Says>> = {
   batteryTemperature: 'battery at {value}',
   batteryCapacity: 'a {value} battery',
   chargeEfficiency: '{value} of what goes in stays in',
-  topEfficiency: '{value} kept of what goes in',
-  timeConstant: 'a usual slow finish',
-  fullAt: 'full means {value}',
+  topEfficiency: 'only {value} of the last bit stays in',
+  timeConstant: 'the usual slow finish',
+  fullAt: 'full at {value}',
   stateOfCharge: 'charged to {value}',
-  chargerOutput: 'charger giving {value} of its rating',
+  chargerOutput: 'a charger giving {value} of its rating',
   chargerCurrent: 'charging at {value}',
   chargeVoltage: '{value} while charging',
   chargingVoltage: '{value} while charging',
   alternatorShare: { whole: 'charging all of the drive', part: 'charging {value} of the drive' },
+  dcdcEfficiency: 'a DC-DC charger that is {value} efficient',
+  vehicleVoltage: '{value} from the vehicle',
+  airTemperature: '{value} in the air',
+  overcastShare: '{value} of the sun left under cloud',
+  sunnyClearness: 'a clear sky',
+  sunnyPeakSunHours: '{value} of full sun a day',
   chargerEfficiency: 'a charger that is {value} efficient',
   inverterEfficiency: 'an inverter that is {value} efficient',
   powerFactor: 'a power factor of {value}',
   altitudeShare: '{value} of the power left at that height',
   continuousShare: {
-    whole: 'a generator that gives its watts without a break',
-    part: 'a generator that gives {value} of its watts without a break',
+    whole: 'a generator that gives its watts for long',
+    part: 'a generator that gives {value} of its watts for long',
   },
   loadedVoltage: 'the battery at {value} under load',
   conductorC: 'copper at {value}',
   cableAirC: '{value} around the cable',
   bundleShare: { whole: 'the cable laid alone', part: '{value} of its amps, as it is in a bundle' },
   strandFactor: 'usual stranded copper',
-  dropLimit: 'up to {value} lost',
+  dropLimit: 'up to {value} of the volts lost',
   coldestC: 'mornings down to {value}',
   openCircuitVoltage: '{value} open circuit a panel',
   voltageCoefficient: 'the usual rise of volts in the cold',
