@@ -130,6 +130,7 @@ export const drawFacts = [
   'loads.currentA',
   'loads.powerW',
   'loads.hoursPerDay',
+  'loads.minutesPerDay',
   'loads.energyWhPerDay',
   'loads.chargeAhPerDay',
   'dailyUseAh',
