@@ -7,7 +7,7 @@ import { heightOf } from '#engine/solar/air.ts';
 import type { SolarCase } from '#engine/solar/model.ts';
 import { namesakes, placeByName, placesOfOneName } from '#places/find.ts';
 import { monthNames } from '#quantity/month-names.ts';
-import type { Facts } from '#rig/rig.ts';
+import type { Facts, Stated } from '#rig/rig.ts';
 import type { RequestContext } from './intent.ts';
 import { learnedAssumption } from './learned.ts';
 import { regionName, regionTaken, unknownPlace, written } from './which-place.ts';
@@ -34,6 +34,10 @@ export const sunFacts = [
   'arrangement',
   'systemVoltageV',
 ] as const satisfies readonly (keyof Facts)[];
+
+/** What the sun of every answer hangs on where its hours aren't told, for `alsoHangsOn`. */
+export const whereSunHangsOn = ({ peakSunHours }: Stated): readonly string[] =>
+  peakSunHours === undefined ? ['place', 'month'] : [];
 
 /** Rating (W) of all panels together, where any was told. */
 export function panelsW(facts: Facts): number | undefined {

@@ -194,9 +194,11 @@ function isSure({ hangsOn, alsoHangsOn }: Intent, facts: Stated, { path }: ToldF
   return !isOneNumber && !facts.loads?.some(isToldTwice);
 }
 
+const isOne = (told: readonly unknown[]): boolean => told.filter(x => x !== undefined).length <= 1;
+
 const isToldTwice = (load: StatedLoad): boolean =>
-  [load.currentA, load.powerW, load.energyWhPerDay, load.chargeAhPerDay].filter(x => x !== undefined).length >
-  1;
+  !isOne([load.currentA, load.powerW, load.energyWhPerDay, load.chargeAhPerDay]) ||
+  !isOne([load.hoursPerDay, load.minutesPerDay, load.hoursOnce]);
 
 /**
  * The facts told that an answer doesn't hang on: with other values, and without it, it would be the same to the last
@@ -219,16 +221,21 @@ export function unusedOf(
   let first: string | undefined;
   let whole: string | undefined;
   // What can't be answered without a fact hangs on it; another value that can't be meant tells nothing.
-  const isFirstSame = (other: Stated, isLeftOut: boolean): boolean => {
-    const now = firstOf(() => answered(other));
+  const isAsFirst = (now: string, isLeftOut: boolean): boolean => {
     if (!figures) whole ??= keyOf(reply);
     first ??= figures ? JSON.stringify(figures) : whole;
     return now === failed ? !isLeftOut : now === first;
   };
-  const isWholeSame = (other: Stated): boolean => {
+  const isFirstSame = (other: Stated, isLeftOut: boolean): boolean =>
+    isAsFirst(
+      firstOf(() => answered(other)),
+      isLeftOut,
+    );
+  const isWholeSame = (other: Stated, isLeftOut: boolean): boolean => {
     whole ??= keyOf(reply);
-    const now = answered(other);
-    return now === failed || now === whole;
+    const now = withFirstFigures(() => answered(other));
+    if (now.result !== failed && now.result !== whole) return false;
+    return isAsFirst(now.figures ? JSON.stringify(now.figures) : now.result, isLeftOut);
   };
   const isUnused = (fact: ToldFact): boolean => {
     if (isSure(intent, facts, fact)) return false;
@@ -239,9 +246,7 @@ export function unusedOf(
       .map(value => [withOther(facts, path, value), value === undefined] as const);
     const isStill = tried.slice(0, 2).every(([other, isLeftOut]) => isFirstSame(other, isLeftOut));
     // Mostly the words move where the figures don't: seldom does it need every other value.
-    return (
-      isStill && tried.every(([other, isLeftOut]) => isWholeSame(other) && isFirstSame(other, isLeftOut))
-    );
+    return isStill && tried.every(([other, isLeftOut]) => isWholeSame(other, isLeftOut));
   };
   const isTaken = ({ path }: ToldFact): boolean => intent.takes.includes(path[0] as keyof Facts);
   return toldFacts(told).filter(fact => !isTaken(fact) || isUnused(fact));

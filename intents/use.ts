@@ -134,6 +134,7 @@ export const drawFacts = [
   'loads.currentA',
   'loads.powerW',
   'loads.hoursPerDay',
+  'loads.minutesPerDay',
   'loads.energyWhPerDay',
   'loads.chargeAhPerDay',
   'dailyUseAh',

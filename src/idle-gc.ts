@@ -17,6 +17,8 @@ export interface IdleGcOptions {
   /** CPU time used so far, µs. */
   readonly usedUs?: () => number;
   readonly everyMs?: number;
+  /** The same until it collected first. */
+  readonly firstEveryMs?: number;
 }
 
 /** From here on something is going on: a hundredth of a core. */
@@ -43,29 +45,42 @@ export class IdleGc {
   readonly #collect: Collect;
   readonly #usedUs: () => number;
   readonly #everyMs: number;
+  readonly #firstEveryMs: number;
+  #hasCollected = false;
   #usedBefore: number;
   #isOwed = true;
 
-  constructor({ collect = engineCollect(), usedUs = processUsedUs, everyMs = 5000 }: IdleGcOptions = {}) {
+  constructor({
+    collect = engineCollect(),
+    usedUs = processUsedUs,
+    everyMs = 5000,
+    firstEveryMs = 150,
+  }: IdleGcOptions = {}) {
     this.#collect = collect;
     this.#usedUs = usedUs;
     this.#everyMs = everyMs;
+    this.#firstEveryMs = firstEveryMs;
     this.#usedBefore = usedUs();
   }
 
-  /** Looks every few seconds, and keeps no process alive for it. */
+  /** Looks every few seconds, at the start more often, and keeps no process alive for it. */
   start(): void {
-    setInterval(() => void this.look(), this.#everyMs).unref();
+    setTimeout(() => void this.look().finally(() => this.start()), this.#waitMs).unref();
+  }
+
+  get #waitMs(): number {
+    return this.#hasCollected ? this.#everyMs : this.#firstEveryMs;
   }
 
   /** Collects once after each rush, when nothing is going on. @returns whether it did */
   async look(): Promise<boolean> {
     const used = this.#usedUs();
-    const isBusy = used - this.#usedBefore > busyShare * this.#everyMs * 1000;
+    const isBusy = used - this.#usedBefore > busyShare * this.#waitMs * 1000;
     this.#usedBefore = used;
     if (isBusy) this.#isOwed = true;
     if (isBusy || !this.#isOwed) return false;
     this.#isOwed = false;
+    this.#hasCollected = true;
     await this.#collect({ type: 'major', execution: 'async', flavor: 'last-resort' });
     // What collecting itself cost is no rush.
     this.#usedBefore = this.#usedUs();

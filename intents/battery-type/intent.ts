@@ -19,7 +19,8 @@ export const batteryType = defineIntent({
     ...whereFacts,
     'depthOfDischargePercent',
   ],
-  hangsOn: new Set(['batteries.chemistry']),
+  // Of whatever kinds are named: they are what is asked about.
+  alsoHangsOn: () => ['batteries.chemistry'],
   reply: (facts, setting) => {
     const result = computeBatteryType(facts, setting.at);
     // With a use to hold them against, one size in both kinds has a verdict.

@@ -41,6 +41,8 @@ export const cableSize = defineIntent({
     'volts',
     'ambientC',
   ],
+  // Whatever else is known, a current told goes before it.
+  alsoHangsOn: ({ cable }) => (cable?.lengthM === undefined ? [] : ['cable.currentA']),
   needs: [needCurrent, needLength],
   reply: (facts, setting) =>
     isSizeAlone(facts)

@@ -1,4 +1,4 @@
-import type { Facts } from '#rig/rig.ts';
+import type { Facts, Stated } from '#rig/rig.ts';
 import { defineIntent } from '../define-intent.ts';
 import { hasCapacity, type Need } from '../needs.ts';
 import { computeShould } from '../should-charge.ts';
@@ -38,6 +38,17 @@ const needSource: Need = {
     (facts.solarAhPerDay ?? facts.solarWhPerDay ?? facts.drivingHoursPerDay) !== undefined,
 };
 
+/** What was used hangs in each answer where nothing else tells how full it is; a charger's amps where it is the only source. */
+function alsoHangsOn(facts: Stated): readonly string[] {
+  const { batteries, chargeNeededAh, netCurrentA, volts, chargers, solar } = facts;
+  if ((netCurrentA ?? volts) !== undefined) return [];
+  const isLevelTold = batteries?.some(battery => battery.stateOfChargePercent !== undefined);
+  const isUsedAlone = chargeNeededAh === undefined && !isLevelTold;
+  const [charger] = chargers?.length === 1 && !solar ? chargers : [];
+  const isCharger = charger !== undefined && charger.kind !== 'generator' && charger.powerW === undefined;
+  return [...(isUsedAlone ? ['chargeUsedAh'] : []), ...(isCharger ? ['chargers.currentA'] : [])];
+}
+
 /** How long to charge it; how long must I drive. */
 export const chargeTime = defineIntent({
   name: 'charge-time',
@@ -64,6 +75,7 @@ export const chargeTime = defineIntent({
     'volts',
     'voltsTaken',
   ],
+  alsoHangsOn,
   needs: [needCharge, needSource],
   reply: (facts, setting) => {
     const should = computeShould(facts, setting);

@@ -33,6 +33,7 @@ export const inverterCheck = defineIntent({
     'durationH',
     'ambientC',
   ],
+  hangsOn: new Set(['inverter.powerW']),
   needs: [needWatts],
   reply: (facts, setting) => answerInverterCheck(facts, computeInverterCheck(facts, setting), setting),
 });

@@ -1,6 +1,6 @@
 import { defineIntent } from '../define-intent.ts';
 import { needLoads } from '../needs.ts';
-import { sunFacts } from '../sun.ts';
+import { sunFacts, whereSunHangsOn } from '../sun.ts';
 import { drawFacts } from '../use.ts';
 import { answerSolarSize } from './answer.ts';
 import { computeSolarSize, type SolarSizeFacts } from './compute.ts';
@@ -12,6 +12,7 @@ export const solarSize = defineIntent<SolarSizeFacts>({
   hangsOnPlace: () => true,
   takes: [...sunFacts, 'loads', 'dailyUseAh', 'dailyUseWh', 'inverter', 'without'],
   hangsOn: new Set([...drawFacts]),
+  alsoHangsOn: whereSunHangsOn,
   needs: [{ ...needLoads, ask: 'what it has to run (say “fridge 1.2A” or “40Ah a day”)', key: 'need-run' }],
   reply: (facts, setting) => answerSolarSize(facts, computeSolarSize(facts, setting), setting),
 });

@@ -1,7 +1,7 @@
 import { present } from '#basics/present.ts';
 import { defineIntent } from '../define-intent.ts';
 import type { Need } from '../needs.ts';
-import { sunFacts } from '../sun.ts';
+import { sunFacts, whereSunHangsOn } from '../sun.ts';
 import { answerSolarYield } from './answer.ts';
 import { computeSolarYield, type SolarYieldFacts } from './compute.ts';
 
@@ -19,7 +19,12 @@ export const solarYield = defineIntent<SolarYieldFacts>({
   takes: [...sunFacts, 'loads', 'dailyUseAh', 'dailyUseWh', 'inverter'],
   needs: [needPanel],
   // What stays of it is told for lead-acid, whether its kind was named or not.
-  alsoHangsOn: ({ batteries }) =>
-    batteries?.every(({ chemistry }) => chemistry !== 'lfp') ? ['batteries.chemistry'] : [],
+  alsoHangsOn: facts => [
+    ...(facts.batteries?.every(({ chemistry }) => chemistry !== 'lfp') ? ['batteries.chemistry'] : []),
+    // Panels whose volts are too low bring nothing, whatever their watts.
+    ...(facts.solar?.some(panel => panel.openCircuitV !== undefined)
+      ? []
+      : ['solar.powerW', ...whereSunHangsOn(facts)]),
+  ],
   reply: (facts, setting) => answerSolarYield(facts, computeSolarYield(facts, setting), setting),
 });

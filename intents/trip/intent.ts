@@ -1,6 +1,7 @@
 import type { Stated } from '#rig/rig.ts';
 import { defineIntent } from '../define-intent.ts';
 import { needBattery, needLoads } from '../needs.ts';
+import { whereSunHangsOn } from '../sun.ts';
 import { drawFacts } from '../use.ts';
 import { answerTrip } from './answer.ts';
 import { computeTrip, type TripFacts } from './compute.ts';
@@ -16,21 +17,20 @@ const hangsOn: ReadonlySet<string> = new Set([
   'chargers',
 ]);
 
-const noSun: readonly string[] = [];
-const panels = ['solar.powerW'] as const;
-const panelsThere = [...panels, 'place', 'month'] as const;
-
-/** With panels alone to go by, and not ruled out, the sun hangs on their watts, and on the place where its hours aren't told. */
-function alsoHangsOn({
-  solar,
-  solarAhPerDay,
-  solarWhPerDay,
-  peakSunHours,
-  without,
-}: Stated): readonly string[] {
-  const isTold = (solarAhPerDay ?? solarWhPerDay) !== undefined;
-  if (isTold || without?.length || !solar?.some(panel => panel.powerW !== undefined)) return noSun;
-  return peakSunHours === undefined ? panelsThere : panels;
+/**
+ * With panels alone to go by, and not ruled out, the sun hangs on their watts, and on the place where its hours aren't
+ * told; what is on offer hangs on the hours driven each day, where all of a plan is gone through.
+ */
+function alsoHangsOn(facts: Stated): readonly string[] {
+  const { solar, solarAhPerDay, solarWhPerDay, without, durationH, startHour } = facts;
+  if (without?.length) return [];
+  const isSunTold = (solarAhPerDay ?? solarWhPerDay) !== undefined;
+  const hasPanels = !isSunTold && solar?.some(panel => panel.powerW !== undefined);
+  const isWholePlan = durationH === undefined && startHour === undefined;
+  return [
+    ...(hasPanels ? ['solar.powerW', ...whereSunHangsOn(facts)] : []),
+    ...(isWholePlan ? ['days.drivingH'] : []),
+  ];
 }
 
 /** A trip day by day: driving, camping, sun. */

@@ -1,4 +1,4 @@
-import { expect, test } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import { IdleGc } from '../../src/idle-gc.ts';
 
 const second = 1_000_000;
@@ -41,6 +41,30 @@ test('what collecting itself costs is no rush', async () => {
   const giveBack = new IdleGc({ collect, usedUs: () => used, everyMs: 5000 });
   for (let i = 0; i < 4; i++) await giveBack.look();
   expect(collected).toBe(1);
+});
+
+test('after the start it need not be silent for long, later it does', async () => {
+  vi.useFakeTimers();
+  try {
+    let used = 0;
+    let collected = 0;
+    const collect = async () => void collected++;
+    new IdleGc({ collect, usedUs: () => used, everyMs: 5000, firstEveryMs: 150 }).start();
+    used += 0.1 * second;
+    await vi.advanceTimersByTimeAsync(160);
+    expect(collected).toBe(0);
+    await vi.advanceTimersByTimeAsync(160);
+    expect(collected).toBe(1);
+    used += 1 * second;
+    await vi.advanceTimersByTimeAsync(5000);
+    expect(collected).toBe(1);
+    await vi.advanceTimersByTimeAsync(4000);
+    expect(collected).toBe(1);
+    await vi.advanceTimersByTimeAsync(2000);
+    expect(collected).toBe(2);
+  } finally {
+    vi.useRealTimers();
+  }
 });
 
 test('the engine has such a collector', async () => {

@@ -30,6 +30,8 @@ interface Column {
   readonly faults: readonly string[];
 }
 
+/** A point that is not reached by then never will be, however busy the machine is (ms). */
+const reachWithinMs = 30_000;
 /** Messages that come while one process lives, from so many chats at once. */
 const perLife = 12;
 const chatsAtOnce = 6;
@@ -143,7 +145,7 @@ async function killAt(
   const late = setTimeout(() => {
     isReached = false;
     run.child.kill('SIGKILL');
-  }, 8000);
+  }, reachWithinMs);
   if (point.isStart !== true) {
     await telegram.until(() => telegram.open === 0, 'the rest done').catch(() => undefined);
     // One that ended before it could be armed is told as what it is: the point was never reached.

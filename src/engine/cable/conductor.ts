@@ -110,10 +110,23 @@ export function resistancePerM(conductor: Conductor, values: Values, trace?: Tra
   return run(warmResistance, { r_20, alpha: copperCoefficient, T, T_20: 20 }, trace);
 }
 
+interface AmpacityRow {
+  readonly S: number;
+  readonly I: number;
+}
+type Insulation = 75 | 105;
+const rowsMade: Partial<Record<Insulation, readonly AmpacityRow[]>> = {};
+
+/** ABYC's table by area; a choice of cable looks it up for every size that is sold. */
+const rowsFor = (insulation: Insulation): readonly AmpacityRow[] =>
+  (rowsMade[insulation] ??= ampacity.map(row => ({
+    S: areaOfGauge(row[0]),
+    I: row[insulation === 75 ? 2 : 1],
+  })));
+
 /** Current (A) a conductor may carry: ABYC's table by gauge, between its gauges along a power law. */
-export function ampacityA(areaMm2: number, insulation: 75 | 105 = 75, trace?: Trace): number {
-  const at = insulation === 75 ? 2 : 1;
-  const rows = ampacity.map(row => ({ S: areaOfGauge(row[0]), I: row[at] }));
+export function ampacityA(areaMm2: number, insulation: Insulation = 75, trace?: Trace): number {
+  const rows = rowsFor(insulation);
   const above = rows.findIndex(row => row.S >= areaMm2 * 0.9999);
   const second = above < 0 ? rows.length - 1 : Math.max(1, above);
   const [a, b] = [present(rows[second - 1]), present(rows[second])];

@@ -6,11 +6,13 @@ const standIns = new Set([1_087_968_824, 136_817_688, 777_000]);
 
 /** The longest name that is kept, in UTF-16 units, in capitals and small: a key of the memory holds 60. */
 const longest = 54;
-const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
+/** Made for the first name that is too long: a start would feel it. */
+let graphemes: Intl.Segmenter | undefined;
 
 /** As many whole characters as fit, of whatever script: no accent, no joined sign and no emoji is torn. */
 function cutWhole(name: string): string {
   if (name.length <= longest && name.toLowerCase().length <= longest) return name;
+  graphemes ??= new Intl.Segmenter('en', { granularity: 'grapheme' });
   let kept = '';
   for (const { segment } of graphemes.segment(name)) {
     const longer = kept + segment;
