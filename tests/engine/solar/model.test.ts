@@ -38,6 +38,37 @@ const cases: fc.Arbitrary<SolarCase> = fc.record(
   { requiredKeys: [] },
 );
 
+describe('what readings have taught of a yield', () => {
+  const learned = {
+    name: 'learnedSun',
+    value: 80,
+    low: 70,
+    high: 90,
+    unit: '%',
+    why: 'by your readings',
+  } as const;
+  const told = { peakSunHours: 5, ambientC: 20 } as const;
+
+  test('is taken of what is reckoned, in watt hours and in amp hours, where it is handed in', () => {
+    const values = {
+      ...Object.fromEntries(solarAssumptions({ ...told, learned }).map(a => [a.name, a.value])),
+    };
+    const case100 = { ...told, powerW: 100, nominalVoltageV: 12 };
+    const [plain, taught] = [dailyYield(case100, values), dailyYield({ ...case100, learned }, values)];
+    expect(taught.dailyYieldEnergyWh).toBeCloseTo(0.8 * plain.dailyYieldEnergyWh, 9);
+    expect(taught.dailyYieldAh).toBeCloseTo(0.8 * plain.dailyYieldAh, 9);
+    expect(taught.peakSunHours).toBe(plain.peakSunHours);
+  });
+
+  test('is among what is taken for granted, as is the air unless it is told', () => {
+    const names = (c: SolarCase) => solarAssumptions(c).map(a => a.name);
+    expect(names({ ...told, learned })).toContain('learnedSun');
+    expect(names(told)).not.toContain('learnedSun');
+    expect(names(told)).not.toContain('dayTemperature');
+    expect(names({ peakSunHours: 5 })).toContain('dayTemperature');
+  });
+});
+
 describe('what arrives of a panel', () => {
   test('is about 0.65 to 0.85 of rating × sun hours with MPPT, 0.55 to 0.70 with PWM (common practice)', () => {
     for (const ambientC of [10, 20, 30]) {
