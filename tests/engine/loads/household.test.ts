@@ -4,7 +4,7 @@ import { present } from '#basics/present.ts';
 import { buildNamed, buildOf, builtAs } from '#engine/loads/build.ts';
 import { householdKinds } from '#engine/loads/household-table.ts';
 import { dailyUseAh, type Use, useAssumptions, usePerLoad } from '#engine/loads/model.ts';
-import { isPerhapsThreeWay, readLoads } from '#engine/loads/reading.ts';
+import { isPerhapsThreeWay, isThreeWay, readLoads } from '#engine/loads/reading.ts';
 import type { Load } from '#rig/rig.ts';
 
 const load = (name: string, more: Partial<Load> = {}): Load => ({ name, count: 1, supply: 'dc', ...more });
@@ -54,6 +54,14 @@ describe('how a thing that cools is built', () => {
       expect(row).not.toHaveProperty('surge');
     }
     expect(dayAh(load('peltier fridge', { powerW: 48 }))).toBeCloseTo(24 * 4, 9);
+  });
+
+  test('a three-way one is one on the battery alone: on mains its heater is another', () => {
+    expect(isThreeWay(load('three way fridge'))).toBe(true);
+    expect(isThreeWay(load('three way fridge', { supply: 'ac' }))).toBe(false);
+    expect(isThreeWay(load('fridge', { build: 'three-way' }))).toBe(true);
+    expect(isThreeWay(load('fridge'))).toBe(false);
+    expect(isThreeWay(load('kettle', { build: 'three-way' }))).toBe(false);
   });
 
   test('of a house by its name, whatever it runs on; a kettle is none', () => {

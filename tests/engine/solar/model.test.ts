@@ -38,6 +38,25 @@ const cases: fc.Arbitrary<SolarCase> = fc.record(
   { requiredKeys: [] },
 );
 
+test('values that are handed in go before the likely ones, and the others are filled in', () => {
+  const cases: SolarCase[] = [
+    { latitudeDeg: -30, longitudeDeg: 150, month: 4, mount: 'tilted', controller: 'pwm' },
+    { latitudeDeg: -30, month: 4, sky: 'overcast' },
+    { peakSunHours: 5, sky: 'overcast' },
+    {},
+  ];
+  for (const c of cases) {
+    const panel = { ...c, powerW: 100, nominalVoltageV: 12 };
+    const all = Object.fromEntries(solarAssumptions(c).map(a => [a.name, a.value]));
+    expect(dailyYield(panel, all)).toEqual(dailyYield(panel));
+    for (const { name, low, high } of solarAssumptions(c))
+      for (const value of [low, high])
+        expect(dailyYield(panel, { [name]: value }), name).toEqual(
+          dailyYield(panel, { ...all, [name]: value }),
+        );
+  }
+});
+
 describe('what readings have taught of a yield', () => {
   const learned = {
     name: 'learnedSun',

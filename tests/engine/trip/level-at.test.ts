@@ -88,6 +88,17 @@ describe('how full it will be', () => {
     );
   });
 
+  test('what is taken for granted of loads counts, but not where a monitor tells what flows', () => {
+    const fridges = { loads: [{ name: 'fridge', count: 2, supply: 'dc' as const }], voltageV: 12 };
+    const names = (more: Partial<Ahead>) => exploreLevel(ahead(more)).ranked.map(a => a.name);
+    expect(names({ use: fridges })).toContain('ambientC');
+    expect(names({ use: fridges, netA: -3 })).not.toContain('ambientC');
+    const { used } = later({ use: fridges });
+    expect(used.high).toBeGreaterThan(1.1 * used.value);
+    const { low, high } = later({ use: fridges, netA: -3 }).used;
+    expect([low, high].map(ah => Number(ah.toFixed(9)))).toEqual([30, 30]);
+  });
+
   test('the working tells the rule with its sums', () => {
     const { trace } = exploreLevel(ahead());
     const step = trace.steps.find(one => 'rule' in one && one.rule.name === 'levelLater');
