@@ -57,6 +57,20 @@ const charges: Charge[] = banks.flatMap(b =>
     [true, false].map(is => ({ bank: b, targetPercent, isIsolator: is, isSizeAssumed: is })),
   ),
 );
+const level = {
+  name: 'stateOfCharge',
+  value: 40,
+  low: 30,
+  high: 50,
+  unit: '%',
+  why: 'by its volts',
+} as const;
+const told: Charge[] = banks.flatMap(b => [
+  { bank: b, isIsolator: false, isSizeAssumed: false, isFlat: true },
+  { bank: b, isIsolator: false, isSizeAssumed: false, level },
+  { bank: b, isIsolator: false, isSizeAssumed: true, missingAh: 40 },
+  { bank: b, isIsolator: false, isSizeAssumed: false, missingAh: 40, temperatureC: 5 },
+]);
 const sources: Source[] = (['dcdc', 'isolator', 'mains', 'generator'] as const).flatMap(kind =>
   ([undefined, 'smart', 'fixed'] as const).flatMap(alternator =>
     [{}, { currentA: 20 }, { powerW: 300 }, { currentA: 20, generatorW: 1000, altitudeM: 1200 }].map(
@@ -116,7 +130,7 @@ const all: readonly (readonly [where: string, list: () => readonly Assumption[]]
     'a month without a place',
     () => (['sunny', 'mixed', 'overcast'] as const).flatMap(sky => [1, 6].map(m => sunHoursAnywhere(m, sky))),
   ],
-  ['a charge', () => charges.flatMap(chargeAssumptions)],
+  ['a charge', () => [...charges, ...told].flatMap(chargeAssumptions)],
   ['a source', () => sources.flatMap(sourceAssumptions)],
   [
     'a generator',

@@ -65,6 +65,20 @@ describe('how full it will be', () => {
     expect(round.sunIn.value).toBeCloseTo(day.sunIn.value, 9);
   });
 
+  test('what is taken for granted of sun and battery widens it', () => {
+    const by = { sun, clockH: 4, durationH: 18, level: level(30) };
+    const names = exploreLevel(ahead(by)).ranked.map(a => a.name);
+    for (const name of ['clearness', 'dayTemperature', 'chargeEfficiency'] as const)
+      expect(names).toContain(name);
+    const { sunIn, stateOfCharge } = later(by);
+    expect(sunIn.high).toBeGreaterThan(1.1 * sunIn.value);
+    expect(stateOfCharge.high).toBeGreaterThan(stateOfCharge.value + 3);
+    expect(stateOfCharge.low).toBeLessThan(stateOfCharge.value - 3);
+    // A lithium battery of the same size keeps more of the same sun.
+    const lithium = later({ ...by, bank: bankOfOne({ capacityAh: 100, chemistry: 'lfp', ageYears: 0 }) });
+    expect(lithium.sunIn.value).toBeGreaterThan(sunIn.value * (12 / 12.8));
+  });
+
   test('an older battery falls faster, a larger one slower', () => {
     const of = (bankThen: Bank) => later({ bank: bankThen }).stateOfCharge.value;
     expect(of(bankOfOne({ capacityAh: 100, chemistry: 'agm', ageYears: 8 }))).toBeLessThan(59);
