@@ -116,6 +116,8 @@ export interface Intent<N = Facts> {
   readonly isArgument?: true;
   /** It takes no facts of a rig, or nothing but the figures that it was asked about. */
   readonly hasNoSum?: true;
+  /** Numbers that it takes from the words themselves, beside the facts (a controller's plate), in base units. */
+  readonly numbersBeside?: (parsed: ParsedMessage) => readonly number[];
   /** A level told with it is the level now. */
   readonly isOfNow?: true;
   /** What it does depends on whether an admin asks. */

@@ -1,7 +1,8 @@
 import { listIn } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
 import { present } from '#basics/present.ts';
-import { bankOf } from '#engine/battery/bank.ts';
+import { type Bank, bankOf } from '#engine/battery/bank.ts';
+import { chemistryRow } from '#engine/battery/tables.ts';
 import type { Site } from '#engine/charging/generator.ts';
 import { heightOf } from '#engine/solar/air.ts';
 import type { SolarCase } from '#engine/solar/model.ts';
@@ -71,6 +72,10 @@ export function blocksOf({ batteries = [], arrangement, systemVoltageV }: Facts)
   const volts = systemVoltageV ?? bankOf(house, arrangement)?.voltageV ?? house[0]?.voltageV ?? 12;
   return Math.max(1, Math.round(volts / 12.4));
 }
+
+/** Nominal volts of the battery that panels charge: of its size where that is told, else of its kind and the system. */
+export const nominalVOf = (facts: Facts, bank: Bank | undefined, { chemistry }: SolarCase): number =>
+  bank?.voltageV ?? chemistryRow(chemistry ?? 'agm').nominalV * blocksOf(facts);
 
 /** The sun of a question: where it is, and the month of the message where none was said. */
 export function sunOf(facts: Facts, at: Date): SolarCase {

@@ -106,3 +106,13 @@ export function computeConversion(conversion: Conversion | undefined): Converted
   if (from.dimension === 'other') return undefined;
   return { value: fromBase(toBase(conversion.value, from), to), unit: to.symbol, trace: new Trace() };
 }
+
+/** The numbers that a conversion goes by, in the base units that facts have: what is converted, and what bridges the two. */
+export function numbersOf(conversion: Conversion): number[] {
+  const from = find(conversion.unit);
+  const result = computeConversion(conversion);
+  const { value } = conversion;
+  return [from ? toBase(value, from) : value, result?.voltageV, result?.hours].filter(
+    number => number !== undefined,
+  );
+}

@@ -1,6 +1,6 @@
 import { defineIntent } from '../define-intent.ts';
 import { answerConvert } from './answer.ts';
-import { computeConversion } from './compute.ts';
+import { computeConversion, numbersOf } from './compute.ts';
 
 /** What is 60 W in amps. */
 export const convert = defineIntent({
@@ -8,6 +8,7 @@ export const convert = defineIntent({
   title: 'Watts, amps and other units',
   asksNothing: true,
   hasNoSum: true,
+  numbersBeside: ({ conversion }) => (conversion ? numbersOf(conversion) : []),
   reply: (_facts, setting) =>
     answerConvert(computeConversion(setting.parsed.conversion), setting.parsed.conversion),
 });

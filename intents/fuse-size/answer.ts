@@ -80,6 +80,18 @@ function headline(result: FuseSize): string {
   return `${/^(?:8|11 |18 )/.test(rating) ? 'An' : 'A'} ${rating} fuse (${kindOf(result)}).`;
 }
 
+/** What the fuse spoken of does where the cable is too thin for any that would. */
+function beside({ saidA, mostA, found, kind, figures }: FuseSize, cable: string): string | undefined {
+  if (saidA === undefined || kind === undefined || found.fits) return undefined;
+  const fuse = `${significant(saidA)} A fuse`;
+  if (mostA !== undefined && saidA > mostA)
+    return `A ${fuse} is too big: ${cable} would burn before it blows.`;
+  const load = plain(figures.current.value);
+  return saidA < figures.current.value
+    ? `A ${fuse} guards it, but would blow at ${load} A.`
+    : `A ${fuse} guards it, with little to spare over ${load} A.`;
+}
+
 /** The cable that goes with the fuse: by its current, and where the length is told by its drop too. */
 function needed({ found, pair }: FuseSize): string {
   if (!pair || pair.isTooMuch)
@@ -116,7 +128,8 @@ function lines(result: FuseSize): string[] {
     : `Go to ${significant(found.leastAreaMm2)} mm² or more, or keep the load down.`;
   const motor =
     result.hasMotor && found.fits ? 'A slow-blow type copes with the jolt when the motor starts.' : undefined;
-  return [input, margin, behind, cable, breaking(result), motor]
+  const said = found.fits ? undefined : beside(result, cableName(result));
+  return [said, input, margin, behind, cable, breaking(result), motor]
     .filter(line => line !== undefined)
     .slice(0, 4);
 }

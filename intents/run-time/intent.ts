@@ -34,8 +34,10 @@ export const runTime: Intent<RunTimeFacts> = defineIntent<RunTimeFacts>({
   hangsOn: new Set([...drawFacts, 'batteries.capacityAh', 'batteries.chemistry', 'durationH']),
   needs: [needBattery, needLoads],
   // What comes in is counted only by the hour.
-  becomes: ({ solar, drivingHoursPerDay, days }) =>
-    solar?.some(panel => panel.powerW !== undefined) || drivingHoursPerDay !== undefined || days?.length
+  becomes: ({ solar, solarAhPerDay, solarWhPerDay, drivingHoursPerDay, days }) =>
+    solar?.some(panel => panel.powerW !== undefined) ||
+    (solarAhPerDay ?? solarWhPerDay ?? drivingHoursPerDay) !== undefined ||
+    days?.length
       ? 'trip'
       : undefined,
   guess: (facts, setting) => {

@@ -6,7 +6,7 @@ import { bestPowerOf, panelPowerFor, type SolarCase, solarAssumptions } from '#e
 import type { Facts } from '#rig/rig.ts';
 import { batteryOnCharge } from '../battery-air.ts';
 import type { RequestContext } from '../intent.ts';
-import { blocksOf, panelsW, sunOf } from '../sun.ts';
+import { nominalVOf, panelsW, sunOf } from '../sun.ts';
 import { useOf } from '../use.ts';
 
 type SunSetting = Pick<RequestContext, 'at' | 'mainsV'>;
@@ -29,8 +29,8 @@ export interface SolarSize extends Explored<'panelPower' | 'dailyUse' | 'peakSun
 /** Panel rating (W) that puts back a day's use on an average day of the month. */
 export function computeSolarSize(facts: SolarSizeFacts, setting: SunSetting): SolarSize {
   const bank = bankIn(facts);
-  const voltageV = bank?.voltageV ?? 12 * blocksOf(facts);
   const sun = sunOf(facts, setting.at);
+  const voltageV = nominalVOf(facts, bank, sun);
   const use = useOf(facts, voltageV, setting.mainsV, setting.at);
   const told = facts.batteries?.find(b => b.chemistry)?.chemistry;
   const chemistry = bank?.chemistry ?? told ?? 'agm';

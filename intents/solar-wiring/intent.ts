@@ -17,6 +17,10 @@ export const solarWiring = defineIntent<WiringFacts>({
       holds: facts => !!facts.solar?.length,
     },
   ],
+  numbersBeside: parsed => {
+    const { plate, fullPowerA } = platesIn(parsed);
+    return [plate.limitV, plate.ratedA, fullPowerA].filter(number => number !== undefined);
+  },
   reply: ({ systemVoltageV, ...rest }, { parsed }) => {
     const plates = platesIn(parsed);
     const facts = systemVoltageV === plates.plate.limitV ? rest : { ...rest, systemVoltageV };

@@ -16,7 +16,7 @@ import {
 import type { Chemistry, Facts } from '#rig/rig.ts';
 import { batteryOnCharge } from '../battery-air.ts';
 import type { RequestContext } from '../intent.ts';
-import { blocksOf, panelsW, sunOf } from '../sun.ts';
+import { nominalVOf, panelsW, sunOf } from '../sun.ts';
 import { hasUse as hasAnyUse, useOf } from '../use.ts';
 
 type SunSetting = Pick<RequestContext, 'at' | 'mainsV'>;
@@ -47,12 +47,12 @@ export interface SolarYield extends Explored<YieldKey> {
 /** What panels bring on a day (Ah at nominal volts, Wh), and what is left of it after the loads, where there are any. */
 export function computeSolarYield(facts: SolarYieldFacts, setting: SunSetting): SolarYield {
   const bank = bankIn(facts);
-  const nominalVoltageV = bank?.voltageV ?? 12 * blocksOf(facts);
   const powerW = present(panelsW(facts));
   const sun = sunOf(facts, setting.at);
+  const nominalVoltageV = nominalVOf(facts, bank, sun);
   const panel = { ...sun, powerW, nominalVoltageV };
   const use = useOf(facts, nominalVoltageV, setting.mainsV, setting.at);
-  const chemistry = bank?.chemistry ?? 'agm';
+  const chemistry = bank?.chemistry ?? sun.chemistry ?? 'agm';
   const hasUse = hasAnyUse(facts);
   const openV = toldOpenV(facts.solar);
   const count = countOf(facts.solar);
@@ -63,7 +63,7 @@ export function computeSolarYield(facts: SolarYieldFacts, setting: SunSetting): 
     ...solarAssumptions(sun),
     ...(hasUse
       ? [
-          ...storageAssumptions(chemistry, bank?.isChemistryAssumed ?? true),
+          ...storageAssumptions(chemistry, bank?.isChemistryAssumed ?? sun.chemistry === undefined),
           ...onCharge,
           ...useAssumptions(use),
         ]

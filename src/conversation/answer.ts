@@ -26,6 +26,8 @@ export interface Told {
   readonly counted?: readonly string[];
   /** Facts told that the answer doesn't hang on. */
   readonly unused?: readonly ToldFact[];
+  /** Numbers in no fact that the question did not take either; where it is absent, all that no fact took. */
+  readonly unread?: Heard['unread'];
   readonly hazards?: readonly HazardCode[];
   /** What it is told in, where that isn't the usual. */
   readonly units?: ChatUnits;
@@ -95,7 +97,7 @@ export function toAnswer(reply: Reply, told: Told): Answer {
     figures: reply.figures ?? {},
     understood: { ...(told.shared ?? understoodOf(heard)), ...(reply.rig ? { rig: reply.rig } : {}) },
     hazards: told.hazards ?? [],
-    unread: heard.unread,
+    unread: told.unread ?? heard.unread,
     unused: (told.unused ?? []).map(({ path, value }) => ({ fact: path.join('.'), value })),
     reading: readingOf(heard),
     assumed: reply.assumed ?? [],

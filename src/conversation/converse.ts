@@ -270,6 +270,7 @@ function answer(
       isWorkingShown,
       counted: [...learntLines, ...(counted?.lines ?? [])],
       unused: counted?.unused,
+      unread: counted?.unread,
       again: isBack || !isAnswered ? undefined : redo(intent, ready, setting),
     }),
   };

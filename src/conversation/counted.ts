@@ -1,12 +1,13 @@
 import { english } from '#answer/speech.ts';
 import { describeLoad } from '#intents/describe.ts';
-import { type ToldFact, unusedOf, type Worked } from '#intents/unused.ts';
+import { type ToldFact, toldFacts, unusedOf, type Worked } from '#intents/unused.ts';
 import { placeNote } from '#intents/which-place.ts';
 import { powerBankCellV } from '#rig/cell.ts';
 import { hasDraw } from '#rig/merge.ts';
 import type { Stated } from '#rig/rig.ts';
 import { isSame } from './facts-in-words.ts';
 import type { Interpreted } from './interpret.ts';
+import { isNear, leftNumbers } from './left-numbers.ts';
 import { factsInWords, wholly } from './unused-in-words.ts';
 
 const mostListed = 6;
@@ -31,18 +32,34 @@ function countedLine({ intent, facts, setting }: Interpreted, left: readonly unk
 /** What of an answer can be told: the facts that it doesn't hang on, and a line that names them. */
 interface Unused {
   readonly facts: readonly ToldFact[];
+  /** Numbers of the message that are in no fact and that the question didn't take from the words either. */
+  readonly unread: Interpreted['heard']['unread'];
   readonly line?: string;
 }
 
-/** What was told and is no part of the sum: the question has no use for it, or it changes nothing. */
-function unusedIn({ intent, facts, heard, setting }: Interpreted, full: Worked): Unused {
-  if (intent.hasNoSum) return { facts: [] };
-  const told = heard.facts;
-  const found = unusedOf(intent, { facts, told, setting }, full);
-  const parts = factsInWords(told, found);
-  if (parts.length === 0) return { facts: found };
+/** The facts told that a question has no use for, or that change nothing. One without a sum takes the numbers that it names. */
+function unusedFacts({ intent, facts, heard, setting }: Interpreted, full: Worked): readonly ToldFact[] {
+  if (!intent.hasNoSum) return unusedOf(intent, { facts, told: heard.facts, setting }, full);
+  const taken = intent.numbersBeside?.(heard);
+  return taken
+    ? toldFacts(heard.facts).filter(({ value }) => typeof value === 'number' && !taken.some(isNear(value)))
+    : [];
+}
+
+/** What a warning speaks of is not left out, whatever the sum does with it: lithium, and how cold it is. */
+const spokenOf: ReadonlySet<unknown> = new Set(['chemistry', 'ambientC']);
+
+/** What was told and is no part of the sum, numbers that are no fact among it. */
+function unusedIn(read: Interpreted, full: Worked): Unused {
+  const { intent, heard } = read;
+  const isCold = read.hazards.includes('cold-charge');
+  const found = unusedFacts(read, full).filter(({ path }) => !(isCold && spokenOf.has(path.at(-1))));
+  const { unread, named } = leftNumbers(intent, heard);
+  const parts = [...factsInWords(heard.facts, found), ...named];
+  if (parts.length === 0) return { facts: found, unread };
   const listed = parts.slice(0, mostListed).join('; ');
-  return { facts: found, line: english.say('left-out', 'Not part of this sum: {parts}.', { parts: listed }) };
+  const line = english.say('left-out', 'Not part of this sum: {parts}.', { parts: listed });
+  return { facts: found, unread, line };
 }
 
 /** At what volts a power bank's mAh are counted. */
@@ -68,11 +85,11 @@ function placeLine(
 export function countedLines(
   read: Interpreted,
   full: Worked,
-): { readonly lines: string[]; readonly unused: readonly ToldFact[] } {
+): { readonly lines: string[]; readonly unused: readonly ToldFact[]; readonly unread?: Unused['unread'] } {
   // A rig that is noted has no sum; its place is kept.
   if (full.reply.figures === undefined) return { lines: placeLine(read, full, []), unused: [] };
-  const { facts, line } = unusedIn(read, full);
+  const { facts, unread, line } = unusedIn(read, full);
   const left = wholly(read.heard.facts, facts).flatMap(([key, row]) => (key === 'loads' ? [row] : []));
   const lines = [countedLine(read, left), cellLine(read.facts), line].filter(one => one !== undefined);
-  return { lines: [...placeLine(read, full, facts), ...lines], unused: facts };
+  return { lines: [...placeLine(read, full, facts), ...lines], unused: facts, unread };
 }

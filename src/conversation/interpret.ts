@@ -20,6 +20,7 @@ import { withoutDispute } from './dispute.ts';
 import type { Heard } from './hear.ts';
 import { type Lean, leanOf } from './lean.ts';
 import { learnedFor } from './learned.ts';
+import { outletVoltsIn } from './left-numbers.ts';
 import type { Frame, Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { isIntent, undemanding } from './questions.ts';
@@ -211,7 +212,7 @@ function taken(
   // "Save it as my rig": what was just spoken of.
   const isSaved = intent.name === 'rig' && said.cues.has('save') && Object.keys(said.facts).length === 0;
   const heard = isSaved && lean.frame ? { ...said, facts: gearIn(lean.frame.facts) } : said;
-  const toldV = heard.conversion ? undefined : mainsVoltsIn(heard.facts);
+  const toldV = heard.conversion ? undefined : (mainsVoltsIn(heard.facts) ?? outletVoltsIn(heard));
   const mainsV = toldV ?? (lean.extent === 'all' ? lean.frame?.mainsV : undefined);
   const plain = heard.conversion ? heard.facts : withoutMainsVolts(heard.facts);
   const where = [lean.frame?.facts, memory.passing, rig?.rig, memory.rigs['']];

@@ -19,12 +19,15 @@ describe('a fact told that an answer does not hang on is named', () => {
     ['35 amps of solar, 120Ah agm, what size cable for a 20A load, 5m', '120 Ah AGM'],
     ['4A fan in Kansas, what fuse', 'in Kansas'],
     ['what fuse for a 4A fan? we are in Perth in June', 'June; in Perth'],
+    // A number that is no fact is told as well, as it was written.
+    ['160W panel at 3000 m in Cusco in July, how many Ah?', '3000 m'],
+    ['fridge 50W, 40L, 120Ah AGM, how long will it last at 30 degrees', '40L'],
     ['I have inverter of modified sine 1000 W and kettle 900 W. Will it run?', 'modified sine'],
   ])('%s', ([text, named]) => {
     const { last } = talk([`ann: ${text}`]);
     expect(last.text).toContain('Not part of this sum:');
     expect(last.text).toContain(named);
-    expect(last.unused).not.toEqual([]);
+    expect([...present(last.unused), ...last.unread]).not.toEqual([]);
   });
 
   test.for([
@@ -58,6 +61,57 @@ describe('a fact told that an answer does not hang on is named', () => {
     const { last } = talk(['ann: fan 4A, 3 m of 2.5 square cable, what fuse']);
     expect(last.unused).toEqual([{ fact: 'cable.lengthM', value: 3 }]);
   });
+});
+
+describe('a number that a question takes from the words themselves is used', () => {
+  test('the rating on a controller’s plate', () => {
+    const { last } = talk(['ann: 3 panels 150W in parallel with a 20A PWM controller, 12V battery, ok?']);
+    expect(last.text).toContain('is rated for 20 A');
+    expect(last.text).not.toContain('Not part of this sum');
+    expect(last.unread).toEqual([]);
+  });
+
+  test('the volts of an outlet: 7.5 A at 120 V are 900 W, at 230 V 1725 W', () => {
+    const { last } = talk([
+      'ann: 120 VAC coffee maker, 7.5 A nameplate, on a 1000 W inverter. Is it overloaded?',
+    ]);
+    expect(last.text).toContain('900 W is within the 1000 W');
+    expect(last.unread).toEqual([]);
+  });
+
+  test.for<[string, string]>([
+    ['60W at 24V in amps for 5 hours', '5 hours'],
+    ['100Ah at 12.8V in Wh, at 80% depth of discharge', '80 % of it to be used'],
+  ])('a conversion names what it has no use for: %s', ([text, named]) => {
+    const { last } = talk([`ann: ${text}`]);
+    expect(last.intent).toBe('convert');
+    expect(last.text).toContain(`Not part of this sum: ${named}`);
+  });
+
+  test('and nothing where all of it is used', () => {
+    expect(talk(['ann: 60W at 12V in amps?']).last.text).not.toContain('Not part of this sum');
+  });
+});
+
+test('sun told as Ah a day is counted in: with 45 of 60 Ah put back it lasts far longer than without', () => {
+  const { last } = talk([
+    'ann: solar makes 45 Ah a day and I use 60 Ah a day, 120Ah AGM, how long will it last?',
+  ]);
+  expect(last.intent).toBe('trip');
+  expect(last.unused).toEqual([]);
+  expect(last.text).toContain('the sun can put about 45 Ah back');
+});
+
+test('the kind of a battery told without its size goes into what the sun brings', () => {
+  const ah = (kind: string) => {
+    const { last } = talk([`ann: 200W panel in Perth in December, how many Ah a day into ${kind}?`]);
+    return { last, ah: Number(last.figures.dailyYield?.value) };
+  };
+  const lithium = ah('a lithium battery');
+  expect(lithium.last.text).toContain('with a lithium battery');
+  expect(lithium.last.unused).toEqual([]);
+  // The same watt hours at 12.8 V and at 12 V.
+  expect(lithium.ah / ah('an AGM').ah).toBeCloseTo(12 / 12.8, 6);
 });
 
 describe('in words', () => {

@@ -7,20 +7,26 @@ import { storageAssumptions } from '#engine/battery/charging.ts';
 import { cyclesAt } from '#engine/battery/life.ts';
 import { chargeAtRest } from '#engine/battery/rest.ts';
 import { batteryTemperature } from '#engine/battery/temperature.ts';
-import { bankAssumptions, temperatureFactor } from '#engine/battery/usable.ts';
+import { bankAssumptions, knownAge, temperatureFactor } from '#engine/battery/usable.ts';
 import { circuitAssumptions } from '#engine/cable/circuit.ts';
 import { conductorAssumptions, conductorOf } from '#engine/cable/conductor.ts';
+import { panelLeadAssumptions } from '#engine/cable/panels.ts';
+import { surroundingAssumptions } from '#engine/cable/surroundings.ts';
 import { type Charge, chargeAssumptions } from '#engine/charging/charge.ts';
 import { continuousAssumption, generatorAssumptions, startAssumption } from '#engine/charging/generator.ts';
 import { type Source, sourceAssumptions } from '#engine/charging/source.ts';
 import { loadedVoltage } from '#engine/inverter/check.ts';
 import { throughWatts, wattsAssumptions } from '#engine/inverter/watts.ts';
 import { dayOf, useAssumptions } from '#engine/loads/model.ts';
-import { chargeOver } from '#engine/loads/over.ts';
+import { chargeOver, meanwhileAssumptions } from '#engine/loads/over.ts';
+import { airAboutFridge, airTemperature, dayTemperature } from '#engine/solar/air.ts';
 import { clearnessFor } from '#engine/solar/climate.ts';
+import { coldestMorning } from '#engine/solar/cold.ts';
 import { peakSunHours, type SolarCase, solarAssumptions } from '#engine/solar/model.ts';
+import { sunHoursAnywhere } from '#engine/solar/sky.ts';
+import { wiringAssumptions } from '#engine/solar/wiring.ts';
 import { tripAssumptions } from '#engine/trip/model.ts';
-import { type Chemistry, chemistries, type Load } from '#rig/rig.ts';
+import { type Chemistry, chemistries, type Load, type Solar } from '#rig/rig.ts';
 import { Trace } from '#rule/trace.ts';
 import { unitsOfRules } from '../rules/units.ts';
 
@@ -29,12 +35,42 @@ import { unitsOfRules } from '../rules/units.ts';
 const bank = (chemistry?: Chemistry): Bank => present(bankOf([{ count: 1, capacityAh: 100, chemistry }]));
 const load = (name: string, rest: Partial<Load> = {}): Load => ({ name, count: 1, supply: 'dc', ...rest });
 const banks = [undefined, ...chemistries].map(kind => bank(kind));
+const worn: Bank[] = banks.flatMap(b => [
+  { ...b, ageYears: 4 },
+  { ...b, wear: 'old' as const },
+  { ...b, wear: 'tired' as const },
+]);
+const panels: Solar[] = [
+  { count: 2, powerW: 100 },
+  { count: 1, powerW: 300, openCircuitV: 39 },
+];
+const places = [
+  {},
+  { heightM: 2500 },
+  { latitudeDeg: -36, month: 7 },
+  { latitudeDeg: -36.2, longitudeDeg: 149.1 },
+  { latitudeDeg: 60, longitudeDeg: 10, month: 1, heightM: 800 },
+];
 
 const charges: Charge[] = banks.flatMap(b =>
   [100, 80, 60].flatMap(targetPercent =>
     [true, false].map(is => ({ bank: b, targetPercent, isIsolator: is, isSizeAssumed: is })),
   ),
 );
+const level = {
+  name: 'stateOfCharge',
+  value: 40,
+  low: 30,
+  high: 50,
+  unit: '%',
+  why: 'by its volts',
+} as const;
+const told: Charge[] = banks.flatMap(b => [
+  { bank: b, isIsolator: false, isSizeAssumed: false, isFlat: true },
+  { bank: b, isIsolator: false, isSizeAssumed: false, level },
+  { bank: b, isIsolator: false, isSizeAssumed: true, missingAh: 40 },
+  { bank: b, isIsolator: false, isSizeAssumed: false, missingAh: 40, temperatureC: 5 },
+]);
 const sources: Source[] = (['dcdc', 'isolator', 'mains', 'generator'] as const).flatMap(kind =>
   ([undefined, 'smart', 'fixed'] as const).flatMap(alternator =>
     [{}, { currentA: 20 }, { powerW: 300 }, { currentA: 20, generatorW: 1000, altitudeM: 1200 }].map(
@@ -72,7 +108,29 @@ const use = {
 // Made within the tests, so that a mutant meets the test that sees it.
 const all: readonly (readonly [where: string, list: () => readonly Assumption[]])[] = [
   ['a bank', () => banks.flatMap(b => [...bankAssumptions(b), ...bankAssumptions(b, 70)])],
-  ['a charge', () => charges.flatMap(chargeAssumptions)],
+  ['a worn bank', () => worn.flatMap(b => [...bankAssumptions(b), ...knownAge(b)])],
+  [
+    'the air',
+    () => places.flatMap(where => [dayTemperature(where), airTemperature(where), airAboutFridge(where)]),
+  ],
+  ['the coldest morning', () => places.map(coldestMorning)],
+  [
+    'panels in strings',
+    () =>
+      places.flatMap(where =>
+        panels.flatMap(one =>
+          wiringAssumptions({ panels: [one], blocks: 1, isShaded: false, controller: 'pwm', where }),
+        ),
+      ),
+  ],
+  ['a lead of panels', () => panels.flatMap(one => panelLeadAssumptions([one]))],
+  ['what lies about a cable', () => [undefined, 45].flatMap(surroundingAssumptions)],
+  ['what runs meanwhile', () => meanwhileAssumptions(use)],
+  [
+    'a month without a place',
+    () => (['sunny', 'mixed', 'overcast'] as const).flatMap(sky => [1, 6].map(m => sunHoursAnywhere(m, sky))),
+  ],
+  ['a charge', () => [...charges, ...told].flatMap(chargeAssumptions)],
   ['a source', () => sources.flatMap(sourceAssumptions)],
   [
     'a generator',
@@ -130,7 +188,7 @@ test.for(all)('everything taken for granted of %s has a name, a unit, an order a
   for (const { name, unit, low, value, high, why } of list) {
     expect(name).toMatch(/^[a-z][A-Za-z0-9 ]+$/);
     expect(known, name).toContain(unit);
-    expect(why, name).toMatch(/^[a-zA-Z][^{}]{2,}$/);
+    expect(why, name).toMatch(/^[a-zA-Z0-9][^{}]{2,}$/);
     expect(why, name).not.toMatch(/undefined|NaN|Stryker|\bnull\b/);
     expect(low, name).toBeLessThanOrEqual(value);
     expect(value, name).toBeLessThanOrEqual(high);

@@ -175,6 +175,17 @@ describe('what cable', () => {
 });
 
 describe('cable and fuse as a pair', () => {
+  test.for<[fuseA: number, said: RegExp]>([
+    [60, /60 A fuse guards it, but would blow at 93 A/],
+    [95, /95 A fuse guards it, with little to spare over 93 A/],
+    [150, /150 A fuse is too big: 16 mm² would burn before it blows/],
+  ])('a fuse spoken of is judged where the cable is too thin for any: %d A', ([fuseA, said]) => {
+    const there = reply(fuseSize, { cable: { areaMm2: 16 }, fuseA, inverter: { powerW: 1000 } });
+    expect(there.verdict).toBe('no');
+    expect(whole(there)).toMatch(/that cable is too thin/);
+    expect(whole(there)).toMatch(said);
+  });
+
   const solar = [{ count: 1, powerW: 200 }];
 
   test('the cable comes with its fuse, and the fuse with its cable', () => {

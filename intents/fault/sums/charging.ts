@@ -8,7 +8,7 @@ import { dailyYield, solarAssumptions, storedOf } from '#engine/solar/model.ts';
 import { type PanelCase, wire, wiringAssumptions } from '#engine/solar/wiring.ts';
 import { decimals, plain, significant } from '#quantity/round.ts';
 import { figure } from '../../figures.ts';
-import { panelsW, sunOf, whereAndWhen } from '../../sun.ts';
+import { nominalVOf, panelsW, sunOf, whereAndWhen } from '../../sun.ts';
 import { hasUse, useOf } from '../../use.ts';
 import { blocksIn, type FaultCase, type Finding } from './finding.ts';
 
@@ -53,14 +53,14 @@ export function chargeFinding(about: FaultCase): Finding | undefined {
   const { facts, bank, mainsV, at } = about;
   const powerW = panelsW(facts);
   if (powerW === undefined || !hasUse(facts)) return undefined;
-  const voltageV = bank?.voltageV ?? 12;
-  const chemistry = bank?.chemistry ?? 'agm';
   const sun = sunOf(facts, at);
+  const voltageV = nominalVOf(facts, bank, sun);
+  const chemistry = bank?.chemistry ?? sun.chemistry ?? 'agm';
   const use = useOf(facts, voltageV, mainsV, at);
   const panel = { ...sun, powerW, nominalVoltageV: voltageV, chemistry };
   const assumptions = [
     ...solarAssumptions(sun),
-    ...storageAssumptions(chemistry, bank?.isChemistryAssumed ?? true),
+    ...storageAssumptions(chemistry, bank?.isChemistryAssumed ?? sun.chemistry === undefined),
     ...useAssumptions(use),
   ];
   const explored = explore<'dailyYield' | 'dailyUse'>(assumptions, 'dailyYield', (values, trace) => ({

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { run } from '#rule/rule.ts';
 import { meanDay, radians, sunDay } from './sun.ts';
 import { hourShare } from './sun-rules.ts';
@@ -9,7 +10,10 @@ import { hourShare } from './sun-rules.ts';
 export function hourlyShares(latitudeDeg: number, month: number): readonly number[] {
   const { omega_s } = sunDay(latitudeDeg, meanDay(month));
   if (omega_s <= 0) return Array<number>(24).fill(0);
-  const shares = Array.from({ length: 24 }, (_, hour) => shareOf(hour, omega_s));
+  const shares: number[] = [];
+  // The afternoon mirrors the morning.
+  for (let hour = 0; hour < 24; hour++)
+    shares.push(hour < 12 ? shareOf(hour, omega_s) : present(shares[23 - hour]));
   const sum = shares.reduce((a, b) => a + b, 0);
   return shares.map(share => (sum > 0 ? share / sum : 0));
 }

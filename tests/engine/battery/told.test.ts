@@ -19,6 +19,17 @@ describe('a limit told', () => {
     expect(limitsOf(series).dischargeA).toBe(50);
   });
 
+  test('of unlike ones in parallel the smallest limit counts for each', () => {
+    const two = [
+      { count: 1, capacityAh: 100, chemistry: 'lfp', maxCurrentA: 50 } as const,
+      { count: 1, capacityAh: 100, chemistry: 'lfp', maxCurrentA: 80 } as const,
+    ];
+    expect(bankOf(two)?.maxCurrentA).toBe(100);
+    // One whose limit isn't told adds nothing.
+    expect(bankOf([...two, { count: 1, capacityAh: 100, chemistry: 'lfp' }])?.maxCurrentA).toBe(100);
+    expect(bankOf([{ count: 1, capacityAh: 100 }])).not.toHaveProperty('maxCurrentA');
+  });
+
   test('is never passed, however short', () => {
     expect(fitsBank(lfp({ maxCurrentA: 50 }), 51).fit).toBe('no');
     expect(fitsBank(lfp({ maxCurrentA: 50 }), 45).fit).toBe('yes');
@@ -52,6 +63,15 @@ describe('an age told', () => {
     expect(knownAge(present(bankOf([{ count: 1, capacityAh: 100 }])))).toEqual([]);
     expect(knownAge(present(bankOf(two)))[0]?.value).toBe(0.65);
     expect(knownAge(present(bankOf([{ count: 1, capacityAh: 100, ageYears: 5 }])))[0]?.value).toBe(0.8);
+  });
+
+  test('of several the oldest counts; without a word it is neither old nor of an age', () => {
+    const of = (...ages: (number | undefined)[]) =>
+      bankOf(ages.map(ageYears => ({ count: 1, capacityAh: 100, chemistry: 'agm' as const, ageYears })));
+    expect(of(2, 7, undefined)?.ageYears).toBe(7);
+    expect(of(undefined)).not.toHaveProperty('ageYears');
+    expect(of(undefined)).not.toHaveProperty('wear');
+    expect(bankOf([{ count: 2, capacityAh: 100, wear: 'old' }])?.wear).toBe('old');
   });
 
   test('leaves something of the oldest', () => {

@@ -105,6 +105,18 @@ describe('any rig', () => {
   });
 });
 
+test('more than the battery may give is told, and only that', () => {
+  const on = (powerW: number) =>
+    present(
+      sketchOf({
+        batteries: [{ count: 1, capacityAh: 200, chemistry: 'lfp', maxCurrentA: 100 }],
+        inverter: { powerW },
+      }),
+    );
+  expect(on(2000).exceedsA).toBe(100);
+  expect(on(500)).not.toHaveProperty('exceedsA');
+});
+
 test('whatever is offered as a picture can be drawn, and read on a phone', () => {
   fc.assert(
     fc.property(rigs, fc.boolean(), (facts, isEmpty) => {

@@ -5,7 +5,7 @@ import { chargeRow, flatPercent } from '#engine/battery/charge-table.ts';
 import { absorptionVoltage } from '#engine/battery/charging.ts';
 import { meanChargeV } from '#engine/battery/round-trip.ts';
 import { batteryTemperature } from '#engine/battery/temperature.ts';
-import { type Charge, chargeAssumptions, chargeOf } from '#engine/charging/charge.ts';
+import { type Charge, chargeAssumptions, chargeOf, guessedBankAh } from '#engine/charging/charge.ts';
 import { deratingOf, generatorAssumptions, generatorRatingW } from '#engine/charging/generator.ts';
 import { dcdcSizeFor, recommendPath } from '#engine/charging/path.ts';
 import { type Source, sourceAssumptions, sourceCurrentA } from '#engine/charging/source.ts';
@@ -15,6 +15,10 @@ import { Trace } from '#rule/trace.ts';
 const likely = (list: readonly { name: string; value: number }[]) =>
   Object.fromEntries(list.map(a => [a.name, a.value]));
 const ruleNames = (trace: Trace) => trace.steps.map(s => (s.kind === 'rule' ? s.rule.name : s.name));
+
+test('where no bank was told, one of two and a half times what is missing is taken, 100 Ah at least', () => {
+  expect([1, 40, 41, 60, 100].map(guessedBankAh)).toEqual([100, 100, 110, 150, 250]);
+});
 
 describe('what a charge takes for granted', () => {
   const bank = (chemistry?: Chemistry, stateOfChargePercent?: number) =>

@@ -51,6 +51,8 @@ test('backwards in some twenty runs, to a millionth of the span, falling as well
   expect(Math.abs(present(solveFor(27, 100, 1000, x => rising(x) / 1e6)) - 300)).toBeLessThan(1e-3);
   expect(runs).toBeLessThan(32);
   expect(Math.abs(present(solveFor(4, 1, 100, x => 100 / x)) - 25)).toBeLessThan(1e-4);
+  // Of the span, however far from nought it lies.
+  expect(Math.abs(present(solveFor(1000.3, 1000, 1001, x => x)) - 1000.3)).toBeLessThan(1e-6);
 });
 
 test('the ends themselves count', () => {

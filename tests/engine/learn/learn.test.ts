@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { present } from '#basics/present.ts';
 import { findings } from '#engine/learn/findings.ts';
 import { learn } from '#engine/learn/learn.ts';
-import { predict } from '#engine/learn/predict.ts';
+import { hourAt, predict } from '#engine/learn/predict.ts';
 import type { RigReading } from '#engine/learn/reading.ts';
 import { type Expected, type Learned, parts, place, size, unlearned, without } from '#engine/learn/state.ts';
 
@@ -247,4 +247,15 @@ describe('whatever is read', () => {
       { numRuns: 100 },
     );
   });
+});
+
+test.for<[says: string, at: string, longitudeDeg: number | undefined, hour: number]>([
+  ['by the clock of Greenwich', '2026-01-15T09:30:00Z', undefined, 9.5],
+  ['15° east is an hour later', '2026-01-15T09:30:00Z', 15, 10.5],
+  ['far east it is the next day', '2026-01-15T20:00:00Z', 150, 6],
+  ['far west it is the day before', '2026-01-15T04:00:00Z', -120, 20],
+  // Before 1970 hours count backwards, and are hours of a day all the same.
+  ['long ago', '1969-12-31T18:00:00Z', 0, 18],
+])('the hour of the sun: %s', ([, moment, longitudeDeg, hour]) => {
+  expect(hourAt(Date.parse(moment), longitudeDeg)).toBeCloseTo(hour, 9);
 });

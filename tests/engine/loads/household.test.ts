@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { present } from '#basics/present.ts';
-import { buildOf, builtAs } from '#engine/loads/build.ts';
+import { buildNamed, buildOf, builtAs } from '#engine/loads/build.ts';
 import { householdKinds } from '#engine/loads/household-table.ts';
 import { dailyUseAh, type Use, useAssumptions, usePerLoad } from '#engine/loads/model.ts';
-import { isPerhapsThreeWay, readLoads } from '#engine/loads/reading.ts';
+import { isPerhapsThreeWay, isThreeWay, readLoads } from '#engine/loads/reading.ts';
 import type { Load } from '#rig/rig.ts';
 
 const load = (name: string, more: Partial<Load> = {}): Load => ({ name, count: 1, supply: 'dc', ...more });
@@ -41,6 +41,34 @@ describe('how a thing that cools is built', () => {
     expect(of('fridge', { volumeL: 149 })).toBe(householdKinds.small);
     expect(of('fridge', { volumeL: 150 })).toBe(householdKinds.fridge);
     expect(of('chest freezer')).toBe(householdKinds.freezer);
+  });
+
+  test('one without a compressor draws what a cool box of its kind does, all the time, and has no start', () => {
+    const plain = builtAs(load('thermoelectric cooler')).row;
+    for (const one of [load('fridge', { build: 'thermoelectric' }), load('peltier fridge')]) {
+      expect(buildOf(one)).toBe('thermoelectric');
+      const { row, kind } = builtAs(one);
+      expect(kind).toBeUndefined();
+      expect(row?.powerW).toEqual(plain?.powerW);
+      expect(row).not.toHaveProperty('setPointC');
+      expect(row).not.toHaveProperty('surge');
+    }
+    expect(dayAh(load('peltier fridge', { powerW: 48 }))).toBeCloseTo(24 * 4, 9);
+  });
+
+  test('a three-way one is one on the battery alone: on mains its heater is another', () => {
+    expect(isThreeWay(load('three way fridge'))).toBe(true);
+    expect(isThreeWay(load('three way fridge', { supply: 'ac' }))).toBe(false);
+    expect(isThreeWay(load('fridge', { build: 'three-way' }))).toBe(true);
+    expect(isThreeWay(load('fridge'))).toBe(false);
+    expect(isThreeWay(load('kettle', { build: 'three-way' }))).toBe(false);
+  });
+
+  test('of a house by its name, whatever it runs on; a kettle is none', () => {
+    expect(buildOf(load('bar fridge', { supply: 'ac', powerW: 50 }))).toBe('household');
+    expect(buildOf(load('bar fridge', { powerW: 50 }))).toBe('camping');
+    expect(buildNamed('three way fridge')).toBe('three-way');
+    expect(buildNamed('three way kettle')).toBeUndefined();
   });
 
   test('what is no thing that cools stays as it is', () => {

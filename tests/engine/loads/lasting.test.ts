@@ -54,6 +54,28 @@ describe('how long it lasts', () => {
     );
   });
 
+  test('a level that is no more than likely goes before the bank’s own, and widens the range', () => {
+    const bank = present(
+      bankOf([{ count: 1, capacityAh: 100, chemistry: 'agm', stateOfChargePercent: 100 }]),
+    );
+    const use = { loads: [{ ...fridge(1), isAverage: true }], voltageV: 12 };
+    const level = {
+      name: 'stateOfCharge',
+      value: 75,
+      low: 65,
+      high: 85,
+      unit: '%',
+      why: 'by its volts',
+    } as const;
+    const told = exploreRunTime({ bank: { ...bank, stateOfChargePercent: 75 }, use }).figures.runTime;
+    const likely = exploreRunTime({ bank, use, level }).figures.runTime;
+    expect(likely.value).toBeCloseTo(25, 9);
+    expect(told.value).toBeCloseTo(25, 9);
+    // Ten points are ten hours of an amp.
+    expect(likely.low).toBeLessThan(told.low - 2);
+    expect(likely.high).toBeGreaterThan(told.high + 2);
+  });
+
   test('the working tells the number', () => {
     const { figures, trace } = of({ capacityAh: 100, chemistry: 'agm' }, [fridge(1)]);
     expect(trace.steps.at(-1)).toMatchObject({ value: figures.runTime.value });

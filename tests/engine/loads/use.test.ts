@@ -12,6 +12,34 @@ const ac = (name: string, rest: Partial<Load> = {}): Load => ({ ...dc(name, rest
 const use = (...loads: Load[]): Use => ({ loads, voltageV: 12 });
 const ah = (...loads: Load[]) => dailyUseAh(use(...loads), {});
 
+describe('an inverter that is left on', () => {
+  const idle = (loads: Load[], inverterW?: number) =>
+    usePerLoad({ loads, voltageV: 12, isInverterLeftOn: true, ...(inverterW && { inverterW }) }, {}).find(
+      ({ load }) => load.name === 'inverter, idle',
+    )?.chargeAh ?? 0;
+  const on = (name: string, powerW: number, hoursPerDay: number): Load => ({
+    name,
+    count: 1,
+    supply: 'ac',
+    powerW,
+    hoursPerDay,
+  });
+
+  test('idles while nothing runs on it: less the longer something does, and not at all where that is always', () => {
+    // 0.7 % of 1,000 W at 12 V for 24 h, 21 h and none.
+    expect(idle([], 1000)).toBeCloseTo((0.007 * 1000 * 24) / 12, 9);
+    expect(idle([on('tv', 60, 3)], 1000)).toBeCloseTo((0.007 * 1000 * 21) / 12, 9);
+    expect(idle([on('tv', 60, 24)], 1000)).toBe(0);
+    expect(idle([on('tv', 60, 20), on('laptop', 60, 20)], 1000)).toBe(0);
+  });
+
+  test('its own rating untold, it is the one that the largest load needs', () => {
+    const both = idle([on('tv', 60, 1), on('toaster', 900, 1)]);
+    expect(both).toBeCloseTo((idle([on('toaster', 900, 1)]) * 22) / 23, 9);
+    expect(both).toBeGreaterThan(1.5 * idle([on('tv', 60, 2)]));
+  });
+});
+
 describe('a day’s use in Ah at 12 V', () => {
   test.for<[says: string, load: Load, want: number]>([
     ['a fridge of 1 A', dc('fridge', { currentA: 1 }), 24],

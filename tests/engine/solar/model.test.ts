@@ -38,6 +38,56 @@ const cases: fc.Arbitrary<SolarCase> = fc.record(
   { requiredKeys: [] },
 );
 
+test('values that are handed in go before the likely ones, and the others are filled in', () => {
+  const cases: SolarCase[] = [
+    { latitudeDeg: -30, longitudeDeg: 150, month: 4, mount: 'tilted', controller: 'pwm' },
+    { latitudeDeg: -30, month: 4, sky: 'overcast' },
+    { peakSunHours: 5, sky: 'overcast' },
+    {},
+  ];
+  for (const c of cases) {
+    const panel = { ...c, powerW: 100, nominalVoltageV: 12 };
+    const all = Object.fromEntries(solarAssumptions(c).map(a => [a.name, a.value]));
+    expect(dailyYield(panel, all)).toEqual(dailyYield(panel));
+    for (const { name, low, high } of solarAssumptions(c))
+      for (const value of [low, high])
+        expect(dailyYield(panel, { [name]: value }), name).toEqual(
+          dailyYield(panel, { ...all, [name]: value }),
+        );
+  }
+});
+
+describe('what readings have taught of a yield', () => {
+  const learned = {
+    name: 'learnedSun',
+    value: 80,
+    low: 70,
+    high: 90,
+    unit: '%',
+    why: 'by your readings',
+  } as const;
+  const told = { peakSunHours: 5, ambientC: 20 } as const;
+
+  test('is taken of what is reckoned, in watt hours and in amp hours, where it is handed in', () => {
+    const values = {
+      ...Object.fromEntries(solarAssumptions({ ...told, learned }).map(a => [a.name, a.value])),
+    };
+    const case100 = { ...told, powerW: 100, nominalVoltageV: 12 };
+    const [plain, taught] = [dailyYield(case100, values), dailyYield({ ...case100, learned }, values)];
+    expect(taught.dailyYieldEnergyWh).toBeCloseTo(0.8 * plain.dailyYieldEnergyWh, 9);
+    expect(taught.dailyYieldAh).toBeCloseTo(0.8 * plain.dailyYieldAh, 9);
+    expect(taught.peakSunHours).toBe(plain.peakSunHours);
+  });
+
+  test('is among what is taken for granted, as is the air unless it is told', () => {
+    const names = (c: SolarCase) => solarAssumptions(c).map(a => a.name);
+    expect(names({ ...told, learned })).toContain('learnedSun');
+    expect(names(told)).not.toContain('learnedSun');
+    expect(names(told)).not.toContain('dayTemperature');
+    expect(names({ peakSunHours: 5 })).toContain('dayTemperature');
+  });
+});
+
 describe('what arrives of a panel', () => {
   test('is about 0.65 to 0.85 of rating × sun hours with MPPT, 0.55 to 0.70 with PWM (common practice)', () => {
     for (const ambientC of [10, 20, 30]) {

@@ -64,6 +64,26 @@ describe('volts and amps of a string, worked out by hand', () => {
   });
 });
 
+describe('unlike panels', () => {
+  const panels = [
+    { count: 1, powerW: 100, openCircuitV: 20 },
+    { count: 3, powerW: 100, openCircuitV: 24 },
+  ];
+  test('side by side the highest volts count, in a string their sum', () => {
+    expect(solve(about({ panels, arrangement: 'parallel' })).stringVoltage).toBe(24);
+    expect(solve(about({ panels, arrangement: 'series' })).stringVoltage).toBeCloseTo(20 + 3 * 24, 9);
+  });
+  test('one whose volts aren’t told is none that differs', () => {
+    const half = [{ count: 1, powerW: 100 }, panels[1]] as PanelCase['panels'];
+    expect(solve(about({ panels: half, arrangement: 'parallel', plate: { limitV: 100 } })).reason).not.toBe(
+      'unlike-volts',
+    );
+    expect(solve(about({ panels, arrangement: 'parallel', plate: { limitV: 100 } })).reason).toBe(
+      'unlike-volts',
+    );
+  });
+});
+
 describe('what a PWM passes', () => {
   const amps = (given: Partial<PanelCase>) => solve(about({ controller: 'pwm', ...given })).chargeCurrent;
   test('a panel for a roof at 12 V: 300 ÷ (0.82 × 39), where an MPPT gives 300 × 0.95 ÷ 13.4', () => {
@@ -153,6 +173,18 @@ describe('whether it suits', () => {
     ['a PWM can’t hold amps back', { controller: 'pwm', plate: { ratedA: 10 } }, 'no', 'over-rating'],
     ['a PWM with little room', { controller: 'pwm', plate: { ratedA: 13 } }, 'tight', 'near-rating'],
     ['a PWM with room', { controller: 'pwm', plate: { ratedA: 15 } }, 'yes', 'fits'],
+    // 50 V, 55 in the cold: on 24 V a PWM is asked for no limit of an MPPT.
+    [
+      'a PWM stands the volts of its battery',
+      {
+        panels: [{ count: 2, powerW: 100, openCircuitV: 25 }],
+        controller: 'pwm',
+        blocks: 2,
+        arrangement: 'series',
+      },
+      'yes',
+      'fits',
+    ],
     ['a no before a tight', { ...three, controller: 'pwm', plate: { limitV: 84 } }, 'no', 'pwm-too-high'],
   ])('%s', (_name, changes, fit, reason) => {
     expect(solve(about(changes))).toMatchObject({ fit, reason });

@@ -34,6 +34,26 @@ describe('the simple sum and the hours agree', () => {
   });
 });
 
+describe('a level that is no more than likely', () => {
+  const level = {
+    name: 'stateOfCharge',
+    value: 60,
+    low: 50,
+    high: 70,
+    unit: '%',
+    why: 'by its volts',
+  } as const;
+  const trip = tripWith({ ah: 100, useAh: 24, durationH: 12 });
+
+  test('goes before the bank’s own, and is among what is taken for granted', () => {
+    const taken = tripAssumptions({ ...trip, level });
+    expect(taken.map(a => a.name)).toContain('stateOfCharge');
+    expect(tripAssumptions(trip).map(a => a.name)).not.toContain('stateOfCharge');
+    const values = Object.fromEntries(taken.map(a => [a.name, a.value]));
+    expect(simulate({ ...trip, level }, values).endCharge).toBeCloseTo(48, 6);
+  });
+});
+
 describe('a day in hours', () => {
   const lamps = { name: 'light', count: 1, powerW: 12, hoursPerDay: 4, supply: 'dc' } as const;
   const fridge = { name: 'fridge', count: 1, currentA: 1, isAverage: true, supply: 'dc' } as const;
