@@ -129,7 +129,7 @@ const make = (
 });
 
 /** Kinds of words that may mean their fact or something else. */
-const colours: ReadonlySet<Mention['kind']> = new Set(['arrangement', 'mount', 'without', 'shade']);
+const colours: ReadonlySet<Mention['kind']> = new Set(['arrangement', 'mount', 'without', 'shade', 'sky']);
 
 /** What a lexicon knows of the words from a token on. */
 function nameAt(
