@@ -67,3 +67,9 @@ export const needLoads: Need = {
   key: 'need-loads',
   holds: hasUse,
 };
+
+/** Whether what is told is a use and a battery for it: it stands for itself then. */
+export function isSetup(told: Stated): boolean {
+  const facts = factsOf(told);
+  return hasUse(facts) && hasCapacity(facts);
+}

@@ -26,6 +26,13 @@ const mostChars = 92;
 /** How many assumptions an answer names: those that matter most. */
 const mostNamed = 2;
 
+/** Without the number behind it by which a second thing of a name is told. */
+function unnumbered(name: string): string {
+  let end = name.length;
+  while (end > 0 && /\d/.test(name.charAt(end - 1))) end--;
+  return name.slice(0, end);
+}
+
 /** One assumption as people say it: "using 50 % of the battery", "a 40 L fridge". */
 function sayAssumed(a: Assumed, words: Speech): string {
   const value = amount(a.value, a.unit, words);
@@ -33,8 +40,7 @@ function sayAssumed(a: Assumed, words: Speech): string {
   if (!row) {
     const [ending, says] = thingSays.find(([end]) => a.name.endsWith(end)) ?? [];
     if (ending === undefined || says === undefined) return `${labelOf(a.name)} ${value}`;
-    // A second thing of a name is told by a number behind it.
-    const thing = a.name.slice(0, -ending.length).replace(/\d+$/, '');
+    const thing = unnumbered(a.name.slice(0, -ending.length));
     return words.say(`assumed${ending}`, says, { thing, value });
   }
   const text = typeof row === 'string' ? row : a.value === 1 ? row.whole : row.part;

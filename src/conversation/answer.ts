@@ -5,23 +5,23 @@ import { sentence } from '#answer/say.ts';
 import { english } from '#answer/speech.ts';
 import { print } from '#answer/text.ts';
 import { cautions as cautionSentences } from '#answer/words/en.ts';
-import { describeRig } from '#intents/describe.ts';
-import type { ToldFact } from '#intents/unused.ts';
+import { type ToldFact, toldFacts } from '#intents/unused.ts';
 import type { ParsedMessage } from '#language/reading.ts';
 import { type ChatUnits, inChatUnits } from '#quantity/chat-units.ts';
 import type { HazardCode } from '#rig/hazard-codes.ts';
-import type { Rig } from '#rig/rig.ts';
 import { asRead } from './gear-told.ts';
 import type { Heard } from './hear.ts';
-import type { Interpreted, Lent } from './interpret.ts';
+import type { Interpreted } from './interpret.ts';
+import type { Lent } from './origins.ts';
 import { unnamed } from './sound.ts';
+import { factsInWords } from './unused-in-words.ts';
 
 /** How a reply becomes an answer. */
 export interface Told {
   readonly intent: Answer['intent'];
   readonly heard: Heard;
   readonly isWorkingShown?: boolean;
-  readonly lent?: Lent;
+  readonly lent?: readonly Lent[];
   /** What was counted, and what was told and not counted: a line each. */
   readonly counted?: readonly string[];
   /** Facts told that the answer doesn't hang on. */
@@ -37,13 +37,16 @@ export interface Told {
   readonly again?: Answer['again'];
 }
 
-/** "With Ann's 100 Ah AGM": what came from somebody else's question. */
-function lentLine(lent: Lent | undefined): string[] {
-  const parts = lent ? describeRig(lent.facts as Rig) : [];
-  if (!lent || parts.length === 0) return [];
-  const gaps = { who: sentence(lent.who), parts: parts.slice(0, 4).join(', ') };
-  return [english.say('lent', "From {who}'s question: {parts}.", gaps)];
-}
+/** "From Ann's question: 100 Ah AGM": everything that came from somebody else, a line a person. */
+const lentLines = (lent: readonly Lent[] = []): string[] =>
+  lent.flatMap(({ who, facts, isRig }) => {
+    const parts = factsInWords(facts, toldFacts(facts)).join(', ');
+    if (parts === '') return [];
+    const gaps = { who: sentence(who), parts };
+    return isRig
+      ? english.say('lent-rig', "From {who}'s rig: {parts}.", gaps)
+      : english.say('lent', "From {who}'s question: {parts}.", gaps);
+  });
 
 /** A load that nobody named has no name, whatever the bot calls it. */
 function nameless(facts: ReturnType<typeof asRead>, words: readonly string[]): ReturnType<typeof asRead> {
@@ -87,7 +90,7 @@ export function toAnswer(reply: Reply, told: Told): Answer {
   const hasMore = reply.working !== undefined && !isWorkingShown;
   const full: Reply = {
     ...reply,
-    lines: [...(reply.lines ?? []), ...(told.counted ?? []), ...lentLine(told.lent)],
+    lines: [...(reply.lines ?? []), ...(told.counted ?? []), ...lentLines(told.lent)],
     cautions: codes,
   };
   return {

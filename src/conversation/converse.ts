@@ -3,12 +3,11 @@ import type { Reply } from '#answer/reply.ts';
 import { english } from '#answer/speech.ts';
 import { cut } from '#answer/text.ts';
 import { present } from '#basics/present.ts';
+import { intentNamed } from '#intents';
 import type { Intent } from '#intents/intent.ts';
 import { worked } from '#intents/unused.ts';
 import type { Cue } from '#language/words/en/cues.ts';
 import type { ChatUnits } from '#quantity/chat-units.ts';
-import { gearIn, hasGear } from '#rig/gear.ts';
-import { isSameName } from '#rig/merge.ts';
 import type { Facts } from '#rig/rig.ts';
 import { silence, toAnswer, toldOf } from './answer.ts';
 import { askBack, askWhich } from './ask-back.ts';
@@ -19,12 +18,12 @@ import { learnt } from './learned.ts';
 import { hangsOnPlace, noteLocation } from './location.ts';
 import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
-import { opensQuestion } from './question-opening.ts';
 import { lastFrame } from './recall.ts';
 import { remember } from './remember.ts';
 import { listedByDay, turnedBack } from './requests.ts';
 import { isEmergency, safe } from './safe.ts';
 import { freshened, type Options } from './setting.ts';
+import { isReplay, isSilent, isStrange } from './silence.ts';
 import { questionsOf } from './split.ts';
 import { unitsWish, unusualUnits } from './units.ts';
 
@@ -147,60 +146,13 @@ const redo = (
   };
 };
 
-/** Whether a question is told once more, another way: nothing new is said, and the question before is answered. */
-const isReplay = ({ heard, frame, intent }: Interpreted): boolean =>
-  frame?.intent === intent.name &&
-  Object.keys(heard.facts).length === 0 &&
-  heard.claims.length === 0 &&
-  frame.asked === undefined;
-
-/** Words that ask something of the answer before, though they tell nothing new. */
-const asksAnew: readonly Cue[] = ['ask-working', 'ask-why', 'simpler', 'same-again', 'what-if'];
-
-/** Whether it calls the bot by its kind: "@bot your call". */
-const isToBot = ({ recognised }: Heard): boolean => recognised.words.includes('bot');
-
-/**
- * Whether it only looks like the question before: nothing new, nothing asked ("ta", "better", "pfff"), or thanks with
- * a word of what was answered.
- */
-function isSideTalk(read: Interpreted, { text, onto }: Message): boolean {
-  const { heard, frame, intent } = read;
-  if (
-    onto ||
-    text.includes('?') ||
-    isToBot(heard) ||
-    (heard.owner !== undefined && !heard.cues.has('thanks')) ||
-    opensQuestion(heard) ||
-    (heard.words > 1 && [...heard.cues].some(cue => cue.startsWith('ask-') || asksAnew.includes(cue)))
-  )
-    return false;
-  const isThanks = heard.cues.has('thanks') && frame?.intent === intent.name && frame.asked === undefined;
-  return isThanks || (isReplay(read) && heard.removed.length === 0 && heard.corrects === undefined);
-}
-
-const ofRig: readonly Cue[] = ['rig', 'show', 'save', 'mine'];
-
-/** Whether it is taken for a word on a rig and yet tells nothing, shows nothing, and takes nothing off that is there. */
-function isIdleRig({ intent, heard, setting }: Interpreted): boolean {
-  if (intent.name !== 'rig' || heard.undo || heard.corrects || heard.owner !== undefined) return false;
-  if (isToBot(heard) || opensQuestion(heard)) return false;
-  if (ofRig.some(cue => heard.cues.has(cue)) || hasGear(gearIn(heard.facts))) return false;
-  const things = Object.values(setting.rigs).flatMap(rig => rig.loads ?? []);
-  return heard.removed.every(name => !things.some(load => isSameName(load.name, name)));
-}
-
-/** Whether nothing is said: talk among people, in which nobody is in danger. */
-const isSilent = (read: Interpreted, message: Message): boolean =>
-  message.kind === 'group' &&
-  read.hazards.length === 0 &&
-  !read.heard.isPicked &&
-  !isStrange(read.heard) &&
-  (read.intent.name === 'none' || isSideTalk(read, message) || isIdleRig(read));
-
-/** Written in a script that the bot can't read. */
-const isStrange = ({ issues, facts }: Heard): boolean =>
-  issues.some(({ code }) => code === 'other-language') && Object.keys(facts).length === 0;
+/** Talk among people is no question: what it claims is all that is kept of it. */
+const asTalk = (read: Interpreted): Interpreted => ({
+  ...read,
+  intent: intentNamed('none'),
+  heard: { ...read.heard, intent: 'none' },
+  two: undefined,
+});
 
 /** Answers what was interpreted, or asks for what is missing, and keeps what the talk needs later. */
 function answer(
@@ -213,8 +165,11 @@ function answer(
   const { intent, heard, missing, ready, setting, two, hazards, facts } = read;
   const { cues, issues } = heard;
   const talk = remember.bind(undefined, memory, message, read);
-  if (isSilent(read, message))
-    return { memory: talk({ reply: { headline: '' }, isBack: false }), answer: silence(heard) };
+  if (isSilent(memory, read, message)) {
+    const nothing = { reply: { headline: '' }, isBack: false };
+    const left = remember(memory, message, asTalk(read), nothing);
+    return { memory: left, answer: silence(heard) };
+  }
   const danger = { codes: hazards, intent: intent.name, facts, isSaid };
   if (isEmergency(hazards)) {
     const reply = safe({ headline: '' }, { ...danger, isBack: false });

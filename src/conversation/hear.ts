@@ -1,4 +1,5 @@
 import { present } from '#basics/present.ts';
+import { isSetup } from '#intents/needs.ts';
 import type { TalkContext } from '#language/decide/frame.ts';
 import { conceptsIn } from '#language/hazards/features.ts';
 import type { Issue } from '#language/issue.ts';
@@ -15,13 +16,14 @@ import {
   type Talk,
   valuesOf,
 } from '#language/talk.ts';
-import { isSameName } from '#rig/merge.ts';
 import { beyondBelief } from './beyond.ts';
 import { meantBy } from './buttons.ts';
 import { averageTold } from './draw-told.ts';
 import { withGearTold } from './gear-told.ts';
 import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
+import { lastNamed, openingName, peopleIn, wordsWritten } from './people.ts';
+import { pickedIn } from './picked.ts';
 import { lastFrame, personKey } from './recall.ts';
 import { type Forgetting, forgettingIn, isUndoing, undoneBy } from './requests.ts';
 import { isEmergency } from './safe.ts';
@@ -30,14 +32,13 @@ import { leastSure } from './sureness.ts';
 
 /** The talk as memory keeps it. */
 function talkOf({ talk, rigs }: Memory): Talk {
-  const { at: _at, ...rest } = talk ?? { at: 0 };
+  const { at: _at, named: _named, ...rest } = talk ?? { at: 0 };
   return { ...rest, hasRig: Object.keys(rigs).length > 0 };
 }
 
 /** What a message of this chat is read in. */
 function contextOf(memory: Memory, { from, onto }: Message): TalkContext {
-  const people = [...Object.keys(memory.rigs), ...memory.frames.map(frame => frame.from)];
-  const told = new Set([...relatives, ...people.filter(name => name !== '')]);
+  const told = new Set([...relatives, ...peopleIn(memory)]);
   const talk = contextFor(talkOf(memory), personKey(from));
   if (!onto) return { ...talk, people: [...told] };
   const facts = { ...onto.facts };
@@ -98,14 +99,19 @@ export function talkAfter(
   const { mentions } = parsed.recognised;
   const concepts = conceptsIn(message.text);
   const after = afterLine(before, parsed.intent, stated, personKey(message.from), mentions, concepts);
-  if (asked === undefined) return kept(after, message.at);
-  return kept({ ...after, ...heardFromBot(asked, after, readLine) }, message.at);
+  const { recognised } = parsed;
+  const opening = openingName(recognised);
+  const named = lastNamed(memory, wordsWritten(recognised), message.from, opening) ?? memory.talk?.named;
+  const isAsking = asked !== undefined;
+  const talk = isAsking ? { ...after, ...heardFromBot(asked, after, readLine) } : after;
+  return { ...present(kept(talk, message.at)), named };
 }
 
 /** A line that the bot wrote: not answered, but what it asks stands open. */
 export function hearBot(memory: Memory, { text, at }: Message): Memory {
   const talk = talkOf(memory);
-  return { ...memory, talk: kept({ ...talk, ...heardFromBot(text, talk, readLine) }, at) };
+  const after = present(kept({ ...talk, ...heardFromBot(text, talk, readLine) }, at));
+  return { ...memory, talk: { ...after, named: memory.talk?.named } };
 }
 
 /** A message as it was heard: what can't be meant taken out, what it speaks of among its cues. */
@@ -168,16 +174,14 @@ const nods: ReadonlySet<string> = new Set([
   'right',
 ]);
 
-/** Whether a message tells its own use and its own battery: it needs no talk before it. */
-function isWholeSetup({ batteries, loads, dailyUseAh, dailyUseWh }: ParsedMessage['facts']): boolean {
-  const hasBattery = batteries?.some(b => b.capacityAh !== undefined || b.energyWh !== undefined);
-  return hasBattery === true && (loads ?? dailyUseAh ?? dailyUseWh) !== undefined;
-}
-
 /** A whole setup that the talk makes unsure is read by itself: where that is surer, it stands alone. */
 function readWhole(text: string, context: TalkContext): ParsedMessage {
   const parsed = read(text, context);
-  if (parsed.certainty >= leastSure || context.lastIntent === undefined || !isWholeSetup(parsed.facts))
+  if (
+    parsed.certainty >= leastSure ||
+    context.lastIntent === undefined ||
+    !isSetup(sound(parsed.facts).facts)
+  )
     return parsed;
   const alone = read(text, { people: context.people });
   return alone.certainty >= leastSure ? { ...alone, hazards: parsed.hazards } : parsed;
@@ -233,7 +237,7 @@ export function hear(memory: Memory, message: Message): Heard {
   // Nothing was asked: a nod turns nothing.
   if (!isOpen && nods.has(command.replaceAll(/[.!]/g, '')))
     return { ...told, intent: 'none', facts: {}, probability: 1, certainty: 1, issues: [], options: [] };
-  const picked = memory.choice?.options.find(option => isSameName(option.say, text.trim()));
+  const picked = pickedIn(memory, text, told);
   if (!picked) return told;
   // One of two readings was chosen: that is what the message before says.
   const { intent, facts } = picked;

@@ -1,5 +1,5 @@
-import type { IntentName } from '#answer/answer.ts';
 import { present } from '#basics/present.ts';
+import { without } from '#basics/without.ts';
 import { intentNamed } from '#intents';
 import { factsOf } from '#intents/facts.ts';
 import { type Intent, needsOf, type RequestContext } from '#intents/intent.ts';
@@ -12,32 +12,41 @@ import type { Cue } from '#language/words/en/cues.ts';
 import { gearIn } from '#rig/gear.ts';
 import type { HazardCode } from '#rig/hazard-codes.ts';
 import { mainsVoltsIn, withoutMainsVolts } from '#rig/mains.ts';
-import type { Claim, Facts, LearnedOfRig, Stated } from '#rig/rig.ts';
+import { mergeFacts } from '#rig/merge.ts';
+import type { Facts, LearnedOfRig, Stated } from '#rig/rig.ts';
 import { type Missing, missingOf } from './ask-back.ts';
 import { answeringBack } from './asked-back.ts';
+import { arguedIn, claimsFor } from './claims.ts';
 import { dangersIn, stillThere, withDangers } from './dangers.ts';
 import { withoutDispute } from './dispute.ts';
+import { doubtOf, isOneQuestion } from './doubt.ts';
 import type { Heard } from './hear.ts';
 import { type Lean, leanOf } from './lean.ts';
 import { learnedFor } from './learned.ts';
 import { outletVoltsIn } from './left-numbers.ts';
 import type { Frame, Memory } from './memory.ts';
 import type { Message } from './message.ts';
+import { type Lent, lentIn, sourcesOf } from './origins.ts';
 import { isIntent, undemanding } from './questions.ts';
 import { fill, lastFrame, ownKey, personKey, resolved, rigFor } from './recall.ts';
 import { pick, remembered, rigFilling } from './remembered.ts';
-import { isSlipOf, ofFrame, sideTalk, toldGear, toldUnits, turnOfTalk } from './retake.ts';
+import {
+  isSlipOf,
+  ofArgument,
+  ofFrame,
+  ofTheirs,
+  sideTalk,
+  toldGear,
+  toldUnits,
+  turnOfTalk,
+} from './retake.ts';
+import { betweenRivals } from './rivals.ts';
 import { type Options, settingOf } from './setting.ts';
 import { turned } from './turn.ts';
 import { type AnswerOf, factsIn, readingsOf, type Two, twoReadings } from './two-readings.ts';
 import { unitsFor } from './units.ts';
 import { hoursUntil } from './until.ts';
-
-/** What a question took from somebody else's. */
-export interface Lent {
-  readonly who: string;
-  readonly facts: Stated;
-}
+import { borrowedIn, withOwner } from './whose.ts';
 
 /** A message held against what is remembered: everything after goes by this one value. */
 export interface Interpreted {
@@ -55,7 +64,8 @@ export interface Interpreted {
   readonly mainsV?: number;
   /** The question that it leans on. */
   readonly frame?: Frame;
-  readonly lent?: Lent;
+  /** What of the facts is somebody else's. */
+  readonly lent: readonly Lent[];
   /** Two readings that answer differently, of which neither is sure enough. */
   readonly two?: Two;
   /** Codes of hazards seen in the message or in what memory adds. */
@@ -77,26 +87,6 @@ function timed(facts: Stated, memory: Memory, message: Message): Stated {
   return durationH === undefined ? facts : { ...facts, durationH };
 }
 
-const speakers: ReadonlySet<string> = new Set(['i', 'me', 'we', 'us']);
-
-/** The claims of a message; what its writer claims under the writer's name. */
-export const claimsOf = ({ claims }: Heard, from: string): Claim[] =>
-  claims.map(claim => ({ ...claim, who: speakers.has(claim.who) ? from : claim.who }));
-
-/** The claims that an argument is about: those told now, beside those of others that were told before. */
-function claimsFor(intent: Intent, heard: Heard, { claims: kept }: Memory, from: string): Claim[] {
-  const now = claimsOf(heard, from);
-  if (!intent.isArgument || now.length > 1) return now;
-  const unit = now[0]?.unit;
-  const isOther = (claim: Claim): boolean =>
-    now.every(one => one.who !== claim.who) && (unit === undefined || unit === '' || claim.unit === unit);
-  return [...kept.filter(isOther), ...now];
-}
-
-/** The last question that was no argument itself: of its answer people claim something. */
-const arguedIn = ({ frames }: Memory, frame: Frame | undefined): IntentName | undefined =>
-  [...frames, ...(frame ? [frame] : [])].findLast(({ intent }) => !undemanding.has(intent))?.intent;
-
 /** "Will it?" asked before is asked by what turns it too. */
 const asked = (heard: Heard, { frame, extent }: Lean): Heard =>
   frame?.isCheck &&
@@ -104,18 +94,6 @@ const asked = (heard: Heard, { frame, extent }: Lean): Heard =>
   !['ask-how-long', 'ask-how-much', 'ask-what-size'].some(cue => heard.cues.has(cue as never))
     ? { ...heard, cues: new Set([...heard.cues, 'ask-can-it']) }
     : heard;
-
-const isSame = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
-
-/** What of the facts is somebody else's, as it was. */
-function lentTo(facts: Stated, told: Stated, lean: Lean, { from }: Message): Lent | undefined {
-  const { frame } = lean;
-  if (!frame || frame.from === personKey(from) || lean.extent === 'none') return undefined;
-  const keys = (Object.keys(facts) as (keyof Stated)[]).filter(
-    key => told[key] === undefined && frame.facts[key] !== undefined && isSame(facts[key], frame.facts[key]),
-  );
-  return keys.length > 0 ? { who: frame.from, facts: pick(facts, keys) } : undefined;
-}
 
 /** Less likely than this another question is not taken, though it could be answered. */
 const leastLikely = 0.25;
@@ -125,11 +103,13 @@ const keyOf = (intent: string, facts: Stated): string => `${intent} ${JSON.strin
 
 /** Holds a message against memory, once: the question, its facts and whose they are, and what is missing. */
 export function interpret(memory: Memory, message: Message, said: Heard, options: Options = {}): Interpreted {
-  const told = answeringBack(memory, message, withoutDispute(memory, message, said));
+  const whose = betweenRivals(memory, message, withOwner(memory, message, said));
+  const argued = withoutDispute(memory, message, whose);
+  const told = ofTheirs(memory, message, answeringBack(memory, message, argued));
   const plain = told.issues.length > 0 ? undefined : (toldGear(told) ?? toldUnits(told));
   if (plain) return taken(memory, message, plain, undefined, options);
   const leaning = ofFrame(memory, message, told);
-  const heard = turnOfTalk(memory, message, leaning) ?? sideTalk(leaning) ?? leaning;
+  const heard = ofArgument(memory, turnOfTalk(memory, message, leaning) ?? sideTalk(leaning) ?? leaning);
   const tried = new Map<string, Worked>();
   const answerOf: AnswerOf = (intent, facts) => {
     const it = taken(memory, message, { ...heard, intent, facts }, undefined, options);
@@ -139,10 +119,11 @@ export function interpret(memory: Memory, message: Message, said: Heard, options
     tried.set(keyOf(intent, facts), whole);
     return whole.reply.headline;
   };
-  const unsure =
-    heard.issues.length > 0 || isSlipOf(lastFrame(memory, message.from), heard)
-      ? undefined
-      : twoReadings(heard, answerOf);
+  const doubt = heard.issues.length > 0 ? undefined : doubtOf(memory, message, heard);
+  if (doubt) return taken(memory, message, heard, doubt, options);
+  const isPlain = heard.issues.length > 0 || isSlipOf(lastFrame(memory, message.from), heard);
+  const both = isPlain ? undefined : twoReadings(heard, answerOf);
+  const unsure = both && isOneQuestion(both) ? undefined : both;
   if (unsure && unsure.echo === undefined) return taken(memory, message, heard, unsure, options);
   const asked = taken(memory, message, heard, undefined, options);
   // What lacks something is asked for by that; nothing would be worked out yet.
@@ -196,6 +177,10 @@ const isAskedAgain = ({ facts, removed, corrects, cues }: Heard): boolean =>
   corrects === undefined &&
   asAgain.some(cue => cues.has(cue));
 
+/** Loads told on top of those of a rig. */
+const withMore = (rig: Stated, told: Stated): Stated =>
+  told.loads && rig.loads ? { ...told, ...mergeFacts(pick(rig, ['loads']), told, 'add') } : told;
+
 /** A message taken for one question. */
 function taken(
   memory: Memory,
@@ -208,18 +193,26 @@ function taken(
   const from = personKey(message.from);
   const rig = rigFor(memory, said, message.from, message.kind);
   const named = namedBy(two ? two.options.map(option => intentNamed(option.intent)) : [intent], said);
-  const lean = leanOn(leanOf(memory, message, said, intent), intent, named);
+  const borrowed = intent.isOfGear ? undefined : borrowedIn(memory, message, said);
+  const spoken = borrowed ? { ...said, facts: { ...said.facts, ...borrowed.facts } } : said;
+  const lean = leanOn(leanOf(memory, message, spoken, intent), intent, named);
   // "Save it as my rig": what was just spoken of.
   const isSaved = intent.name === 'rig' && said.cues.has('save') && Object.keys(said.facts).length === 0;
-  const heard = isSaved && lean.frame ? { ...said, facts: gearIn(lean.frame.facts) } : said;
+  const heard = isSaved && lean.frame ? { ...spoken, facts: gearIn(lean.frame.facts) } : spoken;
   const toldV = heard.conversion ? undefined : (mainsVoltsIn(heard.facts) ?? outletVoltsIn(heard));
   const mainsV = toldV ?? (lean.extent === 'all' ? lean.frame?.mainsV : undefined);
   const plain = heard.conversion ? heard.facts : withoutMainsVolts(heard.facts);
   const where = [lean.frame?.facts, memory.passing, rig?.rig, memory.rigs['']];
-  const told = timed(toldApart(resolved(plain, rig?.rig), where), memory, message);
+  const told = toldApart(resolved(plain, rig?.rig), where);
   const { lent, passing, isDraw } = remembered(memory, message, heard, lean, rig?.rig);
   const isTurn = lean.extent === 'all' && lean.frame !== undefined && lent !== undefined;
-  const base = isTurn ? turned(present(lean.frame), lent, { ...heard, facts: told }) : told;
+  // "If I add a fan": to what one has.
+  const isAdded = !isTurn && heard.cues.has('add') && rig?.key === ownKey(message.from, message.kind);
+  const base = isAdded
+    ? withMore(rig.rig, told)
+    : isTurn
+      ? turned(present(lean.frame), lent, { ...heard, facts: told })
+      : told;
   // Its own use and battery are all the gear there is: a rig or a talk adds where and when, and no more.
   const own = rigFilling(rig, heard, message, { intent, told, isTurn });
   const isOfRig = heard.owner !== undefined || heard.cues.has('rig');
@@ -229,15 +222,22 @@ function taken(
   const rest = isTurn ? undefined : lent;
   const gear = isOwnFirst ? [own, rest] : [rest, own];
   const sources = isOfRig ? [own, lent, passing] : [passing, ...gear];
-  const filled = fill(base, intent.takes, sources, isDraw);
-  const facts = pick(filled.facts, intent.takes);
+  const takes = intent.takes.includes('durationH') ? [...intent.takes, 'until' as const] : intent.takes;
+  const filled = fill(base, takes, sources, isDraw);
+  const all = timed(without(filled.facts, ...(borrowed?.unknown ?? [])), memory, message);
+  const facts = pick(all, intent.takes);
   const subject = named ?? subjectBefore(intent, lean);
   const parsed = needsOf(intent, subject).safeParse(facts);
   const claims = claimsFor(intent, heard, memory, from);
   const ofRig = rig && rig.key !== '' && rig.key !== ownKey(message.from, message.kind) ? rig.key : undefined;
-  const lentNow = lentTo(facts, told, lean, message);
+  const lentNow = lentIn(facts, resolved(said.facts, rig?.key === from ? rig.rig : undefined), [
+    ...(borrowed ? [...borrowed.lent, { facts: borrowed.facts }] : []),
+    ...(lean.frame && lean.extent !== 'none' ? sourcesOf(lean.frame, from) : []),
+    ...(rig ? [{ who: ofRig, facts: rig.rig, isRig: memory.rigs[rig.key] !== undefined }] : []),
+    { who: memory.passingFrom === from ? undefined : memory.passingFrom, facts: passing ?? {} },
+  ]);
   const learned = learnedFor(memory, rig?.key, facts, message.at);
-  const isLentBank = lentNow?.facts.batteries !== undefined && hasCapacity(factsOf(lentNow.facts));
+  const bank = lentNow.find(one => hasCapacity(factsOf(one.facts)));
   // What was dangerous before still is, where this is the same question.
   const isSame = lean.frame?.intent === intent.name && lean.extent === 'all';
   const kept = isSame ? stillThere(present(lean.frame), heard, facts) : [];
@@ -252,7 +252,7 @@ function taken(
     { ...turning, cues, options: [] },
     {
       recalled: again ? new Set(again.recalled as (keyof Stated)[]) : filled.recalled,
-      owner: isLentBank ? lentNow.who : ofRig,
+      owner: bank?.who ?? ofRig,
       claims,
       mainsV: mainsV ?? memory.settings.mainsV ?? options.mainsV ?? 230,
       units: unitsFor(memory, said, lean.frame),
@@ -264,8 +264,8 @@ function taken(
   );
   return {
     intent,
-    heard,
-    facts: two ? { ...filled.facts, ...two.shared } : filled.facts,
+    heard: borrowed ? { ...heard, facts: said.facts } : heard,
+    facts: two ? { ...all, ...two.shared } : all,
     ready: parsed.success ? withLearned(parsed.data, learned) : undefined,
     missing: missingOf(parsed),
     setting,

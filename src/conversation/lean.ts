@@ -1,18 +1,22 @@
 import { intentNamed } from '#intents';
 import { factsOf } from '#intents/facts.ts';
 import type { Intent } from '#intents/intent.ts';
-import { hasCapacity } from '#intents/needs.ts';
+import { isSetup } from '#intents/needs.ts';
 import { hasUse } from '#intents/use.ts';
 import type { Cue } from '#language/words/en/cues.ts';
 import type { Stated } from '#rig/rig.ts';
+import { gearOf } from './gear-of.ts';
 import type { Heard } from './hear.ts';
 import type { Frame, Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { undemanding } from './questions.ts';
 import { isOfOwn, ownFrame, personKey } from './recall.ts';
 
-/** How much of a question before goes into this one: all of it, what still holds, where and when alone, or nothing. */
-type Extent = 'all' | 'gear' | 'circumstances' | 'none';
+/**
+ * How much of a question before goes into this one: all of it, what still holds, what was asked without the gear (how
+ * long, to where), where and when alone, or nothing.
+ */
+type Extent = 'all' | 'gear' | 'asked' | 'circumstances' | 'none';
 
 export interface Lean {
   readonly frame?: Frame;
@@ -48,14 +52,9 @@ function standsAlone({ cues, recognised }: Heard): boolean {
 export const opensTurn = (heard: Heard): boolean =>
   !standsAlone(heard) || turns.some(cue => heard.cues.has(cue));
 
-const isPair = (a: string, b: string): boolean =>
+/** Whether two questions are one to a camper: how long it lasts, whether to the end of the trip, what is used a day. */
+export const isPair = (a: string, b: string): boolean =>
   a === b || [a, b].every(name => name === 'run-time' || name === 'trip' || name === 'energy-budget');
-
-/** Whether a message tells its own use and its own battery: it stands for itself then. */
-export function isSetup(told: Stated): boolean {
-  const facts = factsOf(told);
-  return hasUse(facts) && hasCapacity(facts);
-}
 
 /** Whether what is told is enough to answer by itself. */
 export const isWhole = ({ takes, needs }: Intent, told: Stated): boolean =>
@@ -87,7 +86,7 @@ function frameFor(
     last.asked !== undefined && last.asked.length > 0 && isPair(last.intent, intent) && !isOwnTurn;
   // Somebody else has told what one's own question waited for.
   const isGoneOn = own.asked !== undefined && last.onto === own.at;
-  return isOpen || isGoneOn || (!isPair(own.intent, intent) && isPair(last.intent, intent)) ? last : own;
+  return isOpen || isGoneOn ? last : own;
 }
 
 /** Whether its words ask for something of their own ("how long", "what size"). */
@@ -99,9 +98,29 @@ const mostShort = 4;
 const isShortQuestion = (heard: Heard): boolean =>
   heard.cues.has('question-mark') && heard.words <= mostShort && !asksItself(heard);
 
+/** Whether a message speaks of somebody's gear who is not its writer. */
+const isOfOther = ({ owner }: Heard, from: string): boolean =>
+  owner !== undefined && owner !== 'me' && owner !== 'us' && personKey(owner) !== personKey(from);
+
+/**
+ * "And if hers was lithium?": the question of whom is spoken of, where it is the same one and something of it changes,
+ * or where the writer has none of their own that could be asked of that person's gear.
+ */
+export function theirFrame({ frames }: Memory, { onto, from }: Message, heard: Heard): Frame | undefined {
+  const owner = heard.owner;
+  if (owner === undefined || !isOfOther(heard, from) || isSetup(heard.facts)) return undefined;
+  const theirs = onto?.from === personKey(owner) ? onto : ownFrame(frames, owner);
+  if (!theirs || undemanding.has(theirs.intent)) return undefined;
+  const isChanged =
+    Object.keys(heard.facts).length > 0 || heard.removed.length > 0 || heard.corrects !== undefined;
+  return isChanged || onto === theirs || ownFrame(frames, from) === undefined ? theirs : undefined;
+}
+
 /** How far a message leans on the talk. */
 export function leanOf(memory: Memory, message: Message, heard: Heard, intent: Intent): Lean {
   const { cues, facts, removed, corrects, owner } = heard;
+  const theirs = theirFrame(memory, message, heard);
+  if (theirs && isPair(theirs.intent, intent.name)) return { frame: theirs, extent: 'all' };
   const isSlip = corrects !== undefined || removed.length > 0;
   // What turns an argument or asks for its working is about that argument, not about what was asked before it.
   const own = ownFrame(memory.frames, message.from);
@@ -124,8 +143,15 @@ export function leanOf(memory: Memory, message: Message, heard: Heard, intent: I
   if (isSetup(facts)) {
     const isPlainTurn = isOwn && (isSlip || turns.some(cue => cues.has(cue))) && owner === undefined;
     if (isPlainTurn && isPair(frame.intent, intent.name)) return { frame, extent: 'all' };
+    // "Mine's a 75 Ah AGM and a 1.4 A fridge, same question": as long, to the same hour.
+    const isSameAsked = cues.has('same-again') || (message.onto !== undefined && opensTurn(heard));
+    if (!isOwn && isSameAsked && isPair(frame.intent, intent.name)) return { frame, extent: 'asked' };
     return isOwn && owner === undefined ? { frame, extent: 'circumstances' } : { extent: 'none' };
   }
+  // "Same for me": the whole of it, of one's own gear where that is known.
+  const isSameForMe = !isOwn && !isOfOther(heard, message.from) && cues.has('same-again');
+  if (isSameForMe && isPair(frame.intent, intent.name) && !message.onto)
+    return { frame, extent: gearOf(memory, personKey(message.from)) ? 'asked' : 'all' };
   // "And mine?", "Kim's rig": the same question of other gear.
   const isOwnGear = isOwn && owner === 'me';
   if (owner !== undefined && !isOwnGear) return { frame, extent: 'circumstances' };
@@ -206,6 +232,7 @@ export function lentBy(
   if (!frame || extent === 'none') return undefined;
   if (extent === 'all') return frame.facts;
   if (extent === 'gear') return { ...only(frame.facts, key => !goals.has(key)), ...rest };
+  if (extent === 'asked') return only(frame.facts, key => asked.has(key));
   if (owner === undefined) return only(frame.facts, key => circumstances.has(key));
   const isIdle = rig !== undefined && !hasUse(factsOf(rig));
   return only(frame.facts, key => asked.has(key) || (isIdle && use.has(key)));

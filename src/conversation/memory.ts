@@ -29,6 +29,11 @@ export const frameSchema = z.strictObject({
   owner: z.string().max(60).optional(),
   /** Who asked, in small letters. */
   from: z.string().max(60),
+  /** What of its facts its asker took from others. */
+  lent: z
+    .array(z.strictObject({ who: z.string().max(60), facts: factsSchema }))
+    .max(4)
+    .optional(),
   at: z.number(),
   /** When the amps or volts among its facts were read, where it lends them from a question before. */
   readAt: z.number().optional(),
@@ -79,6 +84,8 @@ const talkSchema = z.strictObject({
   meant: z.array(z.string().max(40)).max(24).optional(),
   lastFrom: z.string().max(60).optional(),
   lastWriter: z.string().max(60).optional(),
+  /** Who was last named by somebody else: "she" is that person. */
+  named: z.string().max(60).optional(),
   /** What each of the last people asked, the latest last. */
   asks: z
     .array(z.tuple([z.string().max(60), z.string().max(30)]))

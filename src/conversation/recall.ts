@@ -3,6 +3,7 @@ import type { RequestContext } from '#intents/intent.ts';
 import type { ParsedMessage } from '#language/reading.ts';
 import { isSameName, mergeBatteries, mergeSolar } from '#rig/merge.ts';
 import type { Rig, Stated, StatedLoad } from '#rig/rig.ts';
+import { gearOf } from './gear-of.ts';
 import type { Frame, Memory } from './memory.ts';
 
 /** A person's name as a key: small letters, and never the one that no record can hold. */
@@ -45,10 +46,15 @@ export function rigFor(
   kind: 'private' | 'group',
 ): { readonly rig: Rig; readonly key: string } | undefined {
   const pick = (key: string) => (memory.rigs[key] ? { rig: memory.rigs[key], key } : undefined);
+  // Who has told no rig has perhaps asked of one.
+  const asked = (who: string, key = who) => {
+    const rig = gearOf(memory, who, key);
+    return rig && { rig, key };
+  };
   const own = ownKey(from, kind);
-  if (owner === 'me') return pick(own) ?? pick('');
+  if (owner === 'me') return pick(own) ?? pick('') ?? asked(personKey(from), own);
   if (owner === 'us') return pick('');
-  if (owner !== undefined) return pick(personKey(owner));
+  if (owner !== undefined) return pick(personKey(owner)) ?? asked(personKey(owner));
   // "My fridge" of somebody whose gear is not known runs on nobody else's battery; nor does what they asked of before.
   const isApart = isOfOwn({ recognised }) || ownFrame(memory.frames, from) !== undefined;
   const only = isApart ? [] : Object.keys(memory.rigs);

@@ -1,11 +1,13 @@
 import type { z } from 'zod';
 import type { Reply } from '#answer/reply.ts';
+import { without } from '#basics/without.ts';
 import { fits } from '#rig/fits.ts';
 import { gearKeys } from '#rig/gear.ts';
 import { mergeFacts } from '#rig/merge.ts';
-import { type Claim, factsSchema, mostKept, type Rig, rigSchema, type Stated } from '#rig/rig.ts';
+import { factsSchema, mostKept, type Rig, rigSchema, type Stated } from '#rig/rig.ts';
+import { keepClaims } from './claims.ts';
 import { talkAfter } from './hear.ts';
-import { claimsOf, type Interpreted } from './interpret.ts';
+import type { Interpreted } from './interpret.ts';
 import { heardBy } from './lean.ts';
 import { readAt, stillTold } from './live.ts';
 import {
@@ -44,7 +46,7 @@ export function remember(memory: Memory, message: Message, read: Interpreted, do
   const at = message.at.getTime();
   let next: Memory = {
     ...memory,
-    claims: keepClaims(memory, read, from),
+    claims: keepClaims(memory, heard, from),
     talk: talkAfter(memory, message, heard, done.asked),
     choice: two && sound(choiceSchema, { at, options: two.options.map(option => ({ ...option })) }),
   };
@@ -99,17 +101,23 @@ function framed(frames: readonly Frame[], frame: Frame): Frame[] {
 const wordedFrames = 2;
 
 const framesOfOne = 2;
+const mostLenders = 4;
 
 /** What is new, if the store would take it (no battery of 1e30 Ah): one odd number must not cost the whole answer. */
 const sound = <T>(schema: z.ZodType, value: T): T | undefined => (fits(schema)(value) ? value : undefined);
 
 const frameOf = (
   message: Message,
-  { intent, facts, heard, setting, missing, two, frame, hazards, mainsV }: Interpreted,
+  { intent, facts, heard, setting, missing, two, frame, hazards, mainsV, lent }: Interpreted,
   done: Done,
 ): Frame => ({
   intent: two?.options[0].intent ?? intent.name,
-  facts,
+  // "Until 7am" is told, and the hours to it are others an hour later.
+  facts: facts.until === undefined ? facts : without(facts, 'durationH'),
+  lent:
+    lent.length > 0
+      ? lent.slice(0, mostLenders).map(({ who, facts: theirs }) => ({ who, facts: theirs }))
+      : undefined,
   claims: setting.claims.slice(-claimsKept).map(claim => ({ ...claim })),
   owner: setting.owner,
   from: personKey(message.from),
@@ -126,29 +134,6 @@ const frameOf = (
   subject: setting.subject,
   asked: done.isBack || intent.name === 'unclear' ? missing.slice(0, 10).map(({ ask }) => ask) : undefined,
 });
-
-function keepClaims({ claims: old, frames }: Memory, { heard }: Interpreted, from: string): Claim[] {
-  const own = claimsOf(heard, from);
-  const told = own.length > 0 ? own : guessOf(heard, frames.at(-1), from);
-  const isRenewed = (claim: Claim): boolean =>
-    told.some(one => one.who === claim.who && one.unit === claim.unit);
-  return [...old.filter(claim => !isRenewed(claim)), ...told].slice(-claimsKept);
-}
-
-/** "2 hours", said by somebody else after "how long will it last?": a guess, which may be argued about later. */
-function guessOf({ facts, words }: Interpreted['heard'], last: Frame | undefined, from: string): Claim[] {
-  const { durationH, ...rest } = facts;
-  const isGuess = durationH !== undefined && Object.keys(rest).length === 0 && words <= mostWordsOfGuess;
-  const isHowLong = last?.intent === 'run-time' && last.from !== from && last.facts.durationH === undefined;
-  if (!isGuess || !isHowLong) return [];
-  return [
-    durationH < 48
-      ? { who: from, value: durationH, unit: 'h' }
-      : { who: from, value: durationH / 24, unit: 'days' },
-  ];
-}
-
-const mostWordsOfGuess = 4;
 
 /** A wish to forget is over once its asker has spoken again. */
 const stillOpen = ({ forgetting }: Memory, { heard }: Interpreted, from: string): Memory['forgetting'] =>

@@ -1,7 +1,9 @@
 import type { Intent } from '#intents/intent.ts';
+import { isSetup } from '#intents/needs.ts';
 import type { Stated } from '#rig/rig.ts';
+import { gearOf } from './gear-of.ts';
 import type { Heard } from './hear.ts';
-import { heardBy, isSetup, isWhole, type Lean, lentBy } from './lean.ts';
+import { heardBy, isWhole, type Lean, lentBy } from './lean.ts';
 import { isDrawTold, restNow, stillTold, withoutUse } from './live.ts';
 import type { Frame, Memory } from './memory.ts';
 import type { Message } from './message.ts';
@@ -28,20 +30,43 @@ function renewed({ rigs }: Memory, lent: Stated | undefined, frame: Frame | unde
   };
 }
 
+/** "And on my own?": without what one's own question had from others, of which one's own takes the place. */
+function withoutLent(
+  memory: Memory,
+  facts: Stated | undefined,
+  { frame }: Lean,
+  heard: Heard,
+  { from, kind }: Message,
+): Stated | undefined {
+  if (!facts || !frame?.lent || heard.owner !== 'me' || frame.from !== personKey(from)) return facts;
+  const own = gearOf(memory, personKey(from), ownKey(from, kind)) ?? {};
+  const lent = frame.lent.flatMap(({ facts: theirs }) => Object.keys(theirs));
+  const gone = new Set(lent.filter(key => key in own));
+  return Object.fromEntries(Object.entries(facts).filter(([key]) => !gone.has(key))) as Stated;
+}
+
 /** What the talk lends to a question, of readings what still holds; and whether amps stand for the draw. */
 export function remembered(
   memory: Memory,
-  { at, from }: Message,
+  message: Message,
   heard: Heard,
   lean: Lean,
   rig: Stated | undefined,
 ): { readonly lent?: Stated; readonly passing?: Stated; readonly isDraw: boolean } {
   const { frame } = lean;
+  const { at, from } = message;
   const now = at.getTime();
   const ageMs = frame ? now - (frame.readAt ?? frame.at) : 0;
   const rest = frame && restNow(frame.facts, ageMs, heard);
-  const lent = stillTold(renewed(memory, lentBy(lean, heard.owner, rig, rest), frame), ageMs, heard);
-  const said = heardBy(memory.passing, memory.passingFrom, personKey(from));
+  const all = withoutLent(memory, lentBy(lean, heard.owner, rig, rest), lean, heard, message);
+  const lent = stillTold(renewed(memory, all, frame), ageMs, heard);
+  // In somebody else's question one's own days and readings are not meant.
+  const isTheirs =
+    frame !== undefined &&
+    frame.from !== personKey(from) &&
+    lean.extent === 'all' &&
+    heard.owner !== undefined;
+  const said = heardBy(memory.passing, memory.passingFrom, isTheirs ? frame.from : personKey(from));
   const passing = stillTold(said, now - (memory.passingAt ?? now), heard);
   const amps = [heard.facts, lent, passing].find(one => one?.netCurrentA !== undefined)?.netCurrentA;
   const isDraw = amps !== undefined && isDrawTold(amps, [heard.facts, lent, rig], at);

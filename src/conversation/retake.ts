@@ -1,16 +1,18 @@
 import type { IntentName } from '#answer/answer.ts';
 import { intentNamed } from '#intents';
-import { holds } from '#rig/correct.ts';
+import { monthNames } from '#quantity/month-names.ts';
+import { holds, isOf } from '#rig/correct.ts';
 import { gearIn, hasGear } from '#rig/gear.ts';
 import type { Stated } from '#rig/rig.ts';
 import type { Heard } from './hear.ts';
-import { asksItself, opensTurn } from './lean.ts';
+import { asksItself, opensTurn, theirFrame } from './lean.ts';
 import type { Frame, Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { isIntent, undemanding } from './questions.ts';
 import { lastFrame, ownFrame, rigFor } from './recall.ts';
 import { leastSure } from './sureness.ts';
 import { factsIn, readingsOf } from './two-readings.ts';
+import { borrowedIn } from './whose.ts';
 
 // A message taken for another question than reading put first, by what the talk and its own words make likely.
 
@@ -27,6 +29,12 @@ export function ofFrame(memory: Memory, message: Message, heard: Heard): Heard {
   const told = Object.keys(heard.facts).filter(key => key !== 'voltsTaken');
   if (heard.cues.has('ask-working') && told.length === 0 && frame.asked === undefined)
     return { ...heard, intent: frame.intent, facts: {}, options: [] };
+  const own = ownFrame(memory.frames, message.from);
+  const isOwnSlip =
+    heard.corrects && heard.corrects.from === undefined && own && !undemanding.has(own.intent);
+  // "1.4, sorry": of one's own question, whatever others asked since.
+  if (isOwnSlip && told.length === 0 && isOf(own.facts, heard.corrects))
+    return { ...heard, intent: own.intent, claims: [], options: [], certainty: leastSure };
   if (!['none', 'unclear', 'rig'].includes(intent)) return heard;
   const isSlip = isSlipOf(frame, heard);
   const isGone = removed.some(name =>
@@ -35,6 +43,56 @@ export function ofFrame(memory: Memory, message: Message, heard: Heard): Heard {
   const hasRig = rigFor(memory, heard, message.from, message.kind) !== undefined;
   const isOfFrame = (isSlip || isGone) && !(intent === 'rig' && hasRig);
   return isOfFrame ? { ...heard, intent: frame.intent, options: [] } : heard;
+}
+
+/**
+ * "With Ann's panel?", "and if hers was lithium?": what names another's gear and asks for nothing else turns a question,
+ * hers where something of it changes, else the one replied to, one's own, the chat's.
+ */
+export function ofTheirs(memory: Memory, message: Message, heard: Heard): Heard {
+  const first = heard.recognised.words.find(word => !idle.has(word)) ?? '';
+  const isWhole = asking.has(first) && !['none', 'settle', 'unclear'].includes(heard.intent);
+  if (asksItself(heard) || isWhole || ['forget', 'settle'].includes(heard.intent)) return heard;
+  const borrowed = borrowedIn(memory, message, heard);
+  const isTelling = heard.intent === 'rig' && !isAsking(heard) && !opensTurn(heard);
+  const isTurn = borrowed !== undefined || isAsking(heard) || opensTurn(heard);
+  if (isTelling || !isTurn || (heard.owner === undefined && !borrowed)) return heard;
+  const own = ownFrame(memory.frames, message.from);
+  // "Mine with an 80 W panel?": of one's own question, where the words leave that open.
+  const isMine = heard.owner === 'me' && Object.keys(heard.facts).length > 0;
+  const frame =
+    theirFrame(memory, message, heard) ??
+    (borrowed ? (message.onto ?? own ?? memory.frames.at(-1)) : isMine ? (message.onto ?? own) : undefined);
+  if (!frame || undemanding.has(frame.intent)) return heard;
+  const reading = readingsOf(heard).find(({ intent }) => intent === frame.intent);
+  const facts = reading ? factsIn(reading.stated, heard) : heard.facts;
+  // "June's panel" is of no month.
+  const { month: _month, ...rest } = facts;
+  const isName = borrowed?.lent.some(({ who }) => isMonth(who));
+  return {
+    ...heard,
+    intent: frame.intent,
+    facts: isName ? rest : facts,
+    claims: [],
+    options: [],
+    certainty: leastSure,
+  };
+}
+
+/** Words that open a question of its own, and what may stand before them. */
+const asking: ReadonlySet<string> = new Set('can could will would is are does do should'.split(' '));
+const idle: ReadonlySet<string> = new Set('bot ok okay so hey and but'.split(' '));
+
+const months: ReadonlySet<string> = new Set(monthNames.map(name => name.toLowerCase()));
+const isMonth = (name: string): boolean => months.has(name);
+
+/** "Settle it": where two have claimed something, nothing else can be meant. */
+export function ofArgument({ claims }: Memory, heard: Heard): Heard {
+  const isAsked = heard.intent === 'settle' && heard.cues.has('ask-who-is-right');
+  const isOpen = new Set(claims.map(({ who }) => who)).size > 1;
+  return isAsked && isOpen
+    ? { ...heard, options: [], certainty: Math.max(heard.certainty, leastSure) }
+    : heard;
 }
 
 /** What shows an answer that stands already in another way. */
@@ -74,10 +132,19 @@ export function turnOfTalk(memory: Memory, message: Message, heard: Heard): Hear
   const isTurning = opensTurn(heard) || heard.owner === 'me';
   const own = ownFrame(memory.frames, message.from);
   const readings = readingsOf(heard);
+  // "And if it's 2.2 A?" of an argument: the same argument.
+  const argued = message.onto ?? own;
+  if (argued?.intent === 'settle' && opensTurn(heard) && hasGear(gearIn(heard.facts)))
+    return { ...heard, intent: 'settle', options: [], certainty: leastSure };
   for (const frame of [message.onto, own, memory.frames.at(-1)]) {
     if (!frame || undemanding.has(frame.intent)) continue;
-    if (!isTurning && !isOtherValue(heard, frame)) continue;
+    const isOfReply = frame === message.onto && fitsIn(heard, frame);
+    if (!isTurning && !isOfReply && !isOtherValue(heard, frame)) continue;
     const [first, second] = readings.filter(({ intent }) => intent === frame.intent);
+    // "Same but donkey": what tells nothing and reads like talk turns nothing.
+    const isNothing = first !== undefined && Object.keys(factsIn(first.stated, heard)).length === 0;
+    if (isNothing && heard.intent === 'none' && message.onto === undefined && heard.owner === undefined)
+      continue;
     if (!first || first.probability < leastTurn) {
       // "And at 150 Ah?" after one's own question is that question, though its words look like others.
       const isTorn = (readings[0]?.probability ?? 0) < mostTorn;

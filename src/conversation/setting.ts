@@ -6,6 +6,7 @@ import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { ownKey, personKey } from './recall.ts';
 import { openMs, undoMs } from './requests.ts';
+import { rigsWith } from './rivals.ts';
 
 export interface Options {
   /** Mains voltage where the chat hasn't told its own, V. */
@@ -34,7 +35,7 @@ export function settingOf(
     owner: own.owner,
     claims: own.claims,
     argued: own.argued,
-    rigs: memory.rigs,
+    rigs: rigsWith(memory, message, parsed),
     learned: own.learned,
     before: own.before,
     subject: own.subject,

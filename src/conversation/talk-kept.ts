@@ -6,9 +6,10 @@ type Kept = NonNullable<Memory['talk']>;
 export function talkWithout(talk: Kept, from: string): Kept | undefined {
   if (talk.lastFrom === from) return undefined;
   const asks = talk.asks?.filter(([who]) => who !== from);
+  const named = talk.named === from ? undefined : talk.named;
   return talk.lastWriter === from
-    ? { ...talk, asks, said: [], meant: [], lastWriter: undefined }
-    : { ...talk, asks };
+    ? { ...talk, asks, named, said: [], meant: [], lastWriter: undefined }
+    : { ...talk, asks, named };
 }
 
 /** The same with a person's new name in the place of the old one. */
@@ -18,6 +19,7 @@ export function talkRenamed(talk: Kept, old: string, now: string): Kept {
     ...talk,
     lastFrom: name(talk.lastFrom),
     lastWriter: name(talk.lastWriter),
+    named: name(talk.named),
     asks: talk.asks?.map(([from, intent]) => [from === old ? now : from, intent]),
   };
 }

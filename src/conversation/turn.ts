@@ -1,5 +1,5 @@
 import { present } from '#basics/present.ts';
-import { correct, holds } from '#rig/correct.ts';
+import { correct, isAmong } from '#rig/correct.ts';
 import { isSameName, type MergeMode, mergeBatteries, mergeFacts, removeFrom } from '#rig/merge.ts';
 import type { Stated, StatedLoad } from '#rig/rig.ts';
 import type { Heard } from './hear.ts';
@@ -28,6 +28,13 @@ function asNamed({ intent, facts: before }: Frame, heard: Heard): Stated {
     const isOne = load.name === 'load' && before.loads?.length === 1 && !isMore(heard);
     return isOne ? { ...load, name: present(present(before.loads)[0]).name } : load;
   });
+  // "34 Ah a day, sorry": of the one thing that was told so.
+  const [only] = before.loads ?? [];
+  const isUse = heard.corrects && loads === undefined && rest.dailyUseAh !== undefined;
+  if (isUse && before.loads?.length === 1 && only?.chargeAhPerDay !== undefined) {
+    const { dailyUseAh: chargeAhPerDay, ...others } = rest;
+    return { ...others, loads: [{ name: only.name, chargeAhPerDay }] };
+  }
   const kind = before.chargers?.length === 1 ? present(before.chargers[0]).kind : undefined;
   const plugged = chargers?.map(charger =>
     kind && charger.kind === 'mains' && !heard.cues.has('mains') ? { ...charger, kind } : charger,
@@ -93,7 +100,7 @@ export function turned(frame: Frame, before: Stated, heard: Heard): Stated {
   const { corrects, removed, cues } = heard;
   const named = asNamed({ ...frame, facts: before }, heard);
   // A number that stands among the facts told is laid over the old one anyway.
-  const slip = corrects && !holds(named, corrects.to) ? corrects : undefined;
+  const slip = corrects && !isAmong(named, corrects) ? corrects : undefined;
   const right = removeFrom(slip ? correct(before, slip) : before, removed);
   const { facts, told } = withUse(without(withThings(right, named, heard), named), named, heard);
   // "And the toaster, 900 W" asked of an inverter is another question of the same kind, not one more load.

@@ -16,7 +16,8 @@ export function withoutPerson(memory: Memory, key: string, own = key): Memory {
     memory;
   const { passing, passingAt, passingFrom, ...rest } = others;
   const left = talk && talkWithout(talk, key);
-  const isGone = ({ from, owner }: Frame): boolean => from === key || owner === key;
+  const isGone = ({ from, owner, lent }: Frame): boolean =>
+    from === key || owner === key || lent?.some(({ who }) => who === key) === true;
   return {
     ...rest,
     ...(passing && passingFrom !== key && { passing, passingAt, passingFrom }),

@@ -17,8 +17,11 @@ const timeKeys = ['hoursPerDay', 'minutesPerDay', 'hoursOnce'] as const;
 /** Whether it was told what a load draws. */
 export const hasDraw = (load: StatedLoad): boolean => drawKeys.some(key => load[key] !== undefined);
 
-function patchLoad(old: StatedLoad, said: StatedLoad): StatedLoad {
-  let kept = hasDraw(said) ? without(old, ...drawKeys, 'isAverage', 'dutyPercent') : old;
+/** @param isOther another value is put for the same figure, which is meant as it was: an average stays one */
+function patchLoad(old: StatedLoad, said: StatedLoad, isOther: boolean): StatedLoad {
+  const isSameFigure = isOther && drawKeys.some(key => old[key] !== undefined && said[key] !== undefined);
+  const drawn = without(old, ...drawKeys);
+  let kept = !hasDraw(said) ? old : isSameFigure ? drawn : without(drawn, 'isAverage', 'dutyPercent');
   if (timeKeys.some(key => said[key] !== undefined)) kept = without(kept, ...timeKeys);
   return { ...kept, ...said };
 }
@@ -37,7 +40,7 @@ function mergeLoads(old: readonly StatedLoad[], said: readonly StatedLoad[], mod
     const isOther = mode === 'change' && named < 0 && hasDraw(load);
     const at = isOther ? merged.findIndex(l => isKindOf(l.name, load.name)) : named;
     if (at < 0) merged.push(load);
-    else merged[at] = patchLoad(present(merged[at]), load);
+    else merged[at] = patchLoad(present(merged[at]), load, mode === 'change');
   }
   return merged;
 }

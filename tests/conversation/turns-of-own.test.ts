@@ -51,7 +51,12 @@ describe('an argument needs somebody to argue with', () => {
     ['nothing was asked', {}],
     ['it was argued already', { frames: [frame({ intent: 'settle' })] }],
   ])('it may be one where %s', (_, kept) => {
-    expect(withoutDispute(memory(kept), says('make it 90W'), heard)).toBe(heard);
+    const surely = unsure('90W surely', 'settle', 'run-time');
+    expect(withoutDispute(memory(kept), says('90W surely'), surely)).toBe(surely);
+  });
+  test('a turn is none, whatever others guessed meanwhile', () => {
+    const kept = memory({ frames: [frame()], claims: [{ who: 'Bob', value: 3, unit: 'days' }] });
+    expect(withoutDispute(kept, says('make it 90W'), heard).intent).toBe('run-time');
   });
   test('it may be one where its words claim', () => {
     const claim = unsure('I reckon 90W', 'settle', 'run-time');

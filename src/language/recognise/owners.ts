@@ -50,7 +50,7 @@ const having: ReadonlySet<string> = new Set([
 const belonging: ReadonlySet<string> = new Set(['hers', 'his', 'theirs']);
 
 /** A known name that a word is, or is a form of: apostrophes are folded away, "sam's" is "sams". */
-function nameIn(word: string, known: ReadonlySet<string>): string | undefined {
+function knownName(word: string, known: ReadonlySet<string>): string | undefined {
   if (known.has(word)) return word;
   if (word.endsWith('s') && known.has(word.slice(0, -1))) return word.slice(0, -1);
   return word.endsWith('es') && known.has(word.slice(0, -2)) ? word.slice(0, -2) : undefined;
@@ -79,7 +79,7 @@ export function ownersIn(
       add('us');
     else {
       const stem = word.endsWith('s') ? word.slice(0, -1) : '';
-      const name = nameIn(word, known) ?? (given.has(stem) && gear.has(next) ? stem : undefined);
+      const name = knownName(word, known) ?? (given.has(stem) && gear.has(next) ? stem : undefined);
       const isLed = leading.has(words[i - 1] ?? '');
       const isOwning =
         having.has(next) ||

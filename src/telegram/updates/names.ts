@@ -93,12 +93,17 @@ function renamed(memory: Memory, from: string, to: string): Memory {
     const { [old]: mine, ...rest } = things;
     return mine === undefined || rest[now] !== undefined ? things : { ...rest, [now]: mine };
   };
+  const name = (who: string): string => (who === old ? now : who);
   return {
     ...memory,
     rigs: move(memory.rigs),
     ...(memory.learned && { learned: move(memory.learned) }),
     lessons: move(memory.lessons),
-    frames: memory.frames.map(frame => (frame.from === old ? { ...frame, from: now } : frame)),
+    frames: memory.frames.map(frame => ({
+      ...frame,
+      from: name(frame.from),
+      ...(frame.lent && { lent: frame.lent.map(one => ({ ...one, who: name(one.who) })) }),
+    })),
     ...(memory.talk && { talk: talkRenamed(memory.talk, old, now) }),
   };
 }
