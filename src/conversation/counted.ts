@@ -42,7 +42,7 @@ function unusedIn({ intent, facts, heard, setting }: Interpreted, full: Worked):
   const parts = factsInWords(told, found);
   if (parts.length === 0) return { facts: found };
   const listed = parts.slice(0, mostListed).join('; ');
-  return { facts: found, line: english.say('left-out', 'Not part of this sum: {parts}.', { parts: listed }) };
+  return { facts: found, line: english.say('left-out', 'Not counted here: {parts}.', { parts: listed }) };
 }
 
 /** At what volts a power bank's mAh are counted. */

@@ -195,6 +195,10 @@ const isAskedAgain = ({ facts, removed, corrects, cues }: Heard): boolean =>
   corrects === undefined &&
   asAgain.some(cue => cues.has(cue));
 
+/** What the question turned had out of memory and nobody has told since: it counts for no more in the turn. */
+const stillRecalled = (frame: Frame | undefined, told: Stated): (keyof Stated)[] =>
+  ((frame?.recalled ?? []) as (keyof Stated)[]).filter(key => told[key] === undefined);
+
 /** A message taken for one question. */
 function taken(
   memory: Memory,
@@ -250,7 +254,9 @@ function taken(
     message,
     { ...turning, cues, options: [] },
     {
-      recalled: again ? new Set(again.recalled as (keyof Stated)[]) : filled.recalled,
+      recalled: again
+        ? new Set(again.recalled as (keyof Stated)[])
+        : new Set([...filled.recalled, ...(isSame ? stillRecalled(lean.frame, told) : [])]),
       owner: isLentBank ? lentNow.who : ofRig,
       claims,
       mainsV: mainsV ?? memory.settings.mainsV ?? options.mainsV ?? 230,
