@@ -45,7 +45,7 @@ function goal(facts: Facts, result: ChargeTime, w: Speech): string {
   if (result.isDailyUse) return w.say('to-put-use-back', "to put a day's use back");
   const target = facts.targetChargePercent;
   return target === undefined || target >= 100
-    ? w.say('to-full', 'to full')
+    ? w.say('to-full', 'to fill it')
     : w.say('to-percent', 'to {percent} %', { percent: w.decimals(target, 0) });
 }
 

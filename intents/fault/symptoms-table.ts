@@ -455,7 +455,7 @@ export const symptoms: readonly Symptom[] = [
       {
         likely: 'Most likely it was never full when the night began.',
         check:
-          'Never full: an hour after the sun it reads under {full}. Charge longer, then look at the charger.',
+          'Never full: an hour after sunset it reads under {full}. Charge longer, then look at the charger.',
       },
       {
         by: 'load',

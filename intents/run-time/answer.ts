@@ -164,7 +164,7 @@ export function answerRunTime(told: RunTimeFacts, result: RunTime, setting: Requ
   const takes =
     nightH === undefined
       ? facts.netCurrentA === undefined
-        ? w.say('you-draw', 'you draw about {drawn}', gaps)
+        ? w.say('you-draw', runTime.value < 10 ? 'you draw about {drawn}' : 'you use about {drawn}', gaps)
         : w.say('you-draw-told', 'you draw {drawn}', gaps)
       : w.say('a-night-takes', 'A night of {night} takes about {ah} Ah', {
           ah: w.significant(dailyUse.value, 2),

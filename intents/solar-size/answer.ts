@@ -105,7 +105,17 @@ function judge({ figures, presentW }: SolarSize, setting: RequestContext): Verdi
   return presentW < figures.panelPower.low ? 'no' : 'tight';
 }
 
+/** Characters of a first line. */
+const firstLine = 100;
+
+/** The first line; where a place of a long name leaves no room for it, without the range. */
 function headline(facts: SolarSizeFacts, result: SolarSize, verdict: Verdict, w: Speech): string {
+  const whole = wholeHeadline(facts, result, verdict, w);
+  const { low, high } = result.figures.panelPower;
+  return whole.length > firstLine ? whole.replace(` (${span(low, high, 'W', w)})`, '') : whole;
+}
+
+function wholeHeadline(facts: SolarSizeFacts, result: SolarSize, verdict: Verdict, w: Speech): string {
   const { panelPower } = result.figures;
   const where = whereAndWhen(facts, result.sun, w);
   if (!Number.isFinite(panelPower.value))
@@ -134,7 +144,7 @@ function headline(facts: SolarSizeFacts, result: SolarSize, verdict: Verdict, w:
   if (verdict === 'tight' && present(result.presentW) >= panelPower.value)
     return w.say(
       'panel-on-average',
-      'Tight: {has} W does on an average day{where}; you need about {watts} W ({range}).',
+      'Tight: {has} W does on an average day{where} (you need {range}).',
       gaps,
     );
   if (verdict === 'tight')
@@ -166,7 +176,7 @@ function putsBack({ figures, presentW = 0 }: SolarSize, verdict: Verdict, w: Spe
   if (verdict === null)
     return w.say(
       'puts-back',
-      'That puts back your {ah} Ah on an average day; a few grey days in a row take spare battery.',
+      'That puts back your {ah} Ah on an average day; for a few grey days in a row have spare battery.',
       { ah: w.plain(ah) },
     );
   return w.say(

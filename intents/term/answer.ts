@@ -21,9 +21,13 @@ function live(facts: Facts, setting: RequestContext): string | undefined {
   return `Of ${whose} ${decimals(known.capacityAh, 0)} Ah about ${decimals(known.usable.value, 0)} Ah are for use.`;
 }
 
+/** Without its sign: "amp" of "amp (A)". */
+const plainName = ({ name }: Term): string => name.split(' (')[0] ?? name;
+
 /** As its explanation names it: "an amp hour", "the BMS"; by itself where it begins otherwise. */
-function ask({ name, key, says }: Term): string {
-  const [plain = name] = name.split(' (');
+function ask(term: Term): string {
+  const { name, key, says } = term;
+  const plain = plainName(term);
   const called = /^[A-Z]+$/.test(name) ? name : key;
   const [first = ''] = says;
   const [article = ''] = first.split(' ');
@@ -73,7 +77,7 @@ function compare(a: Term, b: Term): Reply {
   const [headline, rest] = known
     ? parted(known.says)
     : [named(a, present(a.says[0])), [named(b, present(b.says[0]))]];
-  const lines = known ? [...rest, `For example (${a.name}): ${a.example}`] : rest;
+  const lines = known ? [...rest, `For example (${plainName(a)}): ${a.example}`] : rest;
   const cautions = [a.caution, b.caution].filter(c => c !== undefined);
   return { headline, lines, verdict: null, cautions, next: [ask(a), ask(b), 'teach me'] };
 }

@@ -139,7 +139,7 @@ function remedy(facts: TripFacts, result: TripAnswer, verdict: Verdict): string[
 
 /** What was taken of the trip itself. */
 function taken(facts: TripFacts, result: TripAnswer): string {
-  const start = `from ${hourOfDay(result.startHour)} on day 1`;
+  const start = `at ${hourOfDay(result.startHour)} on day 1`;
   const level = decimals(result.bank.stateOfChargePercent ?? 100, 0);
   const from = `starting ${level === '100' ? 'full' : `at ${level} %`} ${start}`;
   if (result.isDurationAssumed)

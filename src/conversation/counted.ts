@@ -58,7 +58,7 @@ function unusedIn(read: Interpreted, full: Worked): Unused {
   const parts = [...factsInWords(heard.facts, found), ...named];
   if (parts.length === 0) return { facts: found, unread };
   const listed = parts.slice(0, mostListed).join('; ');
-  const line = english.say('left-out', 'Not part of this sum: {parts}.', { parts: listed });
+  const line = english.say('left-out', 'Not counted here: {parts}.', { parts: listed });
   return { facts: found, unread, line };
 }
 

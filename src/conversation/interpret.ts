@@ -181,6 +181,10 @@ const isAskedAgain = ({ facts, removed, corrects, cues }: Heard): boolean =>
 const withMore = (rig: Stated, told: Stated): Stated =>
   told.loads && rig.loads ? { ...told, ...mergeFacts(pick(rig, ['loads']), told, 'add') } : told;
 
+/** What the question turned had out of memory and nobody has told since: it counts for no more in the turn. */
+const stillRecalled = (frame: Frame | undefined, told: Stated): (keyof Stated)[] =>
+  ((frame?.recalled ?? []) as (keyof Stated)[]).filter(key => told[key] === undefined);
+
 /** A message taken for one question. */
 function taken(
   memory: Memory,
@@ -251,7 +255,9 @@ function taken(
     message,
     { ...turning, cues, options: [] },
     {
-      recalled: again ? new Set(again.recalled as (keyof Stated)[]) : filled.recalled,
+      recalled: again
+        ? new Set(again.recalled as (keyof Stated)[])
+        : new Set([...filled.recalled, ...(isSame ? stillRecalled(lean.frame, told) : [])]),
       owner: bank?.who ?? ofRig,
       claims,
       mainsV: mainsV ?? memory.settings.mainsV ?? options.mainsV ?? 230,

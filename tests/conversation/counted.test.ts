@@ -32,18 +32,18 @@ describe('what was told and not counted', () => {
   test('is named', () => {
     const { last } = talk(['ann: fan 4A, 3 m of 2.5 square cable, what fuse']);
     expect(last.intent).toBe('fuse-size');
-    expect(last.text).toContain('Not part of this sum: ');
+    expect(last.text).toContain('Not counted here: ');
   });
 
   test('a load beside a panel is part of it', () => {
     const { last } = talk(['ann: what does my 200W panel make in broome in july? fridge 1.2A']);
     expect(last.intent).toBe('solar-yield');
     expect(last.text).toContain('covers your 29 Ah a day');
-    expect(last.text).not.toContain('Not part of this sum');
+    expect(last.text).not.toContain('Not counted here');
   });
 
   test('nothing is said where all was used', () => {
     const { last } = talk(['ann: fridge 1.2A, 100Ah agm, 3 days?']);
-    expect(last.text).not.toContain('Not part of this sum');
+    expect(last.text).not.toContain('Not counted here');
   });
 });

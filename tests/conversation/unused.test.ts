@@ -25,7 +25,7 @@ describe('a fact told that an answer does not hang on is named', () => {
     ['I have inverter of modified sine 1000 W and kettle 900 W. Will it run?', 'modified sine'],
   ])('%s', ([text, named]) => {
     const { last } = talk([`ann: ${text}`]);
-    expect(last.text).toContain('Not part of this sum:');
+    expect(last.text).toContain('Not counted here:');
     expect(last.text).toContain(named);
     expect([...present(last.unused), ...last.unread]).not.toEqual([]);
   });
@@ -43,7 +43,7 @@ describe('a fact told that an answer does not hang on is named', () => {
     'no solar, fridge 1.2A, 100Ah agm, how long will it last?',
   ])('nothing is said where all was used: %s', text => {
     const { last } = talk([`ann: ${text}`]);
-    expect(last.text).not.toContain('Not part of this sum');
+    expect(last.text).not.toContain('Not counted here');
     expect(last.unused).toEqual([]);
   });
 
@@ -273,8 +273,7 @@ test('over many messages: each fact told changes the answer, or is named', () =>
         unsaid.push(name);
     }
     const isSaid =
-      present(answer.unused).every(({ value }) => value === 0) ||
-      answer.text.includes('Not part of this sum');
+      present(answer.unused).every(({ value }) => value === 0) || answer.text.includes('Not counted here');
     if (!isSaid) unsaid.push(text);
   }
   expect({ missed, unsaid }).toEqual({ missed: [], unsaid: [] });

@@ -121,7 +121,7 @@ describe('how long to charge', () => {
   test('a panel: hours of full sun, and days', () => {
     const facts = { batteries: lfp(200, 20), solar: [{ count: 1, powerW: 200 }] };
     const one = reply(chargeTime, facts);
-    expect(one.headline).toMatch(/of full sun to full/);
+    expect(one.headline).toMatch(/of full sun to fill it/);
     expect(whole(one)).toMatch(/In usual weather that takes about 3 days/);
     const two = { ...facts, solar: [{ count: 2, powerW: 200 }] };
     expect(hours(two)).toBeLessThan(0.6 * hours(facts));

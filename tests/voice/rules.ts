@@ -16,7 +16,7 @@ const kinds: readonly (readonly [kind: string, units: readonly string[]])[] = [
 
 /** Lines that say again what people told, in their own units, and the working, which turns one into the other. */
 const echoes =
-  /^(?:Counted|Not part of this sum|Noted\.|Changed\.|Undone\.|Your rig|The rig|From \S+ question|•|“)/;
+  /^(?:Counted|Not counted here|Noted\.|Changed\.|Undone\.|Your rig|The rig|From \S+ question|•|“)/;
 
 /** The text without the working. */
 const answerPart = (text: string): readonly string[] => present(text.split('\n\nWorking:')[0]).split('\n');

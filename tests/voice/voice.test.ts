@@ -136,7 +136,7 @@ describe('what an answer says to say is understood', () => {
     const answer = answerTo([asked, note]);
     expect(answer.intent).toBe('run-time');
     expect(answer.text).not.toContain('I took');
-    expect(Number(/you draw about ([\d.]+) Ah/.exec(answer.text)?.[1])).toBeCloseTo(dailyUseAh, 0);
+    expect(Number(/you use about ([\d.]+) Ah/.exec(answer.text)?.[1])).toBeCloseTo(dailyUseAh, 0);
   });
 });
 
@@ -153,6 +153,16 @@ describe('what was taken for a draw is put right in a word', () => {
     for (const said of ['is that the average?', 'average rainfall was grim'])
       expect(turned(said).text, said).not.toBe(turned('average').text);
   });
+});
+
+test('what memory filled in and the answer did not count is not counted when it is turned', () => {
+  const asked = [
+    'will a 2kVA generator run a 1500W kettle?',
+    '80Ah AGM at 40%, 20A charger, how long till full?',
+  ];
+  const alone = answerTo([...asked.slice(1), 'what if lithium?']);
+  expect(alone.figures.chargeTime).toBeDefined();
+  expect(answerTo([...asked, 'what if lithium?']).figures).toEqual(alone.figures);
 });
 
 test('“show the working” keeps the cautions of the answer', () => {

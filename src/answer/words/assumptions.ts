@@ -23,7 +23,7 @@ export const assumptionSays: Readonly<Record<string, Says>> = {
   batteryTemperature: 'battery at {value}',
   batteryCapacity: 'a {value} battery',
   chargeEfficiency: '{value} of what goes in stays in',
-  topEfficiency: 'only {value} of the last bit stays in',
+  topEfficiency: 'only {value} of the last bit of charge stays in',
   timeConstant: 'the usual slow finish',
   fullAt: 'full at {value}',
   stateOfCharge: 'charged to {value}',
