@@ -23,9 +23,14 @@ const sections: Readonly<Record<string, () => Promise<Section>>> = {
 /** Those that run only where they are named: they take long. */
 const onlyNamed: ReadonlySet<string> = new Set(['soak']);
 
-const given = process.argv.slice(2).filter(word => !word.startsWith('--'));
-const minutes = Number(given.find(word => /^\d+$/.test(word)) ?? 10);
-const words = given.filter(word => !/^\d+$/.test(word));
+const isWritten = process.argv.includes('--write');
+const asked = process.argv.slice(2).filter(word => word !== '--write');
+if (asked.includes('--help')) {
+  console.log(`npm run bench -- [SECTION …] [MINUTES of soak] [--write]\n${Object.keys(sections).join(' ')}`);
+  process.exit();
+}
+const minutes = Number(asked.find(word => /^\d+$/.test(word)) ?? 10);
+const words = asked.filter(word => !/^\d+$/.test(word));
 const unknown = words.filter(word => !(word in sections));
 if (unknown.length > 0) {
   console.error(`no section ${unknown.join(', ')}; there are: ${Object.keys(sections).join(', ')}`);
@@ -59,5 +64,5 @@ const met = goals.filter(line => line.isMet).length;
 console.log(`\n${met} of ${goals.length} goals met${failed > 0 ? `, ${failed} sections not measured` : ''}`);
 if (failed > 0) process.exitCode = 1;
 
-if (process.argv.includes('--write') && failed === 0) writePage(done);
+if (isWritten && failed === 0) writePage(done);
 process.exit();

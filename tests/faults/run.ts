@@ -12,6 +12,10 @@ const parts: Readonly<Record<string, () => Promise<boolean>>> = {
   fuzz: async () => (await import('./fuzz.ts')).fuzz(fuzzCount),
 };
 
+if (words.includes('--help')) {
+  console.log(`npm run faults -- [PART …] [UPDATES of fuzz]\n${Object.keys(parts).join(' ')}`);
+  process.exit();
+}
 const unknown = words.filter(word => !(word in parts) && !/^\d+$/.test(word));
 if (unknown.length > 0) {
   console.error(`no part ${unknown.join(', ')}; there are: ${Object.keys(parts).join(', ')}`);
