@@ -105,6 +105,20 @@ describe('any rig', () => {
   });
 });
 
+test('what runs on mains, and what is told as a day’s use alone, has no lead of its own', () => {
+  const sketch = present(
+    sketchOf({
+      batteries: [{ count: 1, capacityAh: 100, chemistry: 'agm' }],
+      loads: [
+        dc('fan', 3),
+        { name: 'kettle', count: 1, supply: 'ac', powerW: 1000 },
+        { name: 'tv', count: 1, supply: 'dc', energyWhPerDay: 200 },
+      ],
+    }),
+  );
+  expect(sketch.branches.flatMap(({ load }) => (load ? [load.name] : []))).toEqual(['fan']);
+});
+
 test('more than the battery may give is told, and only that', () => {
   const on = (powerW: number) =>
     present(

@@ -54,6 +54,23 @@ describe('a level that is no more than likely', () => {
   });
 });
 
+test('on mains the outlets carry what runs on mains, with nothing from the charger', () => {
+  const kettle = { name: 'kettle', count: 1, powerW: 1200, hoursPerDay: 2, supply: 'ac' } as const;
+  const lamp = { name: 'lamp', count: 1, powerW: 12, hoursPerDay: 24, supply: 'dc' } as const;
+  const base = tripWith({ ah: 400, useAh: 1, durationH: 24, startHour: 0 });
+  const used = (loads: Trip['use']['loads'], days: Trip['days']) => {
+    const trip = { ...base, use: { loads, voltageV: 12 }, days };
+    return simulate(trip, likelyOf(trip)).balance.sums.useAh;
+  };
+  const wholeDay = [{ mainsH: 24 }, {}];
+  const without = used([lamp], [{}, {}]);
+  expect(without).toBeCloseTo(24, 6);
+  expect(used([lamp], wholeDay)).toBeCloseTo(without, 6);
+  // Part of the day is before the mains are on: at nine.
+  expect(used([kettle, lamp], wholeDay)).toBeGreaterThan(without - 1e-6);
+  expect(used([kettle, lamp], wholeDay)).toBeLessThan(used([kettle, lamp], [{}, {}]) - 50);
+});
+
 describe('a day in hours', () => {
   const lamps = { name: 'light', count: 1, powerW: 12, hoursPerDay: 4, supply: 'dc' } as const;
   const fridge = { name: 'fridge', count: 1, currentA: 1, isAverage: true, supply: 'dc' } as const;
