@@ -67,7 +67,7 @@ describe('a number that a question takes from the words themselves is used', () 
   test('the rating on a controller’s plate', () => {
     const { last } = talk(['ann: 3 panels 150W in parallel with a 20A PWM controller, 12V battery, ok?']);
     expect(last.text).toContain('is rated for 20 A');
-    expect(last.text).not.toContain('Not part of this sum');
+    expect(last.text).not.toContain('Not counted here');
     expect(last.unread).toEqual([]);
   });
 
@@ -85,11 +85,11 @@ describe('a number that a question takes from the words themselves is used', () 
   ])('a conversion names what it has no use for: %s', ([text, named]) => {
     const { last } = talk([`ann: ${text}`]);
     expect(last.intent).toBe('convert');
-    expect(last.text).toContain(`Not part of this sum: ${named}`);
+    expect(last.text).toContain(`Not counted here: ${named}`);
   });
 
   test('and nothing where all of it is used', () => {
-    expect(talk(['ann: 60W at 12V in amps?']).last.text).not.toContain('Not part of this sum');
+    expect(talk(['ann: 60W at 12V in amps?']).last.text).not.toContain('Not counted here');
   });
 });
 
@@ -209,7 +209,7 @@ test('the kinds that are compared are no part that is left out', () => {
     messageOf('AGM or lithium for 2 days off grid, fridge 3A at 40% duty'),
   );
   expect(answer.intent).toBe('battery-type');
-  expect(answer.text).not.toMatch(/Not part of this sum:[^\n]*(?:lithium|AGM)/);
+  expect(answer.text).not.toMatch(/Not counted here:[^\n]*(?:lithium|AGM)/);
 });
 
 test('over many messages: each fact told changes the answer, or is named', () => {
