@@ -55,6 +55,12 @@ function nameless(facts: ReturnType<typeof asRead>, words: readonly string[]): R
   return { ...facts, loads } as ReturnType<typeof asRead>;
 }
 
+/** Whether an owner is called so in the message: whom "hers" means is what the talk tells, and not the message. */
+const isNamed = (owner: string, words: readonly string[]): boolean =>
+  owner === 'me' ||
+  owner === 'us' ||
+  owner.split(' ').some(part => words.some(word => word === part || word === `${part}s` || word === `${part}es`));
+
 /** What the message states, literally. */
 function understoodOf(parsed: ParsedMessage): Understood {
   const { facts, claims, removed, corrects, owner, term, choice, recognised } = parsed;
@@ -63,7 +69,7 @@ function understoodOf(parsed: ParsedMessage): Understood {
     ...(claims.length > 0 && { claims }),
     ...(removed.length > 0 && { removed }),
     ...(corrects && { corrects }),
-    ...(owner !== undefined && { owner }),
+    ...(owner !== undefined && isNamed(owner, recognised.words) && { owner }),
     ...(term !== undefined && { term }),
     ...(choice !== undefined && { choice }),
   };
