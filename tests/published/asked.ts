@@ -165,8 +165,8 @@ const list: readonly (readonly [
     'What size generator for a 20A charger?',
     'generatorPower',
   ],
-  ['ask-21', `${half}: 50 Ah of 100`, 'memory', 50, 1, 'AGM or lithium 100Ah', 'usableCapacityAgm'],
-  ['ask-22', `${half}: 80 Ah of 100`, 'memory', 80, 1, 'AGM or lithium 100Ah', 'usableCapacityLfp'],
+  ['ask-21', `${half}: 50 Ah of 100`, 'memory', 50, 1, 'should I buy a 100Ah AGM or a 100Ah lithium?', 'usableCapacityAgm'],
+  ['ask-22', `${half}: 80 Ah of 100`, 'memory', 80, 1, 'should I buy a 100Ah AGM or a 100Ah lithium?', 'usableCapacityLfp'],
   [
     'ask-23',
     'common practice: a camping fridge of 45 W takes 30 Ah a day at 25 °C',
