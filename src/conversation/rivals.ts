@@ -32,7 +32,8 @@ export function betweenRivals(memory: Memory, message: Message, heard: Heard): H
   const isOfTime =
     ['last', 'ask-how-long'].some(cue => heard.cues.has(cue as Cue)) ||
     heard.recognised.words.includes('outlast');
-  const isComparing = heard.intent === 'compare' && !isTold && isOfTime;
+  const isWho = heard.cues.has('ask-whose');
+  const isComparing = heard.intent === 'compare' && !isTold && isOfTime && isWho;
   if (!isComparing && !(heard.intent === 'run-time' && heard.cues.has('ask-whose'))) return heard;
   const rivals = namedIn(memory, message, heard).filter(who => gearFor(memory, message, who) !== undefined);
   if (rivals.length < 2) return heard;
