@@ -1,4 +1,4 @@
-import { correct, holds } from '#rig/correct.ts';
+import { correct, isAmong, isOf } from '#rig/correct.ts';
 import { gearIn, hasGear } from '#rig/gear.ts';
 import { mergeFacts, removeFrom } from '#rig/merge.ts';
 import { mostKept, type Rig, type Stated } from '#rig/rig.ts';
@@ -39,6 +39,16 @@ const prune = (facts: Stated): Rig =>
     Object.entries(facts).filter(([, v]) => v !== undefined && !(Array.isArray(v) && v.length === 0)),
   ) as Rig;
 
+/** "1.4 A, sorry": a figure without a name is that of the one thing there is, or puts right the one that it is like. */
+function asNamed(gear: Rig, old: Rig | undefined, { corrects, cues }: RequestContext['parsed']): Rig {
+  const [load] = gear.loads ?? [];
+  if (!load || gear.loads?.length !== 1 || load.name !== 'load' || cues.has('add')) return gear;
+  const { loads: _loads, ...rest } = gear;
+  if (corrects && old && isOf(old, corrects)) return rest;
+  const [only] = old?.loads ?? [];
+  return only && old?.loads?.length === 1 ? { ...rest, loads: [{ ...load, name: only.name }] } : gear;
+}
+
 /** Works out the rig after the message. */
 export function changeRig(setting: RequestContext): RigChange {
   const { parsed, rigs, undo } = setting;
@@ -46,16 +56,17 @@ export function changeRig(setting: RequestContext): RigChange {
   if (undone) return { owner: undone[0], did: 'undone', rig: undone[1] ?? {}, missed: [] };
   const owner = ownerOf(setting);
   const old = rigs[owner];
-  const gear = gearIn(parsed.facts);
   const { cues, removed } = parsed;
+  const gear = asNamed(gearIn(parsed.facts), old, parsed);
   // A number that stands among the facts told is laid over the old one anyway.
-  const slip = parsed.corrects && !holds(gear, parsed.corrects.to) ? parsed.corrects : undefined;
+  const slip = parsed.corrects && !isAmong(gear, parsed.corrects) ? parsed.corrects : undefined;
   const isUntouched = !hasGear(gear) && removed.length === 0 && slip === undefined;
   if (isUntouched) return { owner, did: old ? 'shown' : 'unknown', rig: old ?? {}, missed: [] };
   if (old && isTheirs(owner, setting)) return { owner, did: 'theirs', rig: old, missed: [] };
   if (!old && Object.keys(rigs).length >= mostKept.rigs) return { owner, did: 'full', rig: {}, missed: [] };
   const left = removeFrom(slip ? correct(old ?? {}, slip) : (old ?? {}), removed);
-  const mode = cues.has('add') ? 'add' : cues.has('change') ? 'change' : 'state';
+  const isOther = cues.has('change') || cues.has('make-it') || cues.has('correction');
+  const mode = cues.has('add') ? 'add' : isOther ? 'change' : 'state';
   const rig = prune(mergeFacts(left, gear, mode));
   const isBig = (rig.loads?.length ?? 0) > Math.max(mostKept.loads, old?.loads?.length ?? 0);
   if (isBig) return { owner, did: 'big', rig: old ?? {}, missed: [] };

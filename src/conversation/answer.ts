@@ -59,7 +59,9 @@ function nameless(facts: ReturnType<typeof asRead>, words: readonly string[]): R
 const isNamed = (owner: string, words: readonly string[]): boolean =>
   owner === 'me' ||
   owner === 'us' ||
-  owner.split(' ').some(part => words.some(word => word === part || word === `${part}s` || word === `${part}es`));
+  owner
+    .split(' ')
+    .some(part => words.some(word => word === part || word === `${part}s` || word === `${part}es`));
 
 /** What the message states, literally. */
 function understoodOf(parsed: ParsedMessage): Understood {

@@ -220,7 +220,12 @@ function answer(
     memory: talk({ reply: full, isBack, asked }),
     answer: toAnswer(reply, {
       // What is missing is asked for in the question's own name; what can't be right is asked about first.
-      intent: isStrange(heard) || (isBack && ready !== undefined) ? 'unclear' : intent.name,
+      intent:
+        isStrange(heard) || (isBack && ready !== undefined)
+          ? 'unclear'
+          : heard.isRivalry
+            ? 'compare'
+            : intent.name,
       ...toldOf(read),
       isWorkingShown,
       counted: [...learntLines, ...(counted?.lines ?? [])],

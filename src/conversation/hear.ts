@@ -122,6 +122,8 @@ export interface Heard extends ParsedMessage {
   readonly issues: readonly Issue[];
   /** One of two readings was picked by it. */
   readonly isPicked?: true;
+  /** It was read as a comparison, of two people's gear. */
+  readonly isRivalry?: true;
 }
 
 /** What of a reading can be meant, with what it speaks of. */

@@ -26,10 +26,10 @@ import { learnedFor } from './learned.ts';
 import { outletVoltsIn } from './left-numbers.ts';
 import type { Frame, Memory } from './memory.ts';
 import type { Message } from './message.ts';
-import { type Lent, lentIn, sourcesOf } from './origins.ts';
+import { type FactSource, type Lent, lentIn, sourcesOf } from './origins.ts';
 import { isIntent, undemanding } from './questions.ts';
 import { fill, lastFrame, ownKey, personKey, resolved, rigFor } from './recall.ts';
-import { pick, remembered, rigFilling } from './remembered.ts';
+import { pick, remembered, rigFilling, rigOf } from './remembered.ts';
 import {
   isSlipOf,
   ofArgument,
@@ -177,6 +177,13 @@ const isAskedAgain = ({ facts, removed, corrects, cues }: Heard): boolean =>
   corrects === undefined &&
   asAgain.some(cue => cues.has(cue));
 
+/** The rig that a question before went by, as it is now. */
+function rigsOf({ rigs }: Memory, frame: Frame | undefined, from: string): FactSource[] {
+  const key = frame && rigOf(frame);
+  const rig = key === undefined ? undefined : rigs[key];
+  return rig ? [{ who: key === from || key === '' ? undefined : key, facts: rig, isRig: true }] : [];
+}
+
 /** Loads told on top of those of a rig. */
 const withMore = (rig: Stated, told: Stated): Stated =>
   told.loads && rig.loads ? { ...told, ...mergeFacts(pick(rig, ['loads']), told, 'add') } : told;
@@ -237,6 +244,7 @@ function taken(
   const lentNow = lentIn(facts, resolved(said.facts, rig?.key === from ? rig.rig : undefined), [
     ...(borrowed ? [...borrowed.lent, { facts: borrowed.facts }] : []),
     ...(lean.frame && lean.extent !== 'none' ? sourcesOf(lean.frame, from) : []),
+    ...rigsOf(memory, lean.frame, from),
     ...(rig ? [{ who: ofRig, facts: rig.rig, isRig: memory.rigs[rig.key] !== undefined }] : []),
     { who: memory.passingFrom === from ? undefined : memory.passingFrom, facts: passing ?? {} },
   ]);

@@ -40,7 +40,7 @@ const turnsWhole: readonly Cue[] = ['same-again', 'correction', 'remove'];
  * Whether a question that tells all it needs is one of its own: turning words amid it ("a fan and a lamp") belong to
  * what it tells, those at its beginning to the talk.
  */
-function standsAlone({ cues, recognised }: Heard): boolean {
+export function standsAlone({ cues, recognised }: Heard): boolean {
   const first = recognised.words.find(word => !fillers.has(word)) ?? '';
   const [next] = recognised.words.slice(recognised.words.indexOf(first) + 1);
   const isAsking = first === 'what' || first === 'how';

@@ -81,7 +81,9 @@ export function personMeant(
   const isOther = (name: string | undefined): name is string =>
     name !== undefined && name !== personKey(from);
   const theirs = memory.frames.findLast(frame => isOther(frame.from));
-  return [lastNamed(memory, words, from, opening), onto?.from, memory.talk?.named, theirs?.from].find(
-    isOther,
-  );
+  // Days later, whose rig was told: the one that there is beside the writer's own.
+  const [rig, ...more] = Object.keys(memory.rigs).filter(name => name !== '' && isOther(name));
+  const told = more.length === 0 ? rig : undefined;
+  const spoken = lastNamed(memory, words, from, opening);
+  return [spoken, onto?.from, memory.talk?.named, theirs?.from, told].find(isOther);
 }

@@ -16,11 +16,18 @@ export function pick(facts: Stated, keys: readonly (keyof Stated)[]): Stated {
   return out as Stated;
 }
 
+/** Whose rig a question went by. */
+export const rigOf = ({ owner, from }: Frame): string => owner ?? from;
+
 /** What a question before had from a rig, as that rig is now. */
 function renewed({ rigs }: Memory, lent: Stated | undefined, frame: Frame | undefined): Stated | undefined {
-  const rig = frame && rigs[frame.owner ?? frame.from];
+  const rig = frame && rigs[rigOf(frame)];
   if (!lent || !rig) return lent;
-  const keys = (frame.recalled ?? []) as (keyof Stated)[];
+  // What it took from somebody's question stays as that person told it.
+  const taken = new Set(
+    (frame.lent ?? []).flatMap(({ who, facts }) => (who === frame.owner ? [] : Object.keys(facts))),
+  );
+  const keys = ((frame.recalled ?? []) as (keyof Stated)[]).filter(key => !taken.has(key));
   return {
     ...lent,
     ...pick(

@@ -3,9 +3,11 @@ import { intentNamed } from '#intents';
 import { monthNames } from '#quantity/month-names.ts';
 import { holds, isOf } from '#rig/correct.ts';
 import { gearIn, hasGear } from '#rig/gear.ts';
+import { hasDraw } from '#rig/merge.ts';
 import type { Stated } from '#rig/rig.ts';
+import { isOwning } from './asking.ts';
 import type { Heard } from './hear.ts';
-import { asksItself, opensTurn, theirFrame } from './lean.ts';
+import { asksItself, opensTurn, standsAlone, theirFrame } from './lean.ts';
 import type { Frame, Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { isIntent, undemanding } from './questions.ts';
@@ -201,6 +203,31 @@ function unsureOf(heard: Heard, name: IntentName): Heard | undefined {
   return reading && { ...heard, intent: name, facts: factsIn(reading.stated, heard) };
 }
 
+/** As likely as this, what somebody says they have is told to be kept. */
+const leastOwned = 0.1;
+
+/** Whether gear is told with its size: "it's on an MPPT" says more of what was spoken of. */
+const isSized = ({ batteries, solar, loads, dailyUseAh, dailyUseWh, inverter, chargers }: Stated): boolean =>
+  [dailyUseAh, dailyUseWh, inverter?.powerW].some(one => one !== undefined) ||
+  !!batteries?.some(({ capacityAh, energyWh }) => (capacityAh ?? energyWh) !== undefined) ||
+  !!solar?.some(({ powerW }) => powerW !== undefined) ||
+  !!chargers?.some(({ currentA, powerW }) => (currentA ?? powerW) !== undefined) ||
+  !!loads?.some(hasDraw);
+
+/** Whether a message only says what is its writer's, all of it gear: that is kept, whatever could be worked out of it. */
+function isOwned(heard: Heard): boolean {
+  const rig = readingsOf(heard).find(({ intent }) => intent === 'rig');
+  const keys = Object.keys(heard.facts);
+  const isGear = keys.length > 0 && Object.keys(gearIn(heard.facts)).length === keys.length;
+  return (
+    isGear &&
+    isSized(heard.facts) &&
+    isOwning(heard) &&
+    standsAlone(heard) &&
+    (rig?.probability ?? 0) >= leastOwned
+  );
+}
+
 /**
  * What an unsure message tells of gear, where it asks nothing: noting it can be taken back, and asking whether it was
  * a question would only be in the way.
@@ -208,6 +235,8 @@ function unsureOf(heard: Heard, name: IntentName): Heard | undefined {
 export function toldGear(heard: Heard): Heard | undefined {
   const isKept = heard.cues.has('save') && hasGear(gearIn(heard.facts)) && !isAsking(heard);
   if (isKept && heard.intent !== 'rig') return { ...heard, intent: 'rig', options: [] };
+  if (isOwned(heard))
+    return { ...heard, intent: 'rig', options: [], certainty: Math.max(heard.certainty, leastSure) };
   const rig = isAsking(heard) ? undefined : unsureOf(heard, 'rig');
   return rig && hasGear(gearIn(rig.facts)) ? rig : undefined;
 }

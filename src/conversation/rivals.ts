@@ -28,12 +28,27 @@ const gearFor = (memory: Memory, { from, kind }: Message, who: string): Rig | un
 /** A message that holds two people's gear against each other, as the question of how long each lasts. */
 export function betweenRivals(memory: Memory, message: Message, heard: Heard): Heard {
   const isTold = Object.keys(heard.facts).some(key => key !== 'durationH');
-  const isOf = heard.cues.has('ask-whose') || (heard.intent === 'compare' && !isTold);
-  if (!isOf || heard.intent === 'settle') return heard;
+  // How long each lasts is meant only where the words say so: people are held against each other in many ways.
+  const isOfTime =
+    ['last', 'ask-how-long'].some(cue => heard.cues.has(cue as Cue)) ||
+    heard.recognised.words.includes('outlast');
+  const isWho = heard.cues.has('ask-whose');
+  const isComparing = heard.intent === 'compare' && !isTold && isOfTime && isWho;
+  if (!isComparing && !(heard.intent === 'run-time' && heard.cues.has('ask-whose'))) return heard;
   const rivals = namedIn(memory, message, heard).filter(who => gearFor(memory, message, who) !== undefined);
   if (rivals.length < 2) return heard;
   const cues = new Set<Cue>([...heard.cues, 'ask-whose']);
-  return { ...heard, intent: 'run-time', owner: rivals[0], owners: rivals, cues, options: [], certainty: 1 };
+  const named = isComparing && ({ isRivalry: true } as const);
+  return {
+    ...heard,
+    ...named,
+    intent: 'run-time',
+    owner: rivals[0],
+    owners: rivals,
+    cues,
+    options: [],
+    certainty: 1,
+  };
 }
 
 /** The rigs of a chat with those of whoever is named beside another and has only asked of theirs. */

@@ -113,7 +113,8 @@ export function possessionsIn(memory: Memory, message: Message, heard: Heard): P
     const isThem = ofThem.has(word) || wholeOfThem.has(word);
     const name = isSelf || isThem ? undefined : nameIn(word, known);
     const isNamed = name !== undefined && word !== name && word.endsWith('s');
-    const isHaver = (having.has(word) || name === word) && has.has(next);
+    // "Me and Matt have" is of both.
+    const isHaver = (having.has(word) || name === word) && has.has(next) && words[at - 1] !== 'and';
     const who = isSelf
       ? self
       : isNamed || (isHaver && name)
