@@ -44,7 +44,7 @@ describe('a chat’s memory is bounded', () => {
     expect(learners).not.toContain('p0');
   });
 
-  test('with twenty people who each told a rig, ask, borrow and learn, it is under 8 kB', () => {
+  test('with twenty people who each told a rig, ask and learn, it is under 8 kB', () => {
     const talk = group();
     for (let i = 0; i < 20; i++) {
       const name = `camper${i}`;
@@ -54,11 +54,9 @@ describe('a chat’s memory is bounded', () => {
       );
       talk.say(name, 'teach me');
       talk.say(name, `how long will a 60W fan and a fridge 1.2A run on ${100 + i}Ah agm, 3 days in Dubbo?`);
-      if (i > 0) talk.say(name, `how long with camper${i - 1}'s battery?`);
     }
     const memory = talk.memory();
     expect(Object.keys(memory.rigs)).toHaveLength(20);
-    expect(memory.frames.some(frame => frame.lent)).toBe(true);
     expect(memorySchema.safeParse(memory).success).toBe(true);
     // Sealing adds a nonce and a tag.
     expect(JSON.stringify(memory).length + 64).toBeLessThan(8 * 1024);
