@@ -2,7 +2,6 @@ import { doubtful } from '#rig/correct.ts';
 import { mergeFacts } from '#rig/merge.ts';
 import { partsOf } from './facts-in-words.ts';
 import type { Heard } from './hear.ts';
-import { isPair } from './lean.ts';
 import type { Frame, Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { isIntent } from './questions.ts';
@@ -27,9 +26,3 @@ export function doubtOf(memory: Memory, { from, onto }: Message, heard: Heard): 
     shared: mergeFacts(frame.facts, {}),
   };
 }
-
-/** Two readings that are the same question to a camper ("how long", "will it last the trip"), of the same facts: of these none is asked about. */
-export const isOneQuestion = ({ options: [one, other] }: Two): boolean =>
-  one.intent !== other.intent &&
-  isPair(one.intent, other.intent) &&
-  partsOf(one.facts, other.facts).length === 0;

@@ -19,7 +19,7 @@ import { answeringBack } from './asked-back.ts';
 import { arguedIn, claimsFor } from './claims.ts';
 import { dangersIn, stillThere, withDangers } from './dangers.ts';
 import { withoutDispute } from './dispute.ts';
-import { doubtOf, isOneQuestion } from './doubt.ts';
+import { doubtOf } from './doubt.ts';
 import type { Heard } from './hear.ts';
 import { type Lean, leanOf } from './lean.ts';
 import { learnedFor } from './learned.ts';
@@ -122,8 +122,7 @@ export function interpret(memory: Memory, message: Message, said: Heard, options
   const doubt = heard.issues.length > 0 ? undefined : doubtOf(memory, message, heard);
   if (doubt) return taken(memory, message, heard, doubt, options);
   const isPlain = heard.issues.length > 0 || isSlipOf(lastFrame(memory, message.from), heard);
-  const both = isPlain ? undefined : twoReadings(heard, answerOf);
-  const unsure = both && isOneQuestion(both) ? undefined : both;
+  const unsure = isPlain ? undefined : twoReadings(heard, answerOf);
   if (unsure && unsure.echo === undefined) return taken(memory, message, heard, unsure, options);
   const asked = taken(memory, message, heard, undefined, options);
   // What lacks something is asked for by that; nothing would be worked out yet.

@@ -43,7 +43,7 @@ export function betweenRivals(memory: Memory, message: Message, heard: Heard): H
     ...heard,
     ...named,
     intent: 'run-time',
-    owner: rivals[0],
+    owner: rivals.find(who => who !== 'me'),
     owners: rivals,
     cues,
     options: [],
