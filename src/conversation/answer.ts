@@ -13,6 +13,7 @@ import { asRead } from './gear-told.ts';
 import type { Heard } from './hear.ts';
 import type { Interpreted } from './interpret.ts';
 import type { Lent } from './origins.ts';
+import { isCalled } from './people.ts';
 import { unnamed } from './sound.ts';
 import { factsInWords } from './unused-in-words.ts';
 
@@ -55,14 +56,6 @@ function nameless(facts: ReturnType<typeof asRead>, words: readonly string[]): R
   return { ...facts, loads } as ReturnType<typeof asRead>;
 }
 
-/** Whether an owner is called so in the message: whom "hers" means is what the talk tells, and not the message. */
-const isNamed = (owner: string, words: readonly string[]): boolean =>
-  owner === 'me' ||
-  owner === 'us' ||
-  owner
-    .split(' ')
-    .some(part => words.some(word => word === part || word === `${part}s` || word === `${part}es`));
-
 /** What the message states, literally. */
 function understoodOf(parsed: ParsedMessage): Understood {
   const { facts, claims, removed, corrects, owner, term, choice, recognised } = parsed;
@@ -71,7 +64,8 @@ function understoodOf(parsed: ParsedMessage): Understood {
     ...(claims.length > 0 && { claims }),
     ...(removed.length > 0 && { removed }),
     ...(corrects && { corrects }),
-    ...(owner !== undefined && isNamed(owner, recognised.words) && { owner }),
+    // Whom "hers" means is what the talk tells, and not the message.
+    ...(owner !== undefined && isCalled(owner, recognised.words) && { owner }),
     ...(term !== undefined && { term }),
     ...(choice !== undefined && { choice }),
   };

@@ -39,6 +39,14 @@ export function nameIn(word: string, known: ReadonlySet<string>): string | undef
   return [word, bare].find(one => known.has(one) || kin.has(one)) ?? [word, bare].find(one => given.has(one));
 }
 
+/** Whether words call somebody so: "me" and "us" are always said, a name where it stands, with or without its "'s". */
+export const isCalled = (who: string, words: readonly string[]): boolean =>
+  who === 'me' ||
+  who === 'us' ||
+  who
+    .split(' ')
+    .some(part => words.some(word => word === part || word === `${part}s` || word === `${part}es`));
+
 /** The words of a line as they were written: a name is no slip of another word. */
 export function wordsWritten({ words, mentions }: Recognised): string[] {
   const written = [...words];

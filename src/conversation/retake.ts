@@ -22,10 +22,20 @@ import { borrowedIn } from './whose.ts';
 export const isSlipOf = (frame: Frame | undefined, { corrects }: Heard): boolean =>
   corrects?.from !== undefined && frame !== undefined && holds(frame.facts, corrects.from);
 
+/** "1.4 A, sorry" of somebody who has asked nothing and told a rig with just one such figure. */
+function isSlipOfRig(memory: Memory, { from, kind, onto }: Message, heard: Heard): boolean {
+  const { corrects, facts } = heard;
+  if (!corrects || corrects.from !== undefined || onto || Object.keys(facts).length > 0) return false;
+  const rig = rigFor(memory, heard, from, kind);
+  return rig !== undefined && ownFrame(memory.frames, from) === undefined && isOf(rig.rig, corrects);
+}
+
 /** A message that puts right or takes out what the question before has is about that question, whatever its words look like. */
 export function ofFrame(memory: Memory, message: Message, heard: Heard): Heard {
   const frame = lastFrame(memory, message.from);
   const { intent, removed } = heard;
+  if (isSlipOfRig(memory, message, heard))
+    return { ...heard, intent: 'rig', options: [], certainty: leastSure };
   if (!frame) return heard;
   // "Show the working, Rick never believes anyone": of what was just answered.
   const told = Object.keys(heard.facts).filter(key => key !== 'voltsTaken');

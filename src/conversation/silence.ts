@@ -1,6 +1,6 @@
 import { isSetup } from '#intents/needs.ts';
 import type { Cue } from '#language/words/en/cues.ts';
-import { gearIn, hasGear } from '#rig/gear.ts';
+import { gearIn } from '#rig/gear.ts';
 import { isSameName } from '#rig/merge.ts';
 import { isAsking, isAskingMore, opensAsking } from './asking.ts';
 import { isSaying } from './claims.ts';
@@ -10,6 +10,7 @@ import type { Interpreted } from './interpret.ts';
 import { opensTurn } from './lean.ts';
 import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
+import { isCalled } from './people.ts';
 import { ownFrame, personKey } from './recall.ts';
 
 /** Whether a question is told once more, another way: nothing new is said, and the question before is answered. */
@@ -25,6 +26,10 @@ const asksAnew: readonly Cue[] = ['ask-working', 'ask-why', 'simpler', 'same-aga
 /** Whether it calls the bot by its kind: "@bot your call". */
 const isToBot = ({ recognised: { words } }: Heard): boolean => words.includes('bot');
 
+/** Whether it names whose gear it is of: "n Jo's". */
+const isOfNamed = ({ owner, cues, recognised: { words } }: Heard): boolean =>
+  owner !== undefined && isCalled(owner, words) && !cues.has('thanks');
+
 /**
  * Whether it only looks like the question before: nothing new, nothing asked ("ta", "better", "pfff"), or thanks with
  * a word of what was answered.
@@ -35,7 +40,7 @@ function isSideTalk(read: Interpreted, { text, onto }: Message): boolean {
     onto ||
     text.includes('?') ||
     isToBot(heard) ||
-    (heard.owner !== undefined && !heard.cues.has('thanks')) ||
+    isOfNamed(heard) ||
     opensAsking(heard) ||
     (heard.words > 1 && (isAskingMore(heard) || asksAnew.some(cue => heard.cues.has(cue))))
   )
@@ -50,7 +55,10 @@ const ofRig: readonly Cue[] = ['rig', 'show', 'save', 'mine'];
 function isIdleRig({ intent, heard, setting }: Interpreted): boolean {
   if (intent.name !== 'rig' || heard.undo || heard.corrects || heard.owner !== undefined) return false;
   if (isToBot(heard) || opensAsking(heard)) return false;
-  if (ofRig.some(cue => heard.cues.has(cue)) || hasGear(gearIn(heard.facts))) return false;
+  if (ofRig.some(cue => heard.cues.has(cue)) || heard.cues.has('own-statement')) return false;
+  // "Nice fridge": a thing that is only named is nobody's yet.
+  const gear = Object.entries(gearIn(heard.facts));
+  if (gear.some(([key, value]) => key !== 'loads' || !isIdle(key, value))) return false;
   const things = Object.values(setting.rigs).flatMap(rig => rig.loads ?? []);
   return heard.removed.every(name => !things.some(load => isSameName(load.name, name)));
 }
