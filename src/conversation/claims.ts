@@ -11,7 +11,7 @@ import { undemanding } from './questions.ts';
 const speakers: ReadonlySet<string> = new Set(['i', 'me', 'we', 'us']);
 
 /** The claims of a message; what its writer claims under the writer's name. */
-export const claimsOf = ({ claims }: Heard, from: string): Claim[] =>
+const claimsOf = ({ claims }: Heard, from: string): Claim[] =>
   claims.map(claim => ({ ...claim, who: speakers.has(claim.who) ? from : claim.who }));
 
 /** The claims that an argument is about: those told now, beside those of others that were told before. */

@@ -11,7 +11,7 @@ export const isArgued = ({ claims }: Memory, from: string): boolean =>
   claims.some(({ who }) => personKey(who) !== from);
 
 /** Whether its words claim or ask who is right. */
-export const isClaiming = ({ cues, recognised, claims }: Heard): boolean =>
+const isClaiming = ({ cues, recognised, claims }: Heard): boolean =>
   cues.has('ask-who-is-right') ||
   claims.length > 1 ||
   isSaying(recognised.words) ||

@@ -53,7 +53,7 @@ export const opensTurn = (heard: Heard): boolean =>
   !standsAlone(heard) || turns.some(cue => heard.cues.has(cue));
 
 /** Whether two questions are one to a camper: how long it lasts, whether to the end of the trip, what is used a day. */
-export const isPair = (a: string, b: string): boolean =>
+const isPair = (a: string, b: string): boolean =>
   a === b || [a, b].every(name => name === 'run-time' || name === 'trip' || name === 'energy-budget');
 
 /** Whether what is told is enough to answer by itself. */

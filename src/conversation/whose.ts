@@ -60,7 +60,7 @@ const kinds: Readonly<Record<string, keyof Rig>> = {
 };
 
 /** Whose gear a message speaks of, in its order. */
-export function possessionsIn(memory: Memory, message: Message, heard: Heard): Possession[] {
+function possessionsIn(memory: Memory, message: Message, heard: Heard): Possession[] {
   const { mentions } = heard.recognised;
   const words = wordsWritten(heard.recognised);
   const self = personKey(message.from);

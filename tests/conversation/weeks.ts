@@ -1,7 +1,7 @@
 import type { Rig } from '#rig/rig.ts';
 
 /** A line of a chat over a week: the day, who, what. */
-export type Line = readonly [day: number, from: string, text: string];
+type Line = readonly [day: number, from: string, text: string];
 
 /** A chat over a week, and the rigs that a careful reader would have at its end. */
 export interface Week {
