@@ -2,7 +2,8 @@ import type { Reply } from '#answer/reply.ts';
 
 /** The privacy notice in short; `docs/privacy.md` is the long one. */
 export const answerPrivacy = (): Reply => ({
-  headline: 'I keep the numbers of your rig and of your last question, never your messages.',
+  headline:
+    'I keep the numbers of your rig and last question, used for your answers alone, never your messages.',
   lines: [
     'Kept for each chat: rigs with the first names they were told under, the figures of the last question, claims in an argument, and how far each person is in the lessons.',
     'It is encrypted, shared with nobody, and deleted when you say so, when you leave the group, or 30 days after I am removed from the chat.',

@@ -34,7 +34,7 @@ export function peopleIn({ rigs, frames, talk, claims }: Memory): string[] {
 }
 
 /** Who a word names, with or without its "'s"; relatives count, and given names that are no plain words. */
-export function nameIn(word: string, known: ReadonlySet<string>): string | undefined {
+export function whoIn(word: string, known: ReadonlySet<string>): string | undefined {
   const bare = word.endsWith('s') ? word.slice(0, -1) : word;
   return [word, bare].find(one => known.has(one) || kin.has(one)) ?? [word, bare].find(one => given.has(one));
 }
@@ -67,7 +67,7 @@ export function lastNamed(
 ): string | undefined {
   const known = new Set(peopleIn(memory));
   return (
-    words.map(word => nameIn(word, known)).findLast(name => name !== undefined && name !== personKey(from)) ??
+    words.map(word => whoIn(word, known)).findLast(name => name !== undefined && name !== personKey(from)) ??
     opening
   );
 }

@@ -164,7 +164,9 @@ export function turnOfTalk(memory: Memory, message: Message, heard: Heard): Hear
         return { ...heard, intent: frame.intent, options: [], certainty: leastSure };
       continue;
     }
-    if (second && second.probability > mostRival * first.probability) return undefined;
+    // A reading that takes nothing from what turns a question is no rival of one that does.
+    const isRival = second !== undefined && Object.keys(second.stated).length > 0;
+    if (isRival && second.probability > mostRival * first.probability) return undefined;
     return {
       ...heard,
       intent: first.intent,

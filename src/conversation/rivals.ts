@@ -4,7 +4,7 @@ import { gearOf } from './gear-of.ts';
 import type { Heard } from './hear.ts';
 import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
-import { nameIn, peopleIn, wordsWritten } from './people.ts';
+import { peopleIn, whoIn, wordsWritten } from './people.ts';
 import { ownKey, personKey } from './recall.ts';
 
 // "Who lasts longer, Jo or Stu?": two people's gear side by side.
@@ -15,7 +15,7 @@ const self: ReadonlySet<string> = new Set(['mine', 'mines', 'me', 'my']);
 function namedIn(memory: Memory, { from }: Message, heard: Heard): string[] {
   const known = new Set(peopleIn(memory));
   const names = wordsWritten(heard.recognised).flatMap(word => {
-    const name = self.has(word) ? 'me' : nameIn(word, known);
+    const name = self.has(word) ? 'me' : whoIn(word, known);
     return name === undefined ? [] : [name === personKey(from) ? 'me' : name];
   });
   return [...new Set(names)];

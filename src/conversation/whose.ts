@@ -5,7 +5,7 @@ import type { Heard } from './hear.ts';
 import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import type { Lent } from './origins.ts';
-import { nameIn, openingName, peopleIn, personMeant, wordsWritten } from './people.ts';
+import { openingName, peopleIn, personMeant, whoIn, wordsWritten } from './people.ts';
 import { ownKey, personKey } from './recall.ts';
 
 // "Her fridge on my battery": whose thing is spoken of, and what is known of it.
@@ -83,7 +83,7 @@ function possessionsIn(memory: Memory, message: Message, heard: Heard): Possessi
     const { key, name, to } = thingAfter(at);
     if (name === undefined) return undefined;
     const as = words.indexOf('as', to);
-    const named = as < 0 ? undefined : nameIn(words[as + 1] ?? '', known);
+    const named = as < 0 ? undefined : whoIn(words[as + 1] ?? '', known);
     const asked = [...memory.frames].reverse().map(frame => frame.from);
     const who =
       named ??
@@ -111,7 +111,7 @@ function possessionsIn(memory: Memory, message: Message, heard: Heard): Possessi
     }
     const isSelf = ofSelf.has(word) || wholeOfSelf.has(word);
     const isThem = ofThem.has(word) || wholeOfThem.has(word);
-    const name = isSelf || isThem ? undefined : nameIn(word, known);
+    const name = isSelf || isThem ? undefined : whoIn(word, known);
     const isNamed = name !== undefined && word !== name && word.endsWith('s');
     // "Me and Matt have" is of both.
     const isHaver = (having.has(word) || name === word) && has.has(next) && words[at - 1] !== 'and';

@@ -34,6 +34,7 @@ const ofQuestion: Readonly<Record<string, string>> = {
   facts: 'its kind and numbers',
   claims: '**Claims in an argument**',
   owner: 'whose rig it went by',
+  lent: 'what of it was lent by whom',
   from: "the asker's first name",
   at: 'when',
   readAt: 'when a current it went by was read',
