@@ -16,19 +16,19 @@ import {
   type Talk,
   valuesOf,
 } from '#language/talk.ts';
-import { beyondBelief } from './beyond.ts';
-import { meantBy } from './buttons.ts';
-import { averageTold } from './draw-told.ts';
-import { withGearTold } from './gear-told.ts';
+import { isEmergency } from './answering/safe.ts';
+import { lastFrame, personKey } from './kept/recall.ts';
 import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
-import { lastNamed, openingName, peopleIn, wordsWritten } from './people.ts';
-import { pickedIn } from './picked.ts';
-import { lastFrame, personKey } from './recall.ts';
-import { type Forgetting, forgettingIn, isUndoing, undoneBy } from './requests.ts';
-import { isEmergency } from './safe.ts';
-import { sound } from './sound.ts';
-import { leastSure } from './sureness.ts';
+import { beyondBelief } from './told/beyond.ts';
+import { averageTold } from './told/draw-told.ts';
+import { withGearTold } from './told/gear-told.ts';
+import { sound } from './told/sound.ts';
+import { meantBy } from './turns/buttons.ts';
+import { type Forgetting, forgettingIn, isUndoing, undoneBy } from './turns/requests.ts';
+import { pickedIn } from './unsure/picked.ts';
+import { leastSure } from './unsure/sureness.ts';
+import { lastNamed, openingName, peopleIn, wordsWritten } from './whose/people.ts';
 
 /** The talk as memory keeps it. */
 function talkOf({ talk, rigs }: Memory): Talk {

@@ -14,22 +14,22 @@ import type { HazardCode } from '#rig/hazard-codes.ts';
 import { mainsVoltsIn, withoutMainsVolts } from '#rig/mains.ts';
 import { mergeFacts } from '#rig/merge.ts';
 import type { Facts, LearnedOfRig, Stated } from '#rig/rig.ts';
-import { type Missing, missingOf } from './ask-back.ts';
-import { answeringBack } from './asked-back.ts';
-import { arguedIn, claimsFor } from './claims.ts';
-import { dangersIn, stillThere, withDangers } from './dangers.ts';
-import { withoutDispute } from './dispute.ts';
-import { doubtOf } from './doubt.ts';
+import { dangersIn, stillThere, withDangers } from './answering/dangers.ts';
 import type { Heard } from './hear.ts';
-import { type Lean, leanOf } from './lean.ts';
-import { learnedFor } from './learned.ts';
-import { outletVoltsIn } from './left-numbers.ts';
+import { learnedFor } from './kept/learned.ts';
+import { fill, lastFrame, ownKey, personKey, resolved, rigFor } from './kept/recall.ts';
+import { pick, remembered, rigFilling, rigOf } from './kept/remembered.ts';
 import type { Frame, Memory } from './memory.ts';
 import type { Message } from './message.ts';
-import { type FactSource, type Lent, lentIn, sourcesOf } from './origins.ts';
 import { isIntent, undemanding } from './questions.ts';
-import { fill, lastFrame, ownKey, personKey, resolved, rigFor } from './recall.ts';
-import { pick, remembered, rigFilling, rigOf } from './remembered.ts';
+import { type Options, settingOf } from './setting.ts';
+import { outletVoltsIn } from './told/left-numbers.ts';
+import { unitsFor } from './told/units.ts';
+import { hoursUntil } from './told/until.ts';
+import { answeringBack } from './turns/asked-back.ts';
+import { arguedIn, claimsFor } from './turns/claims.ts';
+import { withoutDispute } from './turns/dispute.ts';
+import { type Lean, leanOf } from './turns/lean.ts';
 import {
   isSlipOf,
   ofArgument,
@@ -39,14 +39,14 @@ import {
   toldGear,
   toldUnits,
   turnOfTalk,
-} from './retake.ts';
-import { betweenRivals } from './rivals.ts';
-import { type Options, settingOf } from './setting.ts';
-import { turned } from './turn.ts';
-import { type AnswerOf, factsIn, readingsOf, type Two, twoReadings } from './two-readings.ts';
-import { unitsFor } from './units.ts';
-import { hoursUntil } from './until.ts';
-import { borrowedIn, withOwner } from './whose.ts';
+} from './turns/retake.ts';
+import { turned } from './turns/turn.ts';
+import { type Missing, missingOf } from './unsure/ask-back.ts';
+import { doubtOf } from './unsure/doubt.ts';
+import { type AnswerOf, factsIn, readingsOf, type Two, twoReadings } from './unsure/two-readings.ts';
+import { type FactSource, type Lent, lentIn, sourcesOf } from './whose/origins.ts';
+import { betweenRivals } from './whose/rivals.ts';
+import { borrowedIn, withOwner } from './whose/whose.ts';
 
 /** A message held against what is remembered: everything after goes by this one value. */
 export interface Interpreted {

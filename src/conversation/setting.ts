@@ -1,12 +1,12 @@
 import { examples } from '#intents/examples.ts';
 import type { RequestContext } from '#intents/intent.ts';
 import type { Heard } from './hear.ts';
-import { learnedOf } from './learned.ts';
+import { learnedOf } from './kept/learned.ts';
+import { ownKey, personKey } from './kept/recall.ts';
 import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
-import { ownKey, personKey } from './recall.ts';
-import { openMs, undoMs } from './requests.ts';
-import { rigsWith } from './rivals.ts';
+import { openMs, undoMs } from './turns/requests.ts';
+import { rigsWith } from './whose/rivals.ts';
 
 export interface Options {
   /** Mains voltage where the chat hasn't told its own, V. */

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { beyondBelief } from '#conversation/beyond.ts';
+import { beyondBelief } from '#conversation/told/beyond.ts';
 import { read } from '#language/reading.ts';
 
 const why = 'no part of the question';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { present } from '#basics/present.ts';
-import { asRead, withGearTold } from '#conversation/gear-told.ts';
+import { asRead, withGearTold } from '#conversation/told/gear-told.ts';
 import { read } from '#language/reading.ts';
 import type { Stated } from '#rig/rig.ts';
 import { talk, value } from './talk.ts';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { leftNumbers, outletVoltsIn } from '#conversation/left-numbers.ts';
+import { leftNumbers, outletVoltsIn } from '#conversation/told/left-numbers.ts';
 import { read } from '#language/reading.ts';
 
 test.for<[text: string, volts: number | undefined]>([

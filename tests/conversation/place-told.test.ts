@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { withPlaceTold } from '#conversation/place-told.ts';
+import { withPlaceTold } from '#conversation/told/place-told.ts';
 import { recognise } from '#language/recognise/recognise.ts';
 import { talk } from './talk.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { asRead, withGearTold } from '#conversation/gear-told.ts';
+import { asRead, withGearTold } from '#conversation/told/gear-told.ts';
 import { read } from '#language/reading.ts';
 import type { StatedBattery } from '#rig/rig.ts';
 import { talk, value } from './talk.ts';

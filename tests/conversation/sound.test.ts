@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { sound } from '#conversation/sound.ts';
+import { sound } from '#conversation/told/sound.ts';
 import { factsSchema, type Stated } from '#rig/rig.ts';
 
 describe('what can’t be meant is taken out and named', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { withSpotTold } from '#conversation/spot-told.ts';
+import { withSpotTold } from '#conversation/told/spot-told.ts';
 import { recognise } from '#language/recognise/recognise.ts';
 import type { Stated } from '#rig/rig.ts';
 import { talk, value } from './talk.ts';

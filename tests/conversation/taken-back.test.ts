@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { isUndoing } from '#conversation/requests.ts';
+import { isUndoing } from '#conversation/turns/requests.ts';
 import { talk, value } from './talk.ts';
 
 describe('a change is taken back by', () => {

@@ -3,7 +3,7 @@ import { present } from '#basics/present.ts';
 import { type Heard, hear } from '#conversation/hear.ts';
 import { emptyMemory, type Frame } from '#conversation/memory.ts';
 import type { Message } from '#conversation/message.ts';
-import { turnOfTalk } from '#conversation/retake.ts';
+import { turnOfTalk } from '#conversation/turns/retake.ts';
 
 const at = new Date('2026-06-01T10:00:00Z');
 const says = (text: string, more: Partial<Message> = {}): Message =>

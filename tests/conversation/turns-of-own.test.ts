@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { present } from '#basics/present.ts';
-import { answeringBack } from '#conversation/asked-back.ts';
-import { withoutDispute } from '#conversation/dispute.ts';
 import { type Heard, hear } from '#conversation/hear.ts';
 import { emptyMemory, type Frame, type Memory } from '#conversation/memory.ts';
 import type { Message } from '#conversation/message.ts';
-import { leastSure } from '#conversation/sureness.ts';
+import { answeringBack } from '#conversation/turns/asked-back.ts';
+import { withoutDispute } from '#conversation/turns/dispute.ts';
+import { leastSure } from '#conversation/unsure/sureness.ts';
 
 const at = new Date('2026-06-01T10:00:00Z');
 const says = (text: string): Message => ({ chat: 'c', from: 'Ann', text, at, kind: 'group' }) as Message;

@@ -3,8 +3,8 @@ import { converse } from '#conversation/converse.ts';
 import { hear } from '#conversation/hear.ts';
 import { interpret } from '#conversation/interpret.ts';
 import { emptyMemory } from '#conversation/memory.ts';
-import { leastSure } from '#conversation/sureness.ts';
-import { twoReadings } from '#conversation/two-readings.ts';
+import { leastSure } from '#conversation/unsure/sureness.ts';
+import { twoReadings } from '#conversation/unsure/two-readings.ts';
 import { nothingSaid } from '../intents/setting.ts';
 
 const fan = { name: 'fan', currentA: 2 };

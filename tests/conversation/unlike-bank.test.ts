@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { safe } from '#conversation/safe.ts';
+import { safe } from '#conversation/answering/safe.ts';
 
 const bank = { headline: '2 in parallel: 200 Ah at 12 V.', verdict: null };
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { hoursUntil } from '#conversation/until.ts';
+import { hoursUntil } from '#conversation/told/until.ts';
 
 // A Thursday in January, nine in the morning of the zero meridian.
 const at = new Date('2026-01-15T09:00:00Z');

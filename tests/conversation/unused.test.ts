@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { present } from '#basics/present.ts';
+import { factsInWords } from '#conversation/answering/unused-in-words.ts';
 import { converse } from '#conversation/converse.ts';
 import { hear } from '#conversation/hear.ts';
 import { interpret } from '#conversation/interpret.ts';
 import { emptyMemory } from '#conversation/memory.ts';
-import { factsInWords } from '#conversation/unused-in-words.ts';
 import { firstFigures } from '#engine/try-out.ts';
 import { needsOf } from '#intents/intent.ts';
 import { type ToldFact, toldFacts } from '#intents/unused.ts';

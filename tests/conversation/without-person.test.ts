@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { converse } from '#conversation/converse.ts';
 import { emptyMemory, type Frame, type Memory, memorySchema } from '#conversation/memory.ts';
 import type { Message } from '#conversation/message.ts';
-import { withoutPerson } from '#conversation/without-person.ts';
+import { withoutPerson } from '#conversation/whose/without-person.ts';
 
 const at = 1_770_000_000_000;
 const frame = (from: string, more: Partial<Frame> = {}): Frame => ({

@@ -2,7 +2,7 @@ import type { Answer } from '#answer/answer.ts';
 import { present } from '#basics/present.ts';
 import { converse } from '#conversation/converse.ts';
 import { hear } from '#conversation/hear.ts';
-import { learnt } from '#conversation/learned.ts';
+import { learnt } from '#conversation/kept/learned.ts';
 import { emptyMemory, type Memory } from '#conversation/memory.ts';
 import type { Message } from '#conversation/message.ts';
 import { askedHour, askedWords, readingsOf, type Sent, toldHour, toldWords } from './owner.ts';

@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import type { InlineKeyboardButton, InlineKeyboardMarkup, Message } from 'grammy/types';
 import { present } from '#basics/present.ts';
-import { confirmation } from '#conversation/requests.ts';
+import { confirmation } from '#conversation/turns/requests.ts';
 import { labels } from './words.ts';
 
 /** Version of the data in a button; older ones get a polite word. */

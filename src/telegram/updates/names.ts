@@ -1,9 +1,9 @@
 import { createHash } from 'node:crypto';
 import type { User } from 'grammy/types';
+import { personKey } from '#conversation/kept/recall.ts';
+import { talkRenamed } from '#conversation/kept/talk-kept.ts';
 import type { Memory } from '#conversation/memory.ts';
-import { personKey } from '#conversation/recall.ts';
-import { talkRenamed } from '#conversation/talk-kept.ts';
-import { withoutPerson } from '#conversation/without-person.ts';
+import { withoutPerson } from '#conversation/whose/without-person.ts';
 import { nameOf } from './people.ts';
 
 /** People of one chat whose names are told apart; beyond, whoever was met first and keeps nothing makes room. */

@@ -1,0 +1,95 @@
+import { english } from '#answer/speech.ts';
+import { describeLoad } from '#intents/describe.ts';
+import { type ToldFact, toldFacts, unusedOf, type Worked } from '#intents/unused.ts';
+import { placeNote } from '#intents/which-place.ts';
+import { powerBankCellV } from '#rig/cell.ts';
+import { hasDraw } from '#rig/merge.ts';
+import type { Stated } from '#rig/rig.ts';
+import type { Interpreted } from '../interpret.ts';
+import { isNear, leftNumbers } from '../told/left-numbers.ts';
+import { isSame } from './facts-in-words.ts';
+import { factsInWords, wholly } from './unused-in-words.ts';
+
+const mostListed = 6;
+
+/**
+ * One short line of the loads that an answer counted, where a misreading would else go unseen: of two or more, of any
+ * that was guessed or came from memory.
+ */
+function countedLine({ intent, facts, setting }: Interpreted, left: readonly unknown[]): string | undefined {
+  const loads = (facts.loads ?? []).filter(load => !left.some(one => isSame([one], [load])));
+  const isPlain = loads.length < 2 && loads.every(hasDraw) && !setting.recalled.has('loads');
+  if (intent.isItemised || isPlain || loads.length === 0) return undefined;
+  const typical = english.say('typical', 'typical');
+  const parts = loads
+    .slice(0, mostListed)
+    .map(load => (hasDraw(load) ? describeLoad(load) : `${describeLoad(load)} (${typical})`));
+  const rest = loads.length - parts.length;
+  const all = rest > 0 ? [...parts, english.say('more-loads', '{rest} more', { rest: String(rest) })] : parts;
+  return english.say('counted', 'Counted: {loads}.', { loads: all.join('; ') });
+}
+
+/** What of an answer can be told: the facts that it doesn't hang on, and a line that names them. */
+interface Unused {
+  readonly facts: readonly ToldFact[];
+  /** Numbers of the message that are in no fact and that the question didn't take from the words either. */
+  readonly unread: Interpreted['heard']['unread'];
+  readonly line?: string;
+}
+
+/** The facts told that a question has no use for, or that change nothing. One without a sum takes the numbers that it names. */
+function unusedFacts({ intent, facts, heard, setting }: Interpreted, full: Worked): readonly ToldFact[] {
+  if (!intent.hasNoSum) return unusedOf(intent, { facts, told: heard.facts, setting }, full);
+  const taken = intent.numbersBeside?.(heard);
+  return taken
+    ? toldFacts(heard.facts).filter(({ value }) => typeof value === 'number' && !taken.some(isNear(value)))
+    : [];
+}
+
+/** What a warning speaks of is not left out, whatever the sum does with it: lithium, and how cold it is. */
+const spokenOf: ReadonlySet<unknown> = new Set(['chemistry', 'ambientC']);
+
+/** What was told and is no part of the sum, numbers that are no fact among it. */
+function unusedIn(read: Interpreted, full: Worked): Unused {
+  const { intent, heard } = read;
+  const isCold = read.hazards.includes('cold-charge');
+  const found = unusedFacts(read, full).filter(({ path }) => !(isCold && spokenOf.has(path.at(-1))));
+  const { unread, named } = leftNumbers(intent, heard);
+  const parts = [...factsInWords(heard.facts, found), ...named];
+  if (parts.length === 0) return { facts: found, unread };
+  const listed = parts.slice(0, mostListed).join('; ');
+  const line = english.say('left-out', 'Not counted here: {parts}.', { parts: listed });
+  return { facts: found, unread, line };
+}
+
+/** At what volts a power bank's mAh are counted. */
+function cellLine({ batteries }: Stated): string | undefined {
+  const bank = batteries?.find(battery => battery.isOfCell);
+  if (!bank) return undefined;
+  const gaps = { mah: english.decimals(1000 * (bank.capacityAh ?? 0), 0), volts: String(powerBankCellV) };
+  return english.say('power-bank', 'Its {mah} mAh are at the {volts} V of its cells.', gaps);
+}
+
+/** For which of several places of a name it is, where that bears on it. */
+function placeLine(
+  { facts, setting }: Interpreted,
+  { reply }: Worked,
+  unused: readonly ToldFact[],
+): string[] {
+  if (unused.some(({ path }) => path[0] === 'place')) return [];
+  const note = placeNote(facts, setting, [reply.headline, ...(reply.lines ?? [])].join('\n'));
+  return note === undefined ? [] : [note];
+}
+
+/** What an answer counted, and what was told and not counted: a line each, where there is any. */
+export function countedLines(
+  read: Interpreted,
+  full: Worked,
+): { readonly lines: string[]; readonly unused: readonly ToldFact[]; readonly unread?: Unused['unread'] } {
+  // A rig that is noted has no sum; its place is kept.
+  if (full.reply.figures === undefined) return { lines: placeLine(read, full, []), unused: [] };
+  const { facts, unread, line } = unusedIn(read, full);
+  const left = wholly(read.heard.facts, facts).flatMap(([key, row]) => (key === 'loads' ? [row] : []));
+  const lines = [countedLine(read, left), cellLine(read.facts), line].filter(one => one !== undefined);
+  return { lines: [...placeLine(read, full, facts), ...lines], unused: facts, unread };
+}

@@ -1,0 +1,106 @@
+import { factsOf } from '#intents/facts.ts';
+import { isFrostLikely } from '#intents/frost.ts';
+import type { Intent } from '#intents/intent.ts';
+import { whereFacts } from '#intents/sun.ts';
+import { meaningOf } from '#language/hazards/features.ts';
+import { hazardsOf, ruledOut, type Told } from '#language/hazards/told.ts';
+import { type HazardCode, hazardCodes } from '#rig/hazard-codes.ts';
+import type { Stated } from '#rig/rig.ts';
+import type { Heard } from '../hear.ts';
+import { fill } from '../kept/recall.ts';
+
+/** Questions whose answer is about putting charge in. */
+const charging: ReadonlySet<string> = new Set(['charge-time', 'charge-path', 'solar-yield', 'generator']);
+/** What is looked up of the gear and the weather known, whatever the question takes. */
+const circumstances = [
+  'batteries',
+  'arrangement',
+  'ambientC',
+  'systemVoltageV',
+  'inverter',
+  ...whereFacts,
+] as const;
+/** Sources of charge count only where this message is about them: a panel on the roof is no charging in the frost. */
+const sources = ['solar', 'chargers', 'drivingHoursPerDay', 'days', 'targetChargePercent'] as const;
+/** Talk that is of no gear: what is remembered shows no danger in it. */
+const isIdle = ({ takes }: Intent, told: Stated): boolean =>
+  takes.length === 0 && Object.keys(told).length === 0;
+
+/** What shows too much current whatever limits hold: heat, a socket or plug, an alternator without a charger. */
+const otherLoad: ReadonlySet<string> = new Set(
+  'hot warm melt burnt-smell ciggy small-plug socket plug supply alternator isolator no-dcdc direct'.split(
+    ' ',
+  ),
+);
+
+/** Lithium where the month told brings frost, with no temperature told. */
+const isCold = (known: Stated): boolean =>
+  known.ambientC === undefined &&
+  known.batteries?.some(battery => battery.chemistry === 'lfp') === true &&
+  isFrostLikely(factsOf(known));
+
+/** What shows batteries that are no twins, whatever their figures are. */
+const unlike: ReadonlySet<string> = new Set(
+  'old different age-word year-word one-of-them car-battery'.split(' '),
+);
+
+/** The dangers that facts rule out, unless the words show them in a way that no fact covers. */
+const outOf = (told: Told, concepts: readonly string[]): readonly HazardCode[] =>
+  ruledOut(told).filter(
+    code =>
+      (code !== 'over-current' || !concepts.some(concept => otherLoad.has(concept))) &&
+      (code !== 'mixed-parallel' || !concepts.some(concept => unlike.has(concept))),
+  );
+
+/**
+ * The dangers of the question that a message turns or asks to see again: they are still there, unless what is told
+ * now takes them away.
+ * @param facts all that the question goes by now
+ */
+export function stillThere(
+  { hazards = [] }: { readonly hazards?: readonly HazardCode[] | undefined },
+  { facts: told, removed }: Heard,
+  facts: Stated,
+): readonly HazardCode[] {
+  if (Object.keys(told).length === 0 && removed.length === 0) return hazards;
+  const out = ruledOut({ ...facts, removed });
+  const isLead = facts.batteries?.every(({ chemistry }) => chemistry !== undefined && chemistry !== 'lfp');
+  return hazards.filter(code => !out.includes(code) && !(code === 'cold-charge' && isLead));
+}
+
+/** The dangers of two lists, the most urgent first. */
+export const withDangers = (
+  all: readonly HazardCode[],
+  more: readonly HazardCode[],
+): readonly HazardCode[] =>
+  more.length === 0 ? all : hazardCodes.filter(code => all.includes(code) || more.includes(code));
+
+/**
+ * The dangers of a message, the most urgent first: those that its words show and no fact rules out, and those that
+ * its facts show together with what is remembered.
+ * @param told the facts that the question goes by before memory fills in
+ * @param memory what is remembered, nearest first
+ */
+export function dangersIn(
+  text: string,
+  { hazards: ofWords, removed }: Heard,
+  intent: Intent,
+  told: Stated,
+  memory: readonly (Stated | undefined)[],
+): readonly HazardCode[] {
+  const concepts = meaningOf(text).map(({ concept }) => concept);
+  const spoken = told.loads ? told : fill(told, intent.takes, memory).facts;
+  const known = isIdle(intent, told) ? told : fill(told, circumstances, memory).facts;
+  const all: Told = {
+    ...known,
+    ...(spoken.loads && { loads: spoken.loads }),
+    ...Object.fromEntries(sources.map(key => [key, told[key]])),
+    removed,
+    frost: concepts.includes('frost') || isCold(known),
+    asksCharge: charging.has(intent.name) || ofWords.includes('cold-charge'),
+  };
+  const out = outOf(all, concepts);
+  const ofFacts = hazardsOf(all);
+  const found = new Set([...ofWords.filter(code => !out.includes(code)), ...ofFacts]);
+  return hazardCodes.filter(code => found.has(code));
+}

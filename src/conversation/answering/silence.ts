@@ -1,0 +1,122 @@
+import { isSetup } from '#intents/needs.ts';
+import type { Cue } from '#language/words/en/cues.ts';
+import { gearIn } from '#rig/gear.ts';
+import { isSameName } from '#rig/merge.ts';
+import type { Heard } from '../hear.ts';
+import type { Interpreted } from '../interpret.ts';
+import { ownFrame, personKey } from '../kept/recall.ts';
+import type { Memory } from '../memory.ts';
+import type { Message } from '../message.ts';
+import { isAsking, isAskingMore, opensAsking } from '../turns/asking.ts';
+import { isSaying } from '../turns/claims.ts';
+import { isArgued } from '../turns/dispute.ts';
+import { opensTurn } from '../turns/lean.ts';
+import { isCalled } from '../whose/people.ts';
+
+/** Whether a question is told once more, another way: nothing new is said, and the question before is answered. */
+export const isReplay = ({ heard, frame, intent }: Interpreted): boolean =>
+  frame?.intent === intent.name &&
+  Object.keys(heard.facts).length === 0 &&
+  heard.claims.length === 0 &&
+  frame.asked === undefined;
+
+/** Words that ask something of the answer before, though they tell nothing new. */
+const asksAnew: readonly Cue[] = ['ask-working', 'ask-why', 'simpler', 'same-again', 'what-if'];
+
+/** Whether it calls the bot by its kind: "@bot your call". */
+const isToBot = ({ recognised: { words } }: Heard): boolean => words.includes('bot');
+
+/** Whether it names whose gear it is of: "n Jo's". */
+const isOfNamed = ({ owner, cues, recognised: { words } }: Heard): boolean =>
+  owner !== undefined && isCalled(owner, words) && !cues.has('thanks');
+
+/**
+ * Whether it only looks like the question before: nothing new, nothing asked ("ta", "better", "pfff"), or thanks with
+ * a word of what was answered.
+ */
+function isSideTalk(read: Interpreted, { text, onto }: Message): boolean {
+  const { heard, frame, intent } = read;
+  if (
+    onto ||
+    text.includes('?') ||
+    isToBot(heard) ||
+    isOfNamed(heard) ||
+    opensAsking(heard) ||
+    (heard.words > 1 && (isAskingMore(heard) || asksAnew.some(cue => heard.cues.has(cue))))
+  )
+    return false;
+  const isThanks = heard.cues.has('thanks') && frame?.intent === intent.name && frame.asked === undefined;
+  return isThanks || (isReplay(read) && heard.removed.length === 0 && heard.corrects === undefined);
+}
+
+const ofRig: readonly Cue[] = ['rig', 'show', 'save', 'mine'];
+
+/** Whether it is taken for a word on a rig and yet tells nothing, shows nothing, and takes nothing off that is there. */
+function isIdleRig({ intent, heard, setting }: Interpreted): boolean {
+  if (intent.name !== 'rig' || heard.undo || heard.corrects || heard.owner !== undefined) return false;
+  if (isToBot(heard) || opensAsking(heard)) return false;
+  if (ofRig.some(cue => heard.cues.has(cue)) || heard.cues.has('own-statement')) return false;
+  // "Nice fridge": a thing that is only named is nobody's yet.
+  const gear = Object.entries(gearIn(heard.facts));
+  if (gear.some(([key, value]) => key !== 'loads' || !isIdle(key, value))) return false;
+  const things = Object.values(setting.rigs).flatMap(rig => rig.loads ?? []);
+  return heard.removed.every(name => !things.some(load => isSameName(load.name, name)));
+}
+
+/** Whether it is said to the bot: by its name, or by a question. */
+const isAddressed = (heard: Heard, { text, onto }: Message): boolean =>
+  onto !== undefined || text.includes('?') || isToBot(heard);
+
+/** Whether somebody says out loud a figure of their own against a claim or an answer that stands. */
+const isObjection = (memory: Memory, { claims, recognised }: Heard, from: string): boolean =>
+  claims.length > 0 &&
+  isSaying(recognised.words) &&
+  (isArgued(memory, from) || memory.frames.some(frame => frame.from !== from && frame.asked === undefined));
+
+/** Facts that are told of anything: they make no question by themselves. */
+const saidOfAnything: ReadonlySet<string> = new Set(['durationH', 'until', 'ambientC']);
+
+/** Whether a fact says nothing that a sum could take: a figure of anything, a thing that is only named, a kind of battery. */
+function isIdle(key: string, value: unknown): boolean {
+  if (saidOfAnything.has(key)) return true;
+  const rows = (Array.isArray(value) ? value : [value]) as readonly Readonly<Record<string, unknown>>[];
+  return (
+    (key === 'loads' || key === 'batteries') &&
+    rows.every(row =>
+      Object.keys(row).every(name => name === 'name' || name === 'chemistry' || name === 'role'),
+    )
+  );
+}
+
+/**
+ * A remark among people: of somebody who has asked nothing, to nobody by name, that asks nothing, turns nothing, tells no
+ * setup and takes nobody's side out loud ("14 hours tops", "told her to get the bigger one"). What it claims is kept
+ * for when the bot is asked.
+ */
+function isRemark(memory: Memory, { intent, heard, two, frame }: Interpreted, message: Message): boolean {
+  const from = personKey(message.from);
+  const { cues, facts, corrects, removed } = heard;
+  if (isAddressed(heard, message) || isAsking(heard) || opensTurn(heard) || isSetup(facts)) return false;
+  if (intent.isOfGear || (intent.isTalk && !two) || corrects || removed.length > 0) return false;
+  if (heard.claims.length > 1 || Object.entries(facts).some(([key, value]) => !isIdle(key, value)))
+    return false;
+  if (cues.has('correction') || isObjection(memory, heard, from)) return false;
+  const isOfTalk = memory.frames.length > 0 || memory.claims.length > 0 || memory.talk !== undefined;
+  // "Overcast like Oz's face" is no turn of Oz's question.
+  const isOfOther = frame !== undefined && frame.from !== from;
+  const hasAsked = ownFrame(memory.frames, from) !== undefined;
+  return isOfTalk && (!hasAsked || intent.isArgument === true || isOfOther);
+}
+
+/** Whether a message is written in a script that the bot can't read. */
+export const isStrange = ({ issues, facts }: Heard): boolean =>
+  issues.some(({ code }) => code === 'other-language') && Object.keys(facts).length === 0;
+
+/** Whether nothing is said: talk among people, in which nobody is in danger. */
+export function isSilent(memory: Memory, read: Interpreted, message: Message): boolean {
+  const { hazards, heard, intent } = read;
+  if (message.kind !== 'group' || hazards.length > 0 || heard.isPicked || isStrange(heard)) return false;
+  return (
+    intent.name === 'none' || isSideTalk(read, message) || isIdleRig(read) || isRemark(memory, read, message)
+  );
+}

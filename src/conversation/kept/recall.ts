@@ -1,0 +1,144 @@
+import { present } from '#basics/present.ts';
+import type { RequestContext } from '#intents/intent.ts';
+import type { ParsedMessage } from '#language/reading.ts';
+import { isSameName, mergeBatteries, mergeSolar } from '#rig/merge.ts';
+import type { Rig, Stated, StatedLoad } from '#rig/rig.ts';
+import type { Frame, Memory } from '../memory.ts';
+import { gearOf } from '../whose/gear-of.ts';
+
+/** A person's name as a key: small letters, and never the one that no record can hold. */
+export const personKey = (name: string): string => {
+  const key = name.toLowerCase();
+  return key === '__proto__' ? 'proto' : key;
+};
+
+/** The key under which a person's own gear is kept: in a private chat the chat's own is theirs. */
+export const ownKey = (from: string, kind: 'private' | 'group'): string =>
+  kind === 'private' ? '' : personKey(from);
+
+/** The question last asked by a person. */
+export const ownFrame = (frames: readonly Frame[], from: string): Frame | undefined =>
+  frames.findLast(frame => frame.from === personKey(from));
+
+/** The question last asked by a person, else by anybody. */
+export const lastFrame = ({ frames }: Memory, from: string): Frame | undefined =>
+  ownFrame(frames, from) ?? frames.at(-1);
+
+const ownWords: ReadonlySet<string> = new Set(['my', 'mine', 'mines', 'me', 'ive']);
+
+/** Whether the writer speaks of their own gear, in which nobody else's is meant. */
+export const isOfOwn = ({ recognised }: Pick<ParsedMessage, 'recognised'>): boolean =>
+  recognised.words.some(
+    (word, i) => ownWords.has(word) && !(word === 'me' && isAskedFor(recognised.words, i)),
+  );
+
+/** "Tell me", "show me", "for me": the writer asks, and speaks of nothing that is theirs. */
+const isAskedFor = (words: readonly string[], at: number): boolean =>
+  /^(?:tell|show|give|help|let|remind|teach|ask|quiz|excuse|forget|send|explain|to|with|for|told)$/.test(
+    words[at - 1] ?? '',
+  );
+
+/** Which rig a message is about, and whose it is. */
+export function rigFor(
+  memory: Memory,
+  { owner, recognised }: Pick<ParsedMessage, 'owner' | 'recognised'>,
+  from: string,
+  kind: 'private' | 'group',
+): { readonly rig: Rig; readonly key: string } | undefined {
+  const pick = (key: string) => (memory.rigs[key] ? { rig: memory.rigs[key], key } : undefined);
+  // Who has told no rig has perhaps asked of one.
+  const asked = (who: string, key = who) => {
+    const rig = gearOf(memory, who, key);
+    return rig && { rig, key };
+  };
+  const own = ownKey(from, kind);
+  if (owner === 'me') return pick(own) ?? pick('') ?? asked(personKey(from), own);
+  if (owner === 'us') return pick('');
+  if (owner !== undefined) return pick(personKey(owner)) ?? asked(personKey(owner));
+  // "My fridge" of somebody whose gear is not known runs on nobody else's battery; nor does what they asked of before.
+  const isApart = isOfOwn({ recognised }) || ownFrame(memory.frames, from) !== undefined;
+  const only = isApart ? [] : Object.keys(memory.rigs);
+  return pick(own) ?? pick('') ?? (only.length === 1 ? pick(present(only[0])) : undefined);
+}
+
+const hasFigures = ({
+  name: _name,
+  supply: _supply,
+  volumeL: _litres,
+  build: _build,
+  ...rest
+}: StatedLoad): boolean => Object.keys(rest).length > 0;
+
+/** A load named without figures stands for the one in the rig of that name, else for a typical one. */
+const known = (load: StatedLoad, rig: Rig | undefined): StatedLoad => ({
+  ...load,
+  ...rig?.loads?.find(l => isSameName(l.name, load.name)),
+});
+
+/** Loads that were only named looked up in the rig. */
+export const resolved = (told: Stated, rig: Rig | undefined): Stated =>
+  told.loads
+    ? { ...told, loads: told.loads.map(load => (hasFigures(load) ? load : known(load, rig))) }
+    : told;
+
+export interface Recalled {
+  readonly facts: Stated;
+  readonly recalled: RequestContext['recalled'];
+}
+
+/** One place in two ways: a name told now must not get the coordinates of another one. */
+const whereKeys: readonly (keyof Stated)[] = ['place', 'latitudeDeg', 'longitudeDeg'];
+const useKeys: readonly (keyof Stated)[] = ['loads', 'dailyUseAh', 'dailyUseWh'];
+
+/**
+ * Fills in what the message leaves open, from the sources in order, and only the keys the question takes.
+ * Gear told without a size ("battery at 40 %") colours what is remembered.
+ * @param isDraw the amps told tell what it draws, in the place of any loads
+ */
+export function fill(
+  facts: Stated,
+  takes: readonly (keyof Stated)[],
+  sources: readonly (Stated | undefined)[],
+  isDraw = false,
+): Recalled {
+  const filled: Record<string, unknown> = { ...facts };
+  const recalled = new Set<keyof Stated>();
+  for (const source of sources) {
+    if (!source) continue;
+    const isKnown = (keys: readonly (keyof Stated)[]) => keys.some(key => filled[key] !== undefined);
+    const [alreadyUse, alreadyWhere] = [isDraw || isKnown(useKeys), isKnown(whereKeys)];
+    for (const key of takes) {
+      if (source[key] === undefined) continue;
+      if (useKeys.includes(key) && alreadyUse) continue;
+      if (whereKeys.includes(key) && alreadyWhere) continue;
+      if (filled[key] === undefined) {
+        filled[key] = source[key];
+        recalled.add(key);
+      } else if (!recalled.has(key)) colour(filled, source, key, recalled);
+    }
+  }
+  return { facts: filled as Stated, recalled };
+}
+
+/** Joins half-told gear with what is known of it; whole gear is left alone. */
+function colour(
+  filled: Record<string, unknown>,
+  source: Stated,
+  key: keyof Stated,
+  recalled: Set<keyof Stated>,
+): void {
+  const said = filled as Stated;
+  if (
+    key === 'batteries' &&
+    said.batteries?.every(b => b.capacityAh === undefined && b.energyWh === undefined)
+  ) {
+    if (said.batteries.length > 1) return;
+    filled.batteries = mergeBatteries(present(source.batteries), said.batteries, 'state');
+    recalled.add(key);
+  } else if (key === 'solar' && said.solar?.every(s => s.powerW === undefined)) {
+    filled.solar = mergeSolar(present(source.solar), said.solar, 'state');
+    recalled.add(key);
+  } else if (key === 'inverter' || key === 'cable') {
+    filled[key] = { ...source[key], ...said[key] };
+  }
+}

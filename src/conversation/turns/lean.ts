@@ -1,0 +1,239 @@
+import { intentNamed } from '#intents';
+import { factsOf } from '#intents/facts.ts';
+import type { Intent } from '#intents/intent.ts';
+import { isSetup } from '#intents/needs.ts';
+import { hasUse } from '#intents/use.ts';
+import type { Cue } from '#language/words/en/cues.ts';
+import type { Stated } from '#rig/rig.ts';
+import type { Heard } from '../hear.ts';
+import { isOfOwn, ownFrame, personKey } from '../kept/recall.ts';
+import type { Frame, Memory } from '../memory.ts';
+import type { Message } from '../message.ts';
+import { undemanding } from '../questions.ts';
+import { gearOf } from '../whose/gear-of.ts';
+
+/**
+ * How much of a question before goes into this one: all of it, what still holds, what was asked without the gear (how
+ * long, to where), where and when alone, or nothing.
+ */
+type Extent = 'all' | 'gear' | 'asked' | 'circumstances' | 'none';
+
+export interface Lean {
+  readonly frame?: Frame;
+  readonly extent: Extent;
+}
+
+/** Words that turn what was asked before. */
+const turns: readonly Cue[] = ['what-if', 'make-it', 'and-with', 'same-again', 'correction'];
+/** Words that open a message which turns the question before. */
+const openings: ReadonlySet<string> = new Set(
+  'and same what with without but make if how now only just plus minus add instead or then also even suppose say assuming'.split(
+    ' ',
+  ),
+);
+const fillers: ReadonlySet<string> = new Set(
+  'ok okay so hey bot yeah yes no well right hmm oh ah'.split(' '),
+);
+const turnsWhole: readonly Cue[] = ['same-again', 'correction', 'remove'];
+
+/**
+ * Whether a question that tells all it needs is one of its own: turning words amid it ("a fan and a lamp") belong to
+ * what it tells, those at its beginning to the talk.
+ */
+export function standsAlone({ cues, recognised }: Heard): boolean {
+  const first = recognised.words.find(word => !fillers.has(word)) ?? '';
+  const [next] = recognised.words.slice(recognised.words.indexOf(first) + 1);
+  const isAsking = first === 'what' || first === 'how';
+  const opens = isAsking ? ['if', 'about', 'happens'].includes(next ?? '') : openings.has(first);
+  return !opens && !turnsWhole.some(cue => cues.has(cue));
+}
+
+/** Whether a line turns what was asked before, by its first word or a turning word. */
+export const opensTurn = (heard: Heard): boolean =>
+  !standsAlone(heard) || turns.some(cue => heard.cues.has(cue));
+
+/** Whether two questions are one to a camper: how long it lasts, whether to the end of the trip, what is used a day. */
+const isPair = (a: string, b: string): boolean =>
+  a === b || [a, b].every(name => name === 'run-time' || name === 'trip' || name === 'energy-budget');
+
+/** Whether what is told is enough to answer by itself. */
+export const isWhole = ({ takes, needs }: Intent, told: Stated): boolean =>
+  takes.some(key => told[key] !== undefined) &&
+  needs.safeParse(Object.fromEntries(Object.entries(told).filter(([key]) => takes.includes(key as never))))
+    .success;
+
+/** The question that a message may lean on: the one replied to, else the speaker's last, else the chat's. */
+function frameFor(
+  { frames }: Memory,
+  { onto, from }: Message,
+  intent: string,
+  isOwnMeant: boolean,
+  isTurning: boolean,
+): Frame | undefined {
+  if (onto) return onto;
+  // What was asked back about with nothing told is nothing to lean on.
+  const told = frames.filter(({ facts, intent: of }) => of !== 'unclear' || Object.keys(facts).length > 0);
+  // An argument is about the chat's last question, whoever asks who is right.
+  if (intent === 'settle') return told.findLast(frame => !undemanding.has(frame.intent)) ?? told.at(-1);
+  const last = told.at(-1);
+  const own = ownFrame(told, from);
+  if (!own || !last || own === last) return own ?? last;
+  // What somebody puts right or takes out, and what they call their own, is of their own question.
+  if (isOwnMeant) return own;
+  // What waits for an answer takes it from anybody; and who speaks of the chat's question means that.
+  const isOwnTurn = isTurning && isPair(own.intent, intent);
+  const isOpen =
+    last.asked !== undefined && last.asked.length > 0 && isPair(last.intent, intent) && !isOwnTurn;
+  // Somebody else has told what one's own question waited for.
+  const isGoneOn = own.asked !== undefined && last.onto === own.at;
+  return isOpen || isGoneOn ? last : own;
+}
+
+/** Whether its words ask for something of their own ("how long", "what size"). */
+export const asksItself = ({ cues }: Heard): boolean => [...cues].some(cue => cue.startsWith('ask-'));
+
+const mostShort = 4;
+
+/** "On 24 V?": a few words that ask and so answer nothing. */
+const isShortQuestion = (heard: Heard): boolean =>
+  heard.cues.has('question-mark') && heard.words <= mostShort && !asksItself(heard);
+
+/** Whether a message speaks of somebody's gear who is not its writer. */
+const isOfOther = ({ owner }: Heard, from: string): boolean =>
+  owner !== undefined && owner !== 'me' && owner !== 'us' && personKey(owner) !== personKey(from);
+
+/**
+ * "And if hers was lithium?": the question of whom is spoken of, where it is the same one and something of it changes,
+ * or where the writer has none of their own that could be asked of that person's gear.
+ */
+export function theirFrame({ frames }: Memory, { onto, from }: Message, heard: Heard): Frame | undefined {
+  const owner = heard.owner;
+  if (owner === undefined || !isOfOther(heard, from) || isSetup(heard.facts)) return undefined;
+  const theirs = onto?.from === personKey(owner) ? onto : ownFrame(frames, owner);
+  if (!theirs || undemanding.has(theirs.intent)) return undefined;
+  const isChanged =
+    Object.keys(heard.facts).length > 0 || heard.removed.length > 0 || heard.corrects !== undefined;
+  return isChanged || onto === theirs || ownFrame(frames, from) === undefined ? theirs : undefined;
+}
+
+/** How far a message leans on the talk. */
+export function leanOf(memory: Memory, message: Message, heard: Heard, intent: Intent): Lean {
+  const { cues, facts, removed, corrects, owner } = heard;
+  const theirs = theirFrame(memory, message, heard);
+  if (theirs && isPair(theirs.intent, intent.name)) return { frame: theirs, extent: 'all' };
+  const isSlip = corrects !== undefined || removed.length > 0;
+  // What turns an argument or asks for its working is about that argument, not about what was asked before it.
+  const own = ownFrame(memory.frames, message.from);
+  const last = own?.intent === intent.name ? own : memory.frames.at(-1);
+  const isOfArgument =
+    last?.intent === intent.name && heard.claims.length === 0 && !cues.has('ask-who-is-right');
+  const frame =
+    intent.isArgument && isOfArgument && !message.onto
+      ? last
+      : frameFor(
+          memory,
+          message,
+          intent.name,
+          isSlip || cues.has('correction') || owner === 'me',
+          opensTurn(heard) || isShortQuestion(heard),
+        );
+  if (!frame) return { extent: 'none' };
+  const isOwn = frame.from === personKey(message.from);
+  const isTold = Object.keys(facts).length > 0;
+  if (isSetup(facts)) {
+    const isPlainTurn = isOwn && (isSlip || turns.some(cue => cues.has(cue))) && owner === undefined;
+    if (isPlainTurn && isPair(frame.intent, intent.name)) return { frame, extent: 'all' };
+    // "Mine's a 75 Ah AGM and a 1.4 A fridge, same question": as long, to the same hour.
+    const isSameAsked = cues.has('same-again') || (message.onto !== undefined && opensTurn(heard));
+    if (!isOwn && isSameAsked && isPair(frame.intent, intent.name)) return { frame, extent: 'asked' };
+    return isOwn && owner === undefined ? { frame, extent: 'circumstances' } : { extent: 'none' };
+  }
+  // "Same for me": the whole of it, of one's own gear where that is known.
+  const isSameForMe = !isOwn && !isOfOther(heard, message.from) && cues.has('same-again');
+  if (isSameForMe && isPair(frame.intent, intent.name) && !message.onto)
+    return { frame, extent: gearOf(memory, personKey(message.from)) ? 'asked' : 'all' };
+  // "And mine?", "Kim's rig": the same question of other gear.
+  const isOwnGear = isOwn && owner === 'me';
+  if (owner !== undefined && !isOwnGear) return { frame, extent: 'circumstances' };
+  if (intent.isArgument) return { frame, extent: 'all' };
+  const isSame = isPair(frame.intent, intent.name);
+  // What somebody else was asked for is answered by a figure, not by another whole question.
+  const isAnother = !frame.asked?.length || hasUse(factsOf(facts));
+  const isApart = isTold && !isOwn && isAnother && !isSlip && !message.onto && standsAlone(heard);
+  const isNew = isTold && !isOwn && !isSlip && !message.onto && asksItself(heard);
+  if ((isApart || isNew) && isWhole(intent, facts)) return { extent: 'none' };
+  // "How long will my fan last?" is of the asker's own gear: somebody else's battery is not meant.
+  if (isApart && heard.recognised.words.some(word => word === 'our' || word === 'i'))
+    return { frame, extent: 'circumstances' };
+  if (!isOwn && isAnother && !isSlip && !message.onto && isOfOwn(heard))
+    return { frame, extent: 'circumstances' };
+  // What only got a question back is all still meant.
+  if (isSame || (frame.asked !== undefined && isOwn)) return { frame, extent: 'all' };
+  // "What size would we need instead": for as long as before.
+  const isInstead =
+    !isTold && intentNamed(intent.name).takes.includes('durationH') && cues.has('ask-what-size');
+  return { frame, extent: isInstead ? 'all' : 'gear' };
+}
+
+/** What one asks for anew each time: a span, a goal, a reading. */
+const goals: ReadonlySet<string> = new Set([
+  'durationH',
+  'until',
+  'days',
+  'targetChargePercent',
+  'chargeNeededAh',
+  'volts',
+  'voltsTaken',
+]);
+const circumstances: ReadonlySet<string> = new Set([
+  'place',
+  'latitudeDeg',
+  'longitudeDeg',
+  'month',
+  'sky',
+  'skyLastDays',
+  'ambientC',
+  'altitudeM',
+]);
+/** With other gear the same question: how long, to where, when. */
+const asked: ReadonlySet<string> = new Set([
+  ...goals,
+  ...circumstances,
+  'drivingHoursPerDay',
+  'drivingPlanH',
+  'without',
+]);
+
+const only = (facts: Stated, holds: (key: string) => boolean): Stated =>
+  Object.fromEntries(Object.entries(facts).filter(([key]) => holds(key))) as Stated;
+
+/** What was said in passing, for somebody: of another's words only where and when they are. */
+export const heardBy = (
+  passing: Stated | undefined,
+  from: string | undefined,
+  person: string,
+): Stated | undefined =>
+  !passing || from === undefined || from === person ? passing : only(passing, key => circumstances.has(key));
+
+const use: ReadonlySet<string> = new Set(['loads', 'dailyUseAh', 'dailyUseWh']);
+
+/**
+ * The facts of the question leant on that go into this one.
+ * @param rig the gear of the owner that is spoken of, where there is one: where it has nothing that draws, the same
+ *   things run on it ("and mine?")
+ * @param rest volts at rest that tell how full it is still
+ */
+export function lentBy(
+  { frame, extent }: Lean,
+  owner: string | undefined,
+  rig?: Stated,
+  rest: Stated = {},
+): Stated | undefined {
+  if (!frame || extent === 'none') return undefined;
+  if (extent === 'all') return frame.facts;
+  if (extent === 'gear') return { ...only(frame.facts, key => !goals.has(key)), ...rest };
+  if (extent === 'asked') return only(frame.facts, key => asked.has(key));
+  if (owner === undefined) return only(frame.facts, key => circumstances.has(key));
+  const isIdle = rig !== undefined && !hasUse(factsOf(rig));
+  return only(frame.facts, key => asked.has(key) || (isIdle && use.has(key)));
+}

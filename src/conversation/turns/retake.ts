@@ -1,0 +1,259 @@
+import type { IntentName } from '#answer/answer.ts';
+import { intentNamed } from '#intents';
+import { monthNames } from '#quantity/month-names.ts';
+import { holds, isOf } from '#rig/correct.ts';
+import { gearIn, hasGear } from '#rig/gear.ts';
+import { hasDraw } from '#rig/merge.ts';
+import type { Stated } from '#rig/rig.ts';
+import type { Heard } from '../hear.ts';
+import { lastFrame, ownFrame, rigFor } from '../kept/recall.ts';
+import type { Frame, Memory } from '../memory.ts';
+import type { Message } from '../message.ts';
+import { isIntent, undemanding } from '../questions.ts';
+import { leastSure } from '../unsure/sureness.ts';
+import { factsIn, readingsOf } from '../unsure/two-readings.ts';
+import { borrowedIn } from '../whose/whose.ts';
+import { isOwning } from './asking.ts';
+import { asksItself, opensTurn, standsAlone, theirFrame } from './lean.ts';
+
+// A message taken for another question than reading put first, by what the talk and its own words make likely.
+
+/** Whether a value is put right that stands in a question: the talk confirms how it was read. */
+export const isSlipOf = (frame: Frame | undefined, { corrects }: Heard): boolean =>
+  corrects?.from !== undefined && frame !== undefined && holds(frame.facts, corrects.from);
+
+/** "1.4 A, sorry" of somebody who has asked nothing and told a rig with just one such figure. */
+function isSlipOfRig(memory: Memory, { from, kind, onto }: Message, heard: Heard): boolean {
+  const { corrects, facts } = heard;
+  if (!corrects || corrects.from !== undefined || onto || Object.keys(facts).length > 0) return false;
+  const rig = rigFor(memory, heard, from, kind);
+  return rig !== undefined && ownFrame(memory.frames, from) === undefined && isOf(rig.rig, corrects);
+}
+
+/** A message that puts right or takes out what the question before has is about that question, whatever its words look like. */
+export function ofFrame(memory: Memory, message: Message, heard: Heard): Heard {
+  const frame = lastFrame(memory, message.from);
+  const { intent, removed } = heard;
+  if (isSlipOfRig(memory, message, heard))
+    return { ...heard, intent: 'rig', options: [], certainty: leastSure };
+  if (!frame) return heard;
+  // "Show the working, Rick never believes anyone": of what was just answered.
+  const told = Object.keys(heard.facts).filter(key => key !== 'voltsTaken');
+  if (heard.cues.has('ask-working') && told.length === 0 && frame.asked === undefined)
+    return { ...heard, intent: frame.intent, facts: {}, options: [] };
+  const own = ownFrame(memory.frames, message.from);
+  const isOwnSlip =
+    heard.corrects && heard.corrects.from === undefined && own && !undemanding.has(own.intent);
+  // "1.4, sorry": of one's own question, whatever others asked since.
+  if (isOwnSlip && told.length === 0 && isOf(own.facts, heard.corrects))
+    return { ...heard, intent: own.intent, claims: [], options: [], certainty: leastSure };
+  if (!['none', 'unclear', 'rig'].includes(intent)) return heard;
+  const isSlip = isSlipOf(frame, heard);
+  const isGone = removed.some(name =>
+    frame.facts.loads?.some(load => load.name.includes(name) || name.includes(load.name)),
+  );
+  const hasRig = rigFor(memory, heard, message.from, message.kind) !== undefined;
+  const isOfFrame = (isSlip || isGone) && !(intent === 'rig' && hasRig);
+  return isOfFrame ? { ...heard, intent: frame.intent, options: [] } : heard;
+}
+
+/**
+ * "With Ann's panel?", "and if hers was lithium?": what names another's gear and asks for nothing else turns a question,
+ * hers where something of it changes, else the one replied to, one's own, the chat's.
+ */
+export function ofTheirs(memory: Memory, message: Message, heard: Heard): Heard {
+  const first = heard.recognised.words.find(word => !idle.has(word)) ?? '';
+  const isWhole = asking.has(first) && !['none', 'settle', 'unclear'].includes(heard.intent);
+  if (asksItself(heard) || isWhole || ['forget', 'settle'].includes(heard.intent)) return heard;
+  const borrowed = borrowedIn(memory, message, heard);
+  const isTelling = heard.intent === 'rig' && !isAsking(heard) && !opensTurn(heard);
+  const isTurn = borrowed !== undefined || isAsking(heard) || opensTurn(heard);
+  if (isTelling || !isTurn || (heard.owner === undefined && !borrowed)) return heard;
+  const own = ownFrame(memory.frames, message.from);
+  // "Mine with an 80 W panel?": of one's own question, where the words leave that open.
+  const isMine = heard.owner === 'me' && Object.keys(heard.facts).length > 0;
+  const frame =
+    theirFrame(memory, message, heard) ??
+    (borrowed ? (message.onto ?? own ?? memory.frames.at(-1)) : isMine ? (message.onto ?? own) : undefined);
+  if (!frame || undemanding.has(frame.intent)) return heard;
+  const reading = readingsOf(heard).find(({ intent }) => intent === frame.intent);
+  const facts = reading ? factsIn(reading.stated, heard) : heard.facts;
+  // "June's panel" is of no month.
+  const { month: _month, ...rest } = facts;
+  const isName = borrowed?.lent.some(({ who }) => isMonth(who));
+  return {
+    ...heard,
+    intent: frame.intent,
+    facts: isName ? rest : facts,
+    claims: [],
+    options: [],
+    certainty: leastSure,
+  };
+}
+
+/** Words that open a question of its own, and what may stand before them. */
+const asking: ReadonlySet<string> = new Set('can could will would is are does do should'.split(' '));
+const idle: ReadonlySet<string> = new Set('bot ok okay so hey and but'.split(' '));
+
+const months: ReadonlySet<string> = new Set(monthNames.map(name => name.toLowerCase()));
+const isMonth = (name: string): boolean => months.has(name);
+
+/** "Settle it": where two have claimed something, nothing else can be meant. */
+export function ofArgument({ claims }: Memory, heard: Heard): Heard {
+  const isAsked = heard.intent === 'settle' && heard.cues.has('ask-who-is-right');
+  const isOpen = new Set(claims.map(({ who }) => who)).size > 1;
+  return isAsked && isOpen
+    ? { ...heard, options: [], certainty: Math.max(heard.certainty, leastSure) }
+    : heard;
+}
+
+/** What shows an answer that stands already in another way. */
+const againCues = ['ask-working', 'simpler'] as const;
+
+/** An unsure line that tells nothing, asks nothing and turns nothing is talk among people ("who's cooking"). */
+export function sideTalk(heard: Heard): Heard | undefined {
+  const { facts, removed, corrects, claims, owner, term, choice, cues, intent } = heard;
+  const isTold =
+    Object.keys(facts).length > 0 ||
+    removed.length > 0 ||
+    claims.length > 0 ||
+    [corrects, owner, term, choice].some(one => one !== undefined);
+  if (isTold || heard.certainty >= leastSure || isAsking(heard) || opensTurn(heard)) return undefined;
+  const isTalk = !isIntent(intent) || undemanding.has(intent);
+  if (isTalk || againCues.some(cue => cues.has(cue))) return undefined;
+  return { ...heard, intent: 'none', options: [] };
+}
+
+/** As likely as this an unsure turn is of the question that it leans on, whatever else it may be taken for. */
+const leastTurn = 0.15;
+/** What is told is unsure itself where another reading of the same question is so likely, of the likeliest. */
+const mostRival = 0.6;
+const mostTurnWords = 14;
+/** Likelier than this, a line is of the question that reading takes it for. */
+const mostTorn = 0.6;
+
+/**
+ * An unsure line that asks nothing of its own and turns a question: of the one replied to, else of the speaker's own
+ * last one, else of the chat's ("with two?", "and mine at 90 W?"). A person would not ask which.
+ */
+export function turnOfTalk(memory: Memory, message: Message, heard: Heard): Heard | undefined {
+  if (asksItself(heard) || heard.words === 0 || heard.words > mostTurnWords) return undefined;
+  const ofOwn = ownTurned(memory, message, heard);
+  if (ofOwn) return ofOwn;
+  if (heard.certainty >= leastSure) return undefined;
+  const isTurning = opensTurn(heard) || heard.owner === 'me';
+  const own = ownFrame(memory.frames, message.from);
+  const readings = readingsOf(heard);
+  // "And if it's 2.2 A?" of an argument: the same argument.
+  const argued = message.onto ?? own;
+  if (argued?.intent === 'settle' && opensTurn(heard) && hasGear(gearIn(heard.facts)))
+    return { ...heard, intent: 'settle', options: [], certainty: leastSure };
+  for (const frame of [message.onto, own, memory.frames.at(-1)]) {
+    if (!frame || undemanding.has(frame.intent)) continue;
+    const isOfReply = frame === message.onto && fitsIn(heard, frame);
+    if (!isTurning && !isOfReply && !isOtherValue(heard, frame)) continue;
+    const [first, second] = readings.filter(({ intent }) => intent === frame.intent);
+    // "Same but donkey": what tells nothing and reads like talk turns nothing.
+    const isNothing = first !== undefined && Object.keys(factsIn(first.stated, heard)).length === 0;
+    if (isNothing && heard.intent === 'none' && message.onto === undefined && heard.owner === undefined)
+      continue;
+    if (!first || first.probability < leastTurn) {
+      // "And at 150 Ah?" after one's own question is that question, though its words look like others.
+      const isTorn = (readings[0]?.probability ?? 0) < mostTorn;
+      if (frame === own && isTurning && isTorn && fitsIn(heard, frame))
+        return { ...heard, intent: frame.intent, options: [], certainty: leastSure };
+      continue;
+    }
+    // A reading that takes nothing from what turns a question is no rival of one that does.
+    const isRival = second !== undefined && Object.keys(second.stated).length > 0;
+    if (isRival && second.probability > mostRival * first.probability) return undefined;
+    return {
+      ...heard,
+      intent: first.intent,
+      facts: factsIn(first.stated, heard),
+      certainty: leastSure,
+    };
+  }
+  return undefined;
+}
+
+/** "Oh, and October?" after somebody else has asked another question: one's own is meant, as far as it takes that. */
+function ownTurned({ frames }: Memory, { from, onto }: Message, heard: Heard): Heard | undefined {
+  const [own, last] = [ownFrame(frames, from), frames.at(-1)];
+  if (onto || !own || !last || own === last || own.intent === last.intent || last.asked?.length)
+    return undefined;
+  const isTurn = opensTurn(heard) || isOtherValue(heard, own);
+  const isOfLast = heard.intent === last.intent && heard.owner === undefined;
+  if (!isTurn || !isOfLast || undemanding.has(own.intent) || !fitsIn(heard, own)) return undefined;
+  return { ...heard, intent: own.intent, options: [], certainty: leastSure };
+}
+
+const mostValueWords = 5;
+
+/** A few words that tell only what the question before takes: "in December?", "36 hours?", "at 80 %". */
+const isOtherValue = (heard: Heard, frame: Frame): boolean =>
+  heard.words <= mostValueWords && fitsIn(heard, frame);
+
+/** Whether a line tells something, and only what the question takes. */
+function fitsIn({ facts }: Heard, frame: Frame): boolean {
+  const keys = Object.keys(facts) as (keyof Stated)[];
+  const { takes } = intentNamed(frame.intent);
+  return keys.length > 0 && keys.every(key => takes.includes(key));
+}
+
+/** As likely as this, a message that asks nothing tells of gear. */
+const leastTold = 0.4;
+
+const isAsking = (heard: Heard): boolean => heard.cues.has('question-mark') || asksItself(heard);
+
+/** An unsure message taken for one question, where that is likely enough. */
+function unsureOf(heard: Heard, name: IntentName): Heard | undefined {
+  if (heard.certainty >= leastSure) return undefined;
+  const reading = readingsOf(heard).find(
+    ({ intent, probability }) => intent === name && probability >= leastTold,
+  );
+  return reading && { ...heard, intent: name, facts: factsIn(reading.stated, heard) };
+}
+
+/** As likely as this, what somebody says they have is told to be kept. */
+const leastOwned = 0.1;
+
+/** Whether gear is told with its size: "it's on an MPPT" says more of what was spoken of. */
+const isSized = ({ batteries, solar, loads, dailyUseAh, dailyUseWh, inverter, chargers }: Stated): boolean =>
+  [dailyUseAh, dailyUseWh, inverter?.powerW].some(one => one !== undefined) ||
+  !!batteries?.some(({ capacityAh, energyWh }) => (capacityAh ?? energyWh) !== undefined) ||
+  !!solar?.some(({ powerW }) => powerW !== undefined) ||
+  !!chargers?.some(({ currentA, powerW }) => (currentA ?? powerW) !== undefined) ||
+  !!loads?.some(hasDraw);
+
+/** Whether a message only says what is its writer's, all of it gear: that is kept, whatever could be worked out of it. */
+function isOwned(heard: Heard): boolean {
+  const rig = readingsOf(heard).find(({ intent }) => intent === 'rig');
+  const keys = Object.keys(heard.facts);
+  const isGear = keys.length > 0 && Object.keys(gearIn(heard.facts)).length === keys.length;
+  return (
+    isGear &&
+    isSized(heard.facts) &&
+    isOwning(heard) &&
+    standsAlone(heard) &&
+    (rig?.probability ?? 0) >= leastOwned
+  );
+}
+
+/**
+ * What an unsure message tells of gear, where it asks nothing: noting it can be taken back, and asking whether it was
+ * a question would only be in the way.
+ */
+export function toldGear(heard: Heard): Heard | undefined {
+  const isKept = heard.cues.has('save') && hasGear(gearIn(heard.facts)) && !isAsking(heard);
+  if (isKept && heard.intent !== 'rig') return { ...heard, intent: 'rig', options: [] };
+  if (isOwned(heard))
+    return { ...heard, intent: 'rig', options: [], certainty: Math.max(heard.certainty, leastSure) };
+  const rig = isAsking(heard) ? undefined : unsureOf(heard, 'rig');
+  return rig && hasGear(gearIn(rig.facts)) ? rig : undefined;
+}
+
+/** An amount and the unit that it is wanted in ("60 W in amps") are a question of their own, whatever was asked before. */
+export function toldUnits(heard: Heard): Heard | undefined {
+  return heard.conversion === undefined ? undefined : unsureOf(heard, 'convert');
+}

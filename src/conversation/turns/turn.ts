@@ -1,0 +1,121 @@
+import { present } from '#basics/present.ts';
+import { correct, isAmong } from '#rig/correct.ts';
+import { isSameName, type MergeMode, mergeBatteries, mergeFacts, removeFrom } from '#rig/merge.ts';
+import type { Stated, StatedLoad } from '#rig/rig.ts';
+import type { Heard } from '../hear.ts';
+import type { Frame } from '../memory.ts';
+
+/** Whether what is told comes on top of what was told before. */
+const isMore = ({ cues }: Heard): boolean => cues.has('add') || cues.has('and-with');
+
+function mode({ cues }: Heard): MergeMode {
+  if (cues.has('add')) return 'add';
+  return cues.has('and-with') && !cues.has('what-if') && !cues.has('make-it') ? 'add' : 'change';
+}
+
+const isBare = ({ name: _name, volumeL: _litres, build: _build, ...rest }: StatedLoad): boolean =>
+  Object.keys(rest).length === 0;
+
+/** "Its 1.4", "a 40 amp one": a figure without a name is that of the one thing of its kind spoken of. */
+function asNamed({ intent, facts: before }: Frame, heard: Heard): Stated {
+  const { loads, chargers, ...rest } = heard.facts;
+  const cpap = before.loads?.find(load => load.name === 'cpap');
+  const named = loads?.map((load): StatedLoad => {
+    if (cpap && load.name === 'humidifier') return { ...load, name: cpap.name };
+    // What is told of an inverter runs on it.
+    if (intent === 'inverter-check' && load.powerW !== undefined && !load.supply)
+      return { ...load, supply: 'ac' };
+    const isOne = load.name === 'load' && before.loads?.length === 1 && !isMore(heard);
+    return isOne ? { ...load, name: present(present(before.loads)[0]).name } : load;
+  });
+  // "34 Ah a day, sorry": of the one thing that was told so.
+  const [only] = before.loads ?? [];
+  const isUse = heard.corrects && loads === undefined && rest.dailyUseAh !== undefined;
+  if (isUse && before.loads?.length === 1 && only?.chargeAhPerDay !== undefined) {
+    const { dailyUseAh: chargeAhPerDay, ...others } = rest;
+    return { ...others, loads: [{ name: only.name, chargeAhPerDay }] };
+  }
+  const kind = before.chargers?.length === 1 ? present(before.chargers[0]).kind : undefined;
+  const plugged = chargers?.map(charger =>
+    kind && charger.kind === 'mains' && !heard.cues.has('mains') ? { ...charger, kind } : charger,
+  );
+  return { ...rest, ...(named && { loads: named }), ...(plugged && { chargers: plugged }) };
+}
+
+/** "Only the fridge": of the loads of before those named; "the hair dryer, I meant": another thing in the place of the one. */
+function withThings(facts: Stated, told: Stated, { cues, corrects }: Heard): Stated {
+  const { loads } = facts;
+  if (!loads || !told.loads?.length) return facts;
+  const isNamed = (load: StatedLoad): boolean =>
+    present(told.loads).some(one => isSameName(one.name, load.name));
+  const kept = loads.filter(isNamed);
+  if (cues.has('only') && kept.length > 0 && told.loads.every(isBare)) return { ...facts, loads: kept };
+  const isOther = cues.has('correction') && kept.length === 0 && told.loads.every(isBare);
+  if (isOther && loads.length === 1 && corrects === undefined)
+    return { ...facts, loads: [{ ...present(loads[0]), name: present(told.loads[0]).name }] };
+  return facts;
+}
+
+/** "Plus another 30 Ah a day": what comes on top of a day's use that was told as one number. */
+function withUse(
+  facts: Stated,
+  told: Stated,
+  heard: Heard,
+): { readonly facts: Stated; readonly told: Stated } {
+  const useOf = ({ dailyUseAh, dailyUseWh }: Stated): Partial<StatedLoad> | undefined =>
+    dailyUseAh !== undefined
+      ? { chargeAhPerDay: dailyUseAh }
+      : dailyUseWh !== undefined
+        ? { energyWhPerDay: dailyUseWh }
+        : undefined;
+  const [before, now] = [useOf(facts), useOf(told)];
+  if (!isMore(heard) || !(told.loads || now) || !(before || (now && facts.loads))) return { facts, told };
+  const { dailyUseAh: _ah, dailyUseWh: _wh, ...rest } = facts;
+  const { dailyUseAh: _toldAh, dailyUseWh: _toldWh, ...more } = told;
+  return {
+    facts: before ? { ...rest, loads: [{ name: 'what was told', ...before }] } : facts,
+    told: now ? { ...more, loads: [...(more.loads ?? []), { name: 'the rest', ...now }] } : told,
+  };
+}
+
+/** What of the facts before a new one makes void. */
+function without(facts: Stated, told: Stated): Stated {
+  const gone = new Set<string>();
+  if (told.peakSunHours !== undefined) for (const key of ['place', 'month']) gone.add(key);
+  if (told.place !== undefined || told.month !== undefined) gone.add('peakSunHours');
+  if (told.place !== undefined) for (const key of ['latitudeDeg', 'longitudeDeg']) gone.add(key);
+  // A location without a name that fits it: the name of before was of another place.
+  if (told.latitudeDeg !== undefined) gone.add('place');
+  const left = Object.fromEntries(Object.entries(facts).filter(([key]) => !gone.has(key))) as Stated;
+  // "No sun" falls when a panel joins, "no driving" when a drive does.
+  const isBack = (source: string): boolean =>
+    (source === 'solar' && told.solar !== undefined) ||
+    (source === 'driving' && (told.drivingHoursPerDay ?? told.days) !== undefined) ||
+    (source === 'charging' && (told.solar ?? told.drivingHoursPerDay ?? told.days) !== undefined);
+  return left.without ? { ...left, without: left.without.filter(source => !isBack(source)) } : left;
+}
+
+/** The facts of the question before, with what the message changes: pure, and the later word wins. */
+export function turned(frame: Frame, before: Stated, heard: Heard): Stated {
+  const { corrects, removed, cues } = heard;
+  const named = asNamed({ ...frame, facts: before }, heard);
+  // A number that stands among the facts told is laid over the old one anyway.
+  const slip = corrects && !isAmong(named, corrects) ? corrects : undefined;
+  const right = removeFrom(slip ? correct(before, slip) : before, removed);
+  const { facts, told } = withUse(without(withThings(right, named, heard), named), named, heard);
+  // "And the toaster, 900 W" asked of an inverter is another question of the same kind, not one more load.
+  const isOther =
+    frame.intent === 'inverter-check' && frame.asked === undefined && !isMore(heard) && !corrects;
+  const isNew =
+    isOther && told.loads?.some(load => !facts.loads?.some(one => isSameName(one.name, load.name)));
+  const base = isNew && !told.loads?.every(isBare) ? { ...facts, loads: undefined } : facts;
+  const merged = mergeFacts(
+    base,
+    told,
+    frame.asked !== undefined && !cues.has('add') ? 'state' : mode(heard),
+  );
+  // "And with 200 Ah?" is another battery in its place; only "add" and "another" put one beside it.
+  if (told.batteries && !cues.has('add'))
+    merged.batteries = mergeBatteries(base.batteries ?? [], told.batteries, 'change');
+  return Object.fromEntries(Object.entries(merged).filter(([, value]) => value !== undefined)) as Stated;
+}

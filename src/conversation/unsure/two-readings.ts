@@ -1,0 +1,177 @@
+import type { IntentName } from '#answer/answer.ts';
+import { intentNamed } from '#intents';
+import { spotted } from '#intents/spotting.ts';
+import type { ParsedMessage } from '#language/reading.ts';
+import type { Claim, Stated } from '#rig/rig.ts';
+import { isSame, partsOf, textOf } from '../answering/facts-in-words.ts';
+import type { Heard } from '../hear.ts';
+import { isIntent, plain, unasked } from '../questions.ts';
+import { withGearTold } from '../told/gear-told.ts';
+import { named, sound } from '../told/sound.ts';
+import { leastSure } from './sureness.ts';
+
+/** A reading somebody may choose, by the words of its button. */
+interface Choice {
+  readonly say: string;
+  readonly intent: IntentName;
+  readonly facts: Stated;
+}
+
+/** Two readings that answer differently, and what both say. */
+export interface Two {
+  readonly options: readonly [Choice, Choice];
+  readonly shared: Stated;
+  /** One reading alone, too unsure to answer by: what was understood, to say yes or no to. */
+  readonly echo?: string;
+}
+
+interface Reading {
+  readonly intent: IntentName;
+  readonly stated: Readonly<Record<string, unknown>>;
+  readonly probability: number;
+}
+
+/** What an answer hangs on: the question, and of the facts those that it takes. */
+function keyOf({ intent, stated }: Reading): string {
+  const { takes } = intentNamed(intent);
+  const used = Object.fromEntries(
+    Object.entries(stated).filter(([key]) => key === 'claims' || (takes as readonly string[]).includes(key)),
+  );
+  return `${intent} ${textOf(named(used as Stated))}`;
+}
+
+/** The readings, those that answer alike as one, likeliest first. */
+export function readingsOf({ options }: Pick<ParsedMessage, 'options'>): Reading[] {
+  const merged = new Map<string, Reading>();
+  for (const { intent, stated, probability } of options) {
+    if (!isIntent(intent)) continue;
+    const reading: Reading = { intent, stated, probability };
+    const key = keyOf(reading);
+    const before = merged.get(key);
+    merged.set(key, before ? { ...before, probability: before.probability + probability } : reading);
+  }
+  return [...merged.values()].sort((a, b) => b.probability - a.probability);
+}
+
+/** The same in one short line. */
+const wordsOf = (facts: Stated, other: Stated): string =>
+  partsOf(facts, other).slice(0, 2).join(', ').slice(0, 60);
+
+const mostEchoed = 6;
+
+/** A reading that could not be told from the next in words: said back, to say yes or no to. */
+function checked(first: Reading, heard: Heard): Two | undefined {
+  const facts = factsIn(first.stated, heard);
+  const claims = (first.stated.claims ?? []) as readonly Claim[];
+  const parts = [
+    ...partsOf(facts, {}),
+    ...claims.map(({ who, value, unit }) =>
+      `${who === 'i' ? 'you say' : `${who} says`} ${value} ${unit}`.trim(),
+    ),
+  ];
+  if (parts.length === 0) return undefined;
+  const { title } = intentNamed(first.intent);
+  return {
+    options: [
+      { say: 'Yes', intent: first.intent, facts },
+      { say: 'No', intent: 'unclear', facts: {} },
+    ],
+    shared: {},
+    echo: `${title} ${parts.slice(0, mostEchoed).join(', ')}`,
+  };
+}
+
+/** The facts of a reading that can stand, with what the words beside them tell. */
+export const factsIn = (
+  { claims: _c, removed: _r, corrects: _s, owner: _o, term: _t, choice: _ch, ...facts }: Reading['stated'],
+  { recognised }: Pick<ParsedMessage, 'recognised'>,
+): Stated => withGearTold(sound(facts as Stated).facts, recognised);
+
+/** What a reading would be answered, in its first line; undefined where it can't be. */
+export type AnswerOf = (intent: IntentName, facts: Stated) => string | undefined;
+
+/** How many readings are tried out for their answers. */
+const mostTried = 4;
+
+/** At least this share of all readings with the same words for an answer: then nothing is asked. */
+const leastAlike = 0.93;
+
+/**
+ * Whether so large a share of the readings would be answered with the same words as the likeliest one that there is
+ * nothing to ask. Nothing is worked out where those of the same question are too few for it.
+ */
+function isAllOne(readings: readonly Reading[], heard: Heard, answerOf: AnswerOf): boolean {
+  const [first, ...others] = readings as readonly [Reading, ...Reading[]];
+  const tried = others.slice(0, mostTried).filter(({ intent }) => intent === first.intent);
+  const shareOf = (some: readonly Reading[]): number =>
+    some.reduce((share, one) => share + one.probability, first.probability);
+  if (shareOf(tried) < leastAlike) return false;
+  const say = ({ intent, stated }: Reading): string | undefined => answerOf(intent, factsIn(stated, heard));
+  const said = say(first);
+  if (said === undefined) return false;
+  const alike: Reading[] = [];
+  for (const [i, one] of tried.entries()) {
+    if (shareOf([...alike, ...tried.slice(i)]) < leastAlike) return false;
+    if (say(one) === said) alike.push(one);
+  }
+  return shareOf(alike) >= leastAlike;
+}
+
+/** "Should I drive now?", "do I need to plug in yet?" */
+const toCharge = [
+  'should|ought|need_to|must|better|time_to|have_to drive|charge|recharge|plug -how_long -how_much',
+];
+/** What a reading off a monitor may be taken for besides. */
+const ofLevel: ReadonlySet<string> = new Set<IntentName>(['charge-time', 'charge-level', 'run-time']);
+
+/** A reading less likely than this is none. */
+const leastHeld = 0.05;
+
+/** Whether the words ask for a yes or no to charging, and all readings are of how full it is: then that is answered. */
+const isWhetherToCharge = (readings: readonly Reading[], { intent, recognised }: Heard): boolean =>
+  intent === 'charge-time' &&
+  readings.every(one => one.probability < leastHeld || ofLevel.has(one.intent)) &&
+  spotted(recognised.words, toCharge, pattern => [pattern]) !== undefined;
+
+const untold: AnswerOf = () => undefined;
+
+/**
+ * Of an unsure message the two likeliest readings that answer differently, where they can be told apart in words; else
+ * the likeliest alone, to be said back.
+ */
+export function twoReadings(heard: Heard, answerOf: AnswerOf = untold): Two | undefined {
+  // Most messages are sure: their readings need not be told apart.
+  if (heard.certainty >= leastSure) return undefined;
+  const readings = readingsOf(heard);
+  const [first, second] = readings;
+  if (!first || unasked.has(first.intent)) return undefined;
+  if (isAllOne(readings, heard, answerOf) || isWhetherToCharge(readings, heard)) return undefined;
+  const isTwo =
+    second !== undefined &&
+    !unasked.has(second.intent) &&
+    (first.intent !== second.intent || !plain.has(first.intent));
+  return (
+    (isTwo && apart(first, second, heard)) || (plain.has(first.intent) ? undefined : checked(first, heard))
+  );
+}
+
+/** Two readings with the words that tell them apart, where there are such. */
+function apart(first: Reading, second: Reading, heard: Heard): Two | undefined {
+  const [mine, other] = [factsIn(first.stated, heard), factsIn(second.stated, heard)];
+  const isOtherQuestion = first.intent !== second.intent;
+  const says = isOtherQuestion
+    ? [intentNamed(first.intent).title, intentNamed(second.intent).title]
+    : [wordsOf(mine, other), wordsOf(other, mine)];
+  const [one, two] = says as [string, string];
+  if (one === two || one === '' || two === '') return undefined;
+  const shared = Object.fromEntries(
+    Object.entries(mine).filter(([key, value]) => isSame(value, other[key as keyof Stated])),
+  ) as Stated;
+  return {
+    options: [
+      { say: one, intent: first.intent, facts: mine },
+      { say: two, intent: second.intent, facts: other },
+    ],
+    shared,
+  };
+}

@@ -1,0 +1,65 @@
+import type { Cue } from '#language/words/en/cues.ts';
+import type { Rig } from '#rig/rig.ts';
+import type { Heard } from '../hear.ts';
+import { ownKey, personKey } from '../kept/recall.ts';
+import type { Memory } from '../memory.ts';
+import type { Message } from '../message.ts';
+import { gearOf } from './gear-of.ts';
+import { peopleIn, whoIn, wordsWritten } from './people.ts';
+
+// "Who lasts longer, Jo or Stu?": two people's gear side by side.
+
+const self: ReadonlySet<string> = new Set(['mine', 'mines', 'me', 'my']);
+
+/** The people that a message names side by side, by key, the writer among them; "me" for that one. */
+function namedIn(memory: Memory, { from }: Message, heard: Heard): string[] {
+  const known = new Set(peopleIn(memory));
+  const names = wordsWritten(heard.recognised).flatMap(word => {
+    const name = self.has(word) ? 'me' : whoIn(word, known);
+    return name === undefined ? [] : [name === personKey(from) ? 'me' : name];
+  });
+  return [...new Set(names)];
+}
+
+/** What is known of a person's gear, "me" being the writer. */
+const gearFor = (memory: Memory, { from, kind }: Message, who: string): Rig | undefined =>
+  who === 'me' ? gearOf(memory, personKey(from), ownKey(from, kind)) : gearOf(memory, who);
+
+/** A message that holds two people's gear against each other, as the question of how long each lasts. */
+export function betweenRivals(memory: Memory, message: Message, heard: Heard): Heard {
+  const isTold = Object.keys(heard.facts).some(key => key !== 'durationH');
+  // How long each lasts is meant only where the words say so: people are held against each other in many ways.
+  const isOfTime =
+    ['last', 'ask-how-long'].some(cue => heard.cues.has(cue as Cue)) ||
+    heard.recognised.words.includes('outlast');
+  const isWho = heard.cues.has('ask-whose');
+  const isComparing = heard.intent === 'compare' && !isTold && isOfTime && isWho;
+  if (!isComparing && !(heard.intent === 'run-time' && heard.cues.has('ask-whose'))) return heard;
+  const rivals = namedIn(memory, message, heard).filter(who => gearFor(memory, message, who) !== undefined);
+  if (rivals.length < 2) return heard;
+  const cues = new Set<Cue>([...heard.cues, 'ask-whose']);
+  const named = isComparing && ({ isRivalry: true } as const);
+  return {
+    ...heard,
+    ...named,
+    intent: 'run-time',
+    owner: rivals.find(who => who !== 'me'),
+    owners: rivals,
+    cues,
+    options: [],
+    certainty: 1,
+  };
+}
+
+/** The rigs of a chat with those of whoever is named beside another and has only asked of theirs. */
+export function rigsWith(memory: Memory, message: Message, { owners }: Heard): Memory['rigs'] {
+  if (owners.length < 2) return memory.rigs;
+  const own = ownKey(message.from, message.kind);
+  const rigs: Memory['rigs'] = Object.assign(Object.create(null), memory.rigs);
+  for (const who of owners) {
+    const gear = gearFor(memory, message, who);
+    const key = who === 'me' ? own : who;
+    if (gear) rigs[key] ??= gear;
+  }
+  return rigs;
+}
