@@ -1,6 +1,6 @@
 import type { Message } from 'grammy/types';
 import { describe, expect, test } from 'vitest';
-import { addressed } from '#telegram/updates/addressed.ts';
+import { addressed } from '#telegram/updates/arriving/addressed.ts';
 import { alone, botMessage, group, kim, message, sam } from './fake/people.ts';
 import { me } from './fake/world.ts';
 

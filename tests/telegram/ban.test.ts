@@ -3,7 +3,7 @@ import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { present } from '#basics/present.ts';
 import { converse } from '#conversation/converse.ts';
 import type { Converse } from '#telegram/ops/deps.ts';
-import { toasts } from '#telegram/updates/toasts.ts';
+import { toasts } from '#telegram/updates/pressing/toasts.ts';
 import { parrot, type Stage, stage } from './fake/bot.ts';
 import { alone, group, kim, message, nowSec, press, sam, update } from './fake/people.ts';
 import { Refusal } from './fake/rules.ts';

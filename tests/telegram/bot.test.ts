@@ -2,7 +2,7 @@ import type { Message } from 'grammy/types';
 import { beforeEach, describe, expect, test } from 'vitest';
 import { present } from '#basics/present.ts';
 import { VolatileStore } from '#memory/volatile/store.ts';
-import { toasts } from '#telegram/updates/toasts.ts';
+import { toasts } from '#telegram/updates/pressing/toasts.ts';
 import { type Stage, stage } from './fake/bot.ts';
 import { alone, group, kim, message, nowSec, plainGroup, press, sam, update } from './fake/people.ts';
 import { Refusal } from './fake/rules.ts';

@@ -1,5 +1,5 @@
 import { beforeEach, expect, test } from 'vitest';
-import { Clock } from '#telegram/updates/clock.ts';
+import { Clock } from '#telegram/updates/arriving/clock.ts';
 import { silent } from './fake/bot.ts';
 import { message, nowSec, update } from './fake/people.ts';
 

@@ -3,7 +3,7 @@ import { present } from '#basics/present.ts';
 import { converse } from '#conversation/converse.ts';
 import { emptyMemory } from '#conversation/memory.ts';
 import { commandMessage, menuOf } from '#telegram/ui/commands.ts';
-import { toasts } from '#telegram/updates/toasts.ts';
+import { toasts } from '#telegram/updates/pressing/toasts.ts';
 
 /** What each command stands for is a message that the bot itself understands. */
 test.each([

@@ -7,7 +7,7 @@ import { VolatileStore } from '#memory/volatile/store.ts';
 import { commands, menuOf } from '#telegram/ui/commands.ts';
 import { partOf } from '#telegram/ui/export.ts';
 import { setMenus } from '#telegram/ui/menu.ts';
-import { pauseLine } from '#telegram/updates/limits.ts';
+import { pauseLine } from '#telegram/updates/arriving/limits.ts';
 import { type Stage, silent, stage } from './fake/bot.ts';
 import { alone, group, kim, message, nowSec, plainGroup, sam } from './fake/people.ts';
 import { checkCommands, Refusal } from './fake/rules.ts';

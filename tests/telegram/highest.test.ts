@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { Highest } from '#telegram/delivery/highest.ts';
+import { Highest } from '#telegram/delivery/again/highest.ts';
 import { alone, group, message, update } from './fake/people.ts';
 
 const from = (chat: object, message_id: number) =>

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { present } from '#basics/present.ts';
-import { Judge } from '#telegram/updates/judge.ts';
-import { Limits, pauseLine } from '#telegram/updates/limits.ts';
+import { Judge } from '#telegram/updates/arriving/judge.ts';
+import { Limits, pauseLine } from '#telegram/updates/arriving/limits.ts';
 import { stage } from './fake/bot.ts';
 import { alone, group, kim, message, nowSec, press, sam, update } from './fake/people.ts';
 

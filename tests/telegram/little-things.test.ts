@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { converse } from '#conversation/converse.ts';
 import { emptyMemory } from '#conversation/memory.ts';
-import { nameOf } from '#telegram/updates/people.ts';
+import { nameOf } from '#telegram/updates/people/people.ts';
 import { alone, ann, buttonsOf, fridge, group, kim, labelsOf, sam, scene, textOf } from './rows/one-group.ts';
 
 describe('names in any script stay whole', () => {

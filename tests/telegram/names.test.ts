@@ -4,7 +4,7 @@ import { beforeEach, describe, expect, test } from 'vitest';
 import { converse } from '#conversation/converse.ts';
 import { emptyMemory } from '#conversation/memory.ts';
 import { merge } from '#memory/merge.ts';
-import { nameIn } from '#telegram/updates/names.ts';
+import { nameIn } from '#telegram/updates/people/names.ts';
 import { type Stage, stage } from './fake/bot.ts';
 import { alone, group, message, nowSec, sam } from './fake/people.ts';
 

@@ -5,7 +5,7 @@ import { converse } from '#conversation/converse.ts';
 import { VolatileStore } from '#memory/volatile/store.ts';
 import { captionOf } from '#telegram/ui/caption.ts';
 import { Pictures } from '#telegram/ui/pictures.ts';
-import { toasts } from '#telegram/updates/toasts.ts';
+import { toasts } from '#telegram/updates/pressing/toasts.ts';
 import { type Stage, stage } from './fake/bot.ts';
 import { alone, group, kim, message, nowSec, press, sam, update } from './fake/people.ts';
 import { FakeTelegram } from './fake/server.ts';

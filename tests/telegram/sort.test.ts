@@ -1,7 +1,7 @@
 import type { Chat, Update } from 'grammy/types';
 import { describe, expect, test } from 'vitest';
-import { orderKeys } from '#telegram/updates/order.ts';
-import { allowedUpdates, sort } from '#telegram/updates/sort.ts';
+import { orderKeys } from '#telegram/updates/arriving/order.ts';
+import { allowedUpdates, sort } from '#telegram/updates/arriving/sort.ts';
 import { alone, botMessage, group, kim, message, nowSec, plainGroup, sam, update } from './fake/people.ts';
 import { me } from './fake/world.ts';
 

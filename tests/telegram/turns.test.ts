@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { VolatileStore } from '#memory/volatile/store.ts';
 import { Turns } from '#telegram/delivery/turns.ts';
-import { pauseLine } from '#telegram/updates/limits.ts';
+import { pauseLine } from '#telegram/updates/arriving/limits.ts';
 import { stage } from './fake/bot.ts';
 import { alone, group, kim, message, nowSec, update } from './fake/people.ts';
 

@@ -1,7 +1,7 @@
 import { type Api, InputFile } from 'grammy';
 import type { Message } from 'grammy/types';
+import type { Content, Place, SentMessage } from './again/place.ts';
 import { unpaced } from './pace.ts';
-import type { Content, Place, SentMessage } from './place.ts';
 
 const fileOf = (picture: Buffer): InputFile => new InputFile(picture, 'chart.png');
 const noPreview = { link_preview_options: { is_disabled: true } } as const;

@@ -2,13 +2,13 @@ import type { Chart } from '#answer/chart/chart.ts';
 import { type Claimed, type Loaded, StaleRevision } from '#conversation/memory-store.ts';
 import { exportFile } from '#telegram/ui/export.ts';
 import { type Ask, type Draft, isForgotten, think } from '#telegram/updates/think.ts';
+import { Cut, isLine, isUnsent } from './again/fault.ts';
+import type { Content, SentMessage } from './again/place.ts';
+import { seek } from './again/seek.ts';
 import type { Part } from './calls.ts';
-import { Cut, isLine, isUnsent } from './fault.ts';
 import { Held } from './hold.ts';
 import { illustrateSoon } from './illustrate.ts';
-import type { Content, SentMessage } from './place.ts';
 import type { BotContext, OutgoingReply } from './reply.ts';
-import { seek } from './seek.ts';
 
 /** An answer as it went out. */
 export interface Delivered {

@@ -1,6 +1,6 @@
 import { GrammyError } from 'grammy';
 import { present } from '#basics/present.ts';
-import type { Unsent } from './place.ts';
+import type { Unsent } from './again/place.ts';
 import type { Turns } from './turns.ts';
 
 /** A chat that Telegram lets wait: nothing may be said there before that moment. */

@@ -1,5 +1,5 @@
 import { hash } from '#telegram/ui/buttons.ts';
-import type { SentMessage } from './place.ts';
+import type { SentMessage } from './again/place.ts';
 import type { BotContext, OutgoingReply } from './reply.ts';
 
 /**

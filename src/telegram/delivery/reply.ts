@@ -3,9 +3,9 @@ import type { Chart } from '#answer/chart/chart.ts';
 import type { Pictures } from '#telegram/ui/pictures.ts';
 import type { KeptAnswers } from '#telegram/updates/kept.ts';
 import type { AnswerDeps } from '#telegram/updates/think.ts';
-import type { Highest } from './highest.ts';
+import type { Highest } from './again/highest.ts';
+import type { SentMessage, Unsent } from './again/place.ts';
 import type { Hold } from './hold.ts';
-import type { SentMessage, Unsent } from './place.ts';
 import type { Sender } from './send.ts';
 
 /** What the handlers of one bot share. */

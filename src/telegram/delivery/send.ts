@@ -2,8 +2,7 @@ import { setTimeout as wait } from 'node:timers/promises';
 import { type Api, GrammyError } from 'grammy';
 import type { InlineKeyboardMarkup, Message } from 'grammy/types';
 import { present } from '#basics/present.ts';
-import { type Moved, movedByError } from '#telegram/updates/migrate.ts';
-import { callEdit, callSend, type Part } from './calls.ts';
+import { type Moved, movedByError } from '#telegram/updates/arriving/migrate.ts';
 import {
   isGone,
   isLine,
@@ -14,9 +13,10 @@ import {
   isUnmodified,
   isUnsent,
   isUnwhisperable,
-} from './fault.ts';
+} from './again/fault.ts';
+import { type Content, idOf, type Place, type SentMessage } from './again/place.ts';
+import { callEdit, callSend, type Part } from './calls.ts';
 import { Held, type Hold } from './hold.ts';
-import { type Content, idOf, type Place, type SentMessage } from './place.ts';
 
 /** What the sender tells of: a chat that moved, or is closed to us. */
 export interface Events {

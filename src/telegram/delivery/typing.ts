@@ -1,5 +1,5 @@
 import type { Api } from 'grammy';
-import type { Place } from './place.ts';
+import type { Place } from './again/place.ts';
 
 /** After how long people are told that an answer is on its way, in milliseconds. */
 const slowAfterMs = 500;

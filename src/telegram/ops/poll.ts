@@ -3,8 +3,8 @@ import { createRunner, createSource, type UpdateSink } from '@grammyjs/runner';
 import { type Bot, BotError, GrammyError } from 'grammy';
 import type { Update } from 'grammy/types';
 import { setMenus } from '#telegram/ui/menu.ts';
+import { allowedUpdates } from '#telegram/updates/arriving/sort.ts';
 import { Busy, Unkept } from '#telegram/updates/bot.ts';
-import { allowedUpdates } from '#telegram/updates/sort.ts';
 import type { Log } from './deps.ts';
 import { OffsetTracker, someDone } from './offset-tracker.ts';
 

@@ -1,6 +1,6 @@
 import type { Memory } from '#conversation/memory.ts';
 import type { MemoryStore } from '#conversation/memory-store.ts';
-import type { Content } from '#telegram/delivery/place.ts';
+import type { Content } from '#telegram/delivery/again/place.ts';
 import type { OutgoingReply } from '#telegram/delivery/reply.ts';
 
 /** The part of a group's memory that one person brought in. */

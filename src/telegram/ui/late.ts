@@ -2,7 +2,7 @@ import type { MessageEntity } from 'grammy/types';
 import { cut, textLimit } from '#answer/text.ts';
 import { phrases } from '#answer/words/en.ts';
 import { present } from '#basics/present.ts';
-import type { Late } from '#telegram/delivery/backlog.ts';
+import type { Late } from '#telegram/delivery/again/backlog.ts';
 import type { Say } from './say.ts';
 
 const two = (n: number): string => String(n).padStart(2, '0');

@@ -1,5 +1,5 @@
 import type { Memory } from '#conversation/memory.ts';
-import type { Content } from '#telegram/delivery/place.ts';
+import type { Content } from '#telegram/delivery/again/place.ts';
 import { buttonsOf } from './buttons.ts';
 import { say } from './say.ts';
 import { labels } from './words.ts';

@@ -1,8 +1,8 @@
 import type { InlineKeyboardMarkup, Message } from 'grammy/types';
 import type { Answer } from '#answer/answer.ts';
 import type { Chart } from '#answer/chart/chart.ts';
+import { idOf, placeOf, type SentMessage } from '#telegram/delivery/again/place.ts';
 import { postFirst } from '#telegram/delivery/deliver.ts';
-import { idOf, placeOf, type SentMessage } from '#telegram/delivery/place.ts';
 import type { BotContext, OutgoingReply } from '#telegram/delivery/reply.ts';
 import type { Kept } from '#telegram/updates/kept.ts';
 import { workingOf } from '#telegram/updates/think.ts';

@@ -1,34 +1,41 @@
 import { sequentialize } from '@grammyjs/runner';
 import { Bot, type BotConfig, type Context } from 'grammy';
 import { type AnswerLink as Answered, ClaimLost, StoreFailed } from '#conversation/memory-store.ts';
+import {
+  Cut,
+  faultId,
+  faultLine,
+  isUnsent,
+  isWorthTelling,
+  originOf,
+} from '#telegram/delivery/again/fault.ts';
+import { Highest } from '#telegram/delivery/again/highest.ts';
+import { Parked } from '#telegram/delivery/again/parked.ts';
+import { placeOf, type SentMessage } from '#telegram/delivery/again/place.ts';
+import { Poison } from '#telegram/delivery/again/poison.ts';
 import { callOver } from '#telegram/delivery/call.ts';
 import { keepUnsent, postAgain, postFirst } from '#telegram/delivery/deliver.ts';
-import { Cut, faultId, faultLine, isUnsent, isWorthTelling, originOf } from '#telegram/delivery/fault.ts';
-import { Highest } from '#telegram/delivery/highest.ts';
 import { Held, Hold } from '#telegram/delivery/hold.ts';
 import { lineTo } from '#telegram/delivery/line.ts';
 import { pace, retryFloods } from '#telegram/delivery/pace.ts';
-import { Parked } from '#telegram/delivery/parked.ts';
-import { placeOf, type SentMessage } from '#telegram/delivery/place.ts';
-import { Poison } from '#telegram/delivery/poison.ts';
 import type { BotContext, OutgoingReply } from '#telegram/delivery/reply.ts';
 import { Sender } from '#telegram/delivery/send.ts';
 import { Turns } from '#telegram/delivery/turns.ts';
 import type { BotSettings, Deps } from '#telegram/ops/deps.ts';
 import { dropAt } from '#telegram/ui/hello.ts';
 import { Pictures } from '#telegram/ui/pictures.ts';
-import { Admins } from './admins.ts';
-import { Clock } from './clock.ts';
+import { Clock } from './arriving/clock.ts';
+import { Judge } from './arriving/judge.ts';
+import { askedMs, goodForMs, LateAnswers, tellLoss } from './arriving/late-answers.ts';
+import type { RateDecision } from './arriving/limits.ts';
+import type { Moved } from './arriving/migrate.ts';
+import { orderKeys } from './arriving/order.ts';
+import { PendingAcks } from './arriving/pending-acks.ts';
+import { sharedVerdict } from './arriving/shared-limits.ts';
+import { type Job, sort } from './arriving/sort.ts';
 import { makeHandle } from './handle.ts';
-import { Judge } from './judge.ts';
 import { KeptAnswers } from './kept.ts';
-import { askedMs, goodForMs, LateAnswers, tellLoss } from './late-answers.ts';
-import type { RateDecision } from './limits.ts';
-import type { Moved } from './migrate.ts';
-import { orderKeys } from './order.ts';
-import { PendingAcks } from './pending-acks.ts';
-import { sharedVerdict } from './shared-limits.ts';
-import { type Job, sort } from './sort.ts';
+import { Admins } from './people/admins.ts';
 
 /** An update that another process has in work: it must not be acknowledged, so that it comes again if that one dies. */
 export class Busy extends Error {

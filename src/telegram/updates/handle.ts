@@ -1,23 +1,23 @@
 import type { Api, Context } from 'grammy';
 import type { CallbackQuery, ChatMemberUpdated, User } from 'grammy/types';
-import type { Backlog } from '#telegram/delivery/backlog.ts';
-import { placeOf, type SentMessage } from '#telegram/delivery/place.ts';
+import type { Backlog } from '#telegram/delivery/again/backlog.ts';
+import { placeOf, type SentMessage } from '#telegram/delivery/again/place.ts';
 import type { BotContext } from '#telegram/delivery/reply.ts';
 import { whenSlow } from '#telegram/delivery/typing.ts';
 import { exportMessage } from '#telegram/ui/commands.ts';
 import { dropAt, helloText, isArrival, passage } from '#telegram/ui/hello.ts';
 import { say } from '#telegram/ui/say.ts';
-import { answerGuest, answerInline } from './elsewhere.ts';
-import { pauseLine, type RateDecision } from './limits.ts';
-import type { Moved } from './migrate.ts';
-import { withoutUser } from './names.ts';
-import { sendExport } from './own-file.ts';
-import { press } from './press.ts';
+import { answerGuest, answerInline } from './arriving/elsewhere.ts';
+import { pauseLine, type RateDecision } from './arriving/limits.ts';
+import type { Moved } from './arriving/migrate.ts';
+import { isLate, type Job, type Question } from './arriving/sort.ts';
+import { Twins } from './arriving/twins.ts';
+import { answerWordless } from './arriving/wordless.ts';
+import { withoutUser } from './people/names.ts';
+import { sendExport } from './people/own-file.ts';
+import { press } from './pressing/press.ts';
+import { answerSettings, isSettingsWish } from './pressing/settings.ts';
 import { respond } from './respond.ts';
-import { answerSettings, isSettingsWish } from './settings.ts';
-import { isLate, type Job, type Question } from './sort.ts';
-import { Twins } from './twins.ts';
-import { answerWordless } from './wordless.ts';
 
 /** What became of an update: the message that answered it, where there is one; 'kept': it goes out later. */
 type Done = SentMessage | 'kept' | undefined;

@@ -1,13 +1,13 @@
 import type { Message } from 'grammy/types';
+import { type Place, placeOf } from '#telegram/delivery/again/place.ts';
 import { type Delivered, deliver } from '#telegram/delivery/deliver.ts';
-import { type Place, placeOf } from '#telegram/delivery/place.ts';
 import type { BotContext, OutgoingReply } from '#telegram/delivery/reply.ts';
 import { hash } from '#telegram/ui/buttons.ts';
 import { doorTo, type Page, pages } from '#telegram/ui/help.ts';
 import { lacksPlace, render } from '#telegram/ui/render.ts';
+import type { Question } from './arriving/sort.ts';
 import type { Kept } from './kept.ts';
-import { isAnonymousAdmin } from './people.ts';
-import type { Question } from './sort.ts';
+import { isAnonymousAdmin } from './people/people.ts';
 import { type Ask, type Draft, hasWorking, isForgotten } from './think.ts';
 
 /** An edit of a question that was never answered counts for two minutes: it may only now be addressed. */

@@ -7,10 +7,10 @@ import { emptyMemory, type Frame, type Memory } from '#conversation/memory.ts';
 import type { Message } from '#conversation/message.ts';
 import { isForAdmins } from '#conversation/questions.ts';
 import type { BotSettings, Deps } from '#telegram/ops/deps.ts';
-import type { Admins } from './admins.ts';
-import { answerDamaged, loadedOr, unread } from './damaged.ts';
-import { nameIn, withNames } from './names.ts';
-import { nameOf } from './people.ts';
+import { answerDamaged, loadedOr, unread } from './arriving/damaged.ts';
+import type { Admins } from './people/admins.ts';
+import { nameIn, withNames } from './people/names.ts';
+import { nameOf } from './people/people.ts';
 
 /** A question put to the conversation: who asks, and the answer that it goes on from. */
 export interface Ask {

@@ -7,7 +7,7 @@ import { averageCurrent } from '#engine/loads/rules.ts';
 import { remembered } from '#engine/remembered.ts';
 import type { Intent, RequestContext } from '#intents/intent.ts';
 import { run } from '#rule/rule.ts';
-import type { Job } from '#telegram/updates/sort.ts';
+import type { Job } from '#telegram/updates/arriving/sort.ts';
 
 // Mistakes that must not compile. `tsc` of `npm run check` fails where one of them does: an expected error that isn't
 // there is an error. Nothing runs this.

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { present } from '#basics/present.ts';
-import { toasts } from '#telegram/updates/toasts.ts';
+import { toasts } from '#telegram/updates/pressing/toasts.ts';
 import { chatter } from '../chatter.ts';
 import { fridge, group, kim, labelsOf, message, nowSec, sam, scene, sends, textOf } from './one-group.ts';
 

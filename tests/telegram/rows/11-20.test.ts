@@ -3,7 +3,7 @@ import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { present } from '#basics/present.ts';
 import { VolatileStore } from '#memory/volatile/store.ts';
 import { buttonData, readButton } from '#telegram/ui/buttons.ts';
-import { toasts } from '#telegram/updates/toasts.ts';
+import { toasts } from '#telegram/updates/pressing/toasts.ts';
 import { answer, stage } from '../fake/bot.ts';
 import { Refusal } from '../fake/rules.ts';
 import { World } from '../fake/world.ts';

@@ -1,7 +1,7 @@
 import type { CallbackQuery, ChatMemberUpdated, InlineQuery, Message, Update, User } from 'grammy/types';
+import { isByPerson } from '../people/people.ts';
 import { type Addressed, addressed, type Me } from './addressed.ts';
 import { type Moved, moved } from './migrate.ts';
-import { isByPerson } from './people.ts';
 
 /** What there is to do for one update. */
 export type Job =

@@ -5,8 +5,8 @@ import { present } from '#basics/present.ts';
 import { emptyMemory, type Memory } from '#conversation/memory.ts';
 import { hash } from '#telegram/ui/buttons.ts';
 import { say } from '#telegram/ui/say.ts';
-import { nameOf } from './people.ts';
-import type { AnswerDeps } from './think.ts';
+import { nameOf } from '../people/people.ts';
+import type { AnswerDeps } from '../think.ts';
 
 /** Answers in chats that the bot is not in: inline queries and guest queries. Nothing is kept of them. */
 

@@ -1,7 +1,7 @@
 import { GrammyError } from 'grammy';
 import type { Message } from 'grammy/types';
+import { placeOf, type SentMessage } from '#telegram/delivery/again/place.ts';
 import { postFirst } from '#telegram/delivery/deliver.ts';
-import { placeOf, type SentMessage } from '#telegram/delivery/place.ts';
 import type { BotContext, OutgoingReply } from '#telegram/delivery/reply.ts';
 import { say } from '#telegram/ui/say.ts';
 import { nameIn } from './names.ts';

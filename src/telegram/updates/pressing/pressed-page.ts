@@ -1,16 +1,16 @@
+import type { SentMessage } from '#telegram/delivery/again/place.ts';
 import { postFirst } from '#telegram/delivery/deliver.ts';
-import type { SentMessage } from '#telegram/delivery/place.ts';
 import type { OutgoingReply } from '#telegram/delivery/reply.ts';
 import { hash } from '#telegram/ui/buttons.ts';
 import { allSubjects, helpPage, type Page, pages, subjectPage } from '#telegram/ui/help.ts';
 import { render } from '#telegram/ui/render.ts';
 import { changes } from '#telegram/ui/settings-page.ts';
 import { shownOf } from '#telegram/ui/show.ts';
+import { showAlone } from '../people/own-copy.ts';
+import { think } from '../think.ts';
 import { messageAt, placeAfter } from './ask-next.ts';
-import { showAlone } from './own-copy.ts';
 import type { Pressed } from './pressed.ts';
 import { changeSettings, maySet, pageOf } from './settings.ts';
-import { think } from './think.ts';
 
 const kindOf = ({ message }: Pressed) => (message.chat.type === 'private' ? 'private' : 'group');
 

@@ -1,8 +1,8 @@
 import type { MemoryStore } from '#conversation/memory-store.ts';
-import type { Part } from './calls.ts';
+import type { Part } from '../calls.ts';
+import type { Sender } from '../send.ts';
 import { isDense } from './highest.ts';
 import type { Content, Place, SentMessage } from './place.ts';
-import type { Sender } from './send.ts';
 
 /** So many numbers without a message, one after the other, are the end of a supergroup's talk. */
 const endGap = 2;

@@ -1,17 +1,17 @@
 import type { Api } from 'grammy';
 import type { CallbackQuery, Message } from 'grammy/types';
 import { present } from '#basics/present.ts';
-import { idOf, type SentMessage } from '#telegram/delivery/place.ts';
+import { idOf, type SentMessage } from '#telegram/delivery/again/place.ts';
 import type { BotContext } from '#telegram/delivery/reply.ts';
 import { hash, pressedText, readButton } from '#telegram/ui/buttons.ts';
 import { askPlace, shownOf, showPicture, showWorking } from '#telegram/ui/show.ts';
-import type { Me } from './addressed.ts';
+import type { Me } from '../arriving/addressed.ts';
+import { recovered } from '../arriving/recovered.ts';
+import type { Kept } from '../kept.ts';
+import { ownCopy } from '../people/own-copy.ts';
 import { askNext } from './ask-next.ts';
-import type { Kept } from './kept.ts';
-import { ownCopy } from './own-copy.ts';
 import type { Pressed } from './pressed.ts';
 import { pressedPage, pressedSetting, pressedSubject } from './pressed-page.ts';
-import { recovered } from './recovered.ts';
 import { maySet } from './settings.ts';
 import { toasts } from './toasts.ts';
 

@@ -1,11 +1,11 @@
 import type { User } from 'grammy/types';
+import { idOf, type Place, placeOf, type SentMessage } from '#telegram/delivery/again/place.ts';
 import { deliver } from '#telegram/delivery/deliver.ts';
-import { idOf, type Place, placeOf, type SentMessage } from '#telegram/delivery/place.ts';
 import { render } from '#telegram/ui/render.ts';
-import type { Kept } from './kept.ts';
+import type { Kept } from '../kept.ts';
+import { keptOf } from '../respond.ts';
+import type { Ask } from '../think.ts';
 import type { Pressed } from './pressed.ts';
-import { keptOf } from './respond.ts';
-import type { Ask } from './think.ts';
 
 /** Whose question a press puts: an admin who presses for somebody else asks about that one's things. */
 function whose({ message, button, query }: Pressed): Pick<Ask, 'whose' | 'person'> {

@@ -1,6 +1,6 @@
 import type { Message } from 'grammy/types';
+import { placeOf, type SentMessage } from '#telegram/delivery/again/place.ts';
 import { keptAndSent } from '#telegram/delivery/deliver.ts';
-import { placeOf, type SentMessage } from '#telegram/delivery/place.ts';
 import type { BotContext, OutgoingReply } from '#telegram/delivery/reply.ts';
 import { say } from '#telegram/ui/say.ts';
 import { loadedOr } from './damaged.ts';

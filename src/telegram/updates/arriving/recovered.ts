@@ -1,13 +1,13 @@
 import type { Message } from 'grammy/types';
-import { idOf } from '#telegram/delivery/place.ts';
+import { idOf } from '#telegram/delivery/again/place.ts';
 import type { BotContext } from '#telegram/delivery/reply.ts';
 import { hash } from '#telegram/ui/buttons.ts';
 import { render } from '#telegram/ui/render.ts';
 import { shownOf } from '#telegram/ui/show.ts';
+import type { Kept } from '../kept.ts';
+import { askOf, keptOf } from '../respond.ts';
+import { think } from '../think.ts';
 import { addressed, type Me } from './addressed.ts';
-import type { Kept } from './kept.ts';
-import { askOf, keptOf } from './respond.ts';
-import { think } from './think.ts';
 
 /** After a restart: answers the question again, without saving, and trusts it only if it gives the same words. */
 export async function recovered(room: BotContext, me: Me, answer: Message): Promise<Kept | undefined> {

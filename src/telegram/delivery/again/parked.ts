@@ -1,6 +1,6 @@
 import { present } from '#basics/present.ts';
 import type { Log } from '#telegram/ops/deps.ts';
-import type { Hold } from './hold.ts';
+import type { Hold } from '../hold.ts';
 
 /** Work that waits for the end of a ban. */
 export interface ParkedJob {

@@ -1,12 +1,12 @@
 import type { Message } from 'grammy/types';
 import type { Memory } from '#conversation/memory.ts';
+import { placeOf, type SentMessage } from '#telegram/delivery/again/place.ts';
 import { keptAndSent, postFirst } from '#telegram/delivery/deliver.ts';
-import { placeOf, type SentMessage } from '#telegram/delivery/place.ts';
 import type { BotContext, OutgoingReply } from '#telegram/delivery/reply.ts';
 import { picturesMessage, settingsMessage } from '#telegram/ui/commands.ts';
 import { say } from '#telegram/ui/say.ts';
 import { settingsPage } from '#telegram/ui/settings-page.ts';
-import { isAnonymousAdmin } from './people.ts';
+import { isAnonymousAdmin } from '../people/people.ts';
 
 type Settings = Memory['settings'];
 

@@ -1,6 +1,6 @@
 import { randomBytes } from 'node:crypto';
 import { GrammyError, HttpError } from 'grammy';
-import { staleCode } from './line.ts';
+import { staleCode } from '../line.ts';
 
 /** Whose fault it was: Telegram refused, the network failed, or we failed. */
 export type Origin = 'refused' | 'network' | 'ours';

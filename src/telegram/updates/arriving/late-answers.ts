@@ -1,9 +1,9 @@
 import type { AnswerLink as Answered, MemoryStore } from '#conversation/memory-store.ts';
-import { Backlog, type Late } from '#telegram/delivery/backlog.ts';
+import { Backlog, type Late } from '#telegram/delivery/again/backlog.ts';
+import type { Parked } from '#telegram/delivery/again/parked.ts';
+import type { SentMessage } from '#telegram/delivery/again/place.ts';
 import { postAgain, postFirst } from '#telegram/delivery/deliver.ts';
 import { Held } from '#telegram/delivery/hold.ts';
-import type { Parked } from '#telegram/delivery/parked.ts';
-import type { SentMessage } from '#telegram/delivery/place.ts';
 import type { BotContext, OutgoingReply } from '#telegram/delivery/reply.ts';
 import { sayLate } from '#telegram/ui/late.ts';
 import { say } from '#telegram/ui/say.ts';

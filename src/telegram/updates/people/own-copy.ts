@@ -1,10 +1,10 @@
+import type { SentMessage } from '#telegram/delivery/again/place.ts';
 import { postFirst } from '#telegram/delivery/deliver.ts';
 import { Held } from '#telegram/delivery/hold.ts';
-import type { SentMessage } from '#telegram/delivery/place.ts';
 import type { OutgoingReply } from '#telegram/delivery/reply.ts';
 import { chartAside, workingAside } from '#telegram/ui/show.ts';
-import type { Kept } from './kept.ts';
-import type { Pressed } from './pressed.ts';
+import type { Kept } from '../kept.ts';
+import type { Pressed } from '../pressing/pressed.ts';
 
 /** Shows the working or the picture of somebody else's answer to the one who tapped, and leaves the answer as it is. */
 export async function ownCopy(pressed: Pressed, kept: Kept): Promise<SentMessage | undefined> {
