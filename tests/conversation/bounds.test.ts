@@ -44,19 +44,23 @@ describe('a chat’s memory is bounded', () => {
     expect(learners).not.toContain('p0');
   });
 
-  test('with twenty people who each told a rig, ask and learn, it is under 8 kB', () => {
+  test('with twenty people who each told a rig, ask, borrow and learn, it is under 8 kB', () => {
     const talk = group();
-    for (let i = 0; i < 20; i++) {
-      const name = `camper${i}`;
+    const names = 'ann bea cal dot eli fay gus hal ivy jed kit lou mia ned oki pam rod sue tim una'.split(
+      ' ',
+    );
+    for (const [i, name] of names.entries()) {
       talk.say(
         name,
         `my rig: 2x ${100 + i}Ah AGM, fridge 45W, 4 lights 5W each 5h a day, 160W solar, 1000W inverter`,
       );
       talk.say(name, 'teach me');
       talk.say(name, `how long will a 60W fan and a fridge 1.2A run on ${100 + i}Ah agm, 3 days in Dubbo?`);
+      if (i > 0) talk.say(name, `how long with ${names[i - 1]}'s battery?`);
     }
     const memory = talk.memory();
-    expect(Object.keys(memory.rigs)).toHaveLength(20);
+    expect(Object.keys(memory.rigs)).toHaveLength(names.length);
+    expect(memory.frames.some(frame => frame.lent)).toBe(true);
     expect(memorySchema.safeParse(memory).success).toBe(true);
     // Sealing adds a nonce and a tag.
     expect(JSON.stringify(memory).length + 64).toBeLessThan(8 * 1024);
