@@ -33,13 +33,15 @@ export const runTime: Intent<RunTimeFacts> = defineIntent<RunTimeFacts>({
   ],
   hangsOn: new Set([...drawFacts, 'batteries.capacityAh', 'batteries.chemistry', 'durationH']),
   needs: [needBattery, needLoads],
-  // What comes in is counted only by the hour.
-  becomes: ({ solar, solarAhPerDay, solarWhPerDay, drivingHoursPerDay, days }) =>
-    solar?.some(panel => panel.powerW !== undefined) ||
-    (solarAhPerDay ?? solarWhPerDay ?? drivingHoursPerDay) !== undefined ||
-    days?.length
-      ? 'trip'
-      : undefined,
+  // What comes in is counted only by the hour; a net current read off now holds all that comes in already.
+  becomes: ({ solar, solarAhPerDay, solarWhPerDay, drivingHoursPerDay, days, netCurrentA }) =>
+    netCurrentA !== undefined
+      ? undefined
+      : solar?.some(panel => panel.powerW !== undefined) ||
+          (solarAhPerDay ?? solarWhPerDay ?? drivingHoursPerDay) !== undefined ||
+          days?.length
+        ? 'trip'
+        : undefined,
   guess: (facts, setting) => {
     const typical = typicalRunTime(facts);
     const ready = typical && runTime.needs.safeParse(typical).data;

@@ -90,7 +90,9 @@ function account(facts: TripFacts, result: TripAnswer, setting: RequestContext):
   const end = left === '0' ? 'it ends flat' : left === '100' ? 'it ends full' : `it ends at about ${left} %`;
   const others = uncounted(facts, plugs);
   // A battery out of memory is named: it may not be the one that was meant.
-  const whose = setting.recalled.has('batteries') ? `With ${describeBank(bank, setting)} you` : 'You';
+  const named = describeBank(bank, setting);
+  const inSentence = setting.owner ? named : `${named.charAt(0).toLowerCase()}${named.slice(1)}`;
+  const whose = setting.recalled.has('batteries') ? `With ${inSentence} you` : 'You';
   const flow = list([
     `${whose} use ${ah(figures.dailyUse.value)} a day`,
     ...(sources.length > 0 ? sources : ['nothing is put back']),

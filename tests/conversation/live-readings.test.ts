@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { present } from '#basics/present.ts';
 import { converse } from '#conversation/converse.ts';
 import { emptyMemory, type Memory } from '#conversation/memory.ts';
-import { value } from './talk.ts';
+import { talk, value } from './talk.ts';
 
 /** A line with the minutes since the talk began. */
 type Line = readonly [minutes: number, text: string];
@@ -137,5 +137,18 @@ describe('how full it is, for a question soon after', () => {
       [75, 'starting at 90%, how long will the fridge last?'],
     ]);
     expect(value(last, 'runTime')).toBeGreaterThan(24);
+  });
+});
+
+describe('a net current read off, with panels in the rig', () => {
+  const rig = 'sam: my rig: 120Ah AGM, 160W solar, fridge 1.8A average' as const;
+  test('is what goes out: no trip with its own sun and loads', () => {
+    const { last } = talk([rig, 'sam: monitor says -3.4A and 62%, how long will it last?']);
+    expect(last.intent).toBe('run-time');
+    expect(last.text).toContain('you draw 3.4 A');
+    expect(last.text).not.toContain('Counted: fridge');
+    // 120 Ah from 62 % to half, at 3.4 A.
+    expect(value(last, 'runTime')).toBeGreaterThan(0.5 * ((0.12 * 120) / 3.4));
+    expect(value(last, 'runTime')).toBeLessThan(2 * ((0.12 * 120) / 3.4));
   });
 });

@@ -19,7 +19,9 @@ const mostListed = 6;
 function countedLine({ intent, facts, setting }: Interpreted, left: readonly unknown[]): string | undefined {
   const loads = (facts.loads ?? []).filter(load => !left.some(one => isSame([one], [load])));
   const isPlain = loads.length < 2 && loads.every(hasDraw) && !setting.recalled.has('loads');
-  if (intent.isItemised || isPlain || loads.length === 0) return undefined;
+  // A net current read off holds all that runs: no thing was counted by itself.
+  const isMeasured = facts.netCurrentA !== undefined && intent.takes.includes('netCurrentA');
+  if (intent.isItemised || isPlain || isMeasured || loads.length === 0) return undefined;
   const typical = english.say('typical', 'typical');
   const parts = loads
     .slice(0, mostListed)
