@@ -1,4 +1,4 @@
-import { exactly, sentence } from '#answer/say.ts';
+import { exactly, sentence, withinSentence } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
 import type { Bank } from '#engine/battery/bank.ts';
 import { chemistryRow } from '#engine/battery/tables.ts';
@@ -28,6 +28,16 @@ export function describeBank(
   return bank.isChemistryAssumed
     ? say('your-plain-bank', 'Your {ah} Ah battery', gaps)
     : say('your-bank', 'Your {ah} Ah {kind}', gaps);
+}
+
+/** The same within a sentence: "your 120 Ah AGM", "Jo's 120 Ah AGM". */
+export function bankWithin(
+  bank: Bank,
+  setting: Pick<RequestContext, 'recalled' | 'owner'>,
+  words: Speech = english,
+): string {
+  const named = describeBank(bank, setting, words);
+  return setting.owner ? named : withinSentence(named);
 }
 
 /** "AGM", "lithium", "lead-acid". */

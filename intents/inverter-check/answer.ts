@@ -10,7 +10,7 @@ import { loadCautions } from '../cautions.ts';
 import { figure, reasons } from '../figures.ts';
 import type { RequestContext } from '../intent.ts';
 import { wiringChart } from '../wiring-chart.ts';
-import { describeBank } from '../words.ts';
+import { bankWithin } from '../words.ts';
 import type { InverterCheck } from './compute.ts';
 
 /** "the kettle and the toaster". */
@@ -38,11 +38,10 @@ function bankTrouble(result: InverterCheck, setting: RequestContext, w: Speech):
       'the battery sags to about {sag} V when half full, and inverters cut out at {cutOut} V',
       { sag: w.plain(sagToV), cutOut: w.plain(cutOutV) },
     );
-  const named = describeBank(present(bank), setting, w);
   const gaps = {
     amps: rounded(figures.batteryCurrent.value, w),
     limit: w.plain(limitA),
-    bank: setting.owner ? named : `${named.charAt(0).toLowerCase()}${named.slice(1)}`,
+    bank: bankWithin(present(bank), setting, w),
   };
   return fit === 'no'
     ? w.say('far-over-bank', '{amps} A is far more than {bank} should give (about {limit} A)', gaps)

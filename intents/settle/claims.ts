@@ -1,3 +1,4 @@
+import { sentence } from '#answer/say.ts';
 import { present } from '#basics/present.ts';
 import { areaOfGauge } from '#quantity/gauge.ts';
 import { toBase, unitOf } from '#quantity/quantity.ts';
@@ -62,7 +63,7 @@ export function nameOf(who: string, from: string): string {
   if (lower === 'you' || lower === 'your') return 'the other';
   if (kin.includes(lower)) return `your ${lower}`;
   if (strangers.includes(lower)) return `the ${lower}`;
-  return who.charAt(0).toUpperCase() + who.slice(1);
+  return sentence(who);
 }
 
 const owns = new Map([

@@ -7,7 +7,7 @@ import { loadCautions } from '../cautions.ts';
 import { describeRig } from '../describe.ts';
 import { enough, figure, reasons } from '../figures.ts';
 import type { RequestContext } from '../intent.ts';
-import { describeBank, wantedTime } from '../words.ts';
+import { bankWithin, wantedTime } from '../words.ts';
 import { tripChart } from './chart.ts';
 import { longestH, type TripAnswer, type TripFacts } from './compute.ts';
 import { asksByDay, byDay, dayLines } from './days.ts';
@@ -90,9 +90,7 @@ function account(facts: TripFacts, result: TripAnswer, setting: RequestContext):
   const end = left === '0' ? 'it ends flat' : left === '100' ? 'it ends full' : `it ends at about ${left} %`;
   const others = uncounted(facts, plugs);
   // A battery out of memory is named: it may not be the one that was meant.
-  const named = describeBank(bank, setting);
-  const inSentence = setting.owner ? named : `${named.charAt(0).toLowerCase()}${named.slice(1)}`;
-  const whose = setting.recalled.has('batteries') ? `With ${inSentence} you` : 'You';
+  const whose = setting.recalled.has('batteries') ? `With ${bankWithin(bank, setting)} you` : 'You';
   const flow = list([
     `${whose} use ${ah(figures.dailyUse.value)} a day`,
     ...(sources.length > 0 ? sources : ['nothing is put back']),

@@ -115,5 +115,8 @@ export function list(parts: readonly string[], joiner = 'and'): string {
 export const listIn = (parts: readonly string[], words: Speech): string =>
   list(parts, words.say('and', 'and'));
 
+/** First letter lower case: a sentence or a part of one within another. */
+export const withinSentence = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+
 /** First letter upper case. */
 export const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

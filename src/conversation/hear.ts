@@ -29,6 +29,7 @@ import { type Forgetting, forgettingIn, isUndoing, undoneBy } from './turns/requ
 import { pickedIn } from './unsure/picked.ts';
 import { leastSure } from './unsure/sureness.ts';
 import { lastNamed, openingName, peopleIn, wordsWritten } from './whose/people.ts';
+import type { Possession } from './whose/possession.ts';
 
 /** The talk as memory keeps it. */
 function talkOf({ talk, rigs }: Memory): Talk {
@@ -122,6 +123,8 @@ export interface Heard extends ParsedMessage {
   readonly issues: readonly Issue[];
   /** One of two readings was picked by it. */
   readonly isPicked?: true;
+  /** Gear of somebody's that it speaks of, once that is known. */
+  readonly possessions?: readonly Possession[];
   /** It was read as a comparison, of two people's gear. */
   readonly isRivalry?: true;
 }
@@ -204,6 +207,16 @@ function readSafely(text: string, context: TalkContext): ParsedMessage {
   return isEmergency(hazards) || onlyShows(parsed) ? { ...parsed, hazards } : parsed;
 }
 
+/** Of what the bot's own words ask for, or somebody picked, nothing is unsure. */
+const settled = {
+  issues: [],
+  probability: 1,
+  certainty: 1,
+  margin: 20,
+  second: undefined,
+  options: [],
+} as const satisfies Partial<Heard>;
+
 /** Reads a message in the talk of its chat. */
 export function hear(memory: Memory, message: Message): Heard {
   const text = message.text.slice(0, mostCharacters);
@@ -228,12 +241,7 @@ export function hear(memory: Memory, message: Message): Heard {
       facts: button?.facts ?? told.facts,
       removed: [],
       corrects: undefined,
-      issues: [],
-      probability: 1,
-      certainty: 1,
-      margin: 20,
-      second: undefined,
-      options: [],
+      ...settled,
     };
   const isOpen = memory.choice !== undefined || before?.asked !== undefined || before?.intent === 'learn';
   // Nothing was asked: a nod turns nothing.
@@ -243,16 +251,5 @@ export function hear(memory: Memory, message: Message): Heard {
   if (!picked) return told;
   // One of two readings was chosen: that is what the message before says.
   const { intent, facts } = picked;
-  return {
-    ...told,
-    intent,
-    facts,
-    issues: [],
-    probability: 1,
-    certainty: 1,
-    margin: 20,
-    second: undefined,
-    options: [],
-    isPicked: true,
-  };
+  return { ...told, intent, facts, ...settled, isPicked: true };
 }

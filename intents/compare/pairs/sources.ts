@@ -1,4 +1,4 @@
-import { exactly } from '#answer/say.ts';
+import { exactly, withinSentence } from '#answer/say.ts';
 import { present } from '#basics/present.ts';
 import { chargeRow } from '#engine/battery/charge-table.ts';
 import { storageAssumptions } from '#engine/battery/charging.ts';
@@ -233,7 +233,7 @@ export function batteryOrPanel(about: PairCase): Weighed {
         ? `Panel first: ${gain}.`
         : `Battery first: ${gain}.`,
     lines: [
-      isNeither ? `For more, ${gain.charAt(0).toLowerCase()}${gain.slice(1)}.` : '',
+      isNeither ? `For more, ${withinSentence(gain)}.` : '',
       `You use about ${plain(usedAh)} Ah a day${powerW === undefined ? ', and nothing comes in' : `, and about ${plain(hadAh)} Ah comes in`}${Number.isFinite(lastsH) ? `: the battery bridges about ${exactly(lastsH)}` : ''}.`,
       Number.isFinite(wholeW) && shortAh > 0
         ? `About ${panelW(wholeW)} W in all covers the day${whereAndWhen(facts, sun)}; then battery for cloudy days.`

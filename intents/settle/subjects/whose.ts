@@ -1,3 +1,4 @@
+import { sentence } from '#answer/say.ts';
 import { present } from '#basics/present.ts';
 import { bankIn } from '#engine/battery/bank.ts';
 import { bankAssumptions } from '#engine/battery/usable.ts';
@@ -28,8 +29,7 @@ function lasts(rig: Facts, { at, mainsV }: Pick<Dispute, 'at' | 'mainsV'>) {
   });
 }
 
-const named = (owner: string): string =>
-  owner === '' ? "the chat's" : `${owner.charAt(0).toUpperCase()}${owner.slice(1)}'s`;
+const named = (owner: string): string => (owner === '' ? "the chat's" : `${sentence(owner)}'s`);
 
 /** "Whose fridge goes warm first?" Compares the rigs that the chat knows. */
 export const whoseSubject: Subject = {
@@ -49,7 +49,7 @@ export const whoseSubject: Subject = {
       answer: first.found.figures.runTime,
       dimension: 'time',
       closest: first.owner,
-      headline: `${named(first.owner).charAt(0).toUpperCase()}${named(first.owner).slice(1)} runs out first: ${ranked.map(days).join(', ')}.`,
+      headline: `${sentence(named(first.owner))} runs out first: ${ranked.map(days).join(', ')}.`,
       says: 'the first lasts',
       explored: first.found,
       wouldMean: () => undefined,

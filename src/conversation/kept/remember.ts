@@ -20,7 +20,7 @@ import {
 import type { Message } from '../message.ts';
 import { passingBy } from '../questions.ts';
 import { unusualUnits } from '../told/units.ts';
-import { keepClaims } from '../turns/claims.ts';
+import { claimsKept, keepClaims } from '../turns/claims.ts';
 import { heardBy } from '../turns/lean.ts';
 import { withoutPerson } from '../whose/without-person.ts';
 import { personKey } from './recall.ts';
@@ -35,7 +35,6 @@ export interface Done {
 }
 
 const ofRig: ReadonlySet<string> = new Set(gearKeys);
-const claimsKept = 8;
 
 /** The memory after a message. Never touches the one handed in. */
 export function remember(memory: Memory, message: Message, read: Interpreted, done: Done): Memory {

@@ -28,13 +28,9 @@ const before: ReadonlySet<string> = new Set(
 /** Whether a part of its text opens as a request does: "will we", "what do". */
 export function opensAsking({ recognised: { words } }: Heard): boolean {
   const spoken = words.filter(word => !before.has(word));
-  return spoken.some(
-    (word, at) =>
-      askingFirst.has(word) &&
-      spoken[at + 1] !== 'be' &&
-      (at === 0 || !/^[\p{L}\p{N}]/u.test(present(spoken[at - 1]))) &&
-      (at === 0 || spoken[at - 1] !== ''),
-  );
+  // It opens the text, or stands behind a sign.
+  const isFirst = (at: number): boolean => at === 0 || /^[^\p{L}\p{N}]/u.test(present(spoken[at - 1]));
+  return spoken.some((word, at) => askingFirst.has(word) && spoken[at + 1] !== 'be' && isFirst(at));
 }
 
 /** Whether its words ask, with or without a question mark. */

@@ -38,7 +38,8 @@ const ofDoing: ReadonlySet<string> = new Set(
 export const isSaying = (words: readonly string[]): boolean =>
   words.some(word => sayingVerbs.has(word) && !ofDoing.has(word));
 
-const claimsKept = 8;
+/** How many claims are kept of a chat, and of a question. */
+export const claimsKept = 8;
 
 /** Claims after a message: what is claimed now takes the place of what the same person claimed before. */
 export function keepClaims(memory: Memory, heard: Heard, from: string): Claim[] {

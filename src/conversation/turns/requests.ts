@@ -67,8 +67,9 @@ const back: ReadonlySet<string> = new Set([...undoing, ...goingBack]);
 
 /** Ways to ask for the days of a trip one by one. */
 const byDay: ReadonlySet<string> = new Set(
-  ['', 'show me ', 'show it ', 'show ', 'tell me ', 'and ', 'now '].flatMap(verb =>
-    ['day by day', 'each day', 'every day', 'the days', 'it day by day'].map(what => `${verb}${what}`),
+  ways(
+    ['', 'show me', 'show it', 'show', 'tell me', 'now'],
+    ['day by day', 'each day', 'every day', 'the days', 'it day by day'],
   ),
 );
 

@@ -66,8 +66,8 @@ export function ofTheirs(memory: Memory, message: Message, heard: Heard): Heard 
   const isWhole = asking.has(first) && !['none', 'settle', 'unclear'].includes(heard.intent);
   if (asksItself(heard) || isWhole || ['forget', 'settle'].includes(heard.intent)) return heard;
   const borrowed = borrowedIn(memory, message, heard);
-  const isTelling = heard.intent === 'rig' && !isAsking(heard) && !opensTurn(heard);
-  const isTurn = borrowed !== undefined || isAsking(heard) || opensTurn(heard);
+  const isTelling = heard.intent === 'rig' && !isPutAsQuestion(heard) && !opensTurn(heard);
+  const isTurn = borrowed !== undefined || isPutAsQuestion(heard) || opensTurn(heard);
   if (isTelling || !isTurn || (heard.owner === undefined && !borrowed)) return heard;
   const own = ownFrame(memory.frames, message.from);
   // "Mine with an 80 W panel?": of one's own question, where the words leave that open.
@@ -118,7 +118,7 @@ export function sideTalk(heard: Heard): Heard | undefined {
     removed.length > 0 ||
     claims.length > 0 ||
     [corrects, owner, term, choice].some(one => one !== undefined);
-  if (isTold || heard.certainty >= leastSure || isAsking(heard) || opensTurn(heard)) return undefined;
+  if (isTold || heard.certainty >= leastSure || isPutAsQuestion(heard) || opensTurn(heard)) return undefined;
   const isTalk = !isIntent(intent) || undemanding.has(intent);
   if (isTalk || againCues.some(cue => cues.has(cue))) return undefined;
   return { ...heard, intent: 'none', options: [] };
@@ -204,7 +204,7 @@ function fitsIn({ facts }: Heard, frame: Frame): boolean {
 /** As likely as this, a message that asks nothing tells of gear. */
 const leastTold = 0.4;
 
-const isAsking = (heard: Heard): boolean => heard.cues.has('question-mark') || asksItself(heard);
+const isPutAsQuestion = (heard: Heard): boolean => heard.cues.has('question-mark') || asksItself(heard);
 
 /** An unsure message taken for one question, where that is likely enough. */
 function unsureOf(heard: Heard, name: IntentName): Heard | undefined {
@@ -245,11 +245,11 @@ function isOwned(heard: Heard): boolean {
  * a question would only be in the way.
  */
 export function toldGear(heard: Heard): Heard | undefined {
-  const isKept = heard.cues.has('save') && hasGear(gearIn(heard.facts)) && !isAsking(heard);
+  const isKept = heard.cues.has('save') && hasGear(gearIn(heard.facts)) && !isPutAsQuestion(heard);
   if (isKept && heard.intent !== 'rig') return { ...heard, intent: 'rig', options: [] };
   if (isOwned(heard))
     return { ...heard, intent: 'rig', options: [], certainty: Math.max(heard.certainty, leastSure) };
-  const rig = isAsking(heard) ? undefined : unsureOf(heard, 'rig');
+  const rig = isPutAsQuestion(heard) ? undefined : unsureOf(heard, 'rig');
   return rig && hasGear(gearIn(rig.facts)) ? rig : undefined;
 }
 

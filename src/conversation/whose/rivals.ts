@@ -25,19 +25,17 @@ function namedIn(memory: Memory, { from }: Message, heard: Heard): string[] {
 const gearFor = (memory: Memory, { from, kind }: Message, who: string): Rig | undefined =>
   who === 'me' ? gearOf(memory, personKey(from), ownKey(from, kind)) : gearOf(memory, who);
 
+const ofTime: readonly Cue[] = ['last', 'ask-how-long'];
+
 /** A message that holds two people's gear against each other, as the question of how long each lasts. */
 export function betweenRivals(memory: Memory, message: Message, heard: Heard): Heard {
   const isTold = Object.keys(heard.facts).some(key => key !== 'durationH');
   // How long each lasts is meant only where the words say so: people are held against each other in many ways.
-  const isOfTime =
-    ['last', 'ask-how-long'].some(cue => heard.cues.has(cue as Cue)) ||
-    heard.recognised.words.includes('outlast');
-  const isWho = heard.cues.has('ask-whose');
-  const isComparing = heard.intent === 'compare' && !isTold && isOfTime && isWho;
-  if (!isComparing && !(heard.intent === 'run-time' && heard.cues.has('ask-whose'))) return heard;
+  const isOfTime = ofTime.some(cue => heard.cues.has(cue)) || heard.recognised.words.includes('outlast');
+  const isComparing = heard.intent === 'compare' && !isTold && isOfTime;
+  if (!heard.cues.has('ask-whose') || !(isComparing || heard.intent === 'run-time')) return heard;
   const rivals = namedIn(memory, message, heard).filter(who => gearFor(memory, message, who) !== undefined);
   if (rivals.length < 2) return heard;
-  const cues = new Set<Cue>([...heard.cues, 'ask-whose']);
   const named = isComparing && ({ isRivalry: true } as const);
   return {
     ...heard,
@@ -45,7 +43,6 @@ export function betweenRivals(memory: Memory, message: Message, heard: Heard): H
     intent: 'run-time',
     owner: rivals.find(who => who !== 'me'),
     owners: rivals,
-    cues,
     options: [],
     certainty: 1,
   };

@@ -7,19 +7,9 @@ import type { Message } from '../message.ts';
 import { gearOf, thingOf } from './gear-of.ts';
 import type { Lent } from './origins.ts';
 import { openingName, peopleIn, personMeant, whoIn, wordsWritten } from './people.ts';
+import type { Possession } from './possession.ts';
 
 // "Her fridge on my battery": whose thing is spoken of, and what is known of it.
-
-/** Gear of somebody's that a message speaks of: a thing of a name, a sort of gear, or all there is. */
-interface Possession {
-  readonly who: string;
-  readonly isOwn: boolean;
-  readonly key?: keyof Rig;
-  readonly name?: string;
-  /** Words before and after it, at these places. */
-  readonly from: number;
-  readonly to: number;
-}
 
 /** What a message borrows by naming whose it is. */
 export interface Borrowed {
@@ -137,9 +127,13 @@ const stops: ReadonlySet<string> = new Set(
   'on off from and with in at to or for run runs last lasts is are was were has'.split(' '),
 );
 
-/** A message with whose gear it speaks of, where its words tell that by "hers" or "she has", or beside one's own. */
-export function withOwner(memory: Memory, message: Message, heard: Heard): Heard {
-  const all = possessionsIn(memory, message, heard);
+/**
+ * A message with whose gear it speaks of: each possession once for all that is asked of it later, and its owner, where
+ * its words tell that by "hers" or "she has", or beside one's own.
+ */
+export function withOwner(memory: Memory, message: Message, said: Heard): Heard {
+  const all = possessionsIn(memory, message, said);
+  const heard = { ...said, possessions: all };
   const others = all.filter(one => !one.isOwn);
   const [own] = all.filter(one => one.isOwn && one.key === undefined);
   const [first] = others;
@@ -227,9 +221,12 @@ function banksIn(
   };
 }
 
-/** What a message speaks of as somebody's, so far as it tells no figures of it itself and something is known. */
+/**
+ * What a message speaks of as somebody's, so far as it tells no figures of it itself and something is known.
+ * @param heard as `withOwner` leaves it
+ */
 export function borrowedIn(memory: Memory, message: Message, heard: Heard): Borrowed | undefined {
-  const all = possessionsIn(memory, message, heard);
+  const all = heard.possessions ?? [];
   const banks = banksIn(memory, message, heard, all);
   if (banks) return banks;
   const parts = all.filter(one => one.key !== undefined && !isTold(heard.facts, one));
