@@ -60,6 +60,14 @@ interface Numeral {
   readonly end: number;
 }
 
+/** Whether amp hours stand at a place, with a space before them or without. */
+const isAmpHours = (text: string, at: number): boolean =>
+  text
+    .slice(at, at + 3)
+    .trim()
+    .toLowerCase()
+    .startsWith('ah');
+
 /** Digits from `at` on: "1,200", "1,2", "10 000", "2½", "1/2" is left to the parser of numbers. */
 function numeralAt(text: string, at: number): Numeral {
   const step = (i: number): number => (text.charCodeAt(i) >= 0xd800 && text.charCodeAt(i) < 0xdc00 ? 2 : 1);
@@ -91,15 +99,9 @@ function numeralAt(text: string, at: number): Numeral {
     const group = take(after, end);
     const isThousands = group.length === 3 && whole.length <= (hasGroups ? 99 : 3) && !/^0\d/.test(whole);
     if (isGap) {
-      // "10 000 mAh", "1 200 W"; "2 100" is two numbers, so a small count before needs zeros behind it.
-      if (
-        !isThousands ||
-        !(
-          group === '000' ||
-          (whole.length >= 1 && group.endsWith('00') && whole.length < 3 && !/^[2-9]$/.test(whole))
-        )
-      )
-        break;
+      // "10 000 mAh", "1 200 W"; "2 100" is two numbers, so a small count before needs zeros behind it, and "1 100ah" is one battery.
+      const isCount = /^[2-9]$/.test(whole) || (whole === '1' && isAmpHours(text, end));
+      if (!isThousands || (group !== '000' && (!group.endsWith('00') || whole.length > 2 || isCount))) break;
       whole += group;
       hasGroups = true;
       i = end;
