@@ -17,6 +17,9 @@ import {
 } from './unit-at.ts';
 import { doubtfulUnits, unitLexicon } from './units.ts';
 
+/** Words that say of a stretch of time that nothing is missing. */
+const wholes: ReadonlySet<string> = new Set(['full', 'solid', 'straight', 'clear']);
+
 /** An amount or a number that starts at a token, or undefined. */
 export function amountAt(tokens: readonly Token[], words: Phrases, at: number): Mention | undefined {
   const token = present(tokens[at]);
@@ -83,6 +86,16 @@ export function amountAt(tokens: readonly Token[], words: Phrases, at: number): 
           ...dims(unit.unit, unit.spelled),
         });
       }
+      // "A full week", "one solid day".
+      const long = wholes.has(words.wordAt(at + 1)) ? unitAt(tokens, words, at + 2) : undefined;
+      if (long?.unit.dimension === 'time' && spans.has(long.spelled))
+        return make(token, at, long.end, {
+          value: inBase(long.unit, 1),
+          told: 1,
+          unit: long.unit.symbol,
+          cls: `1${classOf(long.unit, long.spelled)}`,
+          ...dims(long.unit, long.spelled),
+        });
       if (unit && spans.has(unit.spelled) && !present(tokens[at + 1]).isGlued)
         return make(token, at, unit.end, {
           value: inBase(unit.unit, 1),

@@ -46,10 +46,21 @@ describe('rates', () => {
     ['3 hours every night', 'night'],
     ['30Ah daily', 'day'],
     ['2 kWh a week', 'week'],
+    // An hour of use: power is no matter of hours.
+    ['15 watts an hour a day', undefined],
+    ['45 Wh an hour', 'hour'],
     ['5 hours', undefined],
     ['5 hours, a day out', undefined],
   ])('%s', ([text, rate]) => {
     expect(mentions(text).find(m => m.kind === 'amount')?.rate).toBe(rate);
+  });
+
+  test.for<[text: string, hours: number]>([
+    ['a full week', 168],
+    ['one full day', 24],
+    ['15 watts an hour a day', 1],
+  ])('%s tells %d hours', ([text, hours]) => {
+    expect(mentions(text).filter(m => m.dimension === 'time')).toMatchObject([{ value: hours }]);
   });
 
   test('“for a day” is a span', () => {
@@ -67,6 +78,12 @@ describe('sources ruled out', () => {
     ['not charging', 'charging'],
     ['sans generator', 'generator'],
     ['nor a genny', 'generator'],
+    ['no DC-DC in between', 'dcdc'],
+    ['no dc to dc', 'dcdc'],
+    // It feeds what runs off it.
+    ['off the inverter', undefined],
+    ['lights off the start battery', undefined],
+    ['charging off the mains', undefined],
     ['no worries', undefined],
     ['sunny', undefined],
     ['Sat none\nsun all day', undefined],
