@@ -9,6 +9,8 @@ export const loose = (s: unknown): string => {
   if (out === undefined) {
     out = text
       .toLowerCase()
+      .normalize('NFKD')
+      .replace(/\p{M}/gu, '')
       .replace(/[^\p{L}\p{N}%]+/gu, ' ')
       .trim()
       .replace(/s\b/g, '');
@@ -44,6 +46,7 @@ const units: Readonly<Record<string, string>> = {
   night: 'day',
   hour: 'h',
   hr: 'h',
+  minute: 'min',
   amp: 'a',
   'amp hour': 'ah',
   watt: 'w',

@@ -159,7 +159,7 @@ function isTold(
         owner.kind === 'charger' ||
         owner.kind === 'monitor'
           ? nameOf(owner)
-          : 'load';
+          : (spokenOf ?? 'load');
       return found.some(r => alike(named, r.name));
     }
     if (list === 'loads' && c.owner === ofOneKind)
