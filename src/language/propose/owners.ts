@@ -19,7 +19,7 @@ export function nearest(of: readonly number[], at: number): readonly number[] {
 }
 
 /** Words for somebody who is told of elsewhere. */
-const others: ReadonlySet<string> = new Set(['he', 'she', 'they']);
+const others: ReadonlySet<string> = new Set(['he', 'she', 'they', 'her', 'him', 'hes', 'shes']);
 
 const isPerson = (m: Mention): boolean =>
   m.kind === 'person' ||
