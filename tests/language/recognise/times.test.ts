@@ -38,6 +38,19 @@ describe('times of the clock', () => {
   });
 });
 
+describe('bare hours beside one another', () => {
+  test.for<[text: string, hours: number | undefined]>([
+    ['the gig is 8 to 11', 3],
+    ['7 to 10.30', 3.5],
+    ['6.30-11', 4.5],
+    ['8 and 11', undefined],
+    ['fridge 30 to 40', undefined],
+  ])('%s', ([text, hours]) => {
+    const spans = mentions(text).flatMap(m => m.variants.filter(v => v.why === 'span'));
+    expect(spans.map(v => v.value).at(0)).toBe(hours);
+  });
+});
+
 describe('rates', () => {
   test.for<[text: string, rate: string | undefined]>([
     ['5 hours a day', 'day'],
