@@ -28,7 +28,10 @@ const sets = [
   'kettle jug',
   'pump',
   'fan',
-  'cpap bipap',
+  'cpap bipap apnoea apnea',
+  'nebuliser nebulizer',
+  'tasmania tassie',
+  'husband hubby',
   'i me myself we',
   'load thing stuff gear everything',
 ].map(row => row.split(' '));
@@ -38,7 +41,8 @@ export const alike = (a: unknown, b: unknown): boolean => {
   return (
     x.includes(y) ||
     y.includes(x) ||
-    sets.some(set => set.some(w => x.includes(w)) && set.some(w => y.includes(w)))
+    sets.some(set => set.some(w => x.includes(w)) && set.some(w => y.includes(w))) ||
+    [x, y].every(name => /\b(?:ac|air ?con|conditioner)\b/.test(name))
   );
 };
 const units: Readonly<Record<string, string>> = {

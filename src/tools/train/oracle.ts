@@ -26,6 +26,11 @@ const kinds = [
   'laptop computer notebook',
   'heater furnace',
   'kettle jug',
+  'cpap bipap apnoea apnea',
+  'nebuliser nebulizer',
+  'ac aircon conditioner',
+  'tasmania tassie',
+  'husband hubby',
   'i me myself we',
   'load thing stuff gear everything',
 ].map(row => new Set(row.split(' ')));
