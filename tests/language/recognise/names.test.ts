@@ -25,6 +25,10 @@ describe('names, gear and people', () => {
     ['brother-in-law reckons', ['person:kin']],
     ['overcast', ['sky:overcast']],
     ['a zorbling frump', ['noun:zorbling frump']],
+    ['cam 0.4 A', ['thing:cam', 'amount:A']],
+    ['organ 45 W', ['thing:organ', 'amount:W']],
+    ['at rest', []],
+    ['crank batt 80', ['role:starter', 'number:']],
     // Longer than the person or the thing that it begins with.
     ['160W in Alice Springs in June', ['amount:W', 'place:alice springs', 'month:6']],
     ['mount isa, may', ['place:mount isa', 'month:5']],
