@@ -84,7 +84,7 @@ function ownerAt(text: string, tokens: readonly Token[], at: number): Mention | 
   const stem = token.text.slice(0, -1);
   const found = nameLexicon.find({ length: 1, wordAt: index => (index === 0 ? stem : '') }, 0);
   return found?.value.kind === 'person'
-    ? make('person', found.value.key, at, at + 1, { cls: found.value.key, text: stem })
+    ? make('person', found.value.key, at, at + 1, { cls: found.value.key, text: token.text })
     : undefined;
 }
 
