@@ -32,6 +32,7 @@ const sets = [
   'nebuliser nebulizer',
   'tasmania tassie',
   'husband hubby',
+  'generator genny gennie genset',
   'i me myself we',
   'load thing stuff gear everything',
 ].map(row => row.split(' '));

@@ -31,6 +31,7 @@ const kinds = [
   'ac aircon conditioner',
   'tasmania tassie',
   'husband hubby',
+  'generator genny gennie genset gen',
   'i me myself we',
   'load thing stuff gear everything',
 ].map(row => new Set(row.split(' ')));
