@@ -11,6 +11,10 @@ import { hashText, mix } from './hash.ts';
 export interface Reasons {
   /** As two features, one with the slot and one with the group of slots. */
   put(template: number, filling: number): void;
+}
+
+/** Where reasons of a value go. */
+export interface ValueReasons extends Reasons {
   /** As one feature, the same for all slots: what few messages show is learned of all of them together. */
   putForAll(template: number, filling: number): void;
 }
@@ -30,7 +34,7 @@ export const isOwned = (s: number): boolean => {
 
 /** What speaks for an owner and a value: where it stands, what stands between. */
 export function ownerFeatures(f: Frame, decided: Decided, i: number, c: Candidate, out: Features): void {
-  const reasons: Reasons = {
+  const reasons: ValueReasons = {
     put: (template, filling) => {
       out.push(mix(template, filling, slotMark(c.slot)));
       out.push(mix(template + 1, filling, groupMark(c.slot)));
@@ -50,7 +54,7 @@ export function valueReasons(
   owner: number,
   variant: number,
   value: number,
-  out: Reasons,
+  out: ValueReasons,
 ): void {
   const m = f.mentions[i]!;
   if (m.variants.length > 0) variantReasons(f, i, variant, out);
@@ -78,7 +82,7 @@ export function valueReasons(
 const plain = hashText('plain');
 
 /** Which of several values is meant, whatever the slot: "50 to 60 Ah" is 55, "from 50 to 80 %" is not 65. */
-function variantReasons(f: Frame, i: number, variant: number, out: Reasons): void {
+function variantReasons(f: Frame, i: number, variant: number, out: ValueReasons): void {
   const m = f.mentions[i]!;
   const taken = variant >= 0 ? hashText(m.variants[variant]!.why) : variant === -1 ? plain : spans;
   let offered = 0;
