@@ -17,6 +17,15 @@ import {
 } from './unit-at.ts';
 import { doubtfulUnits, unitLexicon } from './units.ts';
 
+/** Units that are told by themselves before "and a half". */
+const halved: ReadonlySet<string> = new Set(['hour', 'day', 'week', 'night', 'month', 'year']);
+
+/** The end of an "and a half" that starts at a token. */
+const halfEnd = (words: Phrases, at: number): number | undefined =>
+  words.wordAt(at) === 'and' && words.wordAt(at + 1) === 'a' && words.wordAt(at + 2) === 'half'
+    ? at + 3
+    : undefined;
+
 /** Words that say of a stretch of time that nothing is missing. */
 const wholes: ReadonlySet<string> = new Set(['full', 'solid', 'straight', 'clear']);
 
@@ -130,6 +139,15 @@ export function amountAt(tokens: readonly Token[], words: Phrases, at: number): 
     }
     if (token.kind === 'word') {
       const unit = unitAt(tokens, words, at);
+      // "Day and a half?", "hour and a half a day".
+      if (unit && halved.has(unit.spelled) && halfEnd(words, unit.end) !== undefined)
+        return make(token, at, halfEnd(words, unit.end)!, {
+          value: inBase(unit.unit, 1.5),
+          told: 1.5,
+          unit: unit.unit.symbol,
+          cls: classOf(unit.unit, unit.spelled),
+          ...dims(unit.unit, unit.spelled),
+        });
       if (unit && /weekend|wkend|fortnight|bank holiday/.test(unit.spelled))
         return make(token, at, unit.end, {
           value: inBase(unit.unit, 1),

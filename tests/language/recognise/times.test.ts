@@ -70,6 +70,9 @@ describe('rates', () => {
 
   test.for<[text: string, hours: number]>([
     ['a full week', 168],
+    ['day and a half ok?', 36],
+    ['hour and a half a day', 1.5],
+    ['a day and a half', 36],
     ['one full day', 24],
     ['15 watts an hour a day', 1],
   ])('%s tells %d hours', ([text, hours]) => {
