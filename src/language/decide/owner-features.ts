@@ -1,6 +1,7 @@
 import type { Candidate } from '../propose/candidates.ts';
 import * as slot from '../propose/slots.ts';
 import { all, pair } from '../propose/whose.ts';
+import type { Mention } from '../recognise/mention.ts';
 import { sayingVerbs } from '../words/en/people.ts';
 import type { Decided } from './decided.ts';
 import type { Features } from './feature-list.ts';
@@ -81,13 +82,18 @@ export function valueReasons(
 
 const plain = hashText('plain');
 
-/** Which of several values is meant, whatever the slot: "50 to 60 Ah" is 55, "from 50 to 80 %" is not 65. */
-function variantReasons(f: Frame, i: number, variant: number, out: ValueReasons): void {
-  const m = f.mentions[i]!;
+/** Which of a mention's values is taken, of which it has, as a hash. */
+export function choiceOfValue(m: Mention, variant: number): number {
   const taken = variant >= 0 ? hashText(m.variants[variant]!.why) : variant === -1 ? plain : spans;
   let offered = 0;
   for (const { why } of m.variants) offered |= hashText(why);
-  const choice = mix(0, taken, offered);
+  return mix(0, taken, offered);
+}
+
+/** Which of several values is meant, whatever the slot: "50 to 60 Ah" is 55, "from 50 to 80 %" is not 65. */
+function variantReasons(f: Frame, i: number, variant: number, out: ValueReasons): void {
+  const m = f.mentions[i]!;
+  const choice = choiceOfValue(m, variant);
   out.putForAll(264, mix(0, choice, m.dimension ? hashText(m.dimension) : 0));
   out.putForAll(265, mix(0, choice, f.cls[i]!));
   for (const d of [-4, -3, -2, -1, 1]) out.putForAll(266, mix(0, mix(0, choice, d), at(f, i + d)));
