@@ -21,7 +21,7 @@ export const loose = (s: unknown): string => {
 const sets = [
   'tv telly television',
   'fridge refrigerator icebox cooler coolbox freezer',
-  'light lamp led strip lantern',
+  'light lamp led strip lantern bulb globe',
   'phone mobile cell handset',
   'laptop computer notebook',
   'heater furnace',

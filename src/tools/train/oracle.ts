@@ -21,7 +21,7 @@ const words = (s: unknown): string[] => loose(s).split(' ').filter(Boolean);
 const kinds = [
   'tv telly television',
   'fridge refrigerator icebox cooler coolbox freezer',
-  'light lamp led strip lantern',
+  'light lamp led strip lantern bulb globe',
   'phone mobile cell handset',
   'laptop computer notebook',
   'heater furnace',

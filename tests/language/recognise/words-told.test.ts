@@ -25,6 +25,8 @@ describe('facts told by words', () => {
     ['panel hung upright', 'mount', ['mount?:tilted']],
     ['panel under trees', 'shade', ['shade']],
     ['half shaded', 'shade', ['shade:half']],
+    ['a birch shades it', 'shade', ['shade']],
+    ['the oak shades half', 'shade', ['shade:half']],
     ['deep shade', 'shade', ['shade:heavy']],
     ['not shaded', 'shade', ['shade:none']],
     ['nothing tops it up', 'without', ['without?:charging']],
