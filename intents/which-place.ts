@@ -8,9 +8,6 @@ import type { RequestContext } from './intent.ts';
 
 // Which of several places of a name an answer is for: taken by the talk, else the likeliest, and never in silence.
 
-/** Whether a name is one of a place that is known. */
-export const isKnownPlace = (name: string): boolean => placeByName(name) !== undefined;
-
 /** A place as a name is written: what people type small gets its capitals. */
 export const written = (place: string): string =>
   place === place.toLowerCase()

@@ -101,6 +101,7 @@ export const gear = [
       'chassis battery',
       'utes battery',
       'cranking batt',
+      'crank batt',
       'car batt',
       'ute battery',
       'sli battery',

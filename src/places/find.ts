@@ -11,6 +11,8 @@ export interface Found {
   readonly place: Place;
   /** How many words the name takes, a state or country after it counted. */
   readonly length: number;
+  /** How many of them are its own. */
+  readonly own: number;
 }
 
 /**
@@ -32,12 +34,12 @@ export function findPlace(words: readonly string[], at: number, isWorldwide = fa
     names.push(fold(words.slice(at, at + length).join(' ')));
   for (let length = names.length; length > 0; length--) {
     const place = known.get(names[length - 1] as string)?.[0];
-    if (place) return withRegion({ place, length }, names[length - 1] as string, words, at);
+    if (place) return withRegion({ place, length, own: length }, names[length - 1] as string, words, at);
   }
   if (!isWorldwide || (isOneWord && !startsTown(first))) return undefined;
   for (let length = names.length; length > 0; length--) {
     const place = worldPlaces(names[length - 1] as string)[0];
-    if (place) return withRegion({ place, length }, names[length - 1] as string, words, at);
+    if (place) return withRegion({ place, length, own: length }, names[length - 1] as string, words, at);
   }
   return undefined;
 }
@@ -46,7 +48,7 @@ export function findPlace(words: readonly string[], at: number, isWorldwide = fa
 function withRegion(found: Found, name: string, words: readonly string[], at: number): Found {
   const hint = hintAt(words, at + found.length);
   const place = hint && placesNamed(name, hint.regions)[0];
-  return place ? { place, length: found.length + hint.length } : found;
+  return place ? { place, length: found.length + hint.length, own: found.own } : found;
 }
 
 /** What tells places of one name apart: a region's name or code, regions, or a place that the talk is near. */

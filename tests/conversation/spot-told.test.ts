@@ -48,3 +48,9 @@ describe('a latitude told in degrees', () => {
     expect(value(at('N'), 'dailyYield')).toBeGreaterThan(1.8 * value(at('S'), 'dailyYield'));
   });
 });
+
+test("the sun is known of a place whose name begins with a person's", () => {
+  const { last } = talk(['ann: alice springs 160w what will it make in june']);
+  expect(last.understood.place).toBe('alice springs');
+  expect(last.text).not.toContain("don't know where");
+});

@@ -4,7 +4,6 @@ import type { Recognised } from '#language/recognise/recognise.ts';
 import { isSameName } from '#rig/merge.ts';
 import type { Stated, StatedBattery, StatedLoad } from '#rig/rig.ts';
 import { isInputTold } from './input-told.ts';
-import { withPlaceTold } from './place-told.ts';
 import { withSpotTold } from './spot-told.ts';
 import { withWearTold } from './wear-told.ts';
 
@@ -156,7 +155,7 @@ function cellTold(battery: StatedBattery, { mentions }: Recognised): StatedBatte
 
 /** The facts with what the words beside their things tell of how they are built, and with a latitude told in degrees. */
 export function withGearTold(stated: Stated, recognised: Recognised): Stated {
-  const facts = withPlaceTold(withSpotTold(stated, recognised), recognised);
+  const facts = withSpotTold(stated, recognised);
   const { loads, inverter, batteries } = facts;
   if (!loads && !inverter && !batteries) return facts;
   return {

@@ -32,9 +32,12 @@ const hasName: ReadonlySet<string> = new Set([
   'regulator',
 ]);
 
+/** Words for somebody, with a verb run into them or as an owner's. */
+const pronouns: Readonly<Record<string, string>> = { your: 'you', hes: 'he', shes: 'she' };
+
 /** Who a mention is, as claims name people: "i" for the writer. */
 export const whoOf = (m: Mention | undefined): string =>
-  !m || speakers.has(m.text) ? 'i' : m.text === 'your' ? 'you' : (m.raw ?? m.text);
+  !m || speakers.has(m.text) ? 'i' : ((Object.hasOwn(pronouns, m.text) ? pronouns[m.text] : m.raw) ?? m.text);
 
 /** Nobody argues about the length of a millimetre cable: its area is meant. */
 const claimUnit = (unit: string | undefined): string => (unit === 'mm' ? 'mm²' : (unit ?? ''));

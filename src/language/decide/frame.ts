@@ -37,11 +37,12 @@ export type Leaning = 'whole' | 'turn' | 'thing';
 const leanOf = ({ things, lastIntent, asked }: TalkContext): Leaning =>
   things?.length ? 'thing' : lastIntent !== undefined || asked?.length ? 'turn' : 'whole';
 
-/** What words alone may answer: how the volts of the question before were taken, which way its cable goes. */
-function awaitsOf({ lastKeys, lastIntent }: TalkContext): readonly Awaited[] {
+/** What words alone may answer: how the volts of the question before were taken, which way its cable goes, what its alternator is. */
+function awaitsOf({ lastKeys, lastIntent, asked }: TalkContext): readonly Awaited[] {
   const out: Awaited[] = [];
   if (lastIntent === 'charge-level' || lastKeys?.includes('volts')) out.push('taken');
   if (lastIntent === 'cable-size' || lastKeys?.includes('cable')) out.push('trip');
+  if (lastIntent === 'charge-path' || asked?.includes('alternator')) out.push('alternator');
   return out;
 }
 

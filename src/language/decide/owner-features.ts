@@ -1,6 +1,7 @@
 import type { Candidate } from '../propose/candidates.ts';
 import * as slot from '../propose/slots.ts';
 import { all, pair } from '../propose/whose.ts';
+import type { Mention } from '../recognise/mention.ts';
 import { sayingVerbs } from '../words/en/people.ts';
 import type { Decided } from './decided.ts';
 import type { Features } from './feature-list.ts';
@@ -11,6 +12,10 @@ import { hashText, mix } from './hash.ts';
 export interface Reasons {
   /** As two features, one with the slot and one with the group of slots. */
   put(template: number, filling: number): void;
+}
+
+/** Where reasons of a value go. */
+export interface ValueReasons extends Reasons {
   /** As one feature, the same for all slots: what few messages show is learned of all of them together. */
   putForAll(template: number, filling: number): void;
 }
@@ -30,7 +35,7 @@ export const isOwned = (s: number): boolean => {
 
 /** What speaks for an owner and a value: where it stands, what stands between. */
 export function ownerFeatures(f: Frame, decided: Decided, i: number, c: Candidate, out: Features): void {
-  const reasons: Reasons = {
+  const reasons: ValueReasons = {
     put: (template, filling) => {
       out.push(mix(template, filling, slotMark(c.slot)));
       out.push(mix(template + 1, filling, groupMark(c.slot)));
@@ -50,7 +55,7 @@ export function valueReasons(
   owner: number,
   variant: number,
   value: number,
-  out: Reasons,
+  out: ValueReasons,
 ): void {
   const m = f.mentions[i]!;
   if (m.variants.length > 0) variantReasons(f, i, variant, out);
@@ -77,13 +82,18 @@ export function valueReasons(
 
 const plain = hashText('plain');
 
-/** Which of several values is meant, whatever the slot: "50 to 60 Ah" is 55, "from 50 to 80 %" is not 65. */
-function variantReasons(f: Frame, i: number, variant: number, out: Reasons): void {
-  const m = f.mentions[i]!;
+/** Which of a mention's values is taken, of which it has, as a hash. */
+export function choiceOfValue(m: Mention, variant: number): number {
   const taken = variant >= 0 ? hashText(m.variants[variant]!.why) : variant === -1 ? plain : spans;
   let offered = 0;
   for (const { why } of m.variants) offered |= hashText(why);
-  const choice = mix(0, taken, offered);
+  return mix(0, taken, offered);
+}
+
+/** Which of several values is meant, whatever the slot: "50 to 60 Ah" is 55, "from 50 to 80 %" is not 65. */
+function variantReasons(f: Frame, i: number, variant: number, out: ValueReasons): void {
+  const m = f.mentions[i]!;
+  const choice = choiceOfValue(m, variant);
   out.putForAll(264, mix(0, choice, m.dimension ? hashText(m.dimension) : 0));
   out.putForAll(265, mix(0, choice, f.cls[i]!));
   for (const d of [-4, -3, -2, -1, 1]) out.putForAll(266, mix(0, mix(0, choice, d), at(f, i + d)));

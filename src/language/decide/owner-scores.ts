@@ -11,6 +11,7 @@ import {
   placeReasons,
   type Reasons,
   slotMark,
+  type ValueReasons,
   valueReasons,
 } from './owner-features.ts';
 import { State } from './state.ts';
@@ -25,11 +26,6 @@ class KeptReasons implements Reasons {
   put(template: number, filling: number): void {
     this.#ofSlot.push(begun(template, filling));
     this.#ofGroup.push(begun(template + 1, filling));
-  }
-
-  /** No place of an owner gives any. */
-  putForAll(): void {
-    throw new Error('a place of an owner has no reasons for all slots');
   }
 
   /** Their weight for a slot and its group; the group's is the same for many slots. */
@@ -48,7 +44,7 @@ class KeptReasons implements Reasons {
 }
 
 /** Reasons weighed as they come. */
-class WeighedReasons implements Reasons {
+class WeighedReasons implements ValueReasons {
   readonly #table: Table;
   #slot = 0;
   #group = 0;

@@ -2,6 +2,7 @@ import * as slot from '../propose/slots.ts';
 import type { Stated } from './assemble.ts';
 import type { Frame } from './frame.ts';
 import { begun, ended, hashText, mix } from './hash.ts';
+import { choiceOfValue } from './owner-features.ts';
 import type { State } from './state.ts';
 import type { Table } from './table.ts';
 
@@ -119,10 +120,7 @@ function roleSigns(f: Frame, state: State, stated: Stated, out: Signs): void {
     }
     put(736, s, f.cls[i]!);
     if (m.variants.length > 0) {
-      const taken = state.variants[i]! >= 0 ? hashText(m.variants[state.variants[i]!]!.why) : 0;
-      let offered = 0;
-      for (const { why } of m.variants) offered |= hashText(why);
-      const choice = mix(0, taken, offered);
+      const choice = choiceOfValue(m, state.variants[i]!);
       put(764, choice, m.dimension ? hashText(m.dimension) : 0);
       out.alone(mix(766, choice, f.cls[i - 1] ?? 0));
       out.alone(mix(767, choice, f.cls[i - 3] ?? 0));

@@ -132,6 +132,9 @@ function numeralAt(text: string, at: number): Numeral {
 const isOpening = (token: Token | undefined): boolean =>
   token === undefined || (token.kind === 'sign' && token.text !== '.');
 
+/** "Sayin'", "runnin'": the apostrophe stands for a letter; after a shorter word it closes a quotation. */
+const isCutShort = (word: string): boolean => word.length > 4 && /in$/i.test(word);
+
 /** A message as tokens, in one pass over its characters. */
 export function lex(text: string): readonly Token[] {
   const tokens: Token[] = [];
@@ -191,7 +194,7 @@ export function lex(text: string): readonly Token[] {
           word += text.slice(at, at + size);
           at += size;
           if (c === 37) break;
-        } else if (isApostrophe(c) && isLetter(text, at + 1)) at++;
+        } else if (isApostrophe(c) && (isLetter(text, at + 1) || isCutShort(word))) at++;
         else if (superscriptOf(c) >= 0) {
           word += superscriptOf(c);
           at++;

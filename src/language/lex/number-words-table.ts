@@ -66,6 +66,22 @@ export const fractions: Readonly<Record<string, number>> = {
   fifth: 0.2,
   eighth: 0.125,
 };
+/** Into how many a whole is parted, by the name of one part or of several. */
+export const partsOfWhole: Readonly<Record<string, number>> = {
+  half: 2,
+  third: 3,
+  thirds: 3,
+  quarter: 4,
+  quarters: 4,
+  fifth: 5,
+  fifths: 5,
+  sixth: 6,
+  sixths: 6,
+  eighth: 8,
+  eighths: 8,
+  tenth: 10,
+  tenths: 10,
+};
 export const counts: Readonly<Record<string, number>> = {
   couple: 2,
   cupla: 2,

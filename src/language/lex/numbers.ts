@@ -1,6 +1,6 @@
 import { present } from '#basics/present.ts';
 import type { Token } from './lex.ts';
-import { counts, digitWord, fractions, ones, tens } from './number-words-table.ts';
+import { counts, digitWord, fractions, ones, partsOfWhole, tens } from './number-words-table.ts';
 
 /** A number told in digits or in words, with how else it may be meant. */
 export interface Numeral {
@@ -13,6 +13,8 @@ export interface Numeral {
   /** First token after it. */
   readonly end: number;
 }
+
+const articles: ReadonlySet<string> = new Set(['a', 'an']);
 
 const textAt = (tokens: readonly Token[], at: number): string =>
   tokens[at]?.kind === 'number' ? '' : (tokens[at]?.text ?? '');
@@ -113,6 +115,18 @@ function voltsAt(tokens: readonly Token[], whole: number, at: number): Part | un
   return isEnd && !present(tokens[at]).isNewLine ? { value: whole + digit / 10, end: at + 1 } : undefined;
 }
 
+/** "Nine tenths of an amp", "a fifth of the time"; "a fifth battery" is one more. */
+function shareAt(tokens: readonly Token[], at: number): Part | undefined {
+  const part = textAt(tokens, at + 1);
+  const next = textAt(tokens, at + 2);
+  const isWhole = Object.hasOwn(ones, textAt(tokens, at));
+  const top = isWhole ? ones[textAt(tokens, at)]! : articles.has(textAt(tokens, at)) ? 1 : 0;
+  if (top === 0 || !Object.hasOwn(partsOfWhole, part) || top >= partsOfWhole[part]!) return undefined;
+  if (top > 1 !== part.endsWith('s')) return undefined;
+  if (!isWhole && next !== 'of' && next !== 'left' && next !== 'full') return undefined;
+  return { value: top / partsOfWhole[part]!, end: pastOfA(tokens, at + 2) };
+}
+
 /** A number that starts at a word. */
 function wordsAt(tokens: readonly Token[], at: number): Numeral | undefined {
   const word = textAt(tokens, at);
@@ -143,9 +157,8 @@ function wordsAt(tokens: readonly Token[], at: number): Numeral | undefined {
     return found(0.75, pastOfA(tokens, end));
   }
   const part = textAt(tokens, at + 1);
-  if (word === 'one' && (part === 'third' || part === 'quarter' || part === 'half'))
-    return found(fractions[part]!, at + 2);
-  if (word === 'two' && part === 'thirds') return found(2 / 3, at + 2);
+  const share = shareAt(tokens, at);
+  if (share) return found(share.value, share.end);
   // "Third of the time"; "the third of June" is a day.
   if (word === 'third' && part === 'of' && textAt(tokens, at + 2) === 'the') return found(1 / 3, at + 1);
   const article = word === 'a' || word === 'an';
@@ -228,8 +241,6 @@ function wordsAt(tokens: readonly Token[], at: number): Numeral | undefined {
   if (fraction) return found(total + fraction.value, fraction.end);
   return found(total, end, { product, others });
 }
-
-const articles: ReadonlySet<string> = new Set(['a', 'an']);
 
 /** Past the "of a" of "a quarter of a kilowatt hour". */
 const pastOfA = (tokens: readonly Token[], at: number): number =>

@@ -1,6 +1,8 @@
 import { present } from '#basics/present.ts';
 import type { State } from '../decide/state.ts';
 import type { Mention } from '../recognise/mention.ts';
+import { plainWords } from '../words/en/common.ts';
+import { everyday } from '../words/en/everyday.ts';
 import { speakers } from '../words/en/people.ts';
 import * as slot from './slots.ts';
 import { self } from './whose.ts';
@@ -19,7 +21,7 @@ export function nearest(of: readonly number[], at: number): readonly number[] {
 }
 
 /** Words for somebody who is told of elsewhere. */
-const others: ReadonlySet<string> = new Set(['he', 'she', 'they']);
+const others: ReadonlySet<string> = new Set(['he', 'she', 'they', 'her', 'him', 'hes', 'shes']);
 
 const isPerson = (m: Mention): boolean =>
   m.kind === 'person' ||
@@ -53,16 +55,38 @@ const surelySaid: ReadonlySet<string> = new Set(
     ' ',
   ),
 );
+/** What stands before a name that opens a clause. */
+const opens: ReadonlySet<string> = new Set(['and', 'or', 'but', 'vs', 'v', 'versus', 'while']);
+
+/** A rare word that stands where a name would, opening a clause right before a figure or in brackets after one: "Cletus 2 hours", "26 h (Joost)". */
+const isNamed = (mentions: readonly Mention[], i: number): boolean => {
+  const m = present(mentions[i]);
+  const next = mentions[i + 1];
+  const before = mentions[i - 1];
+  return (
+    m.kind === 'word' &&
+    (!before || m.isNewLine || before.kind === 'sign' || opens.has(before.text)) &&
+    m.text.length > 2 &&
+    !plainWords.has(m.text) &&
+    !everyday.has(m.text) &&
+    (next?.kind === 'amount' || next?.kind === 'number' || (next?.text === ')' && before?.text === '('))
+  );
+};
+/** How many such words are thought of on each side. */
+const mostNamed = 1;
 const claimReach = 12;
 const mostPeople = 3;
 
 /** Who may claim the amount at `at`. */
 export function claimants(mentions: readonly Mention[], at: number): number[] {
   const out: number[] = [];
-  for (let i = at - 1, n = 0; i >= 0 && i >= at - claimReach && n < 4; i--)
+  for (let i = at - 1, n = 0, named = 0; i >= 0 && i >= at - claimReach && n < 4; i--)
     if (isPerson(mentions[i]!) || isSpeaker(mentions, i)) {
       out.push(i);
       n++;
+    } else if (named < mostNamed && isNamed(mentions, i)) {
+      out.push(i);
+      named++;
     }
   // People told of in so many words from farther off: "Derek has a CPAP of 36 W. … He says 10 hours."
   const isSpokenOf = out.some(i => others.has(present(mentions[i]).text));
@@ -71,10 +95,13 @@ export function claimants(mentions: readonly Mention[], at: number): number[] {
       out.push(i);
       n++;
     }
-  for (let i = at + 1, n = 0; i < mentions.length && i <= at + 6 && n < 2; i++)
+  for (let i = at + 1, n = 0, named = 0; i < mentions.length && i <= at + 6 && n < 2; i++)
     if (isPerson(mentions[i]!) || isSpeaker(mentions, i)) {
       out.push(i);
       n++;
+    } else if (named < mostNamed && isNamed(mentions, i)) {
+      out.push(i);
+      named++;
     }
   return out;
 }

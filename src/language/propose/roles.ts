@@ -215,7 +215,7 @@ const areaToo: readonly number[] = [cableArea];
 const placeOnly: readonly number[] = [place];
 const leadAcid: readonly number[] = [batteryChemistry];
 const allDay: readonly number[] = [loadHours];
-const spanSlots: readonly number[] = [until, duration, loadHours, loadOnce];
+const spanSlots: readonly number[] = [until, duration, loadHours, loadOnce, driving];
 
 /** The slots that a mention may fill, besides none. */
 export function slotsOf(m: Mention): readonly number[] {

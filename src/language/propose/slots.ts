@@ -40,7 +40,7 @@ export const loadPower = slot('load.powerW', 'load', {
   owner: 'load',
   isMaker: true,
   forAll: true,
-  range: [0.2, 12000],
+  range: [0.05, 12000],
 });
 export const loadStart = slot('load.startsPowerW', 'load', { owner: 'load', range: [5, 30000] });
 export const loadCharge = slot('load.chargeAhPerDay', 'load', {

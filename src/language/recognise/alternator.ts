@@ -1,27 +1,6 @@
+import { alternatorKinds } from '../words/en/alternator-kinds.ts';
 import type { Mention } from './mention.ts';
 
-/** Words that tell of an alternator how it regulates, wherever they stand near it. */
-const telling: Readonly<Record<string, 'smart' | 'fixed'>> = {
-  smart: 'smart',
-  variable: 'smart',
-  clever: 'smart',
-  intelligent: 'smart',
-  ecu: 'smart',
-  computer: 'smart',
-  fixed: 'fixed',
-  fix: 'fixed',
-  dumb: 'fixed',
-  plain: 'fixed',
-  ordinary: 'fixed',
-  old: 'fixed',
-  constant: 'fixed',
-  conventional: 'fixed',
-  simple: 'fixed',
-  basic: 'fixed',
-  steady: 'fixed',
-  classic: 'fixed',
-  stupid: 'fixed',
-};
 const reach = 6;
 
 /** The mentions, where one is an alternator with the words near it that may tell its kind taken as such: "alt's a fixed 140". */
@@ -36,4 +15,4 @@ export function alternatorTold(mentions: readonly Mention[]): readonly Mention[]
 }
 
 const told = (text: string): 'smart' | 'fixed' | undefined =>
-  Object.hasOwn(telling, text) ? telling[text] : undefined;
+  Object.hasOwn(alternatorKinds, text) ? alternatorKinds[text] : undefined;

@@ -17,6 +17,18 @@ import {
 } from './unit-at.ts';
 import { doubtfulUnits, unitLexicon } from './units.ts';
 
+/** Units that are told by themselves before "and a half". */
+const halved: ReadonlySet<string> = new Set(['hour', 'day', 'week', 'night', 'month', 'year']);
+
+/** The end of an "and a half" that starts at a token. */
+const halfEnd = (words: Phrases, at: number): number | undefined =>
+  words.wordAt(at) === 'and' && words.wordAt(at + 1) === 'a' && words.wordAt(at + 2) === 'half'
+    ? at + 3
+    : undefined;
+
+/** Words that say of a stretch of time that nothing is missing. */
+const wholes: ReadonlySet<string> = new Set(['full', 'solid', 'straight', 'clear']);
+
 /** An amount or a number that starts at a token, or undefined. */
 export function amountAt(tokens: readonly Token[], words: Phrases, at: number): Mention | undefined {
   const token = present(tokens[at]);
@@ -83,6 +95,16 @@ export function amountAt(tokens: readonly Token[], words: Phrases, at: number): 
           ...dims(unit.unit, unit.spelled),
         });
       }
+      // "A full week", "one solid day".
+      const long = wholes.has(words.wordAt(at + 1)) ? unitAt(tokens, words, at + 2) : undefined;
+      if (long?.unit.dimension === 'time' && spans.has(long.spelled))
+        return make(token, at, long.end, {
+          value: inBase(long.unit, 1),
+          told: 1,
+          unit: long.unit.symbol,
+          cls: `1${classOf(long.unit, long.spelled)}`,
+          ...dims(long.unit, long.spelled),
+        });
       if (unit && spans.has(unit.spelled) && !present(tokens[at + 1]).isGlued)
         return make(token, at, unit.end, {
           value: inBase(unit.unit, 1),
@@ -117,6 +139,15 @@ export function amountAt(tokens: readonly Token[], words: Phrases, at: number): 
     }
     if (token.kind === 'word') {
       const unit = unitAt(tokens, words, at);
+      // "Day and a half?", "hour and a half a day".
+      if (unit && halved.has(unit.spelled) && halfEnd(words, unit.end) !== undefined)
+        return make(token, at, halfEnd(words, unit.end)!, {
+          value: inBase(unit.unit, 1.5),
+          told: 1.5,
+          unit: unit.unit.symbol,
+          cls: classOf(unit.unit, unit.spelled),
+          ...dims(unit.unit, unit.spelled),
+        });
       if (unit && /weekend|wkend|fortnight|bank holiday/.test(unit.spelled))
         return make(token, at, unit.end, {
           value: inBase(unit.unit, 1),

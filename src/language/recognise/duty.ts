@@ -33,7 +33,9 @@ const outOf: ReadonlySet<string> = new Set([
   'any',
   'the',
   'per',
+  'an',
 ]);
+const hours: ReadonlySet<string> = new Set(['hour', 'hr']);
 const rests: ReadonlySet<string> = new Set(
   'stops stop rests rest sleeps sleep off pauses pause idle idles silent quiet stopped resting'.split(' '),
 );
@@ -58,7 +60,10 @@ function shareOf(
   // "10 minutes the 2nd day", "5 minutes each 2 h" may be times of use.
   if (lead !== 'in' && lead !== 'out' && lead !== 'outta' && !(lead === 'of' && from > on.end + 1))
     return undefined;
-  const whole = stretchAt(tokens, words, from);
+  // "15 minutes in the hour", "12 minutes out of every hour".
+  const whole = hours.has(words.wordAt(from))
+    ? { told: 1, hours: 1, end: from + 1 }
+    : stretchAt(tokens, words, from);
   if (!whole) return undefined;
   const wholeH = whole.hours ?? (whole.told * on.hours) / on.told;
   return wholeH > on.hours && wholeH <= longestH ? [on.hours / wholeH, whole.end] : undefined;

@@ -86,6 +86,17 @@ function isAWeek(mentions: readonly Mention[], at: number): boolean {
 
 const untilWords = /^(?:to|-|till|til|until|tae|thru|through|and|finishing|ending|off|finish|ends)$/;
 
+/** What stands between two bare hours: "8 to 11", "6-10". */
+const spanWords: ReadonlySet<string> = new Set(['to', '-', 'thru', 'through']);
+
+/** The hour that a time or a bare number is: "6.30" is half past six. */
+const hourOf = (m: Mention): number => {
+  const minutes = m.kind === 'number' ? /^\d{1,2}[.](\d\d)$/.exec(m.text)?.[1] : undefined;
+  return minutes === undefined || Number(minutes) >= 60
+    ? m.value
+    : Math.floor(m.value) + Number(minutes) / 60;
+};
+
 /** Hours from a time told a little before to this one: "10pm to 6am", "7 till 10", "from 6 at night to 6". */
 function spansTo(mentions: readonly Mention[], at: number): number[] {
   const m = present(mentions[at]);
@@ -101,20 +112,20 @@ function spansTo(mentions: readonly Mention[], at: number): number[] {
       low = mentions[i];
       break;
     }
-  if (
-    !low ||
-    (low.kind === 'number' &&
-      m.kind === 'number' &&
-      !mentions.slice(Math.max(0, at - 5), at).some(o => /^(?:from|till|til|until|between)$/.test(o.text)))
-  )
-    return m.kind === 'clock' ? spansFromClock(mentions, at) : [];
+  // Both without a word of time: "8 to 11" is a span beside nothing that says otherwise, and they stand side by side.
+  const areBare = low?.kind === 'number' && m.kind === 'number';
+  const isLed =
+    !areBare ||
+    (mentions[at - 2] === low && spanWords.has(present(mentions[sep]).text)) ||
+    mentions.slice(Math.max(0, at - 5), at).some(o => /^(?:from|till|til|until|between)$/.test(o.text));
+  if (!low || !isLed) return m.kind === 'clock' ? spansFromClock(mentions, at) : [];
   const out = new Set<number>();
   const days = dayOf(m) - dayOf(low);
   if (days > 0 || days < 0) return [((days + 7) % 7) * 24 + m.value - low.value];
   // Both with their half of the day: there is one span.
   const isPlain = m.kind === 'clock' && low.kind === 'clock' && m.cls === 'clock' && low.cls === 'clock';
   for (const shift of isPlain ? [0] : [0, 12, -12, 24]) {
-    const value = (m.value - low.value + shift + 48) % 24;
+    const value = (hourOf(m) - hourOf(low) + shift + 48) % 24;
     if (value > 0 && value <= 20) out.add(Math.round(value * 100) / 100);
   }
   return [...out];

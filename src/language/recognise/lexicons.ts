@@ -2,7 +2,7 @@ import { things } from '#catalog/appliances.ts';
 import { type Gear, gear } from '#catalog/gear-table.ts';
 import { known as places } from '#places/known.ts';
 import { dayTimes, doubtfulDays, doubtfulMonths, months, weekdays } from '../words/en/calendar.ts';
-import { genericNouns, plainWords, weakNames } from '../words/en/common.ts';
+import { genericNouns, plainWords, thingsFirst, weakNames } from '../words/en/common.ts';
 import { ordinals } from '../words/en/day-plans.ts';
 import { everyday } from '../words/en/everyday.ts';
 import { alwaysPhrases, emptyPhrases, fillPhrases, fullPhrases, morePhrases } from '../words/en/levels.ts';
@@ -54,8 +54,8 @@ for (const row of things)
     add(name, { kind: 'thing', key: row.id, name: row.id, supply: row.supply, isWeak: weakNames.has(name) });
 for (const name of genericNouns)
   lexicon.add(name, { kind: 'thing', key: 'load', name: 'load', isWeak: true });
-for (const name of learnedWords.people) lexicon.add(name, { kind: 'person', key: 'name' });
-for (const name of givenNames) lexicon.add(name, { kind: 'person', key: 'name' });
+for (const name of [...learnedWords.people, ...givenNames])
+  if (!thingsFirst.has(name)) lexicon.add(name, { kind: 'person', key: 'name' });
 for (const name of [...kin, ...kinPhrases]) lexicon.add(name, { kind: 'person', key: 'kin' });
 for (const [name, value] of Object.entries(months))
   lexicon.add(name, { kind: 'month', key: String(value), value, isWeak: doubtfulMonths.has(name) });

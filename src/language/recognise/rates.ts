@@ -64,6 +64,12 @@ const make = (rate: string, from: number, to: number, text: string): Mention => 
   variants: [],
 });
 
+/** Whether "a day", "each night" or "daily" stands at a word. */
+const isADay = (words: readonly string[], at: number): boolean => {
+  const [word = '', next = ''] = [words[at], words[at + 1]];
+  return word === 'daily' || word === 'nightly' || (every.has(word) && (next === 'day' || next === 'night'));
+};
+
 /** "A day", "per night", "/d", "daily": how often, standing at a word. */
 export function rateAt(
   words: readonly string[],
@@ -81,6 +87,13 @@ export function rateAt(
     if ((next === 'd' || next === 'h') && word !== '/' && word !== 'p' && word !== 'per') return undefined;
     return make(nouns[next]!, at, at + 2, `${word} ${next}`);
   }
+  // "15 watts an hour a day" is an hour of use: power and current are had at any time, not by the hour.
+  if (
+    next === 'hour' &&
+    (before?.dimension === 'power' || before?.dimension === 'current') &&
+    isADay(words, at + 2)
+  )
+    return undefined;
   if (
     (word === 'a' || word === 'an') &&
     (next === 'day' ||

@@ -1,7 +1,5 @@
 import { present } from '#basics/present.ts';
-import { findPlace } from '#places/find.ts';
 import { lex, type Token } from '../lex/lex.ts';
-import { months } from '../words/en/calendar.ts';
 import { plainWords } from '../words/en/common.ts';
 import { coarseCluster, fineCluster } from '../words/learned.ts';
 import { alternatorTold } from './alternator.ts';
@@ -10,11 +8,14 @@ import { clockAt } from './clock.ts';
 import { matterOf } from './courtesy.ts';
 import { dutyAt } from './duty.ts';
 import { joined } from './joined.ts';
-import { headNouns, knownWords, leastPlace, mended, nameLexicon, placeMeant, usedWords } from './lexicons.ts';
+import { headNouns, knownWords, mended, nameLexicon, usedWords } from './lexicons.ts';
+import { make } from './make.ts';
 import { type Mention, shaped } from './mention.ts';
 import { isSureSlip } from './near.ts';
+import { isWhere, longPlaceAt, placeAt, placePreps, whereabouts } from './place-at.ts';
 import { rateAt } from './rates.ts';
 import { type Phrases, phrasesOf } from './unit-at.ts';
+import { isUntil } from './until-when.ts';
 import { withoutAt } from './without.ts';
 
 /** A message as mentions, in order; nothing of it is left out but the courtesies around it. */
@@ -26,108 +27,8 @@ export interface Recognised {
   readonly mentions: readonly Mention[];
 }
 
-const placePreps: ReadonlySet<string> = new Set([
-  'in',
-  'at',
-  'near',
-  'around',
-  'to',
-  'from',
-  'for',
-  'outside',
-  'round',
-  'up',
-  'on',
-  'by',
-  'via',
-  'past',
-  'of',
-  'into',
-  'over',
-  'down',
-  'across',
-  'through',
-]);
-/** Words after which a name is where somebody is. */
-const whereabouts: ReadonlySet<string> = new Set(['in', 'at', 'near', 'around', 'outside']);
 /** What a word may name besides a place that has its name: weather ("in Bright"), not months or amounts. */
 const yields: ReadonlySet<string> = new Set(['sky', 'mount', 'shade', 'level', 'average', 'battery', 'role']);
-const notPlaces: ReadonlySet<string> = new Set(['total', 'all', 'series', 'parallel', 'winter', 'summer']);
-
-/** "…, april", "… in april": what stands before is likely a place. */
-const isBeforeMonth = (words: readonly string[], at: number): boolean =>
-  Object.hasOwn(months, words[words[at] === ',' || words[at] === 'in' ? at + 1 : at] ?? '');
-/** Whether a name stands where a place would: after "in", before a month. */
-const isWhere = (words: readonly string[], at: number, end: number): boolean =>
-  placePreps.has(words[at - 1] ?? '') || isBeforeMonth(words, end);
-
-/** A place named at a token: known ones anywhere, towns of the world only where a word or a capital leads there. */
-function placeAt(words: readonly string[], tokens: readonly Token[], at: number): Mention | undefined {
-  const token = present(tokens[at]);
-  const before = words[at - 1] ?? '';
-  const lead = before === 'the' ? (words[at - 2] ?? '') : before;
-  const isLed = placePreps.has(lead);
-  const isName =
-    token.isCapital &&
-    at > 0 &&
-    !token.isNewLine &&
-    present(tokens[at - 1]).text !== '.' &&
-    present(tokens[at - 1]).text !== '?' &&
-    present(tokens[at - 1]).text !== '!';
-  const isUnknown =
-    !knownWords.has(words[at]!) ||
-    (token.isCapital
-      ? whereabouts.has(before) || isBeforeMonth(words, at + 1)
-      : before === 'in' && isBeforeMonth(words, at + 1));
-  if (notPlaces.has(words[at]!)) return undefined;
-  const found = findPlace(words, at, isUnknown && (isLed || isName || token.isCapital));
-  if (!found)
-    return isUnknown &&
-      (whereabouts.has(lead) || isBeforeMonth(words, at + 1) || isBeforeMonth(words, at + 2))
-      ? misspelt(words, at)
-      : undefined;
-  if (found.place.isWord && !isLed) return undefined;
-  return make('place', words.slice(at, at + found.length).join(' '), at, at + found.length, {
-    cls: 'place',
-    text: words.slice(at, at + found.length).join(' '),
-  });
-}
-
-/** A place that campers know, with one slip in its name: "kalamatta", "coober peddy". */
-function misspelt(words: readonly string[], at: number): Mention | undefined {
-  for (const length of [2, 1]) {
-    const name = words.slice(at, at + length).join(' ');
-    const meant = name.length >= leastPlace && words[at] !== ',' ? placeMeant(name) : undefined;
-    if (meant !== undefined)
-      return make('place', meant, at, at + length, { cls: 'place', text: meant, raw: meant });
-  }
-  return undefined;
-}
-
-const none: Mention['variants'] = [];
-const make = (
-  kind: Mention['kind'],
-  key: string,
-  from: number,
-  to: number,
-  more: Partial<Pick<Mention, 'cls' | 'text' | 'raw' | 'value' | 'fine' | 'coarse' | 'supply' | 'unit'>> = {},
-): Mention => ({
-  kind,
-  key,
-  cls: more.cls ?? kind,
-  text: more.text ?? key,
-  from,
-  to,
-  value: more.value ?? Number.NaN,
-  told: Number.NaN,
-  variants: none,
-  fine: more.fine,
-  coarse: more.coarse,
-  supply: more.supply,
-  unit: more.unit,
-  raw: more.raw,
-});
-
 /** Kinds of words that may mean their fact or something else. */
 const colours: ReadonlySet<Mention['kind']> = new Set(['arrangement', 'mount', 'without', 'shade', 'sky']);
 
@@ -176,6 +77,17 @@ function nameAt(
   });
 }
 
+/** Somebody named with what is theirs or what they are at: "Lee's called 3 days", "Ned's guess". */
+function ownerAt(text: string, tokens: readonly Token[], at: number): Mention | undefined {
+  const token = present(tokens[at]);
+  if (!/['’]s$/i.test(text.slice(token.start, token.end))) return undefined;
+  const stem = token.text.slice(0, -1);
+  const found = nameLexicon.find({ length: 1, wordAt: index => (index === 0 ? stem : '') }, 0);
+  return found?.value.kind === 'person'
+    ? make('person', found.value.key, at, at + 1, { cls: found.value.key, text: token.text })
+    : undefined;
+}
+
 /** The one that takes more tokens; of equal ones the first. */
 const longer = (a: Mention | undefined, b: Mention | undefined): Mention | undefined =>
   b && (!a || b.to > a.to) ? b : a;
@@ -218,7 +130,9 @@ export function recognise(text: string): Recognised {
     best = longer(best, dutyAt(tokens, phrases, at));
     best = longer(best, amountAt(tokens, phrases, at));
     if (token.kind === 'word' || token.kind === 'sign') {
-      const name = nameAt(phrases, tokens, words, at);
+      const name = isUntil(tokens, phrases, words, at)
+        ? undefined
+        : (nameAt(phrases, tokens, words, at) ?? ownerAt(text, tokens, at));
       const place =
         token.kind === 'word' &&
         (!name ||
@@ -227,7 +141,7 @@ export function recognise(text: string): Recognised {
           (yields.has(name.kind) &&
             (whereabouts.has(words[at - 1]!) || (token.isCapital && words[at - 1] === 'to'))))
           ? placeAt(inPlaces, tokens, at)
-          : undefined;
+          : name && longPlaceAt(inPlaces, tokens, at, name);
       const isPlaceFirst = name !== undefined && yields.has(name.kind);
       best = longer(longer(best, isPlaceFirst ? place : name), isPlaceFirst ? name : place);
     }

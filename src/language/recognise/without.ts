@@ -27,7 +27,6 @@ const negations: ReadonlySet<string> = new Set([
   'aint',
   'nothing',
   'none',
-  'off',
   'skip',
   'strike',
   'scrap',
@@ -186,6 +185,17 @@ function startedAt(words: readonly string[], from: number): number {
   return i;
 }
 
+/** What may stand between the halves of "dc-dc". */
+const between: ReadonlySet<string> = new Set(['-', '/', 'to']);
+
+/** The end of a "dc-dc" or "dc to dc" that starts at a word. */
+function dcdcEnd(words: readonly string[], at: number): number | undefined {
+  if (words[at] !== 'dc') return undefined;
+  let i = at + 1;
+  while (i < at + 4 && between.has(words[i] ?? '')) i++;
+  return words[i] === 'dc' ? i + 1 : undefined;
+}
+
 /** A source ruled out: "no sun", "without any driving", "won't be driving", "nor a generator". */
 export function withoutAt(
   words: readonly string[],
@@ -203,9 +213,15 @@ export function withoutAt(
   for (let j = at + 1; j <= i; j++) if (tokens[j]?.isNewLine) return undefined;
   const isStarted = starts.has(words[i] ?? '');
   if (isStarted) i = startedAt(words, i + 1);
-  const source = isStarted && vehicles.has(words[i] ?? '') ? 'driving' : (words[i] ?? '');
+  const converter = isStarted ? undefined : dcdcEnd(words, i);
+  const source =
+    converter !== undefined
+      ? 'dcdc'
+      : isStarted && vehicles.has(words[i] ?? '')
+        ? 'driving'
+        : (words[i] ?? '');
   if (!Object.hasOwn(sources, source)) return undefined;
-  let end = i + 1;
+  let end = converter ?? i + 1;
   if (source === 'hook' && /^ups?$/.test(words[end] ?? '')) end++;
   if (source === 'shore' && words[end] === 'power') end++;
   const key = sources[source]!;

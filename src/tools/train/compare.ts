@@ -9,6 +9,8 @@ export const loose = (s: unknown): string => {
   if (out === undefined) {
     out = text
       .toLowerCase()
+      .normalize('NFKD')
+      .replace(/\p{M}/gu, '')
       .replace(/[^\p{L}\p{N}%]+/gu, ' ')
       .trim()
       .replace(/s\b/g, '');
@@ -19,14 +21,18 @@ export const loose = (s: unknown): string => {
 const sets = [
   'tv telly television',
   'fridge refrigerator icebox cooler coolbox freezer',
-  'light lamp led strip lantern',
+  'light lamp led strip lantern bulb globe',
   'phone mobile cell handset',
   'laptop computer notebook',
   'heater furnace',
   'kettle jug',
   'pump',
   'fan',
-  'cpap bipap',
+  'cpap bipap apnoea apnea',
+  'nebuliser nebulizer',
+  'tasmania tassie',
+  'husband hubby',
+  'generator genny gennie genset',
   'i me myself we',
   'load thing stuff gear everything',
 ].map(row => row.split(' '));
@@ -36,7 +42,8 @@ export const alike = (a: unknown, b: unknown): boolean => {
   return (
     x.includes(y) ||
     y.includes(x) ||
-    sets.some(set => set.some(w => x.includes(w)) && set.some(w => y.includes(w)))
+    sets.some(set => set.some(w => x.includes(w)) && set.some(w => y.includes(w))) ||
+    [x, y].every(name => /\b(?:ac|air ?con|conditioner)\b/.test(name))
   );
 };
 const units: Readonly<Record<string, string>> = {
@@ -44,6 +51,7 @@ const units: Readonly<Record<string, string>> = {
   night: 'day',
   hour: 'h',
   hr: 'h',
+  minute: 'min',
   amp: 'a',
   'amp hour': 'ah',
   watt: 'w',

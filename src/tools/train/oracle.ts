@@ -21,11 +21,17 @@ const words = (s: unknown): string[] => loose(s).split(' ').filter(Boolean);
 const kinds = [
   'tv telly television',
   'fridge refrigerator icebox cooler coolbox freezer',
-  'light lamp led strip lantern',
+  'light lamp led strip lantern bulb globe',
   'phone mobile cell handset',
   'laptop computer notebook',
   'heater furnace',
   'kettle jug',
+  'cpap bipap apnoea apnea',
+  'nebuliser nebulizer',
+  'ac aircon conditioner',
+  'tasmania tassie',
+  'husband hubby',
+  'generator genny gennie genset gen',
   'i me myself we',
   'load thing stuff gear everything',
 ].map(row => new Set(row.split(' ')));
@@ -159,7 +165,7 @@ function isTold(
         owner.kind === 'charger' ||
         owner.kind === 'monitor'
           ? nameOf(owner)
-          : 'load';
+          : (spokenOf ?? 'load');
       return found.some(r => alike(named, r.name));
     }
     if (list === 'loads' && c.owner === ofOneKind)

@@ -8,6 +8,7 @@ const short = (text: string): (string | number)[] =>
 test.for<[text: string, tokens: (string | number)[]]>([
   ['fridge 1.2A, 100Ah', ['fridge', 1.2, 'a', ',', 100, 'ah']],
   ["What's it draw?", ['whats', 'it', 'draw', '?']],
+  ["crankin' it, 'hot in' there", ['crankin', 'it', ',', "'", 'hot', 'in', "'", 'there']],
   ['1,200 W', [1200, 'w']],
   ['0,75 A Kühlbox', [0.75, 'a', 'kuhlbox']],
   ['10 000 mAh', [10000, 'mah']],

@@ -35,6 +35,10 @@ describe('one number', () => {
     ['two and three quarters', 2.75],
     ['a couple', 2],
     ['a dozen', 12],
+    ['one fifth', 0.2],
+    ['a fifth of the time', 0.2],
+    ['nine tenths of an amp', 0.9],
+    ['two thirds', 0.6666667],
     ['1/2', 0.5],
     ['2 1/2', 2.5],
     ['3k', 3000],
@@ -46,11 +50,14 @@ describe('one number', () => {
   });
 });
 
-test.for(['a fridge', 'an amp', 'and', 'hundred amps short', 'wonderful'])('“%s” starts with none', text => {
-  const found = numeral(text);
-  if (text.startsWith('hundred')) expect(found?.value).toBe(100);
-  else expect(found).toBeUndefined();
-});
+test.for(['a fifth battery', 'a fridge', 'an amp', 'and', 'hundred amps short', 'wonderful'])(
+  '“%s” starts with none',
+  text => {
+    const found = numeral(text);
+    if (text.startsWith('hundred')) expect(found?.value).toBe(100);
+    else expect(found).toBeUndefined();
+  },
+);
 
 test('“two hundred” may be two of a hundred, “one fifty” a one', () => {
   expect(numeral('two hundred')?.product).toEqual({ count: 2, value: 100 });

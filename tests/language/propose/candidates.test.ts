@@ -3,7 +3,7 @@ import { present } from '#basics/present.ts';
 import { State } from '#language/decide/state.ts';
 import { candidatesOf } from '#language/propose/candidates.ts';
 import { slotsOf, turnOf } from '#language/propose/roles.ts';
-import { load, slots } from '#language/propose/slots.ts';
+import { claim, load, slots } from '#language/propose/slots.ts';
 import { all, self, writer } from '#language/propose/whose.ts';
 import { recognise } from '#language/recognise/recognise.ts';
 
@@ -24,6 +24,27 @@ function proposed(text: string, what: string): string[] {
   const names = candidatesOf(State.empty(mentions), at(what)).map(c => present(slots[c.slot]).name);
   return [...new Set(names)].sort();
 }
+
+/** Whose claim the mention at hand may be, by their texts; the writer apart. */
+function claimedBy(text: string, what: string): string[] {
+  const { mentions, at } = read(text);
+  const owners = candidatesOf(State.empty(mentions), at(what)).flatMap(c =>
+    c.slot === claim && c.owner >= 0 ? [present(mentions[c.owner]).text] : [],
+  );
+  return [...new Set(owners)].sort();
+}
+
+describe('who may claim a figure', () => {
+  test.for<[text: string, what: string, who: string[]]>([
+    ['lights 3 A. cletus 2 h, sam 3 days', 'h', ['cletus', 'sam']],
+    ['is it 26 h (joost)?', 'h', ['joost']],
+    ["Lee's called 30 h", 'h', ['lees']],
+    ['she would rather buy 30 A', 'A', ['she']],
+    ['about 30 A', 'A', []],
+  ])('%s', ([text, what, who]) => {
+    expect(claimedBy(text, what)).toEqual(who);
+  });
+});
 
 describe('what a mention may be', () => {
   test.for<[text: string, what: string, some: string[]]>([

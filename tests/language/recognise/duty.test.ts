@@ -16,6 +16,9 @@ describe('a share of the time, told by turns', () => {
     ['20 min on, 40 off', 33.3],
     ['runs 15 minutes then rests 45', 25],
     ['1 hour in 3', 33.3],
+    ['15 minutes in the hour', 25],
+    ['12 minutes out of every hour', 20],
+    ['40 min of the hour', 66.7],
   ])('%s', ([text, percent]) => {
     expect(duties(text)).toEqual([percent]);
   });

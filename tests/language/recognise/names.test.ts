@@ -25,6 +25,27 @@ describe('names, gear and people', () => {
     ['brother-in-law reckons', ['person:kin']],
     ['overcast', ['sky:overcast']],
     ['a zorbling frump', ['noun:zorbling frump']],
+    ['cam 0.4 A', ['thing:cam', 'amount:A']],
+    ['organ 45 W', ['thing:organ', 'amount:W']],
+    ['at rest', []],
+    ['crank batt 80', ['role:starter', 'number:']],
+    // Longer than the person or the thing that it begins with.
+    ['160W in Alice Springs in June', ['amount:W', 'place:alice springs', 'month:6']],
+    ['mount isa, may', ['place:mount isa', 'month:5']],
+    ['Margaret River, March', ['place:margaret river', 'month:3']],
+    ['Alice has a mount', ['person:name', 'thing:mount']],
+    ['LA PAZ, BOLIVIA, IN JUNE', ['place:la paz , bolivia', 'month:6']],
+    // People by what is theirs.
+    ["Lee's called", ['person:name']],
+    ["Ned's guess", ['person:name']],
+    ["grandad's saying", ['person:kin']],
+    ["it's what's there", []],
+    // Until when, and where the money goes.
+    ['ok till 7', ['number:']],
+    ['good till 7am', ['clock:7am']],
+    ['lasts till we wake', []],
+    ['the till 25 W', ['thing:till', 'amount:W']],
+    ['till 15W, lights 20W', ['thing:till', 'amount:W', 'thing:lights', 'amount:W']],
   ])('%s', ([text, want]) => {
     expect(kinds(text)).toEqual(want);
   });

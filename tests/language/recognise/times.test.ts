@@ -38,6 +38,19 @@ describe('times of the clock', () => {
   });
 });
 
+describe('bare hours beside one another', () => {
+  test.for<[text: string, hours: number | undefined]>([
+    ['the gig is 8 to 11', 3],
+    ['7 to 10.30', 3.5],
+    ['6.30-11', 4.5],
+    ['8 and 11', undefined],
+    ['fridge 30 to 40', undefined],
+  ])('%s', ([text, hours]) => {
+    const spans = mentions(text).flatMap(m => m.variants.filter(v => v.why === 'span'));
+    expect(spans.map(v => v.value).at(0)).toBe(hours);
+  });
+});
+
 describe('rates', () => {
   test.for<[text: string, rate: string | undefined]>([
     ['5 hours a day', 'day'],
@@ -46,10 +59,24 @@ describe('rates', () => {
     ['3 hours every night', 'night'],
     ['30Ah daily', 'day'],
     ['2 kWh a week', 'week'],
+    // An hour of use: power is no matter of hours.
+    ['15 watts an hour a day', undefined],
+    ['45 Wh an hour', 'hour'],
     ['5 hours', undefined],
     ['5 hours, a day out', undefined],
   ])('%s', ([text, rate]) => {
     expect(mentions(text).find(m => m.kind === 'amount')?.rate).toBe(rate);
+  });
+
+  test.for<[text: string, hours: number]>([
+    ['a full week', 168],
+    ['day and a half ok?', 36],
+    ['hour and a half a day', 1.5],
+    ['a day and a half', 36],
+    ['one full day', 24],
+    ['15 watts an hour a day', 1],
+  ])('%s tells %d hours', ([text, hours]) => {
+    expect(mentions(text).filter(m => m.dimension === 'time')).toMatchObject([{ value: hours }]);
   });
 
   test('“for a day” is a span', () => {
@@ -67,6 +94,12 @@ describe('sources ruled out', () => {
     ['not charging', 'charging'],
     ['sans generator', 'generator'],
     ['nor a genny', 'generator'],
+    ['no DC-DC in between', 'dcdc'],
+    ['no dc to dc', 'dcdc'],
+    // It feeds what runs off it.
+    ['off the inverter', undefined],
+    ['lights off the start battery', undefined],
+    ['charging off the mains', undefined],
     ['no worries', undefined],
     ['sunny', undefined],
     ['Sat none\nsun all day', undefined],

@@ -31,7 +31,7 @@ export const plainWords: ReadonlySet<string> = new Set(
   coming left leaves leave arrive arrived arriving back whatever straight direct directly apiece ea apart together
   instead total totals combined per day worth
   output input wall brick usb socket supply adapter adaptor port drain budget yield winter summer spring autumn fall
-  breaks break blow blows trip trips draws losses loss drop drops extra spare another
+  rest breaks break blow blows trip trips draws losses loss drop drops extra spare another
   `.split(/\s+/).filter(Boolean),
 );
 
@@ -40,6 +40,9 @@ export const genericNouns: ReadonlySet<string> = new Set(['stuff', 'load', 'load
 
 /** Appliances that are also everyday words: they count only with a figure or with an article. */
 export const weakNames: ReadonlySet<string> = new Set(['coffee', 'music', 'shower', 'toilet', 'iron', 'saw', 'horn', 'alarm', 'screen', 'vent', 'device', 'gadget', 'grill', 'jack', 'motor', 'phone', 'mobile', 'lite', 'dish', 'internet', 'camera', 'jug', 'stove', 'server', 'console', 'washer', 'dryer', 'pc', 'stereo', 'radio', 'torch', 'switch', 'blanket', 'esky', 'espresso', 'espressos', 'tele', 'cooler', 'accessory', 'headlight', 'globe', 'drill', 'tracker', 'antenna', 'steamer', 'mixer', 'gps', 'dvd', 'screens', 'controller box', 'cb', 'hob', 'drier', 'receiver', 'sounder', 'navigator', 'fone', 'wifi', 'radiator', 'griddle', 'skillet', 'heating', 'lighting', 'pa', 'cam', 'wireless']);
+
+/** Names of things that some people have as well, fewer of them: "cam 0.4 A". Before a verb of saying they are somebody all the same. */
+export const thingsFirst: ReadonlySet<string> = new Set(['cam']);
 
 /** Short and slang names of things that are told by the name of their row. */
 export const nicknames: ReadonlySet<string> = new Set(['lappy', 'lappie', 'snore mask', 'c pap', 'fone', 'fones']);

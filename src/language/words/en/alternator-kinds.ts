@@ -1,0 +1,22 @@
+/** Words that tell of an alternator how it regulates, near its name or in answer to what it is. */
+export const alternatorKinds: Readonly<Record<string, 'smart' | 'fixed'>> = {
+  smart: 'smart',
+  variable: 'smart',
+  clever: 'smart',
+  intelligent: 'smart',
+  ecu: 'smart',
+  computer: 'smart',
+  fixed: 'fixed',
+  fix: 'fixed',
+  dumb: 'fixed',
+  plain: 'fixed',
+  ordinary: 'fixed',
+  old: 'fixed',
+  constant: 'fixed',
+  conventional: 'fixed',
+  simple: 'fixed',
+  basic: 'fixed',
+  steady: 'fixed',
+  classic: 'fixed',
+  stupid: 'fixed',
+};
