@@ -16,6 +16,7 @@ const once = { loads: [fan], batteries: battery, durationH: 10 };
 const read = (...options: [intent: string, stated: object, probability: number][]) => ({
   ...nothingSaid,
   issues: [],
+  asRead: { intent: options[0]?.[0] ?? 'none', stated: { ...options[0]?.[1] } },
   certainty: options[0]?.[2] ?? 1,
   options: options.map(([intent, stated, probability]) => ({ intent, stated, probability })) as never,
 });
