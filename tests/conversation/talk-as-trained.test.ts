@@ -54,3 +54,14 @@ describe('the running bot reads a line in the talk that the weights were fitted 
     expect(memory.talk?.things ?? []).toEqual([]);
   });
 });
+
+describe('silence goes by the reading where that is sure', () => {
+  test.each<[lines: readonly Turn[], intent: string]>([
+    [['una: my rig: 100Ah agm, 80W panel, fridge 2A average', 'una: whats my weak link'], 'rig-check'],
+    [['una: my rig is 2 x 90Ah agm', "una: remind me what's in my rig"], 'rig'],
+  ])('%j is answered', (lines, intent) => {
+    const { last } = talk([...lines]);
+    expect(last.intent).toBe(intent);
+    expect(last.text).not.toBe('');
+  });
+});

@@ -123,7 +123,8 @@ export function isSilent(memory: Memory, read: Interpreted, message: Message): b
   if (message.kind !== 'group' || hazards.length > 0 || heard.isPicked || isStrange(heard)) return false;
   if (intent.name === 'none') return true;
   if (isAnswering(memory, message)) return false;
-  // A turn of one's own question that is read for sure as one is answered, though it tells nothing new.
-  const isSure = heard.certainty >= leastSure && read.frame?.from === personKey(message.from);
-  return (!isSure && isSideTalk(read, message)) || isIdleRig(read) || isRemark(memory, read, message);
+  // What is read for sure as a question is one, though it tells nothing new; but a turn of somebody else's may be a joke of it.
+  const isOfOther = read.frame !== undefined && read.frame.from !== personKey(message.from);
+  if (heard.certainty >= leastSure && !isOfOther && !intent.isArgument) return false;
+  return isSideTalk(read, message) || isIdleRig(read) || isRemark(memory, read, message);
 }
