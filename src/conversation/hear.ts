@@ -21,7 +21,7 @@ import { lastFrame, personKey } from './kept/recall.ts';
 import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { beyondBelief } from './told/beyond.ts';
-import { averageTold } from './told/draw-told.ts';
+import { averageTold, withoutAsked } from './told/draw-told.ts';
 import { withGearTold } from './told/gear-told.ts';
 import { sound } from './told/sound.ts';
 import { meantBy } from './turns/buttons.ts';
@@ -149,7 +149,7 @@ export interface Heard extends ParsedMessage {
 
 /** What of a reading can be meant, with what it speaks of. */
 function heard(parsed: ParsedMessage): Heard {
-  const { facts, issues } = sound(parsed.facts);
+  const { facts, issues } = sound(withoutAsked(parsed.facts, parsed));
   const { tokens, mentions } = parsed.recognised;
   const foreign: Issue[] = isOtherScript(tokens) ? [{ code: 'other-language' }] : [];
   const cues = new Set([...parsed.cues, ...spokenOf(mentions)]);
