@@ -214,6 +214,16 @@ describe('isolator or DC-DC charger', () => {
     expect(text).toMatch(/Also: a smart alternator/);
     expect(text).toMatch(/About 50 A suits that battery/);
   });
+
+  // AGM 0.3 C, lithium 0.5 C at most: makers' sheets that agree.
+  test.each([
+    [agm(100), 40, /Too big: 40 A is more than that battery should take \(about 30 A\)/],
+    [agm(100), 25, /25 A suits that battery/],
+    [lfp(100), 40, /40 A is the most that battery should see|40 A suits/],
+    [battery({ capacityAh: 100, chemistry: 'lfp', maxCurrentA: 20 }), 40, /Too big/],
+  ])('%j with a %d A charger', (batteries, currentA, says) => {
+    expect(whole(reply(chargePath, { batteries, chargers: [dcdc(currentA)] }))).toMatch(says);
+  });
 });
 
 describe('what generator', () => {
