@@ -8,5 +8,5 @@ export const chargePath = defineIntent({
   title: 'Isolator or DC-DC charger?',
   takes: ['batteries', 'alternator', 'cable', 'solar', 'volts', 'chargers'],
   hangsOn: new Set(['chargers']),
-  reply: facts => answerChargePath(computeChargePath(facts)),
+  reply: (facts, setting) => answerChargePath(computeChargePath(facts), setting),
 });

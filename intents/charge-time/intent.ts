@@ -7,12 +7,15 @@ import { hasUse } from '../use.ts';
 import { answerChargeTime } from './answer.ts';
 import { computeChargeTime } from './compute.ts';
 import { answerShould } from './should-answer.ts';
+import { answerAtTemperature, atTemperature } from './temperature.ts';
 
+const isOfTemperature = (facts: Facts): boolean => atTemperature(facts) !== undefined;
 const needCharge: Need = {
   anyOf: ['batteries', 'chargeNeededAh', 'loads', 'dailyUseAh', 'dailyUseWh'],
   ask: "the battery's size and how full it is (say “100Ah AGM at 50%”)",
   key: 'need-charge',
-  holds: facts => hasCapacity(facts) || facts.chargeNeededAh !== undefined || hasUse(facts),
+  holds: facts =>
+    hasCapacity(facts) || facts.chargeNeededAh !== undefined || hasUse(facts) || isOfTemperature(facts),
 };
 const hasWatts = (facts: Facts): boolean => !!facts.solar?.some(panel => panel.powerW !== undefined);
 /** What is read off it tells whether to charge, whatever with; and what flows in is a source. */
@@ -28,6 +31,7 @@ const needSource: Need = {
     'drivingHoursPerDay',
     'netCurrentA',
     'volts',
+    'ambientC',
   ],
   ask: 'what charges it (say “25A DC-DC”, “10A mains charger” or “200W panel”)',
   key: 'need-source',
@@ -35,6 +39,7 @@ const needSource: Need = {
     !!facts.chargers?.length ||
     hasWatts(facts) ||
     isLive(facts) ||
+    isOfTemperature(facts) ||
     (facts.solarAhPerDay ?? facts.solarWhPerDay ?? facts.drivingHoursPerDay) !== undefined,
 };
 
@@ -78,6 +83,8 @@ export const chargeTime = defineIntent({
   alsoHangsOn,
   needs: [needCharge, needSource],
   reply: (facts, setting) => {
+    const asked = atTemperature(facts);
+    if (asked) return answerAtTemperature(asked);
     const should = computeShould(facts, setting);
     return should
       ? answerShould(facts, should, setting)

@@ -12,6 +12,7 @@ export const settle = defineIntent({
     'loads',
     'dailyUseAh',
     'dailyUseWh',
+    'netCurrentA',
     'batteries',
     'arrangement',
     'systemVoltageV',

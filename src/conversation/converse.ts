@@ -13,7 +13,7 @@ import { silence, toAnswer, toldOf } from './answering/answer.ts';
 import { countedLines } from './answering/counted.ts';
 import { isEmergency, safe } from './answering/safe.ts';
 import { isReplay, isSilent, isStrange } from './answering/silence.ts';
-import { type Heard, hear, hearBot } from './hear.ts';
+import { type Heard, hear, hearBot, talkAfter } from './hear.ts';
 import { type Interpreted, interpret } from './interpret.ts';
 import { learnt } from './kept/learned.ts';
 import { hangsOnPlace, noteLocation } from './kept/location.ts';
@@ -25,7 +25,7 @@ import { freshened, type Options } from './setting.ts';
 import { unitsWish, unusualUnits } from './told/units.ts';
 import { listedByDay, turnedBack } from './turns/requests.ts';
 import { questionsOf } from './turns/split.ts';
-import { askBack, askWhich } from './unsure/ask-back.ts';
+import { askBack, askedFor, askWhich } from './unsure/ask-back.ts';
 
 export interface Conversed {
   readonly memory: Memory;
@@ -115,7 +115,8 @@ function joined(done: readonly Conversed[]): Conversed {
   if (done.length === 1) return first;
   const { answer } = first;
   return {
-    memory: present(done.at(-1)).memory,
+    // One message was heard, however many questions it asks.
+    memory: { ...present(done.at(-1)).memory, talk: first.memory.talk },
     answer: {
       ...answer,
       hazards: [...new Set(done.flatMap(d => d.answer.hazards))],
@@ -173,7 +174,12 @@ function answer(
   const danger = { codes: hazards, intent: intent.name, facts, isSaid };
   if (isEmergency(hazards)) {
     const reply = safe({ headline: '' }, { ...danger, isBack: false });
-    return { memory, answer: toAnswer(reply, { intent: 'emergency', ...toldOf(read), lent: undefined }) };
+    // Nothing of it is kept but that it was said: the next line ("out now, still smoking") is of it.
+    const left = { ...memory, talk: talkAfter(memory, message, heard) };
+    return {
+      memory: left,
+      answer: toAnswer(reply, { intent: 'emergency', ...toldOf(read), lent: undefined }),
+    };
   }
   if (two) {
     const asks = askWhich(two, english);
@@ -182,7 +188,7 @@ function answer(
     const left = safe(asks, { ...danger, intent: 'unclear', isBack: true });
     const reply = left.next?.length ? safe(asks, { ...danger, intent: first, isBack: true }) : left;
     const isAsked = (reply.next?.length ?? 0) > 0;
-    const memoryAfter = talk({ reply: asks, isBack: true, asked: asks.headline });
+    const memoryAfter = talk({ reply: asks, isBack: true });
     return {
       memory: memoryAfter,
       answer: toAnswer(reply, {
@@ -212,10 +218,10 @@ function answer(
   const counted = isBack || !isTold ? undefined : countedLines(read, whole);
   const isAnswered = (reply.figures ?? reply.working ?? reply.chart) !== undefined;
   const isQuiz = full.remember?.lesson?.isQuiz === true;
-  const asked =
-    isBack || intent.name === 'unclear' || isQuiz
-      ? [(back ?? full).headline, ...((back ?? full).lines ?? [])].join('\n')
-      : undefined;
+  const isAsking = isBack || intent.name === 'unclear' || isQuiz;
+  const isMissing = isBack && issues.length === 0 && missing.length > 0;
+  const words = isMissing ? askedFor(missing) : [full.headline, ...(full.lines ?? [])].join('\n');
+  const asked = isAsking ? words : undefined;
   return {
     memory: talk({ reply: full, isBack, asked }),
     answer: toAnswer(reply, {

@@ -21,7 +21,7 @@ import { lastFrame, personKey } from './kept/recall.ts';
 import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { beyondBelief } from './told/beyond.ts';
-import { averageTold } from './told/draw-told.ts';
+import { averageTold, withoutAsked } from './told/draw-told.ts';
 import { withGearTold } from './told/gear-told.ts';
 import { sound } from './told/sound.ts';
 import { meantBy } from './turns/buttons.ts';
@@ -38,7 +38,7 @@ function talkOf({ talk, rigs }: Memory): Talk {
 }
 
 /** What a message of this chat is read in. */
-function contextOf(memory: Memory, { from, onto }: Message): TalkContext {
+export function contextIn(memory: Memory, { from, onto }: Message): TalkContext {
   const told = new Set([...relatives, ...peopleIn(memory)]);
   const talk = contextFor(talkOf(memory), personKey(from));
   if (!onto) return { ...talk, people: [...told] };
@@ -72,51 +72,69 @@ const readLine: LineReader = (text, context) => {
 /** How many figures of a question are kept for the reading of the next line. */
 const mostValues = 24;
 
+/** How many things spoken of are kept: the last is meant most often. */
+const mostThings = 6;
+
 /** How many meanings of the last two lines are kept. */
 const mostMeanings = 16;
 
-const kept = ({ hasRig: _hasRig, ...talk }: Talk, at: Date): Memory['talk'] => ({
-  ...(talk.lastIntent !== undefined && { lastIntent: talk.lastIntent }),
-  lastKeys: talk.lastKeys?.slice(0, 60),
-  lastValues: talk.lastValues?.slice(0, mostValues).map(([of, value]) => [of, value]),
-  asked: talk.asked?.slice(0, 60),
-  said: talk.said?.slice(0, 24),
-  meant: talk.meant?.slice(0, mostMeanings),
+/** At most so many, and nothing for none: what isn't there takes no room in a chat's memory. */
+const upTo = <T>(list: readonly T[] | undefined, most: number): T[] | undefined =>
+  list?.length ? list.slice(0, most) : undefined;
+
+const kept = ({ hasRig: _hasRig, things, lastIntent, ...talk }: Talk, at: Date): Memory['talk'] => ({
+  ...(things?.length && { things: things.slice(-mostThings) }),
+  ...(lastIntent !== undefined && { lastIntent }),
+  lastKeys: upTo(talk.lastKeys, 60),
+  lastValues: upTo(talk.lastValues, mostValues)?.map(([of, value]) => [of, value]),
+  asked: upTo(talk.asked, 60),
+  said: upTo(talk.said, 24),
+  meant: upTo(talk.meant, mostMeanings),
   lastFrom: talk.lastFrom,
   lastWriter: talk.lastWriter,
   asks: talk.asks?.map(([from, intent]) => [from, intent]),
   at: at.getTime(),
 });
 
+/** A text without what stands in quotation marks. */
+const unquoted = (text: string): string =>
+  text
+    .split('“')
+    .map((part, i) => (i === 0 ? part : part.slice(part.indexOf('”') + 1)))
+    .join('');
+
 /** The talk after a person's line and, where the bot asked something back, after that. */
-export function talkAfter(
-  memory: Memory,
-  message: Message,
-  parsed: ParsedMessage,
-  asked?: string,
-): Memory['talk'] {
+export function talkAfter(memory: Memory, message: Message, parsed: Heard, asked?: string): Memory['talk'] {
   const before = talkOf(memory);
-  const stated = parsed.options[0]?.stated ?? {};
+  const { intent, stated } = parsed.asRead;
   const { mentions } = parsed.recognised;
   const concepts = conceptsIn(message.text);
-  const after = afterLine(before, parsed.intent, stated, personKey(message.from), mentions, concepts);
+  const after = afterLine(before, intent, stated, personKey(message.from), mentions, concepts);
   const { recognised } = parsed;
   const opening = openingName(recognised);
   const named = lastNamed(memory, wordsWritten(recognised), message.from, opening) ?? memory.talk?.named;
-  const isAsking = asked !== undefined;
-  const talk = isAsking ? { ...after, ...heardFromBot(asked, after, readLine) } : after;
+  // An example of how to say it speaks of nobody's gear.
+  const plain = asked && unquoted(asked);
+  const talk = plain ? { ...after, ...heardFromBot(plain, after, readLine) } : after;
   return { ...present(kept(talk, message.at)), named };
 }
 
 /** A line that the bot wrote: not answered, but what it asks stands open. */
 export function hearBot(memory: Memory, { text, at }: Message): Memory {
   const talk = talkOf(memory);
-  const after = present(kept({ ...talk, ...heardFromBot(text, talk, readLine) }, at));
+  // Right after an answer of its own, both are one line of the bot.
+  const said = talk.said?.includes('1bot')
+    ? talk.said.filter(sign => sign.startsWith('2')).map(sign => `1${sign.slice(1)}`)
+    : talk.said;
+  const heard = heardFromBot(text, { ...talk, said }, readLine);
+  const after = present(kept({ ...talk, ...heard }, at));
   return { ...memory, talk: { ...after, named: memory.talk?.named } };
 }
 
 /** A message as it was heard: what can't be meant taken out, what it speaks of among its cues. */
 export interface Heard extends ParsedMessage {
+  /** What the reader took it for, before it was held against memory: the next line is read after that, as in training. */
+  readonly asRead: Line;
   readonly forgetting?: Forgetting;
   /** The change of a rig that the message takes back. */
   readonly undo?: Memory['undo'];
@@ -131,12 +149,13 @@ export interface Heard extends ParsedMessage {
 
 /** What of a reading can be meant, with what it speaks of. */
 function heard(parsed: ParsedMessage): Heard {
-  const { facts, issues } = sound(parsed.facts);
+  const { facts, issues } = sound(withoutAsked(parsed.facts, parsed));
   const { tokens, mentions } = parsed.recognised;
   const foreign: Issue[] = isOtherScript(tokens) ? [{ code: 'other-language' }] : [];
   const cues = new Set([...parsed.cues, ...spokenOf(mentions)]);
   return {
     ...parsed,
+    asRead: { intent: parsed.intent, stated: parsed.options[0]?.stated ?? {} },
     facts: withGearTold(facts, parsed.recognised),
     cues,
     issues: [...issues, ...beyondBelief(parsed), ...foreign],
@@ -220,7 +239,7 @@ const settled = {
 /** Reads a message in the talk of its chat. */
 export function hear(memory: Memory, message: Message): Heard {
   const text = message.text.slice(0, mostCharacters);
-  const told = heard(readSafely(text, contextOf(memory, message)));
+  const told = heard(readSafely(text, contextIn(memory, message)));
   const command = text.trim().toLowerCase();
   if (Object.hasOwn(commands, command))
     return { ...told, intent: present(commands[command]), probability: 1, options: [] };
@@ -234,15 +253,18 @@ export function hear(memory: Memory, message: Message): Heard {
   const average = averageTold(told, before);
   const button = average ? { intent: present(before).intent, facts: average } : meantBy(command);
   const meant = button && (button.intent ?? (before?.asked === undefined ? before?.intent : undefined));
-  if (meant)
+  if (meant) {
+    const facts = button?.facts ?? told.facts;
     return {
       ...told,
       intent: meant,
-      facts: button?.facts ?? told.facts,
+      facts,
+      asRead: { intent: meant, stated: facts },
       removed: [],
       corrects: undefined,
       ...settled,
     };
+  }
   const isOpen = memory.choice !== undefined || before?.asked !== undefined || before?.intent === 'learn';
   // Nothing was asked: a nod turns nothing.
   if (!isOpen && nods.has(command.replaceAll(/[.!]/g, '')))
@@ -251,5 +273,5 @@ export function hear(memory: Memory, message: Message): Heard {
   if (!picked) return told;
   // One of two readings was chosen: that is what the message before says.
   const { intent, facts } = picked;
-  return { ...told, intent, facts, ...settled, isPicked: true };
+  return { ...told, intent, facts, asRead: { intent, stated: facts }, ...settled, isPicked: true };
 }

@@ -86,7 +86,7 @@ describe('what is held back', () => {
   const figures = (rows: typeof asked, ...names: string[]): string[] =>
     rows.filter(({ answer }) => names.some(name => name in answer.figures)).map(show);
 
-  test('an emergency has no figures, no buttons and leaves no trace', () => {
+  test('an emergency has no figures, no buttons and leaves nothing but that it was said', () => {
     const rows = warned.filter(({ answer }) => answer.hazards.some(code => emergencies.has(code)));
     expect(rows.length).toBeGreaterThan(100);
     for (const { answer } of rows) {
@@ -104,8 +104,17 @@ describe('what is held back', () => {
       memory: before,
     });
     expect(after.last.intent).toBe('emergency');
-    expect(after.memory).toEqual(before);
+    expect({ ...after.memory, talk: before.talk }).toEqual(before);
+    expect(after.memory.talk?.meant?.length).toBeGreaterThan(0);
   });
+
+  test.each(['out now, still smoking', 'it has stopped hissing, can we go back in?'])(
+    'what is said next is of it: %s',
+    text => {
+      const { last } = talk(['kim: the battery is smoking and hissing', `kim: ${text}`]);
+      expect(last.hazards).toContain('battery-fire');
+    },
+  );
 
   test('no yes and no tight where a limit is passed or a practice is refused', () => {
     const rows = withCode('over-current', 'mains-lead', 'backfeed', 'mixed-parallel', 'jump-start');

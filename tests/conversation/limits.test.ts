@@ -85,3 +85,12 @@ test.for([
   expect(last.hazards.includes('cold-charge')).toBe(isCold);
   expect(last.figures.chargeTime === undefined).toBe(isCold);
 });
+
+test.each([
+  'my lithium has a 100A bms',
+  'the bms on my 200ah lithium is rated 150A',
+  'BMS limit on my lithium is 100A',
+])('a limit told of a rig is no danger by itself: %s', text => {
+  const { last } = talk([`kim: ${text}`]);
+  expect(last.hazards).toEqual([]);
+});

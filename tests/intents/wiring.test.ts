@@ -233,6 +233,17 @@ describe('cable and fuse as a pair', () => {
     expect(value(carries(50), 'ampacity')).toBeCloseTo(value(carries(), 'ampacity') * Math.sqrt(25 / 45), 6);
   });
 
+  // IEC 60228 class 5: 3.3 mΩ/m for 6 mm² at 20 °C, so 30 A loses 5 % of 12 V over 0.6 V / (2 × 30 A × 3.3 mΩ/m) = 3.03 m; warm copper a little less.
+  test('how far a cable carries a current, where its length is not told', () => {
+    const cable = { areaMm2: 6, currentA: 30 };
+    const far = (rest: Facts = {}) => value(reply(cableSize, { cable, ...rest }), 'length');
+    expect(far()).toBeGreaterThan(2.7);
+    expect(far()).toBeLessThan(3.03);
+    expect(far({ systemVoltageV: 24 })).toBeCloseTo(2 * far(), 6);
+    expect(whole(reply(cableSize, { cable }))).toMatch(/At 30 A it may be about 2\.\d m long one way/);
+    expect(reply(cableSize, { cable: { areaMm2: 6 } }).figures).not.toHaveProperty('length');
+  });
+
   test('a list names the fuse by the battery that it lists', () => {
     const about = (chemistry: 'lfp' | 'agm') =>
       reply(list, {

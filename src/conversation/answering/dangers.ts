@@ -44,9 +44,24 @@ const unlike: ReadonlySet<string> = new Set(
   'old different age-word year-word one-of-them car-battery'.split(' '),
 );
 
+/** A battery's limit told ("my lithium has a 100 A BMS"), and nothing that could pass it. */
+const isLimitAlone = ({
+  batteries = [],
+  loads,
+  inverter,
+  chargers,
+  alternatorA,
+  cable,
+  fuseA,
+}: Told): boolean =>
+  batteries.some(({ maxCurrentA }) => maxCurrentA !== undefined) &&
+  !loads?.length &&
+  !chargers?.length &&
+  [inverter, alternatorA, cable, fuseA].every(fact => fact === undefined);
+
 /** The dangers that facts rule out, unless the words show them in a way that no fact covers. */
 const outOf = (told: Told, concepts: readonly string[]): readonly HazardCode[] =>
-  ruledOut(told).filter(
+  [...ruledOut(told), ...(isLimitAlone(told) ? (['over-current'] as const) : [])].filter(
     code =>
       (code !== 'over-current' || !concepts.some(concept => otherLoad.has(concept))) &&
       (code !== 'mixed-parallel' || !concepts.some(concept => unlike.has(concept))),

@@ -11,6 +11,7 @@ import { isAsking, isAskingMore, opensAsking } from '../turns/asking.ts';
 import { isSaying } from '../turns/claims.ts';
 import { isArgued } from '../turns/dispute.ts';
 import { opensTurn } from '../turns/lean.ts';
+import { leastSure } from '../unsure/sureness.ts';
 import { isCalled } from '../whose/people.ts';
 
 /** Whether a question is told once more, another way: nothing new is said, and the question before is answered. */
@@ -108,6 +109,10 @@ function isRemark(memory: Memory, { intent, heard, two, frame }: Interpreted, me
   return isOfTalk && (!hasAsked || intent.isArgument === true || isOfOther);
 }
 
+/** Whether the bot has just asked this person something: what they say now is read as their answer. */
+const isAnswering = ({ talk }: Memory, { from }: Message): boolean =>
+  (talk?.asked?.length ?? 0) > 0 && talk?.lastFrom === personKey(from);
+
 /** Whether a message is written in a script that the bot can't read. */
 export const isStrange = ({ issues, facts }: Heard): boolean =>
   issues.some(({ code }) => code === 'other-language') && Object.keys(facts).length === 0;
@@ -116,7 +121,10 @@ export const isStrange = ({ issues, facts }: Heard): boolean =>
 export function isSilent(memory: Memory, read: Interpreted, message: Message): boolean {
   const { hazards, heard, intent } = read;
   if (message.kind !== 'group' || hazards.length > 0 || heard.isPicked || isStrange(heard)) return false;
-  return (
-    intent.name === 'none' || isSideTalk(read, message) || isIdleRig(read) || isRemark(memory, read, message)
-  );
+  if (intent.name === 'none') return true;
+  if (isAnswering(memory, message)) return false;
+  // What is read for sure as a question is one, though it tells nothing new; but a turn of somebody else's may be a joke of it.
+  const isOfOther = read.frame !== undefined && read.frame.from !== personKey(message.from);
+  if (heard.certainty >= leastSure && !isOfOther && !intent.isArgument) return false;
+  return isSideTalk(read, message) || isIdleRig(read) || isRemark(memory, read, message);
 }

@@ -33,3 +33,13 @@ export function averageTold(
   const draw = currentA === undefined ? { powerW } : { currentA };
   return { loads: [{ name, ...draw, isAverage: true }] };
 }
+
+/** Facts without what is only asked after: whether a draw is the average ("is that the average?") is not told by the question. */
+export function withoutAsked(facts: Stated, { cues, recognised }: ParsedMessage): Stated {
+  const { loads, ...rest } = facts;
+  const isAsked =
+    cues.has('question-mark') &&
+    recognised.words.length <= mostWords &&
+    loads?.every(load => load.isAverage === true && (load.currentA ?? load.powerW) === undefined);
+  return isAsked ? rest : facts;
+}

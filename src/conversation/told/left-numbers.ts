@@ -64,7 +64,13 @@ export function leftNumbers(
 ): { readonly unread: ParsedMessage['unread']; readonly named: readonly string[] } {
   const taken = [...(numbersBeside?.(heard) ?? []), outletVoltsIn(heard)].filter(one => one !== undefined);
   const left = numbersLeft(heard);
-  const used = left.filter(({ mention }) => taken.some(isNear(mention.value)));
+  // The litres beside a fridge of which no draw is told are what its draw is taken from.
+  const litres = (heard.facts.loads ?? []).flatMap(({ volumeL, powerW, currentA }) =>
+    volumeL !== undefined && (powerW ?? currentA) === undefined ? [volumeL] : [],
+  );
+  const used = left.filter(({ mention }) =>
+    (mention.unit === 'L' ? litres : taken).some(isNear(mention.value)),
+  );
   const isUsed = new Set(used.map(({ said }) => said));
   const named = left.filter(({ mention, said }) => isOfGear(mention) && !isUsed.has(said));
   return {

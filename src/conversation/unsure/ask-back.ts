@@ -24,6 +24,10 @@ function withExample(ask: string): readonly [needs: string, example: string] {
   return at < 0 || !ask.endsWith(')') ? [ask, ''] : [ask.slice(0, at), ask.slice(at + 6, -1)];
 }
 
+/** What is missing, asked for in one short line without examples: what the next line is read as an answer to. */
+export const askedFor = (missing: readonly Missing[]): string =>
+  `${missing.map(({ ask }) => withExample(ask)[0]).join(', ')}?`;
+
 /** The one question back: what can't be right first, else what is missing, in the words of the needs. */
 export function askBack(
   intent: Intent,

@@ -8,7 +8,7 @@ import type { Heard } from '../hear.ts';
 import { isIntent, plain, unasked } from '../questions.ts';
 import { withGearTold } from '../told/gear-told.ts';
 import { named, sound } from '../told/sound.ts';
-import { leastSure } from './sureness.ts';
+import { leastSure, leastSureAlone } from './sureness.ts';
 
 /** A reading somebody may choose, by the words of its button. */
 interface Choice {
@@ -150,9 +150,8 @@ export function twoReadings(heard: Heard, answerOf: AnswerOf = untold): Two | un
     second !== undefined &&
     !unasked.has(second.intent) &&
     (first.intent !== second.intent || !plain.has(first.intent));
-  return (
-    (isTwo && apart(first, second, heard)) || (plain.has(first.intent) ? undefined : checked(first, heard))
-  );
+  const isPlain = plain.has(first.intent) || heard.certainty >= leastSureAlone;
+  return (isTwo && apart(first, second, heard)) || (isPlain ? undefined : checked(first, heard));
 }
 
 /** Two readings with the words that tell them apart, where there are such. */
