@@ -19,7 +19,7 @@ export function isUntil(
   words: readonly string[],
   at: number,
 ): boolean {
-  if (!alsoUntil.has(words[at] ?? '')) return false;
+  if (!alsoUntil.has(words[at] ?? '') || at + 1 >= tokens.length) return false;
   const next = words[at + 1] ?? '';
   if (clockAt(tokens, words, at + 1) || Object.hasOwn(weekdays, next) || Object.hasOwn(dayTimes, next))
     return true;

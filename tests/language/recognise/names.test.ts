@@ -43,6 +43,7 @@ describe('names, gear and people', () => {
     // Until when, and where the money goes.
     ['ok till 7', ['number:']],
     ['good till 7am', ['clock:7am']],
+    ['we sold the old till', ['thing:till']],
     ['lasts till we wake', []],
     ['the till 25 W', ['thing:till', 'amount:W']],
     ['till 15W, lights 20W', ['thing:till', 'amount:W', 'thing:lights', 'amount:W']],
