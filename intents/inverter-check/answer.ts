@@ -12,6 +12,7 @@ import type { RequestContext } from '../intent.ts';
 import { wiringChart } from '../wiring-chart.ts';
 import { bankWithin } from '../words.ts';
 import type { InverterCheck } from './compute.ts';
+import { whatRuns } from './what-runs.ts';
 
 /** "the kettle and the toaster". */
 function things({ loads }: InverterCheck, w: Speech): string {
@@ -212,12 +213,16 @@ export function answerInverterCheck(facts: Facts, result: InverterCheck, setting
   const verdict: Verdict = isAsked ? (result.fit ?? null) : null;
   const isInHeadline = verdict === null || (verdict === 'yes' && result.ratingW === undefined);
   const { acLoad, batteryCurrent, batteryUse } = result.figures;
+  const isWhatAsked = result.loads.length === 0 && setting.parsed.recognised.words.includes('what');
+  const usual = isWhatAsked ? whatRuns(result, w) : [];
   const lines = [drain(result, isInHeadline, w), ...hints(result, verdict, w)].filter(
     line => line !== undefined,
   );
+  const [first = '', ...rest] = usual;
+  const flatOut = headline(result, verdict, setting, w);
   return {
-    headline: headline(result, verdict, setting, w),
-    lines: lines.slice(0, 4),
+    headline: first || flatOut,
+    lines: (first ? [...rest, flatOut, ...lines] : lines).slice(0, 4),
     verdict,
     figures: {
       acLoad: figure(acLoad, 'W'),
