@@ -19,6 +19,7 @@ import type { Heard } from './hear.ts';
 import { learnedFor } from './kept/learned.ts';
 import { fill, lastFrame, ownKey, personKey, resolved, rigFor } from './kept/recall.ts';
 import { pick, remembered, rigFilling, rigOf } from './kept/remembered.ts';
+import { whereabouts } from './kept/whereabouts.ts';
 import type { Frame, Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { isIntent, undemanding } from './questions.ts';
@@ -233,7 +234,9 @@ function taken(
   const gear = isOwnFirst ? [own, rest] : [rest, own];
   const sources = isOfRig ? [own, lent, passing] : [passing, ...gear];
   const takes = intent.takes.includes('durationH') ? [...intent.takes, 'until' as const] : intent.takes;
-  const filled = fill(base, takes, sources, isDraw);
+  const known = fill(base, takes, sources, isDraw);
+  const here = whereabouts(memory, message, intent, known.facts);
+  const filled = here ? fill(base, takes, [...sources, here.facts], isDraw) : known;
   const all = timed(without(filled.facts, ...(borrowed?.unknown ?? [])), memory, message);
   const facts = pick(all, intent.takes);
   const subject = named ?? subjectBefore(intent, lean);
@@ -246,6 +249,7 @@ function taken(
     ...rigsOf(memory, lean.frame, from),
     ...(rig ? [{ who: ofRig, facts: rig.rig, isRig: memory.rigs[rig.key] !== undefined }] : []),
     { who: memory.passingFrom === from ? undefined : memory.passingFrom, facts: passing ?? {} },
+    ...(here ? [here] : []),
   ]);
   const learned = learnedFor(memory, rig?.key, facts, message.at);
   const bank = lentNow.find(one => hasCapacity(factsOf(one.facts)));
