@@ -58,6 +58,13 @@ describe('one reading is taken though it is unsure', () => {
       ['energy-budget', 0.6, { loads: [fridge, lamp] }],
       ['energy-budget', 0.3, { loads: [fridge] }],
     ],
+    [
+      'of bare things, each left out in turn',
+      0.35,
+      ['energy-budget', 0.42, { loads: [fridge, lamp] }],
+      ['energy-budget', 0.3, { loads: [fridge] }],
+      ['energy-budget', 0.2, { loads: [lamp] }],
+    ],
   ])('%s', (_, certainty, ...options) => {
     const heard = read('a line', certainty, options);
     expect(isPlainEnough(readingsOf(heard), heard)).toBe(true);

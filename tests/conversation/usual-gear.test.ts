@@ -123,6 +123,29 @@ describe('a few words after an answer tell more of the fridge', () => {
   );
 });
 
+describe('a thing of which no figure is known', () => {
+  test('is said to count for nothing, and is never called typical', () => {
+    const { last } = talk(['ann: laptop 6 hours a day and a gizmo all day, 200Ah lithium, how long?']);
+    expect(last.text).toContain('Not counted, as I know no figure of it: gizmo.');
+    expect(last.text).not.toMatch(/gizmo[^.;]*\(typical\)/);
+  });
+
+  test('but not beside a cable whose current is told', () => {
+    expect(talk(['ann: what cable for a 20A gizmo over 4 m?']).last.text).not.toContain('Not counted');
+  });
+});
+
+describe('nothing is guessed', () => {
+  test('where nothing is told and nothing of time is asked', () => {
+    expect(talk(['ann: can I leave the solar on while driving?']).last.figures).toEqual({});
+  });
+
+  test('of a battery from the talk before with nothing on it', () => {
+    const { last } = talk(['ann: 100Ah AGM at 12.4V, how full is it?', 'ann: how long will it last?']);
+    expect(last.text).not.toContain('typical fridge');
+  });
+});
+
 describe('where a danger is seen', () => {
   test('nobody is told besides that there was no question', () => {
     const { last } = talk(['ann: do I need an electrician to wire a 240V inlet on my camper?']);

@@ -17,6 +17,8 @@ type Row = Readonly<Record<string, unknown>>;
 const leastHeld = 0.045;
 /** As likely as this, one reading is likelier than all others. */
 const leastFirst = 0.5;
+/** The same of things without figures, of which each other reading leaves out one. */
+const leastFirstBare = 0.4;
 /** Less sure than this of the whole reading, it is asked about all the same: fitted to groups that no weight had seen. */
 const leastWhole = 0.4;
 /** The same where nearly all is typical, as no figures are told: what was counted is listed by name. */
@@ -77,8 +79,8 @@ function leavesOut(first: Reading, { stated }: Reading): boolean {
   });
 }
 
-/** Facts of talk: no question takes them as figures. */
-const ofTalk: ReadonlySet<string> = new Set(['claims', 'term', 'owner', 'choice', 'voltsTaken', 'unread']);
+/** What no question takes as a figure. */
+const ofTalk: ReadonlySet<string> = new Set(['claims', 'term', 'owner', 'choice', 'voltsTaken', 'without']);
 
 /** Whether a question takes all that its reading tells: what it leaves out would be asked by another. */
 function takesAll({ intent, stated }: Reading): boolean {
@@ -109,23 +111,23 @@ const isBare = ({ stated }: Reading): boolean => {
  */
 function isFullest(readings: readonly Reading[], { certainty, cues, hazards, recognised }: Heard): boolean {
   const [first, ...others] = readings;
+  const rivals = others.filter(({ probability }) => probability >= leastHeld);
+  const isOneQuestion = rivals.every(({ intent }) => intent === first?.intent);
   const figures = recognised.mentions.filter(({ kind }) => kind === 'amount' || kind === 'number');
   if (
     !first ||
     figures.length > mostFigures ||
-    first.probability < leastFirst ||
+    first.probability < (isOneQuestion && isBare(first) ? leastFirstBare : leastFirst) ||
     certainty < (isBare(first) && figures.length <= mostOfBare ? leastBare : leastWhole) ||
-    hazards.length > 0 ||
+    !hazards.every(code => code === 'starter-flat' && first.intent === 'starter-reserve') ||
     // What turns a question that nobody remembers is none of its own.
-    cues.has('what-if')
+    (cues.has('what-if') && recognised.words.includes('if'))
   )
     return false;
   // What is told to be kept is no question.
   if (first.intent === 'rig' || (first.intent !== 'term' && !isOfGear(first))) return false;
   if (!takesAll(first) || isMedical(first)) return false;
-  return others
-    .filter(({ probability }) => probability >= leastHeld)
-    .every(one => (one.intent === first.intent ? leavesOut(first, one) : isSameTold(first, one)));
+  return rivals.every(one => (one.intent === first.intent ? leavesOut(first, one) : isSameTold(first, one)));
 }
 
 /** Whether the likeliest reading is taken though it isn't sure: the others would be answered alike. */
