@@ -61,6 +61,9 @@ export function guessed(told: Stated, { parsed }: RequestContext, hasSource: boo
   );
   const sized = [...batteries];
   sized[at] = { ...batteries[at], capacityAh: usualAh };
+  // What is named and has no figure is no usual one.
+  const isSourceNamed = parsed.recognised.mentions.some(({ kind }) => kind === 'charger' || kind === 'solar');
+  if (isSourceNamed && !hasSource) return undefined;
   // Of nothing at all only how long is answered for usual gear: "can I leave the solar on?" is something else.
   const isLevelTold = batteries.length > 0 || told.volts !== undefined;
   if (!isSized && !hasSource && !isLevelTold && !parsed.cues.has('ask-how-long')) return undefined;

@@ -155,12 +155,18 @@ const asTalk = (read: Interpreted): Interpreted => ({
   two: undefined,
 });
 
+/** In a longer message what seems untold may only not have been read. */
+const mostGuessedWords = 14;
+
 /**
  * What nobody told a figure of is answered for usual gear, and asked for all the same; of what was read unsurely only
  * advice without a figure.
  */
 function guessOf({ intent, facts, heard, ready, setting, isUnsure }: Interpreted): Reply | undefined {
-  if (ready !== undefined || heard.issues.length > 0 || heard.unread.length > 0) return undefined;
+  const { issues, unread, words, recognised } = heard;
+  if (ready !== undefined || issues.length + unread.length > 0 || words > mostGuessedWords) return undefined;
+  // A word that nobody knows may be what is missing.
+  if (recognised.mentions.some(({ kind }) => kind === 'noun')) return undefined;
   const guess = intent.guess?.(pick(facts, intent.takes), setting);
   return isUnsure && guess?.figures !== undefined ? undefined : guess;
 }

@@ -21,11 +21,13 @@ const leastFirst = 0.5;
 const leastFirstBare = 0.4;
 /** Less sure than this of the whole reading, it is asked about all the same: fitted to groups that no weight had seen. */
 const leastWhole = 0.4;
+/** The same where another question may be meant. */
+const leastOfOthers = 0.5;
 /** The same where nearly all is typical, as no figures are told: what was counted is listed by name. */
 const leastBare = 0.2;
 const mostOfBare = 2;
 /** With more figures than this one of them is too easily taken amiss. */
-const mostFigures = 6;
+const mostFigures = 4;
 
 /** What of a row is no figure: an answer takes a typical one, and lists by name what it counted. */
 const plainLoad: ReadonlySet<string> = new Set(['name', 'count', 'supply', 'volumeL']);
@@ -114,11 +116,13 @@ function isFullest(readings: readonly Reading[], { certainty, cues, hazards, rec
   const rivals = others.filter(({ probability }) => probability >= leastHeld);
   const isOneQuestion = rivals.every(({ intent }) => intent === first?.intent);
   const figures = recognised.mentions.filter(({ kind }) => kind === 'amount' || kind === 'number');
+  const isAllBare = first !== undefined && isBare(first) && figures.length <= mostOfBare;
+  const least = isAllBare ? leastBare : isOneQuestion ? leastWhole : leastOfOthers;
   if (
     !first ||
     figures.length > mostFigures ||
     first.probability < (isOneQuestion && isBare(first) ? leastFirstBare : leastFirst) ||
-    certainty < (isBare(first) && figures.length <= mostOfBare ? leastBare : leastWhole) ||
+    certainty < least ||
     !hazards.every(code => code === 'starter-flat' && first.intent === 'starter-reserve') ||
     // What turns a question that nobody remembers is none of its own.
     (cues.has('what-if') && recognised.words.includes('if'))
