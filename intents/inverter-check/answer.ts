@@ -153,7 +153,18 @@ const lithiumStopsA = 90;
 const isForbidden = ({ bank, bankFit, figures }: InverterCheck): boolean =>
   bank?.maxCurrentA !== undefined && bankFit !== undefined && figures.batteryCurrent.value > bankFit.limitA;
 
-function hints(result: InverterCheck, verdict: Verdict, w: Speech): string[] {
+/** The limit told of a battery whose size wasn't, held against what is drawn. */
+function limitNote(facts: Facts, { bank, figures }: InverterCheck, w: Speech): string | undefined {
+  const limitA = bank ? undefined : facts.batteries?.[0]?.maxCurrentA;
+  if (limitA === undefined) return undefined;
+  return figures.batteryCurrent.value > limitA
+    ? w.say('over-its-limit', 'Your battery’s limit of {limit} A is less than that: take a smaller load.', {
+        limit: w.plain(limitA),
+      })
+    : w.say('in-its-limit', 'Your battery’s limit of {limit} A allows that.', { limit: w.plain(limitA) });
+}
+
+function hints(result: InverterCheck, verdict: Verdict, limit: string | undefined, w: Speech): string[] {
   const { figures, ratingW, neededW, bankFit } = result;
   const factor = result.ranked.find(a => a.name.endsWith('input factor'));
   const isShort =
@@ -184,7 +195,8 @@ function hints(result: InverterCheck, verdict: Verdict, w: Speech): string[] {
           'Run the engine while it’s on, or add a second battery of the same kind to share the load.',
         )
       : '',
-    result.bank === undefined && figures.batteryCurrent.value >= askedA
+    limit ?? '',
+    limit === undefined && result.bank === undefined && figures.batteryCurrent.value >= askedA
       ? w.say(
           'must-give',
           figures.batteryCurrent.value < lithiumStopsA
@@ -215,9 +227,10 @@ export function answerInverterCheck(facts: Facts, result: InverterCheck, setting
   const { acLoad, batteryCurrent, batteryUse } = result.figures;
   const isWhatAsked = result.loads.length === 0 && setting.parsed.recognised.words.includes('what');
   const usual = isWhatAsked ? whatRuns(result, w) : [];
-  const lines = [drain(result, isInHeadline, w), ...hints(result, verdict, w)].filter(
-    line => line !== undefined,
-  );
+  const lines = [
+    drain(result, isInHeadline, w),
+    ...hints(result, verdict, limitNote(facts, result, w), w),
+  ].filter(line => line !== undefined);
   const [first = '', ...rest] = usual;
   const flatOut = headline(result, verdict, setting, w);
   return {

@@ -27,6 +27,7 @@ import { type Options, settingOf } from './setting.ts';
 import { outletVoltsIn } from './told/left-numbers.ts';
 import { unitsFor } from './told/units.ts';
 import { hoursUntil } from './told/until.ts';
+import { asPut } from './turns/as-put.ts';
 import { answeringBack } from './turns/asked-back.ts';
 import { arguedIn, claimsFor } from './turns/claims.ts';
 import { withoutDispute } from './turns/dispute.ts';
@@ -69,6 +70,8 @@ export interface Interpreted {
   readonly lent: readonly Lent[];
   /** Two readings that answer differently, of which neither is sure enough. */
   readonly two?: Two;
+  /** It was read unsurely, and lacks something besides. */
+  readonly isUnsure?: true;
   /** Codes of hazards seen in the message or in what memory adds. */
   readonly hazards: readonly HazardCode[];
   /** The answer, where it was worked out already to see whether another reading has the same. */
@@ -106,8 +109,9 @@ const keyOf = (intent: string, facts: Stated): string => `${intent} ${JSON.strin
 export function interpret(memory: Memory, message: Message, said: Heard, options: Options = {}): Interpreted {
   const whose = betweenRivals(memory, message, withOwner(memory, message, said));
   const argued = withoutDispute(memory, message, whose);
-  const told = ofTheirs(memory, message, answeringBack(memory, message, argued));
-  const plain = told.issues.length > 0 ? undefined : (toldGear(told) ?? toldUnits(told));
+  const told = asPut(ofTheirs(memory, message, answeringBack(memory, message, argued)));
+  const plain =
+    told.issues.length > 0 ? undefined : (toldGear(told, lastFrame(memory, message.from)) ?? toldUnits(told));
   if (plain) return taken(memory, message, plain, undefined, options);
   const leaning = ofFrame(memory, message, told);
   const heard = ofArgument(memory, turnOfTalk(memory, message, leaning) ?? sideTalk(leaning) ?? leaning);
@@ -131,7 +135,11 @@ export function interpret(memory: Memory, message: Message, said: Heard, options
   const becomes = asked.intent.becomes?.(asked.facts);
   const whole = becomes && taken(memory, message, { ...heard, intent: becomes }, undefined, options);
   if (whole?.ready) return whole;
-  const first = { ...asked, worked: tried.get(keyOf(heard.intent, heard.facts)) };
+  const first = {
+    ...asked,
+    worked: tried.get(keyOf(heard.intent, heard.facts)),
+    ...(unsure && { isUnsure: true as const }),
+  };
   if (first.ready || heard.issues.length > 0) return first;
   // What can't be answered may have been another question, that can.
   for (const { intent, stated, probability } of readingsOf(heard)) {
