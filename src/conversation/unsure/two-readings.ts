@@ -7,7 +7,7 @@ import type { Heard } from '../hear.ts';
 import { isIntent, plain, unasked } from '../questions.ts';
 import { withGearTold } from '../told/gear-told.ts';
 import { named, sound } from '../told/sound.ts';
-import { isPlainEnough, type Reading } from './plain-enough.ts';
+import { isMedical, isPlainEnough, type Reading } from './plain-enough.ts';
 import { leastSure, leastSureAlone } from './sureness.ts';
 
 /** A reading somebody may choose, by the words of its button. */
@@ -128,7 +128,7 @@ export function twoReadings(heard: Heard, answerOf: AnswerOf = untold): Two | un
     second !== undefined &&
     !unasked.has(second.intent) &&
     (first.intent !== second.intent || !plain.has(first.intent));
-  const isPlain = plain.has(first.intent) || heard.certainty >= leastSureAlone;
+  const isPlain = plain.has(first.intent) || (heard.certainty >= leastSureAlone && !isMedical(first));
   return (isTwo && apart(first, second, heard)) || (isPlain ? undefined : checked(first, heard));
 }
 
