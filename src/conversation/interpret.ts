@@ -110,8 +110,7 @@ export function interpret(memory: Memory, message: Message, said: Heard, options
   const whose = betweenRivals(memory, message, withOwner(memory, message, said));
   const argued = withoutDispute(memory, message, whose);
   const told = asPut(ofTheirs(memory, message, answeringBack(memory, message, argued)));
-  const plain =
-    told.issues.length > 0 ? undefined : (toldGear(told, lastFrame(memory, message.from)) ?? toldUnits(told));
+  const plain = told.issues.length > 0 ? undefined : (toldGear(told) ?? toldUnits(told));
   if (plain) return taken(memory, message, plain, undefined, options);
   const leaning = ofFrame(memory, message, told);
   const heard = ofArgument(memory, turnOfTalk(memory, message, leaning) ?? sideTalk(leaning) ?? leaning);
