@@ -1,11 +1,14 @@
 import type { Facts, Stated } from '#rig/rig.ts';
 import { defineIntent } from '../define-intent.ts';
+import { factsOf } from '../facts.ts';
+import type { Intent } from '../intent.ts';
 import { hasCapacity, type Need } from '../needs.ts';
 import { computeShould } from '../should-charge.ts';
 import { sunFacts } from '../sun.ts';
 import { hasUse } from '../use.ts';
 import { answerChargeTime } from './answer.ts';
 import { computeChargeTime } from './compute.ts';
+import { coldFirst, guessed, withGuess } from './guess.ts';
 import { answerShould } from './should-answer.ts';
 import { answerAtTemperature, atTemperature } from './temperature.ts';
 
@@ -35,13 +38,13 @@ const needSource: Need = {
   ],
   ask: 'what charges it (say “25A DC-DC”, “10A mains charger” or “200W panel”)',
   key: 'need-source',
-  holds: facts =>
-    !!facts.chargers?.length ||
-    hasWatts(facts) ||
-    isLive(facts) ||
-    isOfTemperature(facts) ||
-    (facts.solarAhPerDay ?? facts.solarWhPerDay ?? facts.drivingHoursPerDay) !== undefined,
+  holds: facts => hasSource(facts) || isOfTemperature(facts),
 };
+function hasSource(facts: Facts): boolean {
+  const { chargers, solarAhPerDay, solarWhPerDay, drivingHoursPerDay } = facts;
+  const isOfSun = (solarAhPerDay ?? solarWhPerDay) !== undefined || hasWatts(facts);
+  return !!chargers?.length || isOfSun || isLive(facts) || drivingHoursPerDay !== undefined;
+}
 
 /** What was used hangs in each answer where nothing else tells how full it is; a charger's amps where it is the only source. */
 function alsoHangsOn(facts: Stated): readonly string[] {
@@ -55,7 +58,7 @@ function alsoHangsOn(facts: Stated): readonly string[] {
 }
 
 /** How long to charge it; how long must I drive. */
-export const chargeTime = defineIntent({
+export const chargeTime: Intent = defineIntent({
   name: 'charge-time',
   title: 'How long to charge it?',
   isOfNow: true,
@@ -82,6 +85,11 @@ export const chargeTime = defineIntent({
   ],
   alsoHangsOn,
   needs: [needCharge, needSource],
+  guess: (told, setting) => {
+    const guess = guessed(told, setting, hasSource(factsOf(told)));
+    const ready = guess && chargeTime.needs.safeParse(guess.facts).data;
+    return ready ? withGuess(chargeTime.reply(ready, setting), guess) : coldFirst(told);
+  },
   reply: (facts, setting) => {
     const asked = atTemperature(facts);
     if (asked) return answerAtTemperature(asked);

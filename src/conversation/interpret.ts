@@ -19,6 +19,7 @@ import type { Heard } from './hear.ts';
 import { learnedFor } from './kept/learned.ts';
 import { fill, lastFrame, ownKey, personKey, resolved, rigFor } from './kept/recall.ts';
 import { pick, remembered, rigFilling, rigOf } from './kept/remembered.ts';
+import { whereabouts } from './kept/whereabouts.ts';
 import type { Frame, Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { isIntent, undemanding } from './questions.ts';
@@ -26,6 +27,7 @@ import { type Options, settingOf } from './setting.ts';
 import { outletVoltsIn } from './told/left-numbers.ts';
 import { unitsFor } from './told/units.ts';
 import { hoursUntil } from './told/until.ts';
+import { asPut } from './turns/as-put.ts';
 import { answeringBack } from './turns/asked-back.ts';
 import { arguedIn, claimsFor } from './turns/claims.ts';
 import { withoutDispute } from './turns/dispute.ts';
@@ -68,6 +70,8 @@ export interface Interpreted {
   readonly lent: readonly Lent[];
   /** Two readings that answer differently, of which neither is sure enough. */
   readonly two?: Two;
+  /** It was read unsurely, and lacks something besides. */
+  readonly isUnsure?: true;
   /** Codes of hazards seen in the message or in what memory adds. */
   readonly hazards: readonly HazardCode[];
   /** The answer, where it was worked out already to see whether another reading has the same. */
@@ -105,7 +109,7 @@ const keyOf = (intent: string, facts: Stated): string => `${intent} ${JSON.strin
 export function interpret(memory: Memory, message: Message, said: Heard, options: Options = {}): Interpreted {
   const whose = betweenRivals(memory, message, withOwner(memory, message, said));
   const argued = withoutDispute(memory, message, whose);
-  const told = ofTheirs(memory, message, answeringBack(memory, message, argued));
+  const told = asPut(ofTheirs(memory, message, answeringBack(memory, message, argued)));
   const plain = told.issues.length > 0 ? undefined : (toldGear(told) ?? toldUnits(told));
   if (plain) return taken(memory, message, plain, undefined, options);
   const leaning = ofFrame(memory, message, told);
@@ -130,7 +134,11 @@ export function interpret(memory: Memory, message: Message, said: Heard, options
   const becomes = asked.intent.becomes?.(asked.facts);
   const whole = becomes && taken(memory, message, { ...heard, intent: becomes }, undefined, options);
   if (whole?.ready) return whole;
-  const first = { ...asked, worked: tried.get(keyOf(heard.intent, heard.facts)) };
+  const first = {
+    ...asked,
+    worked: tried.get(keyOf(heard.intent, heard.facts)),
+    ...(unsure && { isUnsure: true as const }),
+  };
   if (first.ready || heard.issues.length > 0) return first;
   // What can't be answered may have been another question, that can.
   for (const { intent, stated, probability } of readingsOf(heard)) {
@@ -233,7 +241,9 @@ function taken(
   const gear = isOwnFirst ? [own, rest] : [rest, own];
   const sources = isOfRig ? [own, lent, passing] : [passing, ...gear];
   const takes = intent.takes.includes('durationH') ? [...intent.takes, 'until' as const] : intent.takes;
-  const filled = fill(base, takes, sources, isDraw);
+  const known = fill(base, takes, sources, isDraw);
+  const here = whereabouts(memory, message, intent, known.facts);
+  const filled = here ? fill(base, takes, [...sources, here.facts], isDraw) : known;
   const all = timed(without(filled.facts, ...(borrowed?.unknown ?? [])), memory, message);
   const facts = pick(all, intent.takes);
   const subject = named ?? subjectBefore(intent, lean);
@@ -246,6 +256,7 @@ function taken(
     ...rigsOf(memory, lean.frame, from),
     ...(rig ? [{ who: ofRig, facts: rig.rig, isRig: memory.rigs[rig.key] !== undefined }] : []),
     { who: memory.passingFrom === from ? undefined : memory.passingFrom, facts: passing ?? {} },
+    ...(here ? [here] : []),
   ]);
   const learned = learnedFor(memory, rig?.key, facts, message.at);
   const bank = lentNow.find(one => hasCapacity(factsOf(one.facts)));

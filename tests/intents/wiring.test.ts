@@ -78,6 +78,23 @@ describe('will the inverter run it', () => {
     expect(lacks(inverterCheck, { inverter: {} })).toHaveLength(1);
   });
 
+  test('what it commonly runs, where nobody said what shall: the biggest that fit, the smallest that do not', () => {
+    const words = ['what', 'can', 'i', 'run'];
+    const asked = (powerW: number) =>
+      inverterCheck.reply(
+        inverterCheck.needs.parse({ inverter: { powerW } }),
+        settingWith({}, { recognised: { text: '', tokens: [], mentions: [], words } }),
+      );
+    expect(whole(asked(1000))).toMatch(/runs things like a .*\(\d+ W\)/);
+    for (const powerW of [300, 1000, 2000]) {
+      const [runs = '', not = ''] = [asked(powerW).headline, ...(asked(powerW).lines ?? [])];
+      const watts = (line: string) => [...line.matchAll(/\((\d+) W\)/g)].map(([, w]) => Number(w));
+      expect(Math.max(...watts(runs))).toBeLessThanOrEqual(powerW);
+      expect(Math.min(...watts(not))).toBeGreaterThan(powerW);
+    }
+    expect(whole(on(300))).not.toMatch(/runs things like/);
+  });
+
   test('24 V halves the current', () => {
     const at = (systemVoltageV: number) =>
       value(reply(inverterCheck, { loads: [ac('kettle', 1000)], systemVoltageV }), 'batteryCurrent');
