@@ -1,3 +1,4 @@
+import type { Reply } from '#answer/reply.ts';
 import { present } from '#basics/present.ts';
 import { without } from '#basics/without.ts';
 import { intentNamed } from '#intents';
@@ -15,19 +16,22 @@ import { mainsVoltsIn, withoutMainsVolts } from '#rig/mains.ts';
 import { mergeFacts } from '#rig/merge.ts';
 import type { Facts, LearnedOfRig, Stated } from '#rig/rig.ts';
 import { dangersIn, stillThere, withDangers } from './answering/dangers.ts';
-import type { Heard } from './hear.ts';
+import { type Heard, hear } from './hear.ts';
 import { learnedFor } from './kept/learned.ts';
 import { fill, lastFrame, ownKey, personKey, resolved, rigFor } from './kept/recall.ts';
 import { pick, remembered, rigFilling, rigOf } from './kept/remembered.ts';
-import type { Frame, Memory } from './memory.ts';
+import { emptyMemory, type Frame, type Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { isIntent, undemanding } from './questions.ts';
 import { type Options, settingOf } from './setting.ts';
 import { outletVoltsIn } from './told/left-numbers.ts';
 import { unitsFor } from './told/units.ts';
 import { hoursUntil } from './told/until.ts';
+import { asked, isAskedAgain } from './turns/again.ts';
+import { appealed } from './turns/appeal.ts';
 import { answeringBack } from './turns/asked-back.ts';
 import { arguedIn, claimsFor } from './turns/claims.ts';
+import { contestedIn } from './turns/contested.ts';
 import { withoutDispute } from './turns/dispute.ts';
 import { type Lean, leanOf } from './turns/lean.ts';
 import {
@@ -87,14 +91,6 @@ function timed(facts: Stated, memory: Memory, message: Message): Stated {
   return durationH === undefined ? facts : { ...facts, durationH };
 }
 
-/** "Will it?" asked before is asked by what turns it too. */
-const asked = (heard: Heard, { frame, extent }: Lean): Heard =>
-  frame?.isCheck &&
-  extent === 'all' &&
-  !['ask-how-long', 'ask-how-much', 'ask-what-size'].some(cue => heard.cues.has(cue as never))
-    ? { ...heard, cues: new Set([...heard.cues, 'ask-can-it']) }
-    : heard;
-
 /** Less likely than this another question is not taken, though it could be answered. */
 const leastLikely = 0.25;
 
@@ -103,6 +99,9 @@ const keyOf = (intent: string, facts: Stated): string => `${intent} ${JSON.strin
 
 /** Holds a message against memory, once: the question, its facts and whose they are, and what is missing. */
 export function interpret(memory: Memory, message: Message, said: Heard, options: Options = {}): Interpreted {
+  const own = (asked: Frame) => replayed(memory, message, asked, options);
+  const argument = appealed(memory, message, said, own);
+  if (argument) return taken(memory, message, argument, undefined, options);
   const whose = betweenRivals(memory, message, withOwner(memory, message, said));
   const argued = withoutDispute(memory, message, whose);
   const told = ofTheirs(memory, message, answeringBack(memory, message, argued));
@@ -167,15 +166,6 @@ function leanOn(lean: Lean, intent: Intent, named: string | undefined): Lean {
   return isAnother && lean.extent === 'all' ? { ...lean, extent: 'gear' } : lean;
 }
 
-const asAgain: readonly Cue[] = ['ask-working', 'ask-why', 'simpler', 'same-again'];
-
-/** Whether the answer before is asked for once more, another way, and nothing is told. */
-const isAskedAgain = ({ facts, removed, corrects, cues }: Heard): boolean =>
-  Object.keys(facts).length === 0 &&
-  removed.length === 0 &&
-  corrects === undefined &&
-  asAgain.some(cue => cues.has(cue));
-
 /** The rig that a question before went by, as it is now. */
 function rigsOf({ rigs }: Memory, frame: Frame | undefined, from: string): FactSource[] {
   const key = frame && rigOf(frame);
@@ -190,6 +180,20 @@ const withMore = (rig: Stated, told: Stated): Stated =>
 /** What the question turned had out of memory and nobody has told since: it counts for no more in the turn. */
 const stillRecalled = (frame: Frame | undefined, told: Stated): (keyof Stated)[] =>
   ((frame?.recalled ?? []) as (keyof Stated)[]).filter(key => told[key] === undefined);
+
+/** The bot's own answer to a question before, by what that went by. */
+function replayed(memory: Memory, message: Message, frame: Frame, options: Options): Reply | undefined {
+  const nothing = hear(emptyMemory(), { ...message, text: '' });
+  const again = {
+    ...nothing,
+    intent: frame.intent,
+    cues: new Set<Cue>(['same-again']),
+    certainty: 1,
+    options: [],
+  };
+  const read = taken(memory, { ...message, onto: frame }, again, undefined, options);
+  return read.ready && read.intent.reply(read.ready, read.setting);
+}
 
 /** A message taken for one question. */
 function taken(
@@ -238,7 +242,7 @@ function taken(
   const facts = pick(all, intent.takes);
   const subject = named ?? subjectBefore(intent, lean);
   const parsed = needsOf(intent, subject).safeParse(facts);
-  const claims = claimsFor(intent, heard, memory, from);
+  const claims = claimsFor(intent, heard, memory, from, lean.frame);
   const ofRig = rig && rig.key !== '' && rig.key !== ownKey(message.from, message.kind) ? rig.key : undefined;
   const lentNow = lentIn(facts, resolved(said.facts, rig?.key === from ? rig.rig : undefined), [
     ...(borrowed ? [...borrowed.lent, { facts: borrowed.facts }] : []),
@@ -269,6 +273,9 @@ function taken(
       claims,
       mainsV: mainsV ?? memory.settings.mainsV ?? options.mainsV ?? 230,
       units: unitsFor(memory, said, lean.frame),
+      contested: intent.isArgument
+        ? contestedIn(memory, heard, claims, lean.frame, asked => replayed(memory, message, asked, options))
+        : undefined,
       argued: intent.isArgument ? arguedIn(memory, lean.frame) : undefined,
       learned,
       before: isTurn ? beforeOf(intent, present(lean.frame), learned) : undefined,

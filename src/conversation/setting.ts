@@ -23,7 +23,16 @@ export function settingOf(
   parsed: Heard,
   own: Pick<
     RequestContext,
-    'mainsV' | 'recalled' | 'owner' | 'claims' | 'argued' | 'learned' | 'before' | 'subject' | 'units'
+    | 'mainsV'
+    | 'recalled'
+    | 'owner'
+    | 'claims'
+    | 'argued'
+    | 'contested'
+    | 'learned'
+    | 'before'
+    | 'subject'
+    | 'units'
   >,
 ): RequestContext {
   return {
@@ -35,6 +44,7 @@ export function settingOf(
     owner: own.owner,
     claims: own.claims,
     argued: own.argued,
+    contested: own.contested,
     rigs: rigsWith(memory, message, parsed),
     learned: own.learned,
     before: own.before,
@@ -65,6 +75,7 @@ export function freshened(memory: Memory, now: Date): Memory {
     rigs: bare(memory.rigs),
     lessons: bare(memory.lessons),
     frames: memory.frames.filter(frame => !isStale(frame.at)),
+    claims: memory.claims.filter(({ at }) => !isStale(at)),
     ...(talk && !isStale(talk.at) ? { talk } : {}),
     ...(choice && !isStale(choice.at) ? { choice } : {}),
     ...(forgetting && !isStale(forgetting.at, openMs) ? { forgetting } : {}),

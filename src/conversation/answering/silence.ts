@@ -120,7 +120,8 @@ export const isStrange = ({ issues, facts }: Heard): boolean =>
 /** Whether nothing is said: talk among people, in which nobody is in danger. */
 export function isSilent(memory: Memory, read: Interpreted, message: Message): boolean {
   const { hazards, heard, intent } = read;
-  if (message.kind !== 'group' || hazards.length > 0 || heard.isPicked || isStrange(heard)) return false;
+  if (message.kind !== 'group' || hazards.length > 0 || heard.isPicked || heard.isAppeal || isStrange(heard))
+    return false;
   if (intent.name === 'none') return true;
   if (isAnswering(memory, message)) return false;
   // What is read for sure as a question is one, though it tells nothing new; but a turn of somebody else's may be a joke of it.

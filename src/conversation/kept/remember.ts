@@ -20,9 +20,10 @@ import {
 import type { Message } from '../message.ts';
 import { passingBy } from '../questions.ts';
 import { unusualUnits } from '../told/units.ts';
-import { claimsKept, keepClaims } from '../turns/claims.ts';
+import { openQuestions } from '../turns/disputes.ts';
 import { heardBy } from '../turns/lean.ts';
 import { withoutPerson } from '../whose/without-person.ts';
+import { claimsKept, keepClaims } from './claims-kept.ts';
 import { personKey } from './recall.ts';
 
 /** What was done with a message, as far as memory cares. */
@@ -45,7 +46,7 @@ export function remember(memory: Memory, message: Message, read: Interpreted, do
   const at = message.at.getTime();
   let next: Memory = {
     ...memory,
-    claims: keepClaims(memory, heard, from),
+    claims: keepClaims(memory, read, from, at, isSettled(read, done)),
     talk: talkAfter(memory, message, heard, done.asked),
     choice: two && sound(choiceSchema, { at, options: two.options.map(option => ({ ...option })) }),
   };
@@ -75,9 +76,13 @@ export function remember(memory: Memory, message: Message, read: Interpreted, do
     };
   const isOpen = two !== undefined || (intent.name === 'unclear' && Object.keys(heard.facts).length > 0);
   if (isOpen || !passingBy.has(intent.name))
-    next = { ...next, frames: framed(next.frames, frameOf(message, read, done)) };
+    next = { ...next, frames: framed(next, frameOf(message, read, done)) };
   return strip({ ...next, learned: ofRigs(next) });
 }
+
+/** Whether the bot says who is right. */
+const isSettled = ({ intent }: Interpreted, { reply, isBack }: Done): boolean =>
+  intent.isArgument === true && !isBack && Object.keys(reply.figures ?? {}).length > 0;
 
 /** What was learnt of rigs that are there: it goes with them. */
 function ofRigs({ learned, rigs }: Memory): Memory['learned'] {
@@ -86,10 +91,14 @@ function ofRigs({ learned, rigs }: Memory): Memory['learned'] {
 }
 
 /** The questions with one more, the oldest of a person who asked often first to go. */
-function framed(frames: readonly Frame[], frame: Frame): Frame[] {
+function framed(memory: Memory, frame: Frame): Frame[] {
+  const { frames } = memory;
   if (!sound(frameSchema, frame)) return [...frames];
-  const own = frames.filter(one => one.from === frame.from);
-  const gone = own.length >= framesOfOne ? own[0] : undefined;
+  // What is argued about stays till it is settled or old.
+  const argued = [...openQuestions(memory)].slice(-mostArgued);
+  const free = frames.filter(one => !argued.includes(one.at));
+  const own = free.filter(one => one.from === frame.from);
+  const gone = own.length >= framesOfOne ? own[0] : frames.length >= framesKept ? free[0] : undefined;
   const kept = [...frames.filter(one => one !== gone), frame].slice(-framesKept);
   return kept.map((one, i) =>
     i < kept.length - wordedFrames ? { ...one, cues: undefined, recalled: undefined } : one,
@@ -100,6 +109,8 @@ function framed(frames: readonly Frame[], frame: Frame): Frame[] {
 const wordedFrames = 2;
 
 const framesOfOne = 2;
+/** Questions argued about that aren't let go. */
+const mostArgued = 2;
 const mostLenders = 4;
 
 /** What is new, if the store would take it (no battery of 1e30 Ah): one odd number must not cost the whole answer. */

@@ -11,6 +11,7 @@ import type { Frame, Memory } from '../memory.ts';
 import type { Message } from '../message.ts';
 import { undemanding } from '../questions.ts';
 import { gearOf } from '../whose/gear-of.ts';
+import { claimedOf, disputeOf, frameOfQuestion } from './disputes.ts';
 
 /**
  * How much of a question before goes into this one: all of it, what still holds, what was asked without the gear (how
@@ -116,6 +117,13 @@ export function theirFrame({ frames }: Memory, { onto, from }: Message, heard: H
   return isChanged || onto === theirs || ownFrame(frames, from) === undefined ? theirs : undefined;
 }
 
+/** The question of the dispute that a message asks to be settled, or that it claims something of. */
+function disputedFrame(memory: Memory, { from }: Message, heard: Heard): Frame | undefined {
+  if (heard.sided) return frameOfQuestion(memory, heard.sided.of);
+  if (heard.isAppeal) return frameOfQuestion(memory, disputeOf(memory, from));
+  return heard.claims.length > 0 ? claimedOf(memory, heard.claims) : undefined;
+}
+
 /** How far a message leans on the talk. */
 export function leanOf(memory: Memory, message: Message, heard: Heard, intent: Intent): Lean {
   const { cues, facts, removed, corrects, owner } = heard;
@@ -127,8 +135,10 @@ export function leanOf(memory: Memory, message: Message, heard: Heard, intent: I
   const last = own?.intent === intent.name ? own : memory.frames.at(-1);
   const isOfArgument =
     last?.intent === intent.name && heard.claims.length === 0 && !cues.has('ask-who-is-right');
+  const disputed = intent.isArgument && !message.onto ? disputedFrame(memory, message, heard) : undefined;
   const frame =
-    intent.isArgument && isOfArgument && !message.onto
+    disputed ??
+    (intent.isArgument && isOfArgument && !message.onto
       ? last
       : frameFor(
           memory,
@@ -136,7 +146,7 @@ export function leanOf(memory: Memory, message: Message, heard: Heard, intent: I
           intent.name,
           isSlip || cues.has('correction') || owner === 'me',
           opensTurn(heard) || isShortQuestion(heard),
-        );
+        ));
   if (!frame) return { extent: 'none' };
   const isOwn = frame.from === personKey(message.from);
   const isTold = Object.keys(facts).length > 0;

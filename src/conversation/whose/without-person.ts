@@ -11,7 +11,7 @@ import type { Frame, Memory } from '../memory.ts';
  */
 export function withoutPerson(memory: Memory, key: string, own = key): Memory {
   const isTheirs = (name: string): boolean => name.toLowerCase() === key;
-  const notTheirs = ({ who }: Claim): boolean => !isTheirs(who);
+  const notTheirs = ({ who }: Pick<Claim, 'who'>): boolean => !isTheirs(who);
   const { rigs, learned, lessons, people, claims, frames, talk, choice, forgetting, undo, ...others } =
     memory;
   const { passing, passingAt, passingFrom, ...rest } = others;

@@ -1,0 +1,20 @@
+import type { Cue } from '#language/words/en/cues.ts';
+import type { Heard } from '../hear.ts';
+import type { Lean } from './lean.ts';
+
+/** "Will it?" asked before is asked by what turns it too. */
+export const asked = (heard: Heard, { frame, extent }: Lean): Heard =>
+  frame?.isCheck &&
+  extent === 'all' &&
+  !['ask-how-long', 'ask-how-much', 'ask-what-size'].some(cue => heard.cues.has(cue as never))
+    ? { ...heard, cues: new Set([...heard.cues, 'ask-can-it']) }
+    : heard;
+
+const asAgain: readonly Cue[] = ['ask-working', 'ask-why', 'simpler', 'same-again'];
+
+/** Whether the answer before is asked for once more, another way, and nothing is told. */
+export const isAskedAgain = ({ facts, removed, corrects, cues }: Heard): boolean =>
+  Object.keys(facts).length === 0 &&
+  removed.length === 0 &&
+  corrects === undefined &&
+  asAgain.some(cue => cues.has(cue));

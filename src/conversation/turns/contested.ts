@@ -1,0 +1,31 @@
+import type { Reply } from '#answer/reply.ts';
+import type { RequestContext, SideTaken } from '#intents/intent.ts';
+import type { Claim } from '#rig/rig.ts';
+import type { Heard } from '../hear.ts';
+import type { Frame, Memory } from '../memory.ts';
+import { frameOfQuestion, isSide, questionOf } from './disputes.ts';
+import { contestOf } from './sides.ts';
+
+/**
+ * Who takes which side of a question, where that is what is argued about: no two numbers are claimed of it.
+ * @param frame the question, or an argument about it
+ * @param answer the bot's own answer to a question
+ */
+export function contestedIn(
+  memory: Memory,
+  { sided, claims: said }: Heard,
+  claims: readonly Claim[],
+  frame: Frame | undefined,
+  answer: (question: Frame) => Reply | undefined,
+): RequestContext['contested'] {
+  const question = frame && frameOfQuestion(memory, questionOf(frame));
+  if (!question || claims.length > 1 || said.length > 0) return undefined;
+  const now = sided?.sides ?? [];
+  const before = memory.claims
+    .filter(isSide)
+    .filter(({ of, who }) => of === questionOf(question) && now.every(one => one.who !== who))
+    .map(({ who, says }): SideTaken => ({ who, says }));
+  const sides = [...before, ...now];
+  if (sides.length === 0) return undefined;
+  return { sides, contest: contestOf(question), answer: () => answer(question) };
+}
