@@ -55,6 +55,8 @@ export interface RequestContext {
   readonly before?: () => Facts | undefined;
   /** The same of any rig of the chat, by its owner. */
   readonly learnedOf?: (owner: string) => LearnedOfRig | undefined;
+  /** Who shares the rig of an owner, that name first. */
+  readonly sharing?: (owner: string) => readonly string[];
   /** The key of the asker's own rig: their name in a group, "" in a private chat. */
   readonly ownKey: string;
   /** One message a person might write, for each question: `{ title, say }`, in the order of the list. */

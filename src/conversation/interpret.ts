@@ -33,7 +33,7 @@ import { answeringBack } from './turns/asked-back.ts';
 import { arguedIn, claimsFor } from './turns/claims.ts';
 import { contestedIn } from './turns/contested.ts';
 import { withoutDispute } from './turns/dispute.ts';
-import { type Lean, leanOf } from './turns/lean.ts';
+import { leanOf } from './turns/lean.ts';
 import {
   isSlipOf,
   ofArgument,
@@ -44,12 +44,14 @@ import {
   toldUnits,
   turnOfTalk,
 } from './turns/retake.ts';
+import { leanOn, namedBy, subjectBefore } from './turns/subject.ts';
 import { turned } from './turns/turn.ts';
 import { type Missing, missingOf } from './unsure/ask-back.ts';
 import { doubtOf } from './unsure/doubt.ts';
 import { type AnswerOf, factsIn, readingsOf, type Two, twoReadings } from './unsure/two-readings.ts';
 import { type FactSource, type Lent, lentIn, sourcesOf } from './whose/origins.ts';
 import { betweenRivals } from './whose/rivals.ts';
+import { sharersOf } from './whose/shared.ts';
 import { borrowedIn, withOwner } from './whose/whose.ts';
 
 /** A message held against what is remembered: everything after goes by this one value. */
@@ -151,21 +153,6 @@ function beforeOf(intent: Intent, frame: Frame, learned: LearnedOfRig | undefine
   };
 }
 
-/** What the words are about, by the question, or by any that is asked about. */
-const namedBy = (of: readonly Intent[], { recognised: { words, text } }: Heard): string | undefined =>
-  of.map(intent => intent.subjectIn?.(words, text)).find(subject => subject !== undefined);
-
-/** What the question leant on was about, where it is the same question or was asked back about. */
-const subjectBefore = ({ name }: Intent, { frame, extent }: Lean): string | undefined =>
-  (frame?.intent === name || frame?.asked !== undefined) && extent !== 'none' ? frame?.subject : undefined;
-
-/** Another fault, another pair: no turn of the one before, of which the gear alone still holds. */
-function leanOn(lean: Lean, intent: Intent, named: string | undefined): Lean {
-  const before = subjectBefore(intent, lean);
-  const isAnother = named !== undefined && before !== undefined && named !== before;
-  return isAnother && lean.extent === 'all' ? { ...lean, extent: 'gear' } : lean;
-}
-
 /** The rig that a question before went by, as it is now. */
 function rigsOf({ rigs }: Memory, frame: Frame | undefined, from: string): FactSource[] {
   const key = frame && rigOf(frame);
@@ -243,14 +230,21 @@ function taken(
   const subject = named ?? subjectBefore(intent, lean);
   const parsed = needsOf(intent, subject).safeParse(facts);
   const claims = claimsFor(intent, heard, memory, from, lean.frame);
-  const ofRig = rig && rig.key !== '' && rig.key !== ownKey(message.from, message.kind) ? rig.key : undefined;
-  const lentNow = lentIn(facts, resolved(said.facts, rig?.key === from ? rig.rig : undefined), [
-    ...(borrowed ? [...borrowed.lent, { facts: borrowed.facts }] : []),
-    ...(lean.frame && lean.extent !== 'none' ? sourcesOf(lean.frame, from) : []),
-    ...rigsOf(memory, lean.frame, from),
-    ...(rig ? [{ who: ofRig, facts: rig.rig, isRig: memory.rigs[rig.key] !== undefined }] : []),
-    { who: memory.passingFrom === from ? undefined : memory.passingFrom, facts: passing ?? {} },
-  ]);
+  const sharers = sharersOf(memory, from);
+  const isOthers = rig && ![...sharers, '', ownKey(message.from, message.kind)].includes(rig.key);
+  const ofRig = isOthers ? rig.key : undefined;
+  const lentNow = lentIn(
+    facts,
+    resolved(said.facts, rig?.key === from ? rig.rig : undefined),
+    [
+      ...(borrowed ? [...borrowed.lent, { facts: borrowed.facts }] : []),
+      ...(lean.frame && lean.extent !== 'none' ? sourcesOf(lean.frame, from) : []),
+      ...rigsOf(memory, lean.frame, from),
+      ...(rig ? [{ who: ofRig, facts: rig.rig, isRig: memory.rigs[rig.key] !== undefined }] : []),
+      { who: memory.passingFrom === from ? undefined : memory.passingFrom, facts: passing ?? {} },
+    ],
+    sharers,
+  );
   const learned = learnedFor(memory, rig?.key, facts, message.at);
   const bank = lentNow.find(one => hasCapacity(factsOf(one.facts)));
   // What was dangerous before still is, where this is the same question.

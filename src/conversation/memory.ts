@@ -155,6 +155,8 @@ export const memorySchema = z.strictObject({
   version: z.literal(memoryVersion),
   /** Rigs by owner: "" is the chat's own, else a person's name in lower case. */
   rigs: z.record(z.string().max(60), rigSchema),
+  /** Under whose name the rig is kept that somebody shares; their own: they called it ours. */
+  shared: z.record(z.string().max(60), z.string().max(60)).optional(),
   /** What was learnt of a rig from its readings, by owner as above; gone with the rig. */
   learned: z.record(z.string().max(60), learnedSchema).optional(),
   /** Things said in passing that belong to the talk and not to a rig (days, driving, sky). */

@@ -7,6 +7,7 @@ import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { openMs, undoMs } from './turns/requests.ts';
 import { rigsWith } from './whose/rivals.ts';
+import { sharersOf } from './whose/shared.ts';
 
 export interface Options {
   /** Mains voltage where the chat hasn't told its own, V. */
@@ -49,6 +50,7 @@ export function settingOf(
     learned: own.learned,
     before: own.before,
     subject: own.subject,
+    sharing: owner => sharersOf(memory, owner),
     learnedOf: owner => learnedOf(memory, owner, message.at),
     ownKey: ownKey(message.from, message.kind),
     parsed,

@@ -77,16 +77,14 @@ const isObjection = (memory: Memory, { claims, recognised }: Heard, from: string
 /** Facts that are told of anything: they make no question by themselves. */
 const saidOfAnything: ReadonlySet<string> = new Set(['durationH', 'until', 'ambientC']);
 
+const idleKeys: ReadonlySet<string> = new Set(['loads', 'batteries', 'chargers']);
+const saysNothing: ReadonlySet<string> = new Set(['name', 'chemistry', 'role', 'kind']);
+
 /** Whether a fact says nothing that a sum could take: a figure of anything, a thing that is only named, a kind of battery. */
 function isIdle(key: string, value: unknown): boolean {
   if (saidOfAnything.has(key)) return true;
   const rows = (Array.isArray(value) ? value : [value]) as readonly Readonly<Record<string, unknown>>[];
-  return (
-    (key === 'loads' || key === 'batteries') &&
-    rows.every(row =>
-      Object.keys(row).every(name => name === 'name' || name === 'chemistry' || name === 'role'),
-    )
-  );
+  return idleKeys.has(key) && rows.every(row => Object.keys(row).every(name => saysNothing.has(name)));
 }
 
 /**

@@ -30,8 +30,11 @@ export function keepClaims(
       : at;
   const told = numbersOf(memory, read, from);
   const last = claimedOf(memory, told);
+  // A claim that is changed stays with its question.
+  const changed =
+    told.length > 0 && isChanging(heard.recognised.words) ? lastOf(memory, from)?.of : undefined;
   // What tells its own question is of that; an argument with nothing before it is its own.
-  const of = ofThis ?? (intent.isArgument ? at : last && questionOf(last));
+  const of = changed ?? ofThis ?? (intent.isArgument ? at : last && questionOf(last));
   const now: (ClaimKept | SideKept)[] = [
     ...told.map(claim => ({ ...claim, of, at })),
     ...(heard.sided?.sides ?? []).map(side => ({ ...side, of: heard.sided?.of, at })),

@@ -22,6 +22,7 @@ import { passingBy } from '../questions.ts';
 import { unusualUnits } from '../told/units.ts';
 import { openQuestions } from '../turns/disputes.ts';
 import { heardBy } from '../turns/lean.ts';
+import { rigKeyOf, withRig } from '../whose/shared.ts';
 import { withoutPerson } from '../whose/without-person.ts';
 import { claimsKept, keepClaims } from './claims-kept.ts';
 import { personKey } from './recall.ts';
@@ -57,8 +58,8 @@ export function remember(memory: Memory, message: Message, read: Interpreted, do
   if (wish?.rigs)
     next = {
       ...next,
-      rigs: changedRigs(next.rigs, wish.rigs),
-      undo: wish.isFinal ? undefined : { from, at, rigs: before(memory.rigs, wish.rigs) },
+      rigs: changedRigs(next, wish.rigs),
+      undo: wish.isFinal ? undefined : { from, at, rigs: before(memory, wish.rigs) },
       frames: next.frames.filter(f => f.from !== from),
     };
   if (wish?.lesson)
@@ -150,11 +151,8 @@ const stillOpen = ({ forgetting }: Memory, { heard }: Interpreted, from: string)
   forgetting?.from === from || heard.forgetting?.stage === 'confirmed' ? undefined : forgetting;
 
 /** The rigs that change, as they are before. */
-const before = (
-  rigs: Memory['rigs'],
-  change: Readonly<Record<string, Rig | null>>,
-): Record<string, Rig | null> =>
-  Object.fromEntries(Object.keys(change).map(owner => [owner, rigs[owner] ?? null]));
+const before = (memory: Memory, change: Readonly<Record<string, Rig | null>>): Record<string, Rig | null> =>
+  Object.fromEntries(Object.keys(change).map(owner => [rigKeyOf(memory, owner), memory.rigs[owner] ?? null]));
 
 /** Whether a rig may be kept: one that is there already, or one more. */
 const isRoom = (rigs: Memory['rigs'], owner: string): boolean =>
@@ -167,12 +165,11 @@ function lessonsWith(lessons: Memory['lessons'], from: string, lesson: LessonPro
   return { ...Object.fromEntries(kept), [from]: lesson };
 }
 
-function changedRigs(old: Memory['rigs'], change: Readonly<Record<string, Rig | null>>): Memory['rigs'] {
-  const rigs = { ...old };
-  for (const [owner, rig] of Object.entries(change)) {
-    if (rig === null) delete rigs[owner];
-    else if (isRoom(rigs, owner) && sound(rigSchema, rig)) rigs[owner] = rig;
-  }
+function changedRigs(memory: Memory, change: Readonly<Record<string, Rig | null>>): Memory['rigs'] {
+  let { rigs } = memory;
+  for (const [owner, rig] of Object.entries(change))
+    if (rig === null || (isRoom(rigs, owner) && sound(rigSchema, rig)))
+      rigs = withRig({ ...memory, rigs }, owner, rig);
   return rigs;
 }
 

@@ -13,13 +13,15 @@ import { contestOf } from './sides.ts';
  */
 export function contestedIn(
   memory: Memory,
-  { sided, claims: said }: Heard,
+  { sided, claims: said, facts }: Heard,
   claims: readonly Claim[],
   frame: Frame | undefined,
   answer: (question: Frame) => Reply | undefined,
 ): RequestContext['contested'] {
   const question = frame && frameOfQuestion(memory, questionOf(frame));
-  if (!question || claims.length > 1 || said.length > 0) return undefined;
+  // What is told with it makes another question of it ("and a 1500 W one?").
+  const isTold = said.length > 0 || Object.keys(facts).length > 0;
+  if (!question || claims.length > 1 || isTold) return undefined;
   const now = sided?.sides ?? [];
   const before = memory.claims
     .filter(isSide)

@@ -6,7 +6,7 @@ import { hasUse } from '#intents/use.ts';
 import type { Cue } from '#language/words/en/cues.ts';
 import type { Stated } from '#rig/rig.ts';
 import type { Heard } from '../hear.ts';
-import { isOfOwn, ownFrame, personKey } from '../kept/recall.ts';
+import { isOfOwn, ownFrame, ownKey, personKey } from '../kept/recall.ts';
 import type { Frame, Memory } from '../memory.ts';
 import type { Message } from '../message.ts';
 import { undemanding } from '../questions.ts';
@@ -124,6 +124,9 @@ function disputedFrame(memory: Memory, { from }: Message, heard: Heard): Frame |
   return heard.claims.length > 0 ? claimedOf(memory, heard.claims) : undefined;
 }
 
+/** The rig that a writer has told of their own. */
+const ownRig = ({ rigs }: Memory, { from, kind }: Message): Stated => rigs[ownKey(from, kind)] ?? {};
+
 /** How far a message leans on the talk. */
 export function leanOf(memory: Memory, message: Message, heard: Heard, intent: Intent): Lean {
   const { cues, facts, removed, corrects, owner } = heard;
@@ -176,6 +179,10 @@ export function leanOf(memory: Memory, message: Message, heard: Heard, intent: I
   if (isApart && heard.recognised.words.some(word => word === 'our' || word === 'i'))
     return { frame, extent: 'circumstances' };
   if (!isOwn && isAnother && !isSlip && !message.onto && isOfOwn(heard))
+    return { frame, extent: 'circumstances' };
+  // "How long will it last?" of who has told a rig is of that, whatever others asked since.
+  const isPlain = !isOwn && !message.onto && !isTold && !isSlip && !cues.has('same-again');
+  if (isPlain && standsAlone(heard) && isSame && isWhole(intent, ownRig(memory, message)))
     return { frame, extent: 'circumstances' };
   // What only got a question back is all still meant.
   if (isSame || (frame.asked !== undefined && isOwn)) return { frame, extent: 'all' };
