@@ -109,6 +109,16 @@ describe('a rig that two people share', () => {
 });
 
 describe('who has told a rig and names nobody means that', () => {
+  test('also where a thing of it is left off', () => {
+    const { last } = chat([
+      'Dot: my rig: 200Ah lithium, fridge 2A average, fan 10W 8 h a day',
+      'Fay: fridge 1A average on 100Ah agm, how long?',
+      'Dot: what if we leave the fan off',
+    ]);
+    expect(last.figures.runTime).toMatchObject({ value: expect.closeTo(80, -1) });
+    expect(last.text).not.toMatch(/Fay/);
+  });
+
   test.for<[turns: Turn[]]>([
     [
       [

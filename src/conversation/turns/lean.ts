@@ -4,6 +4,7 @@ import type { Intent } from '#intents/intent.ts';
 import { isSetup } from '#intents/needs.ts';
 import { hasUse } from '#intents/use.ts';
 import type { Cue } from '#language/words/en/cues.ts';
+import { isSameName } from '#rig/merge.ts';
 import type { Stated } from '#rig/rig.ts';
 import type { Heard } from '../hear.ts';
 import { isOfOwn, ownFrame, ownKey, personKey } from '../kept/recall.ts';
@@ -127,12 +128,31 @@ function disputedFrame(memory: Memory, { from }: Message, heard: Heard): Frame |
 /** The rig that a writer has told of their own. */
 const ownRig = ({ rigs }: Memory, { from, kind }: Message): Stated => rigs[ownKey(from, kind)] ?? {};
 
+/** "What if we leave the fan off" of who has told a rig with a fan, and asked nothing: of that rig, whatever others asked. */
+function rigTurned(
+  memory: Memory,
+  message: Message,
+  { removed, owner, facts }: Heard,
+  { name, isArgument, isOfGear }: Intent,
+): Frame | undefined {
+  const last = memory.frames.at(-1);
+  const rig = ownRig(memory, message);
+  const isOwn = ownFrame(memory.frames, message.from) !== undefined || owner !== undefined;
+  const isThere = removed.some(thing => rig.loads?.some(load => isSameName(load.name, thing)));
+  if (!last || isOwn || message.onto || !isThere || isArgument || isOfGear || isSetup(facts))
+    return undefined;
+  const from = personKey(message.from);
+  return { intent: name, facts: rig, claims: [], from, at: last.at, recalled: Object.keys(rig) };
+}
+
 /** How far a message leans on the talk. */
 export function leanOf(memory: Memory, message: Message, heard: Heard, intent: Intent): Lean {
   const { cues, facts, removed, corrects, owner } = heard;
   const theirs = theirFrame(memory, message, heard);
   if (theirs && isPair(theirs.intent, intent.name)) return { frame: theirs, extent: 'all' };
   const isSlip = corrects !== undefined || removed.length > 0;
+  const ofRig = rigTurned(memory, message, heard, intent);
+  if (ofRig) return { frame: ofRig, extent: 'all' };
   // What turns an argument or asks for its working is about that argument, not about what was asked before it.
   const own = ownFrame(memory.frames, message.from);
   const last = own?.intent === intent.name ? own : memory.frames.at(-1);
