@@ -25,9 +25,10 @@ import { freshened, type Options } from './setting.ts';
 import { unitsWish, unusualUnits } from './told/units.ts';
 import { listedByDay, turnedBack } from './turns/requests.ts';
 import { questionsOf } from './turns/split.ts';
-import { askBack, askedFor, askWhich } from './unsure/ask-back.ts';
+import { askBack, askedFor, askWhich, askWhose } from './unsure/ask-back.ts';
 import { keptOnce, withShared } from './whose/shared.ts';
 import { sharedBy } from './whose/sharing.ts';
+import { isOfNobody } from './whose/whose.ts';
 
 export interface Conversed {
   readonly memory: Memory;
@@ -209,9 +210,11 @@ function answer(
   }
   const isBack =
     ready === undefined || isStrange(heard) || issues.some(({ code }) => code === 'absurd-value');
-  const back = isBack ? askBack(intent, missing, issues, english) : undefined;
+  const asks = isBack ? askBack(intent, missing, issues, english) : undefined;
+  const isNobodys = asks !== undefined && issues.length === 0 && isOfNobody(heard);
+  const back = isNobodys ? askWhose(english) : asks;
   // What nobody told a figure of is answered for typical gear, and asked for all the same.
-  const isGuess = ready === undefined && issues.length === 0 && missing.length === 1;
+  const isGuess = !isNobodys && ready === undefined && issues.length === 0 && missing.length === 1;
   const whole =
     ready !== undefined && !back
       ? (read.worked ?? worked(() => intent.reply(ready, setting)))

@@ -140,3 +140,26 @@ describe('who has told a rig and names nobody means that', () => {
     expect(last.text).not.toMatch(/From /);
   });
 });
+
+describe('"hers" where nobody fits', () => {
+  const own: Turn = 'Ann: my rig: 100Ah lithium, fridge 1.1A average';
+  test.for<[turns: Turn[]]>([
+    [[own, 'Ann: how long would hers last?']],
+    [[own, 'Bea: nice evening', 'Ann: how long would it run on his battery?']],
+    [[own, 'Ben: my rig: 70Ah agm, fridge 1.4A average', 'Cat: how long will hers last?']],
+  ])('is asked about, and no other gear stands in: %j', ([turns]) => {
+    const { last } = chat(turns);
+    expect(last.text).toMatch(/^Whose do you mean\?/);
+    expect(last.figures).toEqual({});
+  });
+
+  test('is of who was named last', () => {
+    const { last } = chat([
+      own,
+      'Ben: my rig: 70Ah agm, fridge 1.4A average',
+      'Cat: Ben cooked tonight',
+      'Ann: how long will his last?',
+    ]);
+    expect(last.text).toMatch(/Ben's 70 Ah/);
+  });
+});
