@@ -34,7 +34,10 @@ export function describeLoad(load: StatedLoad, words: Speech = english): string 
       : load.minutesPerDay !== undefined && aDay(number(load.minutesPerDay, 'min', words), words);
   const built = load.build !== undefined && buildNamed(load.name) !== load.build && buildNames[load.build];
   const size = load.volumeL !== undefined && number(load.volumeL, 'L', words);
-  return [`${times(load.count)}${join([built, load.name, size, draw])}`, time].filter(Boolean).join(', ');
+  const running = load.isAverage === false && draw && words.say('while-running', 'while it runs');
+  return [`${times(load.count)}${join([built, load.name, size, draw, running])}`, time]
+    .filter(Boolean)
+    .join(', ');
 }
 
 /** "2 × 100 Ah lithium". */

@@ -8,6 +8,7 @@ import { clockHour } from './clock.ts';
 import type { RequestContext } from './intent.ts';
 import { bankFor } from './learned.ts';
 import { floorPercentOf } from './level.ts';
+import { spotted } from './spotting.ts';
 import { panelsW } from './sun.ts';
 import { hasUse, useOf } from './use.ts';
 
@@ -35,7 +36,8 @@ export interface Should {
   readonly hasSun: boolean;
 }
 
-const words: ReadonlySet<string> = new Set(['should', 'shall', 'need']);
+/** "Should I drive?", "do we have to start the engine?" */
+const shall = ['should|shall|need|must|ought|have_to|got_to|better'];
 
 /** Whether it is asked if charging is wanted at all, and not how long it takes. */
 function isShouldAsked(facts: Facts, { parsed }: Pick<RequestContext, 'parsed'>): boolean {
@@ -46,7 +48,11 @@ function isShouldAsked(facts: Facts, { parsed }: Pick<RequestContext, 'parsed'>)
     (facts.targetChargePercent ?? facts.chargeNeededAh ?? facts.drivingHoursPerDay) !== undefined;
   if (isGoal) return false;
   const isDrained = facts.netCurrentA !== undefined && facts.netCurrentA < 0;
-  return isDrained || facts.volts !== undefined || recognised.words.some(word => words.has(word));
+  return (
+    isDrained ||
+    facts.volts !== undefined ||
+    spotted(recognised.words, shall, pattern => [pattern]) !== undefined
+  );
 }
 
 /** How full it is: as told, or by its volts at rest. */

@@ -2,27 +2,60 @@ import type { Reply } from '#answer/reply.ts';
 import { decimals, significant } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import { figure } from '../figures.ts';
+import type { RequestContext } from '../intent.ts';
 import { computeAmpacity } from './compute.ts';
 
-/** What a cable of a told size carries (A), where nobody says how long it is: heat sets that, not length. */
-export function answerAmpacity(facts: Facts): Reply {
-  const { areaMm2, carries, fuse, working } = computeAmpacity(facts);
+/** A length to go by, never longer than it is. */
+const metres = (lengthM: number): string =>
+  lengthM < 10 ? decimals(Math.floor(lengthM * 10) / 10, 1) : decimals(Math.floor(lengthM), 0);
+
+/**
+ * What a cable of a told size carries (A), where nobody says how long it is: heat sets that, not length. With a current
+ * told, how far it carries that.
+ */
+export function answerAmpacity(facts: Facts, { parsed }: Pick<RequestContext, 'parsed'>): Reply {
+  const { areaMm2, carries, fuse, far, working } = computeAmpacity(facts);
   const wantedA = facts.cable?.currentA;
   const amps = (value: number): string => decimals(value, 0);
-  const says = `${significant(areaMm2)} mm² carries about ${amps(carries.value)} A (${amps(carries.low)}–${amps(carries.high)} A)`;
+  const square = `${significant(areaMm2)} mm²`;
+  const says = `${square} carries about ${amps(carries.value)} A (${amps(carries.low)}–${amps(carries.high)} A)`;
   const verdict =
     wantedA === undefined ? null : wantedA <= carries.low ? 'yes' : wantedA > carries.value ? 'no' : 'tight';
   const lead = { yes: 'Yes: ', tight: 'Tight: ', no: 'No: ' } as const;
+  const isFarAsked =
+    far !== undefined &&
+    verdict !== 'no' &&
+    (parsed.cues.has('ask-how-long') || parsed.recognised.words.includes('far'));
+  const wanted = wantedA === undefined ? '' : `${significant(wantedA)} A`;
+  const capacity = `${verdict ? lead[verdict] : ''}${says}${wanted && `, and you want ${wanted}`}.`;
+  const bundle = `Less where it is bundled, hot or in conduit${fuse ? `; the largest fuse for it is ${significant(fuse.ratingA)} A` : ''}.`;
   return {
-    headline: `${verdict ? lead[verdict] : ''}${says}${wantedA === undefined ? '' : `, and you want ${significant(wantedA)} A`}.`,
+    headline: isFarAsked
+      ? `At most about ${metres(far.most.lengthM)} m one way: over that ${wanted} loses ${far.most.percent} % of ${significant(far.voltageV)} V on ${square}.`
+      : capacity,
     lines: [
-      `Less where it is bundled, hot or in conduit${fuse ? `; the largest fuse for it is ${significant(fuse.ratingA)} A` : ''}.`,
-      'How long it is sets the voltage drop: tell me the metres, one way, and I work that out too.',
+      ...(isFarAsked
+        ? [
+            `For a fridge or charging stay within ${metres(far.good.lengthM)} m (${far.good.percent} %). The wire back is counted in.`,
+            capacity,
+          ]
+        : []),
+      bundle,
+      ...(isFarAsked
+        ? []
+        : far && verdict !== 'no'
+          ? [
+              `At ${wanted} it may be about ${metres(far.most.lengthM)} m long one way (${far.most.percent} % lost), or ${metres(far.good.lengthM)} m for ${far.good.percent} %.`,
+            ]
+          : ['How long it is sets the voltage drop: tell me the metres, one way, and I work that out too.']),
     ],
     verdict,
     figures: {
       conductorArea: figure({ value: areaMm2, low: areaMm2, high: areaMm2 }, 'mm²'),
       ampacity: figure(carries, 'A'),
+      ...(far && {
+        length: figure({ value: far.most.lengthM, low: far.good.lengthM, high: far.most.lengthM }, 'm'),
+      }),
     },
     working,
     cautions: ['fuse-at-battery'],

@@ -223,10 +223,23 @@ function squareBeside(areaMm2: number, about: Parameters<typeof dropOn>[1]) {
   return { areaMm2, ...dropOn(conductor, about, values) };
 }
 
-/** What a cable of a told size carries (A), and the largest fuse that protects it. */
+/** How far, one way (m), a conductor carries a current (A) until it loses so much of a circuit's volts. */
+function farthest(conductor: Conductor, currentA: number, voltageV: number) {
+  const values = likelyOf(conductorAssumptions(conductor));
+  const { percent } = dropOn(conductor, { lengthM: 1, currentA, continuousA: currentA, voltageV }, values);
+  const { low, high } = dropLimits.general;
+  return {
+    voltageV,
+    good: { percent: low, lengthM: low / percent },
+    most: { percent: high, lengthM: high / percent },
+  };
+}
+
+/** What a cable of a told size carries (A), the largest fuse that protects it, and how far it carries the current told. */
 export function computeAmpacity(facts: Facts): {
   readonly areaMm2: number;
   readonly carries: Range;
+  readonly far?: ReturnType<typeof farthest>;
   readonly fuse?: Fuse;
   readonly working: () => readonly PrintedStep[];
 } {
@@ -239,9 +252,11 @@ export function computeAmpacity(facts: Facts): {
   const likely = likelyOf(lies);
   // Nobody knows what insulation is on the reel; the better one carries more.
   const high = carriesA(conductor, likely, undefined, 105);
+  const wantedA = facts.cable?.currentA;
   return {
     areaMm2: conductor.areaMm2,
     carries: { ...figures.carries, high },
+    ...(wantedA && { far: farthest(conductor, wantedA, circuitVoltage(facts)) }),
     fuse: largestFuseOn(conductor, likely),
     working: () => trace.steps.map(printStep),
   };

@@ -46,6 +46,6 @@ export const cableSize = defineIntent({
   needs: [needCurrent, needLength],
   reply: (facts, setting) =>
     isSizeAlone(facts)
-      ? answerAmpacity(facts)
+      ? answerAmpacity(facts, setting)
       : answerCableSize(facts, computeCableSize(facts, setting), setting),
 });

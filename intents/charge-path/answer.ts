@@ -1,6 +1,7 @@
 import type { Reply } from '#answer/reply.ts';
 import { sentence } from '#answer/say.ts';
 import { decimals } from '#quantity/round.ts';
+import type { RequestContext } from '../intent.ts';
 import type { ChargePath } from './compute.ts';
 
 const because = {
@@ -17,7 +18,8 @@ const because = {
 
 /** Where the fuses go, and what the charger takes from the front: a fifth to a third more than it gives. */
 function fuses({ sizeA, toldA }: ChargePath): string {
-  const suits = sizeA === undefined ? '' : `About ${decimals(sizeA, 0)} A suits that battery. `;
+  const suits =
+    sizeA === undefined || toldA !== undefined ? '' : `About ${decimals(sizeA, 0)} A suits that battery. `;
   const chargerA = toldA ?? sizeA;
   const takes =
     chargerA === undefined
@@ -26,8 +28,24 @@ function fuses({ sizeA, toldA }: ChargePath): string {
   return `${suits}Fuse it at both batteries: from the starter battery ${takes}.`;
 }
 
+/** Words that ask whether a charger is the right one. */
+const ofSize: ReadonlySet<string> = new Set(
+  'big bigger large small smaller size enough much suit suits'.split(' '),
+);
+
+/** Whether the charger told suits the battery told: a bigger one wears it or trips its BMS, a smaller one only takes longer. */
+function sizeOf({ sizeA, toldA, mostA }: ChargePath): string | undefined {
+  if (sizeA === undefined || toldA === undefined || mostA === undefined) return undefined;
+  const [told, usual, most] = [toldA, sizeA, mostA].map(amps => `${decimals(amps, 0)} A`);
+  if (toldA > 1.05 * mostA)
+    return `Too big: ${told} is more than that battery should take (about ${most}). About ${usual} suits it.`;
+  return toldA > sizeA
+    ? `${told} is the most that battery should see (about ${most}); ${usual} suits it well.`
+    : `${told} suits that battery${toldA < 0.6 * sizeA ? `, it only takes longer than ${usual} would` : ''}.`;
+}
+
 /** Words for isolator or DC-DC charger. */
-export function answerChargePath(result: ChargePath): Reply {
+export function answerChargePath(result: ChargePath, { parsed }: Pick<RequestContext, 'parsed'>): Reply {
   const { recommendation, reasons } = result;
   const isDcdc = recommendation === 'dcdc';
   const [first, ...rest] = reasons.map(reason => because[reason]);
@@ -43,9 +61,12 @@ export function answerChargePath(result: ChargePath): Reply {
         ? ''
         : 'If you change to lithium or to a newer vehicle, go DC-DC.',
   ].filter(Boolean);
+  const path = sentence(`${isDcdc ? 'DC-DC charger' : 'An isolator will do'}: ${first}.`);
+  const size = isDcdc ? sizeOf(result) : undefined;
+  const isSizeAsked = size !== undefined && parsed.recognised.words.some(word => ofSize.has(word));
   return {
-    headline: sentence(`${isDcdc ? 'DC-DC charger' : 'An isolator will do'}: ${first}.`),
-    lines,
+    headline: isSizeAsked ? size : path,
+    lines: isSizeAsked ? [path, ...lines] : size ? [size, ...lines] : lines,
     verdict: null,
     figures: { recommendation: { value: recommendation } },
     cautions: result.isLithium ? ['fuse-at-battery', 'lithium-cold'] : ['fuse-at-battery'],

@@ -1,4 +1,5 @@
 import { bankOf } from '#engine/battery/bank.ts';
+import { limitsOf } from '#engine/battery/limits.ts';
 import { dcdcSizeFor, type Path, recommendPath } from '#engine/charging/path.ts';
 import { isolatorClosesV } from '#engine/charging/tables.ts';
 import type { Facts } from '#rig/rig.ts';
@@ -6,6 +7,8 @@ import type { Facts } from '#rig/rig.ts';
 export interface ChargePath extends Path {
   /** A usual DC-DC charger for the house battery, A, where its size is known. */
   readonly sizeA?: number;
+  /** What the house battery should be charged with at most, A, by its kind and what it is told to stand. */
+  readonly mostA?: number;
   /** The DC-DC charger told, A. */
   readonly toldA?: number;
   readonly isLithium: boolean;
@@ -32,6 +35,7 @@ export function computeChargePath(facts: Facts): ChargePath {
       hasSolar: !!facts.solar?.length,
     }),
     sizeA: bank && dcdcSizeFor(bank),
+    mostA: bank && Math.min(limitsOf(bank).chargeA, bank.maxCurrentA ?? Infinity),
     toldA,
     isLithium: kind === 'lfp',
   };

@@ -9,5 +9,5 @@ export const chargePath = defineIntent({
   takes: ['batteries', 'alternator', 'cable', 'solar', 'volts', 'chargers'],
   hangsOn: new Set(['chargers']),
   contest: () => 'path',
-  reply: facts => answerChargePath(computeChargePath(facts)),
+  reply: (facts, setting) => answerChargePath(computeChargePath(facts), setting),
 });

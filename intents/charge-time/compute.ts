@@ -3,7 +3,8 @@ import type { Assumption, Values } from '#engine/assumption.ts';
 import { type Bank, bankIn, bankOfOne } from '#engine/battery/bank.ts';
 import { chargeRow } from '#engine/battery/charge-table.ts';
 import { absorptionVoltage } from '#engine/battery/charging.ts';
-import { chemistryRow } from '#engine/battery/tables.ts';
+import { chargeRateC } from '#engine/battery/limits.ts';
+import { chemistryRow, lithiumChargeByTemperature } from '#engine/battery/tables.ts';
 import {
   type Charge,
   chargeAssumptions,
@@ -24,7 +25,7 @@ import {
   type SolarCase,
   solarAssumptions,
 } from '#engine/solar/model.ts';
-import type { Facts } from '#rig/rig.ts';
+import type { Chemistry, Facts } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
 import { batteryAir } from '../battery-air.ts';
@@ -84,6 +85,16 @@ function availableHours(facts: Facts, isSun: boolean, sunHours: number): number 
 
 /** Nobody waits so long for a battery, h. */
 export const endlessH = 28 * 24;
+
+/** What a kind of battery may be charged with at a temperature of its own and at best, per hour of its capacity, and up to where that holds, °C. */
+export function chargeSharesAt(chemistry: Chemistry, temperatureC: number) {
+  const row = lithiumChargeByTemperature.find(([belowC]) => temperatureC < belowC);
+  return {
+    share: chargeRateC({ chemistry }, temperatureC),
+    best: chargeRateC({ chemistry }),
+    upToC: Math.min(60, row?.[0] ?? 60),
+  };
+}
 
 /** The facts that tell what runs. */
 const useKeys = ['loads', 'dailyUseAh', 'dailyUseWh', 'inverter'] as const;

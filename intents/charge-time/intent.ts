@@ -1,18 +1,24 @@
 import type { Facts, Stated } from '#rig/rig.ts';
 import { defineIntent } from '../define-intent.ts';
+import { factsOf } from '../facts.ts';
+import type { Intent } from '../intent.ts';
 import { hasCapacity, type Need } from '../needs.ts';
 import { computeShould } from '../should-charge.ts';
 import { sunFacts } from '../sun.ts';
 import { hasUse } from '../use.ts';
 import { answerChargeTime } from './answer.ts';
 import { computeChargeTime } from './compute.ts';
+import { coldFirst, guessed, withGuess } from './guess.ts';
 import { answerShould } from './should-answer.ts';
+import { answerAtTemperature, atTemperature } from './temperature.ts';
 
+const isOfTemperature = (facts: Facts): boolean => atTemperature(facts) !== undefined;
 const needCharge: Need = {
   anyOf: ['batteries', 'chargeNeededAh', 'loads', 'dailyUseAh', 'dailyUseWh'],
   ask: "the battery's size and how full it is (say “100Ah AGM at 50%”)",
   key: 'need-charge',
-  holds: facts => hasCapacity(facts) || facts.chargeNeededAh !== undefined || hasUse(facts),
+  holds: facts =>
+    hasCapacity(facts) || facts.chargeNeededAh !== undefined || hasUse(facts) || isOfTemperature(facts),
 };
 const hasWatts = (facts: Facts): boolean => !!facts.solar?.some(panel => panel.powerW !== undefined);
 /** What is read off it tells whether to charge, whatever with; and what flows in is a source. */
@@ -28,15 +34,17 @@ const needSource: Need = {
     'drivingHoursPerDay',
     'netCurrentA',
     'volts',
+    'ambientC',
   ],
   ask: 'what charges it (say “25A DC-DC”, “10A mains charger” or “200W panel”)',
   key: 'need-source',
-  holds: facts =>
-    !!facts.chargers?.length ||
-    hasWatts(facts) ||
-    isLive(facts) ||
-    (facts.solarAhPerDay ?? facts.solarWhPerDay ?? facts.drivingHoursPerDay) !== undefined,
+  holds: facts => hasSource(facts) || isOfTemperature(facts),
 };
+function hasSource(facts: Facts): boolean {
+  const { chargers, solarAhPerDay, solarWhPerDay, drivingHoursPerDay } = facts;
+  const isOfSun = (solarAhPerDay ?? solarWhPerDay) !== undefined || hasWatts(facts);
+  return !!chargers?.length || isOfSun || isLive(facts) || drivingHoursPerDay !== undefined;
+}
 
 /** What was used hangs in each answer where nothing else tells how full it is; a charger's amps where it is the only source. */
 function alsoHangsOn(facts: Stated): readonly string[] {
@@ -50,7 +58,7 @@ function alsoHangsOn(facts: Stated): readonly string[] {
 }
 
 /** How long to charge it; how long must I drive. */
-export const chargeTime = defineIntent({
+export const chargeTime: Intent = defineIntent({
   name: 'charge-time',
   title: 'How long to charge it?',
   isOfNow: true,
@@ -77,7 +85,14 @@ export const chargeTime = defineIntent({
   ],
   alsoHangsOn,
   needs: [needCharge, needSource],
+  guess: (told, setting) => {
+    const guess = guessed(told, setting, hasSource(factsOf(told)));
+    const ready = guess && chargeTime.needs.safeParse(guess.facts).data;
+    return ready ? withGuess(chargeTime.reply(ready, setting), guess) : coldFirst(told);
+  },
   reply: (facts, setting) => {
+    const asked = atTemperature(facts);
+    if (asked) return answerAtTemperature(asked);
     const should = computeShould(facts, setting);
     return should
       ? answerShould(facts, should, setting)

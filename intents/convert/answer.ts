@@ -4,7 +4,8 @@ import type { Conversion } from '#language/reading.ts';
 import { areaOfGauge, gaugeName } from '#quantity/gauge.ts';
 import { significant } from '#quantity/round.ts';
 import { figure, workingOf } from '../figures.ts';
-import type { Converted } from './compute.ts';
+import type { Converted, ThroughInverter } from './compute.ts';
+import { saysThrough } from './through-inverter.ts';
 
 const amount = (value: number, unit: string): string =>
   unit === 'AWG' ? gaugeName(value) : `${significant(value)} ${unit}`;
@@ -27,7 +28,7 @@ function how(conversion: Conversion, result: Converted): string[] {
         : result.unit === 'Wh'
           ? `Multiply by the volts (${significant(voltageV)} V) to go from amp hours to watt hours.`
           : result.unit === 'A'
-            ? `Divide by the volts (${significant(voltageV)} V) to go from watts to amps. At 12.8 V it’s a little less.`
+            ? `Divide by the volts (${significant(voltageV)} V) to go from watts to amps.${voltageV === 12 ? ' At 12.8 V it’s a little less.' : ''}`
             : `Multiply by the volts (${significant(voltageV)} V) to go from amps to watts.`,
     );
   if (conversion.unit === 'mAh' && voltageV !== undefined && result.isVoltageAssumed)
@@ -46,7 +47,11 @@ function assumedOf(result: Converted): Assumed[] {
 }
 
 /** Words for a conversion. */
-export function answerConvert(result: Converted | undefined, conversion: Conversion | undefined): Reply {
+export function answerConvert(
+  result: Converted | undefined,
+  conversion: Conversion | undefined,
+  through?: ThroughInverter,
+): Reply {
   if (!result || !conversion)
     return {
       headline: conversion
@@ -67,8 +72,12 @@ export function answerConvert(result: Converted | undefined, conversion: Convers
         ? `That is ${amount(value, unit)}.`
         : `${amount(conversion.value, conversion.unit)}${at.length > 0 ? ` ${at.join(' ')}` : ''} is ${amount(value, unit)}.`,
     lines: how(conversion, result),
+    ...(through && saysThrough(through, result)),
     verdict: null,
-    figures: { result: figure({ value, low: value, high: value }, unit) },
+    figures: {
+      result: figure({ value, low: value, high: value }, unit),
+      ...(through && { batteryCurrent: figure(through.currentA, 'A') }),
+    },
     assumed: assumedOf(result),
     working: workingOf(result.trace),
     cautions: [],

@@ -1,10 +1,17 @@
+import { explore } from '#engine/explore.ts';
+import { batteryCurrentA, loadedVoltage } from '#engine/inverter/check.ts';
+import { idleShare, inverterEfficiency } from '#engine/inverter/efficiency.ts';
+import { throughWatts, wattsAssumptions } from '#engine/inverter/watts.ts';
 import { bridge, convertKind, type Kind, kinds } from '#engine/loads/convert.ts';
 import type { Conversion } from '#language/reading.ts';
 import { areaOfGauge, gaugeOfArea } from '#quantity/gauge.ts';
 import { fromBase, toBase, unitOf } from '#quantity/quantity.ts';
+import type { Range } from '#quantity/range.ts';
 import type { Unit } from '#quantity/units.ts';
 import { powerBankCellV } from '#rig/cell.ts';
+import type { Load } from '#rig/rig.ts';
 import { Trace } from '#rule/trace.ts';
+import type { RequestContext } from '../intent.ts';
 
 /** Volts where none are told: the trade's 12 V. */
 const tradeV = 12;
@@ -105,6 +112,45 @@ export function computeConversion(conversion: Conversion | undefined): Converted
   if (from.dimension !== to.dimension) return wire(conversion.value, from, to);
   if (from.dimension === 'other') return undefined;
   return { value: fromBase(toBase(conversion.value, from), to), unit: to.symbol, trace: new Trace() };
+}
+
+/** Above this, V, the amps asked for are those of the mains, not a battery's. */
+const mostBatteryV = 60;
+
+/** What a thing for mains takes from a battery: more than watts through volts, by the inverter's loss. */
+export interface ThroughInverter {
+  readonly currentA: Range;
+  /** Its label, and what it takes from the inverter, W: a microwave's tells what it cooks with. */
+  readonly labelW: number;
+  readonly inputW: number;
+}
+
+/** The battery's amps for the one mains thing whose watts are turned into amps at a battery's volts; undefined for all else. */
+export function throughInverter(
+  result: Converted,
+  { parsed: { conversion, facts }, mainsV = 230 }: Pick<RequestContext, 'parsed' | 'mainsV'>,
+): ThroughInverter | undefined {
+  const [told, other] = facts.loads?.filter(one => one.supply === 'ac' && one.powerW !== undefined) ?? [];
+  const isAmps = result.unit === 'A' && (conversion?.unit === 'W' || conversion?.unit === 'kW');
+  const { voltageV = tradeV } = result;
+  if (!told || other || !isAmps || voltageV > mostBatteryV) return undefined;
+  const load: Load = { ...told, count: told.count ?? 1, supply: 'ac' };
+  const outlet = { loads: [load], mainsV };
+  const assumptions = [
+    ...wattsAssumptions(outlet),
+    inverterEfficiency,
+    idleShare,
+    loadedVoltage(voltageV, undefined),
+  ];
+  const { batteryCurrent, acLoad } = explore<'batteryCurrent' | 'acLoad'>(
+    assumptions,
+    'batteryCurrent',
+    (values, trace) => {
+      const input = throughWatts(outlet, values, trace);
+      return { acLoad: input, batteryCurrent: batteryCurrentA(input, undefined, values, trace) };
+    },
+  ).figures;
+  return { currentA: batteryCurrent, labelW: (load.powerW ?? 0) * load.count, inputW: acLoad.value };
 }
 
 /** The numbers that a conversion goes by, in the base units that facts have: what is converted, and what bridges the two. */

@@ -1,6 +1,6 @@
 import { defineIntent } from '../define-intent.ts';
 import { answerConvert } from './answer.ts';
-import { computeConversion, numbersOf } from './compute.ts';
+import { computeConversion, numbersOf, throughInverter } from './compute.ts';
 
 /** What is 60 W in amps. */
 export const convert = defineIntent({
@@ -9,6 +9,9 @@ export const convert = defineIntent({
   asksNothing: true,
   hasNoSum: true,
   numbersBeside: ({ conversion }) => (conversion ? numbersOf(conversion) : []),
-  reply: (_facts, setting) =>
-    answerConvert(computeConversion(setting.parsed.conversion), setting.parsed.conversion),
+  reply: (_facts, setting) => {
+    const { conversion } = setting.parsed;
+    const result = computeConversion(conversion);
+    return answerConvert(result, conversion, result && throughInverter(result, setting));
+  },
 });

@@ -12,6 +12,7 @@ import type { RequestContext } from '../intent.ts';
 import { wiringChart } from '../wiring-chart.ts';
 import { bankWithin } from '../words.ts';
 import type { InverterCheck } from './compute.ts';
+import { whatRuns } from './what-runs.ts';
 
 /** "the kettle and the toaster". */
 function things({ loads }: InverterCheck, w: Speech): string {
@@ -152,7 +153,18 @@ const lithiumStopsA = 90;
 const isForbidden = ({ bank, bankFit, figures }: InverterCheck): boolean =>
   bank?.maxCurrentA !== undefined && bankFit !== undefined && figures.batteryCurrent.value > bankFit.limitA;
 
-function hints(result: InverterCheck, verdict: Verdict, w: Speech): string[] {
+/** The limit told of a battery whose size wasn't, held against what is drawn. */
+function limitNote(facts: Facts, { bank, figures }: InverterCheck, w: Speech): string | undefined {
+  const limitA = bank ? undefined : facts.batteries?.[0]?.maxCurrentA;
+  if (limitA === undefined) return undefined;
+  return figures.batteryCurrent.value > limitA
+    ? w.say('over-its-limit', 'Your battery’s limit of {limit} A is less than that: take a smaller load.', {
+        limit: w.plain(limitA),
+      })
+    : w.say('in-its-limit', 'Your battery’s limit of {limit} A allows that.', { limit: w.plain(limitA) });
+}
+
+function hints(result: InverterCheck, verdict: Verdict, limit: string | undefined, w: Speech): string[] {
   const { figures, ratingW, neededW, bankFit } = result;
   const factor = result.ranked.find(a => a.name.endsWith('input factor'));
   const isShort =
@@ -183,7 +195,8 @@ function hints(result: InverterCheck, verdict: Verdict, w: Speech): string[] {
           'Run the engine while it’s on, or add a second battery of the same kind to share the load.',
         )
       : '',
-    result.bank === undefined && figures.batteryCurrent.value >= askedA
+    limit ?? '',
+    limit === undefined && result.bank === undefined && figures.batteryCurrent.value >= askedA
       ? w.say(
           'must-give',
           figures.batteryCurrent.value < lithiumStopsA
@@ -212,12 +225,17 @@ export function answerInverterCheck(facts: Facts, result: InverterCheck, setting
   const verdict: Verdict = isAsked ? (result.fit ?? null) : null;
   const isInHeadline = verdict === null || (verdict === 'yes' && result.ratingW === undefined);
   const { acLoad, batteryCurrent, batteryUse } = result.figures;
-  const lines = [drain(result, isInHeadline, w), ...hints(result, verdict, w)].filter(
-    line => line !== undefined,
-  );
+  const isWhatAsked = result.loads.length === 0 && setting.parsed.recognised.words.includes('what');
+  const usual = isWhatAsked ? whatRuns(result, w) : [];
+  const lines = [
+    drain(result, isInHeadline, w),
+    ...hints(result, verdict, limitNote(facts, result, w), w),
+  ].filter(line => line !== undefined);
+  const [first = '', ...rest] = usual;
+  const flatOut = headline(result, verdict, setting, w);
   return {
-    headline: headline(result, verdict, setting, w),
-    lines: lines.slice(0, 4),
+    headline: first || flatOut,
+    lines: (first ? [...rest, flatOut, ...lines] : lines).slice(0, 4),
     verdict,
     figures: {
       acLoad: figure(acLoad, 'W'),

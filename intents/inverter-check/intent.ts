@@ -34,6 +34,11 @@ export const inverterCheck = defineIntent({
     'ambientC',
   ],
   hangsOn: new Set(['inverter.powerW']),
+  // Of a battery whose size isn't told its limit is named.
+  alsoHangsOn: ({ batteries }) =>
+    batteries?.[0]?.maxCurrentA !== undefined && batteries[0].capacityAh === undefined
+      ? ['batteries.maxCurrentA']
+      : [],
   needs: [needWatts],
   reply: (facts, setting) => answerInverterCheck(facts, computeInverterCheck(facts, setting), setting),
 });

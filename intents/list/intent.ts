@@ -1,11 +1,16 @@
+import { english } from '#answer/speech.ts';
 import { defineIntent } from '../define-intent.ts';
+import type { Intent } from '../intent.ts';
 import { needLoads } from '../needs.ts';
 import { sunFacts } from '../sun.ts';
 import { answerList } from './answer.ts';
 import { computeList } from './compute.ts';
 
+/** What nearly every camp runs, common practice. */
+const usualLoads = [{ name: 'fridge' }, { name: 'lights' }, { name: 'phones' }];
+
 /** What to buy or bring: the size of each thing. */
-export const list = defineIntent({
+export const list: Intent = defineIntent({
   name: 'list',
   title: 'What do I need to buy?',
   isItemised: true,
@@ -26,5 +31,15 @@ export const list = defineIntent({
   needs: [
     { ...needLoads, ask: 'what it has to run (say “fridge, lights and phones, 3 days”)', key: 'need-run' },
   ],
+  guess: (told, setting) => {
+    const ready = list.needs.safeParse({ ...told, loads: usualLoads }).data;
+    const reply = ready && list.reply(ready, setting);
+    const question = english.say(
+      'list-for-usual',
+      'That is for a usual fridge, lights and phones: what will it run?',
+    );
+    const lines = (reply?.lines ?? []).filter(line => !line.endsWith('?'));
+    return reply && { ...reply, lines: [...lines, question] };
+  },
   reply: (facts, setting) => answerList(facts, computeList(facts, setting)),
 });

@@ -25,6 +25,9 @@ const medicalNight = ({ loads = [] }: RunTimeFacts): number | undefined => {
   return loads.length === 1 ? device?.hoursPerDay : undefined;
 };
 
+/** What lasts less than this share of the time wanted, as far as one can tell, will hardly do, though at best it would. */
+const hopefulShare = 0.8;
+
 /** The sentence for a time range against a wanted one. */
 function headline(
   runTime: Range,
@@ -37,24 +40,33 @@ function headline(
   if (runTime.value <= 0)
     return say('used-up', 'Nothing is left to use: it is as low as it should go, or lower. Charge it first.');
   const lasts = nightH === undefined ? lasting(runTime, w) : nights(runTime, w);
+  const isLikely = runTime.value >= hopefulShare * (wantedH ?? 0);
   if (verdict === null) return say('lasts', 'It lasts {lasts}.', { lasts });
   if (until !== undefined) {
     const gaps = { lasts, until };
     if (verdict === 'yes') return say('yes-until', 'Yes, past {until}: it lasts {lasts} from now.', gaps);
-    if (verdict === 'tight') return say('tight-until', 'Tight for {until}: it lasts {lasts} from now.', gaps);
+    if (verdict === 'tight')
+      return isLikely
+        ? say('tight-until', 'Tight for {until}: it lasts {lasts} from now.', gaps)
+        : say('hardly-until', 'Probably not to {until}: it lasts {lasts} from now.', gaps);
     return say('no-until', 'No, not to {until}: it lasts {lasts} from now.', gaps);
   }
   // One unit in a line: the time wanted stands in the next line where it is told in another.
   if (nightH !== undefined || !isSaidAlike(runTime.value, present(wantedH), w)) {
     if (verdict === 'yes') return say('yes-plainly', 'Yes: it lasts {lasts}.', { lasts });
-    if (verdict === 'tight') return say('tight-plainly', 'Tight: it lasts {lasts}.', { lasts });
+    if (verdict === 'tight')
+      return isLikely
+        ? say('tight-plainly', 'Tight: it lasts {lasts}.', { lasts })
+        : say('hardly-plainly', 'Probably not: it lasts {lasts}.', { lasts });
     return say('no-plainly', 'No: it lasts only {lasts}.', { lasts });
   }
   const wanted = exactly(present(wantedH), w);
   if (verdict === 'yes')
     return say('yes-lasts', 'Yes, {wanted} is fine: it lasts {lasts}.', { lasts, wanted });
   if (verdict === 'tight')
-    return say('tight-lasts', 'Tight: it lasts {lasts}, and you want {wanted}.', { lasts, wanted });
+    return isLikely
+      ? say('tight-lasts', 'Tight: it lasts {lasts}, and you want {wanted}.', { lasts, wanted })
+      : say('hardly-lasts', 'Probably not: it lasts {lasts}, and you want {wanted}.', { lasts, wanted });
   return say('no-lasts', 'No, not {wanted}: it lasts {lasts}.', { lasts, wanted });
 }
 

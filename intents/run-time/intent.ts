@@ -6,7 +6,7 @@ import { drawFacts } from '../use.ts';
 import { answerRunTime } from './answer.ts';
 import { compareRigs } from './compare.ts';
 import { computeRunTime, type RunTimeFacts } from './compute.ts';
-import { answerTypical, typicalRunTime } from './typical.ts';
+import { answerTypical, answerUsualUse, typicalRunTime } from './typical.ts';
 
 /** How long will it last; will it last N days. */
 export const runTime: Intent<RunTimeFacts> = defineIntent<RunTimeFacts>({
@@ -45,7 +45,11 @@ export const runTime: Intent<RunTimeFacts> = defineIntent<RunTimeFacts>({
   guess: (facts, setting) => {
     const typical = typicalRunTime(facts);
     const ready = typical && runTime.needs.safeParse(typical).data;
-    return ready && answerTypical(ready, computeRunTime(ready, setting), setting);
+    if (!ready) return undefined;
+    const isKindTold = facts.batteries?.some(({ chemistry }) => chemistry !== undefined) === true;
+    if (facts.loads) return answerTypical(ready, computeRunTime(ready, setting), isKindTold);
+    // Of a battery from the talk more was known, and is past.
+    return setting.parsed.facts.batteries && answerUsualUse(runTime.reply(ready, setting));
   },
   reply: (facts, setting) =>
     compareRigs(facts, setting) ?? answerRunTime(facts, computeRunTime(facts, setting), setting),

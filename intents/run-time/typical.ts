@@ -1,34 +1,72 @@
 import type { Reply } from '#answer/reply.ts';
 import { lasting, listIn } from '#answer/say.ts';
-import { english } from '#answer/speech.ts';
+import { english, type Speech } from '#answer/speech.ts';
 import { present } from '#basics/present.ts';
 import { applianceOf } from '#catalog/appliances.ts';
 import { hasDraw } from '#rig/merge.ts';
-import type { Stated } from '#rig/rig.ts';
+import type { Stated, StatedBattery } from '#rig/rig.ts';
 import { enough, figure, reasons } from '../figures.ts';
-import type { RequestContext } from '../intent.ts';
+import { chemistryName } from '../words.ts';
 import type { RunTime, RunTimeFacts } from './compute.ts';
 
 /** What most campers start with, common practice. */
 const usual = { capacityAh: 100, chemistry: 'agm' } as const;
 
+/** What nearly every camp runs, common practice. */
+const usualLoads: Stated['loads'] = [{ name: 'fridge' }];
+
+/** Shorter than this there is nothing left to use, h. */
+const spentH = 0.2;
+
+/** A battery told without its size: its kind, or how full it is. */
+const unsized = ({ batteries = [] }: Stated): StatedBattery | undefined => {
+  const [first, ...others] = batteries;
+  const isSized = (first?.capacityAh ?? first?.energyWh) !== undefined;
+  return others.length > 0 || isSized || first?.role === 'starter' ? undefined : (first ?? {});
+};
+
 /**
- * Things without any figure, and no battery: on a usual one, so that a beginner gets a number before the question.
- * Undefined where something is told, and where somebody's health hangs on it.
+ * Things without any figure on no battery that has a size, or a battery with nothing on it: usual ones in their place,
+ * so that a beginner gets a number before the question. Undefined where figures of use are told, and where somebody's
+ * health hangs on it.
  */
 export function typicalRunTime(facts: Stated): Stated | undefined {
-  const { loads = [], batteries, volts, netCurrentA, dailyUseAh, dailyUseWh, inverter } = facts;
-  const isAnyTold = [batteries, volts, netCurrentA, dailyUseAh, dailyUseWh, inverter].some(
-    told => told !== undefined,
-  );
+  const { loads = [], netCurrentA, dailyUseAh, dailyUseWh, inverter } = facts;
+  const isUseTold = [netCurrentA, dailyUseAh, dailyUseWh, inverter].some(told => told !== undefined);
+  if (isUseTold || loads.some(hasDraw)) return undefined;
+  if (loads.length === 0) return facts.batteries ? { ...facts, loads: usualLoads } : undefined;
   const rows = loads.map(load => applianceOf(load.name));
   const isTypical = rows.every(row => row !== undefined && !row.isMedical && row.supply === 'dc');
-  if (isAnyTold || loads.length === 0 || loads.some(hasDraw) || !isTypical) return undefined;
-  return { ...facts, batteries: [usual] };
+  const battery = unsized(facts);
+  if (!isTypical || !battery) return undefined;
+  return { ...facts, batteries: [{ ...usual, ...battery }] };
+}
+
+/** Words for how long a battery lasts with what nearly every camp runs on it, and what to tell. */
+export function answerUsualUse(reply: Reply): Reply {
+  const w = english;
+  const lines = (reply.lines ?? []).slice(0, 2);
+  return {
+    ...reply,
+    lines: [
+      ...lines,
+      w.say('usual-use', 'That is with a typical fridge on it, and nothing else. What runs on yours?'),
+    ],
+    verdict: null,
+    next: [w.say('next-fridge', 'fridge 1.2A'), w.say('next-lights', 'fridge and lights'), '40Ah a day'],
+  };
+}
+
+/** " at 45 %", as it was told. */
+function levelTold({ batteries, volts }: RunTimeFacts, w: Speech): string {
+  const percent = batteries[0]?.stateOfChargePercent;
+  if (percent !== undefined)
+    return w.say('at-percent', ' at {percent} %', { percent: w.significant(percent) });
+  return volts === undefined ? '' : w.say('at-volts', ' at {volts} V', { volts: w.significant(volts) });
 }
 
 /** Words for how long typical things run on a usual battery, and the one question that helps most. */
-export function answerTypical(facts: RunTimeFacts, result: RunTime, _setting: RequestContext): Reply {
+export function answerTypical(facts: RunTimeFacts, result: RunTime, isKindTold: boolean): Reply {
   const w = english;
   const { runTime, usableCapacity, dailyUse } = result.figures;
   const things = listIn(
@@ -46,22 +84,27 @@ export function answerTypical(facts: RunTimeFacts, result: RunTime, _setting: Re
       : w.say('typical-all', 'typical {things}', { things }),
     it: isOne ? w.say('it', 'it') : w.say('them', 'them'),
     ah: w.decimals(usual.capacityAh, 0),
+    kind: chemistryName(result.bank.chemistry, w),
+    at: levelTold(facts, w),
   };
   const heads = {
-    yes: w.say('typical-yes', 'Most likely: a typical {ah} Ah AGM runs {it} {lasts}.', gaps),
-    tight: w.say('typical-tight', 'Perhaps: a typical {ah} Ah AGM runs {it} {lasts}.', gaps),
-    no: w.say('typical-no', 'Hardly: a typical {ah} Ah AGM runs {it} {lasts}.', gaps),
+    yes: w.say('typical-yes', 'Most likely: a typical {ah} Ah {kind}{at} runs {it} {lasts}.', gaps),
+    tight: w.say('typical-tight', 'Perhaps: a typical {ah} Ah {kind}{at} runs {it} {lasts}.', gaps),
+    no: w.say('typical-no', 'Hardly: a typical {ah} Ah {kind}{at} runs {it} {lasts}.', gaps),
   };
   const battery = {
     name: 'batteryCapacity',
     value: usual.capacityAh,
     unit: 'Ah',
-    why: 'AGM, as you named none',
+    why: isKindTold ? 'as you told no size' : 'AGM, as you named none',
   };
+  const isSpent = runTime.value < spentH;
   return {
-    headline: verdict
-      ? heads[verdict]
-      : w.say('typical-lasts', 'A typical {ah} Ah AGM runs {it} {lasts}.', gaps),
+    headline: isSpent
+      ? w.say('typical-spent', 'No: a typical {ah} Ah {kind}{at} is as low already as it should go.', gaps)
+      : verdict
+        ? heads[verdict]
+        : w.say('typical-lasts', 'A typical {ah} Ah {kind}{at} runs {it} {lasts}.', gaps),
     lines: [
       w.say('typical-use', 'That is for {things}, about {use} Ah a day.', {
         things: gaps.things,

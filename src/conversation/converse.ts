@@ -19,6 +19,7 @@ import { learnt } from './kept/learned.ts';
 import { hangsOnPlace, noteLocation } from './kept/location.ts';
 import { lastFrame } from './kept/recall.ts';
 import { remember } from './kept/remember.ts';
+import { pick } from './kept/remembered.ts';
 import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { freshened, type Options } from './setting.ts';
@@ -164,6 +165,22 @@ const asTalk = (read: Interpreted): Interpreted => ({
   two: undefined,
 });
 
+/** In a longer message what seems untold may only not have been read. */
+const mostGuessedWords = 14;
+
+/**
+ * What nobody told a figure of is answered for usual gear, and asked for all the same; of what was read unsurely only
+ * advice without a figure.
+ */
+function guessOf({ intent, facts, heard, ready, setting, isUnsure }: Interpreted): Reply | undefined {
+  const { issues, unread, words, recognised } = heard;
+  if (ready !== undefined || issues.length + unread.length > 0 || words > mostGuessedWords) return undefined;
+  // A word that nobody knows may be what is missing.
+  if (recognised.mentions.some(({ kind }) => kind === 'noun')) return undefined;
+  const guess = intent.guess?.(pick(facts, intent.takes), setting);
+  return isUnsure && guess?.figures !== undefined ? undefined : guess;
+}
+
 /** Answers what was interpreted, or asks for what is missing, and keeps what the talk needs later. */
 function answer(
   memory: Memory,
@@ -213,12 +230,10 @@ function answer(
   const asks = isBack ? askBack(intent, missing, issues, english) : undefined;
   const isNobodys = asks !== undefined && issues.length === 0 && isOfNobody(heard);
   const back = isNobodys ? askWhose(english) : asks;
-  // What nobody told a figure of is answered for typical gear, and asked for all the same.
-  const isGuess = !isNobodys && ready === undefined && issues.length === 0 && missing.length === 1;
   const whole =
     ready !== undefined && !back
       ? (read.worked ?? worked(() => intent.reply(ready, setting)))
-      : { reply: (isGuess ? intent.guess?.(facts, setting) : undefined) ?? present(back) };
+      : { reply: (isNobodys ? undefined : guessOf(read)) ?? present(back) };
   const full = whole.reply;
   const isAgain = isReplay(read);
   const isWorkingShown = cues.has('ask-working') || (isAgain && cues.has('ask-why'));

@@ -21,7 +21,7 @@ import { lastFrame, personKey } from './kept/recall.ts';
 import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { beyondBelief } from './told/beyond.ts';
-import { averageTold } from './told/draw-told.ts';
+import { coolerTold, withoutAsked } from './told/cooler-told.ts';
 import { withGearTold } from './told/gear-told.ts';
 import { sound } from './told/sound.ts';
 import { meantBy } from './turns/buttons.ts';
@@ -154,7 +154,7 @@ export interface Heard extends ParsedMessage {
 
 /** What of a reading can be meant, with what it speaks of. */
 function heard(parsed: ParsedMessage): Heard {
-  const { facts, issues } = sound(parsed.facts);
+  const { facts, issues } = sound(withoutAsked(parsed.facts, parsed));
   const { tokens, mentions } = parsed.recognised;
   const foreign: Issue[] = isOtherScript(tokens) ? [{ code: 'other-language' }] : [];
   const cues = new Set([...parsed.cues, ...spokenOf(mentions)]);
@@ -255,8 +255,7 @@ export function hear(memory: Memory, message: Message): Heard {
   // Nothing of this person's is there to be taken back.
   if (isUndoing(command)) return { ...told, intent: 'none', facts: {}, probability: 1, options: [] };
   const before = message.onto ?? lastFrame(memory, message.from);
-  const average = averageTold(told, before);
-  const button = average ? { intent: present(before).intent, facts: average } : meantBy(command);
+  const button = coolerTold(memory, message, told) ?? meantBy(command);
   const meant = button && (button.intent ?? (before?.asked === undefined ? before?.intent : undefined));
   if (meant) {
     const facts = button?.facts ?? told.facts;

@@ -13,13 +13,13 @@ import type { Cue } from '#language/words/en/cues.ts';
 import { gearIn } from '#rig/gear.ts';
 import type { HazardCode } from '#rig/hazard-codes.ts';
 import { mainsVoltsIn, withoutMainsVolts } from '#rig/mains.ts';
-import { mergeFacts } from '#rig/merge.ts';
 import type { Facts, LearnedOfRig, Stated } from '#rig/rig.ts';
 import { dangersIn, stillThere, withDangers } from './answering/dangers.ts';
 import { type Heard, hear } from './hear.ts';
 import { learnedFor } from './kept/learned.ts';
 import { fill, lastFrame, ownKey, personKey, resolved, rigFor } from './kept/recall.ts';
-import { pick, remembered, rigFilling, rigOf } from './kept/remembered.ts';
+import { pick, remembered, rigFilling, rigOf, withMore } from './kept/remembered.ts';
+import { whereabouts } from './kept/whereabouts.ts';
 import { emptyMemory, type Frame, type Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { isIntent, undemanding } from './questions.ts';
@@ -27,8 +27,9 @@ import { type Options, settingOf } from './setting.ts';
 import { outletVoltsIn } from './told/left-numbers.ts';
 import { unitsFor } from './told/units.ts';
 import { hoursUntil } from './told/until.ts';
-import { asked, isAskedAgain } from './turns/again.ts';
+import { asked, isAskedAgain, stillRecalled } from './turns/again.ts';
 import { appealed } from './turns/appeal.ts';
+import { asPut } from './turns/as-put.ts';
 import { answeringBack } from './turns/asked-back.ts';
 import { arguedIn, claimsFor } from './turns/claims.ts';
 import { contestedIn } from './turns/contested.ts';
@@ -74,6 +75,8 @@ export interface Interpreted {
   readonly lent: readonly Lent[];
   /** Two readings that answer differently, of which neither is sure enough. */
   readonly two?: Two;
+  /** It was read unsurely, and lacks something besides. */
+  readonly isUnsure?: true;
   /** Codes of hazards seen in the message or in what memory adds. */
   readonly hazards: readonly HazardCode[];
   /** The answer, where it was worked out already to see whether another reading has the same. */
@@ -106,8 +109,9 @@ export function interpret(memory: Memory, message: Message, said: Heard, options
   if (argument) return taken(memory, message, argument, undefined, options);
   const whose = betweenRivals(memory, message, withOwner(memory, message, said));
   const argued = withoutDispute(memory, message, whose);
-  const told = ofTheirs(memory, message, answeringBack(memory, message, argued));
-  const plain = told.issues.length > 0 ? undefined : (toldGear(told) ?? toldUnits(told));
+  const told = asPut(ofTheirs(memory, message, answeringBack(memory, message, argued)));
+  const plain =
+    told.issues.length > 0 ? undefined : (toldGear(told, lastFrame(memory, message.from)) ?? toldUnits(told));
   if (plain) return taken(memory, message, plain, undefined, options);
   const leaning = ofFrame(memory, message, told);
   const heard = ofArgument(memory, turnOfTalk(memory, message, leaning) ?? sideTalk(leaning) ?? leaning);
@@ -131,7 +135,11 @@ export function interpret(memory: Memory, message: Message, said: Heard, options
   const becomes = asked.intent.becomes?.(asked.facts);
   const whole = becomes && taken(memory, message, { ...heard, intent: becomes }, undefined, options);
   if (whole?.ready) return whole;
-  const first = { ...asked, worked: tried.get(keyOf(heard.intent, heard.facts)) };
+  const first = {
+    ...asked,
+    worked: tried.get(keyOf(heard.intent, heard.facts)),
+    ...(unsure && { isUnsure: true as const }),
+  };
   if (first.ready || heard.issues.length > 0) return first;
   // What can't be answered may have been another question, that can.
   for (const { intent, stated, probability } of readingsOf(heard)) {
@@ -159,14 +167,6 @@ function rigsOf({ rigs }: Memory, frame: Frame | undefined, from: string): FactS
   const rig = key === undefined ? undefined : rigs[key];
   return rig ? [{ who: key === from || key === '' ? undefined : key, facts: rig, isRig: true }] : [];
 }
-
-/** Loads told on top of those of a rig. */
-const withMore = (rig: Stated, told: Stated): Stated =>
-  told.loads && rig.loads ? { ...told, ...mergeFacts(pick(rig, ['loads']), told, 'add') } : told;
-
-/** What the question turned had out of memory and nobody has told since: it counts for no more in the turn. */
-const stillRecalled = (frame: Frame | undefined, told: Stated): (keyof Stated)[] =>
-  ((frame?.recalled ?? []) as (keyof Stated)[]).filter(key => told[key] === undefined);
 
 /** The bot's own answer to a question before, by what that went by. */
 function replayed(memory: Memory, message: Message, frame: Frame, options: Options): Reply | undefined {
@@ -224,7 +224,9 @@ function taken(
   const gear = isOwnFirst ? [own, rest] : [rest, own];
   const sources = isOfRig ? [own, lent, passing] : [passing, ...gear];
   const takes = intent.takes.includes('durationH') ? [...intent.takes, 'until' as const] : intent.takes;
-  const filled = fill(base, takes, sources, isDraw);
+  const known = fill(base, takes, sources, isDraw);
+  const here = whereabouts(memory, message, intent, known.facts);
+  const filled = here ? fill(base, takes, [...sources, here.facts], isDraw) : known;
   const all = timed(without(filled.facts, ...(borrowed?.unknown ?? [])), memory, message);
   const facts = pick(all, intent.takes);
   const subject = named ?? subjectBefore(intent, lean);
@@ -242,6 +244,7 @@ function taken(
       ...rigsOf(memory, lean.frame, from),
       ...(rig ? [{ who: ofRig, facts: rig.rig, isRig: memory.rigs[rig.key] !== undefined }] : []),
       { who: memory.passingFrom === from ? undefined : memory.passingFrom, facts: passing ?? {} },
+      ...(here ? [here] : []),
     ],
     sharers,
   );

@@ -30,3 +30,6 @@ export const isForAdmins = (name: IntentName): boolean => intentNamed(name).isFo
 /** Whether the answer would be closer with a place, by what is known. */
 export const hangsOnPlace = (name: IntentName, facts: Stated): boolean =>
   intentNamed(name).hangsOnPlace?.(facts) === true;
+
+/** Questions about what the sun makes where they camp. */
+export const underSun: ReadonlySet<string> = new Set<IntentName>(['solar-yield', 'solar-size', 'trip']);

@@ -3,7 +3,7 @@ import { converse } from '#conversation/converse.ts';
 import { hear } from '#conversation/hear.ts';
 import { interpret } from '#conversation/interpret.ts';
 import { emptyMemory } from '#conversation/memory.ts';
-import { leastSure } from '#conversation/unsure/sureness.ts';
+import { leastSure, leastSureAlone } from '#conversation/unsure/sureness.ts';
 import { twoReadings } from '#conversation/unsure/two-readings.ts';
 import { nothingSaid } from '../intents/setting.ts';
 
@@ -21,6 +21,7 @@ const read = (...options: [intent: string, stated: object, probability: number][
   options: options.map(([intent, stated, probability]) => ({ intent, stated, probability })) as never,
 });
 const half = leastSure - 0.05;
+const alone = leastSureAlone - 0.05;
 
 test('of two unsure readings both are told in words, with what they share', () => {
   const two = twoReadings(read(['run-time', daily, half], ['run-time', once, half - 0.1]));
@@ -34,7 +35,7 @@ test('two questions are told by their titles', () => {
 });
 
 test('a lone reading that is unsure is said back, to say yes or no to', () => {
-  const two = twoReadings(read(['run-time', daily, half]));
+  const two = twoReadings(read(['run-time', daily, alone]));
   expect(two?.echo).toBe('How long will it last? fan 2 A, 10 h a day, 100 Ah battery');
   expect(two?.options.map(({ say }) => say)).toEqual(['Yes', 'No']);
   expect(two?.options[0]).toMatchObject({ intent: 'run-time', facts: daily });
@@ -42,7 +43,7 @@ test('a lone reading that is unsure is said back, to say yes or no to', () => {
 
 test('so is one whose rival differs in nothing that can be said shortly', () => {
   const shaded = { ...once, shade: true };
-  const two = twoReadings(read(['trip', once, half], ['trip', shaded, half - 0.1]));
+  const two = twoReadings(read(['trip', once, alone], ['trip', shaded, alone - 0.1]));
   expect(two?.echo).toMatch(/fan 2 A/);
 });
 
@@ -70,6 +71,7 @@ test.each<[why: string, ...options: [string, object, number][]]>([
     ['run-time', { ...once, place: 'broome' }, 0.25],
     ['run-time', daily, 0.1],
   ],
+  ['a lone reading, sure enough for one', ['run-time', daily, leastSureAlone]],
   ['talk is not asked about', ['none', {}, half], ['run-time', once, half - 0.1]],
 ])('not asked about: %s', (_why, ...options) => {
   expect(twoReadings(read(...options), () => 'About 2 days.')).toBeUndefined();

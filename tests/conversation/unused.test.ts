@@ -14,6 +14,11 @@ import { files, read } from '../house/source.ts';
 import { talk } from './talk.ts';
 
 describe('a fact told that an answer does not hang on is named', () => {
+  test('the litres that a fridge’s draw is taken from are counted, and not named as left out', () => {
+    const { last } = talk(['ann: will 100Ah lithium run a 60l fridge for 2 days?']);
+    expect(last.text).toMatch(/60 L/);
+    expect(last.text).not.toContain('Not counted here');
+  });
   test.for<[text: string, named: string]>([
     ['fan 4A, 3 m of 2.5 square cable, what fuse', '3 m of cable'],
     ['35 amps of solar, 120Ah agm, what size cable for a 20A load, 5m', '120 Ah AGM'],

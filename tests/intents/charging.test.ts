@@ -23,6 +23,33 @@ const lacks = (intent: Intent, facts: Facts) =>
 const value = (of: ReturnType<typeof reply>, name: string) => Number(of.figures?.[name]?.value);
 const whole = (of: ReturnType<typeof reply>) => [of.headline, ...(of.lines ?? [])].join('\n');
 
+// Cell makers' sheets that agree: none below 0 °C, a tenth of the capacity up to 5 °C; lead-acid: common practice.
+describe('whether a battery may be charged at a temperature', () => {
+  const asked = (chemistry: Battery['chemistry'], ambientC: number) =>
+    reply(chargeTime, { batteries: battery({ chemistry }), ambientC });
+  test.each([
+    ['lfp', -0.5, 'no'],
+    ['lfp', 0, 'tight'],
+    ['lfp', 4.9, 'tight'],
+    ['lfp', 25, 'yes'],
+    ['lfp', 61, 'no'],
+    ['agm', -10, 'yes'],
+    ['flooded', 20, 'yes'],
+  ] as const)('%s at %d °C: %s', (chemistry, ambientC, verdict) => {
+    expect(asked(chemistry, ambientC).verdict).toBe(verdict);
+  });
+  test('near freezing it says how gently, and warns', () => {
+    const gently = asked('lfp', 2);
+    expect(gently.headline).toMatch(/10 A into each 100 Ah/);
+    expect(gently.cautions).toContain('lithium-cold');
+    expect(whole(asked('agm', -10))).toMatch(/frozen/);
+  });
+  test('with a size and a charger the time is asked for', () => {
+    const of = reply(chargeTime, { batteries: lfp(100, 50), chargers: [mains(20)], ambientC: 12 });
+    expect(value(of, 'chargeTime')).toBeGreaterThan(0);
+  });
+});
+
 describe('how long to charge', () => {
   const hours = (facts: Facts, cues: Cue[] = [], setting: Partial<RequestContext> = {}) =>
     value(reply(chargeTime, facts, cues, setting), 'chargeTime');
@@ -186,6 +213,16 @@ describe('isolator or DC-DC charger', () => {
     expect(text).toMatch(/^DC-DC charger: lithium/);
     expect(text).toMatch(/Also: a smart alternator/);
     expect(text).toMatch(/About 50 A suits that battery/);
+  });
+
+  // AGM 0.3 C, lithium 0.5 C at most: makers' sheets that agree.
+  test.each([
+    [agm(100), 40, /Too big: 40 A is more than that battery should take \(about 30 A\)/],
+    [agm(100), 25, /25 A suits that battery/],
+    [lfp(100), 40, /40 A is the most that battery should see|40 A suits/],
+    [battery({ capacityAh: 100, chemistry: 'lfp', maxCurrentA: 20 }), 40, /Too big/],
+  ])('%j with a %d A charger', (batteries, currentA, says) => {
+    expect(whole(reply(chargePath, { batteries, chargers: [dcdc(currentA)] }))).toMatch(says);
   });
 });
 

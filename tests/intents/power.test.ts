@@ -395,6 +395,25 @@ describe('units', () => {
     expect(value(one, 'result')).toBeLessThanOrEqual(max);
   });
 
+  // 0.9 of inverter, about 12 V under load; a microwave of 700 W cooks with 700 and takes about 1,085 (common practice).
+  test.each([
+    ['kettle', 1000, 85, 100, /1000 W at 12 V alone would be 83\.3 A/],
+    ['microwave', 700, 90, 111, /cooks with/],
+  ])(
+    'what a %s for mains takes from the battery is more than its watts through 12 V',
+    (name, powerW, min, max, line) => {
+      const facts = { loads: [{ name, powerW, supply: 'ac' as const }] };
+      const conversion = { value: powerW, unit: 'W', to: 'A' };
+      const one = reply(convert as Intent, {}, { conversion, facts });
+      expect(value(one, 'batteryCurrent')).toBeGreaterThan(min);
+      expect(value(one, 'batteryCurrent')).toBeLessThan(max);
+      expect(one.headline).toMatch(/through an inverter/);
+      expect(one.lines?.join(' ')).toMatch(line);
+      const onMains = reply(convert as Intent, {}, { conversion: { ...conversion, voltageV: 230 }, facts });
+      expect(onMains.figures).not.toHaveProperty('batteryCurrent');
+    },
+  );
+
   test('what measures different things is refused in words', () => {
     const one = reply(convert as Intent, {}, { conversion: { value: 5, unit: 'V', to: 'Ah' } });
     expect(one.figures).toEqual({});

@@ -78,6 +78,23 @@ describe('will the inverter run it', () => {
     expect(lacks(inverterCheck, { inverter: {} })).toHaveLength(1);
   });
 
+  test('what it commonly runs, where nobody said what shall: the biggest that fit, the smallest that do not', () => {
+    const words = ['what', 'can', 'i', 'run'];
+    const asked = (powerW: number) =>
+      inverterCheck.reply(
+        inverterCheck.needs.parse({ inverter: { powerW } }),
+        settingWith({}, { recognised: { text: '', tokens: [], mentions: [], words } }),
+      );
+    expect(whole(asked(1000))).toMatch(/runs things like a .*\(\d+ W\)/);
+    for (const powerW of [300, 1000, 2000]) {
+      const [runs = '', not = ''] = [asked(powerW).headline, ...(asked(powerW).lines ?? [])];
+      const watts = (line: string) => [...line.matchAll(/\((\d+) W\)/g)].map(([, w]) => Number(w));
+      expect(Math.max(...watts(runs))).toBeLessThanOrEqual(powerW);
+      expect(Math.min(...watts(not))).toBeGreaterThan(powerW);
+    }
+    expect(whole(on(300))).not.toMatch(/runs things like/);
+  });
+
   test('24 V halves the current', () => {
     const at = (systemVoltageV: number) =>
       value(reply(inverterCheck, { loads: [ac('kettle', 1000)], systemVoltageV }), 'batteryCurrent');
@@ -231,6 +248,17 @@ describe('cable and fuse as a pair', () => {
     expect([fuse(), fuse(50)]).toEqual([40, 30]);
     const carries = (ambientC?: number) => reply(cableSize, { cable: { areaMm2: 6 }, ambientC });
     expect(value(carries(50), 'ampacity')).toBeCloseTo(value(carries(), 'ampacity') * Math.sqrt(25 / 45), 6);
+  });
+
+  // IEC 60228 class 5: 3.3 mΩ/m for 6 mm² at 20 °C, so 30 A loses 5 % of 12 V over 0.6 V / (2 × 30 A × 3.3 mΩ/m) = 3.03 m; warm copper a little less.
+  test('how far a cable carries a current, where its length is not told', () => {
+    const cable = { areaMm2: 6, currentA: 30 };
+    const far = (rest: Facts = {}) => value(reply(cableSize, { cable, ...rest }), 'length');
+    expect(far()).toBeGreaterThan(2.7);
+    expect(far()).toBeLessThan(3.03);
+    expect(far({ systemVoltageV: 24 })).toBeCloseTo(2 * far(), 6);
+    expect(whole(reply(cableSize, { cable }))).toMatch(/At 30 A it may be about 2\.\d m long one way/);
+    expect(reply(cableSize, { cable: { areaMm2: 6 } }).figures).not.toHaveProperty('length');
   });
 
   test('a list names the fuse by the battery that it lists', () => {

@@ -1,10 +1,11 @@
 import { english } from '#answer/speech.ts';
 import { describeLoad } from '#intents/describe.ts';
+import { hasTypical } from '#intents/facts.ts';
 import { type ToldFact, toldFacts, unusedOf, type Worked } from '#intents/unused.ts';
 import { placeNote } from '#intents/which-place.ts';
 import { powerBankCellV } from '#rig/cell.ts';
 import { hasDraw } from '#rig/merge.ts';
-import type { Stated } from '#rig/rig.ts';
+import type { Stated, StatedLoad } from '#rig/rig.ts';
 import type { Interpreted } from '../interpret.ts';
 import { isNear, leftNumbers } from '../told/left-numbers.ts';
 import { isSame } from './facts-in-words.ts';
@@ -17,7 +18,9 @@ const mostListed = 6;
  * that was guessed or came from memory.
  */
 function countedLine({ intent, facts, setting }: Interpreted, left: readonly unknown[]): string | undefined {
-  const loads = (facts.loads ?? []).filter(load => !left.some(one => isSame([one], [load])));
+  const loads = (facts.loads ?? [])
+    .filter(isCountable)
+    .filter(load => !left.some(one => isSame([one], [load])));
   const isPlain = loads.length < 2 && loads.every(hasDraw) && !setting.recalled.has('loads');
   // A net current read off holds all that runs: no thing was counted by itself.
   const isMeasured = facts.netCurrentA !== undefined && intent.takes.includes('netCurrentA');
@@ -30,6 +33,19 @@ function countedLine({ intent, facts, setting }: Interpreted, left: readonly unk
   const all = rest > 0 ? [...parts, english.say('more-loads', '{rest} more', { rest: String(rest) })] : parts;
   return english.say('counted', 'Counted: {loads}.', { loads: all.join('; ') });
 }
+
+/** Things told without a figure, of which no usual one is known either: they count for nothing, and somebody may think they do. */
+function unknownLine({ intent, facts }: Interpreted): string | undefined {
+  const isWhole = [facts.dailyUseAh, facts.dailyUseWh, facts.netCurrentA].some(told => told !== undefined);
+  // A cable's or a fuse's current is told beside what it is for.
+  if (isWhole || !intent.takes.includes('dailyUseAh')) return undefined;
+  const unknown = (facts.loads ?? []).filter(load => !isCountable(load)).map(({ name }) => name);
+  if (unknown.length === 0) return undefined;
+  const things = unknown.slice(0, mostListed).join(', ');
+  return english.say('unknown-draw', 'Not counted, as I know no figure of it: {things}.', { things });
+}
+
+const isCountable = (load: StatedLoad): boolean => hasDraw(load) || hasTypical(load.name);
 
 /** What of an answer can be told: the facts that it doesn't hang on, and a line that names them. */
 interface Unused {
@@ -92,6 +108,8 @@ export function countedLines(
   if (full.reply.figures === undefined) return { lines: placeLine(read, full, []), unused: [] };
   const { facts, unread, line } = unusedIn(read, full);
   const left = wholly(read.heard.facts, facts).flatMap(([key, row]) => (key === 'loads' ? [row] : []));
-  const lines = [countedLine(read, left), cellLine(read.facts), line].filter(one => one !== undefined);
+  const lines = [countedLine(read, left), unknownLine(read), cellLine(read.facts), line].filter(
+    one => one !== undefined,
+  );
   return { lines: [...placeLine(read, full, facts), ...lines], unused: facts, unread };
 }

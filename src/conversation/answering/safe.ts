@@ -2,6 +2,7 @@ import type { IntentName } from '#answer/answer.ts';
 import { emergencyText, forbidden, hazardAnswer, warningLines } from '#answer/hazards.ts';
 import type { Reply } from '#answer/reply.ts';
 import { sentence } from '#answer/say.ts';
+import { english } from '#answer/speech.ts';
 import type { CautionCode } from '#answer/words/en.ts';
 import { present } from '#basics/present.ts';
 import { decimals } from '#quantity/round.ts';
@@ -135,6 +136,8 @@ function body(reply: Reply, { codes, intent, facts, isBack }: Danger): Reply {
   const isRefused = own.some(rule => isRefusedBy(rule, intent));
   const isDenied = own.some(({ denies }) => denies?.includes(intent));
   const wasYesNo = reply.verdict !== undefined && reply.verdict !== null;
+  // Where a danger is seen the warning is the answer: nobody is told besides that there was no question.
+  if (intent === 'unclear' && !isBack) return bare(reply, false);
   const isSoft = reply.verdict === 'yes' || reply.verdict === 'tight';
   if (isWithheld || (isRefused && (isSoft || isBack))) return bare(reply, wasYesNo || isDenied);
   if (codes[0] === 'starter-flat' && isSoft) return { ...reply, headline: plainly(reply.headline) };
@@ -169,6 +172,21 @@ function isToldFirst(code: HazardCode, { headline, verdict, figures = {} }: Repl
   return code === 'over-current' && (isNo || isTrouble);
 }
 
+/** The current that is too much, where the battery's limit is told: a number says more than the general line. */
+function overLimit({ figures = {} }: Reply, { batteries = [] }: Stated): string | undefined {
+  const limits = batteries.flatMap(({ maxCurrentA }) => maxCurrentA ?? []);
+  const drawn = figures.batteryCurrent?.value;
+  const [limit] = limits;
+  if (limits.length !== 1 || limit === undefined || typeof drawn !== 'number' || drawn <= limit)
+    return undefined;
+  const gaps = { amps: english.significant(drawn, 2), limit: english.significant(limit) };
+  return english.say(
+    'over-limit',
+    'No: about {amps} A is more than the {limit} A your battery gives, so it cuts out.',
+    gaps,
+  );
+}
+
 /** What a fault of a fuse says of a bigger one is said by its danger. */
 const isSaidByDanger = (line: string, codes: readonly HazardCode[]): boolean =>
   codes.includes('bigger-fuse') && line.startsWith('No bigger fuse');
@@ -181,7 +199,7 @@ const mostBeside = 3;
  * decided what an answer with a danger in it must not say.
  */
 export function safe(reply: Reply, danger: Danger): Reply {
-  const { codes, isSaid = false } = danger;
+  const { codes, facts, isSaid = false } = danger;
   if (codes.length === 0) return reply;
   if (isEmergency(codes)) return emergency(codes);
   const left = body(reply, danger);
@@ -194,8 +212,13 @@ export function safe(reply: Reply, danger: Danger): Reply {
   const told = (): string[] => {
     if (isSaid) return said;
     const [own, ...others] = said;
-    if (own === undefined || !isToldFirst(present(codes[0]), left))
-      return [...warningLines(codes.slice(0, 2)), main.instead, ...said, main.defers];
+    const first = present(codes[0]);
+    const over = first === 'over-current' ? overLimit(left, facts) : undefined;
+    if (over !== undefined) return [over, ...warningLines(codes.slice(1, 2)), main.instead, main.defers];
+    if (own === undefined || !isToldFirst(first, left))
+      return first === 'over-current' && own !== undefined
+        ? [...warningLines(codes.slice(0, 2)), own, main.instead, ...others, main.defers]
+        : [...warningLines(codes.slice(0, 2)), main.instead, ...said, main.defers];
     // An answer that says no with its amps says it better than the general line does.
     const isSaidBetter = codes[0] === 'over-current' && left.verdict === 'no';
     const warnings = warningLines(codes.slice(isSaidBetter ? 1 : 0, 2));

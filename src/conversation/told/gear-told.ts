@@ -1,4 +1,5 @@
 import { cools } from '#intents/facts.ts';
+import { spotted } from '#intents/spotting.ts';
 import type { Mention } from '#language/recognise/mention.ts';
 import type { Recognised } from '#language/recognise/recognise.ts';
 import { isSameName } from '#rig/merge.ts';
@@ -87,6 +88,22 @@ const isHourly = ({ powerW, currentA }: StatedLoad, { mentions }: Recognised): b
       (dimension === 'energy' ? value === powerW : dimension === 'charge' && value === currentA),
   );
 
+/** Words by which a draw is told for what a fridge takes while it runs. */
+const whileRunning = [
+  'while|when|whenever|only|once running_on|running|it_runs|its_running|compressor_runs|compressor_is_on|compressor_on|cycled_on -average -avg',
+];
+
+/** Whether the draw of the one thing that cools is told as what it takes while it runs. */
+const isOfRunning = (
+  { currentA, powerW, isAverage, dutyPercent }: StatedLoad,
+  recognised: Recognised,
+): boolean =>
+  (currentA ?? powerW) !== undefined &&
+  isAverage === undefined &&
+  dutyPercent === undefined &&
+  recognised.mentions.filter(m => m.kind === 'thing').length === 1 &&
+  spotted(recognised.words, whileRunning, pattern => [pattern]) !== undefined;
+
 /** One load with what its words tell. */
 function told(load: StatedLoad, recognised: Recognised): StatedLoad {
   if (isInputTold(load, recognised)) return { ...load, isInput: true };
@@ -107,7 +124,9 @@ function told(load: StatedLoad, recognised: Recognised): StatedLoad {
     // "3 way" is no count.
     ...(count !== undefined && !(isThree && count === 3) && { count }),
     ...(isMains && !load.supply && { supply: 'ac' }),
-    ...(isHourly(load, recognised) && { isAverage: true }),
+    ...(isHourly(load, recognised)
+      ? { isAverage: true }
+      : isOfRunning(load, recognised) && { isAverage: false }),
     ...(volumeL !== undefined && { volumeL }),
     ...(isThree
       ? { build: 'three-way' }
@@ -170,13 +189,24 @@ export function withGearTold(stated: Stated, recognised: Recognised): Stated {
   };
 }
 
+/** No reading says of a draw that it is no average. */
+function loadAsRead({
+  volumeL: _litres,
+  build: _build,
+  isInput: _in,
+  isAverage,
+  ...load
+}: StatedLoad): StatedLoad {
+  return isAverage === true ? { ...load, isAverage } : load;
+}
+
 /** The facts without it: as the message was read. */
 export function asRead(facts: Stated): Stated {
   const { loads, inverter, batteries } = facts;
   const { isLeftOn: _on, ...plainInverter } = inverter ?? {};
   return {
     ...facts,
-    ...(loads && { loads: loads.map(({ volumeL: _litres, build: _build, isInput: _in, ...load }) => load) }),
+    ...(loads && { loads: loads.map(loadAsRead) }),
     ...(inverter && { inverter: plainInverter }),
     ...(batteries && { batteries: batteries.map(({ wear: _wear, isOfCell: _cell, ...battery }) => battery) }),
   };

@@ -2,6 +2,7 @@ import { present } from '#basics/present.ts';
 import type { Intent } from '#intents/intent.ts';
 import type { ParsedMessage } from '#language/reading.ts';
 import type { Mention } from '#language/recognise/mention.ts';
+import { hasDraw } from '#rig/merge.ts';
 
 type Heard = Pick<ParsedMessage, 'recognised' | 'unread' | 'facts' | 'conversion'>;
 
@@ -63,8 +64,13 @@ export function leftNumbers(
   heard: ParsedMessage,
 ): { readonly unread: ParsedMessage['unread']; readonly named: readonly string[] } {
   const taken = [...(numbersBeside?.(heard) ?? []), outletVoltsIn(heard)].filter(one => one !== undefined);
+  // Of a fridge whose draw is told its litres say nothing more.
+  const typical = heard.facts.loads?.filter(load => !hasDraw(load)) ?? [];
+  const litres = typical.flatMap(({ volumeL }) => volumeL ?? []);
   const left = numbersLeft(heard);
-  const used = left.filter(({ mention }) => taken.some(isNear(mention.value)));
+  const used = left.filter(({ mention }) =>
+    (mention.unit === 'L' ? litres : taken).some(isNear(mention.value)),
+  );
   const isUsed = new Set(used.map(({ said }) => said));
   const named = left.filter(({ mention, said }) => isOfGear(mention) && !isUsed.has(said));
   return {

@@ -1,5 +1,7 @@
 import type { Cue } from '#language/words/en/cues.ts';
+import type { Stated } from '#rig/rig.ts';
 import type { Heard } from '../hear.ts';
+import type { Frame } from '../memory.ts';
 import type { Lean } from './lean.ts';
 
 /** "Will it?" asked before is asked by what turns it too. */
@@ -18,3 +20,7 @@ export const isAskedAgain = ({ facts, removed, corrects, cues }: Heard): boolean
   removed.length === 0 &&
   corrects === undefined &&
   asAgain.some(cue => cues.has(cue));
+
+/** What the question turned had out of memory and nobody has told since: it counts for no more in the turn. */
+export const stillRecalled = (frame: Frame | undefined, told: Stated): (keyof Stated)[] =>
+  ((frame?.recalled ?? []) as (keyof Stated)[]).filter(key => told[key] === undefined);

@@ -124,6 +124,14 @@ export function sideTalk(heard: Heard): Heard | undefined {
   return { ...heard, intent: 'none', options: [] };
 }
 
+/** Whether all readings tell the same, and only the question is in doubt ("like 5 LED ones, 4 hours a night"). */
+function isOneTold({ options }: Heard): boolean {
+  const told = options.filter(({ probability }) => probability >= leastRead);
+  return new Set(told.map(({ stated }) => JSON.stringify(stated))).size === 1;
+}
+/** A reading less likely than this is none. */
+const leastRead = 0.045;
+
 /** As likely as this an unsure turn is of the question that it leans on, whatever else it may be taken for. */
 const leastTurn = 0.15;
 /** What is told is unsure itself where another reading of the same question is so likely, of the likeliest. */
@@ -151,7 +159,8 @@ export function turnOfTalk(memory: Memory, message: Message, heard: Heard): Hear
   for (const frame of [message.onto, own, memory.frames.at(-1)]) {
     if (!frame || undemanding.has(frame.intent)) continue;
     const isOfReply = frame === message.onto && fitsIn(heard, frame);
-    if (!isTurning && !isOfReply && !isOtherValue(heard, frame)) continue;
+    const isOfOwn = frame === own && isOneTold(heard) && fitsIn(heard, frame);
+    if (!isTurning && !isOfReply && !isOfOwn && !isOtherValue(heard, frame)) continue;
     const [first, second] = readings.filter(({ intent }) => intent === frame.intent);
     // "Same but donkey": what tells nothing and reads like talk turns nothing.
     const isNothing = first !== undefined && Object.keys(factsIn(first.stated, heard)).length === 0;
@@ -203,14 +212,19 @@ function fitsIn({ facts }: Heard, frame: Frame): boolean {
 
 /** As likely as this, a message that asks nothing tells of gear. */
 const leastTold = 0.4;
+/** The same where nothing was answered before that it may turn; fitted to groups that no weight had seen. */
+const leastToldAlone = 0.25;
+const mostToldWords = 14;
+/** Words that put something right, though no reading finds it. */
+const changes: ReadonlySet<string> = new Set(['not', 'sorry', 'meant', 'drop', 'instead', 'swapped']);
 
 const isPutAsQuestion = (heard: Heard): boolean => heard.cues.has('question-mark') || asksItself(heard);
 
 /** An unsure message taken for one question, where that is likely enough. */
-function unsureOf(heard: Heard, name: IntentName): Heard | undefined {
+function unsureOf(heard: Heard, name: IntentName, least = leastTold): Heard | undefined {
   if (heard.certainty >= leastSure) return undefined;
   const reading = readingsOf(heard).find(
-    ({ intent, probability }) => intent === name && probability >= leastTold,
+    ({ intent, probability }) => intent === name && probability >= least,
   );
   return reading && { ...heard, intent: name, facts: factsIn(reading.stated, heard) };
 }
@@ -244,12 +258,22 @@ function isOwned(heard: Heard): boolean {
  * What an unsure message tells of gear, where it asks nothing: noting it can be taken back, and asking whether it was
  * a question would only be in the way.
  */
-export function toldGear(heard: Heard): Heard | undefined {
+export function toldGear(heard: Heard, before?: Frame): Heard | undefined {
   const isKept = heard.cues.has('save') && hasGear(gearIn(heard.facts)) && !isPutAsQuestion(heard);
   if (isKept && heard.intent !== 'rig') return { ...heard, intent: 'rig', options: [] };
   if (isOwned(heard))
     return { ...heard, intent: 'rig', options: [], certainty: Math.max(heard.certainty, leastSure) };
-  const rig = isPutAsQuestion(heard) ? undefined : unsureOf(heard, 'rig');
+  const { corrects, removed, claims, hazards } = heard;
+  const isOpen = before === undefined || before.asked !== undefined;
+  const isAlone =
+    isOpen &&
+    !corrects &&
+    removed.length + claims.length + hazards.length === 0 &&
+    heard.words <= mostToldWords &&
+    !heard.recognised.words.some(word => changes.has(word));
+  const rig = isPutAsQuestion(heard)
+    ? undefined
+    : unsureOf(heard, 'rig', isAlone ? leastToldAlone : leastTold);
   return rig && hasGear(gearIn(rig.facts)) ? rig : undefined;
 }
 

@@ -1,6 +1,5 @@
 import type { IntentName } from '#answer/answer.ts';
 import { intentNamed } from '#intents';
-import { spotted } from '#intents/spotting.ts';
 import type { ParsedMessage } from '#language/reading.ts';
 import type { Claim, Stated } from '#rig/rig.ts';
 import { isSame, partsOf, textOf } from '../answering/facts-in-words.ts';
@@ -8,7 +7,8 @@ import type { Heard } from '../hear.ts';
 import { isIntent, plain, unasked } from '../questions.ts';
 import { withGearTold } from '../told/gear-told.ts';
 import { named, sound } from '../told/sound.ts';
-import { leastSure } from './sureness.ts';
+import { isMedical, isPlainEnough, type Reading } from './plain-enough.ts';
+import { leastSure, leastSureAlone } from './sureness.ts';
 
 /** A reading somebody may choose, by the words of its button. */
 interface Choice {
@@ -23,12 +23,6 @@ export interface Two {
   readonly shared: Stated;
   /** One reading alone, too unsure to answer by: what was understood, to say yes or no to. */
   readonly echo?: string;
-}
-
-interface Reading {
-  readonly intent: IntentName;
-  readonly stated: Readonly<Record<string, unknown>>;
-  readonly probability: number;
 }
 
 /** What an answer hangs on: the question, and of the facts those that it takes. */
@@ -117,22 +111,6 @@ function isAllOne(readings: readonly Reading[], heard: Heard, answerOf: AnswerOf
   return shareOf(alike) >= leastAlike;
 }
 
-/** "Should I drive now?", "do I need to plug in yet?" */
-const toCharge = [
-  'should|ought|need_to|must|better|time_to|have_to drive|charge|recharge|plug -how_long -how_much',
-];
-/** What a reading off a monitor may be taken for besides. */
-const ofLevel: ReadonlySet<string> = new Set<IntentName>(['charge-time', 'charge-level', 'run-time']);
-
-/** A reading less likely than this is none. */
-const leastHeld = 0.05;
-
-/** Whether the words ask for a yes or no to charging, and all readings are of how full it is: then that is answered. */
-const isWhetherToCharge = (readings: readonly Reading[], { intent, recognised }: Heard): boolean =>
-  intent === 'charge-time' &&
-  readings.every(one => one.probability < leastHeld || ofLevel.has(one.intent)) &&
-  spotted(recognised.words, toCharge, pattern => [pattern]) !== undefined;
-
 const untold: AnswerOf = () => undefined;
 
 /**
@@ -145,14 +123,13 @@ export function twoReadings(heard: Heard, answerOf: AnswerOf = untold): Two | un
   const readings = readingsOf(heard);
   const [first, second] = readings;
   if (!first || unasked.has(first.intent)) return undefined;
-  if (isAllOne(readings, heard, answerOf) || isWhetherToCharge(readings, heard)) return undefined;
+  if (isPlainEnough(readings, heard) || isAllOne(readings, heard, answerOf)) return undefined;
   const isTwo =
     second !== undefined &&
     !unasked.has(second.intent) &&
     (first.intent !== second.intent || !plain.has(first.intent));
-  return (
-    (isTwo && apart(first, second, heard)) || (plain.has(first.intent) ? undefined : checked(first, heard))
-  );
+  const isPlain = plain.has(first.intent) || (heard.certainty >= leastSureAlone && !isMedical(first));
+  return (isTwo && apart(first, second, heard)) || (isPlain ? undefined : checked(first, heard));
 }
 
 /** Two readings with the words that tell them apart, where there are such. */

@@ -86,8 +86,11 @@ export function runningHours(load: Load, row = builtAs(load).row): number | unde
 }
 
 /** Whether a draw told of a thing that cools is that of its compressor, and no average. */
-const isRunningDraw = ({ powerW, currentA, supply }: Load): boolean =>
-  powerW !== undefined || supply === 'ac' || (currentA ?? Infinity) > averageCurrentLimitA;
+const isRunningDraw = ({ powerW, currentA, supply, isAverage }: Load): boolean =>
+  isAverage === false ||
+  powerW !== undefined ||
+  supply === 'ac' ||
+  (currentA ?? Infinity) > averageCurrentLimitA;
 
 function doesCycle(load: Load, row: Appliance | undefined): boolean {
   if (row?.setPointC === undefined || load.isAverage || load.dutyPercent !== undefined) return false;
@@ -131,8 +134,9 @@ export function runsOn({ load, row, cycles }: ReadLoad, use: Use): boolean {
  */
 export function coolingReading(load: Load): 'running' | 'hours' | 'average' | undefined {
   const { row } = builtAs(load);
-  if (row?.setPointC === undefined || load.isAverage || load.dutyPercent !== undefined || isWhole(load))
-    return undefined;
+  if (row?.setPointC === undefined || load.dutyPercent !== undefined || isWhole(load)) return undefined;
+  // It was told which it is.
+  if (load.isAverage !== undefined) return undefined;
   if (!isDrawTold(load)) return undefined;
   if (runningHours(load, row) !== undefined) return 'hours';
   return doesCycle(load, row) ? 'running' : 'average';

@@ -1,0 +1,93 @@
+import type { IntentName } from '#answer/answer.ts';
+import { spotted } from '#intents/spotting.ts';
+import type { Heard } from '../hear.ts';
+import { isMedical, type Reading } from '../unsure/plain-enough.ts';
+import { leastSure } from '../unsure/sureness.ts';
+import { factsIn, readingsOf } from '../unsure/two-readings.ts';
+
+/** A question that some words put beyond doubt, where reading is torn between it and others. */
+interface Put {
+  readonly intent: IntentName;
+  /** What reading may take it for besides. */
+  readonly besides: ReadonlySet<IntentName>;
+  /** Patterns of `spotted`. */
+  readonly words: readonly string[];
+  /** So in a long message too, where reading puts it first. */
+  readonly isInLong?: true;
+  /** It is meant though reading is sure of one of those. */
+  readonly isAlways?: true;
+}
+
+const put: readonly Put[] = [
+  // "Should I drive now?", "do I need to plug in yet?"
+  {
+    intent: 'charge-time',
+    besides: new Set(['charge-level', 'run-time', 'generator', 'fault']),
+    words: [
+      'should|ought|need_to|must|better|time_to|have_to drive|charge|recharge|plug|run -how_long|how_much',
+    ],
+  },
+  // "Will I make it to morning?", "flat by breakfast?"
+  {
+    intent: 'run-time',
+    besides: new Set(['fault', 'charge-level']),
+    words: [
+      'make_it|last|survive|hold|get|see|flat|dead|empty morning|overnight|night|tonight|dark|dawn|breakfast|sunrise -why|wrong|was|what|percent',
+    ],
+  },
+  // "Will we make it?", of what was told before.
+  {
+    intent: 'run-time',
+    besides: new Set(['trip']),
+    words: ['make_it|be_right|be_ok|be_okay|be_fine|get_by|get_us_through will|can|would'],
+  },
+  // "Can I run a microwave?"
+  {
+    intent: 'inverter-check',
+    besides: new Set(['convert', 'unclear']),
+    words: ['can|could|possible run|use|power -how'],
+  },
+  // "MPPT or PWM for a 200 W panel?"
+  {
+    intent: 'compare',
+    besides: new Set(['solar-wiring']),
+    words: ['mppt pwm or|vs|versus|better -series|parallel'],
+  },
+  // "How many hours will the starter last with the stereo on?", whatever trip was spoken of before.
+  {
+    intent: 'starter-reserve',
+    besides: new Set(['run-time', 'none']),
+    words: [
+      'starter_last|starter_battery_last|starter_stand|starter_battery_stand|starter_hold|starter_take|cranker_last|start_battery_last|crank_battery_last|starter_good_for how|will|can -house|leisure',
+    ],
+    isAlways: true,
+  },
+];
+
+/** In a longer message the words of a pattern may stand anywhere. */
+const mostWords = 16;
+/** More likely than this together, other questions are not ruled out by the words. */
+const mostOther = 0.15;
+/** Less likely than this it is not what reading is torn over. */
+const leastLikely = 0.2;
+
+const shareOf = (readings: readonly Reading[]): number =>
+  readings.reduce((sum, { probability }) => sum + probability, 0);
+
+/** An unsure message as the question that its words put, where nearly all readings are of that or of what it is taken for. */
+export function asPut(heard: Heard): Heard {
+  const isSure = heard.certainty >= leastSure;
+  const row = spotted(heard.recognised.words, put, one => one.words);
+  if (!row || (isSure && !row.isAlways) || heard.issues.length > 0) return heard;
+  const isLong = heard.words > mostWords && !(row.isInLong && heard.intent === row.intent);
+  const readings = isLong ? [] : readingsOf(heard);
+  if (readings.length === 0) return heard;
+  if (readings.some(isMedical)) return heard;
+  const own = readings.filter(({ intent }) => intent === row.intent);
+  const other = readings.filter(({ intent }) => intent !== row.intent && !row.besides.has(intent));
+  if (shareOf(other) > mostOther || (shareOf(own) < leastLikely && !row.isAlways)) return heard;
+  const first = own[0] ?? readings[0];
+  const facts = first ? factsIn(first.stated, heard) : heard.facts;
+  const certainty = Math.max(heard.certainty, leastSure);
+  return { ...heard, intent: row.intent, facts, options: [], certainty };
+}
