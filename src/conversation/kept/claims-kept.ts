@@ -8,8 +8,8 @@ import { undemanding } from '../questions.ts';
 import { claimsOf } from '../turns/claims.ts';
 import { claimable, claimedOf, frameOfQuestion, isSide, questionOf } from '../turns/disputes.ts';
 
-/** How many claims are kept of a chat, and of a question. */
-export const claimsKept = 8;
+/** How many claims are kept of a chat. */
+const claimsKept = 8;
 
 /**
  * Claims after a message: what is claimed now takes the place of what the same person claimed before of that question.

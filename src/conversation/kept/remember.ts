@@ -24,7 +24,7 @@ import { openQuestions } from '../turns/disputes.ts';
 import { heardBy } from '../turns/lean.ts';
 import { rigKeyOf, withRig } from '../whose/shared.ts';
 import { withoutPerson } from '../whose/without-person.ts';
-import { claimsKept, keepClaims } from './claims-kept.ts';
+import { keepClaims } from './claims-kept.ts';
 import { personKey } from './recall.ts';
 
 /** What was done with a message, as far as memory cares. */
@@ -129,7 +129,8 @@ const frameOf = (
     lent.length > 0
       ? lent.slice(0, mostLenders).map(({ who, facts: theirs }) => ({ who, facts: theirs }))
       : undefined,
-  claims: setting.claims.slice(-claimsKept).map(claim => ({ ...claim })),
+  // Kept once, with the chat's claims.
+  claims: [],
   owner: setting.owner,
   from: personKey(message.from),
   at: message.at.getTime(),
