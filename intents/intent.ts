@@ -3,6 +3,13 @@ import type { ForgetWish, Lesson, Reply } from '#answer/reply.ts';
 import type { ParsedMessage } from '#language/reading.ts';
 import type { ChatUnits } from '#quantity/chat-units.ts';
 import type { Claim, Facts, LearnedOfRig, Rig, Stated } from '#rig/rig.ts';
+import type { Contest } from './contests.ts';
+
+/** A side that somebody takes without a number: of a choice by its name, else "yes" or "no". */
+export interface SideTaken {
+  readonly who: string;
+  readonly says: string;
+}
 
 /** What surrounds a question, besides its facts. All plain values; nothing reads a clock. */
 export interface RequestContext {
@@ -21,6 +28,12 @@ export interface RequestContext {
   readonly claims: readonly Claim[];
   /** The question before: what an argument is about where its claims don't tell. */
   readonly argued?: IntentName;
+  /** Who takes which side of the question before, and the bot's own answer to it, where no numbers are claimed. */
+  readonly contested?: {
+    readonly sides: readonly SideTaken[];
+    readonly contest?: Contest;
+    readonly answer: () => Reply | undefined;
+  };
   /** Rigs known in the chat, by owner ("" is the chat's). */
   readonly rigs: Readonly<Record<string, Rig>>;
   /** The message as it was read, with what it speaks of among its cues. */
@@ -42,6 +55,8 @@ export interface RequestContext {
   readonly before?: () => Facts | undefined;
   /** The same of any rig of the chat, by its owner. */
   readonly learnedOf?: (owner: string) => LearnedOfRig | undefined;
+  /** Who shares the rig of an owner, that name first. */
+  readonly sharing?: (owner: string) => readonly string[];
   /** The key of the asker's own rig: their name in a group, "" in a private chat. */
   readonly ownKey: string;
   /** One message a person might write, for each question: `{ title, say }`, in the order of the list. */
@@ -99,6 +114,8 @@ export interface Intent<N = Facts> {
   readonly subjectIn?: (words: readonly string[], text: string) => string | undefined;
   /** What it needs where the words name its subject, in place of `needs`. */
   readonly needsOn?: (subject: string) => Needs<N>;
+  /** What its answer chooses between, by what is known and what the words were about: people take sides in that. */
+  readonly contest?: (facts: Facts, subject?: string) => Contest | undefined;
   /** A first answer with typical gear where nothing is told of it, which asks for what would help most; undefined where that can't be. */
   readonly guess?: (facts: Stated, setting: RequestContext) => Reply | undefined;
   // Traits: what of it concerns those who know no question by name.

@@ -19,6 +19,7 @@ export const batteryType = defineIntent({
     ...whereFacts,
     'depthOfDischargePercent',
   ],
+  contest: () => 'chemistry',
   // Of whatever kinds are named: they are what is asked about.
   alsoHangsOn: () => ['batteries.chemistry'],
   reply: (facts, setting) => {

@@ -8,5 +8,6 @@ export const chargePath = defineIntent({
   title: 'Isolator or DC-DC charger?',
   takes: ['batteries', 'alternator', 'cable', 'solar', 'volts', 'chargers'],
   hangsOn: new Set(['chargers']),
+  contest: () => 'path',
   reply: (facts, setting) => answerChargePath(computeChargePath(facts), setting),
 });

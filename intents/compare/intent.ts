@@ -1,5 +1,6 @@
 import { present } from '#basics/present.ts';
 import type { Facts } from '#rig/rig.ts';
+import { contestOfPair } from '../contests.ts';
 import { defineIntent } from '../define-intent.ts';
 import { type Need, needLoads } from '../needs.ts';
 import { sunFacts } from '../sun.ts';
@@ -44,6 +45,7 @@ export const compare = defineIntent({
     },
   ],
   subjectIn: (words, text) => pairIn(words, text),
+  contest: contestOfPair,
   needsOn: subject => (pairNamed(subject)?.isOfUse ? [needUse] : []),
   reply: (facts, setting) => {
     // What this message tells is held against each other; what is remembered only fills in the rest.

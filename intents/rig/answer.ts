@@ -11,6 +11,13 @@ import { wiringChart } from '../wiring-chart.ts';
 import type { RigChange } from './compute.ts';
 
 const whose = (owner: string, setting: RequestContext, { say }: Speech): string => {
+  const sharers = setting.sharing?.(owner) ?? [];
+  if (owner !== '' && sharers.length > 1) {
+    const others = sharers.filter(one => one !== setting.ownKey).map(one => sentence(one));
+    return others.length < sharers.length
+      ? say('rig-with', 'the rig of you and {others}', { others: listIn(others, english) })
+      : say('rig-of', "{owner}'s rig", { owner: listIn(others, english) });
+  }
   if (owner === setting.ownKey || (owner === '' && setting.kind === 'private'))
     return say('your-rig', 'your rig');
   return owner === ''

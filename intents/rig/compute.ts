@@ -18,14 +18,19 @@ export interface RigChange {
 function ownerOf({ parsed, rigs, ownKey }: RequestContext): string {
   // "Show my rig" is the group's where the asker has none of their own.
   if (parsed.owner === 'me') return rigs[ownKey] || hasGear(gearIn(parsed.facts)) || !rigs[''] ? ownKey : '';
-  if (parsed.owner === 'us') return '';
+  if (parsed.owner === 'us') return !rigs[''] && rigs[ownKey] ? ownKey : '';
   if (parsed.owner !== undefined) return parsed.owner.toLowerCase();
   return rigs[ownKey] || !rigs[''] ? ownKey : '';
 }
 
 /** Somebody else's rig, who can speak for themselves: only they or an admin change it. */
-const isTheirs = (owner: string, { ownKey, kind, isAdmin }: RequestContext): boolean =>
-  kind === 'group' && owner !== '' && owner !== ownKey && !isAdmin && !relatives.has(owner);
+const isTheirs = (owner: string, { ownKey, kind, isAdmin, sharing }: RequestContext): boolean =>
+  kind === 'group' &&
+  owner !== '' &&
+  owner !== ownKey &&
+  !sharing?.(owner).includes(ownKey) &&
+  !isAdmin &&
+  !relatives.has(owner);
 
 /** People at home, whose rig is told by somebody of the chat. */
 const relatives: ReadonlySet<string> = new Set(

@@ -31,7 +31,9 @@ function entries(facts: RunTimeFacts, setting: RequestContext, w: Speech): Entry
   if (!isAsked) return [];
   const named = parsed.owners.map(owner => (owner === 'me' ? ownKey : owner === 'us' ? '' : owner));
   const keys = named.length > 1 ? named : Object.keys(rigs);
-  const found = [...new Set(keys)].flatMap(key => {
+  // A rig that two share is one.
+  const apart = [...new Map(keys.map(key => [rigs[key] ?? key, key] as const)).values()];
+  const found = apart.flatMap(key => {
     const kept = rigs[key];
     const rig = kept && factsOf(kept);
     if (!rig || !canRun(rig)) return [];

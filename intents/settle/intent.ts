@@ -1,6 +1,7 @@
 import { defineIntent } from '../define-intent.ts';
 import { answerSettle } from './answer.ts';
 import { settleDispute } from './compute.ts';
+import { answerSides } from './sides.ts';
 
 /** A says 2 days, B says 4: who is right. What is missing is asked for by the answer, as it hangs on the claims. */
 export const settle = defineIntent({
@@ -38,5 +39,5 @@ export const settle = defineIntent({
     'volts',
     'voltsTaken',
   ],
-  reply: (facts, setting) => answerSettle(settleDispute(facts, setting), setting),
+  reply: (facts, setting) => answerSides(setting) ?? answerSettle(settleDispute(facts, setting), setting),
 });

@@ -22,6 +22,9 @@ const units: Partial<Record<IntentName, readonly string[]>> = {
   trip: ['%'],
 };
 
+/** The units in which people tell the answer of a question. */
+export const unitsOf = (intent: IntentName): readonly string[] => units[intent] ?? [];
+
 /**
  * The ways to take claims of which nobody said the unit, by the question they answer: "2", "4" after "how many days?".
  * The claims alone where a unit was said, or where no question tells one.

@@ -26,7 +26,10 @@ import { freshened, type Options } from './setting.ts';
 import { unitsWish, unusualUnits } from './told/units.ts';
 import { listedByDay, turnedBack } from './turns/requests.ts';
 import { questionsOf } from './turns/split.ts';
-import { askBack, askedFor, askWhich } from './unsure/ask-back.ts';
+import { askBack, askedFor, askWhich, askWhose } from './unsure/ask-back.ts';
+import { keptOnce, withShared } from './whose/shared.ts';
+import { sharedBy } from './whose/sharing.ts';
+import { isOfNobody } from './whose/whose.ts';
 
 export interface Conversed {
   readonly memory: Memory;
@@ -38,17 +41,23 @@ export interface Conversed {
  * the memory handed in is not touched. Never throws for any text.
  */
 export function converse(kept: Memory, message: Message, options: Options = {}): Conversed {
-  const memory = freshened(kept, message.at);
-  const heard = hear(memory, message);
+  const { memory, answer: said } = conversed(withShared(freshened(kept, message.at)), message, options);
+  return { memory: keptOnce(memory), answer: said };
+}
+
+/** The same with each shared rig under all its names. */
+function conversed(before: Memory, message: Message, options: Options): Conversed {
+  const heard = hear(before, message);
+  const memory = message.isBot ? before : sharedBy(before, message, heard);
   if (message.isBot) return { memory: hearBot(memory, message), answer: silence(heard) };
   if (message.location && message.text.trim() === '') return here(memory, message, heard, options);
   const wish = unitsWish(message.text);
   if (wish) return inUnits(memory, message, heard, wish, options);
-  const before = turnedBack(memory, message);
-  if (before) {
+  const turned = turnedBack(memory, message);
+  if (turned) {
     const told = { facts: {}, undo: undefined, options: [], issues: [] };
-    const asked = { ...heard, ...told, intent: before.intent, probability: 1, certainty: 1 };
-    const onto = { ...message, onto: before };
+    const asked = { ...heard, ...told, intent: turned.intent, probability: 1, certainty: 1 };
+    const onto = { ...message, onto: turned };
     return answer(memory, onto, interpret(memory, onto, asked, options));
   }
   const trip = listedByDay(memory, message);
@@ -218,11 +227,13 @@ function answer(
   }
   const isBack =
     ready === undefined || isStrange(heard) || issues.some(({ code }) => code === 'absurd-value');
-  const back = isBack ? askBack(intent, missing, issues, english) : undefined;
+  const asks = isBack ? askBack(intent, missing, issues, english) : undefined;
+  const isNobodys = asks !== undefined && issues.length === 0 && isOfNobody(heard);
+  const back = isNobodys ? askWhose(english) : asks;
   const whole =
     ready !== undefined && !back
       ? (read.worked ?? worked(() => intent.reply(ready, setting)))
-      : { reply: guessOf(read) ?? present(back) };
+      : { reply: (isNobodys ? undefined : guessOf(read)) ?? present(back) };
   const full = whole.reply;
   const isAgain = isReplay(read);
   const isWorkingShown = cues.has('ask-working') || (isAgain && cues.has('ask-why'));

@@ -26,6 +26,7 @@ import { withGearTold } from './told/gear-told.ts';
 import { sound } from './told/sound.ts';
 import { meantBy } from './turns/buttons.ts';
 import { type Forgetting, forgettingIn, isUndoing, undoneBy } from './turns/requests.ts';
+import type { Sided } from './turns/sided.ts';
 import { pickedIn } from './unsure/picked.ts';
 import { leastSure } from './unsure/sureness.ts';
 import { lastNamed, openingName, peopleIn, wordsWritten } from './whose/people.ts';
@@ -143,6 +144,10 @@ export interface Heard extends ParsedMessage {
   readonly isPicked?: true;
   /** Gear of somebody's that it speaks of, once that is known. */
   readonly possessions?: readonly Possession[];
+  /** Sides that it takes without a number. */
+  readonly sided?: Sided;
+  /** It asks the bot who is right. */
+  readonly isAppeal?: true;
   /** It was read as a comparison, of two people's gear. */
   readonly isRivalry?: true;
 }

@@ -1,3 +1,4 @@
+import type { Reply } from '#answer/reply.ts';
 import { present } from '#basics/present.ts';
 import { without } from '#basics/without.ts';
 import { intentNamed } from '#intents';
@@ -12,26 +13,28 @@ import type { Cue } from '#language/words/en/cues.ts';
 import { gearIn } from '#rig/gear.ts';
 import type { HazardCode } from '#rig/hazard-codes.ts';
 import { mainsVoltsIn, withoutMainsVolts } from '#rig/mains.ts';
-import { mergeFacts } from '#rig/merge.ts';
 import type { Facts, LearnedOfRig, Stated } from '#rig/rig.ts';
 import { dangersIn, stillThere, withDangers } from './answering/dangers.ts';
-import type { Heard } from './hear.ts';
+import { type Heard, hear } from './hear.ts';
 import { learnedFor } from './kept/learned.ts';
 import { fill, lastFrame, ownKey, personKey, resolved, rigFor } from './kept/recall.ts';
-import { pick, remembered, rigFilling, rigOf } from './kept/remembered.ts';
+import { pick, remembered, rigFilling, rigOf, withMore } from './kept/remembered.ts';
 import { whereabouts } from './kept/whereabouts.ts';
-import type { Frame, Memory } from './memory.ts';
+import { emptyMemory, type Frame, type Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { isIntent, undemanding } from './questions.ts';
 import { type Options, settingOf } from './setting.ts';
 import { outletVoltsIn } from './told/left-numbers.ts';
 import { unitsFor } from './told/units.ts';
 import { hoursUntil } from './told/until.ts';
+import { asked, isAskedAgain, stillRecalled } from './turns/again.ts';
+import { appealed } from './turns/appeal.ts';
 import { asPut } from './turns/as-put.ts';
 import { answeringBack } from './turns/asked-back.ts';
 import { arguedIn, claimsFor } from './turns/claims.ts';
+import { contestedIn } from './turns/contested.ts';
 import { withoutDispute } from './turns/dispute.ts';
-import { type Lean, leanOf } from './turns/lean.ts';
+import { leanOf } from './turns/lean.ts';
 import {
   isSlipOf,
   ofArgument,
@@ -42,12 +45,14 @@ import {
   toldUnits,
   turnOfTalk,
 } from './turns/retake.ts';
+import { leanOn, namedBy, subjectBefore } from './turns/subject.ts';
 import { turned } from './turns/turn.ts';
 import { type Missing, missingOf } from './unsure/ask-back.ts';
 import { doubtOf } from './unsure/doubt.ts';
 import { type AnswerOf, factsIn, readingsOf, type Two, twoReadings } from './unsure/two-readings.ts';
 import { type FactSource, type Lent, lentIn, sourcesOf } from './whose/origins.ts';
 import { betweenRivals } from './whose/rivals.ts';
+import { sharersOf } from './whose/shared.ts';
 import { borrowedIn, withOwner } from './whose/whose.ts';
 
 /** A message held against what is remembered: everything after goes by this one value. */
@@ -91,14 +96,6 @@ function timed(facts: Stated, memory: Memory, message: Message): Stated {
   return durationH === undefined ? facts : { ...facts, durationH };
 }
 
-/** "Will it?" asked before is asked by what turns it too. */
-const asked = (heard: Heard, { frame, extent }: Lean): Heard =>
-  frame?.isCheck &&
-  extent === 'all' &&
-  !['ask-how-long', 'ask-how-much', 'ask-what-size'].some(cue => heard.cues.has(cue as never))
-    ? { ...heard, cues: new Set([...heard.cues, 'ask-can-it']) }
-    : heard;
-
 /** Less likely than this another question is not taken, though it could be answered. */
 const leastLikely = 0.25;
 
@@ -107,6 +104,9 @@ const keyOf = (intent: string, facts: Stated): string => `${intent} ${JSON.strin
 
 /** Holds a message against memory, once: the question, its facts and whose they are, and what is missing. */
 export function interpret(memory: Memory, message: Message, said: Heard, options: Options = {}): Interpreted {
+  const own = (asked: Frame) => replayed(memory, message, asked, options);
+  const argument = appealed(memory, message, said, own);
+  if (argument) return taken(memory, message, argument, undefined, options);
   const whose = betweenRivals(memory, message, withOwner(memory, message, said));
   const argued = withoutDispute(memory, message, whose);
   const told = asPut(ofTheirs(memory, message, answeringBack(memory, message, argued)));
@@ -160,30 +160,6 @@ function beforeOf(intent: Intent, frame: Frame, learned: LearnedOfRig | undefine
   };
 }
 
-/** What the words are about, by the question, or by any that is asked about. */
-const namedBy = (of: readonly Intent[], { recognised: { words, text } }: Heard): string | undefined =>
-  of.map(intent => intent.subjectIn?.(words, text)).find(subject => subject !== undefined);
-
-/** What the question leant on was about, where it is the same question or was asked back about. */
-const subjectBefore = ({ name }: Intent, { frame, extent }: Lean): string | undefined =>
-  (frame?.intent === name || frame?.asked !== undefined) && extent !== 'none' ? frame?.subject : undefined;
-
-/** Another fault, another pair: no turn of the one before, of which the gear alone still holds. */
-function leanOn(lean: Lean, intent: Intent, named: string | undefined): Lean {
-  const before = subjectBefore(intent, lean);
-  const isAnother = named !== undefined && before !== undefined && named !== before;
-  return isAnother && lean.extent === 'all' ? { ...lean, extent: 'gear' } : lean;
-}
-
-const asAgain: readonly Cue[] = ['ask-working', 'ask-why', 'simpler', 'same-again'];
-
-/** Whether the answer before is asked for once more, another way, and nothing is told. */
-const isAskedAgain = ({ facts, removed, corrects, cues }: Heard): boolean =>
-  Object.keys(facts).length === 0 &&
-  removed.length === 0 &&
-  corrects === undefined &&
-  asAgain.some(cue => cues.has(cue));
-
 /** The rig that a question before went by, as it is now. */
 function rigsOf({ rigs }: Memory, frame: Frame | undefined, from: string): FactSource[] {
   const key = frame && rigOf(frame);
@@ -191,13 +167,19 @@ function rigsOf({ rigs }: Memory, frame: Frame | undefined, from: string): FactS
   return rig ? [{ who: key === from || key === '' ? undefined : key, facts: rig, isRig: true }] : [];
 }
 
-/** Loads told on top of those of a rig. */
-const withMore = (rig: Stated, told: Stated): Stated =>
-  told.loads && rig.loads ? { ...told, ...mergeFacts(pick(rig, ['loads']), told, 'add') } : told;
-
-/** What the question turned had out of memory and nobody has told since: it counts for no more in the turn. */
-const stillRecalled = (frame: Frame | undefined, told: Stated): (keyof Stated)[] =>
-  ((frame?.recalled ?? []) as (keyof Stated)[]).filter(key => told[key] === undefined);
+/** The bot's own answer to a question before, by what that went by. */
+function replayed(memory: Memory, message: Message, frame: Frame, options: Options): Reply | undefined {
+  const nothing = hear(emptyMemory(), { ...message, text: '' });
+  const again = {
+    ...nothing,
+    intent: frame.intent,
+    cues: new Set<Cue>(['same-again']),
+    certainty: 1,
+    options: [],
+  };
+  const read = taken(memory, { ...message, onto: frame }, again, undefined, options);
+  return read.ready && read.intent.reply(read.ready, read.setting);
+}
 
 /** A message taken for one question. */
 function taken(
@@ -248,16 +230,23 @@ function taken(
   const facts = pick(all, intent.takes);
   const subject = named ?? subjectBefore(intent, lean);
   const parsed = needsOf(intent, subject).safeParse(facts);
-  const claims = claimsFor(intent, heard, memory, from);
-  const ofRig = rig && rig.key !== '' && rig.key !== ownKey(message.from, message.kind) ? rig.key : undefined;
-  const lentNow = lentIn(facts, resolved(said.facts, rig?.key === from ? rig.rig : undefined), [
-    ...(borrowed ? [...borrowed.lent, { facts: borrowed.facts }] : []),
-    ...(lean.frame && lean.extent !== 'none' ? sourcesOf(lean.frame, from) : []),
-    ...rigsOf(memory, lean.frame, from),
-    ...(rig ? [{ who: ofRig, facts: rig.rig, isRig: memory.rigs[rig.key] !== undefined }] : []),
-    { who: memory.passingFrom === from ? undefined : memory.passingFrom, facts: passing ?? {} },
-    ...(here ? [here] : []),
-  ]);
+  const claims = claimsFor(intent, heard, memory, from, lean.frame);
+  const sharers = sharersOf(memory, from);
+  const isOthers = rig && ![...sharers, '', ownKey(message.from, message.kind)].includes(rig.key);
+  const ofRig = isOthers ? rig.key : undefined;
+  const lentNow = lentIn(
+    facts,
+    resolved(said.facts, rig?.key === from ? rig.rig : undefined),
+    [
+      ...(borrowed ? [...borrowed.lent, { facts: borrowed.facts }] : []),
+      ...(lean.frame && lean.extent !== 'none' ? sourcesOf(lean.frame, from) : []),
+      ...rigsOf(memory, lean.frame, from),
+      ...(rig ? [{ who: ofRig, facts: rig.rig, isRig: memory.rigs[rig.key] !== undefined }] : []),
+      { who: memory.passingFrom === from ? undefined : memory.passingFrom, facts: passing ?? {} },
+      ...(here ? [here] : []),
+    ],
+    sharers,
+  );
   const learned = learnedFor(memory, rig?.key, facts, message.at);
   const bank = lentNow.find(one => hasCapacity(factsOf(one.facts)));
   // What was dangerous before still is, where this is the same question.
@@ -280,6 +269,9 @@ function taken(
       claims,
       mainsV: mainsV ?? memory.settings.mainsV ?? options.mainsV ?? 230,
       units: unitsFor(memory, said, lean.frame),
+      contested: intent.isArgument
+        ? contestedIn(memory, heard, claims, lean.frame, asked => replayed(memory, message, asked, options))
+        : undefined,
       argued: intent.isArgument ? arguedIn(memory, lean.frame) : undefined,
       learned,
       before: isTurn ? beforeOf(intent, present(lean.frame), learned) : undefined,

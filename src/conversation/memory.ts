@@ -9,6 +9,19 @@ export const memoryVersion = 2;
 
 const claimSchema = z.strictObject({ who: z.string(), value: z.number(), unit: z.string() });
 
+/** A claim as a chat keeps it until it is old: of a number or a side ("yes", "lithium"), and of which question. */
+const ofQuestion = {
+  /** Time of the question; absent: nothing had been asked. */
+  of: z.number().optional(),
+  at: z.number().optional(),
+  /** The bot has said who is right. */
+  isSettled: z.boolean().optional(),
+};
+const sideKeptSchema = z.strictObject({ who: z.string().max(60), says: z.string().max(20), ...ofQuestion });
+const claimKeptSchema = z.strictObject({ ...claimSchema.shape, ...ofQuestion });
+export type SideKept = z.infer<typeof sideKeptSchema>;
+export type ClaimKept = z.infer<typeof claimKeptSchema>;
+
 /** Questions kept of a chat, newest last. */
 export const framesKept = 6;
 
@@ -142,6 +155,8 @@ export const memorySchema = z.strictObject({
   version: z.literal(memoryVersion),
   /** Rigs by owner: "" is the chat's own, else a person's name in lower case. */
   rigs: z.record(z.string().max(60), rigSchema),
+  /** Under whose name the rig is kept that somebody shares; their own: they called it ours. */
+  shared: z.record(z.string().max(60), z.string().max(60)).optional(),
   /** What was learnt of a rig from its readings, by owner as above; gone with the rig. */
   learned: z.record(z.string().max(60), learnedSchema).optional(),
   /** Things said in passing that belong to the talk and not to a rig (days, driving, sky). */
@@ -157,7 +172,7 @@ export const memorySchema = z.strictObject({
   forgetting: forgettingSchema.optional(),
   undo: undoSchema.optional(),
   /** Claims heard lately, for "who is right". */
-  claims: z.array(claimSchema).max(20),
+  claims: z.array(z.union([claimKeptSchema, sideKeptSchema])).max(20),
   lessons: z.record(z.string().max(60), lessonSchema),
   /** Names that are told apart, by a mark of the person that only the transport can make and that is no id. */
   people: z.record(z.string().max(40), z.string().max(60)).optional(),

@@ -7,6 +7,7 @@ import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { openMs, undoMs } from './turns/requests.ts';
 import { rigsWith } from './whose/rivals.ts';
+import { sharersOf } from './whose/shared.ts';
 
 export interface Options {
   /** Mains voltage where the chat hasn't told its own, V. */
@@ -23,7 +24,16 @@ export function settingOf(
   parsed: Heard,
   own: Pick<
     RequestContext,
-    'mainsV' | 'recalled' | 'owner' | 'claims' | 'argued' | 'learned' | 'before' | 'subject' | 'units'
+    | 'mainsV'
+    | 'recalled'
+    | 'owner'
+    | 'claims'
+    | 'argued'
+    | 'contested'
+    | 'learned'
+    | 'before'
+    | 'subject'
+    | 'units'
   >,
 ): RequestContext {
   return {
@@ -35,10 +45,12 @@ export function settingOf(
     owner: own.owner,
     claims: own.claims,
     argued: own.argued,
+    contested: own.contested,
     rigs: rigsWith(memory, message, parsed),
     learned: own.learned,
     before: own.before,
     subject: own.subject,
+    sharing: owner => sharersOf(memory, owner),
     learnedOf: owner => learnedOf(memory, owner, message.at),
     ownKey: ownKey(message.from, message.kind),
     parsed,
@@ -65,6 +77,7 @@ export function freshened(memory: Memory, now: Date): Memory {
     rigs: bare(memory.rigs),
     lessons: bare(memory.lessons),
     frames: memory.frames.filter(frame => !isStale(frame.at)),
+    claims: memory.claims.filter(({ at }) => !isStale(at)),
     ...(talk && !isStale(talk.at) ? { talk } : {}),
     ...(choice && !isStale(choice.at) ? { choice } : {}),
     ...(forgetting && !isStale(forgetting.at, openMs) ? { forgetting } : {}),

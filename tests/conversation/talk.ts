@@ -6,20 +6,26 @@ import { emptyMemory, type Memory } from '#conversation/memory.ts';
 /** One turn of a talk as a test writes it: `who: text`. */
 export type Turn = `${string}: ${string}`;
 
-/** Plays turns in one chat and gives the answers, with the memory after the last. The time is fixed: a Thursday in January. */
+/** Plays turns in one chat and gives the answers, with the memory after the last. The time is fixed, a Thursday in January, unless turns are told to be minutes apart. */
 export function talk(
   turns: readonly Turn[],
-  options: { kind?: 'private' | 'group'; isAdmin?: boolean; memory?: Memory; at?: string } = {},
+  options: {
+    kind?: 'private' | 'group';
+    isAdmin?: boolean;
+    memory?: Memory;
+    at?: string;
+    apartMin?: number;
+  } = {},
 ): { answers: Answer[]; last: Answer; memory: Memory } {
   let memory = options.memory ?? emptyMemory();
   const answers: Answer[] = [];
-  for (const turn of turns) {
+  for (const [i, turn] of turns.entries()) {
     const colon = turn.indexOf(': ');
     const done = converse(memory, {
       chat: 'camp',
       from: turn.slice(0, colon),
       text: turn.slice(colon + 2),
-      at: new Date(options.at ?? '2026-01-15T09:00:00Z'),
+      at: new Date(Date.parse(options.at ?? '2026-01-15T09:00:00Z') + i * (options.apartMin ?? 0) * 60_000),
       kind: options.kind ?? 'group',
       isAdmin: options.isAdmin,
     });

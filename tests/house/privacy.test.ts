@@ -8,6 +8,7 @@ const page = read('docs/privacy.md').replace(/\s+/g, ' ');
 const ofMemory: Readonly<Record<string, string>> = {
   version: '',
   rigs: '**Rigs**',
+  shared: 'who shares whose rig**',
   learned: '**What readings have taught of a rig**',
   passing: '**What was said in passing** (days, driving, sky)',
   passingAt: 'with when',

@@ -14,7 +14,7 @@ const isWhole = (rig: Facts): boolean => bankIn(rig) !== undefined && hasUse(rig
 
 /** The rigs of people that can be compared, by owner. */
 const rivals = (d: Dispute): (readonly [owner: string, rig: Facts])[] =>
-  Object.entries(d.rigs)
+  [...new Map(Object.entries(d.rigs).map(([owner, rig]) => [rig, [owner, rig] as const])).values()]
     .map(([owner, rig]) => [owner, factsOf(rig)] as const)
     .filter(([, rig]) => isWhole(rig));
 

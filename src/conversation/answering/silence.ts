@@ -77,16 +77,14 @@ const isObjection = (memory: Memory, { claims, recognised }: Heard, from: string
 /** Facts that are told of anything: they make no question by themselves. */
 const saidOfAnything: ReadonlySet<string> = new Set(['durationH', 'until', 'ambientC']);
 
+const idleKeys: ReadonlySet<string> = new Set(['loads', 'batteries', 'chargers']);
+const saysNothing: ReadonlySet<string> = new Set(['name', 'chemistry', 'role', 'kind']);
+
 /** Whether a fact says nothing that a sum could take: a figure of anything, a thing that is only named, a kind of battery. */
 function isIdle(key: string, value: unknown): boolean {
   if (saidOfAnything.has(key)) return true;
   const rows = (Array.isArray(value) ? value : [value]) as readonly Readonly<Record<string, unknown>>[];
-  return (
-    (key === 'loads' || key === 'batteries') &&
-    rows.every(row =>
-      Object.keys(row).every(name => name === 'name' || name === 'chemistry' || name === 'role'),
-    )
-  );
+  return idleKeys.has(key) && rows.every(row => Object.keys(row).every(name => saysNothing.has(name)));
 }
 
 /**
@@ -120,7 +118,8 @@ export const isStrange = ({ issues, facts }: Heard): boolean =>
 /** Whether nothing is said: talk among people, in which nobody is in danger. */
 export function isSilent(memory: Memory, read: Interpreted, message: Message): boolean {
   const { hazards, heard, intent } = read;
-  if (message.kind !== 'group' || hazards.length > 0 || heard.isPicked || isStrange(heard)) return false;
+  if (message.kind !== 'group' || hazards.length > 0 || heard.isPicked || heard.isAppeal || isStrange(heard))
+    return false;
   if (intent.name === 'none') return true;
   if (isAnswering(memory, message)) return false;
   // What is read for sure as a question is one, though it tells nothing new; but a turn of somebody else's may be a joke of it.

@@ -7,6 +7,7 @@ import type { Heard } from '../hear.ts';
 import type { Memory } from '../memory.ts';
 import type { Message } from '../message.ts';
 import { ofNow } from '../questions.ts';
+import { rigKeyOf } from '../whose/shared.ts';
 import { rigFor } from './recall.ts';
 
 /** A memory after what a message reads off a rig, and what there is to say of it. */
@@ -23,7 +24,8 @@ export function learnt(memory: Memory, message: Message, heard: Heard): Learnt {
   const about = rigFor(memory, heard, message.from, message.kind);
   const reading = about && readingIn(heard.facts, about.rig, message.at);
   if (!about || !reading) return nothing;
-  const { rig, key } = about;
+  const { rig } = about;
+  const key = rigKeyOf(memory, about.key);
   const taught = learnFrom(memory.learned?.[key], rig, reading, message.at);
   if (!taught || taught.taken === 'nothing') return nothing;
   const { lines, kept } = saidOf(taught, rig, message.at);
@@ -50,7 +52,7 @@ export function learnedFor(
   facts: Stated,
   at: Date,
 ): RequestContext['learned'] {
-  const kept = owner === undefined ? undefined : memory.learned?.[owner];
+  const kept = owner === undefined ? undefined : memory.learned?.[rigKeyOf(memory, owner)];
   const rig = owner === undefined ? undefined : memory.rigs[owner];
   return kept && rig && learnedNow(kept, rig, facts, at);
 }

@@ -8,6 +8,7 @@ import { toAnswer } from '../answering/answer.ts';
 import type { Heard } from '../hear.ts';
 import type { Frame, Memory } from '../memory.ts';
 import type { Message } from '../message.ts';
+import { withRig } from '../whose/shared.ts';
 import { ownKey } from './recall.ts';
 
 /** A location shared without words: where the sun is from now on, in the rig that the chat goes by. */
@@ -33,7 +34,7 @@ export function noteLocation(memory: Memory, message: Message, heard: Heard): Lo
     ? say('next-yield', 'what will the solar make?')
     : say('next-panel', 'what solar do I need?');
   return {
-    memory: { ...memory, rigs: { ...memory.rigs, [key]: rig } },
+    memory: { ...memory, rigs: withRig(memory, key, rig) },
     answer: toAnswer({ ...reply, rig, next: [next] }, { intent: 'rig', heard }),
     heard: { ...heard, facts: where },
   };

@@ -53,12 +53,16 @@ export function rigFor(
   };
   const own = ownKey(from, kind);
   if (owner === 'me') return pick(own) ?? pick('') ?? asked(personKey(from), own);
-  if (owner === 'us') return pick('');
+  if (owner === 'us') return memory.shared?.[own] ? (pick(own) ?? pick('')) : (pick('') ?? pick(own));
   if (owner !== undefined) return pick(personKey(owner)) ?? asked(personKey(owner));
   // "My fridge" of somebody whose gear is not known runs on nobody else's battery; nor does what they asked of before.
   const isApart = isOfOwn({ recognised }) || ownFrame(memory.frames, from) !== undefined;
   const only = isApart ? [] : Object.keys(memory.rigs);
-  return pick(own) ?? pick('') ?? (only.length === 1 ? pick(present(only[0])) : undefined);
+  return (
+    pick(own) ??
+    pick('') ??
+    (new Set(only.map(key => memory.rigs[key])).size === 1 ? pick(present(only[0])) : undefined)
+  );
 }
 
 const hasFigures = ({

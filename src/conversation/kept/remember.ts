@@ -20,9 +20,11 @@ import {
 import type { Message } from '../message.ts';
 import { passingBy } from '../questions.ts';
 import { unusualUnits } from '../told/units.ts';
-import { claimsKept, keepClaims } from '../turns/claims.ts';
+import { openQuestions } from '../turns/disputes.ts';
 import { heardBy } from '../turns/lean.ts';
+import { rigKeyOf, withRig } from '../whose/shared.ts';
 import { withoutPerson } from '../whose/without-person.ts';
+import { keepClaims } from './claims-kept.ts';
 import { personKey } from './recall.ts';
 
 /** What was done with a message, as far as memory cares. */
@@ -45,7 +47,7 @@ export function remember(memory: Memory, message: Message, read: Interpreted, do
   const at = message.at.getTime();
   let next: Memory = {
     ...memory,
-    claims: keepClaims(memory, heard, from),
+    claims: keepClaims(memory, read, from, at, isSettled(read, done)),
     talk: talkAfter(memory, message, heard, done.asked),
     choice: two && sound(choiceSchema, { at, options: two.options.map(option => ({ ...option })) }),
   };
@@ -56,8 +58,8 @@ export function remember(memory: Memory, message: Message, read: Interpreted, do
   if (wish?.rigs)
     next = {
       ...next,
-      rigs: changedRigs(next.rigs, wish.rigs),
-      undo: wish.isFinal ? undefined : { from, at, rigs: before(memory.rigs, wish.rigs) },
+      rigs: changedRigs(next, wish.rigs),
+      undo: wish.isFinal ? undefined : { from, at, rigs: before(memory, wish.rigs) },
       frames: next.frames.filter(f => f.from !== from),
     };
   if (wish?.lesson)
@@ -75,9 +77,13 @@ export function remember(memory: Memory, message: Message, read: Interpreted, do
     };
   const isOpen = two !== undefined || (intent.name === 'unclear' && Object.keys(heard.facts).length > 0);
   if (isOpen || !passingBy.has(intent.name))
-    next = { ...next, frames: framed(next.frames, frameOf(message, read, done)) };
+    next = { ...next, frames: framed(next, frameOf(message, read, done)) };
   return strip({ ...next, learned: ofRigs(next) });
 }
+
+/** Whether the bot says who is right. */
+const isSettled = ({ intent }: Interpreted, { reply, isBack }: Done): boolean =>
+  intent.isArgument === true && !isBack && Object.keys(reply.figures ?? {}).length > 0;
 
 /** What was learnt of rigs that are there: it goes with them. */
 function ofRigs({ learned, rigs }: Memory): Memory['learned'] {
@@ -86,10 +92,14 @@ function ofRigs({ learned, rigs }: Memory): Memory['learned'] {
 }
 
 /** The questions with one more, the oldest of a person who asked often first to go. */
-function framed(frames: readonly Frame[], frame: Frame): Frame[] {
+function framed(memory: Memory, frame: Frame): Frame[] {
+  const { frames } = memory;
   if (!sound(frameSchema, frame)) return [...frames];
-  const own = frames.filter(one => one.from === frame.from);
-  const gone = own.length >= framesOfOne ? own[0] : undefined;
+  // What is argued about stays till it is settled or old.
+  const argued = [...openQuestions(memory)].slice(-mostArgued);
+  const free = frames.filter(one => !argued.includes(one.at));
+  const own = free.filter(one => one.from === frame.from);
+  const gone = own.length >= framesOfOne ? own[0] : frames.length >= framesKept ? free[0] : undefined;
   const kept = [...frames.filter(one => one !== gone), frame].slice(-framesKept);
   return kept.map((one, i) =>
     i < kept.length - wordedFrames ? { ...one, cues: undefined, recalled: undefined } : one,
@@ -100,6 +110,8 @@ function framed(frames: readonly Frame[], frame: Frame): Frame[] {
 const wordedFrames = 2;
 
 const framesOfOne = 2;
+/** Questions argued about that aren't let go. */
+const mostArgued = 2;
 const mostLenders = 4;
 
 /** What is new, if the store would take it (no battery of 1e30 Ah): one odd number must not cost the whole answer. */
@@ -117,7 +129,8 @@ const frameOf = (
     lent.length > 0
       ? lent.slice(0, mostLenders).map(({ who, facts: theirs }) => ({ who, facts: theirs }))
       : undefined,
-  claims: setting.claims.slice(-claimsKept).map(claim => ({ ...claim })),
+  // Kept once, with the chat's claims.
+  claims: [],
   owner: setting.owner,
   from: personKey(message.from),
   at: message.at.getTime(),
@@ -139,11 +152,8 @@ const stillOpen = ({ forgetting }: Memory, { heard }: Interpreted, from: string)
   forgetting?.from === from || heard.forgetting?.stage === 'confirmed' ? undefined : forgetting;
 
 /** The rigs that change, as they are before. */
-const before = (
-  rigs: Memory['rigs'],
-  change: Readonly<Record<string, Rig | null>>,
-): Record<string, Rig | null> =>
-  Object.fromEntries(Object.keys(change).map(owner => [owner, rigs[owner] ?? null]));
+const before = (memory: Memory, change: Readonly<Record<string, Rig | null>>): Record<string, Rig | null> =>
+  Object.fromEntries(Object.keys(change).map(owner => [rigKeyOf(memory, owner), memory.rigs[owner] ?? null]));
 
 /** Whether a rig may be kept: one that is there already, or one more. */
 const isRoom = (rigs: Memory['rigs'], owner: string): boolean =>
@@ -156,12 +166,11 @@ function lessonsWith(lessons: Memory['lessons'], from: string, lesson: LessonPro
   return { ...Object.fromEntries(kept), [from]: lesson };
 }
 
-function changedRigs(old: Memory['rigs'], change: Readonly<Record<string, Rig | null>>): Memory['rigs'] {
-  const rigs = { ...old };
-  for (const [owner, rig] of Object.entries(change)) {
-    if (rig === null) delete rigs[owner];
-    else if (isRoom(rigs, owner) && sound(rigSchema, rig)) rigs[owner] = rig;
-  }
+function changedRigs(memory: Memory, change: Readonly<Record<string, Rig | null>>): Memory['rigs'] {
+  let { rigs } = memory;
+  for (const [owner, rig] of Object.entries(change))
+    if (rig === null || (isRoom(rigs, owner) && sound(rigSchema, rig)))
+      rigs = withRig({ ...memory, rigs }, owner, rig);
   return rigs;
 }
 

@@ -1,5 +1,6 @@
 import type { Intent } from '#intents/intent.ts';
 import { isSetup } from '#intents/needs.ts';
+import { mergeFacts } from '#rig/merge.ts';
 import type { Stated } from '#rig/rig.ts';
 import { isDrawTold, restNow, stillTold, withoutUse } from '../answering/live.ts';
 import type { Heard } from '../hear.ts';
@@ -98,3 +99,7 @@ export function rigFilling(
     ? lentBy({ frame: { facts: rig.rig } as Frame, extent: 'circumstances' }, undefined)
     : rig.rig;
 }
+
+/** Loads told on top of those of a rig. */
+export const withMore = (rig: Stated, told: Stated): Stated =>
+  told.loads && rig.loads ? { ...told, ...mergeFacts(pick(rig, ['loads']), told, 'add') } : told;

@@ -7,6 +7,7 @@ import type { Stated, StatedBattery, StatedLoad } from '#rig/rig.ts';
 import { isInputTold } from './input-told.ts';
 import { withSpotTold } from './spot-told.ts';
 import { withWearTold } from './wear-told.ts';
+import { withWeekendTold } from './weekend-told.ts';
 
 /**
  * What the words beside a thing tell of how it is built: a fridge's litres, "kitchen", "3 way", mains volts, an inverter
@@ -174,7 +175,7 @@ function cellTold(battery: StatedBattery, { mentions }: Recognised): StatedBatte
 
 /** The facts with what the words beside their things tell of how they are built, and with a latitude told in degrees. */
 export function withGearTold(stated: Stated, recognised: Recognised): Stated {
-  const facts = withSpotTold(stated, recognised);
+  const facts = withWeekendTold(withSpotTold(stated, recognised), recognised);
   const { loads, inverter, batteries } = facts;
   if (!loads && !inverter && !batteries) return facts;
   return {

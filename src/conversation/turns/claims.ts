@@ -1,32 +1,72 @@
 import type { IntentName } from '#answer/answer.ts';
 import type { Intent } from '#intents/intent.ts';
+import { unitsOf } from '#intents/settle/unsaid.ts';
 import { sayingVerbs } from '#language/words/en/people.ts';
+import { unitOf } from '#quantity/quantity.ts';
 import type { Claim } from '#rig/rig.ts';
 import type { Heard } from '../hear.ts';
-import type { Frame, Memory } from '../memory.ts';
+import type { ClaimKept, Frame, Memory } from '../memory.ts';
 import { undemanding } from '../questions.ts';
+import { frameOfQuestion, isSide, questionOf } from './disputes.ts';
 
-// Who claimed what, of the chat's question, until it is settled.
+// Who claims what, of which question.
 
 const speakers: ReadonlySet<string> = new Set(['i', 'me', 'we', 'us']);
 
 /** The claims of a message; what its writer claims under the writer's name. */
-const claimsOf = ({ claims }: Heard, from: string): Claim[] =>
-  claims.map(claim => ({ ...claim, who: speakers.has(claim.who) ? from : claim.who }));
+export const claimsOf = (heard: Heard, from: string, question: Frame | undefined): Claim[] =>
+  heard.claims.map(claim => ({
+    who: speakers.has(claim.who) ? from : claim.who,
+    value: claim.value,
+    unit: unitOfClaim(claim, heard, question),
+  }));
 
-/** The claims that an argument is about: those told now, beside those of others that were told before. */
-export function claimsFor(intent: Intent, heard: Heard, { claims: kept }: Memory, from: string): Claim[] {
-  const now = claimsOf(heard, from);
+/** A figure claimed without a unit takes that of the question, where its answer is told in one; not one that was told before. */
+function unitOfClaim({ value, unit }: Claim, { recognised }: Heard, question: Frame | undefined): string {
+  const isSaid = !recognised.mentions.some(one => one.kind === 'number' && one.value === value);
+  const units = question ? unitsOf(question.intent) : [];
+  if (isSaid || units.length === 0 || (unit !== '' && units.some(one => areAlike(one, unit)))) return unit;
+  return units.length === 1 ? (units[0] ?? '') : '';
+}
+
+/** Whether two units are of one kind: hours and days. */
+const areAlike = (a: string, b: string): boolean =>
+  a === b || (unitOf(a) !== undefined && unitOf(a)?.dimension === unitOf(b)?.dimension);
+
+/**
+ * The claims that an argument is about: those told now, beside those of others that were told before of the same question.
+ * @param frame the question
+ */
+export function claimsFor(
+  intent: Intent,
+  heard: Heard,
+  memory: Memory,
+  from: string,
+  frame: Frame | undefined,
+): Claim[] {
+  const question = frame && (frameOfQuestion(memory, questionOf(frame)) ?? frame);
+  const now = claimsOf(heard, from, question);
   if (!intent.isArgument || now.length > 1) return now;
   const unit = now[0]?.unit;
-  const isOther = (claim: Claim): boolean =>
-    now.every(one => one.who !== claim.who) && (unit === undefined || unit === '' || claim.unit === unit);
-  return [...kept.filter(isOther), ...now];
+  const isOther = (claim: ClaimKept): boolean =>
+    now.every(one => one.who !== claim.who) &&
+    (unit === undefined || unit === '' || areAlike(claim.unit, unit));
+  const kept = memory.claims.filter((one): one is ClaimKept => !isSide(one));
+  const ofThis = frame === undefined ? [] : kept.filter(({ of }) => of === questionOf(frame));
+  // Claims that were made before anybody asked anything are of the first question.
+  const before = ofThis.length > 0 || now.length > 0 ? ofThis : kept.filter(({ of }) => of === undefined);
+  const others = frame === undefined ? kept : [...new Set([...before, ...ofThis])];
+  return [
+    ...others.filter(isOther).map(({ who, value, unit: told }) => ({ who, value, unit: told })),
+    ...now,
+  ];
 }
 
 /** The last question that was no argument itself: of its answer people claim something. */
 export const arguedIn = ({ frames }: Memory, frame: Frame | undefined): IntentName | undefined =>
-  [...frames, ...(frame ? [frame] : [])].findLast(({ intent }) => !undemanding.has(intent))?.intent;
+  frame !== undefined && !undemanding.has(frame.intent)
+    ? frame.intent
+    : [...frames, ...(frame ? [frame] : [])].findLast(({ intent }) => !undemanding.has(intent))?.intent;
 
 /** Verbs of saying that also tell what somebody owns, gets or does: they claim nothing by themselves. */
 const ofDoing: ReadonlySet<string> = new Set(
@@ -34,52 +74,9 @@ const ofDoing: ReadonlySet<string> = new Set(
     ' ',
   ),
 );
+
+/** Whether a word says that somebody says something. */
+export const isSayingVerb = (word: string): boolean => sayingVerbs.has(word) && !ofDoing.has(word);
+
 /** Whether words say that somebody says something. */
-export const isSaying = (words: readonly string[]): boolean =>
-  words.some(word => sayingVerbs.has(word) && !ofDoing.has(word));
-
-/** How many claims are kept of a chat, and of a question. */
-export const claimsKept = 8;
-
-/** Claims after a message: what is claimed now takes the place of what the same person claimed before. */
-export function keepClaims(memory: Memory, heard: Heard, from: string): Claim[] {
-  const before = memory.claims.find(claim => claim.who === from);
-  // "Ok, 10 then" of who has said hours.
-  const own = claimsOf(heard, from).map(claim =>
-    claim.unit === '' && claim.who === from && before ? { ...claim, unit: before.unit } : claim,
-  );
-  const told = own.length > 0 ? own : guessOf(memory, heard, from);
-  const isRenewed = (claim: Claim): boolean =>
-    told.some(one => one.who === claim.who && (one.unit === claim.unit || areTimes(one, claim)));
-  return [...memory.claims.filter(claim => !isRenewed(claim)), ...told].slice(-claimsKept);
-}
-
-const times: ReadonlySet<string> = new Set(['h', 'days']);
-const areTimes = (a: Claim, b: Claim): boolean => times.has(a.unit) && times.has(b.unit);
-
-const mostWordsOfGuess = 8;
-const mostWordsOfNumber = 4;
-
-/**
- * A guess among people, which may be argued about later: "2 days easy" by somebody else after "how long will it last?"
- * or after a rig was told, and "ok, 10 then" of who has claimed before.
- */
-function guessOf({ frames, talk, claims }: Memory, heard: Heard, from: string): Claim[] {
-  const { recognised, words } = heard;
-  const figures = recognised.mentions.filter(({ kind }) => kind === 'amount' || kind === 'number');
-  const [figure] = figures;
-  if (!figure || figures.length > 1 || words > mostWordsOfGuess || figure.isNegative) return [];
-  if (figure.kind === 'number') {
-    const before = claims.find(claim => claim.who === from);
-    const isQuoted = claims.some(claim => claim.value === figure.value);
-    return before && !isQuoted && words <= mostWordsOfNumber ? [{ ...before, value: figure.value }] : [];
-  }
-  const last = frames.findLast(({ intent }) => intent !== 'settle');
-  const isOfRig = talk?.lastIntent === 'rig' && talk.lastFrom !== from;
-  const isHowLong = last?.intent === 'run-time' && last.from !== from && last.facts.durationH === undefined;
-  if (figure.dimension !== 'time' || (!isOfRig && !isHowLong)) return [];
-  const isDays = /^(?:d|night|sleep)/.test(figure.spelled ?? '');
-  return [
-    isDays ? { who: from, value: figure.told, unit: 'days' } : { who: from, value: figure.value, unit: 'h' },
-  ];
-}
+export const isSaying = (words: readonly string[]): boolean => words.some(isSayingVerb);

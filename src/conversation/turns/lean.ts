@@ -4,13 +4,15 @@ import type { Intent } from '#intents/intent.ts';
 import { isSetup } from '#intents/needs.ts';
 import { hasUse } from '#intents/use.ts';
 import type { Cue } from '#language/words/en/cues.ts';
+import { isSameName } from '#rig/merge.ts';
 import type { Stated } from '#rig/rig.ts';
 import type { Heard } from '../hear.ts';
-import { isOfOwn, ownFrame, personKey } from '../kept/recall.ts';
+import { isOfOwn, ownFrame, ownKey, personKey } from '../kept/recall.ts';
 import type { Frame, Memory } from '../memory.ts';
 import type { Message } from '../message.ts';
 import { undemanding } from '../questions.ts';
 import { gearOf } from '../whose/gear-of.ts';
+import { claimedOf, disputeOf, frameOfQuestion } from './disputes.ts';
 
 /**
  * How much of a question before goes into this one: all of it, what still holds, what was asked without the gear (how
@@ -116,19 +118,50 @@ export function theirFrame({ frames }: Memory, { onto, from }: Message, heard: H
   return isChanged || onto === theirs || ownFrame(frames, from) === undefined ? theirs : undefined;
 }
 
+/** The question of the dispute that a message asks to be settled, or that it claims something of. */
+function disputedFrame(memory: Memory, { from }: Message, heard: Heard): Frame | undefined {
+  if (heard.sided) return frameOfQuestion(memory, heard.sided.of);
+  if (heard.isAppeal) return frameOfQuestion(memory, disputeOf(memory, from));
+  return heard.claims.length > 0 ? claimedOf(memory, heard.claims) : undefined;
+}
+
+/** The rig that a writer has told of their own. */
+const ownRig = ({ rigs }: Memory, { from, kind }: Message): Stated => rigs[ownKey(from, kind)] ?? {};
+
+/** "What if we leave the fan off" of who has told a rig with a fan, and asked nothing: of that rig, whatever others asked. */
+function rigTurned(
+  memory: Memory,
+  message: Message,
+  { removed, owner, facts }: Heard,
+  { name, isArgument, isOfGear }: Intent,
+): Frame | undefined {
+  const last = memory.frames.at(-1);
+  const rig = ownRig(memory, message);
+  const isOwn = ownFrame(memory.frames, message.from) !== undefined || owner !== undefined;
+  const isThere = removed.some(thing => rig.loads?.some(load => isSameName(load.name, thing)));
+  if (!last || isOwn || message.onto || !isThere || isArgument || isOfGear || isSetup(facts))
+    return undefined;
+  const from = personKey(message.from);
+  return { intent: name, facts: rig, claims: [], from, at: last.at, recalled: Object.keys(rig) };
+}
+
 /** How far a message leans on the talk. */
 export function leanOf(memory: Memory, message: Message, heard: Heard, intent: Intent): Lean {
   const { cues, facts, removed, corrects, owner } = heard;
   const theirs = theirFrame(memory, message, heard);
   if (theirs && isPair(theirs.intent, intent.name)) return { frame: theirs, extent: 'all' };
   const isSlip = corrects !== undefined || removed.length > 0;
+  const ofRig = rigTurned(memory, message, heard, intent);
+  if (ofRig) return { frame: ofRig, extent: 'all' };
   // What turns an argument or asks for its working is about that argument, not about what was asked before it.
   const own = ownFrame(memory.frames, message.from);
   const last = own?.intent === intent.name ? own : memory.frames.at(-1);
   const isOfArgument =
     last?.intent === intent.name && heard.claims.length === 0 && !cues.has('ask-who-is-right');
+  const disputed = intent.isArgument && !message.onto ? disputedFrame(memory, message, heard) : undefined;
   const frame =
-    intent.isArgument && isOfArgument && !message.onto
+    disputed ??
+    (intent.isArgument && isOfArgument && !message.onto
       ? last
       : frameFor(
           memory,
@@ -136,7 +169,7 @@ export function leanOf(memory: Memory, message: Message, heard: Heard, intent: I
           intent.name,
           isSlip || cues.has('correction') || owner === 'me',
           opensTurn(heard) || isShortQuestion(heard),
-        );
+        ));
   if (!frame) return { extent: 'none' };
   const isOwn = frame.from === personKey(message.from);
   const isTold = Object.keys(facts).length > 0;
@@ -166,6 +199,10 @@ export function leanOf(memory: Memory, message: Message, heard: Heard, intent: I
   if (isApart && heard.recognised.words.some(word => word === 'our' || word === 'i'))
     return { frame, extent: 'circumstances' };
   if (!isOwn && isAnother && !isSlip && !message.onto && isOfOwn(heard))
+    return { frame, extent: 'circumstances' };
+  // "How long will it last?" of who has told a rig is of that, whatever others asked since.
+  const isPlain = !isOwn && !message.onto && !isTold && !isSlip && !cues.has('same-again');
+  if (isPlain && standsAlone(heard) && isSame && isWhole(intent, ownRig(memory, message)))
     return { frame, extent: 'circumstances' };
   // What only got a question back is all still meant.
   if (isSame || (frame.asked !== undefined && isOwn)) return { frame, extent: 'all' };

@@ -54,6 +54,11 @@ export function askBack(
   };
 }
 
+/** Where nobody fits "hers": whose it is. */
+export const askWhose = ({ say }: Speech): Reply => ({
+  headline: say('whose', 'Whose do you mean? Tell me the name, or what is in it.'),
+});
+
 /** Which of two readings is meant, or whether the one is: as buttons. */
 export function askWhich({ options: [one, other], echo }: Two, { say }: Speech): Reply {
   if (echo !== undefined)

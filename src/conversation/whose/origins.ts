@@ -65,11 +65,20 @@ export const lentInFrame = (frame: Frame, from: string): Lent[] =>
  * it passes here, so that no answer holds another's number without a word of whose it is.
  * @param told what the writer tells in the message
  * @param sources what memory lends, the nearest first
+ * @param own the writer, and who shares their rig: nothing of theirs is lent
  */
-export function lentIn(facts: Stated, told: Stated, sources: readonly FactSource[]): Lent[] {
+export function lentIn(
+  facts: Stated,
+  told: Stated,
+  sources: readonly FactSource[],
+  own: readonly string[] = [],
+): Lent[] {
   const owners = new Map<string, string | undefined>();
   for (const { who, facts: held } of [{ facts: told }, ...sources] as readonly FactSource[])
-    for (const figure of figuresIn(held)) if (!owners.has(figure)) owners.set(figure, who);
+    for (const figure of figuresIn(held)) {
+      const isOwn = who !== undefined && own.includes(who);
+      if (!owners.has(figure)) owners.set(figure, isOwn ? undefined : who);
+    }
   const figures = figuresIn(facts);
   const others = new Set(figures.flatMap(figure => owners.get(figure) ?? []));
   return [...others].flatMap(who => {

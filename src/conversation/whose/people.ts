@@ -91,7 +91,7 @@ export function personMeant(
   const theirs = memory.frames.findLast(frame => isOther(frame.from));
   // Days later, whose rig was told: the one that there is beside the writer's own.
   const [rig, ...more] = Object.keys(memory.rigs).filter(name => name !== '' && isOther(name));
-  const told = more.length === 0 ? rig : undefined;
+  const told = more.every(name => memory.rigs[name] === memory.rigs[rig ?? '']) ? rig : undefined;
   const spoken = lastNamed(memory, words, from, opening);
   return [spoken, onto?.from, memory.talk?.named, theirs?.from, told].find(isOther);
 }

@@ -1,3 +1,4 @@
+import { gearIn } from '#rig/gear.ts';
 import { hasDraw, isSameName, mergeBatteries, mergeSolar } from '#rig/merge.ts';
 import type { Rig, Stated, StatedLoad } from '#rig/rig.ts';
 import type { Heard } from '../hear.ts';
@@ -91,6 +92,8 @@ function possessionsIn(memory: Memory, message: Message, heard: Heard): Possessi
     if (before === 'like' && sort && kinds[sort.kind]) return { key: kinds[sort.kind] };
     return ['on', 'off', 'from'].includes(before) ? { key: 'batteries' } : {};
   };
+  // Of "hers" nothing stands in for what nobody fits; what is told of it needs no name.
+  const isAskedOf = message.kind === 'group' && heard.intent !== 'rig' && !isSized(heard.facts);
   const found: Possession[] = [];
   words.forEach((word, at) => {
     const next = words[at + 1] ?? '';
@@ -110,7 +113,8 @@ function possessionsIn(memory: Memory, message: Message, heard: Heard): Possessi
       : isNamed || (isHaver && name)
         ? name
         : isThem || isHaver
-          ? personMeant(memory, message, words.slice(0, at), openingName(heard.recognised))
+          ? (personMeant(memory, message, words.slice(0, at), openingName(heard.recognised)) ??
+            (isThem && isAskedOf ? word : undefined))
           : undefined;
     if (who === undefined) return;
     const thing = wholeOfSelf.has(word) || isHaver || rigWords.has(next) ? { to: at + 1 } : thingAfter(at);
@@ -122,6 +126,13 @@ function possessionsIn(memory: Memory, message: Message, heard: Heard): Possessi
   });
   return found;
 }
+
+/** Whether gear is told with figures. */
+const isSized = (facts: Stated): boolean => /\d/.test(JSON.stringify(gearIn(facts)));
+
+/** Whether a message speaks of "hers" or "his", and nobody fits. */
+export const isOfNobody = ({ possessions = [] }: Heard): boolean =>
+  possessions.some(({ who }) => ofThem.has(who) || wholeOfThem.has(who));
 
 const stops: ReadonlySet<string> = new Set(
   'on off from and with in at to or for run runs last lasts is are was were has'.split(' '),

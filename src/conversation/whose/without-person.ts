@@ -1,6 +1,7 @@
 import type { Claim } from '#rig/rig.ts';
 import { talkWithout } from '../kept/talk-kept.ts';
 import type { Frame, Memory } from '../memory.ts';
+import { unbound } from './shared.ts';
 
 /**
  * A chat's memory without what one person brought in, for whoever asks for that and for whoever leaves. Others'
@@ -9,9 +10,10 @@ import type { Frame, Memory } from '../memory.ts';
  * @param key the person's name as a key (`personKey`)
  * @param own where their own gear is kept: in private that is the chat's own, ""
  */
-export function withoutPerson(memory: Memory, key: string, own = key): Memory {
+export function withoutPerson(all: Memory, key: string, own = key): Memory {
+  const memory = unbound(all, key);
   const isTheirs = (name: string): boolean => name.toLowerCase() === key;
-  const notTheirs = ({ who }: Claim): boolean => !isTheirs(who);
+  const notTheirs = ({ who }: Pick<Claim, 'who'>): boolean => !isTheirs(who);
   const { rigs, learned, lessons, people, claims, frames, talk, choice, forgetting, undo, ...others } =
     memory;
   const { passing, passingAt, passingFrom, ...rest } = others;

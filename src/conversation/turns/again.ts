@@ -1,0 +1,26 @@
+import type { Cue } from '#language/words/en/cues.ts';
+import type { Stated } from '#rig/rig.ts';
+import type { Heard } from '../hear.ts';
+import type { Frame } from '../memory.ts';
+import type { Lean } from './lean.ts';
+
+/** "Will it?" asked before is asked by what turns it too. */
+export const asked = (heard: Heard, { frame, extent }: Lean): Heard =>
+  frame?.isCheck &&
+  extent === 'all' &&
+  !['ask-how-long', 'ask-how-much', 'ask-what-size'].some(cue => heard.cues.has(cue as never))
+    ? { ...heard, cues: new Set([...heard.cues, 'ask-can-it']) }
+    : heard;
+
+const asAgain: readonly Cue[] = ['ask-working', 'ask-why', 'simpler', 'same-again'];
+
+/** Whether the answer before is asked for once more, another way, and nothing is told. */
+export const isAskedAgain = ({ facts, removed, corrects, cues }: Heard): boolean =>
+  Object.keys(facts).length === 0 &&
+  removed.length === 0 &&
+  corrects === undefined &&
+  asAgain.some(cue => cues.has(cue));
+
+/** What the question turned had out of memory and nobody has told since: it counts for no more in the turn. */
+export const stillRecalled = (frame: Frame | undefined, told: Stated): (keyof Stated)[] =>
+  ((frame?.recalled ?? []) as (keyof Stated)[]).filter(key => told[key] === undefined);

@@ -1,0 +1,55 @@
+import type { Heard } from '../hear.ts';
+import type { Memory } from '../memory.ts';
+import type { Message } from '../message.ts';
+import { disputeOf } from './disputes.ts';
+import { type AnswerTo, sidesIn } from './sides.ts';
+
+// "Bot?", "so who?": asking who is right, and nothing else.
+
+const around: ReadonlySet<string> = new Set(
+  'bot so well then ok okay hey oi come on now and mate pls please right but go'.split(' '),
+);
+const asking: ReadonlySet<string> = new Set(
+  `who,whos right,who is right,whose right,who wins,whos it,who is it,who was,which,which is it,whos closest,whos closer,who is closest,who is closer,verdict,your call,your verdict,your view,your turn,
+you decide,you tell us,you tell them,you tell him,you tell her,tell us,tell them,tell him,tell her,tell em,settle it,settle this,settle that,over to you,what do you say,what do you reckon,what do you think,
+what say you,say something,whos got it,whos correct,who is correct,who has it,whos wrong,who is wrong,which of us,which one of us,help us out,sort us out,back me up,am i,am i not,who do you reckon,who`
+    .split(',')
+    .map(phrase =>
+      phrase
+        .trim()
+        .split(' ')
+        .filter(word => !around.has(word))
+        .join(' '),
+    ),
+);
+
+/** Whether a line asks the bot who is right, where somebody claims something. */
+function isAppeal(memory: Memory, message: Message, { recognised }: Heard): boolean {
+  const words = recognised.words.filter(word => /^\p{L}/u.test(word));
+  const rest = words.filter(word => !around.has(word)).join(' ');
+  const isCalled = words.includes('bot') && rest === '';
+  return (isCalled || asking.has(rest)) && disputeOf(memory, message.from) !== undefined;
+}
+
+/** As sure as if it had been read so: its words are the talk's own. */
+const plainly = { owner: undefined, options: [], issues: [], certainty: 1, probability: 1 } as const;
+
+/**
+ * A message that takes a side in the talk of a group, or asks who is right: kept in silence, or settled where it is
+ * said to the bot. Undefined for any other.
+ */
+export function appealed(
+  memory: Memory,
+  message: Message,
+  heard: Heard,
+  answer: AnswerTo,
+): Heard | undefined {
+  const sided = sidesIn(memory, message, heard, answer);
+  if (sided)
+    return sided.isAsking
+      ? { ...heard, ...plainly, intent: 'settle', facts: {}, claims: [], sided, isAppeal: true }
+      : { ...heard, ...plainly, intent: 'none', claims: [], sided };
+  return isAppeal(memory, message, heard)
+    ? { ...heard, ...plainly, intent: 'settle', facts: {}, isAppeal: true }
+    : undefined;
+}

@@ -1,0 +1,33 @@
+import type { Reply } from '#answer/reply.ts';
+import type { RequestContext, SideTaken } from '#intents/intent.ts';
+import type { Claim } from '#rig/rig.ts';
+import type { Heard } from '../hear.ts';
+import type { Frame, Memory } from '../memory.ts';
+import { frameOfQuestion, isSide, questionOf } from './disputes.ts';
+import { contestOf } from './sides.ts';
+
+/**
+ * Who takes which side of a question, where that is what is argued about: no two numbers are claimed of it.
+ * @param frame the question, or an argument about it
+ * @param answer the bot's own answer to a question
+ */
+export function contestedIn(
+  memory: Memory,
+  { sided, claims: said, facts }: Heard,
+  claims: readonly Claim[],
+  frame: Frame | undefined,
+  answer: (question: Frame) => Reply | undefined,
+): RequestContext['contested'] {
+  const question = frame && frameOfQuestion(memory, questionOf(frame));
+  // What is told with it makes another question of it ("and a 1500 W one?").
+  const isTold = said.length > 0 || Object.keys(facts).length > 0;
+  if (!question || claims.length > 1 || isTold) return undefined;
+  const now = sided?.sides ?? [];
+  const before = memory.claims
+    .filter(isSide)
+    .filter(({ of, who }) => of === questionOf(question) && now.every(one => one.who !== who))
+    .map(({ who, says }): SideTaken => ({ who, says }));
+  const sides = [...before, ...now];
+  if (sides.length === 0) return undefined;
+  return { sides, contest: contestOf(question), answer: () => answer(question) };
+}
