@@ -20,9 +20,9 @@ const leastFirst = 0.5;
 /** The same of things without figures, of which each other reading leaves out one. */
 const leastFirstBare = 0.4;
 /** Less sure than this of the whole reading, it is asked about all the same: fitted to groups that no weight had seen. */
-const leastWhole = 0.4;
+const leastWhole = 0.5;
 /** The same where another question may be meant. */
-const leastOfOthers = 0.5;
+const leastOfOthers = 0.6;
 /** The same where nearly all is typical, as no figures are told: what was counted is listed by name. */
 const leastBare = 0.2;
 const mostOfBare = 2;
