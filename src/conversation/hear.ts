@@ -5,6 +5,7 @@ import { conceptsIn } from '#language/hazards/features.ts';
 import type { Issue } from '#language/issue.ts';
 import type { ParsedMessage } from '#language/reading.ts';
 import { read } from '#language/reading.ts';
+import { convertIn } from '#language/recognise/convert.ts';
 import { isOtherScript } from '#language/script.ts';
 import { relatives, spokenOf } from '#language/spoken.ts';
 import {
@@ -203,17 +204,23 @@ const nods: ReadonlySet<string> = new Set([
   'right',
 ]);
 
-/** A whole setup that the talk makes unsure is read by itself: where that is surer, it stands alone. */
+/** A sum that is there in full: "60 W in amps". */
+const isSum = ({ recognised }: ParsedMessage): boolean => convertIn(recognised)?.to !== undefined;
+
+/**
+ * What stands alone and is made another thing by the talk before it, a setup, a sum or a word that is asked after, is
+ * read by itself where that is surer.
+ */
 function readWhole(text: string, context: TalkContext): ParsedMessage {
   const parsed = read(text, context);
-  if (
-    parsed.certainty >= leastSure ||
-    context.lastIntent === undefined ||
-    !isSetup(sound(parsed.facts).facts)
-  )
-    return parsed;
+  if (context.lastIntent === undefined) return parsed;
+  const isSure = parsed.certainty >= leastSure;
+  if (isSure && (parsed.intent === 'convert' || !isSum(parsed))) return parsed;
   const alone = read(text, { people: context.people });
-  return alone.certainty >= leastSure ? { ...alone, hazards: parsed.hazards } : parsed;
+  const isOfItself = alone.intent === 'convert' ? isSum(alone) : alone.term !== undefined;
+  const isWhole = isOfItself || (!isSure && isSetup(sound(parsed.facts).facts));
+  const isSurer = alone.certainty >= Math.max(leastSure, isOfItself ? parsed.certainty : 0);
+  return isWhole && isSurer ? { ...alone, hazards: parsed.hazards } : parsed;
 }
 
 /** Whether it asks to see more of an answer and tells nothing: what was dangerous in that is kept with the question. */

@@ -19,7 +19,7 @@ import { type Heard, hear } from './hear.ts';
 import { learnedFor } from './kept/learned.ts';
 import { fill, lastFrame, ownKey, personKey, resolved, rigFor } from './kept/recall.ts';
 import { pick, remembered, rigFilling, rigOf, withMore } from './kept/remembered.ts';
-import { whereabouts } from './kept/whereabouts.ts';
+import { whereTheyCamp } from './kept/whereabouts.ts';
 import { emptyMemory, type Frame, type Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { isIntent, undemanding } from './questions.ts';
@@ -224,7 +224,7 @@ function taken(
   const sources = isOfRig ? [own, lent, passing] : [passing, ...gear];
   const takes = intent.takes.includes('durationH') ? [...intent.takes, 'until' as const] : intent.takes;
   const known = fill(base, takes, sources, isDraw);
-  const here = whereabouts(memory, message, intent, known.facts);
+  const here = whereTheyCamp(memory, message, intent, known.facts);
   const filled = here ? fill(base, takes, [...sources, here.facts], isDraw) : known;
   const all = timed(without(filled.facts, ...(borrowed?.unknown ?? [])), memory, message);
   const facts = pick(all, intent.takes);

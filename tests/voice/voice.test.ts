@@ -176,7 +176,10 @@ test('“show the working” keeps the cautions of the answer', () => {
 });
 
 test('one of two readings that was picked is answered, also where nothing of it is sure', () => {
-  const talk = ['two 100Ah AGMs in parallel, what do I get?', 'difference between a watt and a watt hour'];
+  const talk = [
+    'two 100Ah AGMs in parallel, what do I get?',
+    'my solar controller says 14.4v, is it overcharging',
+  ];
   const { intent, next } = answerTo(talk);
   expect(intent).toBe('unclear');
   for (const pick of next) expect(answerTo([...talk, pick]).intent, pick).not.toBe('none');

@@ -18,7 +18,7 @@ const isPlaced = (facts: Stated): boolean => (facts.place ?? facts.latitudeDeg) 
  * place, and who told it last told it for all. The answer says whose words that is.
  * @param told what is known already: a place told anew goes with its own month
  */
-export function whereabouts(
+export function whereTheyCamp(
   { frames }: Memory,
   { from, at }: Message,
   { name }: Intent,

@@ -133,12 +133,19 @@ export function coolerTold(memory: Memory, message: Message, parsed: ParsedMessa
   return { intent: spoken.intent, facts: { loads: [{ name, ...draw, ...found }] } };
 }
 
-/** Facts without what is only asked after: whether a draw is the average ("is that the average?") is not told by the question. */
-export function withoutAsked(facts: Stated, { cues, words }: ParsedMessage): Stated {
+/** Words that point at what was spoken of. */
+const pointing = setOf('it its that thats this draw draws fridge freezer');
+
+/**
+ * Facts without an average that is not told: one that is only asked after ("is that the average?"), or of something else
+ * ("average rainfall was grim").
+ */
+export function withoutAsked(facts: Stated, parsed: ParsedMessage): Stated {
   const { loads, ...rest } = facts;
-  const isAsked =
-    cues.has('question-mark') &&
-    words <= mostWords &&
-    loads?.every(load => load.isAverage === true && (load.currentA ?? load.powerW) === undefined);
-  return isAsked ? rest : facts;
+  const isAverageAlone = loads?.every(load => load.isAverage === true && !hasDraw(load));
+  if (!isAverageAlone) return facts;
+  const words = wordsOf(parsed);
+  const isAsked = parsed.cues.has('question-mark') && parsed.words <= mostWords;
+  const isBare = words.every(word => fillers.has(word) || details[0]?.keys.has(word));
+  return isAsked || !(isBare || words.some(word => pointing.has(word))) ? rest : facts;
 }

@@ -1,5 +1,6 @@
 import type { IntentName } from '#answer/answer.ts';
 import { intentNamed } from '#intents';
+import { valuesOf } from '#language/talk.ts';
 import { monthNames } from '#quantity/month-names.ts';
 import { holds, isOf } from '#rig/correct.ts';
 import { gearIn, hasGear } from '#rig/gear.ts';
@@ -45,8 +46,9 @@ export function ofFrame(memory: Memory, message: Message, heard: Heard): Heard {
   const isOwnSlip =
     heard.corrects && heard.corrects.from === undefined && own && !undemanding.has(own.intent);
   // "1.4, sorry": of one's own question, whatever others asked since.
-  if (isOwnSlip && told.length === 0 && isOf(own.facts, heard.corrects))
-    return { ...heard, intent: own.intent, claims: [], options: [], certainty: leastSure };
+  const isAlone = valuesOf({ ...heard.facts }).every(([, value]) => value === heard.corrects?.to);
+  if (isOwnSlip && isAlone && isOf(own.facts, heard.corrects))
+    return { ...heard, intent: own.intent, facts: {}, claims: [], options: [], certainty: leastSure };
   if (!['none', 'unclear', 'rig'].includes(intent)) return heard;
   const isSlip = isSlipOf(frame, heard);
   const isGone = removed.some(name =>

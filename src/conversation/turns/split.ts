@@ -21,7 +21,11 @@ function cableAndFuse({ intent, cues, facts, claims }: Heard): string | undefine
 export function questionsOf(text: string, heard: Heard): readonly Heard[] {
   const other = cableAndFuse(heard);
   if (other) return [heard, { ...heard, intent: other }];
-  const parts = text.split('?').filter(part => part.trim() !== '');
+  // What follows the last mark asks nothing: "a battery or a panel first? 100Ah AGM, fridge 1.5A".
+  const parts = text
+    .split('?')
+    .slice(0, -1)
+    .filter(part => part.trim() !== '');
   if (parts.length < 2 || parts.length > mostParts || alone.has(heard.intent)) return [heard];
   const context = {
     lastIntent: heard.intent,
