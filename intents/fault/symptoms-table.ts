@@ -491,6 +491,48 @@ export const symptoms: readonly Symptom[] = [
     caution: 'battery-gas',
   },
   {
+    name: 'panel-rests',
+    spots: [
+      'float|floating|is_full|battery_full|topped_up panel*|solar|array|sun|sunny|controller|regulator|mppt|pwm amp|amps|watts|current|nothing|zero|only|less|dropped|why|wrong|normal -never|not|isnt|wont|doesnt|half|inverter|night',
+    ],
+    when: [],
+    weighs: ['noon', 'charge'],
+    causes: [
+      {
+        likely:
+          'Most likely nothing is wrong: in float, or when it is full, a battery takes next to nothing.',
+        check: 'Load: switch something big on in the sun. If the panel’s amps rise with it, all is well.',
+      },
+      {
+        likely: 'Or the battery is worn and only looks full.',
+        check:
+          'Battery: it falls under {12.6 V} within an hour of the sun going, with little on: have it load-tested.',
+      },
+    ],
+    asks: ['What do the amps do when something big is switched on?', 'words'],
+  },
+  {
+    name: 'drawn-with-all-off',
+    spots: [
+      'draw*|pulls|pulling|using|going_out|out|minus|amps|amp|shows|says|reads|drain* nothing_on|all_off|everything_off|everythings_off|switched_off|nothing_running|nothing_is_on|nothings_on|literally_nothing|all_switched_off|turned_off -parked|storage|week|weeks',
+    ],
+    when: [],
+    causes: [
+      {
+        likely:
+          'Something still draws: an inverter on standby (1–2 A), a fridge, heater or charger in the dark.',
+        check:
+          'Fuses: watch the monitor and pull one fuse at a time. The one that brings it near 0 is the circuit; then go through what is on it.',
+      },
+      {
+        likely: 'Or the monitor’s zero is off.',
+        check:
+          'Zero: take every minus but the monitor’s own off the load side. If it still shows amps, set its zero.',
+      },
+    ],
+    asks: ['What is on that is never switched off: inverter, fridge, alarm, tracker?', 'words'],
+  },
+  {
     name: 'panel-no-amps',
     spots: [
       'controller|panel*|solar|mppt|pwm|regulator volt*|v no|zero|nothing|nil|without charg*|amp*|current|watts',

@@ -29,7 +29,7 @@ import { meantBy } from './turns/buttons.ts';
 import { type Forgetting, forgettingIn, isUndoing, undoneBy } from './turns/requests.ts';
 import type { Sided } from './turns/sided.ts';
 import { pickedIn } from './unsure/picked.ts';
-import { leastSure } from './unsure/sureness.ts';
+import { leastSure, leastSureAlone } from './unsure/sureness.ts';
 import { lastNamed, openingName, peopleIn, wordsWritten } from './whose/people.ts';
 import type { Possession } from './whose/possession.ts';
 
@@ -238,6 +238,19 @@ function readSafely(text: string, context: TalkContext): ParsedMessage {
   return isEmergency(hazards) || onlyShows(parsed) ? { ...parsed, hazards } : parsed;
 }
 
+/**
+ * An emergency of which neither words nor talk show any danger ("is it safe to have the battery under the bed") is none:
+ * the likeliest other question is taken, as unsure as it was.
+ */
+function withoutFalseAlarm(parsed: ParsedMessage, { meant = [] }: TalkContext): ParsedMessage {
+  if (parsed.intent !== 'emergency' || parsed.hazards.length > 0 || meant.length > 0) return parsed;
+  const options = parsed.options.filter(({ intent }) => intent !== 'emergency');
+  const [first] = options;
+  return first
+    ? { ...parsed, intent: first.intent, options, certainty: Math.min(parsed.certainty, leastSureAlone) }
+    : parsed;
+}
+
 /** Of what the bot's own words ask for, or somebody picked, nothing is unsure. */
 const settled = {
   issues: [],
@@ -251,7 +264,8 @@ const settled = {
 /** Reads a message in the talk of its chat. */
 export function hear(memory: Memory, message: Message): Heard {
   const text = message.text.slice(0, mostCharacters);
-  const told = heard(readSafely(text, contextIn(memory, message)));
+  const context = contextIn(memory, message);
+  const told = heard(withoutFalseAlarm(readSafely(text, context), context));
   const command = text.trim().toLowerCase();
   if (Object.hasOwn(commands, command))
     return { ...told, intent: present(commands[command]), probability: 1, options: [] };

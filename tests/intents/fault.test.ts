@@ -44,6 +44,8 @@ describe('which fault it is', () => {
   test.each([
     ['The fridge keeps cutting out around three in the morning', 'fridge-cuts-out'],
     ['My controller shows 18V but no charge amps', 'panel-no-amps'],
+    ['controller says float at 11am with hardly any amps in full sun, whats wrong', 'panel-rests'],
+    ['the shunt shows amps going out and there is literally nothing on', 'drawn-with-all-off'],
     ['inverter beeps whenever the kettle is on', 'inverter-trips'],
     ['the battery never gets full', 'never-full'],
     ['the smart alternator doesn’t charge my second battery', 'smart-alternator'],

@@ -67,13 +67,20 @@ function unusedFacts({ intent, facts, heard, setting }: Interpreted, full: Worke
 /** What a warning speaks of is not left out, whatever the sum does with it: lithium, and how cold it is. */
 const spokenOf: ReadonlySet<unknown> = new Set(['chemistry', 'ambientC']);
 
-/** What was told and is no part of the sum, numbers that are no fact among it. */
+/** What goes without saying: the trade's 12 V, and a thing or a source that is only named. */
+const isPlain = ({ path, value }: ToldFact): boolean =>
+  (path[0] === 'systemVoltageV' && value === nominalV) ||
+  (path.length > 1 && (path.at(-1) === 'name' || path.at(-1) === 'kind'));
+const nominalV = 12;
+
+/** What was told and is no part of the sum, numbers that are no fact among it. A fault has no sum. */
 function unusedIn(read: Interpreted, full: Worked): Unused {
   const { intent, heard } = read;
   const isCold = read.hazards.includes('cold-charge');
   const found = unusedFacts(read, full).filter(({ path }) => !(isCold && spokenOf.has(path.at(-1))));
   const { unread, named } = leftNumbers(intent, heard);
-  const parts = [...factsInWords(heard.facts, found), ...named];
+  const said = found.filter(fact => !isPlain(fact));
+  const parts = intent.name === 'fault' ? [] : [...factsInWords(heard.facts, said), ...named];
   if (parts.length === 0) return { facts: found, unread };
   const listed = parts.slice(0, mostListed).join('; ');
   const line = english.say('left-out', 'Not counted here: {parts}.', { parts: listed });
