@@ -29,6 +29,7 @@ import { unitsFor } from './told/units.ts';
 import { hoursUntil } from './told/until.ts';
 import { asked, isAskedAgain, stillRecalled } from './turns/again.ts';
 import { appealed } from './turns/appeal.ts';
+import { asDriven } from './turns/as-driven.ts';
 import { asPut } from './turns/as-put.ts';
 import { answeringBack } from './turns/asked-back.ts';
 import { arguedIn, claimsFor } from './turns/claims.ts';
@@ -109,7 +110,7 @@ export function interpret(memory: Memory, message: Message, said: Heard, options
   if (argument) return taken(memory, message, argument, undefined, options);
   const whose = betweenRivals(memory, message, withOwner(memory, message, said));
   const argued = withoutDispute(memory, message, whose);
-  const told = asPut(ofTheirs(memory, message, answeringBack(memory, message, argued)));
+  const told = asPut(ofTheirs(memory, message, answeringBack(memory, message, asDriven(argued))));
   const plain = told.issues.length > 0 ? undefined : (toldGear(told) ?? toldUnits(told));
   if (plain) return taken(memory, message, plain, undefined, options);
   const leaning = ofFrame(memory, message, told);
