@@ -96,6 +96,29 @@ export function chargeSharesAt(chemistry: Chemistry, temperatureC: number) {
   };
 }
 
+/** What a charger puts back in the hours told, where nobody says into what. */
+export interface PutBack {
+  readonly explored: Explored<'chargePutBack'>;
+  readonly hours: number;
+  readonly isDriven: boolean;
+}
+
+/** "Drove 2 h with a 25 A DC-DC, how much did that put back": its amps for so long; undefined where either isn't told, or a battery is. */
+export function computePutBack(facts: Facts): PutBack | undefined {
+  const charger = facts.chargers?.find(
+    ({ currentA, kind }) => currentA !== undefined && kind !== 'generator',
+  );
+  const hours = facts.drivingHoursPerDay ?? facts.durationH;
+  if (!charger || hours === undefined || bankIn(facts) || facts.chargeNeededAh !== undefined)
+    return undefined;
+  const { kind, currentA } = charger;
+  const source: Source = { kind, currentA, row: chargeRow('agm'), blocks: 1 };
+  const explored = explore<'chargePutBack'>(sourceAssumptions(source), 'chargePutBack', (values, trace) => ({
+    chargePutBack: sourceCurrentA(source, values, trace) * hours,
+  }));
+  return { explored, hours, isDriven: facts.drivingHoursPerDay !== undefined };
+}
+
 /** The facts that tell what runs. */
 const useKeys = ['loads', 'dailyUseAh', 'dailyUseWh', 'inverter'] as const;
 

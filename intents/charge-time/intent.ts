@@ -7,18 +7,23 @@ import { computeShould } from '../should-charge.ts';
 import { sunFacts } from '../sun.ts';
 import { hasUse } from '../use.ts';
 import { answerChargeTime } from './answer.ts';
-import { computeChargeTime } from './compute.ts';
+import { computeChargeTime, computePutBack } from './compute.ts';
 import { coldFirst, guessed, withGuess } from './guess.ts';
+import { answerPutBack } from './put-back.ts';
 import { answerShould } from './should-answer.ts';
 import { answerAtTemperature, atTemperature } from './temperature.ts';
 
 const isOfTemperature = (facts: Facts): boolean => atTemperature(facts) !== undefined;
 const needCharge: Need = {
-  anyOf: ['batteries', 'chargeNeededAh', 'loads', 'dailyUseAh', 'dailyUseWh'],
+  anyOf: ['batteries', 'chargeNeededAh', 'loads', 'dailyUseAh', 'dailyUseWh', 'chargers'],
   ask: "the battery's size and how full it is (say “100Ah AGM at 50%”)",
   key: 'need-charge',
   holds: facts =>
-    hasCapacity(facts) || facts.chargeNeededAh !== undefined || hasUse(facts) || isOfTemperature(facts),
+    hasCapacity(facts) ||
+    facts.chargeNeededAh !== undefined ||
+    hasUse(facts) ||
+    isOfTemperature(facts) ||
+    computePutBack(facts) !== undefined,
 };
 const hasWatts = (facts: Facts): boolean => !!facts.solar?.some(panel => panel.powerW !== undefined);
 /** What is read off it tells whether to charge, whatever with; and what flows in is a source. */
@@ -93,6 +98,8 @@ export const chargeTime: Intent = defineIntent({
   reply: (facts, setting) => {
     const asked = atTemperature(facts);
     if (asked) return answerAtTemperature(asked);
+    const back = computePutBack(facts);
+    if (back) return answerPutBack(back);
     const should = computeShould(facts, setting);
     return should
       ? answerShould(facts, should, setting)

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { present } from '#basics/present.ts';
-import { contextIn } from '#conversation/hear.ts';
+import { contextIn } from '#conversation/kept/talk-read.ts';
 import { conceptsIn } from '#language/hazards/features.ts';
 import { read } from '#language/reading.ts';
 import { recognise } from '#language/recognise/recognise.ts';

@@ -50,6 +50,22 @@ describe('whether a battery may be charged at a temperature', () => {
   });
 });
 
+describe('what a charger put back in the hours told, into no battery named', () => {
+  test.each([
+    [{ chargers: [dcdc(25)], drivingHoursPerDay: 2 }, 45, 50, /hours of driving/],
+    [{ chargers: [mains(10)], durationH: 3 }, 27, 30, /in 3 hours/],
+  ] as const)('%j', (facts, low, high, says) => {
+    const of = reply(chargeTime, facts as never);
+    expect(value(of, 'chargePutBack')).toBeGreaterThan(low);
+    expect(value(of, 'chargePutBack')).toBeLessThan(high);
+    expect(of.headline).toMatch(says);
+  });
+  test('not where a battery is told: then how full it gets is', () => {
+    const of = reply(chargeTime, { chargers: [dcdc(25)], drivingHoursPerDay: 2, batteries: lfp(100, 40) });
+    expect(of.figures).not.toHaveProperty('chargePutBack');
+  });
+});
+
 describe('how long to charge', () => {
   const hours = (facts: Facts, cues: Cue[] = [], setting: Partial<RequestContext> = {}) =>
     value(reply(chargeTime, facts, cues, setting), 'chargeTime');

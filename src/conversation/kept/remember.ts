@@ -6,7 +6,6 @@ import { gearKeys } from '#rig/gear.ts';
 import { mergeFacts } from '#rig/merge.ts';
 import { factsSchema, mostKept, type Rig, rigSchema, type Stated } from '#rig/rig.ts';
 import { readAt, stillTold } from '../answering/live.ts';
-import { talkAfter } from '../hear.ts';
 import type { Interpreted } from '../interpret.ts';
 import {
   choiceSchema,
@@ -26,6 +25,7 @@ import { rigKeyOf, withRig } from '../whose/shared.ts';
 import { withoutPerson } from '../whose/without-person.ts';
 import { keepClaims } from './claims-kept.ts';
 import { personKey } from './recall.ts';
+import { talkAfter } from './talk-read.ts';
 
 /** What was done with a message, as far as memory cares. */
 export interface Done {
