@@ -1,7 +1,7 @@
 import { present } from '#basics/present.ts';
 import type { TalkContext } from '#language/decide/frame.ts';
 import { conceptsIn } from '#language/hazards/features.ts';
-import { read } from '#language/reading.ts';
+import { type ParsedMessage, read } from '#language/reading.ts';
 import { relatives } from '#language/spoken.ts';
 import {
   afterLine,
@@ -12,7 +12,6 @@ import {
   type Talk,
   valuesOf,
 } from '#language/talk.ts';
-import type { Heard } from '../hear.ts';
 import type { Memory } from '../memory.ts';
 import type { Message } from '../message.ts';
 import { lastNamed, openingName, peopleIn, wordsWritten } from '../whose/people.ts';
@@ -92,13 +91,16 @@ const unquoted = (text: string): string =>
     .join('');
 
 /** The talk after a person's line and, where the bot asked something back, after that. */
-export function talkAfter(memory: Memory, message: Message, parsed: Heard, asked?: string): Memory['talk'] {
+export function talkAfter(
+  memory: Memory,
+  message: Message,
+  { asRead: { intent, stated }, recognised }: Pick<ParsedMessage, 'recognised'> & { readonly asRead: Line },
+  asked?: string,
+): Memory['talk'] {
   const before = talkOf(memory);
-  const { intent, stated } = parsed.asRead;
-  const { mentions } = parsed.recognised;
+  const { mentions } = recognised;
   const concepts = conceptsIn(message.text);
   const after = afterLine(before, intent, stated, personKey(message.from), mentions, concepts);
-  const { recognised } = parsed;
   const opening = openingName(recognised);
   const named = lastNamed(memory, wordsWritten(recognised), message.from, opening) ?? memory.talk?.named;
   // An example of how to say it speaks of nobody's gear.
