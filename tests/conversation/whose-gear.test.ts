@@ -80,3 +80,17 @@ describe('remarks among people', () => {
     expect(last.text).toMatch(/Mo/);
   });
 });
+
+test.each(['same fridge as Jo', 'the same fridge as Jo’s'])('%s: its draw, and whose it is', same => {
+  const { last } = talk([jos, `Kim: 75ah gel, ${same}, how long will it last?`]);
+  expect(value(last, 'dailyUse')).toBeCloseTo(36, 0);
+  expect(last.text).toMatch(/From Jo.s question: fridge 1\.5 A/);
+});
+
+test('“and ours in December?” turns one’s own question, where no rig is told', () => {
+  const { last } = talk([
+    'Dana: 200W panel flat in Broome in July, how much a day?',
+    'Dana: and ours in December?',
+  ]);
+  expect(last.text).toMatch(/^200 W makes .* in Broome in December/);
+});

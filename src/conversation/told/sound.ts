@@ -21,9 +21,16 @@ const words = (key: string): string => key.replaceAll(/[A-Z]/g, letter => ` ${le
 
 /** What a load that nobody named is called. */
 export const unnamed = 'load';
+/** "Same fridge as Kev" names a fridge. */
+export function nameAlone(name: string): string;
+export function nameAlone(name: string | undefined): string | undefined;
+export function nameAlone(name: string | undefined): string | undefined {
+  return name?.replace(/ (?:as?|like|than)$/, '');
+}
+
 export const named = (facts: Stated): Stated =>
   facts.loads
-    ? { ...facts, loads: facts.loads.map(load => ({ ...load, name: load.name ?? unnamed })) }
+    ? { ...facts, loads: facts.loads.map(load => ({ ...load, name: nameAlone(load.name) ?? unnamed })) }
     : facts;
 
 /** Sizes beyond any camp, and none at all: told in numbers that no engine should be fed. */

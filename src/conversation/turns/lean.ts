@@ -145,6 +145,9 @@ function rigTurned(
   return { intent: name, facts: rig, claims: [], from, at: last.at, recalled: Object.keys(rig) };
 }
 
+/** "Mine", "ours": of the writer, alone or with others. */
+const isOfWriter = (owner: string | undefined): boolean => owner === 'me' || owner === 'us';
+
 /** How far a message leans on the talk. */
 export function leanOf(memory: Memory, message: Message, heard: Heard, intent: Intent): Lean {
   const { cues, facts, removed, corrects, owner } = heard;
@@ -167,7 +170,7 @@ export function leanOf(memory: Memory, message: Message, heard: Heard, intent: I
           memory,
           message,
           intent.name,
-          isSlip || cues.has('correction') || owner === 'me',
+          isSlip || cues.has('correction') || isOfWriter(owner),
           opensTurn(heard) || isShortQuestion(heard),
         ));
   if (!frame) return { extent: 'none' };
@@ -186,7 +189,7 @@ export function leanOf(memory: Memory, message: Message, heard: Heard, intent: I
   if (isSameForMe && isPair(frame.intent, intent.name) && !message.onto)
     return { frame, extent: gearOf(memory, personKey(message.from)) ? 'asked' : 'all' };
   // "And mine?", "Kim's rig": the same question of other gear.
-  const isOwnGear = isOwn && owner === 'me';
+  const isOwnGear = isOwn && isOfWriter(owner);
   if (owner !== undefined && !isOwnGear) return { frame, extent: 'circumstances' };
   if (intent.isArgument) return { frame, extent: 'all' };
   const isSame = isPair(frame.intent, intent.name);
