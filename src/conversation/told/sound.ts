@@ -22,15 +22,17 @@ const words = (key: string): string => key.replaceAll(/[A-Z]/g, letter => ` ${le
 /** What a load that nobody named is called. */
 export const unnamed = 'load';
 /** "Same fridge as Kev" names a fridge. */
-export function nameAlone(name: string): string;
-export function nameAlone(name: string | undefined): string | undefined;
-export function nameAlone(name: string | undefined): string | undefined {
-  return name?.replace(/ (?:as?|like|than)$/, '');
-}
+export const nameAlone = (name: string): string => name.replace(/ (?:as?|like|than)$/, '');
 
 export const named = (facts: Stated): Stated =>
   facts.loads
-    ? { ...facts, loads: facts.loads.map(load => ({ ...load, name: nameAlone(load.name) ?? unnamed })) }
+    ? {
+        ...facts,
+        loads: facts.loads.map(load => ({
+          ...load,
+          name: load.name === undefined ? unnamed : nameAlone(load.name),
+        })),
+      }
     : facts;
 
 /** Sizes beyond any camp, and none at all: told in numbers that no engine should be fed. */
