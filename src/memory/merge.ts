@@ -8,6 +8,7 @@ import { framesKept, type Memory } from '#conversation/memory.ts';
 export const merge = (newer: Memory, older: Memory): Memory => ({
   version: newer.version,
   rigs: { ...older.rigs, ...newer.rigs },
+  shared: newer.shared || older.shared ? { ...older.shared, ...newer.shared } : undefined,
   learned: newer.learned || older.learned ? { ...older.learned, ...newer.learned } : undefined,
   passing: newer.passing ?? older.passing,
   frames: [...older.frames, ...newer.frames].slice(-framesKept),

@@ -74,6 +74,22 @@ describe('names in a group', () => {
     expect(named.memory.rigs).toEqual({ samira: { dailyUseAh: 30 } });
   });
 
+  test('a shared rig stays shared, and a claim stays theirs, under a new name and in a group that moved', () => {
+    const rig = { batteries: [{ capacityAh: 100 }] };
+    const { memory: known } = nameIn(emptyMemory(), person(1, 'Sam'), bot);
+    const told = {
+      ...known,
+      rigs: { sam: rig },
+      shared: { sam: 'sam', dot: 'sam' },
+      claims: [{ who: 'sam', value: 2, unit: 'days', at: 0 }],
+    };
+    const { memory } = nameIn(told, person(1, 'Robin'), bot);
+    expect(memory.shared).toEqual({ robin: 'robin', dot: 'robin' });
+    expect(memory.rigs).toEqual({ robin: rig });
+    expect(memory.claims[0]?.who).toBe('robin');
+    expect(merge(emptyMemory(), memory).shared).toEqual(memory.shared);
+  });
+
   test('a full list lets go of one who keeps nothing', () => {
     let { memory } = nameIn(emptyMemory(), person(1, 'Kim'), bot);
     memory = { ...memory, rigs: { kim: {} } };

@@ -94,9 +94,12 @@ function renamed(memory: Memory, from: string, to: string): Memory {
     return mine === undefined || rest[now] !== undefined ? things : { ...rest, [now]: mine };
   };
   const name = (who: string): string => (who === old ? now : who);
+  const sharing = Object.entries(memory.shared ?? {}).map(([who, kept]) => [name(who), name(kept)]);
   return {
     ...memory,
     rigs: move(memory.rigs),
+    ...(memory.shared && { shared: Object.fromEntries(sharing) }),
+    claims: memory.claims.map(claim => ({ ...claim, who: name(claim.who) })),
     ...(memory.learned && { learned: move(memory.learned) }),
     lessons: move(memory.lessons),
     frames: memory.frames.map(frame => ({
