@@ -103,15 +103,22 @@ export interface PutBack {
   readonly isDriven: boolean;
 }
 
-/** "Drove 2 h with a 25 A DC-DC, how much did that put back": its amps for so long; undefined where either isn't told, or a battery is. */
-export function computePutBack(facts: Facts): PutBack | undefined {
-  const charger = facts.chargers?.find(
-    ({ currentA, kind }) => currentA !== undefined && kind !== 'generator',
-  );
-  const hours = facts.drivingHoursPerDay ?? facts.durationH;
-  if (!charger || hours === undefined || bankIn(facts) || facts.chargeNeededAh !== undefined)
-    return undefined;
-  const { kind, currentA } = charger;
+const ratedCharger = ({ chargers }: Facts) =>
+  chargers?.find(({ currentA, kind }) => currentA !== undefined && kind !== 'generator');
+const hoursOn = ({ drivingHoursPerDay, durationH }: Facts): number | undefined =>
+  drivingHoursPerDay ?? durationH;
+
+/** "Drove 2 h with a 25 A DC-DC, how much did that put back": a charger's amps and hours, and no battery that they go into. */
+export const isPutBack = (facts: Facts): boolean =>
+  ratedCharger(facts) !== undefined &&
+  hoursOn(facts) !== undefined &&
+  !bankIn(facts) &&
+  facts.chargeNeededAh === undefined;
+
+/** What such a charger puts back in such a time. @throws where one of them isn't told (`isPutBack`) */
+export function computePutBack(facts: Facts): PutBack {
+  const { kind, currentA } = present(ratedCharger(facts));
+  const hours = present(hoursOn(facts));
   const source: Source = { kind, currentA, row: chargeRow('agm'), blocks: 1 };
   const explored = explore<'chargePutBack'>(sourceAssumptions(source), 'chargePutBack', (values, trace) => ({
     chargePutBack: sourceCurrentA(source, values, trace) * hours,

@@ -36,7 +36,7 @@ const isCold = (told: Stated): boolean => (told.ambientC ?? 20) < coldC && !isLe
 export function coldFirst(told: Stated): Reply | undefined {
   const { ambientC, batteries } = told;
   const isLithium = batteries?.some(({ chemistry }) => chemistry === 'lfp');
-  return ambientC !== undefined && isLithium && isCold(told)
+  return ambientC !== undefined && ambientC < coldC && isLithium
     ? answerAtTemperature({ chemistry: 'lfp', ambientC })
     : undefined;
 }

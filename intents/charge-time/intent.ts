@@ -7,7 +7,7 @@ import { computeShould } from '../should-charge.ts';
 import { sunFacts } from '../sun.ts';
 import { hasUse } from '../use.ts';
 import { answerChargeTime } from './answer.ts';
-import { computeChargeTime, computePutBack } from './compute.ts';
+import { computeChargeTime, computePutBack, isPutBack } from './compute.ts';
 import { coldFirst, guessed, withGuess } from './guess.ts';
 import { answerPutBack } from './put-back.ts';
 import { answerShould } from './should-answer.ts';
@@ -23,7 +23,7 @@ const needCharge: Need = {
     facts.chargeNeededAh !== undefined ||
     hasUse(facts) ||
     isOfTemperature(facts) ||
-    computePutBack(facts) !== undefined,
+    isPutBack(facts),
 };
 const hasWatts = (facts: Facts): boolean => !!facts.solar?.some(panel => panel.powerW !== undefined);
 /** What is read off it tells whether to charge, whatever with; and what flows in is a source. */
@@ -98,8 +98,7 @@ export const chargeTime: Intent = defineIntent({
   reply: (facts, setting) => {
     const asked = atTemperature(facts);
     if (asked) return answerAtTemperature(asked);
-    const back = computePutBack(facts);
-    if (back) return answerPutBack(back);
+    if (isPutBack(facts)) return answerPutBack(computePutBack(facts));
     const should = computeShould(facts, setting);
     return should
       ? answerShould(facts, should, setting)

@@ -1,7 +1,6 @@
 import { explore } from '#engine/explore.ts';
-import { batteryCurrentA, loadedVoltage } from '#engine/inverter/check.ts';
-import { idleShare, inverterEfficiency } from '#engine/inverter/efficiency.ts';
-import { throughWatts, wattsAssumptions } from '#engine/inverter/watts.ts';
+import { batteryCurrentA } from '#engine/inverter/check.ts';
+import { currentAssumptions, throughWatts } from '#engine/inverter/watts.ts';
 import { bridge, convertKind, type Kind, kinds } from '#engine/loads/convert.ts';
 import type { Conversion } from '#language/reading.ts';
 import { areaOfGauge, gaugeOfArea } from '#quantity/gauge.ts';
@@ -136,12 +135,7 @@ export function throughInverter(
   if (!told || other || !isAmps || voltageV > mostBatteryV) return undefined;
   const load: Load = { ...told, count: told.count ?? 1, supply: 'ac' };
   const outlet = { loads: [load], mainsV };
-  const assumptions = [
-    ...wattsAssumptions(outlet),
-    inverterEfficiency,
-    idleShare,
-    loadedVoltage(voltageV, undefined),
-  ];
+  const assumptions = currentAssumptions(outlet, voltageV, undefined);
   const { batteryCurrent, acLoad } = explore<'batteryCurrent' | 'acLoad'>(
     assumptions,
     'batteryCurrent',

@@ -12,13 +12,11 @@ import {
   fitsRating,
   fitsSurge,
   inverterFor,
-  loadedVoltage,
   surgeFactor,
   worst,
 } from '#engine/inverter/check.ts';
-import { idleShare, inverterEfficiency } from '#engine/inverter/efficiency.ts';
 import { chargeUsed } from '#engine/inverter/rules.ts';
-import { startingW, throughWatts, wattsAssumptions } from '#engine/inverter/watts.ts';
+import { currentAssumptions, startingW, throughWatts } from '#engine/inverter/watts.ts';
 import { toldHours } from '#engine/loads/reading.ts';
 import type { Facts, Load } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
@@ -79,10 +77,7 @@ export function computeInverterCheck(
   const timed = loads.map(load => ({ load, hours: hoursOf(load, facts) }));
   const hours = Math.max(0, ...timed.map(t => t.hours ?? 0)) || undefined;
   const assumptions = [
-    ...wattsAssumptions(outlet),
-    inverterEfficiency,
-    idleShare,
-    loadedVoltage(nominalV, isLithium),
+    ...currentAssumptions(outlet, nominalV, isLithium),
     ...(bank ? bankAssumptions(bank) : []),
   ];
   const runW = (values: Values): number => throughWatts(outlet, values);

@@ -119,3 +119,18 @@ export type Understood = Stated & {
   /** The answer to a quiz. */
   readonly choice?: string;
 };
+
+/** An answer that is words and nothing else. */
+export const inWords = (intent: IntentName, text: string): Answer => ({
+  intent,
+  text,
+  verdict: null,
+  figures: {},
+  understood: {},
+  hazards: [],
+  unread: [],
+  assumed: [],
+  working: [],
+  cautions: [],
+  next: [],
+});

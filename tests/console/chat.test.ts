@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { PassThrough } from 'node:stream';
 import { describe, expect, test } from 'vitest';
+import { inWords } from '#answer/answer.ts';
 import { chat } from '#console/console.ts';
 import { readHistory, writeHistory } from '#console/history.ts';
 import type { Deps } from '#console/lines.ts';
@@ -14,16 +15,7 @@ const converse: Deps['converse'] = (memory, message) => {
   return {
     memory: { ...memory, settings: { mainsV: (memory.settings.mainsV ?? 0) + 1 } },
     answer: {
-      intent: 'run-time',
-      text: `${message.from} said ${message.text}, turn ${memory.settings.mainsV ?? 0}`,
-      verdict: null,
-      figures: {},
-      understood: {},
-      hazards: [],
-      unread: [],
-      assumed: [],
-      working: [],
-      cautions: [],
+      ...inWords('run-time', `${message.from} said ${message.text}, turn ${memory.settings.mainsV ?? 0}`),
       next: ['what if?', 'why?'],
     },
   };

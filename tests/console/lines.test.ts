@@ -1,5 +1,6 @@
 import { PassThrough } from 'node:stream';
 import { describe, expect, test } from 'vitest';
+import { inWords } from '#answer/answer.ts';
 import { answerLines, type Deps, readLine } from '#console/lines.ts';
 import { VolatileStore } from '#memory/volatile/store.ts';
 
@@ -8,19 +9,10 @@ const converse: Deps['converse'] = (memory, message) => {
   if (message.text === 'crash') throw new Error('broken\nstack');
   return {
     memory: { ...memory, settings: { mainsV: (memory.settings.mainsV ?? 0) + 1 } },
-    answer: {
-      intent: 'run-time',
-      text: `${message.kind} ${message.chat} ${message.from} ${message.at.toISOString()} ${memory.settings.mainsV ?? 0}`,
-      verdict: null,
-      figures: {},
-      understood: {},
-      hazards: [],
-      unread: [],
-      assumed: [],
-      working: [],
-      cautions: [],
-      next: [],
-    },
+    answer: inWords(
+      'run-time',
+      `${message.kind} ${message.chat} ${message.from} ${message.at.toISOString()} ${memory.settings.mainsV ?? 0}`,
+    ),
   };
 };
 

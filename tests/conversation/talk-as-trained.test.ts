@@ -1,23 +1,26 @@
 import { describe, expect, test } from 'vitest';
-import { present } from '#basics/present.ts';
 import { contextIn } from '#conversation/kept/talk-read.ts';
-import { conceptsIn } from '#language/hazards/features.ts';
 import { read } from '#language/reading.ts';
-import { recognise } from '#language/recognise/recognise.ts';
-import { afterLine, contextFor, type Talk } from '#language/talk.ts';
+import { talkBefore } from '../../src/tools/train/talk.ts';
 import { type Turn, talk } from './talk.ts';
 
 /** The talk before a line as training builds it: by what the reader says of each line, and nothing else. */
-function asTrained(lines: readonly string[], from: string) {
-  let before: Talk = {};
-  for (const line of lines) {
-    const [who, text] = present(/^(\w+): (.*)$/.exec(line)).slice(1) as [string, string];
-    const { intent, options } = read(text, contextFor(before, who));
-    const { mentions } = recognise(text);
-    before = afterLine(before, intent, options[0]?.stated ?? {}, who, mentions, conceptsIn(text));
-  }
-  return contextFor(before, from);
-}
+const asTrained = (lines: readonly Turn[], from: string) =>
+  talkBefore(
+    {
+      ...meaningless,
+      from,
+      before: lines.map(line => {
+        const colon = line.indexOf(': ');
+        return { from: line.slice(0, colon), text: line.slice(colon + 2) };
+      }),
+    },
+    (text, context) => {
+      const { intent, options } = read(text, context);
+      return { intent, stated: options[0]?.stated ?? {} };
+    },
+  );
+const meaningless = { id: 'x', wordings: [], intent: [], states: {}, file: '' } as const;
 
 /** What is there of a context: nothing told is nothing kept. */
 const told = (context: object): object =>

@@ -68,7 +68,7 @@ function unusedFacts({ intent, facts, heard, setting }: Interpreted, full: Worke
 const spokenOf: ReadonlySet<unknown> = new Set(['chemistry', 'ambientC']);
 
 /** What goes without saying: the trade's 12 V, and a thing or a source that is only named. */
-const isPlain = ({ path, value }: ToldFact): boolean =>
+const goesUnsaid = ({ path, value }: ToldFact): boolean =>
   (path[0] === 'systemVoltageV' && value === nominalV) ||
   (path.length > 1 && (path.at(-1) === 'name' || path.at(-1) === 'kind'));
 const nominalV = 12;
@@ -79,7 +79,7 @@ function unusedIn(read: Interpreted, full: Worked): Unused {
   const isCold = read.hazards.includes('cold-charge');
   const found = unusedFacts(read, full).filter(({ path }) => !(isCold && spokenOf.has(path.at(-1))));
   const { unread, named } = leftNumbers(intent, heard);
-  const said = found.filter(fact => !isPlain(fact));
+  const said = found.filter(fact => !goesUnsaid(fact));
   const parts = intent.name === 'fault' ? [] : [...factsInWords(heard.facts, said), ...named];
   if (parts.length === 0) return { facts: found, unread };
   const listed = parts.slice(0, mostListed).join('; ');

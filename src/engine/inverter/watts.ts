@@ -6,6 +6,8 @@ import { inputPowerW } from '../loads/draw.ts';
 import type { HouseholdKind } from '../loads/household-table.ts';
 import { useAssumptions } from '../loads/model.ts';
 import { type ReadLoad, readLoads, type Use } from '../loads/reading.ts';
+import { loadedVoltage } from './check.ts';
+import { idleShare, inverterEfficiency } from './efficiency.ts';
 import { startingPower } from './rules.ts';
 
 /** Loads that run at the same time on one mains outlet, and its voltage. */
@@ -66,3 +68,15 @@ export function startingW(outlet: Outlet, values: Values, trace?: Trace, isHard 
   });
   return hardest.k_s > 1 ? run(startingPower, { P, ...hardest }, trace) : P;
 }
+
+/** What is taken for granted of what loads on mains take from a battery, for `batteryCurrentA`: their watts, the inverter's loss, the volts under load. */
+export const currentAssumptions = (
+  outlet: Outlet,
+  nominalV: number,
+  isLithium: boolean | undefined,
+): Assumption[] => [
+  ...wattsAssumptions(outlet),
+  inverterEfficiency,
+  idleShare,
+  loadedVoltage(nominalV, isLithium),
+];

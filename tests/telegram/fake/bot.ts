@@ -1,6 +1,6 @@
 import { HttpError } from 'grammy';
 import type { Message, Update } from 'grammy/types';
-import type { Answer } from '#answer/answer.ts';
+import { type Answer, inWords } from '#answer/answer.ts';
 import { emptyMemory } from '#conversation/memory.ts';
 import type { MemoryStore } from '#conversation/memory-store.ts';
 import { VolatileStore } from '#memory/volatile/store.ts';
@@ -12,17 +12,7 @@ import { Refusal } from './rules.ts';
 import { me, type Payload, token, World } from './world.ts';
 
 export const answer = (text: string, more: Partial<Answer> = {}): Answer => ({
-  intent: 'run-time',
-  text,
-  verdict: null,
-  figures: {},
-  understood: {},
-  hazards: [],
-  unread: [],
-  assumed: [],
-  working: [],
-  cautions: [],
-  next: [],
+  ...inWords('run-time', text),
   ...more,
 });
 

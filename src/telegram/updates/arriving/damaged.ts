@@ -1,4 +1,4 @@
-import type { Answer } from '#answer/answer.ts';
+import { type Answer, inWords } from '#answer/answer.ts';
 import { emptyMemory } from '#conversation/memory.ts';
 import { Damaged, type Loaded } from '#conversation/memory-store.ts';
 
@@ -20,20 +20,6 @@ const words = {
     'What I keep of this chat is damaged. An admin of the group may say “forget everything”, and I start afresh.',
 } as const;
 
-const plain = (text: string, intent: Answer['intent']): Answer => ({
-  intent,
-  text,
-  verdict: null,
-  figures: {},
-  understood: {},
-  hazards: [],
-  unread: [],
-  assumed: [],
-  working: [],
-  cautions: [],
-  next: [],
-});
-
 /**
  * What is said of a memory that can't be read. A wish to forget is met at once: there is nothing left to lose by it.
  * @param wish what an empty memory makes of the message
@@ -41,11 +27,11 @@ const plain = (text: string, intent: Answer['intent']): Answer => ({
  */
 export function answerDamaged(wish: Answer, isAdmin: boolean): { answer: Answer; isForgotten: boolean } {
   const isForgotten = wish.intent === 'forget' && isAdmin;
-  if (isForgotten) return { answer: plain(words.forgotten, 'forget'), isForgotten };
+  if (isForgotten) return { answer: inWords('forget', words.forgotten), isForgotten };
   // Danger is answered whatever was kept.
   if (wish.intent === 'emergency' || wish.hazards.length > 0) return { answer: wish, isForgotten };
   return {
-    answer: plain(wish.intent === 'forget' ? words.onlyAdmin : words.damaged, 'unclear'),
+    answer: inWords('unclear', wish.intent === 'forget' ? words.onlyAdmin : words.damaged),
     isForgotten,
   };
 }
