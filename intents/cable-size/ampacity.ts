@@ -22,33 +22,29 @@ export function answerAmpacity(facts: Facts, { parsed }: Pick<RequestContext, 'p
   const verdict =
     wantedA === undefined ? null : wantedA <= carries.low ? 'yes' : wantedA > carries.value ? 'no' : 'tight';
   const lead = { yes: 'Yes: ', tight: 'Tight: ', no: 'No: ' } as const;
-  const isFarAsked =
-    far !== undefined &&
-    verdict !== 'no' &&
-    (parsed.cues.has('ask-how-long') || parsed.recognised.words.includes('far'));
+  const isFarAsked = parsed.cues.has('ask-how-long') || parsed.recognised.words.includes('far');
   const wanted = wantedA === undefined ? '' : `${significant(wantedA)} A`;
   const capacity = `${verdict ? lead[verdict] : ''}${says}${wanted && `, and you want ${wanted}`}.`;
   const bundle = `Less where it is bundled, hot or in conduit${fuse ? `; the largest fuse for it is ${significant(fuse.ratingA)} A` : ''}.`;
+  const isFarTold = far !== undefined && verdict !== 'no';
+  const [headline = '', ...lines] =
+    isFarTold && isFarAsked
+      ? [
+          `At most about ${metres(far.most.lengthM)} m one way: over that ${wanted} loses ${far.most.percent} % of ${significant(far.voltageV)} V on ${square}.`,
+          `For a fridge or charging stay within ${metres(far.good.lengthM)} m (${far.good.percent} %). The wire back is counted in.`,
+          capacity,
+          bundle,
+        ]
+      : [
+          capacity,
+          bundle,
+          isFarTold
+            ? `At ${wanted} it may be about ${metres(far.most.lengthM)} m long one way (${far.most.percent} % lost), or ${metres(far.good.lengthM)} m for ${far.good.percent} %.`
+            : 'How long it is sets the voltage drop: tell me the metres, one way, and I work that out too.',
+        ];
   return {
-    headline: isFarAsked
-      ? `At most about ${metres(far.most.lengthM)} m one way: over that ${wanted} loses ${far.most.percent} % of ${significant(far.voltageV)} V on ${square}.`
-      : capacity,
-    lines: [
-      ...(isFarAsked
-        ? [
-            `For a fridge or charging stay within ${metres(far.good.lengthM)} m (${far.good.percent} %). The wire back is counted in.`,
-            capacity,
-          ]
-        : []),
-      bundle,
-      ...(isFarAsked
-        ? []
-        : far && verdict !== 'no'
-          ? [
-              `At ${wanted} it may be about ${metres(far.most.lengthM)} m long one way (${far.most.percent} % lost), or ${metres(far.good.lengthM)} m for ${far.good.percent} %.`,
-            ]
-          : ['How long it is sets the voltage drop: tell me the metres, one way, and I work that out too.']),
-    ],
+    headline,
+    lines,
     verdict,
     figures: {
       conductorArea: figure({ value: areaMm2, low: areaMm2, high: areaMm2 }, 'mm²'),
