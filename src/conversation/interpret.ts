@@ -141,9 +141,9 @@ export function interpret(memory: Memory, message: Message, said: Heard, options
     ...(unsure && { isUnsure: true as const }),
   };
   if (first.ready || heard.issues.length > 0) return first;
-  // What can't be answered may have been another question, that can.
+  // What can't be answered may have been another question, or have told more, so that it can.
   for (const { intent, stated, probability } of readingsOf(heard)) {
-    if (intent === heard.intent || probability < leastLikely || undemanding.has(intent)) continue;
+    if (probability < leastLikely || undemanding.has(intent)) continue;
     const facts = factsIn(stated, heard);
     if (intent === 'rig' && Object.keys(facts).length === 0) continue;
     const other = taken(memory, message, { ...heard, intent, facts }, undefined, options);

@@ -68,11 +68,21 @@ function isIdleRig({ intent, heard, setting }: Interpreted): boolean {
 const isAddressed = (heard: Heard, { text, onto }: Message): boolean =>
   onto !== undefined || text.includes('?') || isToBot(heard);
 
-/** Whether somebody says out loud a figure of their own against a claim or an answer that stands. */
-const isObjection = (memory: Memory, { claims, recognised }: Heard, from: string): boolean =>
-  claims.length > 0 &&
-  isSaying(recognised.words) &&
-  (isArgued(memory, from) || memory.frames.some(frame => frame.from !== from && frame.asked === undefined));
+/**
+ * Whether somebody sets a figure of their own against a claim that stands, plainly so by its reading or out loud; against
+ * an answer only out loud.
+ */
+function isObjection(
+  memory: Memory,
+  { claims, recognised, intent, certainty }: Heard,
+  from: string,
+): boolean {
+  if (claims.length === 0) return false;
+  const isLoud = isSaying(recognised.words);
+  const isSureClaim = intent === 'settle' && certainty >= leastSure;
+  const isAnswered = memory.frames.some(frame => frame.from !== from && frame.asked === undefined);
+  return (isLoud && isAnswered) || ((isLoud || isSureClaim) && isArgued(memory, from));
+}
 
 /** Facts that are told of anything: they make no question by themselves. */
 const saidOfAnything: ReadonlySet<string> = new Set(['durationH', 'until', 'ambientC']);

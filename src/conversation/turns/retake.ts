@@ -14,7 +14,7 @@ import { isIntent, undemanding } from '../questions.ts';
 import { leastSure } from '../unsure/sureness.ts';
 import { factsIn, readingsOf } from '../unsure/two-readings.ts';
 import { borrowedIn } from '../whose/whose.ts';
-import { isOwning } from './asking.ts';
+import { isAsking, isOwning } from './asking.ts';
 import { asksItself, opensTurn, standsAlone, theirFrame } from './lean.ts';
 
 // A message taken for another question than reading put first, by what the talk and its own words make likely.
@@ -112,6 +112,15 @@ export function ofArgument({ claims }: Memory, heard: Heard): Heard {
 /** What shows an answer that stands already in another way. */
 const againCues = ['ask-working', 'simpler'] as const;
 
+/** Whether it asks something in which gear is named: "how many panels for an air con". */
+const asksOfGear = (heard: Heard): boolean =>
+  isAsking(heard) && heard.recognised.mentions.some(({ kind }) => gearKinds.has(kind));
+const gearKinds: ReadonlySet<string> = new Set(
+  'thing battery chemistry station solar controller charger inverter cable fuse alternator monitor bms'.split(
+    ' ',
+  ),
+);
+
 /** An unsure line that tells nothing, asks nothing and turns nothing is talk among people ("who's cooking"). */
 export function sideTalk(heard: Heard): Heard | undefined {
   const { facts, removed, corrects, claims, owner, term, choice, cues, intent } = heard;
@@ -121,6 +130,7 @@ export function sideTalk(heard: Heard): Heard | undefined {
     claims.length > 0 ||
     [corrects, owner, term, choice].some(one => one !== undefined);
   if (isTold || heard.certainty >= leastSure || isPutAsQuestion(heard) || opensTurn(heard)) return undefined;
+  if (asksOfGear(heard)) return undefined;
   const isTalk = !isIntent(intent) || undemanding.has(intent);
   if (isTalk || againCues.some(cue => cues.has(cue))) return undefined;
   return { ...heard, intent: 'none', options: [] };
