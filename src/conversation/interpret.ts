@@ -49,6 +49,7 @@ import {
 import { leanOn, namedBy, subjectBefore } from './turns/subject.ts';
 import { turned } from './turns/turn.ts';
 import { type Missing, missingOf } from './unsure/ask-back.ts';
+import { askedPlainly } from './unsure/asked-plainly.ts';
 import { doubtOf } from './unsure/doubt.ts';
 import { type AnswerOf, factsIn, readingsOf, type Two, twoReadings } from './unsure/two-readings.ts';
 import { type FactSource, type Lent, lentIn, sourcesOf } from './whose/origins.ts';
@@ -128,8 +129,11 @@ export function interpret(memory: Memory, message: Message, said: Heard, options
   if (doubt) return taken(memory, message, heard, doubt, options);
   const isPlain = heard.issues.length > 0 || isSlipOf(lastFrame(memory, message.from), heard);
   const unsure = isPlain ? undefined : twoReadings(heard, answerOf);
-  if (unsure && unsure.echo === undefined) return taken(memory, message, heard, unsure, options);
   const asked = taken(memory, message, heard, undefined, options);
+  const inWords =
+    unsure || !asked.ready || undemanding.has(heard.intent) ? askedPlainly(heard, message) : undefined;
+  if (inWords) return taken(memory, message, inWords, undefined, options);
+  if (unsure && unsure.echo === undefined) return taken(memory, message, heard, unsure, options);
   // What lacks something is asked for by that; nothing would be worked out yet.
   if (unsure && asked.ready) return taken(memory, message, heard, unsure, options);
   const becomes = asked.intent.becomes?.(asked.facts);
