@@ -9,6 +9,9 @@ export const term = defineIntent({
   isTalk: true,
   hasNoSum: true,
   takes: ['batteries', 'arrangement', 'systemVoltageV'],
-  isAskedBy: parsed => plainQuestionIn(parsed) !== undefined,
+  isAskedBy: parsed => {
+    const asked = plainQuestionIn(parsed);
+    return asked && (asked.isBeforeSums ? 'for-sure' : 'if-unsure');
+  },
   reply: (facts, setting) => answerTerm(facts, setting),
 });

@@ -81,6 +81,8 @@ export interface Interpreted {
   readonly isUnsure?: true;
   /** Codes of hazards seen in the message or in what memory adds. */
   readonly hazards: readonly HazardCode[];
+  /** The answer to the question that it turns, or asks once more. */
+  readonly replay?: () => Reply | undefined;
   /** The answer, where it was worked out already to see whether another reading has the same. */
   readonly worked?: Worked;
 }
@@ -130,8 +132,8 @@ export function interpret(memory: Memory, message: Message, said: Heard, options
   const isPlain = heard.issues.length > 0 || isSlipOf(lastFrame(memory, message.from), heard);
   const unsure = isPlain ? undefined : twoReadings(heard, answerOf);
   const asked = taken(memory, message, heard, undefined, options);
-  const inWords =
-    unsure || !asked.ready || undemanding.has(heard.intent) ? askedPlainly(heard, message) : undefined;
+  const isWeak = !asked.ready || undemanding.has(heard.intent);
+  const inWords = askedPlainly(heard, message, unsure ? 'torn' : isWeak ? 'weak' : 'sure');
   if (inWords) return taken(memory, message, inWords, undefined, options);
   if (unsure && unsure.echo === undefined) return taken(memory, message, heard, unsure, options);
   // What lacks something is asked for by that; nothing would be worked out yet.
@@ -292,6 +294,7 @@ function taken(
     setting,
     mainsV,
     frame: lean.frame,
+    replay: isSame ? () => replayed(memory, message, present(lean.frame), options) : undefined,
     lent: lentNow,
     two,
     // Asked for again, nothing of its facts is new.

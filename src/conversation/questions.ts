@@ -25,8 +25,15 @@ export const alone = namesOf(one => one.isTalk || one.asksNothing || one.isOfGea
 export const ofNow = namesOf(({ isOfNow }) => isOfNow);
 
 /** The question that its words ask whatever it was read as, if any. */
-export const askedInWords = (parsed: ParsedMessage): IntentName | undefined =>
-  intents.find(({ isAskedBy }) => isAskedBy?.(parsed))?.name;
+export function askedInWords(
+  parsed: ParsedMessage,
+): { readonly intent: IntentName; readonly isSure: boolean } | undefined {
+  for (const { name, isAskedBy } of intents) {
+    const asked = isAskedBy?.(parsed);
+    if (asked) return { intent: name, isSure: asked === 'for-sure' };
+  }
+  return undefined;
+}
 
 /** Whether people would rather look at the answer. */
 export const isPictured = (name: IntentName): boolean => intentNamed(name).isPictured === true;

@@ -4,7 +4,9 @@ import type { PlainQuestion } from './plain-question.ts';
 export const charging: readonly PlainQuestion[] = [
   {
     name: 'charge-in-the-cold',
+    isBeforeSums: true,
     spots: [
+      'how_cold|too_cold|cold_limit lithium*|lifepo*|lfp -what_size -how_long',
       'charg* lithium*|lifepo*|lfp freez*|frozen|frost|frosty|cold|below_zero|sub_zero|snow|winter -agm -what_size -how_long -how_much',
     ],
     says: 'Not below 0 °C: charging lithium when its cells are frozen ruins them. Using it is fine.',
@@ -30,6 +32,7 @@ export const charging: readonly PlainQuestion[] = [
   },
   {
     name: 'solar-while-driving',
+    isBeforeSums: true,
     spots: [
       'solar|panel|panels driv*|engine|alternator|dcdc|dc_dc|isolator both|same_time|together|connected|plugged|on|leave|disconnect|unplug|while|when -how_long -how_much -hours -better -worth -enough -or_a -make* -what_size -what_solar -should_i_get',
       'solar|panel|panels alternator|dcdc|dc_dc|charger|mains same_time|together|both|at_once|fight -how_long -how_much -better -worth -hours',
@@ -57,6 +60,7 @@ export const charging: readonly PlainQuestion[] = [
   },
   {
     name: 'solar-fuse',
+    isBeforeSums: true,
     spots: [
       'fuse panel|panels|solar controller|regulator|panel|panels need|do_i|between|where -size -what_amp -rating',
     ],
@@ -74,7 +78,7 @@ export const charging: readonly PlainQuestion[] = [
       'overcharg*|over_charg*|cook|boil|too_much solar|panel|panels|charger batter*|agm|lithium -smell* -hot -hiss*',
       'leave solar|panel|panels|charger connected|on|plugged_in|plugged all|always|overnight|week*|month*|time|winter -inverter -how_long',
     ],
-    says: 'With a controller or a smart charger set to your battery you can leave it on: it eases off by itself.',
+    says: 'With a controller or smart charger set to your battery, leave it on: it eases off by itself.',
     lines: [
       'An old charger without stages is taken off when the battery is full.',
       'Lithium is happier not kept full for months: charge it to about half to three quarters and switch all off.',
@@ -105,6 +109,67 @@ export const charging: readonly PlainQuestion[] = [
       'Check the battery’s own limit: many 100 Ah ones stop at 100 A. No charging below 0 °C.',
     ],
     next: ['agm or lithium?', 'isolator or dcdc?'],
+  },
+  {
+    name: 'lithium-on-a-plain-charger',
+    isBeforeSums: true,
+    spots: [
+      'charger lithium*|lifepo* can|use|ok|okay|safe|will|does|need|special normal|ordinary|agm|lead_acid|old|standard|regular|car_battery_charger|special -how_long -which -better -or_a',
+    ],
+    says: 'Only with a lithium setting: an ordinary charger may not fill it, and some of its modes do harm.',
+    lines: [
+      'Never its repair, desulphate or equalise mode: over about 14.6 V a lithium battery cuts out or is hurt.',
+      'On the AGM setting it mostly gets to about 95 %; take it off then, and never below 0 °C.',
+    ],
+    next: ['what is a BMS?', 'agm or lithium?'],
+  },
+  {
+    name: 'recharge-often',
+    spots: ['how_often charg*|recharg*|top_up|full batter*|agm|lithium|it|them'],
+    says: 'AGM: as soon as you can, and right up to full at least once a week. Lithium: when it suits you.',
+    lines: [
+      'Lead-acid left half empty hardens and loses capacity for good; lithium doesn’t mind.',
+      'In storage: AGM every two or three months, lithium twice a year.',
+    ],
+    next: ['how do I store a battery?', 'what is sulphation?'],
+  },
+  {
+    name: 'mixed-panels',
+    spots: [
+      'panel|panels different|mix|mixing|mixed|mismatched|unequal|odd size*|watt*|watts|together|join|kinds|types|brands|ones|panels -series_or -how_much -controller',
+    ],
+    says: 'In parallel, yes, if their volts are much the same; in series the weaker holds back the stronger.',
+    lines: [
+      'Look at the Vmp on each label: within about half a volt of each other is fine.',
+      'Quite different panels do best on a controller each: both controllers may go to one battery.',
+    ],
+    next: ['parallel or series for 2 panels?'],
+  },
+  {
+    name: 'clouds',
+    spots: [
+      'cloud*|overcast|grey|no_sun panel|panels|solar work|works|any_good|do_anything|useless|worth|charge|make_any* -how_much -how_long -enough',
+      'how_much_sun|how_many_sun|how_much_light need* panel|panels|solar|work',
+    ],
+    says: 'They work, but weakly: a grey day gives about a quarter of a sunny one, thick cloud a tenth.',
+    lines: [
+      'Full sun on the panel is what counts: shade on one corner can take most of it.',
+      'So plan the battery for two grey days, or drive a little in between.',
+    ],
+    next: ['200W panel in June, what will it make?', 'what are peak sun hours?'],
+  },
+  {
+    name: 'facing',
+    spots: [
+      'direction|face|facing|angle|tilt|point panel|panels|solar best|which|what|should|how|right|way|for -how_much -worth -gain -flat -make -more',
+    ],
+    says: 'Face them to the midday sun: north in Australia, south in Europe or North America.',
+    lines: [
+      'Tilt them about as many degrees as your latitude; some 15 more in winter, 15 less in summer.',
+      'Near enough will do: 20 degrees off costs only some 5 %. Flat costs little in summer, and a third or more in a southern winter.',
+      'Turn loose panels in the morning and the afternoon for about a fifth more.',
+    ],
+    next: ['200W panel in perth in july, what will it make?'],
   },
   {
     name: 'new-battery-first',

@@ -20,12 +20,35 @@ export const gear: readonly PlainQuestion[] = [
     spots: [
       'fridge|freezer|esky turn|switch|leave|unplug|run off|overnight|night|nights|day_and_night|all_the_time|all_day save|should|need|better|worth|ok|okay|can -volt* -cuts -turns -keeps -how_long -last -amp -inverter -car -starter -enough',
     ],
-    says: 'Leave it on: it hardly runs in the cool of the night, and has to catch up if you switch it off.',
+    says: 'Leave it on: once cold it runs little, and it has to catch up if you switch it off.',
     lines: [
       'Better savings: pack it cold at home, keep it shaded and full, open it less, and set it to 4 °C.',
       'On the only starter battery it is another matter: there it goes off with the engine.',
     ],
     next: ['fridge, 100Ah, 3 days?', 'what does a fridge use a day?'],
+  },
+  {
+    name: 'cable-length',
+    spots: [
+      'longer|long|length|distance cable|cables|wire|wires|lead|run thicker|thick|lose|loses|loss|matter|matters|weaker|drop -what_size -how_much -how_thick -what_cable -which_cable',
+    ],
+    says: 'Yes: twice the length loses twice the volts, so a longer run needs thicker cable.',
+    lines: [
+      'At 12 V it matters a lot: 5 A through 5 m of 2.5 mm² and back loses about 0.4 V.',
+      'Tell me the amps and the metres, and I’ll name the size.',
+    ],
+    next: ['what cable for 10A over 5 m?', 'what is voltage drop?'],
+  },
+  {
+    name: 'which-fuse',
+    spots: ['how know|choose|pick|work_out|tell|decide fuse|fuses -blow* -blew -blown -gone'],
+    says: 'A quarter above what the thing draws for long, and never above what its cable carries.',
+    lines: [
+      'So 8 A asks for a 10 A fuse, on cable of 1.5 mm² or more.',
+      'It goes at the battery end. Tell me amps and cable, and I’ll name it.',
+    ],
+    caution: 'fuse-at-battery',
+    next: ['what fuse for a 10A fridge?'],
   },
   {
     name: 'starter-or-deep',
@@ -40,6 +63,7 @@ export const gear: readonly PlainQuestion[] = [
   },
   {
     name: 'pure-sine',
+    isBeforeSums: true,
     spots: [
       'pure_sine|sine_wave|modified_sine|modified need|do_i|ok|okay|hurt|damage|run|matter|worth -watts_for -what_size',
     ],
@@ -51,6 +75,7 @@ export const gear: readonly PlainQuestion[] = [
   },
   {
     name: 'need-an-inverter',
+    isBeforeSums: true,
     spots: [
       'need|needs|have_to|necessary inverter do|does|is -wire -socket -medical -monitor -size -big -watt -watts -kettle -microwave -hair* -toast* -coffee -heater -bigger -fuse -cable',
     ],
@@ -72,6 +97,7 @@ export const gear: readonly PlainQuestion[] = [
   },
   {
     name: 'need-a-fuse',
+    isBeforeSums: true,
     spots: [
       'need|really|have_to|necessary|bother fuse|fuses do|does|is -slow -size -what_amp -amp -blow* -blew -bigger -panel* -solar -kettle -too -cable_and',
     ],

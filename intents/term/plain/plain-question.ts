@@ -7,6 +7,8 @@ export interface PlainQuestion {
   readonly spots: readonly string[];
   /** Figures told with it change nothing of the answer ("-4.7A, what does the minus mean"). */
   readonly hasAnyFigures?: true;
+  /** It asks what no sum tells: whatever else it was read as, this is what is answered. */
+  readonly isBeforeSums?: true;
   /** The first line: yes or no where that is asked. */
   readonly says: string;
   readonly lines: readonly string[];

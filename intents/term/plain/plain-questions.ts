@@ -16,7 +16,8 @@ const mostCounted = 10;
 const hasFigures = ({ recognised: { mentions } }: Pick<ParsedMessage, 'recognised'>): boolean =>
   mentions.some(
     ({ kind, dimension, value }) =>
-      (kind === 'number' && value > mostCounted) || (kind === 'amount' && !(dimension === 'voltage' && nominalV.has(value))),
+      (kind === 'number' && value > mostCounted) ||
+      (kind === 'amount' && !(dimension === 'voltage' && nominalV.has(value))),
   );
 
 /** The plain question that a message asks, if any: of one that tells figures, only where they change nothing. */

@@ -22,7 +22,7 @@ export const readings: readonly PlainQuestion[] = [
     spots: [
       'cutoff|cut_off|cutout|cut_out|lvd|low_voltage_disconnect|low_voltage_cut* what|whats|mean*|explain -why -keeps -my',
     ],
-    says: 'Cut-off voltage is where a fridge, inverter or BMS switches itself off to save the battery.',
+    says: 'Cut-off voltage (LVD on some) is where a thing switches itself off to save the battery.',
     lines: [
       'Fridges let you choose, from about 10.5 to 11.8 V; inverters stop at about 10.5 to 11 V, a lithium battery’s BMS at about 10 V.',
       'On a second battery set the fridge to low or medium; on the only starter battery to high, so that the car still starts.',
@@ -97,9 +97,34 @@ export const readings: readonly PlainQuestion[] = [
     next: ['what is voltage drop?', 'what cable for 10A over 5 m?'],
   },
   {
+    name: 'float',
+    spots: [
+      'float solar|controller|regulator|charger|says|shows|showing|already|morning right|ok|okay|normal|bad|good|why|should|early -volt* -difference',
+    ],
+    hasAnyFigures: true,
+    says: 'Float means the battery is full and is only kept there: that is right, if little was used.',
+    lines: [
+      'If it was low this morning, float comes too early: set the controller to your kind of battery, and check for thin cable to the battery.',
+      'See with a load: switch something on in the sun, and the amps from the panel must rise.',
+    ],
+    next: ['what is float?', 'what is absorption?'],
+  },
+  {
+    name: 'read-volts',
+    spots: [
+      'how read|measure|check|test voltage|volts|multimeter -how_full -full -drop -panel* -solar -fuse',
+    ],
+    says: 'Set a multimeter to 20 V DC, put red on the battery’s plus and black on its minus, and read it.',
+    lines: [
+      'For how full it is, read it with nothing on and nothing charging for an hour.',
+      'Then tell me the volts and the kind of battery. A plug-in meter at a socket reads a little low.',
+    ],
+    next: ['12.5V agm at rest, how full?'],
+  },
+  {
     name: 'what-it-uses',
     spots: [
-      'how work_out|find_out|know|measure|calculate|figure_out|tell uses|use|using|draws|draw|drawing|power|amps -batter* -panel* -solar -full -left -charge*',
+      'how work_out|find_out|know|measure|calculate|figure_out|tell uses|use|using|draws|draw|drawing|power|amps -batter* -panel* -solar -full -left -charge* -fuse*',
     ],
     says: 'Look at its label: watts divided by 12 are its amps, and amps times hours are the amp hours used.',
     lines: [

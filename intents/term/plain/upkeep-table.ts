@@ -4,6 +4,7 @@ import type { PlainQuestion } from './plain-question.ts';
 export const upkeep: readonly PlainQuestion[] = [
   {
     name: 'inverter-left-on',
+    isBeforeSums: true,
     spots: [
       'inverter leave|left|leaving|keep|stay|turn_off|switch_off|off on|night|overnight|time|when_not|every -trip* -cuts -keeps -beep* -my_fridge -run_my',
     ],
@@ -67,9 +68,33 @@ export const upkeep: readonly PlainQuestion[] = [
     next: ['agm or lithium?', 'how do I store a battery?'],
   },
   {
+    name: 'flat-once',
+    spots: [
+      'flat|empty|dead|all_the_way_down once|one_time|bad|hurt|ruin*|damage*|kill agm|lithium|batter*|deep_cycle run|running|go|going|goes|let|gone|drain*|flatten* -car -truck -night -long -starter -crank*',
+    ],
+    says: 'Once won’t kill it, but AGM loses a little each time: charge it right up straight away.',
+    lines: [
+      'Days or weeks standing flat do the real harm to lead-acid.',
+      'Lithium just switches off when empty: charge it within days, as it goes on draining slowly.',
+    ],
+    next: ['how low can I take an AGM?', 'what is sulphation?'],
+  },
+  {
+    name: 'small-drains',
+    spots: [
+      'usb|charger|socket|dash_cam|radio|stereo|clock drain*|flatten|kill|use|uses batter*|power plugged|nothing|standby|off|left|idle -how_long -how_many',
+    ],
+    says: 'A little: an empty USB socket with a light takes about ½ Ah a day.',
+    lines: [
+      'That is nothing on a trip, but a starter battery standing for weeks goes flat by it: unplug it then.',
+    ],
+    next: ['what is idle draw?'],
+  },
+  {
     name: 'storing',
     spots: [
       'store|storing|storage|put_away|not_using|lay_up|laid_up|between_trips batter*|agm|lithium -dead -clamp*',
+      'disconnect|unhook|remove batter*|terminal* store|storing|storage|winter|parked|away -dead -flat',
       'leave|left|sit|sitting batter*|agm|lithium months|winter|weeks|all_winter|off_season|between_trips -charger -solar -panel* -running',
     ],
     says: 'AGM: store it full and top it up every two or three months. Lithium: store it about half full.',
@@ -109,7 +134,7 @@ export const upkeep: readonly PlainQuestion[] = [
       'touch terminal*|posts|batter* can|safe|ok|okay|dangerous -hot -swol* -swell* -warm -smell*',
     ],
     hasAnyFigures: true,
-    says: '12 V won’t shock you through dry skin. The danger is a short: it burns metal, skin and cable at once.',
+    says: '12 V won’t shock you through dry skin, but a short across the posts burns skin and cable at once.',
     lines: [
       'Take rings and watches off, keep spanners off the two posts, and undo the minus first.',
       'What comes out of an inverter is mains and can kill, and so can a string of panels over 60 V.',
