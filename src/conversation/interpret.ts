@@ -49,6 +49,7 @@ import {
 import { leanOn, namedBy, subjectBefore } from './turns/subject.ts';
 import { turned } from './turns/turn.ts';
 import { type Missing, missingOf } from './unsure/ask-back.ts';
+import { askedPlainly } from './unsure/asked-plainly.ts';
 import { doubtOf } from './unsure/doubt.ts';
 import { type AnswerOf, factsIn, readingsOf, type Two, twoReadings } from './unsure/two-readings.ts';
 import { type FactSource, type Lent, lentIn, sourcesOf } from './whose/origins.ts';
@@ -80,6 +81,8 @@ export interface Interpreted {
   readonly isUnsure?: true;
   /** Codes of hazards seen in the message or in what memory adds. */
   readonly hazards: readonly HazardCode[];
+  /** The answer to the question that it turns, or asks once more. */
+  readonly replay?: () => Reply | undefined;
   /** The answer, where it was worked out already to see whether another reading has the same. */
   readonly worked?: Worked;
 }
@@ -128,8 +131,11 @@ export function interpret(memory: Memory, message: Message, said: Heard, options
   if (doubt) return taken(memory, message, heard, doubt, options);
   const isPlain = heard.issues.length > 0 || isSlipOf(lastFrame(memory, message.from), heard);
   const unsure = isPlain ? undefined : twoReadings(heard, answerOf);
-  if (unsure && unsure.echo === undefined) return taken(memory, message, heard, unsure, options);
   const asked = taken(memory, message, heard, undefined, options);
+  const isWeak = !asked.ready || undemanding.has(heard.intent);
+  const inWords = askedPlainly(heard, message, unsure ? 'torn' : isWeak ? 'weak' : 'sure');
+  if (inWords) return taken(memory, message, inWords, undefined, options);
+  if (unsure && unsure.echo === undefined) return taken(memory, message, heard, unsure, options);
   // What lacks something is asked for by that; nothing would be worked out yet.
   if (unsure && asked.ready) return taken(memory, message, heard, unsure, options);
   const becomes = asked.intent.becomes?.(asked.facts);
@@ -288,6 +294,7 @@ function taken(
     setting,
     mainsV,
     frame: lean.frame,
+    replay: isSame ? () => replayed(memory, message, present(lean.frame), options) : undefined,
     lent: lentNow,
     two,
     // Asked for again, nothing of its facts is new.
