@@ -10,12 +10,12 @@ import type { Heard } from '../hear.ts';
 import { lastFrame, ownFrame, rigFor } from '../kept/recall.ts';
 import type { Frame, Memory } from '../memory.ts';
 import type { Message } from '../message.ts';
-import { isIntent, undemanding } from '../questions.ts';
+import { undemanding } from '../questions.ts';
 import { leastSure } from '../unsure/sureness.ts';
 import { factsIn, readingsOf } from '../unsure/two-readings.ts';
 import { borrowedIn } from '../whose/whose.ts';
-import { isAsking, isOwning } from './asking.ts';
-import { asksItself, opensTurn, standsAlone, theirFrame } from './lean.ts';
+import { isOwning } from './asking.ts';
+import { asksItself, isPutAsQuestion, opensTurn, standsAlone, theirFrame } from './lean.ts';
 
 // A message taken for another question than reading put first, by what the talk and its own words make likely.
 
@@ -124,33 +124,6 @@ export function ofArgument({ claims }: Memory, heard: Heard): Heard {
     : heard;
 }
 
-/** What shows an answer that stands already in another way. */
-const againCues = ['ask-working', 'simpler'] as const;
-
-/** Whether it asks something in which gear is named: "how many panels for an air con". */
-const asksOfGear = (heard: Heard): boolean =>
-  isAsking(heard) && heard.recognised.mentions.some(({ kind }) => gearKinds.has(kind));
-const gearKinds: ReadonlySet<string> = new Set(
-  'thing battery chemistry station solar controller charger inverter cable fuse alternator monitor bms'.split(
-    ' ',
-  ),
-);
-
-/** An unsure line that tells nothing, asks nothing and turns nothing is talk among people ("who's cooking"). */
-export function sideTalk(heard: Heard): Heard | undefined {
-  const { facts, removed, corrects, claims, owner, term, choice, cues, intent } = heard;
-  const isTold =
-    Object.keys(facts).length > 0 ||
-    removed.length > 0 ||
-    claims.length > 0 ||
-    [corrects, owner, term, choice].some(one => one !== undefined);
-  if (isTold || heard.certainty >= leastSure || isPutAsQuestion(heard) || opensTurn(heard)) return undefined;
-  if (asksOfGear(heard)) return undefined;
-  const isTalk = !isIntent(intent) || undemanding.has(intent);
-  if (isTalk || againCues.some(cue => cues.has(cue))) return undefined;
-  return { ...heard, intent: 'none', options: [] };
-}
-
 /** As likely as this an unsure turn is of the question that it leans on, whatever else it may be taken for. */
 const leastTurn = 0.15;
 /** What is told is unsure itself where another reading of the same question is so likely, of the likeliest. */
@@ -241,8 +214,6 @@ function fillsIn(heard: Heard, frame: Frame): boolean {
 
 /** As likely as this, a message that asks nothing tells of gear. */
 const leastTold = 0.4;
-
-const isPutAsQuestion = (heard: Heard): boolean => heard.cues.has('question-mark') || asksItself(heard);
 
 /** An unsure message taken for one question, where that is likely enough. */
 function unsureOf(heard: Heard, name: IntentName): Heard | undefined {
