@@ -1,4 +1,4 @@
-import type { Answer } from '#answer/answer.ts';
+import type { Answer, IntentName } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
 import { english } from '#answer/speech.ts';
 import { cut } from '#answer/text.ts';
@@ -24,6 +24,7 @@ import { pick } from './kept/remembered.ts';
 import { hearBot, talkAfter } from './kept/talk-read.ts';
 import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
+import { isIntent, undemanding } from './questions.ts';
 import { freshened, type Options } from './setting.ts';
 import { unitsWish, unusualUnits } from './told/units.ts';
 import { listedByDay, turnedBack } from './turns/requests.ts';
@@ -167,6 +168,10 @@ const asTalk = (read: Interpreted): Interpreted => ({
   two: undefined,
 });
 
+/** The question that an answer is to: as it was read, where plain words answer it in place of a sum. */
+const askedAs = ({ intent, readAs }: Interpreted): IntentName =>
+  readAs && isIntent(readAs.intent) && !undemanding.has(readAs.intent) ? readAs.intent : intent.name;
+
 /** In a longer message what seems untold may only not have been read. */
 const mostGuessedWords = 14;
 
@@ -261,7 +266,7 @@ function answer(
           ? 'unclear'
           : heard.isRivalry
             ? 'compare'
-            : intent.name,
+            : askedAs(read),
       ...toldOf(read),
       isWorkingShown,
       counted: [...learntLines, ...(counted?.lines ?? [])],

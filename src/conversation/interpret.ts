@@ -55,6 +55,8 @@ export interface Interpreted {
   readonly intent: Intent;
   /** What the message states, literally. */
   readonly heard: Heard;
+  /** The same as it was read, where it is answered in plain words in place of a sum. */
+  readonly readAs?: Heard;
   /** All that the question goes by, wherever it came from. */
   readonly facts: Stated;
   /** The same ready for the engine; absent where something is missing. */
@@ -129,7 +131,7 @@ export function interpret(memory: Memory, message: Message, said: Heard, options
   const asked = taken(memory, message, heard, undefined, options);
   const isWeak = !asked.ready || undemanding.has(heard.intent);
   const inWords = askedPlainly(heard, message, unsure ? 'torn' : isWeak ? 'weak' : 'sure');
-  if (inWords) return taken(memory, message, inWords, undefined, options);
+  if (inWords) return { ...taken(memory, message, inWords, undefined, options), readAs: heard };
   if (unsure && unsure.echo === undefined) return taken(memory, message, heard, unsure, options);
   // What lacks something is asked for by that; nothing would be worked out yet.
   if (unsure && asked.ready) return taken(memory, message, heard, unsure, options);
