@@ -112,6 +112,8 @@ export interface Intent<N = Facts> {
    * question, so that what turns it is still about that.
    */
   readonly subjectIn?: (words: readonly string[], text: string) => string | undefined;
+  /** Whether a message's words ask this, whatever it was read as, or where that is unsure: for what is answered in words, without a sum. */
+  readonly isAskedBy?: (parsed: ParsedMessage) => 'for-sure' | 'if-unsure' | undefined;
   /** What it needs where the words name its subject, in place of `needs`. */
   readonly needsOn?: (subject: string) => Needs<N>;
   /** What its answer chooses between, by what is known and what the words were about: people take sides in that. */

@@ -98,6 +98,21 @@ function shouldCharge(facts: Facts, { chemistry }: ChargeLevel, { low, value }: 
   return low >= floor + easyPoints ? 'No hurry' : 'Soon';
 }
 
+/** Words that ask for a judgement of the level: "is that good?", "is 12.0 bad?". */
+const judging: ReadonlySet<string> = new Set(
+  'good bad ok okay fine low alright healthy normal right'.split(' '),
+);
+
+const asksForJudgement = ({ parsed: { cues, recognised } }: Pick<RequestContext, 'parsed'>): boolean =>
+  cues.has('ask-can-it') || recognised.words.some(word => judging.has(word));
+
+/** Good, fine, low, by the level against what it should not go below. */
+function judged(facts: Facts, { chemistry }: ChargeLevel, { value }: Range): string {
+  const floor = floorPercentOf(facts, chemistry);
+  if (value >= floor + easyPoints) return 'Good';
+  return value > floor ? 'Fine for now' : 'Too low';
+}
+
 type Verdict = 'yes' | 'tight' | 'no';
 const opens: Readonly<Record<Verdict, string>> = {
   yes: 'Yes, it is full',
@@ -115,14 +130,24 @@ export function answerChargeLevel(facts: Facts, result: ChargeLevel, setting: Re
   const verdict = level && state !== 'told' && asksWhetherFull(setting) ? judge(level) : null;
   let text: readonly [string, ...string[]];
   if (!level) text = charging(facts, result);
-  else if (state === 'told') text = told(result);
-  else {
+  else if (state === 'told') {
+    const [first, ...rest] = told(result);
+    const isJudged = asksForJudgement(setting) && !asksToCharge(setting);
+    text = [isJudged ? `${judged(facts, result, level)}. ${first}` : first, ...rest];
+  } else {
     const range = span(level.low, level.high, '%');
     const percents = roughly(level.value);
+    const opening = verdict
+      ? opens[verdict]
+      : asksToCharge(setting)
+        ? shouldCharge(facts, result, level)
+        : asksForJudgement(setting)
+          ? judged(facts, result, level)
+          : undefined;
     const read = `${significant(present(facts.volts), 4)} V ${state === 'load' ? 'under load' : 'at rest'} on ${kindOf(result)}.`;
     text = [
-      verdict || asksToCharge(setting)
-        ? `${verdict ? opens[verdict] : shouldCharge(facts, result, level)}: about ${percents}${verdict ? '' : ' full'} (${range}), ${read}`
+      opening !== undefined
+        ? `${opening}: about ${percents}${verdict ? '' : ' full'} (${range}), ${read}`
         : `About ${percents} full (${range}): ${read}`,
       ...advice(result),
     ];

@@ -9,6 +9,7 @@ import type { Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
 import { figure, reasons } from '../figures.ts';
 import type { RequestContext } from '../intent.ts';
+import { spotted } from '../spotting.ts';
 import { wiringChart } from '../wiring-chart.ts';
 import { bankWithin } from '../words.ts';
 import type { InverterCheck } from './compute.ts';
@@ -89,6 +90,9 @@ function trouble(result: InverterCheck, setting: RequestContext, w: Speech): str
   });
 }
 
+/** Words that ask whether it is more than is needed. */
+const tooBig: readonly string[] = ['overkill', 'too_big', 'too_much', 'bigger_than'];
+
 function headline(result: InverterCheck, verdict: Verdict, setting: RequestContext, w: Speech): string {
   const { figures, ratingW, neededW } = result;
   const gaps = {
@@ -106,6 +110,12 @@ function headline(result: InverterCheck, verdict: Verdict, setting: RequestConte
   if (verdict === 'no') return w.say('no-because', 'No: {why}.', { why: trouble(result, setting, w) });
   if (verdict === 'tight')
     return w.say('tight-because', 'Tight: {why}.', { why: trouble(result, setting, w) });
+  if (ratingW === undefined && verdict === null && setting.parsed.cues.has('ask-can-it'))
+    return w.say(
+      'only-with',
+      'Only with a {needed} W inverter, and a battery that can give about {amps} A ({range}).',
+      gaps,
+    );
   if (ratingW === undefined && result.loads.length > 1)
     return w.say(
       'take-together',
@@ -117,6 +127,15 @@ function headline(result: InverterCheck, verdict: Verdict, setting: RequestConte
       'takes-and-wants',
       '{things} takes about {amps} A from the battery ({range}) and needs a {needed} W inverter.',
       { ...gaps, things: sentence(things(result, w)) },
+    );
+  if (
+    spotted(setting.parsed.recognised.words, tooBig, one => [one]) &&
+    2 * figures.acLoad.value < (ratingW ?? 0)
+  )
+    return w.say(
+      'more-than-enough',
+      'Yes, it’s more than you need: {run} W of the {rating} W it gives.',
+      gaps,
     );
   return w.say('within', 'Yes: {run} W is within the {rating} W it gives.', gaps);
 }

@@ -79,6 +79,14 @@ export const trip = defineIntent<TripFacts>({
   hangsOn,
   alsoHangsOn,
   needs: [needBattery, needLoads],
+  // "Will that panel keep a fridge going?", and no battery is told: whether the sun makes what is used.
+  becomes: ({ batteries, solar, loads, dailyUseAh, dailyUseWh, days }) =>
+    !batteries &&
+    !days?.length &&
+    solar?.some(({ powerW }) => powerW !== undefined) &&
+    (loads?.length || (dailyUseAh ?? dailyUseWh) !== undefined)
+      ? 'solar-size'
+      : undefined,
   subjectIn: words => (asksByDay(words) ? byDay : undefined),
   reply: (facts, setting) =>
     answerTrip(

@@ -1,4 +1,4 @@
-import type { Answer } from '#answer/answer.ts';
+import type { Answer, IntentName } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
 import { english } from '#answer/speech.ts';
 import { cut } from '#answer/text.ts';
@@ -11,6 +11,7 @@ import type { ChatUnits } from '#quantity/chat-units.ts';
 import type { Facts } from '#rig/rig.ts';
 import { silence, toAnswer, toldOf } from './answering/answer.ts';
 import { countedLines } from './answering/counted.ts';
+import { withNoChange } from './answering/no-change.ts';
 import { isEmergency, safe } from './answering/safe.ts';
 import { isReplay, isSilent, isStrange } from './answering/silence.ts';
 import { type Heard, hear } from './hear.ts';
@@ -23,6 +24,7 @@ import { pick } from './kept/remembered.ts';
 import { hearBot, talkAfter } from './kept/talk-read.ts';
 import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
+import { isIntent, undemanding } from './questions.ts';
 import { freshened, type Options } from './setting.ts';
 import { unitsWish, unusualUnits } from './told/units.ts';
 import { listedByDay, turnedBack } from './turns/requests.ts';
@@ -166,6 +168,10 @@ const asTalk = (read: Interpreted): Interpreted => ({
   two: undefined,
 });
 
+/** The question that an answer is to: as it was read, where plain words answer it in place of a sum. */
+const askedAs = ({ intent, readAs }: Interpreted): IntentName =>
+  readAs && isIntent(readAs.intent) && !undemanding.has(readAs.intent) ? readAs.intent : intent.name;
+
 /** In a longer message what seems untold may only not have been read. */
 const mostGuessedWords = 14;
 
@@ -239,7 +245,9 @@ function answer(
   const isAgain = isReplay(read);
   const isWorkingShown = cues.has('ask-working') || (isAgain && cues.has('ask-why'));
   const isSimpler = isAgain && cues.has('simpler');
-  const shown: Reply = isSimpler ? { ...full, assumed: [], lines: full.lines?.slice(0, 1) } : full;
+  const shown: Reply = isSimpler
+    ? { ...full, assumed: [], lines: full.lines?.slice(0, 1) }
+    : withNoChange(full, read);
   const reply = safe(shown, { ...danger, isBack });
   const isTold = reply.figures !== undefined || full.remember?.rigs !== undefined;
   const counted = isBack || !isTold ? undefined : countedLines(read, whole);
@@ -258,7 +266,7 @@ function answer(
           ? 'unclear'
           : heard.isRivalry
             ? 'compare'
-            : intent.name,
+            : askedAs(read),
       ...toldOf(read),
       isWorkingShown,
       counted: [...learntLines, ...(counted?.lines ?? [])],

@@ -19,6 +19,7 @@ import { sound } from './told/sound.ts';
 import { meantBy } from './turns/buttons.ts';
 import { type Forgetting, forgettingIn, isUndoing, undoneBy } from './turns/requests.ts';
 import type { Sided } from './turns/sided.ts';
+import { withoutFarFetched } from './unsure/far-fetched.ts';
 import { pickedIn } from './unsure/picked.ts';
 import { leastSure, leastSureAlone } from './unsure/sureness.ts';
 import type { Possession } from './whose/possession.ts';
@@ -155,7 +156,7 @@ const settled = {
 export function hear(memory: Memory, message: Message): Heard {
   const text = message.text.slice(0, mostCharacters);
   const context = contextIn(memory, message);
-  const told = heard(withoutFalseAlarm(readSafely(text, context), context));
+  const told = heard(withoutFarFetched(withoutFalseAlarm(readSafely(text, context), context)));
   const command = text.trim().toLowerCase();
   if (Object.hasOwn(commands, command))
     return { ...told, intent: present(commands[command]), probability: 1, options: [] };

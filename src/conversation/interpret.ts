@@ -36,19 +36,12 @@ import { arguedIn, claimsFor } from './turns/claims.ts';
 import { contestedIn } from './turns/contested.ts';
 import { withoutDispute } from './turns/dispute.ts';
 import { leanOf } from './turns/lean.ts';
-import {
-  isSlipOf,
-  ofArgument,
-  ofFrame,
-  ofTheirs,
-  sideTalk,
-  toldGear,
-  toldUnits,
-  turnOfTalk,
-} from './turns/retake.ts';
+import { isSlipOf, ofArgument, ofFrame, ofTheirs, toldGear, toldUnits, turnOfTalk } from './turns/retake.ts';
+import { likelierAsked, sideTalk } from './turns/side-talk.ts';
 import { leanOn, namedBy, subjectBefore } from './turns/subject.ts';
 import { turned } from './turns/turn.ts';
 import { type Missing, missingOf } from './unsure/ask-back.ts';
+import { askedPlainly } from './unsure/asked-plainly.ts';
 import { doubtOf } from './unsure/doubt.ts';
 import { type AnswerOf, factsIn, readingsOf, type Two, twoReadings } from './unsure/two-readings.ts';
 import { type FactSource, type Lent, lentIn, sourcesOf } from './whose/origins.ts';
@@ -62,6 +55,8 @@ export interface Interpreted {
   readonly intent: Intent;
   /** What the message states, literally. */
   readonly heard: Heard;
+  /** The same as it was read, where it is answered in plain words in place of a sum. */
+  readonly readAs?: Heard;
   /** All that the question goes by, wherever it came from. */
   readonly facts: Stated;
   /** The same ready for the engine; absent where something is missing. */
@@ -80,6 +75,8 @@ export interface Interpreted {
   readonly isUnsure?: true;
   /** Codes of hazards seen in the message or in what memory adds. */
   readonly hazards: readonly HazardCode[];
+  /** The answer to the question that it turns, or asks once more. */
+  readonly replay?: () => Reply | undefined;
   /** The answer, where it was worked out already to see whether another reading has the same. */
   readonly worked?: Worked;
 }
@@ -114,7 +111,10 @@ export function interpret(memory: Memory, message: Message, said: Heard, options
   const plain = told.issues.length > 0 ? undefined : (toldGear(told) ?? toldUnits(told));
   if (plain) return taken(memory, message, plain, undefined, options);
   const leaning = ofFrame(memory, message, told);
-  const heard = ofArgument(memory, turnOfTalk(memory, message, leaning) ?? sideTalk(leaning) ?? leaning);
+  const heard = ofArgument(
+    memory,
+    turnOfTalk(memory, message, leaning) ?? likelierAsked(leaning) ?? sideTalk(leaning) ?? leaning,
+  );
   const tried = new Map<string, Worked>();
   const answerOf: AnswerOf = (intent, facts) => {
     const it = taken(memory, message, { ...heard, intent, facts }, undefined, options);
@@ -128,8 +128,11 @@ export function interpret(memory: Memory, message: Message, said: Heard, options
   if (doubt) return taken(memory, message, heard, doubt, options);
   const isPlain = heard.issues.length > 0 || isSlipOf(lastFrame(memory, message.from), heard);
   const unsure = isPlain ? undefined : twoReadings(heard, answerOf);
-  if (unsure && unsure.echo === undefined) return taken(memory, message, heard, unsure, options);
   const asked = taken(memory, message, heard, undefined, options);
+  const isWeak = !asked.ready || undemanding.has(heard.intent);
+  const inWords = askedPlainly(heard, message, unsure ? 'torn' : isWeak ? 'weak' : 'sure');
+  if (inWords) return { ...taken(memory, message, inWords, undefined, options), readAs: heard };
+  if (unsure && unsure.echo === undefined) return taken(memory, message, heard, unsure, options);
   // What lacks something is asked for by that; nothing would be worked out yet.
   if (unsure && asked.ready) return taken(memory, message, heard, unsure, options);
   const becomes = asked.intent.becomes?.(asked.facts);
@@ -288,6 +291,7 @@ function taken(
     setting,
     mainsV,
     frame: lean.frame,
+    replay: isSame ? () => replayed(memory, message, present(lean.frame), options) : undefined,
     lent: lentNow,
     two,
     // Asked for again, nothing of its facts is new.

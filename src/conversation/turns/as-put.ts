@@ -47,6 +47,20 @@ const put: readonly Put[] = [
     besides: new Set(['convert', 'unclear']),
     words: ['can|could|possible run|use|power -how'],
   },
+  // "2 kVA generator, how long to charge it?"
+  {
+    intent: 'charge-time',
+    besides: new Set(['generator', 'solar-yield', 'trip']),
+    words: ['how_long|how_many_hours|hours_to charge|recharge|fill|full|top_up|charging -size|big|last|run'],
+  },
+  // "I've no idea what battery I need": the list of all there is to buy is another question.
+  {
+    intent: 'battery-size',
+    besides: new Set(['list', 'battery-type', 'run-time']),
+    words: [
+      'what|which|how_big|what_size battery|batteries need|get|buy|want -else|everything|panel|solar|type',
+    ],
+  },
   // "MPPT or PWM for a 200 W panel?"
   {
     intent: 'compare',

@@ -94,6 +94,10 @@ function frameFor(
 /** Whether its words ask for something of their own ("how long", "what size"). */
 export const asksItself = ({ cues }: Heard): boolean => [...cues].some(cue => cue.startsWith('ask-'));
 
+/** The same, or with a question mark. */
+export const isPutAsQuestion = (heard: Heard): boolean =>
+  heard.cues.has('question-mark') || asksItself(heard);
+
 const mostShort = 4;
 
 /** "On 24 V?": a few words that ask and so answer nothing. */

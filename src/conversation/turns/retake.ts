@@ -10,12 +10,12 @@ import type { Heard } from '../hear.ts';
 import { lastFrame, ownFrame, rigFor } from '../kept/recall.ts';
 import type { Frame, Memory } from '../memory.ts';
 import type { Message } from '../message.ts';
-import { isIntent, undemanding } from '../questions.ts';
+import { undemanding } from '../questions.ts';
 import { leastSure } from '../unsure/sureness.ts';
 import { factsIn, readingsOf } from '../unsure/two-readings.ts';
 import { borrowedIn } from '../whose/whose.ts';
-import { isAsking, isOwning } from './asking.ts';
-import { asksItself, opensTurn, standsAlone, theirFrame } from './lean.ts';
+import { isOwning } from './asking.ts';
+import { asksItself, isPutAsQuestion, opensTurn, standsAlone, theirFrame } from './lean.ts';
 
 // A message taken for another question than reading put first, by what the talk and its own words make likely.
 
@@ -31,6 +31,17 @@ function isSlipOfRig(memory: Memory, { from, kind, onto }: Message, heard: Heard
   return rig !== undefined && ownFrame(memory.frames, from) === undefined && isOf(rig.rig, corrects);
 }
 
+/** Words that may stand beside a "why" that asks after the answer itself. */
+const besideWhy: ReadonlySet<string> = new Set(
+  'why how come is that it so not only much little long short big small high low many few less more the though tho but and ok hm hmm really ? bot'.split(
+    ' ',
+  ),
+);
+
+/** "Why?", "how come so little?": of what was just answered. */
+const asksWhyAlone = ({ cues, facts, recognised: { words } }: Heard): boolean =>
+  cues.has('ask-why') && Object.keys(facts).length === 0 && words.every(word => besideWhy.has(word));
+
 /** A message that puts right or takes out what the question before has is about that question, whatever its words look like. */
 export function ofFrame(memory: Memory, message: Message, heard: Heard): Heard {
   const frame = lastFrame(memory, message.from);
@@ -42,6 +53,8 @@ export function ofFrame(memory: Memory, message: Message, heard: Heard): Heard {
   const told = Object.keys(heard.facts).filter(key => key !== 'voltsTaken');
   if (heard.cues.has('ask-working') && told.length === 0 && frame.asked === undefined)
     return { ...heard, intent: frame.intent, facts: {}, options: [] };
+  if (asksWhyAlone(heard) && frame.asked === undefined && !undemanding.has(frame.intent))
+    return { ...heard, intent: frame.intent, facts: {}, options: [], certainty: leastSure };
   const own = ownFrame(memory.frames, message.from);
   const isOwnSlip =
     heard.corrects && heard.corrects.from === undefined && own && !undemanding.has(own.intent);
@@ -50,6 +63,8 @@ export function ofFrame(memory: Memory, message: Message, heard: Heard): Heard {
   if (isOwnSlip && isAlone && isOf(own.facts, heard.corrects))
     return { ...heard, intent: own.intent, facts: {}, claims: [], options: [], certainty: leastSure };
   if (!['none', 'unclear', 'rig'].includes(intent)) return heard;
+  if (own && own === memory.frames.at(-1) && fillsIn(heard, own))
+    return { ...heard, intent: own.intent, options: [], certainty: leastSure };
   const isSlip = isSlipOf(frame, heard);
   const isGone = removed.some(name =>
     frame.facts.loads?.some(load => load.name.includes(name) || name.includes(load.name)),
@@ -107,33 +122,6 @@ export function ofArgument({ claims }: Memory, heard: Heard): Heard {
   return isAsked && isOpen
     ? { ...heard, options: [], certainty: Math.max(heard.certainty, leastSure) }
     : heard;
-}
-
-/** What shows an answer that stands already in another way. */
-const againCues = ['ask-working', 'simpler'] as const;
-
-/** Whether it asks something in which gear is named: "how many panels for an air con". */
-const asksOfGear = (heard: Heard): boolean =>
-  isAsking(heard) && heard.recognised.mentions.some(({ kind }) => gearKinds.has(kind));
-const gearKinds: ReadonlySet<string> = new Set(
-  'thing battery chemistry station solar controller charger inverter cable fuse alternator monitor bms'.split(
-    ' ',
-  ),
-);
-
-/** An unsure line that tells nothing, asks nothing and turns nothing is talk among people ("who's cooking"). */
-export function sideTalk(heard: Heard): Heard | undefined {
-  const { facts, removed, corrects, claims, owner, term, choice, cues, intent } = heard;
-  const isTold =
-    Object.keys(facts).length > 0 ||
-    removed.length > 0 ||
-    claims.length > 0 ||
-    [corrects, owner, term, choice].some(one => one !== undefined);
-  if (isTold || heard.certainty >= leastSure || isPutAsQuestion(heard) || opensTurn(heard)) return undefined;
-  if (asksOfGear(heard)) return undefined;
-  const isTalk = !isIntent(intent) || undemanding.has(intent);
-  if (isTalk || againCues.some(cue => cues.has(cue))) return undefined;
-  return { ...heard, intent: 'none', options: [] };
 }
 
 /** As likely as this an unsure turn is of the question that it leans on, whatever else it may be taken for. */
@@ -213,10 +201,19 @@ function fitsIn({ facts }: Heard, frame: Frame): boolean {
   return keys.length > 0 && keys.every(key => takes.includes(key));
 }
 
+/**
+ * "100Ah lithium" after one's own question that was answered without a battery: what that one had to do without, told
+ * bare. What somebody says they have is told to be kept.
+ */
+function fillsIn(heard: Heard, frame: Frame): boolean {
+  const { cues, facts, owner, words } = heard;
+  const isBare = words <= mostValueWords && owner === undefined && !cues.has('save') && !isOwning(heard);
+  const isNew = Object.keys(facts).every(key => frame.facts[key as keyof Stated] === undefined);
+  return isBare && isNew && !undemanding.has(frame.intent) && fitsIn(heard, frame);
+}
+
 /** As likely as this, a message that asks nothing tells of gear. */
 const leastTold = 0.4;
-
-const isPutAsQuestion = (heard: Heard): boolean => heard.cues.has('question-mark') || asksItself(heard);
 
 /** An unsure message taken for one question, where that is likely enough. */
 function unsureOf(heard: Heard, name: IntentName): Heard | undefined {

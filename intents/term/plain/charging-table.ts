@@ -1,0 +1,199 @@
+import type { PlainQuestion } from './plain-question.ts';
+
+/** Charging: what goes together, what has to wait, what harms. */
+export const charging: readonly PlainQuestion[] = [
+  {
+    name: 'charge-in-the-cold',
+    isBeforeSums: true,
+    spots: [
+      'how_cold|too_cold|cold_limit lithium*|lifepo*|lfp -what_size -how_long',
+      'charg* lithium*|lifepo*|lfp freez*|frozen|frost|frosty|cold|below_zero|sub_zero|snow|winter -agm -what_size -how_long -how_much',
+    ],
+    says: 'Not below 0 °C: charging lithium when its cells are frozen ruins them. Using it is fine.',
+    lines: [
+      'It is the battery’s own temperature that counts. Many stop the charge by themselves when cold: see whether yours says so.',
+      'Keep it in the cabin, let it warm up first, or get one with a heater; up to 5 °C charge gently.',
+    ],
+  },
+  {
+    name: 'phones-off-the-car',
+    spots: [
+      'phone|phones|usb|tablet car|starter|cranking|ute|vehicle batter* charg* -power_bank -how_long -how_many -inverter',
+      'best|easiest|good way charg* phone|phones|usb|power_bank|tablet|devices',
+      'charg* phone|phones|tablet kill|flatten|drain|flat|hurt batter*|car',
+    ],
+    says: 'Plug them into a 12 V USB socket, best while you drive: a phone takes only about 1½ Ah a charge.',
+    lines: [
+      'With the engine off a few phone charges won’t stop a healthy car from starting; a night of fridge or lights will.',
+      'Pull the plug overnight, as some sockets stay live. Camping for days, a power bank filled on the drive is the easy way.',
+      'An inverter for phones only wastes power.',
+    ],
+    next: ['how long can I run lights off the car battery?', 'what is a power bank?'],
+  },
+  {
+    name: 'solar-while-driving',
+    isBeforeSums: true,
+    spots: [
+      'solar|panel|panels driv*|engine|alternator|dcdc|dc_dc|isolator both|same_time|together|connected|plugged|on|leave|disconnect|unplug|while|when -how_long -how_much -hours -better -worth -enough -or_a -make* -what_size -what_solar -should_i_get',
+      'solar|panel|panels alternator|dcdc|dc_dc|charger|mains same_time|together|both|at_once|fight -how_long -how_much -better -worth -hours',
+    ],
+    says: 'Yes, solar and another charger can both be on: each gives what it can, and nothing is hurt.',
+    lines: [
+      'The one with the higher volts does more of the work while the battery is nearly full; the other eases off.',
+      'The panel must go through its controller. Take loose panels in before you drive off.',
+    ],
+    next: ['isolator or dcdc?', 'what is float?'],
+  },
+  {
+    name: 'solar-no-controller',
+    spots: [
+      'panel|panels|solar without|no|need|skip|directly|straight|direct controller|regulator -what_size -which -how_big -fuse -two -amp -amps',
+      'panel|panels|solar directly|straight|direct batter* -fuse -how_long',
+    ],
+    says: 'Use a controller: a panel straight on a battery overcharges it, and lithium can be ruined.',
+    lines: [
+      'The panel goes to the controller, the controller to the battery, with a fuse at the battery.',
+      'Only a trickle panel of 5 W or so on a big lead-acid battery does without.',
+      'Connect the battery to the controller first, then the panel; take them off the other way round.',
+    ],
+    next: ['what is an MPPT controller?', 'what controller for a 200W panel?'],
+  },
+  {
+    name: 'solar-fuse',
+    isBeforeSums: true,
+    spots: [
+      'fuse panel|panels|solar controller|regulator|panel|panels need|do_i|between|where -size -what_amp -rating',
+    ],
+    says: 'One or two panels need none on their side; the wire from the controller to the battery always does.',
+    lines: [
+      'That fuse sits at the battery end: the battery is what can burn the cable.',
+      'From three panels in parallel on, each needs its own, as two could feed a fault in the third.',
+      'A switch or breaker between panel and controller is handy all the same, made for DC.',
+    ],
+    next: ['what fuse for a 20A controller?', 'what cable for a 200W panel, 5 m?'],
+  },
+  {
+    name: 'solar-overcharge',
+    spots: [
+      'overcharg*|over_charg*|cook|boil|too_much solar|panel|panels|charger batter*|agm|lithium -smell* -hot -hiss*',
+      'leave solar|panel|panels|charger connected|on|plugged_in|plugged all|always|overnight|week*|month*|time|winter -inverter -how_long',
+    ],
+    says: 'With a controller or smart charger set to your battery, leave it on: it eases off by itself.',
+    lines: [
+      'An old charger without stages is taken off when the battery is full.',
+      'Lithium is happier not kept full for months: charge it to about half to three quarters and switch all off.',
+      'Too hot to touch, swollen or smelling? Stop charging, and keep away from it.',
+    ],
+    next: ['what is float?', 'how do I store a battery?'],
+  },
+  {
+    name: 'use-while-charging',
+    spots: [
+      'use|run|running|using while|when|whilst|same_time|as_its charging|charge|charger|on_charge fridge|batter*|it|stuff|lights|gear|loads -driv* -how_long -how_much -freez* -cold -solar -panel* -alternator -phone*',
+    ],
+    says: 'Yes, run things while it charges: they take their share first, and the rest fills the battery.',
+    lines: [
+      'It only takes longer. A 20 A charger with a 5 A fridge on puts about 15 A into the battery.',
+      'If more is drawn than comes in, the battery still goes down, just slower.',
+    ],
+  },
+  {
+    name: 'lithium-swap',
+    spots: [
+      'swap|replace|change|upgrade|switch|drop_in|dropin|go lithium|lifepo* charger|controller|dcdc|alternator|everything|else|need|just|straight|same -worth -better -how_long -how_many -what_size -cheaper',
+    ],
+    says: 'The battery drops in, but check what charges it: each charger needs a lithium setting.',
+    lines: [
+      'Alternator: go through a DC-DC charger, as lithium can draw more than the alternator stands.',
+      'Solar controller and mains charger: set them to lithium (about 14.2 to 14.6 V, no equalising).',
+      'Check the battery’s own limit: many 100 Ah ones stop at 100 A. No charging below 0 °C.',
+    ],
+    next: ['agm or lithium?', 'isolator or dcdc?'],
+  },
+  {
+    name: 'lithium-on-a-plain-charger',
+    isBeforeSums: true,
+    spots: [
+      'charger lithium*|lifepo* can|use|ok|okay|safe|will|does|need|special normal|ordinary|agm|lead_acid|old|standard|regular|car_battery_charger|special -how_long -which -better -or_a',
+    ],
+    says: 'Only with a lithium setting: an ordinary charger may not fill it, and some of its modes do harm.',
+    lines: [
+      'Never its repair, desulphate or equalise mode: over about 14.6 V a lithium battery cuts out or is hurt.',
+      'On the AGM setting it mostly gets to about 95 %; take it off then, and never below 0 °C.',
+    ],
+    next: ['what is a BMS?', 'agm or lithium?'],
+  },
+  {
+    name: 'recharge-often',
+    spots: ['how_often charg*|recharg*|top_up|full batter*|agm|lithium|it|them'],
+    says: 'AGM: as soon as you can, and right up to full at least once a week. Lithium: when it suits you.',
+    lines: [
+      'Lead-acid left half empty hardens and loses capacity for good; lithium doesn’t mind.',
+      'In storage: AGM every two or three months, lithium twice a year.',
+    ],
+    next: ['how do I store a battery?', 'what is sulphation?'],
+  },
+  {
+    name: 'mixed-panels',
+    spots: [
+      'panel|panels different|mix|mixing|mixed|mismatched|unequal|odd size*|watt*|watts|together|join|kinds|types|brands|ones|panels -series_or -how_much -controller',
+    ],
+    says: 'In parallel, yes, if their volts are much the same; in series the weaker holds back the stronger.',
+    lines: [
+      'Look at the Vmp on each label: within about half a volt of each other is fine.',
+      'Quite different panels do best on a controller each: both controllers may go to one battery.',
+    ],
+    next: ['parallel or series for 2 panels?'],
+  },
+  {
+    name: 'clouds',
+    spots: [
+      'cloud*|overcast|grey|no_sun panel|panels|solar work|works|any_good|do_anything|useless|worth|charge|make_any* -how_much -how_long -enough',
+      'how_much_sun|how_many_sun|how_much_light need* panel|panels|solar|work',
+    ],
+    says: 'They work, but weakly: a grey day gives about a quarter of a sunny one, thick cloud a tenth.',
+    lines: [
+      'Full sun on the panel is what counts: shade on one corner can take most of it.',
+      'So plan the battery for two grey days, or drive a little in between.',
+    ],
+    next: ['200W panel in June, what will it make?', 'what are peak sun hours?'],
+  },
+  {
+    name: 'facing',
+    spots: [
+      'direction|face|facing|angle|tilt|point panel|panels|solar best|which|what|should|how|right|way|for -how_much -worth -gain -flat -make -more',
+    ],
+    says: 'Face them to the midday sun: north in Australia, south in Europe or North America.',
+    lines: [
+      'Tilt them about as many degrees as your latitude; some 15 more in winter, 15 less in summer.',
+      'Near enough will do: 20 degrees off costs only some 5 %. Flat costs little in summer, and a third or more in a southern winter.',
+      'Turn loose panels in the morning and the afternoon for about a fifth more.',
+    ],
+    next: ['200W panel in perth in july, what will it make?'],
+  },
+  {
+    name: 'new-battery-first',
+    spots: [
+      'new|brand_new|first batter*|agm|lithium charge first|before|straight_away|out_of_the_box -how_long -old -mix -worth',
+    ],
+    says: 'Yes, charge a new battery right up once before the first trip.',
+    lines: [
+      'AGM comes at about three quarters and loses a little on the shelf; lithium is often sent half full.',
+      'A monitor is set to 100 % after that first full charge.',
+    ],
+  },
+  {
+    name: 'ways-to-charge',
+    spots: [
+      'how|ways|way charge|recharge|topped_up|power camp|camping|bush|off_grid|beach|no_power without|no|not|different|best|options|all driv*|mains|power|engine|ways -how_long -how_much -phone* -what_size -hours',
+      'ways_to_charge|options_for_charging|how_can_i_charge|how_else_can_i_charge',
+    ],
+    says: 'Three ways: the sun (a panel and controller), driving (a DC-DC charger), or mains and a charger.',
+    lines: [
+      'Staying put, solar does it: 160 to 200 W keep a fridge and lights going in fair weather.',
+      'On the road, a 25 A DC-DC puts in about 20 Ah for each hour’s drive.',
+      'A small generator with a mains charger is the backup for grey weeks.',
+    ],
+    next: ['what solar do I need?', 'isolator or dcdc?', 'what generator do I need?'],
+  },
+];

@@ -1,0 +1,41 @@
+import type { Reply } from '#answer/reply.ts';
+import { english } from '#answer/speech.ts';
+import type { Interpreted } from '../interpret.ts';
+
+/** Facts of sun and weather: they change an answer only where something makes power of them. */
+const ofSun: readonly string[] = ['sky', 'skyLastDays', 'shade', 'mount'];
+
+/** Words that ask for the same once more, another way. */
+const againCues = ['ask-working', 'ask-why', 'simpler', 'same-again', 'correction'] as const;
+
+const isTold = ({ facts, removed, corrects }: Interpreted['heard']): boolean =>
+  Object.keys(facts).length > 0 || removed.length > 0 || corrects !== undefined;
+
+/** Why what was told changes nothing, where that can be said. */
+function reason({ heard, facts }: Interpreted): string | undefined {
+  const isOfSun = Object.keys(heard.facts).some(key => ofSun.includes(key));
+  return isOfSun && !facts.solar
+    ? english.say(
+        'no-sun-counted',
+        'There’s no solar in it, so the weather makes no difference. Got a panel? Tell me its watts.',
+      )
+    : undefined;
+}
+
+/**
+ * A turn that is answered as the question before was ("what if it rains", of a battery alone) says that it is: the
+ * same words once more would look unheard.
+ */
+export function withNoChange(reply: Reply, read: Interpreted): Reply {
+  const { heard, replay } = read;
+  if (!replay || reply.figures === undefined || againCues.some(cue => heard.cues.has(cue))) return reply;
+  if (replay()?.headline !== reply.headline) return reply;
+  const why = reason(read);
+  return {
+    ...reply,
+    headline: isTold(heard)
+      ? english.say('no-change', 'No change. {same}', { same: reply.headline })
+      : english.say('still-so', 'Still the same. {same}', { same: reply.headline }),
+    lines: [...(why ? [why] : []), ...(reply.lines ?? [])],
+  };
+}
