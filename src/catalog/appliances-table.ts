@@ -544,6 +544,8 @@ export const appliances: readonly Appliance[] = [
       'aircon',
       'air conditioning',
       'air conditioner unit',
+      'roof air conditioner',
+      'rooftop air conditioner',
       'ac unit',
       'a c unit',
       'rooftop ac',

@@ -200,8 +200,7 @@ function wordsAt(tokens: readonly Token[], at: number): Numeral | undefined {
       if (rest && (rest.value >= 10 || scale === 'oh')) {
         others.push(part.value);
         total = part.value * 100 + rest.value;
-        if (part.value === 2 || part.value === 3 || part.value === 4)
-          product = { count: part.value, value: rest.value };
+        if (part.value <= 4) product = { count: part.value, value: rest.value };
         end = rest.end;
       }
     }

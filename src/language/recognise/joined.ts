@@ -97,6 +97,10 @@ const hourOf = (m: Mention): number => {
     : Math.floor(m.value) + Number(minutes) / 60;
 };
 
+/** Whether a time of the clock says which half of the day it is in: "7am", "19:00", not "till 6". */
+const isOfOneHalf = (m: Mention): boolean =>
+  m.kind === 'clock' && m.cls === 'clock' && (/[ap]m/.test(m.key) || m.value >= 13);
+
 /** Hours from a time told a little before to this one: "10pm to 6am", "7 till 10", "from 6 at night to 6". */
 function spansTo(mentions: readonly Mention[], at: number): number[] {
   const m = present(mentions[at]);
@@ -123,7 +127,7 @@ function spansTo(mentions: readonly Mention[], at: number): number[] {
   const days = dayOf(m) - dayOf(low);
   if (days > 0 || days < 0) return [((days + 7) % 7) * 24 + m.value - low.value];
   // Both with their half of the day: there is one span.
-  const isPlain = m.kind === 'clock' && low.kind === 'clock' && m.cls === 'clock' && low.cls === 'clock';
+  const isPlain = isOfOneHalf(m) && isOfOneHalf(low);
   for (const shift of isPlain ? [0] : [0, 12, -12, 24]) {
     const value = (hourOf(m) - hourOf(low) + shift + 48) % 24;
     if (value > 0 && value <= 20) out.add(Math.round(value * 100) / 100);

@@ -41,6 +41,8 @@ function nameAt(
 ): Mention | undefined {
   let found = nameLexicon.find(phrases, at);
   if (!found) return undefined;
+  // "Under load" tells how volts were taken, and names no thing.
+  if (words[at - 1] === 'under' && /^loads?$/.test(words[at]!) && found.length === 1) return undefined;
   // A name ends with its line: "mixed" and "Sun" of the next one are no "mixed sun".
   for (let i = at + 1; i < at + found.length; i++)
     if (present(tokens[i]).isNewLine) {

@@ -33,6 +33,8 @@ export const spans: ReadonlySet<string> = new Set([
   'volt',
   'watt',
   'long weekend',
+  'year old',
+  'month old',
   'kilowatt hour',
   'kilowatt',
   'metre',

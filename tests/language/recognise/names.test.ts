@@ -41,11 +41,20 @@ describe('names, gear and people', () => {
     ["grandad's saying", ['person:kin']],
     ["it's what's there", []],
     // Until when, and where the money goes.
-    ['ok till 7', ['number:']],
+    ['ok till 7', ['clock:7:00']],
     ['good till 7am', ['clock:7am']],
     ['we sold the old till', ['thing:till']],
     ['lasts till we wake', []],
     ['the till 25 W', ['thing:till', 'amount:W']],
+    // How volts were taken, how old, how long, and what is ruled out.
+    ['under load', []],
+    ['load 5 W', ['thing:load', 'amount:W']],
+    ['a year old', ['amount:years']],
+    ['week, no sockets', ['amount:weeks', 'without:mains']],
+    ['- 3 days', ['amount:days']],
+    ['metre and a half', ['amount:m']],
+    ['leave out the inverter', ['without:inverter']],
+    ['the 80 starts the truck', ['number:', 'role:starter']],
     ['till 15W, lights 20W', ['thing:till', 'amount:W', 'thing:lights', 'amount:W']],
   ])('%s', ([text, want]) => {
     expect(kinds(text)).toEqual(want);
