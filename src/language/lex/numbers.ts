@@ -245,6 +245,10 @@ function wordsAt(tokens: readonly Token[], at: number): Numeral | undefined {
 const pastOfA = (tokens: readonly Token[], at: number): number =>
   textAt(tokens, at) === 'of' && articles.has(textAt(tokens, at + 1)) ? at + 2 : at;
 
+/** "2 thirds", "3 quarters": parts of a whole, counted in digits. */
+const isParted = (count: number, part: string): boolean =>
+  Object.hasOwn(partsOfWhole, part) && part.endsWith('s') && count > 1 && count < partsOfWhole[part]!;
+
 /** A number that starts at a token in digits. */
 function digitsAt(tokens: readonly Token[], at: number): Numeral {
   const token = present(tokens[at]);
@@ -275,6 +279,8 @@ function digitsAt(tokens: readonly Token[], at: number): Numeral {
   } else if (next === 'point' && decimalsAt(tokens, end)) {
     const part = decimalsAt(tokens, end)!;
     return { value: value + part.value, others, isWord: false, end: part.end };
+  } else if (isParted(value, next)) {
+    return { value: value / partsOfWhole[next]!, others, isWord: false, end: pastOfA(tokens, end + 1) };
   } else {
     const fraction = Number.isInteger(value) ? fractionAfter(tokens, end) : undefined;
     if (fraction) return { value: value + fraction.value, others, isWord: false, end: fraction.end };

@@ -172,6 +172,7 @@ const ofNumber: readonly number[] = [
   chargeUsed,
   chargeLeft,
   loadCharge,
+  loadEnergy,
   batteryAge,
   batteryVolts,
   systemVolts,

@@ -50,9 +50,11 @@ export function amountAt(tokens: readonly Token[], words: Phrases, at: number): 
     const numeral = numeralAt(tokens, at + 1)!;
     const gauge = gaugeOf(tokens, at + 1) ?? { value: numeral.value, end: numeral.end };
     if (
-      tokens[gauge.end]?.kind !== 'word' ||
-      !unitLexicon.find(words, gauge.end) ||
-      words.wordAt(gauge.end) === 'a'
+      // "Tank gauge .1 A" draws.
+      Number.isInteger(gauge.value) &&
+      (tokens[gauge.end]?.kind !== 'word' ||
+        !unitLexicon.find(words, gauge.end) ||
+        words.wordAt(gauge.end) === 'a')
     )
       return make(token, at, gauge.end, {
         value: gauge.value,

@@ -11,6 +11,7 @@ import { joined } from './joined.ts';
 import { headNouns, knownWords, mended, nameLexicon, usedWords } from './lexicons.ts';
 import { make } from './make.ts';
 import { type Mention, shaped } from './mention.ts';
+import { monthAt } from './month-at.ts';
 import { isSureSlip } from './near.ts';
 import { isWhere, longPlaceAt, placeAt, placePreps, whereabouts } from './place-at.ts';
 import { rateAt } from './rates.ts';
@@ -131,6 +132,7 @@ export function recognise(text: string): Recognised {
     best = longer(best, rateAt(words, at, before));
     best = longer(best, dutyAt(tokens, phrases, at));
     best = longer(best, amountAt(tokens, phrases, at));
+    best = longer(best, monthAt(tokens, words, at));
     if (token.kind === 'word' || token.kind === 'sign') {
       const name = isUntil(tokens, phrases, words, at)
         ? undefined

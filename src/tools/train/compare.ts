@@ -15,6 +15,7 @@ export const loose = (s: unknown): string => {
       .replace(/\p{M}/gu, '')
       .replace(/[^\p{L}\p{N}%]+/gu, ' ')
       .trim()
+      .replace(/ies\b/g, 'y')
       .replace(/s\b/g, '');
     if (looseCache.size < 50000) looseCache.set(text, out);
   }

@@ -55,6 +55,14 @@ describe('names, gear and people', () => {
     ['metre and a half', ['amount:m']],
     ['leave out the inverter', ['without:inverter']],
     ['the 80 starts the truck', ['number:', 'role:starter']],
+    ['@kaz_04 says', ['noun:kaz_04']],
+    ['month: 3', ['month:3']],
+    ["two AGM 100's", ['number:', 'chemistry:agm', 'number:']],
+    ['two 12s', ['number:', 'number:']],
+    ['0,18 A day and night', ['amount:A', 'always:']],
+    ['a lamp an hour a day', ['thing:lamp', 'amount:h', 'rate:day']],
+    ['battery lead 88 Ah', ['cable:lead-acid', 'amount:Ah']],
+    ['a tank gauge .1 A', ['amount:A']],
     ['till 15W, lights 20W', ['thing:till', 'amount:W', 'thing:lights', 'amount:W']],
   ])('%s', ([text, want]) => {
     expect(kinds(text)).toEqual(want);
