@@ -91,6 +91,7 @@ function offerOf(m: Mention, s: number): Offer {
     } else offer(-1, time ? m.told / 60 : area ? m.told : m.value);
     m.variants.forEach((v, i) => {
       if (v.why === 'product' && !onlyOnce.has(s)) return;
+      if (v.why === 'share' && s !== slot.claim) return;
       if ((v.why === 'times' || (v.why === 'span' && m.kind === 'number')) && !ofSpans.has(s)) return;
       offer(i, v.value);
     });
