@@ -61,6 +61,8 @@ describe('names, gear and people', () => {
     ['two 12s', ['number:', 'number:']],
     ['0,18 A day and night', ['amount:A', 'always:']],
     ['a lamp an hour a day', ['thing:lamp', 'amount:h', 'rate:day']],
+    ['reading, may', ['place:reading', 'month:5']],
+    ['solar in june', ['solar:', 'month:6']],
     ['battery lead 88 Ah', ['cable:lead-acid', 'amount:Ah']],
     ['a tank gauge .1 A', ['amount:A']],
     ['till 15W, lights 20W', ['thing:till', 'amount:W', 'thing:lights', 'amount:W']],
