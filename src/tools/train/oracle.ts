@@ -207,6 +207,17 @@ export interface Derivation {
   readonly extra: readonly string[];
 }
 
+/** "Skinning light", "organ amplifier": a word of a thing's name whose head stands right after it. */
+function isOfHead(mentions: readonly Mention[], at: number, states: Row): boolean {
+  const [m, head] = [mentions[at]!, mentions[at + 1]];
+  return (
+    head?.kind === 'thing' &&
+    (m.kind === 'noun' || m.kind === 'thing') &&
+    Array.isArray(states.loads) &&
+    (states.loads as Row[]).some(l => alike(m.text, l.name) && alike(nameOf(head), l.name))
+  );
+}
+
 /** How many ways are followed at once; more where these lead to no exact one. */
 const widths = [60, 400] as const;
 const most = 6;
@@ -247,7 +258,7 @@ function derived(
         const far = c.owner >= 0 ? Math.abs(c.owner - at) * 0.05 : 0;
         const penalty =
           (c.slot === slot.none
-            ? told.some(t => t.slot !== slot.same)
+            ? told.some(t => t.slot !== slot.same) && !isOfHead(mentions, at, states)
               ? 2
               : 0
             : c.slot === slot.same
