@@ -1,6 +1,15 @@
 import { present } from '#basics/present.ts';
 import type { Token } from './lex.ts';
-import { counts, digitWord, fractions, ones, partsOfWhole, tens } from './number-words-table.ts';
+import {
+  afterVolts,
+  batteryVolts,
+  counts,
+  digitWord,
+  fractions,
+  ones,
+  partsOfWhole,
+  tens,
+} from './number-words-table.ts';
 
 /** A number told in digits or in words, with how else it may be meant. */
 export interface Numeral {
@@ -91,19 +100,6 @@ function fractionAfter(tokens: readonly Token[], at: number): Part | undefined {
   return undefined;
 }
 
-/** Whole volts of batteries of 12, 24 and 48 V, low and high: readings are said without their point. */
-const batteryVolts: readonly (readonly [low: number, high: number])[] = [
-  [10, 15],
-  [21, 30],
-  [42, 60],
-];
-/** What may follow a reading that was said so: not a thing or a unit that the digit could count. */
-const afterVolts: ReadonlySet<string> = new Set(
-  'v volt volts on at with w and after is now here under in this resting rested rest overnight idle idling no or but full then when while rx tx for over today tonight since showing across flat per'.split(
-    ' ',
-  ),
-);
-
 /** "Twelve six", "twenty-six nine": volts read aloud, 12.6 and 26.9. */
 function voltsAt(tokens: readonly Token[], whole: number, at: number): Part | undefined {
   const word = textAt(tokens, at);
@@ -166,7 +162,7 @@ function wordsAt(tokens: readonly Token[], at: number): Numeral | undefined {
   const named = textAt(tokens, first);
   if (Object.hasOwn(counts, named)) {
     const end = first + 1;
-    return found(counts[named]!, textAt(tokens, end) === 'of' ? end + 1 : end, named === 'dozen' ? {} : {});
+    return found(counts[named]!, textAt(tokens, end) === 'of' ? end + 1 : end);
   }
   if (article && named === 'half') return found(0.5, first + 1);
   if (article && named === 'quarter') return found(0.25, pastOfA(tokens, first + 1));
