@@ -49,6 +49,7 @@ const onlyOnce: ReadonlySet<number> = new Set([
   slot.loadPower,
   slot.solarPower,
   slot.loadCurrent,
+  slot.batteryVolts,
 ]);
 const ofSpans: ReadonlySet<number> = new Set([
   slot.loadMinutes,
@@ -90,6 +91,7 @@ function offerOf(m: Mention, s: number): Offer {
     } else offer(-1, time ? m.told / 60 : area ? m.told : m.value);
     m.variants.forEach((v, i) => {
       if (v.why === 'product' && !onlyOnce.has(s)) return;
+      if (v.why === 'share' && s !== slot.claim) return;
       if ((v.why === 'times' || (v.why === 'span' && m.kind === 'number')) && !ofSpans.has(s)) return;
       offer(i, v.value);
     });
@@ -107,9 +109,10 @@ const isCountOf =
   (mentions: readonly Mention[], at: number): boolean =>
     kinds.has(mentions[at + 1]?.kind ?? 'sign');
 
-/** Units that a bare number of a claim may have only where the message speaks of them. */
+/** Units that a bare number may have only where the message speaks of them. */
 const unitsTold: Readonly<Record<number, (mentions: readonly Mention[], at: number) => boolean>> = {
   [slot.claimGauge]: isTold('gauge'),
+  [slot.loadEnergy]: isTold('energy'),
   [slot.claimVolts]: isTold('voltage'),
   [slot.claimEnergy]: isTold('energy'),
   [slot.claimPanels]: isCountOf(new Set(['solar'])),
@@ -207,6 +210,11 @@ export function propose(state: State, { at, list, claimants: people }: Offers, o
     } else if (!row.owner) {
       out.put(offer, row.isMaker ? self : nobody);
       if (s === slot.capacity && chemistriesOf(state.mentions) > 1) out.put(offer, all);
+      // "640 Wh, 50 Ah": one battery, told both ways.
+      if (s === slot.capacity || s === slot.batteryEnergy) {
+        near.battery ??= nearest(state.batteries(), at);
+        free(near.battery);
+      }
     } else if (row.owner === 'load') {
       near.load ??= nearest(state.loads(), at);
       free(near.load);
