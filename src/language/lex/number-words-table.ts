@@ -92,3 +92,8 @@ export const counts: Readonly<Record<string, number>> = {
   twin: 2,
   brace: 2,
 };
+/** Every word that a number told in words may open with: most words of a message open none. */
+export const opensNumber: ReadonlySet<string> = new Set([
+  ...[ones, tens, counts].flatMap(table => Object.keys(table)),
+  ...'a an point dot oh half arf quarter third hundred thousand'.split(' '),
+]);

@@ -1,6 +1,6 @@
 import { present } from '#basics/present.ts';
 import type { Token } from './lex.ts';
-import { counts, digitWord, fractions, ones, partsOfWhole, tens } from './number-words-table.ts';
+import { counts, digitWord, fractions, ones, opensNumber, partsOfWhole, tens } from './number-words-table.ts';
 
 /** A number told in digits or in words, with how else it may be meant. */
 export interface Numeral {
@@ -130,6 +130,7 @@ function shareAt(tokens: readonly Token[], at: number): Part | undefined {
 /** A number that starts at a word. */
 function wordsAt(tokens: readonly Token[], at: number): Numeral | undefined {
   const word = textAt(tokens, at);
+  if (!opensNumber.has(word)) return undefined;
   const found = (value: number, end: number, more: Partial<Numeral> = {}): Numeral => ({
     value,
     others: [],
@@ -166,7 +167,7 @@ function wordsAt(tokens: readonly Token[], at: number): Numeral | undefined {
   const named = textAt(tokens, first);
   if (Object.hasOwn(counts, named)) {
     const end = first + 1;
-    return found(counts[named]!, textAt(tokens, end) === 'of' ? end + 1 : end, named === 'dozen' ? {} : {});
+    return found(counts[named]!, textAt(tokens, end) === 'of' ? end + 1 : end);
   }
   if (article && named === 'half') return found(0.5, first + 1);
   if (article && named === 'quarter') return found(0.25, pastOfA(tokens, first + 1));
