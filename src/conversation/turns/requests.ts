@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import { type ForgetRequest, forgetRequest } from '#language/requests/forget.ts';
 import { lastFrame, personKey } from '../kept/recall.ts';
 import type { Frame, Memory } from '../memory.ts';
@@ -37,6 +38,16 @@ const ways = (...parts: readonly (readonly string[])[]): string[] =>
     [''],
   );
 
+/** The ways to say one thing, and the words that they open with. */
+interface Wish {
+  readonly phrases: ReadonlySet<string>;
+  readonly openings: ReadonlySet<string>;
+}
+const wishOf = (phrases: readonly string[]): Wish => ({
+  phrases: new Set(phrases),
+  openings: new Set(phrases.map(phrase => present(phrase.split(' ')[0]))),
+});
+
 /** What was done last: "my last change", "what I said". */
 const lastDone: readonly string[] = [
   ...ways(['my', 'the', 'that'], ['last'], ['change', 'one', 'thing', 'step', 'bit', 'question']),
@@ -45,14 +56,15 @@ const lastDone: readonly string[] = [
 const asBefore: readonly string[] = [
   ...ways(['as', 'how', 'to how', 'to what', 'the way'], ['it was', 'it stood', 'i had it'], ['', 'before']),
 ];
-const undoing: ReadonlySet<string> = new Set([
+const undoing: readonly string[] = [
   ...ways(['undo', 'revert', 'reverse'], ['', 'it', 'that', 'this', ...lastDone]),
   ...ways(['discard', 'cancel', 'scrap', 'take back', 'withdraw'], lastDone),
   ...ways(['put', 'change', 'take'], ['it', 'that', 'this'], ['back'], ['', ...asBefore]),
-]);
+];
+const toUndo = wishOf(undoing);
 
 /** Ways to ask for the answer before the last turn. */
-const goingBack: ReadonlySet<string> = new Set([
+const goingBack: readonly string[] = [
   ...ways(['go back', 'back'], ['to before', 'to the first', 'to the first one', 'to the one before']),
   ...ways(['go back', 'back'], ['one', 'one step', 'a step', ...asBefore]),
   ...ways(['have it', 'leave it', ''], asBefore),
@@ -62,11 +74,11 @@ const goingBack: ReadonlySet<string> = new Set([
   'not that one',
   'leave that idea be',
   'forget that',
-]);
-const back: ReadonlySet<string> = new Set([...undoing, ...goingBack]);
+];
+const toGoBack = wishOf([...undoing, ...goingBack]);
 
 /** Ways to ask for the days of a trip one by one. */
-const byDay: ReadonlySet<string> = new Set(
+const toListByDay = wishOf(
   ways(
     ['', 'show me', 'show it', 'show', 'tell me', 'now'],
     ['day by day', 'each day', 'every day', 'the days', 'it day by day'],
@@ -77,10 +89,11 @@ const mostWords = 20;
 const mostLetters = 100;
 
 /** Whether a short message says these and nothing else, one or several after each other, asides left out. */
-function says(text: string, phrases: ReadonlySet<string>): boolean {
+function says(text: string, { phrases, openings }: Wish): boolean {
   const all = text.match(/[a-z']+/g) ?? [];
   const words = all.filter(word => !asides.has(word));
-  if (words.length === 0 || all.length > mostWords) return false;
+  // Most messages say no such thing: their first word tells.
+  if (!openings.has(words[0] ?? '') || all.length > mostWords) return false;
   // Which words a phrase may begin at, all before them being said.
   const isOpen = [true, ...words.map(() => false)];
   words.forEach((_, from) => {
@@ -92,7 +105,7 @@ function says(text: string, phrases: ReadonlySet<string>): boolean {
 }
 
 /** Whether a message, in small letters, asks to take the last change back, and nothing else. */
-export const isUndoing = (text: string): boolean => says(text, undoing);
+export const isUndoing = (text: string): boolean => says(text, toUndo);
 
 const plain = (text: string): string => text.trim().toLowerCase().replaceAll('’', "'");
 
@@ -126,7 +139,7 @@ export function undoneBy({ undo }: Memory, { text, from, at }: Message): Memory[
  */
 export function turnedBack({ frames, undo }: Memory, { text, from }: Message): Frame | undefined {
   const words = plain(text);
-  if (words.length > mostLetters || !says(words, back)) return undefined;
+  if (words.length > mostLetters || !says(words, toGoBack)) return undefined;
   const own = frames.filter(frame => frame.from === personKey(from));
   const [before, last] = own.slice(-2);
   if (!before || !last || last.onto !== before.at) return undefined;
@@ -136,7 +149,7 @@ export function turnedBack({ frames, undo }: Memory, { text, from }: Message): F
 /** The trip, or the run that makes one, whose days a message asks for one by one, and nothing else. */
 export function listedByDay(memory: Memory, { text, from, onto }: Message): Frame | undefined {
   const words = plain(text);
-  if (words.length > 60 || !says(words, byDay)) return undefined;
+  if (words.length > 60 || !says(words, toListByDay)) return undefined;
   const frame = onto ?? lastFrame(memory, from);
   return frame && (frame.intent === 'trip' || frame.intent === 'run-time') ? frame : undefined;
 }

@@ -237,16 +237,11 @@ const isSized = ({ batteries, solar, loads, dailyUseAh, dailyUseWh, inverter, ch
 
 /** Whether a message only says what is its writer's, all of it gear: that is kept, whatever could be worked out of it. */
 function isOwned(heard: Heard): boolean {
-  const rig = readingsOf(heard).find(({ intent }) => intent === 'rig');
   const keys = Object.keys(heard.facts);
   const isGear = keys.length > 0 && Object.keys(gearIn(heard.facts)).length === keys.length;
-  return (
-    isGear &&
-    isSized(heard.facts) &&
-    isOwning(heard) &&
-    standsAlone(heard) &&
-    (rig?.probability ?? 0) >= leastOwned
-  );
+  if (!isGear || !isSized(heard.facts) || !isOwning(heard) || !standsAlone(heard)) return false;
+  const rig = readingsOf(heard).find(({ intent }) => intent === 'rig');
+  return (rig?.probability ?? 0) >= leastOwned;
 }
 
 /**

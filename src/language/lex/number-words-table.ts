@@ -104,3 +104,8 @@ export const afterVolts: ReadonlySet<string> = new Set(
     ' ',
   ),
 );
+/** Every word that a number told in words may open with: most words of a message open none. */
+export const opensNumber: ReadonlySet<string> = new Set([
+  ...[ones, tens, counts].flatMap(table => Object.keys(table)),
+  ...'a an point dot oh half arf quarter third hundred thousand'.split(' '),
+]);

@@ -7,6 +7,7 @@ import {
   digitWord,
   fractions,
   ones,
+  opensNumber,
   partsOfWhole,
   tens,
 } from './number-words-table.ts';
@@ -126,6 +127,7 @@ function shareAt(tokens: readonly Token[], at: number): Part | undefined {
 /** A number that starts at a word. */
 function wordsAt(tokens: readonly Token[], at: number): Numeral | undefined {
   const word = textAt(tokens, at);
+  if (!opensNumber.has(word)) return undefined;
   const found = (value: number, end: number, more: Partial<Numeral> = {}): Numeral => ({
     value,
     others: [],
