@@ -5,7 +5,6 @@ import type { Heard } from '../hear.ts';
 import { ownKey, personKey } from '../kept/recall.ts';
 import type { Memory } from '../memory.ts';
 import type { Message } from '../message.ts';
-import { nameAlone } from '../told/sound.ts';
 import { gearOf, thingOf } from './gear-of.ts';
 import type { Lent } from './origins.ts';
 import { openingName, peopleIn, personMeant, whoIn, wordsWritten } from './people.ts';
@@ -62,7 +61,7 @@ function possessionsIn(memory: Memory, message: Message, heard: Heard): Possessi
     for (const { kind, key, from, to } of mentions) {
       if (from <= at || from > at + reach) continue;
       if (kind === 'sign' || words.slice(at + 1, from).some(word => stops.has(word))) break;
-      const name = kind === 'thing' ? nameAlone(key) : undefined;
+      const name = kind === 'thing' ? key : undefined;
       const sort = name === undefined ? kinds[kind] : 'loads';
       if (sort) return { key: sort, ...(name !== undefined && { name }), to };
     }
@@ -74,8 +73,7 @@ function possessionsIn(memory: Memory, message: Message, heard: Heard): Possessi
     if (word !== 'same' && !(word === 'that' && message.onto)) return undefined;
     const { key, name, to } = thingAfter(at);
     if (name === undefined) return undefined;
-    // "Fridge as" may have been taken for one name.
-    const as = words.indexOf('as', to - 1);
+    const as = words.indexOf('as', to);
     const named = as < 0 ? undefined : whoIn(words[as + 1] ?? '', known);
     const asked = [...memory.frames].reverse().map(frame => frame.from);
     const who =
