@@ -1,6 +1,7 @@
 import type { Cue } from '#language/words/en/cues.ts';
 import type { Charger, Facts } from '#rig/rig.ts';
 import type { RequestContext } from '../intent.ts';
+import { isDcdcSpoken } from '../spoken-charger.ts';
 
 /** What the question charges from. */
 export type ChargeSource =
@@ -54,5 +55,5 @@ export function chargeSourceOf(
     return { kind: 'generator', charger, generatorW: generator.powerW };
   if (charger) return { kind: charger.kind, charger };
   // Hours of driving and no word of how it charges: the alternator through a plain isolator.
-  return { kind: 'isolator' };
+  return { kind: isDcdcSpoken(facts, cues) ? 'dcdc' : 'isolator' };
 }

@@ -1,6 +1,7 @@
 import type { Stated } from '#rig/rig.ts';
 import { defineIntent } from '../define-intent.ts';
 import { needBattery, needLoads } from '../needs.ts';
+import { withDcdcSpoken } from '../spoken-charger.ts';
 import { whereSunHangsOn } from '../sun.ts';
 import { drawFacts } from '../use.ts';
 import { answerTrip } from './answer.ts';
@@ -88,10 +89,9 @@ export const trip = defineIntent<TripFacts>({
       ? 'solar-size'
       : undefined,
   subjectIn: words => (asksByDay(words) ? byDay : undefined),
-  reply: (facts, setting) =>
-    answerTrip(
-      facts,
-      computeTrip(facts, setting.at, setting.mainsV, setting.parsed.recognised.words),
-      setting,
-    ),
+  reply: (told, setting) => {
+    const facts = withDcdcSpoken(told, setting.parsed.cues);
+    const trip = computeTrip(facts, setting.at, setting.mainsV, setting.parsed.recognised.words);
+    return answerTrip(facts, trip, setting);
+  },
 });

@@ -18,7 +18,7 @@ import { dangersIn, stillThere, withDangers } from './answering/dangers.ts';
 import { type Heard, hear } from './hear.ts';
 import { learnedFor } from './kept/learned.ts';
 import { fill, lastFrame, ownKey, personKey, resolved, rigFor } from './kept/recall.ts';
-import { pick, remembered, rigFilling, rigOf, withMore } from './kept/remembered.ts';
+import { pick, remembered, rigFilling, rigOf, sourcesInOrder, withMore } from './kept/remembered.ts';
 import { whereTheyCamp } from './kept/whereabouts.ts';
 import { emptyMemory, type Frame, type Memory } from './memory.ts';
 import type { Message } from './message.ts';
@@ -225,7 +225,7 @@ function taken(
   const isOwnFirst = isOfOther && rig?.key === ownKey(message.from, message.kind);
   const rest = isTurn ? undefined : lent;
   const gear = isOwnFirst ? [own, rest] : [rest, own];
-  const sources = isOfRig ? [own, lent, passing] : [passing, ...gear];
+  const sources = sourcesInOrder(passing, isOfRig ? [own, lent] : gear, isOfRig);
   const takes = intent.takes.includes('durationH') ? [...intent.takes, 'until' as const] : intent.takes;
   const known = fill(base, takes, sources, isDraw);
   const here = whereTheyCamp(memory, message, intent, known.facts);

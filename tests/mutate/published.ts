@@ -4,6 +4,7 @@ import { allRules } from '#rule/rule.ts';
 import { files, read } from '../house/source.ts';
 import type { Row } from '../published/row.ts';
 import { type Constant, changed, constantsOf, plainCode, type Untried } from './constants.ts';
+import { spreadOf } from './drawn.ts';
 import { codeOf, graphOf, loaderOf } from './modules.ts';
 
 /** The two changes that each constant gets: a fifth more, a fifth less. */
@@ -75,11 +76,21 @@ export function engineConstants(): { tried: Constant[]; untried: Untried[]; unre
   };
 }
 
-/** Changes each constant of the files that match, one at a time, and yields what the rows say to it. */
-export async function* findings(isWanted: (path: string) => boolean): AsyncGenerator<Finding> {
-  const { tried } = engineConstants();
+/** As many of the constants as asked for, drawn by a seed, in the order they came in. */
+function sampleOf(all: readonly Constant[], size: number, seed: number): Constant[] {
+  const placeOf = ({ path, start, kind }: Constant) => spreadOf(`${path}:${start} ${kind}`, seed);
+  const some = new Set([...all].sort((a, b) => placeOf(a) - placeOf(b)).slice(0, size));
+  return all.filter(constant => some.has(constant));
+}
+
+/** Changes each constant that is wanted (of a sample, each drawn), one at a time, and yields what the rows say to it. */
+export async function* findings(
+  isWanted: (constant: Constant) => boolean,
+  sample?: { readonly size: number; readonly seed: number },
+): AsyncGenerator<Finding> {
+  const wanted = engineConstants().tried.filter(isWanted);
   const checked = new Set<string>();
-  for (const constant of tried.filter(({ path }) => isWanted(path))) {
+  for (const constant of sample ? sampleOf(wanted, sample.size, sample.seed) : wanted) {
     const { path } = constant;
     if (!graph.files.has(path)) {
       yield { constant, seenBy: factors.map(() => undefined) };

@@ -1,4 +1,4 @@
-import type { Kind } from './constants.ts';
+import type { Constant, Kind } from './constants.ts';
 import { engineConstants, type Finding, findings } from './published.ts';
 
 const percent = (part: number, whole: number): string =>
@@ -26,11 +26,19 @@ const kinds: Readonly<Record<Kind, string>> = {
   arithmetic: 'other numbers in functions',
 };
 
-/** Prints what published rows see of each constant, and the shares; with words, of the files whose path holds one. */
-export async function report(words: readonly string[]): Promise<number> {
+/**
+ * Prints what published rows see of each constant, and the shares; with words, of the files whose path holds one, or of
+ * the kind that is named (`arithmetic`); with two numbers, of as many as the first says, drawn from the second.
+ */
+export async function report(asked: readonly string[]): Promise<number> {
+  const [size, seed = 7] = asked.filter(word => /^\d+$/.test(word)).map(Number);
+  const ofKind = asked.filter(word => Object.hasOwn(kinds, word));
+  const words = asked.filter(word => !/^\d+$/.test(word) && !ofKind.includes(word));
   const isWanted = (path: string) => words.length === 0 || words.some(word => path.includes(word));
   const all: Finding[] = [];
-  for await (const finding of findings(isWanted)) {
+  const isTried = ({ path, kind }: Constant) =>
+    isWanted(path) && (ofKind.length === 0 || ofKind.includes(kind));
+  for await (const finding of findings(isTried, size === undefined ? undefined : { size, seed })) {
     all.push(finding);
     console.log(line(finding));
   }

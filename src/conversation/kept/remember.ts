@@ -18,6 +18,7 @@ import {
 } from '../memory.ts';
 import type { Message } from '../message.ts';
 import { passingBy } from '../questions.ts';
+import { dcdcTold } from '../told/charger-told.ts';
 import { unusualUnits } from '../told/units.ts';
 import { openQuestions } from '../turns/disputes.ts';
 import { heardBy } from '../turns/lean.ts';
@@ -68,10 +69,12 @@ export function remember(memory: Memory, message: Message, read: Interpreted, do
       lessons: lessonsWith(next.lessons, from, { ...wish.lesson, done: [...wish.lesson.done] }),
     };
   // "It's minus 5 here this morning": no question, and the next one is asked in that cold.
-  if (intent.name === 'rig' || intent.name === 'unclear')
+  const isTold = intent.name === 'rig' || intent.name === 'unclear';
+  const told = { ...(isTold ? withoutGear(heard.facts) : {}), ...dcdcTold(heard) };
+  if (isTold || told.chargers)
     next = {
       ...next,
-      passing: sound(factsSchema, passingOf(next, heard, at, from)),
+      passing: sound(factsSchema, passingOf(next, heard, told, at, from)),
       passingAt: at,
       passingFrom: from,
     };
@@ -174,17 +177,19 @@ function changedRigs(memory: Memory, change: Readonly<Record<string, Rig | null>
   return rigs;
 }
 
-/** Stated of the talk that are no gear: days, driving, sky. */
+const withoutGear = (facts: Stated): Stated =>
+  Object.fromEntries(Object.entries(facts).filter(([key]) => !ofRig.has(key))) as Stated;
+
+/** Told in the talk and no rig: days, driving, sky, and a charger without amps. */
 function passingOf(
   { passing, passingAt = 0, passingFrom }: Memory,
   heard: Interpreted['heard'],
+  told: Stated,
   at: number,
   from: string,
 ): Stated | undefined {
-  const { facts } = heard;
   const old = stillTold(heardBy(passing, passingFrom, from), at - passingAt, heard);
-  const rest = Object.fromEntries(Object.entries(facts).filter(([key]) => !ofRig.has(key))) as Stated;
-  return Object.keys(rest).length > 0 ? mergeFacts(old ?? {}, rest) : old;
+  return Object.keys(told).length > 0 ? mergeFacts(old ?? {}, told) : old;
 }
 
 /** Leaves out keys without a value, so that what is stored reads back the same; a copy through and through. */

@@ -1,3 +1,4 @@
+import { without } from '#basics/without.ts';
 import type { Intent } from '#intents/intent.ts';
 import { isSetup } from '#intents/needs.ts';
 import { mergeFacts } from '#rig/merge.ts';
@@ -103,3 +104,14 @@ export function rigFilling(
 /** Loads told on top of those of a rig. */
 export const withMore = (rig: Stated, told: Stated): Stated =>
   told.loads && rig.loads ? { ...told, ...mergeFacts(pick(rig, ['loads']), told, 'add') } : told;
+
+/** What fills in a question, the first first. A charger told in passing has no amps: one that is known goes before it. */
+export function sourcesInOrder(
+  passing: Stated | undefined,
+  gear: readonly (Stated | undefined)[],
+  isOfRig: boolean,
+): (Stated | undefined)[] {
+  const plain = passing && without(passing, 'chargers');
+  const last = passing?.chargers && { chargers: passing.chargers };
+  return [...(isOfRig ? [...gear, plain] : [plain, ...gear]), last];
+}
