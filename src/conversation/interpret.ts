@@ -25,6 +25,7 @@ import type { Message } from './message.ts';
 import { isIntent, undemanding } from './questions.ts';
 import { type Options, settingOf } from './setting.ts';
 import { outletVoltsIn } from './told/left-numbers.ts';
+import { withSeasonTold } from './told/season-told.ts';
 import { unitsFor } from './told/units.ts';
 import { hoursUntil } from './told/until.ts';
 import { asked, isAskedAgain, stillRecalled } from './turns/again.ts';
@@ -233,7 +234,8 @@ function taken(
   const known = fill(base, takes, sources, isDraw);
   const here = whereTheyCamp(memory, message, intent, known.facts);
   const filled = here ? fill(base, takes, [...sources, here.facts], isDraw) : known;
-  const all = timed(without(filled.facts, ...(borrowed?.unknown ?? [])), memory, message);
+  const seasoned = withSeasonTold(filled.facts, heard, intent);
+  const all = timed(without(seasoned, ...(borrowed?.unknown ?? [])), memory, message);
   const facts = pick(all, intent.takes);
   const subject = named ?? subjectBefore(intent, lean);
   const parsed = needsOf(intent, subject).safeParse(facts);

@@ -186,6 +186,7 @@ export const charging: readonly PlainQuestion[] = [
     name: 'ways-to-charge',
     spots: [
       'how|ways|way charge|recharge|topped_up|power camp|camping|bush|off_grid|beach|no_power without|no|not|different|best|options|all driv*|mains|power|engine|ways -how_long -how_much -phone* -what_size -hours',
+      'how charg*|recharg* batter*|lithium|agm|it dont_drive|not_driving|without_driving|no_driving|dont_move|staying_put|stay_put|parked_up',
       'ways_to_charge|options_for_charging|how_can_i_charge|how_else_can_i_charge',
     ],
     says: 'Three ways: the sun (a panel and controller), driving (a DC-DC charger), or mains and a charger.',

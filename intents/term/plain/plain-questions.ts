@@ -17,7 +17,7 @@ const hasFigures = ({ recognised: { mentions } }: Pick<ParsedMessage, 'recognise
   mentions.some(
     ({ kind, dimension, value }) =>
       (kind === 'number' && value > mostCounted) ||
-      (kind === 'amount' && !(dimension === 'voltage' && nominalV.has(value))),
+      (kind === 'amount' && dimension !== 'time' && !(dimension === 'voltage' && nominalV.has(value))),
   );
 
 /** The plain question that a message asks, if any: of one that tells figures, only where they change nothing. */

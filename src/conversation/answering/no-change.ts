@@ -27,8 +27,14 @@ function reason({ heard, facts }: Interpreted): string | undefined {
  * same words once more would look unheard.
  */
 export function withNoChange(reply: Reply, read: Interpreted): Reply {
-  const { heard, replay } = read;
-  if (!replay || reply.figures === undefined || againCues.some(cue => heard.cues.has(cue))) return reply;
+  const { heard, replay, intent } = read;
+  if (
+    !replay ||
+    intent.isArgument ||
+    reply.figures === undefined ||
+    againCues.some(cue => heard.cues.has(cue))
+  )
+    return reply;
   if (replay()?.headline !== reply.headline) return reply;
   const why = reason(read);
   return {

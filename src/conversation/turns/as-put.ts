@@ -32,7 +32,7 @@ const put: readonly Put[] = [
     intent: 'run-time',
     besides: new Set(['fault', 'charge-level']),
     words: [
-      'make_it|last|survive|hold|get|see|flat|dead|empty morning|overnight|night|tonight|dark|dawn|breakfast|sunrise -why|wrong|was|what|percent',
+      'make_it|last|survive|hold|get|see|flat|dead|empty|ok|okay|be_right|be_fine|enough morning|overnight|night|tonight|dark|dawn|breakfast|sunrise -why|wrong|was|what|percent',
     ],
   },
   // "Will we make it?", of what was told before.
