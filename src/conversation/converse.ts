@@ -11,7 +11,7 @@ import type { ChatUnits } from '#quantity/chat-units.ts';
 import type { Facts } from '#rig/rig.ts';
 import { silence, toAnswer, toldOf } from './answering/answer.ts';
 import { countedLines } from './answering/counted.ts';
-import { withNoChange } from './answering/no-change.ts';
+import { withNoChange, withReasonFirst } from './answering/no-change.ts';
 import { isEmergency, safe } from './answering/safe.ts';
 import { isReplay, isSilent, isStrange } from './answering/silence.ts';
 import { type Heard, hear } from './hear.ts';
@@ -238,11 +238,13 @@ function answer(
       : { reply: (isNobodys ? undefined : guessOf(read)) ?? present(back) };
   const full = whole.reply;
   const isAgain = isReplay(read);
-  const isWorkingShown = cues.has('ask-working') || (isAgain && cues.has('ask-why'));
+  const isWorkingShown = cues.has('ask-working');
   const isSimpler = isAgain && cues.has('simpler');
   const shown: Reply = isSimpler
     ? { ...full, assumed: [], lines: full.lines?.slice(0, 1) }
-    : withNoChange(full, read);
+    : isAgain && cues.has('ask-why') && !isWorkingShown
+      ? withReasonFirst(full)
+      : withNoChange(full, read);
   const reply = safe(shown, { ...danger, isBack });
   const isTold = reply.figures !== undefined || full.remember?.rigs !== undefined;
   const counted = isBack || !isTold ? undefined : countedLines(read, whole);

@@ -134,7 +134,7 @@ export function interpret(memory: Memory, message: Message, said: Heard, options
   const unsure = isPlain ? undefined : twoReadings(heard, answerOf);
   const asked = taken(memory, message, heard, undefined, options);
   const isWeak = !asked.ready || undemanding.has(heard.intent);
-  const inWords = askedPlainly(heard, message, unsure ? 'torn' : isWeak ? 'weak' : 'sure');
+  const inWords = askedPlainly(memory, message, heard, unsure ? 'torn' : isWeak ? 'weak' : 'sure');
   if (inWords) return taken(memory, message, inWords, undefined, options);
   if (unsure && unsure.echo === undefined) return taken(memory, message, heard, unsure, options);
   // What lacks something is asked for by that; nothing would be worked out yet.

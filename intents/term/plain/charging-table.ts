@@ -45,6 +45,49 @@ export const charging: readonly PlainQuestion[] = [
     next: ['isolator or dcdc?', 'what is float?'],
   },
   {
+    name: 'panel-alone',
+    spots: [
+      'fridge|lights|pump|inverter|things|gear|stuff|appliances straight|directly|direct|without_a_battery|no_battery panel|panels|solar -how_much -what_size',
+      'need batter* solar|panel|panels do|without|if -what_size -how_big -how_much -how_many',
+    ],
+    says: 'You need a battery: a panel alone drops out with each cloud, and at night there is nothing.',
+    lines: [
+      'The panel charges the battery through a controller, and the things run off the battery.',
+      'Its volts jump between 0 and over 20 V by itself, which fridges and inverters don’t stand.',
+    ],
+    next: ['what solar do I need?', 'what battery do I need for a fridge?'],
+  },
+  {
+    name: 'panel-volts',
+    spots: [
+      'panel|panels|solar volts|v|voltage too_much|too_high|hurt|damage|safe|ok|okay|fry batter* -series -parallel -controller_limit -drop',
+    ],
+    says: 'That’s normal: a panel for 12 V shows 18 to 22 V, and the controller brings it down.',
+    lines: [
+      'Never put it straight on the battery. Check that the controller’s volt limit is above the panel’s open-circuit volts.',
+    ],
+    next: ['what is open circuit voltage?', 'what is an MPPT controller?'],
+  },
+  {
+    name: 'power-bank',
+    spots: [
+      'charge|charging power_bank|powerbank|power_banks solar|panel|panels|car|driving|battery -how_long -how_many -phone*',
+    ],
+    says: 'Yes: off a panel with a USB outlet, or better off a 12 V USB socket on the battery.',
+    lines: [
+      'A bare panel without a USB regulator must not go on a power bank.',
+      'Straight off a small panel it stops with each cloud, and some power banks don’t start again by themselves.',
+    ],
+  },
+  {
+    name: 'phone-charge-time',
+    spots: ['how_long|how_many_hours charge|charging phone|phones|tablet -off -run -last -power_bank -from'],
+    says: 'About 1½ to 2½ hours on a good USB socket, taking about 1½ Ah of the battery.',
+    lines: [
+      'A weak socket of 1 A or less takes twice as long; a USB-C fast charger on 12 V under an hour and a half.',
+    ],
+  },
+  {
     name: 'solar-no-controller',
     spots: [
       'panel|panels|solar without|no|need|skip|directly|straight|direct controller|regulator -what_size -which -how_big -fuse -two -amp -amps',
@@ -88,6 +131,7 @@ export const charging: readonly PlainQuestion[] = [
   },
   {
     name: 'use-while-charging',
+    isBeforeSums: true,
     spots: [
       'use|run|running|using while|when|whilst|same_time|as_its charging|charge|charger|on_charge fridge|batter*|it|stuff|lights|gear|loads -driv* -how_long -how_much -freez* -cold -solar -panel* -alternator -phone*',
     ],
@@ -148,7 +192,7 @@ export const charging: readonly PlainQuestion[] = [
   {
     name: 'clouds',
     spots: [
-      'cloud*|overcast|grey|no_sun panel|panels|solar work|works|any_good|do_anything|useless|worth|charge|make_any* -how_much -how_long -enough',
+      'cloud*|overcast|grey|no_sun|raining|rains|rain|rainy panel|panels|solar work|works|any_good|do_anything|useless|worth|charge|make_any* -how_much -how_long -enough',
       'how_much_sun|how_many_sun|how_much_light need* panel|panels|solar|work',
     ],
     says: 'They work, but weakly: a grey day gives about a quarter of a sunny one, thick cloud a tenth.',

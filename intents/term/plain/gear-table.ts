@@ -77,7 +77,7 @@ export const gear: readonly PlainQuestion[] = [
     name: 'need-an-inverter',
     isBeforeSums: true,
     spots: [
-      'need|needs|have_to|necessary inverter do|does|is -wire -socket -medical -monitor -size -big -watt -watts -kettle -microwave -hair* -toast* -coffee -heater -bigger -fuse -cable',
+      'need_an_inverter|need_a_inverter|need_inverter|inverter_necessary do|does|is -wire -socket -medical -monitor -size -big -watt -watts -kettle -microwave -hair* -toast* -coffee -heater -bigger -fuse -cable',
     ],
     says: 'Only for things that have no 12 V or USB lead: phones, lights, fridges and most laptops need none.',
     lines: [
@@ -94,6 +94,77 @@ export const gear: readonly PlainQuestion[] = [
       'With lithium you need it most, as the volts hardly move. With AGM a voltmeter read at rest will do to begin with.',
     ],
     next: ['what is a shunt?'],
+  },
+  {
+    name: 'earth-the-inverter',
+    spots: [
+      'earth|ground|earthed|grounded|earthing inverter|battery|panel|solar|frame do|does|should|need|needs|must|have_to|how -hook* -pole -leak* -plug -socket',
+    ],
+    says: 'Do what its manual says: most inverters have an earth stud for a wire to the vehicle’s body.',
+    lines: [
+      'Mains coming out of it stays in its own outlet; wiring it to sockets is for a licensed electrician.',
+      'The battery’s minus usually goes to the body once, with a cable as thick as the plus.',
+    ],
+    caution: 'mains-wiring',
+  },
+  {
+    name: 'fuse-place',
+    spots: [
+      'where|which_end|which_side|how_close|how_far fuse|fuses put|go|goes|fit|mount|place|install|does|from|end -blow* -blew',
+    ],
+    isBeforeSums: true,
+    says: 'At the battery end of the plus wire, within a hand’s width of the terminal.',
+    lines: [
+      'A cable between two batteries, or from a battery to a charger that is fed from another one, has a fuse at each battery.',
+      'Fuse and holder stay dry, reachable and away from the battery’s vents.',
+    ],
+    next: ['what fuse for a 25A dcdc?'],
+  },
+  {
+    name: 'breaker-instead',
+    spots: [
+      'breaker|circuit_breaker ok|okay|instead|better|can|use|same|or fuse|it|that|this -trip* -keeps -post -site -hook*',
+    ],
+    isBeforeSums: true,
+    says: 'Yes, a DC breaker of the same amps does a fuse’s work, and you can reset it.',
+    lines: [
+      'It must be made for DC and for your volts; cheap ones trip early, run hot or fail.',
+      'Close to a big lithium battery use a fuse that can break its short circuit, as small breakers can’t.',
+    ],
+    next: ['what is a circuit breaker?'],
+  },
+  {
+    name: 'fuse-for-the-cable',
+    spots: ['why|whats|reason fuse smaller|lower|less|under|below cable|wire|lead -blow* -blew'],
+    says: 'So that the fuse blows before the cable gets hot: it is there for the cable, not for the load.',
+    lines: [
+      'It stands between the two: above what the thing draws for long, not above what the cable carries.',
+    ],
+    next: ['what fuse for 10A on 4mm2?'],
+  },
+  {
+    name: 'join-batteries',
+    spots: [
+      'how wire|join|connect|hook|link|parallel batteries|second_battery|two_battery together|up|parallel|in_parallel|each_other|second_battery -fridge -panel* -solar -charg* -dcdc -starter -car -jump*',
+    ],
+    says: 'In parallel: plus to plus, minus to minus, with thick cables of the same length.',
+    lines: [
+      'Only batteries of one kind, size and age; charge each full first, and have a fuse at each plus.',
+      'Take the plus for your gear off one battery and the minus off the other, so that both work alike.',
+      'Plus to the next one’s minus is series: that makes 24 V and ruins 12 V gear.',
+    ],
+    caution: 'mixed-batteries',
+    next: ['2 x 100Ah in parallel, how much is that?'],
+  },
+  {
+    name: 'fridge-temperature',
+    spots: [
+      'fridge|freezer temp|temperature|setting|thermostat|degrees best|what|which|should|ideal|right|save -battery -outside -ambient -day* -heat -use_a',
+    ],
+    isBeforeSums: true,
+    says: 'Set a fridge to 4 °C and a freezer to about −15 °C: colder only costs power.',
+    lines: ['Each degree colder takes some 4 to 6 % more. Put things in cold, and keep it in the shade.'],
+    next: ['what does a fridge use a day?'],
   },
   {
     name: 'need-a-fuse',

@@ -85,7 +85,7 @@ export const readings: readonly PlainQuestion[] = [
   {
     name: 'drop-ok',
     spots: [
-      'drop|loss|lost ok|okay|fine|alright|bad|acceptable|too_much|allowed|normal|good percent|percentage|volt|volts|voltage|cable|drop -size -mm -gauge -awg -what_cable -long -m -metres -meters -temp*',
+      'drop|loss|lost hurt|harm|matter|affect|ok|okay|fine|alright|bad|acceptable|too_much|allowed|normal|good percent|percentage|volt|volts|voltage|cable|drop -size -mm -gauge -awg -what_cable -long -m -metres -meters -temp*',
       'how_much|what|whats|max* drop|voltage_drop acceptable|ok|okay|allowed|allowable|too_much|normal -size',
     ],
     hasAnyFigures: true,

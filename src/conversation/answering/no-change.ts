@@ -22,6 +22,36 @@ function reason({ heard, facts }: Interpreted): string | undefined {
     : undefined;
 }
 
+/** Units by the words that ask for them, as lines of answers write them. */
+const asked: readonly (readonly [words: readonly string[], line: RegExp])[] = [
+  [['amps', 'amp', 'current'], /\d A\b/],
+  [['watts', 'watt'], /\d W\b/],
+  [['volts', 'voltage'], /\d V\b/],
+  [['awg', 'gauge', 'b&s'], /AWG/],
+  [['ah'], /\d Ah\b/],
+  [['kilos', 'kg', 'heavy', 'weigh', 'weight', 'lighter'], /\d kg\b|weighs/],
+  [['percent', '%'], /\d %/],
+  [['fuse'], /\bfuse\b/],
+];
+
+/** "How many amps is that?": the line of the answer that tells it, where the first one doesn't. */
+function lineOf({ headline, lines = [] }: Reply, { recognised }: Interpreted['heard']): string | undefined {
+  const wanted = asked.find(([words]) => words.some(word => recognised.words.includes(word)))?.[1];
+  return wanted && !wanted.test(headline) ? lines.find(line => wanted.test(line)) : undefined;
+}
+
+const withFirst = (reply: Reply, line: string): Reply => ({
+  ...reply,
+  headline: line,
+  lines: [reply.headline, ...(reply.lines ?? []).filter(other => other !== line)],
+});
+
+/** "Why?": what the answer comes from stands in the line under it. */
+export function withReasonFirst(reply: Reply): Reply {
+  const [why] = reply.lines ?? [];
+  return why === undefined ? reply : withFirst(reply, why);
+}
+
 /**
  * A turn that is answered as the question before was ("what if it rains", of a battery alone) says that it is: the
  * same words once more would look unheard.
@@ -36,6 +66,8 @@ export function withNoChange(reply: Reply, read: Interpreted): Reply {
   )
     return reply;
   if (replay()?.headline !== reply.headline) return reply;
+  const wanted = isTold(heard) ? undefined : lineOf(reply, heard);
+  if (wanted !== undefined) return withFirst(reply, wanted);
   const why = reason(read);
   return {
     ...reply,

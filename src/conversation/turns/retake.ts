@@ -88,7 +88,10 @@ export function ofFrame(memory: Memory, message: Message, heard: Heard): Heard {
   const told = Object.keys(heard.facts).filter(key => key !== 'voltsTaken');
   if (heard.cues.has('ask-working') && told.length === 0 && frame.asked === undefined)
     return { ...heard, intent: frame.intent, facts: {}, options: [] };
-  if (asksWhyAlone(heard) && frame.asked === undefined && !undemanding.has(frame.intent))
+  const isAnswered =
+    frame.asked === undefined &&
+    (!undemanding.has(frame.intent) || intentNamed(frame.intent).isArgument === true);
+  if (asksWhyAlone(heard) && isAnswered)
     return { ...heard, intent: frame.intent, facts: {}, options: [], certainty: leastSure };
   const own = ownFrame(memory.frames, message.from);
   const inTalk = own && (howLongOf(own, heard) ?? sizeOf(own, heard));
