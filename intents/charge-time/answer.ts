@@ -54,10 +54,13 @@ function goal(facts: Facts, result: ChargeTime, w: Speech): string {
 const slowC = 0.05;
 
 const suiting = {
-  well: 'Yes',
-  slowly: 'Yes, but slowly',
-  badly: 'Too big, that battery should take less',
+  well: 'That suits the battery',
+  slowly: 'It works, but slowly',
+  badly: 'Too big for that battery',
 } as const;
+
+const asksOfSuiting = ({ cues, recognised: { words } }: RequestContext['parsed']): boolean =>
+  cues.has('ask-can-it') || words.includes('fast');
 
 /** "Is a 10 A charger ok for 120 Ah?": how it suits the battery, where that is asked and both are told. */
 function suitsBattery(
@@ -67,7 +70,7 @@ function suitsBattery(
 ): keyof typeof suiting | undefined {
   const isOf = source.kind === 'mains' || source.kind === 'dcdc';
   const told = chargers.find(({ currentA }) => currentA !== undefined)?.currentA;
-  if (!isOf || told === undefined || isSizeAssumed || !parsed.cues.has('ask-can-it')) return undefined;
+  if (!isOf || told === undefined || isSizeAssumed || !asksOfSuiting(parsed)) return undefined;
   if (told > limitsOf(bank).chargeA) return 'badly';
   return figures.current.value < slowC * bank.capacityAh ? 'slowly' : 'well';
 }

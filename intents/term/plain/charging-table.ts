@@ -35,9 +35,10 @@ export const charging: readonly PlainQuestion[] = [
     isBeforeSums: true,
     spots: [
       'solar|panel|panels driv*|engine|alternator|dcdc|dc_dc|isolator both|same_time|together|connected|plugged|on|leave|disconnect|unplug|while|when -how_long -how_much -hours -better -worth -enough -or_a -make* -what_size -what_solar -should_i_get',
+      'turn_off|disconnect|unplug|switch_off|leave solar|panel|panels when|while|using|plugged charger|mains|park|hook*|generator -how_long',
       'solar|panel|panels alternator|dcdc|dc_dc|charger|mains same_time|together|both|at_once|fight -how_long -how_much -better -worth -hours',
     ],
-    says: 'Yes, solar and another charger can both be on: each gives what it can, and nothing is hurt.',
+    says: 'Both can stay on: solar and another charger each give what they can, and nothing is hurt.',
     lines: [
       'The one with the higher volts does more of the work while the battery is nearly full; the other eases off.',
       'The panel must go through its controller. Take loose panels in before you drive off.',
@@ -78,6 +79,57 @@ export const charging: readonly PlainQuestion[] = [
       'A bare panel without a USB regulator must not go on a power bank.',
       'Straight off a small panel it stops with each cloud, and some power banks don’t start again by themselves.',
     ],
+  },
+  {
+    name: 'idling',
+    spots: [
+      'idle|idling|engine_running|run_the_engine|running_the_engine|leave_the_engine charge|charges|charging|recharge batter*|it|second -how_long -how_many_hours -inverter -tent',
+    ],
+    isBeforeSums: true,
+    says: 'It does, but poorly: at idle an alternator gives little, and the engine is stressed for it.',
+    lines: [
+      'An hour on the road does more than two of idling. At camp a panel or a small generator is the better way.',
+      'Never idle in or beside a tent, or under an open van: the exhaust kills.',
+    ],
+    caution: 'carbon-monoxide',
+    next: ['what solar do I need?', 'isolator or dcdc?'],
+  },
+  {
+    name: 'charge-asleep',
+    spots: [
+      'charge|charging|charger safe|ok|okay|leave|dangerous sleep|asleep|overnight|night|unattended -phone* -inverter -how_long -gas -smell* -generator -solar',
+    ],
+    says: 'With a charger set for that battery, good cable and fuses, yes: it stops by itself when full.',
+    lines: [
+      'Not with a battery that is swollen, leaking, very hot or smells, and not with a wet lead-acid one inside.',
+      'Charger and battery need air round them. A generator never runs while you sleep beside it.',
+    ],
+    caution: 'carbon-monoxide',
+  },
+  {
+    name: 'dcdc-parked',
+    spots: [
+      'dcdc|dc_dc|dc_to_dc|isolator|vsr drain*|flatten|flat|draw|kill|pull parked|engine_off|off|camp|night|overnight|stopped|car|starter|main',
+    ],
+    isBeforeSums: true,
+    says: 'No: it switches off with the engine, by its ignition wire or as the volts fall.',
+    lines: [
+      'Check that yours does: engine off for some minutes, and its light should show no charging.',
+      'One wired without ignition sense behind a smart alternator may stay on: then fit that wire.',
+    ],
+    next: ['isolator or dcdc?'],
+  },
+  {
+    name: 'two-on-one-charger',
+    spots: [
+      'charge|run two|both|couple batter*|batteries one|single|same dcdc|dc_dc|charger|controller|regulator',
+    ],
+    says: 'Yes, if the two are of one kind and joined in parallel: to the charger they are one big battery.',
+    lines: [
+      'Two of different kind or age need a charger each, or a switch so that only one is on at a time.',
+    ],
+    caution: 'mixed-batteries',
+    next: ['how do I join two batteries?'],
   },
   {
     name: 'phone-charge-time',
@@ -220,7 +272,7 @@ export const charging: readonly PlainQuestion[] = [
     spots: [
       'new|brand_new|first batter*|agm|lithium charge first|before|straight_away|out_of_the_box -how_long -old -mix -worth',
     ],
-    says: 'Yes, charge a new battery right up once before the first trip.',
+    says: 'Charge a new battery right up once before the first trip.',
     lines: [
       'AGM comes at about three quarters and loses a little on the shelf; lithium is often sent half full.',
       'A monitor is set to 100 % after that first full charge.',

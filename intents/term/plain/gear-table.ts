@@ -28,6 +28,52 @@ export const gear: readonly PlainQuestion[] = [
     next: ['fridge, 100Ah, 3 days?', 'what does a fridge use a day?'],
   },
   {
+    name: 'first-battery',
+    spots: [
+      'best|good|which|what batter* beginner*|timer|newbie|starting_out|just_starting|first_battery|learner -how_long',
+    ],
+    isBeforeSums: true,
+    says: 'A 100 Ah lithium if you can spend it, else a 120 Ah AGM: each runs a small fridge for a weekend.',
+    lines: [
+      'Lithium: a third of the weight, nearly twice the use, 10 years; it needs a lithium charger and no frost on charge.',
+      'AGM: cheaper, puts up with most chargers; use only half, and keep it full.',
+    ],
+    next: ['agm or lithium?', 'fridge, 100Ah, 3 days?'],
+  },
+  {
+    name: 'two-on-one-cable',
+    spots: [
+      'run|put|hang|connect|feed|share two|both|several|things|lights|fridge one|same|single cable|wire|lead|circuit|fuse -long -batteries',
+    ],
+    says: 'Yes, if cable and fuse are for both together: add up the amps.',
+    lines: [
+      'A fridge is happier alone: what shares its cable pulls its volts down.',
+      'From one fused main cable to a fuse box, and from there a thin one to each thing, is the tidy way.',
+    ],
+    next: ['what cable for 15A over 4 m?'],
+  },
+  {
+    name: 'fridge-plug',
+    spots: [
+      'plug|socket|connector|outlet fridge|freezer what|which|best|should|type|kind -hot -melt* -warm -cuts -mains -in_at',
+    ],
+    isBeforeSums: true,
+    says: 'A two-pole plug or a screw-in socket on its own fused cable: the dash plug works loose.',
+    lines: ['4 or 6 mm² for some 5 m, with a 15 A fuse at the battery, suits most camping fridges.'],
+    next: ['what cable for a fridge, 4 m?', 'what is a two-pole connector?'],
+  },
+  {
+    name: 'joining-cable',
+    spots: [
+      'how join|joining|splice|extend|connect cable|cables|wire|wires -batteries -panel* -parallel -mains -240',
+    ],
+    says: 'Crimp it with a proper tool and cover it with glued heat-shrink; for thick cable use lugs on a post.',
+    lines: [
+      'Twist and tape works loose and gets hot. Join only cable of the same size, else the fuse suits the thinner one.',
+    ],
+    caution: 'fuse-at-battery',
+  },
+  {
     name: 'cable-length',
     spots: [
       'longer|long|length|distance cable|cables|wire|wires|lead|run thicker|thick|lose|loses|loss|matter|matters|weaker|drop -what_size -how_much -how_thick -what_cable -which_cable',

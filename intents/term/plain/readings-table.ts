@@ -72,7 +72,7 @@ export const readings: readonly PlainQuestion[] = [
   {
     name: 'controller-rating',
     spots: [
-      'what|whats|mean* amp|a|amps|rating|rated|number controller|regulator|mppt|pwm mean*|stand_for|stands_for|rated|rating',
+      'what|whats|mean* amp|a|amps|rating|rated|number controller|regulator|mppt|pwm mean*|stand_for|stands_for|rated|rating -midday -noon -sun -morning -shows -reads -says -screen -now',
     ],
     hasAnyFigures: true,
     says: 'That is the most current it can pass to the battery: 20 A suits about 260 W of panel at 12 V.',
@@ -120,6 +120,17 @@ export const readings: readonly PlainQuestion[] = [
       'Then tell me the volts and the kind of battery. A plug-in meter at a socket reads a little low.',
     ],
     next: ['12.5V agm at rest, how full?'],
+  },
+  {
+    name: 'reset-the-monitor',
+    spots: ['how|where|when reset|calibrate|zero|synchronise|sync monitor|shunt|battery_meter|percent*'],
+    isBeforeSums: true,
+    says: 'Charge the battery right up, then set the monitor to 100 % in its menu (“sync” or “reset”).',
+    lines: [
+      'Enter the amp hours on the battery’s label first, and zero the current with everything off.',
+      'Do it again every few weeks: a shunt drifts without a full charge now and then.',
+    ],
+    next: ['what is a shunt?'],
   },
   {
     name: 'what-it-uses',

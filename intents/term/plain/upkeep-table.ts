@@ -8,7 +8,7 @@ export const upkeep: readonly PlainQuestion[] = [
     spots: [
       'inverter leave|left|leaving|keep|stay|turn_off|switch_off|off on|night|overnight|time|when_not|every -trip* -cuts -keeps -beep* -my_fridge -run_my',
     ],
-    says: 'Better not: an inverter left on takes about 5 to 15 Ah a night with nothing plugged in.',
+    says: 'Switch it off: an inverter left on takes about 5 to 15 Ah a night with nothing plugged in.',
     lines: [
       'That is as much as charging five phones or more. Switch it off when you’re done; it does no harm otherwise.',
       'If something must run all night, look for a 12 V version of it.',
@@ -121,6 +121,34 @@ export const upkeep: readonly PlainQuestion[] = [
       'All minus wires must run through the shunt, or what goes past it is never counted.',
     ],
     next: ['what is a shunt?', '12.5V agm at rest, how full?'],
+  },
+  {
+    name: 'on-its-side',
+    spots: [
+      'batter*|agm|lithium|gel side|upside_down|lying_down|flat_on|upright|sideways ok|okay|can|must|does|mount|matter|put|lay -panel*',
+    ],
+    isBeforeSums: true,
+    says: 'AGM, gel and most lithium may lie on their side; upside down none, and wet ones stay upright.',
+    lines: ['Look at the label: makers say which way up. Tie it down either way, as it flies in a crash.'],
+  },
+  {
+    name: 'on-a-plane',
+    spots: ['batter*|power_bank|power_station|lithium plane|flight|fly|airline|aeroplane|airport'],
+    says: 'Power banks up to 100 Wh go in the cabin; a camping battery is far over that and stays at home.',
+    lines: [
+      '100 to 160 Wh needs the airline’s leave. Nothing lithium goes in checked bags loose. Ask the airline: its rules count.',
+    ],
+  },
+  {
+    name: 'fridge-when-low',
+    spots: ['what_happens|what_does|what_will fridge|freezer low|flat|dies|runs_out|empty|drops'],
+    isBeforeSums: true,
+    says: 'It switches itself off at its cut-off volts, and starts again once the battery is charged.',
+    lines: [
+      'Its setting says when: low about 10.5 V, medium about 11 V, high about 11.8 V.',
+      'Kept shut, a full fridge stays cold for some hours; check the food if it was off longer.',
+    ],
+    next: ['what is cut-off voltage?'],
   },
   {
     name: 'small-drains',

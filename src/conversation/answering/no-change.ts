@@ -12,9 +12,9 @@ const isTold = ({ facts, removed, corrects }: Interpreted['heard']): boolean =>
   Object.keys(facts).length > 0 || removed.length > 0 || corrects !== undefined;
 
 /** Why what was told changes nothing, where that can be said. */
-function reason({ heard, facts }: Interpreted): string | undefined {
+function reason({ heard, facts, intent }: Interpreted): string | undefined {
   const isOfSun = Object.keys(heard.facts).some(key => ofSun.includes(key));
-  return isOfSun && !facts.solar
+  return isOfSun && !facts.solar && !intent.takes.includes('solar')
     ? english.say(
         'no-sun-counted',
         'There’s no solar in it, so the weather makes no difference. Got a panel? Tell me its watts.',
@@ -32,6 +32,8 @@ const asked: readonly (readonly [words: readonly string[], line: RegExp])[] = [
   [['kilos', 'kg', 'heavy', 'weigh', 'weight', 'lighter'], /\d kg\b|weighs/],
   [['percent', '%'], /\d %/],
   [['fuse'], /\bfuse\b/],
+  [['cable', 'wire'], /\bcable\b/],
+  [['bigger', 'larger'], /\byou need about [\d,]+ Ah\b/],
 ];
 
 /** "How many amps is that?": the line of the answer that tells it, where the first one doesn't. */

@@ -81,6 +81,12 @@ const put: readonly Put[] = [
     besides: new Set(['term', 'charge-time', 'list']),
     words: ['dcdc|dc_dc|dc_to_dc what|which|good|best|how_big size|big|sized -fuse|cable|wire|long'],
   },
+  // "Enough for 35 Ah a day?" of a panel
+  {
+    intent: 'solar-size',
+    besides: new Set(['solar-yield', 'trip']),
+    words: ['enough|cover|keep_up|do_it a_day|per_day|daily|every_day -days|last|battery'],
+  },
   // "MPPT or PWM for a 200 W panel?"
   {
     intent: 'compare',

@@ -33,7 +33,7 @@ function isSlipOfRig(memory: Memory, { from, kind, onto }: Message, heard: Heard
 
 /** Words that may stand beside a "why" that asks after the answer itself. */
 const besideWhy: ReadonlySet<string> = new Set(
-  'why how come is that it so not only much little long short big small high low many few less more the though tho but and ok hm hmm really ? bot'.split(
+  'why how come is that it so not only one much little long short big small thick thin heavy slow high low many few less more the though tho but and ok hm hmm really ? bot'.split(
     ' ',
   ),
 );
@@ -53,6 +53,14 @@ function howLongOf(own: Frame, heard: Heard): IntentName | undefined {
   const isOf = own.intent === 'inverter-check' && own.facts.batteries && own.facts.loads;
   const isLong = heard.cues.has('ask-how-long') && heard.intent === 'inverter-check';
   return isOf && isLong && isBareQuestion(heard) ? 'run-time' : undefined;
+}
+
+/** "And the cable?" after a fuse, "which fuse?" after a cable: of the same circuit. */
+function itsCable(own: Frame, heard: Heard): IntentName | undefined {
+  const { cues, intent } = heard;
+  if (intent !== own.intent || !isBareQuestion(heard) || asksItself(heard)) return undefined;
+  if (own.intent === 'fuse-size' && cues.has('cable') && !cues.has('fuse')) return 'cable-size';
+  return own.intent === 'cable-size' && cues.has('fuse') && !cues.has('cable') ? 'fuse-size' : undefined;
 }
 
 /** Questions of a size, each with those after which "how big, then?" asks it. */
@@ -94,7 +102,7 @@ export function ofFrame(memory: Memory, message: Message, heard: Heard): Heard {
   if (asksWhyAlone(heard) && isAnswered)
     return { ...heard, intent: frame.intent, facts: {}, options: [], certainty: leastSure };
   const own = ownFrame(memory.frames, message.from);
-  const inTalk = own && (howLongOf(own, heard) ?? sizeOf(own, heard));
+  const inTalk = own && (howLongOf(own, heard) ?? itsCable(own, heard) ?? sizeOf(own, heard));
   if (inTalk) return { ...heard, intent: inTalk, facts: {}, options: [], certainty: leastSure };
   const isOwnSlip =
     heard.corrects && heard.corrects.from === undefined && own && !undemanding.has(own.intent);

@@ -41,6 +41,8 @@ const seen: ReadonlySet<string> = new Set([
   'until',
   'mount',
   'netCurrentA',
+  'volts',
+  'voltsTaken',
   'targetChargePercent',
 ]);
 
