@@ -50,7 +50,7 @@ describe('what follows an answer is not answered with the same words', () => {
   test('a panel that is to keep something going is held against it, though no battery is told', () => {
     const { answers } = talk([
       'ann: 200W panel in cairns in july, what does it make?',
-      'ann: will that keep a fridge going, 30Ah a day?',
+      'ann: will that keep a fridge going 30ah a day',
       'ann: what if its cloudy?',
     ]);
     expect(answers.map(({ intent }) => intent)).toEqual(['solar-yield', 'solar-size', 'solar-size']);

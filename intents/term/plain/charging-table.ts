@@ -35,7 +35,7 @@ export const charging: readonly PlainQuestion[] = [
     isBeforeSums: true,
     spots: [
       'solar|panel|panels driv*|engine|alternator|dcdc|dc_dc|isolator both|same_time|together|connected|plugged|on|leave|disconnect|unplug|while|when -how_long -how_much -hours -better -worth -enough -or_a -make* -what_size -what_solar -should_i_get',
-      'turn_off|disconnect|unplug|switch_off|leave solar|panel|panels when|while|using|plugged charger|mains|park|hook*|generator -how_long',
+      'turn_off|disconnect*|unplug*|switch_off|turned_off|leave solar|panel|panels when|while|using|plugged charger|mains|park|hook*|generator -how_long',
       'solar|panel|panels alternator|dcdc|dc_dc|charger|mains same_time|together|both|at_once|fight -how_long -how_much -better -worth -hours',
     ],
     says: 'Both can stay on: solar and another charger each give what they can, and nothing is hurt.',
@@ -56,7 +56,7 @@ export const charging: readonly PlainQuestion[] = [
       'The panel charges the battery through a controller, and the things run off the battery.',
       'Its volts jump between 0 and over 20 V by itself, which fridges and inverters don’t stand.',
     ],
-    next: ['what solar do I need?', 'what battery do I need for a fridge?'],
+    next: ['how many solar panels to run a fridge?', 'what battery do I need for a fridge?'],
   },
   {
     name: 'panel-volts',
@@ -92,7 +92,7 @@ export const charging: readonly PlainQuestion[] = [
       'Never idle in or beside a tent, or under an open van: the exhaust kills.',
     ],
     caution: 'carbon-monoxide',
-    next: ['what solar do I need?', 'isolator or dcdc?'],
+    next: ['how many solar panels to run a fridge?', 'isolator or dcdc?'],
   },
   {
     name: 'charge-asleep',
@@ -129,7 +129,7 @@ export const charging: readonly PlainQuestion[] = [
       'Two of different kind or age need a charger each, or a switch so that only one is on at a time.',
     ],
     caution: 'mixed-batteries',
-    next: ['how do I join two batteries?'],
+    next: ['what is parallel?'],
   },
   {
     name: 'phone-charge-time',
@@ -291,6 +291,6 @@ export const charging: readonly PlainQuestion[] = [
       'On the road, a 25 A DC-DC puts in about 20 Ah for each hour’s drive.',
       'A small generator with a mains charger is the backup for grey weeks.',
     ],
-    next: ['what solar do I need?', 'isolator or dcdc?', 'what generator do I need?'],
+    next: ['how many solar panels to run a fridge?', 'isolator or dcdc?'],
   },
 ];

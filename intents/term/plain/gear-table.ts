@@ -169,7 +169,7 @@ export const gear: readonly PlainQuestion[] = [
   {
     name: 'breaker-instead',
     spots: [
-      'breaker|circuit_breaker ok|okay|instead|better|can|use|same|or fuse|it|that|this -trip* -keeps -post -site -hook*',
+      'breaker ok|okay|instead|better|can|use|same|or fuse|it|that|this|would|better -trip* -keeps -post -site -hook*',
     ],
     isBeforeSums: true,
     says: 'Yes, a DC breaker of the same amps does a fuse’s work, and you can reset it.',

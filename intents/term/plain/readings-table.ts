@@ -15,7 +15,7 @@ export const readings: readonly PlainQuestion[] = [
       'No sign, or a plus, means it is charging. With everything off it should be near zero.',
       'A few monitors are set up the other way round: switch on a light and see which way the number moves.',
     ],
-    next: ['what is a shunt?', 'how long will it last?'],
+    next: ['what is a shunt?'],
   },
   {
     name: 'cut-off',
@@ -143,6 +143,6 @@ export const readings: readonly PlainQuestion[] = [
       'No label? A clamp meter on the plus wire shows it, or watch a battery monitor as you switch the thing on.',
       'Tell me what you’ve got, and I’ll add up the day.',
     ],
-    next: ['what do I use a day?', 'what is 60W in amps?'],
+    next: ['what does a fridge use a day?', 'what is 60W in amps?'],
   },
 ];

@@ -13,7 +13,7 @@ export const upkeep: readonly PlainQuestion[] = [
       'That is as much as charging five phones or more. Switch it off when you’re done; it does no harm otherwise.',
       'If something must run all night, look for a 12 V version of it.',
     ],
-    next: ['what is idle draw?', 'what does my inverter use overnight?'],
+    next: ['what is idle draw?'],
   },
   {
     name: 'cold-weather',
@@ -25,7 +25,7 @@ export const upkeep: readonly PlainQuestion[] = [
       'A flat lead-acid battery can freeze and split, so keep it full in the frost.',
       'Lithium may be used in the cold, but never charged below 0 °C.',
     ],
-    next: ['what if it is 0 °C?', 'can I charge lithium in the cold?'],
+    next: ['can I charge lithium in the cold?'],
   },
   {
     name: 'hot-weather',
@@ -106,7 +106,7 @@ export const upkeep: readonly PlainQuestion[] = [
       'Switch the inverter off when you’re done; anything that heats (kettle, toaster, hair dryer) goes on gas or waits.',
       'What goes out must come back: a panel in the sun, or a drive each day or two.',
     ],
-    next: ['what does a fridge use a day?', 'what solar do I need?'],
+    next: ['what does a fridge use a day?', 'how many solar panels to run a fridge?'],
   },
   {
     name: 'monitor-astray',
