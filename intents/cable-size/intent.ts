@@ -1,7 +1,5 @@
-import { type CircuitKind, circuitKindOf } from '#engine/cable/circuit.ts';
 import type { Facts } from '#rig/rig.ts';
 import { defineIntent } from '../define-intent.ts';
-import { factsOf } from '../facts.ts';
 import type { RequestContext } from '../intent.ts';
 import type { Need } from '../needs.ts';
 import { answerAmpacity } from './ampacity.ts';
@@ -28,9 +26,6 @@ const needLength: Need = {
   ask: 'how long the cable is, one way (say “5 m”)',
   holds: facts => facts.cable?.lengthM !== undefined || hasSize(facts),
 };
-
-/** How far things usually hang from the battery in a vehicle, one way, m. Common practice. */
-const usualM: Partial<Record<CircuitKind, number>> = { dcdc: 5, inverter: 1.5, loads: 4 };
 
 /** "Can I go thinner?", "and one size up?": the next size sold, where the one that does was just named. */
 function otherWished({ conductor }: CableSize, { parsed }: RequestContext): Facts['cable'] {
@@ -61,16 +56,6 @@ export const cableSize = defineIntent({
   // Whatever else is known, a current told goes before it.
   alsoHangsOn: ({ cable }) => (cable?.lengthM === undefined ? [] : ['cable.currentA']),
   needs: [needCurrent, needLength],
-  guess: (facts, setting) => {
-    const known = factsOf(facts);
-    const kind = isSizeAlone(known) ? undefined : circuitKindOf(known, setting.recalled);
-    const lengthM = kind && usualM[kind];
-    if (lengthM === undefined || hasSize(known)) return undefined;
-    const told = { ...known, cable: { ...known.cable, lengthM } };
-    const reply = answerCableSize(told, computeCableSize(told, setting), setting);
-    const asks = `That is for ${lengthM} m one way, as usually laid. How long is yours?`;
-    return { ...reply, lines: [asks, ...(reply.lines ?? [])].slice(0, 3) };
-  },
   reply: (facts, setting) => {
     if (isSizeAlone(facts)) return answerAmpacity(facts, setting);
     const result = computeCableSize(facts, setting);

@@ -67,7 +67,9 @@ export function withNoChange(reply: Reply, read: Interpreted): Reply {
     againCues.some(cue => heard.cues.has(cue))
   )
     return reply;
-  if (replay()?.headline !== reply.headline) return reply;
+  const before = replay();
+  const isSame = before?.headline === reply.headline && before.lines?.join() === reply.lines?.join();
+  if (!isSame) return reply;
   const wanted = isTold(heard) ? undefined : lineOf(reply, heard);
   if (wanted !== undefined) return withFirst(reply, wanted);
   const why = reason(read);
