@@ -9,6 +9,7 @@ import { computeBatterySize } from './compute.ts';
 export const batterySize = defineIntent({
   name: 'battery-size',
   title: 'What battery do I need?',
+  thing: 'battery',
   takes: [
     'loads',
     'dailyUseAh',

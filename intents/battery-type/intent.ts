@@ -10,6 +10,7 @@ import { computeBatteryType } from './compute.ts';
 export const batteryType = defineIntent({
   name: 'battery-type',
   title: 'AGM or lithium?',
+  thing: 'battery',
   takes: [
     'batteries',
     'ambientC',

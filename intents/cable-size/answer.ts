@@ -32,10 +32,18 @@ function otherwise({ conductor, gauge, isGiven }: CableSize): string {
   return `In the shop: ${isGiven ? 'about ' : ''}${both(gauge)}.`;
 }
 
-function drops({ figures, lengthM, voltageV }: CableSize): string {
-  const { voltageDrop, voltageDropPercent, current } = figures;
-  return `${significant(voltageDrop.value, 2)} V (${significant(voltageDropPercent.value, 2)} % of ${significant(voltageV)} V) at ${plain(current.value)} A over ${significant(lengthM)} m`;
+function drops(result: CableSize): string {
+  const { voltageDrop, voltageDropPercent } = result.figures;
+  return `${significant(voltageDrop.value, 2)} V (${significant(voltageDropPercent.value, 2)} % of ${significant(result.voltageV)} V) ${run(result)}`;
 }
+
+/** "20 A over 4 m". */
+const run = ({ figures, lengthM }: CableSize): string =>
+  `at ${plain(figures.current.value)} A over ${significant(lengthM)} m`;
+
+/** What is lost, as a first line has room for it: "3.1 % (0.37 V)". */
+const lost = ({ figures: { voltageDrop, voltageDropPercent } }: CableSize): string =>
+  `${significant(voltageDropPercent.value, 2)} % (${significant(voltageDrop.value, 2)} V)`;
 
 /** Does the cable that was told do? Tight where "6 mm" may be auto cable, and that does otherwise. */
 const judge = (result: CableSize): Exclude<Verdict, null> =>
@@ -58,11 +66,10 @@ function headline(result: CableSize, verdict: Verdict, isAutoAsked: boolean): st
   if (!result.isGiven)
     return result.isTooMuch
       ? `No single cable sold does it: even ${name(result)} loses ${drops(result)}.`
-      : `${name(result)}: it loses ${drops(result)}.`;
-  const lost = `${drops(result)} on ${name(result)}`;
-  if (verdict === null) return `The drop is about ${lost}.`;
-  if (verdict === 'yes') return `Yes: it loses ${lost}.`;
-  return verdict === 'tight' ? `Tight: it loses ${lost}.` : `No: it loses ${lost}.`;
+      : `${name(result)}: it loses ${lost(result)} ${run(result)}.`;
+  if (verdict === null) return `The drop is about ${drops(result)} on ${name(result)}.`;
+  const opening = { yes: 'Yes', tight: 'Tight', no: 'No' }[verdict];
+  return `${opening}: ${name(result)} loses ${lost(result)} ${run(result)}.`;
 }
 
 /** "40 A fuse (blade)". */
@@ -79,7 +86,7 @@ function why(result: CableSize, verdict: Verdict): string {
       ? `That is within the ${isLimitTold ? `${limit} you want` : `usual ${limit}`}.`
       : isLimitTold
         ? `You want to lose ${limit} at most.`
-        : 'Keep it to 3 % for fridges and for charging, and to 5 % for the rest.';
+        : `For this keep it within ${limit}.`;
   }
   if (isByCurrent) return `The current sets that size, not the drop: it must carry its ${fuseName(result)}.`;
   return `That keeps the drop within ${limit} and suits a ${fuseName(result)}. ${isRoundTrip ? 'I took the length as there and back.' : 'The wire back is counted in.'}`;
@@ -149,13 +156,16 @@ export function answerCableSize(facts: Facts, result: CableSize, setting: Reques
   const canIt = cues.has('ask-can-it') || cues.has('last') || words.some(word => ofYesNo.has(word));
   const isAsked = isAutoAsked || (canIt && !cues.has('ask-drop'));
   const verdict: Verdict = !result.isGiven ? null : isAutoAsked ? 'no' : judge(result);
+  const instead = insteadOf(result, result.isGiven ? judgeAlone(result) : null);
   const lines = [
     isAutoAsked ? `On it: ${drops(result)}.` : why(result, judgeAlone(result)),
     thin(result),
-    insteadOf(result, result.isGiven ? judgeAlone(result) : null),
+    instead,
     // The size told in the other measure is no help where it won't do.
-    isAutoAsked || verdict === 'no' ? undefined : otherwise(result),
-    result.isGiven && verdict === 'no' && !isAutoAsked ? undefined : trap(result),
+    isAutoAsked || verdict === 'no' || instead ? undefined : otherwise(result),
+    (result.isGiven && verdict === 'no' && !isAutoAsked) || (instead && !result.asAuto)
+      ? undefined
+      : trap(result),
     result.givesA === undefined
       ? undefined
       : `A DC-DC charger draws about ${plain(result.figures.continuous.value)} A to give ${plain(result.givesA)} A: drop, cable and fuse are for that.`,

@@ -207,6 +207,10 @@ export function computeCableSize(
 export const nextThicker = ({ as, areaMm2 }: Conductor): Conductor | undefined =>
   conductorsSold(as === 'gauge' ? 'gauge' : 'metric').find(one => one.areaMm2 > areaMm2 * 1.01);
 
+/** The next size down; undefined below the thinnest. */
+export const nextThinner = ({ as, areaMm2 }: Conductor): Conductor | undefined =>
+  conductorsSold(as === 'gauge' ? 'gauge' : 'metric').findLast(one => one.areaMm2 < areaMm2 * 0.99);
+
 const asFigures = (pair: Drop & Pick<Pair, 'conductor' | 'fuse'>, about: Run) => ({
   conductorArea: pair.conductor.areaMm2,
   voltageDrop: pair.dropV,

@@ -1,9 +1,10 @@
 import type { Facts } from '#rig/rig.ts';
 import { defineIntent } from '../define-intent.ts';
+import type { RequestContext } from '../intent.ts';
 import type { Need } from '../needs.ts';
 import { answerAmpacity } from './ampacity.ts';
 import { answerCableSize } from './answer.ts';
-import { computeCableSize } from './compute.ts';
+import { type CableSize, computeCableSize, nextThicker, nextThinner } from './compute.ts';
 
 const needCurrent: Need = {
   anyOf: ['cable', 'inverter', 'loads', 'chargers', 'solar'],
@@ -26,10 +27,21 @@ const needLength: Need = {
   holds: facts => facts.cable?.lengthM !== undefined || hasSize(facts),
 };
 
+/** "Can I go thinner?", "and one size up?": the next size sold, where the one that does was just named. */
+function otherWished({ conductor }: CableSize, { parsed }: RequestContext): Facts['cable'] {
+  const { words } = parsed.recognised;
+  const isThinner = words.some(word => word === 'thinner' || word === 'smaller' || word === 'lighter');
+  const isThicker = words.some(word => word === 'thicker' || word === 'bigger' || word === 'heavier');
+  const other = isThinner ? nextThinner(conductor) : isThicker ? nextThicker(conductor) : undefined;
+  if (!other) return undefined;
+  return other.as === 'gauge' ? { awg: other.size } : { areaMm2: other.areaMm2 };
+}
+
 /** What cable; what is the drop on this cable. */
 export const cableSize = defineIntent({
   name: 'cable-size',
   title: 'What cable do I need?',
+  thing: 'cable',
   takes: [
     'cable',
     'inverter',
@@ -44,8 +56,12 @@ export const cableSize = defineIntent({
   // Whatever else is known, a current told goes before it.
   alsoHangsOn: ({ cable }) => (cable?.lengthM === undefined ? [] : ['cable.currentA']),
   needs: [needCurrent, needLength],
-  reply: (facts, setting) =>
-    isSizeAlone(facts)
-      ? answerAmpacity(facts, setting)
-      : answerCableSize(facts, computeCableSize(facts, setting), setting),
+  reply: (facts, setting) => {
+    if (isSizeAlone(facts)) return answerAmpacity(facts, setting);
+    const result = computeCableSize(facts, setting);
+    const other = hasSize(facts) ? undefined : otherWished(result, setting);
+    if (!other) return answerCableSize(facts, result, setting);
+    const told = { ...facts, cable: { ...facts.cable, ...other } };
+    return answerCableSize(told, computeCableSize(told, setting), setting);
+  },
 });

@@ -2,6 +2,7 @@ import type { Figure } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
 import { span } from '#answer/say.ts';
 import { present } from '#basics/present.ts';
+import { chargeRow } from '#engine/battery/charge-table.ts';
 import type { Range } from '#quantity/range.ts';
 import { decimals, plain, significant } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
@@ -21,9 +22,25 @@ const kindOf = (result: ChargeLevel): string =>
       ? 'a wet battery'
       : chemistryName(result.chemistry);
 
-function charging(facts: Facts, result: ChargeLevel): readonly [string, ...string[]] {
+/** By so much over what makers allow the volts of a charge are called too high, V of a 12 V block. */
+const overV = 0.15;
+
+/** Whether the volts of a charge are as they should be; undefined where nothing is to be judged by a block's volts. */
+function judgedCharge({ volts = 0 }: Facts, { chemistry }: ChargeLevel): string | undefined {
+  if (volts > 18) return undefined;
+  const [, low, high] = chargeRow(chemistry).absorptionV;
+  const range = `${significant(low)} to ${significant(high)} V`;
+  const kind = chemistryName(chemistry);
+  return volts > high + overV
+    ? `Too high for ${kind} if it stays there: ${range} is right. Check the charger’s setting.`
+    : `Normal while it charges: ${kind} is charged at ${range} and held at about ${significant(chargeRow(chemistry).floatV)} V.`;
+}
+
+function charging(facts: Facts, result: ChargeLevel, isJudged: boolean): readonly [string, ...string[]] {
+  const judgement = isJudged ? judgedCharge(facts, result) : undefined;
+  const first = `It can't be told from that: ${significant(present(facts.volts), 4)} V says it is being charged, and the volts are the charger's.`;
   return [
-    `It can't be told from that: ${significant(present(facts.volts), 4)} V says it is being charged, and the volts are the charger's.`,
+    judgement ?? first,
     `Switch the charging off and let it rest for a few hours, loads off; full is then about ${decimals(result.fullV, 1)} V, half about ${decimals(result.halfV, 1)} V (${kindOf(result)}).`,
     result.chemistry === 'lfp'
       ? 'For lithium a shunt monitor is the real gauge.'
@@ -100,7 +117,7 @@ function shouldCharge(facts: Facts, { chemistry }: ChargeLevel, { low, value }: 
 
 /** Words that ask for a judgement of the level: "is that good?", "is 12.0 bad?". */
 const judging: ReadonlySet<string> = new Set(
-  'good bad ok okay fine low alright healthy normal right'.split(' '),
+  'good bad ok okay fine low high alright healthy normal right worry worried'.split(' '),
 );
 
 const asksForJudgement = ({ parsed: { cues, recognised } }: Pick<RequestContext, 'parsed'>): boolean =>
@@ -129,7 +146,7 @@ export function answerChargeLevel(facts: Facts, result: ChargeLevel, setting: Re
   const { stateOfCharge: level, state } = result;
   const verdict = level && state !== 'told' && asksWhetherFull(setting) ? judge(level) : null;
   let text: readonly [string, ...string[]];
-  if (!level) text = charging(facts, result);
+  if (!level) text = charging(facts, result, asksForJudgement(setting) && !asksWhetherFull(setting));
   else if (state === 'told') {
     const [first, ...rest] = told(result);
     const isJudged = asksForJudgement(setting) && !asksToCharge(setting);

@@ -9,6 +9,7 @@ import { answerLater } from './later-answer.ts';
 export const chargeLevel = defineIntent({
   name: 'charge-level',
   title: 'How full is my battery?',
+  thing: 'battery',
   isOfNow: true,
   takes: [
     'volts',

@@ -6,6 +6,7 @@ import { computeChargePath } from './compute.ts';
 export const chargePath = defineIntent({
   name: 'charge-path',
   title: 'Isolator or DC-DC charger?',
+  thing: 'dcdc',
   takes: ['batteries', 'alternator', 'cable', 'solar', 'volts', 'chargers'],
   hangsOn: new Set(['chargers']),
   contest: () => 'path',

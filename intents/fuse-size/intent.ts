@@ -19,6 +19,7 @@ const needCircuit: Need = {
 export const fuseSize = defineIntent({
   name: 'fuse-size',
   title: 'What fuse do I need?',
+  thing: 'fuse',
   takes: [
     'cable',
     'inverter',

@@ -12,6 +12,7 @@ import { answerTypical, answerUsualUse, typicalRunTime } from './typical.ts';
 export const runTime: Intent<RunTimeFacts> = defineIntent<RunTimeFacts>({
   name: 'run-time',
   title: 'How long will it last?',
+  thing: 'battery',
   isOfNow: true,
   takes: [
     'loads',

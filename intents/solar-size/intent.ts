@@ -9,6 +9,7 @@ import { computeSolarSize, type SolarSizeFacts } from './compute.ts';
 export const solarSize = defineIntent<SolarSizeFacts>({
   name: 'solar-size',
   title: 'What panel do I need?',
+  thing: 'panel',
   hangsOnPlace: () => true,
   takes: [...sunFacts, 'loads', 'dailyUseAh', 'dailyUseWh', 'inverter', 'without'],
   hangsOn: new Set([...drawFacts]),

@@ -9,6 +9,7 @@ import { platesIn } from './plate.ts';
 export const solarWiring = defineIntent<WiringFacts>({
   name: 'solar-wiring',
   title: 'Panels in series or parallel?',
+  thing: 'panel',
   takes: ['solar', 'arrangement', 'batteries', 'systemVoltageV', 'shade', ...whereFacts, 'ambientC'],
   needs: [
     {

@@ -15,6 +15,7 @@ const needPanel: Need = {
 export const solarYield = defineIntent<SolarYieldFacts>({
   name: 'solar-yield',
   title: 'What will my panel make?',
+  thing: 'panel',
   hangsOnPlace: ({ solar }) => solar !== undefined,
   takes: [...sunFacts, 'loads', 'dailyUseAh', 'dailyUseWh', 'inverter'],
   needs: [needPanel],

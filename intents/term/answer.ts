@@ -126,7 +126,7 @@ const plainly = ({ says, lines, caution, next }: PlainQuestion): Reply => ({
 /** Words for a plain question, else for a term asked after; two terms are compared; an unknown one is asked back. */
 export function answerTerm(facts: Facts, setting: RequestContext): Reply {
   const { term, cues } = setting.parsed;
-  const asked = plainQuestionIn(setting.parsed);
+  const asked = plainQuestionIn(setting.parsed, setting.about);
   if (asked) return plainly(asked);
   const found = term === undefined ? [] : termsIn(term);
   const [first, second] = found;

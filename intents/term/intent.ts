@@ -9,8 +9,8 @@ export const term = defineIntent({
   isTalk: true,
   hasNoSum: true,
   takes: ['batteries', 'arrangement', 'systemVoltageV'],
-  isAskedBy: parsed => {
-    const asked = plainQuestionIn(parsed);
+  isAskedBy: (parsed, about) => {
+    const asked = plainQuestionIn(parsed, about);
     return asked && (asked.isBeforeSums ? 'for-sure' : 'if-unsure');
   },
   reply: (facts, setting) => answerTerm(facts, setting),

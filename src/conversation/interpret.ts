@@ -25,6 +25,7 @@ import type { Message } from './message.ts';
 import { isIntent, undemanding } from './questions.ts';
 import { type Options, settingOf } from './setting.ts';
 import { outletVoltsIn } from './told/left-numbers.ts';
+import { withSeasonTold } from './told/season-told.ts';
 import { unitsFor } from './told/units.ts';
 import { hoursUntil } from './told/until.ts';
 import { asked, isAskedAgain, stillRecalled } from './turns/again.ts';
@@ -130,7 +131,7 @@ export function interpret(memory: Memory, message: Message, said: Heard, options
   const unsure = isPlain ? undefined : twoReadings(heard, answerOf);
   const asked = taken(memory, message, heard, undefined, options);
   const isWeak = !asked.ready || undemanding.has(heard.intent);
-  const inWords = askedPlainly(heard, message, unsure ? 'torn' : isWeak ? 'weak' : 'sure');
+  const inWords = askedPlainly(memory, message, heard, unsure ? 'torn' : isWeak ? 'weak' : 'sure');
   if (inWords) return { ...taken(memory, message, inWords, undefined, options), readAs: heard };
   if (unsure && unsure.echo === undefined) return taken(memory, message, heard, unsure, options);
   // What lacks something is asked for by that; nothing would be worked out yet.
@@ -230,7 +231,8 @@ function taken(
   const known = fill(base, takes, sources, isDraw);
   const here = whereTheyCamp(memory, message, intent, known.facts);
   const filled = here ? fill(base, takes, [...sources, here.facts], isDraw) : known;
-  const all = timed(without(filled.facts, ...(borrowed?.unknown ?? [])), memory, message);
+  const seasoned = withSeasonTold(filled.facts, heard, intent);
+  const all = timed(without(seasoned, ...(borrowed?.unknown ?? [])), memory, message);
   const facts = pick(all, intent.takes);
   const subject = named ?? subjectBefore(intent, lean);
   const parsed = needsOf(intent, subject).safeParse(facts);

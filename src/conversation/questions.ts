@@ -27,9 +27,10 @@ export const ofNow = namesOf(({ isOfNow }) => isOfNow);
 /** The question that its words ask whatever it was read as, if any. */
 export function askedInWords(
   parsed: ParsedMessage,
+  about: string | undefined,
 ): { readonly intent: IntentName; readonly isSure: boolean } | undefined {
   for (const { name, isAskedBy } of intents) {
-    const asked = isAskedBy?.(parsed);
+    const asked = isAskedBy?.(parsed, about);
     if (asked) return { intent: name, isSure: asked === 'for-sure' };
   }
   return undefined;

@@ -35,14 +35,109 @@ export const charging: readonly PlainQuestion[] = [
     isBeforeSums: true,
     spots: [
       'solar|panel|panels driv*|engine|alternator|dcdc|dc_dc|isolator both|same_time|together|connected|plugged|on|leave|disconnect|unplug|while|when -how_long -how_much -hours -better -worth -enough -or_a -make* -what_size -what_solar -should_i_get',
+      'turn_off|disconnect*|unplug*|switch_off|turned_off|leave solar|panel|panels when|while|using|plugged charger|mains|park|hook*|generator -how_long',
       'solar|panel|panels alternator|dcdc|dc_dc|charger|mains same_time|together|both|at_once|fight -how_long -how_much -better -worth -hours',
     ],
-    says: 'Yes, solar and another charger can both be on: each gives what it can, and nothing is hurt.',
+    says: 'Both can stay on: solar and another charger each give what they can, and nothing is hurt.',
     lines: [
       'The one with the higher volts does more of the work while the battery is nearly full; the other eases off.',
       'The panel must go through its controller. Take loose panels in before you drive off.',
     ],
     next: ['isolator or dcdc?', 'what is float?'],
+  },
+  {
+    name: 'panel-alone',
+    spots: [
+      'fridge|lights|pump|inverter|things|gear|stuff|appliances straight|directly|direct|without_a_battery|no_battery panel|panels|solar -how_much -what_size',
+      'need batter* solar|panel|panels do|without|if -what_size -how_big -how_much -how_many',
+    ],
+    says: 'You need a battery: a panel alone drops out with each cloud, and at night there is nothing.',
+    lines: [
+      'The panel charges the battery through a controller, and the things run off the battery.',
+      'Its volts jump between 0 and over 20 V by itself, which fridges and inverters don’t stand.',
+    ],
+    next: ['how many solar panels to run a fridge?', 'what battery do I need for a fridge?'],
+  },
+  {
+    name: 'panel-volts',
+    spots: [
+      'panel|panels|solar volts|v|voltage too_much|too_high|hurt|damage|safe|ok|okay|fry batter* -series -parallel -controller_limit -drop',
+    ],
+    says: 'That’s normal: a panel for 12 V shows 18 to 22 V, and the controller brings it down.',
+    lines: [
+      'Never put it straight on the battery. Check that the controller’s volt limit is above the panel’s open-circuit volts.',
+    ],
+    next: ['what is open circuit voltage?', 'what is an MPPT controller?'],
+  },
+  {
+    name: 'power-bank',
+    spots: [
+      'charge|charging power_bank|powerbank|power_banks solar|panel|panels|car|driving|battery -how_long -how_many -phone*',
+    ],
+    says: 'Yes: off a panel with a USB outlet, or better off a 12 V USB socket on the battery.',
+    lines: [
+      'A bare panel without a USB regulator must not go on a power bank.',
+      'Straight off a small panel it stops with each cloud, and some power banks don’t start again by themselves.',
+    ],
+  },
+  {
+    name: 'idling',
+    spots: [
+      'idle|idling|engine_running|run_the_engine|running_the_engine|leave_the_engine charge|charges|charging|recharge batter*|it|second -how_long -how_many_hours -inverter -tent',
+    ],
+    isBeforeSums: true,
+    says: 'It does, but poorly: at idle an alternator gives little, and the engine is stressed for it.',
+    lines: [
+      'An hour on the road does more than two of idling. At camp a panel or a small generator is the better way.',
+      'Never idle in or beside a tent, or under an open van: the exhaust kills.',
+    ],
+    caution: 'carbon-monoxide',
+    next: ['how many solar panels to run a fridge?', 'isolator or dcdc?'],
+  },
+  {
+    name: 'charge-asleep',
+    spots: [
+      'charge|charging|charger safe|ok|okay|leave|dangerous sleep|asleep|overnight|night|unattended -phone* -inverter -how_long -gas -smell* -generator -solar',
+    ],
+    says: 'With a charger set for that battery, good cable and fuses, yes: it stops by itself when full.',
+    lines: [
+      'Not with a battery that is swollen, leaking, very hot or smells, and not with a wet lead-acid one inside.',
+      'Charger and battery need air round them. A generator never runs while you sleep beside it.',
+    ],
+    caution: 'carbon-monoxide',
+  },
+  {
+    name: 'dcdc-parked',
+    spots: [
+      'dcdc|dc_dc|dc_to_dc|isolator|vsr drain*|flatten|flat|draw|kill|pull parked|engine_off|off|camp|night|overnight|stopped|car|starter|main',
+    ],
+    isBeforeSums: true,
+    says: 'No: it switches off with the engine, by its ignition wire or as the volts fall.',
+    lines: [
+      'Check that yours does: engine off for some minutes, and its light should show no charging.',
+      'One wired without ignition sense behind a smart alternator may stay on: then fit that wire.',
+    ],
+    next: ['isolator or dcdc?'],
+  },
+  {
+    name: 'two-on-one-charger',
+    spots: [
+      'charge|run two|both|couple batter*|batteries one|single|same dcdc|dc_dc|charger|controller|regulator',
+    ],
+    says: 'Yes, if the two are of one kind and joined in parallel: to the charger they are one big battery.',
+    lines: [
+      'Two of different kind or age need a charger each, or a switch so that only one is on at a time.',
+    ],
+    caution: 'mixed-batteries',
+    next: ['what is parallel?'],
+  },
+  {
+    name: 'phone-charge-time',
+    spots: ['how_long|how_many_hours charge|charging phone|phones|tablet -off -run -last -power_bank -from'],
+    says: 'About 1½ to 2½ hours on a good USB socket, taking about 1½ Ah of the battery.',
+    lines: [
+      'A weak socket of 1 A or less takes twice as long; a USB-C fast charger on 12 V under an hour and a half.',
+    ],
   },
   {
     name: 'solar-no-controller',
@@ -88,6 +183,7 @@ export const charging: readonly PlainQuestion[] = [
   },
   {
     name: 'use-while-charging',
+    isBeforeSums: true,
     spots: [
       'use|run|running|using while|when|whilst|same_time|as_its charging|charge|charger|on_charge fridge|batter*|it|stuff|lights|gear|loads -driv* -how_long -how_much -freez* -cold -solar -panel* -alternator -phone*',
     ],
@@ -148,7 +244,7 @@ export const charging: readonly PlainQuestion[] = [
   {
     name: 'clouds',
     spots: [
-      'cloud*|overcast|grey|no_sun panel|panels|solar work|works|any_good|do_anything|useless|worth|charge|make_any* -how_much -how_long -enough',
+      'cloud*|overcast|grey|no_sun|raining|rains|rain|rainy panel|panels|solar work|works|any_good|do_anything|useless|worth|charge|make_any* -how_much -how_long -enough',
       'how_much_sun|how_many_sun|how_much_light need* panel|panels|solar|work',
     ],
     says: 'They work, but weakly: a grey day gives about a quarter of a sunny one, thick cloud a tenth.',
@@ -176,7 +272,7 @@ export const charging: readonly PlainQuestion[] = [
     spots: [
       'new|brand_new|first batter*|agm|lithium charge first|before|straight_away|out_of_the_box -how_long -old -mix -worth',
     ],
-    says: 'Yes, charge a new battery right up once before the first trip.',
+    says: 'Charge a new battery right up once before the first trip.',
     lines: [
       'AGM comes at about three quarters and loses a little on the shelf; lithium is often sent half full.',
       'A monitor is set to 100 % after that first full charge.',
@@ -186,6 +282,7 @@ export const charging: readonly PlainQuestion[] = [
     name: 'ways-to-charge',
     spots: [
       'how|ways|way charge|recharge|topped_up|power camp|camping|bush|off_grid|beach|no_power without|no|not|different|best|options|all driv*|mains|power|engine|ways -how_long -how_much -phone* -what_size -hours',
+      'how charg*|recharg* batter*|lithium|agm|it dont_drive|not_driving|without_driving|no_driving|dont_move|staying_put|stay_put|parked_up',
       'ways_to_charge|options_for_charging|how_can_i_charge|how_else_can_i_charge',
     ],
     says: 'Three ways: the sun (a panel and controller), driving (a DC-DC charger), or mains and a charger.',
@@ -194,6 +291,6 @@ export const charging: readonly PlainQuestion[] = [
       'On the road, a 25 A DC-DC puts in about 20 Ah for each hour’s drive.',
       'A small generator with a mains charger is the backup for grey weeks.',
     ],
-    next: ['what solar do I need?', 'isolator or dcdc?', 'what generator do I need?'],
+    next: ['how many solar panels to run a fridge?', 'isolator or dcdc?'],
   },
 ];

@@ -28,6 +28,52 @@ export const gear: readonly PlainQuestion[] = [
     next: ['fridge, 100Ah, 3 days?', 'what does a fridge use a day?'],
   },
   {
+    name: 'first-battery',
+    spots: [
+      'best|good|which|what batter* beginner*|timer|newbie|starting_out|just_starting|first_battery|learner -how_long',
+    ],
+    isBeforeSums: true,
+    says: 'A 100 Ah lithium if you can spend it, else a 120 Ah AGM: each runs a small fridge for a weekend.',
+    lines: [
+      'Lithium: a third of the weight, nearly twice the use, 10 years; it needs a lithium charger and no frost on charge.',
+      'AGM: cheaper, puts up with most chargers; use only half, and keep it full.',
+    ],
+    next: ['agm or lithium?', 'fridge, 100Ah, 3 days?'],
+  },
+  {
+    name: 'two-on-one-cable',
+    spots: [
+      'run|put|hang|connect|feed|share two|both|several|things|lights|fridge one|same|single cable|wire|lead|circuit|fuse -long -batteries',
+    ],
+    says: 'Yes, if cable and fuse are for both together: add up the amps.',
+    lines: [
+      'A fridge is happier alone: what shares its cable pulls its volts down.',
+      'From one fused main cable to a fuse box, and from there a thin one to each thing, is the tidy way.',
+    ],
+    next: ['what cable for 15A over 4 m?'],
+  },
+  {
+    name: 'fridge-plug',
+    spots: [
+      'plug|socket|connector|outlet fridge|freezer what|which|best|should|type|kind -hot -melt* -warm -cuts -mains -in_at',
+    ],
+    isBeforeSums: true,
+    says: 'A two-pole plug or a screw-in socket on its own fused cable: the dash plug works loose.',
+    lines: ['4 or 6 mm² for some 5 m, with a 15 A fuse at the battery, suits most camping fridges.'],
+    next: ['what cable for a fridge, 4 m?', 'what is a two-pole connector?'],
+  },
+  {
+    name: 'joining-cable',
+    spots: [
+      'how join|joining|splice|extend|connect cable|cables|wire|wires -batteries -panel* -parallel -mains -240',
+    ],
+    says: 'Crimp it with a proper tool and cover it with glued heat-shrink; for thick cable use lugs on a post.',
+    lines: [
+      'Twist and tape works loose and gets hot. Join only cable of the same size, else the fuse suits the thinner one.',
+    ],
+    caution: 'fuse-at-battery',
+  },
+  {
     name: 'cable-length',
     spots: [
       'longer|long|length|distance cable|cables|wire|wires|lead|run thicker|thick|lose|loses|loss|matter|matters|weaker|drop -what_size -how_much -how_thick -what_cable -which_cable',
@@ -77,7 +123,7 @@ export const gear: readonly PlainQuestion[] = [
     name: 'need-an-inverter',
     isBeforeSums: true,
     spots: [
-      'need|needs|have_to|necessary inverter do|does|is -wire -socket -medical -monitor -size -big -watt -watts -kettle -microwave -hair* -toast* -coffee -heater -bigger -fuse -cable',
+      'need_an_inverter|need_a_inverter|need_inverter|inverter_necessary do|does|is -wire -socket -medical -monitor -size -big -watt -watts -kettle -microwave -hair* -toast* -coffee -heater -bigger -fuse -cable',
     ],
     says: 'Only for things that have no 12 V or USB lead: phones, lights, fridges and most laptops need none.',
     lines: [
@@ -94,6 +140,77 @@ export const gear: readonly PlainQuestion[] = [
       'With lithium you need it most, as the volts hardly move. With AGM a voltmeter read at rest will do to begin with.',
     ],
     next: ['what is a shunt?'],
+  },
+  {
+    name: 'earth-the-inverter',
+    spots: [
+      'earth|ground|earthed|grounded|earthing inverter|battery|panel|solar|frame do|does|should|need|needs|must|have_to|how -hook* -pole -leak* -plug -socket',
+    ],
+    says: 'Do what its manual says: most inverters have an earth stud for a wire to the vehicle’s body.',
+    lines: [
+      'Mains coming out of it stays in its own outlet; wiring it to sockets is for a licensed electrician.',
+      'The battery’s minus usually goes to the body once, with a cable as thick as the plus.',
+    ],
+    caution: 'mains-wiring',
+  },
+  {
+    name: 'fuse-place',
+    spots: [
+      'where|which_end|which_side|how_close|how_far fuse|fuses put|go|goes|fit|mount|place|install|does|from|end -blow* -blew',
+    ],
+    isBeforeSums: true,
+    says: 'At the battery end of the plus wire, within a hand’s width of the terminal.',
+    lines: [
+      'A cable between two batteries, or from a battery to a charger that is fed from another one, has a fuse at each battery.',
+      'Fuse and holder stay dry, reachable and away from the battery’s vents.',
+    ],
+    next: ['what fuse for a 25A dcdc?'],
+  },
+  {
+    name: 'breaker-instead',
+    spots: [
+      'breaker ok|okay|instead|better|can|use|same|or fuse|it|that|this|would|better -trip* -keeps -post -site -hook*',
+    ],
+    isBeforeSums: true,
+    says: 'Yes, a DC breaker of the same amps does a fuse’s work, and you can reset it.',
+    lines: [
+      'It must be made for DC and for your volts; cheap ones trip early, run hot or fail.',
+      'Close to a big lithium battery use a fuse that can break its short circuit, as small breakers can’t.',
+    ],
+    next: ['what is a circuit breaker?'],
+  },
+  {
+    name: 'fuse-for-the-cable',
+    spots: ['why|whats|reason fuse smaller|lower|less|under|below cable|wire|lead -blow* -blew'],
+    says: 'So that the fuse blows before the cable gets hot: it is there for the cable, not for the load.',
+    lines: [
+      'It stands between the two: above what the thing draws for long, not above what the cable carries.',
+    ],
+    next: ['what fuse for 10A on 4mm2?'],
+  },
+  {
+    name: 'join-batteries',
+    spots: [
+      'how wire|join|connect|hook|link|parallel batteries|second_battery|two_battery together|up|parallel|in_parallel|each_other|second_battery -fridge -panel* -solar -charg* -dcdc -starter -car -jump*',
+    ],
+    says: 'In parallel: plus to plus, minus to minus, with thick cables of the same length.',
+    lines: [
+      'Only batteries of one kind, size and age; charge each full first, and have a fuse at each plus.',
+      'Take the plus for your gear off one battery and the minus off the other, so that both work alike.',
+      'Plus to the next one’s minus is series: that makes 24 V and ruins 12 V gear.',
+    ],
+    caution: 'mixed-batteries',
+    next: ['2 x 100Ah in parallel, how much is that?'],
+  },
+  {
+    name: 'fridge-temperature',
+    spots: [
+      'fridge|freezer temp|temperature|setting|thermostat|degrees best|what|which|should|ideal|right|save -battery -outside -ambient -day* -heat -use_a',
+    ],
+    isBeforeSums: true,
+    says: 'Set a fridge to 4 °C and a freezer to about −15 °C: colder only costs power.',
+    lines: ['Each degree colder takes some 4 to 6 % more. Put things in cold, and keep it in the shade.'],
+    next: ['what does a fridge use a day?'],
   },
   {
     name: 'need-a-fuse',

@@ -16,12 +16,33 @@ const mostCounted = 10;
 const hasFigures = ({ recognised: { mentions } }: Pick<ParsedMessage, 'recognised'>): boolean =>
   mentions.some(
     ({ kind, dimension, value }) =>
-      (kind === 'number' && value > mostCounted) ||
-      (kind === 'amount' && !(dimension === 'voltage' && nominalV.has(value))),
+      (kind === 'number' && value > mostCounted && !nominalV.has(value)) ||
+      (kind === 'amount' && dimension !== 'time' && !(dimension === 'voltage' && nominalV.has(value))),
   );
 
-/** The plain question that a message asks, if any: of one that tells figures, only where they change nothing. */
-export function plainQuestionIn(parsed: Pick<ParsedMessage, 'recognised'>): PlainQuestion | undefined {
-  const asked = spotted(parsed.recognised.words, plainQuestions, ({ spots }) => spots);
+type Asked = Pick<ParsedMessage, 'recognised'>;
+
+/** Words that point at what the question before was about. */
+const pointing: ReadonlySet<string> = new Set('it that this them one'.split(' '));
+const mostPointing = 9;
+
+/** The words of a short message that points back ("where do I put it?") with what that was about. */
+function wordsWith(
+  { recognised: { words } }: Asked,
+  about: string | undefined,
+): readonly string[] | undefined {
+  const isPointing = words.length <= mostPointing && words.some(word => pointing.has(word));
+  return about !== undefined && isPointing ? [...words, about] : undefined;
+}
+
+const asksIn = (words: readonly string[] | undefined): PlainQuestion | undefined =>
+  words && spotted(words, plainQuestions, ({ spots }) => spots);
+
+/**
+ * The plain question that a message asks, if any: of one that tells figures, only where they change nothing.
+ * @param about - what the question before was about, in one word: "fuse"
+ */
+export function plainQuestionIn(parsed: Asked, about?: string): PlainQuestion | undefined {
+  const asked = asksIn(parsed.recognised.words) ?? asksIn(wordsWith(parsed, about));
   return asked && (asked.hasAnyFigures || !hasFigures(parsed)) ? asked : undefined;
 }

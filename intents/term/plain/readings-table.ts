@@ -15,7 +15,7 @@ export const readings: readonly PlainQuestion[] = [
       'No sign, or a plus, means it is charging. With everything off it should be near zero.',
       'A few monitors are set up the other way round: switch on a light and see which way the number moves.',
     ],
-    next: ['what is a shunt?', 'how long will it last?'],
+    next: ['what is a shunt?'],
   },
   {
     name: 'cut-off',
@@ -72,7 +72,7 @@ export const readings: readonly PlainQuestion[] = [
   {
     name: 'controller-rating',
     spots: [
-      'what|whats|mean* amp|a|amps|rating|rated|number controller|regulator|mppt|pwm mean*|stand_for|stands_for|rated|rating',
+      'what|whats|mean* amp|a|amps|rating|rated|number controller|regulator|mppt|pwm mean*|stand_for|stands_for|rated|rating -midday -noon -sun -morning -shows -reads -says -screen -now',
     ],
     hasAnyFigures: true,
     says: 'That is the most current it can pass to the battery: 20 A suits about 260 W of panel at 12 V.',
@@ -85,7 +85,7 @@ export const readings: readonly PlainQuestion[] = [
   {
     name: 'drop-ok',
     spots: [
-      'drop|loss|lost ok|okay|fine|alright|bad|acceptable|too_much|allowed|normal|good percent|percentage|volt|volts|voltage|cable|drop -size -mm -gauge -awg -what_cable -long -m -metres -meters -temp*',
+      'drop|loss|lost hurt|harm|matter|affect|ok|okay|fine|alright|bad|acceptable|too_much|allowed|normal|good percent|percentage|volt|volts|voltage|cable|drop -size -mm -gauge -awg -what_cable -long -m -metres -meters -temp*',
       'how_much|what|whats|max* drop|voltage_drop acceptable|ok|okay|allowed|allowable|too_much|normal -size',
     ],
     hasAnyFigures: true,
@@ -122,6 +122,17 @@ export const readings: readonly PlainQuestion[] = [
     next: ['12.5V agm at rest, how full?'],
   },
   {
+    name: 'reset-the-monitor',
+    spots: ['how|where|when reset|calibrate|zero|synchronise|sync monitor|shunt|battery_meter|percent*'],
+    isBeforeSums: true,
+    says: 'Charge the battery right up, then set the monitor to 100 % in its menu (“sync” or “reset”).',
+    lines: [
+      'Enter the amp hours on the battery’s label first, and zero the current with everything off.',
+      'Do it again every few weeks: a shunt drifts without a full charge now and then.',
+    ],
+    next: ['what is a shunt?'],
+  },
+  {
     name: 'what-it-uses',
     spots: [
       'how work_out|find_out|know|measure|calculate|figure_out|tell uses|use|using|draws|draw|drawing|power|amps -batter* -panel* -solar -full -left -charge* -fuse*',
@@ -132,6 +143,6 @@ export const readings: readonly PlainQuestion[] = [
       'No label? A clamp meter on the plus wire shows it, or watch a battery monitor as you switch the thing on.',
       'Tell me what you’ve got, and I’ll add up the day.',
     ],
-    next: ['what do I use a day?', 'what is 60W in amps?'],
+    next: ['what does a fridge use a day?', 'what is 60W in amps?'],
   },
 ];

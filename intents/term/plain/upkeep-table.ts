@@ -8,12 +8,12 @@ export const upkeep: readonly PlainQuestion[] = [
     spots: [
       'inverter leave|left|leaving|keep|stay|turn_off|switch_off|off on|night|overnight|time|when_not|every -trip* -cuts -keeps -beep* -my_fridge -run_my',
     ],
-    says: 'Better not: an inverter left on takes about 5 to 15 Ah a night with nothing plugged in.',
+    says: 'Switch it off: an inverter left on takes about 5 to 15 Ah a night with nothing plugged in.',
     lines: [
       'That is as much as charging five phones or more. Switch it off when you’re done; it does no harm otherwise.',
       'If something must run all night, look for a 12 V version of it.',
     ],
-    next: ['what is idle draw?', 'what does my inverter use overnight?'],
+    next: ['what is idle draw?'],
   },
   {
     name: 'cold-weather',
@@ -25,16 +25,16 @@ export const upkeep: readonly PlainQuestion[] = [
       'A flat lead-acid battery can freeze and split, so keep it full in the frost.',
       'Lithium may be used in the cold, but never charged below 0 °C.',
     ],
-    next: ['what if it is 0 °C?', 'can I charge lithium in the cold?'],
+    next: ['can I charge lithium in the cold?'],
   },
   {
     name: 'hot-weather',
     spots: [
       'heat|hot_weather|hot_day*|bonnet|under_bonnet|engine_bay|summer batter*|agm|lithium hurt|harm|damage|affect|bad|kill|ok|safe|put|fit|mount|live|go -fridge -how_long -how_many -solar -panel* -smell* -swell*',
     ],
-    says: 'Yes, heat ages batteries: about 10 °C more halves a lead-acid battery’s life.',
+    says: 'Heat ages batteries: 10 °C more halves a lead-acid battery’s life, and lithium dislikes it too.',
     lines: [
-      'Keep it out of the sun and the engine bay where you can; lithium does not belong under the bonnet.',
+      'Keep it out of the sun. A starter-type AGM may live in the engine bay if its maker says so; lithium may not.',
       'Warm to the hand after hard charging is normal. Too hot to touch is not: stop and keep away.',
     ],
   },
@@ -78,6 +78,77 @@ export const upkeep: readonly PlainQuestion[] = [
       'Lithium just switches off when empty: charge it within days, as it goes on draining slowly.',
     ],
     next: ['how low can I take an AGM?', 'what is sulphation?'],
+  },
+  {
+    name: 'below-the-line',
+    isBeforeSums: true,
+    spots: [
+      'what_happens|what_if|is_it_bad|does_it_hurt|does_it_matter below|under|past|lower_than batter*|agm|lithium|it -volt* -how_long -how_much -start* -zero -freez* -degrees -bonnet -seat -bed',
+    ],
+    hasAnyFigures: true,
+    says: 'AGM and other lead-acid wear faster each time they go below half; lithium doesn’t mind.',
+    lines: [
+      'Once or twice is no disaster: charge it right up straight away, as standing low does the harm.',
+      'Lithium is fine down to about 20 %; quite empty, its BMS switches everything off.',
+    ],
+    next: ['what is depth of discharge?', 'agm or lithium?'],
+  },
+  {
+    name: 'save-power',
+    spots: [
+      'how|ways|tips make|stop|keep|get|stretch batter* last_longer|going_flat|go_further|from_dying|lasts_longer -overnight_why -fault -health*',
+      'how|ways|tips save|use_less|cut_down power|energy|battery|amps -how_much -how_many',
+      'what|which uses|use|takes|draws|drains most|biggest power|battery|energy|camping -panel* -how_many',
+    ],
+    says: 'Mind the fridge first: it takes most of the power. Keep it shaded, full, and opened seldom.',
+    lines: [
+      'Freeze or chill everything at home, and set it to 4 °C, not colder.',
+      'Switch the inverter off when you’re done; anything that heats (kettle, toaster, hair dryer) goes on gas or waits.',
+      'What goes out must come back: a panel in the sun, or a drive each day or two.',
+    ],
+    next: ['what does a fridge use a day?', 'how many solar panels to run a fridge?'],
+  },
+  {
+    name: 'monitor-astray',
+    spots: [
+      'monitor|app|bms|shunt says|shows|reads|showing|reading but|yet|though|wrong volt*|v|percent*|% -how_long -why_is_my_solar',
+    ],
+    hasAnyFigures: true,
+    says: 'The monitor has most likely lost count: charge right up, then set it to 100 % again.',
+    lines: [
+      'Counting drifts over the weeks without a full charge, and with a wrong battery size in its settings.',
+      'Until then trust the volts at their ends: lithium under 12.9 V or AGM under 12.2 V at rest is low, whatever it counts.',
+      'All minus wires must run through the shunt, or what goes past it is never counted.',
+    ],
+    next: ['what is a shunt?', '12.5V agm at rest, how full?'],
+  },
+  {
+    name: 'on-its-side',
+    spots: [
+      'batter*|agm|lithium|gel side|upside_down|lying_down|flat_on|upright|sideways ok|okay|can|must|does|mount|matter|put|lay -panel*',
+    ],
+    isBeforeSums: true,
+    says: 'AGM, gel and most lithium may lie on their side; upside down none, and wet ones stay upright.',
+    lines: ['Look at the label: makers say which way up. Tie it down either way, as it flies in a crash.'],
+  },
+  {
+    name: 'on-a-plane',
+    spots: ['batter*|power_bank|power_station|lithium plane|flight|fly|airline|aeroplane|airport'],
+    says: 'Power banks up to 100 Wh go in the cabin; a camping battery is far over that and stays at home.',
+    lines: [
+      '100 to 160 Wh needs the airline’s leave. Nothing lithium goes in checked bags loose. Ask the airline: its rules count.',
+    ],
+  },
+  {
+    name: 'fridge-when-low',
+    spots: ['what_happens|what_does|what_will fridge|freezer low|flat|dies|runs_out|empty|drops'],
+    isBeforeSums: true,
+    says: 'It switches itself off at its cut-off volts, and starts again once the battery is charged.',
+    lines: [
+      'Its setting says when: low about 10.5 V, medium about 11 V, high about 11.8 V.',
+      'Kept shut, a full fridge stays cold for some hours; check the food if it was off longer.',
+    ],
+    next: ['what is cut-off voltage?'],
   },
   {
     name: 'small-drains',

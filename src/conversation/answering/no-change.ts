@@ -12,9 +12,9 @@ const isTold = ({ facts, removed, corrects }: Interpreted['heard']): boolean =>
   Object.keys(facts).length > 0 || removed.length > 0 || corrects !== undefined;
 
 /** Why what was told changes nothing, where that can be said. */
-function reason({ heard, facts }: Interpreted): string | undefined {
+function reason({ heard, facts, intent }: Interpreted): string | undefined {
   const isOfSun = Object.keys(heard.facts).some(key => ofSun.includes(key));
-  return isOfSun && !facts.solar
+  return isOfSun && !facts.solar && !intent.takes.includes('solar')
     ? english.say(
         'no-sun-counted',
         'There’s no solar in it, so the weather makes no difference. Got a panel? Tell me its watts.',
@@ -22,14 +22,56 @@ function reason({ heard, facts }: Interpreted): string | undefined {
     : undefined;
 }
 
+/** Units by the words that ask for them, as lines of answers write them. */
+const asked: readonly (readonly [words: readonly string[], line: RegExp])[] = [
+  [['amps', 'amp', 'current'], /\d A\b/],
+  [['watts', 'watt'], /\d W\b/],
+  [['volts', 'voltage'], /\d V\b/],
+  [['awg', 'gauge', 'b&s'], /AWG/],
+  [['ah'], /\d Ah\b/],
+  [['kilos', 'kg', 'heavy', 'weigh', 'weight', 'lighter'], /\d kg\b|weighs/],
+  [['percent', '%'], /\d %/],
+  [['fuse'], /\bfuse\b/],
+  [['cable', 'wire'], /\bcable\b/],
+  [['bigger', 'larger'], /\byou need about [\d,]+ Ah\b/],
+];
+
+/** "How many amps is that?": the line of the answer that tells it, where the first one doesn't. */
+function lineOf({ headline, lines = [] }: Reply, { recognised }: Interpreted['heard']): string | undefined {
+  const wanted = asked.find(([words]) => words.some(word => recognised.words.includes(word)))?.[1];
+  return wanted && !wanted.test(headline) ? lines.find(line => wanted.test(line)) : undefined;
+}
+
+const withFirst = (reply: Reply, line: string): Reply => ({
+  ...reply,
+  headline: line,
+  lines: [reply.headline, ...(reply.lines ?? []).filter(other => other !== line)],
+});
+
+/** "Why?": what the answer comes from stands in the line under it. */
+export function withReasonFirst(reply: Reply): Reply {
+  const [why] = reply.lines ?? [];
+  return why === undefined ? reply : withFirst(reply, why);
+}
+
 /**
  * A turn that is answered as the question before was ("what if it rains", of a battery alone) says that it is: the
  * same words once more would look unheard.
  */
 export function withNoChange(reply: Reply, read: Interpreted): Reply {
-  const { heard, replay } = read;
-  if (!replay || reply.figures === undefined || againCues.some(cue => heard.cues.has(cue))) return reply;
-  if (replay()?.headline !== reply.headline) return reply;
+  const { heard, replay, intent } = read;
+  if (
+    !replay ||
+    intent.isArgument ||
+    reply.figures === undefined ||
+    againCues.some(cue => heard.cues.has(cue))
+  )
+    return reply;
+  const before = replay();
+  const isSame = before?.headline === reply.headline && before.lines?.join() === reply.lines?.join();
+  if (!isSame) return reply;
+  const wanted = isTold(heard) ? undefined : lineOf(reply, heard);
+  if (wanted !== undefined) return withFirst(reply, wanted);
   const why = reason(read);
   return {
     ...reply,

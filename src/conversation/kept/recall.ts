@@ -1,9 +1,11 @@
 import { present } from '#basics/present.ts';
+import { intentNamed } from '#intents';
 import type { RequestContext } from '#intents/intent.ts';
 import type { ParsedMessage } from '#language/reading.ts';
 import { isSameName, mergeBatteries, mergeSolar } from '#rig/merge.ts';
 import type { Rig, Stated, StatedLoad } from '#rig/rig.ts';
 import type { Frame, Memory } from '../memory.ts';
+import type { Message } from '../message.ts';
 import { gearOf } from '../whose/gear-of.ts';
 
 /** A person's name as a key: small letters, and never the one that no record can hold. */
@@ -21,6 +23,15 @@ export const ownFrame = (frames: readonly Frame[], from: string): Frame | undefi
   frames.findLast(frame => frame.from === personKey(from));
 
 /** The question last asked by a person, else by anybody. */
+/** What somebody's last question was about, in one word ("fuse"); undefined where it was about no one thing. */
+export function aboutBefore(
+  memory: Memory,
+  { from, onto }: Pick<Message, 'from' | 'onto'>,
+): string | undefined {
+  const frame = onto ?? lastFrame(memory, from);
+  return frame && intentNamed(frame.intent).thing;
+}
+
 export const lastFrame = ({ frames }: Memory, from: string): Frame | undefined =>
   ownFrame(frames, from) ?? frames.at(-1);
 

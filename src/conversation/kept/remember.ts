@@ -145,7 +145,8 @@ const frameOf = (
   conversion: heard.conversion && { ...heard.conversion },
   recalled: setting.recalled.size > 0 ? [...setting.recalled] : undefined,
   cues: setting.parsed.cues.size > 0 ? [...setting.parsed.cues].slice(0, 80) : undefined,
-  isCheck: setting.parsed.cues.has('ask-can-it') ? true : undefined,
+  isCheck:
+    setting.parsed.cues.has('ask-can-it') && !setting.parsed.cues.has('ask-how-long') ? true : undefined,
   subject: setting.subject,
   asked: done.isBack || intent.name === 'unclear' ? missing.slice(0, 10).map(({ ask }) => ask) : undefined,
 });

@@ -73,8 +73,11 @@ function frameFor(
   isTurning: boolean,
 ): Frame | undefined {
   if (onto) return onto;
-  // What was asked back about with nothing told is nothing to lean on.
-  const told = frames.filter(({ facts, intent: of }) => of !== 'unclear' || Object.keys(facts).length > 0);
+  // What was asked back about with nothing told is nothing to lean on; what is missing there waits for its answer.
+  const told = frames.filter(
+    ({ facts, intent: of, asked: wanted }) =>
+      Object.keys(facts).length > 0 || (of !== 'unclear' && wanted?.length !== 0),
+  );
   // An argument is about the chat's last question, whoever asks who is right.
   if (intent === 'settle') return told.findLast(frame => !undemanding.has(frame.intent)) ?? told.at(-1);
   const last = told.at(-1);

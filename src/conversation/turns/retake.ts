@@ -33,7 +33,7 @@ function isSlipOfRig(memory: Memory, { from, kind, onto }: Message, heard: Heard
 
 /** Words that may stand beside a "why" that asks after the answer itself. */
 const besideWhy: ReadonlySet<string> = new Set(
-  'why how come is that it so not only much little long short big small high low many few less more the though tho but and ok hm hmm really ? bot'.split(
+  'why how come is that it so not only one much little long short big small thick thin heavy slow high low many few less more the though tho but and ok hm hmm really ? bot'.split(
     ' ',
   ),
 );
@@ -41,6 +41,49 @@ const besideWhy: ReadonlySet<string> = new Set(
 /** "Why?", "how come so little?": of what was just answered. */
 const asksWhyAlone = ({ cues, facts, recognised: { words } }: Heard): boolean =>
   cues.has('ask-why') && Object.keys(facts).length === 0 && words.every(word => besideWhy.has(word));
+
+const mostBareWords = 8;
+
+/** Whether a short line asks and names nothing: what it is about was said before. */
+const isBareQuestion = ({ facts, words, owner }: Heard): boolean =>
+  Object.keys(facts).length === 0 && words <= mostBareWords && owner === undefined;
+
+/** "How many minutes?" after what an inverter takes from the battery: how long that runs it. */
+function howLongOf(own: Frame, heard: Heard): IntentName | undefined {
+  const isOf = own.intent === 'inverter-check' && own.facts.batteries && own.facts.loads;
+  const isLong = heard.cues.has('ask-how-long') && heard.intent === 'inverter-check';
+  return isOf && isLong && isBareQuestion(heard) ? 'run-time' : undefined;
+}
+
+/** "And the cable?" after a fuse, "which fuse?" after a cable: of the same circuit. */
+function itsCable(own: Frame, heard: Heard): IntentName | undefined {
+  const { cues, intent } = heard;
+  if (intent !== own.intent || !isBareQuestion(heard) || asksItself(heard)) return undefined;
+  if (own.intent === 'fuse-size' && cues.has('cable') && !cues.has('fuse')) return 'cable-size';
+  return own.intent === 'cable-size' && cues.has('fuse') && !cues.has('cable') ? 'fuse-size' : undefined;
+}
+
+/** Questions of a size, each with those after which "how big, then?" asks it. */
+const sizes: Partial<Record<IntentName, readonly IntentName[]>> = {
+  'solar-size': ['solar-size', 'solar-yield'],
+  'battery-size': ['battery-size', 'run-time', 'trip', 'energy-budget'],
+  'cable-size': ['cable-size'],
+  'fuse-size': ['fuse-size'],
+  'inverter-check': ['inverter-check'],
+  generator: ['generator'],
+};
+const things: readonly string[] = 'battery solar inverter cable fuse generator charger controller load'.split(
+  ' ',
+);
+
+/** "How big do I need then?", naming nothing: of what the question before was about. */
+function sizeOf(own: Frame, heard: Heard): IntentName | undefined {
+  const isSize = heard.cues.has('ask-what-size') && sizes[heard.intent as IntentName] !== undefined;
+  if (!isSize || heard.certainty >= leastSure || !isBareQuestion(heard)) return undefined;
+  if (things.some(thing => heard.cues.has(thing as never))) return undefined;
+  const found = Object.entries(sizes).find(([, after]) => after?.includes(own.intent));
+  return found?.[0] as IntentName | undefined;
+}
 
 /** A message that puts right or takes out what the question before has is about that question, whatever its words look like. */
 export function ofFrame(memory: Memory, message: Message, heard: Heard): Heard {
@@ -53,9 +96,14 @@ export function ofFrame(memory: Memory, message: Message, heard: Heard): Heard {
   const told = Object.keys(heard.facts).filter(key => key !== 'voltsTaken');
   if (heard.cues.has('ask-working') && told.length === 0 && frame.asked === undefined)
     return { ...heard, intent: frame.intent, facts: {}, options: [] };
-  if (asksWhyAlone(heard) && frame.asked === undefined && !undemanding.has(frame.intent))
+  const isAnswered =
+    frame.asked === undefined &&
+    (!undemanding.has(frame.intent) || intentNamed(frame.intent).isArgument === true);
+  if (asksWhyAlone(heard) && isAnswered)
     return { ...heard, intent: frame.intent, facts: {}, options: [], certainty: leastSure };
   const own = ownFrame(memory.frames, message.from);
+  const inTalk = own && (howLongOf(own, heard) ?? itsCable(own, heard) ?? sizeOf(own, heard));
+  if (inTalk) return { ...heard, intent: inTalk, facts: {}, options: [], certainty: leastSure };
   const isOwnSlip =
     heard.corrects && heard.corrects.from === undefined && own && !undemanding.has(own.intent);
   // "1.4, sorry": of one's own question, whatever others asked since.
@@ -152,7 +200,7 @@ export function turnOfTalk(memory: Memory, message: Message, heard: Heard): Hear
     if (!frame || undemanding.has(frame.intent)) continue;
     const isOfReply = frame === message.onto && fitsIn(heard, frame);
     if (!isTurning && !isOfReply && !isOtherValue(heard, frame)) continue;
-    const [first, second] = readings.filter(({ intent }) => intent === frame.intent);
+    const [first, second] = readings.filter(({ intent }) => isOfFrame(intent, frame));
     // "Same but donkey": what tells nothing and reads like talk turns nothing.
     const isNothing = first !== undefined && Object.keys(factsIn(first.stated, heard)).length === 0;
     if (isNothing && heard.intent === 'none' && message.onto === undefined && heard.owner === undefined)
@@ -169,13 +217,17 @@ export function turnOfTalk(memory: Memory, message: Message, heard: Heard): Hear
     if (isRival && second.probability > mostRival * first.probability) return undefined;
     return {
       ...heard,
-      intent: first.intent,
+      intent: frame.intent,
       facts: factsIn(first.stated, heard),
       certainty: leastSure,
     };
   }
   return undefined;
 }
+
+/** Whether a reading is of the question before: the same, or one that became it ("will it keep a fridge going" of a panel alone). */
+const isOfFrame = (intent: IntentName, frame: Frame): boolean =>
+  intent === frame.intent || intentNamed(intent).becomes?.(frame.facts) === frame.intent;
 
 /** "Oh, and October?" after somebody else has asked another question: one's own is meant, as far as it takes that. */
 function ownTurned({ frames }: Memory, { from, onto }: Message, heard: Heard): Heard | undefined {

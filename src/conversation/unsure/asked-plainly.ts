@@ -1,23 +1,27 @@
 import type { Heard } from '../hear.ts';
+import { aboutBefore } from '../kept/recall.ts';
+import type { Memory } from '../memory.ts';
 import type { Message } from '../message.ts';
 import { askedInWords } from '../questions.ts';
 import { isAsking } from '../turns/asking.ts';
 
 /**
  * A plain question asked by a message's very words, of which nothing is worked out: in place of what would be asked
- * back, or of a sum that would not answer it. Undefined where it asks none, where a danger is seen, and where the bot's own words or a wish are what it is.
+ * back, or of a sum that would not answer it. Undefined where it asks none, where a danger is seen, and where the bot's
+ * own words or a wish are what it is.
  */
 export function askedPlainly(
+  memory: Memory,
+  message: Message,
   heard: Heard,
-  { text }: Message,
   reading: 'torn' | 'weak' | 'sure',
 ): Heard | undefined {
   if (heard.hazards.length > 0 || heard.issues.length > 0 || heard.isPicked || heard.forgetting || heard.undo)
     return undefined;
   // What reading is torn over asks something, whatever its words.
-  if (reading !== 'torn' && !text.includes('?') && !isAsking(heard) && !heard.cues.has('ask-what-is'))
+  if (reading !== 'torn' && !message.text.includes('?') && !isAsking(heard) && !heard.cues.has('ask-what-is'))
     return undefined;
-  const asked = askedInWords(heard);
+  const asked = askedInWords(heard, aboutBefore(memory, message));
   if (!asked || (reading === 'sure' && !asked.isSure)) return undefined;
   const { intent } = asked;
   return {

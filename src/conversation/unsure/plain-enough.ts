@@ -41,6 +41,8 @@ const seen: ReadonlySet<string> = new Set([
   'until',
   'mount',
   'netCurrentA',
+  'volts',
+  'voltsTaken',
   'targetChargePercent',
 ]);
 
@@ -133,6 +135,15 @@ function isFullest(readings: readonly Reading[], { certainty, cues, hazards, rec
   if (!takesAll(first) || isMedical(first)) return false;
   return rivals.every(one => (one.intent === first.intent ? leavesOut(first, one) : isSameTold(first, one)));
 }
+
+/**
+ * Whether a reading only names things, of which an answer takes typical figures and lists by name what it counted:
+ * saying that back to be confirmed would tell no more.
+ */
+export const isOnlyNamed = (reading: Reading, { recognised }: Heard): boolean =>
+  isBare(reading) &&
+  !isMedical(reading) &&
+  recognised.mentions.filter(({ kind }) => kind === 'amount' || kind === 'number').length <= mostOfBare;
 
 /** Whether the likeliest reading is taken though it isn't sure: the others would be answered alike. */
 export const isPlainEnough = (readings: readonly Reading[], heard: Heard): boolean =>

@@ -7,7 +7,7 @@ import type { Heard } from '../hear.ts';
 import { isIntent, plain, unasked } from '../questions.ts';
 import { withGearTold } from '../told/gear-told.ts';
 import { named, sound } from '../told/sound.ts';
-import { isMedical, isPlainEnough, type Reading } from './plain-enough.ts';
+import { isMedical, isOnlyNamed, isPlainEnough, type Reading } from './plain-enough.ts';
 import { leastSure, leastSureAlone } from './sureness.ts';
 
 /** A reading somebody may choose, by the words of its button. */
@@ -129,7 +129,10 @@ export function twoReadings(heard: Heard, answerOf: AnswerOf = untold): Two | un
     !unasked.has(second.intent) &&
     (first.intent !== second.intent || !plain.has(first.intent));
   const isPlain = plain.has(first.intent) || (heard.certainty >= leastSureAlone && !isMedical(first));
-  return (isTwo && apart(first, second, heard)) || (isPlain ? undefined : checked(first, heard));
+  return (
+    (isTwo && apart(first, second, heard)) ||
+    (isPlain || isOnlyNamed(first, heard) ? undefined : checked(first, heard))
+  );
 }
 
 /** Two readings with the words that tell them apart, where there are such. */
