@@ -75,7 +75,14 @@ const isObjection = (memory: Memory, { claims, recognised }: Heard, from: string
   (isArgued(memory, from) || memory.frames.some(frame => frame.from !== from && frame.asked === undefined));
 
 /** Facts that are told of anything: they make no question by themselves. */
-const saidOfAnything: ReadonlySet<string> = new Set(['durationH', 'until', 'ambientC']);
+const saidOfAnything: ReadonlySet<string> = new Set([
+  'durationH',
+  'until',
+  'ambientC',
+  'sky',
+  'place',
+  'month',
+]);
 
 const idleKeys: ReadonlySet<string> = new Set(['loads', 'batteries', 'chargers']);
 const saysNothing: ReadonlySet<string> = new Set(['name', 'chemistry', 'role', 'kind']);
