@@ -85,7 +85,14 @@ function isObjection(
 }
 
 /** Facts that are told of anything: they make no question by themselves. */
-const saidOfAnything: ReadonlySet<string> = new Set(['durationH', 'until', 'ambientC']);
+const saidOfAnything: ReadonlySet<string> = new Set([
+  'durationH',
+  'until',
+  'ambientC',
+  'sky',
+  'place',
+  'month',
+]);
 
 const idleKeys: ReadonlySet<string> = new Set(['loads', 'batteries', 'chargers']);
 const saysNothing: ReadonlySet<string> = new Set(['name', 'chemistry', 'role', 'kind']);

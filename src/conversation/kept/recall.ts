@@ -18,9 +18,12 @@ export const personKey = (name: string): string => {
 export const ownKey = (from: string, kind: 'private' | 'group'): string =>
   kind === 'private' ? '' : personKey(from);
 
+/** What was only asked about as one of two readings, and turned another question: nothing leans on it. */
+const isUnread = ({ asked, onto }: Frame): boolean => asked?.length === 0 && onto !== undefined;
+
 /** The question last asked by a person. */
 export const ownFrame = (frames: readonly Frame[], from: string): Frame | undefined =>
-  frames.findLast(frame => frame.from === personKey(from));
+  frames.findLast(frame => frame.from === personKey(from) && !isUnread(frame));
 
 /** The question last asked by a person, else by anybody. */
 /** What somebody's last question was about, in one word ("fuse"); undefined where it was about no one thing. */
@@ -143,6 +146,19 @@ function colour(
   recalled: Set<keyof Stated>,
 ): void {
   const said = filled as Stated;
+  const [told, known] = [said.batteries, source.batteries];
+  const [one, other] = [told?.[0], known?.[0]];
+  // "It's 100 Ah" of a battery of which the kind alone was told.
+  const isOne = key === 'batteries' && told?.length === 1 && known?.length === 1 && one && other;
+  if (
+    isOne &&
+    one.chemistry === undefined &&
+    other.capacityAh === undefined &&
+    other.energyWh === undefined
+  ) {
+    filled.batteries = [{ ...other, ...one }];
+    return;
+  }
   if (
     key === 'batteries' &&
     said.batteries?.every(b => b.capacityAh === undefined && b.energyWh === undefined)

@@ -21,7 +21,7 @@ import { passingBy } from '../questions.ts';
 import { dcdcTold } from '../told/charger-told.ts';
 import { unusualUnits } from '../told/units.ts';
 import { openQuestions } from '../turns/disputes.ts';
-import { heardBy } from '../turns/lean.ts';
+import { heardBy } from '../turns/lent-by.ts';
 import { rigKeyOf, withRig } from '../whose/shared.ts';
 import { withoutPerson } from '../whose/without-person.ts';
 import { keepClaims } from './claims-kept.ts';

@@ -1,5 +1,6 @@
 import { present } from '#basics/present.ts';
 import { type ForgetRequest, forgetRequest } from '#language/requests/forget.ts';
+import { valuesOf } from '#language/talk.ts';
 import { lastFrame, personKey } from '../kept/recall.ts';
 import type { Frame, Memory } from '../memory.ts';
 import type { Message } from '../message.ts';
@@ -133,16 +134,29 @@ export function undoneBy({ undo }: Memory, { text, from, at }: Message): Memory[
   return isOwn && isUndoing(plain(text)) ? undo : undefined;
 }
 
+/** "No, leave it at 200": the figure that stays as it was. */
+function keptIn(text: string): number | undefined {
+  const [, number] =
+    /^(?:no|nah|nope|ok|actually)?,? ?(?:keep|leave) (?:it|that) (?:at |to |as )?(\d{1,5}(?:\.\d{1,3})?) ?[a-z]{0,5}[.!]*$/.exec(
+      text,
+    ) ?? [];
+  return number === undefined ? undefined : Number(number);
+}
+
 /**
  * The question before a turn that this person takes back: "what if lithium?", answered, then "undo". What was changed
  * last counts: a rig told after the turn is put back first.
  */
 export function turnedBack({ frames, undo }: Memory, { text, from }: Message): Frame | undefined {
   const words = plain(text);
-  if (words.length > mostLetters || !says(words, toGoBack)) return undefined;
+  const kept = keptIn(words);
+  if (words.length > mostLetters || !(kept !== undefined || says(words, toGoBack))) return undefined;
   const own = frames.filter(frame => frame.from === personKey(from));
   const [before, last] = own.slice(-2);
   if (!before || !last || last.onto !== before.at) return undefined;
+  const stood = (facts: Frame['facts']): boolean =>
+    valuesOf({ ...facts }).some(([, value]) => value === kept);
+  if (kept !== undefined && (!stood(before.facts) || stood(last.facts))) return undefined;
   return undo !== undefined && undo.from === personKey(from) && undo.at > last.at ? undefined : before;
 }
 

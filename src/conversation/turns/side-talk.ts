@@ -41,6 +41,9 @@ export function likelierAsked(heard: Heard): Heard | undefined {
   return first && { ...heard, intent: first.intent, facts: factsIn(first.stated, heard) };
 }
 
+/** Surer than this, a line is a question though it tells and asks nothing. */
+const leastIdle = 0.85;
+
 /** An unsure line that tells nothing, asks nothing and turns nothing is talk among people ("who's cooking"). */
 export function sideTalk(heard: Heard): Heard | undefined {
   const { facts, removed, corrects, claims, owner, term, choice, cues, intent } = heard;
@@ -49,7 +52,9 @@ export function sideTalk(heard: Heard): Heard | undefined {
     removed.length > 0 ||
     claims.length > 0 ||
     [corrects, owner, term, choice].some(one => one !== undefined);
-  if (isTold || heard.certainty >= leastSure || isPutAsQuestion(heard) || opensTurn(heard)) return undefined;
+  // What was taken by its words alone has no readings left.
+  const least = heard.options.length > 0 ? leastIdle : leastSure;
+  if (isTold || heard.certainty >= least || isPutAsQuestion(heard) || opensTurn(heard)) return undefined;
   if (asksOfGear(heard) || quietShare(heard) < leastQuiet) return undefined;
   const isTalk = !isIntent(intent) || undemanding.has(intent);
   if (isTalk || againCues.some(cue => cues.has(cue))) return undefined;

@@ -31,8 +31,14 @@ function keyOf({ intent, stated }: Reading): string {
   const used = Object.fromEntries(
     Object.entries(stated).filter(([key]) => key === 'claims' || (takes as readonly string[]).includes(key)),
   );
-  return `${intent} ${textOf(named(used as Stated))}`;
+  return `${intent} ${textOf(inShort(named(used as Stated)))}`;
 }
+
+/** Things by the last word of their names: "the machine" of a coffee machine is that one. */
+const inShort = ({ loads, ...rest }: Stated): Stated => ({
+  ...rest,
+  ...(loads && { loads: loads.map(load => ({ ...load, name: load.name.split(' ').at(-1) ?? load.name })) }),
+});
 
 /** The readings, those that answer alike as one, likeliest first. */
 export function readingsOf({ options }: Pick<ParsedMessage, 'options'>): Reading[] {
