@@ -6,11 +6,12 @@ import { chemistryRow } from '#engine/battery/tables.ts';
 import type { Site } from '#engine/charging/generator.ts';
 import { heightOf } from '#engine/solar/air.ts';
 import type { SolarCase } from '#engine/solar/model.ts';
-import { namesakes, placeByName, placesOfOneName } from '#places/find.ts';
+import { placesOfOneName } from '#places/find.ts';
 import { monthNames } from '#quantity/month-names.ts';
 import type { Facts, Stated } from '#rig/rig.ts';
 import type { RequestContext } from './intent.ts';
 import { learnedAssumption } from './learned.ts';
+import { namesakes, placeByName } from './place-named.ts';
 import { regionName, regionTaken, unknownPlace, written } from './which-place.ts';
 
 /** The facts that tell where and when, and so how warm it is, for `takes`. */

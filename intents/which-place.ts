@@ -1,10 +1,11 @@
 import { english, type Speech } from '#answer/speech.ts';
-import { namesakes, placeByName, placeInTalk } from '#places/find.ts';
+import { placeInTalk } from '#places/find.ts';
 import { nearestTown } from '#places/near.ts';
 import type { Place } from '#places/places.ts';
 import { stateName } from '#places/regions.ts';
 import type { Stated } from '#rig/rig.ts';
 import type { RequestContext } from './intent.ts';
+import { namesakes, placeByName } from './place-named.ts';
 
 // Which of several places of a name an answer is for: taken by the talk, else the likeliest, and never in silence.
 

@@ -107,7 +107,7 @@ function readWhole(text: string, context: TalkContext): ParsedMessage {
   if (context.lastIntent === undefined) return parsed;
   const isSure = parsed.certainty >= leastSure;
   if (isSure && (parsed.intent === 'convert' || !isSum(parsed))) return parsed;
-  const alone = read(text, { people: context.people });
+  const alone = read(text, { people: context.people }, parsed.recognised);
   const isOfItself = alone.intent === 'convert' ? isSum(alone) : alone.term !== undefined;
   const isWhole = isOfItself || (!isSure && isSetup(sound(parsed.facts).facts));
   const isSurer = alone.certainty >= Math.max(leastSure, isOfItself ? parsed.certainty : 0);
@@ -125,7 +125,7 @@ const onlyShows = ({ cues, facts }: ParsedMessage): boolean =>
 function readSafely(text: string, context: TalkContext): ParsedMessage {
   const parsed = readWhole(text, context);
   if (parsed.hazards.length === 0 || isEmergency(parsed.hazards) || !context.meant?.length) return parsed;
-  const { hazards } = read(text, {});
+  const { hazards } = read(text, {}, parsed.recognised);
   return isEmergency(hazards) || onlyShows(parsed) ? { ...parsed, hazards } : parsed;
 }
 
