@@ -47,8 +47,7 @@ export function withOwner(memory: Memory, message: Message, said: Heard): Heard 
     return { ...heard, ...theirsOf(memory, added.who, heard), possessions: all.filter(one => one !== added) };
   // Whose the kettle is that was spoken of doesn't tell whose gear is asked of.
   const owned = { ...heard, possessions: all.filter(one => !one.isSpoken) };
-  if (borrowedIn(memory, message, owned))
-    return { ...heard, owner: own ? 'me' : undefined };
+  if (borrowedIn(memory, message, owned)) return { ...heard, owner: own ? 'me' : undefined };
   if (first && (heard.owner === undefined || (heard.owner === 'me' && isPutAway(heard.recognised.words))))
     return { ...heard, owner: first.who };
   if (heard.owner !== undefined) return heard;
