@@ -6,7 +6,6 @@ import { factsOf } from '#intents/facts.ts';
 import { type Intent, needsOf, type RequestContext } from '#intents/intent.ts';
 import { withLearned } from '#intents/learned.ts';
 import { hasCapacity } from '#intents/needs.ts';
-import { whereOf } from '#intents/sun.ts';
 import { type Worked, worked } from '#intents/unused.ts';
 import { toldApart } from '#intents/which-place.ts';
 import type { Cue } from '#language/words/en/cues.ts';
@@ -26,8 +25,8 @@ import { isIntent, undemanding } from './questions.ts';
 import { type Options, settingOf } from './setting.ts';
 import { outletVoltsIn } from './told/left-numbers.ts';
 import { withSeasonTold } from './told/season-told.ts';
+import { timed } from './told/timed.ts';
 import { unitsFor } from './told/units.ts';
-import { hoursUntil } from './told/until.ts';
 import { asked, isAskedAgain, stillRecalled } from './turns/again.ts';
 import { appealed } from './turns/appeal.ts';
 import { asDriven } from './turns/as-driven.ts';
@@ -86,19 +85,6 @@ export interface Interpreted {
   readonly replay?: () => Reply | undefined;
   /** The answer, where it was worked out already to see whether another reading has the same. */
   readonly worked?: Worked;
-}
-
-/** Where a person's clock is, by the place known. */
-const longitudeIn = ({ rigs }: Memory, { from, kind }: Message, facts: Stated): number | undefined =>
-  [facts, rigs[ownKey(from, kind)], rigs['']]
-    .map(known => known && whereOf(factsOf(known)).longitudeDeg)
-    .find(deg => deg !== undefined);
-
-/** "Until 7am" as hours from the message. */
-function timed(facts: Stated, memory: Memory, message: Message): Stated {
-  if (facts.until === undefined || facts.durationH !== undefined) return facts;
-  const durationH = hoursUntil(facts.until, message.at, longitudeIn(memory, message, facts));
-  return durationH === undefined ? facts : { ...facts, durationH };
 }
 
 /** Less likely than this another question is not taken, though it could be answered. */
