@@ -2,7 +2,6 @@ import type { Figure } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
 import { span } from '#answer/say.ts';
 import { present } from '#basics/present.ts';
-import { chargeRow } from '#engine/battery/charge-table.ts';
 import type { Range } from '#quantity/range.ts';
 import { decimals, plain, significant } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
@@ -22,18 +21,19 @@ const kindOf = (result: ChargeLevel): string =>
       ? 'a wet battery'
       : chemistryName(result.chemistry);
 
-/** By so much over what makers allow the volts of a charge are called too high, V of a 12 V block. */
+/** By so much over what makers allow the volts of a charge are called too high, V. */
 const overV = 0.15;
 
-/** Whether the volts of a charge are as they should be; undefined where nothing is to be judged by a block's volts. */
-function judgedCharge({ volts = 0 }: Facts, { chemistry }: ChargeLevel): string | undefined {
-  if (volts > 18) return undefined;
-  const [, low, high] = chargeRow(chemistry).absorptionV;
+/** Whether the volts of a charge are as they should be. */
+function judgedCharge(
+  { volts = 0 }: Facts,
+  { chemistry, chargeV: { low, high, float } }: ChargeLevel,
+): string {
   const range = `${significant(low)} to ${significant(high)} V`;
   const kind = chemistryName(chemistry);
   return volts > high + overV
     ? `Too high for ${kind} if it stays there: ${range} is right. Check the charger’s setting.`
-    : `Normal while it charges: ${kind} is charged at ${range} and held at about ${significant(chargeRow(chemistry).floatV)} V.`;
+    : `Normal while it charges: ${kind} is charged at ${range} and held at about ${significant(float)} V.`;
 }
 
 function charging(facts: Facts, result: ChargeLevel, isJudged: boolean): readonly [string, ...string[]] {

@@ -5,7 +5,6 @@ import { english, type Speech } from '#answer/speech.ts';
 import type { CautionCode } from '#answer/words/en.ts';
 import { present } from '#basics/present.ts';
 import { unhandled } from '#basics/unhandled.ts';
-import { limitsOf } from '#engine/battery/limits.ts';
 import type { Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
 import { figure, reasons } from '../figures.ts';
@@ -64,14 +63,14 @@ const asksOfSuiting = ({ cues, recognised: { words } }: RequestContext['parsed']
 
 /** "Is a 10 A charger ok for 120 Ah?": how it suits the battery, where that is asked and both are told. */
 function suitsBattery(
-  { source, figures, bank, isSizeAssumed }: ChargeTime,
+  { source, figures, bank, isSizeAssumed, mostA }: ChargeTime,
   { chargers = [] }: Facts,
   { parsed }: RequestContext,
 ): keyof typeof suiting | undefined {
   const isOf = source.kind === 'mains' || source.kind === 'dcdc';
   const told = chargers.find(({ currentA }) => currentA !== undefined)?.currentA;
   if (!isOf || told === undefined || isSizeAssumed || !asksOfSuiting(parsed)) return undefined;
-  if (told > limitsOf(bank).chargeA) return 'badly';
+  if (told > mostA) return 'badly';
   return figures.current.value < slowC * bank.capacityAh ? 'slowly' : 'well';
 }
 

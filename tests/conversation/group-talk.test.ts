@@ -1,8 +1,5 @@
 import { describe, expect, test } from 'vitest';
 import { present } from '#basics/present.ts';
-import { hear } from '#conversation/hear.ts';
-import { emptyMemory } from '#conversation/memory.ts';
-import { asRun } from '#conversation/turns/as-run.ts';
 import { type Turn, talk } from './talk.ts';
 
 // Several people at once: whose gear, which question, what stays.
@@ -204,47 +201,4 @@ test('a yes or no belongs to the last question that can be answered so', () => {
     { apartMin: 1 },
   );
   expect(memory.claims).toMatchObject([{ who: 'lin', says: 'no' }]);
-});
-
-describe('hours behind a thing', () => {
-  const heard = (text: string, ...options: object[]) => ({
-    ...hear(emptyMemory(), {
-      chat: 'c',
-      from: 'kim',
-      text,
-      at: new Date('2026-01-15T09:00:00Z'),
-      kind: 'group',
-    }),
-    intent: 'run-time',
-    facts: options[0] as never,
-    options: options.map((stated, i) => ({ intent: 'run-time', probability: 0.6 - i / 4, stated })) as never,
-  });
-  const message = { chat: 'c', from: 'kim', text: '', at: new Date(0), kind: 'group' } as const;
-  const fan = { name: 'fan', currentA: 0.8 };
-  test('are the thing’s where “how long” is asked', () => {
-    const said = heard(
-      'fan 0.8A 9 hours, how long',
-      { durationH: 9, loads: [fan] },
-      { loads: [{ ...fan, hoursPerDay: 9 }] },
-    );
-    expect(asRun(emptyMemory(), message, said).facts).toEqual({ loads: [{ ...fan, hoursPerDay: 9 }] });
-  });
-  test('are the question’s where nothing tells otherwise', () => {
-    const said = heard(
-      'will a 0.8A fan run 9 hours',
-      { durationH: 9, loads: [fan] },
-      { loads: [{ ...fan, hoursPerDay: 9 }] },
-    );
-    expect(asRun(emptyMemory(), message, said)).toBe(said);
-  });
-  test('of one thing are not another’s too', () => {
-    const fridge = { name: 'fridge', currentA: 1.2 };
-    const timed = { ...fan, hoursPerDay: 9 };
-    const said = heard(
-      'fridge 1.2A, fan 0.8A 9 hours, how long',
-      { loads: [fridge, timed] },
-      { loads: [{ ...fridge, hoursPerDay: 9 }, timed] },
-    );
-    expect(asRun(emptyMemory(), message, said)).toBe(said);
-  });
 });

@@ -1,7 +1,7 @@
 import type { PlainQuestion } from './plain-question.ts';
 
 /** Charging: what goes together, what has to wait, what harms. */
-export const charging: readonly PlainQuestion[] = [
+export const chargingQuestions: readonly PlainQuestion[] = [
   {
     name: 'charge-in-the-cold',
     isBeforeSums: true,

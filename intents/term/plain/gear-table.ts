@@ -1,7 +1,7 @@
 import type { PlainQuestion } from './plain-question.ts';
 
 /** Choosing and using gear, where no figure is needed. */
-export const gear: readonly PlainQuestion[] = [
+export const gearQuestions: readonly PlainQuestion[] = [
   {
     name: 'weight',
     spots: [

@@ -1,13 +1,18 @@
 import type { ParsedMessage } from '#language/reading.ts';
 import { spotted } from '../../spotting.ts';
-import { charging } from './charging-table.ts';
-import { gear } from './gear-table.ts';
+import { chargingQuestions } from './charging-table.ts';
+import { gearQuestions } from './gear-table.ts';
 import type { PlainQuestion } from './plain-question.ts';
-import { readings } from './readings-table.ts';
-import { upkeep } from './upkeep-table.ts';
+import { readingQuestions } from './readings-table.ts';
+import { upkeepQuestions } from './upkeep-table.ts';
 
 /** Special ones before general ones. Common practice throughout; volts as in the tables of the engine. */
-export const plainQuestions: readonly PlainQuestion[] = [...readings, ...charging, ...upkeep, ...gear];
+export const plainQuestions: readonly PlainQuestion[] = [
+  ...readingQuestions,
+  ...chargingQuestions,
+  ...upkeepQuestions,
+  ...gearQuestions,
+];
 
 /** Volts that go without saying ("12V fridge"), and counts ("2 phones"): no figures of a question. */
 const nominalV: ReadonlySet<number> = new Set([12, 24, 240, 230]);
@@ -20,7 +25,7 @@ const hasFigures = ({ recognised: { mentions } }: Pick<ParsedMessage, 'recognise
       (kind === 'amount' && dimension !== 'time' && !(dimension === 'voltage' && nominalV.has(value))),
   );
 
-type Asked = Pick<ParsedMessage, 'recognised'>;
+type Spoken = Pick<ParsedMessage, 'recognised'>;
 
 /** Words that point at what the question before was about. */
 const pointing: ReadonlySet<string> = new Set('it that this them one'.split(' '));
@@ -28,7 +33,7 @@ const mostPointing = 9;
 
 /** The words of a short message that points back ("where do I put it?") with what that was about. */
 function wordsWith(
-  { recognised: { words } }: Asked,
+  { recognised: { words } }: Spoken,
   about: string | undefined,
 ): readonly string[] | undefined {
   const isPointing = words.length <= mostPointing && words.some(word => pointing.has(word));
@@ -42,7 +47,7 @@ const asksIn = (words: readonly string[] | undefined): PlainQuestion | undefined
  * The plain question that a message asks, if any: of one that tells figures, only where they change nothing.
  * @param about - what the question before was about, in one word: "fuse"
  */
-export function plainQuestionIn(parsed: Asked, about?: string): PlainQuestion | undefined {
+export function plainQuestionIn(parsed: Spoken, about?: string): PlainQuestion | undefined {
   const asked = asksIn(parsed.recognised.words) ?? asksIn(wordsWith(parsed, about));
   return asked && (asked.hasAnyFigures || !hasFigures(parsed)) ? asked : undefined;
 }

@@ -1,7 +1,7 @@
 import type { PlainQuestion } from './plain-question.ts';
 
 /** What meters and screens show, and what it means. */
-export const readings: readonly PlainQuestion[] = [
+export const readingQuestions: readonly PlainQuestion[] = [
   {
     name: 'minus-current',
     spots: [

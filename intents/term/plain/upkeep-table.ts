@@ -1,7 +1,7 @@
 import type { PlainQuestion } from './plain-question.ts';
 
 /** How batteries and gear are looked after, and what harms them. */
-export const upkeep: readonly PlainQuestion[] = [
+export const upkeepQuestions: readonly PlainQuestion[] = [
   {
     name: 'inverter-left-on',
     isBeforeSums: true,

@@ -5,7 +5,6 @@ import { betweenRivals } from '../whose/rivals.ts';
 import { withOwner } from '../whose/whose.ts';
 import { asDriven } from './as-driven.ts';
 import { asPut } from './as-put.ts';
-import { asRun } from './as-run.ts';
 import { answeringBack } from './asked-back.ts';
 import { withoutDispute } from './dispute.ts';
 import { forSelf } from './for-self.ts';
@@ -17,7 +16,7 @@ import { ofTheirs } from './retake.ts';
 export function asMeant(memory: Memory, message: Message, said: Heard): Heard {
   const whose = betweenRivals(memory, message, withOwner(memory, message, said));
   const argued = withoutDispute(memory, message, whose);
-  const own = answeringBack(memory, message, asDriven(asRun(memory, message, argued)));
+  const own = answeringBack(memory, message, asDriven(argued));
   const turn = ofThem(memory, message, asPut(ofTheirs(memory, message, own)));
   return forSelf(memory, message, putBack(memory, message, turn));
 }

@@ -95,12 +95,15 @@ const mostTried = 4;
 
 /** At least this share of all readings with the same words for an answer: then nothing is asked. */
 const leastAlike = 0.93;
+/** Less sure than this, what was meant is likely none of them: of messages that no weight was fitted to, half are. */
+const leastOfAlike = 0.5;
 
 /**
  * Whether so large a share of the readings would be answered with the same words as the likeliest one that there is
  * nothing to ask. Nothing is worked out where those of the same question are too few for it.
  */
 function isAllOne(readings: readonly Reading[], heard: Heard, answerOf: AnswerOf): boolean {
+  if (heard.certainty < leastOfAlike) return false;
   const [first, ...others] = readings as readonly [Reading, ...Reading[]];
   const tried = others.slice(0, mostTried).filter(({ intent }) => intent === first.intent);
   const shareOf = (some: readonly Reading[]): number =>
