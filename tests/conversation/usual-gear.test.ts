@@ -125,7 +125,7 @@ describe('a few words after an answer tell more of the fridge', () => {
 
 describe('a thing of which no figure is known', () => {
   test('is said to count for nothing, and is never called typical', () => {
-    const { last } = talk(['ann: laptop 6 hours a day and a gizmo all day, 200Ah lithium, how long?']);
+    const { last } = talk(['ann: laptop 6 hours a day and a gizmo 2 hours a day, 200Ah lithium, how long?']);
     expect(last.text).toContain('Not counted, as I know no figure of it: gizmo.');
     expect(last.text).not.toMatch(/gizmo[^.;]*\(typical\)/);
   });

@@ -46,6 +46,9 @@ function isSideTalk(read: Interpreted, { text, onto }: Message): boolean {
     (heard.words > 1 && (isAskingMore(heard) || asksAnew.some(cue => heard.cues.has(cue))))
   )
     return false;
+  // One word that may be two questions asks neither: "better".
+  const isLone = read.two !== undefined && heard.words === 1 && Object.keys(heard.facts).length === 0;
+  if (isLone) return true;
   const isThanks = heard.cues.has('thanks') && frame?.intent === intent.name && frame.asked === undefined;
   return isThanks || (isReplay(read) && heard.removed.length === 0 && heard.corrects === undefined);
 }

@@ -55,7 +55,7 @@ export function sideTalk(heard: Heard): Heard | undefined {
   // What was taken by its words alone has no readings left.
   const least = heard.options.length > 0 ? leastIdle : leastSure;
   if (isTold || heard.certainty >= least || isPutAsQuestion(heard) || opensTurn(heard)) return undefined;
-  if (asksOfGear(heard) || quietShare(heard) < leastQuiet) return undefined;
+  if (asksOfGear(heard) || (heard.words > 1 && quietShare(heard) < leastQuiet)) return undefined;
   const isTalk = !isIntent(intent) || undemanding.has(intent);
   if (isTalk || againCues.some(cue => cues.has(cue))) return undefined;
   return { ...heard, intent: 'none', options: [] };

@@ -51,18 +51,22 @@ const havingFirst: ReadonlySet<string> = new Set(
   'my mine our ours ive weve got forgot running carrying'.split(' '),
 );
 
+/** "A day" is as much of what is told as of what is asked. */
+const asksElse = ({ cues }: Heard): boolean =>
+  cues.has('question-mark') || [...cues].some(cue => cue.startsWith('ask-') && cue !== 'ask-total');
+
 /** "My inverter is 1000 W", "forgot my fan": gear told by who has asked nothing is told to be kept. */
 function toldOfOwn(memory: Memory, message: Message, heard: Heard): Heard | undefined {
   const [first = '', next] = heard.recognised.words.filter(word => !idle.has(word));
   const isHaving =
-    havingFirst.has(first) || (['i', 'we'].includes(first) && ['have', 'got'].includes(next ?? ''));
+    havingFirst.has(first) || (['i', 'we'].includes(first) && ['have', 'got', 'use'].includes(next ?? ''));
   const { owner, removed } = heard;
   const isOfOther =
     (owner !== undefined && owner !== 'me' && owner !== 'us') ||
     heard.recognised.mentions.some(({ kind, from }) => kind === 'person' && from <= 1);
   // "Same fridge here."
   const isSame = first === 'same' && heard.possessions?.some(one => one.isSame) === true;
-  if (!(isHaving || isSame) || isOfOther || removed.length > 0 || message.onto || isPutAsQuestion(heard))
+  if (!(isHaving || isSame) || isOfOther || removed.length > 0 || message.onto || asksElse(heard))
     return undefined;
   if (opensAsking(heard) || ownFrame(memory.frames, message.from) || heard.claims.length > 0)
     return undefined;

@@ -95,8 +95,8 @@ const mostTried = 4;
 
 /** At least this share of all readings with the same words for an answer: then nothing is asked. */
 const leastAlike = 0.93;
-/** Less sure than this, what was meant is likely none of them: of messages that no weight was fitted to, half are. */
-const leastOfAlike = 0.5;
+/** Less sure than this, what was meant is likely none of them. */
+const leastOfAlike = 0.4;
 
 /**
  * Whether so large a share of the readings would be answered with the same words as the likeliest one that there is
