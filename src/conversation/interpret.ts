@@ -50,7 +50,8 @@ import { type Missing, missingOf } from './unsure/ask-back.ts';
 import { askedPlainly } from './unsure/asked-plainly.ts';
 import { doubtOf } from './unsure/doubt.ts';
 import { type AnswerOf, factsIn, readingsOf, type Two, twoReadings } from './unsure/two-readings.ts';
-import { type Lent, lentIn, rigsOf, sourcesOf } from './whose/origins.ts';
+import { type Lent, lentIn, sourcesOf } from './whose/origins.ts';
+import { rigsOf } from './whose/rigs-of.ts';
 import { sharersOf } from './whose/shared.ts';
 import { borrowedIn } from './whose/whose.ts';
 

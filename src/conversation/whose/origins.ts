@@ -1,6 +1,5 @@
 import type { Stated } from '#rig/rig.ts';
-import { rigOf } from '../kept/remembered.ts';
-import type { Frame, Memory } from '../memory.ts';
+import type { Frame } from '../memory.ts';
 
 /** What a question took from somebody else. */
 export interface Lent {
@@ -92,11 +91,4 @@ export function lentIn(
     const isRig = held.every(source => source.isRig);
     return held.length > 0 ? [{ who, facts: lent, ...(isRig && { isRig }) }] : [];
   });
-}
-
-/** The rig that a question before went by, as it is now. */
-export function rigsOf({ rigs }: Memory, frame: Frame | undefined, from: string): FactSource[] {
-  const key = frame && rigOf(frame);
-  const rig = key === undefined ? undefined : rigs[key];
-  return rig ? [{ who: key === from || key === '' ? undefined : key, facts: rig, isRig: true }] : [];
 }

@@ -93,7 +93,7 @@ export const counts: Readonly<Record<string, number>> = {
   brace: 2,
 };
 /** Whole volts of batteries of 12, 24 and 48 V, low and high: readings are said without their point. */
-export const batteryVolts: readonly (readonly [low: number, high: number])[] = [
+export const spokenVolts: readonly (readonly [low: number, high: number])[] = [
   [10, 15],
   [21, 30],
   [42, 60],

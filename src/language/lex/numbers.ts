@@ -2,13 +2,13 @@ import { present } from '#basics/present.ts';
 import type { Token } from './lex.ts';
 import {
   afterVolts,
-  batteryVolts,
   counts,
   digitWord,
   fractions,
   ones,
   opensNumber,
   partsOfWhole,
+  spokenVolts,
   tens,
 } from './number-words-table.ts';
 
@@ -20,7 +20,6 @@ export interface Numeral {
   /** "Two hundred amp hour batteries": as many of that. */
   readonly product?: { readonly count: number; readonly value: number };
   readonly isWord: boolean;
-  /** First token after it. */
   readonly end: number;
 }
 
@@ -105,7 +104,7 @@ function fractionAfter(tokens: readonly Token[], at: number): Part | undefined {
 function voltsAt(tokens: readonly Token[], whole: number, at: number): Part | undefined {
   const word = textAt(tokens, at);
   const digit = word === 'oh' ? 0 : Object.hasOwn(digitWord, word) ? Number(digitWord[word]) : undefined;
-  if (digit === undefined || !batteryVolts.some(([low, high]) => whole >= low && whole <= high))
+  if (digit === undefined || !spokenVolts.some(([low, high]) => whole >= low && whole <= high))
     return undefined;
   const next = tokens[at + 1];
   const isEnd = next === undefined || next.kind === 'sign' || next.isNewLine || afterVolts.has(next.text);
@@ -265,7 +264,6 @@ function digitsAt(tokens: readonly Token[], at: number): Numeral {
   if (next === 'k' && present(tokens[end]).isGlued) {
     value *= 1000;
     end++;
-    // "2k5": 2,500.
     const hundreds = tokens[end];
     if (hundreds?.kind === 'number' && hundreds.isGlued && /^\d{1,3}$/.test(hundreds.text) && value < 1e5) {
       value += hundreds.value * 10 ** (3 - hundreds.text.length);
