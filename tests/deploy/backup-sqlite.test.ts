@@ -88,7 +88,7 @@ test('while the bot writes without a pause, the copy is of one moment', async ()
   // Far more pages than one step of a copy in parts would take.
   // Words of chance, as a memory is packed before it is sealed.
   const rigs = Object.fromEntries(
-    Array.from({ length: 400 }, (_, i) => [
+    Array.from({ length: 600 }, (_, i) => [
       `p${i}`,
       { place: randomBytes(40).toString('hex'), dailyUseAh: i + 1 },
     ]),
