@@ -1,8 +1,10 @@
+import { answerAside, asideIn, asideOf } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
 import type { Intent } from '../intent.ts';
-import { needBattery } from '../needs.ts';
-import { answerBatteryBank } from './answer.ts';
-import { type BankFacts, computeBatteryBank } from './compute.ts';
+import { hasCapacity, needBattery } from '../needs.ts';
+import { answerBatteryBank, joinedInWords } from './answer.ts';
+import { bankAsides } from './asides-table.ts';
+import { type BankFacts, computeBatteryBank, joinedAsAsked } from './compute.ts';
 
 /** What most campers have, common practice. */
 const usualAh = 100;
@@ -22,7 +24,19 @@ export const batteryBank: Intent<BankFacts> = defineIntent<BankFacts>({
     const ready = batteryBank.needs.safeParse({ ...told, batteries }).data;
     const reply = ready && batteryBank.reply(ready, setting);
     const size = { name: 'batteryCapacity', value: usualAh, unit: 'Ah', why: 'each, as you told no size' };
-    return reply && { ...reply, assumed: [size, ...(reply.assumed ?? [])] };
+    return (
+      reply && {
+        ...reply,
+        headline: joinedInWords(ready, computeBatteryBank(ready)),
+        assumed: [size, ...(reply.assumed ?? [])],
+      }
+    );
   },
-  reply: (facts, setting) => answerBatteryBank(facts, computeBatteryBank(facts), setting),
+  subjectIn: words => asideIn(words, bankAsides)?.name,
+  needsOn: () => [],
+  reply: (told, setting) => {
+    const facts = joinedAsAsked(told, setting.parsed.recognised.words);
+    const aside = asideOf(bankAsides, setting, { hasOwnFigures: false, canSum: hasCapacity(facts) });
+    return aside ? answerAside(aside, facts) : answerBatteryBank(facts, computeBatteryBank(facts), setting);
+  },
 });

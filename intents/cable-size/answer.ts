@@ -137,7 +137,8 @@ function another(result: CableSize): string[] {
   return next ? [`voltage drop on ${onCable({ ...result, conductor: next })}, ${run}?`] : [];
 }
 
-/** Words that ask whether it does. */
+/** Words that ask what is lost, and no yes or no. */
+const ofDrop: ReadonlySet<string> = new Set('drop loss lose loses losing lost'.split(' '));
 const ofYesNo: ReadonlySet<string> = new Set('will is can does would do ok okay enough fine'.split(' '));
 
 /** Words for a cable. */
@@ -146,7 +147,12 @@ export function answerCableSize(facts: Facts, result: CableSize, setting: Reques
   const isAutoAsked =
     result.square !== undefined && (cues.has('ask-compare') || facts.cable?.areaMm2 !== undefined);
   const { words } = setting.parsed.recognised;
-  const canIt = cues.has('ask-can-it') || cues.has('last') || words.some(word => ofYesNo.has(word));
+  // "I've only got 2.5 mm²" asks whether that does, too.
+  const canIt =
+    cues.has('ask-can-it') ||
+    cues.has('last') ||
+    words.some(word => ofYesNo.has(word)) ||
+    !words.some(word => ofDrop.has(word));
   const isAsked = isAutoAsked || (canIt && !cues.has('ask-drop'));
   const verdict: Verdict = !result.isGiven ? null : isAutoAsked ? 'no' : judge(result);
   const lines = [

@@ -1,30 +1,37 @@
 import type { Facts } from '#rig/rig.ts';
+import { answerAside, asideIn, asideOf } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
 import type { Need } from '../needs.ts';
 import { answerAmpacity } from './ampacity.ts';
 import { answerCableSize } from './answer.ts';
+import { cableAsides } from './asides-table.ts';
 import { computeCableSize } from './compute.ts';
 
+const isCurrentKnown = (facts: Facts): boolean =>
+  isSizeAlone(facts) ||
+  facts.cable?.currentA !== undefined ||
+  facts.inverter?.powerW !== undefined ||
+  !!facts.loads?.length ||
+  !!facts.chargers?.some(c => c.kind !== 'generator') ||
+  !!facts.solar?.some(s => s.powerW !== undefined);
 const needCurrent: Need = {
   anyOf: ['cable', 'inverter', 'loads', 'chargers', 'solar'],
   ask: 'the current or what runs on it (say “20A” or “2000W inverter”)',
-  holds: facts =>
-    isSizeAlone(facts) ||
-    facts.cable?.currentA !== undefined ||
-    facts.inverter?.powerW !== undefined ||
-    !!facts.loads?.length ||
-    !!facts.chargers?.some(c => c.kind !== 'generator') ||
-    !!facts.solar?.some(s => s.powerW !== undefined),
+  holds: isCurrentKnown,
 };
 const hasSize = ({ cable }: Facts): boolean =>
   (cable?.areaMm2 ?? cable?.awg ?? cable?.autoCableMm) !== undefined;
 /** Only the size of a cable is told: then what it carries is asked, and the length doesn't matter. */
 const isSizeAlone = (facts: Facts): boolean => hasSize(facts) && facts.cable?.lengthM === undefined;
+const isLengthKnown = (facts: Facts): boolean => facts.cable?.lengthM !== undefined || hasSize(facts);
 const needLength: Need = {
   anyOf: ['cable'],
   ask: 'how long the cable is, one way (say “5 m”)',
-  holds: facts => facts.cable?.lengthM !== undefined || hasSize(facts),
+  holds: isLengthKnown,
 };
+
+/** From a battery to gear at the other end of a wagon or van, one way, m: common practice. */
+const usualLengthM = 5;
 
 /** What cable; what is the drop on this cable. */
 export const cableSize = defineIntent({
@@ -44,8 +51,33 @@ export const cableSize = defineIntent({
   // Whatever else is known, a current told goes before it.
   alsoHangsOn: ({ cable }) => (cable?.lengthM === undefined ? [] : ['cable.currentA']),
   needs: [needCurrent, needLength],
-  reply: (facts, setting) =>
-    isSizeAlone(facts)
+  // A usual length gives a first size; what the length is changes it most.
+  guess: (told, setting) => {
+    if (!isCurrentKnown(told) || isLengthKnown(told)) return undefined;
+    const cable = { ...told.cable, lengthM: usualLengthM };
+    const ready = cableSize.needs.safeParse({ ...told, cable }).data;
+    const reply = ready && answerCableSize(ready, computeCableSize(ready, setting), setting);
+    return (
+      reply && {
+        ...reply,
+        lines: [...(reply.lines ?? []).slice(0, 2), 'How long is yours, one way? That changes it most.'],
+        assumed: [
+          { name: 'cableLength', value: usualLengthM, unit: 'm', why: 'one way, as you told no length' },
+          ...(reply.assumed ?? []),
+        ],
+        next: [],
+      }
+    );
+  },
+  subjectIn: words => asideIn(words, cableAsides)?.name,
+  needsOn: () => [],
+  reply: (facts, setting) => {
+    const hasOwnFigures = !!facts.cable && !setting.recalled.has('cable');
+    const canSum = isCurrentKnown(facts) && isLengthKnown(facts);
+    const aside = asideOf(cableAsides, setting, { hasOwnFigures, canSum });
+    if (aside) return answerAside(aside, facts);
+    return isSizeAlone(facts)
       ? answerAmpacity(facts, setting)
-      : answerCableSize(facts, computeCableSize(facts, setting), setting),
+      : answerCableSize(facts, computeCableSize(facts, setting), setting);
+  },
 });

@@ -1,9 +1,15 @@
+import type { Facts } from '#rig/rig.ts';
+import { answerAside, asideIn, asideOf } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
 import { computeLater } from '../level-later.ts';
 import { whereFacts } from '../sun.ts';
 import { answerChargeLevel } from './answer.ts';
+import { levelAsides } from './asides-table.ts';
 import { computeChargeLevel } from './compute.ts';
 import { answerLater } from './later-answer.ts';
+
+const isLevelTold = ({ volts, batteries }: Facts): boolean =>
+  volts !== undefined || !!batteries?.some(b => b.stateOfChargePercent !== undefined);
 
 /** It reads 12.2 V: how full is it. */
 export const chargeLevel = defineIntent({
@@ -38,11 +44,16 @@ export const chargeLevel = defineIntent({
     {
       anyOf: ['volts', 'batteries'],
       ask: 'the volts it reads at rest, and its type (say “AGM reads 12.4V”)',
-      holds: facts =>
-        facts.volts !== undefined || !!facts.batteries?.some(b => b.stateOfChargePercent !== undefined),
+      holds: isLevelTold,
     },
   ],
+  subjectIn: words => asideIn(words, levelAsides)?.name,
+  needsOn: () => [],
   reply: (facts, setting) => {
+    // "What volts is full" is read as a level of 100 %: only volts make it a sum.
+    const hasOwnFigures = facts.volts !== undefined && !setting.recalled.has('volts');
+    const aside = asideOf(levelAsides, setting, { hasOwnFigures, canSum: isLevelTold(facts) });
+    if (aside) return answerAside(aside, facts);
     const level = computeChargeLevel(facts, setting);
     const later = computeLater(facts, level, setting);
     return later ? answerLater(facts, level, later, setting) : answerChargeLevel(facts, level, setting);

@@ -1,5 +1,6 @@
 import { present } from '#basics/present.ts';
 import type { Facts } from '#rig/rig.ts';
+import { answerAside, asideIn, asideOf } from '../asides.ts';
 import { contestOfPair } from '../contests.ts';
 import { defineIntent } from '../define-intent.ts';
 import { type Need, needLoads } from '../needs.ts';
@@ -7,9 +8,18 @@ import { sunFacts } from '../sun.ts';
 import { hasUse } from '../use.ts';
 import { replyOf } from '../weighed.ts';
 import { answerComparison, names } from './answer.ts';
+import { compareAsides } from './asides-table.ts';
 import { computeComparison } from './compute.ts';
 import { pairIn, pairNamed } from './pairs/pairs-table.ts';
 import { pairingOf } from './sides.ts';
+
+/** What is told of a pair where no day's use is known. */
+const inGeneral: Readonly<Record<string, string>> = {
+  'panel-generator': 'generator-or-solar',
+  grow: 'battery-or-solar',
+  'battery-panel': 'battery-or-solar',
+};
+const isToldInGeneral = (subject: string): boolean => subject in inGeneral;
 
 /** A day's use, or two sides that are told with their sizes. */
 const needUse: Need = {
@@ -44,9 +54,10 @@ export const compare = defineIntent({
       holds: facts => pairingOf(facts, hasUse(facts), names) !== undefined,
     },
   ],
-  subjectIn: (words, text) => pairIn(words, text),
+  subjectIn: (words, text) => pairIn(words, text) ?? asideIn(words, compareAsides)?.name,
   contest: contestOfPair,
-  needsOn: subject => (pairNamed(subject)?.isOfUse ? [needUse] : []),
+  // A pair that hangs on a day's use is told in general without one.
+  needsOn: subject => (isToldInGeneral(subject) || !pairNamed(subject)?.isOfUse ? [] : [needUse]),
   reply: (facts, setting) => {
     // What this message tells is held against each other; what is remembered only fills in the rest.
     const told = Object.fromEntries(
@@ -55,6 +66,12 @@ export const compare = defineIntent({
     const own = pairingOf(told, hasUse(facts), names);
     const pair = pairNamed(setting.subject);
     const isWeighable = pair !== undefined && (!pair.isOfUse || hasUse(facts));
+    const canSum = isWeighable || pairingOf(facts, hasUse(facts), names) !== undefined;
+    const hasOwnFigures = isWeighable || own !== undefined;
+    const aside =
+      asideOf(compareAsides, setting, { hasOwnFigures, canSum }) ??
+      (canSum ? undefined : compareAsides.find(({ name }) => name === inGeneral[setting.subject ?? '']));
+    if (aside) return answerAside(aside, facts);
     if (isWeighable && (!own || pair.isFirst(told, facts)))
       return replyOf(facts, pair.weigh({ facts, at: setting.at, mainsV: setting.mainsV }));
     const pairing = own

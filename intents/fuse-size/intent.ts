@@ -1,18 +1,22 @@
+import type { Facts } from '#rig/rig.ts';
+import { answerAside, asideIn, asideOf } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
 import type { Need } from '../needs.ts';
 import { answerFuseSize } from './answer.ts';
+import { fuseAsides } from './asides-table.ts';
 import { computeFuseSize } from './compute.ts';
 
+const isCircuitKnown = (facts: Facts): boolean =>
+  (facts.cable?.currentA ?? facts.cable?.areaMm2 ?? facts.cable?.awg ?? facts.cable?.autoCableMm) !==
+    undefined ||
+  facts.inverter?.powerW !== undefined ||
+  !!facts.loads?.length ||
+  !!facts.chargers?.some(c => c.kind !== 'generator') ||
+  !!facts.solar?.some(s => s.powerW !== undefined);
 const needCircuit: Need = {
   anyOf: ['cable', 'inverter', 'loads', 'chargers', 'solar'],
   ask: 'what it protects (say “15A pump”, “2000W inverter” or “6mm² cable”)',
-  holds: facts =>
-    (facts.cable?.currentA ?? facts.cable?.areaMm2 ?? facts.cable?.awg ?? facts.cable?.autoCableMm) !==
-      undefined ||
-    facts.inverter?.powerW !== undefined ||
-    !!facts.loads?.length ||
-    !!facts.chargers?.some(c => c.kind !== 'generator') ||
-    !!facts.solar?.some(s => s.powerW !== undefined),
+  holds: isCircuitKnown,
 };
 
 /** What fuse. */
@@ -31,5 +35,11 @@ export const fuseSize = defineIntent({
     'ambientC',
   ],
   needs: [needCircuit],
-  reply: (facts, setting) => answerFuseSize(computeFuseSize(facts, setting)),
+  subjectIn: words => asideIn(words, fuseAsides)?.name,
+  needsOn: () => [],
+  reply: (facts, setting) => {
+    // Each of them is the same whatever figures are told.
+    const aside = asideOf(fuseAsides, setting, { hasOwnFigures: true, canSum: isCircuitKnown(facts) });
+    return aside ? answerAside(aside, facts) : answerFuseSize(computeFuseSize(facts, setting));
+  },
 });
