@@ -67,13 +67,26 @@ export const bankAsides: readonly Aside[] = [
     cautions: ['fuse-at-battery', 'mixed-batteries'],
   },
   {
+    name: 'lithium-with-lead',
+    spots: [
+      'lithium|lifepo* next_to_them|with_them|beside_them|in_with|alongside',
+      'lithium|lifepo* lead|agm|gel|lead_acid hook|join|together|next_to|with|mix|mixing|parallel -switch',
+    ],
+    hasAnyFigures: true,
+    says: 'No: never lithium straight to lead-acid, one pushes current into the other and neither fills.',
+    lines: [
+      'Side by side they may sit: each with its own loads, or a DC-DC charger from one to the other.',
+      'A sleeping BMS is woken by a charger with a lithium mode, not by another battery.',
+    ],
+    cautions: ['mixed-batteries'],
+    next: ['isolator or dcdc?'],
+  },
+  {
     name: 'must-they-match',
     spots: [
       'have_to_be|need_to_be|must_be|should_be|do_they same|match|matching|identical',
       'years|year|yrs|age|ages apart|older|newer|between',
       'old_one|older_one|newer_one|new_one is|years|yrs',
-      'lithium next_to_them|with_them|beside_them|in_with|alongside',
-      'lithium|lifepo* lead|agm|gel|lead_acid hook|join|together|next_to|with -switch',
       'old|older new|newer mix|join|parallel|next_to|together|with|add|put -lithium_or',
       'mix|mixing|different batter*|agm|lithium|ages|sizes|brands|types',
     ],

@@ -21,7 +21,8 @@ export const batteryBank: Intent<BankFacts> = defineIntent<BankFacts>({
     const count = first?.count ?? 1;
     if (!first || others.length > 0 || count < 2) return undefined;
     const batteries = [{ ...first, capacityAh: usualAh }];
-    const ready = batteryBank.needs.safeParse({ ...told, batteries }).data;
+    const parsed = batteryBank.needs.safeParse({ ...told, batteries }).data;
+    const ready = parsed && joinedAsAsked(parsed, setting.parsed.recognised.words);
     const reply = ready && batteryBank.reply(ready, setting);
     const size = { name: 'batteryCapacity', value: usualAh, unit: 'Ah', why: 'each, as you told no size' };
     return (
@@ -35,8 +36,9 @@ export const batteryBank: Intent<BankFacts> = defineIntent<BankFacts>({
   subjectIn: words => asideIn(words, bankAsides)?.name,
   needsOn: () => [],
   reply: (told, setting) => {
+    const aside = asideOf(bankAsides, setting, { hasOwnFigures: false, canSum: hasCapacity(told) });
+    if (aside) return answerAside(aside, told);
     const facts = joinedAsAsked(told, setting.parsed.recognised.words);
-    const aside = asideOf(bankAsides, setting, { hasOwnFigures: false, canSum: hasCapacity(facts) });
-    return aside ? answerAside(aside, facts) : answerBatteryBank(facts, computeBatteryBank(facts), setting);
+    return answerBatteryBank(facts, computeBatteryBank(facts), setting);
   },
 });

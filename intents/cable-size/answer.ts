@@ -52,6 +52,9 @@ function judgeAlone({ figures, limitPercent, carriesA, doesFuseFit }: CableSize)
   return high > limitPercent * 1.1 || value > limitPercent || !doesFuseFit ? 'tight' : 'yes';
 }
 
+/** It carries less than runs through it. */
+const isTooHot = ({ figures, carriesA }: CableSize): boolean => figures.continuous.value > carriesA;
+
 function headline(result: CableSize, verdict: Verdict, isAutoAsked: boolean): string {
   if (isAutoAsked && result.square)
     return `No: ${significant(result.conductor.size)} mm auto cable is measured outside and holds about ${square(result.conductor.areaMm2)} of copper.`;
@@ -62,6 +65,8 @@ function headline(result: CableSize, verdict: Verdict, isAutoAsked: boolean): st
   const lost = `${drops(result)} on ${name(result)}`;
   if (verdict === null) return `The drop is about ${lost}.`;
   if (verdict === 'yes') return `Yes: it loses ${lost}.`;
+  if (verdict === 'no' && isTooHot(result))
+    return `No: ${name(result)} gets hot at ${plain(result.figures.continuous.value)} A; it is good for about ${plain(result.carriesA)} A.`;
   return verdict === 'tight' ? `Tight: it loses ${lost}.` : `No: it loses ${lost}.`;
 }
 

@@ -24,7 +24,10 @@ export const compareAsides: readonly Aside[] = [
   },
   {
     name: 'thermoelectric',
-    spots: ['peltier|thermoelectric|thermo_electric|coolbox|cool_box|cooler compressor -inverter'],
+    spots: [
+      'peltier|thermoelectric|thermo_electric|coolbox|cool_box|cooler compressor -inverter',
+      'compressor_one|compressor_fridge|compressor_type better|worth -inverter -way',
+    ],
     hasAnyFigures: true,
     says: 'Compressor: it runs a third of the time, while a thermoelectric box draws its 4 A all day.',
     lines: [

@@ -75,10 +75,10 @@ function spoken(result: FuseSize): string | undefined {
   if (saidA === undefined || verdict === null || !found.fits) return undefined;
   const fuse = `${significant(saidA)} A`;
   if (isJudgedAlone(result) && verdict !== 'no') {
-    const cable = `cable of ${significant(present(result.saidAreaMm2), 3)} mm² or more`;
+    const area = `${significant(present(result.saidAreaMm2), 3)} mm² or more`;
     return verdict === 'yes'
-      ? `Yes: a ${fuse} fuse suits ${plain(figures.current.value)} A, on ${cable}.`
-      : `Only on ${cable}: ${fuse} is over the ${plain(found.wanted.ratingA)} A that ${plain(figures.current.value)} A needs.`;
+      ? `Yes: a ${fuse} fuse suits ${plain(figures.current.value)} A, on cable of ${area}.`
+      : `Not unless its cable is ${area}: ${fuse} is over the ${plain(found.wanted.ratingA)} A that ${plain(figures.current.value)} A needs.`;
   }
   if (verdict === 'yes') return `Yes: a ${fuse} fuse guards ${cableName(result)}.`;
   return mostA !== undefined && saidA > mostA
