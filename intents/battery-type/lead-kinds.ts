@@ -1,8 +1,8 @@
 import type { Reply } from '#answer/reply.ts';
-import { cyclesAt } from '#engine/battery/life.ts';
-import { chemistryRow } from '#engine/battery/tables.ts';
 import { decimals } from '#quantity/round.ts';
 import type { Chemistry, Facts } from '#rig/rig.ts';
+import { chemistryName } from '../words.ts';
+import { lifeOf } from './compute.ts';
 
 type Lead = 'agm' | 'gel' | 'flooded';
 
@@ -22,7 +22,7 @@ export function answerLeadKinds({ batteries = [] }: Facts): Reply | undefined {
   const isOther = told.some(kind => !isLead(kind));
   const [first] = kinds;
   if (isOther || first === undefined || (kinds.length < 2 && first === 'agm')) return undefined;
-  const cycles = (kind: Lead): string => decimals(cyclesAt(kind, chemistryRow(kind).depth[0]), 0);
+  const cycles = (kind: Lead): string => decimals(lifeOf(kind).cycles, 0);
   const headline =
     kinds.length > 1
       ? `AGM for most${kinds.includes('gel') ? ': gel needs a gentler charger' : ''}${kinds.includes('flooded') ? `${kinds.includes('gel') ? ', and' : ':'} a wet one water and a vent` : ''}.`
@@ -34,7 +34,7 @@ export function answerLeadKinds({ batteries = [] }: Facts): Reply | undefined {
     headline,
     lines: [
       ...shown.map(kind => says[kind]),
-      `Cycles to half: ${shown.map(kind => `${chemistryRow(kind).name} about ${cycles(kind)}`).join(', ')}. Half of the label is for use in each.`,
+      `Cycles to half: ${shown.map(kind => `${chemistryName(kind)} about ${cycles(kind)}`).join(', ')}. Half of the label is for use in each.`,
     ].slice(0, 4),
     verdict: null,
     cautions: kinds.includes('flooded') ? ['battery-gas'] : [],

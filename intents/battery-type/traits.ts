@@ -1,12 +1,11 @@
 import type { Reply } from '#answer/reply.ts';
-import { rounded } from '#answer/say.ts';
-import { cyclesAt, lifeAtTemperature } from '#engine/battery/life.ts';
-import { chemistryRow } from '#engine/battery/tables.ts';
+import { rounded, sentence } from '#answer/say.ts';
 import { decimals, significant } from '#quantity/round.ts';
 import type { Chemistry, Facts } from '#rig/rig.ts';
 import type { RequestContext } from '../intent.ts';
 import { spotted } from '../spotting.ts';
-import type { BatteryType, Side } from './compute.ts';
+import { chemistryName } from '../words.ts';
+import { type BatteryType, lifeInHeat, lifeOf, type Side } from './compute.ts';
 
 type Trait = 'life' | 'weight' | 'in-cold' | 'heat';
 
@@ -32,8 +31,6 @@ export const traitIn = (words: readonly string[]): Trait | undefined =>
 
 /** Years that most last at a camper's use, whatever their cycles: common practice. */
 const years = (chemistry: Chemistry): string => (chemistry === 'lfp' ? '10 years or more' : '4 to 7 years');
-const nameOf = (chemistry: Chemistry): string => chemistryRow(chemistry).name;
-const capital = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
 
 /** Kinds that are spoken of, each once. */
 const kindsTold = ({ batteries = [] }: Facts): Chemistry[] => [
@@ -42,28 +39,24 @@ const kindsTold = ({ batteries = [] }: Facts): Chemistry[] => [
 
 function life(facts: Facts, { lead, lithium }: BatteryType): readonly [string, ...string[]] {
   const kinds = kindsTold(facts);
-  const { depthOfDischargePercent: percent } = facts;
-  const depthOf = (kind: Chemistry): number =>
-    percent === undefined ? chemistryRow(kind).depth[0] : percent / 100;
-  const cycles = (kind: Chemistry): string => {
-    const value = cyclesAt(kind, depthOf(kind));
-    return decimals(Number(value.toPrecision(2)), 0);
-  };
+  const told = facts.depthOfDischargePercent;
+  const cycles = (kind: Chemistry): string => decimals(Number(lifeOf(kind, told).cycles.toPrecision(2)), 0);
+  const depth = (kind: Chemistry): string => decimals(lifeOf(kind, told).percent, 0);
   const [a, b] = [lead.bank.chemistry, lithium.bank.chemistry];
   const ofTime =
     'Age and heat end most of them before the cycles do; left standing empty, lead-acid dies early.';
   const [only] = kinds;
   if (kinds.length === 1 && only !== undefined) {
-    const to = decimals(depthOf(only) * 100, 0);
+    const other = only === 'lfp' ? a : b;
     return [
-      `${capital(nameOf(only))} lasts about ${years(only)}, or ${cycles(only)} cycles of ${to} % of its label.`,
-      `${capital(nameOf(only === 'lfp' ? a : b))}: about ${years(only === 'lfp' ? a : b)}, ${cycles(only === 'lfp' ? a : b)} cycles.`,
+      `${sentence(chemistryName(only))} lasts about ${years(only)}, or ${cycles(only)} cycles of ${depth(only)} % of its label.`,
+      `${sentence(chemistryName(other))}: about ${years(other)}, ${cycles(other)} cycles.`,
       ofTime,
     ];
   }
   return [
     `Lithium, by far: about ${years(b)} (${cycles(b)} cycles), against ${years(a)} (${cycles(a)}).`,
-    `That is at ${decimals(depthOf(b) * 100, 0)} % of its label a time for lithium, ${decimals(depthOf(a) * 100, 0)} % for ${nameOf(a)}.`,
+    `That is at ${depth(b)} % of its label a time for lithium, ${depth(a)} % for ${chemistryName(a)}.`,
     ofTime,
   ];
 }
@@ -74,7 +67,7 @@ const label = ({ bank }: Side): string => `${significant(bank.capacityAh)} Ah`;
 function weight({ lead, lithium }: BatteryType): readonly [string, ...string[]] {
   const perAh = ({ weightKg, explored }: Side) => weightKg / explored.figures.usableCapacity.value;
   return [
-    `${label(lithium)} of lithium weighs about ${kg(lithium.weightKg)}, ${label(lead)} of ${nameOf(lead.bank.chemistry)} about ${kg(lead.weightKg)}.`,
+    `${label(lithium)} of lithium weighs about ${kg(lithium.weightKg)}, ${label(lead)} of ${chemistryName(lead.bank.chemistry)} about ${kg(lead.weightKg)}.`,
     `For each Ah that you can use: about ${significant(perAh(lithium), 2)} kg against ${significant(perAh(lead), 2)} kg.`,
     'Makers differ by a fifth or so: look at its sheet.',
   ];
@@ -83,7 +76,7 @@ function weight({ lead, lithium }: BatteryType): readonly [string, ...string[]] 
 function cold({ lead, lithium }: BatteryType, facts: Facts): readonly [string, ...string[]] {
   const [a, b] = [lead, lithium].map(side => decimals(side.atFreezing * 100, 0));
   const { ambientC } = facts;
-  const gives = `At 0 °C lithium gives about ${b} % of its label, ${nameOf(lead.bank.chemistry)} about ${a} %.`;
+  const gives = `At 0 °C lithium gives about ${b} % of its label, ${chemistryName(lead.bank.chemistry)} about ${a} %.`;
   return ambientC !== undefined && ambientC < 0
     ? ['Yes, lithium may be used down to about -20 °C. Only charging it below 0 °C ruins it.', gives]
     : [
@@ -104,7 +97,7 @@ function heat(facts: Facts): readonly [string, ...string[]] {
   return ambientC === undefined || ambientC <= hotC
     ? ['Yes, heat ages them: 10 °C more about halves a lead-acid battery’s life.', ...lines]
     : [
-        `Usable, but hard on it: kept at ${significant(ambientC)} °C, lead-acid lives about ${rounded(lifeAtTemperature(ambientC) * 100)} % as long.`,
+        `Usable, but hard on it: kept at ${significant(ambientC)} °C, lead-acid lives about ${rounded(lifeInHeat(ambientC) * 100)} % as long.`,
         ...lines,
       ];
 }

@@ -19,7 +19,6 @@ const inGeneral: Readonly<Record<string, string>> = {
   grow: 'battery-or-solar',
   'battery-panel': 'battery-or-solar',
 };
-const isToldInGeneral = (subject: string): boolean => subject in inGeneral;
 
 /** A day's use, or two sides that are told with their sizes. */
 const needUse: Need = {
@@ -56,8 +55,12 @@ export const compare = defineIntent({
   ],
   subjectIn: (words, text) => pairIn(words, text) ?? asideIn(words, compareAsides)?.name,
   contest: contestOfPair,
+  needsOn: subject => (pairNamed(subject)?.isOfUse ? [needUse] : []),
   // A pair that hangs on a day's use is told in general without one.
-  needsOn: subject => (isToldInGeneral(subject) || !pairNamed(subject)?.isOfUse ? [] : [needUse]),
+  guess: (_told, { subject = '' }) => {
+    const general = compareAsides.find(({ name }) => name === inGeneral[subject]);
+    return general && answerAside(general, {});
+  },
   reply: (facts, setting) => {
     // What this message tells is held against each other; what is remembered only fills in the rest.
     const told = Object.fromEntries(
@@ -68,9 +71,7 @@ export const compare = defineIntent({
     const isWeighable = pair !== undefined && (!pair.isOfUse || hasUse(facts));
     const canSum = isWeighable || pairingOf(facts, hasUse(facts), names) !== undefined;
     const hasOwnFigures = isWeighable || own !== undefined;
-    const aside =
-      asideOf(compareAsides, setting, { hasOwnFigures, canSum }) ??
-      (canSum ? undefined : compareAsides.find(({ name }) => name === inGeneral[setting.subject ?? '']));
+    const aside = asideOf(compareAsides, setting, { hasOwnFigures, canSum });
     if (aside) return answerAside(aside, facts);
     if (isWeighable && (!own || pair.isFirst(told, facts)))
       return replyOf(facts, pair.weigh({ facts, at: setting.at, mainsV: setting.mainsV }));
