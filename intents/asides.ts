@@ -2,6 +2,7 @@ import type { Reply } from '#answer/reply.ts';
 import type { CautionCode } from '#answer/words/en.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { RequestContext } from './intent.ts';
+import type { Need } from './needs.ts';
 import { spotted } from './spotting.ts';
 
 /**
@@ -21,9 +22,12 @@ export interface Aside {
   readonly next?: readonly string[];
 }
 
+/** In longer messages, which mostly tell a whole rig, words that stand far apart ask nothing together. */
+const mostWords = 30;
+
 /** What is asked beside the sum, by the words of a message. */
 export const asideIn = (words: readonly string[], asides: readonly Aside[]): Aside | undefined =>
-  spotted(words, asides, ({ spots }) => spots);
+  words.length > mostWords ? undefined : spotted(words, asides, ({ spots }) => spots);
 
 /**
  * What a message is to be answered with beside the sum: what its own words ask, where none of its own figures makes it
@@ -38,6 +42,12 @@ export function asideOf(
   if (asked && (asked.hasAnyFigures || !hasOwnFigures)) return asked;
   return canSum ? undefined : asides.find(({ name }) => name === subject);
 }
+
+/** What a question needs for its sum, and nothing beside it. */
+export const needsBeside =
+  (asides: readonly Aside[], needs: readonly Need[]) =>
+  (subject: string): readonly Need[] =>
+    asides.some(({ name }) => name === subject) ? [] : needs;
 
 /** Words for it. */
 export const answerAside = ({ says, lines, cautions = [], next }: Aside, facts: Facts): Reply => ({

@@ -84,11 +84,11 @@ export const bankAsides: readonly Aside[] = [
   {
     name: 'must-they-match',
     spots: [
-      'have_to_be|need_to_be|must_be|should_be|do_they same|match|matching|identical',
-      'years|year|yrs|age|ages apart|older|newer|between',
-      'old_one|older_one|newer_one|new_one is|years|yrs',
-      'old|older new|newer mix|join|parallel|next_to|together|with|add|put -lithium_or',
-      'mix|mixing|different batter*|agm|lithium|ages|sizes|brands|types',
+      'have_to_be|need_to_be|must_be|should_be|do_they_have same|match|identical',
+      'years|year|yrs|age|ages apart|older|newer -how_much -total -amount',
+      'old_one|older_one|newer_one|new_one is|years|yrs -how_much -total',
+      'old|older|yr new|newer mix|join|parallel|next_to|together|with|add|put -how_much -total -amount -binned -usable',
+      'mix|mixing|different batter*|agm|ages|sizes|brands|types -how_much -total -usable',
     ],
     hasAnyFigures: true,
     says: 'Only the same kind, size and age: an old or unlike one pulls the new one down to its own state.',

@@ -1,4 +1,4 @@
-import { answerAside, asideIn, asideOf } from '../asides.ts';
+import { answerAside, asideIn, asideOf, needsBeside } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
 import type { Intent } from '../intent.ts';
 import { hasCapacity, needBattery } from '../needs.ts';
@@ -34,7 +34,7 @@ export const batteryBank: Intent<BankFacts> = defineIntent<BankFacts>({
     );
   },
   subjectIn: words => asideIn(words, bankAsides)?.name,
-  needsOn: () => [],
+  needsOn: needsBeside(bankAsides, [needBattery]),
   reply: (told, setting) => {
     const aside = asideOf(bankAsides, setting, { hasOwnFigures: false, canSum: hasCapacity(told) });
     if (aside) return answerAside(aside, told);

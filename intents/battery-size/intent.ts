@@ -1,4 +1,4 @@
-import { answerAside, asideIn, asideOf } from '../asides.ts';
+import { answerAside, asideIn, asideOf, needsBeside } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
 import { needLoads } from '../needs.ts';
 import { whereFacts } from '../sun.ts';
@@ -30,7 +30,7 @@ export const batterySize = defineIntent({
   hangsOn: new Set([...drawFacts]),
   needs: [needLoads],
   subjectIn: words => asideIn(words, sizeAsides)?.name,
-  needsOn: () => [],
+  needsOn: needsBeside(sizeAsides, [needLoads]),
   reply: (facts, setting) => {
     const aside = asideOf(sizeAsides, setting, { hasOwnFigures: false, canSum: hasUse(facts) });
     return aside

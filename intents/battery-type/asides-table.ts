@@ -8,7 +8,6 @@ export const typeAsides: readonly Aside[] = [
       'lithium|lifepo*|it worth|pay|pays|overkill|justify|extra money weekend*|times|trips|nights|year|money|only|occasional*|few -cells -how_many -how_long',
       'is lithium|lifepo* worth -how_many -how_long',
     ],
-    hasAnyFigures: true,
     says: 'For a few weekends a year AGM will do; lithium pays if you camp often or weight counts.',
     lines: [
       'AGM stands about 600 cycles to half, but dies of age at 4 to 7 years: twenty nights a year never wear it out.',
@@ -32,7 +31,7 @@ export const typeAsides: readonly Aside[] = [
   {
     name: 'sleeping-near',
     spots: [
-      'bed|sleep|sleeps|sleeping|indoors|inside|cabin|cupboard|under_the_seat|next_to|safest|kids -how_long -run -last',
+      'bed|sleep|sleeps|sleeping|indoors|cabin|cupboard|under_the_seat|kids|children safe|safest|ok|okay|worries|worry|can|may|gas|burn|fire|vent -how_long -run -last -degrees -hot -heat -exhaust -winter -cold',
     ],
     hasAnyFigures: true,
     says: 'AGM, gel and LiFePO4 may be inside, tied down and fused; a wet one needs a box vented outside.',

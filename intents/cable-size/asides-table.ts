@@ -16,8 +16,8 @@ export const cableAsides: readonly Aside[] = [
   {
     name: 'through-the-body',
     spots: [
-      'chassis|body|frame|metalwork earth|earthed|ground|grounded|negative|minus|return|neg|through -hook* -volts -shock',
-      'to_the_chassis|through_the_body|to_the_body|use_the_chassis|through_the_chassis',
+      'chassis|body|frame|metalwork earth|earthed|ground|grounded|negative|minus|return|neg|through -hook* -volts -shock -ring -mains -inlet -socket -sockets',
+      'to_the_chassis|through_the_body|to_the_body|use_the_chassis|through_the_chassis -mains -sockets -socket -inlet',
     ],
     hasAnyFigures: true,
     says: 'Small loads, yes, to clean bare metal; over about 20 A, or on a trailer, run a minus wire back.',
@@ -30,7 +30,7 @@ export const cableAsides: readonly Aside[] = [
   {
     name: 'house-cable',
     spots: [
-      'house|household|building|twin_and_earth|hardware|solid|romex|domestic|mains cable|wire|wiring|flex|stuff -extension -trailing -shed -inverter -site -hook* -creek -kettle',
+      'house_cable|household_cable|house_wiring|house_wire|domestic_cable|building_cable|building_wire|twin_and_earth|romex|solid_core|hardware_store -inlet -mains -hook* -powerpoint* -board -extension -shed',
     ],
     says: 'Better not: solid house cable cracks with the shaking. Take stranded auto or marine cable.',
     lines: [
@@ -42,8 +42,9 @@ export const cableAsides: readonly Aside[] = [
   },
   {
     name: 'speaker-wire',
-    spots: ['speaker|bell|jumper|jump|doorbell|lamp wire|cable|leads|lead|flex -start* -flat'],
-    hasAnyFigures: true,
+    spots: [
+      'speaker_wire|speaker_cable|bell_wire|bell_cable|jumper_leads|jump_leads|lamp_cord|lamp_flex -start* -flat -inverter -mains',
+    ],
     says: 'Only for lights of an amp or two, with a 3 A fuse at the battery; not for a fridge or a pump.',
     lines: [
       'Most of it is 0.5 to 1 mm² and loses too many volts. Get real auto cable of 2.5 mm² or more for a fridge.',
@@ -67,7 +68,9 @@ export const cableAsides: readonly Aside[] = [
   },
   {
     name: 'plug',
-    spots: ['plug|plugs|connector|connectors|socket good|enough|ok|okay|handle|right|rated -volts'],
+    spots: [
+      'amp_plug|a_plug|amp_connector|amps_plug|plug_is_rated|plug_rated|connector_rated|amp_socket good|enough|ok|okay|handle|right|fine|do -pin -male -wall -kettle -site -mains',
+    ],
     hasAnyFigures: true,
     says: plug,
     lines: ['Crimped right and clean, it stays cool. A plug that gets warm is loose, dirty or too small.'],

@@ -1,5 +1,5 @@
 import type { Stated } from '#rig/rig.ts';
-import { answerAside, asideIn, asideOf } from '../asides.ts';
+import { answerAside, asideIn, asideOf, needsBeside } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
 import type { Intent } from '../intent.ts';
 import type { Need } from '../needs.ts';
@@ -69,9 +69,10 @@ export const cableSize: Intent = defineIntent({
     return reply && { ...reply, lines: [taken, ...(reply.lines ?? []).slice(0, 2)], next: [] };
   },
   subjectIn: words => asideIn(words, cableAsides)?.name,
-  needsOn: () => [],
+  needsOn: needsBeside(cableAsides, [needCurrent, needLength]),
   reply: (facts, setting) => {
-    const hasOwnFigures = !!facts.cable && !setting.recalled.has('cable');
+    const hasOwnFigures =
+      !setting.recalled.has('cable') && (hasSize(facts) || facts.cable?.lengthM !== undefined);
     const canSum = isCurrentKnown(facts) && isLengthKnown(facts);
     const aside = asideOf(cableAsides, setting, { hasOwnFigures, canSum });
     if (aside) return answerAside(aside, facts);

@@ -64,7 +64,6 @@ export const levelAsides: readonly Aside[] = [
       'how|when reset|sync|resync|synchronise|synchronize|calibrate|recalibrate|zero monitor|shunt|meter|gauge|app|it',
       'reset|sync|calibrate monitor|shunt|gauge|meter',
     ],
-    hasAnyFigures: true,
     says: 'Charge it right up, wait till it takes only a few amps, then set the monitor to 100 %.',
     lines: [
       'Its menu calls that “synchronise” or “set to 100 %”; many do it by themselves once capacity and charge volts are set.',
@@ -77,7 +76,6 @@ export const levelAsides: readonly Aside[] = [
     spots: [
       'trust|believe|lying|lies|which_one_is_right|which_is_right|disagree|dont_match|dont_agree percent|shunt|monitor|meter|reading|app|one|ones|which|it|volts|the',
     ],
-    hasAnyFigures: true,
     says: 'Neither blindly: a shunt drifts until it is set at full, and volts tell little on lithium.',
     lines: [
       'Where they differ much, it is mostly the shunt: charge right up and set it to 100 %, and check the Ah it was told.',
@@ -87,7 +85,10 @@ export const levelAsides: readonly Aside[] = [
   },
   {
     name: 'what-the-percent-is',
-    spots: ['what mean|means percent|screen|display|it|of_what|half_of', 'half|percent of_what'],
+    spots: [
+      'what mean|means percent|it screen|display|app|monitor|gauge -volts -v -how_full -fridge -amps',
+      'half_of_what|percent_of_what|of_what',
+    ],
     says: facts => {
       const told = facts.batteries?.find(b => b.stateOfChargePercent !== undefined)?.stateOfChargePercent;
       return told === undefined
@@ -98,12 +99,11 @@ export const levelAsides: readonly Aside[] = [
       'Not all of it is for use: stop at about 50 % with AGM or lead-acid, at about 20 % with lithium.',
     ],
     next: ['what is depth of discharge?'],
-    hasAnyFigures: true,
   },
   {
     name: 'stop-at',
     spots: [
-      'how_low|how_far_down|lowest|how_deep -temp* -cold -degrees',
+      'how_low|how_far_down|lowest|how_deep -temp* -cold -degrees -am_i -am -gone',
       'volt*|volts|number|percent|v|where|point stop|stopping|cut_it|cut_them what|whats|which|at|when|safe',
       'volt*|volts|number|percent|v|point turn|switch off what|whats|which|at|when',
       'volt*|volts|v empty|flat|dead what|whats|which|when counts|is|are|called -reads -reading',
@@ -126,7 +126,7 @@ export const levelAsides: readonly Aside[] = [
   {
     name: 'full-volts',
     spots: [
-      'full|fully_charged|hundred_percent|charged volt*|v|volts|read|reading|resting|number what|whats|which|should -how_full -half -empty -mine',
+      'full|fully_charged|hundred_percent|charged volt*|v|volts|read|reading|resting|number what|whats|which|should -how_full -half -empty -mine -percent -left_after -thirds',
       'how|when know|tell|sure really|actually|properly|truly full|charged -how_full -from_volts',
     ],
     says: byKind(

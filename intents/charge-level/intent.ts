@@ -1,7 +1,8 @@
 import type { Facts } from '#rig/rig.ts';
-import { answerAside, asideIn, asideOf } from '../asides.ts';
+import { answerAside, asideIn, asideOf, needsBeside } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
 import { computeLater } from '../level-later.ts';
+import type { Need } from '../needs.ts';
 import { whereFacts } from '../sun.ts';
 import { answerChargeLevel } from './answer.ts';
 import { levelAsides } from './asides-table.ts';
@@ -10,6 +11,12 @@ import { answerLater } from './later-answer.ts';
 
 const isLevelTold = ({ volts, batteries }: Facts): boolean =>
   volts !== undefined || !!batteries?.some(b => b.stateOfChargePercent !== undefined);
+
+const needLevel: Need = {
+  anyOf: ['volts', 'batteries'],
+  ask: 'the volts it reads at rest, and its type (say “AGM reads 12.4V”)',
+  holds: isLevelTold,
+};
 
 /** It reads 12.2 V: how full is it. */
 export const chargeLevel = defineIntent({
@@ -40,18 +47,14 @@ export const chargeLevel = defineIntent({
     'without',
     ...whereFacts,
   ],
-  needs: [
-    {
-      anyOf: ['volts', 'batteries'],
-      ask: 'the volts it reads at rest, and its type (say “AGM reads 12.4V”)',
-      holds: isLevelTold,
-    },
-  ],
+  needs: [needLevel],
   subjectIn: words => asideIn(words, levelAsides)?.name,
-  needsOn: () => [],
+  needsOn: needsBeside(levelAsides, [needLevel]),
   reply: (facts, setting) => {
     // "What volts is full" is read as a level of 100 %: only volts make it a sum.
-    const hasOwnFigures = facts.volts !== undefined && !setting.recalled.has('volts');
+    const isOwn = (key: 'volts' | 'chargeUsedAh' | 'chargeLeftAh'): boolean =>
+      facts[key] !== undefined && !setting.recalled.has(key);
+    const hasOwnFigures = isOwn('volts') || isOwn('chargeUsedAh') || isOwn('chargeLeftAh');
     const aside = asideOf(levelAsides, setting, { hasOwnFigures, canSum: isLevelTold(facts) });
     if (aside) return answerAside(aside, facts);
     const level = computeChargeLevel(facts, setting);

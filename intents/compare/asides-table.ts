@@ -15,7 +15,6 @@ export const compareAsides: readonly Aside[] = [
   {
     name: 'gas-or-electric-cooking',
     spots: ['gas|butane cook*|hob|stove|induction|kettle|fry* -fridge -heater'],
-    hasAnyFigures: true,
     says: 'Gas spares the battery: cooking two meals a day by inverter takes about 60 to 90 Ah.',
     lines: [
       'Induction at 1500 W for 40 minutes is about 1 kWh, 90 Ah at 12 V with the losses. Gas wants open air.',
@@ -28,7 +27,6 @@ export const compareAsides: readonly Aside[] = [
       'peltier|thermoelectric|thermo_electric|coolbox|cool_box|cooler compressor -inverter',
       'compressor_one|compressor_fridge|compressor_type better|worth -inverter -way',
     ],
-    hasAnyFigures: true,
     says: 'Compressor: it runs a third of the time, while a thermoelectric box draws its 4 A all day.',
     lines: [
       'That is about 30 Ah a day against 90 or so, and the box only gets some 20 °C under the air.',
@@ -72,10 +70,9 @@ export const compareAsides: readonly Aside[] = [
   {
     name: 'inverter-or-direct',
     spots: [
-      'inverter usb*|direct*|straight|twelve|off_the_battery|v|waste*|lose* -size -big -kettle -series',
+      'inverter usb*|direct*|straight|twelve|off_the_battery|waste*|lose* -size -big -kettle -series',
       'is_that_the_same laptop*|laptops|tv|phones',
     ],
-    hasAnyFigures: true,
     says: 'Straight from 12 V or USB-C: an inverter loses 10 to 15 %, and 5 to 15 W just being on.',
     lines: [
       'A laptop on a USB-C car charger takes its watts and little more. A fridge with a 12 V lead runs on that.',
@@ -95,7 +92,6 @@ export const compareAsides: readonly Aside[] = [
   {
     name: 'power-station',
     spots: ['power_station|powerstation|power_pack|all_in_one', 'not_handy|arent_handy|not_very_handy'],
-    hasAnyFigures: true,
     says: 'Power station if you want it to work out of the box; a battery box for price and repair.',
     lines: [
       'For the same Wh a box of parts costs about half, charges faster from the car, and each part can be swapped.',

@@ -70,7 +70,9 @@ export const compare = defineIntent({
     const pair = pairNamed(setting.subject);
     const isWeighable = pair !== undefined && (!pair.isOfUse || hasUse(facts));
     const canSum = isWeighable || pairingOf(facts, hasUse(facts), names) !== undefined;
-    const hasOwnFigures = isWeighable || own !== undefined;
+    // Two things told by name alone are weighed by what sets them apart, where that is known.
+    const isByName = own?.measure === 'dailyUse' && !facts.loads?.some(load => load.currentA ?? load.powerW);
+    const hasOwnFigures = isWeighable || (own !== undefined && !isByName);
     const aside = asideOf(compareAsides, setting, { hasOwnFigures, canSum });
     if (aside) return answerAside(aside, facts);
     if (isWeighable && (!own || pair.isFirst(told, facts)))

@@ -5,8 +5,14 @@ import type { Aside } from '../asides.ts';
 /** What a dash socket gives for long, A: its thin wire and its fuse of 10 to 15 A. Common practice. */
 const socketA = 8;
 
-/** A current told of what is to run, A. */
-const drawnA = ({ loads = [] }: Facts): number | undefined => loads.find(load => load.currentA)?.currentA;
+const nominalV = 12;
+
+/** What is to run by the figures told, A. */
+const drawnA = ({ loads = [] }: Facts): number | undefined => {
+  const each = loads.map(({ currentA, powerW, count }) => count * (currentA ?? (powerW ?? 0) / nominalV));
+  const total = each.reduce((sum, amps) => sum + amps, 0);
+  return total > 0 ? total : undefined;
+};
 
 const socket = (facts: Facts): string => {
   const amps = drawnA(facts);
@@ -57,8 +63,8 @@ export const fuseAsides: readonly Aside[] = [
   {
     name: 'where',
     spots: [
-      'where|which_end fuse|fuses|it|breaker go|goes|put|fit|sit|mount|place|belong|install',
-      'battery_end|at_the_battery|fridge_end|charger_end|load_end|other_end or|both|which',
+      'where|which_end fuse|fuses|breaker go|goes|put|fit|sit|mount|place|belong|install -size -rating -which_fuse -what_fuse',
+      'battery_end|at_the_battery|battery_side fridge_end|at_the_fridge|load_end|other_end|fridge_side|charger_end|at_the_charger|both|each_end -size -rating -what_fuse -which_fuse',
     ],
     hasAnyFigures: true,
     says: 'At the battery, within about 20 cm of its plus: the fuse guards the cable from there on.',
@@ -82,8 +88,8 @@ export const fuseAsides: readonly Aside[] = [
   {
     name: 'which-sort',
     spots: [
-      'which|what sort|kind|type|style|one -size -amp -battery_do -cable',
-      'glass|blade|bolt|bolt_down|midi|mega|class or|matter|vs|better',
+      'which|what sort|kind|type|style -size -amp -rating -how_big',
+      'glass|blade|bolt_down|midi|mega or|matter|vs|better -size -rating',
     ],
     hasAnyFigures: true,
     says: 'Blade up to about 40 A, bolt-down above; the main one on lithium a high-breaking class T style.',
@@ -95,8 +101,9 @@ export const fuseAsides: readonly Aside[] = [
   },
   {
     name: 'sharing',
-    spots: ['share|shared|sharing|same_fuse|one_fuse|single_fuse fuse|pump|lights|fridge|both|all'],
-    hasAnyFigures: true,
+    spots: [
+      'can|could|may|would|ok share|sharing|one_fuse|same_fuse fuse -size -splitter -socket -which -what',
+    ],
     says: 'Yes, if the fuse carries both together and the thinnest cable behind it carries the fuse.',
     lines: [
       'Add their amps and a quarter. A wire too thin for that fuse gets a smaller one of its own, in a fuse block.',
@@ -107,7 +114,7 @@ export const fuseAsides: readonly Aside[] = [
   {
     name: 'needed',
     spots: [
-      'need_one|needs_one|need_a_fuse|needs_a_fuse|need_another|need_fuse|need_fuses|need_fusing|no_fuse|without_a_fuse|without_fuse|no_fuses|skip_the_fuse|leave_the_fuse -what_size -what_amp',
+      'need_one|needs_one|need_a_fuse|needs_a_fuse|need_another|need_fuse|need_fuses|need_fusing|no_fuse|without_a_fuse|without_fuse|no_fuses|skip_the_fuse|leave_the_fuse -what_size -what_amp -what_fuse -which_fuse -fuse_size -bigger',
     ],
     hasAnyFigures: true,
     says: 'Yes: each cable from the battery needs its fuse, at the battery, however short or thin it is.',
@@ -121,7 +128,7 @@ export const fuseAsides: readonly Aside[] = [
   {
     name: 'dash-socket',
     spots: [
-      'cig|cigarette|ciggy|lighter|accessory|dash|socket ok|okay|biggest|max|most|can|will|works|work|run|good|from|out|off -need -new -wire',
+      'cig|cigarette|ciggy|lighter|accessory|dash|socket ok|okay|biggest|max|most|can|will|works|work|run|may|plug -need -new -wire -put -whack -bigger -instead -pulled -mains -caravan -splitter -screw -burnt -joined -keeps -blow* -blew -point',
     ],
     hasAnyFigures: true,
     says: socket,

@@ -1,5 +1,5 @@
 import type { Facts } from '#rig/rig.ts';
-import { answerAside, asideIn, asideOf } from '../asides.ts';
+import { answerAside, asideIn, asideOf, needsBeside } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
 import type { Need } from '../needs.ts';
 import { answerFuseSize } from './answer.ts';
@@ -19,6 +19,9 @@ const needCircuit: Need = {
   holds: isCircuitKnown,
 };
 
+const hasFigures = ({ loads = [], cable, inverter, chargers = [] }: Facts): boolean =>
+  !!cable || !!inverter || chargers.length > 0 || loads.some(load => load.currentA ?? load.powerW);
+
 /** What fuse. */
 export const fuseSize = defineIntent({
   name: 'fuse-size',
@@ -36,10 +39,12 @@ export const fuseSize = defineIntent({
   ],
   needs: [needCircuit],
   subjectIn: words => asideIn(words, fuseAsides)?.name,
-  needsOn: () => [],
+  needsOn: needsBeside(fuseAsides, [needCircuit]),
   reply: (facts, setting) => {
-    // Each of them is the same whatever figures are told.
-    const aside = asideOf(fuseAsides, setting, { hasOwnFigures: true, canSum: isCircuitKnown(facts) });
+    const aside = asideOf(fuseAsides, setting, {
+      hasOwnFigures: hasFigures(facts),
+      canSum: isCircuitKnown(facts),
+    });
     return aside ? answerAside(aside, facts) : answerFuseSize(computeFuseSize(facts, setting));
   },
 });

@@ -1,4 +1,4 @@
-import { answerAside, asideIn, asideOf } from '../asides.ts';
+import { answerAside, asideIn, asideOf, needsBeside } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
 import { needLoads } from '../needs.ts';
 import { whereFacts } from '../sun.ts';
@@ -25,7 +25,7 @@ export const starterReserve = defineIntent({
   // The battery that it is about may be told by its name alone.
   alsoHangsOn: facts => (facts.batteries?.some(({ role }) => role === 'starter') ? ['batteries'] : []),
   subjectIn: words => asideIn(words, starterAsides)?.name,
-  needsOn: () => [],
+  needsOn: needsBeside(starterAsides, [needLoads]),
   reply: (told, setting) => {
     const canSum = hasUse(told);
     const hasOwnFigures = canSum && !setting.recalled.has('loads');

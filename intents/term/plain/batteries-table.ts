@@ -6,7 +6,7 @@ export const batteries: readonly PlainQuestion[] = [
     name: 'on-its-side',
     isBeforeSums: true,
     spots: [
-      'on_its_side|on_their_side|on_their_sides|on_the_side|upside_down|lay_flat|lie_flat|sideways batter*|agm|lithium|lifepo*|gel|they -panel* -fridge -jump* -swol* -leak* -caravan_on',
+      'on_its_side|on_their_side|on_their_sides|upside_down|sideways|tipped_on batter*|agm|lithium|lifepo*|gel -panel* -fridge -jump* -swol* -leak* -fell -says -liquid -acid',
     ],
     says: 'On its side, yes for AGM, gel and lithium; upside down none of them, and a wet one stays upright.',
     lines: [
@@ -31,7 +31,7 @@ export const batteries: readonly PlainQuestion[] = [
     name: 'self-discharge',
     isBeforeSums: true,
     spots: [
-      'lose|loses|losing|go|goes|drain|drains flat|power|charge|themselves|itself just_sitting|by_itself|by_themselves|on_its_own|on_their_own|sitting_in|sitting_around|sitting_unused batter*|agm|lithium|they|it -panel* -shade',
+      'lose|loses|losing|go|goes|drain|drains flat|power|charge|themselves|itself just_sitting|by_itself|by_themselves|on_its_own|on_their_own|sitting_in|sitting_around|sitting_unused batter*|agm|lithium|they|it -panel* -shade -how_long -coals',
       'self_discharge how|much|fast|does|do|rate',
     ],
     says: 'Yes, slowly: AGM and lithium lose about 2 to 3 % a month, a wet battery 5 % or more.',
@@ -64,8 +64,10 @@ export const batteries: readonly PlainQuestion[] = [
   {
     name: 'dual-purpose',
     isBeforeSums: true,
-    spots: ['dual_purpose|marine_battery|marine_batteries|marine_deep -cable'],
-    hasAnyFigures: true,
+    spots: [
+      'dual_purpose -sine -inverter',
+      'marine_battery|marine_batteries any_good|worth|good|better|ok -how_long -cable',
+    ],
     says: 'A dual-purpose one does, but less well: it starts an engine and stands some deep use.',
     lines: [
       'It wears out sooner than a true deep-cycle battery. Use a third to a half of its label.',
@@ -77,7 +79,7 @@ export const batteries: readonly PlainQuestion[] = [
     name: 'used-battery',
     isBeforeSums: true,
     spots: [
-      'ups_battery|ups_batteries|telecom|second_hand_batter*|secondhand_batter*|used_batter*|used_agm|used_lithium|ex_solar -new -into -in_parallel -mix -swap -how_long',
+      'ups_battery|ups_batteries|telecom|second_hand_batter*|secondhand_batter*|a_used_batter*|ex_solar|used_ups -new -into -in_parallel -mix -swap -how_long',
     ],
     says: 'Only if it passes a test: charge it full, rest it overnight, then run a known load on it.',
     lines: [
@@ -90,9 +92,8 @@ export const batteries: readonly PlainQuestion[] = [
     name: 'car-battery-for-camp',
     isBeforeSums: true,
     spots: [
-      'car_battery|car_batteries|starter_battery|lorry_battery|truck_battery|cranking_battery as_house|as_a_house|as_the_house|house_battery|for_camping|as_the_second|as_a_second|as_my_second|as_second|as_a_leisure|as_a_deep -jump* -flat -dead -dcdc -isolator -charge -new',
+      'car_battery|car_batteries|starter_battery|lorry_battery|truck_battery|cranking_battery as_house|as_a_house|as_my_house|for_camping|as_the_second|as_a_second|as_my_second|as_second|as_a_leisure|as_a_deep -jump* -flat -dead -dcdc -isolator -charge -new -and',
     ],
-    hasAnyFigures: true,
     says: 'At a pinch: use a third of its label at most, as a battery made for starting dies of deep use.',
     lines: [
       'A 100 Ah one is good for about 30 Ah a time. A few dozen times down to half, and it is worn out.',
@@ -103,7 +104,7 @@ export const batteries: readonly PlainQuestion[] = [
   {
     name: 'rc-lipo',
     isBeforeSums: true,
-    spots: ['lipo|lipos -lifepo* -smok* -fire -swol* -puff*'],
+    spots: ['lipo|lipos -charger -chgr -lifepo* -smok* -fire -swol* -puff*'],
     hasAnyFigures: true,
     says: 'No: bare LiPo packs catch fire when they are run flat, knocked or charged wrong.',
     lines: [
