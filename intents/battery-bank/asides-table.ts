@@ -84,7 +84,7 @@ export const bankAsides: readonly Aside[] = [
   {
     name: 'must-they-match',
     spots: [
-      'have_to_be|need_to_be|must_be|should_be|do_they_have same|match|identical',
+      'have_to_be|need_to_be|must_be|must_they|should_be|do_they_have same|match|identical',
       'years|year|yrs|age|ages apart|older|newer -how_much -total -amount',
       'old_one|older_one|newer_one|new_one is|years|yrs -how_much -total',
       'old|older|yr new|newer mix|join|parallel|next_to|together|with|add|put -how_much -total -amount -binned -usable',
@@ -102,7 +102,7 @@ export const bankAsides: readonly Aside[] = [
   {
     name: 'twelve-or-twenty-four',
     spots: ['big_inverter|large_inverter -parallel -series'],
-    says: '24 V pays from about 2000 W of inverter on; under that stay at 12 V, which all camp gear is made for.',
+    says: '24 V pays from about 2000 W of inverter on; under that stay at 12 V, as camp gear does.',
     lines: ['At 24 V the current halves, so cables are thinner. A 24 to 12 V converter then runs the rest.'],
     next: ['12V or 24V for a 3000W inverter?'],
   },

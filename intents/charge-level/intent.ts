@@ -52,9 +52,8 @@ export const chargeLevel = defineIntent({
   needsOn: needsBeside(levelAsides, [needLevel]),
   reply: (facts, setting) => {
     // "What volts is full" is read as a level of 100 %: only volts make it a sum.
-    const isOwn = (key: 'volts' | 'chargeUsedAh' | 'chargeLeftAh'): boolean =>
-      facts[key] !== undefined && !setting.recalled.has(key);
-    const hasOwnFigures = isOwn('volts') || isOwn('chargeUsedAh') || isOwn('chargeLeftAh');
+    const own = setting.parsed.facts;
+    const hasOwnFigures = (own.volts ?? own.chargeUsedAh ?? own.chargeLeftAh) !== undefined;
     const aside = asideOf(levelAsides, setting, { hasOwnFigures, canSum: isLevelTold(facts) });
     if (aside) return answerAside(aside, facts);
     const level = computeChargeLevel(facts, setting);

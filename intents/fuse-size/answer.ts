@@ -49,6 +49,9 @@ const cableName = ({ conductor }: FuseSize): string => {
     : copper;
 };
 
+/** The thinnest cable that gear is commonly wired with, mm²: common practice. */
+const thinnestMm2 = 1.5;
+
 /** A fuse spoken of for a load, where no cable is told: whether it does hangs on the cable. */
 const isJudgedAlone = ({ saidAreaMm2, kind, saidA, leastA }: FuseSize): boolean =>
   saidAreaMm2 !== undefined &&
@@ -64,7 +67,8 @@ function judge(result: FuseSize): Verdict {
   if (saidA === undefined) return null;
   if (mostA !== undefined && saidA > mostA) return 'no';
   if (kind !== undefined && saidA < figures.current.value) return 'no';
-  if (isJudgedAlone(result)) return saidA > result.found.wanted.ratingA ? 'tight' : 'yes';
+  if (isJudgedAlone(result))
+    return saidA > found.wanted.ratingA && present(result.saidAreaMm2) > thinnestMm2 ? 'tight' : 'yes';
   return mostA === undefined ? null : 'yes';
 }
 

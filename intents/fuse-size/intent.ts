@@ -1,4 +1,4 @@
-import type { Facts } from '#rig/rig.ts';
+import type { Facts, Stated } from '#rig/rig.ts';
 import { answerAside, asideIn, asideOf, needsBeside } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
 import type { Need } from '../needs.ts';
@@ -19,7 +19,7 @@ const needCircuit: Need = {
   holds: isCircuitKnown,
 };
 
-const hasFigures = ({ loads = [], cable, inverter, chargers = [] }: Facts): boolean =>
+const hasFigures = ({ loads = [], cable, inverter, chargers = [] }: Stated): boolean =>
   !!cable || !!inverter || chargers.length > 0 || loads.some(load => load.currentA ?? load.powerW);
 
 /** What fuse. */
@@ -42,7 +42,7 @@ export const fuseSize = defineIntent({
   needsOn: needsBeside(fuseAsides, [needCircuit]),
   reply: (facts, setting) => {
     const aside = asideOf(fuseAsides, setting, {
-      hasOwnFigures: hasFigures(facts),
+      hasOwnFigures: hasFigures(setting.parsed.facts),
       canSum: isCircuitKnown(facts),
     });
     return aside ? answerAside(aside, facts) : answerFuseSize(computeFuseSize(facts, setting));

@@ -6,7 +6,7 @@ export const batteries: readonly PlainQuestion[] = [
     name: 'on-its-side',
     isBeforeSums: true,
     spots: [
-      'on_its_side|on_their_side|on_their_sides|upside_down|sideways|tipped_on batter*|agm|lithium|lifepo*|gel -panel* -fridge -jump* -swol* -leak* -fell -says -liquid -acid',
+      'on_its_side|on_their_side|on_their_sides|laid_on|upside_down|sideways|tipped_on batter*|agm|lithium|lifepo*|gel|they -panel* -fridge -jump* -swol* -leak* -fell -says -liquid -acid',
     ],
     says: 'On its side, yes for AGM, gel and lithium; upside down none of them, and a wet one stays upright.',
     lines: [
@@ -94,6 +94,7 @@ export const batteries: readonly PlainQuestion[] = [
     spots: [
       'car_battery|car_batteries|starter_battery|lorry_battery|truck_battery|cranking_battery as_house|as_a_house|as_my_house|for_camping|as_the_second|as_a_second|as_my_second|as_second|as_a_leisure|as_a_deep -jump* -flat -dead -dcdc -isolator -charge -new -and',
     ],
+    hasAnyFigures: true,
     says: 'At a pinch: use a third of its label at most, as a battery made for starting dies of deep use.',
     lines: [
       'A 100 Ah one is good for about 30 Ah a time. A few dozen times down to half, and it is worn out.',
