@@ -22,11 +22,11 @@ const traits: readonly { readonly name: Trait; readonly spots: readonly string[]
     name: 'weight',
     spots: ['heavy|heavier|weigh|weighs|weight|kg|kilos|lighter|lightest|kilo'],
   },
-  { name: 'in-cold', spots: ['cold|freez*|frost|winter|minus|snow|below|zero -charge_it_in'] },
+  { name: 'in-cold', spots: ['cold|freez*|frost|winter|minus|snow|below_zero -charge_it_in'] },
   { name: 'heat', spots: ['heat|hot|summer|warm -hotplate -hot_water'] },
 ];
 
-export const traitIn = (words: readonly string[]): Trait | undefined =>
+const traitIn = (words: readonly string[]): Trait | undefined =>
   spotted(words, traits, ({ spots }) => spots)?.name;
 
 /** Years that most last at a camper's use, whatever their cycles: common practice. */
