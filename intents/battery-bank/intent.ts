@@ -1,8 +1,10 @@
+import { answerAside, asideIn, asideOf, needsBeside } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
 import type { Intent } from '../intent.ts';
-import { needBattery } from '../needs.ts';
-import { answerBatteryBank } from './answer.ts';
-import { type BankFacts, computeBatteryBank } from './compute.ts';
+import { hasCapacity, needBattery } from '../needs.ts';
+import { answerBatteryBank, joinedInWords } from './answer.ts';
+import { bankAsides } from './asides-table.ts';
+import { type BankFacts, computeBatteryBank, joinedAsAsked } from './compute.ts';
 
 /** What most campers have, common practice. */
 const usualAh = 100;
@@ -19,10 +21,24 @@ export const batteryBank: Intent<BankFacts> = defineIntent<BankFacts>({
     const count = first?.count ?? 1;
     if (!first || others.length > 0 || count < 2) return undefined;
     const batteries = [{ ...first, capacityAh: usualAh }];
-    const ready = batteryBank.needs.safeParse({ ...told, batteries }).data;
+    const parsed = batteryBank.needs.safeParse({ ...told, batteries }).data;
+    const ready = parsed && joinedAsAsked(parsed, setting.parsed.recognised.words);
     const reply = ready && batteryBank.reply(ready, setting);
     const size = { name: 'batteryCapacity', value: usualAh, unit: 'Ah', why: 'each, as you told no size' };
-    return reply && { ...reply, assumed: [size, ...(reply.assumed ?? [])] };
+    return (
+      reply && {
+        ...reply,
+        headline: joinedInWords(ready, computeBatteryBank(ready)),
+        assumed: [size, ...(reply.assumed ?? [])],
+      }
+    );
   },
-  reply: (facts, setting) => answerBatteryBank(facts, computeBatteryBank(facts), setting),
+  subjectIn: words => asideIn(words, bankAsides)?.name,
+  needsOn: needsBeside(bankAsides, [needBattery]),
+  reply: (told, setting) => {
+    const aside = asideOf(bankAsides, setting, { hasOwnFigures: false, canSum: hasCapacity(told) });
+    if (aside) return answerAside(aside, told);
+    const facts = joinedAsAsked(told, setting.parsed.recognised.words);
+    return answerBatteryBank(facts, computeBatteryBank(facts), setting);
+  },
 });

@@ -1,8 +1,10 @@
+import { answerAside, asideIn, asideOf, needsBeside } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
 import { needLoads } from '../needs.ts';
 import { whereFacts } from '../sun.ts';
-import { drawFacts } from '../use.ts';
+import { drawFacts, hasUse } from '../use.ts';
 import { answerBatterySize } from './answer.ts';
+import { sizeAsides } from './asides-table.ts';
 import { computeBatterySize } from './compute.ts';
 
 /** What battery do I need. */
@@ -28,5 +30,12 @@ export const batterySize = defineIntent({
   ],
   hangsOn: new Set([...drawFacts]),
   needs: [needLoads],
-  reply: (facts, setting) => answerBatterySize(facts, computeBatterySize(facts, setting), setting),
+  subjectIn: words => asideIn(words, sizeAsides)?.name,
+  needsOn: needsBeside(sizeAsides, [needLoads]),
+  reply: (facts, setting) => {
+    const aside = asideOf(sizeAsides, setting, { hasOwnFigures: false, canSum: hasUse(facts) });
+    return aside
+      ? answerAside(aside, facts)
+      : answerBatterySize(facts, computeBatterySize(facts, setting), setting);
+  },
 });

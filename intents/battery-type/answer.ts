@@ -64,7 +64,8 @@ function weather({ lifeInHeat, lead, lithium }: BatteryType, airC = 20): string 
 
 /** Words for AGM against lithium. */
 export function answerBatteryType(result: BatteryType, setting: RequestContext): Reply {
-  const isWhy = setting.parsed.cues.has('ask-why') && result.isOneSize;
+  // "So my 100 is really a 50?" asks why as much.
+  const isWhy = (setting.parsed.cues.has('ask-why') || setting.claims.length > 0) && result.isOneSize;
   const [headline, ...lines] = isWhy ? why(result) : compared(result, setting.parsed.facts.ambientC);
   const lead = reasons(result.lead.explored);
   const lithium = reasons(result.lithium.explored);

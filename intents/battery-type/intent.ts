@@ -1,10 +1,14 @@
 import { agmOrLithium } from '../agm-or-lithium.ts';
+import { answerAside, asideIn, asideOf } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
 import { whereFacts } from '../sun.ts';
 import { hasUse } from '../use.ts';
 import { replyOf } from '../weighed.ts';
 import { answerBatteryType } from './answer.ts';
+import { typeAsides } from './asides-table.ts';
 import { computeBatteryType } from './compute.ts';
+import { answerLeadKinds } from './lead-kinds.ts';
+import { answerTrait } from './traits.ts';
 
 /** AGM or lithium. */
 export const batteryType = defineIntent({
@@ -23,8 +27,16 @@ export const batteryType = defineIntent({
   contest: () => 'chemistry',
   // Of whatever kinds are named: they are what is asked about.
   alsoHangsOn: () => ['batteries.chemistry'],
+  subjectIn: words => asideIn(words, typeAsides)?.name,
   reply: (facts, setting) => {
+    const hasOwnFigures = hasUse(facts) && !setting.recalled.has('loads');
+    const aside = asideOf(typeAsides, setting, { hasOwnFigures, canSum: true });
+    if (aside) return answerAside(aside, facts);
     const result = computeBatteryType(facts, setting.at);
+    const trait =
+      answerTrait(facts, result, setting) ??
+      (setting.recalled.has('batteries') ? undefined : answerLeadKinds(facts));
+    if (trait) return trait;
     // With a use to hold them against, one size in both kinds has a verdict.
     const isWeighed = result.isOneSize && hasUse(facts) && !setting.parsed.cues.has('ask-why');
     return isWeighed

@@ -60,6 +60,9 @@ function judgeAlone({ figures, limitPercent, carriesA, doesFuseFit }: CableSize)
   return high > limitPercent * 1.1 || value > limitPercent || !doesFuseFit ? 'tight' : 'yes';
 }
 
+/** It carries less than runs through it. */
+const isTooHot = ({ figures, carriesA }: CableSize): boolean => figures.continuous.value > carriesA;
+
 function headline(result: CableSize, verdict: Verdict, isAutoAsked: boolean): string {
   if (isAutoAsked && result.square)
     return `No: ${significant(result.conductor.size)} mm auto cable is measured outside and holds about ${square(result.conductor.areaMm2)} of copper.`;
@@ -68,6 +71,8 @@ function headline(result: CableSize, verdict: Verdict, isAutoAsked: boolean): st
       ? `No single cable sold does it: even ${name(result)} loses ${drops(result)}.`
       : `${name(result)}: it loses ${lost(result)} ${run(result)}.`;
   if (verdict === null) return `The drop is about ${drops(result)} on ${name(result)}.`;
+  if (verdict === 'no' && isTooHot(result))
+    return `No: ${name(result)} gets hot at ${plain(result.figures.continuous.value)} A; it is good for about ${plain(result.carriesA)} A.`;
   const opening = { yes: 'Yes', tight: 'Tight', no: 'No' }[verdict];
   return `${opening}: ${name(result)} loses ${lost(result)} ${run(result)}.`;
 }
@@ -144,7 +149,8 @@ function another(result: CableSize): string[] {
   return next ? [`voltage drop on ${onCable({ ...result, conductor: next })}, ${run}?`] : [];
 }
 
-/** Words that ask whether it does. */
+/** Words that ask what is lost, and no yes or no. */
+const ofDrop: ReadonlySet<string> = new Set('drop loss lose loses losing lost'.split(' '));
 const ofYesNo: ReadonlySet<string> = new Set('will is can does would do ok okay enough fine'.split(' '));
 
 /** Words for a cable. */
@@ -153,7 +159,12 @@ export function answerCableSize(facts: Facts, result: CableSize, setting: Reques
   const isAutoAsked =
     result.square !== undefined && (cues.has('ask-compare') || facts.cable?.areaMm2 !== undefined);
   const { words } = setting.parsed.recognised;
-  const canIt = cues.has('ask-can-it') || cues.has('last') || words.some(word => ofYesNo.has(word));
+  // "I've only got 2.5 mm²" asks whether that does, too.
+  const canIt =
+    cues.has('ask-can-it') ||
+    cues.has('last') ||
+    words.some(word => ofYesNo.has(word)) ||
+    !words.some(word => ofDrop.has(word));
   const isAsked = isAutoAsked || (canIt && !cues.has('ask-drop'));
   const verdict: Verdict = !result.isGiven ? null : isAutoAsked ? 'no' : judge(result);
   const instead = insteadOf(result, result.isGiven ? judgeAlone(result) : null);

@@ -53,9 +53,19 @@ function told(result: ChargeLevel): readonly [string, ...string[]] {
   const kind = result.chemistry === 'lfp' ? 'lithium down to about 20 %' : 'lead-acid down to about 50 %';
   if (!result.leftAh)
     return [`At ${percent(value)}: use ${kind}. Tell me its size and I'll give the amp hours left.`];
+  const heldAh = (present(result.capacityAh) * value) / 100;
+  if (result.leftAh.value < 1) {
+    const floor = result.chemistry === 'lfp' ? 20 : 50;
+    return [
+      value < 1
+        ? 'It’s flat: charge it now.'
+        : `It’s at ${percent(value)}: ${plain(heldAh)} Ah of ${significant(present(result.capacityAh))} Ah, not above the ${floor} % to stop at.`,
+      `Use ${kind}. Charge it soon.`,
+    ];
+  }
   return [
     `It’s at ${percent(value)}: about ${plain(result.leftAh.value)} Ah left to use of ${significant(present(result.capacityAh))} Ah.`,
-    `That’s ${kind}; it holds ${plain((present(result.capacityAh) * value) / 100)} Ah in all.`,
+    `That’s ${kind}; it holds ${plain(heldAh)} Ah in all.`,
   ];
 }
 
@@ -117,7 +127,9 @@ function shouldCharge(facts: Facts, { chemistry }: ChargeLevel, { low, value }: 
 
 /** Words that ask for a judgement of the level: "is that good?", "is 12.0 bad?". */
 const judging: ReadonlySet<string> = new Set(
-  'good bad ok okay fine low high alright healthy normal right worry worried'.split(' '),
+  'good bad ok okay fine low high alright healthy normal right worry worried flat dead killing ruined enough'.split(
+    ' ',
+  ),
 );
 
 const asksForJudgement = ({ parsed: { cues, recognised } }: Pick<RequestContext, 'parsed'>): boolean =>

@@ -1,5 +1,6 @@
 import { present } from '#basics/present.ts';
 import type { Facts } from '#rig/rig.ts';
+import { answerAside, asideIn, asideOf } from '../asides.ts';
 import { contestOfPair } from '../contests.ts';
 import { defineIntent } from '../define-intent.ts';
 import { type Need, needLoads } from '../needs.ts';
@@ -7,9 +8,17 @@ import { sunFacts } from '../sun.ts';
 import { hasUse } from '../use.ts';
 import { replyOf } from '../weighed.ts';
 import { answerComparison, names } from './answer.ts';
+import { compareAsides } from './asides-table.ts';
 import { computeComparison } from './compute.ts';
 import { pairIn, pairNamed } from './pairs/pairs-table.ts';
 import { pairingOf } from './sides.ts';
+
+/** What is told of a pair where no day's use is known. */
+const inGeneral: Readonly<Record<string, string>> = {
+  'panel-generator': 'generator-or-solar',
+  grow: 'battery-or-solar',
+  'battery-panel': 'battery-or-solar',
+};
 
 /** A day's use, or two sides that are told with their sizes. */
 const needUse: Need = {
@@ -44,9 +53,14 @@ export const compare = defineIntent({
       holds: facts => pairingOf(facts, hasUse(facts), names) !== undefined,
     },
   ],
-  subjectIn: (words, text) => pairIn(words, text),
+  subjectIn: (words, text) => pairIn(words, text) ?? asideIn(words, compareAsides)?.name,
   contest: contestOfPair,
   needsOn: subject => (pairNamed(subject)?.isOfUse ? [needUse] : []),
+  // A pair that hangs on a day's use is told in general without one.
+  guess: (_told, { subject = '' }) => {
+    const general = compareAsides.find(({ name }) => name === inGeneral[subject]);
+    return general && answerAside(general, {});
+  },
   reply: (facts, setting) => {
     // What this message tells is held against each other; what is remembered only fills in the rest.
     const told = Object.fromEntries(
@@ -55,6 +69,12 @@ export const compare = defineIntent({
     const own = pairingOf(told, hasUse(facts), names);
     const pair = pairNamed(setting.subject);
     const isWeighable = pair !== undefined && (!pair.isOfUse || hasUse(facts));
+    const canSum = isWeighable || pairingOf(facts, hasUse(facts), names) !== undefined;
+    // Two things told by name alone are weighed by what sets them apart, where that is known.
+    const isByName = own?.measure === 'dailyUse' && !facts.loads?.some(load => load.currentA ?? load.powerW);
+    const hasOwnFigures = isWeighable || (own !== undefined && !isByName);
+    const aside = asideOf(compareAsides, setting, { hasOwnFigures, canSum });
+    if (aside) return answerAside(aside, facts);
     if (isWeighable && (!own || pair.isFirst(told, facts)))
       return replyOf(facts, pair.weigh({ facts, at: setting.at, mainsV: setting.mainsV }));
     const pairing = own

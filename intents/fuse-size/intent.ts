@@ -1,19 +1,26 @@
+import type { Facts, Stated } from '#rig/rig.ts';
+import { answerAside, asideIn, asideOf, needsBeside } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
 import type { Need } from '../needs.ts';
 import { answerFuseSize } from './answer.ts';
+import { fuseAsides } from './asides-table.ts';
 import { computeFuseSize } from './compute.ts';
 
+const isCircuitKnown = (facts: Facts): boolean =>
+  (facts.cable?.currentA ?? facts.cable?.areaMm2 ?? facts.cable?.awg ?? facts.cable?.autoCableMm) !==
+    undefined ||
+  facts.inverter?.powerW !== undefined ||
+  !!facts.loads?.length ||
+  !!facts.chargers?.some(c => c.kind !== 'generator') ||
+  !!facts.solar?.some(s => s.powerW !== undefined);
 const needCircuit: Need = {
   anyOf: ['cable', 'inverter', 'loads', 'chargers', 'solar'],
   ask: 'what it protects (say “15A pump”, “2000W inverter” or “6mm² cable”)',
-  holds: facts =>
-    (facts.cable?.currentA ?? facts.cable?.areaMm2 ?? facts.cable?.awg ?? facts.cable?.autoCableMm) !==
-      undefined ||
-    facts.inverter?.powerW !== undefined ||
-    !!facts.loads?.length ||
-    !!facts.chargers?.some(c => c.kind !== 'generator') ||
-    !!facts.solar?.some(s => s.powerW !== undefined),
+  holds: isCircuitKnown,
 };
+
+const hasFigures = ({ loads = [], cable, inverter, chargers = [] }: Stated): boolean =>
+  !!cable || !!inverter || chargers.length > 0 || loads.some(load => load.currentA ?? load.powerW);
 
 /** What fuse. */
 export const fuseSize = defineIntent({
@@ -32,5 +39,13 @@ export const fuseSize = defineIntent({
     'ambientC',
   ],
   needs: [needCircuit],
-  reply: (facts, setting) => answerFuseSize(computeFuseSize(facts, setting)),
+  subjectIn: words => asideIn(words, fuseAsides)?.name,
+  needsOn: needsBeside(fuseAsides, [needCircuit]),
+  reply: (facts, setting) => {
+    const aside = asideOf(fuseAsides, setting, {
+      hasOwnFigures: hasFigures(setting.parsed.facts),
+      canSum: isCircuitKnown(facts),
+    });
+    return aside ? answerAside(aside, facts) : answerFuseSize(computeFuseSize(facts, setting));
+  },
 });

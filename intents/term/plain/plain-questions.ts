@@ -1,5 +1,6 @@
 import type { ParsedMessage } from '#language/reading.ts';
 import { spotted } from '../../spotting.ts';
+import { batteryQuestions } from './batteries-table.ts';
 import { chargingQuestions } from './charging-table.ts';
 import { gearQuestions } from './gear-table.ts';
 import type { PlainQuestion } from './plain-question.ts';
@@ -8,6 +9,7 @@ import { upkeepQuestions } from './upkeep-table.ts';
 
 /** Special ones before general ones. Common practice throughout; volts as in the tables of the engine. */
 export const plainQuestions: readonly PlainQuestion[] = [
+  ...batteryQuestions,
   ...readingQuestions,
   ...chargingQuestions,
   ...upkeepQuestions,
