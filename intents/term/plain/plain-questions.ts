@@ -2,12 +2,21 @@ import type { ParsedMessage } from '#language/reading.ts';
 import { spotted } from '../../spotting.ts';
 import { charging } from './charging-table.ts';
 import { gear } from './gear-table.ts';
+import { jobs } from './jobs-table.ts';
 import type { PlainQuestion } from './plain-question.ts';
 import { readings } from './readings-table.ts';
 import { upkeep } from './upkeep-table.ts';
+import { use } from './use-table.ts';
 
 /** Special ones before general ones. Common practice throughout; volts as in the tables of the engine. */
-export const plainQuestions: readonly PlainQuestion[] = [...readings, ...charging, ...upkeep, ...gear];
+export const plainQuestions: readonly PlainQuestion[] = [
+  ...use,
+  ...jobs,
+  ...readings,
+  ...charging,
+  ...upkeep,
+  ...gear,
+];
 
 /** Volts that go without saying ("12V fridge"), and counts ("2 phones"): no figures of a question. */
 const nominalV: ReadonlySet<number> = new Set([12, 24, 240, 230]);

@@ -6,6 +6,7 @@ export const readings: readonly PlainQuestion[] = [
     name: 'minus-current',
     spots: [
       'minus|negative mean|means|meaning -pole -post -terminal -lead -cable -wire -earth',
+      'is_it|current|amps in_or_out -plug -pull -power_bank',
       'minus_sign|negative_number|negative_amps|negative_current|minus_in_front',
       'why|whats|what minus|negative screen|monitor|display|shunt|app -pole -post -terminal -how_long -how_many -lead',
     ],

@@ -70,6 +70,7 @@ export const upkeep: readonly PlainQuestion[] = [
   {
     name: 'flat-once',
     spots: [
+      'dead_flat|completely_flat|totally_flat|stone_dead happens run|go|goes -car -truck -starter -crank*',
       'flat|empty|dead|all_the_way_down once|one_time|bad|hurt|ruin*|damage*|kill agm|lithium|batter*|deep_cycle run|running|go|going|goes|let|gone|drain*|flatten* -car -truck -night -long -starter -crank*',
     ],
     says: 'Once won’t kill it, but AGM loses a little each time: charge it right up straight away.',
@@ -106,7 +107,7 @@ export const upkeep: readonly PlainQuestion[] = [
   {
     name: 'battery-indoors',
     spots: [
-      'batter*|agm|lithium|flooded|wet_cell inside|indoors|cabin|bed|tent|sleep|under_the_seat|in_the_car|in_the_van safe|ok|okay|can|allowed|should -charg* -smell* -engine -generator -heater -last -run -swol* -warm -hot -beep* -lights -fridge -save -use',
+      'batter*|agm|lithium|flooded|wet_cell inside|indoors|cabin|cab|bed|tent|sleep|under_the_seat|behind_the_seat|in_the_car|in_the_van safe|ok|okay|can|allowed|should -charg* -smell* -engine -generator -heater -last -run -swol* -warm -hot -beep* -lights -fridge -save -use',
     ],
     says: 'AGM, gel and lithium may be inside, fixed down and fused; a battery you top up with water may not.',
     lines: [
@@ -131,6 +132,7 @@ export const upkeep: readonly PlainQuestion[] = [
     name: 'touching',
     spots: [
       'shock|electrocut*|zap* batter*|terminal*|twelve_volt*|v|volt|volts|dc can|will|could|does|dangerous -inverter -mains -hook* -body -pole -water -caravan -got',
+      'dangerous|safe touch|touching -inverter -mains -hot -warm -swol* -swell* -smell* -water -wet',
       'touch terminal*|posts|batter* can|safe|ok|okay|dangerous -hot -swol* -swell* -warm -smell*',
     ],
     hasAnyFigures: true,
