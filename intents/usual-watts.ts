@@ -12,9 +12,10 @@ export function usualWatts(
   { name, powerW, currentA }: StatedLoad,
   words: readonly string[],
 ): string | undefined {
-  const usual = applianceOf(name)?.powerW;
+  if ((powerW ?? currentA) !== undefined) return undefined;
   const isAsked = spotted(words, asksWatts, one => [one]) !== undefined;
-  if (!usual || !isAsked || (powerW ?? currentA) !== undefined) return undefined;
+  const usual = isAsked ? applianceOf(name)?.powerW : undefined;
+  if (!usual) return undefined;
   const [low, likely, high] = usual.map(value => decimals(value, 0));
   return `Usually about ${likely} W while it runs (${low}–${high} W): its label tells.`;
 }

@@ -71,7 +71,8 @@ export function askedHeadline(result: EnergyBudget, setting: RequestContext): st
   if (watts) return watts;
   if (way === 'amps' && only && !other && only.currentA > 0)
     return `About ${plain(only.currentA)} A${only.duty < 1 || only.hours < 24 ? ' while it runs' : ', all the time'}; ${daily}${spread}.`;
-  if (way === 'much') {
+  // Of one thing among others the sum says nothing.
+  if (way === 'much' && !other) {
     const share = result.days ? 1 / result.days : result.dayIn.agmAh / usualAh;
     const amount = amounts.find(({ upTo }) => share <= upTo)?.says;
     return `${amount}: ${daily}${spread}.`;

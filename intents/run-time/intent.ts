@@ -57,7 +57,9 @@ export const runTime: Intent<RunTimeFacts> = defineIntent<RunTimeFacts>({
     );
   },
   reply: (told, setting) => {
-    const facts = byNight(told, setting.parsed.recognised.words);
+    const { cues, recognised } = setting.parsed;
+    // "Can it run all night" is answered for that one night.
+    const facts = cues.has('ask-can-it') ? told : byNight(told, recognised.words);
     const compared = compareRigs(facts, setting);
     if (compared) return compared;
     const result = computeRunTime(facts, setting);

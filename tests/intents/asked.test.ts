@@ -39,6 +39,16 @@ test.for<Asked>([
     /^About 5 A while it runs; about 1\.\d Ah a day\.$/,
   ],
   ['1.5A fan overnight', { loads: [{ name: 'fan', currentA: 1.5 }] }, /^About 15 Ah a day\.$/],
+  [
+    'water pump draws 7 amps, does that matter',
+    { loads: [{ ...pump, currentA: 7, hoursPerDay: undefined }] },
+    /^Hardly anything: about 1\.\d Ah a day/,
+  ],
+  [
+    'does a phone matter next to the fridge',
+    { loads: [{ name: 'phone' }, { name: 'fridge' }] },
+    /^About 3\d Ah a day/,
+  ],
   ['1.5A fan', { loads: [{ name: 'fan', currentA: 1.5 }] }, /^About 36 Ah a day\.$/],
   ['1.5A fridge overnight', { loads: [{ name: 'fridge', currentA: 1.5 }] }, /^About 36 Ah a day\.$/],
 ])('a day’s use, asked as “%s”', ([text, facts, said]) => {

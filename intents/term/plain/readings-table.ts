@@ -113,6 +113,7 @@ export const readings: readonly PlainQuestion[] = [
   {
     name: 'read-volts',
     spots: [
+      'multimeter never_used|how_to_use|how_do_i_use|how_do_i_do_that|dont_know_how -fuse -panel* -solar',
       'how read|measure|check|test voltage|volts|multimeter -how_full -full -drop -panel* -solar -fuse',
     ],
     says: 'Set a multimeter to 20 V DC, put red on the battery’s plus and black on its minus, and read it.',
