@@ -18,16 +18,20 @@ const throughTheNight: readonly string[] = [
 export const isAllNight = (words: readonly string[]): boolean =>
   spotted(words, throughTheNight, one => [one]) !== undefined;
 
-/** A thing told by its amps alone is on all the time, but for "all night" it is on for a night; what cools stays on. */
-const isNightly = (load: Load): boolean =>
-  load.currentA !== undefined &&
+/** A thing told by its draw alone is on all the time, but for "all night" it is on for a night; what cools stays on. */
+const isNightly = (load: Load, isAlone: boolean): boolean =>
+  (load.currentA !== undefined || (isAlone && load.powerW !== undefined)) &&
   load.dutyPercent === undefined &&
   !hasHours(load) &&
   applianceOf(load.name)?.setPointC === undefined;
 
 /** The facts with the hours of a night for what is told to run all night. */
 export function byNight<F extends Facts>(facts: F, words: readonly string[]): F {
-  if (!isAllNight(words) || !facts.loads?.some(isNightly)) return facts;
-  const loads = facts.loads.map(load => (isNightly(load) ? { ...load, hoursPerDay: nightLongH } : load));
-  return { ...facts, loads };
+  const { loads = [] } = facts;
+  const isOn = (load: Load): boolean => isNightly(load, loads.length === 1);
+  if (!isAllNight(words) || !loads.some(isOn)) return facts;
+  return {
+    ...facts,
+    loads: loads.map(load => (isOn(load) ? { ...load, hoursPerDay: nightLongH } : load)),
+  };
 }

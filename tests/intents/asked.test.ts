@@ -49,7 +49,13 @@ test.for<Asked>([
     { loads: [{ name: 'phone' }, { name: 'fridge' }] },
     /^About 3\d Ah a day/,
   ],
-  ['1.5A fan', { loads: [{ name: 'fan', currentA: 1.5 }] }, /^About 36 Ah a day\.$/],
+  [
+    'two 60W blankets all night',
+    { loads: [{ name: 'electric blanket', powerW: 60, count: 2 }] },
+    /^About 100 Ah a day\.$/,
+  ],
+  ['my cpap says 90W', { loads: [{ name: 'cpap', powerW: 90 }] }, /^About 60 Ah a day/],
+  ['1.5A fan', { loads: [{ name: 'fan', currentA: 1.5 }] }, /^About 12 Ah a day \(/],
   ['1.5A fridge overnight', { loads: [{ name: 'fridge', currentA: 1.5 }] }, /^About 36 Ah a day\.$/],
 ])('a day’s use, asked as “%s”', ([text, facts, said]) => {
   expect(first(energyBudget, text, facts)).toMatch(said);

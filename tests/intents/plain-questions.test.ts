@@ -104,6 +104,7 @@ test.for([
   ['should it be full before storage', 'storing'],
   ['what if a spanner is dropped on it', 'touching'],
   ['i have a multimeter but have never used one', 'read-volts'],
+  ['does a full fridge use less, or does it make no difference', 'fridge-full'],
   ['is eco mode on the fridge worth it, does it save', 'fridge-eco'],
   ['does it matter if the kids keep opening the fridge all day', 'fridge-opened'],
   ['a slab of warm beer in the fridge, does that matter', 'fridge-warm-load'],

@@ -57,12 +57,25 @@ export const use: readonly PlainQuestion[] = [
     isBeforeSums: true,
     hasAnyFigures: true,
     spots: [
+      'fridge|freezer|esky keep_opening|keep_on_opening|opened_a_lot -cool* -light',
       'open|opening|opens|opened fridge|freezer|esky difference|matter|matters|more|how_much|use|uses|affect* all_the_time|all_day|lots|often|constantly|heaps|kids|every|door -cool* -light',
     ],
     says: 'Opened all day it uses about a tenth to a quarter more; warm food put in it costs more than that.',
     lines: [
       'A chest type loses little of its cold by the lid, an upright one loses most of it.',
       'Drinks in an ice box of their own keep the kids out of the fridge.',
+    ],
+    next: ['what does a fridge use a day?'],
+  },
+  {
+    name: 'fridge-full',
+    isBeforeSums: true,
+    spots: [
+      'full|fuller|empty|fill|filling|half_empty fridge|freezer save|saves|more_power|use_more|use_less|uses_more|eat_more|difference|better -battery -solar',
+    ],
+    says: 'Full or empty makes little difference; full of cold things it just gets less warm when opened.',
+    lines: [
+      'What counts is warm things put in, the heat around it and its vents. Bottles of cold water fill a half empty one.',
     ],
     next: ['what does a fridge use a day?'],
   },
