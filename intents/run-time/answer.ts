@@ -4,10 +4,10 @@ import { english, type Speech } from '#answer/speech.ts';
 import { present } from '#basics/present.ts';
 import { applianceOf } from '#catalog/appliances.ts';
 import type { Range } from '#quantity/range.ts';
+import { isAllNight, nightLongH } from '../by-night.ts';
 import { loadCautions } from '../cautions.ts';
 import { enough, figure, reasons } from '../figures.ts';
 import type { RequestContext } from '../intent.ts';
-import { spotted } from '../spotting.ts';
 import { areTimed, readingNote } from '../use.ts';
 import { describeBank, wantedTime } from '../words.ts';
 import { runTimeChart } from './chart.ts';
@@ -37,16 +37,6 @@ const asksWhether = ({ loads = [] }: RunTimeFacts, { parsed: { cues } }: Request
   cues.has('ask-can-it') &&
   !['ask-how-long', 'ask-how-much'].some(cue => cues.has(cue as never)) &&
   !loads.some(({ name }) => applianceOf(name)?.isMedical);
-
-/** A night, for which a thing is told to run "all night": from dusk to the morning, h. Common practice. */
-const nightLongH = 10;
-const allNight: readonly string[] = [
-  'all_night',
-  'overnight',
-  'over_night',
-  'through_the_night',
-  'the_night',
-];
 
 /** The sentence for a time range against a wanted one. */
 function headline(
@@ -182,9 +172,7 @@ export function answerRunTime(told: RunTimeFacts, result: RunTime, setting: Requ
   // "6 hours of it, enough?": one such day is what is asked for.
   const isOfOneDay = told.durationH === undefined && setting.parsed.cues.has('ask-can-it') && areTimed(told);
   const isOfNight =
-    told.durationH === undefined &&
-    asksWhether(told, setting) &&
-    spotted(setting.parsed.recognised.words, allNight, one => [one]) !== undefined;
+    told.durationH === undefined && asksWhether(told, setting) && isAllNight(setting.parsed.recognised.words);
   const facts = isOfOneDay
     ? { ...told, durationH: 24 }
     : isOfNight

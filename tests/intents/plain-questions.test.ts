@@ -116,3 +116,71 @@ describe('in a talk', () => {
     expect(last.hazards).toContain('battery-fire');
   });
 });
+
+test.for([
+  ['fridge has low med high, which setting do i want', 'fridge-cut-off-setting'],
+  ['what temperature should we set the fridge to', 'fridge-temperature'],
+  ['if we use it as a freezer, how much more', 'fridge-as-freezer'],
+  ['how many amps can a lighter socket take', 'lighter-socket'],
+  ['pure sine or modified for a laptop', 'pure-sine'],
+  ['does going to half each time wear out the battery', 'half-cycles'],
+  ['should it be full before storage', 'storing'],
+  ['what if a spanner is dropped on it', 'touching'],
+  ['i have a multimeter but have never used one', 'read-volts'],
+  ['does a full fridge use less, or does it make no difference', 'fridge-full'],
+  ['is eco mode on the fridge worth it, does it save', 'fridge-eco'],
+  ['does it matter if the kids keep opening the fridge all day', 'fridge-opened'],
+  ['a slab of warm beer in the fridge, does that matter', 'fridge-warm-load'],
+  ['should i precool it', 'fridge-precool'],
+  ['does a blanket over the fridge help', 'fridge-shaded'],
+  ['which should i buy, a three way fridge or a compressor one', 'fridge-kind'],
+  ['which fridge uses least', 'fridge-thriftiest'],
+  ['cheapest way to keep food cold for a weekend', 'cold-cheaply'],
+  ['does an inverter draw anything with nothing plugged in', 'inverter-by-itself'],
+  ['how much does the inverter waste, do you count that', 'inverter-loss'],
+  ['why avoid inverters', 'inverters-disliked'],
+  ['evaporative coolers any good when its muggy', 'evaporative-cooler'],
+  ['where do i see the watts', 'find-watts'],
+  ['do i add up amps or amp hours', 'amps-or-amp-hours'],
+  ['how do you convert amps into watts', 'watts-into-amps'],
+  ['are watts and amps the same thing', 'watts-and-amps'],
+  ['do panels really give their full rated output all day', 'panel-label'],
+  ['roughly what does that cost', 'prices'],
+  ['thats too dear, something cheaper', 'cheaper-rig'],
+  ['what should we get first', 'buy-first'],
+  ['what else do we need besides the battery', 'besides-the-battery'],
+  ['which brand of dcdc is best, who makes a good one', 'makes'],
+  ['what connector for 40 amps', 'heavy-plug'],
+  ['where does the shunt go', 'shunt-place'],
+  ['do i need a busbar', 'busbar'],
+  ['can i crimp lugs with pliers', 'lugs-and-joins'],
+  ['which battery terminal comes off first', 'leads-order'],
+  ['is the black wire always minus, which colour is positive', 'wire-colours'],
+  ['can my lithium stay on a trickle charger', 'trickle-lithium'],
+  ['is it ok to leave the agm on a trickle charger', 'trickle-lead'],
+  ['away 10 weeks, disconnect it or leave it on solar', 'stored-on-solar'],
+  ['how cold is too cold for a gel battery', 'agm-in-frost'],
+  ['what destroys agm batteries', 'battery-killers'],
+  ['reckons half the battery is wasted, really?', 'half-for-use'],
+  ['what does C20 mean', 'hour-rate'],
+  ['what are the load terminals for', 'load-terminals'],
+  ['whats the ignition wire', 'ignition-wire'],
+  ['my shunt says synced, what is that', 'monitor-synced'],
+  ['time to go shows infinity', 'time-to-go'],
+  ['is a wind generator worth it', 'wind-turbine'],
+  ['which battery is better for the environment', 'greener-battery'],
+  ['what happens if it goes dead flat', 'flat-once'],
+  ['is twelve volts dangerous to touch', 'touching'],
+] as const)('asked in passing: %s', ([text, name]) => {
+  expect(named(text)).toBe(name);
+});
+
+test.for([
+  'what would a kettle cost the battery',
+  'should I buy more battery or more solar first',
+  'which fridge makes least noise',
+  'set up the fridge for 3 days at 40 degrees',
+  'brown water pump wire, 3A, what fuse',
+])('a sum is none of these: %s', text => {
+  expect(named(text)).toBeUndefined();
+});

@@ -111,6 +111,7 @@ export const gearQuestions: readonly PlainQuestion[] = [
     name: 'pure-sine',
     isBeforeSums: true,
     spots: [
+      'pure_sine modified or -difference -whats',
       'pure_sine|sine_wave|modified_sine|modified need|do_i|ok|okay|hurt|damage|run|matter|worth -watts_for -what_size',
     ],
     says: 'Get pure sine: it runs everything. Modified sine is only for plain heaters and lamps.',

@@ -3,12 +3,16 @@ import { spotted } from '../../spotting.ts';
 import { batteryQuestions } from './batteries-table.ts';
 import { chargingQuestions } from './charging-table.ts';
 import { gearQuestions } from './gear-table.ts';
+import { jobQuestions } from './jobs-table.ts';
 import type { PlainQuestion } from './plain-question.ts';
 import { readingQuestions } from './readings-table.ts';
 import { upkeepQuestions } from './upkeep-table.ts';
+import { useQuestions } from './use-table.ts';
 
 /** Special ones before general ones. Common practice throughout; volts as in the tables of the engine. */
 export const plainQuestions: readonly PlainQuestion[] = [
+  ...useQuestions,
+  ...jobQuestions,
   ...batteryQuestions,
   ...readingQuestions,
   ...chargingQuestions,

@@ -6,6 +6,7 @@ export const readingQuestions: readonly PlainQuestion[] = [
     name: 'minus-current',
     spots: [
       'minus|negative mean|means|meaning -pole -post -terminal -lead -cable -wire -earth',
+      'is_it|current|amps in_or_out -plug -pull -power_bank',
       'minus_sign|negative_number|negative_amps|negative_current|minus_in_front',
       'why|whats|what minus|negative screen|monitor|display|shunt|app -pole -post -terminal -how_long -how_many -lead',
     ],
@@ -112,6 +113,7 @@ export const readingQuestions: readonly PlainQuestion[] = [
   {
     name: 'read-volts',
     spots: [
+      'multimeter never_used|how_to_use|how_do_i_use|how_do_i_do_that|dont_know_how -fuse -panel* -solar',
       'how read|measure|check|test voltage|volts|multimeter -how_full -full -drop -panel* -solar -fuse',
     ],
     says: 'Set a multimeter to 20 V DC, put red on the battery’s plus and black on its minus, and read it.',

@@ -68,8 +68,20 @@ export const upkeepQuestions: readonly PlainQuestion[] = [
     next: ['agm or lithium?', 'how do I store a battery?'],
   },
   {
+    name: 'half-cycles',
+    spots: [
+      'halfway|half_way|to_half|half_flat|every_night|each_time|each_night|cycling wear*|age|ages|shorten*|hurt|bad_for|kill|harm -fridge -inverter',
+    ],
+    says: 'A little each time: AGM is good for some 500 such rounds, lithium for 2000 or more.',
+    lines: [
+      'Shallower is kinder to AGM, and so is a full charge straight after. Lithium hardly minds how deep.',
+    ],
+    next: ['how long do batteries last?', 'how low can I take an AGM?'],
+  },
+  {
     name: 'flat-once',
     spots: [
+      'dead_flat|completely_flat|totally_flat|stone_dead happens run|go|goes -car -truck -starter -crank*',
       'flat|empty|dead|all_the_way_down once|one_time|bad|hurt|ruin*|damage*|kill agm|lithium|batter*|deep_cycle run|running|go|going|goes|let|gone|drain*|flatten* -car -truck -night -long -starter -crank*',
     ],
     says: 'Once won’t kill it, but AGM loses a little each time: charge it right up straight away.',
@@ -164,6 +176,7 @@ export const upkeepQuestions: readonly PlainQuestion[] = [
   {
     name: 'storing',
     spots: [
+      'charge|full|full_up before storing|storage|store|winter|putting_it_away -how_long -how_much',
       'store|storing|storage|put_away|not_using|lay_up|laid_up|between_trips batter*|agm|lithium -dead -clamp*',
       'disconnect|unhook|remove batter*|terminal* store|storing|storage|winter|parked|away -dead -flat',
       'leave|left|sit|sitting batter*|agm|lithium months|winter|weeks|all_winter|off_season|between_trips -charger -solar -panel* -running',
@@ -177,7 +190,7 @@ export const upkeepQuestions: readonly PlainQuestion[] = [
   {
     name: 'battery-indoors',
     spots: [
-      'batter*|agm|lithium|flooded|wet_cell inside|indoors|cabin|bed|tent|sleep|under_the_seat|in_the_car|in_the_van safe|ok|okay|can|allowed|should -charg* -smell* -engine -generator -heater -last -run -swol* -warm -hot -beep* -lights -fridge -save -use',
+      'batter*|agm|lithium|flooded|wet_cell inside|indoors|cabin|cab|bed|tent|sleep|under_the_seat|behind_the_seat|in_the_car|in_the_van safe|ok|okay|can|allowed|should -charg* -smell* -engine -generator -heater -last -run -swol* -warm -hot -beep* -lights -fridge -save -use',
     ],
     says: 'AGM, gel and lithium may be inside, fixed down and fused; a battery you top up with water may not.',
     lines: [
@@ -202,6 +215,8 @@ export const upkeepQuestions: readonly PlainQuestion[] = [
     name: 'touching',
     spots: [
       'shock|electrocut*|zap* batter*|terminal*|twelve_volt*|v|volt|volts|dc can|will|could|does|dangerous -inverter -mains -hook* -body -pole -water -caravan -got',
+      'drop|dropped|fell|falls|touch* spanner|wrench|screwdriver -smok* -flash* -burn* -melt*',
+      'dangerous|safe touch|touching -inverter -mains -hot -warm -swol* -swell* -smell* -water -wet',
       'touch terminal*|posts|batter* can|safe|ok|okay|dangerous -hot -swol* -swell* -warm -smell*',
     ],
     hasAnyFigures: true,
