@@ -1,13 +1,24 @@
+import { withAsides } from '../aside.ts';
 import { defineIntent } from '../define-intent.ts';
 import { answerChargePath } from './answer.ts';
+import { asides } from './asides-table.ts';
 import { computeChargePath } from './compute.ts';
+import { answerSpecial } from './special.ts';
+import { alternatorByYear, yearIn } from './year.ts';
 
-/** Isolator or DC-DC charger. */
-export const chargePath = defineIntent({
+const path = defineIntent({
   name: 'charge-path',
   title: 'Isolator or DC-DC charger?',
-  takes: ['batteries', 'alternator', 'cable', 'solar', 'volts', 'chargers'],
+  takes: ['batteries', 'alternator', 'alternatorA', 'cable', 'solar', 'volts', 'chargers'],
   hangsOn: new Set(['chargers']),
   contest: () => 'path',
-  reply: (facts, setting) => answerChargePath(computeChargePath(facts), setting),
+  reply: (facts, setting) => {
+    const year = facts.alternator === undefined ? yearIn(setting.parsed) : undefined;
+    const known = year === undefined ? facts : { ...facts, alternator: alternatorByYear(year) };
+    const result = computeChargePath(known);
+    return answerSpecial(facts, result, setting) ?? answerChargePath(result, setting, year);
+  },
 });
+
+/** Isolator or DC-DC charger, and what people ask beside it. */
+export const chargePath = withAsides(path, asides);

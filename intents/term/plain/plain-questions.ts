@@ -4,10 +4,17 @@ import { charging } from './charging-table.ts';
 import { gear } from './gear-table.ts';
 import type { PlainQuestion } from './plain-question.ts';
 import { readings } from './readings-table.ts';
+import { solarAndField } from './solar-table.ts';
 import { upkeep } from './upkeep-table.ts';
 
 /** Special ones before general ones. Common practice throughout; volts as in the tables of the engine. */
-export const plainQuestions: readonly PlainQuestion[] = [...readings, ...charging, ...upkeep, ...gear];
+export const plainQuestions: readonly PlainQuestion[] = [
+  ...readings,
+  ...solarAndField,
+  ...charging,
+  ...upkeep,
+  ...gear,
+];
 
 /** Volts that go without saying ("12V fridge"), and counts ("2 phones"): no figures of a question. */
 const nominalV: ReadonlySet<number> = new Set([12, 24, 240, 230]);
