@@ -10,6 +10,8 @@ const mostV: Readonly<Record<Chemistry, number>> = {
   flooded: 15.2,
   'lead-acid': 15.2,
 };
+/** The same where nobody told the kind, V. */
+const unknownV = 15;
 /** Above this no battery is on such a system, V: a reading of something else. */
 const beyondV = 16.5;
 
@@ -24,11 +26,14 @@ const named: Readonly<Record<Chemistry, string>> = {
 /** What is said of a battery that is charged with too many volts; undefined: it isn't. */
 export function overVolts({ volts, batteries = [], systemVoltageV = 12 }: Facts): Reply | undefined {
   const blocks = systemVoltageV > 18 ? 2 : 1;
-  const kind = batteries.find(({ chemistry }) => chemistry)?.chemistry ?? 'agm';
-  const most = mostV[kind] * blocks;
+  const kind = batteries.find(({ chemistry }) => chemistry)?.chemistry;
+  const most = (kind ? mostV[kind] : unknownV) * blocks;
   if (volts === undefined || volts <= most || volts > beyondV * blocks) return undefined;
+  const read = `Too high: ${decimals(volts, 2)} V`;
   return {
-    headline: `Too high: ${decimals(volts, 2)} V is more than the ${decimals(most, 1)} V that ${named[kind]} stands. Stop that charging.`,
+    headline: kind
+      ? `${read} is more than the ${decimals(most, 1)} V that ${named[kind]} stands. Stop that charging.`
+      : `${read} is more than most batteries stand. Stop that charging.`,
     lines: [
       'Set the charger or controller to the battery’s type, equalising and repair modes off; no such setting, don’t use it.',
       'Only with the engine on? Then its regulator is at fault: see an auto electrician.',

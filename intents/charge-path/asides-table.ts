@@ -6,6 +6,7 @@ const onSite = 'On site, solar or a mains charger does it; on the road, a DC-DC 
 export const asides: readonly Aside[] = [
   {
     name: 'jumper-leads-driving',
+    isBeforeSums: true,
     spots: ['jumper*|jump_lead*|booster_cable* driv*|road|tow|towing|moving|motorway|highway'],
     verdict: 'no',
     says: 'No, not on the road: jumper leads have no fuse, and a clamp that slips off shorts.',
@@ -15,6 +16,7 @@ export const asides: readonly Aside[] = [
   },
   {
     name: 'jumper-leads',
+    isBeforeSums: true,
     spots: ['jumper*|jump_lead*|booster_cable* charg*|put|batter*'],
     says: 'Only in a pinch, parked and watched: jumper leads have no fuse and put in little.',
     lines: [
@@ -25,6 +27,7 @@ export const asides: readonly Aside[] = [
   },
   {
     name: 'wind',
+    isBeforeSums: true,
     spots: ['wind|turbine|windmill'],
     verdict: 'yes',
     says: 'Yes, on a controller of its own made for wind: it must brake or dump what isn’t taken.',
@@ -43,6 +46,7 @@ export const asides: readonly Aside[] = [
   },
   {
     name: 'lead-charger-on-lithium',
+    isBeforeSums: true,
     spots: [
       'charger lithium|lifepo*|lfp lead|old|normal|plain|ordinary|standard|agm|car|caravan|desulph*|elderly -dcdc -dc',
     ],
@@ -55,8 +59,9 @@ export const asides: readonly Aside[] = [
   },
   {
     name: 'truck-of-24-volts',
+    isBeforeSums: true,
     spots: ['volt*|v|how truck*|lorry|coach|bus|vehicle|tractor'],
-    when: (_, { recognised }) => /\b24\s?-?v?/i.test(recognised.text),
+    when: (_, { recognised }) => /\b24[\s-]?v/i.test(recognised.text),
     says: 'With a 24-to-12 V DC-DC charger: 24 V in from the truck, a 12 V battery charged right.',
     lines: [
       'An isolator can’t: 24 V would wreck a 12 V battery.',
@@ -66,6 +71,7 @@ export const asides: readonly Aside[] = [
   },
   {
     name: 'trailer-plug',
+    isBeforeSums: true,
     spots: [
       'pin|pins|trailer_plug|trailer_socket plug|socket|amps|current|charg*|useless|fill*|through|give*|enough -drill',
     ],
@@ -108,7 +114,7 @@ export const asides: readonly Aside[] = [
   },
   {
     name: 'cold-cut-off',
-    spots: ['solar|panel|controller|bms|it know*|stop*|tell*|protect* -alternator -smart'],
+    spots: ['solar|panel|controller|bms know*|stop*|tell*|protect* -alternator -smart'],
     when: ({ batteries }) => batteries?.some(({ chemistry }) => chemistry === 'lfp') === true,
     verdict: 'no',
     says: 'Not by itself: the battery’s BMS must block it in the cold, or a controller with a sensor.',
@@ -119,6 +125,7 @@ export const asides: readonly Aside[] = [
   },
   {
     name: 'alternator-asked-too-much',
+    isBeforeSums: true,
     spots: [
       'alternator cook*|burn*|cope*|too_big|handle*|overheat*|hurt|kill*|strain*|manage|overload*|damage*|up_to|suffer',
     ],
@@ -144,7 +151,9 @@ export const asides: readonly Aside[] = [
   },
   {
     name: 'none-there',
-    spots: ['dont|nothing|havent|not|no one_of_those|one_of_them|like_that -do_i -need -buy'],
+    spots: [
+      'dont|nothing|havent|not|no one_of_those|one_of_them|like_that -do_i -need -buy -isolator -dcdc -dc -know -smart',
+    ],
     says: 'Then nothing may charge it as you drive: it takes a DC-DC charger, or an isolator on an old car.',
     lines: ['Look for a thick cable from the starter battery to the back, and a box or relay in it.'],
     cautions: ['fuse-at-battery'],
@@ -162,7 +171,7 @@ export const asides: readonly Aside[] = [
   {
     name: 'what-it-is',
     spots: [
-      'whats|what_is|what_does|what_are|why_would|explain|dont_know_what|dont_know dcdc|dc_dc|dc_to_dc|b2b -size',
+      'whats_a|what_is_a|what_does_a|what_are|why_would|explain|dont_know_what dcdc|dc_dc|dc_to_dc|b2b -size -better -best -suits -isolator',
     ],
     says: 'A DC-DC charger lifts the alternator’s volts to what the second battery needs, and caps the amps.',
     lines: [

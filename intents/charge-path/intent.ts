@@ -1,3 +1,4 @@
+import type { Stated } from '#rig/rig.ts';
 import { withAsides } from '../aside.ts';
 import { defineIntent } from '../define-intent.ts';
 import { answerChargePath } from './answer.ts';
@@ -20,5 +21,11 @@ const path = defineIntent({
   },
 });
 
+/** Gear with its figures: the choice itself is asked for. */
+const isWeighed = ({ batteries, chargers, alternator, alternatorA, cable }: Stated): boolean =>
+  (alternator ?? alternatorA ?? cable) !== undefined ||
+  batteries?.some(({ capacityAh, maxCurrentA }) => (capacityAh ?? maxCurrentA) !== undefined) === true ||
+  chargers?.some(({ currentA }) => currentA !== undefined) === true;
+
 /** Isolator or DC-DC charger, and what people ask beside it. */
-export const chargePath = withAsides(path, asides);
+export const chargePath = withAsides(path, asides, isWeighed);

@@ -54,7 +54,7 @@ export const asides: readonly Aside[] = [
   },
   {
     name: 'charger-setting',
-    spots: ['gel|agm|wet|flooded setting*|choose|theres|on_it|mode|modes -long'],
+    spots: ['gel|agm|wet|flooded setting*|choose|theres|mode|modes -long'],
     when: isLithium,
     says: 'Gel or AGM, if that stays at 14.6 V or less with no equalising. Never the wet one.',
     lines: ['Its leaflet gives the volts. It mostly gets to about 95 %; take it off then.'],
@@ -63,7 +63,7 @@ export const asides: readonly Aside[] = [
   },
   {
     name: 'old-charger',
-    spots: ['eighties|seventies|sixties|vintage|ancient|antique|no_stages|dumb|manual -how_long'],
+    spots: ['eighties|seventies|sixties|vintage|ancient|antique|no_stages -how_long'],
     verdict: 'no',
     says: 'Don’t leave that one on: without stages it keeps pushing and boils a lead battery dry.',
     lines: ['Take it off when full, or get a smart charger of about a tenth to a fifth of the battery’s Ah.'],
@@ -100,10 +100,15 @@ export const asides: readonly Aside[] = [
   {
     name: 'idling',
     spots: [
-      'idl*|ticking_over|tick_over|engine_running|run_the_engine|running_the_engine -sleep* -asleep -tent* -shed -garage -annex* -awning -bed',
+      'idl*|ticking_over|tick_over|engine_running|engine_run -sleep* -asleep -tent* -shed -garage -annex* -awning -bed',
     ],
-    when: ({ durationH, drivingHoursPerDay, batteries = [], chargers }) =>
-      !(chargers?.length && batteries.some(b => b.capacityAh) && (durationH ?? drivingHoursPerDay)),
+    when: ({ durationH, drivingHoursPerDay, batteries = [], volts }) =>
+      volts === undefined &&
+      !batteries.some(
+        ({ capacityAh, stateOfChargePercent }) =>
+          stateOfChargePercent !== undefined ||
+          (capacityAh !== undefined && (durationH ?? drivingHoursPerDay) !== undefined),
+      ),
     says: 'A poor way: at idle an alternator gives perhaps a third of its rating, and it runs hot.',
     lines: [
       'An hour at idle puts in some 10 to 20 Ah for about a litre of fuel; the same on the road gives more.',

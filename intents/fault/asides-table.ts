@@ -13,7 +13,7 @@ export const asides: readonly Aside[] = [
   {
     name: 'wrong-way-round',
     spots: [
-      'revers*|backward*|wrong_way|back_to_front|polarity lead*|red|black|wire*|connect*|hook*|batter*|polarity|terminal*',
+      'revers*|backward*|wrong_way|back_to_front|polarity lead*|red|black|wire*|connect*|hook*|batter*|polarity|terminal* -shunt -monitor',
     ],
     says: 'At best it blows the main fuse; at worst inverter, controller or charger die at once.',
     lines: [
@@ -34,7 +34,7 @@ export const asides: readonly Aside[] = [
   {
     name: 'snap-on-connecting',
     spots: [
-      'spark*|snap connect*|join*|hook*|plug*|last_lead|clip* -smoke -burn* -isolator -cut -loose -gas -petrol',
+      'spark*|snap connect*|join*|hook*|plug*|last_lead|clip* -smoke -burn* -isolator -cut -loose -gas -petrol -caps -bang -harder',
     ],
     says: 'A short snap is normal, as capacitors fill; a big one means something is on, or wires are swapped.',
     lines: [
@@ -53,7 +53,7 @@ export const asides: readonly Aside[] = [
   {
     name: 'got-wet',
     spots: [
-      'creek|river|flood*|crossing|salt_water|soaked|dunked|submerged|rain_got',
+      'creek_got|river_got|river_crossing|crossing|salt_water|soaked|dunked|submerged|under_water|underwater|in_the_water|rain_got|got_wet|got_soaked|was_flooded|got_flooded',
       'water|cordial|beer|coffee|drink|juice spilt|spilled|spill|got_in|got_wet|is_wet -pump -distilled -tap',
     ],
     verdict: 'no',
@@ -78,7 +78,7 @@ export const asides: readonly Aside[] = [
   },
   {
     name: 'box-vent',
-    spots: ['vent|vents|vented|venting|ventilat*|air_hole|hole box|batter*|it'],
+    spots: ['vent|vents|vented|venting|ventilat*|air_hole box|batter*|it -inverter'],
     says: 'A wet battery’s box needs a vent to the outside; AGM and gel want some air, lithium none.',
     lines: [
       'The hole sits high, as the gas is lighter than air, and away from anything that sparks or burns.',
@@ -108,7 +108,7 @@ export const asides: readonly Aside[] = [
   },
   {
     name: 'cracked-panel',
-    spots: ['crack*|shattered|smashed|broken_glass panel*|solar|glass'],
+    spots: ['crack*|shattered|smashed|broken_glass panel*|solar|glass -not_cracked -nothing -no_amps'],
     verdict: 'tight',
     says: 'For now you can use it, kept dry: water gets in, and its power fades over months.',
     lines: ['Don’t touch it wet, look for brown spots that get hot, and replace it before long.'],
@@ -139,7 +139,7 @@ export const asides: readonly Aside[] = [
   {
     name: 'test-the-battery',
     spots: [
-      'how|way test|check|tell batter*|it|agm|capacity|stuffed -tell_me -why -drain -parasitic -phantom -fuse -panel -alternator -dcdc -charging',
+      'how|way test|check|tell batter*|it|agm|capacity|stuffed -tell_me -why -which_one -charger -drain -parasitic -phantom -fuse -panel -alternator -dcdc -charging',
     ],
     says: 'Charge it full, rest it an hour, run a known load: 5 A on 100 Ah takes about 10 hours to half.',
     lines: [
@@ -161,8 +161,8 @@ export const asides: readonly Aside[] = [
   {
     name: 'wake-it',
     spots: [
-      'wake*|waken|revive lithium|bms|it|battery|how',
-      'which_charger|what_charger does_that|wake*|blinks|wont_see|flash*',
+      'wake_it|wake_up_the|wake_the_bms|wake_the_battery|wake_the_lithium|wake_up_my|wake_my_battery -motor -fridge',
+      'which_charger|what_charger does_that|blinks|wont_see',
       'how mine_wont|wont_see_it|doesnt_see_it',
     ],
     says: 'All loads off, then a charger with a lithium wake-up mode: a few volts rouse the BMS.',
@@ -190,7 +190,7 @@ export const asides: readonly Aside[] = [
   {
     name: 'lead-left-flat',
     spots: [
-      'be_saved|save_it|rescue*|revive*|recover*|bring_it_back|bring_back|brought_back|come_back|comes_back|dead_for_good|is_it_dead|is_it_ruined|is_it_done -fuse -bms',
+      'be_saved|save_it|rescue*|revive*|bring_it_back|bring_back|brought_back|it_come_back|dead_for_good|is_it_dead|is_it_ruined|is_it_done -fuse -bms',
     ],
     when: facts => !isLithium(facts) && !isAtNothing(facts),
     says: 'Perhaps in part: a slow charge at a few amps for a day or two tells. Flat for weeks costs much.',
@@ -228,7 +228,7 @@ export const asides: readonly Aside[] = [
   {
     name: 'dcdc-hot',
     spots: [
-      'dcdc|dc_dc|b2b|dc_to_dc|it|its hot|fan|scream*|carpet|warm -cable -plug -wire -lead -battery -alternator',
+      'dcdc|dc_dc|b2b|dc_to_dc|it|its hot|fan|scream*|carpet|warm -cable -cables -plug -wire -lead -leads -battery -alternator -fuse -breaker -heater -lithium',
     ],
     when: ({ chargers }, { recognised }) =>
       /\bdc.?dc\b|b2b|carpet/i.test(recognised.text) ||
@@ -242,14 +242,15 @@ export const asides: readonly Aside[] = [
   },
   {
     name: 'only-at-idle',
-    spots: ['only_when_idling|when_idling|at_idle|only_idling|idling -light* -flicker* -fridge -dim*'],
+    spots: ['only_when_idling|only_at_idle|only_idling -light* -flicker* -isolator'],
     says: 'That is normal: at idle the alternator gives little, so the charger turns itself down.',
     lines: ['Judge it on the road: there it should give its rating until the battery is nearly full.'],
   },
   {
     name: 'charge-lamp',
     spots: [
-      'alternator_light|alternator_lamp|charge_light|charge_lamp|charging_light|battery_light|battery_lamp|battery_symbol|battery_warning|warning_light -inverter',
+      'alternator_light|alternator_lamp|charge_light|charge_lamp|charging_light|charging_lamp -not_charg* -wont -inverter',
+      'battery_light|battery_lamp|battery_symbol|warning_light dash|dashboard|engine|car|driving -inverter',
     ],
     says: 'Stop soon and look: the belt, then a wire at the alternator or starter battery moved by the work.',
     lines: [
@@ -277,7 +278,9 @@ export const asides: readonly Aside[] = [
   },
   {
     name: 'thermoelectric',
-    spots: ['cool_box|coolbox|cooler|thermo*|peltier|esky draw*|pulls|amps|right|normal -lithium -gas'],
+    spots: [
+      'cool_box|coolbox|cooler|thermo*|peltier|esky draw*|pulls|amps|right|normal -lithium -gas -panel -solar',
+    ],
     when: facts => (drawnA(facts) ?? 5) <= 7,
     verdict: 'yes',
     says: 'Yes, 4 to 5 A is normal for a thermoelectric box, and it draws that without a break.',
@@ -296,7 +299,7 @@ export const asides: readonly Aside[] = [
   },
   {
     name: 'two-meters',
-    spots: ['voltmeter|socket|cheap|display|plug_in|gauge multimeter -amps'],
+    spots: ['voltmeter|cheap|display|plug_in|gauge|built_in multimeter -amps'],
     says: 'Trust the multimeter at the posts: the other shows the wire’s loss too, and cheap ones are off.',
     lines: [
       'All loads off, both should agree within 0.2 V. With loads on, more than 0.5 V apart means thin wire or a bad joint.',
@@ -304,7 +307,9 @@ export const asides: readonly Aside[] = [
   },
   {
     name: 'rough-sine',
-    spots: ['died|dead|killed|fried|broke|broken|burnt_out toothbrush|shaver|modified*|square_wave -beep*'],
+    spots: [
+      'died|dead|killed|fried|broke|broken|burnt_out toothbrush|shaver|modified*|square_wave -beep* -buzz* -hum*',
+    ],
     when: (_, { recognised }) => /toothbrush|shaver|charger|modified/i.test(recognised.text),
     says: 'A modified sine kills some small chargers: toothbrushes, shavers and tool chargers want pure sine.',
     lines: [
@@ -319,7 +324,7 @@ export const asides: readonly Aside[] = [
   },
   {
     name: 'slow-kettle',
-    spots: ['kettle slow*|hour|long|minutes|forever|supposed -inverter -trip*'],
+    spots: ['kettle slow*|hour|long|minutes|forever|supposed -inverter -trip* -fuse -blew -blow*'],
     verdict: 'yes',
     says: 'Yes: 12 V kettles have only 120 to 170 W, so half a litre takes 20 to 30 minutes.',
     lines: [
@@ -328,9 +333,7 @@ export const asides: readonly Aside[] = [
   },
   {
     name: 'go-on-using',
-    spots: [
-      'keep_using|keep_it_on|still_use|use_it|leave_it_on|turn_it_all|still_goes|still_works til|till|until|home|tonight|weekend|back|on|but|it',
-    ],
+    spots: ['keep_using|still_use|use_it|turn_it_all|leave_it_on til|till|until|home|tonight|weekend|back'],
     verdict: 'no',
     says: 'No: what got hot, melted or wet once gets worse. Leave it off until it’s mended.',
     lines: [

@@ -641,7 +641,8 @@ export const symptoms: readonly Symptom[] = [
       },
       {
         likely: 'A DC-DC charger without its ignition wire stays off.',
-        check: 'DC-DC, if there is one: no light with the engine on means no ignition wire or a blown fuse.',
+        check:
+          'DC-DC box: if there is one, no light with the engine on means no ignition wire or a blown fuse.',
       },
     ],
     asks: ['What do both batteries read with the engine running, and what joins them?', 'words'],

@@ -4,7 +4,10 @@ import type { Aside } from '../aside.ts';
 export const asides: readonly Aside[] = [
   {
     name: 'earth-stake',
-    spots: ['earth*|ground|grounded|grounding|stake|rod -on_the_ground -background -underground'],
+    isBeforeSums: true,
+    spots: [
+      'earth|earthed|earthing|grounded|grounding|earth_stake|earth_rod -cut* -pin -adaptor -on_the_ground -background -underground',
+    ],
     says: 'Usually not, with things plugged straight into a small one: it needs no earth stake.',
     lines: [
       'Feeding a van’s own sockets is another matter: its safety switch may not work then. A licensed electrician decides on the link, to local code.',
@@ -25,7 +28,9 @@ export const asides: readonly Aside[] = [
   },
   {
     name: 'too-near',
-    spots: ['chain*|lock*|far|close|distance|near|metre*|metres -how_big -microwave -charger -run'],
+    spots: [
+      'chain*|lock*|far|close|distance|near|metre*|metres -how_big -up_at -altitude -height -high -microwave -charger -run',
+    ],
     when: ({ loads }) => loads === undefined,
     says: 'It must stand 6 m or more away, downwind, its exhaust pointing off, out in the open.',
     lines: [
@@ -35,7 +40,9 @@ export const asides: readonly Aside[] = [
   },
   {
     name: 'backup',
-    spots: ['make_up|shortfall|the_rest|instead|back_up|backup|as_well|bad_days|those_days|or_take'],
+    spots: [
+      'make_up_the|make_up|shortfall|backup|back_up|bad_days|those_days|or_take_a|generator_instead|genny_instead',
+    ],
     when: ({ chargers = [], loads }) => !loads?.length && chargers.every(({ kind }) => kind === 'generator'),
     verdict: 'yes',
     says: 'Yes: an hour with a 20 A charger on it puts in about 20 Ah, so two hours cover a grey day.',

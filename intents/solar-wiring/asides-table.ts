@@ -9,6 +9,7 @@ const orderLines = [
 export const asides: readonly Aside[] = [
   {
     name: 'trickle-panel',
+    isBeforeSums: true,
     spots: ['tiny|trickle|small|little', 'not_even|without|direct*|straight'],
     when: ({ solar = [] }) => solar.length > 0 && solar.every(({ powerW }) => (powerW ?? Infinity) <= 10),
     verdict: 'tight',
@@ -18,6 +19,7 @@ export const asides: readonly Aside[] = [
   },
   {
     name: 'battery-off-first',
+    isBeforeSums: true,
     spots: ['disconnect*|unplug*|take_off|remove battery panel*|controller|solar|regulator'],
     verdict: 'no',
     says: 'No: take the panel off first. With no battery on it, the panel’s volts can kill the controller.',
@@ -25,6 +27,7 @@ export const asides: readonly Aside[] = [
   },
   {
     name: 'order',
+    isBeforeSums: true,
     spots: ['order|sequence|which_first|what_first|connect_first|comes_first'],
     says: 'Battery to the controller first, then the panel. Take them off the other way round.',
     lines: orderLines,
@@ -32,8 +35,10 @@ export const asides: readonly Aside[] = [
   },
   {
     name: 'straight-on-the-battery',
+    isBeforeSums: true,
     spots: [
-      'straight|direct|directly|without panel*|solar|it batter*|controller|regulator -series -parallel -fuse -inverter',
+      'straight|direct|directly panel*|solar|it batter* -controller -regulator -mppt -pwm -fuse -inverter -series -parallel',
+      'without controller|regulator panel*|solar|it -fuse -series -parallel',
     ],
     verdict: 'no',
     says: 'No, use a controller: straight on, a panel overcharges the battery and can ruin lithium.',
@@ -57,6 +62,7 @@ export const asides: readonly Aside[] = [
   },
   {
     name: 'a-controller-each',
+    isBeforeSums: true,
     spots: [
       'controller_each|regulator_each|own_controller|own_regulator|separate_controller*|separate_regulator*|two_controllers|two_regulators|both_controllers|second_controller',
     ],
@@ -68,6 +74,7 @@ export const asides: readonly Aside[] = [
   },
   {
     name: 'volts-too-high',
+    isBeforeSums: true,
     spots: ['fry|cook|hurt|damage|kill|harm|too_high|too_much batter*|it -controller -regulator'],
     when: ({ solar = [] }) =>
       solar.some(({ openCircuitV }) => (openCircuitV ?? 0) >= 16 && (openCircuitV ?? 99) < 26),

@@ -58,7 +58,7 @@ export const asides: readonly Aside[] = [
     spots: [
       'pointing|facing|point|turn*|move*|moving|follow* all_day|whole_day|the_whole|times|midday|south|north -which -what_direction',
     ],
-    when: isNowhere,
+    when: facts => isNowhere(facts) && (isUnsized(facts) || facts.mount === undefined),
     says: 'Fixed at the midday sun it makes about four fifths of what turning it three times would.',
     lines: ['So turning is worth it only where you are short.'],
   },

@@ -19,8 +19,8 @@ export const solarAndField: readonly PlainQuestion[] = [
   {
     name: 'mppt-worth-it',
     spots: [
-      'mppt pwm or|better|worth|which|difference -volt* -series -parallel',
-      'mppt worth|better -series -parallel -how_much',
+      'mppt pwm or|better|worth -volt* -series -parallel -diff* -mean* -much -how_many',
+      'mppt worth|should_i -series -parallel -much -how_many',
     ],
     says: 'PWM for one small 12 V panel, MPPT from about 150 W on or for house panels.',
     lines: [
@@ -33,8 +33,8 @@ export const solarAndField: readonly PlainQuestion[] = [
     name: 'trailer-plug-amps',
     hasAnyFigures: true,
     spots: [
-      'pin plug|socket|trailer charg* battery|van|caravan|enough|amps|much -wiring -which_pin -light* -lights',
-      'how_many|how_much|what amps|current pin plug|socket|give|gives|trailer -light* -lights -fuse',
+      'seven_pin|pin_trailer_plug|pin_trailer_socket charg*|fill* -gauge -draw* -fuse -wire -dcdc -dc -doesnt',
+      'how_many|what amps|amp|current the_pin|seven_pin|pin_plug give|gives|through -earth -light* -dcdc',
     ],
     says: 'A 7-pin gives 5 to 10 A at best through its thin wire: it tops up slowly, rarely fills one.',
     lines: [
@@ -69,7 +69,9 @@ export const solarAndField: readonly PlainQuestion[] = [
   },
   {
     name: 'panel-cleaning',
-    spots: ['clean|cleaning|wash|washing panel|panels|solar -how_much -how_many'],
+    spots: [
+      'how|should|need|often|what clean|cleaning|wash|washing panel|panels|solar -how_much -how_many -off -snow -normally',
+    ],
     says: 'Water and a soft cloth when they look dusty: dirt costs some 5 to 20 %, bird mess more.',
     lines: ['In the cool of the morning, no pressure washer and nothing that scratches.'],
   },
