@@ -89,7 +89,7 @@ export const asides: readonly Aside[] = [
   {
     name: 'left-on',
     spots: [
-      'leave|left|stay*|keep on|plugged|connected|run night|overnight|week*|month*|all_the_time|always|permanent* -generator -solar -engine -how_long -how_much -fridge -full -fill* -enough -charged -idl*',
+      'leave|left|stay*|keep on|plugged|connected|run night|overnight|week*|month*|all_the_time|always|permanent*|winter|all_year -generator -solar -engine -how_long -how_much -fridge -full -fill* -enough -charged -idl*',
     ],
     says: 'With a smart charger set to your battery, yes: once full it only holds it there.',
     lines: [

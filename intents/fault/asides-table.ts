@@ -13,7 +13,7 @@ export const asides: readonly Aside[] = [
   {
     name: 'wrong-way-round',
     spots: [
-      'revers*|backward*|wrong_way|back_to_front|polarity lead*|red|black|wire*|connect*|hook*|batter*|polarity|terminal* -shunt -monitor',
+      'revers*|backward*|wrong_way|back_to_front|polarity|swapped_plus|swap_plus|plus_and_minus|mix_up lead*|red|black|wire*|connect*|hook*|batter*|polarity|terminal*|plus|minus|pv -shunt -monitor',
     ],
     says: 'At best it blows the main fuse; at worst inverter, controller or charger die at once.',
     lines: [
@@ -139,6 +139,7 @@ export const asides: readonly Aside[] = [
   {
     name: 'test-the-battery',
     spots: [
+      'how know|check|tell any_good|its_good|really|its_dead|its_stuffed|if_its -tell_me -panel -alternator -dcdc -fuse -lead',
       'how|way test|check|tell batter*|it|agm|capacity|stuffed -tell_me -why -which_one -charger -drain -parasitic -phantom -fuse -panel -alternator -dcdc -charging',
     ],
     says: 'Charge it full, rest it an hour, run a known load: 5 A on 100 Ah takes about 10 hours to half.',
@@ -321,6 +322,18 @@ export const asides: readonly Aside[] = [
     spots: ['its_set_to|set_to|set_at ive_got|i_have|ive_only|only|but|mine'],
     says: 'That is it: set to the wrong Ah it shows too much. Set the true Ah, then 100 % once it’s full.',
     lines: ['Full means 14.2 V or more with the amps fallen to about 2 % of its Ah.'],
+  },
+  {
+    name: 'error-code',
+    spots: ['error_code|error|code|codes|flashes_e|flashing_e|shows_e|says_e what|mean|means|e'],
+    when: ({ volts, loads }, { recognised }) =>
+      volts === undefined && !loads?.length && /\be\s?-?\d/i.test(recognised.text),
+    says: 'Codes differ by maker: its leaflet, or the label inside, tells this one.',
+    lines: [
+      'Mostly it is volts out of range at battery or panel, heat, or no battery seen: read the volts at its terminals.',
+      'Take the panel off, then the battery; wait a minute, battery on first, then the panel. Back again? Ask its dealer.',
+    ],
+    cautions: ['fault-finding'],
   },
   {
     name: 'slow-kettle',

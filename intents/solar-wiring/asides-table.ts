@@ -75,12 +75,41 @@ export const asides: readonly Aside[] = [
   {
     name: 'volts-too-high',
     isBeforeSums: true,
-    spots: ['fry|cook|hurt|damage|kill|harm|too_high|too_much batter*|it -controller -regulator'],
+    spots: [
+      'fry|cook|hurt|damage|kill|harm|blow_up|blow|too_high|too_much batter*|it -controller -regulator',
+    ],
     when: ({ solar = [] }) =>
       solar.some(({ openCircuitV }) => (openCircuitV ?? 0) >= 16 && (openCircuitV ?? 99) < 26),
     verdict: 'no',
     says: 'No: 17 to 22 V is what a 12 V panel gives. The controller brings it down to the battery.',
     lines: ['Only straight on, without a controller, it would overcharge it.'],
+  },
+  {
+    name: 'pwm-or-mppt',
+    spots: ['pwm mppt', 'mppt worth|better'],
+    says: 'PWM for one small 12 V panel, MPPT from about 150 W on, in series, or for house panels.',
+    lines: [
+      'From a 12 V panel an MPPT brings some 10 to 20 % more, most in the cold; from a house panel about twice.',
+    ],
+    next: ['what controller for a 200W panel?'],
+  },
+  {
+    name: 'panel-reversed',
+    spots: ['swap*|revers*|backward*|wrong_way|mix* plus|minus|polarity|panel|leads -series -parallel'],
+    says: 'Most controllers stand a swapped panel for a while, some die; a swapped battery kills many.',
+    lines: [
+      'Take the panel off, check + and − with a meter, and join it right. No amps in the sun then: the controller is done.',
+    ],
+  },
+  {
+    name: 'series-parallel-unsized',
+    spots: ['series parallel shade*|shadow|tree*', 'series parallel'],
+    says: 'Parallel where shade falls on one, or on a PWM; series for an MPPT on a long cable in full sun.',
+    lines: [
+      'In series a shaded panel holds the others back, and their volts add up: stay under the controller’s limit in the cold.',
+      'In parallel their amps add up: thicker cable, and from three panels a fuse each.',
+    ],
+    next: ['two 100W panels, series or parallel?'],
   },
   {
     name: 'controller-overloaded',

@@ -19,6 +19,14 @@ export const asides: readonly Aside[] = [
     lines: ['Brush it off softly or tilt them; never pour hot water on the glass.'],
   },
   {
+    name: 'behind-glass',
+    spots: [
+      'window|windscreen|windshield|glass|dashboard|plastic|perspex inside|through|behind|under|on|in -broken -crack*',
+    ],
+    says: 'Behind glass or clear plastic it makes about half at best, behind tinted glass a tenth.',
+    lines: ['The angle and the shade of the frame cost most. Outside in full sun is worth the cable.'],
+  },
+  {
     name: 'on-a-pole',
     spots: ['pole|mast|tripod'],
     verdict: 'yes',
@@ -43,7 +51,8 @@ export const asides: readonly Aside[] = [
   {
     name: 'flat-or-tilted',
     spots: [
-      'tilt*|angle|angled|angling|lay*|lie*|lying flat|more|gain|worth|matter|tilting',
+      'tilt*|angle|angled|angling|lay*|lie*|lying flat|more|gain|worth|matter|lose|loss|tilting',
+      'flat lose|loss|cost|costs',
       'flat roof|is_that_it|matter',
     ],
     when: facts => isNowhere(facts) && (isUnsized(facts) || facts.mount === undefined),

@@ -47,7 +47,8 @@ function first(intent: unknown, text: string, facts: Stated = {}): string {
   const { data } = needsOf(asked, subject).safeParse(facts);
   return data
     ? asked.reply(data, settingWith({ subject }, { recognised, facts })).headline
-    : 'needs more to work it out';
+    : (asked.guess?.(facts, settingWith({ subject }, { recognised, facts }))?.headline ??
+        'needs more to work it out');
 }
 
 const lfp = { batteries: [{ count: 1, chemistry: 'lfp' as const }] };
@@ -109,7 +110,7 @@ test.for([
   [generator, 'should a generator be earthed', {}, /^Usually not/],
   [generator, 'how much petrol an hour', {}, /^A 2 kW one drinks/],
   [fault, 'there was a spark when I connected the inverter', {}, /^A short snap is normal/],
-  [fault, 'how do I trace a parasitic drain', {}, /^All off, a meter in the minus lead/],
+  [fault, 'how do I find a parasitic drain', {}, /^All off, a meter in the minus lead/],
   [
     fault,
     'flooded battery sags and is done',
