@@ -76,7 +76,7 @@ export function chargerSize(facts: Facts, setting: RequestContext): Reply | unde
   return {
     headline: isFine
       ? `No harm: ${amps(toldA)} A is within the ${amps(high)} A that ${what} takes.`
-      : `Yes, too big: ${amps(toldA)} A is more than the ${amps(high)} A that ${what} should take.`,
+      : `Too big: ${amps(toldA)} A is more than the ${amps(high)} A that ${what} should take.`,
     lines: [
       isFine
         ? 'It must have the setting for that battery; its own sheet’s limit comes first.'
