@@ -4,7 +4,7 @@ import { defineIntent } from '../define-intent.ts';
 import { answerChargePath } from './answer.ts';
 import { asides } from './asides-table.ts';
 import { computeChargePath } from './compute.ts';
-import { answerSpecial } from './special.ts';
+import { answerSpecial } from './sums/special.ts';
 import { alternatorByYear, yearIn } from './year.ts';
 
 const path = defineIntent({

@@ -9,11 +9,11 @@ import { sunFacts } from '../sun.ts';
 import { hasUse } from '../use.ts';
 import { answerChargeTime } from './answer.ts';
 import { asides } from './asides-table.ts';
-import { chargerSize } from './charger-size.ts';
 import { computeChargeTime, computePutBack, isPutBack } from './compute.ts';
 import { coldFirst, guessed, withGuess } from './guess.ts';
 import { answerPutBack } from './put-back.ts';
 import { answerShould } from './should-answer.ts';
+import { chargerSize } from './sums/charger-size.ts';
 import { answerAtTemperature, atTemperature } from './temperature.ts';
 
 const isOfTemperature = (facts: Facts): boolean => atTemperature(facts) !== undefined;

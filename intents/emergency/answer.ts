@@ -4,7 +4,7 @@ import { emergencies, type HazardCode } from '#rig/hazard-codes.ts';
 import { spotted } from '../spotting.ts';
 
 /** What to do now, by what the words tell, where it is known closer than "something is wrong". */
-interface Now {
+interface FirstAid {
   /** In the patterns of `spotting.ts`. */
   readonly spots: readonly string[];
   readonly says: string;
@@ -14,7 +14,7 @@ interface Now {
 const call = 'Call the emergency number if you feel ill, or see smoke or fire: 000, 111, 999, 112 or 911.';
 
 /** First aid as poison centres advise; the rest common practice of fire services. */
-const table: readonly Now[] = [
+const table: readonly FirstAid[] = [
   {
     spots: [
       'alarm|alarms co|carbon_monoxide|monoxide|chirp*|beep*|faulty|old|went_off|going_off|headache',

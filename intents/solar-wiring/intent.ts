@@ -5,8 +5,8 @@ import { whereFacts } from '../sun.ts';
 import { answerSolarWiring } from './answer.ts';
 import { asides } from './asides-table.ts';
 import { computeSolarWiring, type WiringFacts } from './compute.ts';
-import { controllerAsked } from './controller.ts';
 import { platesIn } from './plate.ts';
+import { controllerAsked } from './sums/controller.ts';
 
 const wiring = defineIntent<WiringFacts>({
   name: 'solar-wiring',

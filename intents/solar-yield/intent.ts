@@ -6,7 +6,7 @@ import { sunFacts, whereSunHangsOn } from '../sun.ts';
 import { answerSolarYield } from './answer.ts';
 import { asides } from './asides-table.ts';
 import { computeSolarYield, type SolarYieldFacts } from './compute.ts';
-import { answerSeen, seenOf } from './seen.ts';
+import { answerSeen, seenOf } from './sums/seen.ts';
 
 const needPanel: Need = {
   anyOf: ['solar'],

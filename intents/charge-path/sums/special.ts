@@ -3,11 +3,11 @@ import { bankOfOne } from '#engine/battery/bank.ts';
 import { dcdcSizeFor } from '#engine/charging/path.ts';
 import { decimals, plain } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
-import { figure } from '../figures.ts';
-import type { RequestContext } from '../intent.ts';
-import { overVolts } from '../over-volts.ts';
-import { spotted } from '../spotting.ts';
-import type { ChargePath } from './compute.ts';
+import { figure } from '../../figures.ts';
+import type { RequestContext } from '../../intent.ts';
+import { overVolts } from '../../over-volts.ts';
+import { spotted } from '../../spotting.ts';
+import type { ChargePath } from '../compute.ts';
 
 /** Share of an alternator's rating that it gives for long without running hot. Common practice. */
 const alternatorShare = 0.5;

@@ -2,14 +2,14 @@ import type { Reply } from '#answer/reply.ts';
 import { likelyOf } from '#engine/explore.ts';
 import { bestPowerOf, solarAssumptions } from '#engine/solar/model.ts';
 import { plain } from '#quantity/round.ts';
-import { figure } from '../figures.ts';
-import type { RequestContext } from '../intent.ts';
-import { spotted } from '../spotting.ts';
-import { blocksOf, panelsW, sunOf } from '../sun.ts';
-import type { SolarYieldFacts } from './compute.ts';
+import { figure } from '../../figures.ts';
+import type { RequestContext } from '../../intent.ts';
+import { spotted } from '../../spotting.ts';
+import { blocksOf, panelsW, sunOf } from '../../sun.ts';
+import type { SolarYieldFacts } from '../compute.ts';
 
 /** What a controller or monitor shows of panels at a moment. */
-export interface Seen {
+export interface PanelReading {
   readonly value: number;
   readonly unit: 'A' | 'W';
   /** The most that they give in full sun, in the same unit. */
@@ -33,7 +33,10 @@ const share = { fine: 0.6, poor: 0.35 } as const;
 const chargingV = 13.6;
 
 /** A reading that was told with the panels' rating, and asked about; undefined: none. */
-export function seenOf(facts: SolarYieldFacts, { parsed, recalled, at }: RequestContext): Seen | undefined {
+export function seenOf(
+  facts: SolarYieldFacts,
+  { parsed, recalled, at }: RequestContext,
+): PanelReading | undefined {
   const { words, mentions } = parsed.recognised;
   const powerW = panelsW(facts);
   if (powerW === undefined || spotted(words, asksRight, pattern => [pattern]) === undefined) return undefined;
@@ -54,7 +57,7 @@ export function seenOf(facts: SolarYieldFacts, { parsed, recalled, at }: Request
 }
 
 /** Whether what is seen is as it should be. */
-export function answerSeen({ value, unit, best, powerW }: Seen): Reply {
+export function answerSeen({ value, unit, best, powerW }: PanelReading): Reply {
   const part = value / best;
   const figures = { best: figure({ value: best, low: best * share.fine, high: best }, unit) };
   const most = `${plain(powerW)} W give about ${plain(best)} ${unit} at best`;

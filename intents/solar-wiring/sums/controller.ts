@@ -5,10 +5,10 @@ import { isLarge } from '#engine/solar/module.ts';
 import { wire, wiringAssumptions } from '#engine/solar/wiring.ts';
 import type { ParsedMessage } from '#language/reading.ts';
 import { plain } from '#quantity/round.ts';
-import { figure } from '../figures.ts';
-import { spotted } from '../spotting.ts';
-import { blocksOf } from '../sun.ts';
-import type { SolarWiring, WiringFacts } from './compute.ts';
+import { figure } from '../../figures.ts';
+import { spotted } from '../../spotting.ts';
+import { blocksOf } from '../../sun.ts';
+import type { SolarWiring, WiringFacts } from '../compute.ts';
 
 /** Solar controllers as sold, A. Common practice. */
 const sizesA = [10, 15, 20, 30, 40, 50, 60, 80, 100] as const;

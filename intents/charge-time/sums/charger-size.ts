@@ -3,9 +3,9 @@ import { type Bank, bankIn, bankOfOne } from '#engine/battery/bank.ts';
 import { limitsOf } from '#engine/battery/limits.ts';
 import { decimals } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
-import { figure } from '../figures.ts';
-import type { RequestContext } from '../intent.ts';
-import { spotted } from '../spotting.ts';
+import { figure } from '../../figures.ts';
+import type { RequestContext } from '../../intent.ts';
+import { spotted } from '../../spotting.ts';
 
 /** Share of its Ah that a charger should give at least, so that it is full in a day. Common practice. */
 const leastShare = 0.1;
