@@ -39,7 +39,7 @@ const spoken = ({ says, lines = [], verdict = null, cautions = [], next = [] }: 
 });
 
 /** Of what was told, what a question takes. */
-const taken = (told: Stated, takes: readonly string[]): Stated =>
+const tookOf = (told: Stated, takes: readonly string[]): Stated =>
   Object.fromEntries(Object.entries(told).filter(([key]) => takes.includes(key)));
 
 /** What words ask beside the sum; where the message itself tells what the sum needs, only what comes before it. */
@@ -66,7 +66,7 @@ export const asideIn = (
 export function withAsides<N extends Facts>(
   intent: Intent<N>,
   rows: readonly Aside[],
-  isSumTold: (told: Stated) => boolean = told => intent.needs.safeParse(taken(told, intent.takes)).success,
+  isSumTold: (told: Stated) => boolean = told => intent.needs.safeParse(tookOf(told, intent.takes)).success,
 ): Intent<N> {
   const byName = new Map(rows.map(row => [row.name, row]));
   const whatever = needs(intent.takes, []) as Intent<N>['needs'];

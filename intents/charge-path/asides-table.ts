@@ -3,7 +3,7 @@ import type { Aside } from '../aside.ts';
 const onSite = 'On site, solar or a mains charger does it; on the road, a DC-DC charger on fused cable.';
 
 /** What people ask beside isolator or DC-DC charger, special rows before general ones. */
-export const asides: readonly Aside[] = [
+export const besideChargePath: readonly Aside[] = [
   {
     name: 'jumper-leads-driving',
     isBeforeSums: true,

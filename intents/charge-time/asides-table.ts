@@ -12,7 +12,7 @@ const isBare = ({ batteries = [], chargers, solar }: Facts): boolean =>
   !batteries.some(({ capacityAh, energyWh }) => capacityAh ?? energyWh);
 
 /** What people ask beside how long a charge takes, special rows before general ones. */
-export const asides: readonly Aside[] = [
+export const besideChargeTime: readonly Aside[] = [
   {
     name: 'own-heater',
     spots: ['heater|heated|heating mine|has|built|own|battery|with -diesel -stove -gas -next -beside'],

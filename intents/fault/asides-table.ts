@@ -9,7 +9,7 @@ const drawnA = ({ loads = [] }: Facts): number | undefined =>
   loads.find(({ currentA }) => currentA !== undefined)?.currentA;
 
 /** What people ask of a fault beside what causes it: is it normal, is it ruined, may I go on, how do I test. Special rows before general ones. */
-export const asides: readonly Aside[] = [
+export const besideFault: readonly Aside[] = [
   {
     name: 'wrong-way-round',
     spots: [

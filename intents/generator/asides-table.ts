@@ -1,7 +1,7 @@
 import type { Aside } from '../aside.ts';
 
 /** What people ask beside what generator they need. */
-export const asides: readonly Aside[] = [
+export const besideGenerator: readonly Aside[] = [
   {
     name: 'earth-stake',
     isBeforeSums: true,

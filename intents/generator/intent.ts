@@ -6,7 +6,7 @@ import { spotted } from '../spotting.ts';
 import { whereFacts } from '../sun.ts';
 import { hasUse } from '../use.ts';
 import { answerGenerator } from './answer.ts';
-import { asides } from './asides-table.ts';
+import { besideGenerator } from './asides-table.ts';
 import { computeGenerator } from './compute.ts';
 
 const needWork: Need = {
@@ -26,7 +26,7 @@ const noise: ReadonlySet<string> = new Set(['noise', 'noisy', 'loud', 'quiet', '
 const usualChargerA = 20;
 const forCharging = ['charg*|top_up|topping_up|fill* -aircon -air_con -kettle -microwave'] as const;
 
-const size = defineIntent({
+const generatorSize = defineIntent({
   name: 'generator',
   title: 'What generator do I need?',
   takes: [
@@ -63,4 +63,4 @@ const size = defineIntent({
 });
 
 /** What generator, how long a day, and what people ask beside that. */
-export const generator = withAsides(size, asides);
+export const generator = withAsides(generatorSize, besideGenerator);

@@ -7,7 +7,7 @@ const runsNothing = ({ loads, dailyUseAh, dailyUseWh, inverter }: Facts): boolea
 const keepsW = 20;
 
 /** What people ask beside what panel they need. */
-export const asides: readonly Aside[] = [
+export const besideSolarSize: readonly Aside[] = [
   {
     name: 'too-much',
     spots: ['too_much|too_many|overdo*|oversiz*|over_panel*'],

@@ -4,10 +4,10 @@ import { needLoads } from '../needs.ts';
 import { sunFacts, whereSunHangsOn } from '../sun.ts';
 import { drawFacts } from '../use.ts';
 import { answerSolarSize } from './answer.ts';
-import { asides } from './asides-table.ts';
+import { besideSolarSize } from './asides-table.ts';
 import { computeSolarSize, type SolarSizeFacts } from './compute.ts';
 
-const size = defineIntent<SolarSizeFacts>({
+const panelSize = defineIntent<SolarSizeFacts>({
   name: 'solar-size',
   title: 'What panel do I need?',
   hangsOnPlace: () => true,
@@ -19,4 +19,4 @@ const size = defineIntent<SolarSizeFacts>({
 });
 
 /** What panel do I need, and what people ask beside that. */
-export const solarSize = withAsides(size, asides);
+export const solarSize = withAsides(panelSize, besideSolarSize);

@@ -6,7 +6,7 @@ const orderLines = [
 ];
 
 /** What people ask beside series or parallel, special rows before general ones. */
-export const asides: readonly Aside[] = [
+export const besideSolarWiring: readonly Aside[] = [
   {
     name: 'trickle-panel',
     isBeforeSums: true,

@@ -3,7 +3,7 @@ import { withAsides } from '../aside.ts';
 import { defineIntent } from '../define-intent.ts';
 import { whereFacts } from '../sun.ts';
 import { answerSolarWiring } from './answer.ts';
-import { asides } from './asides-table.ts';
+import { besideSolarWiring } from './asides-table.ts';
 import { computeSolarWiring, type WiringFacts } from './compute.ts';
 import { platesIn } from './plate.ts';
 import { controllerAsked } from './sums/controller.ts';
@@ -35,4 +35,4 @@ const wiring = defineIntent<WiringFacts>({
 });
 
 /** Panels in series or parallel, whether that suits controller and battery, and what people ask beside it. */
-export const solarWiring = withAsides(wiring, asides);
+export const solarWiring = withAsides(wiring, besideSolarWiring);

@@ -5,7 +5,7 @@ const isUnsized = ({ solar = [] }: Facts): boolean => !solar.some(({ powerW }) =
 const isNowhere = ({ place, latitudeDeg }: Facts): boolean => (place ?? latitudeDeg) === undefined;
 
 /** What people ask beside what a panel makes, special rows before general ones. */
-export const asides: readonly Aside[] = [
+export const besideSolarYield: readonly Aside[] = [
   {
     name: 'cleaning',
     spots: ['clean*|wash*|dust|dusty|dirt|dirty|bird*|hose panel*|solar|them|it|matter -how_much -how_many'],

@@ -4,7 +4,7 @@ import { defineIntent } from '../define-intent.ts';
 import type { Need } from '../needs.ts';
 import { sunFacts, whereSunHangsOn } from '../sun.ts';
 import { answerSolarYield } from './answer.ts';
-import { asides } from './asides-table.ts';
+import { besideSolarYield } from './asides-table.ts';
 import { computeSolarYield, type SolarYieldFacts } from './compute.ts';
 import { answerSeen, seenOf } from './sums/seen.ts';
 
@@ -35,4 +35,4 @@ const made = defineIntent<SolarYieldFacts>({
 });
 
 /** What will my panel make, and what people ask beside that. */
-export const solarYield = withAsides(made, asides);
+export const solarYield = withAsides(made, besideSolarYield);
