@@ -6,6 +6,7 @@ import { gearQuestions } from './gear-table.ts';
 import { jobQuestions } from './jobs-table.ts';
 import type { PlainQuestion } from './plain-question.ts';
 import { readingQuestions } from './readings-table.ts';
+import { solarQuestions } from './solar-table.ts';
 import { upkeepQuestions } from './upkeep-table.ts';
 import { useQuestions } from './use-table.ts';
 
@@ -15,6 +16,7 @@ export const plainQuestions: readonly PlainQuestion[] = [
   ...jobQuestions,
   ...batteryQuestions,
   ...readingQuestions,
+  ...solarQuestions,
   ...chargingQuestions,
   ...upkeepQuestions,
   ...gearQuestions,
