@@ -41,15 +41,6 @@ function otherWished({ conductor }: CableSize, { parsed }: RequestContext): Fact
   return other.as === 'gauge' ? { awg: other.size } : { areaMm2: other.areaMm2 };
 }
 
-/** From a battery to gear at the other end of a wagon or van, one way, m: common practice. */
-const usualLengthM = 5;
-/** The same to an inverter, which sits beside its battery, m. */
-const inverterLengthM = 1.5;
-const usualLength = ({ inverter, loads = [] }: Stated): number =>
-  inverter?.powerW !== undefined || loads.some(({ supply }) => supply === 'ac')
-    ? inverterLengthM
-    : usualLengthM;
-
 /** What cable; what is the drop on this cable. */
 export const cableSize: Intent = defineIntent({
   name: 'cable-size',
@@ -69,16 +60,6 @@ export const cableSize: Intent = defineIntent({
   // Whatever else is known, a current told goes before it.
   alsoHangsOn: ({ cable }) => (cable?.lengthM === undefined ? [] : ['cable.currentA']),
   needs: [needCurrent, needLength],
-  // A usual length gives a first size; what the length is changes it most.
-  guess: (told, setting) => {
-    if (!isCurrentKnown(told) || isLengthKnown(told)) return undefined;
-    const lengthM = usualLength(told);
-    const cable = { ...told.cable, lengthM };
-    const ready = cableSize.needs.safeParse({ ...told, cable }).data;
-    const reply = ready && answerCableSize(ready, computeCableSize(ready, setting), setting);
-    const taken = `I took ${lengthM} m, one way. How long is yours? That changes it most.`;
-    return reply && { ...reply, lines: [taken, ...(reply.lines ?? []).slice(0, 2)], next: [] };
-  },
   subjectIn: words => asideIn(words, cableAsides)?.name,
   needsOn: needsBeside(cableAsides, [needCurrent, needLength]),
   reply: (facts, setting) => {

@@ -78,7 +78,7 @@ export const compareAsides: readonly Aside[] = [
       'A laptop on a USB-C car charger takes its watts and little more. A fridge with a 12 V lead runs on that.',
       'The inverter is for what has no such lead. Switch it off when you’re done.',
     ],
-    next: ['what does my inverter use overnight?'],
+    next: ['what is idle draw?'],
   },
   {
     name: 'twelve-volt-fridge',

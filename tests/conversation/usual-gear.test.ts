@@ -52,7 +52,7 @@ describe('usual gear in place of what was not told', () => {
 
   test('two batteries are joined without their size', () => {
     const { last } = talk(['ann: two AGM batteries in parallel, what do I get?']);
-    expect(last.text).toMatch(/^2 in parallel: 200 Ah at 12 V/);
+    expect(last.text).toMatch(/^In parallel: still 12 V, with twice the amp hours/);
     expect(last.text).toContain('100 Ah battery (each, as you told no size)');
   });
 

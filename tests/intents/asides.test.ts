@@ -100,8 +100,3 @@ test('a fuse for a load is judged by the cable that it needs, where none is told
   );
 });
 
-test('a usual length is taken where none is told, a short one to an inverter', () => {
-  const guessed = (stated: Stated): string => cableSize.guess?.(stated, settingWith())?.lines?.[0] ?? '';
-  expect(guessed({ loads: [{ name: 'fridge', currentA: 5 }] })).toMatch(/^I took 5 m/);
-  expect(guessed({ inverter: { powerW: 1000 } })).toMatch(/^I took 1\.5 m/);
-});

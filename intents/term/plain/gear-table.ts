@@ -204,16 +204,6 @@ export const gearQuestions: readonly PlainQuestion[] = [
     next: ['2 x 100Ah in parallel, how much is that?'],
   },
   {
-    name: 'fridge-temperature',
-    spots: [
-      'fridge|freezer temp|temperature|setting|thermostat|degrees best|what|which|should|ideal|right|save -battery -outside -ambient -day* -heat -use_a',
-    ],
-    isBeforeSums: true,
-    says: 'Set a fridge to 4 °C and a freezer to about −15 °C: colder only costs power.',
-    lines: ['Each degree colder takes some 4 to 6 % more. Put things in cold, and keep it in the shade.'],
-    next: ['what does a fridge use a day?'],
-  },
-  {
     name: 'need-a-fuse',
     isBeforeSums: true,
     spots: [

@@ -45,19 +45,6 @@ export const solarQuestions: readonly PlainQuestion[] = [
     next: ['what cable for a 25A dcdc, 6 m?'],
   },
   {
-    name: 'idling-to-charge',
-    spots: [
-      'idl* charg*|recharg*|top_up batter*|it|camp|fridge|enough|good -dcdc -dc_dc -sleep* -tent* -shed -garage -inverter -how_long',
-      'run_the_engine|running_the_engine|run_the_car|leave_the_engine charg*|recharg*|top_up -sleep* -tent* -shed -garage -how_long',
-    ],
-    says: 'A poor way: at idle an alternator gives perhaps a third of its rating, and it runs hot.',
-    lines: [
-      'An hour at idle puts in some 10 to 20 Ah for about a litre of fuel; the same on the road gives more.',
-      'Only in the open, never with anybody asleep in it. Solar or a mains charger does it better.',
-    ],
-    caution: 'carbon-monoxide',
-  },
-  {
     name: 'house-panel',
     spots: [
       'house|rooftop|residential|domestic solar_panel|solar_panels|panel|panels van|caravan|camper|battery -house_battery -house_batteries -house_bank',

@@ -135,15 +135,6 @@ export const upkeepQuestions: readonly PlainQuestion[] = [
     next: ['what is a shunt?', '12.5V agm at rest, how full?'],
   },
   {
-    name: 'on-its-side',
-    spots: [
-      'batter*|agm|lithium|gel side|upside_down|lying_down|flat_on|upright|sideways ok|okay|can|must|does|mount|matter|put|lay -panel*',
-    ],
-    isBeforeSums: true,
-    says: 'AGM, gel and most lithium may lie on their side; upside down none, and wet ones stay upright.',
-    lines: ['Look at the label: makers say which way up. Tie it down either way, as it flies in a crash.'],
-  },
-  {
     name: 'on-a-plane',
     spots: ['batter*|power_bank|power_station|lithium plane|flight|fly|airline|aeroplane|airport'],
     says: 'Power banks up to 100 Wh go in the cabin; a camping battery is far over that and stays at home.',

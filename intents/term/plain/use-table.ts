@@ -164,7 +164,7 @@ export const useQuestions: readonly PlainQuestion[] = [
     lines: [
       'Big ones take the most. Switch it off when you’re done; “eco” or “search” mode saves part of it.',
     ],
-    next: ['what is idle draw?', 'what does my inverter use overnight?'],
+    next: ['what is idle draw?'],
   },
   {
     name: 'inverter-loss',

@@ -59,6 +59,18 @@ const wordsOf = (facts: Stated, other: Stated): string =>
 
 const mostEchoed = 6;
 
+/** As likely as this all its readings together, a question is asked, whatever it is asked of. */
+const leastOneQuestion = 0.8;
+
+/** Whether nearly all readings ask the same, and the likeliest tells no figure: there is nothing to say yes to. */
+const isBareQuestion = ([first, ...others]: readonly Reading[]): boolean =>
+  first !== undefined &&
+  !/\d/.test(JSON.stringify(first.stated)) &&
+  others.reduce(
+    (sum, { intent, probability }) => (intent === first.intent ? sum + probability : sum),
+    first.probability,
+  ) >= leastOneQuestion;
+
 /** A reading that could not be told from the next in words: said back, to say yes or no to. */
 function checked(first: Reading, heard: Heard): Two | undefined {
   const facts = factsIn(first.stated, heard);
@@ -137,7 +149,9 @@ export function twoReadings(heard: Heard, answerOf: AnswerOf = untold): Two | un
     second !== undefined &&
     !unasked.has(second.intent) &&
     (first.intent !== second.intent || !plain.has(first.intent));
-  const isPlain = plain.has(first.intent) || (heard.certainty >= leastSureAlone && !isMedical(first));
+  const isPlain =
+    plain.has(first.intent) ||
+    ((heard.certainty >= leastSureAlone || isBareQuestion(readings)) && !isMedical(first));
   return (
     (isTwo && apart(first, second, heard)) ||
     (isPlain || isOnlyNamed(first, heard) ? undefined : checked(first, heard))
