@@ -169,7 +169,11 @@ export function answerCableSize(facts: Facts, result: CableSize, setting: Reques
   const verdict: Verdict = !result.isGiven ? null : isAutoAsked ? 'no' : judge(result);
   const instead = insteadOf(result, result.isGiven ? judgeAlone(result) : null);
   const lines = [
-    isAutoAsked ? `On it: ${drops(result)}.` : why(result, judgeAlone(result)),
+    isAutoAsked
+      ? `On it: ${drops(result)}.`
+      : verdict === 'no' && isTooHot(result)
+        ? `It would lose ${lost(result)} ${run(result)}, too.`
+        : why(result, judgeAlone(result)),
     thin(result),
     instead,
     // The size told in the other measure is no help where it won't do.

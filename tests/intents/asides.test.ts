@@ -6,7 +6,6 @@ import { sizeAsides } from '#intents/battery-size/asides-table.ts';
 import { typeAsides } from '#intents/battery-type/asides-table.ts';
 import { batteryType } from '#intents/battery-type/intent.ts';
 import { cableAsides } from '#intents/cable-size/asides-table.ts';
-import { cableSize } from '#intents/cable-size/intent.ts';
 import { levelAsides } from '#intents/charge-level/asides-table.ts';
 import { chargeLevel } from '#intents/charge-level/intent.ts';
 import { compareAsides } from '#intents/compare/asides-table.ts';

@@ -145,6 +145,12 @@ export const isOnlyNamed = (reading: Reading, { recognised }: Heard): boolean =>
   !isMedical(reading) &&
   recognised.mentions.filter(({ kind }) => kind === 'amount' || kind === 'number').length <= mostOfBare;
 
+const mostWordsOfTerm = 6;
+
+/** "What is the alternator?": a word is asked after, whatever it is a part of. */
+const isOfWord = ([first]: readonly Reading[], { cues, words, hazards }: Heard): boolean =>
+  first?.intent === 'term' && cues.has('ask-what-is') && words <= mostWordsOfTerm && hazards.length === 0;
+
 /** Whether the likeliest reading is taken though it isn't sure: the others would be answered alike. */
 export const isPlainEnough = (readings: readonly Reading[], heard: Heard): boolean =>
-  readings[0]?.intent === heard.intent && isFullest(readings, heard);
+  readings[0]?.intent === heard.intent && (isFullest(readings, heard) || isOfWord(readings, heard));
