@@ -1,5 +1,5 @@
 import type { Facts, Stated } from '#rig/rig.ts';
-import { answerAside, asideIn, asideOf, needsBeside } from '../asides.ts';
+import { withAsides } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
 import type { Intent, RequestContext } from '../intent.ts';
 import type { Need } from '../needs.ts';
@@ -50,8 +50,7 @@ const usualLength = ({ inverter, loads = [] }: Stated): number =>
     ? inverterLengthM
     : usualLengthM;
 
-/** What cable; what is the drop on this cable. */
-export const cableSize: Intent = defineIntent({
+const size: Intent = defineIntent({
   name: 'cable-size',
   title: 'What cable do I need?',
   thing: 'cable',
@@ -74,19 +73,12 @@ export const cableSize: Intent = defineIntent({
     if (!isCurrentKnown(told) || isLengthKnown(told)) return undefined;
     const lengthM = usualLength(told);
     const cable = { ...told.cable, lengthM };
-    const ready = cableSize.needs.safeParse({ ...told, cable }).data;
+    const ready = size.needs.safeParse({ ...told, cable }).data;
     const reply = ready && answerCableSize(ready, computeCableSize(ready, setting), setting);
     const taken = `I took ${lengthM} m, one way. How long is yours? That changes it most.`;
     return reply && { ...reply, lines: [taken, ...(reply.lines ?? []).slice(0, 2)], next: [] };
   },
-  subjectIn: words => asideIn(words, cableAsides)?.name,
-  needsOn: needsBeside(cableAsides, [needCurrent, needLength]),
   reply: (facts, setting) => {
-    const hasOwnFigures =
-      !setting.recalled.has('cable') && (hasSize(facts) || facts.cable?.lengthM !== undefined);
-    const canSum = isCurrentKnown(facts) && isLengthKnown(facts);
-    const aside = asideOf(cableAsides, setting, { hasOwnFigures, canSum });
-    if (aside) return answerAside(aside, facts);
     if (isSizeAlone(facts)) return answerAmpacity(facts, setting);
     const result = computeCableSize(facts, setting);
     const other = hasSize(facts) ? undefined : otherWished(result, setting);
@@ -95,3 +87,10 @@ export const cableSize: Intent = defineIntent({
     return answerCableSize(told, computeCableSize(told, setting), setting);
   },
 });
+
+/** What cable; what is the drop on this cable; and what people ask beside that. */
+export const cableSize = withAsides(
+  size,
+  cableAsides,
+  (_, facts, { recalled }) => !recalled.has('cable') && isLengthKnown(facts),
+);
