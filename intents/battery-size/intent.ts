@@ -1,14 +1,13 @@
-import { answerAside, asideIn, asideOf, needsBeside } from '../asides.ts';
+import { withAsides } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
 import { needLoads } from '../needs.ts';
 import { whereFacts } from '../sun.ts';
-import { drawFacts, hasUse } from '../use.ts';
+import { drawFacts } from '../use.ts';
 import { answerBatterySize } from './answer.ts';
 import { sizeAsides } from './asides-table.ts';
 import { computeBatterySize } from './compute.ts';
 
-/** What battery do I need. */
-export const batterySize = defineIntent({
+const size = defineIntent({
   name: 'battery-size',
   title: 'What battery do I need?',
   thing: 'battery',
@@ -30,12 +29,8 @@ export const batterySize = defineIntent({
   ],
   hangsOn: new Set([...drawFacts]),
   needs: [needLoads],
-  subjectIn: words => asideIn(words, sizeAsides)?.name,
-  needsOn: needsBeside(sizeAsides, [needLoads]),
-  reply: (facts, setting) => {
-    const aside = asideOf(sizeAsides, setting, { hasOwnFigures: false, canSum: hasUse(facts) });
-    return aside
-      ? answerAside(aside, facts)
-      : answerBatterySize(facts, computeBatterySize(facts, setting), setting);
-  },
+  reply: (facts, setting) => answerBatterySize(facts, computeBatterySize(facts, setting), setting),
 });
+
+/** What battery do I need, and what people ask beside that. */
+export const batterySize = withAsides(size, sizeAsides, () => false);

@@ -1,5 +1,5 @@
 import { agmOrLithium } from '../agm-or-lithium.ts';
-import { answerAside, asideIn, asideOf } from '../asides.ts';
+import { withAsides } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
 import { whereFacts } from '../sun.ts';
 import { hasUse } from '../use.ts';
@@ -10,8 +10,7 @@ import { computeBatteryType } from './compute.ts';
 import { answerLeadKinds } from './lead-kinds.ts';
 import { answerTrait } from './traits.ts';
 
-/** AGM or lithium. */
-export const batteryType = defineIntent({
+const kind = defineIntent({
   name: 'battery-type',
   title: 'AGM or lithium?',
   thing: 'battery',
@@ -27,11 +26,7 @@ export const batteryType = defineIntent({
   contest: () => 'chemistry',
   // Of whatever kinds are named: they are what is asked about.
   alsoHangsOn: () => ['batteries.chemistry'],
-  subjectIn: words => asideIn(words, typeAsides)?.name,
   reply: (facts, setting) => {
-    const hasOwnFigures = hasUse(facts) && !setting.recalled.has('loads');
-    const aside = asideOf(typeAsides, setting, { hasOwnFigures, canSum: true });
-    if (aside) return answerAside(aside, facts);
     const result = computeBatteryType(facts, setting.at);
     const trait =
       answerTrait(facts, result, setting) ??
@@ -44,3 +39,10 @@ export const batteryType = defineIntent({
       : answerBatteryType(result, setting);
   },
 });
+
+/** AGM or lithium, and what people ask beside that. */
+export const batteryType = withAsides(
+  kind,
+  typeAsides,
+  (_, facts, { recalled }) => hasUse(facts) && !recalled.has('loads'),
+);

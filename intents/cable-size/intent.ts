@@ -1,5 +1,5 @@
 import type { Facts, Stated } from '#rig/rig.ts';
-import { answerAside, asideIn, asideOf, needsBeside } from '../asides.ts';
+import { withAsides } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
 import type { Intent, RequestContext } from '../intent.ts';
 import type { Need } from '../needs.ts';
@@ -41,8 +41,7 @@ function otherWished({ conductor }: CableSize, { parsed }: RequestContext): Fact
   return other.as === 'gauge' ? { awg: other.size } : { areaMm2: other.areaMm2 };
 }
 
-/** What cable; what is the drop on this cable. */
-export const cableSize: Intent = defineIntent({
+const size: Intent = defineIntent({
   name: 'cable-size',
   title: 'What cable do I need?',
   thing: 'cable',
@@ -60,14 +59,7 @@ export const cableSize: Intent = defineIntent({
   // Whatever else is known, a current told goes before it.
   alsoHangsOn: ({ cable }) => (cable?.lengthM === undefined ? [] : ['cable.currentA']),
   needs: [needCurrent, needLength],
-  subjectIn: words => asideIn(words, cableAsides)?.name,
-  needsOn: needsBeside(cableAsides, [needCurrent, needLength]),
   reply: (facts, setting) => {
-    const hasOwnFigures =
-      !setting.recalled.has('cable') && (hasSize(facts) || facts.cable?.lengthM !== undefined);
-    const canSum = isCurrentKnown(facts) && isLengthKnown(facts);
-    const aside = asideOf(cableAsides, setting, { hasOwnFigures, canSum });
-    if (aside) return answerAside(aside, facts);
     if (isSizeAlone(facts)) return answerAmpacity(facts, setting);
     const result = computeCableSize(facts, setting);
     const other = hasSize(facts) ? undefined : otherWished(result, setting);
@@ -76,3 +68,10 @@ export const cableSize: Intent = defineIntent({
     return answerCableSize(told, computeCableSize(told, setting), setting);
   },
 });
+
+/** What cable; what is the drop on this cable; and what people ask beside that. */
+export const cableSize = withAsides(
+  size,
+  cableAsides,
+  (_, facts, { recalled }) => !recalled.has('cable') && isLengthKnown(facts),
+);

@@ -1,5 +1,5 @@
 import type { Facts } from '#rig/rig.ts';
-import { answerAside, asideIn, asideOf, needsBeside } from '../asides.ts';
+import { withAsides } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
 import { computeLater } from '../level-later.ts';
 import type { Need } from '../needs.ts';
@@ -18,8 +18,7 @@ const needLevel: Need = {
   holds: isLevelTold,
 };
 
-/** It reads 12.2 V: how full is it. */
-export const chargeLevel = defineIntent({
+const level = defineIntent({
   name: 'charge-level',
   title: 'How full is my battery?',
   thing: 'battery',
@@ -49,16 +48,17 @@ export const chargeLevel = defineIntent({
     ...whereFacts,
   ],
   needs: [needLevel],
-  subjectIn: words => asideIn(words, levelAsides)?.name,
-  needsOn: needsBeside(levelAsides, [needLevel]),
   reply: (facts, setting) => {
-    // "What volts is full" is read as a level of 100 %: only volts make it a sum.
-    const own = setting.parsed.facts;
-    const hasOwnFigures = (own.volts ?? own.chargeUsedAh ?? own.chargeLeftAh) !== undefined;
-    const aside = asideOf(levelAsides, setting, { hasOwnFigures, canSum: isLevelTold(facts) });
-    if (aside) return answerAside(aside, facts);
-    const level = computeChargeLevel(facts, setting);
-    const later = computeLater(facts, level, setting);
-    return later ? answerLater(facts, level, later, setting) : answerChargeLevel(facts, level, setting);
+    const now = computeChargeLevel(facts, setting);
+    const later = computeLater(facts, now, setting);
+    return later ? answerLater(facts, now, later, setting) : answerChargeLevel(facts, now, setting);
   },
 });
+
+/** It reads 12.2 V: how full is it; and what people ask beside that. */
+export const chargeLevel = withAsides(
+  level,
+  levelAsides,
+  // "What volts is full" is read as a level of 100 %: only volts make it a sum.
+  ({ volts, chargeUsedAh, chargeLeftAh }) => (volts ?? chargeUsedAh ?? chargeLeftAh) !== undefined,
+);

@@ -1,12 +1,12 @@
-import type { Aside } from '../aside.ts';
+import type { Aside } from '../asides.ts';
 
 const onSite = 'On site, solar or a mains charger does it; on the road, a DC-DC charger on fused cable.';
 
 /** What people ask beside isolator or DC-DC charger, special rows before general ones. */
-export const besideChargePath: readonly Aside[] = [
+export const chargePathAsides: readonly Aside[] = [
   {
     name: 'jumper-leads-driving',
-    isBeforeSums: true,
+    hasAnyFigures: true,
     spots: ['jumper*|jump_lead*|booster_cable* driv*|road|tow|towing|moving|motorway|highway'],
     verdict: 'no',
     says: 'No, not on the road: jumper leads have no fuse, and a clamp that slips off shorts.',
@@ -16,7 +16,7 @@ export const besideChargePath: readonly Aside[] = [
   },
   {
     name: 'jumper-leads',
-    isBeforeSums: true,
+    hasAnyFigures: true,
     spots: ['jumper*|jump_lead*|booster_cable* charg*|put|batter*'],
     says: 'Only in a pinch, parked and watched: jumper leads have no fuse and put in little.',
     lines: [
@@ -27,7 +27,7 @@ export const besideChargePath: readonly Aside[] = [
   },
   {
     name: 'wind',
-    isBeforeSums: true,
+    hasAnyFigures: true,
     spots: ['wind|turbine|windmill'],
     verdict: 'yes',
     says: 'Yes, on a controller of its own made for wind: it must brake or dump what isn’t taken.',
@@ -46,7 +46,7 @@ export const besideChargePath: readonly Aside[] = [
   },
   {
     name: 'lead-charger-on-lithium',
-    isBeforeSums: true,
+    hasAnyFigures: true,
     spots: [
       'charger lithium|lifepo*|lfp lead|old|normal|plain|ordinary|standard|agm|car|caravan|desulph*|elderly -dcdc -dc',
     ],
@@ -59,7 +59,7 @@ export const besideChargePath: readonly Aside[] = [
   },
   {
     name: 'truck-of-24-volts',
-    isBeforeSums: true,
+    hasAnyFigures: true,
     spots: ['volt*|v|how truck*|lorry|coach|bus|vehicle|tractor'],
     when: (_, { recognised }) => /\b24[\s-]?v/i.test(recognised.text),
     says: 'With a 24-to-12 V DC-DC charger: 24 V in from the truck, a 12 V battery charged right.',
@@ -71,7 +71,7 @@ export const besideChargePath: readonly Aside[] = [
   },
   {
     name: 'trailer-plug',
-    isBeforeSums: true,
+    hasAnyFigures: true,
     spots: [
       'pin|pins|trailer_plug|trailer_socket plug|socket|amps|current|charg*|useless|fill*|through|give*|enough -drill',
     ],
@@ -125,7 +125,7 @@ export const besideChargePath: readonly Aside[] = [
   },
   {
     name: 'alternator-asked-too-much',
-    isBeforeSums: true,
+    hasAnyFigures: true,
     spots: [
       'alternator cook*|burn*|cope*|too_big|handle*|overheat*|hurt|kill*|strain*|manage|overload*|damage*|up_to|suffer',
     ],

@@ -1,8 +1,8 @@
 import type { Stated } from '#rig/rig.ts';
-import { withAsides } from '../aside.ts';
+import { withAsides } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
 import { answerChargePath } from './answer.ts';
-import { besideChargePath } from './asides-table.ts';
+import { chargePathAsides } from './asides-table.ts';
 import { computeChargePath } from './compute.ts';
 import { answerSpecial } from './sums/special.ts';
 import { alternatorByYear, yearIn } from './year.ts';
@@ -29,4 +29,4 @@ const isWeighed = ({ batteries, chargers, alternator, alternatorA, cable }: Stat
   chargers?.some(({ currentA }) => currentA !== undefined) === true;
 
 /** Isolator or DC-DC charger, and what people ask beside it. */
-export const chargePath = withAsides(path, besideChargePath, isWeighed);
+export const chargePath = withAsides(path, chargePathAsides, isWeighed);

@@ -1,5 +1,5 @@
 import type { Facts } from '#rig/rig.ts';
-import type { Aside } from '../aside.ts';
+import type { Aside } from '../asides.ts';
 
 const isLithium = ({ batteries = [] }: Facts): boolean =>
   batteries.some(({ chemistry }) => chemistry === 'lfp');
@@ -12,7 +12,7 @@ const isBare = ({ batteries = [], chargers, solar }: Facts): boolean =>
   !batteries.some(({ capacityAh, energyWh }) => capacityAh ?? energyWh);
 
 /** What people ask beside how long a charge takes, special rows before general ones. */
-export const besideChargeTime: readonly Aside[] = [
+export const chargeTimeAsides: readonly Aside[] = [
   {
     name: 'own-heater',
     spots: ['heater|heated|heating mine|has|built|own|battery|with -diesel -stove -gas -next -beside'],

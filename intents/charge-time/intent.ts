@@ -1,5 +1,5 @@
 import type { Facts, Stated } from '#rig/rig.ts';
-import { withAsides } from '../aside.ts';
+import { withAsides } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
 import { factsOf } from '../facts.ts';
 import type { Intent } from '../intent.ts';
@@ -8,7 +8,7 @@ import { computeShould } from '../should-charge.ts';
 import { sunFacts } from '../sun.ts';
 import { hasUse } from '../use.ts';
 import { answerChargeTime } from './answer.ts';
-import { besideChargeTime } from './asides-table.ts';
+import { chargeTimeAsides } from './asides-table.ts';
 import { computeChargeTime, computePutBack, isPutBack } from './compute.ts';
 import { coldFirst, guessed, withGuess } from './guess.ts';
 import { answerPutBack } from './put-back.ts';
@@ -113,4 +113,4 @@ const time: Intent = defineIntent({
 });
 
 /** How long to charge it; how long must I drive; and what people ask beside that. */
-export const chargeTime: Intent = withAsides(time, besideChargeTime);
+export const chargeTime: Intent = withAsides(time, chargeTimeAsides);

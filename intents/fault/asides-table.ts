@@ -1,5 +1,5 @@
 import type { Facts } from '#rig/rig.ts';
-import type { Aside } from '../aside.ts';
+import type { Aside } from '../asides.ts';
 
 const isLithium = ({ batteries = [] }: Facts): boolean =>
   batteries.some(({ chemistry }) => chemistry === 'lfp');
@@ -9,7 +9,7 @@ const drawnA = ({ loads = [] }: Facts): number | undefined =>
   loads.find(({ currentA }) => currentA !== undefined)?.currentA;
 
 /** What people ask of a fault beside what causes it: is it normal, is it ruined, may I go on, how do I test. Special rows before general ones. */
-export const besideFault: readonly Aside[] = [
+export const faultAsides: readonly Aside[] = [
   {
     name: 'wrong-way-round',
     spots: [

@@ -1,9 +1,9 @@
-import { withAsides } from '../aside.ts';
+import { withAsides } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
 import { overVolts } from '../over-volts.ts';
 import { spotted } from '../spotting.ts';
 import { answerFault } from './answer.ts';
-import { besideFault } from './asides-table.ts';
+import { faultAsides } from './asides-table.ts';
 import { computeFault } from './compute.ts';
 import { symptoms } from './symptoms-table.ts';
 
@@ -46,4 +46,4 @@ const wrong = defineIntent({
 });
 
 /** Something doesn't work as it should: what to check, likeliest first; and what people ask beside that. */
-export const fault = withAsides(wrong, besideFault, () => false);
+export const fault = withAsides(wrong, faultAsides, () => false);

@@ -1,5 +1,5 @@
 import type { Facts, Stated } from '#rig/rig.ts';
-import { answerAside, asideIn, asideOf, needsBeside } from '../asides.ts';
+import { withAsides } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
 import type { Need } from '../needs.ts';
 import { answerFuseSize } from './answer.ts';
@@ -22,8 +22,7 @@ const needCircuit: Need = {
 const hasFigures = ({ loads = [], cable, inverter, chargers = [] }: Stated): boolean =>
   !!cable || !!inverter || chargers.length > 0 || loads.some(load => load.currentA ?? load.powerW);
 
-/** What fuse. */
-export const fuseSize = defineIntent({
+const size = defineIntent({
   name: 'fuse-size',
   title: 'What fuse do I need?',
   thing: 'fuse',
@@ -39,13 +38,8 @@ export const fuseSize = defineIntent({
     'ambientC',
   ],
   needs: [needCircuit],
-  subjectIn: words => asideIn(words, fuseAsides)?.name,
-  needsOn: needsBeside(fuseAsides, [needCircuit]),
-  reply: (facts, setting) => {
-    const aside = asideOf(fuseAsides, setting, {
-      hasOwnFigures: hasFigures(setting.parsed.facts),
-      canSum: isCircuitKnown(facts),
-    });
-    return aside ? answerAside(aside, facts) : answerFuseSize(computeFuseSize(facts, setting));
-  },
+  reply: (facts, setting) => answerFuseSize(computeFuseSize(facts, setting)),
 });
+
+/** What fuse, and what people ask beside that. */
+export const fuseSize = withAsides(size, fuseAsides, hasFigures);

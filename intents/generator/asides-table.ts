@@ -1,10 +1,10 @@
-import type { Aside } from '../aside.ts';
+import type { Aside } from '../asides.ts';
 
 /** What people ask beside what generator they need. */
-export const besideGenerator: readonly Aside[] = [
+export const generatorAsides: readonly Aside[] = [
   {
     name: 'earth-stake',
-    isBeforeSums: true,
+    hasAnyFigures: true,
     spots: [
       'earth|earthed|earthing|grounded|grounding|earth_stake|earth_rod -cut* -pin -adaptor -on_the_ground -background -underground',
     ],

@@ -1,4 +1,4 @@
-import { withAsides } from '../aside.ts';
+import { withAsides } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
 import { factsOf } from '../facts.ts';
 import { hasCapacity, type Need } from '../needs.ts';
@@ -6,7 +6,7 @@ import { spotted } from '../spotting.ts';
 import { whereFacts } from '../sun.ts';
 import { hasUse } from '../use.ts';
 import { answerGenerator } from './answer.ts';
-import { besideGenerator } from './asides-table.ts';
+import { generatorAsides } from './asides-table.ts';
 import { computeGenerator } from './compute.ts';
 
 const needWork: Need = {
@@ -63,4 +63,4 @@ const generatorSize = defineIntent({
 });
 
 /** What generator, how long a day, and what people ask beside that. */
-export const generator = withAsides(generatorSize, besideGenerator);
+export const generator = withAsides(generatorSize, generatorAsides);

@@ -1,5 +1,5 @@
 import type { Facts } from '#rig/rig.ts';
-import type { Aside } from '../aside.ts';
+import type { Aside } from '../asides.ts';
 
 const runsNothing = ({ loads, dailyUseAh, dailyUseWh, inverter }: Facts): boolean =>
   !loads?.length && (dailyUseAh ?? dailyUseWh) === undefined && inverter === undefined;
@@ -7,7 +7,7 @@ const runsNothing = ({ loads, dailyUseAh, dailyUseWh, inverter }: Facts): boolea
 const keepsW = 20;
 
 /** What people ask beside what panel they need. */
-export const besideSolarSize: readonly Aside[] = [
+export const solarSizeAsides: readonly Aside[] = [
   {
     name: 'too-much',
     spots: ['too_much|too_many|overdo*|oversiz*|over_panel*'],

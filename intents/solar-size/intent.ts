@@ -1,10 +1,10 @@
-import { withAsides } from '../aside.ts';
+import { withAsides } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
 import { needLoads } from '../needs.ts';
 import { sunFacts, whereSunHangsOn } from '../sun.ts';
 import { drawFacts } from '../use.ts';
 import { answerSolarSize } from './answer.ts';
-import { besideSolarSize } from './asides-table.ts';
+import { solarSizeAsides } from './asides-table.ts';
 import { computeSolarSize, type SolarSizeFacts } from './compute.ts';
 
 const panelSize = defineIntent<SolarSizeFacts>({
@@ -20,4 +20,4 @@ const panelSize = defineIntent<SolarSizeFacts>({
 });
 
 /** What panel do I need, and what people ask beside that. */
-export const solarSize = withAsides(panelSize, besideSolarSize);
+export const solarSize = withAsides(panelSize, solarSizeAsides);

@@ -1,4 +1,4 @@
-import type { Aside } from '../aside.ts';
+import type { Aside } from '../asides.ts';
 
 const orderLines = [
   'Keep the panel covered or face down while you join it, and the fuse out until the end.',
@@ -6,10 +6,10 @@ const orderLines = [
 ];
 
 /** What people ask beside series or parallel, special rows before general ones. */
-export const besideSolarWiring: readonly Aside[] = [
+export const solarWiringAsides: readonly Aside[] = [
   {
     name: 'trickle-panel',
-    isBeforeSums: true,
+    hasAnyFigures: true,
     spots: ['tiny|trickle|small|little', 'not_even|without|direct*|straight'],
     when: ({ solar = [] }) => solar.length > 0 && solar.every(({ powerW }) => (powerW ?? Infinity) <= 10),
     verdict: 'tight',
@@ -19,7 +19,7 @@ export const besideSolarWiring: readonly Aside[] = [
   },
   {
     name: 'battery-off-first',
-    isBeforeSums: true,
+    hasAnyFigures: true,
     spots: ['disconnect*|unplug*|take_off|remove battery panel*|controller|solar|regulator'],
     verdict: 'no',
     says: 'No: take the panel off first. With no battery on it, the panel’s volts can kill the controller.',
@@ -27,7 +27,7 @@ export const besideSolarWiring: readonly Aside[] = [
   },
   {
     name: 'order',
-    isBeforeSums: true,
+    hasAnyFigures: true,
     spots: ['order|sequence|which_first|what_first|connect_first|comes_first'],
     says: 'Battery to the controller first, then the panel. Take them off the other way round.',
     lines: orderLines,
@@ -35,7 +35,7 @@ export const besideSolarWiring: readonly Aside[] = [
   },
   {
     name: 'straight-on-the-battery',
-    isBeforeSums: true,
+    hasAnyFigures: true,
     spots: [
       'straight|direct|directly panel*|solar|it batter* -controller -regulator -mppt -pwm -fuse -inverter -series -parallel',
       'without controller|regulator panel*|solar|it -fuse -series -parallel',
@@ -62,7 +62,7 @@ export const besideSolarWiring: readonly Aside[] = [
   },
   {
     name: 'a-controller-each',
-    isBeforeSums: true,
+    hasAnyFigures: true,
     spots: [
       'controller_each|regulator_each|own_controller|own_regulator|separate_controller*|separate_regulator*|two_controllers|two_regulators|both_controllers|second_controller',
     ],
@@ -74,7 +74,7 @@ export const besideSolarWiring: readonly Aside[] = [
   },
   {
     name: 'volts-too-high',
-    isBeforeSums: true,
+    hasAnyFigures: true,
     spots: [
       'fry|cook|hurt|damage|kill|harm|blow_up|blow|too_high|too_much batter*|it -controller -regulator',
     ],

@@ -1,9 +1,9 @@
 import { present } from '#basics/present.ts';
-import { withAsides } from '../aside.ts';
+import { withAsides } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
 import { whereFacts } from '../sun.ts';
 import { answerSolarWiring } from './answer.ts';
-import { besideSolarWiring } from './asides-table.ts';
+import { solarWiringAsides } from './asides-table.ts';
 import { computeSolarWiring, type WiringFacts } from './compute.ts';
 import { platesIn } from './plate.ts';
 import { controllerAsked } from './sums/controller.ts';
@@ -36,4 +36,4 @@ const wiring = defineIntent<WiringFacts>({
 });
 
 /** Panels in series or parallel, whether that suits controller and battery, and what people ask beside it. */
-export const solarWiring = withAsides(wiring, besideSolarWiring);
+export const solarWiring = withAsides(wiring, solarWiringAsides);

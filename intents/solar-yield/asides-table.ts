@@ -1,11 +1,11 @@
 import type { Facts } from '#rig/rig.ts';
-import type { Aside } from '../aside.ts';
+import type { Aside } from '../asides.ts';
 
 const isUnsized = ({ solar = [] }: Facts): boolean => !solar.some(({ powerW }) => powerW !== undefined);
 const isNowhere = ({ place, latitudeDeg }: Facts): boolean => (place ?? latitudeDeg) === undefined;
 
 /** What people ask beside what a panel makes, special rows before general ones. */
-export const besideSolarYield: readonly Aside[] = [
+export const solarYieldAsides: readonly Aside[] = [
   {
     name: 'cleaning',
     spots: ['clean*|wash*|dust|dusty|dirt|dirty|bird*|hose panel*|solar|them|it|matter -how_much -how_many'],

@@ -1,10 +1,10 @@
 import { present } from '#basics/present.ts';
-import { withAsides } from '../aside.ts';
+import { withAsides } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
 import type { Need } from '../needs.ts';
 import { sunFacts, whereSunHangsOn } from '../sun.ts';
 import { answerSolarYield } from './answer.ts';
-import { besideSolarYield } from './asides-table.ts';
+import { solarYieldAsides } from './asides-table.ts';
 import { computeSolarYield, type SolarYieldFacts } from './compute.ts';
 import { answerSeen, seenOf } from './sums/seen.ts';
 
@@ -36,4 +36,4 @@ const made = defineIntent<SolarYieldFacts>({
 });
 
 /** What will my panel make, and what people ask beside that. */
-export const solarYield = withAsides(made, besideSolarYield);
+export const solarYield = withAsides(made, solarYieldAsides);

@@ -1,4 +1,4 @@
-import { answerAside, asideIn, asideOf, needsBeside } from '../asides.ts';
+import { withAsides } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
 import { needLoads } from '../needs.ts';
 import { whereFacts } from '../sun.ts';
@@ -7,8 +7,7 @@ import { answerStarterReserve } from './answer.ts';
 import { starterAsides } from './asides-table.ts';
 import { computeStarterReserve } from './compute.ts';
 
-/** Can I run it off the starter battery. */
-export const starterReserve = defineIntent({
+const reserve = defineIntent({
   name: 'starter-reserve',
   title: 'Will it still start?',
   takes: [
@@ -24,16 +23,17 @@ export const starterReserve = defineIntent({
   needs: [needLoads],
   // The battery that it is about may be told by its name alone.
   alsoHangsOn: facts => (facts.batteries?.some(({ role }) => role === 'starter') ? ['batteries'] : []),
-  subjectIn: words => asideIn(words, starterAsides)?.name,
-  needsOn: needsBeside(starterAsides, [needLoads]),
   reply: (told, setting) => {
-    const canSum = hasUse(told);
-    const hasOwnFigures = canSum && !setting.recalled.has('loads');
-    const aside = asideOf(starterAsides, setting, { hasOwnFigures, canSum });
-    if (aside) return answerAside(aside, told);
     // "All night" without hours is a night of ten.
     const isNight = told.durationH === undefined && setting.parsed.cues.has('night');
     const facts = isNight ? { ...told, durationH: 10 } : told;
     return answerStarterReserve(facts, computeStarterReserve(facts, setting));
   },
 });
+
+/** Can I run it off the starter battery, and what people ask beside that. */
+export const starterReserve = withAsides(
+  reserve,
+  starterAsides,
+  (_, facts, { recalled }) => hasUse(facts) && !recalled.has('loads'),
+);

@@ -1,6 +1,5 @@
-import { describe, expect, test } from 'vitest';
-import { print } from '#answer/text.ts';
-import { type Aside, answerAside, asideIn, needsBeside } from '#intents/asides.ts';
+import { expect, test } from 'vitest';
+import { type Aside, asideIn } from '#intents/asides.ts';
 import { bankAsides } from '#intents/battery-bank/asides-table.ts';
 import { sizeAsides } from '#intents/battery-size/asides-table.ts';
 import { typeAsides } from '#intents/battery-type/asides-table.ts';
@@ -11,10 +10,11 @@ import { chargeLevel } from '#intents/charge-level/intent.ts';
 import { compareAsides } from '#intents/compare/asides-table.ts';
 import { fuseAsides } from '#intents/fuse-size/asides-table.ts';
 import { fuseSize } from '#intents/fuse-size/intent.ts';
-import type { Intent } from '#intents/intent.ts';
+import { needsOf } from '#intents/intent.ts';
 import { starterAsides } from '#intents/starter-reserve/asides-table.ts';
 import { recognise } from '#language/recognise/recognise.ts';
 import type { Stated } from '#rig/rig.ts';
+import { first, misfits } from './beside.ts';
 import { settingWith } from './setting.ts';
 
 const tables: Readonly<Record<string, readonly Aside[]>> = {
@@ -28,18 +28,10 @@ const tables: Readonly<Record<string, readonly Aside[]>> = {
   type: typeAsides,
 };
 
-describe.each(Object.entries(tables))('%s', (_name, asides) => {
-  test('each has a name of its own, a first line that a phone shows whole, and few lines more', () => {
-    const names = asides.map(({ name }) => name);
-    expect(names).toEqual([...new Set(names)]);
-    for (const aside of asides) {
-      const { headline, lines = [] } = answerAside(aside, {});
-      expect(headline.length, aside.name).toBeLessThanOrEqual(100);
-      expect(lines.length, aside.name).toBeLessThanOrEqual(3);
-      expect(print({ headline, lines }).length, aside.name).toBeLessThan(600);
-    }
-  });
-});
+test.for(Object.entries(tables))(
+  '%s: each has a name of its own, a first line that a phone shows whole, and few lines more',
+  ([, rows]) => expect(misfits(rows, { lines: 3, letters: 600 })).toEqual([]),
+);
 
 test.for([
   ['fuse', 'does the fuse go near the battery or near the fridge, where do I put it', 'where'],
@@ -62,40 +54,31 @@ test.for([
   expect(asideIn(recognise(text).words, tables[table] ?? [])?.name).toBe(name);
 });
 
-const said = (intent: Intent, text: string, stated: Stated = {}): string => {
-  const recognised = recognise(text);
-  const subject = intent.subjectIn?.(recognised.words, text);
-  const needs = subject === undefined ? intent.needs : (intent.needsOn?.(subject) ?? intent.needs);
-  return intent.reply(needs.parse(stated), settingWith({ subject }, { recognised, facts: stated })).headline;
-};
-
 test('a sum is needed for by its own subject alone', () => {
-  const need = { anyOf: ['volts' as const], ask: 'the volts' };
-  expect(needsBeside(levelAsides, [need])('stop-at')).toEqual([]);
-  expect(needsBeside(levelAsides, [need])('pwm-mppt')).toEqual([need]);
+  expect(needsOf(chargeLevel, 'stop-at').safeParse({}).success).toBe(true);
+  expect(needsOf(chargeLevel, 'pwm-mppt')).toBe(chargeLevel.needs);
 });
 
 test('what is asked of the kind is told of that kind', () => {
   const lfp = { batteries: [{ chemistry: 'lfp' as const, count: 1 }] };
-  expect(said(chargeLevel, 'what volts is a full one at rest', lfp)).toMatch(/13\.3 to 13\.5 V on lithium/);
-  expect(said(chargeLevel, 'what volts do I stop at', lfp)).toMatch(/20 %/);
-  expect(said(batteryType, 'how many years does it last', lfp)).toMatch(/10 years or more, or 5000 cycles/);
+  expect(first(chargeLevel, 'what volts is a full one at rest', lfp)).toMatch(/13\.3 to 13\.5 V on lithium/);
+  expect(first(chargeLevel, 'what volts do I stop at', lfp)).toMatch(/20 %/);
+  expect(first(batteryType, 'how many years does it last', lfp)).toMatch(/10 years or more, or 5000 cycles/);
 });
 
 test('weight, life and lead kinds are told for what was asked', () => {
   const two = { batteries: [{ capacityAh: 200, chemistry: 'lfp' as const }, { chemistry: 'agm' as const }] };
-  expect(said(batteryType, 'how heavy are they', two)).toBe(
+  expect(first(batteryType, 'how heavy are they', two)).toBe(
     '200 Ah of lithium weighs about 24 kg, 200 Ah of AGM about 60 kg.',
   );
   const lead = { batteries: [{ chemistry: 'agm' as const }, { chemistry: 'gel' as const }] };
-  expect(said(batteryType, 'agm or gel', lead)).toMatch(/^AGM for most: gel/);
+  expect(first(batteryType, 'agm or gel', lead)).toMatch(/^AGM for most: gel/);
 });
 
 test('a fuse for a load is judged by the cable that it needs, where none is told', () => {
   const fridge = { loads: [{ name: 'fridge', currentA: 6 }] };
-  expect(said(fuseSize, 'is a 10 A fuse right', { ...fridge, fuseA: 10 })).toMatch(/^Yes: .* on cable of/);
-  expect(said(fuseSize, 'is a 30 A fuse right', { ...fridge, fuseA: 30 })).toMatch(
+  expect(first(fuseSize, 'is a 10 A fuse right', { ...fridge, fuseA: 10 })).toMatch(/^Yes: .* on cable of/);
+  expect(first(fuseSize, 'is a 30 A fuse right', { ...fridge, fuseA: 30 })).toMatch(
     /^Not unless its cable is/,
   );
 });
-

@@ -1,26 +1,23 @@
 import { expect, test } from 'vitest';
-import { print } from '#answer/text.ts';
-import { besideChargePath as chargePathAsides } from '#intents/charge-path/asides-table.ts';
+import { chargePathAsides } from '#intents/charge-path/asides-table.ts';
 import { chargePath } from '#intents/charge-path/intent.ts';
-import { besideChargeTime as chargeTimeAsides } from '#intents/charge-time/asides-table.ts';
+import { chargeTimeAsides } from '#intents/charge-time/asides-table.ts';
 import { chargeTime } from '#intents/charge-time/intent.ts';
 import { answerEmergency } from '#intents/emergency/answer.ts';
-import { besideFault as faultAsides } from '#intents/fault/asides-table.ts';
+import { faultAsides } from '#intents/fault/asides-table.ts';
 import { fault } from '#intents/fault/intent.ts';
-import { besideGenerator as generatorAsides } from '#intents/generator/asides-table.ts';
+import { generatorAsides } from '#intents/generator/asides-table.ts';
 import { generator } from '#intents/generator/intent.ts';
-import type { Intent } from '#intents/intent.ts';
-import { needsOf } from '#intents/intent.ts';
-import { besideSolarSize as solarSizeAsides } from '#intents/solar-size/asides-table.ts';
+import { solarSizeAsides } from '#intents/solar-size/asides-table.ts';
 import { solarSize } from '#intents/solar-size/intent.ts';
-import { besideSolarWiring as solarWiringAsides } from '#intents/solar-wiring/asides-table.ts';
+import { solarWiringAsides } from '#intents/solar-wiring/asides-table.ts';
 import { solarWiring } from '#intents/solar-wiring/intent.ts';
-import { besideSolarYield as solarYieldAsides } from '#intents/solar-yield/asides-table.ts';
+import { solarYieldAsides } from '#intents/solar-yield/asides-table.ts';
 import { solarYield } from '#intents/solar-yield/intent.ts';
 import { recognise } from '#language/recognise/recognise.ts';
 import type { HazardCode } from '#rig/hazard-codes.ts';
 import type { Stated } from '#rig/rig.ts';
-import { settingWith } from './setting.ts';
+import { first, misfits } from './beside.ts';
 
 const tables = {
   fault: faultAsides,
@@ -32,24 +29,9 @@ const tables = {
   solarYield: solarYieldAsides,
 };
 
-test.for(Object.entries(tables))('%s: each aside fits a phone, and has a name of its own', ([, rows]) => {
-  expect(new Set(rows.map(({ name }) => name)).size).toBe(rows.length);
-  expect(rows.filter(({ says }) => says.length > 100).map(({ says }) => says)).toEqual([]);
-  for (const { name, says, lines = [] } of rows)
-    expect(print({ headline: says, lines }).length, name).toBeLessThan(450);
-});
-
-/** The first line to a message that tells these facts; missing facts are told as such. */
-function first(intent: unknown, text: string, facts: Stated = {}): string {
-  const asked = intent as Intent;
-  const recognised = recognise(text);
-  const subject = asked.subjectIn?.(recognised.words, text);
-  const { data } = needsOf(asked, subject).safeParse(facts);
-  return data
-    ? asked.reply(data, settingWith({ subject }, { recognised, facts })).headline
-    : (asked.guess?.(facts, settingWith({ subject }, { recognised, facts }))?.headline ??
-        'needs more to work it out');
-}
+test.for(Object.entries(tables))('%s: each aside fits a phone, and has a name of its own', ([, rows]) =>
+  expect(misfits(rows, { lines: 3, letters: 450 })).toEqual([]),
+);
 
 const lfp = { batteries: [{ count: 1, chemistry: 'lfp' as const }] };
 
