@@ -13,9 +13,8 @@ import { fuseSize } from '#intents/fuse-size/intent.ts';
 import { needsOf } from '#intents/intent.ts';
 import { starterAsides } from '#intents/starter-reserve/asides-table.ts';
 import { recognise } from '#language/recognise/recognise.ts';
-import type { Stated } from '#rig/rig.ts';
+
 import { first, misfits } from './beside.ts';
-import { settingWith } from './setting.ts';
 
 const tables: Readonly<Record<string, readonly Aside[]>> = {
   bank: bankAsides,
