@@ -13,7 +13,15 @@ import { type CableSize, nextThicker } from './compute.ts';
 const bigA = 60;
 
 const square = (areaMm2: number): string => `${significant(areaMm2, areaMm2 < 10 ? 2 : 3)} mm²`;
-const both = (gauge: number): string => gaugeName(gauge).replace(' AWG', ' B&S (AWG)');
+/** 4/0, the thickest that shops sell. */
+const thickestSold = -3;
+const both = (gauge: number): string =>
+  gauge < thickestSold
+    ? 'several side by side; better put the gear closer, or use 24 V'
+    : gaugeName(gauge).replace(' AWG', ' B&S (AWG)');
+
+/** Cable and fuse of a fuel heater are for its start. */
+const glowing = 'Its glow plug draws about 10 A for some minutes as it starts: the size is for that.';
 
 /** "16 mm²", "10 B&S (AWG)". */
 function name({ conductor }: CableSize): string {
@@ -181,6 +189,7 @@ export function answerCableSize(facts: Facts, result: CableSize, setting: Reques
     (result.isGiven && verdict === 'no' && !isAutoAsked) || (instead && !result.asAuto)
       ? undefined
       : trap(result),
+    result.isForStart ? glowing : undefined,
     result.givesA === undefined
       ? undefined
       : `A DC-DC charger draws about ${plain(result.figures.continuous.value)} A to give ${plain(result.givesA)} A: drop, cable and fuse are for that.`,

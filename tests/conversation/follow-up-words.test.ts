@@ -10,6 +10,18 @@ describe('what follows an answer is not answered with the same words', () => {
     expect(last.text).toMatch(/^No change\. It lasts about/);
     expect(last.text).toContain('no solar');
   });
+  test('a thing of which no draw is known is asked for, not passed over', () => {
+    const { last } = talk([
+      'ann: cpap 30W 8h a night, 100ah lithium, how many nights?',
+      'ann: he does use the humidifier in winter',
+    ]);
+    expect(last.text).toMatch(/^I can’t count the humidifier yet: what does it draw\?/);
+    expect(last.text).toMatch(/Without it: It lasts/);
+  });
+  test('what is not in it can’t be taken out', () => {
+    const { last } = talk(['ann: fridge 1.2A average, 100Ah agm, how long?', 'ann: without the kettle?']);
+    expect(last.text).toMatch(/^There’s no kettle in it to take out\.\nIt lasts/);
+  });
   test('a bare why is told what the answer comes from', () => {
     const [, why] = firstLines('ann: fridge 1.2A, 100Ah agm, how long?', 'ann: why so little?');
     expect(why).toMatch(/^A 100 Ah AGM gives you about 50 Ah/);

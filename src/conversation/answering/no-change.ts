@@ -11,6 +11,18 @@ const againCues = ['ask-working', 'ask-why', 'simpler', 'same-again', 'correctio
 const isTold = ({ facts, removed, corrects }: Interpreted['heard']): boolean =>
   Object.keys(facts).length > 0 || removed.length > 0 || corrects !== undefined;
 
+/** The thing that a turn brings without a figure, and nothing else: "and the humidifier on". */
+function uncountedIn({
+  facts: { loads = [], ...rest },
+  removed,
+  corrects,
+}: Interpreted['heard']): string | undefined {
+  const [first, ...more] = loads;
+  const isBare = first !== undefined && Object.keys(first).every(key => key === 'name' || key === 'supply');
+  const isAlone = more.length === 0 && removed.length === 0 && !corrects && Object.keys(rest).length === 0;
+  return isBare && isAlone ? first.name : undefined;
+}
+
 /** Why what was told changes nothing, where that can be said. */
 function reason({ heard, facts, intent }: Interpreted): string | undefined {
   const isOfSun = Object.keys(heard.facts).some(key => ofSun.includes(key));
@@ -72,6 +84,23 @@ export function withNoChange(reply: Reply, read: Interpreted): Reply {
   if (!isSame) return reply;
   const wanted = isTold(heard) ? undefined : lineOf(reply, heard);
   if (wanted !== undefined) return withFirst(reply, wanted);
+  const thing = uncountedIn(heard);
+  if (thing !== undefined)
+    return {
+      ...reply,
+      headline: english.say('cannot-count', 'I can’t count the {thing} yet: what does it draw?', { thing }),
+      lines: [
+        english.say('without-it', 'Without it: {same}', { same: reply.headline }),
+        ...(reply.lines ?? []),
+      ],
+    };
+  const [gone] = heard.removed;
+  if (gone !== undefined && Object.keys(heard.facts).length === 0)
+    return {
+      ...reply,
+      headline: english.say('none-to-take-out', 'There’s no {thing} in it to take out.', { thing: gone }),
+      lines: [reply.headline, ...(reply.lines ?? [])],
+    };
   const why = reason(read);
   return {
     ...reply,
