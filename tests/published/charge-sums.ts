@@ -5,7 +5,10 @@ import { likelyOf } from '#engine/explore.ts';
 import { cells, type Row } from './row.ts';
 
 /** A lithium battery of 100 Ah at a level (%), charged by 20 A; perhaps only so many Ah are to be put back. */
-function charged(stateOfChargePercent: number, more: { missingAh?: number; targetPercent?: number } = {}) {
+function charged(
+  stateOfChargePercent: number | undefined,
+  more: { missingAh?: number; targetPercent?: number; isFlat?: boolean } = {},
+) {
   const bank = present(bankOf([{ count: 1, capacityAh: 100, chemistry: 'lfp', stateOfChargePercent }]));
   const charge = { bank, isSizeAssumed: false, isIsolator: false, ...more };
   // A coulomb in is one stored but for a hundredth.
@@ -22,6 +25,7 @@ export const rows: readonly Row[] = [
     ['Q-03.50 %, after an hour', 70, 0.5, () => charged(50).percentAfter(1)],
     ['Q-03.20 %, after two hours', 60, 0.8, () => charged(20).percentAfter(2)],
     ['Q-04.what goes in to fill it from 50 %', 50 / 0.99, 0.3, () => charged(50).neededAh],
+    ['Q-05.said to be flat, 10 % left', 90 / 0.99, 0.3, () => charged(undefined, { isFlat: true }).neededAh],
     ['Q-04.and to 80 %', 30 / 0.99, 0.3, () => charged(50, { targetPercent: 80 }).neededAh],
   ]),
 ];

@@ -1,3 +1,4 @@
+import { present } from '#basics/present.ts';
 import type { Chemistry } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
@@ -19,17 +20,12 @@ export function cyclesAt(chemistry: Chemistry, depth: number, trace?: Trace): nu
 }
 
 function between(points: readonly (readonly [depth: number, cycles: number])[], depth: number): number {
-  let before: (typeof points)[number] | undefined;
-  for (const point of points) {
-    const [d1, n1] = point;
-    if (d1 >= depth) {
-      if (!before) return (n1 * d1) / depth;
-      const [d0, n0] = before;
-      return n0 * (n1 / n0) ** ((depth - d0) / (d1 - d0));
-    }
-    before = point;
-  }
-  throw new RangeError(`no battery is used to a depth of ${depth}`);
+  const next = points.findIndex(([d]) => d >= depth);
+  const [d1, n1] = present(points[next], `cycles to a depth of ${depth}`);
+  const before = points[next - 1];
+  if (!before) return (n1 * d1) / depth;
+  const [d0, n0] = before;
+  return n0 * (n1 / n0) ** ((depth - d0) / (d1 - d0));
 }
 
 /** Energy (Wh) a battery gives over its life, used to the same depth (0–1) each time. */

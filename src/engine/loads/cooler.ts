@@ -42,7 +42,7 @@ export function usualVolumeL(
   const half = insulations[kind.insulation].thicknessM / 2;
   const usualEdgeM = (kind.volumeL / 1000) ** (1 / 3);
   const edgeM = (usualEdgeM + half) * Math.sqrt(powerW / kind.powerW) - half;
-  return edgeM <= 0 ? smallestL : Math.max(smallestL, Math.round(1000 * edgeM ** 3));
+  return Math.max(smallestL, Math.round(1000 * edgeM ** 3));
 }
 
 /** What a compressor for a box (L) usually draws, as a multiple of its kind's: by the surface, as above. */

@@ -3,29 +3,21 @@ import type { Assumption, Values } from '../assumption.ts';
 import { type Cooler, usualCooler } from './cooler.ts';
 import { leakSpread, volumeSpread } from './cooler-table.ts';
 import { inputPowerW } from './draw.ts';
-import { batterySideAboveA } from './duty.ts';
 import { largestHouseholdL } from './household-table.ts';
 import { isDrawTold, type ReadLoad, type Use } from './reading.ts';
-
-/** What the compressor of a reading that cycles draws while it runs, W. */
-function powerOf(reading: ReadLoad, use: Use, values: Values): number {
-  const { currentA, powerW } = reading.load;
-  const isBatterySide = powerW === undefined && (currentA ?? 0) > batterySideAboveA;
-  return isBatterySide ? present(currentA) * use.voltageV : present(inputPowerW(reading, use, values));
-}
 
 /** The box that a reading stands for, by what was told and assumed of it. */
 export function coolerOf(reading: ReadLoad, use: Use, values: Values): Cooler {
   const { key, row, kind, load } = reading;
   // The box stays as it is while the draw of its compressor is moved.
-  const usual = usualCooler(present(present(row).setPointC), powerOf(reading, use, {}), kind);
+  const usual = usualCooler(present(present(row).setPointC), present(inputPowerW(reading, use, {})), kind);
   const usualL = kind && 'drawsW' in kind ? Math.min(largestHouseholdL, usual.volumeL) : usual.volumeL;
   return {
     ...usual,
     volumeL: load.volumeL ?? values[`${key} volume`] ?? usualL,
     leak: values[`${key} walls`] ?? 1,
     goodsShare: values[`${key} openings`] ?? usual.goodsShare,
-    powerW: powerOf(reading, use, values),
+    powerW: present(inputPowerW(reading, use, values)),
   };
 }
 

@@ -8,11 +8,15 @@ import { batterySideAboveA } from './duty.ts';
 import { inputFactorOf, type ReadLoad, readLoads, type Use } from './reading.ts';
 import { applianceInput, currentOfPower, powerOfCurrent } from './rules.ts';
 
+/** Whether amps told of a load are those at the battery: on 12 V, and of a thing for mains where no socket gives so many. */
+const isBatterySide = ({ supply, currentA = 0 }: ReadLoad['load']): boolean =>
+  supply === 'dc' || currentA > batterySideAboveA;
+
 /** Power (W) one of a load takes: as told, else typical; more than its plate where the plate shows what comes out. */
 export function inputPowerW(reading: ReadLoad, use: Use, values: Values, trace?: Trace): number | undefined {
   const { load, key, row } = reading;
   if (load.powerW === undefined && load.currentA !== undefined) {
-    const V = load.supply === 'ac' ? (use.mainsV ?? 230) : use.voltageV;
+    const V = isBatterySide(load) ? use.voltageV : (use.mainsV ?? 230);
     return run(powerOfCurrent, { I: load.currentA, V }, trace);
   }
   const plateW = load.powerW ?? values[`${key} power`] ?? row?.powerW[1];
@@ -32,8 +36,7 @@ export function inverterBehind(reading: ReadLoad, use: Use, powerW: number): num
 /** Current (A) a single one draws from the battery while it runs, an inverter's losses included. */
 export function currentOf(reading: ReadLoad, use: Use, values: Values, trace?: Trace): number {
   const { load } = reading;
-  const isBatterySide = load.supply === 'dc' || (load.currentA ?? 0) > batterySideAboveA;
-  if (load.currentA !== undefined && isBatterySide) return load.currentA;
+  if (load.currentA !== undefined && isBatterySide(load)) return load.currentA;
   const loadW = inputPowerW(reading, use, values, trace);
   if (loadW === undefined) return 0;
   if (load.supply === 'dc') return run(currentOfPower, { P: loadW, V: use.voltageV }, trace);

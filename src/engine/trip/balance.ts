@@ -119,19 +119,16 @@ export function balance(input: BalanceInput, record?: (hour: BalanceHour) => voi
     const clock = startHour + t;
     const at = Math.floor(clock + 1e-9);
     const hours = Math.min(at + 1 - clock, durationH - t);
-    const day = Math.min(plan.days - 1, Math.floor(at / dayHours));
+    const day = Math.floor(at / dayHours);
     const hour = at % dayHours;
     const sun = present(suns[durationH - t <= input.lastSkyH + 1e-9 ? lastSky : present(plan.skies[day])]);
     const sunW = sun.dayWh * present(sunShares[hour]);
     const sunA = sun.dayAh * present(sunShares[hour]);
-    const isPlanned = at < driving.length;
-    const mainsShare = isPlanned ? present(mains[at]) : 0;
+    const mainsShare = present(mains[at]);
     const useA =
       present(useByHour[hour]) + mainsShare * (present(onMainsByHour[hour]) - present(useByHour[hour]));
-    const drivingA = isPlanned ? input.drivingA * present(driving[at]) : 0;
-    const pluggedA = isPlanned
-      ? Math.max(input.generatorA * present(generator[at]), input.mainsA * mainsShare)
-      : 0;
+    const drivingA = input.drivingA * present(driving[at]);
+    const pluggedA = Math.max(input.generatorA * present(generator[at]), input.mainsA * mainsShare);
     const offeredA = sunA + drivingA + pluggedA;
     const netA = offeredA + sunW / nominalV - useA;
     const before = chargeAh;

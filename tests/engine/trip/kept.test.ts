@@ -1,0 +1,75 @@
+import { describe, expect, test } from 'vitest';
+import { explore } from '#engine/explore.ts';
+import type { BalanceHour } from '#engine/trip/balance.ts';
+import { accountByDay } from '#engine/trip/by-day.ts';
+import { simulate, type Trip, tripAssumptions } from '#engine/trip/model.ts';
+import { likelyOf, tripWith } from './cases.ts';
+
+/** Sun, driving, a generator and mains, each with what nobody told of it. */
+const travelled = (): Trip =>
+  tripWith({
+    useAh: undefined,
+    use: {
+      loads: [
+        { name: 'fridge', count: 1, powerW: 45, supply: 'dc' },
+        { name: 'laptop', count: 1, powerW: 60, hoursPerDay: 2, supply: 'ac' },
+      ],
+      voltageV: 12,
+    },
+    sun: { powerW: 120, sun: { latitudeDeg: -28.6, longitudeDeg: 153.6, month: 5 } },
+    driving: { hoursPerDay: 2 },
+    days: [{ drivingH: 2 }, { generatorH: 2 }, { mainsH: 9 }],
+    startHour: 16,
+  });
+
+describe('what is kept of a trip between its runs', () => {
+  const kept = travelled();
+  const likely = likelyOf(kept);
+  simulate(kept, likely);
+
+  test.for(tripAssumptions(kept).map(one => [one.name, one] as const))(
+    'changes nothing when %s moves: a trip laid out anew comes to the same',
+    ([name, { low, high }]) => {
+      for (const end of [low, high, high, low]) {
+        const values = { ...likely, [name]: end };
+        const { lowestCharge, endCharge, onOffer, dailyUse } = simulate(kept, values);
+        const anew = simulate(travelled(), values);
+        expect({ lowestCharge, endCharge, onOffer, dailyUse }).toEqual({
+          lowestCharge: anew.lowestCharge,
+          endCharge: anew.endCharge,
+          onOffer: anew.onOffer,
+          dailyUse: anew.dailyUse,
+        });
+      }
+    },
+  );
+
+  test('a charger whose amps nobody told widens what is on offer', () => {
+    const driven = tripWith({ driving: { hoursPerDay: 2 } });
+    const { figures } = explore<'onOffer'>(tripAssumptions(driven), 'onOffer', (values, trace) => ({
+      onOffer: simulate(driven, values, trace).onOffer,
+    }));
+    // 20 A by a usual isolator, 8 to 35 A by what cables and batteries let through.
+    expect(figures.onOffer.value).toBeCloseTo(3 * 2 * 20, 6);
+    expect(figures.onOffer.low).toBeLessThan(3 * 2 * 12);
+    expect(figures.onOffer.high).toBeGreaterThan(3 * 2 * 30);
+  });
+});
+
+describe('a day’s hours added up', () => {
+  const hour = (atH: number, chargeAh: number, pluggedAh: number): BalanceHour =>
+    ({ atH, chargeAh, useAh: 1, sunAh: 2, drivingAh: 3, pluggedAh }) as BalanceHour;
+
+  test('what came by plug is the sum of its hours', () => {
+    const [day] = accountByDay([hour(1, 90, 10), hour(2, 95, 12), hour(3, 94, 0)], 8, 100);
+    expect(day).toMatchObject({ useAh: 3, sunAh: 6, drivingAh: 9, pluggedAh: 22, endPercent: 94 });
+  });
+
+  test('the lowest is told by the clock of its own day', () => {
+    const hours = [hour(16, 80, 0), hour(17, 79, 0), hour(20, 60, 0), hour(23, 70, 0)];
+    const [first, second] = accountByDay(hours, 8, 100);
+    expect(first).toMatchObject({ day: 0, lowestPercent: 80, lowestHour: 24 });
+    // Four in the morning, 20 hours on from eight.
+    expect(second).toMatchObject({ day: 1, lowestPercent: 60, lowestHour: 4 });
+  });
+});
