@@ -61,7 +61,8 @@ export const chargePathAsides: readonly Aside[] = [
     name: 'truck-of-24-volts',
     hasAnyFigures: true,
     spots: ['volt*|v|how truck*|lorry|coach|bus|vehicle|tractor'],
-    when: (_, { recognised }) => /\b24[\s-]?v/i.test(recognised.text),
+    when: (_, { recognised: { mentions } }) =>
+      mentions.some(one => one.kind === 'amount' && one.dimension === 'voltage' && one.value === 24),
     says: 'With a 24-to-12 V DC-DC charger: 24 V in from the truck, a 12 V battery charged right.',
     lines: [
       'An isolator can’t: 24 V would wreck a 12 V battery.',

@@ -1,5 +1,9 @@
 import type { Facts } from '#rig/rig.ts';
 import type { Aside } from '../asides.ts';
+import { isSpotted } from '../spotting.ts';
+
+/** "E3", as displays show what is wrong. */
+const errorCode = /^e\d*$/;
 
 const isLithium = ({ batteries = [] }: Facts): boolean =>
   batteries.some(({ chemistry }) => chemistry === 'lfp');
@@ -100,7 +104,8 @@ export const faultAsides: readonly Aside[] = [
     name: 'heater-cut-short',
     spots: ['pull_the_plug|unplug|cut_power|cut_the_power when|done|finished|after'],
     when: (facts, { recognised }) =>
-      /heater/i.test(recognised.text) || (facts.loads ?? []).some(({ name }) => name.includes('heater')),
+      isSpotted(recognised.words, 'heater*') ||
+      (facts.loads ?? []).some(({ name }) => name.includes('heater')),
     verdict: 'no',
     says: 'No: switch it off at its own control and let it run on. Cut short, it overheats and soots up.',
     lines: ['Its fan cools the burner for some minutes after it stops; leave its power on till then.'],
@@ -155,7 +160,7 @@ export const faultAsides: readonly Aside[] = [
     when: ({ batteries = [], volts }, { recognised }) =>
       volts === undefined &&
       batteries.some(({ capacityAh }) => capacityAh !== undefined) &&
-      /out of|got|measured|tested/i.test(recognised.text),
+      isSpotted(recognised.words, 'out_of|got|measured|tested'),
     says: 'Under 80 % of its label a battery is worn, under about half it is finished.',
     lines: ['Charge it right up, twice over if it’s lead, and measure once more before you buy.'],
   },
@@ -232,7 +237,7 @@ export const faultAsides: readonly Aside[] = [
       'dcdc|dc_dc|b2b|dc_to_dc|it|its hot|fan|scream*|carpet|warm -cable -cables -plug -wire -lead -leads -battery -alternator -fuse -breaker -heater -lithium',
     ],
     when: ({ chargers }, { recognised }) =>
-      /\bdc.?dc\b|b2b|carpet/i.test(recognised.text) ||
+      isSpotted(recognised.words, 'dcdc|dc_dc|dc_to_dc|b2b|carpet') ||
       chargers?.some(({ kind }) => kind === 'dcdc') === true,
     says: 'Warm is normal, too hot to hold is not: give it air all round, metal behind it, no carpet.',
     lines: [
@@ -262,7 +267,7 @@ export const faultAsides: readonly Aside[] = [
   {
     name: 'alternator-hot',
     spots: ['alternator|it hot|overheat*|smell* -dcdc -plug -battery'],
-    when: (_, { recognised }) => /alternator/i.test(recognised.text),
+    when: (_, { recognised }) => isSpotted(recognised.words, 'alternator*'),
     verdict: 'no',
     says: 'Stop charging off it and let it cool: it is asked for too much, or is failing.',
     lines: [
@@ -311,7 +316,7 @@ export const faultAsides: readonly Aside[] = [
     spots: [
       'died|dead|killed|fried|broke|broken|burnt_out toothbrush|shaver|modified*|square_wave -beep* -buzz* -hum*',
     ],
-    when: (_, { recognised }) => /toothbrush|shaver|charger|modified/i.test(recognised.text),
+    when: (_, { recognised }) => isSpotted(recognised.words, 'toothbrush*|shaver*|charger*|modified*'),
     says: 'A modified sine kills some small chargers: toothbrushes, shavers and tool chargers want pure sine.',
     lines: [
       'Laptop and phone supplies mostly stand it, only warmer. See whether the rest still works before you use it again.',
@@ -327,7 +332,7 @@ export const faultAsides: readonly Aside[] = [
     name: 'error-code',
     spots: ['error_code|error|code|codes|flashes_e|flashing_e|shows_e|says_e what|mean|means|e'],
     when: ({ volts, loads }, { recognised }) =>
-      volts === undefined && !loads?.length && /\be\s?-?\d/i.test(recognised.text),
+      volts === undefined && !loads?.length && recognised.words.some(word => errorCode.test(word)),
     says: 'Codes differ by maker: its leaflet, or the label inside, tells this one.',
     lines: [
       'Mostly it is volts out of range at battery or panel, heat, or no battery seen: read the volts at its terminals.',

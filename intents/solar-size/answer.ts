@@ -126,9 +126,15 @@ function headline(
 /** A usual panel of a van's roof, W. Common practice. */
 const roofPanelW = 200;
 
+/** "How many more panels". */
+const asksHowMany = (words: readonly string[]): boolean => {
+  const at = words.findIndex((word, i) => word === 'many' && words[i - 1] === 'how');
+  return at >= 0 && words.slice(at, at + 4).includes('panels');
+};
+
 /** "Eight of 200 W" where the number was asked for. */
 const severalOf = (powerW: number, { parsed }: RequestContext, w: Speech): string =>
-  /\bhow many (?:more )?(?:solar )?panels\b/i.test(parsed.recognised.text)
+  asksHowMany(parsed.recognised.words)
     ? w.say('so-many-panels', '{n} of {each} W', {
         n: `${Math.ceil(powerW / roofPanelW)}`,
         each: `${roofPanelW}`,
