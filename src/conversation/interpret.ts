@@ -47,7 +47,7 @@ import { leanOn, namedBy, subjectBefore } from './turns/subject.ts';
 import { toldGear, toldUnits } from './turns/told-gear.ts';
 import { turned } from './turns/turn.ts';
 import { type Missing, missingOf } from './unsure/ask-back.ts';
-import { askedPlainly } from './unsure/asked-plainly.ts';
+import { askedBeside, askedPlainly } from './unsure/asked-plainly.ts';
 import { doubtOf } from './unsure/doubt.ts';
 import { type AnswerOf, factsIn, readingsOf, type Two, twoReadings } from './unsure/two-readings.ts';
 import { type Lent, lentIn, sourcesOf } from './whose/origins.ts';
@@ -123,6 +123,8 @@ export function interpret(memory: Memory, message: Message, said: Heard, options
   const isWeak = !asked.ready || undemanding.has(heard.intent);
   const inWords = askedPlainly(memory, message, heard, unsure ? 'torn' : isWeak ? 'weak' : 'sure');
   if (inWords) return { ...taken(memory, message, inWords, undefined, options), readAs: heard };
+  const beside = askedBeside(heard, message, unsure);
+  if (beside) return taken(memory, message, beside, undefined, options);
   if (unsure && unsure.echo === undefined) return taken(memory, message, heard, unsure, options);
   // What lacks something is asked for by that; nothing would be worked out yet.
   if (unsure && asked.ready) return taken(memory, message, heard, unsure, options);

@@ -82,3 +82,9 @@ describe('what was asked is answered first', () => {
     ['can i run a 1200w microwave?', /^Only with a \d+ W inverter/],
   ] as const)('“%s”', ([text, first]) => expect(firstLines(`ann: ${text}`)[0]).toMatch(first));
 });
+
+test('torn between two questions, it takes the likelier where the words ask something beside its sum', () => {
+  const { last } = talk(['ann: controller shows E3 what does it mean']);
+  expect(last.intent).toBe('fault');
+  expect(last.text).toMatch(/^Codes differ by maker/);
+});

@@ -1,9 +1,12 @@
+import { intentNamed } from '#intents';
 import type { Heard } from '../hear.ts';
 import { aboutBefore } from '../kept/recall.ts';
 import type { Memory } from '../memory.ts';
 import type { Message } from '../message.ts';
 import { askedInWords } from '../questions.ts';
 import { isAsking } from '../turns/asking.ts';
+import { leastSure } from './sureness.ts';
+import type { Two } from './two-readings.ts';
 
 /**
  * A plain question asked by a message's very words, of which nothing is worked out: in place of what would be asked
@@ -34,4 +37,25 @@ export function askedPlainly(
     certainty: 1,
     options: [],
   };
+}
+
+/**
+ * The likelier of two questions that reading is torn between, where the words ask something beside its sum ("is it normal",
+ * "where does it go"): undefined where they don't, and in a danger.
+ */
+export function askedBeside(heard: Heard, { text }: Message, two: Two | undefined): Heard | undefined {
+  if (!two || heard.hazards.length > 0) return undefined;
+  const { words } = heard.recognised;
+  const [first] = two.options;
+  const meant = intentNamed(first.intent).subjectIn?.(words, text) === undefined ? undefined : first;
+  return (
+    meant && {
+      ...heard,
+      intent: meant.intent,
+      facts: meant.facts,
+      claims: [],
+      certainty: leastSure,
+      options: [],
+    }
+  );
 }
