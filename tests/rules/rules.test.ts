@@ -76,6 +76,10 @@ describe.for(rules.map(({ path, rule }) => [`${rule.name} (${path})`, rule] as c
       expect(Object.keys(unitsOfRules), `unit of ${name}`).toContain(unit);
     }
     expect(Object.keys(unitsOfRules)).toContain(rule.gives.unit);
+    // What comes out has a letter of its own, and a step in words names at least one figure that goes in.
+    expect(rule.gives.symbol).toMatch(/^[A-Za-z]\w*$/);
+    expect(Object.keys(rule.symbols)).not.toContain(rule.gives.symbol);
+    if (rule.tells) expect(rule.tells).not.toEqual([]);
   });
 
   test('uses the symbols that it declares and no others', () => {
