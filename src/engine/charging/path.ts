@@ -49,8 +49,7 @@ export function recommendPath(about: PathCase): Path {
   if (house === 'gel') forDcdc.push('unlike-lead');
   if (lengthM !== undefined && lengthM > longRunM) forDcdc.push('long-run');
   if (alternator === 'fixed') forIsolator.push('fixed-alternator');
-  if (house !== undefined && house !== 'gel' && isLead(house) === isLead(starter))
-    forIsolator.push('same-kind');
+  if (house !== undefined && isLead(house) === isLead(starter)) forIsolator.push('same-kind');
   if (lengthM !== undefined && lengthM <= longRunM) forIsolator.push('short-run');
   if (forDcdc.length === 0 && alternator === undefined) forDcdc.push('alternator-unknown');
   if (forDcdc.length === 0) return { recommendation: 'isolator', reasons: forIsolator };

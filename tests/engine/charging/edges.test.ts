@@ -301,3 +301,19 @@ describe('the whole list of reasons', () => {
     expect([size(400, 'lfp'), size(160, 'agm'), size(80, 'gel'), size(10, 'lfp')]).toEqual([60, 40, 15, 10]);
   });
 });
+
+test('a battery above where chargers stop, by its volts, takes no more and gives nothing back', () => {
+  const bank = present(bankOf([{ count: 1, capacityAh: 100, chemistry: 'agm' }]));
+  const level = {
+    name: 'stateOfCharge',
+    value: 99,
+    low: 95,
+    high: 100,
+    unit: '%',
+    why: 'by its volts',
+  } as const;
+  const charge = { bank, isSizeAssumed: false, isIsolator: false, level };
+  const { neededAh, timeH } = chargeOf(charge, 20, likely(chargeAssumptions(charge)));
+  expect(neededAh).toBe(0);
+  expect(timeH).toBe(0);
+});

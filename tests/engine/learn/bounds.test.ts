@@ -53,6 +53,37 @@ describe('an odd reading', () => {
   });
 });
 
+describe('two levels that agree', () => {
+  const known = level(0.2, 0.01, 12);
+  const twice = (first: object, second: object) => {
+    const odd = learn({ ...known, readings: 5 }, { at: at(13), ...first }, plain);
+    return learn(odd.learned, { at: at(14), ...second }, plain);
+  };
+
+  test('agree as far as both may be off: a monitor by a few points', () => {
+    expect(twice({ percent: 30 }, { percent: 25 }).taken).toBe('moved');
+    expect(twice({ percent: 30 }, { percent: 33 }).taken).toBe('moved');
+  });
+
+  test('may be told in ampere-hours gone: 70 of 100 are 30 % left', () => {
+    const { learned, taken } = twice({ usedAh: 70 }, { usedAh: 71 });
+    expect(taken).toBe('moved');
+    expect(learned.mean[0]).toBeCloseTo(0.71, 3);
+  });
+});
+
+test('a few points fuller with no sun to fill it was charged, and teaches nothing of the draw', () => {
+  const known = level(0.5, 0.06, 12);
+  const unsure = { ...known, cov: known.cov.with(place(1, 1), 0.04) };
+  const { learned, taken } = learn({ ...unsure, readings: 5 }, { at: at(13), percent: 57 }, plain);
+  expect(taken).toBe('moved');
+  expect(learned.mean[0]).toBeCloseTo(0.43, 6);
+  expect(learned.mean[1]).toBe(0);
+  // By day with a panel on it the sun may have done that.
+  const sunny = { ...plain, sunAh: each(0.5) };
+  expect(learn({ ...unsure, readings: 5 }, { at: at(13), percent: 57 }, sunny).taken).toBe('taken');
+});
+
 describe('amps at a glance', () => {
   const sunny: Expected = { ...plain, sunAh: plain.useAh.map((_, hour) => (hour >= 8 && hour < 16 ? 5 : 0)) };
   const drawn = (missing: number, hour: number, netA: number): number => {

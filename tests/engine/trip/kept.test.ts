@@ -1,9 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { explore } from '#engine/explore.ts';
-import type { BalanceHour } from '#engine/trip/balance.ts';
+import { type BalanceHour, balance } from '#engine/trip/balance.ts';
 import { accountByDay } from '#engine/trip/by-day.ts';
 import { simulate, type Trip, tripAssumptions } from '#engine/trip/model.ts';
+import { sharesOf } from '#engine/trip/profile.ts';
 import { likelyOf, tripWith } from './cases.ts';
+import { planned, quiet } from './ideal.ts';
 
 /** Sun, driving, a generator and mains, each with what nobody told of it. */
 const travelled = (): Trip =>
@@ -54,6 +56,24 @@ describe('what is kept of a trip between its runs', () => {
     expect(figures.onOffer.low).toBeLessThan(3 * 2 * 12);
     expect(figures.onOffer.high).toBeGreaterThan(3 * 2 * 30);
   });
+});
+
+test('half an hour on a generator is half an hour’s amps', () => {
+  const { sums } = balance({
+    ...quiet,
+    startAh: 20,
+    startHour: 17.5,
+    durationH: 0.5,
+    plan: planned(1, [{ generatorH: 3 }]),
+    generatorA: 20,
+  });
+  expect(sums.pluggedAh).toBeCloseTo(10, 9);
+  expect(sums.storedAh).toBeCloseTo(10, 9);
+});
+
+test('what is on all day, or said to be on for longer, is on evenly', () => {
+  for (const hours of [24, 30]) expect(new Set(sharesOf([8], hours))).toEqual(new Set([1 / 24]));
+  expect(sharesOf([8], 2)[8]).toBeCloseTo(0.5, 9);
 });
 
 describe('a day’s hours added up', () => {
