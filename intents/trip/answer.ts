@@ -105,6 +105,9 @@ const driveTime = (hours: number): string =>
 /** More than this is told as several panels, W. */
 const mostPanelW = 200;
 
+/** What passes the limit sooner was at it from the start, h. */
+const soonH = 1 / 60;
+
 /** When it passes the limit, and the smallest changes that make it last. */
 function remedy(facts: TripFacts, result: TripAnswer, verdict: Verdict): string[] {
   const { limitAtH, flatAtH } = result.likely.balance;
@@ -127,7 +130,9 @@ function remedy(facts: TripFacts, result: TripAnswer, verdict: Verdict): string[
     ways.push(`carry about ${up(batteryAh, 5)} Ah of the same battery`);
   const passes =
     limitAtH !== undefined && limitAtH > 0 && flatAtH === undefined
-      ? `It passes the limit after ${duration(limitAtH)} (${momentOf(facts, result, limitAtH)}).`
+      ? limitAtH < soonH
+        ? 'It starts at the limit.'
+        : `It passes the limit after ${duration(limitAtH)} (${momentOf(facts, result, limitAtH)}).`
       : '';
   const aim = verdict === 'tight' ? 'To be safe' : 'To make it last';
   const mend =

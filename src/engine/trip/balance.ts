@@ -89,9 +89,11 @@ export interface Balance {
  * @param record called after every hour, for a chart
  */
 export function balance(input: BalanceInput, record?: (hour: BalanceHour) => void): Balance {
-  const { battery, nominalV, startHour, durationH, useByHour, sunShares, plan, suns, limitAh } = input;
+  const { battery, nominalV, startHour, durationH, useByHour, sunShares, plan, suns } = input;
   const { onMainsByHour = useByHour } = input;
   const { capacityAh } = battery;
+  // A start at the limit is worked out in another order than the limit: a rounding apart is not below it.
+  const limitAh = input.limitAh * (1 - 1e-12);
   const { driving, generator, mains } = plan;
   const after = chargeAfterHour.direct();
   const step = newStep();

@@ -47,12 +47,18 @@ const precision = 0.005;
 /**
  * Smallest input for which the trip stays above its limit: bisection on the trip itself by equal factors, to
  * half a per cent, rounded to the side that lasts. Undefined where even the most isn't enough; 0 where nothing is needed.
+ * @param canBeNone the trip can be reckoned without it: a battery there must be
  */
-function smallest(greatest: number, values: Values, change: (input: number) => Trip): number | undefined {
+function smallest(
+  greatest: number,
+  values: Values,
+  change: (input: number) => Trip,
+  canBeNone = true,
+): number | undefined {
   const lasts = (input: number): boolean =>
     simulate(change(input), values, undefined, undefined, true).margin >= 0;
   let [from, to] = [greatest * least, greatest];
-  if (lasts(from)) return lasts(0) ? 0 : from;
+  if (lasts(from)) return canBeNone && lasts(0) ? 0 : from;
   if (!lasts(to)) return undefined;
   while (to / from > 1 + precision) {
     const middle = Math.sqrt(from * to);
@@ -65,8 +71,11 @@ function smallest(greatest: number, values: Values, change: (input: number) => T
 /** Smallest capacity (Ah) of the same kind of battery that lasts the trip. */
 export function smallestBatteryAh(trip: Trip, values: Values): number | undefined {
   const { bank } = trip;
-  return smallest(bank.capacityAh * most.batteryTimes, values, capacityAh =>
-    varied(trip, { bank: { ...bank, capacityAh } }),
+  return smallest(
+    bank.capacityAh * most.batteryTimes,
+    values,
+    capacityAh => varied(trip, { bank: { ...bank, capacityAh } }),
+    false,
   );
 }
 

@@ -74,6 +74,25 @@ describe('limit and empty', () => {
     ).toBeUndefined();
   });
 
+  test.each([
+    [30, 0.7],
+    [50, 0.5],
+    [80, 0.2],
+  ])(
+    'a start of %s % with %s to be used is at the limit, and a battery can be searched for',
+    (stateOfChargePercent, depthOfDischarge) => {
+      const trip = tripWith({ ah: 75 });
+      const bank = { ...trip.bank, stateOfChargePercent };
+      for (const capacityAh of [2.4, 3, 60, 75, 110, 120]) {
+        const started = { ...trip, bank: { ...bank, capacityAh } };
+        const values = { ...likelyOf(trip), depthOfDischarge };
+        expect(simulate(started, values).balance.limitAtH).toBeGreaterThan(0);
+        // No battery is large enough: the first hour passes the limit.
+        expect(smallestBatteryAh(started, values)).toBeUndefined();
+      }
+    },
+  );
+
   test('below it from the start it is met at once, and only the first time counts', () => {
     expect(balance({ ...plain, startAh: 40 }).limitAtH).toBe(0);
     // Down to 45, up to 85, down again.
