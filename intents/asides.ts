@@ -5,7 +5,7 @@ import type { ParsedMessage } from '#language/reading.ts';
 import type { Facts, Stated } from '#rig/rig.ts';
 import type { Intent, RequestContext } from './intent.ts';
 import { needs } from './needs.ts';
-import { spotted } from './spotting.ts';
+import { isSpotted } from './spotting.ts';
 
 /**
  * What people ask beside a question's sum, with the same gear in hand ("can I leave it on all night?" of a charge time):
@@ -30,9 +30,13 @@ export interface Aside {
 /** In longer messages, which mostly tell a whole rig, words that stand far apart ask nothing together. */
 const mostWords = 30;
 
+/** What may be asked beside the sum, by the words of a message, likeliest first. */
+const asidesIn = (words: readonly string[], rows: readonly Aside[]): readonly Aside[] =>
+  words.length > mostWords ? [] : rows.filter(({ spots }) => isSpotted(words, spots));
+
 /** What is asked beside the sum, by the words of a message. */
 export const asideIn = (words: readonly string[], rows: readonly Aside[]): Aside | undefined =>
-  words.length > mostWords ? undefined : spotted(words, rows, ({ spots }) => spots);
+  asidesIn(words, rows)[0];
 
 /** Words for it. */
 export const answerAside = (
@@ -71,11 +75,12 @@ export function withAsides<N extends Facts>(
     needsOn: subject => (byName.has(subject) ? whatever : (intent.needsOn?.(subject) ?? intent.needs)),
     reply: (facts, setting) => {
       const { parsed, subject } = setting;
-      const isTold = isSumTold(parsed.facts, facts, setting);
-      const open = rows.filter(
-        ({ when, hasAnyFigures }) => (hasAnyFigures || !isTold) && (when?.(facts, parsed) ?? true),
+      const { words } = parsed.recognised;
+      // Few messages ask anything beside the sum: the words first, whose looking is cheap.
+      const asked = asidesIn(words, rows).find(
+        ({ when, hasAnyFigures }) =>
+          (when?.(facts, parsed) ?? true) && (hasAnyFigures || !isSumTold(parsed.facts, facts, setting)),
       );
-      const asked = asideIn(parsed.recognised.words, open);
       if (asked) return answerAside(asked, facts);
       // A turn may be of a subject and bring what its sum needs: then that is worked out.
       const left = subject === undefined ? undefined : byName.get(subject);

@@ -1,7 +1,7 @@
 import { applianceOf } from '#catalog/appliances.ts';
 import { hasHours } from '#engine/loads/reading.ts';
 import type { Facts, Load } from '#rig/rig.ts';
-import { spotted } from './spotting.ts';
+import { isSpotted } from './spotting.ts';
 
 /** A night, for which a thing is told to run "all night": from dusk to the morning, h. Common practice. */
 export const nightLongH = 10;
@@ -15,8 +15,7 @@ const throughTheNight: readonly string[] = [
 ];
 
 /** Whether the words speak of a night as the time that something runs. */
-export const isAllNight = (words: readonly string[]): boolean =>
-  spotted(words, throughTheNight, one => [one]) !== undefined;
+export const isAllNight = (words: readonly string[]): boolean => isSpotted(words, throughTheNight);
 
 /** A thing told by its draw alone is on all the time, but for "all night" it is on for a night; what cools stays on. */
 const isNightly = (load: Load, isAlone: boolean): boolean =>

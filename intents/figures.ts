@@ -7,6 +7,10 @@ import type { Trace } from '#rule/trace.ts';
 /** A range as a figure of the answer. */
 export const figure = (range: Range, unit: string): Figure => ({ ...range, unit });
 
+/** A figure with nothing assumed in it. */
+export const exactFigure = (value: number, unit: string): Figure =>
+  figure({ value, low: value, high: value }, unit);
+
 /** The working of a trace, printed only when somebody looks; absent where nothing was worked out. */
 export const workingOf = ({ steps }: Trace): (() => readonly WorkingStep[]) | undefined =>
   steps.length > 0 ? () => steps.map(printStep) : undefined;

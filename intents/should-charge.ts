@@ -8,7 +8,7 @@ import { clockHour } from './clock.ts';
 import type { RequestContext } from './intent.ts';
 import { bankFor } from './learned.ts';
 import { floorPercentOf } from './level.ts';
-import { spotted } from './spotting.ts';
+import { isSpotted } from './spotting.ts';
 import { panelsW } from './sun.ts';
 import { hasUse, useOf } from './use.ts';
 
@@ -48,11 +48,7 @@ function isShouldAsked(facts: Facts, { parsed }: Pick<RequestContext, 'parsed'>)
     (facts.targetChargePercent ?? facts.chargeNeededAh ?? facts.drivingHoursPerDay) !== undefined;
   if (isGoal) return false;
   const isDrained = facts.netCurrentA !== undefined && facts.netCurrentA < 0;
-  return (
-    isDrained ||
-    facts.volts !== undefined ||
-    spotted(recognised.words, shall, pattern => [pattern]) !== undefined
-  );
+  return isDrained || facts.volts !== undefined || isSpotted(recognised.words, shall);
 }
 
 /** How full it is: as told, or by its volts at rest. */

@@ -1,3 +1,5 @@
+import { isSpoken } from '#basics/spoken.ts';
+
 /**
  * Looks for words in a message by patterns that stand in tables: "fridge|freezer cut*_out|stop* -fuse". Terms apart by
  * spaces must all be there, in any order; `|` parts alternatives, `*` takes any ending, `_` joins the words of a phrase,
@@ -31,7 +33,7 @@ const lines = new WeakMap<readonly string[], string>();
 function lineOf(words: readonly string[]): string {
   let line = lines.get(words);
   if (line === undefined) {
-    line = ` ${words.filter(word => /^\p{L}/u.test(word)).join(' ')} `;
+    line = ` ${words.filter(isSpoken).join(' ')} `;
     lines.set(words, line);
   }
   return line;
@@ -40,9 +42,11 @@ function lineOf(words: readonly string[]): string {
 const holds = (line: string, pattern: string): boolean =>
   termsOf(pattern).every(({ isWanted, needles }) => needles.some(one => line.includes(one)) === isWanted);
 
-/** Whether a pattern is in the words. */
-export const isSpotted = (words: readonly string[], pattern: string): boolean =>
-  holds(lineOf(words), pattern);
+/** Whether any of the patterns is in the words. */
+export function isSpotted(words: readonly string[], patterns: readonly string[]): boolean {
+  const line = lineOf(words);
+  return patterns.some(pattern => holds(line, pattern));
+}
 
 /** The first of the rows of which a pattern is in the words; undefined: none. */
 export function spotted<R>(
@@ -50,6 +54,5 @@ export function spotted<R>(
   rows: readonly R[],
   patternsOf: (row: R) => readonly string[],
 ): R | undefined {
-  const line = lineOf(words);
-  return rows.find(row => patternsOf(row).some(pattern => holds(line, pattern)));
+  return rows.find(row => isSpotted(words, patternsOf(row)));
 }

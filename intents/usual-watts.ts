@@ -1,7 +1,7 @@
 import { applianceOf } from '#catalog/appliances.ts';
 import { decimals } from '#quantity/round.ts';
 import type { StatedLoad } from '#rig/rig.ts';
-import { spotted } from './spotting.ts';
+import { isSpotted } from './spotting.ts';
 
 const asksWatts: readonly string[] = [
   'how_many_watts|what_watt*|what_wattage|how_many_w|whats_the_wattage -hour* -solar -panel*',
@@ -13,7 +13,7 @@ export function usualWatts(
   words: readonly string[],
 ): string | undefined {
   if ((powerW ?? currentA) !== undefined) return undefined;
-  const isAsked = spotted(words, asksWatts, one => [one]) !== undefined;
+  const isAsked = isSpotted(words, asksWatts);
   const usual = isAsked ? applianceOf(name)?.powerW : undefined;
   if (!usual) return undefined;
   const [low, likely, high] = usual.map(value => decimals(value, 0));

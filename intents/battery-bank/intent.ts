@@ -21,16 +21,12 @@ const bank: Intent<BankFacts> = defineIntent<BankFacts>({
     if (!first || others.length > 0 || count < 2) return undefined;
     const batteries = [{ ...first, capacityAh: usualAh }];
     const parsed = bank.needs.safeParse({ ...told, batteries }).data;
-    const ready = parsed && joinedAsAsked(parsed, setting.parsed.recognised.words);
-    const reply = ready && bank.reply(ready, setting);
+    if (!parsed) return undefined;
+    const facts = joinedAsAsked(parsed, setting.parsed.recognised.words);
+    const joined = computeBatteryBank(facts);
+    const reply = answerBatteryBank(facts, joined, setting);
     const size = { name: 'batteryCapacity', value: usualAh, unit: 'Ah', why: 'each, as you told no size' };
-    return (
-      reply && {
-        ...reply,
-        headline: joinedInWords(ready, computeBatteryBank(ready)),
-        assumed: [size, ...(reply.assumed ?? [])],
-      }
-    );
+    return { ...reply, headline: joinedInWords(facts, joined), assumed: [size, ...(reply.assumed ?? [])] };
   },
   reply: (told, setting) => {
     const facts = joinedAsAsked(told, setting.parsed.recognised.words);

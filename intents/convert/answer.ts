@@ -3,7 +3,7 @@ import type { Reply } from '#answer/reply.ts';
 import type { Conversion } from '#language/reading.ts';
 import { areaOfGauge, gaugeName } from '#quantity/gauge.ts';
 import { significant } from '#quantity/round.ts';
-import { figure, workingOf } from '../figures.ts';
+import { exactFigure, figure, workingOf } from '../figures.ts';
 import type { Converted, ThroughInverter } from './compute.ts';
 import { saysThrough } from './through-inverter.ts';
 
@@ -75,7 +75,7 @@ export function answerConvert(
     ...(through && saysThrough(through, result)),
     verdict: null,
     figures: {
-      result: figure({ value, low: value, high: value }, unit),
+      result: exactFigure(value, unit),
       ...(through && { batteryCurrent: figure(through.currentA, 'A') }),
     },
     assumed: assumedOf(result),

@@ -104,7 +104,7 @@ export const faultAsides: readonly Aside[] = [
     name: 'heater-cut-short',
     spots: ['pull_the_plug|unplug|cut_power|cut_the_power when|done|finished|after'],
     when: (facts, { recognised }) =>
-      isSpotted(recognised.words, 'heater*') ||
+      isSpotted(recognised.words, ['heater*']) ||
       (facts.loads ?? []).some(({ name }) => name.includes('heater')),
     verdict: 'no',
     says: 'No: switch it off at its own control and let it run on. Cut short, it overheats and soots up.',
@@ -160,7 +160,7 @@ export const faultAsides: readonly Aside[] = [
     when: ({ batteries = [], volts }, { recognised }) =>
       volts === undefined &&
       batteries.some(({ capacityAh }) => capacityAh !== undefined) &&
-      isSpotted(recognised.words, 'out_of|got|measured|tested'),
+      isSpotted(recognised.words, ['out_of|got|measured|tested']),
     says: 'Under 80 % of its label a battery is worn, under about half it is finished.',
     lines: ['Charge it right up, twice over if it’s lead, and measure once more before you buy.'],
   },
@@ -237,7 +237,7 @@ export const faultAsides: readonly Aside[] = [
       'dcdc|dc_dc|b2b|dc_to_dc|it|its hot|fan|scream*|carpet|warm -cable -cables -plug -wire -lead -leads -battery -alternator -fuse -breaker -heater -lithium',
     ],
     when: ({ chargers }, { recognised }) =>
-      isSpotted(recognised.words, 'dcdc|dc_dc|dc_to_dc|b2b|carpet') ||
+      isSpotted(recognised.words, ['dcdc|dc_dc|dc_to_dc|b2b|carpet']) ||
       chargers?.some(({ kind }) => kind === 'dcdc') === true,
     says: 'Warm is normal, too hot to hold is not: give it air all round, metal behind it, no carpet.',
     lines: [
@@ -267,7 +267,7 @@ export const faultAsides: readonly Aside[] = [
   {
     name: 'alternator-hot',
     spots: ['alternator|it hot|overheat*|smell* -dcdc -plug -battery'],
-    when: (_, { recognised }) => isSpotted(recognised.words, 'alternator*'),
+    when: (_, { recognised }) => isSpotted(recognised.words, ['alternator*']),
     verdict: 'no',
     says: 'Stop charging off it and let it cool: it is asked for too much, or is failing.',
     lines: [
@@ -316,7 +316,7 @@ export const faultAsides: readonly Aside[] = [
     spots: [
       'died|dead|killed|fried|broke|broken|burnt_out toothbrush|shaver|modified*|square_wave -beep* -buzz* -hum*',
     ],
-    when: (_, { recognised }) => isSpotted(recognised.words, 'toothbrush*|shaver*|charger*|modified*'),
+    when: (_, { recognised }) => isSpotted(recognised.words, ['toothbrush*|shaver*|charger*|modified*']),
     says: 'A modified sine kills some small chargers: toothbrushes, shavers and tool chargers want pure sine.',
     lines: [
       'Laptop and phone supplies mostly stand it, only warmer. See whether the rest still works before you use it again.',

@@ -5,7 +5,7 @@ import { decimals } from '#quantity/round.ts';
 import type { Chemistry, Facts } from '#rig/rig.ts';
 import type { RequestContext } from '../intent.ts';
 import { bankFor } from '../learned.ts';
-import { spotted } from '../spotting.ts';
+import { isSpotted } from '../spotting.ts';
 import { signsIn } from './signs.ts';
 import { ageFinding, dayFinding, dutyFinding, levelFinding, sagFinding } from './sums/battery.ts';
 import { dropFinding, fuseFinding } from './sums/cable.ts';
@@ -132,7 +132,7 @@ export function computeFault(
   ) as Facts;
   const symptom = symptomOf(told, subject);
   const bank = bankFor(facts);
-  const isTired = spotted(parsed.recognised.words, tired, pattern => [pattern]) !== undefined;
+  const isTired = isSpotted(parsed.recognised.words, tired);
   const about: FaultCase = { facts, told, bank, isTired, mainsV, at };
   const found = [
     readFinding(symptom, about),

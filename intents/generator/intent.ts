@@ -2,7 +2,7 @@ import { withAsides } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
 import { factsOf } from '../facts.ts';
 import { hasCapacity, type Need } from '../needs.ts';
-import { spotted } from '../spotting.ts';
+import { isSpotted } from '../spotting.ts';
 import { whereFacts } from '../sun.ts';
 import { hasUse } from '../use.ts';
 import { answerGenerator } from './answer.ts';
@@ -46,7 +46,7 @@ const generatorSize = defineIntent({
   hangsOn: new Set(['chargers']),
   needs: [needWork],
   guess: (told, setting) => {
-    const isForCharging = spotted(setting.parsed.recognised.words, forCharging, pattern => [pattern]);
+    const isForCharging = isSpotted(setting.parsed.recognised.words, forCharging);
     if (!isForCharging) return undefined;
     const facts = factsOf({
       ...told,

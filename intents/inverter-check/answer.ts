@@ -9,7 +9,7 @@ import type { Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
 import { figure, reasons } from '../figures.ts';
 import type { RequestContext } from '../intent.ts';
-import { spotted } from '../spotting.ts';
+import { isSpotted } from '../spotting.ts';
 import { usualWatts } from '../usual-watts.ts';
 import { wiringChart } from '../wiring-chart.ts';
 import { bankWithin } from '../words.ts';
@@ -134,10 +134,7 @@ function headline(result: InverterCheck, verdict: Verdict, setting: RequestConte
       '{things} takes about {amps} A from the battery ({range}) and needs a {needed} W inverter.',
       { ...gaps, things: sentence(things(result, w)) },
     );
-  if (
-    spotted(setting.parsed.recognised.words, tooBig, one => [one]) &&
-    2 * figures.acLoad.value < (ratingW ?? 0)
-  )
+  if (isSpotted(setting.parsed.recognised.words, tooBig) && 2 * figures.acLoad.value < (ratingW ?? 0))
     return w.say(
       'more-than-enough',
       'Yes, it’s more than you need: {run} W of the {rating} W it gives.',
@@ -252,7 +249,7 @@ export function answerInverterCheck(facts: Facts, result: InverterCheck, setting
   const isInHeadline = verdict === null || (verdict === 'yes' && result.ratingW === undefined);
   const { acLoad, batteryCurrent, batteryUse } = result.figures;
   const { words } = setting.parsed.recognised;
-  const isWhatAsked = result.loads.length === 0 && spotted(words, asksWhat, one => [one]) !== undefined;
+  const isWhatAsked = result.loads.length === 0 && isSpotted(words, asksWhat);
   const [only, other] = result.loads;
   const watts = only && !other ? usualWatts(only, words) : undefined;
   const usual = isWhatAsked ? whatRuns(result, w) : [];

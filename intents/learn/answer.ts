@@ -3,7 +3,7 @@ import { list } from '#answer/say.ts';
 import { present } from '#basics/present.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { RequestContext } from '../intent.ts';
-import { spotted } from '../spotting.ts';
+import { isSpotted } from '../spotting.ts';
 import { liveLine } from './compute.ts';
 import { course, letterOf, type Step } from './course.ts';
 import { after, type Move, moveOf } from './moves.ts';
@@ -132,8 +132,8 @@ const unanswered: Reply = {
 
 const isJustAsked = (words: readonly string[], move: Move, lesson: RequestContext['lesson']): boolean =>
   (move.kind === 'show' || (move.kind === 'stop' && !lesson)) &&
-  spotted(words, asks, one => [one]) !== undefined &&
-  spotted(words, wishes, one => [one]) === undefined;
+  isSpotted(words, asks) &&
+  !isSpotted(words, wishes);
 
 /** One turn of the course, for one person: what to show, and where they are after it. */
 export function answerLearn(facts: Facts, setting: RequestContext): Reply {

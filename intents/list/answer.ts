@@ -4,7 +4,7 @@ import type { CautionCode } from '#answer/words/en.ts';
 import { decimals, plain, significant } from '#quantity/round.ts';
 import type { Chemistry, Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
-import { figure, reasons } from '../figures.ts';
+import { exactFigure, figure, reasons } from '../figures.ts';
 import { whereAndWhen } from '../sun.ts';
 import { chemistryName, wantedTime } from '../words.ts';
 import type { ShoppingList } from './compute.ts';
@@ -143,7 +143,7 @@ export function answerList(facts: Facts, found: ShoppingList): Reply {
       ...(has.charger && { chargerCurrent: figure(chargerCurrent, 'A') }),
       ...(has.inverter && { inverterPower: figure(inverterPower, 'W') }),
       ...(has.cable && { conductorArea: figure(conductorArea, 'mm²') }),
-      ...(fuseA !== undefined && { fuseRating: figure({ value: fuseA, low: fuseA, high: fuseA }, 'A') }),
+      ...(fuseA !== undefined && { fuseRating: exactFigure(fuseA, 'A') }),
     },
     ...reasons(found),
     cautions,

@@ -6,7 +6,7 @@ import { decimals, significant } from '#quantity/round.ts';
 import { powerBankCellV } from '#rig/cell.ts';
 import { reasons } from '../figures.ts';
 import type { RequestContext } from '../intent.ts';
-import { spotted } from '../spotting.ts';
+import { isSpotted } from '../spotting.ts';
 import { describeBank } from '../words.ts';
 import type { RunTime, RunTimeFacts } from './compute.ts';
 
@@ -40,12 +40,11 @@ export function answerCharges(
   const [load, other] = facts.loads ?? [];
   const id = load && applianceOf(load.name)?.id;
   const charge = id === undefined ? undefined : perCharge[id];
-  const isAsked = spotted(words, asksCharges, one => [one]) !== undefined;
+  const isAsked = isSpotted(words, asksCharges);
   if (!load || other || id === undefined || !charge || !isAsked) return undefined;
   const [battery] = facts.batteries;
   const isBank =
-    battery?.capacityAh !== undefined &&
-    (battery.isOfCell === true || spotted(words, powerBank, one => [one]) !== undefined);
+    battery?.capacityAh !== undefined && (battery.isOfCell === true || isSpotted(words, powerBank));
   const givesWh = isBank
     ? present(battery?.capacityAh) * powerBankCellV * powerBankShare
     : result.figures.usableCapacity.value * result.bank.voltageV;

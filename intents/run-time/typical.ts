@@ -7,7 +7,7 @@ import { hasDraw } from '#rig/merge.ts';
 import type { Stated, StatedBattery } from '#rig/rig.ts';
 import { enough, figure, reasons } from '../figures.ts';
 import type { RequestContext } from '../intent.ts';
-import { spotted } from '../spotting.ts';
+import { isSpotted } from '../spotting.ts';
 import { chemistryName } from '../words.ts';
 import type { RunTime, RunTimeFacts } from './compute.ts';
 
@@ -60,7 +60,7 @@ export function answerUsualUse(
 ): Reply {
   const w = english;
   const lines = (reply.lines ?? []).slice(0, 2);
-  if (spotted(parsed.recognised.words, asksWhat, one => [one]) && runTime.value > spentH)
+  if (isSpotted(parsed.recognised.words, asksWhat) && runTime.value > spentH)
     return {
       ...reply,
       headline: w.say('runs-for-example', 'A usual fridge {lasts}, for example.', {

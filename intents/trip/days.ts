@@ -1,6 +1,6 @@
 import { hourOfDay } from '#answer/clock.ts';
 import { decimals, significant } from '#quantity/round.ts';
-import { spotted } from '../spotting.ts';
+import { isSpotted } from '../spotting.ts';
 import type { TripAnswer } from './compute.ts';
 import { dayName } from './when.ts';
 
@@ -89,5 +89,4 @@ const asking = [
 export const byDay = 'by-day';
 
 /** Whether the words of a message ask for the days one by one. */
-export const asksByDay = (words: readonly string[]): boolean =>
-  spotted(words, [asking], patterns => patterns) !== undefined;
+export const asksByDay = (words: readonly string[]): boolean => isSpotted(words, asking);

@@ -3,10 +3,10 @@ import { bankOfOne } from '#engine/battery/bank.ts';
 import { dcdcSizeFor } from '#engine/charging/path.ts';
 import { decimals, plain } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
-import { figure } from '../../figures.ts';
+import { exactFigure } from '../../figures.ts';
 import type { RequestContext } from '../../intent.ts';
 import { overVolts } from '../../over-volts.ts';
-import { spotted } from '../../spotting.ts';
+import { isSpotted } from '../../spotting.ts';
 import type { ChargePath } from '../compute.ts';
 
 /** Share of an alternator's rating that it gives for long without running hot. Common practice. */
@@ -24,10 +24,6 @@ const asked = {
   ],
 } as const;
 
-const isAsked = (what: keyof typeof asked, { parsed }: Pick<RequestContext, 'parsed'>): boolean =>
-  spotted(parsed.recognised.words, asked[what], pattern => [pattern]) !== undefined;
-
-const exact = (value: number) => figure({ value, low: value, high: value }, 'A');
 const round5 = (amps: number): number => Math.round(amps / 5) * 5;
 
 /** What an alternator can be asked for, by its rating or by the charger told. */
@@ -43,7 +39,7 @@ function ofAlternator({ alternatorA }: Facts, { toldA }: ChargePath): Reply | un
           : `Too much for long: ${decimals(drawnA, 0)} A is more than half of its ${plain(alternatorA ?? 0)} A.`,
       lines: [idle],
       verdict: drawnA <= spareA ? 'yes' : 'no',
-      figures: { spareCurrent: exact(spareA) },
+      figures: { spareCurrent: exactFigure(spareA, 'A') },
       cautions: ['fuse-at-battery'],
     };
   if (spareA !== undefined)
@@ -54,7 +50,7 @@ function ofAlternator({ alternatorA }: Facts, { toldA }: ChargePath): Reply | un
         `That is a DC-DC charger of up to ${decimals(Math.floor(spareA / drawnShare / 5) * 5, 0)} A.`,
       ],
       verdict: null,
-      figures: { spareCurrent: exact(spareA) },
+      figures: { spareCurrent: exactFigure(spareA, 'A') },
       cautions: ['fuse-at-battery'],
     };
   if (drawnA === undefined || toldA === undefined) return undefined;
@@ -66,7 +62,7 @@ function ofAlternator({ alternatorA }: Facts, { toldA }: ChargePath): Reply | un
       idle,
     ],
     verdict: null,
-    figures: { neededRating: exact(neededA) },
+    figures: { neededRating: exactFigure(neededA, 'A') },
     cautions: ['fuse-at-battery'],
   };
 }
@@ -87,7 +83,7 @@ function ofSize({ sizeA, toldA }: ChargePath): Reply | undefined {
       'It should draw no more than half of what the alternator is rated for.',
     ],
     verdict: null,
-    figures: { chargerCurrent: exact(drawn) },
+    figures: { chargerCurrent: exactFigure(drawn, 'A') },
     cautions: ['fuse-at-battery'],
     next: ['what fuse for a 25A dcdc?', 'what cable for a 25A dcdc, 5 m?'],
   };
@@ -97,9 +93,9 @@ function ofSize({ sizeA, toldA }: ChargePath): Reply | undefined {
 export function answerSpecial(facts: Facts, result: ChargePath, setting: RequestContext): Reply | undefined {
   const over = setting.recalled.has('volts') ? undefined : overVolts(facts);
   if (over) return over;
-  if (isAsked('alternator', setting)) {
+  if (isSpotted(setting.parsed.recognised.words, asked.alternator)) {
     const reply = ofAlternator(facts, result);
     if (reply) return reply;
   }
-  return isAsked('size', setting) ? ofSize(result) : undefined;
+  return isSpotted(setting.parsed.recognised.words, asked.size) ? ofSize(result) : undefined;
 }

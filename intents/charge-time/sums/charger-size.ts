@@ -5,7 +5,7 @@ import { decimals } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import { figure } from '../../figures.ts';
 import type { RequestContext } from '../../intent.ts';
-import { spotted } from '../../spotting.ts';
+import { isSpotted } from '../../spotting.ts';
 
 /** Share of its Ah that a charger should give at least, so that it is full in a day. Common practice. */
 const leastShare = 0.1;
@@ -18,9 +18,6 @@ const asked = {
     'bad|hurt|harm|can_i_use|could_i_use|can_i_put|suffer|too_big|too_much|too_high|damage|safe|ok|okay|cook -lithium_setting -old -leave -night -how_long -agm_charger -full -fill* -enough -generator -solar',
   ],
 } as const;
-
-const isAsked = (what: keyof typeof asked, { parsed }: Pick<RequestContext, 'parsed'>): boolean =>
-  spotted(parsed.recognised.words, asked[what], pattern => [pattern]) !== undefined;
 
 /** What the battery should be charged with, A. */
 function rangeOf(bank: Bank): { readonly low: number; readonly high: number } {
@@ -48,7 +45,7 @@ export function chargerSize(facts: Facts, setting: RequestContext): Reply | unde
   // What was said now: chargers that memory adds are not asked about.
   const told = setting.parsed.facts.chargers?.find(c => c.kind !== 'generator' && c.currentA !== undefined);
   const toldA = told?.currentA;
-  if (toldA === undefined && isAsked('size', setting))
+  if (toldA === undefined && isSpotted(setting.parsed.recognised.words, asked.size))
     return {
       headline: `A ${amps(low)} to ${amps(high)} A charger suits ${what}.`,
       lines: [
@@ -68,7 +65,7 @@ export function chargerSize(facts: Facts, setting: RequestContext): Reply | unde
     toldA === undefined ||
     told?.kind === 'dcdc' ||
     facts.durationH !== undefined ||
-    !(isAsked('harm', setting) || isPlain) ||
+    !(isSpotted(setting.parsed.recognised.words, asked.harm) || isPlain) ||
     !known
   )
     return undefined;

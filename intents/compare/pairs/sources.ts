@@ -12,7 +12,7 @@ import { dailyYield, panelPowerFor, peakSunHours, solarAssumptions, storedOf } f
 import { decimals, plain } from '#quantity/round.ts';
 import type { Charger, Facts } from '#rig/rig.ts';
 import { batteryOnCharge } from '../../battery-air.ts';
-import { figure } from '../../figures.ts';
+import { exactFigure, figure } from '../../figures.ts';
 import { panelsW, sunOf, whereAndWhen } from '../../sun.ts';
 import { useOf } from '../../use.ts';
 import { bankOrUsual, dayUse, type PairCase, type Weighed } from '../../weighed.ts';
@@ -245,7 +245,7 @@ export function batteryOrPanel(about: PairCase): Weighed {
     figures: {
       dailyGain1: figure(made, 'Ah'),
       dailyGain2: figure(usable, 'Ah'),
-      dailyUse: figure({ value: usedAh, low: usedAh, high: usedAh }, 'Ah'),
+      dailyUse: exactFigure(usedAh, 'Ah'),
     },
     better: isNeither ? 'neither' : isPanel ? 'panel' : 'battery',
     explored,

@@ -5,8 +5,8 @@ import { isLarge } from '#engine/solar/module.ts';
 import { wire, wiringAssumptions } from '#engine/solar/wiring.ts';
 import type { ParsedMessage } from '#language/reading.ts';
 import { plain } from '#quantity/round.ts';
-import { figure } from '../../figures.ts';
-import { spotted } from '../../spotting.ts';
+import { exactFigure } from '../../figures.ts';
+import { isSpotted } from '../../spotting.ts';
 import { blocksOf } from '../../sun.ts';
 import type { SolarWiring, WiringFacts } from '../compute.ts';
 
@@ -24,9 +24,6 @@ const asked = {
   kind: ['pwm mppt', 'mppt worth|better', 'is_it_worth|worth_it -tilt* -series'],
   together: ['together|both|same|one|add|second|mix* controller|regulator|it -series -size'],
 } as const;
-
-const isAsked = (what: keyof typeof asked, { recognised }: Pick<ParsedMessage, 'recognised'>): boolean =>
-  spotted(recognised.words, asked[what], pattern => [pattern]) !== undefined;
 
 const upTo = (amps: number): number => sizesA.find(size => size >= room * amps) ?? Math.ceil(amps / 20) * 20;
 
@@ -57,7 +54,7 @@ export function controllerAsked(
   const own = sentence(reply.headline.replace(/^Yes, /, ''));
   const below = { ...reply, lines: [own, ...(reply.lines ?? [])].slice(0, 4) };
   if (fit === 'no' || powerW <= 0 || amps <= 0) return reply;
-  if (isAsked('kind', parsed)) {
+  if (isSpotted(parsed.recognised.words, asked.kind)) {
     const { pwmA, mpptA } = ofBoth(facts, inSeries);
     const isWorth = powerW >= worth.powerW || mpptA > worth.share * pwmA || isLarge(facts.solar);
     return {
@@ -73,7 +70,7 @@ export function controllerAsked(
       figures: { ...reply.figures, ...figuresOf(pwmA, mpptA) },
     };
   }
-  if (plate.ratedA === undefined && isAsked('size', parsed))
+  if (plate.ratedA === undefined && isSpotted(parsed.recognised.words, asked.size))
     return {
       ...below,
       headline: `A ${upTo(amps)} A controller: ${plain(powerW)} W gives up to ${plain(amps)} A into a ${result.systemV} V battery.`,
@@ -83,7 +80,7 @@ export function controllerAsked(
     plate.ratedA === undefined &&
     count > 1 &&
     facts.arrangement === undefined &&
-    isAsked('together', parsed)
+    isSpotted(parsed.recognised.words, asked.together)
   )
     return {
       ...below,
@@ -95,6 +92,6 @@ export function controllerAsked(
 }
 
 const figuresOf = (pwmA: number, mpptA: number) => ({
-  pwmCurrent: figure({ value: pwmA, low: pwmA, high: pwmA }, 'A'),
-  mpptCurrent: figure({ value: mpptA, low: mpptA, high: mpptA }, 'A'),
+  pwmCurrent: exactFigure(pwmA, 'A'),
+  mpptCurrent: exactFigure(mpptA, 'A'),
 });

@@ -4,7 +4,7 @@ import { bestPowerOf, solarAssumptions } from '#engine/solar/model.ts';
 import { plain } from '#quantity/round.ts';
 import { figure } from '../../figures.ts';
 import type { RequestContext } from '../../intent.ts';
-import { spotted } from '../../spotting.ts';
+import { isSpotted } from '../../spotting.ts';
 import { blocksOf, panelsW, sunOf } from '../../sun.ts';
 import type { SolarYieldFacts } from '../compute.ts';
 
@@ -39,13 +39,13 @@ export function seenOf(
 ): PanelReading | undefined {
   const { words, mentions } = parsed.recognised;
   const powerW = panelsW(facts);
-  if (powerW === undefined || spotted(words, asksRight, pattern => [pattern]) === undefined) return undefined;
+  if (powerW === undefined || !isSpotted(words, asksRight)) return undefined;
   const sun = sunOf(facts, at);
   const bestW = bestPowerOf(powerW, sun, likelyOf(solarAssumptions(sun)));
   if (facts.netCurrentA !== undefined && facts.netCurrentA > 0 && !recalled.has('netCurrentA'))
     return { value: facts.netCurrentA, unit: 'A', best: bestW / (chargingV * blocksOf(facts)), powerW };
   // "says 160 watts but the controller only shows 90": a second figure under the rating is what it shows.
-  const shown = (spotted(words, shows, pattern => [pattern]) === undefined ? [] : mentions)
+  const shown = (!isSpotted(words, shows) ? [] : mentions)
     .filter(
       ({ kind, dimension, value }) =>
         (kind === 'number' || (kind === 'amount' && dimension === 'power')) && value >= 10 && value < powerW,

@@ -25,7 +25,6 @@ const isUnread = ({ asked, onto }: Frame): boolean => asked?.length === 0 && ont
 export const ownFrame = (frames: readonly Frame[], from: string): Frame | undefined =>
   frames.findLast(frame => frame.from === personKey(from) && !isUnread(frame));
 
-/** The question last asked by a person, else by anybody. */
 /** What somebody's last question was about, in one word ("fuse"); undefined where it was about no one thing. */
 export function aboutBefore(
   memory: Memory,
@@ -35,6 +34,7 @@ export function aboutBefore(
   return frame && intentNamed(frame.intent).thing;
 }
 
+/** The question last asked by a person, else by anybody. */
 export const lastFrame = ({ frames }: Memory, from: string): Frame | undefined =>
   ownFrame(frames, from) ?? frames.at(-1);
 

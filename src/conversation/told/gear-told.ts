@@ -1,5 +1,5 @@
 import { cools } from '#intents/facts.ts';
-import { spotted } from '#intents/spotting.ts';
+import { isSpotted } from '#intents/spotting.ts';
 import type { Mention } from '#language/recognise/mention.ts';
 import type { Recognised } from '#language/recognise/recognise.ts';
 import { isSameName } from '#rig/merge.ts';
@@ -101,7 +101,7 @@ const isOfRunning = (
   isAverage === undefined &&
   dutyPercent === undefined &&
   recognised.mentions.filter(m => m.kind === 'thing').length === 1 &&
-  spotted(recognised.words, whileRunning, pattern => [pattern]) !== undefined;
+  isSpotted(recognised.words, whileRunning);
 
 /** One load with what its words tell. */
 function told(load: StatedLoad, recognised: Recognised): StatedLoad {

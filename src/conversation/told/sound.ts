@@ -24,13 +24,7 @@ export const unnamed = 'load';
 
 export const named = (facts: Stated): Stated =>
   facts.loads
-    ? {
-        ...facts,
-        loads: facts.loads.map(load => ({
-          ...load,
-          name: load.name ?? unnamed,
-        })),
-      }
+    ? { ...facts, loads: facts.loads.map(load => ({ ...load, name: load.name ?? unnamed })) }
     : facts;
 
 /** Sizes beyond any camp, and none at all: told in numbers that no engine should be fed. */

@@ -1,3 +1,4 @@
+import { isSpoken } from '#basics/spoken.ts';
 import type { Heard } from '../hear.ts';
 import type { Memory } from '../memory.ts';
 import type { Message } from '../message.ts';
@@ -25,7 +26,7 @@ what say you,say something,whos got it,whos correct,who is correct,who has it,wh
 
 /** Whether a line asks the bot who is right, where somebody claims something. */
 function isAppeal(memory: Memory, message: Message, { recognised }: Heard): boolean {
-  const words = recognised.words.filter(word => /^\p{L}/u.test(word));
+  const words = recognised.words.filter(isSpoken);
   const rest = words.filter(word => !around.has(word)).join(' ');
   const isCalled = words.includes('bot') && rest === '';
   return (isCalled || asking.has(rest)) && disputeOf(memory, message.from) !== undefined;

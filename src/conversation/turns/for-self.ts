@@ -1,3 +1,4 @@
+import { isSpoken } from '#basics/spoken.ts';
 import type { Cue } from '#language/words/en/cues.ts';
 import { hasGear } from '#rig/gear.ts';
 import type { Heard } from '../hear.ts';
@@ -18,7 +19,7 @@ const mostWords = 6;
 
 /** A line that only says whose gear the question just asked is of now. */
 export function forSelf(memory: Memory, message: Message, heard: Heard): Heard {
-  const words = heard.recognised.words.filter(word => /^\p{L}/u.test(word));
+  const words = heard.recognised.words.filter(isSpoken);
   const self = words.some(word => selves.has(word));
   const isBare = words.length <= mostWords && words.every(word => selves.has(word) || around.has(word));
   // "Me too" agrees with anything; a question is turned by "for me", "and mine".

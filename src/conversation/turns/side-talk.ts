@@ -19,12 +19,12 @@ const gearKinds: ReadonlySet<string> = new Set(
   ),
 );
 
+/** Readings in which nothing is asked. */
+const isQuiet = (intent: string | undefined): boolean => intent === 'none' || intent === 'unclear';
+
 /** How likely no question is asked at all, whatever else is told. */
 const quietShare = ({ options }: Heard): number =>
-  options.reduce(
-    (sum, { intent, probability }) => (intent === 'none' || intent === 'unclear' ? sum + probability : sum),
-    0,
-  );
+  options.reduce((sum, { intent, probability }) => (isQuiet(intent) ? sum + probability : sum), 0);
 
 /** Less likely than this, a line that words alone don't show to ask is talk all the same. */
 const leastQuiet = 0.25;
@@ -34,7 +34,7 @@ const mostQuiet = 0.5;
 /** What is read as no question, though all questions together are likelier: the likeliest of them, where gear is asked of. */
 export function likelierAsked(heard: Heard): Heard | undefined {
   const { intent, certainty } = heard;
-  if (isIntent(intent) && intent !== 'none' && intent !== 'unclear') return undefined;
+  if (isIntent(intent) && !isQuiet(intent)) return undefined;
   if (certainty >= leastSure || quietShare(heard) >= mostQuiet || heard.hazards.length > 0) return undefined;
   if (!asksOfGear(heard) && !heard.cues.has('question-mark')) return undefined;
   const first = readingsOf(heard).find(one => !undemanding.has(one.intent));

@@ -1,4 +1,5 @@
 import type { Reply } from '#answer/reply.ts';
+import { isSpoken } from '#basics/spoken.ts';
 import { intentNamed } from '#intents';
 import type { Contest } from '#intents/contests.ts';
 import { factsOf } from '#intents/facts.ts';
@@ -61,7 +62,6 @@ function partsOf(memory: Memory, message: Message, recognised: Recognised): Part
   const written = wordsWritten(recognised);
   const end = written.findIndex((word, at) => at > 0 && appealing.has(word));
   const words = end < 0 ? written : written.slice(0, end);
-  const isWord = (word: string): boolean => /^\p{L}/u.test(word);
   const sayers = words.flatMap((_, at) => {
     const who = isSayingVerb(words[at + 1] ?? '')
       ? sayerAt(memory, message, recognised, words, at)
@@ -69,9 +69,9 @@ function partsOf(memory: Memory, message: Message, recognised: Recognised): Part
     return who === undefined ? [] : [{ who, at }];
   });
   if (sayers.length === 0)
-    return [{ who: personKey(message.from), words: words.filter(isWord), isSaid: false }];
+    return [{ who: personKey(message.from), words: words.filter(isSpoken), isSaid: false }];
   return sayers.map(({ who, at }, i) => {
-    const said = words.slice(at + 2, sayers[i + 1]?.at).filter(isWord);
+    const said = words.slice(at + 2, sayers[i + 1]?.at).filter(isSpoken);
     const first = said[0] === 'that' ? 1 : 0;
     const last = said.findLastIndex(word => !joining.has(word));
     return { who, words: said.slice(first, last + 1), isSaid: true };

@@ -45,17 +45,14 @@ export function askedPlainly(
  */
 export function askedBeside(heard: Heard, { text }: Message, two: Two | undefined): Heard | undefined {
   if (!two || heard.hazards.length > 0) return undefined;
-  const { words } = heard.recognised;
   const [first] = two.options;
-  const meant = intentNamed(first.intent).subjectIn?.(words, text) === undefined ? undefined : first;
-  return (
-    meant && {
-      ...heard,
-      intent: meant.intent,
-      facts: meant.facts,
-      claims: [],
-      certainty: leastSure,
-      options: [],
-    }
-  );
+  if (intentNamed(first.intent).subjectIn?.(heard.recognised.words, text) === undefined) return undefined;
+  return {
+    ...heard,
+    intent: first.intent,
+    facts: first.facts,
+    claims: [],
+    certainty: leastSure,
+    options: [],
+  };
 }

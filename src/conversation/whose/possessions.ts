@@ -71,6 +71,13 @@ export function possessionsIn(memory: Memory, message: Message, heard: Heard): P
     const key = name === undefined ? kinds[last.kind] : 'loads';
     return { to: at + 1, ...(key && { key }), ...(name !== undefined && { name }) };
   };
+  /** Of the others who has it: first who is replied to, then who asked of late, then who told gear of late. */
+  const whoHas = (has: (one: string) => boolean): string | undefined =>
+    [
+      message.onto?.from,
+      ...memory.frames.map(frame => frame.from).reverse(),
+      ...Object.keys(memory.rigs).reverse(),
+    ].find(one => one !== undefined && one !== self && has(one));
   /** "The same fridge as Dina", "my fridge is the same": hers, else that of whom is replied to, else of who last asked of one. */
   const sameThing = (at: number): Possession | undefined => {
     const word = words[at];
@@ -80,17 +87,11 @@ export function possessionsIn(memory: Memory, message: Message, heard: Heard): P
     if (key === undefined || (key === 'loads' && name === undefined)) return undefined;
     const isThere = (one: string): boolean =>
       Object.keys(gearFor(memory, message, { who: one, isOwn: false, key, name, from: at, to })).length > 0;
-    // "Fridge as" may have been taken for one name.
     const as = words.indexOf('as', to - 1);
     const named = as < 0 ? undefined : whoIn(words[as + 1] ?? '', known);
-    const asked = [...memory.frames].reverse().map(frame => frame.from);
     // "Off the same battery" of who has one is of that.
     if (named === undefined && name === undefined && isThere(self)) return undefined;
-    const who =
-      named ??
-      [message.onto?.from, ...asked, ...Object.keys(memory.rigs).reverse()].find(
-        one => one !== undefined && one !== self && isThere(one),
-      );
+    const who = named ?? whoHas(isThere);
     return who === undefined || who === ''
       ? undefined
       : { who, isOwn: who === self, key, ...(name !== undefined && { name }), isSame: true, from: at, to };
@@ -104,10 +105,7 @@ export function possessionsIn(memory: Memory, message: Message, heard: Heard): P
     if (!thing || name === undefined || cools(name)) return undefined;
     const rigKey = ownKey(message.from, message.kind);
     if (thingOf(memory, self, name, rigKey) || thingIn(memory.rigs[''], name)) return undefined;
-    const asked = [...memory.frames].reverse().map(frame => frame.from);
-    const who = [message.onto?.from, ...asked, ...Object.keys(memory.rigs).reverse()].find(
-      one => one !== undefined && one !== '' && one !== self && thingOf(memory, one, name) !== undefined,
-    );
+    const who = whoHas(one => one !== '' && thingOf(memory, one, name) !== undefined);
     return who === undefined
       ? undefined
       : { who, isOwn: false, key: 'loads', name, isSpoken: true, from: at, to: thing.to };

@@ -1,3 +1,4 @@
+import { isSpoken } from '#basics/spoken.ts';
 import { isSetup } from '#intents/needs.ts';
 import { valuesOf } from '#language/talk.ts';
 import { hasDraw, isSameName, isShortFor, mergeBatteries, mergeSolar } from '#rig/merge.ts';
@@ -69,7 +70,7 @@ function theirsOf(memory: Memory, who: string, heard: Heard): Partial<Heard> {
   return { owner: undefined, facts: { [one]: gear[one] }, options: [], certainty: leastSure };
 }
 
-const spoken = (words: readonly string[]): string[] => words.filter(word => /^\p{L}/u.test(word));
+const spoken = (words: readonly string[]): string[] => words.filter(isSpoken);
 const mostBare = 4;
 
 /** "And us?", "what about us". */
