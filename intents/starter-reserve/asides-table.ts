@@ -28,6 +28,20 @@ export const starterAsides: readonly Aside[] = [
     cautions: ['starter-reserve'],
   },
   {
+    name: 'flat-already',
+    spots: [
+      'wont_start|doesnt_start|does_not_start|will_not_start|wont_crank|does_not_crank|wont_turn_over|didnt_start|did_not_start|only_clicks|just_clicks|wouldnt_start|would_not_start -if -so -until -till -before -risk -worried -long -when -why -next_day -how_many -how_much -tomorrow',
+    ],
+    hasAnyFigures: true,
+    says: 'It’s most likely flat: charge it, or start it with jump leads off another lead-acid battery.',
+    lines: [
+      'Red to the flat plus, red to the good plus, black to the good minus, black last to bare metal of the dead engine.',
+      'Once it runs, drive an hour at least, then charge it right up. Camp gear belongs on a second battery.',
+    ],
+    cautions: ['starter-reserve'],
+    next: ['isolator or dcdc?', 'what second battery do I need?'],
+  },
+  {
     name: 'parked',
     spots: [
       'stand|stands|standing|parked|sits|sit|sitting|stood|left|leave month|months|weeks|week -fridge -lights -stereo',

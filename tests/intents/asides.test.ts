@@ -47,6 +47,9 @@ test.for([
   ['bank', 'must they be the same age and size', 'must-they-match'],
   ['bank', 'two 100 Ah in parallel, what do I have', undefined],
   ['starter', 'can I jump start the ute off the house battery', 'start-off-the-house'],
+  ['starter', 'we left the lights on all night, the motor does not start', 'flat-already'],
+  ['starter', 'how long before it won’t start', undefined],
+  ['starter', 'will the ute still start after a night of fridge', undefined],
   ['compare', 'a portable panel or a fixed one on the roof', 'fold-or-roof'],
   ['compare', 'a bigger battery or another panel', 'battery-or-solar'],
 ] as const)('in a question of the %s: %s', ([table, text, name]) => {
