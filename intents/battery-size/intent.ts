@@ -6,6 +6,7 @@ import { drawFacts } from '../use.ts';
 import { answerBatterySize } from './answer.ts';
 import { sizeAsides } from './asides-table.ts';
 import { computeBatterySize } from './compute.ts';
+import { answerReadyMade } from './ready-made.ts';
 
 const size = defineIntent({
   name: 'battery-size',
@@ -29,7 +30,11 @@ const size = defineIntent({
   ],
   hangsOn: new Set([...drawFacts]),
   needs: [needLoads],
-  reply: (facts, setting) => answerBatterySize(facts, computeBatterySize(facts, setting), setting),
+  reply: (facts, setting) => {
+    const result = computeBatterySize(facts, setting);
+    const answered = answerBatterySize(facts, result, setting);
+    return answerReadyMade(result, setting.parsed.recognised.words, answered) ?? answered;
+  },
 });
 
 /** What battery do I need, and what people ask beside that. */

@@ -23,7 +23,7 @@ const withSun: Line = [0, 'my rig: 100Ah AGM, fridge 1.2A average, 100W solar, i
 const ask = 'how long will it last?';
 
 /** A day's use in Ah by what the question must go by; none: it asks what runs. */
-const sources = { rig: 28.8, glance4A: 96, glance20A: 480, none: undefined } as const;
+const sources = { rig: 28.8, glance4A: 96, glance20A: 480, with1A: 120, none: undefined } as const;
 type Source = keyof typeof sources;
 
 describe('what a question takes for the draw', () => {
@@ -63,6 +63,14 @@ describe('what a question takes for the draw', () => {
         [5, 'what if 200Ah?'],
       ],
       'glance4A',
+    ],
+    [
+      'one thing more on top of it',
+      [
+        [0, `100Ah lithium at 90%, -4A, ${ask}`],
+        [5, 'and with a 1A light on too?'],
+      ],
+      'with1A',
     ],
     [
       'nothing else is known, too late',

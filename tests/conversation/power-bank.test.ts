@@ -33,3 +33,23 @@ test('as it was read', () => {
     batteries: [{ capacityAh: 10 }],
   });
 });
+
+test.for<[line: `${string}: ${string}`, energyWh: number, says: RegExp]>([
+  // 5 W × 2 h × 3 days ÷ 0.85.
+  [
+    'ann: what power bank for a 5W phone 2h a day for 3 days?',
+    35,
+    /^About 35 Wh for 3 days: a 37 Wh power bank\.\n.*85 %/,
+  ],
+  // 40 W × 8 h × 3 nights ÷ 0.85.
+  [
+    'ann: which power station for a 40W fan 8h a day, 3 days',
+    1129,
+    /^About 1100 Wh for 3 days: a 1500 Wh power station\./,
+  ],
+])('a power bank or station is sized by its Wh: %s', ([line, energyWh, says]) => {
+  const { last } = talk([line]);
+  expect(value(last, 'energyNeeded')).toBeCloseTo(energyWh, 0);
+  expect(last.text).toMatch(says);
+  expect(last.assumed.map(({ name }) => name)).not.toContain('depthOfDischarge');
+});

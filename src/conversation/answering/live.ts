@@ -7,6 +7,7 @@ import { hasUse } from '#intents/use.ts';
 import type { Rig, Stated } from '#rig/rig.ts';
 import type { Heard } from '../hear.ts';
 import type { Frame } from '../memory.ts';
+import { isMore } from '../turns/turn.ts';
 
 /** How long amps at a glance still tell what flows (ms): by then a compressor has been on and off. */
 const glanceMs = 30 * 60_000;
@@ -72,7 +73,8 @@ export const isPlainTurn = ({ cues }: Heard): boolean =>
  */
 export function stillTold(facts: Stated | undefined, ageMs: number, heard: Heard): Stated | undefined {
   if (!facts) return undefined;
-  const isGlance = ageMs <= glanceMs && (isOfNow(heard) || isPlainTurn(heard));
+  const isOnTop = heard.facts.loads !== undefined && isMore(heard);
+  const isGlance = ageMs <= glanceMs && (isOfNow(heard) || isPlainTurn(heard) || isOnTop);
   const amps = isGlance ? facts : without(facts, 'netCurrentA');
   return ageMs <= restMs ? amps : without(amps, 'volts', 'voltsTaken');
 }

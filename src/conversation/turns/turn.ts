@@ -6,7 +6,7 @@ import type { Heard } from '../hear.ts';
 import type { Frame } from '../memory.ts';
 
 /** Whether what is told comes on top of what was told before. */
-const isMore = ({ cues }: Heard): boolean => cues.has('add') || cues.has('and-with');
+export const isMore = ({ cues }: Heard): boolean => cues.has('add') || cues.has('and-with');
 
 function mode({ cues }: Heard): MergeMode {
   if (cues.has('add')) return 'add';
@@ -56,24 +56,26 @@ function withThings(facts: Stated, told: Stated, { cues, corrects }: Heard): Sta
   return facts;
 }
 
-/** "Plus another 30 Ah a day": what comes on top of a day's use that was told as one number. */
+/** "Plus another 30 Ah a day", "and the heater too": what comes on top of a use that was told, or read off, as one number. */
 function withUse(
   facts: Stated,
   told: Stated,
   heard: Heard,
 ): { readonly facts: Stated; readonly told: Stated } {
-  const useOf = ({ dailyUseAh, dailyUseWh }: Stated): Partial<StatedLoad> | undefined =>
+  const useOf = ({ dailyUseAh, dailyUseWh, netCurrentA = 0 }: Stated): Partial<StatedLoad> | undefined =>
     dailyUseAh !== undefined
       ? { chargeAhPerDay: dailyUseAh }
       : dailyUseWh !== undefined
         ? { energyWhPerDay: dailyUseWh }
-        : undefined;
+        : netCurrentA < 0
+          ? { currentA: -netCurrentA }
+          : undefined;
   const [before, now] = [useOf(facts), useOf(told)];
   if (!isMore(heard) || !(told.loads || now) || !(before || (now && facts.loads))) return { facts, told };
-  const { dailyUseAh: _ah, dailyUseWh: _wh, ...rest } = facts;
-  const { dailyUseAh: _toldAh, dailyUseWh: _toldWh, ...more } = told;
+  const { dailyUseAh: _ah, dailyUseWh: _wh, netCurrentA: _net, ...rest } = facts;
+  const { dailyUseAh: _toldAh, dailyUseWh: _toldWh, netCurrentA: _toldNet, ...more } = told;
   return {
-    facts: before ? { ...rest, loads: [{ name: 'what was told', ...before }] } : facts,
+    facts: before ? { ...rest, loads: [{ name: 'all else', ...before }] } : facts,
     told: now ? { ...more, loads: [...(more.loads ?? []), { name: 'the rest', ...now }] } : told,
   };
 }
