@@ -101,7 +101,7 @@ export function learn(known: Learned | undefined, reading: RigReading, expected:
  */
 function isCharged(start: Learned, ahead: Learned, seen: Seen, { sunAh }: Expected): boolean {
   const missing = present(seen.missing);
-  const isFuller = seen.value < seen.expected;
+  const isFuller = missing < ahead.mean[0];
   const isFilled = sunAh.every(ah => ah === 0) && start.mean[0] - missing > surprising.rise;
   return isFuller && (isFilled || oddity(ahead, seen) > surprising.charged);
 }
