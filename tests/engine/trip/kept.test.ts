@@ -2,8 +2,10 @@ import { describe, expect, test } from 'vitest';
 import { explore } from '#engine/explore.ts';
 import { type BalanceHour, balance } from '#engine/trip/balance.ts';
 import { accountByDay } from '#engine/trip/by-day.ts';
+import { exploreLevel } from '#engine/trip/level-at.ts';
 import { simulate, type Trip, tripAssumptions } from '#engine/trip/model.ts';
 import { sharesOf } from '#engine/trip/profile.ts';
+import { isPlugged } from '#engine/trip/trip.ts';
 import { likelyOf, tripWith } from './cases.ts';
 import { planned, quiet } from './ideal.ts';
 
@@ -69,6 +71,53 @@ test('half an hour on a generator is half an hour’s amps', () => {
   });
   expect(sums.pluggedAh).toBeCloseTo(10, 9);
   expect(sums.storedAh).toBeCloseTo(10, 9);
+});
+
+test('an hour’s sun in the record is its watts at the battery’s volts', () => {
+  const seen: number[] = [];
+  balance(
+    {
+      ...quiet,
+      startAh: 20,
+      startHour: 12,
+      durationH: 1,
+      suns: [{ dayWh: 240, dayAh: 0 }],
+      sunShares: Array<number>(24).fill(1),
+    },
+    hour => seen.push(hour.sunAh),
+  );
+  expect(seen).toEqual([20]);
+});
+
+test('a generator or mains charges only where some day has hours of it', () => {
+  const charges = (...days: NonNullable<Trip['days']>) => isPlugged(tripWith({ days }));
+  expect(charges()).toBe(false);
+  expect(charges({ drivingH: 2 }, { sky: 'sunny' })).toBe(false);
+  expect(charges({ generatorH: 0, mainsH: 0 })).toBe(false);
+  expect(charges({}, { generatorH: 1 })).toBe(true);
+  expect(charges({}, { mainsH: 9 })).toBe(true);
+});
+
+test('air that was told leaves no battery’s temperature to be taken for granted', () => {
+  const names = (ambientC?: number) =>
+    tripAssumptions(tripWith({ use: { loads: [], dailyUseAh: 20, voltageV: 12, ambientC } })).map(
+      a => a.name,
+    );
+  expect(names()).toContain('batteryTemperature');
+  expect(names(30)).not.toContain('batteryTemperature');
+});
+
+test('a current that was read off leaves nothing of the loads to be taken for granted', () => {
+  const ahead = {
+    bank: tripWith({}).bank,
+    use: { loads: [{ name: 'fridge', count: 1, supply: 'dc' as const }], voltageV: 12 },
+    level: { name: 'stateOfCharge', value: 80, low: 80, high: 80, unit: '%', why: 'told' } as const,
+    durationH: 5,
+    clockH: 20,
+  };
+  const moved = (netA?: number) => exploreLevel({ ...ahead, netA }).ranked.map(({ name }) => name);
+  expect(moved()).toContain('ambientC');
+  expect(moved(-3)).not.toContain('ambientC');
 });
 
 test('what is on all day, or said to be on for longer, is on evenly', () => {
