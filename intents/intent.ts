@@ -49,6 +49,8 @@ export interface RequestContext {
   readonly undo?: Readonly<Record<string, Rig | null>>;
   /** What the words are about beyond the facts, by `subjectIn` of the question, now or where this turns it. */
   readonly subject?: string;
+  /** What the asker's question before was about, in one word. */
+  readonly about?: string;
   /** What readings have taught of the rig that the question is about. */
   readonly learned?: LearnedOfRig;
   /** The facts of the question that this one turns ("what if lithium?"), ready for the engine; for pictures alone. */
@@ -112,6 +114,10 @@ export interface Intent<N = Facts> {
    * question, so that what turns it is still about that.
    */
   readonly subjectIn?: (words: readonly string[], text: string) => string | undefined;
+  /** Whether a message's words ask this, whatever it was read as, or where that is unsure: for what is answered in words, without a sum. */
+  readonly isAskedBy?: (parsed: ParsedMessage, about?: string) => 'for-sure' | 'if-unsure' | undefined;
+  /** What it is about, in the one word that people would say ("fuse"): what "it" is in the next line. */
+  readonly thing?: string;
   /** What it needs where the words name its subject, in place of `needs`. */
   readonly needsOn?: (subject: string) => Needs<N>;
   /** What its answer chooses between, by what is known and what the words were about: people take sides in that. */

@@ -37,6 +37,13 @@ function lineOf(words: readonly string[]): string {
   return line;
 }
 
+const holds = (line: string, pattern: string): boolean =>
+  termsOf(pattern).every(({ isWanted, needles }) => needles.some(one => line.includes(one)) === isWanted);
+
+/** Whether a pattern is in the words. */
+export const isSpotted = (words: readonly string[], pattern: string): boolean =>
+  holds(lineOf(words), pattern);
+
 /** The first of the rows of which a pattern is in the words; undefined: none. */
 export function spotted<R>(
   words: readonly string[],
@@ -44,7 +51,5 @@ export function spotted<R>(
   patternsOf: (row: R) => readonly string[],
 ): R | undefined {
   const line = lineOf(words);
-  const holds = (pattern: string): boolean =>
-    termsOf(pattern).every(({ isWanted, needles }) => needles.some(one => line.includes(one)) === isWanted);
-  return rows.find(row => patternsOf(row).some(holds));
+  return rows.find(row => patternsOf(row).some(pattern => holds(line, pattern)));
 }

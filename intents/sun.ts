@@ -6,11 +6,12 @@ import { chemistryRow } from '#engine/battery/tables.ts';
 import type { Site } from '#engine/charging/generator.ts';
 import { heightOf } from '#engine/solar/air.ts';
 import type { SolarCase } from '#engine/solar/model.ts';
-import { namesakes, placeByName, placesOfOneName } from '#places/find.ts';
+import { placesOfOneName } from '#places/find.ts';
 import { monthNames } from '#quantity/month-names.ts';
 import type { Facts, Stated } from '#rig/rig.ts';
 import type { RequestContext } from './intent.ts';
 import { learnedAssumption } from './learned.ts';
+import { namesakes, placeLately } from './place-named.ts';
 import { regionName, regionTaken, unknownPlace, written } from './which-place.ts';
 
 /** The facts that tell where and when, and so how warm it is, for `takes`. */
@@ -51,7 +52,7 @@ export function panelsW(facts: Facts): number | undefined {
 /** Where the facts are: by coordinates where there are some, else the place by its name; and its height as told. */
 export function whereOf(facts: Facts): Pick<SolarCase, 'latitudeDeg' | 'longitudeDeg' | 'heightM'> {
   const found =
-    facts.latitudeDeg === undefined && facts.place !== undefined ? placeByName(facts.place) : undefined;
+    facts.latitudeDeg === undefined && facts.place !== undefined ? placeLately(facts.place) : undefined;
   return {
     latitudeDeg: facts.latitudeDeg ?? found?.latitudeDeg,
     longitudeDeg: facts.latitudeDeg === undefined ? found?.longitudeDeg : facts.longitudeDeg,

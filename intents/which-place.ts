@@ -1,10 +1,11 @@
 import { english, type Speech } from '#answer/speech.ts';
-import { namesakes, placeByName, placeInTalk } from '#places/find.ts';
+import { placeInTalk } from '#places/find.ts';
 import { nearestTown } from '#places/near.ts';
 import type { Place } from '#places/places.ts';
 import { stateName } from '#places/regions.ts';
 import type { Stated } from '#rig/rig.ts';
 import type { RequestContext } from './intent.ts';
+import { namesakes, placeLately } from './place-named.ts';
 
 // Which of several places of a name an answer is for: taken by the talk, else the likeliest, and never in silence.
 
@@ -32,7 +33,7 @@ const smallWords: ReadonlySet<string> = new Set([
 /** Where a talk is, as far as its facts tell. */
 function spotOf({ place, latitudeDeg, longitudeDeg }: Where): Place | undefined {
   if (latitudeDeg === undefined || longitudeDeg === undefined)
-    return place === undefined ? undefined : placeByName(place);
+    return place === undefined ? undefined : placeLately(place);
   return nearestTown(latitudeDeg, longitudeDeg)?.place;
 }
 
@@ -57,7 +58,7 @@ function placeToldApart(place: string, talk: readonly (Where | undefined)[]): st
     .filter(region => region !== undefined)
     .map(region => `${place}, ${place === place.toLowerCase() ? region.toLowerCase() : region}`);
   const isTaken = (name: string): boolean => {
-    const found = placeByName(name);
+    const found = placeLately(name);
     return found?.latitudeDeg === taken.latitudeDeg && found.longitudeDeg === taken.longitudeDeg;
   };
   return told.find(isTaken) ?? place;
@@ -75,7 +76,7 @@ export function placeNote(
   words: Speech = english,
 ): string | undefined {
   if (place === undefined || latitudeDeg !== undefined || recalled.has('place')) return undefined;
-  const unknown = placeByName(place) ? undefined : unknownPlace(place, words);
+  const unknown = placeLately(place) ? undefined : unknownPlace(place, words);
   if (unknown !== undefined) return said.includes(unknown) ? undefined : unknown;
   const region = regionTaken(place, words);
   if (region === undefined || said.includes(region)) return undefined;
@@ -91,7 +92,7 @@ export const unknownPlace = (place: string, words: Speech): string =>
 /** The state or country of a place by name, where the name stands in others too and doesn't tell: never the wrong one in silence. */
 export function regionTaken(name: string, words: Speech): string | undefined {
   const { inCountries, inStates } = namesakes(name);
-  const place = placeByName(name);
+  const place = placeLately(name);
   return place && (inCountries || inStates) ? regionName(place, inStates, words) : undefined;
 }
 

@@ -27,10 +27,25 @@ function how({ bank }: JoinedBank): string {
     : `${bank.count / inSeries} strings of ${inSeries} in series`;
 }
 
+/** How they are joined and what that does, where no size is told. */
+export function joinedInWords(facts: BankFacts, result: JoinedBank): string {
+  const { bank } = result;
+  const volts = trade(bank);
+  if ((bank.inSeries ?? 1) === bank.count)
+    return `In series: ${bank.count} of them make ${volts}, with the amp hours of one.`;
+  return (bank.inSeries ?? 1) > 1
+    ? `${how(result)}: ${volts}, with the amp hours of ${bank.count / (bank.inSeries ?? 1)}.`
+    : `In parallel: still ${volts}, with ${facts.batteries[0]?.count === 2 ? 'twice' : `${bank.count} times`} the amp hours.`;
+}
+
+/** Words that ask whether unlike ones may be joined. */
+const ofJoining: ReadonlySet<string> = new Set('mix mixing join joining can ok okay may together'.split(' '));
+
 /** Words for batteries joined together. */
-export function answerBatteryBank(facts: BankFacts, result: JoinedBank, _setting: RequestContext): Reply {
+export function answerBatteryBank(facts: BankFacts, result: JoinedBank, setting: RequestContext): Reply {
   const { bank, otherWay } = result;
   const { usableCapacity } = result.explored.figures;
+  const isAskedToMix = bank.isMixed && setting.parsed.recognised.words.some(word => ofJoining.has(word));
   const isSeries = (bank.inSeries ?? 1) > 1;
   const lines = [
     `About ${rounded(usableCapacity.value)} Ah of that is for use (${span(usableCapacity.low, usableCapacity.high, 'Ah')})${bank.isChemistryAssumed ? ', if it is AGM' : ''}.`,
@@ -46,7 +61,7 @@ export function answerBatteryBank(facts: BankFacts, result: JoinedBank, _setting
   if (!bank.isMixed && bank.count > 1) cautions.push('mixed-batteries');
   cautions.push('fuse-at-battery');
   return {
-    headline: `${how(result)}: ${significant(bank.capacityAh)} Ah at ${trade(bank)}${bank.chemistry === 'lfp' ? ` (${decimals(bank.voltageV, 1)} V nominal)` : ''}.`,
+    headline: `${isAskedToMix ? 'Better not: unlike ones share unevenly. ' : ''}${how(result)}: ${significant(bank.capacityAh)} Ah at ${trade(bank)}${bank.chemistry === 'lfp' ? ` (${decimals(bank.voltageV, 1)} V nominal)` : ''}.`,
     lines,
     verdict: null,
     figures: {

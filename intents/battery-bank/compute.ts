@@ -26,6 +26,19 @@ function joined(bank: Bank, trace: Trace): void {
   run(bankVolts, { n_s, V: bank.voltageV / n_s }, trace);
 }
 
+/** "Do two 12 volts make 24": joined in series, where the words name the volts that makes and nothing else says how. */
+export function joinedAsAsked(facts: BankFacts, words: readonly string[]): BankFacts {
+  const [first, ...others] = facts.batteries;
+  const { count, voltageV = 12 } = present(first);
+  const isAsked =
+    facts.arrangement === undefined &&
+    others.length === 0 &&
+    count > 1 &&
+    words.includes(`${count * voltageV}`) &&
+    words.includes('make');
+  return isAsked ? { ...facts, arrangement: 'series' } : facts;
+}
+
 /** What batteries joined together come to: Ah, V and what is usable (Ah, Wh). */
 export function computeBatteryBank(facts: BankFacts): JoinedBank {
   const bank = present(bankIn(facts));

@@ -1,14 +1,15 @@
+import { withAsides } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
 import type { Intent } from '../intent.ts';
 import { needBattery } from '../needs.ts';
-import { answerBatteryBank } from './answer.ts';
-import { type BankFacts, computeBatteryBank } from './compute.ts';
+import { answerBatteryBank, joinedInWords } from './answer.ts';
+import { bankAsides } from './asides-table.ts';
+import { type BankFacts, computeBatteryBank, joinedAsAsked } from './compute.ts';
 
 /** What most campers have, common practice. */
 const usualAh = 100;
 
-/** Two batteries in parallel or series. */
-export const batteryBank: Intent<BankFacts> = defineIntent<BankFacts>({
+const bank: Intent<BankFacts> = defineIntent<BankFacts>({
   name: 'battery-bank',
   title: 'Batteries in parallel or series',
   takes: ['batteries', 'arrangement', 'systemVoltageV', 'depthOfDischargePercent'],
@@ -19,10 +20,23 @@ export const batteryBank: Intent<BankFacts> = defineIntent<BankFacts>({
     const count = first?.count ?? 1;
     if (!first || others.length > 0 || count < 2) return undefined;
     const batteries = [{ ...first, capacityAh: usualAh }];
-    const ready = batteryBank.needs.safeParse({ ...told, batteries }).data;
-    const reply = ready && batteryBank.reply(ready, setting);
+    const parsed = bank.needs.safeParse({ ...told, batteries }).data;
+    const ready = parsed && joinedAsAsked(parsed, setting.parsed.recognised.words);
+    const reply = ready && bank.reply(ready, setting);
     const size = { name: 'batteryCapacity', value: usualAh, unit: 'Ah', why: 'each, as you told no size' };
-    return reply && { ...reply, assumed: [size, ...(reply.assumed ?? [])] };
+    return (
+      reply && {
+        ...reply,
+        headline: joinedInWords(ready, computeBatteryBank(ready)),
+        assumed: [size, ...(reply.assumed ?? [])],
+      }
+    );
   },
-  reply: (facts, setting) => answerBatteryBank(facts, computeBatteryBank(facts), setting),
+  reply: (told, setting) => {
+    const facts = joinedAsAsked(told, setting.parsed.recognised.words);
+    return answerBatteryBank(facts, computeBatteryBank(facts), setting);
+  },
 });
+
+/** Two batteries in parallel or series, and what people ask beside that. */
+export const batteryBank = withAsides(bank, bankAsides, () => false);

@@ -15,6 +15,38 @@ const volts = (sized: Sized, w: Speech): string =>
 const size = ({ next }: Sized): string =>
   next.count === 1 ? `${next.sizeAh} Ah` : `${next.count} × ${next.sizeAh} Ah`;
 
+/** A bare number as large as a battery: its Ah. */
+const leastAh = 20;
+
+/** The size that somebody names, Ah. */
+const claimedAh = ({ claims }: Pick<RequestContext, 'claims'>): number | undefined =>
+  claims.find(({ unit, value }) => unit === 'Ah' || (unit === '' && value >= leastAh))?.value;
+
+/** Yes or no to a size that somebody names, against what it takes of that kind. */
+function judged(result: BatterySize, setting: RequestContext, time: string, w: Speech): string | undefined {
+  const ah = claimedAh(setting);
+  const { low, value, high } = result.explored.figures.batteryCapacity;
+  if (ah === undefined || value > mostAh) return undefined;
+  const lithium = result.other?.explored.figures.batteryCapacity.value;
+  const gaps = {
+    ah: w.significant(ah),
+    need: rounded(value, w),
+    kind: chemistryName(result.chemistry, w),
+    time,
+    or:
+      lithium === undefined
+        ? ''
+        : w.say('or-lithium', ', or {lithium} Ah of lithium', { lithium: rounded(lithium, w) }),
+  };
+  if (ah < low)
+    return w.say('claim-short', 'No, {ah} Ah is short: about {need} Ah of {kind} for {time}{or}.', gaps);
+  if (ah > high)
+    return w.say('claim-long', 'No, {ah} Ah is too much: about {need} Ah of {kind} for {time}{or}.', gaps);
+  return ah >= value
+    ? w.say('claim-does', 'Yes, {ah} Ah does: about {need} Ah of {kind} for {time}{or}.', gaps)
+    : w.say('claim-tight', 'Tight with {ah} Ah: about {need} Ah of {kind} for {time}{or}.', gaps);
+}
+
 function headline(result: BatterySize, time: string, w: Speech): string {
   const { batteryCapacity: c } = result.explored.figures;
   const gaps = {
@@ -141,7 +173,7 @@ export function answerBatterySize(facts: Facts, result: BatterySize, setting: Re
   const { assumed, working } = reasons(explored);
   const days = { name: 'durationH', value: durationH / 24, unit: 'days', why: "you didn't say how long" };
   return {
-    headline: headline(result, time, w),
+    headline: judged(result, setting, time, w) ?? headline(result, time, w),
     lines: [isPastBelief ? undefined : why, shops, ...more].filter(line => line !== undefined).slice(0, 3),
     verdict: null,
     figures: { batteryCapacity: figure(batteryCapacity, 'Ah'), dailyUse: figure(dailyUse, 'Ah') },

@@ -1,14 +1,16 @@
+import { withAsides } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
 import { needLoads } from '../needs.ts';
 import { whereFacts } from '../sun.ts';
 import { drawFacts } from '../use.ts';
 import { answerBatterySize } from './answer.ts';
+import { sizeAsides } from './asides-table.ts';
 import { computeBatterySize } from './compute.ts';
 
-/** What battery do I need. */
-export const batterySize = defineIntent({
+const size = defineIntent({
   name: 'battery-size',
   title: 'What battery do I need?',
+  thing: 'battery',
   takes: [
     'loads',
     'dailyUseAh',
@@ -29,3 +31,6 @@ export const batterySize = defineIntent({
   needs: [needLoads],
   reply: (facts, setting) => answerBatterySize(facts, computeBatterySize(facts, setting), setting),
 });
+
+/** What battery do I need, and what people ask beside that. */
+export const batterySize = withAsides(size, sizeAsides, () => false);

@@ -34,7 +34,7 @@ const ofRange = ({ value, low, high }: Range): string => `${rounded(value)} Ah (
 function compared(result: BatteryType, airC?: number): readonly [string, ...string[]] {
   const { lead, lithium } = result;
   const [a, b] = [usable(lead), usable(lithium)];
-  const better = b.value >= a.value ? lithium : lead;
+  const [better, other] = b.value >= a.value ? [lithium, lead] : [lead, lithium];
   const more = result.isSizeAssumed
     ? `Of ${significant(better.bank.capacityAh)} Ah, ${chemistryName(better.bank.chemistry)}`
     : `The ${label(better)}`;
@@ -44,7 +44,8 @@ function compared(result: BatteryType, airC?: number): readonly [string, ...stri
     ratio < 1.05
       ? `About the same: ${significant(a.value)} Ah to use from the ${label(lead)}, ${significant(b.value)} Ah from the lithium.`
       : `${more} gives more: about ${ofRange(most)} to use, against ${ofRange(least)}.`,
-    `Weight: about ${kg(lead.weightKg)} against ${kg(lithium.weightKg)}. Life: about ${decimals(lead.cycles, 0)} cycles against ${decimals(lithium.cycles, 0)}.`,
+    // In the order of the line above.
+    `Weight: about ${kg(better.weightKg)} against ${kg(other.weightKg)}. Life: about ${decimals(better.cycles, 0)} cycles against ${decimals(other.cycles, 0)}.`,
     weather(result, airC),
     'Lithium charges faster and holds its volts. AGM costs less and suits an old charger or alternator.',
   ];
@@ -64,7 +65,8 @@ function weather({ lifeInHeat, lead, lithium }: BatteryType, airC = 20): string 
 
 /** Words for AGM against lithium. */
 export function answerBatteryType(result: BatteryType, setting: RequestContext): Reply {
-  const isWhy = setting.parsed.cues.has('ask-why') && result.isOneSize;
+  // "So my 100 is really a 50?" asks why as much.
+  const isWhy = (setting.parsed.cues.has('ask-why') || setting.claims.length > 0) && result.isOneSize;
   const [headline, ...lines] = isWhy ? why(result) : compared(result, setting.parsed.facts.ambientC);
   const lead = reasons(result.lead.explored);
   const lithium = reasons(result.lithium.explored);

@@ -3,7 +3,7 @@ import { cyclesAt, lifeAtTemperature, lifeEnergyWh } from '#engine/battery/life.
 import { chemistryRow } from '#engine/battery/tables.ts';
 import { bankAssumptions, temperatureFactor, usableCapacityAh } from '#engine/battery/usable.ts';
 import { type Explored, explore } from '#engine/explore.ts';
-import type { Battery, Facts } from '#rig/rig.ts';
+import type { Battery, Chemistry, Facts } from '#rig/rig.ts';
 import { knownTemperature } from '../battery-air.ts';
 
 /** Compared where nobody names a size, Ah. */
@@ -32,6 +32,18 @@ export interface BatteryType {
   /** Share of its life that lead-acid keeps at the temperature told. */
   readonly lifeInHeat?: number;
 }
+
+/** How long a kind lives: cycles to a depth, its usual one where none is told. */
+export function lifeOf(
+  kind: Chemistry,
+  percent?: number,
+): { readonly cycles: number; readonly percent: number } {
+  const depth = percent === undefined ? chemistryRow(kind).depth[0] : percent / 100;
+  return { cycles: cyclesAt(kind, depth), percent: depth * 100 };
+}
+
+/** Share of its life that lead-acid keeps where it lives at a temperature (°C). */
+export const lifeInHeat = (temperatureC: number): number => lifeAtTemperature(temperatureC);
 
 function sideOf(bank: Bank, facts: Facts, at?: Date): Side {
   const assumptions = [

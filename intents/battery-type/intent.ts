@@ -1,15 +1,19 @@
 import { agmOrLithium } from '../agm-or-lithium.ts';
+import { withAsides } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
 import { whereFacts } from '../sun.ts';
 import { hasUse } from '../use.ts';
 import { replyOf } from '../weighed.ts';
 import { answerBatteryType } from './answer.ts';
+import { typeAsides } from './asides-table.ts';
 import { computeBatteryType } from './compute.ts';
+import { answerLeadKinds } from './lead-kinds.ts';
+import { answerTrait } from './traits.ts';
 
-/** AGM or lithium. */
-export const batteryType = defineIntent({
+const kind = defineIntent({
   name: 'battery-type',
   title: 'AGM or lithium?',
+  thing: 'battery',
   takes: [
     'batteries',
     'ambientC',
@@ -24,6 +28,10 @@ export const batteryType = defineIntent({
   alsoHangsOn: () => ['batteries.chemistry'],
   reply: (facts, setting) => {
     const result = computeBatteryType(facts, setting.at);
+    const trait =
+      answerTrait(facts, result, setting) ??
+      (setting.recalled.has('batteries') ? undefined : answerLeadKinds(facts));
+    if (trait) return trait;
     // With a use to hold them against, one size in both kinds has a verdict.
     const isWeighed = result.isOneSize && hasUse(facts) && !setting.parsed.cues.has('ask-why');
     return isWeighed
@@ -31,3 +39,10 @@ export const batteryType = defineIntent({
       : answerBatteryType(result, setting);
   },
 });
+
+/** AGM or lithium, and what people ask beside that. */
+export const batteryType = withAsides(
+  kind,
+  typeAsides,
+  (_, facts, { recalled }) => hasUse(facts) && !recalled.has('loads'),
+);

@@ -13,7 +13,15 @@ import { type CableSize, nextThicker } from './compute.ts';
 const bigA = 60;
 
 const square = (areaMm2: number): string => `${significant(areaMm2, areaMm2 < 10 ? 2 : 3)} mm²`;
-const both = (gauge: number): string => gaugeName(gauge).replace(' AWG', ' B&S (AWG)');
+/** 4/0, the thickest that shops sell. */
+const thickestSold = -3;
+const both = (gauge: number): string =>
+  gauge < thickestSold
+    ? 'several side by side; better put the gear closer, or use 24 V'
+    : gaugeName(gauge).replace(' AWG', ' B&S (AWG)');
+
+/** Cable and fuse of a fuel heater are for its start. */
+const glowing = 'Its glow plug draws about 10 A for some minutes as it starts: the size is for that.';
 
 /** "16 mm²", "10 B&S (AWG)". */
 function name({ conductor }: CableSize): string {
@@ -32,10 +40,18 @@ function otherwise({ conductor, gauge, isGiven }: CableSize): string {
   return `In the shop: ${isGiven ? 'about ' : ''}${both(gauge)}.`;
 }
 
-function drops({ figures, lengthM, voltageV }: CableSize): string {
-  const { voltageDrop, voltageDropPercent, current } = figures;
-  return `${significant(voltageDrop.value, 2)} V (${significant(voltageDropPercent.value, 2)} % of ${significant(voltageV)} V) at ${plain(current.value)} A over ${significant(lengthM)} m`;
+function drops(result: CableSize): string {
+  const { voltageDrop, voltageDropPercent } = result.figures;
+  return `${significant(voltageDrop.value, 2)} V (${significant(voltageDropPercent.value, 2)} % of ${significant(result.voltageV)} V) ${run(result)}`;
 }
+
+/** "20 A over 4 m". */
+const run = ({ figures, lengthM }: CableSize): string =>
+  `at ${plain(figures.current.value)} A over ${significant(lengthM)} m`;
+
+/** What is lost, as a first line has room for it: "3.1 % (0.37 V)". */
+const lost = ({ figures: { voltageDrop, voltageDropPercent } }: CableSize): string =>
+  `${significant(voltageDropPercent.value, 2)} % (${significant(voltageDrop.value, 2)} V)`;
 
 /** Does the cable that was told do? Tight where "6 mm" may be auto cable, and that does otherwise. */
 const judge = (result: CableSize): Exclude<Verdict, null> =>
@@ -52,17 +68,21 @@ function judgeAlone({ figures, limitPercent, carriesA, doesFuseFit }: CableSize)
   return high > limitPercent * 1.1 || value > limitPercent || !doesFuseFit ? 'tight' : 'yes';
 }
 
+/** It carries less than runs through it. */
+const isTooHot = ({ figures, carriesA }: CableSize): boolean => figures.continuous.value > carriesA;
+
 function headline(result: CableSize, verdict: Verdict, isAutoAsked: boolean): string {
   if (isAutoAsked && result.square)
     return `No: ${significant(result.conductor.size)} mm auto cable is measured outside and holds about ${square(result.conductor.areaMm2)} of copper.`;
   if (!result.isGiven)
     return result.isTooMuch
       ? `No single cable sold does it: even ${name(result)} loses ${drops(result)}.`
-      : `${name(result)}: it loses ${drops(result)}.`;
-  const lost = `${drops(result)} on ${name(result)}`;
-  if (verdict === null) return `The drop is about ${lost}.`;
-  if (verdict === 'yes') return `Yes: it loses ${lost}.`;
-  return verdict === 'tight' ? `Tight: it loses ${lost}.` : `No: it loses ${lost}.`;
+      : `${name(result)}: it loses ${lost(result)} ${run(result)}.`;
+  if (verdict === null) return `The drop is about ${drops(result)} on ${name(result)}.`;
+  if (verdict === 'no' && isTooHot(result))
+    return `No: ${name(result)} gets hot at ${plain(result.figures.continuous.value)} A; it is good for about ${plain(result.carriesA)} A.`;
+  const opening = { yes: 'Yes', tight: 'Tight', no: 'No' }[verdict];
+  return `${opening}: ${name(result)} loses ${lost(result)} ${run(result)}.`;
 }
 
 /** "40 A fuse (blade)". */
@@ -79,7 +99,7 @@ function why(result: CableSize, verdict: Verdict): string {
       ? `That is within the ${isLimitTold ? `${limit} you want` : `usual ${limit}`}.`
       : isLimitTold
         ? `You want to lose ${limit} at most.`
-        : 'Keep it to 3 % for fridges and for charging, and to 5 % for the rest.';
+        : `For this keep it within ${limit}.`;
   }
   if (isByCurrent) return `The current sets that size, not the drop: it must carry its ${fuseName(result)}.`;
   return `That keeps the drop within ${limit} and suits a ${fuseName(result)}. ${isRoundTrip ? 'I took the length as there and back.' : 'The wire back is counted in.'}`;
@@ -137,7 +157,8 @@ function another(result: CableSize): string[] {
   return next ? [`voltage drop on ${onCable({ ...result, conductor: next })}, ${run}?`] : [];
 }
 
-/** Words that ask whether it does. */
+/** Words that ask what is lost, and no yes or no. */
+const ofDrop: ReadonlySet<string> = new Set('drop loss lose loses losing lost'.split(' '));
 const ofYesNo: ReadonlySet<string> = new Set('will is can does would do ok okay enough fine'.split(' '));
 
 /** Words for a cable. */
@@ -146,16 +167,29 @@ export function answerCableSize(facts: Facts, result: CableSize, setting: Reques
   const isAutoAsked =
     result.square !== undefined && (cues.has('ask-compare') || facts.cable?.areaMm2 !== undefined);
   const { words } = setting.parsed.recognised;
-  const canIt = cues.has('ask-can-it') || cues.has('last') || words.some(word => ofYesNo.has(word));
+  // "I've only got 2.5 mm²" asks whether that does, too.
+  const canIt =
+    cues.has('ask-can-it') ||
+    cues.has('last') ||
+    words.some(word => ofYesNo.has(word)) ||
+    !words.some(word => ofDrop.has(word));
   const isAsked = isAutoAsked || (canIt && !cues.has('ask-drop'));
   const verdict: Verdict = !result.isGiven ? null : isAutoAsked ? 'no' : judge(result);
+  const instead = insteadOf(result, result.isGiven ? judgeAlone(result) : null);
   const lines = [
-    isAutoAsked ? `On it: ${drops(result)}.` : why(result, judgeAlone(result)),
+    isAutoAsked
+      ? `On it: ${drops(result)}.`
+      : verdict === 'no' && isTooHot(result)
+        ? `It would lose ${lost(result)} ${run(result)}, too.`
+        : why(result, judgeAlone(result)),
     thin(result),
-    insteadOf(result, result.isGiven ? judgeAlone(result) : null),
+    instead,
     // The size told in the other measure is no help where it won't do.
-    isAutoAsked || verdict === 'no' ? undefined : otherwise(result),
-    result.isGiven && verdict === 'no' && !isAutoAsked ? undefined : trap(result),
+    isAutoAsked || verdict === 'no' || instead ? undefined : otherwise(result),
+    (result.isGiven && verdict === 'no' && !isAutoAsked) || (instead && !result.asAuto)
+      ? undefined
+      : trap(result),
+    result.isForStart ? glowing : undefined,
     result.givesA === undefined
       ? undefined
       : `A DC-DC charger draws about ${plain(result.figures.continuous.value)} A to give ${plain(result.givesA)} A: drop, cable and fuse are for that.`,

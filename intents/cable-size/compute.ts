@@ -9,6 +9,7 @@ import {
   circuitCurrents,
   circuitKindOf,
   circuitUseOf,
+  startsForMinutes,
 } from '#engine/cable/circuit.ts';
 import {
   autoCableAreaMm2,
@@ -47,6 +48,8 @@ export interface CableSize extends Explored<CableKey> {
   readonly voltageV: number;
   /** What a DC-DC charger gives, A, where it takes in more. */
   readonly givesA?: number;
+  /** What hangs on it draws most for minutes as it starts. */
+  readonly isForStart: boolean;
   readonly limitPercent: number;
   readonly isLimitTold: boolean;
   /** As told, or as chosen. */
@@ -168,6 +171,7 @@ export function computeCableSize(
     isRoundTrip: !!cable.isRoundTrip,
     voltageV: ofV,
     givesA: cableA > ratedA ? ratedA : undefined,
+    isForStart: circuit.kind === 'loads' && facts.loads?.some(startsForMinutes) === true,
     limitPercent,
     isLimitTold: told !== undefined,
     conductor: present(conductor),
@@ -206,6 +210,10 @@ export function computeCableSize(
 /** The next size up that is sold in the same measure; undefined beyond the thickest. */
 export const nextThicker = ({ as, areaMm2 }: Conductor): Conductor | undefined =>
   conductorsSold(as === 'gauge' ? 'gauge' : 'metric').find(one => one.areaMm2 > areaMm2 * 1.01);
+
+/** The next size down; undefined below the thinnest. */
+export const nextThinner = ({ as, areaMm2 }: Conductor): Conductor | undefined =>
+  conductorsSold(as === 'gauge' ? 'gauge' : 'metric').findLast(one => one.areaMm2 < areaMm2 * 0.99);
 
 const asFigures = (pair: Drop & Pick<Pair, 'conductor' | 'fuse'>, about: Run) => ({
   conductorArea: pair.conductor.areaMm2,

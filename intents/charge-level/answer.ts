@@ -21,9 +21,26 @@ const kindOf = (result: ChargeLevel): string =>
       ? 'a wet battery'
       : chemistryName(result.chemistry);
 
-function charging(facts: Facts, result: ChargeLevel): readonly [string, ...string[]] {
+/** By so much over what makers allow the volts of a charge are called too high, V. */
+const overV = 0.15;
+
+/** Whether the volts of a charge are as they should be. */
+function judgedCharge(
+  { volts = 0 }: Facts,
+  { chemistry, chargeV: { low, high, float } }: ChargeLevel,
+): string {
+  const range = `${significant(low)} to ${significant(high)} V`;
+  const kind = chemistryName(chemistry);
+  return volts > high + overV
+    ? `Too high for ${kind} if it stays there: ${range} is right. Check the charger’s setting.`
+    : `Normal while it charges: ${kind} is charged at ${range} and held at about ${significant(float)} V.`;
+}
+
+function charging(facts: Facts, result: ChargeLevel, isJudged: boolean): readonly [string, ...string[]] {
+  const judgement = isJudged ? judgedCharge(facts, result) : undefined;
+  const first = `It can't be told from that: ${significant(present(facts.volts), 4)} V says it is being charged, and the volts are the charger's.`;
   return [
-    `It can't be told from that: ${significant(present(facts.volts), 4)} V says it is being charged, and the volts are the charger's.`,
+    judgement ?? first,
     `Switch the charging off and let it rest for a few hours, loads off; full is then about ${decimals(result.fullV, 1)} V, half about ${decimals(result.halfV, 1)} V (${kindOf(result)}).`,
     result.chemistry === 'lfp'
       ? 'For lithium a shunt monitor is the real gauge.'
@@ -36,9 +53,19 @@ function told(result: ChargeLevel): readonly [string, ...string[]] {
   const kind = result.chemistry === 'lfp' ? 'lithium down to about 20 %' : 'lead-acid down to about 50 %';
   if (!result.leftAh)
     return [`At ${percent(value)}: use ${kind}. Tell me its size and I'll give the amp hours left.`];
+  const heldAh = (present(result.capacityAh) * value) / 100;
+  if (result.leftAh.value < 1) {
+    const floor = result.chemistry === 'lfp' ? 20 : 50;
+    return [
+      value < 1
+        ? 'It’s flat: charge it now.'
+        : `It’s at ${percent(value)}: ${plain(heldAh)} Ah of ${significant(present(result.capacityAh))} Ah, not above the ${floor} % to stop at.`,
+      `Use ${kind}. Charge it soon.`,
+    ];
+  }
   return [
     `It’s at ${percent(value)}: about ${plain(result.leftAh.value)} Ah left to use of ${significant(present(result.capacityAh))} Ah.`,
-    `That’s ${kind}; it holds ${plain((present(result.capacityAh) * value) / 100)} Ah in all.`,
+    `That’s ${kind}; it holds ${plain(heldAh)} Ah in all.`,
   ];
 }
 
@@ -98,6 +125,23 @@ function shouldCharge(facts: Facts, { chemistry }: ChargeLevel, { low, value }: 
   return low >= floor + easyPoints ? 'No hurry' : 'Soon';
 }
 
+/** Words that ask for a judgement of the level: "is that good?", "is 12.0 bad?". */
+const judging: ReadonlySet<string> = new Set(
+  'good bad ok okay fine low high alright healthy normal right worry worried flat dead killing ruined enough'.split(
+    ' ',
+  ),
+);
+
+const asksForJudgement = ({ parsed: { cues, recognised } }: Pick<RequestContext, 'parsed'>): boolean =>
+  cues.has('ask-can-it') || recognised.words.some(word => judging.has(word));
+
+/** Good, fine, low, by the level against what it should not go below. */
+function judged(facts: Facts, { chemistry }: ChargeLevel, { value }: Range): string {
+  const floor = floorPercentOf(facts, chemistry);
+  if (value >= floor + easyPoints) return 'Good';
+  return value > floor ? 'Fine for now' : 'Too low';
+}
+
 type Verdict = 'yes' | 'tight' | 'no';
 const opens: Readonly<Record<Verdict, string>> = {
   yes: 'Yes, it is full',
@@ -114,15 +158,25 @@ export function answerChargeLevel(facts: Facts, result: ChargeLevel, setting: Re
   const { stateOfCharge: level, state } = result;
   const verdict = level && state !== 'told' && asksWhetherFull(setting) ? judge(level) : null;
   let text: readonly [string, ...string[]];
-  if (!level) text = charging(facts, result);
-  else if (state === 'told') text = told(result);
-  else {
+  if (!level) text = charging(facts, result, asksForJudgement(setting) && !asksWhetherFull(setting));
+  else if (state === 'told') {
+    const [first, ...rest] = told(result);
+    const isJudged = asksForJudgement(setting) && !asksToCharge(setting);
+    text = [isJudged ? `${judged(facts, result, level)}. ${first}` : first, ...rest];
+  } else {
     const range = span(level.low, level.high, '%');
     const percents = roughly(level.value);
+    const opening = verdict
+      ? opens[verdict]
+      : asksToCharge(setting)
+        ? shouldCharge(facts, result, level)
+        : asksForJudgement(setting)
+          ? judged(facts, result, level)
+          : undefined;
     const read = `${significant(present(facts.volts), 4)} V ${state === 'load' ? 'under load' : 'at rest'} on ${kindOf(result)}.`;
     text = [
-      verdict || asksToCharge(setting)
-        ? `${verdict ? opens[verdict] : shouldCharge(facts, result, level)}: about ${percents}${verdict ? '' : ' full'} (${range}), ${read}`
+      opening !== undefined
+        ? `${opening}: about ${percents}${verdict ? '' : ' full'} (${range}), ${read}`
         : `About ${percents} full (${range}): ${read}`,
       ...advice(result),
     ];

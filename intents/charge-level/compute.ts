@@ -1,6 +1,7 @@
 import { present } from '#basics/present.ts';
 import type { Assumption } from '#engine/assumption.ts';
 import { type Bank, bankIn } from '#engine/battery/bank.ts';
+import { chargeRow } from '#engine/battery/charge-table.ts';
 import { restVoltsAt } from '#engine/battery/rest.ts';
 import { chargeLeft } from '#engine/battery/rules.ts';
 import { chemistryRow } from '#engine/battery/tables.ts';
@@ -23,6 +24,8 @@ export interface ChargeLevel {
   /** Rested volts at full and at half, of the whole battery, for comparison. */
   readonly fullV: number;
   readonly halfV: number;
+  /** Volts that its chargers hold: while charging, from and to, and once it is full. */
+  readonly chargeV: { readonly low: number; readonly high: number; readonly float: number };
   readonly assumptions: readonly Assumption[];
   readonly trace: Trace;
 }
@@ -56,6 +59,8 @@ export function computeChargeLevel(facts: Facts, setting: RequestContext): Charg
     state === 'load'
       ? [{ name: 'voltageSag', ...sagV, unit: 'V', why: 'a moderate load holds the volts down' }]
       : [];
+  const { absorptionV, floatV } = chargeRow(chemistry);
+  const [, lowV, highV] = absorptionV;
   return {
     state,
     chemistry,
@@ -66,6 +71,7 @@ export function computeChargeLevel(facts: Facts, setting: RequestContext): Charg
     capacityAh: bank?.capacityAh,
     fullV: restVoltsAt(100, chemistry) * blocks,
     halfV: restVoltsAt(50, chemistry) * blocks,
+    chargeV: { low: lowV * blocks, high: highV * blocks, float: floatV * blocks },
     assumptions,
     trace,
   };

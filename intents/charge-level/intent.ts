@@ -1,14 +1,27 @@
+import type { Facts } from '#rig/rig.ts';
+import { withAsides } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
 import { computeLater } from '../level-later.ts';
+import type { Need } from '../needs.ts';
 import { whereFacts } from '../sun.ts';
 import { answerChargeLevel } from './answer.ts';
+import { levelAsides } from './asides-table.ts';
 import { computeChargeLevel } from './compute.ts';
 import { answerLater } from './later-answer.ts';
 
-/** It reads 12.2 V: how full is it. */
-export const chargeLevel = defineIntent({
+const isLevelTold = ({ volts, batteries }: Facts): boolean =>
+  volts !== undefined || !!batteries?.some(b => b.stateOfChargePercent !== undefined);
+
+const needLevel: Need = {
+  anyOf: ['volts', 'batteries'],
+  ask: 'the volts it reads at rest, and its type (say “AGM reads 12.4V”)',
+  holds: isLevelTold,
+};
+
+const level = defineIntent({
   name: 'charge-level',
   title: 'How full is my battery?',
+  thing: 'battery',
   isOfNow: true,
   takes: [
     'volts',
@@ -34,17 +47,18 @@ export const chargeLevel = defineIntent({
     'without',
     ...whereFacts,
   ],
-  needs: [
-    {
-      anyOf: ['volts', 'batteries'],
-      ask: 'the volts it reads at rest, and its type (say “AGM reads 12.4V”)',
-      holds: facts =>
-        facts.volts !== undefined || !!facts.batteries?.some(b => b.stateOfChargePercent !== undefined),
-    },
-  ],
+  needs: [needLevel],
   reply: (facts, setting) => {
-    const level = computeChargeLevel(facts, setting);
-    const later = computeLater(facts, level, setting);
-    return later ? answerLater(facts, level, later, setting) : answerChargeLevel(facts, level, setting);
+    const now = computeChargeLevel(facts, setting);
+    const later = computeLater(facts, now, setting);
+    return later ? answerLater(facts, now, later, setting) : answerChargeLevel(facts, now, setting);
   },
 });
+
+/** It reads 12.2 V: how full is it; and what people ask beside that. */
+export const chargeLevel = withAsides(
+  level,
+  levelAsides,
+  // "What volts is full" is read as a level of 100 %: only volts make it a sum.
+  ({ volts, chargeUsedAh, chargeLeftAh }) => (volts ?? chargeUsedAh ?? chargeLeftAh) !== undefined,
+);

@@ -44,13 +44,27 @@ function sizeOf({ sizeA, toldA, mostA }: ChargePath): string | undefined {
     : `${told} suits that battery${toldA < 0.6 * sizeA ? `, it only takes longer than ${usual} would` : ''}.`;
 }
 
+/** What the year of the vehicle says of its alternator. */
+function ofYear(year: number, { reasons }: ChargePath): string {
+  if (reasons.includes('smart-alternator'))
+    return `Most of ${year} have a smart alternator; a relay drops out on it.`;
+  return reasons.includes('fixed-alternator')
+    ? `A ${year} one most likely holds a fixed voltage.`
+    : `A ${year} one may be either: over 13.5 V all through a drive is a fixed alternator.`;
+}
+
 /** Words for isolator or DC-DC charger. */
-export function answerChargePath(result: ChargePath, { parsed }: Pick<RequestContext, 'parsed'>): Reply {
+export function answerChargePath(
+  result: ChargePath,
+  { parsed }: Pick<RequestContext, 'parsed'>,
+  year?: number,
+): Reply {
   const { recommendation, reasons } = result;
   const isDcdc = recommendation === 'dcdc';
   const [first, ...rest] = reasons.map(reason => because[reason]);
   const isUnsure = reasons.includes('alternator-unknown');
   const lines = [
+    ...(year === undefined ? [] : [ofYear(year, result)]),
     ...(rest.length > 0 ? [`Also: ${rest.join('; ')}.`] : []),
     isDcdc
       ? fuses(result)

@@ -49,7 +49,38 @@ function goal(facts: Facts, result: ChargeTime, w: Speech): string {
     : w.say('to-percent', 'to {percent} %', { percent: w.decimals(target, 0) });
 }
 
-function headline(facts: Facts, result: ChargeTime, verdict: Verdict, w: Speech): string {
+/** Slower than this a charger hardly keeps up, per hour of capacity (C). Common practice: a tenth of the capacity. */
+const slowC = 0.05;
+
+const suiting = {
+  well: 'That suits the battery',
+  slowly: 'It works, but slowly',
+  badly: 'Too big for that battery',
+} as const;
+
+const asksOfSuiting = ({ cues, recognised: { words } }: RequestContext['parsed']): boolean =>
+  cues.has('ask-can-it') || words.includes('fast');
+
+/** "Is a 10 A charger ok for 120 Ah?": how it suits the battery, where that is asked and both are told. */
+function suitsBattery(
+  { source, figures, bank, isSizeAssumed, mostA }: ChargeTime,
+  { chargers = [] }: Facts,
+  { parsed }: RequestContext,
+): keyof typeof suiting | undefined {
+  const isOf = source.kind === 'mains' || source.kind === 'dcdc';
+  const told = chargers.find(({ currentA }) => currentA !== undefined)?.currentA;
+  if (!isOf || told === undefined || isSizeAssumed || !asksOfSuiting(parsed)) return undefined;
+  if (told > mostA) return 'badly';
+  return figures.current.value < slowC * bank.capacityAh ? 'slowly' : 'well';
+}
+
+function headline(
+  facts: Facts,
+  result: ChargeTime,
+  verdict: Verdict,
+  w: Speech,
+  suits: keyof typeof suiting | undefined,
+): string {
   const { chargeTime, startCharge } = result.figures;
   if (!Number.isFinite(chargeTime.value))
     return result.bank.chemistry === 'lfp' && (facts.ambientC ?? 20) < 0
@@ -69,6 +100,7 @@ function headline(facts: Facts, result: ChargeTime, verdict: Verdict, w: Speech)
     time: `${timeOn(result, w)} ${goal(facts, result, w)}${range && ` (${range})`}`,
     has: verdict === null ? '' : timeTold(facts, result, w),
   };
+  if (verdict === null && suits) return w.say(`charger-${suits}`, `${suiting[suits]}: {time}.`, gaps);
   if (verdict === null) return sentence(w.say('takes', '{time}.', gaps));
   // One unit in a line: days of sun are not held against hours of it.
   if (!isSaidAlike(timeToldH(facts, result), chargeTime.value, w)) {
@@ -197,7 +229,7 @@ export function answerChargeTime(facts: Facts, result: ChargeTime, setting: Requ
       ].filter(line => line !== undefined);
   const isEnding = Number.isFinite(chargeTime.value);
   return {
-    headline: headline(facts, result, verdict, w),
+    headline: headline(facts, result, verdict, w, suitsBattery(result, facts, setting)),
     lines: isEnding ? lines.slice(0, 3) : [],
     verdict,
     figures: {

@@ -3,7 +3,7 @@ import type { Assumption, Values } from '#engine/assumption.ts';
 import { type Bank, bankIn, bankOfOne } from '#engine/battery/bank.ts';
 import { chargeRow } from '#engine/battery/charge-table.ts';
 import { absorptionVoltage } from '#engine/battery/charging.ts';
-import { chargeRateC } from '#engine/battery/limits.ts';
+import { chargeRateC, limitsOf } from '#engine/battery/limits.ts';
 import { chemistryRow, lithiumChargeByTemperature } from '#engine/battery/tables.ts';
 import {
   type Charge,
@@ -58,6 +58,8 @@ export interface ChargeTime extends Explored<ChargeKey> {
   /** What a DC-DC charger takes from the vehicle, A. */
   readonly inputA?: number;
   readonly isBigForAlternator: boolean;
+  /** What the battery should be charged with at most, A. */
+  readonly mostA: number;
   /** Absorption voltage at the temperature told, V; lead-acid only. */
   readonly absorptionV?: number;
 }
@@ -213,6 +215,7 @@ export function computeChargeTime(
     isEnoughAsked: !isOnlyHowLong,
     inputA,
     isBigForAlternator: (inputA ?? 0) > alternatorSpareA,
+    mostA: limitsOf(bank).chargeA,
     absorptionV: isCold ? absorptionVoltage(bank, facts.ambientC) : undefined,
   };
 }

@@ -61,7 +61,11 @@ export function guessed(told: Stated, { parsed }: RequestContext, hasSource: boo
   // Of nothing at all only how long is answered for usual gear: "can I leave the solar on?" is something else.
   const isLevelTold = batteries.length > 0 || told.volts !== undefined;
   if (!isSized && !hasSource && !isLevelTold && !parsed.cues.has('ask-how-long')) return undefined;
-  const [, kind] = drivenBy.find(([cue]) => parsed.cues.has(cue)) ?? [undefined, 'mains' as const];
+  const isOfEngine = parsed.recognised.words.some(word => word === 'engine' || word === 'idling');
+  const [, kind] = drivenBy.find(([cue]) => parsed.cues.has(cue) || (cue === 'drive' && isOfEngine)) ?? [
+    undefined,
+    'mains' as const,
+  ];
   return {
     facts: {
       ...told,

@@ -1,4 +1,5 @@
 import type { Facts, Stated } from '#rig/rig.ts';
+import { withAsides } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
 import { factsOf } from '../facts.ts';
 import type { Intent } from '../intent.ts';
@@ -7,10 +8,12 @@ import { computeShould } from '../should-charge.ts';
 import { sunFacts } from '../sun.ts';
 import { hasUse } from '../use.ts';
 import { answerChargeTime } from './answer.ts';
+import { chargeTimeAsides } from './asides-table.ts';
 import { computeChargeTime, computePutBack, isPutBack } from './compute.ts';
 import { coldFirst, guessed, withGuess } from './guess.ts';
 import { answerPutBack } from './put-back.ts';
 import { answerShould } from './should-answer.ts';
+import { chargerSize } from './sums/charger-size.ts';
 import { answerAtTemperature, atTemperature } from './temperature.ts';
 
 const isOfTemperature = (facts: Facts): boolean => atTemperature(facts) !== undefined;
@@ -62,8 +65,7 @@ function alsoHangsOn(facts: Stated): readonly string[] {
   return [...(isUsedAlone ? ['chargeUsedAh'] : []), ...(isCharger ? ['chargers.currentA'] : [])];
 }
 
-/** How long to charge it; how long must I drive. */
-export const chargeTime: Intent = defineIntent({
+const time: Intent = defineIntent({
   name: 'charge-time',
   title: 'How long to charge it?',
   isOfNow: true,
@@ -91,13 +93,17 @@ export const chargeTime: Intent = defineIntent({
   alsoHangsOn,
   needs: [needCharge, needSource],
   guess: (told, setting) => {
+    const size = chargerSize(factsOf(told), setting);
+    if (size) return size;
     const guess = guessed(told, setting, hasSource(factsOf(told)));
-    const ready = guess && chargeTime.needs.safeParse(guess.facts).data;
-    return ready ? withGuess(chargeTime.reply(ready, setting), guess) : coldFirst(told);
+    const ready = guess && time.needs.safeParse(guess.facts).data;
+    return ready ? withGuess(time.reply(ready, setting), guess) : coldFirst(told);
   },
   reply: (facts, setting) => {
     const asked = atTemperature(facts);
     if (asked) return answerAtTemperature(asked);
+    const size = chargerSize(facts, setting);
+    if (size) return size;
     if (isPutBack(facts)) return answerPutBack(computePutBack(facts));
     const should = computeShould(facts, setting);
     return should
@@ -105,3 +111,6 @@ export const chargeTime: Intent = defineIntent({
       : answerChargeTime(facts, computeChargeTime(facts, setting), setting);
   },
 });
+
+/** How long to charge it; how long must I drive; and what people ask beside that. */
+export const chargeTime: Intent = withAsides(time, chargeTimeAsides);

@@ -21,6 +21,8 @@ export function atTemperature(facts: Facts): AtTemperature | undefined {
 }
 
 const exampleAh = 100;
+/** Above this it is heat that limits the charge, °C. */
+const warmC = 40;
 
 /** Whether, and how gently, it may be charged at that temperature of its own. */
 export function answerAtTemperature({ chemistry, ambientC }: AtTemperature): Reply {
@@ -47,25 +49,37 @@ export function answerAtTemperature({ chemistry, ambientC }: AtTemperature): Rep
       next: ['AGM or lithium?', 'how full is 12.4V'],
     };
   const verdict: Exclude<Verdict, null> = share === 0 ? 'no' : share < best ? 'tight' : 'yes';
+  const isHot = ambientC > warmC;
   const headlines = {
     no:
       ambientC < 0
         ? w.say('lithium-frozen', 'No, not at {c} °C: charging lithium below freezing ruins its cells.', gaps)
         : w.say('lithium-too-hot', 'No, not at {c} °C: that is too hot to charge lithium.', gaps),
-    tight: w.say(
-      'lithium-gently',
-      'Yes, but gently at {c} °C: up to {amps} A into each 100 Ah until it’s past {upTo} °C.',
-      gaps,
-    ),
+    tight: isHot
+      ? w.say(
+          'lithium-hot',
+          'Better not at {c} °C: charge it gently, up to {amps} A into each 100 Ah, or wait until it’s cooler.',
+          gaps,
+        )
+      : w.say(
+          'lithium-gently',
+          'Yes, but gently at {c} °C: up to {amps} A into each 100 Ah until it’s past {upTo} °C.',
+          gaps,
+        ),
     yes: w.say('lithium-fine', 'Yes: at {c} °C lithium takes its full charge.', gaps),
   };
   return {
     headline: headlines[verdict],
     lines: [
-      w.say(
-        'cells-count',
-        'It’s the cells that count: a battery kept in the warm may be charged in the cold. Its BMS and its own sheet come first.',
-      ),
+      isHot
+        ? w.say(
+            'hot-wears',
+            'Heat wears it: shade and air for it, and best under 45 °C. Its BMS and its own sheet come first.',
+          )
+        : w.say(
+            'cells-count',
+            'It’s the cells that count: a battery kept in the warm may be charged in the cold. Its BMS and its own sheet come first.',
+          ),
     ],
     verdict,
     cautions: ambientC <= 5 ? ['lithium-cold'] : [],

@@ -29,6 +29,15 @@ const isHouse = (battery: Battery): boolean => battery.role !== 'starter';
 const isSized = (battery: Battery): boolean =>
   battery.capacityAh !== undefined || battery.energyWh !== undefined;
 
+/** A load's name, with what sets it apart from one of the same name. */
+function nameAmong(loads: readonly Load[], load: Load, names: Names): string {
+  const alike = loads.filter(other => other.name === load.name);
+  if (alike.length < 2) return load.name;
+  const isBySupply = load.supply !== undefined && new Set(alike.map(({ supply }) => supply)).size > 1;
+  const supply = load.supply === 'dc' ? '12 V' : 'mains';
+  return isBySupply ? `${supply} ${load.name}` : names.load(load);
+}
+
 /** Loads of two sides told one after the other, each with its own battery. */
 const areRivals = (batteries: readonly Battery[], loads: readonly Load[]): boolean =>
   batteries.length === loads.length && new Set(loads.map(load => load.name)).size === 1 && loads.length > 1;
@@ -71,7 +80,7 @@ export function pairingOf(facts: Facts, hasUse: boolean, names: Names): Pairing 
     return {
       measure: batteries.length > 0 ? 'runTime' : 'dailyUse',
       sides: loads.map(load => ({
-        name: loads.filter(other => other.name === load.name).length > 1 ? names.load(load) : load.name,
+        name: nameAmong(loads, load, names),
         facts: { ...facts, loads: [load] },
       })),
     };

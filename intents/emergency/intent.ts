@@ -7,5 +7,5 @@ export const emergency = defineIntent({
   title: 'Something is wrong right now',
   isTalk: true,
   isNeverOffered: true,
-  reply: () => answerEmergency(),
+  reply: (_, { parsed }) => answerEmergency(parsed),
 });

@@ -7,6 +7,7 @@ import { figure, reasons } from '../figures.ts';
 import type { RequestContext } from '../intent.ts';
 import { readingNote } from '../use.ts';
 import { describeBank } from '../words.ts';
+import { askedHeadline } from './asked.ts';
 import type { EnergyBudget } from './compute.ts';
 
 const shown = 6;
@@ -46,7 +47,7 @@ export function answerEnergyBudget(facts: Facts, result: EnergyBudget, setting: 
       : `For each day without charging you need about ${rounded(dayIn.agmAh)} Ah of AGM or ${rounded(dayIn.lfpAh)} Ah of lithium.`,
   ];
   return {
-    headline: `About ${rounded(dailyUse.value)} Ah a day${spread}.`,
+    headline: askedHeadline(result, setting) ?? `About ${rounded(dailyUse.value)} Ah a day${spread}.`,
     lines: lines.filter(line => line !== undefined).slice(0, 3),
     verdict: null,
     figures: { dailyUse: figure(dailyUse, 'Ah'), dailyEnergy: figure(dailyEnergy, 'Wh') },

@@ -29,7 +29,7 @@ export function computeEnergyBudget(facts: Facts, setting: RequestContext): Ener
   const bank = bankFor(facts);
   const chemistry = facts.batteries?.find(b => b.chemistry !== undefined)?.chemistry ?? 'agm';
   const voltageV = bank?.voltageV ?? nominalVoltage(facts.systemVoltageV, chemistry);
-  const use = useOf(facts, voltageV, setting.mainsV, setting.at);
+  const use = { ...useOf(facts, voltageV, setting.mainsV, setting.at), isOfDay: true };
   let parts: readonly LoadUse[] = [];
   const explored = explore<'dailyUse' | 'dailyEnergy'>(useAssumptions(use), 'dailyUse', (values, trace) => {
     const day = dayOf(use, values, trace);

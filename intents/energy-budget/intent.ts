@@ -1,3 +1,4 @@
+import { byNight } from '../by-night.ts';
 import { defineIntent } from '../define-intent.ts';
 import { needLoads } from '../needs.ts';
 import { whereFacts } from '../sun.ts';
@@ -19,9 +20,13 @@ export const energyBudget = defineIntent({
     'inverter',
     'systemVoltageV',
     'ambientC',
+    'durationH',
     ...whereFacts,
   ],
   hangsOn: new Set([...drawFacts]),
   needs: [needLoads],
-  reply: (facts, setting) => answerEnergyBudget(facts, computeEnergyBudget(facts, setting), setting),
+  reply: (told, setting) => {
+    const facts = byNight(told, setting.parsed.recognised.words);
+    return answerEnergyBudget(facts, computeEnergyBudget(facts, setting), setting);
+  },
 });

@@ -1,11 +1,13 @@
+import { withAsides } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
+import { overVolts } from '../over-volts.ts';
 import { spotted } from '../spotting.ts';
 import { answerFault } from './answer.ts';
+import { faultAsides } from './asides-table.ts';
 import { computeFault } from './compute.ts';
 import { symptoms } from './symptoms-table.ts';
 
-/** Something doesn't work as it should: what to check, likeliest first. */
-export const fault = defineIntent({
+const wrong = defineIntent({
   name: 'fault',
   title: 'What is wrong with it?',
   asksNothing: true,
@@ -38,5 +40,10 @@ export const fault = defineIntent({
     'peakSunHours',
   ],
   subjectIn: words => spotted(words, symptoms, ({ spots }) => spots)?.name,
-  reply: (facts, setting) => answerFault(facts, computeFault(facts, setting)),
+  reply: (facts, setting) =>
+    (setting.recalled.has('volts') ? undefined : overVolts(facts)) ??
+    answerFault(facts, computeFault(facts, setting)),
 });
+
+/** Something doesn't work as it should: what to check, likeliest first; and what people ask beside that. */
+export const fault = withAsides(wrong, faultAsides, () => false);

@@ -11,6 +11,7 @@ export const symptoms: readonly Symptom[] = [
     name: 'hot-joint',
     spots: [
       'plug|socket|holder|lug|terminal|connector|wire|cable|lead|joint|post hot|warm|melt*|brown|smell*|burnt|scorch* -fridge -batter* -blow* -pop*',
+      'plug|socket|holder|pin gets_warm|gets_hot|hot|melt*|burnt|scorch*|black -blow* -pop* -fuse -warm_inside',
     ],
     when: [],
     causes: [
@@ -56,6 +57,8 @@ export const symptoms: readonly Symptom[] = [
     name: 'fuse-blows',
     spots: [
       'fuse|fuses|breaker blow*|blew|blown|pop*|melt*|trip*|gone|went|burn*|goes|lets_go|again -post -site -pole -hookup -hook_up',
+      'keeps_blowing|keeps_popping|blew_again|blown_again -speaker',
+      'bigger_one|larger_one went|blew|popped|blows',
     ],
     when: ['fuse'],
     isFuse: true,
@@ -83,7 +86,7 @@ export const symptoms: readonly Symptom[] = [
   {
     name: 'fridge-never-stops',
     spots: [
-      'fridge*|freezer*|frige*|esky|compressor never_stop*|never_switch*|non_stop|nonstop|all_the_time|wont_stop|never_off|doesnt_stop|constantly|runs_on -fuse -light* -lights -dim*',
+      'fridge*|freezer*|frige*|esky|compressor never_stop*|never_switch*|non_stop|nonstop|all_the_time|wont_stop|never_off|doesnt_stop|constantly|runs_on|runs_all_day|run_all_day|running_all_day|always_running|always_runs -fuse -light* -lights -dim*',
     ],
     when: ['cooler', 'hot-day'],
     weighs: ['duty'],
@@ -470,6 +473,7 @@ export const symptoms: readonly Symptom[] = [
     name: 'battery-very-low',
     spots: [
       'refuse* charg* -lithium -lfp',
+      'charger blinks|flashes|blinking|flashing nothing|flat|dead',
       'charger wont_start|wont_see|ignores|not_recogn*|wont_turn',
       'stone_dead',
     ],
@@ -493,7 +497,7 @@ export const symptoms: readonly Symptom[] = [
   {
     name: 'panel-rests',
     spots: [
-      'float|floating|is_full|battery_full|topped_up panel*|solar|array|sun|sunny|controller|regulator|mppt|pwm amp|amps|watts|current|nothing|zero|only|less|dropped|why|wrong|normal -never|not|isnt|wont|doesnt|half|inverter|night',
+      'float|floating|is_full|full_battery|battery_full|topped_up panel*|solar|array|sun|sunny|controller|regulator|mppt|pwm amp|amps|watts|current|nothing|zero|only|less|dropped|why|wrong|normal -never|not|isnt|wont|doesnt|half|inverter|night',
     ],
     when: [],
     weighs: ['noon', 'charge'],
@@ -614,6 +618,36 @@ export const symptoms: readonly Symptom[] = [
     asks: ['What do the battery and the unplugged panel read in the sun?', 'volts'],
   },
   {
+    name: 'two-batteries-apart',
+    spots: [
+      'aux|auxiliary|second_battery|back_battery|rear_battery|house|leisure starter|cranking|main_battery engine|driving|charging|running|volt*|v -click* -crank -dim* -dcdc -smart -jump*',
+      'main aux -fuse',
+      'charg* second|back|rear|house|leisure|aux|van_battery wont|not|doesnt|isnt|never drive|driving|engine -dcdc -dc_dc -smart -alternator -isolator -relay',
+    ],
+    when: [],
+    weighs: ['drive'],
+    causes: [
+      {
+        by: 'isolator',
+        likely:
+          'The link between the two doesn’t carry: a fuse, an isolator that stays open, or a thin cable.',
+        check:
+          'Link: engine on, both should read within {0.3 V}. If not, measure on from the front: the fuse or box where it drops is it.',
+      },
+      {
+        likely: 'A smart alternator lets an isolator drop out.',
+        check:
+          'Smart: the starter battery itself sinks under {13.2 V} on the road. A DC-DC charger cures it.',
+      },
+      {
+        likely: 'A DC-DC charger without its ignition wire stays off.',
+        check:
+          'DC-DC box: if there is one, no light with the engine on means no ignition wire or a blown fuse.',
+      },
+    ],
+    asks: ['What do both batteries read with the engine running, and what joins them?', 'words'],
+  },
+  {
     name: 'smart-alternator',
     spots: ['smart|euro|variable alternator', 'alternator wont|not|doesnt|isnt|never -dcdc -dc charg*|fill*'],
     when: ['any-charger', 'smart-alternator'],
@@ -672,6 +706,33 @@ export const symptoms: readonly Symptom[] = [
       },
     ],
     asks: ['What does its starter side read with the engine running?', 'volts'],
+  },
+  {
+    name: 'dcdc-little',
+    spots: [
+      'dcdc|dc_dc|dc_to_dc|b2b only|instead|meant|supposed|less_than|half amps|amp|a|gives|does|shows|puts -nothing -wont -zero -isnt -not_charg* -no_amps',
+      'dcdc|dc_dc|dc_to_dc|b2b does|gives|shows|makes amps not -not_charg* -working',
+    ],
+    when: [],
+    weighs: ['drive'],
+    causes: [
+      {
+        by: 'cable',
+        likely:
+          'Most likely low volts at its input, so it holds back: thin or long cable, or the engine at idle.',
+        check:
+          'Feed: on the road its input should read within {0.5 V} of the starter battery. If not, thicker cable and clean lugs.',
+      },
+      {
+        likely: 'Or the battery is nearly full and takes less.',
+        check: 'Full: its output reads {14 V} or more. Run the battery down a third and look again.',
+      },
+      {
+        likely: 'Or it is hot and turns itself down.',
+        check: 'Heat: too hot to hold? Give it air and metal behind it.',
+      },
+    ],
+    asks: ['What do its input and output read on the road?', 'volts'],
   },
   {
     name: 'dcdc-wont-charge',

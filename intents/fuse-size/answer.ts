@@ -1,3 +1,4 @@
+import type { Verdict } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
 import { rounded } from '#answer/say.ts';
 import type { CautionCode } from '#answer/words/en.ts';
@@ -48,12 +49,26 @@ const cableName = ({ conductor }: FuseSize): string => {
     : copper;
 };
 
+/** The thinnest cable that gear is commonly wired with, mm²: common practice. */
+const thinnestMm2 = 1.5;
+
+/** A fuse spoken of for a load, where no cable is told: whether it does hangs on the cable. */
+const isJudgedAlone = ({ saidAreaMm2, kind, saidA, leastA }: FuseSize): boolean =>
+  saidAreaMm2 !== undefined &&
+  kind !== undefined &&
+  kind !== 'solar' &&
+  saidA !== undefined &&
+  saidA >= leastA;
+
 /** Whether the fuse spoken of does: it must guard the cable and carry the load. */
-function judge({ saidA, mostA, found, kind, figures }: FuseSize): 'yes' | 'no' | null {
+function judge(result: FuseSize): Verdict {
+  const { saidA, mostA, found, kind, figures } = result;
   if (kind !== undefined && !found.fits) return 'no';
   if (saidA === undefined) return null;
   if (mostA !== undefined && saidA > mostA) return 'no';
   if (kind !== undefined && saidA < figures.current.value) return 'no';
+  if (isJudgedAlone(result))
+    return saidA > found.wanted.ratingA && present(result.saidAreaMm2) > thinnestMm2 ? 'tight' : 'yes';
   return mostA === undefined ? null : 'yes';
 }
 
@@ -63,6 +78,12 @@ function spoken(result: FuseSize): string | undefined {
   const verdict = judge(result);
   if (saidA === undefined || verdict === null || !found.fits) return undefined;
   const fuse = `${significant(saidA)} A`;
+  if (isJudgedAlone(result) && verdict !== 'no') {
+    const area = `${significant(present(result.saidAreaMm2), 3)} mm² or more`;
+    return verdict === 'yes'
+      ? `Yes: a ${fuse} fuse suits ${plain(figures.current.value)} A, on cable of ${area}.`
+      : `Not unless its cable is ${area}: ${fuse} is over the ${plain(found.wanted.ratingA)} A that ${plain(figures.current.value)} A needs.`;
+  }
   if (verdict === 'yes') return `Yes: a ${fuse} fuse guards ${cableName(result)}.`;
   return mostA !== undefined && saidA > mostA
     ? `No: ${cableName(result)} would burn before a ${fuse} fuse blows; it allows ${plain(mostA)} A at most.`

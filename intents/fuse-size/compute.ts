@@ -52,6 +52,8 @@ export interface FuseSize extends Explored<FuseKey> {
   readonly mostA?: number;
   /** The fuse spoken of, A. */
   readonly saidA?: number;
+  /** The thinnest copper that the fuse spoken of guards, where no cable is told and this message speaks of it, mm². */
+  readonly saidAreaMm2?: number;
   /** Rated current, where the fuse has to stand more of it, A. */
   readonly ratedA?: number;
   /** What the panels' label has, into a short, A. */
@@ -83,6 +85,11 @@ export function computeFuseSize(
     carriesA: conductor && carriesA(conductor, lies),
     mostA: conductor && largestFuseOn(conductor, lies)?.ratingA,
     saidA: facts.fuseA,
+    // `protect` takes what runs for long, and finds the fuse above it.
+    saidAreaMm2:
+      facts.fuseA === undefined || conductor || setting.recalled.has('fuseA')
+        ? undefined
+        : protect(facts.fuseA / fuseFactor).leastAreaMm2,
     source,
     voltageV,
   };

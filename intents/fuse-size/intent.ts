@@ -1,24 +1,31 @@
+import type { Facts, Stated } from '#rig/rig.ts';
+import { withAsides } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
 import type { Need } from '../needs.ts';
 import { answerFuseSize } from './answer.ts';
+import { fuseAsides } from './asides-table.ts';
 import { computeFuseSize } from './compute.ts';
 
+const isCircuitKnown = (facts: Facts): boolean =>
+  (facts.cable?.currentA ?? facts.cable?.areaMm2 ?? facts.cable?.awg ?? facts.cable?.autoCableMm) !==
+    undefined ||
+  facts.inverter?.powerW !== undefined ||
+  !!facts.loads?.length ||
+  !!facts.chargers?.some(c => c.kind !== 'generator') ||
+  !!facts.solar?.some(s => s.powerW !== undefined);
 const needCircuit: Need = {
   anyOf: ['cable', 'inverter', 'loads', 'chargers', 'solar'],
   ask: 'what it protects (say “15A pump”, “2000W inverter” or “6mm² cable”)',
-  holds: facts =>
-    (facts.cable?.currentA ?? facts.cable?.areaMm2 ?? facts.cable?.awg ?? facts.cable?.autoCableMm) !==
-      undefined ||
-    facts.inverter?.powerW !== undefined ||
-    !!facts.loads?.length ||
-    !!facts.chargers?.some(c => c.kind !== 'generator') ||
-    !!facts.solar?.some(s => s.powerW !== undefined),
+  holds: isCircuitKnown,
 };
 
-/** What fuse. */
-export const fuseSize = defineIntent({
+const hasFigures = ({ loads = [], cable, inverter, chargers = [] }: Stated): boolean =>
+  !!cable || !!inverter || chargers.length > 0 || loads.some(load => load.currentA ?? load.powerW);
+
+const size = defineIntent({
   name: 'fuse-size',
   title: 'What fuse do I need?',
+  thing: 'fuse',
   takes: [
     'cable',
     'inverter',
@@ -33,3 +40,6 @@ export const fuseSize = defineIntent({
   needs: [needCircuit],
   reply: (facts, setting) => answerFuseSize(computeFuseSize(facts, setting)),
 });
+
+/** What fuse, and what people ask beside that. */
+export const fuseSize = withAsides(size, fuseAsides, hasFigures);

@@ -1,8 +1,12 @@
+import { withAsides } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
+import { factsOf } from '../facts.ts';
 import { hasCapacity, type Need } from '../needs.ts';
+import { spotted } from '../spotting.ts';
 import { whereFacts } from '../sun.ts';
 import { hasUse } from '../use.ts';
 import { answerGenerator } from './answer.ts';
+import { generatorAsides } from './asides-table.ts';
 import { computeGenerator } from './compute.ts';
 
 const needWork: Need = {
@@ -18,8 +22,11 @@ const needWork: Need = {
 /** Words by which people ask how loud it is. */
 const noise: ReadonlySet<string> = new Set(['noise', 'noisy', 'loud', 'quiet', 'db', 'decibels', 'silent']);
 
-/** What generator, how long a day. */
-export const generator = defineIntent({
+/** What people have on one that is for charging alone, A. Common practice. */
+const usualChargerA = 20;
+const forCharging = ['charg*|top_up|topping_up|fill* -aircon -air_con -kettle -microwave'] as const;
+
+const generatorSize = defineIntent({
   name: 'generator',
   title: 'What generator do I need?',
   takes: [
@@ -38,6 +45,15 @@ export const generator = defineIntent({
   ],
   hangsOn: new Set(['chargers']),
   needs: [needWork],
+  guess: (told, setting) => {
+    const isForCharging = spotted(setting.parsed.recognised.words, forCharging, pattern => [pattern]);
+    if (!isForCharging) return undefined;
+    const facts = factsOf({
+      ...told,
+      chargers: [...(told.chargers ?? []), { kind: 'mains', currentA: usualChargerA }],
+    });
+    return answerGenerator(facts, computeGenerator(facts, setting));
+  },
   reply: (facts, setting) =>
     answerGenerator(
       facts,
@@ -45,3 +61,6 @@ export const generator = defineIntent({
       setting.parsed.recognised.words.some(word => noise.has(word)),
     ),
 });
+
+/** What generator, how long a day, and what people ask beside that. */
+export const generator = withAsides(generatorSize, generatorAsides);

@@ -9,6 +9,8 @@ import type { Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
 import { figure, reasons } from '../figures.ts';
 import type { RequestContext } from '../intent.ts';
+import { spotted } from '../spotting.ts';
+import { usualWatts } from '../usual-watts.ts';
 import { wiringChart } from '../wiring-chart.ts';
 import { bankWithin } from '../words.ts';
 import type { InverterCheck } from './compute.ts';
@@ -89,6 +91,12 @@ function trouble(result: InverterCheck, setting: RequestContext, w: Speech): str
   });
 }
 
+/** Words that ask what an inverter runs. */
+const asksWhat: readonly string[] = ['what', 'whats', 'biggest|most_powerful'];
+
+/** Words that ask whether it is more than is needed. */
+const tooBig: readonly string[] = ['overkill', 'too_big', 'too_much', 'bigger_than'];
+
 function headline(result: InverterCheck, verdict: Verdict, setting: RequestContext, w: Speech): string {
   const { figures, ratingW, neededW } = result;
   const gaps = {
@@ -97,6 +105,8 @@ function headline(result: InverterCheck, verdict: Verdict, setting: RequestConte
     rating: w.decimals(ratingW ?? 0, 0),
     needed: w.decimals(neededW, 0),
   };
+  if (result.loads.length === 0 && result.bankFit && figures.batteryCurrent.value > result.bankFit.limitA)
+    return w.say('not-flat-out', 'Not flat out: {why}.', { why: bankTrouble(result, setting, w) });
   if (result.loads.length === 0)
     return w.say(
       'flat-out',
@@ -106,6 +116,12 @@ function headline(result: InverterCheck, verdict: Verdict, setting: RequestConte
   if (verdict === 'no') return w.say('no-because', 'No: {why}.', { why: trouble(result, setting, w) });
   if (verdict === 'tight')
     return w.say('tight-because', 'Tight: {why}.', { why: trouble(result, setting, w) });
+  if (ratingW === undefined && verdict === null && setting.parsed.cues.has('ask-can-it'))
+    return w.say(
+      'only-with',
+      'Only with a {needed} W inverter, and a battery that can give about {amps} A ({range}).',
+      gaps,
+    );
   if (ratingW === undefined && result.loads.length > 1)
     return w.say(
       'take-together',
@@ -117,6 +133,15 @@ function headline(result: InverterCheck, verdict: Verdict, setting: RequestConte
       'takes-and-wants',
       '{things} takes about {amps} A from the battery ({range}) and needs a {needed} W inverter.',
       { ...gaps, things: sentence(things(result, w)) },
+    );
+  if (
+    spotted(setting.parsed.recognised.words, tooBig, one => [one]) &&
+    2 * figures.acLoad.value < (ratingW ?? 0)
+  )
+    return w.say(
+      'more-than-enough',
+      'Yes, it’s more than you need: {run} W of the {rating} W it gives.',
+      gaps,
     );
   return w.say('within', 'Yes: {run} W is within the {rating} W it gives.', gaps);
 }
@@ -219,13 +244,17 @@ function cautionsOf(facts: Facts, result: InverterCheck): CautionCode[] {
 export function answerInverterCheck(facts: Facts, result: InverterCheck, setting: RequestContext): Reply {
   const { cues } = setting.parsed;
   const w = english;
-  const watts = w.decimals(result.ratingW ?? result.neededW, 0);
+  const sizeW = w.decimals(result.ratingW ?? result.neededW, 0);
   const isJudged = result.loads.length > 0 && (result.ratingW !== undefined || result.fit === 'no');
-  const isAsked = isJudged || (result.bank !== undefined && cues.has('ask-can-it'));
+  const isBankTold = setting.parsed.facts.batteries !== undefined && result.loads.length > 0;
+  const isAsked = isJudged || (result.bank !== undefined && (cues.has('ask-can-it') || isBankTold));
   const verdict: Verdict = isAsked ? (result.fit ?? null) : null;
   const isInHeadline = verdict === null || (verdict === 'yes' && result.ratingW === undefined);
   const { acLoad, batteryCurrent, batteryUse } = result.figures;
-  const isWhatAsked = result.loads.length === 0 && setting.parsed.recognised.words.includes('what');
+  const { words } = setting.parsed.recognised;
+  const isWhatAsked = result.loads.length === 0 && spotted(words, asksWhat, one => [one]) !== undefined;
+  const [only, other] = result.loads;
+  const watts = only && !other ? usualWatts(only, words) : undefined;
   const usual = isWhatAsked ? whatRuns(result, w) : [];
   const lines = [
     drain(result, isInHeadline, w),
@@ -234,8 +263,8 @@ export function answerInverterCheck(facts: Facts, result: InverterCheck, setting
   const [first = '', ...rest] = usual;
   const flatOut = headline(result, verdict, setting, w);
   return {
-    headline: first || flatOut,
-    lines: (first ? [...rest, flatOut, ...lines] : lines).slice(0, 4),
+    headline: watts ?? (first || flatOut),
+    lines: (watts || first ? [...rest, flatOut, ...lines] : lines).slice(0, 4),
     verdict,
     figures: {
       acLoad: figure(acLoad, 'W'),
@@ -247,8 +276,8 @@ export function answerInverterCheck(facts: Facts, result: InverterCheck, setting
     chart: result.fit === 'no' || isForbidden(result) ? undefined : wiringChart(facts, setting.mainsV),
     cautions: cautionsOf(facts, result),
     next: [
-      w.say('next-cable', 'what cable for a {watts}W inverter, 1.5 m?', { watts }),
-      w.say('next-fuse', 'what fuse for a {watts}W inverter?', { watts }),
+      w.say('next-cable', 'what cable for a {watts}W inverter, 1.5 m?', { watts: sizeW }),
+      w.say('next-fuse', 'what fuse for a {watts}W inverter?', { watts: sizeW }),
       w.say('next-working', 'show the working'),
     ],
   };

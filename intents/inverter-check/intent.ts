@@ -23,6 +23,7 @@ const needWatts: Need = {
 export const inverterCheck = defineIntent({
   name: 'inverter-check',
   title: 'Will the inverter run it?',
+  thing: 'inverter',
   takes: [
     'loads',
     'inverter',

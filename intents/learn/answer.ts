@@ -3,6 +3,7 @@ import { list } from '#answer/say.ts';
 import { present } from '#basics/present.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { RequestContext } from '../intent.ts';
+import { spotted } from '../spotting.ts';
 import { liveLine } from './compute.ts';
 import { course, letterOf, type Step } from './course.ts';
 import { after, type Move, moveOf } from './moves.ts';
@@ -112,10 +113,36 @@ function words(move: Move, facts: Facts, setting: RequestContext): Reply {
   }
 }
 
+/** Words of a wish for the course, and of a question about one thing. */
+const wishes: readonly string[] = [
+  'teach*|learn*|lesson*|course|quiz*|explain*|basics|beginner*|newbie|tutorial|start|from_scratch|understand|new_to|help|train*|study|go_on|carry_on',
+];
+const asks: readonly string[] = [
+  'what|whats|which|where|why|how|when|who|is|are|can|could|do|does|will|would|should|shall',
+];
+
+/** A question that was taken for a wish to learn, and that no short answer stands ready for. */
+const unanswered: Reply = {
+  headline:
+    'I have no short answer to that. Ask it with your battery and what runs on it, if it is about those.',
+  lines: ['Or say “teach me” for fifteen short lessons on 12 V power, from the parts to the trip.'],
+  verdict: null,
+  next: ['teach me', 'help'],
+};
+
+const isJustAsked = (words: readonly string[], move: Move, lesson: RequestContext['lesson']): boolean =>
+  (move.kind === 'show' || (move.kind === 'stop' && !lesson)) &&
+  spotted(words, asks, one => [one]) !== undefined &&
+  spotted(words, wishes, one => [one]) === undefined;
+
 /** One turn of the course, for one person: what to show, and where they are after it. */
 export function answerLearn(facts: Facts, setting: RequestContext): Reply {
   const { cues, choice, recognised } = setting.parsed;
   const move = moveOf({ cues, choice, words: recognised.tokens.map(({ text }) => text) }, setting.lesson);
+  const isMoved = ['learn', 'quiz', 'simpler', 'previous', 'next', 'start-over'].some(cue =>
+    cues.has(cue as never),
+  );
+  if (!isMoved && isJustAsked(recognised.words, move, setting.lesson)) return unanswered;
   const lesson = after(move, setting.lesson);
   return {
     ...words(move, facts, setting),

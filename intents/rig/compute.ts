@@ -1,6 +1,6 @@
 import { correct, isAmong, isOf } from '#rig/correct.ts';
 import { gearIn, hasGear } from '#rig/gear.ts';
-import { mergeFacts, removeFrom } from '#rig/merge.ts';
+import { mergeBatteries, mergeFacts, removeFrom } from '#rig/merge.ts';
 import { mostKept, type Rig, type Stated } from '#rig/rig.ts';
 import type { RequestContext } from '../intent.ts';
 
@@ -20,8 +20,13 @@ function ownerOf({ parsed, rigs, ownKey }: RequestContext): string {
   if (parsed.owner === 'me') return rigs[ownKey] || hasGear(gearIn(parsed.facts)) || !rigs[''] ? ownKey : '';
   if (parsed.owner === 'us') return !rigs[''] && rigs[ownKey] ? ownKey : '';
   if (parsed.owner !== undefined) return parsed.owner.toLowerCase();
-  return rigs[ownKey] || !rigs[''] ? ownKey : '';
+  // "Got a 100 Ah lithium here" is its writer's, also where others have told what is the group's.
+  const isOwn = parsed.cues.has('own-statement') && !parsed.recognised.words.some(word => ofAll.has(word));
+  return rigs[ownKey] || !rigs[''] || isOwn ? ownKey : '';
 }
+
+/** Words that speak for the group. */
+const ofAll: ReadonlySet<string> = new Set('we weve our ours us were there'.split(' '));
 
 /** Somebody else's rig, who can speak for themselves: only they or an admin change it. */
 const isTheirs = (owner: string, { ownKey, kind, isAdmin, sharing }: RequestContext): boolean =>
@@ -72,7 +77,11 @@ export function changeRig(setting: RequestContext): RigChange {
   const left = removeFrom(slip ? correct(old ?? {}, slip) : (old ?? {}), removed);
   const isOther = cues.has('change') || cues.has('make-it') || cues.has('correction');
   const mode = cues.has('add') ? 'add' : isOther ? 'change' : 'state';
-  const rig = prune(mergeFacts(left, gear, mode));
+  const merged = mergeFacts(left, gear, mode);
+  // "It's 80": the one battery, which stays of its kind.
+  if (mode === 'state' && left.batteries?.length === 1 && gear.batteries?.length === 1)
+    merged.batteries = mergeBatteries(left.batteries, gear.batteries, 'change');
+  const rig = prune(merged);
   const isBig = (rig.loads?.length ?? 0) > Math.max(mostKept.loads, old?.loads?.length ?? 0);
   if (isBig) return { owner, did: 'big', rig: old ?? {}, missed: [] };
   const isRemoved = JSON.stringify(prune(left)) !== JSON.stringify(old ?? {});

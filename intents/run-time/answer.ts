@@ -4,6 +4,7 @@ import { english, type Speech } from '#answer/speech.ts';
 import { present } from '#basics/present.ts';
 import { applianceOf } from '#catalog/appliances.ts';
 import type { Range } from '#quantity/range.ts';
+import { isAllNight, nightLongH } from '../by-night.ts';
 import { loadCautions } from '../cautions.ts';
 import { enough, figure, reasons } from '../figures.ts';
 import type { RequestContext } from '../intent.ts';
@@ -28,20 +29,42 @@ const medicalNight = ({ loads = [] }: RunTimeFacts): number | undefined => {
 /** What lasts less than this share of the time wanted, as far as one can tell, will hardly do, though at best it would. */
 const hopefulShare = 0.8;
 
+/** "Can it run …?", and no time is named: from so many hours on the answer is yes, for that long. */
+const leastPlainYesH = 12;
+
+/** Whether it is asked if it does, not how long, and no more hangs on it than comfort. */
+const asksWhether = ({ loads = [] }: RunTimeFacts, { parsed: { cues } }: RequestContext): boolean =>
+  cues.has('ask-can-it') &&
+  !['ask-how-long', 'ask-how-much'].some(cue => cues.has(cue as never)) &&
+  !loads.some(({ name }) => applianceOf(name)?.isMedical);
+
 /** The sentence for a time range against a wanted one. */
 function headline(
   runTime: Range,
   wantedH: number | undefined,
   verdict: 'yes' | 'tight' | 'no' | null,
   w: Speech,
-  { nightH, until }: { readonly nightH?: number | undefined; readonly until?: string | undefined },
+  {
+    nightH,
+    until,
+    isAskedWhether,
+  }: {
+    readonly nightH?: number | undefined;
+    readonly until?: string | undefined;
+    readonly isAskedWhether: boolean;
+  },
 ): string {
   const { say } = w;
   if (runTime.value <= 0)
     return say('used-up', 'Nothing is left to use: it is as low as it should go, or lower. Charge it first.');
   const lasts = nightH === undefined ? lasting(runTime, w) : nights(runTime, w);
   const isLikely = runTime.value >= hopefulShare * (wantedH ?? 0);
-  if (verdict === null) return say('lasts', 'It lasts {lasts}.', { lasts });
+  if (verdict === null) {
+    if (!isAskedWhether) return say('lasts', 'It lasts {lasts}.', { lasts });
+    return runTime.value < leastPlainYesH
+      ? say('only-lasts', 'Only for {lasts}.', { lasts })
+      : say('yes-for', 'Yes, for {lasts}.', { lasts });
+  }
   if (until !== undefined) {
     const gaps = { lasts, until };
     if (verdict === 'yes') return say('yes-until', 'Yes, past {until}: it lasts {lasts} from now.', gaps);
@@ -148,13 +171,20 @@ export function answerRunTime(told: RunTimeFacts, result: RunTime, setting: Requ
   const { runTime, usableCapacity, dailyUse } = result.figures;
   // "6 hours of it, enough?": one such day is what is asked for.
   const isOfOneDay = told.durationH === undefined && setting.parsed.cues.has('ask-can-it') && areTimed(told);
-  const facts = isOfOneDay ? { ...told, durationH: 24 } : told;
+  const isOfNight =
+    told.durationH === undefined && asksWhether(told, setting) && isAllNight(setting.parsed.recognised.words);
+  const facts = isOfOneDay
+    ? { ...told, durationH: 24 }
+    : isOfNight
+      ? { ...told, durationH: nightLongH }
+      : told;
   const wantedH = facts.durationH;
   const verdict = wantedH === undefined ? null : enough(runTime, wantedH);
   const w = english;
   const said = headline(runTime, wantedH, verdict, w, {
     nightH: medicalNight(facts),
     until: setting.parsed.facts.until,
+    isAskedWhether: asksWhether(facts, setting) && result.peakA <= result.fit.limitA,
   });
   const amps = w.significant(dailyUse.value / 24, 2);
   const ah = rounded(dailyUse.value, w);

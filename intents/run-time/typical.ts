@@ -6,6 +6,8 @@ import { applianceOf } from '#catalog/appliances.ts';
 import { hasDraw } from '#rig/merge.ts';
 import type { Stated, StatedBattery } from '#rig/rig.ts';
 import { enough, figure, reasons } from '../figures.ts';
+import type { RequestContext } from '../intent.ts';
+import { spotted } from '../spotting.ts';
 import { chemistryName } from '../words.ts';
 import type { RunTime, RunTimeFacts } from './compute.ts';
 
@@ -42,10 +44,45 @@ export function typicalRunTime(facts: Stated): Stated | undefined {
   return { ...facts, batteries: [{ ...usual, ...battery }] };
 }
 
+/** Words that ask what a battery is good for. */
+const asksWhat: readonly string[] = [
+  'what|whats can|could|will|would|should run|running|power|use off|from|on|with -how_long -cable',
+];
+
+/** Lights, two phones and a telly of 40 W for three hours take about so much, Ah. Common practice. */
+const eveningAh = 15;
+
 /** Words for how long a battery lasts with what nearly every camp runs on it, and what to tell. */
-export function answerUsualUse(reply: Reply): Reply {
+export function answerUsualUse(
+  reply: Reply,
+  { figures: { runTime, usableCapacity } }: RunTime,
+  { parsed }: Pick<RequestContext, 'parsed'>,
+): Reply {
   const w = english;
   const lines = (reply.lines ?? []).slice(0, 2);
+  if (spotted(parsed.recognised.words, asksWhat, one => [one]) && runTime.value > spentH)
+    return {
+      ...reply,
+      headline: w.say('runs-for-example', 'A usual fridge {lasts}, for example.', {
+        lasts: lasting(runTime, w),
+      }),
+      lines: [
+        ...lines.slice(0, 1),
+        w.say('runs-small-things', 'Or lights, phones and a telly of an evening for about {days} days.', {
+          days: w.significant(
+            usableCapacity.value / eveningAh,
+            usableCapacity.value < 10 * eveningAh ? 1 : 2,
+          ),
+          count: usableCapacity.value / eveningAh,
+        }),
+        w.say(
+          'runs-heaters',
+          'Not heaters, kettles or air conditioning for long. What would you like to run?',
+        ),
+      ],
+      verdict: null,
+      next: [w.say('next-fridge', 'fridge 1.2A'), w.say('next-lights', 'fridge and lights'), '40Ah a day'],
+    };
   return {
     ...reply,
     lines: [

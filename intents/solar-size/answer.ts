@@ -88,7 +88,9 @@ function answerStraight(facts: SolarSizeFacts, result: SolarSize, setting: Reque
 }
 
 /** Words that ask of panels told whether they do. */
-const ofEnough: ReadonlySet<string> = new Set('cover covers enough plenty suffice do'.split(' '));
+const ofEnough: ReadonlySet<string> = new Set(
+  'cover covers enough plenty suffice do carry keep manage can'.split(' '),
+);
 
 /** Whether it is asked if the panels told do: "does 250 W cover it". */
 const asksWhether = ({ parsed: { cues, facts, recognised } }: RequestContext): boolean =>
@@ -109,13 +111,43 @@ function judge({ figures, presentW }: SolarSize, setting: RequestContext): Verdi
 const firstLine = 100;
 
 /** The first line; where a place of a long name leaves no room for it, without the range. */
-function headline(facts: SolarSizeFacts, result: SolarSize, verdict: Verdict, w: Speech): string {
-  const whole = wholeHeadline(facts, result, verdict, w);
+function headline(
+  facts: SolarSizeFacts,
+  result: SolarSize,
+  verdict: Verdict,
+  setting: RequestContext,
+  w: Speech,
+): string {
+  const whole = wholeHeadline(facts, result, verdict, setting, w);
   const { low, high } = result.figures.panelPower;
   return whole.length > firstLine ? whole.replace(` (${span(low, high, 'W', w)})`, '') : whole;
 }
 
-function wholeHeadline(facts: SolarSizeFacts, result: SolarSize, verdict: Verdict, w: Speech): string {
+/** A usual panel of a van's roof, W. Common practice. */
+const roofPanelW = 200;
+
+/** "How many more panels". */
+const asksHowMany = (words: readonly string[]): boolean => {
+  const at = words.findIndex((word, i) => word === 'many' && words[i - 1] === 'how');
+  return at >= 0 && words.slice(at, at + 4).includes('panels');
+};
+
+/** "Eight of 200 W" where the number was asked for. */
+const severalOf = (powerW: number, { parsed }: RequestContext, w: Speech): string =>
+  asksHowMany(parsed.recognised.words)
+    ? w.say('so-many-panels', '{n} of {each} W', {
+        n: `${Math.ceil(powerW / roofPanelW)}`,
+        each: `${roofPanelW}`,
+      })
+    : w.say('several-panels', 'in several panels');
+
+function wholeHeadline(
+  facts: SolarSizeFacts,
+  result: SolarSize,
+  verdict: Verdict,
+  setting: RequestContext,
+  w: Speech,
+): string {
   const { panelPower } = result.figures;
   const where = whereAndWhen(facts, result.sun, w);
   if (!Number.isFinite(panelPower.value))
@@ -136,7 +168,10 @@ function wholeHeadline(facts: SolarSizeFacts, result: SolarSize, verdict: Verdic
       gaps,
     );
   if (verdict === null && size > 400)
-    return w.say('panels-size', 'About {watts} W of solar ({range}){where}, in several panels.', gaps);
+    return w.say('panels-size', 'About {watts} W of solar ({range}){where}, {panels}.', {
+      ...gaps,
+      panels: severalOf(panelPower.value, setting, w),
+    });
   if (verdict === null)
     return w.say('panel-size', '{Article} {size} W panel: you need about {watts} W ({range}){where}.', gaps);
   if (verdict === 'yes')
@@ -220,7 +255,7 @@ export function answerSolarSize(facts: SolarSizeFacts, result: SolarSize, settin
     readingNote(facts, w),
   ].filter(line => line !== undefined);
   return {
-    headline: headline(facts, result, verdict, w),
+    headline: headline(facts, result, verdict, setting, w),
     lines: lines.slice(0, 4),
     verdict,
     figures: figuresOf(result),

@@ -1,14 +1,17 @@
 import { present } from '#basics/present.ts';
+import { withAsides } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
 import { whereFacts } from '../sun.ts';
 import { answerSolarWiring } from './answer.ts';
+import { solarWiringAsides } from './asides-table.ts';
 import { computeSolarWiring, type WiringFacts } from './compute.ts';
 import { platesIn } from './plate.ts';
+import { controllerAsked } from './sums/controller.ts';
 
-/** Panels in series or parallel, and whether that suits the controller and the battery. */
-export const solarWiring = defineIntent<WiringFacts>({
+const wiring = defineIntent<WiringFacts>({
   name: 'solar-wiring',
   title: 'Panels in series or parallel?',
+  thing: 'panel',
   takes: ['solar', 'arrangement', 'batteries', 'systemVoltageV', 'shade', ...whereFacts, 'ambientC'],
   needs: [
     {
@@ -26,10 +29,11 @@ export const solarWiring = defineIntent<WiringFacts>({
     const facts = systemVoltageV === plates.plate.limitV ? rest : { ...rest, systemVoltageV };
     const isOne = facts.solar.length === 1 && present(facts.solar[0]).count === 1;
     const isHeldToPlate = plates.plate.limitV !== undefined || plates.plate.ratedA !== undefined;
-    return answerSolarWiring(
-      facts,
-      computeSolarWiring(facts, plates),
-      facts.arrangement !== undefined || isOne || isHeldToPlate,
-    );
+    const result = computeSolarWiring(facts, plates);
+    const reply = answerSolarWiring(facts, result, facts.arrangement !== undefined || isOne || isHeldToPlate);
+    return controllerAsked(facts, result, parsed, reply);
   },
 });
+
+/** Panels in series or parallel, whether that suits controller and battery, and what people ask beside it. */
+export const solarWiring = withAsides(wiring, solarWiringAsides);

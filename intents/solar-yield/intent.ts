@@ -1,9 +1,12 @@
 import { present } from '#basics/present.ts';
+import { withAsides } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
 import type { Need } from '../needs.ts';
 import { sunFacts, whereSunHangsOn } from '../sun.ts';
 import { answerSolarYield } from './answer.ts';
+import { solarYieldAsides } from './asides-table.ts';
 import { computeSolarYield, type SolarYieldFacts } from './compute.ts';
+import { answerSeen, seenOf } from './sums/seen.ts';
 
 const needPanel: Need = {
   anyOf: ['solar'],
@@ -11,12 +14,12 @@ const needPanel: Need = {
   holds: facts => present(facts.solar).some(panel => panel.powerW !== undefined),
 };
 
-/** What will my panel make. */
-export const solarYield = defineIntent<SolarYieldFacts>({
+const made = defineIntent<SolarYieldFacts>({
   name: 'solar-yield',
   title: 'What will my panel make?',
+  thing: 'panel',
   hangsOnPlace: ({ solar }) => solar !== undefined,
-  takes: [...sunFacts, 'loads', 'dailyUseAh', 'dailyUseWh', 'inverter'],
+  takes: [...sunFacts, 'loads', 'dailyUseAh', 'dailyUseWh', 'inverter', 'netCurrentA'],
   needs: [needPanel],
   // What stays of it is told for lead-acid, whether its kind was named or not.
   alsoHangsOn: facts => [
@@ -26,5 +29,11 @@ export const solarYield = defineIntent<SolarYieldFacts>({
       ? []
       : ['solar.powerW', ...whereSunHangsOn(facts)]),
   ],
-  reply: (facts, setting) => answerSolarYield(facts, computeSolarYield(facts, setting), setting),
+  reply: (facts, setting) => {
+    const seen = seenOf(facts, setting);
+    return seen ? answerSeen(seen) : answerSolarYield(facts, computeSolarYield(facts, setting), setting);
+  },
 });
+
+/** What will my panel make, and what people ask beside that. */
+export const solarYield = withAsides(made, solarYieldAsides);

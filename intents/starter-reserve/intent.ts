@@ -1,11 +1,13 @@
+import { withAsides } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
 import { needLoads } from '../needs.ts';
 import { whereFacts } from '../sun.ts';
+import { hasUse } from '../use.ts';
 import { answerStarterReserve } from './answer.ts';
+import { starterAsides } from './asides-table.ts';
 import { computeStarterReserve } from './compute.ts';
 
-/** Can I run it off the starter battery. */
-export const starterReserve = defineIntent({
+const reserve = defineIntent({
   name: 'starter-reserve',
   title: 'Will it still start?',
   takes: [
@@ -28,3 +30,10 @@ export const starterReserve = defineIntent({
     return answerStarterReserve(facts, computeStarterReserve(facts, setting));
   },
 });
+
+/** Can I run it off the starter battery, and what people ask beside that. */
+export const starterReserve = withAsides(
+  reserve,
+  starterAsides,
+  (_, facts, { recalled }) => hasUse(facts) && !recalled.has('loads'),
+);

@@ -6,6 +6,8 @@ import type { Facts } from '#rig/rig.ts';
 import type { RequestContext } from '../intent.ts';
 import { usableOf } from './compute.ts';
 import { isOnlyTerms, mentioned, nearest, termsIn } from './match.ts';
+import type { PlainQuestion } from './plain/plain-question.ts';
+import { plainQuestionIn } from './plain/plain-questions.ts';
 import { comparisonOf, type Term, terms } from './terms.ts';
 
 const keyed = (key: string): Term => present(terms.find(t => t.key === key));
@@ -113,9 +115,19 @@ function unknown(phrase: string): Reply {
   };
 }
 
-/** Words for a term asked after; two terms are compared; an unknown one is asked back. */
+const plainly = ({ says, lines, caution, next }: PlainQuestion): Reply => ({
+  headline: says,
+  lines,
+  verdict: null,
+  cautions: caution ? [caution] : [],
+  next,
+});
+
+/** Words for a plain question, else for a term asked after; two terms are compared; an unknown one is asked back. */
 export function answerTerm(facts: Facts, setting: RequestContext): Reply {
   const { term, cues } = setting.parsed;
+  const asked = plainQuestionIn(setting.parsed, setting.about);
+  if (asked) return plainly(asked);
   const found = term === undefined ? [] : termsIn(term);
   const [first, second] = found;
   const isDepth = first?.key === 'depth of discharge' || (!first && facts.batteries !== undefined);

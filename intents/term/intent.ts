@@ -1,12 +1,17 @@
 import { defineIntent } from '../define-intent.ts';
 import { answerTerm } from './answer.ts';
+import { plainQuestionIn } from './plain/plain-questions.ts';
 
-/** What is an amp hour; the difference between two words; why not all of the label. */
+/** What is an amp hour; the difference between two words; why not all of the label; and plain questions of how it's done. */
 export const term = defineIntent({
   name: 'term',
   title: 'What does that word mean?',
   isTalk: true,
   hasNoSum: true,
   takes: ['batteries', 'arrangement', 'systemVoltageV'],
+  isAskedBy: (parsed, about) => {
+    const asked = plainQuestionIn(parsed, about);
+    return asked && (asked.isBeforeSums ? 'for-sure' : 'if-unsure');
+  },
   reply: (facts, setting) => answerTerm(facts, setting),
 });

@@ -1,5 +1,7 @@
+import { english } from '#answer/speech.ts';
 import type { Stated } from '#rig/rig.ts';
 import { defineIntent } from '../define-intent.ts';
+import type { Intent } from '../intent.ts';
 import { needBattery, needLoads } from '../needs.ts';
 import { withDcdcSpoken } from '../spoken-charger.ts';
 import { whereSunHangsOn } from '../sun.ts';
@@ -35,7 +37,7 @@ function alsoHangsOn(facts: Stated): readonly string[] {
 }
 
 /** A trip day by day: driving, camping, sun. */
-export const trip = defineIntent<TripFacts>({
+export const trip: Intent<TripFacts> = defineIntent<TripFacts>({
   name: 'trip',
   title: 'Will it last the trip?',
   isPictured: true,
@@ -80,7 +82,34 @@ export const trip = defineIntent<TripFacts>({
   hangsOn,
   alsoHangsOn,
   needs: [needBattery, needLoads],
+  // "Will that panel keep a fridge going?", and no battery is told: whether the sun makes what is used.
+  becomes: ({ batteries, solar, loads, dailyUseAh, dailyUseWh, days }) =>
+    !batteries &&
+    !days?.length &&
+    solar?.some(({ powerW }) => powerW !== undefined) &&
+    (loads?.length || (dailyUseAh ?? dailyUseWh) !== undefined)
+      ? 'solar-size'
+      : undefined,
   subjectIn: words => (asksByDay(words) ? byDay : undefined),
+  // A battery and panels, and nothing that runs is told: a usual fridge, so that a beginner gets a number first.
+  guess: (facts, setting) => {
+    const { batteries, solar } = setting.parsed.facts;
+    const isNothingTold =
+      !facts.loads && (facts.dailyUseAh ?? facts.dailyUseWh ?? facts.inverter) === undefined;
+    if (!isNothingTold || !(batteries ?? solar)) return undefined;
+    const ready = trip.needs.safeParse({ ...facts, loads: [{ name: 'fridge' }] }).data;
+    if (!ready) return undefined;
+    const reply = trip.reply(ready, setting);
+    const line = english.say(
+      'usual-use',
+      'That is with a typical fridge on it, and nothing else. What runs on yours?',
+    );
+    return {
+      ...reply,
+      lines: [...(reply.lines ?? []).slice(0, 2), line],
+      next: ['fridge and lights', '40Ah a day'],
+    };
+  },
   reply: (told, setting) => {
     const facts = withDcdcSpoken(told, setting.parsed.cues);
     const trip = computeTrip(facts, setting.at, setting.mainsV, setting.parsed.recognised.words);

@@ -1,4 +1,4 @@
-import type { Answer } from '#answer/answer.ts';
+import type { Answer, IntentName } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
 import { english } from '#answer/speech.ts';
 import { cut } from '#answer/text.ts';
@@ -11,6 +11,7 @@ import type { ChatUnits } from '#quantity/chat-units.ts';
 import type { Facts } from '#rig/rig.ts';
 import { silence, toAnswer, toldOf } from './answering/answer.ts';
 import { countedLines } from './answering/counted.ts';
+import { withNoChange, withReasonFirst } from './answering/no-change.ts';
 import { isEmergency, safe } from './answering/safe.ts';
 import { isReplay, isSilent, isStrange } from './answering/silence.ts';
 import { type Heard, hear } from './hear.ts';
@@ -23,6 +24,7 @@ import { pick } from './kept/remembered.ts';
 import { hearBot, talkAfter } from './kept/talk-read.ts';
 import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
+import { isIntent, undemanding } from './questions.ts';
 import { freshened, type Options } from './setting.ts';
 import { unitsWish, unusualUnits } from './told/units.ts';
 import { listedByDay, turnedBack } from './turns/requests.ts';
@@ -59,14 +61,14 @@ function conversed(before: Memory, message: Message, options: Options): Converse
     const told = { facts: {}, undo: undefined, options: [], issues: [] };
     const asked = { ...heard, ...told, intent: turned.intent, probability: 1, certainty: 1 };
     const onto = { ...message, onto: turned };
-    return answer(memory, onto, interpret(memory, onto, asked, options));
+    return answer(memory, onto, asWished(interpret(memory, onto, asked, options)));
   }
   const trip = listedByDay(memory, message);
   if (trip) {
     const told = { facts: {}, removed: [], corrects: undefined, options: [], issues: [] };
     const asked = { ...heard, ...told, intent: 'trip', probability: 1, certainty: 1, second: undefined };
     const onto = { ...message, onto: trip };
-    return answer(memory, onto, interpret(memory, onto, asked, options));
+    return answer(memory, onto, asWished(interpret(memory, onto, asked, options)));
   }
   const done: Conversed[] = [];
   const read = learnt(memory, message, heard);
@@ -82,6 +84,9 @@ function conversed(before: Memory, message: Message, options: Options): Converse
   return joined(done);
 }
 
+/** An answer that was wished for once more, as it stands: that it is the same is no news. */
+const asWished = (read: Interpreted): Interpreted => ({ ...read, replay: undefined });
+
 /** A location shared: noted, and a question before that hangs on it is answered again from there. */
 function here(memory: Memory, message: Message, nothing: Heard, options: Options): Conversed {
   const noted = noteLocation(memory, message, nothing);
@@ -89,7 +94,7 @@ function here(memory: Memory, message: Message, nothing: Heard, options: Options
   if (!last || !hangsOnPlace(last)) return noted;
   const asked = { ...noted.heard, intent: last.intent, probability: 1, second: undefined };
   const read = interpret(noted.memory, { ...message, onto: last }, asked, options);
-  const { memory: after, answer: again } = answer(noted.memory, message, read);
+  const { memory: after, answer: again } = answer(noted.memory, message, asWished(read));
   return joined([
     { memory: after, answer: again },
     { memory: after, answer: noted.answer },
@@ -166,6 +171,10 @@ const asTalk = (read: Interpreted): Interpreted => ({
   two: undefined,
 });
 
+/** The question that an answer is to: as it was read, where plain words answer it in place of a sum. */
+const askedAs = ({ intent, readAs }: Interpreted): IntentName =>
+  readAs && isIntent(readAs.intent) && !undemanding.has(readAs.intent) ? readAs.intent : intent.name;
+
 /** In a longer message what seems untold may only not have been read. */
 const mostGuessedWords = 14;
 
@@ -237,9 +246,13 @@ function answer(
       : { reply: (isNobodys ? undefined : guessOf(read)) ?? present(back) };
   const full = whole.reply;
   const isAgain = isReplay(read);
-  const isWorkingShown = cues.has('ask-working') || (isAgain && cues.has('ask-why'));
+  const isWorkingShown = cues.has('ask-working');
   const isSimpler = isAgain && cues.has('simpler');
-  const shown: Reply = isSimpler ? { ...full, assumed: [], lines: full.lines?.slice(0, 1) } : full;
+  const shown: Reply = isSimpler
+    ? { ...full, assumed: [], lines: full.lines?.slice(0, 1) }
+    : isAgain && cues.has('ask-why') && !isWorkingShown
+      ? withReasonFirst(full)
+      : withNoChange(full, read);
   const reply = safe(shown, { ...danger, isBack });
   const isTold = reply.figures !== undefined || full.remember?.rigs !== undefined;
   const counted = isBack || !isTold ? undefined : countedLines(read, whole);
@@ -258,7 +271,7 @@ function answer(
           ? 'unclear'
           : heard.isRivalry
             ? 'compare'
-            : intent.name,
+            : askedAs(read),
       ...toldOf(read),
       isWorkingShown,
       counted: [...learntLines, ...(counted?.lines ?? [])],

@@ -19,6 +19,7 @@ import { sound } from './told/sound.ts';
 import { meantBy } from './turns/buttons.ts';
 import { type Forgetting, forgettingIn, isUndoing, undoneBy } from './turns/requests.ts';
 import type { Sided } from './turns/sided.ts';
+import { withoutFarFetched } from './unsure/far-fetched.ts';
 import { pickedIn } from './unsure/picked.ts';
 import { leastSure, leastSureAlone } from './unsure/sureness.ts';
 import type { Possession } from './whose/possession.ts';
@@ -106,7 +107,7 @@ function readWhole(text: string, context: TalkContext): ParsedMessage {
   if (context.lastIntent === undefined) return parsed;
   const isSure = parsed.certainty >= leastSure;
   if (isSure && (parsed.intent === 'convert' || !isSum(parsed))) return parsed;
-  const alone = read(text, { people: context.people });
+  const alone = read(text, { people: context.people }, parsed.recognised);
   const isOfItself = alone.intent === 'convert' ? isSum(alone) : alone.term !== undefined;
   const isWhole = isOfItself || (!isSure && isSetup(sound(parsed.facts).facts));
   const isSurer = alone.certainty >= Math.max(leastSure, isOfItself ? parsed.certainty : 0);
@@ -124,7 +125,7 @@ const onlyShows = ({ cues, facts }: ParsedMessage): boolean =>
 function readSafely(text: string, context: TalkContext): ParsedMessage {
   const parsed = readWhole(text, context);
   if (parsed.hazards.length === 0 || isEmergency(parsed.hazards) || !context.meant?.length) return parsed;
-  const { hazards } = read(text, {});
+  const { hazards } = read(text, {}, parsed.recognised);
   return isEmergency(hazards) || onlyShows(parsed) ? { ...parsed, hazards } : parsed;
 }
 
@@ -155,7 +156,7 @@ const settled = {
 export function hear(memory: Memory, message: Message): Heard {
   const text = message.text.slice(0, mostCharacters);
   const context = contextIn(memory, message);
-  const told = heard(withoutFalseAlarm(readSafely(text, context), context));
+  const told = heard(withoutFarFetched(withoutFalseAlarm(readSafely(text, context), context)));
   const command = text.trim().toLowerCase();
   if (Object.hasOwn(commands, command))
     return { ...told, intent: present(commands[command]), probability: 1, options: [] };

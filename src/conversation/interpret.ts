@@ -6,7 +6,6 @@ import { factsOf } from '#intents/facts.ts';
 import { type Intent, needsOf, type RequestContext } from '#intents/intent.ts';
 import { withLearned } from '#intents/learned.ts';
 import { hasCapacity } from '#intents/needs.ts';
-import { whereOf } from '#intents/sun.ts';
 import { type Worked, worked } from '#intents/unused.ts';
 import { toldApart } from '#intents/which-place.ts';
 import type { Cue } from '#language/words/en/cues.ts';
@@ -18,43 +17,43 @@ import { dangersIn, stillThere, withDangers } from './answering/dangers.ts';
 import { type Heard, hear } from './hear.ts';
 import { learnedFor } from './kept/learned.ts';
 import { fill, lastFrame, ownKey, personKey, resolved, rigFor } from './kept/recall.ts';
-import { pick, remembered, rigFilling, rigOf, sourcesInOrder, withMore } from './kept/remembered.ts';
+import {
+  pick,
+  remembered,
+  rigFilling,
+  saysMore,
+  sourcesInOrder,
+  wholeIn,
+  withMore,
+} from './kept/remembered.ts';
 import { whereTheyCamp } from './kept/whereabouts.ts';
 import { emptyMemory, type Frame, type Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { isIntent, undemanding } from './questions.ts';
 import { type Options, settingOf } from './setting.ts';
 import { outletVoltsIn } from './told/left-numbers.ts';
+import { withSeasonTold } from './told/season-told.ts';
+import { timed } from './told/timed.ts';
 import { unitsFor } from './told/units.ts';
-import { hoursUntil } from './told/until.ts';
 import { asked, isAskedAgain, stillRecalled } from './turns/again.ts';
 import { appealed } from './turns/appeal.ts';
-import { asDriven } from './turns/as-driven.ts';
-import { asPut } from './turns/as-put.ts';
-import { answeringBack } from './turns/asked-back.ts';
+import { asMeant } from './turns/as-meant.ts';
 import { arguedIn, claimsFor } from './turns/claims.ts';
 import { contestedIn } from './turns/contested.ts';
-import { withoutDispute } from './turns/dispute.ts';
 import { leanOf } from './turns/lean.ts';
-import {
-  isSlipOf,
-  ofArgument,
-  ofFrame,
-  ofTheirs,
-  sideTalk,
-  toldGear,
-  toldUnits,
-  turnOfTalk,
-} from './turns/retake.ts';
+import { isSlipOf, ofArgument, ofFrame, turnOfTalk } from './turns/retake.ts';
+import { likelierAsked, sideTalk } from './turns/side-talk.ts';
 import { leanOn, namedBy, subjectBefore } from './turns/subject.ts';
+import { toldGear, toldUnits } from './turns/told-gear.ts';
 import { turned } from './turns/turn.ts';
 import { type Missing, missingOf } from './unsure/ask-back.ts';
+import { askedBeside, askedPlainly } from './unsure/asked-plainly.ts';
 import { doubtOf } from './unsure/doubt.ts';
 import { type AnswerOf, factsIn, readingsOf, type Two, twoReadings } from './unsure/two-readings.ts';
-import { type FactSource, type Lent, lentIn, sourcesOf } from './whose/origins.ts';
-import { betweenRivals } from './whose/rivals.ts';
+import { type Lent, lentIn, sourcesOf } from './whose/origins.ts';
+import { rigsOf } from './whose/rigs-of.ts';
 import { sharersOf } from './whose/shared.ts';
-import { borrowedIn, withOwner } from './whose/whose.ts';
+import { borrowedIn } from './whose/whose.ts';
 
 /** A message held against what is remembered: everything after goes by this one value. */
 export interface Interpreted {
@@ -62,6 +61,8 @@ export interface Interpreted {
   readonly intent: Intent;
   /** What the message states, literally. */
   readonly heard: Heard;
+  /** The same as it was read, where it is answered in plain words in place of a sum. */
+  readonly readAs?: Heard;
   /** All that the question goes by, wherever it came from. */
   readonly facts: Stated;
   /** The same ready for the engine; absent where something is missing. */
@@ -80,21 +81,10 @@ export interface Interpreted {
   readonly isUnsure?: true;
   /** Codes of hazards seen in the message or in what memory adds. */
   readonly hazards: readonly HazardCode[];
+  /** The answer to the question that it turns, or asks once more. */
+  readonly replay?: () => Reply | undefined;
   /** The answer, where it was worked out already to see whether another reading has the same. */
   readonly worked?: Worked;
-}
-
-/** Where a person's clock is, by the place known. */
-const longitudeIn = ({ rigs }: Memory, { from, kind }: Message, facts: Stated): number | undefined =>
-  [facts, rigs[ownKey(from, kind)], rigs['']]
-    .map(known => known && whereOf(factsOf(known)).longitudeDeg)
-    .find(deg => deg !== undefined);
-
-/** "Until 7am" as hours from the message. */
-function timed(facts: Stated, memory: Memory, message: Message): Stated {
-  if (facts.until === undefined || facts.durationH !== undefined) return facts;
-  const durationH = hoursUntil(facts.until, message.at, longitudeIn(memory, message, facts));
-  return durationH === undefined ? facts : { ...facts, durationH };
 }
 
 /** Less likely than this another question is not taken, though it could be answered. */
@@ -108,13 +98,14 @@ export function interpret(memory: Memory, message: Message, said: Heard, options
   const own = (asked: Frame) => replayed(memory, message, asked, options);
   const argument = appealed(memory, message, said, own);
   if (argument) return taken(memory, message, argument, undefined, options);
-  const whose = betweenRivals(memory, message, withOwner(memory, message, said));
-  const argued = withoutDispute(memory, message, whose);
-  const told = asPut(ofTheirs(memory, message, answeringBack(memory, message, asDriven(argued))));
-  const plain = told.issues.length > 0 ? undefined : (toldGear(told) ?? toldUnits(told));
+  const told = asMeant(memory, message, said);
+  const plain = told.issues.length > 0 ? undefined : (toldGear(memory, message, told) ?? toldUnits(told));
   if (plain) return taken(memory, message, plain, undefined, options);
   const leaning = ofFrame(memory, message, told);
-  const heard = ofArgument(memory, turnOfTalk(memory, message, leaning) ?? sideTalk(leaning) ?? leaning);
+  const heard = ofArgument(
+    memory,
+    turnOfTalk(memory, message, leaning) ?? likelierAsked(leaning) ?? sideTalk(leaning) ?? leaning,
+  );
   const tried = new Map<string, Worked>();
   const answerOf: AnswerOf = (intent, facts) => {
     const it = taken(memory, message, { ...heard, intent, facts }, undefined, options);
@@ -128,8 +119,13 @@ export function interpret(memory: Memory, message: Message, said: Heard, options
   if (doubt) return taken(memory, message, heard, doubt, options);
   const isPlain = heard.issues.length > 0 || isSlipOf(lastFrame(memory, message.from), heard);
   const unsure = isPlain ? undefined : twoReadings(heard, answerOf);
-  if (unsure && unsure.echo === undefined) return taken(memory, message, heard, unsure, options);
   const asked = taken(memory, message, heard, undefined, options);
+  const isWeak = !asked.ready || undemanding.has(heard.intent);
+  const inWords = askedPlainly(memory, message, heard, unsure ? 'torn' : isWeak ? 'weak' : 'sure');
+  if (inWords) return { ...taken(memory, message, inWords, undefined, options), readAs: heard };
+  const beside = askedBeside(heard, message, unsure);
+  if (beside) return taken(memory, message, beside, undefined, options);
+  if (unsure && unsure.echo === undefined) return taken(memory, message, heard, unsure, options);
   // What lacks something is asked for by that; nothing would be worked out yet.
   if (unsure && asked.ready) return taken(memory, message, heard, unsure, options);
   const becomes = asked.intent.becomes?.(asked.facts);
@@ -141,9 +137,9 @@ export function interpret(memory: Memory, message: Message, said: Heard, options
     ...(unsure && { isUnsure: true as const }),
   };
   if (first.ready || heard.issues.length > 0) return first;
-  // What can't be answered may have been another question, that can.
+  // What can't be answered may have been another question, or have told more, so that it can.
   for (const { intent, stated, probability } of readingsOf(heard)) {
-    if (intent === heard.intent || probability < leastLikely || undemanding.has(intent)) continue;
+    if (probability < leastLikely || undemanding.has(intent)) continue;
     const facts = factsIn(stated, heard);
     if (intent === 'rig' && Object.keys(facts).length === 0) continue;
     const other = taken(memory, message, { ...heard, intent, facts }, undefined, options);
@@ -159,13 +155,6 @@ function beforeOf(intent: Intent, frame: Frame, learned: LearnedOfRig | undefine
     const parsed = needsOf(intent, frame.subject).safeParse(pick(frame.facts, intent.takes));
     return parsed.success ? withLearned(parsed.data, learned) : undefined;
   };
-}
-
-/** The rig that a question before went by, as it is now. */
-function rigsOf({ rigs }: Memory, frame: Frame | undefined, from: string): FactSource[] {
-  const key = frame && rigOf(frame);
-  const rig = key === undefined ? undefined : rigs[key];
-  return rig ? [{ who: key === from || key === '' ? undefined : key, facts: rig, isRig: true }] : [];
 }
 
 /** The bot's own answer to a question before, by what that went by. */
@@ -194,7 +183,9 @@ function taken(
   const from = personKey(message.from);
   const rig = rigFor(memory, said, message.from, message.kind);
   const named = namedBy(two ? two.options.map(option => intentNamed(option.intent)) : [intent], said);
-  const borrowed = intent.isOfGear ? undefined : borrowedIn(memory, message, said);
+  // "I have the same battery as Bea": told of one's own rig, it is what hers is.
+  const isOfSame = said.possessions?.some(({ isSame }) => isSame) === true;
+  const borrowed = intent.isOfGear && !isOfSame ? undefined : borrowedIn(memory, message, said);
   const spoken = borrowed ? { ...said, facts: { ...said.facts, ...borrowed.facts } } : said;
   const lean = leanOn(leanOf(memory, message, spoken, intent), intent, named);
   // "Save it as my rig": what was just spoken of.
@@ -208,12 +199,14 @@ function taken(
   const { lent, passing, isDraw } = remembered(memory, message, heard, lean, rig?.rig);
   const isTurn = lean.extent === 'all' && lean.frame !== undefined && lent !== undefined;
   // "If I add a fan": to what one has.
-  const isAdded = !isTurn && heard.cues.has('add') && rig?.key === ownKey(message.from, message.kind);
-  const base = isAdded
-    ? withMore(rig.rig, told)
-    : isTurn
-      ? turned(present(lean.frame), lent, { ...heard, facts: told })
-      : told;
+  const isOfRigMeant = rig?.key === ownKey(message.from, message.kind) || heard.owner !== undefined;
+  const isAdded = !isTurn && saysMore(heard) && isOfRigMeant;
+  const base =
+    isAdded && rig
+      ? withMore(rig.rig, told)
+      : isTurn
+        ? turned(present(lean.frame), lent, { ...heard, facts: told })
+        : told;
   // Its own use and battery are all the gear there is: a rig or a talk adds where and when, and no more.
   const own = rigFilling(rig, heard, message, { intent, told, isTurn });
   const isOfRig = heard.owner !== undefined || heard.cues.has('rig');
@@ -227,7 +220,8 @@ function taken(
   const known = fill(base, takes, sources, isDraw);
   const here = whereTheyCamp(memory, message, intent, known.facts);
   const filled = here ? fill(base, takes, [...sources, here.facts], isDraw) : known;
-  const all = timed(without(filled.facts, ...(borrowed?.unknown ?? [])), memory, message);
+  const seasoned = withSeasonTold(filled.facts, heard, intent);
+  const all = timed(without(seasoned, ...(borrowed?.unknown ?? [])), memory, message);
   const facts = pick(all, intent.takes);
   const subject = named ?? subjectBefore(intent, lean);
   const parsed = needsOf(intent, subject).safeParse(facts);
@@ -235,14 +229,18 @@ function taken(
   const sharers = sharersOf(memory, from);
   const isOthers = rig && ![...sharers, '', ownKey(message.from, message.kind)].includes(rig.key);
   const ofRig = isOthers ? rig.key : undefined;
+  const ofIt = rig ? [{ who: ofRig, facts: rig.rig, isRig: memory.rigs[rig.key] !== undefined }] : [];
+  const [ofOwn, ofOther] = ofRig === undefined ? [ofIt, []] : [[], ofIt];
   const lentNow = lentIn(
     facts,
     resolved(said.facts, rig?.key === from ? rig.rig : undefined),
     [
       ...(borrowed ? [...borrowed.lent, { facts: borrowed.facts }] : []),
+      // What stands in the writer's own rig is theirs, whoever has such a one too.
+      ...ofOwn,
       ...(lean.frame && lean.extent !== 'none' ? sourcesOf(lean.frame, from) : []),
       ...rigsOf(memory, lean.frame, from),
-      ...(rig ? [{ who: ofRig, facts: rig.rig, isRig: memory.rigs[rig.key] !== undefined }] : []),
+      ...ofOther,
       { who: memory.passingFrom === from ? undefined : memory.passingFrom, facts: passing ?? {} },
       ...(here ? [here] : []),
     ],
@@ -265,7 +263,10 @@ function taken(
     {
       recalled: again
         ? new Set(again.recalled as (keyof Stated)[])
-        : new Set([...filled.recalled, ...(isSame ? stillRecalled(lean.frame, told) : [])]),
+        : new Set([
+            ...[...filled.recalled].filter(wholeIn(rig?.rig, own)),
+            ...(isSame ? stillRecalled(lean.frame, told, heard) : []),
+          ]),
       owner: bank?.who ?? ofRig,
       claims,
       mainsV: mainsV ?? memory.settings.mainsV ?? options.mainsV ?? 230,
@@ -288,6 +289,7 @@ function taken(
     setting,
     mainsV,
     frame: lean.frame,
+    replay: isSame ? () => replayed(memory, message, present(lean.frame), options) : undefined,
     lent: lentNow,
     two,
     // Asked for again, nothing of its facts is new.

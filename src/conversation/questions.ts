@@ -1,6 +1,7 @@
 import { type IntentName, intentNames } from '#answer/answer.ts';
 import { intentNamed, intents } from '#intents';
 import type { Intent } from '#intents/intent.ts';
+import type { ParsedMessage } from '#language/reading.ts';
 import type { Stated } from '#rig/rig.ts';
 
 /** Whether a name that was read is a question that the bot answers. */
@@ -22,6 +23,18 @@ export const undemanding = namesOf(({ isTalk, asksNothing }) => isTalk || asksNo
 export const alone = namesOf(one => one.isTalk || one.asksNothing || one.isOfGear);
 /** Questions in which a level told is the level now. */
 export const ofNow = namesOf(({ isOfNow }) => isOfNow);
+
+/** The question that its words ask whatever it was read as, if any. */
+export function askedInWords(
+  parsed: ParsedMessage,
+  about: string | undefined,
+): { readonly intent: IntentName; readonly isSure: boolean } | undefined {
+  for (const { name, isAskedBy } of intents) {
+    const asked = isAskedBy?.(parsed, about);
+    if (asked) return { intent: name, isSure: asked === 'for-sure' };
+  }
+  return undefined;
+}
 
 /** Whether people would rather look at the answer. */
 export const isPictured = (name: IntentName): boolean => intentNamed(name).isPictured === true;

@@ -2,7 +2,7 @@ import { examples } from '#intents/examples.ts';
 import type { RequestContext } from '#intents/intent.ts';
 import type { Heard } from './hear.ts';
 import { learnedOf } from './kept/learned.ts';
-import { ownKey, personKey } from './kept/recall.ts';
+import { aboutBefore, ownKey, personKey } from './kept/recall.ts';
 import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { openMs, undoMs } from './turns/requests.ts';
@@ -50,6 +50,7 @@ export function settingOf(
     learned: own.learned,
     before: own.before,
     subject: own.subject,
+    about: aboutBefore(memory, message),
     sharing: owner => sharersOf(memory, owner),
     learnedOf: owner => learnedOf(memory, owner, message.at),
     ownKey: ownKey(message.from, message.kind),

@@ -21,10 +21,11 @@ const reasons: Readonly<Record<string, string>> = {
 };
 
 /** Every number that the facts hold, however deep. */
-function* numbersIn(facts: unknown): Generator<number> {
-  if (typeof facts === 'number') yield facts;
+function numbersIn(facts: unknown, found: number[] = []): readonly number[] {
+  if (typeof facts === 'number') found.push(facts);
   else if (facts !== null && typeof facts === 'object')
-    for (const inner of Object.values(facts)) yield* numbersIn(inner);
+    for (const inner of Object.values(facts)) numbersIn(inner, found);
+  return found;
 }
 
 const isNear = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-3 * Math.max(1, Math.abs(b));
@@ -46,7 +47,7 @@ export const isNumber = (m: Mention): boolean =>
 export function unreadIn(recognised: Recognised, { state, stated }: Option, beside: unknown): Unread[] {
   const { text, tokens, mentions } = recognised;
   const planned = stated.days ? new Set(planOf(mentions)?.used) : undefined;
-  const aside = [...numbersIn(beside)];
+  const aside = numbersIn(beside);
   const told = [...numbersIn(stated), ...aside];
   const isIn = (numbers: readonly number[], m: Mention, decided: number): boolean =>
     valuesOf(m, decided).some(value => numbers.some(number => isNear(number, value)));

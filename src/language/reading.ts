@@ -80,9 +80,15 @@ const spokenOf = (
 
 const apart = new Set(['claims', 'removed', 'corrects', 'owner', 'term', 'choice']);
 
-/** Reads a message. Pure; linear in its length. */
-export function read(text: string, context: TalkContext = {}): ParsedMessage {
-  const recognised = recognise(text);
+/**
+ * Reads a message. Pure; linear in its length.
+ * @param recognised what is mentioned in it, where that is known from another reading: no talk changes it
+ */
+export function read(
+  text: string,
+  context: TalkContext = {},
+  recognised: Recognised = recognise(text),
+): ParsedMessage {
   const model = shippedModel();
   const { options, frame, certainty, hazards } = decide(model, recognised.mentions, context, text);
   const best = options[0]!;

@@ -8,17 +8,29 @@ import {
   type KeyObject,
   randomBytes,
 } from 'node:crypto';
+import { deflateRawSync, inflateRawSync } from 'node:zlib';
 import { dropOldest } from '#basics/oldest.ts';
 import { Damaged } from '#conversation/memory-store.ts';
 
 /**
  * Encryption at rest. A sealed value is
- *   1 byte format (1) · 4 bytes key id · 12 bytes nonce · 16 bytes tag · ciphertext
+ *   1 byte format · 4 bytes key id · 12 bytes nonce · 16 bytes tag · ciphertext
+ * of a text as it is (format 1) or, where it is long, deflated (format 2, RFC 1951),
  * by AES-256-GCM (NIST SP 800-38D) under a key derived from the master key (HKDF, RFC 5869). What the value
  * is about (its table, row and revision) is associated data: a value moved to another row, or an old one put
  * back, doesn't open.
  */
-const format = 1;
+const plainFormat = 1;
+const packedFormat = 2;
+/**
+ * From so many characters on a text is packed: the memory of a chat of twenty is a sixth of its length then, and a usual
+ * chat's costs nothing for it.
+ */
+const leastPacked = 4096;
+/** A small window: a memory repeats itself within a few lines, and a big one costs more to set up than it saves. */
+const packing = { level: 1, windowBits: 12, memLevel: 4 } as const;
+/** More than any memory that is written. */
+const mostUnpacked = 4_000_000;
 const idEnd = 5;
 const nonceEnd = 17;
 const tagEnd = 33;
@@ -35,6 +47,10 @@ const keyOf = (master: Buffer): Key => ({
   id: derive(master, 'key id', 4),
   secret: createSecretKey(derive(master, 'seal', 32)),
 });
+
+/** What a value is about, with its format where that isn't the plain one: one can't be passed off as the other. */
+const bound = (about: string, format: number): Buffer =>
+  Buffer.from(format === plainFormat ? about : `${about}, packed`);
 
 /** The index of a database whose memories are bound to their revisions, and of one from before. */
 const aboutIndex = 'meta index 2';
@@ -141,8 +157,10 @@ export class Vault {
 
   seal(text: string, about: string): Buffer {
     const nonce = randomBytes(12);
-    const cipher = createCipheriv('aes-256-gcm', this.#newest.secret, nonce).setAAD(Buffer.from(about));
-    const body = cipher.update(text, 'utf8');
+    const format = text.length < leastPacked ? plainFormat : packedFormat;
+    const cipher = createCipheriv('aes-256-gcm', this.#newest.secret, nonce).setAAD(bound(about, format));
+    const body =
+      format === plainFormat ? cipher.update(text, 'utf8') : cipher.update(deflateRawSync(text, packing));
     cipher.final();
     return Buffer.concat([Buffer.of(format), this.#newest.id, nonce, cipher.getAuthTag(), body]);
   }
@@ -150,7 +168,9 @@ export class Vault {
   /** @throws Damaged when it was altered or belongs elsewhere; Error when no key fits */
   open(sealed: Uint8Array, about: string): string {
     const value = Buffer.from(sealed.buffer, sealed.byteOffset, sealed.byteLength);
-    if (value[0] !== format || value.length < tagEnd) throw new Damaged('a sealed memory is damaged');
+    const [format] = value;
+    if ((format !== plainFormat && format !== packedFormat) || value.length < tagEnd)
+      throw new Damaged('a sealed memory is damaged');
     const id = value.subarray(1, idEnd);
     const key = this.#keys.find(one => one.id.equals(id));
     if (!key)
@@ -161,9 +181,13 @@ export class Vault {
     const decipher = createDecipheriv('aes-256-gcm', key.secret, value.subarray(idEnd, nonceEnd), {
       authTagLength: 16,
     });
-    decipher.setAAD(Buffer.from(about)).setAuthTag(value.subarray(nonceEnd, tagEnd));
+    decipher.setAAD(bound(about, format)).setAuthTag(value.subarray(nonceEnd, tagEnd));
     try {
-      return decipher.update(value.subarray(tagEnd), undefined, 'utf8') + decipher.final('utf8');
+      const body = value.subarray(tagEnd);
+      if (format === plainFormat) return decipher.update(body, undefined, 'utf8') + decipher.final('utf8');
+      const packed = decipher.update(body);
+      decipher.final();
+      return inflateRawSync(packed, { maxOutputLength: mostUnpacked }).toString('utf8');
     } catch {
       throw new Damaged('a sealed memory is damaged, or was moved or put back; nothing was changed');
     }

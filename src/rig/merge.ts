@@ -26,6 +26,10 @@ function patchLoad(old: StatedLoad, said: StatedLoad, isOther: boolean): StatedL
   return { ...kept, ...said };
 }
 
+/** Whether a name is the last word of another: "machine" of "coffee machine". */
+export const isShortFor = (short: string, name: string): boolean =>
+  singular(name).endsWith(` ${singular(short)}`);
+
 /** Whether one name is the other with more said of it: "diesel heater" after "heater". */
 function isKindOf(a: string, b: string): boolean {
   const [short = '', long = ''] = [a, b].map(singular).sort((x, y) => x.length - y.length);
@@ -38,8 +42,13 @@ function mergeLoads(old: readonly StatedLoad[], said: readonly StatedLoad[], mod
   for (const load of said) {
     const named = merged.findIndex(l => isSameName(l.name, load.name));
     const isOther = mode === 'change' && named < 0 && hasDraw(load);
+    // "The machine, ten minutes a day" is the coffee machine.
+    const short = named < 0 && !hasDraw(load) ? merged.findIndex(l => isShortFor(load.name, l.name)) : -1;
     const at = isOther ? merged.findIndex(l => isKindOf(l.name, load.name)) : named;
-    if (at < 0) merged.push(load);
+    if (short >= 0) {
+      const old = present(merged[short]);
+      merged[short] = patchLoad(old, { ...load, name: old.name }, mode === 'change');
+    } else if (at < 0) merged.push(load);
     else merged[at] = patchLoad(present(merged[at]), load, mode === 'change');
   }
   return merged;

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { lately } from '#basics/lately.ts';
 import { dropOldest } from '#basics/oldest.ts';
 import { present } from '#basics/present.ts';
 import { without } from '#basics/without.ts';
@@ -28,4 +29,22 @@ test('the first that was put in goes first, from maps and sets; from an empty on
   const set = new Set<string>();
   dropOldest(set);
   expect(set.size).toBe(0);
+});
+
+test('what was asked of late is not worked out again, nothing among it; the oldest goes first', () => {
+  const asked: string[] = [];
+  const length = lately((text: string): number | undefined => {
+    asked.push(text);
+    return text.length || undefined;
+  }, 2);
+  expect(['', 'a', '', 'a', 'bb', '', 'bb'].map(length)).toEqual([
+    undefined,
+    1,
+    undefined,
+    1,
+    2,
+    undefined,
+    2,
+  ]);
+  expect(asked).toEqual(['', 'a', 'bb', '']);
 });

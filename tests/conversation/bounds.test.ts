@@ -1,7 +1,14 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { converse } from '#conversation/converse.ts';
 import { emptyMemory, type Memory, memorySchema } from '#conversation/memory.ts';
+import { writeMemory } from '#memory/document.ts';
+import { Vault } from '#memory/seal.ts';
 import { mostKept } from '#rig/rig.ts';
+
+const vault = Vault.make([Buffer.alloc(32, 7)]);
+/** How many bytes a memory takes as it is kept. */
+const sealed = (memory: Memory): number => vault.seal(writeMemory(memory), 'memory').length;
 
 const start = Date.UTC(2026, 3, 3, 9);
 
@@ -62,7 +69,44 @@ describe('a chat’s memory is bounded', () => {
     expect(Object.keys(memory.rigs)).toHaveLength(names.length);
     expect(memory.frames.some(frame => frame.lent)).toBe(true);
     expect(memorySchema.safeParse(memory).success).toBe(true);
-    // Sealing adds a nonce and a tag.
-    expect(JSON.stringify(memory).length + 64).toBeLessThan(8 * 1024);
+    expect(sealed(memory)).toBeLessThan(8 * 1024);
+  });
+
+  test('with eight people arguing beside any twenty rigs it stays so', { timeout: 120_000 }, () => {
+    const amount = (low: number, high: number) => fc.integer({ min: low, max: high });
+    const rig = fc.record({
+      ah: amount(40, 900),
+      count: amount(1, 4),
+      kind: fc.constantFrom('AGM', 'lithium', 'gel'),
+      fridgeW: amount(20, 90),
+      lightH: amount(1, 12),
+      solarW: amount(50, 900),
+      inverterW: amount(150, 3000),
+      days: amount(1, 9),
+      place: fc.constantFrom('Dubbo', 'Cairns', 'Broken Hill', 'Hobart', 'Esperance'),
+    });
+    const group20 = fc.array(rig, { minLength: 20, maxLength: 20 });
+    const claimed = fc.array(amount(1, 12), { minLength: 8, maxLength: 8 });
+    fc.assert(
+      fc.property(group20, claimed, (rigs, days) => {
+        const talk = group();
+        for (const [i, one] of rigs.entries()) {
+          const { ah, count, kind, fridgeW, lightH, solarW, inverterW } = one;
+          talk.say(
+            `camper${i}`,
+            `my rig: ${count}x ${ah}Ah ${kind}, fridge ${fridgeW}W, fan 0.7A, 4 lights 5W each ${lightH}h a day, ${solarW}W solar, ${inverterW}W inverter`,
+          );
+          talk.say(`camper${i}`, 'teach me');
+          talk.say(`camper${i}`, `how long will mine last in ${one.place}, ${one.days} days?`);
+        }
+        talk.say('camper0', 'will 200Ah agm run my fridge 2A average and a 60W fan for 4 days in Dubbo?');
+        for (const [i, value] of days.entries()) talk.say(`arguer${i}`, i % 2 ? 'no way' : `${value} days`);
+        talk.say('camper1', 'how long will it go?');
+        for (const [i, value] of days.entries()) talk.say(`arguer${i}`, `I say it lasts ${value} days`);
+        expect(talk.memory().claims.length).toBeGreaterThanOrEqual(8);
+        return sealed(talk.memory()) < 8 * 1024;
+      }),
+      { numRuns: 4 },
+    );
   });
 });

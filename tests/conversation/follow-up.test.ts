@@ -43,8 +43,10 @@ describe('a question turned', () => {
     expect(last.working.length).toBeGreaterThan(2);
   });
 
-  test('why? is the same wish', () => {
-    expect(talk([first, 'lou: why?']).last.text).toMatch(/÷/);
+  test('why? is told in one line what the answer comes from', () => {
+    const { text } = talk([first, 'lou: why?']).last;
+    expect(text).toMatch(/^A 120 Ah AGM gives you about 60 Ah to use; you use about 36 Ah a day\./);
+    expect(text).not.toMatch(/÷/);
   });
 
   const week =

@@ -89,8 +89,8 @@ describe('one reading is taken though it is unsure', () => {
     [
       'the question takes not all of it',
       0.45,
-      ['energy-budget', 0.6, { loads: [fridge], durationH: 10 }],
-      ['convert', 0.3, { loads: [fridge], durationH: 10 }],
+      ['energy-budget', 0.6, { loads: [fridge], fuseA: 10 }],
+      ['convert', 0.3, { loads: [fridge], fuseA: 10 }],
     ],
     [
       'health hangs on it',

@@ -176,7 +176,7 @@ export const scenes: Readonly<Record<string, readonly Turn[]>> = {
   ],
   'claims with numbers': [
     'Ann: what does a 160W panel make a day with 5 sun hours?',
-    'Bob: 800Wh',
+    'Bob: I reckon 800Wh',
     'Cal: more like 500',
     'Dee: 100Ah lithium, fridge 2A average, how long?',
     'Eli: I say 3 days',

@@ -19,6 +19,11 @@ test.each<[until: string, hours: number | undefined, longitudeDeg?: number]>([
   ['sunrise', 11, 150],
   ['7am', 12, 150],
   ['friday 7am', 12, 150],
+  // Said without its half of the day: the next such hour.
+  ['7:00', 10],
+  ['10:00', 1],
+  ['6:30', 9.5],
+  ['6:30', 11.5, 150],
   ['whenever', undefined],
 ])('from Thursday 9 am until %s: %d h', (until, hours, longitudeDeg) => {
   expect(hoursUntil(until, at, longitudeDeg)).toBe(hours);

@@ -212,7 +212,7 @@ function changed(facts: Stated, path: ToldFact['path'], value: unknown): Stated 
 test('the kinds that are compared are no part that is left out', () => {
   const { answer } = converse(
     emptyMemory(),
-    messageOf('AGM or lithium for 2 days off grid, fridge 3A at 40% duty'),
+    messageOf('which battery kind, agm or lithium, for a 3A fridge'),
   );
   expect(answer.intent).toBe('battery-type');
   expect(answer.text).not.toMatch(/Not counted here:[^\n]*(?:lithium|AGM)/);

@@ -52,7 +52,7 @@ describe('usual gear in place of what was not told', () => {
 
   test('two batteries are joined without their size', () => {
     const { last } = talk(['ann: two AGM batteries in parallel, what do I get?']);
-    expect(last.text).toMatch(/^2 in parallel: 200 Ah at 12 V/);
+    expect(last.text).toMatch(/^In parallel: still 12 V, with twice the amp hours/);
     expect(last.text).toContain('100 Ah battery (each, as you told no size)');
   });
 
@@ -125,7 +125,7 @@ describe('a few words after an answer tell more of the fridge', () => {
 
 describe('a thing of which no figure is known', () => {
   test('is said to count for nothing, and is never called typical', () => {
-    const { last } = talk(['ann: laptop 6 hours a day and a gizmo all day, 200Ah lithium, how long?']);
+    const { last } = talk(['ann: laptop 6 hours a day and a gizmo 2 hours a day, 200Ah lithium, how long?']);
     expect(last.text).toContain('Not counted, as I know no figure of it: gizmo.');
     expect(last.text).not.toMatch(/gizmo[^.;]*\(typical\)/);
   });

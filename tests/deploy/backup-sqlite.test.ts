@@ -1,3 +1,4 @@
+import { randomBytes } from 'node:crypto';
 import {
   chownSync,
   mkdirSync,
@@ -85,9 +86,12 @@ test('a copy put back elsewhere has every row, and opens with the key alone', as
 test('while the bot writes without a pause, the copy is of one moment', async () => {
   const bot = open('bot.db');
   // Far more pages than one step of a copy in parts would take.
-  const place = 'x'.repeat(60);
+  // Words of chance, as a memory is packed before it is sealed.
   const rigs = Object.fromEntries(
-    Array.from({ length: 400 }, (_, i) => [`p${i}`, { place, dailyUseAh: i + 1 }]),
+    Array.from({ length: 600 }, (_, i) => [
+      `p${i}`,
+      { place: randomBytes(40).toString('hex'), dailyUseAh: i + 1 },
+    ]),
   );
   const large = { ...billabong, rigs };
   for (let i = 0; i < 250; i++) await bot.save(`still ${i}`, large, 0);

@@ -21,17 +21,27 @@ describe('sealing', () => {
     expect(vault.seal('fridge', 'a').equals(vault.seal('fridge', 'a'))).toBe(false);
   });
 
-  test('every changed bit, a cut and another place are refused', () => {
-    const sealed = vault.seal('fridge', 'memory 1');
-    for (let bit = 0; bit < sealed.length * 8; bit += 1) {
-      const altered = Buffer.from(sealed);
-      altered[bit >> 3] = present(altered[bit >> 3]) ^ (1 << (bit & 7));
-      expect(() => vault.open(altered, 'memory 1')).toThrow(/damaged|can't be opened/);
-    }
-    expect(() => vault.open(sealed.subarray(0, -1), 'memory 1')).toThrow(/damaged/);
-    expect(() => vault.open(sealed.subarray(0, 20), 'memory 1')).toThrow(/damaged/);
-    expect(() => vault.open(sealed, 'memory 2')).toThrow(/damaged/);
+  test('a long text is packed', () => {
+    const text = JSON.stringify(Array.from({ length: 400 }, (_, i) => ({ capacityAh: i, chemistry: 'agm' })));
+    const sealed = vault.seal(text, 'memory 1');
+    expect(sealed.length).toBeLessThan(text.length / 4);
+    expect(vault.open(sealed, 'memory 1')).toBe(text);
   });
+
+  test.each(['fridge', 'fridge '.repeat(1000)])(
+    'every changed bit, a cut and another place are refused',
+    text => {
+      const sealed = vault.seal(text, 'memory 1');
+      for (let bit = 0; bit < sealed.length * 8; bit += 1) {
+        const altered = Buffer.from(sealed);
+        altered[bit >> 3] = present(altered[bit >> 3]) ^ (1 << (bit & 7));
+        expect(() => vault.open(altered, 'memory 1')).toThrow(/damaged|can't be opened/);
+      }
+      expect(() => vault.open(sealed.subarray(0, -1), 'memory 1')).toThrow(/damaged/);
+      expect(() => vault.open(sealed.subarray(0, 20), 'memory 1')).toThrow(/damaged/);
+      expect(() => vault.open(sealed, 'memory 2')).toThrow(/damaged/);
+    },
+  );
 
   test('a chat’s hash stays the same after a restart and with other keys, and differs between databases', () => {
     const [a, b] = [readKeys(keyA), readKeys(`${keyB},${keyA}`)];

@@ -287,7 +287,7 @@ describe('what is not understood', () => {
   });
 
   test('in a group: one question back, before all, with buttons for its asker', async () => {
-    await ask('/power about 50 for the fridge?');
+    await ask('/power 2 x 110ah gel and a 5A load nonstop, how many hours');
     const [back] = s.answers();
     expect(back?.text?.length).toBeLessThan(300);
     expect(back?.text).toContain('?');

@@ -20,7 +20,7 @@ export const batterySizeSubject: Subject = {
   fits: d => {
     if (d.dimension !== 'charge' && d.dimension !== 'energy') return 0;
     const hours = d.facts.durationH ?? 0;
-    if (hours <= 24 && !d.cues.has('ask-what-size')) return 0;
+    if (hours <= 24 && !d.cues.has('ask-what-size') && d.argued !== 'battery-size') return 0;
     const uses = Math.max(weigh(d, 'loads'), weigh(d, 'dailyUseAh'), weigh(d, 'dailyUseWh'));
     return 1 + uses + (hours > 24 ? 2 : 0) + (bankIn(d.facts) ? -1 : 1);
   },

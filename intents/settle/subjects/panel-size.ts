@@ -19,7 +19,9 @@ export const panelSizeSubject: Subject = {
     if (d.dimension !== 'power') return 0;
     const isSun = ['solar', 'sun', 'controller'].some(cue => d.cues.has(cue as 'solar'));
     const isUseAlone = !!(d.facts.dailyUseAh ?? d.facts.dailyUseWh) && !d.facts.loads;
-    return isSun || d.facts.peakSunHours !== undefined || isUseAlone
+    // Watts guessed after "what panel do I need?" are a panel's.
+    const isAsked = d.argued === 'solar-size';
+    return isSun || isAsked || d.facts.peakSunHours !== undefined || isUseAlone
       ? 2 + Math.max(weigh(d, 'loads'), weigh(d, 'dailyUseAh'))
       : 0;
   },

@@ -133,11 +133,12 @@ export const silence = (heard: Heard): Answer => ({
 /** What an interpreted message hands on to its answer. */
 export const toldOf = ({
   heard,
+  readAs,
   lent,
   hazards,
   setting,
 }: Interpreted): Pick<Told, 'heard' | 'lent' | 'hazards' | 'units'> => ({
-  heard,
+  heard: readAs ?? heard,
   lent,
   hazards,
   units: setting.units,

@@ -167,7 +167,7 @@ const ofCurrent: ReadonlySet<unknown> = new Set(['battery-current', 'inverter', 
 function isToldFirst(code: HazardCode, { headline, verdict, figures = {} }: Reply): boolean {
   if (code === 'medical') return Object.keys(figures).length > 0;
   const isNo = verdict === 'no' && headline.startsWith('No');
-  if (code === 'starter-flat') return isNo;
+  if (code === 'starter-flat') return isNo || figures.runTime !== undefined;
   const isTrouble = ofCurrent.has(figures.weakest?.value) && !headline.startsWith('All sound');
   return code === 'over-current' && (isNo || isTrouble);
 }

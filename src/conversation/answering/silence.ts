@@ -46,6 +46,9 @@ function isSideTalk(read: Interpreted, { text, onto }: Message): boolean {
     (heard.words > 1 && (isAskingMore(heard) || asksAnew.some(cue => heard.cues.has(cue))))
   )
     return false;
+  // One word that may be two questions asks neither: "better".
+  const isLone = read.two !== undefined && heard.words === 1 && Object.keys(heard.facts).length === 0;
+  if (isLone) return true;
   const isThanks = heard.cues.has('thanks') && frame?.intent === intent.name && frame.asked === undefined;
   return isThanks || (isReplay(read) && heard.removed.length === 0 && heard.corrects === undefined);
 }
@@ -68,14 +71,31 @@ function isIdleRig({ intent, heard, setting }: Interpreted): boolean {
 const isAddressed = (heard: Heard, { text, onto }: Message): boolean =>
   onto !== undefined || text.includes('?') || isToBot(heard);
 
-/** Whether somebody says out loud a figure of their own against a claim or an answer that stands. */
-const isObjection = (memory: Memory, { claims, recognised }: Heard, from: string): boolean =>
-  claims.length > 0 &&
-  isSaying(recognised.words) &&
-  (isArgued(memory, from) || memory.frames.some(frame => frame.from !== from && frame.asked === undefined));
+/**
+ * Whether somebody sets a figure of their own against a claim that stands, plainly so by its reading or out loud; against
+ * an answer only out loud.
+ */
+function isObjection(
+  memory: Memory,
+  { claims, recognised, intent, certainty }: Heard,
+  from: string,
+): boolean {
+  if (claims.length === 0) return false;
+  const isLoud = isSaying(recognised.words);
+  const isSureClaim = intent === 'settle' && certainty >= leastSure;
+  const isAnswered = memory.frames.some(frame => frame.from !== from && frame.asked === undefined);
+  return (isLoud && isAnswered) || ((isLoud || isSureClaim) && isArgued(memory, from));
+}
 
 /** Facts that are told of anything: they make no question by themselves. */
-const saidOfAnything: ReadonlySet<string> = new Set(['durationH', 'until', 'ambientC']);
+const saidOfAnything: ReadonlySet<string> = new Set([
+  'durationH',
+  'until',
+  'ambientC',
+  'sky',
+  'place',
+  'month',
+]);
 
 const idleKeys: ReadonlySet<string> = new Set(['loads', 'batteries', 'chargers']);
 const saysNothing: ReadonlySet<string> = new Set(['name', 'chemistry', 'role', 'kind']);

@@ -1,9 +1,11 @@
 import { present } from '#basics/present.ts';
+import { intentNamed } from '#intents';
 import type { RequestContext } from '#intents/intent.ts';
 import type { ParsedMessage } from '#language/reading.ts';
 import { isSameName, mergeBatteries, mergeSolar } from '#rig/merge.ts';
 import type { Rig, Stated, StatedLoad } from '#rig/rig.ts';
 import type { Frame, Memory } from '../memory.ts';
+import type { Message } from '../message.ts';
 import { gearOf } from '../whose/gear-of.ts';
 
 /** A person's name as a key: small letters, and never the one that no record can hold. */
@@ -16,11 +18,23 @@ export const personKey = (name: string): string => {
 export const ownKey = (from: string, kind: 'private' | 'group'): string =>
   kind === 'private' ? '' : personKey(from);
 
+/** What was only asked about as one of two readings, and turned another question: nothing leans on it. */
+const isUnread = ({ asked, onto }: Frame): boolean => asked?.length === 0 && onto !== undefined;
+
 /** The question last asked by a person. */
 export const ownFrame = (frames: readonly Frame[], from: string): Frame | undefined =>
-  frames.findLast(frame => frame.from === personKey(from));
+  frames.findLast(frame => frame.from === personKey(from) && !isUnread(frame));
 
 /** The question last asked by a person, else by anybody. */
+/** What somebody's last question was about, in one word ("fuse"); undefined where it was about no one thing. */
+export function aboutBefore(
+  memory: Memory,
+  { from, onto }: Pick<Message, 'from' | 'onto'>,
+): string | undefined {
+  const frame = onto ?? lastFrame(memory, from);
+  return frame && intentNamed(frame.intent).thing;
+}
+
 export const lastFrame = ({ frames }: Memory, from: string): Frame | undefined =>
   ownFrame(frames, from) ?? frames.at(-1);
 
@@ -132,6 +146,19 @@ function colour(
   recalled: Set<keyof Stated>,
 ): void {
   const said = filled as Stated;
+  const [told, known] = [said.batteries, source.batteries];
+  const [one, other] = [told?.[0], known?.[0]];
+  // "It's 100 Ah" of a battery of which the kind alone was told.
+  const isOne = key === 'batteries' && told?.length === 1 && known?.length === 1 && one && other;
+  if (
+    isOne &&
+    one.chemistry === undefined &&
+    other.capacityAh === undefined &&
+    other.energyWh === undefined
+  ) {
+    filled.batteries = [{ ...other, ...one }];
+    return;
+  }
   if (
     key === 'batteries' &&
     said.batteries?.every(b => b.capacityAh === undefined && b.energyWh === undefined)

@@ -21,7 +21,7 @@ import { passingBy } from '../questions.ts';
 import { dcdcTold } from '../told/charger-told.ts';
 import { unusualUnits } from '../told/units.ts';
 import { openQuestions } from '../turns/disputes.ts';
-import { heardBy } from '../turns/lean.ts';
+import { heardBy } from '../turns/lent-by.ts';
 import { rigKeyOf, withRig } from '../whose/shared.ts';
 import { withoutPerson } from '../whose/without-person.ts';
 import { keepClaims } from './claims-kept.ts';
@@ -145,7 +145,8 @@ const frameOf = (
   conversion: heard.conversion && { ...heard.conversion },
   recalled: setting.recalled.size > 0 ? [...setting.recalled] : undefined,
   cues: setting.parsed.cues.size > 0 ? [...setting.parsed.cues].slice(0, 80) : undefined,
-  isCheck: setting.parsed.cues.has('ask-can-it') ? true : undefined,
+  isCheck:
+    setting.parsed.cues.has('ask-can-it') && !setting.parsed.cues.has('ask-how-long') ? true : undefined,
   subject: setting.subject,
   asked: done.isBack || intent.name === 'unclear' ? missing.slice(0, 10).map(({ ask }) => ask) : undefined,
 });

@@ -1,13 +1,14 @@
 import { without } from '#basics/without.ts';
 import type { Intent } from '#intents/intent.ts';
 import { isSetup } from '#intents/needs.ts';
-import { mergeFacts } from '#rig/merge.ts';
+import { mergeFacts, removeFrom } from '#rig/merge.ts';
 import type { Stated } from '#rig/rig.ts';
 import { isDrawTold, restNow, stillTold, withoutUse } from '../answering/live.ts';
 import type { Heard } from '../hear.ts';
 import type { Frame, Memory } from '../memory.ts';
 import type { Message } from '../message.ts';
-import { heardBy, isWhole, type Lean, lentBy } from '../turns/lean.ts';
+import { isWhole, type Lean } from '../turns/lean.ts';
+import { heardBy, lentBy } from '../turns/lent-by.ts';
 import { gearOf } from '../whose/gear-of.ts';
 import { ownKey, personKey, type rigFor } from './recall.ts';
 
@@ -89,7 +90,7 @@ export function remembered(
  */
 export function rigFilling(
   rig: ReturnType<typeof rigFor>,
-  { owner }: Heard,
+  { owner, removed }: Heard,
   { from, kind }: Message,
   { intent, told, isTurn }: { readonly intent: Intent; readonly told: Stated; readonly isTurn: boolean },
 ): Stated | undefined {
@@ -98,8 +99,18 @@ export function rigFilling(
   if (isOthers && owner === undefined && isWhole(intent, told)) return undefined;
   return isSetup(told) && !isTurn
     ? lentBy({ frame: { facts: rig.rig } as Frame, extent: 'circumstances' }, undefined)
-    : rig.rig;
+    : removeFrom(rig.rig, removed);
 }
+
+/** What of a rig fills in a question as it is: what was taken out of it there is not looked up again for a turn. */
+export const wholeIn =
+  (rig: Stated | undefined, filling: Stated | undefined) =>
+  (key: keyof Stated): boolean =>
+    rig?.[key] === undefined || rig[key] === filling?.[key];
+
+/** Whether what is told comes on top of what there is: "if I add a fan", "a heater as well". */
+export const saysMore = ({ cues, recognised: { words } }: Heard): boolean =>
+  cues.has('add') || words.some((word, at) => word === 'also' || (word === 'well' && words[at - 1] === 'as'));
 
 /** Loads told on top of those of a rig. */
 export const withMore = (rig: Stated, told: Stated): Stated =>

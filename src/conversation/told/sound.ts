@@ -21,8 +21,6 @@ const words = (key: string): string => key.replaceAll(/[A-Z]/g, letter => ` ${le
 
 /** What a load that nobody named is called. */
 export const unnamed = 'load';
-/** "Same fridge as Kev" names a fridge. */
-export const nameAlone = (name: string): string => name.replace(/ (?:as?|like|than)$/, '');
 
 export const named = (facts: Stated): Stated =>
   facts.loads
@@ -30,7 +28,7 @@ export const named = (facts: Stated): Stated =>
         ...facts,
         loads: facts.loads.map(load => ({
           ...load,
-          name: load.name === undefined ? unnamed : nameAlone(load.name),
+          name: load.name ?? unnamed,
         })),
       }
     : facts;

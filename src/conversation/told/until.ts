@@ -13,6 +13,8 @@ function hourOf(word: string): number | undefined {
   return plain + Number(minutes) / 60;
 }
 
+const isOfEitherHalf = (word: string): boolean => /^(?:[1-9]|1[0-2]):\d\d$/.test(word);
+
 /**
  * Hours from a moment to a time told ("7am", "sunday lunch", "noon tomorrow"), by the clock of the sun where that is
  * known, else by that of the message. Undefined where nothing of it is a time.
@@ -29,6 +31,9 @@ export function hoursUntil(until: string, at: Date, longitudeDeg = 0): number | 
   if (hours.length === 0 && day === undefined && !isTomorrow) return undefined;
   const hour = hours.at(-1) ?? noon;
   const days = day !== undefined ? (day - today + 7) % 7 : isTomorrow ? 1 : 0;
+  // "Till 7:00", said without its half of the day: the next such hour.
+  if (words.length === 1 && isOfEitherHalf(words[0] ?? ''))
+    return Math.round(((((hour - clock) % 12) + 12) % 12 || 12) * 100) / 100;
   const left = days * 24 + hour - clock;
   if (left > 0) return Math.round(left * 100) / 100;
   return Math.round((left + (day !== undefined ? 7 * 24 : 24)) * 100) / 100;

@@ -1,4 +1,5 @@
 import type { Cue } from '#language/words/en/cues.ts';
+import { gearKeys } from '#rig/gear.ts';
 import type { Stated } from '#rig/rig.ts';
 import type { Heard } from '../hear.ts';
 import type { Frame } from '../memory.ts';
@@ -21,6 +22,15 @@ export const isAskedAgain = ({ facts, removed, corrects, cues }: Heard): boolean
   corrects === undefined &&
   asAgain.some(cue => cues.has(cue));
 
-/** What the question turned had out of memory and nobody has told since: it counts for no more in the turn. */
-export const stillRecalled = (frame: Frame | undefined, told: Stated): (keyof Stated)[] =>
-  ((frame?.recalled ?? []) as (keyof Stated)[]).filter(key => told[key] === undefined);
+/**
+ * What the question turned had out of memory and nobody has told or taken out since: it counts for no more in the turn,
+ * and is looked up again for the next.
+ */
+export const stillRecalled = (
+  frame: Frame | undefined,
+  told: Stated,
+  { removed }: Pick<Heard, 'removed'>,
+): (keyof Stated)[] =>
+  ((frame?.recalled ?? []) as (keyof Stated)[]).filter(
+    key => told[key] === undefined && (removed.length === 0 || !gearKeys.includes(key as never)),
+  );

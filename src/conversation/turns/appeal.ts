@@ -44,6 +44,8 @@ export function appealed(
   heard: Heard,
   answer: AnswerTo,
 ): Heard | undefined {
+  // "Yes, forget" is no side in anything.
+  if (heard.forgetting) return undefined;
   const sided = sidesIn(memory, message, heard, answer);
   if (sided)
     return sided.isAsking

@@ -32,7 +32,7 @@ const put: readonly Put[] = [
     intent: 'run-time',
     besides: new Set(['fault', 'charge-level']),
     words: [
-      'make_it|last|survive|hold|get|see|flat|dead|empty morning|overnight|night|tonight|dark|dawn|breakfast|sunrise -why|wrong|was|what|percent',
+      'make_it|last|survive|hold|get|see|flat|dead|empty|ok|okay|be_right|be_fine|enough morning|overnight|night|tonight|dark|dawn|breakfast|sunrise -why|wrong|was|what|percent',
     ],
   },
   // "Will we make it?", of what was told before.
@@ -46,6 +46,46 @@ const put: readonly Put[] = [
     intent: 'inverter-check',
     besides: new Set(['convert', 'unclear']),
     words: ['can|could|possible run|use|power -how'],
+  },
+  // "2 kVA generator, how long to charge it?"
+  {
+    intent: 'charge-time',
+    besides: new Set(['generator', 'solar-yield', 'trip']),
+    words: ['how_long|how_many_hours|hours_to charge|recharge|fill|full|top_up|charging -size|big|last|run'],
+  },
+  // "I've no idea what battery I need": the list of all there is to buy is another question.
+  {
+    intent: 'battery-size',
+    besides: new Set(['list', 'battery-type', 'run-time']),
+    words: [
+      'what|which|how_big|what_size battery|batteries need|get|buy|want -else|everything|panel|solar|type',
+    ],
+  },
+  // "12.3 this morning, should I worry?"
+  {
+    intent: 'charge-level',
+    besides: new Set(['fault', 'run-time']),
+    words: [
+      'should_i_worry|worried|is_that_ok|is_that_bad|is_that_normal|is_it_normal|normal|is_that_good|any_good',
+    ],
+  },
+  // "How many hours of driving a day to keep the fridge going?"
+  {
+    intent: 'charge-time',
+    besides: new Set(['run-time', 'trip', 'energy-budget']),
+    words: ['how_long|how_many_hours|how_much|hours drive|driving -last|lasts|left|flat|charge|solar|start'],
+  },
+  // "What size DC-DC for 200 Ah?"
+  {
+    intent: 'charge-path',
+    besides: new Set(['term', 'charge-time', 'list']),
+    words: ['dcdc|dc_dc|dc_to_dc what|which|good|best|how_big size|big|sized -fuse|cable|wire|long'],
+  },
+  // "Enough for 35 Ah a day?" of a panel
+  {
+    intent: 'solar-size',
+    besides: new Set(['solar-yield', 'trip']),
+    words: ['enough|cover|keep_up|do_it a_day|per_day|daily|every_day -days|last|battery'],
   },
   // "MPPT or PWM for a 200 W panel?"
   {
@@ -74,6 +114,20 @@ const leastLikely = 0.2;
 const shareOf = (readings: readonly Reading[]): number =>
   readings.reduce((sum, { probability }) => sum + probability, 0);
 
+/** As likely as this, of the likeliest, a reading that tells more is taken: what it tells can be seen. */
+const leastFuller = 0.6;
+const told = ({ stated }: Reading): number => Object.keys(stated).length;
+
+/** The likeliest reading, or one about as likely that tells more. */
+function fullest(readings: readonly Reading[]): Reading | undefined {
+  const [first] = readings;
+  const near = readings.filter(({ probability }) => probability >= leastFuller * (first?.probability ?? 1));
+  return near.reduce<Reading | undefined>(
+    (best, one) => (best && told(best) >= told(one) ? best : one),
+    first,
+  );
+}
+
 /** An unsure message as the question that its words put, where nearly all readings are of that or of what it is taken for. */
 export function asPut(heard: Heard): Heard {
   const isSure = heard.certainty >= leastSure;
@@ -86,7 +140,7 @@ export function asPut(heard: Heard): Heard {
   const own = readings.filter(({ intent }) => intent === row.intent);
   const other = readings.filter(({ intent }) => intent !== row.intent && !row.besides.has(intent));
   if (shareOf(other) > mostOther || (shareOf(own) < leastLikely && !row.isAlways)) return heard;
-  const first = own[0] ?? readings[0];
+  const first = fullest(own) ?? readings[0];
   const facts = first ? factsIn(first.stated, heard) : heard.facts;
   const certainty = Math.max(heard.certainty, leastSure);
   return { ...heard, intent: row.intent, facts, options: [], certainty };

@@ -19,7 +19,7 @@ const plainAsking: readonly Cue[] = [
 const askingFirst: ReadonlySet<string> = new Set(
   `can could will would wont is are am isnt arent doesnt cant couldnt wouldnt shouldnt does do did should shall may how hows what
 whats wot wots y which who whos whose why when where
-show tell explain give work calculate check convert compare list need want`.split(/\s+/),
+show tell explain give work calculate check convert compare list need want best`.split(/\s+/),
 );
 const before: ReadonlySet<string> = new Set(
   'ok okay so hey and but then now right well please pls oh'.split(' '),

@@ -55,7 +55,7 @@ export const opensTurn = (heard: Heard): boolean =>
   !standsAlone(heard) || turns.some(cue => heard.cues.has(cue));
 
 /** Whether two questions are one to a camper: how long it lasts, whether to the end of the trip, what is used a day. */
-const isPair = (a: string, b: string): boolean =>
+export const isPair = (a: string, b: string): boolean =>
   a === b || [a, b].every(name => name === 'run-time' || name === 'trip' || name === 'energy-budget');
 
 /** Whether what is told is enough to answer by itself. */
@@ -71,10 +71,15 @@ function frameFor(
   intent: string,
   isOwnMeant: boolean,
   isTurning: boolean,
+  isIdleTurn: boolean,
+  isSameAsked: boolean,
 ): Frame | undefined {
   if (onto) return onto;
-  // What was asked back about with nothing told is nothing to lean on.
-  const told = frames.filter(({ facts, intent: of }) => of !== 'unclear' || Object.keys(facts).length > 0);
+  // What was asked back about with nothing told is nothing to lean on; what is missing there waits for its answer.
+  const told = frames.filter(
+    ({ facts, intent: of, asked: wanted }) =>
+      Object.keys(facts).length > 0 || (of !== 'unclear' && wanted?.length !== 0),
+  );
   // An argument is about the chat's last question, whoever asks who is right.
   if (intent === 'settle') return told.findLast(frame => !undemanding.has(frame.intent)) ?? told.at(-1);
   const last = told.at(-1);
@@ -82,6 +87,10 @@ function frameFor(
   if (!own || !last || own === last) return own ?? last;
   // What somebody puts right or takes out, and what they call their own, is of their own question.
   if (isOwnMeant) return own;
+  // "Same for us" after somebody else's question is of that.
+  if (isSameAsked) return last;
+  // What would change nothing of one's own question is of what was asked last.
+  if (isIdleTurn && isPair(last.intent, intent) && isPair(own.intent, intent)) return last;
   // What waits for an answer takes it from anybody; and who speaks of the chat's question means that.
   const isOwnTurn = isTurning && isPair(own.intent, intent);
   const isOpen =
@@ -91,8 +100,33 @@ function frameFor(
   return isOpen || isGoneOn ? last : own;
 }
 
+/** "Same for us", "yeah same": nothing else is told. */
+const isSameForSelf = (heard: Heard): boolean =>
+  heard.cues.has('same-again') &&
+  heard.words <= mostShort &&
+  Object.keys(heard.facts).length === 0 &&
+  (heard.owner === undefined || isOfWriter(heard.owner));
+
+/** "Would it do on Kev's setup?" of who has just asked of that: all that it tells, their question has. */
+function changesNothing({ facts, owner, lent }: Frame, heard: Heard): boolean {
+  const told = Object.entries(heard.facts);
+  const isSlip = heard.removed.length > 0 || heard.corrects !== undefined;
+  const isAsking = [...heard.cues].some(cue => cue.startsWith('ask-') && cue !== 'ask-can-it');
+  if (isSlip || isAsking || isOfWriter(heard.owner)) return false;
+  const who = heard.owner && personKey(heard.owner);
+  const isOfSame = who !== undefined && (owner === who || lent?.some(one => one.who === who) === true);
+  const isThere = told.every(
+    ([key, value]) => JSON.stringify(value) === JSON.stringify(facts[key as keyof Stated]),
+  );
+  return isThere && (told.length > 0 ? heard.possessions?.some(({ isOwn }) => !isOwn) === true : isOfSame);
+}
+
 /** Whether its words ask for something of their own ("how long", "what size"). */
 export const asksItself = ({ cues }: Heard): boolean => [...cues].some(cue => cue.startsWith('ask-'));
+
+/** The same, or with a question mark. */
+export const isPutAsQuestion = (heard: Heard): boolean =>
+  heard.cues.has('question-mark') || asksItself(heard);
 
 const mostShort = 4;
 
@@ -145,6 +179,16 @@ function rigTurned(
   return { intent: name, facts: rig, claims: [], from, at: last.at, recalled: Object.keys(rig) };
 }
 
+const stays: ReadonlySet<string> = new Set(
+  'trip trips nights days dates time weekend week place spot camp campsite stay plan itinerary question'.split(
+    ' ',
+  ),
+);
+
+/** "On the same trip": as long, there and then. */
+const isSameStay = ({ recognised: { words } }: Heard): boolean =>
+  words.some((word, at) => word === 'same' && stays.has(words[at + 1] ?? ''));
+
 /** "Mine", "ours": of the writer, alone or with others. */
 const isOfWriter = (owner: string | undefined): boolean => owner === 'me' || owner === 'us';
 
@@ -172,6 +216,8 @@ export function leanOf(memory: Memory, message: Message, heard: Heard, intent: I
           intent.name,
           isSlip || cues.has('correction') || isOfWriter(owner),
           opensTurn(heard) || isShortQuestion(heard),
+          own !== undefined && changesNothing(own, heard),
+          isSameForSelf(heard),
         ));
   if (!frame) return { extent: 'none' };
   const isOwn = frame.from === personKey(message.from);
@@ -180,7 +226,8 @@ export function leanOf(memory: Memory, message: Message, heard: Heard, intent: I
     const isPlainTurn = isOwn && (isSlip || turns.some(cue => cues.has(cue))) && owner === undefined;
     if (isPlainTurn && isPair(frame.intent, intent.name)) return { frame, extent: 'all' };
     // "Mine's a 75 Ah AGM and a 1.4 A fridge, same question": as long, to the same hour.
-    const isSameAsked = cues.has('same-again') || (message.onto !== undefined && opensTurn(heard));
+    const isSameAsked =
+      cues.has('same-again') || isSameStay(heard) || (message.onto !== undefined && opensTurn(heard));
     if (!isOwn && isSameAsked && isPair(frame.intent, intent.name)) return { frame, extent: 'asked' };
     return isOwn && owner === undefined ? { frame, extent: 'circumstances' } : { extent: 'none' };
   }
@@ -204,76 +251,15 @@ export function leanOf(memory: Memory, message: Message, heard: Heard, intent: I
   if (!isOwn && isAnother && !isSlip && !message.onto && isOfOwn(heard))
     return { frame, extent: 'circumstances' };
   // "How long will it last?" of who has told a rig is of that, whatever others asked since.
-  const isPlain = !isOwn && !message.onto && !isTold && !isSlip && !cues.has('same-again');
+  const isLeft = corrects === undefined && asksItself(heard);
+  const isPlain = !isOwn && !message.onto && !isTold && (!isSlip || isLeft) && !cues.has('same-again');
   if (isPlain && standsAlone(heard) && isSame && isWhole(intent, ownRig(memory, message)))
-    return { frame, extent: 'circumstances' };
+    // "Will I?": as long as they asked.
+    return { frame, extent: heard.words <= mostShort && cues.has('ask-can-it') ? 'asked' : 'circumstances' };
   // What only got a question back is all still meant.
   if (isSame || (frame.asked !== undefined && isOwn)) return { frame, extent: 'all' };
   // "What size would we need instead": for as long as before.
   const isInstead =
     !isTold && intentNamed(intent.name).takes.includes('durationH') && cues.has('ask-what-size');
   return { frame, extent: isInstead ? 'all' : 'gear' };
-}
-
-/** What one asks for anew each time: a span, a goal, a reading. */
-const goals: ReadonlySet<string> = new Set([
-  'durationH',
-  'until',
-  'days',
-  'targetChargePercent',
-  'chargeNeededAh',
-  'volts',
-  'voltsTaken',
-]);
-const circumstances: ReadonlySet<string> = new Set([
-  'place',
-  'latitudeDeg',
-  'longitudeDeg',
-  'month',
-  'sky',
-  'skyLastDays',
-  'ambientC',
-  'altitudeM',
-]);
-/** With other gear the same question: how long, to where, when. */
-const asked: ReadonlySet<string> = new Set([
-  ...goals,
-  ...circumstances,
-  'drivingHoursPerDay',
-  'drivingPlanH',
-  'without',
-]);
-
-const only = (facts: Stated, holds: (key: string) => boolean): Stated =>
-  Object.fromEntries(Object.entries(facts).filter(([key]) => holds(key))) as Stated;
-
-/** What was said in passing, for somebody: of another's words only where and when they are. */
-export const heardBy = (
-  passing: Stated | undefined,
-  from: string | undefined,
-  person: string,
-): Stated | undefined =>
-  !passing || from === undefined || from === person ? passing : only(passing, key => circumstances.has(key));
-
-const use: ReadonlySet<string> = new Set(['loads', 'dailyUseAh', 'dailyUseWh']);
-
-/**
- * The facts of the question leant on that go into this one.
- * @param rig the gear of the owner that is spoken of, where there is one: where it has nothing that draws, the same
- *   things run on it ("and mine?")
- * @param rest volts at rest that tell how full it is still
- */
-export function lentBy(
-  { frame, extent }: Lean,
-  owner: string | undefined,
-  rig?: Stated,
-  rest: Stated = {},
-): Stated | undefined {
-  if (!frame || extent === 'none') return undefined;
-  if (extent === 'all') return frame.facts;
-  if (extent === 'gear') return { ...only(frame.facts, key => !goals.has(key)), ...rest };
-  if (extent === 'asked') return only(frame.facts, key => asked.has(key));
-  if (owner === undefined) return only(frame.facts, key => circumstances.has(key));
-  const isIdle = rig !== undefined && !hasUse(factsOf(rig));
-  return only(frame.facts, key => asked.has(key) || (isIdle && use.has(key)));
 }

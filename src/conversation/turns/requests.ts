@@ -1,4 +1,6 @@
+import { present } from '#basics/present.ts';
 import { type ForgetRequest, forgetRequest } from '#language/requests/forget.ts';
+import { valuesOf } from '#language/talk.ts';
 import { lastFrame, personKey } from '../kept/recall.ts';
 import type { Frame, Memory } from '../memory.ts';
 import type { Message } from '../message.ts';
@@ -37,6 +39,16 @@ const ways = (...parts: readonly (readonly string[])[]): string[] =>
     [''],
   );
 
+/** The ways to say one thing, and the words that they open with. */
+interface Wish {
+  readonly phrases: ReadonlySet<string>;
+  readonly openings: ReadonlySet<string>;
+}
+const wishOf = (phrases: readonly string[]): Wish => ({
+  phrases: new Set(phrases),
+  openings: new Set(phrases.map(phrase => present(phrase.split(' ')[0]))),
+});
+
 /** What was done last: "my last change", "what I said". */
 const lastDone: readonly string[] = [
   ...ways(['my', 'the', 'that'], ['last'], ['change', 'one', 'thing', 'step', 'bit', 'question']),
@@ -45,14 +57,15 @@ const lastDone: readonly string[] = [
 const asBefore: readonly string[] = [
   ...ways(['as', 'how', 'to how', 'to what', 'the way'], ['it was', 'it stood', 'i had it'], ['', 'before']),
 ];
-const undoing: ReadonlySet<string> = new Set([
+const undoing: readonly string[] = [
   ...ways(['undo', 'revert', 'reverse'], ['', 'it', 'that', 'this', ...lastDone]),
   ...ways(['discard', 'cancel', 'scrap', 'take back', 'withdraw'], lastDone),
   ...ways(['put', 'change', 'take'], ['it', 'that', 'this'], ['back'], ['', ...asBefore]),
-]);
+];
+const toUndo = wishOf(undoing);
 
 /** Ways to ask for the answer before the last turn. */
-const goingBack: ReadonlySet<string> = new Set([
+const goingBack: readonly string[] = [
   ...ways(['go back', 'back'], ['to before', 'to the first', 'to the first one', 'to the one before']),
   ...ways(['go back', 'back'], ['one', 'one step', 'a step', ...asBefore]),
   ...ways(['have it', 'leave it', ''], asBefore),
@@ -62,11 +75,11 @@ const goingBack: ReadonlySet<string> = new Set([
   'not that one',
   'leave that idea be',
   'forget that',
-]);
-const back: ReadonlySet<string> = new Set([...undoing, ...goingBack]);
+];
+const toGoBack = wishOf([...undoing, ...goingBack]);
 
 /** Ways to ask for the days of a trip one by one. */
-const byDay: ReadonlySet<string> = new Set(
+const toListByDay = wishOf(
   ways(
     ['', 'show me', 'show it', 'show', 'tell me', 'now'],
     ['day by day', 'each day', 'every day', 'the days', 'it day by day'],
@@ -77,10 +90,11 @@ const mostWords = 20;
 const mostLetters = 100;
 
 /** Whether a short message says these and nothing else, one or several after each other, asides left out. */
-function says(text: string, phrases: ReadonlySet<string>): boolean {
+function says(text: string, { phrases, openings }: Wish): boolean {
   const all = text.match(/[a-z']+/g) ?? [];
   const words = all.filter(word => !asides.has(word));
-  if (words.length === 0 || all.length > mostWords) return false;
+  // Most messages say no such thing: their first word tells.
+  if (!openings.has(words[0] ?? '') || all.length > mostWords) return false;
   // Which words a phrase may begin at, all before them being said.
   const isOpen = [true, ...words.map(() => false)];
   words.forEach((_, from) => {
@@ -92,7 +106,7 @@ function says(text: string, phrases: ReadonlySet<string>): boolean {
 }
 
 /** Whether a message, in small letters, asks to take the last change back, and nothing else. */
-export const isUndoing = (text: string): boolean => says(text, undoing);
+export const isUndoing = (text: string): boolean => says(text, toUndo);
 
 const plain = (text: string): string => text.trim().toLowerCase().replaceAll('’', "'");
 
@@ -120,23 +134,36 @@ export function undoneBy({ undo }: Memory, { text, from, at }: Message): Memory[
   return isOwn && isUndoing(plain(text)) ? undo : undefined;
 }
 
+/** "No, leave it at 200": the figure that stays as it was. */
+function keptIn(text: string): number | undefined {
+  const [, number] =
+    /^(?:no|nah|nope|ok|actually)?,? ?(?:keep|leave) (?:it|that) (?:at |to |as )?(\d{1,5}(?:\.\d{1,3})?) ?[a-z]{0,5}[.!]*$/.exec(
+      text,
+    ) ?? [];
+  return number === undefined ? undefined : Number(number);
+}
+
 /**
  * The question before a turn that this person takes back: "what if lithium?", answered, then "undo". What was changed
  * last counts: a rig told after the turn is put back first.
  */
 export function turnedBack({ frames, undo }: Memory, { text, from }: Message): Frame | undefined {
   const words = plain(text);
-  if (words.length > mostLetters || !says(words, back)) return undefined;
+  const kept = keptIn(words);
+  if (words.length > mostLetters || !(kept !== undefined || says(words, toGoBack))) return undefined;
   const own = frames.filter(frame => frame.from === personKey(from));
   const [before, last] = own.slice(-2);
   if (!before || !last || last.onto !== before.at) return undefined;
+  const stood = (facts: Frame['facts']): boolean =>
+    valuesOf({ ...facts }).some(([, value]) => value === kept);
+  if (kept !== undefined && (!stood(before.facts) || stood(last.facts))) return undefined;
   return undo !== undefined && undo.from === personKey(from) && undo.at > last.at ? undefined : before;
 }
 
 /** The trip, or the run that makes one, whose days a message asks for one by one, and nothing else. */
 export function listedByDay(memory: Memory, { text, from, onto }: Message): Frame | undefined {
   const words = plain(text);
-  if (words.length > 60 || !says(words, byDay)) return undefined;
+  if (words.length > 60 || !says(words, toListByDay)) return undefined;
   const frame = onto ?? lastFrame(memory, from);
   return frame && (frame.intent === 'trip' || frame.intent === 'run-time') ? frame : undefined;
 }

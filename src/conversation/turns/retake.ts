@@ -1,21 +1,23 @@
 import type { IntentName } from '#answer/answer.ts';
 import { intentNamed } from '#intents';
 import { valuesOf } from '#language/talk.ts';
+import type { Cue } from '#language/words/en/cues.ts';
 import { monthNames } from '#quantity/month-names.ts';
 import { holds, isOf } from '#rig/correct.ts';
 import { gearIn, hasGear } from '#rig/gear.ts';
-import { hasDraw } from '#rig/merge.ts';
 import type { Stated } from '#rig/rig.ts';
 import type { Heard } from '../hear.ts';
 import { lastFrame, ownFrame, rigFor } from '../kept/recall.ts';
 import type { Frame, Memory } from '../memory.ts';
 import type { Message } from '../message.ts';
-import { isIntent, undemanding } from '../questions.ts';
+import { undemanding } from '../questions.ts';
 import { leastSure } from '../unsure/sureness.ts';
 import { factsIn, readingsOf } from '../unsure/two-readings.ts';
 import { borrowedIn } from '../whose/whose.ts';
 import { isOwning } from './asking.ts';
-import { asksItself, opensTurn, standsAlone, theirFrame } from './lean.ts';
+import { asksItself, isPair, isPutAsQuestion, opensTurn, theirFrame } from './lean.ts';
+import { circumstances } from './lent-by.ts';
+import { asksWhyAlone, ofAnswerBefore } from './of-answer.ts';
 
 // A message taken for another question than reading put first, by what the talk and its own words make likely.
 
@@ -31,6 +33,17 @@ function isSlipOfRig(memory: Memory, { from, kind, onto }: Message, heard: Heard
   return rig !== undefined && ownFrame(memory.frames, from) === undefined && isOf(rig.rig, corrects);
 }
 
+const mostWordsOfWhy = 6;
+
+/** "Why only 25?", "you said 25": of the answer, in which that figure stood. */
+function asksWhy({ recognised, words, intent, facts }: Heard): boolean {
+  const [first = '', next] = recognised.words.filter(word => !idle.has(word));
+  const isOfBot = ['you', 'u'].includes(first) && next === 'said';
+  const figures = recognised.mentions.filter(({ kind }) => kind === 'amount' || kind === 'number');
+  const isPlain = words <= mostWordsOfWhy && Object.keys(facts).length === 0 && figures.length === 1;
+  return (first === 'why' || isOfBot) && isPlain && ['settle', 'none', 'unclear'].includes(intent);
+}
+
 /** A message that puts right or takes out what the question before has is about that question, whatever its words look like. */
 export function ofFrame(memory: Memory, message: Message, heard: Heard): Heard {
   const frame = lastFrame(memory, message.from);
@@ -42,7 +55,18 @@ export function ofFrame(memory: Memory, message: Message, heard: Heard): Heard {
   const told = Object.keys(heard.facts).filter(key => key !== 'voltsTaken');
   if (heard.cues.has('ask-working') && told.length === 0 && frame.asked === undefined)
     return { ...heard, intent: frame.intent, facts: {}, options: [] };
+  const isAnswered =
+    frame.asked === undefined &&
+    (!undemanding.has(frame.intent) || intentNamed(frame.intent).isArgument === true);
+  if (asksWhyAlone(heard) && isAnswered)
+    return { ...heard, intent: frame.intent, facts: {}, options: [], certainty: leastSure };
+  if (asksWhy(heard) && frame.asked === undefined && !undemanding.has(frame.intent)) {
+    const cues = new Set<Cue>([...heard.cues, 'ask-why']);
+    return { ...heard, intent: frame.intent, facts: {}, claims: [], cues, options: [], certainty: leastSure };
+  }
   const own = ownFrame(memory.frames, message.from);
+  const inTalk = own && ofAnswerBefore(own, heard);
+  if (inTalk) return { ...heard, intent: inTalk, facts: {}, options: [], certainty: leastSure };
   const isOwnSlip =
     heard.corrects && heard.corrects.from === undefined && own && !undemanding.has(own.intent);
   // "1.4, sorry": of one's own question, whatever others asked since.
@@ -50,6 +74,8 @@ export function ofFrame(memory: Memory, message: Message, heard: Heard): Heard {
   if (isOwnSlip && isAlone && isOf(own.facts, heard.corrects))
     return { ...heard, intent: own.intent, facts: {}, claims: [], options: [], certainty: leastSure };
   if (!['none', 'unclear', 'rig'].includes(intent)) return heard;
+  if (own && own === memory.frames.at(-1) && fillsIn(heard, own))
+    return { ...heard, intent: own.intent, options: [], certainty: leastSure };
   const isSlip = isSlipOf(frame, heard);
   const isGone = removed.some(name =>
     frame.facts.loads?.some(load => load.name.includes(name) || name.includes(load.name)),
@@ -65,6 +91,11 @@ export function ofFrame(memory: Memory, message: Message, heard: Heard): Heard {
  */
 export function ofTheirs(memory: Memory, message: Message, heard: Heard): Heard {
   const first = heard.recognised.words.find(word => !idle.has(word)) ?? '';
+  // "Would Col's do the rice cooker?": a person and a thing of the talk, of which nothing is doubtful.
+  const isOfTalk = heard.possessions?.some(({ isSpoken }) => isSpoken) && heard.owner !== undefined;
+  const [likeliest] = heard.options;
+  if (isOfTalk && likeliest && likeliest.intent === heard.intent && likeliest.probability >= leastOfTalk)
+    return { ...heard, certainty: Math.max(heard.certainty, leastSure) };
   const isWhole = asking.has(first) && !['none', 'settle', 'unclear'].includes(heard.intent);
   if (asksItself(heard) || isWhole || ['forget', 'settle'].includes(heard.intent)) return heard;
   const borrowed = borrowedIn(memory, message, heard);
@@ -93,9 +124,11 @@ export function ofTheirs(memory: Memory, message: Message, heard: Heard): Heard 
   };
 }
 
+const leastOfTalk = 0.5;
+
 /** Words that open a question of its own, and what may stand before them. */
 const asking: ReadonlySet<string> = new Set('can could will would is are does do should'.split(' '));
-const idle: ReadonlySet<string> = new Set('bot ok okay so hey and but'.split(' '));
+export const idle: ReadonlySet<string> = new Set('bot ok okay so hey and but'.split(' '));
 
 const months: ReadonlySet<string> = new Set(monthNames.map(name => name.toLowerCase()));
 const isMonth = (name: string): boolean => months.has(name);
@@ -107,23 +140,6 @@ export function ofArgument({ claims }: Memory, heard: Heard): Heard {
   return isAsked && isOpen
     ? { ...heard, options: [], certainty: Math.max(heard.certainty, leastSure) }
     : heard;
-}
-
-/** What shows an answer that stands already in another way. */
-const againCues = ['ask-working', 'simpler'] as const;
-
-/** An unsure line that tells nothing, asks nothing and turns nothing is talk among people ("who's cooking"). */
-export function sideTalk(heard: Heard): Heard | undefined {
-  const { facts, removed, corrects, claims, owner, term, choice, cues, intent } = heard;
-  const isTold =
-    Object.keys(facts).length > 0 ||
-    removed.length > 0 ||
-    claims.length > 0 ||
-    [corrects, owner, term, choice].some(one => one !== undefined);
-  if (isTold || heard.certainty >= leastSure || isPutAsQuestion(heard) || opensTurn(heard)) return undefined;
-  const isTalk = !isIntent(intent) || undemanding.has(intent);
-  if (isTalk || againCues.some(cue => cues.has(cue))) return undefined;
-  return { ...heard, intent: 'none', options: [] };
 }
 
 /** As likely as this an unsure turn is of the question that it leans on, whatever else it may be taken for. */
@@ -154,7 +170,7 @@ export function turnOfTalk(memory: Memory, message: Message, heard: Heard): Hear
     if (!frame || undemanding.has(frame.intent)) continue;
     const isOfReply = frame === message.onto && fitsIn(heard, frame);
     if (!isTurning && !isOfReply && !isOtherValue(heard, frame)) continue;
-    const [first, second] = readings.filter(({ intent }) => intent === frame.intent);
+    const [first, second] = readings.filter(({ intent }) => isOfFrame(intent, frame));
     // "Same but donkey": what tells nothing and reads like talk turns nothing.
     const isNothing = first !== undefined && Object.keys(factsIn(first.stated, heard)).length === 0;
     if (isNothing && heard.intent === 'none' && message.onto === undefined && heard.owner === undefined)
@@ -171,7 +187,7 @@ export function turnOfTalk(memory: Memory, message: Message, heard: Heard): Hear
     if (isRival && second.probability > mostRival * first.probability) return undefined;
     return {
       ...heard,
-      intent: first.intent,
+      intent: frame.intent,
       facts: factsIn(first.stated, heard),
       certainty: leastSure,
     };
@@ -179,13 +195,21 @@ export function turnOfTalk(memory: Memory, message: Message, heard: Heard): Hear
   return undefined;
 }
 
+/** Whether a reading is of the question before: the same, or one that became it ("will it keep a fridge going" of a panel alone). */
+const isOfFrame = (intent: IntentName, frame: Frame): boolean =>
+  intent === frame.intent || intentNamed(intent).becomes?.(frame.facts) === frame.intent;
+
 /** "Oh, and October?" after somebody else has asked another question: one's own is meant, as far as it takes that. */
 function ownTurned({ frames }: Memory, { from, onto }: Message, heard: Heard): Heard | undefined {
   const [own, last] = [ownFrame(frames, from), frames.at(-1)];
   if (onto || !own || !last || own === last || own.intent === last.intent || last.asked?.length)
     return undefined;
   const isTurn = opensTurn(heard) || isOtherValue(heard, own);
-  const isOfLast = heard.intent === last.intent && heard.owner === undefined;
+  // "And in December?" is of any question about the sun.
+  const isWhere = Object.keys(heard.facts).every(key => circumstances.has(key));
+  const isOfLast =
+    heard.owner === undefined &&
+    (isPair(heard.intent, last.intent) || (isWhere && heard.certainty < leastSure));
   if (!isTurn || !isOfLast || undemanding.has(own.intent) || !fitsIn(heard, own)) return undefined;
   return { ...heard, intent: own.intent, options: [], certainty: leastSure };
 }
@@ -203,59 +227,13 @@ function fitsIn({ facts }: Heard, frame: Frame): boolean {
   return keys.length > 0 && keys.every(key => takes.includes(key));
 }
 
-/** As likely as this, a message that asks nothing tells of gear. */
-const leastTold = 0.4;
-
-const isPutAsQuestion = (heard: Heard): boolean => heard.cues.has('question-mark') || asksItself(heard);
-
-/** An unsure message taken for one question, where that is likely enough. */
-function unsureOf(heard: Heard, name: IntentName): Heard | undefined {
-  if (heard.certainty >= leastSure) return undefined;
-  const reading = readingsOf(heard).find(
-    ({ intent, probability }) => intent === name && probability >= leastTold,
-  );
-  return reading && { ...heard, intent: name, facts: factsIn(reading.stated, heard) };
-}
-
-/** As likely as this, what somebody says they have is told to be kept. */
-const leastOwned = 0.1;
-
-/** Whether gear is told with its size: "it's on an MPPT" says more of what was spoken of. */
-const isSized = ({ batteries, solar, loads, dailyUseAh, dailyUseWh, inverter, chargers }: Stated): boolean =>
-  [dailyUseAh, dailyUseWh, inverter?.powerW].some(one => one !== undefined) ||
-  !!batteries?.some(({ capacityAh, energyWh }) => (capacityAh ?? energyWh) !== undefined) ||
-  !!solar?.some(({ powerW }) => powerW !== undefined) ||
-  !!chargers?.some(({ currentA, powerW }) => (currentA ?? powerW) !== undefined) ||
-  !!loads?.some(hasDraw);
-
-/** Whether a message only says what is its writer's, all of it gear: that is kept, whatever could be worked out of it. */
-function isOwned(heard: Heard): boolean {
-  const rig = readingsOf(heard).find(({ intent }) => intent === 'rig');
-  const keys = Object.keys(heard.facts);
-  const isGear = keys.length > 0 && Object.keys(gearIn(heard.facts)).length === keys.length;
-  return (
-    isGear &&
-    isSized(heard.facts) &&
-    isOwning(heard) &&
-    standsAlone(heard) &&
-    (rig?.probability ?? 0) >= leastOwned
-  );
-}
-
 /**
- * What an unsure message tells of gear, where it asks nothing: noting it can be taken back, and asking whether it was
- * a question would only be in the way.
+ * "100Ah lithium" after one's own question that was answered without a battery: what that one had to do without, told
+ * bare. What somebody says they have is told to be kept.
  */
-export function toldGear(heard: Heard): Heard | undefined {
-  const isKept = heard.cues.has('save') && hasGear(gearIn(heard.facts)) && !isPutAsQuestion(heard);
-  if (isKept && heard.intent !== 'rig') return { ...heard, intent: 'rig', options: [] };
-  if (isOwned(heard))
-    return { ...heard, intent: 'rig', options: [], certainty: Math.max(heard.certainty, leastSure) };
-  const rig = isPutAsQuestion(heard) ? undefined : unsureOf(heard, 'rig');
-  return rig && hasGear(gearIn(rig.facts)) ? rig : undefined;
-}
-
-/** An amount and the unit that it is wanted in ("60 W in amps") are a question of their own, whatever was asked before. */
-export function toldUnits(heard: Heard): Heard | undefined {
-  return heard.conversion === undefined ? undefined : unsureOf(heard, 'convert');
+function fillsIn(heard: Heard, frame: Frame): boolean {
+  const { cues, facts, owner, words } = heard;
+  const isBare = words <= mostValueWords && owner === undefined && !cues.has('save') && !isOwning(heard);
+  const isNew = Object.keys(facts).every(key => frame.facts[key as keyof Stated] === undefined);
+  return isBare && isNew && !undemanding.has(frame.intent) && fitsIn(heard, frame);
 }

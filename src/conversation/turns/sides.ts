@@ -99,6 +99,15 @@ function sideIn(frame: Frame, { words }: Part, answer: AnswerTo | undefined): st
   return says && isYesOrNo(frame, answer) ? says : undefined;
 }
 
+const mostBack = 3;
+
+/** "It won't, AGM is only half": what stands before its reason. */
+function beforeReason({ recognised }: Heard): readonly string[] {
+  const words = wordsWritten(recognised);
+  const at = words.findIndex(word => word === ',' || word === '.' || word === ';');
+  return at > 0 ? words.slice(0, at) : [];
+}
+
 /**
  * The sides that a message of a group takes without a number and that tells nothing else: "lithium", "no chance",
  * "Bea says it will, who's right?".
@@ -119,7 +128,13 @@ export function sidesIn(memory: Memory, message: Message, heard: Heard, answer: 
     const isTurn = frame.from === personKey(message.from) && !isReported && !isToBot;
     if (isTurn && contestOf(frame) !== undefined) continue;
     const sides = parts.flatMap(part => {
-      const says = sideIn(frame, part, frame === frames[0] ? answer : undefined);
+      // A yes is of the last question that can be answered by one.
+      const isRecent = frames.indexOf(frame) < mostBack;
+      const says =
+        sideIn(frame, part, isRecent ? answer : undefined) ??
+        (isRecent && frame.from !== personKey(message.from) && parts.length === 1 && !isReported
+          ? sideIn(frame, { ...part, words: beforeReason(heard) }, answer)
+          : undefined);
       return says === undefined ? [] : [{ who: part.who, says }];
     });
     if (sides.length < parts.length) continue;

@@ -95,10 +95,29 @@ function without(facts: Stated, told: Stated): Stated {
   return left.without ? { ...left, without: left.without.filter(source => !isBack(source)) } : left;
 }
 
+const mostBareWords = 4;
+
+/**
+ * "Now 4 A" after 6 A out of the battery, "60 Ah?" after 40 Ah to put back: a bare figure is of what the question had in
+ * its unit.
+ */
+function asBefore(before: Stated, told: Stated, { words, cues }: Heard): Stated {
+  const { netCurrentA: amps = 0, batteries, ...rest } = told;
+  if (amps > 0 && (before.netCurrentA ?? 0) < 0 && !cues.has('charge'))
+    return { ...told, netCurrentA: -amps };
+  const [{ capacityAh, ...more } = {}] = batteries ?? [];
+  const key = (['chargeUsedAh', 'chargeLeftAh', 'chargeNeededAh'] as const).find(
+    one => before[one] !== undefined && told[one] === undefined,
+  );
+  const isBare = words <= mostBareWords && batteries?.length === 1 && Object.keys(more).length === 0;
+  if (!key || !isBare || capacityAh === undefined || before.batteries) return told;
+  return { ...rest, ...(told.netCurrentA !== undefined && { netCurrentA: amps }), [key]: capacityAh };
+}
+
 /** The facts of the question before, with what the message changes: pure, and the later word wins. */
 export function turned(frame: Frame, before: Stated, heard: Heard): Stated {
   const { corrects, removed, cues } = heard;
-  const named = asNamed({ ...frame, facts: before }, heard);
+  const named = asBefore(before, asNamed({ ...frame, facts: before }, heard), heard);
   // A number that stands among the facts told is laid over the old one anyway.
   const slip = corrects && !isAmong(named, corrects) ? corrects : undefined;
   const right = removeFrom(slip ? correct(before, slip) : before, removed);

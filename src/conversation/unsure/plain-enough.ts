@@ -41,6 +41,8 @@ const seen: ReadonlySet<string> = new Set([
   'until',
   'mount',
   'netCurrentA',
+  'volts',
+  'voltsTaken',
   'targetChargePercent',
 ]);
 
@@ -134,6 +136,21 @@ function isFullest(readings: readonly Reading[], { certainty, cues, hazards, rec
   return rivals.every(one => (one.intent === first.intent ? leavesOut(first, one) : isSameTold(first, one)));
 }
 
+/**
+ * Whether a reading only names things, of which an answer takes typical figures and lists by name what it counted:
+ * saying that back to be confirmed would tell no more.
+ */
+export const isOnlyNamed = (reading: Reading, { recognised }: Heard): boolean =>
+  isBare(reading) &&
+  !isMedical(reading) &&
+  recognised.mentions.filter(({ kind }) => kind === 'amount' || kind === 'number').length <= mostOfBare;
+
+const mostWordsOfTerm = 6;
+
+/** "What is the alternator?": a word is asked after, whatever it is a part of. */
+const isOfWord = ([first]: readonly Reading[], { cues, words, hazards }: Heard): boolean =>
+  first?.intent === 'term' && cues.has('ask-what-is') && words <= mostWordsOfTerm && hazards.length === 0;
+
 /** Whether the likeliest reading is taken though it isn't sure: the others would be answered alike. */
 export const isPlainEnough = (readings: readonly Reading[], heard: Heard): boolean =>
-  readings[0]?.intent === heard.intent && isFullest(readings, heard);
+  readings[0]?.intent === heard.intent && (isFullest(readings, heard) || isOfWord(readings, heard));

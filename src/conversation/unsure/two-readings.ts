@@ -7,7 +7,7 @@ import type { Heard } from '../hear.ts';
 import { isIntent, plain, unasked } from '../questions.ts';
 import { withGearTold } from '../told/gear-told.ts';
 import { named, sound } from '../told/sound.ts';
-import { isMedical, isPlainEnough, type Reading } from './plain-enough.ts';
+import { isMedical, isOnlyNamed, isPlainEnough, type Reading } from './plain-enough.ts';
 import { leastSure, leastSureAlone } from './sureness.ts';
 
 /** A reading somebody may choose, by the words of its button. */
@@ -31,8 +31,14 @@ function keyOf({ intent, stated }: Reading): string {
   const used = Object.fromEntries(
     Object.entries(stated).filter(([key]) => key === 'claims' || (takes as readonly string[]).includes(key)),
   );
-  return `${intent} ${textOf(named(used as Stated))}`;
+  return `${intent} ${textOf(inShort(named(used as Stated)))}`;
 }
+
+/** Things by the last word of their names: "the machine" of a coffee machine is that one. */
+const inShort = ({ loads, ...rest }: Stated): Stated => ({
+  ...rest,
+  ...(loads && { loads: loads.map(load => ({ ...load, name: load.name.split(' ').at(-1) ?? load.name })) }),
+});
 
 /** The readings, those that answer alike as one, likeliest first. */
 export function readingsOf({ options }: Pick<ParsedMessage, 'options'>): Reading[] {
@@ -52,6 +58,18 @@ const wordsOf = (facts: Stated, other: Stated): string =>
   partsOf(facts, other).slice(0, 2).join(', ').slice(0, 60);
 
 const mostEchoed = 6;
+
+/** As likely as this all its readings together, a question is asked, whatever it is asked of. */
+const leastOneQuestion = 0.8;
+
+/** Whether nearly all readings ask the same, and the likeliest tells no figure: there is nothing to say yes to. */
+const isBareQuestion = ([first, ...others]: readonly Reading[]): boolean =>
+  first !== undefined &&
+  !/\d/.test(JSON.stringify(first.stated)) &&
+  others.reduce(
+    (sum, { intent, probability }) => (intent === first.intent ? sum + probability : sum),
+    first.probability,
+  ) >= leastOneQuestion;
 
 /** A reading that could not be told from the next in words: said back, to say yes or no to. */
 function checked(first: Reading, heard: Heard): Two | undefined {
@@ -89,12 +107,15 @@ const mostTried = 4;
 
 /** At least this share of all readings with the same words for an answer: then nothing is asked. */
 const leastAlike = 0.93;
+/** Less sure than this, what was meant is likely none of them. */
+const leastOfAlike = 0.4;
 
 /**
  * Whether so large a share of the readings would be answered with the same words as the likeliest one that there is
  * nothing to ask. Nothing is worked out where those of the same question are too few for it.
  */
 function isAllOne(readings: readonly Reading[], heard: Heard, answerOf: AnswerOf): boolean {
+  if (heard.certainty < leastOfAlike) return false;
   const [first, ...others] = readings as readonly [Reading, ...Reading[]];
   const tried = others.slice(0, mostTried).filter(({ intent }) => intent === first.intent);
   const shareOf = (some: readonly Reading[]): number =>
@@ -128,8 +149,13 @@ export function twoReadings(heard: Heard, answerOf: AnswerOf = untold): Two | un
     second !== undefined &&
     !unasked.has(second.intent) &&
     (first.intent !== second.intent || !plain.has(first.intent));
-  const isPlain = plain.has(first.intent) || (heard.certainty >= leastSureAlone && !isMedical(first));
-  return (isTwo && apart(first, second, heard)) || (isPlain ? undefined : checked(first, heard));
+  const isPlain =
+    plain.has(first.intent) ||
+    ((heard.certainty >= leastSureAlone || isBareQuestion(readings)) && !isMedical(first));
+  return (
+    (isTwo && apart(first, second, heard)) ||
+    (isPlain || isOnlyNamed(first, heard) ? undefined : checked(first, heard))
+  );
 }
 
 /** Two readings with the words that tell them apart, where there are such. */

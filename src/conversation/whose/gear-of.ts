@@ -29,11 +29,16 @@ export function gearOf({ rigs, frames }: Memory, who: string, rigKey = who): Rig
 /** Whether one name is the other with more said of it: "travel kettle" and "kettle". */
 const isKind = (a: string, b: string): boolean => a.endsWith(` ${b}`) || b.endsWith(` ${a}`);
 
+/** A thing of a name among some facts, with its figures. */
+export function thingIn(facts: Stated | undefined, name: string): StatedLoad | undefined {
+  const told = facts?.loads?.filter(hasDraw) ?? [];
+  return told.find(load => isSameName(load.name, name)) ?? told.find(load => isKind(load.name, name));
+}
+
 /** A person's thing of a name, with its figures. */
 export function thingOf(memory: Memory, who: string, name: string, rigKey = who): StatedLoad | undefined {
   const loads = [memory.rigs[rigKey], ...ownQuestions(memory.frames, who)].flatMap(
     facts => facts?.loads ?? [],
   );
-  const told = loads.filter(hasDraw);
-  return told.find(load => isSameName(load.name, name)) ?? told.find(load => isKind(load.name, name));
+  return thingIn({ loads }, name);
 }

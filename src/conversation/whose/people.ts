@@ -1,3 +1,4 @@
+import { knownName } from '#language/recognise/owners.ts';
 import type { Recognised } from '#language/recognise/recognise.ts';
 import { relatives } from '#language/spoken.ts';
 import { plainWords } from '#language/words/en/common.ts';
@@ -35,8 +36,10 @@ export function peopleIn({ rigs, frames, talk, claims }: Memory): string[] {
 
 /** Who a word names, with or without its "'s"; relatives count, and given names that are no plain words. */
 export function whoIn(word: string, known: ReadonlySet<string>): string | undefined {
+  const isKnown = { has: (name: string) => known.has(name) || kin.has(name) };
+  // "Jones" is no Jon: of names that nobody here has only the plain form counts.
   const bare = word.endsWith('s') ? word.slice(0, -1) : word;
-  return [word, bare].find(one => known.has(one) || kin.has(one)) ?? [word, bare].find(one => given.has(one));
+  return knownName(word, isKnown) ?? [word, bare].find(one => given.has(one));
 }
 
 /** Whether words call somebody so: "me" and "us" are always said, a name where it stands, with or without its "'s". */

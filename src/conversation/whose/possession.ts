@@ -6,6 +6,10 @@ export interface Possession {
   readonly isOwn: boolean;
   readonly key?: keyof Rig;
   readonly name?: string;
+  /** The writer has such a one too. */
+  readonly isSame?: true;
+  /** It was only spoken of as "the kettle", and whose that is is no matter. */
+  readonly isSpoken?: true;
   /** Words before and after it, at these places. */
   readonly from: number;
   readonly to: number;

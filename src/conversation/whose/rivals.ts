@@ -1,3 +1,5 @@
+import { factsOf } from '#intents/facts.ts';
+import { hasUse } from '#intents/use.ts';
 import type { Cue } from '#language/words/en/cues.ts';
 import type { Rig } from '#rig/rig.ts';
 import type { Heard } from '../hear.ts';
@@ -25,6 +27,14 @@ function namedIn(memory: Memory, { from }: Message, heard: Heard): string[] {
 const gearFor = (memory: Memory, { from, kind }: Message, who: string): Rig | undefined =>
   who === 'me' ? gearOf(memory, personKey(from), ownKey(from, kind)) : gearOf(memory, who);
 
+/** The two people of a chat whose rigs are told, the writer among them as "me"; none where there are more. */
+function withRigs({ rigs }: Memory, { from }: Message): string[] {
+  const told = Object.keys(rigs).filter(name => name !== '' && isWholeRig(rigs[name]));
+  return told.length === 2 ? told.map(name => (name === personKey(from) ? 'me' : name)) : [];
+}
+
+const isWholeRig = (rig: Rig | undefined): boolean => rig?.batteries !== undefined && hasUse(factsOf(rig));
+
 const ofTime: readonly Cue[] = ['last', 'ask-how-long'];
 
 /** A message that holds two people's gear against each other, as the question of how long each lasts. */
@@ -34,12 +44,14 @@ export function betweenRivals(memory: Memory, message: Message, heard: Heard): H
   const isOfTime = ofTime.some(cue => heard.cues.has(cue)) || heard.recognised.words.includes('outlast');
   const isComparing = heard.intent === 'compare' && !isTold && isOfTime;
   if (!heard.cues.has('ask-whose') || !(isComparing || heard.intent === 'run-time')) return heard;
-  const rivals = namedIn(memory, message, heard).filter(who => gearFor(memory, message, who) !== undefined);
+  const named = namedIn(memory, message, heard).filter(who => gearFor(memory, message, who) !== undefined);
+  // "Who lasts longest?" of two whose rigs are known names them.
+  const rivals = named.length === 0 && heard.owner === undefined ? withRigs(memory, message) : named;
   if (rivals.length < 2) return heard;
-  const named = isComparing && ({ isRivalry: true } as const);
+  const rivalry = isComparing && ({ isRivalry: true } as const);
   return {
     ...heard,
-    ...named,
+    ...rivalry,
     intent: 'run-time',
     owner: rivals.find(who => who !== 'me'),
     owners: rivals,

@@ -1,15 +1,18 @@
-import { gearIn } from '#rig/gear.ts';
-import { hasDraw, isSameName, mergeBatteries, mergeSolar } from '#rig/merge.ts';
+import { isSetup } from '#intents/needs.ts';
+import { valuesOf } from '#language/talk.ts';
+import { hasDraw, isSameName, isShortFor, mergeBatteries, mergeSolar } from '#rig/merge.ts';
 import type { Rig, Stated, StatedLoad } from '#rig/rig.ts';
 import type { Heard } from '../hear.ts';
-import { ownKey, personKey } from '../kept/recall.ts';
+import { personKey } from '../kept/recall.ts';
 import type { Memory } from '../memory.ts';
 import type { Message } from '../message.ts';
-import { nameAlone } from '../told/sound.ts';
-import { gearOf, thingOf } from './gear-of.ts';
+import { isAsking } from '../turns/asking.ts';
+import { leastSure } from '../unsure/sureness.ts';
+import { gearOf } from './gear-of.ts';
 import type { Lent } from './origins.ts';
-import { openingName, peopleIn, personMeant, whoIn, wordsWritten } from './people.ts';
+import { peopleIn, wordsWritten } from './people.ts';
 import type { Possession } from './possession.ts';
+import { gearFor, isOfThem, isSized, possessionsIn, wholeOfSelf } from './possessions.ts';
 
 // "Her fridge on my battery": whose thing is spoken of, and what is known of it.
 
@@ -21,124 +24,11 @@ export interface Borrowed {
   readonly unknown: readonly (keyof Rig)[];
 }
 
-const ofSelf: ReadonlySet<string> = new Set(['my', 'our']);
-const wholeOfSelf: ReadonlySet<string> = new Set(['mine', 'mines', 'ours']);
-const ofThem: ReadonlySet<string> = new Set(['her', 'his', 'their']);
-const wholeOfThem: ReadonlySet<string> = new Set(['hers', 'his', 'theirs']);
-/** "She has", "shes got": what is told next is theirs. */
-const having: ReadonlySet<string> = new Set(['she', 'he', 'they', 'shes', 'hes', 'theyve']);
-const has: ReadonlySet<string> = new Set(['has', 'had', 'got', 'have', 'runs', 'owns']);
-/** Words that end what belongs to somebody: behind them another thing begins. */
-const reach = 3;
-const rigWords: ReadonlySet<string> = new Set([
-  'rig',
-  'setup',
-  'gear',
-  'system',
-  'van',
-  'camper',
-  'kit',
-  'own',
-]);
-const kinds: Readonly<Record<string, keyof Rig>> = {
-  battery: 'batteries',
-  chemistry: 'batteries',
-  station: 'batteries',
-  solar: 'solar',
-  charger: 'chargers',
-  inverter: 'inverter',
-  cable: 'cable',
-  alternator: 'alternatorA',
-};
-
-/** Whose gear a message speaks of, in its order. */
-function possessionsIn(memory: Memory, message: Message, heard: Heard): Possession[] {
-  const { mentions } = heard.recognised;
-  const words = wordsWritten(heard.recognised);
-  const self = personKey(message.from);
-  const known = new Set(peopleIn(memory));
-  /** What follows an owner's word: a thing, a sort of gear. */
-  const thingAfter = (at: number): Pick<Possession, 'key' | 'name' | 'to'> => {
-    for (const { kind, key, from, to } of mentions) {
-      if (from <= at || from > at + reach) continue;
-      if (kind === 'sign' || words.slice(at + 1, from).some(word => stops.has(word))) break;
-      const name = kind === 'thing' ? nameAlone(key) : undefined;
-      const sort = name === undefined ? kinds[kind] : 'loads';
-      if (sort) return { key: sort, ...(name !== undefined && { name }), to };
-    }
-    return { to: at + 1 };
-  };
-  /** "The same fridge as Dina": hers, else that of whom is replied to, else of who last asked of one. */
-  const sameThing = (at: number): Possession | undefined => {
-    const word = words[at];
-    if (word !== 'same' && !(word === 'that' && message.onto)) return undefined;
-    const { key, name, to } = thingAfter(at);
-    if (name === undefined) return undefined;
-    // "Fridge as" may have been taken for one name.
-    const as = words.indexOf('as', to - 1);
-    const named = as < 0 ? undefined : whoIn(words[as + 1] ?? '', known);
-    const asked = [...memory.frames].reverse().map(frame => frame.from);
-    const who =
-      named ??
-      [message.onto?.from, ...asked, ...Object.keys(memory.rigs).reverse()].find(
-        one => one !== undefined && one !== self && thingOf(memory, one, name) !== undefined,
-      );
-    return who === undefined || who === ''
-      ? undefined
-      : { who, isOwn: who === self, key, name, from: at, to };
-  };
-  /** What a sort of gear stands before "like Ann's", and what somebody's is that something runs "on". */
-  const sortBefore = (at: number): Pick<Possession, 'key'> => {
-    const before = words[at - 1] ?? '';
-    const sort = mentions.findLast(({ to }) => to <= at - 1 && to >= at - 2);
-    if (before === 'like' && sort && kinds[sort.kind]) return { key: kinds[sort.kind] };
-    return ['on', 'off', 'from'].includes(before) ? { key: 'batteries' } : {};
-  };
-  // Of "hers" nothing stands in for what nobody fits; what is told of it needs no name.
-  const isAskedOf = message.kind === 'group' && heard.intent !== 'rig' && !isSized(heard.facts);
-  const found: Possession[] = [];
-  words.forEach((word, at) => {
-    const next = words[at + 1] ?? '';
-    const twin = sameThing(at);
-    if (twin) {
-      found.push(twin);
-      return;
-    }
-    const isSelf = ofSelf.has(word) || wholeOfSelf.has(word);
-    const isThem = ofThem.has(word) || wholeOfThem.has(word);
-    const name = isSelf || isThem ? undefined : whoIn(word, known);
-    const isNamed = name !== undefined && word !== name && word.endsWith('s');
-    // "Me and Matt have" is of both.
-    const isHaver = (having.has(word) || name === word) && has.has(next) && words[at - 1] !== 'and';
-    const who = isSelf
-      ? self
-      : isNamed || (isHaver && name)
-        ? name
-        : isThem || isHaver
-          ? (personMeant(memory, message, words.slice(0, at), openingName(heard.recognised)) ??
-            (isThem && isAskedOf ? word : undefined))
-          : undefined;
-    if (who === undefined) return;
-    const thing = wholeOfSelf.has(word) || isHaver || rigWords.has(next) ? { to: at + 1 } : thingAfter(at);
-    const isWhole =
-      wholeOfThem.has(word) || wholeOfSelf.has(word) || isNamed || isHaver || rigWords.has(next);
-    if (thing.key === undefined && !isWhole) return;
-    const isBare = thing.key === undefined && who !== self && (isNamed || isThem);
-    found.push({ who, isOwn: who === self, from: at, ...thing, ...(isBare && sortBefore(at)) });
-  });
-  return found;
-}
-
-/** Whether gear is told with figures. */
-const isSized = (facts: Stated): boolean => /\d/.test(JSON.stringify(gearIn(facts)));
-
+/** Words that put something on top of what one has. */
+const adding: ReadonlySet<string> = new Set('with plus adding add using borrowing'.split(' '));
 /** Whether a message speaks of "hers" or "his", and nobody fits. */
 export const isOfNobody = ({ possessions = [] }: Heard): boolean =>
-  possessions.some(({ who }) => ofThem.has(who) || wholeOfThem.has(who));
-
-const stops: ReadonlySet<string> = new Set(
-  'on off from and with in at to or for run runs last lasts is are was were has'.split(' '),
-);
+  possessions.some(({ who }) => isOfThem(who));
 
 /**
  * A message with whose gear it speaks of: each possession once for all that is asked of it later, and its owner, where
@@ -147,13 +37,67 @@ const stops: ReadonlySet<string> = new Set(
 export function withOwner(memory: Memory, message: Message, said: Heard): Heard {
   const all = possessionsIn(memory, message, said);
   const heard = { ...said, possessions: all };
-  const others = all.filter(one => !one.isOwn);
+  const others = all.filter(one => !one.isOwn && !one.isSpoken);
+  const { words } = said.recognised;
   const [own] = all.filter(one => one.isOwn && one.key === undefined);
   const [first] = others;
-  if (borrowedIn(memory, message, heard)) return { ...heard, owner: own ? 'me' : undefined };
+  const added = others.find(({ key, from }) => key === undefined && adding.has(words[from - 1] ?? ''));
+  // "And with Vic's 200 W": on what the writer has.
+  if (added && others.length === 1 && isSized(heard.facts) && heard.intent !== 'rig')
+    return { ...heard, ...theirsOf(memory, added.who, heard), possessions: all.filter(one => one !== added) };
+  // Whose the kettle is that was spoken of doesn't tell whose gear is asked of.
+  const owned = { ...heard, possessions: all.filter(one => !one.isSpoken) };
+  if (borrowedIn(memory, message, owned)) return { ...heard, owner: own ? 'me' : undefined };
   if (first && (heard.owner === undefined || (heard.owner === 'me' && isPutAway(heard.recognised.words))))
     return { ...heard, owner: first.who };
-  return own && heard.owner === undefined && heard.cues.has('mine') ? { ...heard, owner: 'me' } : heard;
+  if (heard.owner !== undefined) return heard;
+  if (own && heard.cues.has('mine')) return { ...heard, owner: 'me' };
+  if (isForSelf(words) && heard.cues.has('same-again')) return { ...heard, owner: 'me' };
+  const asked = personAsked(memory, message, heard);
+  if (asked) return { ...heard, owner: asked };
+  return isForUs(words) ? { ...heard, owner: 'us' } : heard;
+}
+
+/** A figure told as somebody's, as that thing of theirs that has it: their 200 W is a panel's. */
+function theirsOf(memory: Memory, who: string, heard: Heard): Partial<Heard> {
+  const gear = gearOf(memory, who) ?? {};
+  const told = new Set(valuesOf({ ...heard.facts }).map(([, value]) => value));
+  const [one, ...more] = (['solar', 'batteries', 'inverter', 'chargers'] as const).filter(key =>
+    valuesOf({ [key]: gear[key] }).some(([, value]) => value > 1 && told.has(value)),
+  );
+  if (one === undefined || more.length > 0) return { owner: undefined };
+  return { owner: undefined, facts: { [one]: gear[one] }, options: [], certainty: leastSure };
+}
+
+const spoken = (words: readonly string[]): string[] => words.filter(word => /^\p{L}/u.test(word));
+const mostBare = 4;
+
+/** "And us?", "what about us". */
+function isForUs(words: readonly string[]): boolean {
+  const said = spoken(words);
+  return (
+    said.length <= mostBare && said.at(-1) === 'us' && ['and', 'about', 'for'].includes(said.at(-2) ?? '')
+  );
+}
+
+/** "Same for us", "same for me". */
+function isForSelf(words: readonly string[]): boolean {
+  const said = spoken(words);
+  return said.length <= mostBare && said.at(-2) === 'for' && ['us', 'me'].includes(said.at(-1) ?? '');
+}
+
+/** "How long can Tess stay?": the one person that a question names whose gear is known. */
+function personAsked(memory: Memory, { from, kind }: Message, heard: Heard): string | undefined {
+  const { recognised, intent, facts } = heard;
+  const isAsked = isAsking(heard) || heard.cues.has('question-mark');
+  if (kind !== 'group' || !isAsked || isSetup(facts) || ['rig', 'settle', 'none'].includes(intent))
+    return undefined;
+  const known = new Set(peopleIn(memory));
+  const named = wordsWritten(recognised).flatMap(word => (known.has(word) ? [word] : []));
+  const [who, ...more] = [...new Set(named)];
+  return who !== undefined && more.length === 0 && who !== personKey(from) && gearOf(memory, who)
+    ? who
+    : undefined;
 }
 
 /** "If I take mine out": what is one's own is not meant. */
@@ -181,24 +125,15 @@ function isTold(
   }
 }
 
-/** What is known of a thing that is spoken of as somebody's. */
-function gearFor(memory: Memory, { kind, from }: Message, { who, isOwn, key, name }: Possession): Rig {
-  const rigKey = isOwn ? ownKey(from, kind) : who;
-  if (name !== undefined) {
-    const thing = thingOf(memory, who, name, rigKey);
-    return thing ? { loads: [thing] } : {};
-  }
-  const gear = gearOf(memory, who, rigKey) ?? (isOwn ? memory.rigs[''] : undefined) ?? {};
-  return key !== undefined && gear[key] !== undefined ? { [key]: gear[key] } : {};
-}
-
 /** Gear told half ("2 like Ann's") with what is known of it. */
 function laidOver(gear: Rig, facts: Stated): Stated {
   const { batteries, solar, loads } = gear;
-  const named = (load: StatedLoad): StatedLoad => ({
-    ...loads?.find(one => isSameName(one.name, load.name)),
-    ...load,
-  });
+  const isIt = (one: StatedLoad, load: StatedLoad): boolean =>
+    isSameName(one.name, load.name) || isShortFor(load.name, one.name);
+  const named = (load: StatedLoad): StatedLoad => {
+    const theirs = loads?.find(one => isIt(one, load));
+    return theirs ? { ...theirs, ...load, name: theirs.name } : load;
+  };
   return {
     ...gear,
     ...(batteries && facts.batteries && { batteries: mergeBatteries(batteries, facts.batteries, 'state') }),
@@ -206,7 +141,7 @@ function laidOver(gear: Rig, facts: Stated): Stated {
     ...(loads && {
       loads: [
         ...(facts.loads ?? []).map(named),
-        ...loads.filter(load => !facts.loads?.some(one => isSameName(one.name, load.name))),
+        ...loads.filter(load => !facts.loads?.some(one => isIt(load, one))),
       ],
     }),
   };

@@ -1,7 +1,7 @@
 import { present } from '#basics/present.ts';
 import { unhandled } from '#basics/unhandled.ts';
 import { applianceOf } from '#catalog/appliances.ts';
-import type { Facts } from '#rig/rig.ts';
+import type { Facts, Load } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
 import type { Assumption, Values } from '../assumption.ts';
@@ -139,6 +139,16 @@ export interface Currents {
   readonly ofV: number;
 }
 
+/**
+ * What the glow plug of a fuel heater draws for some minutes as it starts, A at 12 V: its installation sheets ask for a
+ * cable and a fuse for that, not for the fan that runs all night. Common practice.
+ */
+const glowPlugA = 10;
+
+/** Whether a thing draws far more than it runs at for minutes, each time that it starts. */
+export const startsForMinutes = (load: Pick<Load, 'name'>): boolean =>
+  applianceOf(load.name)?.id === 'diesel heater';
+
 /** Currents of a circuit (A). Takes the assumptions of `circuitAssumptions`. */
 export function circuitCurrents(circuit: Circuit, values: Values, trace?: Trace): Currents {
   const { facts, voltageV } = circuit;
@@ -164,7 +174,10 @@ export function circuitCurrents(circuit: Circuit, values: Values, trace?: Trace)
     }
     case 'loads': {
       const use = useOf(circuit);
-      const each = use.loads.map(load => load.count * runningCurrentA(load, use, values, trace));
+      const each = use.loads.map(load => {
+        const runsA = runningCurrentA(load, use, values, trace);
+        return load.count * (startsForMinutes(load) ? Math.max(runsA, (glowPlugA * 12) / voltageV) : runsA);
+      });
       return same(each.reduce((sum, a) => sum + a, 0));
     }
     case 'dcdc':

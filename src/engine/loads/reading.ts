@@ -27,6 +27,8 @@ export interface Use {
   readonly mainsV?: number;
   /** A mains load alone without hours runs on and on too ("how long will it run the heater"). */
   readonly doesMainsRunOn?: boolean;
+  /** A day's use is asked for: what runs for a part of it has the hours of its kind, alone too. */
+  readonly isOfDay?: boolean;
   /** Whatever has no hours runs all the time ("off the starter for 4 hours"). */
   readonly doAllRunOn?: boolean;
 }
@@ -119,10 +121,14 @@ export const hasHours = (load: Load): boolean =>
 export const toldHours = ({ hoursPerDay, minutesPerDay, hoursOnce }: Load): number | undefined =>
   hoursPerDay ?? (minutesPerDay === undefined ? hoursOnce && Math.min(24, hoursOnce) : minutesPerDay / 60);
 
+/** What commonly runs no longer than this a day (h), as pumps and tellies do, is on round the clock in nobody's day. */
+const partOfDayH = 12;
+
 /** A load alone without hours runs on and on; among others it has the typical hours of its kind. */
 export function runsOn({ load, row, cycles }: ReadLoad, use: Use): boolean {
   if (cycles || load.isAverage || !row || row.setPointC !== undefined || use.doAllRunOn) return true;
   if (isAlwaysOn(row)) return true;
+  if (use.isOfDay && row.hoursPerDay[2] <= partOfDayH) return false;
   const isAlone = use.loads.length === 1 && isDrawTold(load);
   return isAlone && (row.supply === 'dc' || !!use.doesMainsRunOn);
 }

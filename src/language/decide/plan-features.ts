@@ -13,10 +13,10 @@ export function planFeatures(f: Frame, plan: Plan, out: Features): void {
   put(501, hashText(plan.by.join(' ')));
   put(502, Math.min(plan.marks, 5), Math.min(plan.told, 5));
   put(503, Math.min(plan.implied, 4), Math.min(plan.carried, 4));
-  const has = (key: 'drivingH' | 'sky' | 'generatorH'): number =>
+  const has = (key: 'drivingH' | 'sky' | 'generatorH' | 'mainsH'): number =>
     plan.days.every(d => d[key] !== undefined) ? 2 : plan.days.some(d => d[key] !== undefined) ? 1 : 0;
   const zero = plan.days.filter(d => d.drivingH === 0).length;
-  const keys = has('drivingH') * 9 + has('sky') * 3 + has('generatorH');
+  const keys = has('drivingH') * 27 + has('sky') * 9 + has('generatorH') * 3 + has('mainsH');
   put(504, keys);
   put(505, keys, zero === 0 ? 0 : zero === plan.days.length ? 2 : 1);
   for (const q of f.questions) {

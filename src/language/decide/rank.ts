@@ -42,11 +42,9 @@ const lists = (['loads', 'batteries', 'solar', 'chargers', 'claims', 'days'] as 
   id: hashText(list),
 }));
 
-/** Whether the facts go together, with each other and with the question. */
-function factSigns(f: Frame, stated: Stated, out: Signs): void {
-  const keys = Object.keys(stated).sort();
-  const ids = keys.map(hashText);
-  const together = hashText(keys.join(' '));
+/** Whether the facts go together (`together`: their names as one), with each other and with the question. */
+function factSigns(f: Frame, stated: Stated, together: number, out: Signs): void {
+  const ids = Object.keys(stated).sort().map(hashText);
   const put = (template: number, a: number, b = 0): void => both(out, template, a, b);
   put(700, together);
   for (const id of ids) put(702, id);
@@ -66,12 +64,17 @@ function factSigns(f: Frame, stated: Stated, out: Signs): void {
     put(710, id, bucket(rows.length));
     const kinds = rows.map(signature);
     for (const kind of kinds) put(712, id, hashText(kind));
-    put(714, id, hashText(kinds.length < 2 ? (kinds[0] ?? '') : [...new Set(kinds)].sort().join(' ')));
-    if (rows.length > 1)
-      put(716, id, new Set(kinds).size === 1 ? 1 : new Set(kinds).size === rows.length ? 2 : 3);
+    if (kinds.length < 2) put(714, id, hashText(kinds[0] ?? ''));
+    else {
+      const different = [...new Set(kinds)].sort();
+      put(714, id, hashText(different.join(' ')));
+      put(716, id, different.length === 1 ? 1 : different.length === rows.length ? 2 : 3);
+    }
     for (const row of rows)
-      for (const [key, value] of Object.entries(row))
+      for (const key of Object.keys(row)) {
+        const value = row[key];
         if (typeof value === 'number') out.alone(mix(718, mix(0, id, hashText(key)), size(Math.abs(value))));
+      }
   }
   const loads = rowsOf(stated.loads);
   const bare = loads.filter(isBare).length;
@@ -206,9 +209,9 @@ export function rankFeatures(f: Frame, state: State, stated: Stated, intent: str
     alone: feature => void out.push(feature),
     withQuestion: (template, filling) => void out.push(mix(template, filling, question)),
   };
-  factSigns(f, stated, signs);
-  roleSigns(f, state, stated, signs);
   const together = togetherOf(stated);
+  factSigns(f, stated, together, signs);
+  roleSigns(f, state, stated, signs);
   for (const first of f.questions) out.push(questionSign(first, question, together));
 }
 
@@ -233,7 +236,7 @@ export class ReadingScores implements Signs {
     this.#ranker = ranker;
     this.#frame = frame;
     this.#together = togetherOf(stated);
-    factSigns(frame, stated, this);
+    factSigns(frame, stated, this.#together, this);
     roleSigns(frame, state, stated, this);
   }
 

@@ -1,3 +1,4 @@
+import { lately } from '#basics/lately.ts';
 import { present } from '#basics/present.ts';
 import { areaOfGauge } from '#quantity/gauge.ts';
 import type { HazardCode } from '#rig/hazard-codes.ts';
@@ -143,11 +144,11 @@ function starterShareOf({ batteries = [], loads = [], durationH }: Told): number
   return takenAh / (starter.capacityAh ?? usualStarterAh);
 }
 
+/** Whether what something is called means that somebody's health hangs on it. */
+const meansMedical = lately(name => meaningOf(name).some(({ concept }) => concept === 'medical'));
+
 const isMedical = ({ loads = [], removed = [] }: Told): boolean =>
-  loads.some(
-    load =>
-      !removed.includes(load.name ?? '') && meaningOf(load.name ?? '').some(m => m.concept === 'medical'),
-  );
+  loads.some(({ name = '' }) => !removed.includes(name) && meansMedical(name));
 
 /** The dangers that facts and memory show, whatever words they were told in. */
 export function hazardsOf(told: Told): readonly HazardCode[] {

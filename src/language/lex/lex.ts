@@ -49,6 +49,9 @@ export function foldWord(raw: string): string {
 }
 
 const isPlainLetter = (code: number): boolean => (code >= 97 && code <= 122) || (code >= 65 && code <= 90);
+/** Letters, digits and "_" of a name that somebody is called by in a chat. */
+const isOfHandle = (code: number): boolean =>
+  isPlainLetter(code) || code === 95 || (code >= 48 && code <= 57);
 const isDigit = (text: string, at: number): boolean => digitOf(text, at) >= 0;
 const isApostrophe = (code: number): boolean =>
   code === 39 || code === 0x2019 || code === 0x2018 || code === 0x60 || code === 0x2bc;
@@ -184,6 +187,8 @@ export function lex(text: string): readonly Token[] {
       const start = at;
       // Plain letters, most of what is written, in one piece.
       while (isPlainLetter(text.charCodeAt(at))) at++;
+      // "@kaz_04": who is called so.
+      if (text[start - 1] === '@') while (isOfHandle(text.charCodeAt(at))) at++;
       let word = text.slice(start, at);
       const isPercent = code === 37 || code === 0xb0;
       while (at < text.length) {

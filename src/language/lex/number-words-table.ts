@@ -92,3 +92,20 @@ export const counts: Readonly<Record<string, number>> = {
   twin: 2,
   brace: 2,
 };
+/** Whole volts of batteries of 12, 24 and 48 V, low and high: readings are said without their point. */
+export const spokenVolts: readonly (readonly [low: number, high: number])[] = [
+  [10, 15],
+  [21, 30],
+  [42, 60],
+];
+/** What may follow a reading that was said so: not a thing or a unit that the digit could count. */
+export const afterVolts: ReadonlySet<string> = new Set(
+  'v volt volts on at with w and after is now here under in this resting rested rest overnight idle idling no or but full then when while rx tx for over today tonight since showing across flat per'.split(
+    ' ',
+  ),
+);
+/** Every word that a number told in words may open with: most words of a message open none. */
+export const opensNumber: ReadonlySet<string> = new Set([
+  ...[ones, tens, counts].flatMap(table => Object.keys(table)),
+  ...'a an point dot oh half arf quarter third hundred thousand'.split(' '),
+]);

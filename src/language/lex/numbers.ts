@@ -1,6 +1,16 @@
 import { present } from '#basics/present.ts';
 import type { Token } from './lex.ts';
-import { counts, digitWord, fractions, ones, partsOfWhole, tens } from './number-words-table.ts';
+import {
+  afterVolts,
+  counts,
+  digitWord,
+  fractions,
+  ones,
+  opensNumber,
+  partsOfWhole,
+  spokenVolts,
+  tens,
+} from './number-words-table.ts';
 
 /** A number told in digits or in words, with how else it may be meant. */
 export interface Numeral {
@@ -10,7 +20,6 @@ export interface Numeral {
   /** "Two hundred amp hour batteries": as many of that. */
   readonly product?: { readonly count: number; readonly value: number };
   readonly isWord: boolean;
-  /** First token after it. */
   readonly end: number;
 }
 
@@ -91,24 +100,11 @@ function fractionAfter(tokens: readonly Token[], at: number): Part | undefined {
   return undefined;
 }
 
-/** Whole volts of batteries of 12, 24 and 48 V, low and high: readings are said without their point. */
-const batteryVolts: readonly (readonly [low: number, high: number])[] = [
-  [10, 15],
-  [21, 30],
-  [42, 60],
-];
-/** What may follow a reading that was said so: not a thing or a unit that the digit could count. */
-const afterVolts: ReadonlySet<string> = new Set(
-  'v volt volts on at with w and after is now here under in this resting rested rest overnight idle idling no or but full then when while rx tx for over today tonight since showing across flat per'.split(
-    ' ',
-  ),
-);
-
 /** "Twelve six", "twenty-six nine": volts read aloud, 12.6 and 26.9. */
 function voltsAt(tokens: readonly Token[], whole: number, at: number): Part | undefined {
   const word = textAt(tokens, at);
   const digit = word === 'oh' ? 0 : Object.hasOwn(digitWord, word) ? Number(digitWord[word]) : undefined;
-  if (digit === undefined || !batteryVolts.some(([low, high]) => whole >= low && whole <= high))
+  if (digit === undefined || !spokenVolts.some(([low, high]) => whole >= low && whole <= high))
     return undefined;
   const next = tokens[at + 1];
   const isEnd = next === undefined || next.kind === 'sign' || next.isNewLine || afterVolts.has(next.text);
@@ -130,6 +126,7 @@ function shareAt(tokens: readonly Token[], at: number): Part | undefined {
 /** A number that starts at a word. */
 function wordsAt(tokens: readonly Token[], at: number): Numeral | undefined {
   const word = textAt(tokens, at);
+  if (!opensNumber.has(word)) return undefined;
   const found = (value: number, end: number, more: Partial<Numeral> = {}): Numeral => ({
     value,
     others: [],
@@ -166,7 +163,7 @@ function wordsAt(tokens: readonly Token[], at: number): Numeral | undefined {
   const named = textAt(tokens, first);
   if (Object.hasOwn(counts, named)) {
     const end = first + 1;
-    return found(counts[named]!, textAt(tokens, end) === 'of' ? end + 1 : end, named === 'dozen' ? {} : {});
+    return found(counts[named]!, textAt(tokens, end) === 'of' ? end + 1 : end);
   }
   if (article && named === 'half') return found(0.5, first + 1);
   if (article && named === 'quarter') return found(0.25, pastOfA(tokens, first + 1));
@@ -200,8 +197,7 @@ function wordsAt(tokens: readonly Token[], at: number): Numeral | undefined {
       if (rest && (rest.value >= 10 || scale === 'oh')) {
         others.push(part.value);
         total = part.value * 100 + rest.value;
-        if (part.value === 2 || part.value === 3 || part.value === 4)
-          product = { count: part.value, value: rest.value };
+        if (part.value <= 4) product = { count: part.value, value: rest.value };
         end = rest.end;
       }
     }
@@ -246,6 +242,10 @@ function wordsAt(tokens: readonly Token[], at: number): Numeral | undefined {
 const pastOfA = (tokens: readonly Token[], at: number): number =>
   textAt(tokens, at) === 'of' && articles.has(textAt(tokens, at + 1)) ? at + 2 : at;
 
+/** "2 thirds", "3 quarters": parts of a whole, counted in digits. */
+const isParted = (count: number, part: string): boolean =>
+  Object.hasOwn(partsOfWhole, part) && part.endsWith('s') && count > 1 && count < partsOfWhole[part]!;
+
 /** A number that starts at a token in digits. */
 function digitsAt(tokens: readonly Token[], at: number): Numeral {
   const token = present(tokens[at]);
@@ -264,7 +264,6 @@ function digitsAt(tokens: readonly Token[], at: number): Numeral {
   if (next === 'k' && present(tokens[end]).isGlued) {
     value *= 1000;
     end++;
-    // "2k5": 2,500.
     const hundreds = tokens[end];
     if (hundreds?.kind === 'number' && hundreds.isGlued && /^\d{1,3}$/.test(hundreds.text) && value < 1e5) {
       value += hundreds.value * 10 ** (3 - hundreds.text.length);
@@ -276,6 +275,8 @@ function digitsAt(tokens: readonly Token[], at: number): Numeral {
   } else if (next === 'point' && decimalsAt(tokens, end)) {
     const part = decimalsAt(tokens, end)!;
     return { value: value + part.value, others, isWord: false, end: part.end };
+  } else if (isParted(value, next)) {
+    return { value: value / partsOfWhole[next]!, others, isWord: false, end: pastOfA(tokens, end + 1) };
   } else {
     const fraction = Number.isInteger(value) ? fractionAfter(tokens, end) : undefined;
     if (fraction) return { value: value + fraction.value, others, isWord: false, end: fraction.end };

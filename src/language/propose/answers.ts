@@ -18,7 +18,7 @@ const regulated: Readonly<Record<'smart' | 'fixed', readonly number[]>> = {
 };
 /** Words that may tell, in answer to a question, how the volts were taken, what the length was or how an alternator regulates. */
 const answers: Readonly<Record<string, readonly number[]>> = Object.fromEntries([
-  ...'rest rested resting rests settled sitting sat idle off nothing nowt disconnected standing stood still on going running load loads loaded unloaded pulling drawing working charging charged plugged connected driving drove'
+  ...'rest rested resting rests settled sitting sat idle off nothing nowt disconnected standing stood still on going runs running load loads loaded unloaded pulling drawing working charging charged plugged connected driving drove'
     .split(' ')
     .map(word => [word, taken]),
   ...'way back return returning returned round trip loop both single total wires wire distance length run'

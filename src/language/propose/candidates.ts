@@ -42,6 +42,8 @@ export interface Offers {
   readonly list: readonly Offer[];
   /** Who may claim it. */
   readonly claimants: readonly number[];
+  /** It may be the one size of batteries of several kinds: "AGM or lithium, both 100 Ah". */
+  readonly isOfKinds: boolean;
 }
 
 const onlyOnce: ReadonlySet<number> = new Set([
@@ -49,6 +51,7 @@ const onlyOnce: ReadonlySet<number> = new Set([
   slot.loadPower,
   slot.solarPower,
   slot.loadCurrent,
+  slot.batteryVolts,
 ]);
 const ofSpans: ReadonlySet<number> = new Set([
   slot.loadMinutes,
@@ -90,6 +93,7 @@ function offerOf(m: Mention, s: number): Offer {
     } else offer(-1, time ? m.told / 60 : area ? m.told : m.value);
     m.variants.forEach((v, i) => {
       if (v.why === 'product' && !onlyOnce.has(s)) return;
+      if (v.why === 'share' && s !== slot.claim) return;
       if ((v.why === 'times' || (v.why === 'span' && m.kind === 'number')) && !ofSpans.has(s)) return;
       offer(i, v.value);
     });
@@ -107,13 +111,21 @@ const isCountOf =
   (mentions: readonly Mention[], at: number): boolean =>
     kinds.has(mentions[at + 1]?.kind ?? 'sign');
 
-/** Units that a bare number of a claim may have only where the message speaks of them. */
+/** Units that a bare number may have only where the message speaks of them. */
 const unitsTold: Readonly<Record<number, (mentions: readonly Mention[], at: number) => boolean>> = {
   [slot.claimGauge]: isTold('gauge'),
+  [slot.loadEnergy]: isTold('energy'),
   [slot.claimVolts]: isTold('voltage'),
   [slot.claimEnergy]: isTold('energy'),
   [slot.claimPanels]: isCountOf(new Set(['solar'])),
   [slot.claimBatteries]: isCountOf(new Set(['battery', 'chemistry'])),
+};
+
+/** How many kinds of batteries are named. */
+const chemistriesOf = (mentions: readonly Mention[]): number => {
+  const kinds = new Set<string>();
+  for (const m of mentions) if (m.kind === 'chemistry') kinds.add(m.key);
+  return kinds.size;
 };
 
 /** Everything that the mention at `at` may be. */
@@ -130,7 +142,8 @@ export function offersOf(mentions: readonly Mention[], at: number): Offers {
     list.push(offer);
     isClaim ||= isPersons;
   }
-  return { at, list, claimants: isClaim ? claimants(mentions, at) : [] };
+  const isOfKinds = list.some(offer => offer.slot === slot.capacity) && chemistriesOf(mentions) > 1;
+  return { at, list, claimants: isClaim ? claimants(mentions, at) : [], isOfKinds };
 }
 
 /** Candidates side by side, in lists that are used over and over. */
@@ -149,6 +162,11 @@ export class Candidates {
       this.variants[at] = offer.variants[k]!;
       this.values[at] = offer.values[k]!;
     }
+  }
+
+  /** For each of the owners that have no such slot filled yet. */
+  putFree(state: State, offer: Offer, owners: readonly number[]): void {
+    for (const owner of owners) if (!state.isTaken(owner, offer.slot)) this.put(offer, owner);
   }
 }
 
@@ -175,17 +193,14 @@ function isOpen(state: State, s: number): boolean {
   );
 }
 
-/** How many kinds of batteries are named: "AGM or lithium, both 100 Ah" tells one size of two. */
-const chemistriesOf = (mentions: readonly Mention[]): number => {
-  const kinds = new Set<string>();
-  for (const m of mentions) if (m.kind === 'chemistry') kinds.add(m.key);
-  return kinds.size;
-};
-
 const nothing: Offer = { slot: slot.none, variants: [-1], values: [Number.NaN] };
 
 /** Puts all roles that a mention may play, given what is decided already, into `out`. The first is always "none". */
-export function propose(state: State, { at, list, claimants: people }: Offers, out: Candidates): void {
+export function propose(
+  state: State,
+  { at, list, claimants: people, isOfKinds }: Offers,
+  out: Candidates,
+): void {
   const m = present(state.mentions[at]);
   const isEarly = turnOf(m) < 5;
   const near: Partial<Record<slot.OwnerKind, readonly number[]>> = {};
@@ -194,9 +209,6 @@ export function propose(state: State, { at, list, claimants: people }: Offers, o
   for (const offer of list) {
     const s = offer.slot;
     const row = present(slot.slots[s]);
-    const free = (owners: readonly number[]): void => {
-      for (const owner of owners) if (!state.isTaken(owner, s)) out.put(offer, owner);
-    };
     if (s === slot.same) {
       if (state.hasLoadLike(at)) out.put(offer, nobody);
     } else if (s === slot.batteryCount || s === slot.panelCount) {
@@ -206,10 +218,15 @@ export function propose(state: State, { at, list, claimants: people }: Offers, o
       if (!state.has(s) && isOpen(state, s)) out.put(offer, nobody);
     } else if (!row.owner) {
       out.put(offer, row.isMaker ? self : nobody);
-      if (s === slot.capacity && chemistriesOf(state.mentions) > 1) out.put(offer, all);
+      if (s === slot.capacity && isOfKinds) out.put(offer, all);
+      // "640 Wh, 50 Ah": one battery, told both ways.
+      if (s === slot.capacity || s === slot.batteryEnergy) {
+        near.battery ??= nearest(state.batteries(), at);
+        out.putFree(state, offer, near.battery);
+      }
     } else if (row.owner === 'load') {
       near.load ??= nearest(state.loads(), at);
-      free(near.load);
+      out.putFree(state, offer, near.load);
       if (row.isMaker && near.load.some(o => o < at && state.isTaken(o, s))) out.put(offer, alike);
       if (row.isMaker || (near.load.length === 0 && state.lean === 'thing' && ofSpokenOf.has(s)))
         out.put(offer, self);
@@ -223,18 +240,18 @@ export function propose(state: State, { at, list, claimants: people }: Offers, o
         continue;
       }
       near.battery ??= nearest(state.batteries(), at);
-      free(near.battery);
+      out.putFree(state, offer, near.battery);
       if (state.batteries().length === 0 || s === slot.batteryChemistry || s === slot.batteryRole)
         out.put(offer, self);
       if (row.forAll && state.batteries().length > 1) out.put(offer, all);
     } else if (row.owner === 'solar') {
       near.solar ??= nearest(state.panels(), at);
-      free(near.solar);
+      out.putFree(state, offer, near.solar);
       if (state.panels().length === 0) out.put(offer, self);
       if (row.forAll && state.panels().length > 1) out.put(offer, all);
     } else if (row.owner === 'charger') {
       near.charger ??= nearest(state.chargers(), at);
-      free(near.charger);
+      out.putFree(state, offer, near.charger);
       out.put(offer, self);
       if (near.charger.some(o => state.isTaken(o, s))) out.put(offer, alike);
     } else if (row.owner === 'person') {
@@ -242,7 +259,7 @@ export function propose(state: State, { at, list, claimants: people }: Offers, o
       out.put(offer, writer);
     } else if (Number.isInteger(m.told)) {
       near.counted ??= counted(state, at);
-      free(near.counted);
+      out.putFree(state, offer, near.counted);
     }
   }
 }

@@ -106,11 +106,19 @@ export function claimants(mentions: readonly Mention[], at: number): number[] {
   return out;
 }
 
+const countReach = 6;
+
 /** What may own a count: a load, panels, batteries. */
 export function counted(state: State, at: number): readonly number[] {
   const { mentions } = state;
   const out: number[] = [];
-  for (let i = Math.max(0, at - 6); i < Math.min(mentions.length, at + 8); i++) {
+  // "Laptops, 90 W each, on a 300 W inverter, three of them".
+  const isOfThem = mentions[at + 1]?.text === 'of' && mentions[at + 2]?.text === 'them';
+  for (
+    let i = Math.max(0, at - (isOfThem ? 2 : 1) * countReach);
+    i < Math.min(mentions.length, at + 8);
+    i++
+  ) {
     const m = present(mentions[i]);
     const s = state.slots[i]!;
     if (

@@ -18,6 +18,8 @@ function isParted(symbols: readonly PlanSymbol[], marks: readonly Mark[]): boole
   return symbols.slice(from, to).some(s => s.kind === 'stop' && s.weight === 3);
 }
 
+const isNoDriving = (m: Mention): boolean => m.kind === 'without' && m.key === 'driving';
+
 /** The plan a message tells day by day, if it tells one. */
 export function planOf(written: readonly Mention[]): Plan | undefined {
   return mayPlan(written) ? planRead(written) : undefined;
@@ -63,8 +65,10 @@ export function planRead(written: readonly Mention[]): Plan | undefined {
   )
     return undefined;
   const used = new Set<number>();
+  // "Sunny, mixed, overcast, no driving": where no day has any, that is ruled out of the whole trip.
+  const isStill = !days.some(day => (day.drivingH ?? 0) > 0);
   for (const s of [...marks, ...facts, ...(totalAt ? [totalAt] : [])])
-    for (let i = s.from; i < s.to; i++) used.add(at[i]!);
+    for (let i = s.from; i < s.to; i++) if (!(isStill && isNoDriving(present(mentions[i])))) used.add(at[i]!);
   return {
     days,
     used: [...used].sort((a, b) => a - b),
@@ -94,7 +98,7 @@ export const withZeros = (days: readonly PlanDay[]): PlanDay[] =>
 export function planVariants({ days }: Plan): readonly (readonly PlanDay[])[] {
   const out = new Map<string, readonly PlanDay[]>();
   const id = (plan: readonly PlanDay[]): string =>
-    plan.map(d => `${d.drivingH},${d.sky},${d.generatorH}`).join(';');
+    plan.map(d => `${d.drivingH},${d.sky},${d.generatorH},${d.mainsH}`).join(';');
   for (const plan of [days, withZeros(days), withoutZeros(days)])
     if (!out.has(id(plan))) out.set(id(plan), plan);
   return [...out.values()];

@@ -172,6 +172,7 @@ const ofNumber: readonly number[] = [
   chargeUsed,
   chargeLeft,
   loadCharge,
+  loadEnergy,
   batteryAge,
   batteryVolts,
   systemVolts,
@@ -224,8 +225,8 @@ export function slotsOf(m: Mention): readonly number[] {
     if (m.unit === 'years' || (m.unit === 'months' && m.spelled?.endsWith('old'))) return years;
     const own = (m.rate === 'hour' && anHour[m.dimension!]) || (byDimension[m.dimension!] ?? []);
     if (m.unit === 'mm') return [...own, ...areaToo];
-    // "Minus ten nights" are cold, not long.
-    if (m.isNegative && m.dimension === 'time') return cold;
+    // "Minus ten nights" are cold; "- 3 days" may be a stay after a dash.
+    if (m.isNegative && m.dimension === 'time') return [...cold, ...own];
     return m.otherDimension ? [...own, ...(byDimension[m.otherDimension] ?? [])] : own;
   }
   if (m.kind === 'number') return ofNumber;

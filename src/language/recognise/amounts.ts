@@ -18,7 +18,16 @@ import {
 import { doubtfulUnits, unitLexicon } from './units.ts';
 
 /** Units that are told by themselves before "and a half". */
-const halved: ReadonlySet<string> = new Set(['hour', 'day', 'week', 'night', 'month', 'year']);
+const halved: ReadonlySet<string> = new Set([
+  'hour',
+  'day',
+  'week',
+  'night',
+  'month',
+  'year',
+  'metre',
+  'meter',
+]);
 
 /** The end of an "and a half" that starts at a token. */
 const halfEnd = (words: Phrases, at: number): number | undefined =>
@@ -41,9 +50,11 @@ export function amountAt(tokens: readonly Token[], words: Phrases, at: number): 
     const numeral = numeralAt(tokens, at + 1)!;
     const gauge = gaugeOf(tokens, at + 1) ?? { value: numeral.value, end: numeral.end };
     if (
-      tokens[gauge.end]?.kind !== 'word' ||
-      !unitLexicon.find(words, gauge.end) ||
-      words.wordAt(gauge.end) === 'a'
+      // "Tank gauge .1 A" draws.
+      Number.isInteger(gauge.value) &&
+      (tokens[gauge.end]?.kind !== 'word' ||
+        !unitLexicon.find(words, gauge.end) ||
+        words.wordAt(gauge.end) === 'a')
     )
       return make(token, at, gauge.end, {
         value: gauge.value,
@@ -148,12 +159,12 @@ export function amountAt(tokens: readonly Token[], words: Phrases, at: number): 
           cls: classOf(unit.unit, unit.spelled),
           ...dims(unit.unit, unit.spelled),
         });
-      if (unit && /weekend|wkend|fortnight|bank holiday/.test(unit.spelled))
+      if (unit && /^week$|weekend|wkend|fortnight|bank holiday/.test(unit.spelled))
         return make(token, at, unit.end, {
           value: inBase(unit.unit, 1),
           told: 1,
           unit: unit.unit.symbol,
-          cls: '1weekend',
+          cls: unit.spelled === 'week' ? '1week' : '1weekend',
           ...dims(unit.unit, unit.spelled),
         });
     }

@@ -29,6 +29,10 @@ const label = (hour: number): string => {
 
 const leads: ReadonlySet<string> = new Set(['till', 'til', 'until', 'at', 'by', 'from', 'to', 'gone', 'its']);
 
+const untils: ReadonlySet<string> = new Set(['till', 'til', 'until']);
+/** What stands after an hour that is told alone: no unit, and nothing that it could count. */
+const isEndOfTime = (next: string): boolean => /^(?:|[?.,;)]|and|then|on|with|if|when|or)$/.test(next);
+
 /** "Half past six", "half seven" after "till", "quarter to ten"; the number that follows and by how much it is moved. */
 function shiftAt(
   words: readonly string[],
@@ -131,6 +135,9 @@ function timeAt(tokens: readonly Token[], words: readonly string[], at: number):
   }
   if (words[end] === 'at' && words[end + 1] === 'night' && (isClock || (isHourOfDay && hour >= 5)))
     return { text: label((hour % 12) + 12), hour: (hour % 12) + 12, end: end + 2, isClock: true };
+  // "Hold til 6?": the hour that comes next, morning or evening.
+  if (isHourOfDay && !isClock && untils.has(words[at - 1] ?? '') && isEndOfTime(words[end] ?? ''))
+    return { text: untold(hour), hour, end, isClock: true };
   // "17:30" stays as it is told.
   if (isClock)
     return {

@@ -71,9 +71,33 @@ export function joined(mentions: readonly Mention[]): readonly Mention[] {
       const rate = rateOf(mentions, i);
       if (rate) out = { ...out, rate };
     }
+    if (m.kind === 'number')
+      for (const value of sharesOf(mentions, i)) variants.push({ why: 'share', value });
     for (const value of spansTo(mentions, i)) variants.push({ why: 'span', value });
     return variants.length > 0 && variants.length !== m.variants.length ? { ...out, variants } : out;
   });
+}
+
+/** What half of an amount told before may be called: "half that", "half of that", "only half as long". */
+const likeBefore = /^(?:that|those|so|as|it)$/;
+/** How many amounts before are thought of, and how far off they may stand. */
+const mostShared = 2;
+const shareReach = 24;
+
+/** A share of what was told before: "Tess says 20 hours, her brother half that". */
+function sharesOf(mentions: readonly Mention[], at: number): number[] {
+  const { told } = present(mentions[at]);
+  if (told <= 0 || told >= 1) return [];
+  const next = mentions[at + 1]?.text === 'of' ? at + 2 : at + 1;
+  const isWhole = mentions[at - 1]?.text === 'the' && mentions[at + 1]?.kind === 'sign';
+  if (!isWhole && !likeBefore.test(mentions[next]?.text ?? '')) return [];
+  const out: number[] = [];
+  for (let i = at - 1; i >= Math.max(0, at - shareReach) && out.length < mostShared; i--) {
+    const other = present(mentions[i]);
+    if (other.kind === 'amount' && other.unit !== undefined && other.dimension !== 'other')
+      out.push(other.told * told);
+  }
+  return out;
 }
 
 /** Whether an amount is told of a week: "2.1 kWh a week", "14 hours in the week", "weekly 21 hours". */
@@ -96,6 +120,10 @@ const hourOf = (m: Mention): number => {
     ? m.value
     : Math.floor(m.value) + Number(minutes) / 60;
 };
+
+/** Whether a time of the clock says which half of the day it is in: "7am", "19:00", not "till 6". */
+const isOfOneHalf = (m: Mention): boolean =>
+  m.kind === 'clock' && m.cls === 'clock' && (/[ap]m/.test(m.key) || m.value >= 13);
 
 /** Hours from a time told a little before to this one: "10pm to 6am", "7 till 10", "from 6 at night to 6". */
 function spansTo(mentions: readonly Mention[], at: number): number[] {
@@ -123,7 +151,7 @@ function spansTo(mentions: readonly Mention[], at: number): number[] {
   const days = dayOf(m) - dayOf(low);
   if (days > 0 || days < 0) return [((days + 7) % 7) * 24 + m.value - low.value];
   // Both with their half of the day: there is one span.
-  const isPlain = m.kind === 'clock' && low.kind === 'clock' && m.cls === 'clock' && low.cls === 'clock';
+  const isPlain = isOfOneHalf(m) && isOfOneHalf(low);
   for (const shift of isPlain ? [0] : [0, 12, -12, 24]) {
     const value = (hourOf(m) - hourOf(low) + shift + 48) % 24;
     if (value > 0 && value <= 20) out.add(Math.round(value * 100) / 100);

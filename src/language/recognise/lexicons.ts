@@ -95,6 +95,7 @@ for (const row of gear as readonly Gear[])
   }
 // A lead is a cable, and lead is what old batteries are of.
 lexicon.add('lead', { kind: 'cable', key: 'lead-acid' });
+lexicon.add('battery lead', { kind: 'cable', key: 'lead-acid' });
 for (const row of modifiers)
   for (const phrase of row.phrases) {
     const f = row.facts ?? {};

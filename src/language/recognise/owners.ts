@@ -50,7 +50,7 @@ const having: ReadonlySet<string> = new Set([
 const belonging: ReadonlySet<string> = new Set(['hers', 'his', 'theirs']);
 
 /** A known name that a word is, or is a form of: apostrophes are folded away, "sam's" is "sams". */
-function knownName(word: string, known: ReadonlySet<string>): string | undefined {
+export function knownName(word: string, known: Pick<ReadonlySet<string>, 'has'>): string | undefined {
   if (known.has(word)) return word;
   if (word.endsWith('s') && known.has(word.slice(0, -1))) return word.slice(0, -1);
   return word.endsWith('es') && known.has(word.slice(0, -2)) ? word.slice(0, -2) : undefined;

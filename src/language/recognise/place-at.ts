@@ -33,9 +33,13 @@ export const placePreps: ReadonlySet<string> = new Set([
 export const whereabouts: ReadonlySet<string> = new Set(['in', 'at', 'near', 'around', 'outside']);
 const notPlaces: ReadonlySet<string> = new Set(['total', 'all', 'series', 'parallel', 'winter', 'summer']);
 
+const beforeMonths: ReadonlySet<string> = new Set([',', 'in', 'this']);
+/** What stands before a clause. */
+const starts: ReadonlySet<string> = new Set([',', '.', '?', '!', ':', ';', '(', '-']);
+
 /** "…, april", "… in april": what stands before is likely a place. */
 const isBeforeMonth = (words: readonly string[], at: number): boolean =>
-  Object.hasOwn(months, words[words[at] === ',' || words[at] === 'in' ? at + 1 : at] ?? '');
+  Object.hasOwn(months, words[beforeMonths.has(words[at] ?? '') ? at + 1 : at] ?? '');
 /** Whether a name stands where a place would: after "in", before a month. */
 export const isWhere = (words: readonly string[], at: number, end: number): boolean =>
   placePreps.has(words[at - 1] ?? '') || isBeforeMonth(words, end);
@@ -53,19 +57,26 @@ export function placeAt(words: readonly string[], tokens: readonly Token[], at: 
     present(tokens[at - 1]).text !== '.' &&
     present(tokens[at - 1]).text !== '?' &&
     present(tokens[at - 1]).text !== '!';
+  // "Reading, May", "sandwich in april": an everyday word that opens a clause before a month.
+  const isTitle =
+    (at === 0 || token.isNewLine || starts.has(before)) &&
+    (isBeforeMonth(words, at + 1) ||
+      (token.isCapital && tokens[at + 1]?.isCapital && isBeforeMonth(words, at + 2))) &&
+    !Object.hasOwn(months, words[at] ?? '');
   const isUnknown =
     !knownWords.has(words[at]!) ||
+    isTitle ||
     (token.isCapital
       ? whereabouts.has(before) || isBeforeMonth(words, at + 1)
       : before === 'in' && isBeforeMonth(words, at + 1));
-  if (notPlaces.has(words[at]!)) return undefined;
-  const found = findPlace(words, at, isUnknown && (isLed || isName || token.isCapital));
+  const found = findPlace(words, at, isUnknown && (isLed || isName || token.isCapital || isTitle));
+  if (notPlaces.has(words[at]!) && found?.own !== 2) return undefined;
   if (!found)
     return isUnknown &&
       (whereabouts.has(lead) || isBeforeMonth(words, at + 1) || isBeforeMonth(words, at + 2))
       ? misspelt(words, at)
       : undefined;
-  if (found.place.isWord && !isLed) return undefined;
+  if (found.place.isWord && !isLed && !isTitle) return undefined;
   return placeOf(words, at, found);
 }
 

@@ -87,10 +87,11 @@ export function rateAt(
     if ((next === 'd' || next === 'h') && word !== '/' && word !== 'p' && word !== 'per') return undefined;
     return make(nouns[next]!, at, at + 2, `${word} ${next}`);
   }
-  // "15 watts an hour a day" is an hour of use: power and current are had at any time, not by the hour.
+  // "15 watts an hour a day", "a lamp I use an hour a day": an hour of use; of a charge or an energy it is a rate.
   if (
     next === 'hour' &&
-    (before?.dimension === 'power' || before?.dimension === 'current') &&
+    before?.dimension !== 'charge' &&
+    before?.dimension !== 'energy' &&
     isADay(words, at + 2)
   )
     return undefined;

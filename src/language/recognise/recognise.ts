@@ -11,6 +11,7 @@ import { joined } from './joined.ts';
 import { headNouns, knownWords, mended, nameLexicon, usedWords } from './lexicons.ts';
 import { make } from './make.ts';
 import { type Mention, shaped } from './mention.ts';
+import { monthAt } from './month-at.ts';
 import { isSureSlip } from './near.ts';
 import { isWhere, longPlaceAt, placeAt, placePreps, whereabouts } from './place-at.ts';
 import { rateAt } from './rates.ts';
@@ -41,6 +42,8 @@ function nameAt(
 ): Mention | undefined {
   let found = nameLexicon.find(phrases, at);
   if (!found) return undefined;
+  // "Under load" tells how volts were taken, and names no thing.
+  if (words[at - 1] === 'under' && /^loads?$/.test(words[at]!) && found.length === 1) return undefined;
   // A name ends with its line: "mixed" and "Sun" of the next one are no "mixed sun".
   for (let i = at + 1; i < at + found.length; i++)
     if (present(tokens[i]).isNewLine) {
@@ -129,6 +132,7 @@ export function recognise(text: string): Recognised {
     best = longer(best, rateAt(words, at, before));
     best = longer(best, dutyAt(tokens, phrases, at));
     best = longer(best, amountAt(tokens, phrases, at));
+    best = longer(best, monthAt(tokens, words, at));
     if (token.kind === 'word' || token.kind === 'sign') {
       const name = isUntil(tokens, phrases, words, at)
         ? undefined

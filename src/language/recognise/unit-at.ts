@@ -33,6 +33,8 @@ export const spans: ReadonlySet<string> = new Set([
   'volt',
   'watt',
   'long weekend',
+  'year old',
+  'month old',
   'kilowatt hour',
   'kilowatt',
   'metre',
@@ -70,6 +72,9 @@ export function unitAt(tokens: readonly Token[], words: Phrases, at: number): Un
   if (!token) return undefined;
   const found = unitLexicon.find(words, at);
   if (!found) return undefined;
+  // "Two AGM 100's" are no feet, nor is "two 'deep cycle' ones".
+  if (token.text === "'" && (!token.isGlued || (tokens[at + 1]?.text === 's' && tokens[at + 1]?.isGlued)))
+    return undefined;
   const { value: unit, length } = found;
   let spelled = '';
   for (let i = 0; i < length; i++) spelled += (i > 0 ? ' ' : '') + words.wordAt(at + i);
@@ -82,7 +87,9 @@ export function unitAt(tokens: readonly Token[], words: Phrases, at: number): Un
       (rateNouns.has(next) || (next !== '' && next !== 'fridge'))
     ) {
       // "35 a day"; "fridge 2 a, lights 1 a" are amps.
-      if (rateNouns.has(next)) return undefined;
+      // "0.18 A day and night" is a current.
+      const isAlways = token.isCapital && words.wordAt(at + 2) === 'and' && next === 'day';
+      if (rateNouns.has(next) && !isAlways) return undefined;
     }
     if ((spelled === 'in' || spelled === 'below') && !token.isGlued)
       return spelled === 'below' &&
@@ -92,14 +99,15 @@ export function unitAt(tokens: readonly Token[], words: Phrases, at: number): Un
     if ((spelled === 'square' || spelled === 'squares') && words.wordAt(at + 1) === 'foot') return undefined;
     if ((spelled === 's' || spelled === 'y' || spelled === 'ours') && !token.isGlued) return undefined;
     // "Two AGM 100s": several of that size.
-    if (spelled === 's' && (tokens[at - 1]?.value ?? 0) >= leastOfMany) return undefined;
+    if (spelled === 's' && isOfMany(tokens[at - 1]?.value ?? 0)) return undefined;
   }
   // "100 Ah", "5 A h": the longest is found already; "amp" before "hour" too.
   return { unit, spelled, end: at + length };
 }
 
-/** From so many on a glued "s" makes no seconds but a plural. */
+/** From so many on a glued "s" makes no seconds but a plural, and of the volts of batteries: "two 12s". */
 const leastOfMany = 45;
+const isOfMany = (value: number): boolean => value >= leastOfMany || value === 12 || value === 24;
 
 export const dims = (
   unit: Unit,

@@ -98,6 +98,9 @@ const fillers: ReadonlySet<string> = new Set([
   'single',
   'bit',
   'proper',
+  'out',
+  'plugged',
+  'in',
 ]);
 /** What is started: "not starting the car", "engine" by itself says it too. */
 const starts: ReadonlySet<string> = new Set([
@@ -136,6 +139,7 @@ const sources: Readonly<Record<string, string>> = {
   pv: 'solar',
   sunlight: 'solar',
   driving: 'driving',
+  driven: 'driving',
   drive: 'driving',
   drives: 'driving',
   drivin: 'driving',
@@ -152,6 +156,8 @@ const sources: Readonly<Record<string, string>> = {
   recharging: 'charging',
   chargin: 'charging',
   topup: 'charging',
+  input: 'charging',
+  inputs: 'charging',
   hookup: 'mains',
   hookups: 'mains',
   mains: 'mains',
@@ -163,6 +169,10 @@ const sources: Readonly<Record<string, string>> = {
   electricity: 'mains',
   powerpoint: 'mains',
   socket: 'mains',
+  sockets: 'mains',
+  outlet: 'mains',
+  outlets: 'mains',
+  powerpoints: 'mains',
   generator: 'generator',
   genny: 'generator',
   gennie: 'generator',

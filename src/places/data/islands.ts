@@ -147,6 +147,7 @@ Dundee 56.5 -3.0
 Inverness 57.5 -4.2
 Highlands/the highlands/scottish highlands 57.3 -4.9
 Isle of Skye/skye 57.3 -6.2
+Isle of Arran/arran 55.6 -5.2
 Cairngorms/the cairngorms/aviemore 57.1 -3.7
 Fort William/glencoe/ben nevis 56.8 -5.1
 Loch Lomond/trossachs 56.1 -4.6

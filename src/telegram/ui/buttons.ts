@@ -1,4 +1,4 @@
-import { createHash } from 'node:crypto';
+import { hash as digest } from 'node:crypto';
 import type { InlineKeyboardButton, InlineKeyboardMarkup, Message } from 'grammy/types';
 import { present } from '#basics/present.ts';
 import { confirmation } from '#conversation/turns/requests.ts';
@@ -37,8 +37,7 @@ export interface Button {
 }
 
 /** A short hash: enough to compare two texts without keeping either. */
-export const hash = (text: string): string =>
-  createHash('sha256').update(text).digest('base64url').slice(0, 8);
+export const hash = (text: string): string => digest('sha256', text, 'base64url').slice(0, 8);
 
 /** A button's data, at most 64 bytes: "1|n|0|k3j2h1|Ab12Cd34". */
 export const buttonData = (button: Button): string =>
@@ -65,14 +64,15 @@ const deletes: ReadonlySet<string> = new Set([
 ]);
 
 /** Makes the buttons of one message. */
-export const buttonsOf =
-  (shownText: string, asker: number) =>
-  (action: Action, text: string, index = 0): InlineKeyboardButton => ({
+export function buttonsOf(shownText: string, asker: number) {
+  const answer = hash(shownText);
+  return (action: Action, text: string, index = 0): InlineKeyboardButton => ({
     text,
-    callback_data: buttonData({ action, index, asker, answer: hash(shownText) }),
+    callback_data: buttonData({ action, index, asker, answer }),
     // What deletes looks like it.
     ...(deletes.has(text.toLowerCase()) && { style: 'danger' as const }),
   });
+}
 
 /** What else there is to see of an answer than its words. */
 export interface Extras {

@@ -60,7 +60,7 @@ export function render(draft: Draft, asker: number, { byButton, question }: Aske
   const help = answer.intent === 'unclear' ? helpDoor(said.text) : undefined;
   const keys = (hasPicture: boolean) => keyboard(said.text, asker, answer.next, { ...extras, hasPicture });
   const buttons = keys(extras.hasPicture) ?? help;
-  const below = keys(false);
+  const below = chart && keys(false);
   const added = chart && { chart, ...(below && { buttons: below }) };
   return { said, ...react, ...(buttons && { buttons }), ...(added && { added }) };
 }

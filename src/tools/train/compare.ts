@@ -1,3 +1,5 @@
+import { things } from '#catalog/appliances.ts';
+
 /** How a reading is held against a label, as the scorer of meaning groups does: names are loose, some facts are free. */
 
 const near = (a: unknown, b: unknown): boolean =>
@@ -13,6 +15,7 @@ export const loose = (s: unknown): string => {
       .replace(/\p{M}/gu, '')
       .replace(/[^\p{L}\p{N}%]+/gu, ' ')
       .trim()
+      .replace(/ies\b/g, 'y')
       .replace(/s\b/g, '');
     if (looseCache.size < 50000) looseCache.set(text, out);
   }
@@ -36,12 +39,17 @@ const sets = [
   'i me myself we',
   'load thing stuff gear everything',
 ].map(row => row.split(' '));
+/** The row of the catalogue that a name is of: "hairdryer" and "hair dryer", "wireless" and "radio" are one thing. */
+const rows = new Map<string, string>();
+for (const row of things) for (const name of [...row.names, row.id]) rows.set(loose(name), row.id);
+export const areOfOneRow = (x: string, y: string): boolean => rows.has(x) && rows.get(x) === rows.get(y);
 export const alike = (a: unknown, b: unknown): boolean => {
   const [x, y] = [loose(a), loose(b)];
   if (x === '') return false;
   return (
     x.includes(y) ||
     y.includes(x) ||
+    areOfOneRow(x, y) ||
     sets.some(set => set.some(w => x.includes(w)) && set.some(w => y.includes(w))) ||
     [x, y].every(name => /\b(?:ac|air ?con|conditioner)\b/.test(name))
   );
@@ -58,6 +66,16 @@ const units: Readonly<Record<string, string>> = {
   volt: 'v',
   percent: '%',
   mm2: 'mm²',
+};
+/** "5pm sunday" and "Sunday 5 pm" are one time. */
+export const areOneTime = (a: unknown, b: unknown): boolean => {
+  const partsOf = (s: unknown): string =>
+    loose(s)
+      .replace(/(\d) (?=[ap]m\b)/g, '$1')
+      .split(' ')
+      .sort()
+      .join(' ');
+  return alike(a, b) || (loose(a) !== '' && partsOf(a) === partsOf(b));
 };
 const unit = (s: unknown): string => units[loose(s)] ?? loose(s);
 const free = new Set(['supply', 'isAverage', 'count', 'role', 'voltsTaken', 'kind']);
@@ -138,7 +156,9 @@ export function compare(got: unknown, want: unknown, path = ''): Difference {
     if (!near(got, want)) missing.push(`${path} ${got} for ${want}`);
   } else if (/unit$/.test(path)) {
     if (unit(got) !== unit(want)) missing.push(`${path} ${got} for ${want}`);
-  } else if (/(name|who|place|owner|term|until)$/.test(path) || /^removed/.test(path)) {
+  } else if (path === 'until') {
+    if (!areOneTime(got, want)) missing.push(`${path} ${got} for ${want}`);
+  } else if (/(name|who|place|owner|term)$/.test(path) || /^removed/.test(path)) {
     // A load that nobody named is called so.
     const name = got ?? (/^loads.*name$/.test(path) ? 'load' : undefined);
     if (!alike(name, want)) missing.push(`${path} ${got} for ${want}`);

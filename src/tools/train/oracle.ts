@@ -6,7 +6,7 @@ import { type Candidate, candidatesOf } from '#language/propose/candidates.ts';
 import * as slot from '#language/propose/slots.ts';
 import { all, nobody, alike as ofOneKind, pair, self } from '#language/propose/whose.ts';
 import type { Mention } from '#language/recognise/mention.ts';
-import { compare, loose } from './compare.ts';
+import { areOfOneRow, areOneTime, compare, loose } from './compare.ts';
 
 /** One decision of a derivation. */
 export interface Step {
@@ -39,7 +39,7 @@ const kinds = [
 const alike = (a: unknown, b: unknown): boolean => {
   const [x, y] = [loose(a), loose(b)];
   if (x === '' || y === '') return false;
-  if (x.includes(y) || y.includes(x)) return true;
+  if (x.includes(y) || y.includes(x) || areOfOneRow(x, y)) return true;
   const [p, q] = [words(a), words(b)];
   return kinds.some(set => p.some(w => set.has(w)) && q.some(w => set.has(w)));
 };
@@ -86,7 +86,7 @@ function isTold(
     case slot.place:
       return states.place !== undefined && alike(m.raw ?? m.key, states.place);
     case slot.until:
-      return states.until !== undefined && alike(m.key, states.until);
+      return states.until !== undefined && areOneTime(m.key, states.until);
     case slot.sky:
     case slot.mount:
     case slot.arrangement:
@@ -207,6 +207,17 @@ export interface Derivation {
   readonly extra: readonly string[];
 }
 
+/** "Skinning light", "organ amplifier": a word of a thing's name whose head stands right after it. */
+function isOfHead(mentions: readonly Mention[], at: number, states: Row): boolean {
+  const [m, head] = [mentions[at]!, mentions[at + 1]];
+  return (
+    head?.kind === 'thing' &&
+    (m.kind === 'noun' || m.kind === 'thing') &&
+    Array.isArray(states.loads) &&
+    (states.loads as Row[]).some(l => alike(m.text, l.name) && alike(nameOf(head), l.name))
+  );
+}
+
 /** How many ways are followed at once; more where these lead to no exact one. */
 const widths = [60, 400] as const;
 const most = 6;
@@ -247,7 +258,7 @@ function derived(
         const far = c.owner >= 0 ? Math.abs(c.owner - at) * 0.05 : 0;
         const penalty =
           (c.slot === slot.none
-            ? told.some(t => t.slot !== slot.same)
+            ? told.some(t => t.slot !== slot.same) && !isOfHead(mentions, at, states)
               ? 2
               : 0
             : c.slot === slot.same

@@ -1,6 +1,8 @@
 import { lex } from '#language/lex/lex.ts';
 import type { Group } from './groups.ts';
 
+/** A word too many at the end of a name: "fridge a" takes the article of "fridge a 12 V one" for its own. */
+const tails = / (?:[a-z]|as|like|than)$/;
 /** What stands before a name that is no part of it. */
 const articles = /^(?:my|our|the|a|an|his|her|their|your) /;
 const leastVocabulary = 3;
@@ -8,7 +10,7 @@ const leastNames = 2;
 const leastHeads = 4;
 /** Who claims something may be called so; as names they would stand everywhere. */
 const pronouns: ReadonlySet<string> = new Set(
-  'you your they them he him she her it we us everyone everybody both others the other one somebody'.split(
+  'you your they them he him she her it we us everyone everybody both others another the other one somebody'.split(
     ' ',
   ),
 );
@@ -81,7 +83,9 @@ export function wordsOf(
   ]);
   return {
     vocabulary: kept(words, leastVocabulary),
-    things: kept(things, leastNames).filter(name => !known(name) && !generic.has(name) && name.length > 1),
+    things: kept(things, leastNames).filter(
+      name => !known(name) && !generic.has(name) && name.length > 1 && !tails.test(name),
+    ),
     nouns: [...nouns].sort(),
     people: kept(people, leastNames).filter(
       name => !known(name) && !pronouns.has(name) && name.length > 1 && (heads.get(name) ?? 0) < leastHeads,

@@ -226,3 +226,15 @@ test('a motor is what the table of appliances gives a surge', () => {
   expect(hasMotor({})).toBe(false);
   expect(circuitKindOf({}, none)).toBeUndefined();
 });
+
+describe('a fuel heater is wired for its start', () => {
+  // Glow plug about 10 A at 12 V for some minutes: installation sheets, common practice.
+  test.for<[says: string, facts: Facts, voltageV: number, currentA: number]>([
+    ['for the glow plug, not for the fan', { loads: [load('diesel heater')] }, 12, 10],
+    ['half at 24 V', { loads: [load('diesel heater')] }, 24, 5],
+    ['also where its running current is told', { loads: [load('diesel heater', { currentA: 2 })] }, 12, 10],
+    ['a gas heater has none', { loads: [load('gas heater', { currentA: 2 })] }, 12, 2],
+  ])('%s', ([, facts, voltageV, currentA]) => {
+    expect(amps('loads', facts, voltageV).continuousA).toBeCloseTo(currentA, 6);
+  });
+});

@@ -20,6 +20,25 @@ const told: readonly Row[] = [
     'Days 1 to 3 overcast, day 4 sunny',
     [{ sky: 'overcast' }, { sky: 'overcast' }, { sky: 'overcast' }, { sky: 'sunny' }],
   ],
+  // Mains, what is told of all days, days joined by "or", hours without their unit, Sunday after Saturday.
+  ['mon mains 8h, tue sunny, wed cloudy', [{ mainsH: 8 }, { sky: 'sunny' }, { sky: 'overcast' }]],
+  ['fri 4h driving, none on sat or monday', [{ drivingH: 4 }, { drivingH: 0 }, {}, { drivingH: 0 }]],
+  [
+    '2 days with 3h driving each, then 3 days parked, sunny all along',
+    [
+      { drivingH: 3, sky: 'sunny' },
+      { drivingH: 3, sky: 'sunny' },
+      { drivingH: 0, sky: 'sunny' },
+      { drivingH: 0, sky: 'sunny' },
+      { drivingH: 0, sky: 'sunny' },
+    ],
+  ],
+  ['Mon drive 5, Tue none, Wed drive 2', [{ drivingH: 5 }, { drivingH: 0 }, { drivingH: 2 }]],
+  ['fri 4h driving, sat none, sun none', [{ drivingH: 4 }, { drivingH: 0 }, { drivingH: 0 }]],
+  [
+    '2 hours driving there, three days parked, 2 hours back. Will it stay above 50%?',
+    [{ drivingH: 2 }, { drivingH: 0 }, { drivingH: 0 }, { drivingH: 0 }, { drivingH: 2 }],
+  ],
   ['fri sat sun: sunny, sunny, cloudy', [{ sky: 'sunny' }, { sky: 'sunny' }, { sky: 'overcast' }]],
   [
     'Thu 2h driving, Fri and Sat no driving, Sun 2h driving',

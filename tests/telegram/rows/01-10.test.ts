@@ -125,7 +125,7 @@ test('row 9: an edited question edits its answer; the same text does nothing', a
 
 test('row 10: not understood, it asks one thing back, before all, with buttons; others’ taps get a toast', async () => {
   const s = scene();
-  await s.say('/power about 50 for the fridge?');
+  await s.say('/power 2 x 110ah gel and a 5A load nonstop, how many hours');
   const back = s.last();
   expect(textOf(back).match(/\?/g)?.length).toBeGreaterThan(0);
   expect(textOf(back).length).toBeLessThan(300);

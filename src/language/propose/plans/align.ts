@@ -14,7 +14,7 @@ const cost = {
 } as const;
 const reach = 4;
 const beam = 24;
-const keyBit: Readonly<Record<string, number>> = { drivingH: 1, sky: 2, generatorH: 4 };
+const keyBit: Readonly<Record<string, number>> = { drivingH: 1, sky: 2, generatorH: 4, mainsH: 8 };
 
 export interface Aligned {
   readonly fact: Fact;

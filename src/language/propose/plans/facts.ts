@@ -84,6 +84,20 @@ export function noneAt(scope: Scope, at: number): Fact | undefined {
   return key === 'load' ? undefined : fact(at, at + 1, key, 0, { isSoft: key === undefined });
 }
 
+/** What a battery is asked to stay: "will it stay above 50?" */
+const staysAt: ReadonlySet<string> = new Set([
+  'above',
+  'over',
+  'inside',
+  'alive',
+  'up',
+  'charged',
+  'cold',
+  'under',
+  'below',
+  'that',
+]);
+
 /** "Without driving", "no genny", "parked", "camp". */
 export function restingAt(mentions: readonly Mention[], at: number): Fact | undefined {
   const m = present(mentions[at]);
@@ -96,7 +110,11 @@ export function restingAt(mentions: readonly Mention[], at: number): Fact | unde
       if (driveWords.has(o.text) || o.text === 'stir' || o.text === 'budge')
         return fact(at, i + 1, 'drivingH', 0);
     }
-  if ((m.kind === 'word' || m.kind === 'noun' || m.kind === 'weekday') && stayWords.has(m.text))
+  if (
+    (m.kind === 'word' || m.kind === 'noun' || m.kind === 'weekday') &&
+    stayWords.has(m.text) &&
+    !(m.text === 'stay' && staysAt.has(mentions[at + 1]?.text ?? ''))
+  )
     return fact(at, at + 1, 'drivingH', 0, { isSoft: true });
   return undefined;
 }

@@ -13,7 +13,7 @@ export function planFeatures(plan: Plan, mentions: readonly Mention[]): string[]
   ];
   for (const by of plan.by) out.push(`by ${by}`);
   if (plan.by.length === 1) out.push(`only by ${plan.by[0]}`);
-  for (const key of ['drivingH', 'sky', 'generatorH'] as const) {
+  for (const key of ['drivingH', 'sky', 'generatorH', 'mainsH'] as const) {
     const values = plan.days.map(day => day[key]).filter(value => value !== undefined);
     if (values.length === 0) continue;
     out.push(`tells ${key}`);

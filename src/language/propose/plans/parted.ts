@@ -33,6 +33,15 @@ const zeroOf = (m: Mention): Parts | undefined =>
       ]
     : undefined;
 
+/** "Sat none, sun none": no driving on Sunday. */
+const noneOf = (m: Mention): Parts | undefined =>
+  m.kind === 'without' && m.text === 'sun none'
+    ? [
+        { ...nothing, kind: 'sky', key: 'sunny', cls: 'sky:sunny', text: 'sun', from: m.from, to: m.to - 1 },
+        dayWord('none', m),
+      ]
+    : undefined;
+
 /** "Drive 2 h / day 2 parked": the stroke parts days and is no rate. */
 function strokeOf(m: Mention, before: Mention | undefined, after: Mention | undefined): Parts | undefined {
   if (
@@ -60,7 +69,10 @@ export function parted(mentions: readonly Mention[]): {
   const out: Mention[] = [];
   const at: number[] = [];
   mentions.forEach((m, i) => {
-    for (const part of sunOf(m) ?? zeroOf(m) ?? strokeOf(m, mentions[i - 1], mentions[i + 1]) ?? [m]) {
+    for (const part of sunOf(m) ??
+      noneOf(m) ??
+      zeroOf(m) ??
+      strokeOf(m, mentions[i - 1], mentions[i + 1]) ?? [m]) {
       out.push(part);
       at.push(i);
     }

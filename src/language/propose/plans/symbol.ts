@@ -1,11 +1,12 @@
 /** What of a day a plan may tell. */
-export type DayKey = 'drivingH' | 'sky' | 'generatorH';
+export type DayKey = 'drivingH' | 'sky' | 'generatorH' | 'mainsH';
 
 /** One day of a plan, as told. */
 export interface PlanDay {
   drivingH?: number;
   sky?: string;
   generatorH?: number;
+  mainsH?: number;
 }
 
 /** How a mark names its days. */

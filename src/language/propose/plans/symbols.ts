@@ -170,7 +170,7 @@ export function symbolsOf(mentions: readonly Mention[]): readonly PlanSymbol[] |
           restingAt(mentions, i) ??
           (isDay(i) ? undefined : skyAt(mentions, i, isDay)) ??
           noneAt(scope, i) ??
-          (hasHours || (strict > 1 && driveWords.has(mentions[i - 1]?.text ?? ''))
+          (hasHours || ((strict > 1 || !isLone) && driveWords.has(mentions[i - 1]?.text ?? ''))
             ? bareHoursAt(scope, i)
             : undefined));
     if (told) {
@@ -242,6 +242,9 @@ function ratesAt(mentions: readonly Mention[], at: number): Mark | undefined {
   const next = mentions[at + 1]?.text;
   if (m.text === 'every' && (next === 'other' || next === 'second') && mentions[at + 2]?.text === 'day')
     return { kind: 'mark', by: 'alternate', from: at, to: at + 3, days: [] };
+  // "All sunny", "sunny all along".
+  if (m.text === 'all' && (mentions[at + 1]?.kind === 'sky' || mentions[at + 1]?.text === 'along'))
+    return { kind: 'mark', by: 'all', from: at, to: at + 1, days: [] };
   return m.kind === 'rate' && /^(?:each|every) (?:day|evening|night)/.test(m.text)
     ? { kind: 'mark', by: 'all', from: at, to: at + 1, days: [] }
     : undefined;

@@ -35,16 +35,18 @@ export function topicOf(
       if (!m || stops[step < 0 ? i : i]! > 0 || (step > 0 && m.isNewLine) || isHours(m)) break;
       const key = isGenerator(m)
         ? 'generatorH'
-        : m.kind === 'without'
-          ? undefined
-          : (m.kind === 'word' || m.kind === 'noun' || m.kind === 'alternator' || m.kind === 'thing') &&
-              driveWords.has(m.text)
-            ? 'drivingH'
-            : m.kind === 'noun' && driveWords.has(m.text.split(' ').at(-1)!)
+        : m.kind === 'mains'
+          ? 'mainsH'
+          : m.kind === 'without'
+            ? undefined
+            : (m.kind === 'word' || m.kind === 'noun' || m.kind === 'alternator' || m.kind === 'thing') &&
+                driveWords.has(m.text)
               ? 'drivingH'
-              : isLoad(m)
-                ? 'load'
-                : undefined;
+              : m.kind === 'noun' && driveWords.has(m.text.split(' ').at(-1)!)
+                ? 'drivingH'
+                : isLoad(m)
+                  ? 'load'
+                  : undefined;
       const cost = d + (taken.has(i) ? 5 : 0) + (step > 0 ? 0.5 : 0);
       if (key && (!best || cost < best.cost)) best = { key, cost, i };
       if (step < 0 && m.isNewLine) break;

@@ -10,7 +10,7 @@ export const ordinals = table({
 export const dayNouns: ReadonlySet<string> = new Set(['day', 'days', 'evening', 'evenings', 'night', 'nights', 'one', 'morning', 'afternoon', 'arvo']);
 export const dayWords: ReadonlySet<string> = new Set(['day', 'days', 'd', 'dag', 'tag', 'jour']);
 export const lastWords: ReadonlySet<string> = new Set(['last', 'final']);
-export const connectors: ReadonlySet<string> = new Set(['and', '&', '+', 'n', '/', 'plus']);
+export const connectors: ReadonlySet<string> = new Set(['and', '&', '+', 'n', '/', 'plus', 'or', 'nor']);
 export const rangeWords: ReadonlySet<string> = new Set(['-', 'to', 'till', 'til', 'until', 'through', 'thru', 'thro']);
 /** Before a weekday: the trip's end, no day of the plan. */
 export const endWords: ReadonlySet<string> = new Set(['till', 'til', 'until', 'by', 'before', 'since', 'last', 'this']);
@@ -21,7 +21,7 @@ export const againWords: ReadonlySet<string> = new Set(['same', 'ditto', 'likewi
 
 /** Being on the move. */
 export const driveWords: ReadonlySet<string> = new Set([
-  'drive', 'drives', 'driving', 'drivin', 'drove', 'driven', 'road', 'wheel', 'motoring', 'travel', 'travelling', 'traveling', 'leg', 'ride', 'riding', 'transfer', 'engine', 'motor', 'cruise', 'cruising', 'steam', 'steaming', 'sail',
+  'drive', 'drv', 'drives', 'driving', 'drivin', 'drove', 'driven', 'road', 'wheel', 'motoring', 'travel', 'travelling', 'traveling', 'leg', 'ride', 'riding', 'transfer', 'engine', 'motor', 'cruise', 'cruising', 'steam', 'steaming', 'sail',
   'haul', 'push', 'car', 'vehicle', 'behind', 'climbs', 'trek', 'towing', 'tow', 'roll', 'rolling', 'diving', 'alternator', 'moving', 'move', 'bus',
 ]);
 /** Staying where one is. */

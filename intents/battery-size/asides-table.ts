@@ -1,0 +1,36 @@
+import type { Aside } from '../asides.ts';
+
+/** What is asked of a battery's size beside the sum. Common practice. */
+export const sizeAsides: readonly Aside[] = [
+  {
+    name: 'why-double',
+    spots: ['why double|twice|lead|agm|more_than_lithium', 'why_is_lead|why_so_much_more'],
+    says: 'Because only half of a lead-acid label is for use, against about 80 % of lithium’s.',
+    lines: [
+      'Taken lower often, lead-acid wears out fast: about 600 cycles to half for AGM, 350 to a fifth left.',
+    ],
+    next: ['what is depth of discharge?', 'agm or lithium?'],
+  },
+  {
+    name: 'never-full',
+    spots: [
+      'bigger|larger|more|second|extra battery|one|batteries help|fix|solve|worth|any_good never|not|doesnt|isnt|wont full|charge*',
+    ],
+    says: 'No: a bigger battery that never gets full only runs out later. Put more in first.',
+    lines: [
+      'More panel, a DC-DC charger on the drive, or a mains charge before you leave.',
+      'AGM that stands half full for weeks loses capacity besides.',
+    ],
+    next: ['what solar do I need?', 'isolator or dcdc?'],
+  },
+  {
+    name: 'winch',
+    spots: ['winch|winching -solar -isolator_for'],
+    says: 'No: a winch works off the starter battery with the engine running; a sound one of 70 Ah does.',
+    lines: [
+      'It pulls up to 400 A for a minute or two: short thick cables, pulls of a minute, and rests between.',
+      'Many pulls in a day? Then a second battery of the starting kind, not a camp one.',
+    ],
+    cautions: ['big-current'],
+  },
+];

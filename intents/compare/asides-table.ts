@@ -1,0 +1,140 @@
+import type { Aside } from '../asides.ts';
+
+/** Two ways to the same end that no figure of theirs decides. Common practice. */
+export const compareAsides: readonly Aside[] = [
+  {
+    name: 'heater',
+    spots: ['gas|propane|diesel electric heater|heating|heat'],
+    hasAnyFigures: true,
+    says: 'A diesel or gas heater that is vented outside; never an open flame where you sleep.',
+    lines: [
+      'An electric one takes 500 W and more, 40 Ah an hour: only on a powered site. A 12 V blanket takes about 4 Ah an hour.',
+    ],
+    cautions: ['fuel-heater', 'carbon-monoxide'],
+  },
+  {
+    name: 'gas-or-electric-cooking',
+    spots: ['gas|butane cook*|hob|stove|induction|kettle|fry* -fridge -heater'],
+    says: 'Gas spares the battery: cooking two meals a day by inverter takes about 60 to 90 Ah.',
+    lines: [
+      'Induction at 1500 W for 40 minutes is about 1 kWh, 90 Ah at 12 V with the losses. Gas wants open air.',
+    ],
+    cautions: ['carbon-monoxide'],
+  },
+  {
+    name: 'thermoelectric',
+    spots: [
+      'peltier|thermoelectric|thermo_electric|coolbox|cool_box|cooler compressor -inverter',
+      'compressor_one|compressor_fridge|compressor_type better|worth -inverter -way',
+    ],
+    says: 'Compressor: it runs a third of the time, while a thermoelectric box draws its 4 A all day.',
+    lines: [
+      'That is about 30 Ah a day against 90 or so, and the box only gets some 20 °C under the air.',
+      'The box is cheap and fine on the drive, with the engine on.',
+    ],
+    next: ['what does a fridge use a day?'],
+  },
+  {
+    name: 'fold-or-roof',
+    spots: [
+      'fold*|portable|loose|suitcase roof|fixed|mounted|permanent -lithium',
+      'folding_panel|portable_panel or|which|vs roof|fixed -blanket',
+    ],
+    says: 'Roof if you drive most days; folding if you park in shade and stay: it goes out into the sun.',
+    lines: [
+      'A roof panel works by itself all day, flat and hot: about a fifth less than one turned to the sun.',
+      'Many have both: watts on the roof, and a loose one for shady camps.',
+    ],
+    next: ['200W panel in perth in july, what will it make?'],
+  },
+  {
+    name: 'blanket',
+    spots: ['blanket panel|panels|folding|solar|any_good|worth -electric -heated'],
+    says: 'A folding panel makes more for its watts and lasts longer; a blanket packs smaller and lighter.',
+    lines: [
+      'A blanket lies flat and gets hot: expect half to two thirds of its label on a good day.',
+      'Look at its Isc and at the plug, not at the watts in the advert.',
+    ],
+    next: ['200W panel in perth in july, what will it make?'],
+  },
+  {
+    name: 'flat-or-tilted',
+    spots: ['flat tilt*|angle*|propped', 'tilt* worth|bother'],
+    says: 'Tilt them in winter, for a third more or so; in summer flat costs little.',
+    lines: [
+      'Loose ones are turned to the sun morning and afternoon for about a fifth more.',
+      'Tell me a place, and I’ll work out both.',
+    ],
+    next: ['200W panel in perth in july, what will it make?'],
+  },
+  {
+    name: 'inverter-or-direct',
+    spots: [
+      'inverter usb*|direct*|straight|twelve|off_the_battery|waste*|lose* -size -big -kettle -series',
+      'is_that_the_same laptop*|laptops|tv|phones',
+    ],
+    says: 'Straight from 12 V or USB-C: an inverter loses 10 to 15 %, and 5 to 15 W just being on.',
+    lines: [
+      'A laptop on a USB-C car charger takes its watts and little more. A fridge with a 12 V lead runs on that.',
+      'The inverter is for what has no such lead. Switch it off when you’re done.',
+    ],
+    next: ['what is idle draw?'],
+  },
+  {
+    name: 'twelve-volt-fridge',
+    spots: ['v_one|v_fridge|twelve_volt better|buy|cheaper|worth -kettle -way'],
+    says: 'Yes, for camp a 12 V compressor fridge: about half of what a house fridge takes by inverter.',
+    lines: [
+      'It needs no inverter left on, stands shaking and a slope, and stops before the battery is flat.',
+    ],
+    next: ['what does a fridge use a day?'],
+  },
+  {
+    name: 'power-station',
+    spots: ['power_station|powerstation|power_pack|all_in_one', 'not_handy|arent_handy|not_very_handy'],
+    says: 'Power station if you want it to work out of the box; a battery box for price and repair.',
+    lines: [
+      'For the same Wh a box of parts costs about half, charges faster from the car, and each part can be swapped.',
+      'A power station is one thing to carry and has its inverter built in; many charge slowly from a dash socket.',
+    ],
+  },
+  {
+    name: 'generator-or-solar',
+    spots: ['generator|genny|genset|gennie solar|panel*'],
+    says: 'Solar for each day; a small generator only as backup for grey weeks and for big loads.',
+    lines: [
+      'It is silent, needs no fuel and charges all day. Many parks limit generator hours.',
+      'Tell me what you use a day, and I’ll work out both.',
+    ],
+    cautions: ['carbon-monoxide'],
+    next: ['what solar do I need?', 'what generator do I need?'],
+  },
+  {
+    name: 'battery-or-solar',
+    spots: ['bigger|more|second|extra|larger battery|batteries solar|panel*'],
+    says: 'Solar first, if you stay over two days: a bigger battery only moves the day it runs out.',
+    lines: [
+      'If it is flat by the first morning, the battery is too small for a night, or never gets full.',
+      'Tell me what you use a day, and I’ll work out both.',
+    ],
+    next: ['what solar do I need?', 'what battery do I need?'],
+  },
+  {
+    name: 'mppt-or-cheap',
+    spots: ['mppt cheap*|or|pwm|worth|other|difference', 'one_small_panel|small_panel|just_one_panel'],
+    says: 'MPPT, for 10 to 30 % more; on one small 12 V panel, up to 100 W or so, PWM will do.',
+    lines: [
+      'It gains most with cold, with low batteries and with panels of more than 12 V, where PWM wastes half.',
+      'Tell me the watts, and I’ll work out both.',
+    ],
+    next: ['what controller for a 200W panel?'],
+  },
+  {
+    name: 'driving-or-camp',
+    spots: ['driving|drive camp|parked|stopped|stationary|at_night better|charge|when'],
+    says: 'While driving: the alternator carries it then, and your battery stays full for camp.',
+    lines: [
+      'At camp it comes out of the battery; in the middle of a sunny day it comes straight off the panels.',
+    ],
+  },
+];

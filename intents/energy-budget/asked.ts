@@ -1,0 +1,81 @@
+import { exactly, rounded, span } from '#answer/say.ts';
+import { plain } from '#quantity/round.ts';
+import type { RequestContext } from '../intent.ts';
+import { spotted } from '../spotting.ts';
+import { usualWatts } from '../usual-watts.ts';
+import type { EnergyBudget } from './compute.ts';
+
+/** What of a day's use is asked for, by its words. */
+const ways = [
+  {
+    way: 'watt-hours',
+    spots: ['watt_hours|watthours|wh|kwh|kilowatt_hours in|how_many|how_much|whats|what'],
+  },
+  {
+    way: 'amps',
+    spots: [
+      'how_many_amps|what_amps|whats_the_amps|how_many_amps_does -hour -hours -day -daily -night -overnight -week',
+    ],
+  },
+  {
+    way: 'much',
+    spots: [
+      'a_lot|lots|heaps|worth_worrying|bother|wasteful|bugger_all|hardly_anything -open* -save -saves -how_many',
+      'use|uses|using|take|takes|draw|draws|need|needs|drain|power much -how_much -too_much -as_much -so_much -save -saves -more',
+      'matter|matters|does_that_show|even_show does|that|it -how_much -how_long -open* -if -most -what',
+    ],
+  },
+] as const;
+
+type Way = (typeof ways)[number]['way'];
+
+const wayOf = ({ parsed }: RequestContext): Way | undefined =>
+  spotted(parsed.recognised.words, ways, ({ spots }) => spots)?.way;
+
+/**
+ * How much a day's use is, as the share it takes of the battery there is, else of the 100 Ah AGM that most start with:
+ * under a twentieth nobody notices, a fifth is a light or a telly, three fifths a fridge. Common practice.
+ */
+const amounts = [
+  { upTo: 0.05, says: 'Hardly anything' },
+  { upTo: 0.2, says: 'Not much' },
+  { upTo: 0.65, says: 'A fair bit' },
+  { upTo: Infinity, says: 'A lot' },
+] as const;
+
+const usualAh = 100;
+
+/** More than a day and up to this long a time is summed up, h. */
+const summed = { overH: 25, mostH: 24 * 60 } as const;
+
+/** The first line where more is asked than what a day takes: its sum over days, its amps, whether it is much. */
+export function askedHeadline(result: EnergyBudget, setting: RequestContext): string | undefined {
+  const { dailyUse, dailyEnergy } = result.explored.figures;
+  const { value, low, high } = dailyUse;
+  const isRange = high - low > 0.05 * value;
+  const spread = isRange ? ` (${span(low, high, 'Ah')})` : '';
+  const daily = `about ${rounded(value)} Ah a day`;
+  const { durationH } = setting.parsed.facts;
+  if (durationH !== undefined && durationH > summed.overH && durationH <= summed.mostH) {
+    const days = durationH / 24;
+    const range = isRange ? ` (${span(low * days, high * days, 'Ah')})` : '';
+    return `About ${rounded(value * days)} Ah over ${exactly(durationH)}${range}: ${rounded(value)} Ah a day.`;
+  }
+  const way = wayOf(setting);
+  if (way === 'watt-hours') {
+    const range = isRange ? ` (${span(dailyEnergy.low, dailyEnergy.high, 'Wh')})` : '';
+    return `About ${rounded(dailyEnergy.value)} Wh a day${range}.`;
+  }
+  const [only, other] = result.parts;
+  const watts = only && !other && usualWatts(only.load, setting.parsed.recognised.words);
+  if (watts) return watts;
+  if (way === 'amps' && only && !other && only.currentA > 0)
+    return `About ${plain(only.currentA)} A${only.duty < 1 || only.hours < 24 ? ' while it runs' : ', all the time'}; ${daily}${spread}.`;
+  // Of one thing among others the sum says nothing.
+  if (way === 'much' && !other) {
+    const share = result.days ? 1 / result.days : result.dayIn.agmAh / usualAh;
+    const amount = amounts.find(({ upTo }) => share <= upTo)?.says;
+    return `${amount}: ${daily}${spread}.`;
+  }
+  return undefined;
+}

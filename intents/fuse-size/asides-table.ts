@@ -1,0 +1,141 @@
+import { plain } from '#quantity/round.ts';
+import type { Facts } from '#rig/rig.ts';
+import type { Aside } from '../asides.ts';
+
+/** What a dash socket gives for long, A: its thin wire and its fuse of 10 to 15 A. Common practice. */
+const socketA = 8;
+
+const nominalV = 12;
+
+/** What is to run by the figures told, A. */
+const drawnA = ({ loads = [] }: Facts): number | undefined => {
+  const each = loads.map(({ currentA, powerW, count }) => count * (currentA ?? (powerW ?? 0) / nominalV));
+  const total = each.reduce((sum, amps) => sum + amps, 0);
+  return total > 0 ? total : undefined;
+};
+
+const socket = (facts: Facts): string => {
+  const amps = drawnA(facts);
+  if (amps === undefined)
+    return 'About 8 A for long, some 100 W: a dash socket’s wire and fuse stop at 10 to 15 A.';
+  return amps > socketA
+    ? `No: ${plain(amps)} A is too much for a dash socket for long; it is good for about ${socketA} A.`
+    : `Yes: ${plain(amps)} A is within the ${socketA} A or so that a dash socket gives for long.`;
+};
+
+/** What is asked of fuses beside their rating. Common practice. */
+export const fuseAsides: readonly Aside[] = [
+  {
+    name: 'why-so-close',
+    spots: [
+      'why|how_come close|near|within|distance|battery_end|right_at|right_next',
+      'how_close|how_far|how_near battery|terminal|post fuse|it',
+    ],
+    hasAnyFigures: true,
+    says: 'Because nothing guards the cable between battery and fuse: the shorter it is, the less can burn.',
+    lines: ['Within about 20 cm of the post, and where that bit of cable can’t chafe.'],
+    cautions: ['no-fuse'],
+  },
+  {
+    name: 'two-fuses',
+    spots: [
+      'two|both|second|another|each_end|both_ends fuse|fuses why|how_come|what_for',
+      'two_fuses|fuse_at_both_ends|fuse_both_ends',
+    ],
+    hasAnyFigures: true,
+    says: 'A cable between two batteries, or a charger and a battery, is fed from both ends: a fuse at each.',
+    lines: ['A short in the middle would be fed by both. Towards a load one fuse does, at the battery.'],
+    cautions: ['fuse-at-battery'],
+  },
+  {
+    name: 'in-the-minus',
+    spots: [
+      'negative|minus|neg|earth fuse|fused|fuses|one|breaker',
+      'so_take_it_out|take_it_out|take_that_out|remove_it',
+    ],
+    hasAnyFigures: true,
+    says: 'No, fuse the plus only: with a blown fuse in the minus everything stays live.',
+    lines: [
+      'One that sits in the minus already does no good in a vehicle: join the minus without it, and fuse the plus at the battery.',
+    ],
+    cautions: ['fuse-at-battery'],
+  },
+  {
+    name: 'where',
+    spots: [
+      'where|which_end fuse|fuses|breaker go|goes|put|fit|sit|mount|place|belong|install -size -rating -which_fuse -what_fuse',
+      'battery_end|at_the_battery|battery_side fridge_end|at_the_fridge|load_end|other_end|fridge_side|charger_end|at_the_charger|both|each_end -size -rating -what_fuse -which_fuse',
+    ],
+    hasAnyFigures: true,
+    says: 'At the battery, within about 20 cm of its plus: the fuse guards the cable from there on.',
+    lines: [
+      'A short anywhere along the cable then blows it. At the far end it would guard nothing but the gear.',
+      'A cable between two batteries, or from a charger to a battery, gets one at each battery end.',
+    ],
+    cautions: ['no-fuse'],
+  },
+  {
+    name: 'breaker-or-fuse',
+    spots: ['breaker|breakers|circuit_breaker fuse|fuses or|instead|better|will|vs|rather|than'],
+    hasAnyFigures: true,
+    says: 'Either does: a DC breaker is a switch as well and resets; a fuse is cheaper and breaks more.',
+    lines: [
+      'Take one marked for DC and for the volts, of the same rating. On a lithium bank the main one is a high-breaking fuse.',
+    ],
+    cautions: ['fuse-at-battery'],
+    next: ['what fuse for a 20A charger?'],
+  },
+  {
+    name: 'which-sort',
+    spots: [
+      'which|what sort|kind|type|style -size -amp -rating -how_big',
+      'glass|blade|bolt_down|midi|mega or|matter|vs|better -size -rating',
+    ],
+    hasAnyFigures: true,
+    says: 'Blade up to about 40 A, bolt-down above; the main one on lithium a high-breaking class T style.',
+    lines: [
+      'Glass fuses make poor contact in a vehicle: blade ones hold better.',
+      'What counts is the rating, and that it is marked for the volts: 32 V suits 12 V and 24 V gear, not a string of panels.',
+    ],
+    cautions: ['fuse-at-battery'],
+  },
+  {
+    name: 'sharing',
+    spots: [
+      'can|could|may|would|ok share|sharing|one_fuse|same_fuse fuse -size -splitter -socket -which -what',
+    ],
+    says: 'Yes, if the fuse carries both together and the thinnest cable behind it carries the fuse.',
+    lines: [
+      'Add their amps and a quarter. A wire too thin for that fuse gets a smaller one of its own, in a fuse block.',
+      'Apart is handier: one blown fuse then leaves the rest on.',
+    ],
+    cautions: ['fuse-at-battery'],
+  },
+  {
+    name: 'needed',
+    spots: [
+      'need_one|needs_one|need_a_fuse|needs_a_fuse|need_another|need_fuse|need_fuses|need_fusing|no_fuse|without_a_fuse|without_fuse|no_fuses|skip_the_fuse|leave_the_fuse -what_size -what_amp -what_fuse -which_fuse -fuse_size -bigger',
+    ],
+    hasAnyFigures: true,
+    says: 'Yes: each cable from the battery needs its fuse, at the battery, however short or thin it is.',
+    lines: [
+      'From a solar controller or charger too: it sits at the battery end, as the battery is what can burn the cable.',
+      'Jumper leads have none: for starting only, never to run gear.',
+    ],
+    cautions: ['fuse-at-battery'],
+    next: ['what fuse for a 10A fridge?'],
+  },
+  {
+    name: 'dash-socket',
+    spots: [
+      'cig|cigarette|ciggy|lighter|accessory|dash|socket ok|okay|biggest|max|most|can|will|works|work|run|may|plug -need -new -wire -put -whack -bigger -instead -pulled -mains -caravan -splitter -screw -burnt -joined -keeps -blow* -blew -point',
+    ],
+    hasAnyFigures: true,
+    says: socket,
+    lines: [
+      'For more run a cable of its own from the battery, with its fuse at the battery end, to a heavy plug.',
+    ],
+    cautions: ['no-fuse'],
+    next: ['what cable for 15A over 5 m?'],
+  },
+];

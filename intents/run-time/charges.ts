@@ -1,0 +1,68 @@
+import type { Reply } from '#answer/reply.ts';
+import { quarters } from '#answer/say.ts';
+import { present } from '#basics/present.ts';
+import { applianceOf } from '#catalog/appliances.ts';
+import { decimals, significant } from '#quantity/round.ts';
+import { powerBankCellV } from '#rig/cell.ts';
+import { reasons } from '../figures.ts';
+import type { RequestContext } from '../intent.ts';
+import { spotted } from '../spotting.ts';
+import { describeBank } from '../words.ts';
+import type { RunTime, RunTimeFacts } from './compute.ts';
+
+/**
+ * What a full charge takes from the battery, Wh: likely, low, high. Phones hold 15 to 19 Wh (4000 to 5000 mAh at
+ * 3.85 V), tablets 28 to 40, laptops 45 to 75, drones 30 to 60; a fifth is lost on the way. Makers' sheets, from memory.
+ */
+const perCharge: Readonly<Record<string, readonly [likelyWh: number, lowWh: number, highWh: number]>> = {
+  phone: [20, 15, 25],
+  tablet: [40, 30, 50],
+  laptop: [75, 55, 95],
+  drone: [55, 40, 80],
+};
+
+/** What a power bank gives of its label after its own converter. Common practice. */
+const powerBankShare = 0.85;
+
+const asksCharges: readonly string[] = [
+  'how_many|how_often|how_much times|charges|recharges|fills|top_ups',
+  'how_many phones|phone|tablets|laptops|drones charge|charges',
+];
+const powerBank: readonly string[] = ['power_bank*|powerbank*|powerbrick|mah'];
+
+/** Words for how many times a battery fills a phone or the like, where that is asked; undefined for all else. */
+export function answerCharges(
+  facts: RunTimeFacts,
+  result: RunTime,
+  setting: RequestContext,
+): Reply | undefined {
+  const { words } = setting.parsed.recognised;
+  const [load, other] = facts.loads ?? [];
+  const id = load && applianceOf(load.name)?.id;
+  const charge = id === undefined ? undefined : perCharge[id];
+  const isAsked = spotted(words, asksCharges, one => [one]) !== undefined;
+  if (!load || other || id === undefined || !charge || !isAsked) return undefined;
+  const [battery] = facts.batteries;
+  const isBank =
+    battery?.capacityAh !== undefined &&
+    (battery.isOfCell === true || spotted(words, powerBank, one => [one]) !== undefined);
+  const givesWh = isBank
+    ? present(battery?.capacityAh) * powerBankCellV * powerBankShare
+    : result.figures.usableCapacity.value * result.bank.voltageV;
+  const [likelyWh, lowWh, highWh] = charge;
+  const n = (eachWh: number): string => {
+    const times = givesWh / eachWh;
+    return times < 10 ? quarters(Math.floor(2 * times) / 2) : significant(times, 2);
+  };
+  const [least, most] = [n(highWh), n(lowWh)];
+  const gives = isBank
+    ? `Its mAh are told at a 3.7 V cell: it gives about ${decimals(givesWh, 0)} Wh.`
+    : `${describeBank(result.bank, setting)} gives you about ${decimals(givesWh, 0)} Wh to use.`;
+  return {
+    headline: `About ${n(likelyWh)} full ${id} charges (${least}–${most}).`,
+    lines: [gives, `A ${id} takes about ${decimals(likelyWh, 0)} Wh from empty to full, losses and all.`],
+    verdict: null,
+    ...(isBank ? {} : reasons(result)),
+    next: ['what is a watt hour?', 'show the working'],
+  };
+}

@@ -1,0 +1,51 @@
+import type { Facts } from '#rig/rig.ts';
+import type { Aside } from '../asides.ts';
+
+const runsNothing = ({ loads, dailyUseAh, dailyUseWh, inverter }: Facts): boolean =>
+  !loads?.length && (dailyUseAh ?? dailyUseWh) === undefined && inverter === undefined;
+/** A panel that keeps a usual battery full with nothing on, W: twice a weak winter's share of 1–2 W. Common practice. */
+const keepsW = 20;
+
+/** What people ask beside what panel they need. */
+export const solarSizeAsides: readonly Aside[] = [
+  {
+    name: 'too-much',
+    spots: ['too_much|too_many|overdo*|oversiz*|over_panel*'],
+    verdict: 'no',
+    says: 'Hardly: the controller lets in only what the battery takes. Spare panel pays on grey days.',
+    lines: [
+      'The limits are the controller’s: never its volts in the cold, and its amps as its maker allows.',
+      'And the battery’s charging amps: a tenth to a quarter of a lead battery’s Ah, half of lithium’s.',
+    ],
+  },
+  {
+    name: 'worst-month',
+    spots: ['winter summer size|plan|for|season|which'],
+    when: runsNothing,
+    says: 'For the worst month you camp in: winter sun is a third to a half of summer’s in the south.',
+    lines: ['Only away in summer? Then size for that, and leave the rest to a drive or a mains charger.'],
+    next: ['40Ah a day, what panel in june in melbourne?'],
+  },
+  {
+    name: 'kept-full-enough',
+    spots: [
+      'keep|hold|maintain|topped|stored|storage|stands|parked|unused it|batter*|van|month*|winter|full -going -run* -cold -fridge -camp* -up_with -lights',
+    ],
+    when: facts => runsNothing(facts) && (facts.solar ?? []).some(({ powerW }) => (powerW ?? 0) >= keepsW),
+    verdict: 'yes',
+    says: 'Yes, plenty: with nothing on, 10 to 20 W keeps a 100 Ah battery full, even lying flat.',
+    lines: ['It needs its controller and a clear view of the sky; snow or a cover stops it.'],
+  },
+  {
+    name: 'kept-full',
+    spots: [
+      'how_small',
+      'keep|hold|maintain|topped|stored|storage|stands|parked|unused it|batter*|van|month*|winter|full -going -run* -cold -fridge -camp* -up_with -lights',
+    ],
+    when: runsNothing,
+    says: 'About 10 to 20 W for a 100 Ah battery with nothing on; 20 to 40 W with an alarm or tracker.',
+    lines: [
+      'With a controller, even so small. It must see the sky: not under a cover or behind tinted glass.',
+    ],
+  },
+];

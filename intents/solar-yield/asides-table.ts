@@ -1,0 +1,92 @@
+import type { Facts } from '#rig/rig.ts';
+import type { Aside } from '../asides.ts';
+
+const isUnsized = ({ solar = [] }: Facts): boolean => !solar.some(({ powerW }) => powerW !== undefined);
+const isNowhere = ({ place, latitudeDeg }: Facts): boolean => (place ?? latitudeDeg) === undefined;
+
+/** What people ask beside what a panel makes, special rows before general ones. */
+export const solarYieldAsides: readonly Aside[] = [
+  {
+    name: 'cleaning',
+    spots: ['clean*|wash*|dust|dusty|dirt|dirty|bird*|hose panel*|solar|them|it|matter -how_much -how_many'],
+    says: 'Water and a soft cloth when they look dusty: dirt costs some 5 to 20 %, bird mess more.',
+    lines: ['In the cool of the morning, no pressure washer and nothing that scratches.'],
+  },
+  {
+    name: 'frosty-panels',
+    spots: ['frost|snow|ice|icy panel*|solar|they -how_much -how_many'],
+    says: 'Under frost or snow next to nothing; once clear they make full power, the cold even helps.',
+    lines: ['Brush it off softly or tilt them; never pour hot water on the glass.'],
+  },
+  {
+    name: 'behind-glass',
+    spots: [
+      'window|windscreen|windshield|glass|dashboard|plastic|perspex inside|through|behind|under|on|in -broken -crack*',
+    ],
+    says: 'Behind glass or clear plastic it makes about half at best, behind tinted glass a tenth.',
+    lines: ['The angle and the shade of the frame cost most. Outside in full sun is worth the cable.'],
+  },
+  {
+    name: 'on-a-pole',
+    spots: ['pole|mast|tripod'],
+    verdict: 'yes',
+    says: 'Yes, whatever gets it out of the shade: full sun is worth far more than the perfect angle.',
+    lines: ['Guy it well: wind lifts a panel. A longer cable to it wants thicker wire.'],
+    next: ['what cable for a 200W panel, 10 m?'],
+  },
+  {
+    name: 'smoke',
+    spots: ['smoke|smoky|haze|hazy'],
+    says: 'Yes: thin smoke or haze costs some 5 to 20 %, thick smoke as much as cloud.',
+    lines: ['A single drift of campfire smoke passes; ash on the glass stays, so wipe it off.'],
+  },
+  {
+    name: 'shade',
+    spots: ['shade*|shadow*|tree*|awning|under', 'pointless|cooked|useless|worth'],
+    when: facts => isUnsized(facts) && facts.shade !== undefined && facts.shade !== 'none',
+    says: 'Shade takes most of it: under trees plan on a tenth to a third, and half for one shaded corner.',
+    lines: ['Park for the sun from 10 to 3, or carry a loose panel on a long lead out to it.'],
+    next: ['200W panel in the shade half the day'],
+  },
+  {
+    name: 'flat-or-tilted',
+    spots: [
+      'tilt*|angle|angled|angling|lay*|lie*|lying flat|more|gain|worth|matter|lose|loss|tilting',
+      'flat lose|loss|cost|costs',
+      'flat roof|is_that_it|matter',
+    ],
+    when: facts => isNowhere(facts) && (isUnsized(facts) || facts.mount === undefined),
+    says: 'Tilting is worth a third or more in winter, and next to nothing in summer.',
+    lines: [
+      'In winter the sun stands low: point it at the midday sun, tilted about as many degrees as your latitude.',
+      'Flat on a roof it also gets hotter and dirtier, some 5 to 10 % less.',
+    ],
+  },
+  {
+    name: 'fixed-or-turned',
+    spots: [
+      'pointing|facing|point|turn*|move*|moving|follow* all_day|whole_day|the_whole|times|midday|south|north -which -what_direction',
+    ],
+    when: facts => isNowhere(facts) && (isUnsized(facts) || facts.mount === undefined),
+    says: 'Fixed at the midday sun it makes about four fifths of what turning it three times would.',
+    lines: ['So turning is worth it only where you are short.'],
+  },
+  {
+    name: 'low-sun',
+    spots: [
+      'early|late morning|evening|afternoon -how_much -how_many',
+      'sunrise|sunset|dawn|dusk -to -how_much -how_many',
+    ],
+    when: isNowhere,
+    says: 'Little early and late: a tenth of noon’s amps at first light, a third to a half by mid-morning.',
+    lines: ['About two thirds of a day’s sun falls between 10 and 3.'],
+  },
+  {
+    name: 'mppt-gain',
+    spots: ['mppt more|gain|better|worth|extra|improve|help'],
+    when: ({ solar = [] }) => isUnsized({ solar }),
+    verdict: 'yes',
+    says: 'Yes, some 10 to 20 % more than a PWM from a 12 V panel, most in the cold; twice from a house panel.',
+    next: ['what controller for a 200W panel?'],
+  },
+];

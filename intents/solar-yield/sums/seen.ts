@@ -1,0 +1,88 @@
+import type { Reply } from '#answer/reply.ts';
+import { likelyOf } from '#engine/explore.ts';
+import { bestPowerOf, solarAssumptions } from '#engine/solar/model.ts';
+import { plain } from '#quantity/round.ts';
+import { figure } from '../../figures.ts';
+import type { RequestContext } from '../../intent.ts';
+import { spotted } from '../../spotting.ts';
+import { blocksOf, panelsW, sunOf } from '../../sun.ts';
+import type { SolarYieldFacts } from '../compute.ts';
+
+/** What a controller or monitor shows of panels at a moment. */
+export interface PanelReading {
+  readonly value: number;
+  readonly unit: 'A' | 'W';
+  /** The most that they give in full sun, in the same unit. */
+  readonly best: number;
+  readonly powerW: number;
+}
+
+/** Words that ask whether a reading is as it should be. */
+const asksRight = [
+  'right|normal|broken|wrong|dudded|ripped|ok|okay|low|faulty|bad|only|dodgy|thats_it|is_that_it|poor -will -how_many -how_much',
+] as const;
+
+/** Words that a reading stands beside. */
+const shows = [
+  'show|shows|showing|see|seeing|get|getting|read|reads|says|gives|giving|display|displays|puts|putting|makes|making|peaks',
+] as const;
+
+/** Shares of full sun's best: from the first on all is well, under the second something is wrong. Common practice. */
+const share = { fine: 0.6, poor: 0.35 } as const;
+/** Volts that a 12 V battery has while the sun charges it. */
+const chargingV = 13.6;
+
+/** A reading that was told with the panels' rating, and asked about; undefined: none. */
+export function seenOf(
+  facts: SolarYieldFacts,
+  { parsed, recalled, at }: RequestContext,
+): PanelReading | undefined {
+  const { words, mentions } = parsed.recognised;
+  const powerW = panelsW(facts);
+  if (powerW === undefined || spotted(words, asksRight, pattern => [pattern]) === undefined) return undefined;
+  const sun = sunOf(facts, at);
+  const bestW = bestPowerOf(powerW, sun, likelyOf(solarAssumptions(sun)));
+  if (facts.netCurrentA !== undefined && facts.netCurrentA > 0 && !recalled.has('netCurrentA'))
+    return { value: facts.netCurrentA, unit: 'A', best: bestW / (chargingV * blocksOf(facts)), powerW };
+  // "says 160 watts but the controller only shows 90": a second figure under the rating is what it shows.
+  const shown = (spotted(words, shows, pattern => [pattern]) === undefined ? [] : mentions)
+    .filter(
+      ({ kind, dimension, value }) =>
+        (kind === 'number' || (kind === 'amount' && dimension === 'power')) && value >= 10 && value < powerW,
+    )
+    .at(-1);
+  return shown && mentions.some(({ value }) => value === powerW)
+    ? { value: shown.value, unit: 'W', best: bestW, powerW }
+    : undefined;
+}
+
+/** Whether what is seen is as it should be. */
+export function answerSeen({ value, unit, best, powerW }: PanelReading): Reply {
+  const part = value / best;
+  const figures = { best: figure({ value: best, low: best * share.fine, high: best }, unit) };
+  const most = `${plain(powerW)} W give about ${plain(best)} ${unit} at best`;
+  const causes =
+    'Look for shade first, even on a corner, then at dirt, the angle and the plugs; in cloud it is normal.';
+  const full = 'A nearly full battery takes less: switch something big on, and the reading must rise.';
+  if (part >= share.fine)
+    return {
+      headline: `Yes, about right: ${plain(value)} ${unit} is fine, as ${most}.`,
+      lines: ['The label is a cold laboratory’s: heat, a flat roof and haze take a third of it.'],
+      verdict: 'yes',
+      figures,
+    };
+  return part >= share.poor
+    ? {
+        headline: `A bit low for clear noon: ${plain(value)} ${unit}, as ${most}. Flat, hot or hazy does it.`,
+        lines: [full, causes],
+        verdict: 'tight',
+        figures,
+      }
+    : {
+        headline: `Low for clear noon: ${plain(value)} ${unit}, as ${most}.`,
+        lines: [full, causes],
+        verdict: 'no',
+        figures,
+        next: ['my panel makes too little'],
+      };
+}

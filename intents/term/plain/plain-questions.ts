@@ -1,0 +1,61 @@
+import type { ParsedMessage } from '#language/reading.ts';
+import { spotted } from '../../spotting.ts';
+import { batteryQuestions } from './batteries-table.ts';
+import { chargingQuestions } from './charging-table.ts';
+import { gearQuestions } from './gear-table.ts';
+import { jobQuestions } from './jobs-table.ts';
+import type { PlainQuestion } from './plain-question.ts';
+import { readingQuestions } from './readings-table.ts';
+import { solarQuestions } from './solar-table.ts';
+import { upkeepQuestions } from './upkeep-table.ts';
+import { useQuestions } from './use-table.ts';
+
+/** Special ones before general ones. Common practice throughout; volts as in the tables of the engine. */
+export const plainQuestions: readonly PlainQuestion[] = [
+  ...useQuestions,
+  ...jobQuestions,
+  ...batteryQuestions,
+  ...readingQuestions,
+  ...solarQuestions,
+  ...chargingQuestions,
+  ...upkeepQuestions,
+  ...gearQuestions,
+];
+
+/** Volts that go without saying ("12V fridge"), and counts ("2 phones"): no figures of a question. */
+const nominalV: ReadonlySet<number> = new Set([12, 24, 240, 230]);
+const mostCounted = 10;
+
+const hasFigures = ({ recognised: { mentions } }: Pick<ParsedMessage, 'recognised'>): boolean =>
+  mentions.some(
+    ({ kind, dimension, value }) =>
+      (kind === 'number' && value > mostCounted && !nominalV.has(value)) ||
+      (kind === 'amount' && dimension !== 'time' && !(dimension === 'voltage' && nominalV.has(value))),
+  );
+
+type Spoken = Pick<ParsedMessage, 'recognised'>;
+
+/** Words that point at what the question before was about. */
+const pointing: ReadonlySet<string> = new Set('it that this them one'.split(' '));
+const mostPointing = 9;
+
+/** The words of a short message that points back ("where do I put it?") with what that was about. */
+function wordsWith(
+  { recognised: { words } }: Spoken,
+  about: string | undefined,
+): readonly string[] | undefined {
+  const isPointing = words.length <= mostPointing && words.some(word => pointing.has(word));
+  return about !== undefined && isPointing ? [...words, about] : undefined;
+}
+
+const asksIn = (words: readonly string[] | undefined): PlainQuestion | undefined =>
+  words && spotted(words, plainQuestions, ({ spots }) => spots);
+
+/**
+ * The plain question that a message asks, if any: of one that tells figures, only where they change nothing.
+ * @param about - what the question before was about, in one word: "fuse"
+ */
+export function plainQuestionIn(parsed: Spoken, about?: string): PlainQuestion | undefined {
+  const asked = asksIn(parsed.recognised.words) ?? asksIn(wordsWith(parsed, about));
+  return asked && (asked.hasAnyFigures || !hasFigures(parsed)) ? asked : undefined;
+}

@@ -1,0 +1,21 @@
+import { applianceOf } from '#catalog/appliances.ts';
+import { decimals } from '#quantity/round.ts';
+import type { StatedLoad } from '#rig/rig.ts';
+import { spotted } from './spotting.ts';
+
+const asksWatts: readonly string[] = [
+  'how_many_watts|what_watt*|what_wattage|how_many_w|whats_the_wattage -hour* -solar -panel*',
+];
+
+/** "How many watts is a rice cooker": the usual watts of the one thing asked after; undefined where they were told. */
+export function usualWatts(
+  { name, powerW, currentA }: StatedLoad,
+  words: readonly string[],
+): string | undefined {
+  if ((powerW ?? currentA) !== undefined) return undefined;
+  const isAsked = spotted(words, asksWatts, one => [one]) !== undefined;
+  const usual = isAsked ? applianceOf(name)?.powerW : undefined;
+  if (!usual) return undefined;
+  const [low, likely, high] = usual.map(value => decimals(value, 0));
+  return `Usually about ${likely} W while it runs (${low}–${high} W): its label tells.`;
+}

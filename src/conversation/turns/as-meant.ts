@@ -1,0 +1,22 @@
+import type { Heard } from '../hear.ts';
+import type { Memory } from '../memory.ts';
+import type { Message } from '../message.ts';
+import { betweenRivals } from '../whose/rivals.ts';
+import { withOwner } from '../whose/whose.ts';
+import { asDriven } from './as-driven.ts';
+import { asPut } from './as-put.ts';
+import { answeringBack } from './asked-back.ts';
+import { withoutDispute } from './dispute.ts';
+import { forSelf } from './for-self.ts';
+import { ofThem } from './of-them.ts';
+import { putBack } from './put-back.ts';
+import { ofTheirs } from './retake.ts';
+
+/** A message as its own words and the talk make it likely to be meant, before any question is taken: whose, of what, how much. */
+export function asMeant(memory: Memory, message: Message, said: Heard): Heard {
+  const whose = betweenRivals(memory, message, withOwner(memory, message, said));
+  const argued = withoutDispute(memory, message, whose);
+  const own = answeringBack(memory, message, asDriven(argued));
+  const turn = ofThem(memory, message, asPut(ofTheirs(memory, message, own)));
+  return forSelf(memory, message, putBack(memory, message, turn));
+}

@@ -1,0 +1,65 @@
+import type { IntentName } from '#answer/answer.ts';
+import type { Heard } from '../hear.ts';
+import type { Frame } from '../memory.ts';
+import { leastSure } from '../unsure/sureness.ts';
+import { asksItself } from './lean.ts';
+
+// Short questions about the answer before, which name nothing themselves.
+
+/** Words that may stand beside a "why" that asks after the answer itself. */
+const besideWhy: ReadonlySet<string> = new Set(
+  'why how come is that it so not only one much little long short big small thick thin heavy slow high low many few less more the though tho but and ok hm hmm really ? bot'.split(
+    ' ',
+  ),
+);
+
+/** "Why?", "how come so little?": of what was just answered. */
+export const asksWhyAlone = ({ cues, facts, recognised: { words } }: Heard): boolean =>
+  cues.has('ask-why') && Object.keys(facts).length === 0 && words.every(word => besideWhy.has(word));
+
+const mostBareWords = 8;
+
+/** Whether a short line asks and names nothing: what it is about was said before. */
+const isBareQuestion = ({ facts, words, owner }: Heard): boolean =>
+  Object.keys(facts).length === 0 && words <= mostBareWords && owner === undefined;
+
+/** "How many minutes?" after what an inverter takes from the battery: how long that runs it. */
+function howLongOf(own: Frame, heard: Heard): IntentName | undefined {
+  const isOf = own.intent === 'inverter-check' && own.facts.batteries && own.facts.loads;
+  const isLong = heard.cues.has('ask-how-long') && heard.intent === 'inverter-check';
+  return isOf && isLong && isBareQuestion(heard) ? 'run-time' : undefined;
+}
+
+/** "And the cable?" after a fuse, "which fuse?" after a cable: of the same circuit. */
+function itsCable(own: Frame, heard: Heard): IntentName | undefined {
+  const { cues, intent } = heard;
+  if (intent !== own.intent || !isBareQuestion(heard) || asksItself(heard)) return undefined;
+  if (own.intent === 'fuse-size' && cues.has('cable') && !cues.has('fuse')) return 'cable-size';
+  return own.intent === 'cable-size' && cues.has('fuse') && !cues.has('cable') ? 'fuse-size' : undefined;
+}
+
+/** Questions of a size, each with those after which "how big, then?" asks it. */
+const sizes: Partial<Record<IntentName, readonly IntentName[]>> = {
+  'solar-size': ['solar-size', 'solar-yield'],
+  'battery-size': ['battery-size', 'run-time', 'trip', 'energy-budget'],
+  'cable-size': ['cable-size'],
+  'fuse-size': ['fuse-size'],
+  'inverter-check': ['inverter-check'],
+  generator: ['generator'],
+};
+const things: readonly string[] = 'battery solar inverter cable fuse generator charger controller load'.split(
+  ' ',
+);
+
+/** "How big do I need then?", naming nothing: of what the question before was about. */
+function sizeOf(own: Frame, heard: Heard): IntentName | undefined {
+  const isSize = heard.cues.has('ask-what-size') && sizes[heard.intent as IntentName] !== undefined;
+  if (!isSize || heard.certainty >= leastSure || !isBareQuestion(heard)) return undefined;
+  if (things.some(thing => heard.cues.has(thing as never))) return undefined;
+  const found = Object.entries(sizes).find(([, after]) => after?.includes(own.intent));
+  return found?.[0] as IntentName | undefined;
+}
+
+/** The question that a short line asks of one's own answer before; undefined where it asks none of these. */
+export const ofAnswerBefore = (own: Frame, heard: Heard): IntentName | undefined =>
+  howLongOf(own, heard) ?? itsCable(own, heard) ?? sizeOf(own, heard);

@@ -1,0 +1,61 @@
+import { intentNamed } from '#intents';
+import type { Heard } from '../hear.ts';
+import { aboutBefore } from '../kept/recall.ts';
+import type { Memory } from '../memory.ts';
+import type { Message } from '../message.ts';
+import { askedInWords } from '../questions.ts';
+import { isAsking } from '../turns/asking.ts';
+import { leastSure } from './sureness.ts';
+import type { Two } from './two-readings.ts';
+
+/**
+ * A plain question asked by a message's very words, of which nothing is worked out: in place of what would be asked
+ * back, or of a sum that would not answer it. Undefined where it asks none, where a danger is seen, and where the bot's
+ * own words or a wish are what it is.
+ */
+export function askedPlainly(
+  memory: Memory,
+  message: Message,
+  heard: Heard,
+  reading: 'torn' | 'weak' | 'sure',
+): Heard | undefined {
+  if (heard.hazards.length > 0 || heard.issues.length > 0 || heard.isPicked || heard.forgetting || heard.undo)
+    return undefined;
+  // What reading is torn over asks something, whatever its words.
+  if (reading !== 'torn' && !message.text.includes('?') && !isAsking(heard) && !heard.cues.has('ask-what-is'))
+    return undefined;
+  const asked = askedInWords(heard, aboutBefore(memory, message));
+  if (!asked || (reading === 'sure' && !asked.isSure)) return undefined;
+  const { intent } = asked;
+  return {
+    ...heard,
+    intent,
+    facts: {},
+    claims: [],
+    removed: [],
+    corrects: undefined,
+    certainty: 1,
+    options: [],
+  };
+}
+
+/**
+ * The likelier of two questions that reading is torn between, where the words ask something beside its sum ("is it normal",
+ * "where does it go"): undefined where they don't, and in a danger.
+ */
+export function askedBeside(heard: Heard, { text }: Message, two: Two | undefined): Heard | undefined {
+  if (!two || heard.hazards.length > 0) return undefined;
+  const { words } = heard.recognised;
+  const [first] = two.options;
+  const meant = intentNamed(first.intent).subjectIn?.(words, text) === undefined ? undefined : first;
+  return (
+    meant && {
+      ...heard,
+      intent: meant.intent,
+      facts: meant.facts,
+      claims: [],
+      certainty: leastSure,
+      options: [],
+    }
+  );
+}
