@@ -120,6 +120,61 @@ test('a current that was read off leaves nothing of the loads to be taken for gr
   expect(moved(-3)).not.toContain('ambientC');
 });
 
+test('days told as neither sunny nor overcast are as days of which nothing was told', () => {
+  for (const sun of [{ powerW: 120 }, { ahPerDay: 30 }]) {
+    const trip = (days?: Trip['days']) =>
+      tripWith({
+        days,
+        startHour: 16,
+        sun: { ...sun, sun: { latitudeDeg: -28.6, longitudeDeg: 153.6, month: 5 } },
+      });
+    const [told, untold] = [trip([{ sky: 'mixed' }, { sky: 'mixed' }, {}]), trip()];
+    expect(tripAssumptions(told).map(a => a.name)).toEqual(tripAssumptions(untold).map(a => a.name));
+    expect(simulate(told, likelyOf(told)).lowestCharge).toBe(simulate(untold, likelyOf(untold)).lowestCharge);
+  }
+});
+
+test('from full in the sun, then out, then in again: what went in is counted from each beginning', () => {
+  const hours = (at: Readonly<Record<number, number>>) => Array.from({ length: 24 }, (_, h) => at[h] ?? 0);
+  const { sums, endAh } = balance({
+    ...quiet,
+    useByHour: hours({ 2: 10 }),
+    sunShares: hours({ 1: 5, 3: 5, 5: 5 }),
+  });
+  expect(endAh).toBeCloseTo(100, 9);
+  // Five come in while it is full: none of them goes in.
+  expect(sums).toMatchObject({ inAh: expect.closeTo(10, 9), notTakenAh: expect.closeTo(5, 9) });
+});
+
+test('gone no further than the limit, where only that is asked', () => {
+  const seen: number[] = [];
+  const input = { ...quiet, useByHour: Array<number>(24).fill(20) };
+  balance({ ...input, isOverAtLimit: true }, ({ atH }) => seen.push(atH));
+  expect(seen).toEqual([1, 2, 3]);
+  seen.length = 0;
+  balance(input, ({ atH }) => seen.push(atH));
+  expect(seen).toHaveLength(24);
+});
+
+test('the last day’s sky is the sky of its 24 hours and of no other', () => {
+  const seen: number[] = [];
+  balance(
+    {
+      ...quiet,
+      startAh: 10,
+      durationH: 48,
+      sunShares: Array<number>(24).fill(1),
+      suns: [
+        { dayWh: 0, dayAh: 0.5 },
+        { dayWh: 0, dayAh: 0.1 },
+      ],
+      lastSkyH: 24,
+    },
+    ({ sunAh }) => seen.push(sunAh),
+  );
+  expect(seen).toEqual([...Array<number>(24).fill(0.5), ...Array<number>(24).fill(0.1)]);
+});
+
 test('what is on all day, or said to be on for longer, is on evenly', () => {
   for (const hours of [24, 30]) expect(new Set(sharesOf([8], hours))).toEqual(new Set([1 / 24]));
   expect(sharesOf([8], 2)[8]).toBeCloseTo(0.5, 9);
