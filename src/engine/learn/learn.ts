@@ -1,4 +1,5 @@
 import { present } from '#basics/present.ts';
+import { dust } from '../grain.ts';
 import { predict } from './predict.ts';
 import { type RigReading, type Seen, seenIn } from './reading.ts';
 import { readingWeight, surprise } from './rules.ts';
@@ -31,7 +32,7 @@ function hanging({ cov }: Learned, slope: ByPart): { readonly own: number; reado
 
 /** How far a number is from what was expected, in standard deviations. */
 function oddity(learned: Learned, seen: Seen): number {
-  const P = Math.max(1e-12, hanging(learned, seen.slope).own);
+  const P = Math.max(dust ** 2, hanging(learned, seen.slope).own);
   return surprise.evaluate({ z: seen.value, h: seen.expected, P, R: seen.variance });
 }
 
@@ -41,7 +42,7 @@ const within = ([missing, ...rest]: ByPart): ByPart => [Math.min(1, Math.max(0, 
 /** The estimate after one number: what surprises counts for less (Huber's weights). */
 function updated(learned: Learned, seen: Seen): Learned {
   const { own, with: along } = hanging(learned, seen.slope);
-  if (own < 1e-12) return learned;
+  if (own < dust ** 2) return learned;
   const off = oddity(learned, seen);
   const trust = off > surprising.less ? surprising.less / off : 1;
   const weight = trust * readingWeight.evaluate({ P: own, R: seen.variance });

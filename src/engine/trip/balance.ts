@@ -2,6 +2,7 @@ import { present } from '#basics/present.ts';
 import { chargeStep, newStep, place } from '../battery/charge-step.ts';
 import type { Charging } from '../battery/charging.ts';
 import { putInToFullAh } from '../battery/fill.ts';
+import { dust } from '../grain.ts';
 import type { Plan } from './plan.ts';
 import { dayHours } from './profile.ts';
 import { chargeAfterHour } from './rules.ts';
@@ -115,13 +116,13 @@ export function balance(input: BalanceInput, record?: (hour: BalanceHour) => voi
   // A charge goes on for hours: what went in is reckoned once, at its end, by what was missing as it began.
   let sinceAh: number | undefined;
   let t = 0;
-  while (t < durationH - 1e-9 && !(input.isOverAtLimit && chargeAh < limitAh)) {
+  while (t < durationH - dust && !(input.isOverAtLimit && chargeAh < limitAh)) {
     const clock = startHour + t;
-    const at = Math.floor(clock + 1e-9);
+    const at = Math.floor(clock + dust);
     const hours = Math.min(at + 1 - clock, durationH - t);
     const day = Math.floor(at / dayHours);
     const hour = at % dayHours;
-    const sun = present(suns[durationH - t <= input.lastSkyH + 1e-9 ? lastSky : present(plan.skies[day])]);
+    const sun = present(suns[durationH - t <= input.lastSkyH + dust ? lastSky : present(plan.skies[day])]);
     const sunW = sun.dayWh * present(sunShares[hour]);
     const sunA = sun.dayAh * present(sunShares[hour]);
     const mainsShare = present(mains[at]);
@@ -161,10 +162,10 @@ export function balance(input: BalanceInput, record?: (hour: BalanceHour) => voi
     allOut += outAh;
     if (netA < 0) {
       if (chargeAh < limitAh) limitAtH ??= t + (before - limitAh) / -netA;
-      if (before + netA * hours <= 1e-9) flatAtH ??= t + before / -netA;
+      if (before + netA * hours <= dust) flatAtH ??= t + before / -netA;
     }
     t += hours;
-    if (chargeAh < lowestAh - 1e-9) {
+    if (chargeAh < lowestAh - dust) {
       lowestAh = chargeAh;
       // Nothing is lower than flat.
       lowestAtH = flatAtH ?? t;
