@@ -161,6 +161,33 @@ describe('batteries joined', () => {
   });
 });
 
+describe('the most that they may give together', () => {
+  const of = (count: number, maxCurrentA?: number): Battery => ({
+    count,
+    capacityAh: 100,
+    chemistry: 'lfp',
+    maxCurrentA,
+  });
+  test.for<[says: string, batteries: Battery[], how: 'parallel' | 'series', limitA: number | undefined]>([
+    ['one', [of(1, 100)], 'parallel', 100],
+    ['two alike in parallel add up', [of(2, 100)], 'parallel', 200],
+    ['so they do told one by one', [of(1, 100), of(1, 100)], 'parallel', 200],
+    ['the weakest of three is at its limit first', [of(2, 100), of(1, 50)], 'parallel', 150],
+    ['two alike in series: the same current goes through both', [of(2, 100)], 'series', 100],
+    ['so it does told one by one', [of(1, 100), of(1, 100)], 'series', 100],
+    ['in series the weaker one counts', [of(1, 100), of(1, 50)], 'series', 50],
+    ['one of two told in series: no more than that', [of(1, 100), of(1)], 'series', 100],
+    ['one of two told in parallel: the other adds nothing', [of(1, 100), of(1)], 'parallel', 100],
+    ['none told', [of(2)], 'parallel', undefined],
+  ])('%s', ([, batteries, how, limitA]) => {
+    expect(present(bankOf(batteries, how)).maxCurrentA).toBe(limitA);
+  });
+
+  test('four for 24 V are two strings', () => {
+    expect(present(bankOf([of(4, 100)], undefined, 24))).toMatchObject({ maxCurrentA: 200, voltageV: 25.6 });
+  });
+});
+
 test.for<[told: number | undefined, kind: 'agm' | 'lfp', volts: number]>([
   [undefined, 'agm', 12],
   [undefined, 'lfp', 12.8],
