@@ -1,7 +1,7 @@
 import { present } from '#basics/present.ts';
 import type { State } from '../decide/state.ts';
 import type { Mention } from '../recognise/mention.ts';
-import { claimants, counted, nearest } from './owners.ts';
+import { claimants, counted, isOfThem, nearest } from './owners.ts';
 import { slotsOf, turnOf } from './roles.ts';
 import * as slot from './slots.ts';
 import { alike, all, nobody, pair, pairBefore, self, writer } from './whose.ts';
@@ -60,6 +60,9 @@ const ofSpans: ReadonlySet<number> = new Set([
   slot.duration,
 ]);
 
+/** A month as a stay is told: 30 days. */
+const hoursOfMonth = 720;
+
 function offerOf(m: Mention, s: number): Offer {
   const row = present(slot.slots[s]);
   const variants: number[] = [];
@@ -86,6 +89,7 @@ function offerOf(m: Mention, s: number): Offer {
     if (m.kind === 'number' && m.told > 0 && m.told < 1 && (shares.has(s) || s === slot.claimPercent)) {
       offer(-1, m.told * 100);
     } else if (s === slot.loadDuty && m.dimension === 'time') offer(-1, Math.round(m.value * 1000) / 10);
+    else if (s === slot.duration && m.unit === 'months') offer(-1, m.told * hoursOfMonth);
     else if (s === slot.ambient && m.dimension !== 'temperature') offer(-1, m.isNegative ? -m.told : m.told);
     else if (m.kind === 'number' && s === slot.duration) {
       offer(-1, m.told * 24);
@@ -94,6 +98,7 @@ function offerOf(m: Mention, s: number): Offer {
     m.variants.forEach((v, i) => {
       if (v.why === 'product' && !onlyOnce.has(s)) return;
       if (v.why === 'share' && s !== slot.claim) return;
+      if (v.why === 'sum' && !ofSpans.has(s) && s !== slot.driving) return;
       if ((v.why === 'times' || (v.why === 'span' && m.kind === 'number')) && !ofSpans.has(s)) return;
       offer(i, v.value);
     });
@@ -111,10 +116,18 @@ const isCountOf =
   (mentions: readonly Mention[], at: number): boolean =>
     kinds.has(mentions[at + 1]?.kind ?? 'sign');
 
+/** Power stations hold so many Wh, and batteries seldom so many Ah: "the 1000 one". */
+const leastOfStation = 200;
+const isOfStation = (mentions: readonly Mention[], at: number): boolean => {
+  const m = present(mentions[at]);
+  return m.kind === 'amount' || m.told >= leastOfStation;
+};
+
 /** Units that a bare number may have only where the message speaks of them. */
 const unitsTold: Readonly<Record<number, (mentions: readonly Mention[], at: number) => boolean>> = {
   [slot.claimGauge]: isTold('gauge'),
   [slot.loadEnergy]: isTold('energy'),
+  [slot.batteryEnergy]: isOfStation,
   [slot.claimVolts]: isTold('voltage'),
   [slot.claimEnergy]: isTold('energy'),
   [slot.claimPanels]: isCountOf(new Set(['solar'])),
@@ -237,6 +250,8 @@ export function propose(
     } else if (row.owner === 'battery') {
       if (isEarly) {
         out.put(offer, nobody);
+        // "Both half full".
+        if (row.forAll && state.batteries().length > 1) out.put(offer, all);
         continue;
       }
       near.battery ??= nearest(state.batteries(), at);
@@ -260,6 +275,9 @@ export function propose(
     } else if (Number.isInteger(m.told)) {
       near.counted ??= counted(state, at);
       out.putFree(state, offer, near.counted);
+      // "Two bikes?", "3 of them": as many of the thing last spoken of, which the turn doesn't name.
+      if (state.lean === 'thing' && (near.counted.length === 0 || isOfThem(state.mentions, at)))
+        out.put(offer, self);
     }
   }
 }

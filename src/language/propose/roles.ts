@@ -139,6 +139,7 @@ const ofNumber: readonly number[] = [
   loadCurrent,
   loadPower,
   capacity,
+  batteryEnergy,
   solarPower,
   inverterPower,
   inverterSurge,
@@ -184,7 +185,7 @@ const ofNumber: readonly number[] = [
 const byKind: Partial<Record<MentionKind, readonly number[]>> = {
   thing: [load, same, removed],
   noun: [load, same, place],
-  level: [batteryLevel, target, claimPercent],
+  level: [batteryLevel, target, depthFloor, claimPercent],
   always: [loadHours, loadAverage],
   inverter: [load, removed],
   solar: [removed],
@@ -210,10 +211,18 @@ const chargerOf: Readonly<Record<string, number>> = {
   mains: chargerMains,
   generator: chargerGenerator,
 };
+/** A source that is named beside a "not" may be ruled out, or be there and something else of it denied. */
+const withoutOr: Readonly<Record<string, readonly number[]>> = {
+  generator: [without, chargerGenerator],
+  dcdc: [without, chargerDcdc],
+  mains: [without, chargerMains],
+};
 const years: readonly number[] = [batteryAge];
+const months: readonly number[] = [duration, batteryAge];
 const cold: readonly number[] = [ambient];
 const areaToo: readonly number[] = [cableArea];
 const placeOnly: readonly number[] = [place];
+const thingOrPlace: readonly number[] = [load, same, removed, place];
 const leadAcid: readonly number[] = [batteryChemistry];
 const allDay: readonly number[] = [loadHours];
 const spanSlots: readonly number[] = [until, duration, loadHours, loadOnce, driving];
@@ -223,6 +232,7 @@ export function slotsOf(m: Mention): readonly number[] {
   if (m.kind === 'word') return answersOf(m.text);
   if (m.kind === 'amount') {
     if (m.unit === 'years' || (m.unit === 'months' && m.spelled?.endsWith('old'))) return years;
+    if (m.unit === 'months') return months;
     const own = (m.rate === 'hour' && anHour[m.dimension!]) || (byDimension[m.dimension!] ?? []);
     if (m.unit === 'mm') return [...own, ...areaToo];
     // "Minus ten nights" are cold; "- 3 days" may be a stay after a dash.
@@ -239,7 +249,10 @@ export function slotsOf(m: Mention): readonly number[] {
         : [chargerOf[m.key]!, same];
   if (m.kind === 'cable') return m.key === 'lead-acid' ? leadAcid : [];
   if (m.kind === 'rate') return m.key === 'allday' ? allDay : [];
+  // "Not to get the generator wet": it is there all the same.
+  if (m.kind === 'without') return withoutOr[m.key] ?? byKind.without!;
   if (m.kind === 'person') return m.isLed ? placeOnly : [];
+  if (m.kind === 'thing' && m.isLed) return thingOrPlace;
   if (m.kind === 'mains') return [chargerMains, same];
   if (m.kind === 'alternator')
     return m.key === 'smart' ? [alternatorSmart] : m.key === 'fixed' ? [alternatorFixed] : [];
