@@ -1,6 +1,7 @@
 import { present } from '#basics/present.ts';
 import type { State } from '../decide/state.ts';
 import type { Mention } from '../recognise/mention.ts';
+import { mayBeBare } from './bare-units.ts';
 import { claimants, counted, isOfThem, nearest } from './owners.ts';
 import { slotsOf, turnOf } from './roles.ts';
 import * as slot from './slots.ts';
@@ -107,33 +108,6 @@ function offerOf(m: Mention, s: number): Offer {
   return { slot: s, variants, values };
 }
 
-const isTold =
-  (dimension: Mention['dimension']) =>
-  (mentions: readonly Mention[]): boolean =>
-    mentions.some(m => m.dimension === dimension);
-const isCountOf =
-  (kinds: ReadonlySet<Mention['kind']>) =>
-  (mentions: readonly Mention[], at: number): boolean =>
-    kinds.has(mentions[at + 1]?.kind ?? 'sign');
-
-/** Power stations hold so many Wh, and batteries seldom so many Ah: "the 1000 one". */
-const leastOfStation = 200;
-const isOfStation = (mentions: readonly Mention[], at: number): boolean => {
-  const m = present(mentions[at]);
-  return m.kind === 'amount' || m.told >= leastOfStation;
-};
-
-/** Units that a bare number may have only where the message speaks of them. */
-const unitsTold: Readonly<Record<number, (mentions: readonly Mention[], at: number) => boolean>> = {
-  [slot.claimGauge]: isTold('gauge'),
-  [slot.loadEnergy]: isTold('energy'),
-  [slot.batteryEnergy]: isOfStation,
-  [slot.claimVolts]: isTold('voltage'),
-  [slot.claimEnergy]: isTold('energy'),
-  [slot.claimPanels]: isCountOf(new Set(['solar'])),
-  [slot.claimBatteries]: isCountOf(new Set(['battery', 'chemistry'])),
-};
-
 /** How many kinds of batteries are named. */
 const chemistriesOf = (mentions: readonly Mention[]): number => {
   const kinds = new Set<string>();
@@ -149,7 +123,7 @@ export function offersOf(mentions: readonly Mention[], at: number): Offers {
   for (const s of slotsOf(m)) {
     const isPersons = present(slot.slots[s]).owner === 'person';
     if (isPersons && s !== slot.claim && m.unit) continue;
-    if (unitsTold[s] && !unitsTold[s](mentions, at)) continue;
+    if (!mayBeBare(s, mentions, at)) continue;
     const offer = offerOf(m, s);
     if (offer.values.length === 0) continue;
     list.push(offer);

@@ -1,6 +1,7 @@
 import type { Dimension } from '#quantity/units.ts';
 import type { Mention, MentionKind } from '../recognise/mention.ts';
 import { answersOf } from './answers.ts';
+import { slotsOfRuledOut } from './ruled-out.ts';
 import {
   alternatorCurrent,
   alternatorFixed,
@@ -80,7 +81,6 @@ import {
   voltsCharging,
   voltsLoad,
   voltsRest,
-  without,
 } from './slots.ts';
 
 /** Which slots an amount of a dimension may fill. */
@@ -180,6 +180,7 @@ const ofNumber: readonly number[] = [
   solarOpenVolts,
   loadDuty,
   alternatorCurrent,
+  batteryLimit,
   ...claims,
 ];
 const byKind: Partial<Record<MentionKind, readonly number[]>> = {
@@ -199,7 +200,6 @@ const byKind: Partial<Record<MentionKind, readonly number[]>> = {
   mount: [mount, batteryLevel],
   sky: [sky],
   shade: [shade],
-  without: [without],
   month: [month],
   place: [place],
   clock: [until],
@@ -211,12 +211,6 @@ const chargerOf: Readonly<Record<string, number>> = {
   mains: chargerMains,
   generator: chargerGenerator,
 };
-/** A source that is named beside a "not" may be ruled out, or be there and something else of it denied. */
-const withoutOr: Readonly<Record<string, readonly number[]>> = {
-  generator: [without, chargerGenerator],
-  dcdc: [without, chargerDcdc],
-  mains: [without, chargerMains],
-};
 const years: readonly number[] = [batteryAge];
 const months: readonly number[] = [duration, batteryAge];
 const cold: readonly number[] = [ambient];
@@ -224,7 +218,7 @@ const areaToo: readonly number[] = [cableArea];
 const placeOnly: readonly number[] = [place];
 const thingOrPlace: readonly number[] = [load, same, removed, place];
 const leadAcid: readonly number[] = [batteryChemistry];
-const allDay: readonly number[] = [loadHours];
+const rateSlots: Readonly<Record<string, readonly number[]>> = { allday: [loadHours], week: [duration] };
 const spanSlots: readonly number[] = [until, duration, loadHours, loadOnce, driving];
 
 /** The slots that a mention may fill, besides none. */
@@ -248,9 +242,9 @@ export function slotsOf(m: Mention): readonly number[] {
         ? [chargerMains, same, load]
         : [chargerOf[m.key]!, same];
   if (m.kind === 'cable') return m.key === 'lead-acid' ? leadAcid : [];
-  if (m.kind === 'rate') return m.key === 'allday' ? allDay : [];
+  if (m.kind === 'rate') return rateSlots[m.key] ?? [];
   // "Not to get the generator wet": it is there all the same.
-  if (m.kind === 'without') return withoutOr[m.key] ?? byKind.without!;
+  if (m.kind === 'without') return slotsOfRuledOut(m.key);
   if (m.kind === 'person') return m.isLed ? placeOnly : [];
   if (m.kind === 'thing' && m.isLed) return thingOrPlace;
   if (m.kind === 'mains') return [chargerMains, same];

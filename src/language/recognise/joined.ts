@@ -74,7 +74,8 @@ export function joined(mentions: readonly Mention[]): readonly Mention[] {
     }
     if (m.kind === 'number')
       for (const value of sharesOf(mentions, i)) variants.push({ why: 'share', value });
-    for (const value of spansTo(mentions, i)) variants.push({ why: 'span', value });
+    for (const value of [...spansTo(mentions, i), ...spansOfHour(mentions, i)])
+      variants.push({ why: 'span', value });
     return variants.length > 0 && variants.length !== m.variants.length ? { ...out, variants } : out;
   });
 }
@@ -189,6 +190,27 @@ function spansTo(mentions: readonly Mention[], at: number): number[] {
     const value = (hourOf(m) - hourOf(low) + shift + 48) % 24;
     if (value > 0 && value <= 20) out.add(Math.round(value * 100) / 100);
   }
+  // "One. Music till midnight": the number may be no hour at all.
+  if (low.kind === 'number' && mentions[sep - 1] !== low && m.kind === 'clock')
+    for (const value of spansFromClock(mentions, at)) out.add(value);
+  return [...out];
+}
+
+/** Hours between a time of the clock and a bare number that is told as one: "9 in the evening; departure at 7", "it's 11 now". */
+function spansOfHour(mentions: readonly Mention[], at: number): number[] {
+  const m = present(mentions[at]);
+  if (m.kind !== 'number' || !Number.isInteger(m.told) || m.told < 1 || m.told > 12) return [];
+  const isNow = mentions[at + 1]?.text === 'now';
+  if (!isNow && mentions[at - 1]?.text !== 'at') return [];
+  const out = new Set<number>();
+  for (const { kind, value } of mentions) {
+    if (kind !== 'clock' || !Number.isFinite(value)) continue;
+    for (const half of [0, 12]) {
+      const hours = ((isNow ? value - m.told : m.told - value) + half + 48) % 24;
+      if (hours > 0 && hours <= mostNamed) out.add(Math.round(hours * 100) / 100);
+    }
+    if (out.size >= 2 * mostOthers) break;
+  }
   return [...out];
 }
 
@@ -196,6 +218,9 @@ const dayOf = (m: Mention): number => {
   for (const word of m.key.split(' ')) if (Object.hasOwn(weekdays, word)) return weekdays[word]!;
   return Number.NaN;
 };
+
+/** The longest span, h, that is thought of where an hour is told without its half of the day. */
+const mostNamed = 20;
 
 /** How many other times of a message are held against one. */
 const mostOthers = 3;

@@ -36,6 +36,7 @@ export const spans: ReadonlySet<string> = new Set([
   'watt',
   'long weekend',
   'year old',
+  'yr old',
   'month old',
   'kilowatt hour',
   'kilowatt',

@@ -53,6 +53,11 @@ describe('figures without their unit, and units that say more', () => {
     ['half an hour at dawn and half an hour at dusk', 'durationH', [0.5, 1]],
     ['5 feeds a day, the warmer is 80 W, say twelve minutes a go', 'durationH', [1]],
     ['on at 7 and off at 1', 'durationH', [6]],
+    ['9 in the evening, we leave at 7', 'durationH', [10]],
+    ["till 8 in the morning, it's 11 now", 'durationH', [9]],
+    ['off the car battery since 2pm, the 70 Ah one. music till midnight', 'durationH', [10]],
+    ['spending a week in Utah', 'durationH', [168]],
+    ['the bms stops at 30', 'battery.maxCurrentA', [30]],
     ['lanterns on at 7 and out', 'durationH', [7]],
   ])('%s: %s', ([text, slot, some]) => {
     expect(values(text, slot)).toEqual(expect.arrayContaining(some));
@@ -60,6 +65,7 @@ describe('figures without their unit, and units that say more', () => {
 
   test('a small number is no power station, another thing’s hours add to none', () => {
     expect(values('what about the 120 one', 'battery.energyWh')).toEqual([]);
+    expect(values('the fuse is 30', 'battery.maxCurrentA')).toEqual([]);
     expect(values('fan 2 hours and lamp 3 hours', 'durationH')).toEqual([2, 3]);
   });
 
@@ -79,6 +85,8 @@ describe('what is ruled out, and what is there all the same', () => {
     ['not using the dc dc yet', 'charger:dcdc'],
     ['never mind the battery', 'without'],
     ['solar is out', 'without'],
+    ['we left the solar at home', 'without'],
+    ['three nights off charge', 'without'],
     ['mains not available', 'without'],
   ])('%s: %s', ([text, slot]) => {
     expect(values(text, slot)).not.toEqual([]);
