@@ -20,7 +20,7 @@ export interface Fuse {
 const fuseOf = (ratingA: number): Fuse => ({
   ratingA,
   series: fuseSeries.find(s => s.ratingsA.includes(ratingA))?.name ?? 'bolt-down',
-  colour: ratingA <= 40 ? bladeColours[ratingA] : undefined,
+  colour: bladeColours[ratingA],
 });
 
 /** Every rating that is sold, small to large, A. */
