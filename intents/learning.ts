@@ -5,6 +5,8 @@ import { type Lesson, learn } from '#engine/learn/learn.ts';
 import type { RigReading } from '#engine/learn/reading.ts';
 import { type Expected, type Learned, type Part, without } from '#engine/learn/state.ts';
 import type { LearnedFactor, LearnedOfRig, Rig, Stated } from '#rig/rig.ts';
+import { factsOf } from './facts.ts';
+import { readBlocks } from './level.ts';
 import { expectedOfRig, markOf } from './rig-expected.ts';
 
 /** What is kept of a rig: what was learnt, and of which gear. */
@@ -58,16 +60,17 @@ export function readingIn(told: Stated, rig: Rig, at: Date): RigReading | undefi
     (battery?.capacityAh !== undefined && !house.some(one => one.capacityAh === battery.capacityAh)) ||
     (battery?.chemistry !== undefined && battery.chemistry !== chemistry);
   if (isOther) return undefined;
+  const blocks = told.volts === undefined ? undefined : readBlocks(factsOf(rig), told.volts);
   const isRested = told.volts !== undefined && told.voltsTaken === 'rest' && chemistry !== undefined;
   const reading = {
     percent: battery?.stateOfChargePercent,
-    restVolts: isRested && !isOnCharge(present(told.volts), chemistry) ? told.volts : undefined,
+    restVolts: isRested && !isOnCharge(present(told.volts), chemistry, blocks) ? told.volts : undefined,
     usedAh: told.chargeUsedAh,
     leftAh: told.chargeLeftAh,
     netA: told.netCurrentA,
   };
   const isAny = Object.values(reading).some(value => value !== undefined);
-  return isAny ? { at: at.getTime(), chemistry, ...reading } : undefined;
+  return isAny ? { at: at.getTime(), chemistry, blocks, ...reading } : undefined;
 }
 
 /** Readings closer than this tell nothing new, ms. */

@@ -1,5 +1,6 @@
+import { present } from '#basics/present.ts';
 import type { Assumption } from '#engine/assumption.ts';
-import type { Bank } from '#engine/battery/bank.ts';
+import { type Bank, bankIn } from '#engine/battery/bank.ts';
 import { blocksOf, chargeAtRest, isOnCharge } from '#engine/battery/rest.ts';
 import { chemistryRow } from '#engine/battery/tables.ts';
 import type { Cue } from '#language/words/en/cues.ts';
@@ -20,10 +21,22 @@ export const floorPercentOf = ({ depthOfDischargePercent }: Facts, chemistry: Ch
 /** What a battery was doing while its volts were read. */
 export type VoltsState = 'rest' | 'load' | 'charging';
 
-/** How many 12 V blocks in series the volts read are of: by the system, else by the reading. */
-export function readBlocks(facts: Facts): number {
-  const systemV = facts.systemVoltageV ?? facts.batteries?.find(b => b.voltageV !== undefined)?.voltageV;
-  return systemV === undefined ? blocksOf(facts.volts ?? 12) : Math.max(0.5, Math.round(systemV / 6) / 2);
+const blocksIn = (nominalV: number): number => Math.max(0.5, Math.round(nominalV / 6) / 2);
+
+/** What of a rig tells the volts that are read off it. */
+type Wired = Pick<Facts, 'batteries' | 'arrangement' | 'systemVoltageV'>;
+
+/**
+ * How many 12 V blocks in series the volts read are of: the system's or those of all batteries together, or of one of
+ * them, whichever the reading is near; by the reading alone where no volts were told.
+ */
+export function readBlocks(facts: Wired, volts: number): number {
+  const oneV = facts.batteries?.find(b => b.voltageV !== undefined)?.voltageV;
+  if ((facts.systemVoltageV ?? oneV) === undefined) return blocksOf(volts);
+  const told = [facts.systemVoltageV, bankIn(facts)?.voltageV, oneV]
+    .filter(nominalV => nominalV !== undefined)
+    .map(blocksIn);
+  return told.find(blocks => blocks === blocksOf(volts)) ?? present(told[0]);
 }
 
 /** In what state volts were read, by what was said and by the volts themselves. */
@@ -63,7 +76,7 @@ export function levelRead(
   const { volts } = facts;
   if (volts === undefined || facts.batteries?.some(b => b.stateOfChargePercent !== undefined))
     return undefined;
-  const blocks = readBlocks(facts);
+  const blocks = readBlocks(facts, volts);
   const state = voltsStateOf(facts, bank.chemistry, blocks, cues);
   if (state === 'charging') return undefined;
   const range = levelByVolts(volts, bank.chemistry, blocks, state === 'load');

@@ -44,7 +44,7 @@ export function computeChargeLevel(facts: Facts, setting: RequestContext): Charg
   const told = facts.batteries?.find(b => b.chemistry !== undefined)?.chemistry;
   const chemistry = told ?? 'lead-acid';
   const bank = bankIn(facts);
-  const blocks = readBlocks(facts);
+  const blocks = readBlocks(facts, facts.volts ?? 12);
   const state =
     facts.volts === undefined ? 'told' : voltsStateOf(facts, chemistry, blocks, setting.parsed.cues);
   const trace = new Trace();

@@ -612,7 +612,7 @@ export const appliances: readonly Appliance[] = [
   },
   {
     id: 'toaster',
-    names: ['egg cooker'],
+    names: ['egg cooker', 'toast'],
     supply: 'ac',
     powerW: [800, 900, 1400],
     hoursPerDay: [0.05, 0.1, 0.2],

@@ -182,6 +182,9 @@ export const gear = [
       'suv battery',
       'quad battery',
       'outboard battery',
+      'car one',
+      'ute one',
+      'truck one',
     ],
   },
   {

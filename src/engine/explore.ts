@@ -2,6 +2,7 @@ import { present } from '#basics/present.ts';
 import type { Range } from '#quantity/range.ts';
 import { Trace } from '#rule/trace.ts';
 import type { Assumption, AssumptionName, Values, ValuesToSet } from './assumption.ts';
+import { dust, nearlyRound } from './grain.ts';
 import { FirstFigures, isTriedOut, note } from './try-out.ts';
 
 /** The likely value of each assumption. */
@@ -68,7 +69,7 @@ export function explore<K extends string>(
 }
 
 const spread = (likely: number, a: number, b: number): number =>
-  (Math.max(likely, a, b) - Math.min(likely, a, b)) / Math.max(Math.abs(likely), 1e-9);
+  (Math.max(likely, a, b) - Math.min(likely, a, b)) / Math.max(Math.abs(likely), dust);
 
 /** The figures with an assumption at its low and at its high end. */
 type Moved<K extends string> = Readonly<Record<'low' | 'high', Readonly<Record<K, number>>>>;
@@ -112,7 +113,7 @@ export function solveFor(
   if (!above(high)) return undefined;
   if (above(low)) return compute(low) === target ? low : undefined;
   let [from, to] = [low, high];
-  for (let i = 0; i < 40 && to - from > (high - low) * 1e-6; i++) {
+  for (let i = 0; i < 40 && to - from > (high - low) * nearlyRound; i++) {
     const middle = (from + to) / 2;
     if (above(middle)) to = middle;
     else from = middle;

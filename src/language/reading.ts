@@ -8,6 +8,7 @@ import type { TalkContext } from './decide/frame.ts';
 import { shippedModel } from './decide/weights.ts';
 import { alarmed } from './hazards/alarm.ts';
 import { meaningOf } from './hazards/features.ts';
+import { withSentences } from './hazards-by-sentence.ts';
 import { convertIn } from './recognise/convert.ts';
 import { cuesIn } from './recognise/cues.ts';
 import { ownersIn } from './recognise/owners.ts';
@@ -90,7 +91,9 @@ export function read(
   recognised: Recognised = recognise(text),
 ): ParsedMessage {
   const model = shippedModel();
-  const { options, frame, certainty, hazards } = decide(model, recognised.mentions, context, text);
+  const decision = decide(model, recognised.mentions, context, text);
+  const { options, frame, certainty } = decision;
+  const hazards = withSentences(model, text, decision.hazards);
   const best = options[0]!;
   const stated = finish(recognised, best, context);
   const facts = factsOf(stated);

@@ -43,6 +43,7 @@ const worn: Bank[] = banks.flatMap(b => [
 const panels: Solar[] = [
   { count: 2, powerW: 100 },
   { count: 1, powerW: 300, openCircuitV: 39 },
+  { count: 1, powerW: 300 },
 ];
 const places = [
   {},
@@ -192,6 +193,25 @@ test.for(all)('everything taken for granted of %s has a name, a unit, an order a
     expect(why, name).not.toMatch(/undefined|NaN|Stryker|\bnull\b/);
     expect(low, name).toBeLessThanOrEqual(value);
     expect(value, name).toBeLessThanOrEqual(high);
+  }
+});
+
+/** What is a share or a factor, and has no unit; everything else that is taken for granted has one. */
+const bare =
+  /(Share|Efficiency|Loss|[cC]learness|Factor|Exponent|Output)$|^(age|depthOfDischarge|fullAt|slowPart|input factor|openings)$/;
+
+test('a name has the same unit wherever it is taken, and only shares and factors have none', () => {
+  const units = new Map<string, Set<string>>();
+  for (const [, made] of all)
+    for (const { name, unit } of made()) {
+      const plain = name
+        .replace(/ (on the last days|on \w+ days|plugged in)$/, '')
+        .replace(/^.* (?=power$|input factor$|hours a day$|volume$|walls$|openings$)/, '');
+      units.set(plain, (units.get(plain) ?? new Set()).add(unit));
+    }
+  for (const [name, own] of units) {
+    expect([...own], name).toHaveLength(1);
+    expect(own.has(''), name).toBe(bare.test(name));
   }
 });
 

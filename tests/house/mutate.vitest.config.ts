@@ -7,7 +7,7 @@ export default defineConfig({
     include: ['tests/{engine,published,rules,outside}/**/*.test.ts'],
     exclude: ['tests/outside/working.test.ts'],
     // Generous, for busy machines: a mutant whose loop does not end is stopped from outside.
-    testTimeout: 120_000,
+    testTimeout: 900_000,
     env: { LOG_LEVEL: 'silent' },
   },
 });

@@ -11,7 +11,8 @@ export const law = rule({
 });
 export function watts(amps: number, volts = 12): number {
   const cells = Array.from({ length: 6 }, () => spans.likely[1]);
-  return amps * volts * 1.2 + cells.length;
+  const why = \`\${Math.round(amps * 10) / 10} A of \${volts > 13 ? 'a full' : \`a \${volts * 7} V\`} battery\`;
+  return amps * volts * 1.2 + cells.length + why.length + present(cells.at(-1));
 }
 `);
 const found = constantsOf('a.ts', code);
@@ -21,6 +22,7 @@ test.for([
   ['formula', ['1 in max(0, 1 - k * 2.5)', '2.5 in max(0, 1 - k * 2.5)']],
   ['whole', ['max(0, 1 - k * 2.5)']],
   ['arithmetic', ['1.2']],
+  ['text', ['10', '10', '13', '7']],
 ] as const)('of the kind %s it finds %j', ([kind, texts]) => {
   expect(found.tried.filter(c => c.kind === kind).map(c => c.text)).toEqual(texts);
 });
@@ -30,7 +32,13 @@ test('what is left alone is told with the reason', () => {
     ['0', 'nothing'],
     ['6', 'count of a list'],
     ['1', 'place in a list'],
+    ['1', 'place in a list'],
   ]);
+});
+
+test('what is declared in a file of grains is no fact', () => {
+  const { tried } = constantsOf('src/engine/grain.ts', 'export const dust = 1e-9;');
+  expect(tried.map(({ kind }) => kind)).toEqual(['grain']);
 });
 
 test.for([

@@ -4,9 +4,11 @@ import { present } from '#basics/present.ts';
 
 /**
  * Where a number stands: `table`, a value that is declared (a table's cell, an assumption, a default); `formula`, a
- * number in the text of a rule; `whole`, a rule's result; `arithmetic`, any other number in the code of a function.
+ * number in the text of a rule; `whole`, a rule's result; `arithmetic`, any other number in the code of a function. Two
+ * are no facts of the world: `text`, a number of the words about a figure (their rounding), and `grain`, one declared in
+ * a file of that name (how near a search comes, what of a sum is binary dust).
  */
-export type Kind = 'table' | 'formula' | 'whole' | 'arithmetic';
+export type Kind = 'table' | 'formula' | 'whole' | 'arithmetic' | 'text' | 'grain';
 
 /** A constant of a file, as the place in its text (types blanked out) that a change replaces. */
 export interface Constant {
@@ -79,6 +81,16 @@ function inFunctions(all: readonly Token[], code: string): boolean[] {
   });
 }
 
+/** For each token, whether it stands between the words of a text. */
+function inTexts(all: readonly Token[]): boolean[] {
+  let depth = 0;
+  return all.map(({ type }) => {
+    if (type === 'TemplateHead') depth++;
+    if (type === 'TemplateTail') depth--;
+    return depth > 0;
+  });
+}
+
 /** Whether the number is the whole of a value: of a property, a list's member, a name or a default. */
 function isDeclared(before: Token | undefined, after: Token | undefined, around: string): boolean {
   const opens = /^(:|=|\?\?|\?|\[)$/.test(before?.value ?? '') || (before?.value === ',' && around === '[');
@@ -90,6 +102,8 @@ export function constantsOf(path: string, code: string): { tried: Constant[]; un
   const all = read(code);
   const around = surroundings(all);
   const isInFunction = inFunctions(all, code);
+  const isInText = inTexts(all);
+  const isGrain = /(^|\/)grain\.ts$/.test(path);
   const tried: Constant[] = [];
   const untried: Untried[] = [];
   const lineOf = (at: number): number => code.slice(0, at).split('\n').length;
@@ -99,14 +113,16 @@ export function constantsOf(path: string, code: string): { tried: Constant[]; un
     if (type === 'NumericLiteral') {
       const sign = all[i - 1]?.value === '-' ? 1 : 0;
       const before = all[i - 1 - sign];
-      const isIndex = around[i] === '[]' && before?.value === '[' && all[i + 1]?.value === ']';
+      const isIndex =
+        (around[i] === '[]' && before?.value === '[' && all[i + 1]?.value === ']') ||
+        (before?.value === '(' && all[i - sign - 2]?.value === 'at' && all[i + 1]?.value === ')');
       const isLength = before?.value === ':' && all[i - 2]?.value === 'length';
       const why =
         Number(value) === 0 ? 'nothing' : isIndex ? 'place in a list' : isLength && 'count of a list';
       if (why) untried.push({ path, line, text: value, why });
       else {
         const isTable = !isInFunction[i] || isDeclared(before, all[i + 1], present(around[i]));
-        const kind = isTable ? 'table' : 'arithmetic';
+        const kind = isGrain ? 'grain' : isInText[i] ? 'text' : isTable ? 'table' : 'arithmetic';
         tried.push({ path, line, kind, text: value, start, end, times: f => scaled(value, f) });
       }
     }

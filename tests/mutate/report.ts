@@ -24,6 +24,8 @@ const kinds: Readonly<Record<Kind, string>> = {
   formula: "numbers in rules' formulas",
   whole: "rules' results",
   arithmetic: 'other numbers in functions',
+  text: 'no facts: roundings in texts',
+  grain: 'no facts: grains',
 };
 
 /**
@@ -63,9 +65,11 @@ export async function report(asked: readonly string[]): Promise<number> {
       name,
       all.filter(f => f.constant.kind === kind),
     );
+  const facts = all.filter(({ constant: { kind } }) => kind !== 'text' && kind !== 'grain');
   tell(
     'tables and formulas',
-    all.filter(f => f.constant.kind !== 'arithmetic'),
+    facts.filter(f => f.constant.kind !== 'arithmetic'),
   );
+  tell('all that are facts', facts);
   return 0;
 }

@@ -8,6 +8,7 @@ import { type HazardCode, hazardCodes } from '#rig/hazard-codes.ts';
 import type { Stated } from '#rig/rig.ts';
 import type { Heard } from '../hear.ts';
 import { fill } from '../kept/recall.ts';
+import { outOf } from './ruled-out.ts';
 
 /** Questions whose answer is about putting charge in. */
 const charging: ReadonlySet<string> = new Set(['charge-time', 'charge-path', 'solar-yield', 'generator']);
@@ -26,46 +27,11 @@ const sources = ['solar', 'chargers', 'drivingHoursPerDay', 'days', 'targetCharg
 const isIdle = ({ takes }: Intent, told: Stated): boolean =>
   takes.length === 0 && Object.keys(told).length === 0;
 
-/** What shows too much current whatever limits hold: heat, a socket or plug, an alternator without a charger. */
-const otherLoad: ReadonlySet<string> = new Set(
-  'hot warm melt burnt-smell ciggy small-plug socket plug supply alternator isolator no-dcdc direct'.split(
-    ' ',
-  ),
-);
-
 /** Lithium where the month told brings frost, with no temperature told. */
 const isCold = (known: Stated): boolean =>
   known.ambientC === undefined &&
   known.batteries?.some(battery => battery.chemistry === 'lfp') === true &&
   isFrostLikely(factsOf(known));
-
-/** What shows batteries that are no twins, whatever their figures are. */
-const unlike: ReadonlySet<string> = new Set(
-  'old different age-word year-word one-of-them car-battery'.split(' '),
-);
-
-/** A battery's limit told ("my lithium has a 100 A BMS"), and nothing that could pass it. */
-const isLimitAlone = ({
-  batteries = [],
-  loads,
-  inverter,
-  chargers,
-  alternatorA,
-  cable,
-  fuseA,
-}: Told): boolean =>
-  batteries.some(({ maxCurrentA }) => maxCurrentA !== undefined) &&
-  !loads?.length &&
-  !chargers?.length &&
-  [inverter, alternatorA, cable, fuseA].every(fact => fact === undefined);
-
-/** The dangers that facts rule out, unless the words show them in a way that no fact covers. */
-const outOf = (told: Told, concepts: readonly string[]): readonly HazardCode[] =>
-  [...ruledOut(told), ...(isLimitAlone(told) ? (['over-current'] as const) : [])].filter(
-    code =>
-      (code !== 'over-current' || !concepts.some(concept => otherLoad.has(concept))) &&
-      (code !== 'mixed-parallel' || !concepts.some(concept => unlike.has(concept))),
-  );
 
 /**
  * The dangers of the question that a message turns or asks to see again: they are still there, unless what is told
@@ -114,7 +80,7 @@ export function dangersIn(
     frost: concepts.includes('frost') || isCold(known),
     asksCharge: charging.has(intent.name) || ofWords.includes('cold-charge'),
   };
-  const out = outOf(all, concepts);
+  const out = outOf(all, new Set(concepts));
   const ofFacts = hazardsOf(all);
   const found = new Set([...ofWords.filter(code => !out.includes(code)), ...ofFacts]);
   return hazardCodes.filter(code => found.has(code));

@@ -80,11 +80,16 @@ function seriesOf(blocks: readonly Block[], arrangement?: 'parallel' | 'series',
   return fits ? wanted : arrangement === 'series' ? blocks.length : 1;
 }
 
-/** The limit of all together: strings in parallel share the current, and one whose limit isn't told adds nothing. */
-function toldLimit(used: readonly Battery[], strings: number): Pick<Bank, 'maxCurrentA'> {
-  const told = used.flatMap(b => (b.maxCurrentA === undefined ? [] : [b.maxCurrentA]));
+/**
+ * The limit of all together: the same current goes through all that stand in series, strings in parallel share it, and
+ * one whose limit isn't told adds nothing.
+ */
+function toldLimit(used: readonly Battery[], inSeries: number): Pick<Bank, 'maxCurrentA'> {
+  const told = used.flatMap(b =>
+    b.maxCurrentA === undefined ? [] : Array.from({ length: b.count }, () => present(b.maxCurrentA)),
+  );
   if (told.length === 0) return {};
-  return { maxCurrentA: used.length === 1 ? present(told[0]) * strings : Math.min(...told) * told.length };
+  return { maxCurrentA: Math.min(...told) * Math.max(1, told.length / inSeries) };
 }
 
 function toldAge(used: readonly Battery[]): Pick<Bank, 'ageYears'> {
@@ -134,7 +139,7 @@ export function bankOf(
     ...(used.every(b => b.isOfCell) && { isOfCell: true }),
     inSeries,
     stateOfChargePercent: used.find(b => b.stateOfChargePercent !== undefined)?.stateOfChargePercent,
-    ...toldLimit(used, blocks.length / inSeries),
+    ...toldLimit(used, inSeries),
     ...toldAge(used),
     ...toldWear(used),
   };

@@ -4,6 +4,7 @@ import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
 import type { Values } from '../assumption.ts';
 import { taken } from '../explore.ts';
+import { dust } from '../grain.ts';
 import { capacityForRate, capacityNeeded } from './rules.ts';
 import { chemistryRow } from './tables.ts';
 import { temperatureFactor } from './usable.ts';
@@ -43,6 +44,6 @@ export function nextUsualSize(
 ): { readonly count: number; readonly sizeAh: number } {
   const sizes = chemistryRow(chemistry).usualSizesAh;
   const largest = present(sizes.at(-1));
-  const count = Math.max(1, Math.ceil(neededAh / largest - 1e-9));
-  return { count, sizeAh: sizes.find(size => size * count >= neededAh - 1e-9) ?? largest };
+  const count = Math.max(1, Math.ceil(neededAh / largest - dust));
+  return { count, sizeAh: sizes.find(size => size * count >= neededAh - dust) ?? largest };
 }

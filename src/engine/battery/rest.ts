@@ -8,7 +8,7 @@ import { chemistryRow } from './tables.ts';
 /** How many 12 V blocks in series a reading (V) belongs to: 6 V gives ½, 25 V gives 2, 52 V gives 4. */
 export function blocksOf(volts: number): number {
   if (volts > 0 && volts < 7.8) return 0.5;
-  return volts <= 17 ? 1 : 2 * Math.round(volts / 25.2) || 2;
+  return volts <= 17 ? 1 : 2 * Math.round(volts / 25.2);
 }
 
 /** Percent at which a column of the table reads `volts`; 0 below it, 100 above it. */

@@ -118,6 +118,12 @@ export const chemistryTable: Readonly<Record<Exclude<Chemistry, 'lead-acid'>, Ch
 export const chemistryRow = (chemistry: Chemistry): ChemistryRow =>
   chemistryTable[chemistry === 'lead-acid' ? 'agm' : chemistry];
 
+/** Between the nominal volts of a lead-acid block and of a lithium one, V: either is one block of 12 V. */
+const betweenKindsV = 12.4;
+
+/** Blocks of 12 V in series in so many nominal volts, of whichever kind. */
+export const blocksAt = (nominalV: number): number => Math.max(1, Math.round(nominalV / betweenKindsV));
+
 /** Share of rated capacity at a battery temperature (°C): the inverse of IEEE 485 table 1's cell size factors (from memory). */
 export const leadAcidCapacityByTemperature: readonly (readonly [temperatureC: number, sizeFactor: number])[] =
   [

@@ -4,6 +4,7 @@ import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
 import { type Bank, bankIn } from '../battery/bank.ts';
 import { bankResistanceOhm } from '../battery/limits.ts';
+import { blocksAt } from '../battery/tables.ts';
 import { batteryFuses, branchA, type FuseKind, fullBlockV, shortMilliohm } from './fuse-kinds.ts';
 import { bankShortCircuit } from './pair-rules.ts';
 
@@ -21,7 +22,7 @@ export interface FuseSource {
 
 /** A bank (or, unknown, a system of so many nominal volts) as a fuse sees it. */
 export const fuseSource = (voltageV: number, bank?: Bank, trace?: Trace): FuseSource => {
-  const blocks = Math.max(1, Math.round((bank?.voltageV ?? voltageV) / 12.4), Math.round(voltageV / 12.4));
+  const blocks = Math.max(blocksAt(bank?.voltageV ?? voltageV), blocksAt(voltageV));
   return { fullV: blocks * fullBlockV, shortA: bank && shortCircuitA(bank, trace) };
 };
 

@@ -1,7 +1,7 @@
 import { present } from '#basics/present.ts';
 import { unhandled } from '#basics/unhandled.ts';
 import { applianceOf } from '#catalog/appliances.ts';
-import type { Facts, Load } from '#rig/rig.ts';
+import type { Charger, Facts, Load } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
 import type { Assumption, Values } from '../assumption.ts';
@@ -52,13 +52,12 @@ export function circuitUseOf(kind: CircuitKind, facts: Facts): CircuitUse {
   if (kind === 'inverter' || kind === 'dcdc' || kind === 'charger' || kind === 'solar') return 'critical';
   const isCharging = !!facts.chargers?.length;
   if (kind === 'told' && isCharging) return 'critical';
-  const loads = facts.loads ?? [];
-  if (loads.length > 0 && loads.every(load => lampNames.test(load.name))) return 'lamps';
-  return 'general';
+  const { loads } = facts;
+  return loads?.length && loads.every(load => lampNames.test(load.name)) ? 'lamps' : 'general';
 }
 
 const useOf = ({ facts, voltageV, mainsV }: Circuit): Use => ({
-  loads: facts.loads ?? [],
+  loads: present(facts.loads, 'the loads of the circuit'),
   voltageV,
   mainsV,
   inverterW: facts.inverter?.powerW,
@@ -94,10 +93,8 @@ const inputA = (outA: number, values: Values, trace?: Trace): number =>
   dcdcInputA(outA, trace, { eta: values.dcdcEfficiency, V_i: values.vehicleVoltage });
 
 const chargerOf = (circuit: Circuit) => {
-  const chargers = circuit.facts.chargers ?? [];
-  const isOurs = ({ kind }: (typeof chargers)[number]) =>
-    circuit.kind === 'dcdc' ? kind === 'dcdc' : kind !== 'generator';
-  return present(chargers.find(isOurs), 'the charger of the circuit');
+  const isOurs = ({ kind }: Charger) => (circuit.kind === 'dcdc' ? kind === 'dcdc' : kind !== 'generator');
+  return present(circuit.facts.chargers?.find(isOurs), 'the charger of the circuit');
 };
 
 /** What is taken for granted to know the current: typical draws, an inverter's efficiency, a charger's rating. */

@@ -2,6 +2,7 @@ import { present } from '#basics/present.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
 import type { Values } from '../assumption.ts';
+import { nearlyRound } from '../grain.ts';
 import { type Conductor, conductorsSold } from './conductor.ts';
 import { fuseLeast } from './rules.ts';
 import { carriesA } from './surroundings.ts';
@@ -19,7 +20,7 @@ export interface Fuse {
 const fuseOf = (ratingA: number): Fuse => ({
   ratingA,
   series: fuseSeries.find(s => s.ratingsA.includes(ratingA))?.name ?? 'bolt-down',
-  colour: ratingA <= 40 ? bladeColours[ratingA] : undefined,
+  colour: bladeColours[ratingA],
 });
 
 /** Every rating that is sold, small to large, A. */
@@ -31,7 +32,7 @@ export const fuseRatingsA: readonly number[] = [...new Set(fuseSeries.flatMap(s 
 export function fuseFor(continuousA: number, trace?: Trace): Fuse {
   const least = run(fuseLeast, { k_f: fuseFactor, I: continuousA }, trace);
   // A grain of grace, so that 125 % of a round number is round in binary too.
-  const ratingA = fuseRatingsA.find(a => a >= least * (1 - 1e-6)) ?? Math.ceil(least / 100) * 100;
+  const ratingA = fuseRatingsA.find(a => a >= least * (1 - nearlyRound)) ?? Math.ceil(least / 100) * 100;
   trace?.lookup({
     name: 'fuseRating',
     says: `next standard rating from ${Math.round(least * 10) / 10} A`,

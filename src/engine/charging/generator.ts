@@ -112,7 +112,10 @@ export function deratingOf(
 ): { readonly f_z: number; readonly f_T: number } {
   const f_z = Math.max(0.3, values.altitudeShare ?? 1);
   const { ambientC = 20 } = site;
-  const f_T = Math.max(0.3, run(heatFactor, { T: ambientC, ...heatRule }, ambientC > 40 ? trace : undefined));
+  const f_T = Math.max(
+    0.3,
+    run(heatFactor, { T: ambientC, ...heatRule }, ambientC > heatRule.T_0 ? trace : undefined),
+  );
   return { f_z, f_T };
 }
 

@@ -5,6 +5,7 @@ import type { Assumption, Values } from '../assumption.ts';
 import type { Bank } from '../battery/bank.ts';
 import { limitsOf, loadedVoltageV } from '../battery/limits.ts';
 import { restVoltsAt } from '../battery/rest.ts';
+import { blocksAt } from '../battery/tables.ts';
 import { taken } from '../explore.ts';
 import { efficiencyAt, inverterSizesW, likelyInverterW } from './efficiency.ts';
 import { batteryCurrent } from './rules.ts';
@@ -61,7 +62,7 @@ export const inverterFor = (runW: number, startW: number): number =>
 
 /** Volts under load to reckon with: nominal, as the trade does, with the span of a full to a nearly empty bank. */
 export function loadedVoltage(nominalV: number, isLithium: boolean | undefined): Assumption {
-  const blocks = Math.max(1, Math.round(nominalV / 12.4));
+  const blocks = blocksAt(nominalV);
   const [value, low, high] =
     isLithium === undefined ? [12, 11.5, 12.8] : isLithium ? [12.8, 12.3, 13.2] : [12, 11.5, 12.4];
   return {
@@ -103,7 +104,7 @@ export interface BankFit {
 /** Whether a bank can give a current (A): its own limit first, then the volts left against the inverter's cut-out. */
 export function fitsBank(bank: Bank, currentA: number, temperatureC?: number): BankFit {
   const { dischargeA: limitA, surgeA } = limitsOf(bank, temperatureC);
-  const blocks = Math.max(1, Math.round(bank.voltageV / 12.4));
+  const blocks = blocksAt(bank.voltageV);
   const restV = blocks * restVoltsAt(50, bank.chemistry);
   const sagToV = loadedVoltageV({ bank, restV, currentA });
   const cutOut = cutOutV * blocks;

@@ -1,8 +1,9 @@
 import { present } from '#basics/present.ts';
+import { dust } from '../grain.ts';
 import { predict } from './predict.ts';
 import { type RigReading, type Seen, seenIn } from './reading.ts';
 import { readingWeight, surprise } from './rules.ts';
-import { type ByPart, byPart, covAt, type Expected, type Learned, place, size, unlearned } from './state.ts';
+import { type ByPart, byPart, covAt, type Expected, type Learned, place, unlearned } from './state.ts';
 import { rough, surprising } from './tables.ts';
 
 /** What became of a reading. */
@@ -31,7 +32,7 @@ function hanging({ cov }: Learned, slope: ByPart): { readonly own: number; reado
 
 /** How far a number is from what was expected, in standard deviations. */
 function oddity(learned: Learned, seen: Seen): number {
-  const P = Math.max(1e-12, hanging(learned, seen.slope).own);
+  const P = Math.max(dust ** 2, hanging(learned, seen.slope).own);
   return surprise.evaluate({ z: seen.value, h: seen.expected, P, R: seen.variance });
 }
 
@@ -41,7 +42,7 @@ const within = ([missing, ...rest]: ByPart): ByPart => [Math.min(1, Math.max(0, 
 /** The estimate after one number: what surprises counts for less (Huber's weights). */
 function updated(learned: Learned, seen: Seen): Learned {
   const { own, with: along } = hanging(learned, seen.slope);
-  if (own < 1e-12) return learned;
+  if (own < dust ** 2) return learned;
   const off = oddity(learned, seen);
   const trust = off > surprising.less ? surprising.less / off : 1;
   const weight = trust * readingWeight.evaluate({ P: own, R: seen.variance });
@@ -54,11 +55,24 @@ function updated(learned: Learned, seen: Seen): Learned {
   return { ...learned, mean: within(mean), cov };
 }
 
-/** The level put where two readings agree that it is; it hangs on nothing that was learnt. */
-function movedTo(learned: Learned, missing: number): Learned {
+/** Twice what a gauge is rough by, as a variance: one reading may be a point or two off, and late. */
+const anew = (2 * rough.percent) ** 2;
+
+/**
+ * The level put anew where a reading has it, as if nothing had been known of it: no surer than the reading is, or than
+ * twice what a gauge is rough by. It hangs on nothing but what the reading is told by: Ah on what the battery holds.
+ */
+function movedTo(
+  learned: Learned,
+  missing: number,
+  { slope, variance }: Pick<Seen, 'slope' | 'variance'>,
+): Learned {
   const [, ...others] = learned.mean;
+  const by = byPart(i => (i === 0 ? 0 : -present(slope[i]) / slope[0]));
+  const { own, with: along } = hanging(learned, by);
   const cov = [...learned.cov];
-  for (let j = 0; j < size; j++) cov[place(0, j)] = j === 0 ? (2 * rough.percent) ** 2 : 0;
+  for (const [j, a] of along.entries())
+    cov[place(0, j)] = j === 0 ? own + Math.max(anew, variance / slope[0] ** 2) : a;
   return { ...learned, mean: [missing, ...others], cov };
 }
 
@@ -75,10 +89,14 @@ export function learn(known: Learned | undefined, reading: RigReading, expected:
   const [first] = seen;
   if (!first || reading.at < start.at) return { learned: start, taken: 'nothing', expected: told };
   const isLevel = first.what === 'level';
-  if (isLevel && known && isCharged(start, ahead, first, expected)) {
-    const { odd: _odd, ...rest } = movedTo(ahead, present(first.missing));
+  const moved = (): Lesson => {
+    const missing = present(first.missing);
+    const [, ...others] = ahead.mean;
+    const there = present(seenIn(reading, [missing, ...others], expected)[0]);
+    const { odd: _odd, ...rest } = movedTo(ahead, missing, there);
     return { learned: { ...rest, readings: start.readings + 1 }, taken: 'moved', expected: told };
-  }
+  };
+  if (isLevel && known && isCharged(start, ahead, first, expected)) return moved();
   const isOdd = isLevel && oddity(ahead, first) > surprising.odd;
   if (!isOdd) {
     let next = updated(ahead, first);
@@ -87,12 +105,9 @@ export function learn(known: Learned | undefined, reading: RigReading, expected:
     const { odd: _odd, ...rest } = next;
     return { learned: { ...rest, readings: start.readings + 1 }, taken: 'taken', expected: told };
   }
-  const missing = present(first.missing);
-  if (start.odd && agrees(start, start.odd, reading.at, missing, expected)) {
-    const { odd: _odd, ...rest } = movedTo(ahead, missing);
-    return { learned: { ...rest, readings: start.readings + 1 }, taken: 'moved', expected: told };
-  }
-  return { learned: { ...ahead, odd: { at: reading.at, missing } }, taken: 'odd', expected: told };
+  if (start.odd && agrees(start, start.odd, reading.at, present(first.missing), expected)) return moved();
+  const odd = { at: reading.at, missing: present(first.missing) };
+  return { learned: { ...ahead, odd }, taken: 'odd', expected: told };
 }
 
 /**
@@ -101,7 +116,7 @@ export function learn(known: Learned | undefined, reading: RigReading, expected:
  */
 function isCharged(start: Learned, ahead: Learned, seen: Seen, { sunAh }: Expected): boolean {
   const missing = present(seen.missing);
-  const isFuller = seen.value < seen.expected;
+  const isFuller = missing < ahead.mean[0];
   const isFilled = sunAh.every(ah => ah === 0) && start.mean[0] - missing > surprising.rise;
   return isFuller && (isFilled || oddity(ahead, seen) > surprising.charged);
 }
@@ -114,8 +129,7 @@ function agrees(
   missing: number,
   expected: Expected,
 ): boolean {
-  const from = movedTo({ ...start, at: odd.at }, odd.missing);
+  const from = movedTo({ ...start, at: odd.at }, odd.missing, { slope: [1, 0, 0, 0, 0], variance: anew });
   const there = predict(from, expected, at);
-  const sd = Math.sqrt(covAt(there.cov, 0, 0) + (2 * rough.percent) ** 2);
-  return Math.abs(there.mean[0] - missing) < 2.5 * sd;
+  return Math.abs(there.mean[0] - missing) < 2.5 * Math.sqrt(covAt(there.cov, 0, 0) + anew);
 }

@@ -13,6 +13,8 @@ export interface RigReading {
   readonly percent?: number;
   /** Volts at rest, of the whole battery. */
   readonly restVolts?: number;
+  /** 12 V blocks in series that they are of; absent: by the volts. */
+  readonly blocks?: number;
   readonly chemistry?: Chemistry;
   readonly usedAh?: number;
   readonly leftAh?: number;
@@ -92,7 +94,7 @@ function flowing({ netA, at }: RigReading, mean: ByPart, expected: Expected): Se
 
 /** The numbers of a reading, the level first: one of it, the surest. */
 export function seenIn(reading: RigReading, mean: ByPart, expected: Expected): Seen[] {
-  const { percent, restVolts, chemistry, usedAh, leftAh } = reading;
+  const { percent, restVolts, chemistry, blocks, usedAh, leftAh } = reading;
   const found: (Seen | undefined)[] = [];
   if (usedAh !== undefined) found.push(counted(usedAh, mean, expected));
   else if (percent !== undefined) found.push(level(1 - percent / 100, mean, rough.percent));
@@ -100,7 +102,7 @@ export function seenIn(reading: RigReading, mean: ByPart, expected: Expected): S
   // On lead a counter is set by the label.
   else if (leftAh !== undefined) found.push(counted(expected.labelAh - leftAh, mean, expected));
   else if (restVolts !== undefined) {
-    const { value, low, high } = chargeAtRest(restVolts, chemistry ?? 'agm');
+    const { value, low, high } = chargeAtRest(restVolts, chemistry ?? 'agm', undefined, blocks);
     found.push(level(1 - value / 100, mean, Math.max(rough.restVolts, (high - low) / 100 / rough.restSpan)));
   }
   found.push(flowing(reading, mean, expected));

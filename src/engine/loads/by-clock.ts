@@ -26,13 +26,12 @@ export const meanAirC = (use: Use, values: Values): number => use.ambientC ?? va
 function hoursOf(day: Day, { byDay, meanC }: Clock): number[] {
   const tilted = useByHour(day, meanC).map((ah, hour) => ah * Math.exp(isDay(hour) ? byDay : -byDay));
   const sum = tilted.reduce((total, ah) => total + ah, 0);
-  return tilted.map(ah => (sum > 0 ? (ah * day.dailyUse) / sum : 0));
+  return tilted.map(ah => (ah * day.dailyUse) / sum);
 }
 
-/** Hours until so many Ah are drawn, from an hour of the day on. */
+/** Hours until so many Ah are drawn, from an hour of the day on; some are drawn each day. */
 function hoursUntil(chargeAh: number, byHour: readonly number[], startsAtH: number): number {
   const daily = byHour.reduce((total, ah) => total + ah, 0);
-  if (daily <= 0) return Number.POSITIVE_INFINITY;
   const days = Math.floor(chargeAh / daily);
   let left = chargeAh - days * daily;
   let clock = startsAtH;
@@ -53,8 +52,8 @@ function hoursUntil(chargeAh: number, byHour: readonly number[], startsAtH: numb
  * @param usableAh what there is to use
  */
 export function currentOver(day: Day, usableAh: number, clock: Clock | undefined, trace?: Trace): number {
-  const t = clock && usableAh > 0 ? hoursUntil(usableAh, hoursOf(day, clock), clock.startsAtH) : 0;
-  return t > 0 && Number.isFinite(t)
+  const t = clock && day.dailyUse > 0 ? hoursUntil(usableAh, hoursOf(day, clock), clock.startsAtH) : 0;
+  return t > 0
     ? run(currentOverHours, { Q: usableAh, t }, trace)
     : run(averageCurrent, { Q: day.dailyUse, t_day: 24 }, trace);
 }

@@ -1,6 +1,7 @@
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
 import type { Assumption, Values } from '../assumption.ts';
+import { dust } from '../grain.ts';
 import { type Day, dailyUseAh, type Use, useAssumptions } from './model.ts';
 import { averageCurrent, chargeOverTime } from './rules.ts';
 
@@ -12,7 +13,7 @@ export function chargeOver(day: Day, hours: number, trace?: Trace): number {
   if (hours >= 24 || day.parts.length === 0)
     return run(chargeOverTime, { Q: day.dailyUse, t: hours, t_day: 24 }, trace);
   const total = day.parts.reduce(
-    (sum, part) => sum + part.chargeAh * Math.min(1, hours / Math.max(part.hours, 1e-6)),
+    (sum, part) => sum + part.chargeAh * Math.min(1, hours / Math.max(part.hours, dust)),
     0,
   );
   trace?.lookup({

@@ -52,7 +52,7 @@ const withSpread = (name: AssumptionName, value: number, spread: number, why: st
   name,
   value,
   low: value * Math.max(leastShare, 1 - spread),
-  high: Math.min(Math.max(0.78, value), value * (1 + spread)),
+  high: Math.min(Math.max(clearest, value), value * (1 + spread)),
   unit: '',
   why,
 });

@@ -9,7 +9,6 @@ import { hourShare } from './sun-rules.ts';
  */
 export function hourlyShares(latitudeDeg: number, month: number): readonly number[] {
   const { omega_s } = sunDay(latitudeDeg, meanDay(month));
-  if (omega_s <= 0) return Array<number>(24).fill(0);
   const shares: number[] = [];
   // The afternoon mirrors the morning.
   for (let hour = 0; hour < 24; hour++)

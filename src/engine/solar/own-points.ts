@@ -1,7 +1,7 @@
 import { clearnessAt } from '#climate/world.ts';
 import { distanceKm } from '#places/near.ts';
 import type { Station } from './stations.ts';
-import { outsideRadiationOf, radians } from './sun.ts';
+import { outsideRadiationOf } from './sun.ts';
 
 /** Within the first a point of one's own goes before the grid, beyond the second it has no say, km. */
 const [ownKm, reachKm] = [40, 300] as const;
@@ -43,21 +43,12 @@ interface Neighbour {
   readonly weight: number;
 }
 
-/** Half the angle that the reach spans at the earth's centre, as a sine. */
-const reachSine = Math.sin(radians(reachKm / degreeKm / 2));
-
-/** Whether a point lies too far to the north or south, or the east or west, to be within reach: dear distances are few. */
-function isBeyond(point: Station, latitudeDeg: number, longitudeDeg: number): boolean {
-  if (Math.abs(point.latitudeDeg - latitudeDeg) * degreeKm >= reachKm) return true;
-  const east = Math.sin(radians(point.longitudeDeg - longitudeDeg) / 2);
-  return Math.cos(radians(point.latitudeDeg)) * Math.cos(radians(latitudeDeg)) * east ** 2 > reachSine ** 2;
-}
-
 /** The points within reach, the nearest first. */
 function neighboursOf(points: readonly Station[], latitudeDeg: number, longitudeDeg: number): Neighbour[] {
   const near: Neighbour[] = [];
   for (const station of points) {
-    if (isBeyond(station, latitudeDeg, longitudeDeg)) continue;
+    // Distances are dear: most points lie too far to the north or south.
+    if (Math.abs(station.latitudeDeg - latitudeDeg) * degreeKm > reachKm) continue;
     const km = distanceKm(latitudeDeg, longitudeDeg, station.latitudeDeg, station.longitudeDeg);
     if (km < reachKm) near.push({ station, km, weight: closeness(km) / (km ** 2 + ownKm ** 2) });
   }

@@ -76,6 +76,9 @@ const differs = (values: readonly (number | undefined)[]): boolean => {
   return told.length > 1 && Math.max(...told) - Math.min(...told) > unlikeShare * Math.max(...told);
 };
 
+/** Volts of a label that was read out. */
+const labelV = (panel: Solar): number | undefined => (isNamed(panel) ? undefined : panel.openCircuitV);
+
 const ampsLike = (panel: Solar): number | undefined =>
   panel.powerW && panel.powerW / (isNamed(panel) ? 22 : present(panel.openCircuitV));
 
@@ -115,7 +118,7 @@ export function judgeWiring(about: PanelCase, inSeries: number, wired: WiredSpan
     judgeAmps(about, wired),
     isTooHighForPwm ? (inSeries > 1 ? no('pwm-too-high') : tight('pwm-wastes')) : undefined,
     inSeries > 1 && differs(panels.map(ampsLike)) ? no('unlike-currents') : undefined,
-    inSeries === 1 && differs(panels.map(panel => panel.openCircuitV)) ? tight('unlike-volts') : undefined,
+    inSeries === 1 && differs(panels.map(labelV)) ? tight('unlike-volts') : undefined,
   ].filter(fit => fit !== undefined);
   return (
     found.find(({ fit }) => fit === 'no') ??

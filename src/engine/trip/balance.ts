@@ -2,6 +2,7 @@ import { present } from '#basics/present.ts';
 import { chargeStep, newStep, place } from '../battery/charge-step.ts';
 import type { Charging } from '../battery/charging.ts';
 import { putInToFullAh } from '../battery/fill.ts';
+import { dust } from '../grain.ts';
 import type { Plan } from './plan.ts';
 import { dayHours } from './profile.ts';
 import { chargeAfterHour } from './rules.ts';
@@ -103,8 +104,8 @@ export function balance(input: BalanceInput, record?: (hour: BalanceHour) => voi
   let lowestAtH = 0;
   let lowestStoredAh = 0;
   let lowestOutAh = 0;
-  let limitAtH = chargeAh < limitAh ? 0 : -1;
-  let flatAtH = -1;
+  let limitAtH = chargeAh < limitAh ? 0 : undefined;
+  let flatAtH: number | undefined;
   let allUse = 0;
   let allSun = 0;
   let allDriving = 0;
@@ -114,16 +115,16 @@ export function balance(input: BalanceInput, record?: (hour: BalanceHour) => voi
   let allStored = 0;
   let allOut = 0;
   let unmet = 0;
-  // A charge goes on for hours: what went in is reckoned once, at its end. Below nought: none is on.
-  let sinceAh = -1;
+  // A charge goes on for hours: what went in is reckoned once, at its end, by what was missing as it began.
+  let sinceAh: number | undefined;
   let t = 0;
-  while (t < durationH - 1e-9 && !(input.isOverAtLimit && chargeAh < limitAh)) {
+  while (t < durationH - dust && !(input.isOverAtLimit && chargeAh < limitAh)) {
     const clock = startHour + t;
-    const at = Math.floor(clock + 1e-9);
+    const at = Math.floor(clock + dust);
     const hours = Math.min(at + 1 - clock, durationH - t);
     const day = Math.floor(at / dayHours);
     const hour = at % dayHours;
-    const sun = present(suns[durationH - t <= input.lastSkyH + 1e-9 ? lastSky : present(plan.skies[day])]);
+    const sun = present(suns[durationH - t <= input.lastSkyH + dust ? lastSky : present(plan.skies[day])]);
     const sunW = sun.dayWh * present(sunShares[hour]);
     const sunA = sun.dayAh * present(sunShares[hour]);
     const mainsShare = present(mains[at]);
@@ -145,11 +146,11 @@ export function balance(input: BalanceInput, record?: (hour: BalanceHour) => voi
       chargeStep(battery, step);
       storedAh = missingAh - present(step[place.leftAh]);
       allOffered += present(step[place.currentA]) * hours;
-      if (sinceAh < 0) sinceAh = missingAh;
+      sinceAh ??= missingAh;
     } else {
-      if (sinceAh >= 0) {
+      if (sinceAh !== undefined) {
         allIn += putInToFullAh(battery, sinceAh) - putInToFullAh(battery, Math.max(0, capacityAh - before));
-        sinceAh = -1;
+        sinceAh = undefined;
       }
       outAh = Math.min(before, -netA * hours);
       unmet -= netA * hours + outAh;
@@ -162,13 +163,14 @@ export function balance(input: BalanceInput, record?: (hour: BalanceHour) => voi
     allStored += storedAh;
     allOut += outAh;
     if (netA < 0) {
-      if (limitAtH < 0 && before >= limitAh && chargeAh < limitAh) limitAtH = t + (before - limitAh) / -netA;
-      if (flatAtH < 0 && before + netA * hours <= 1e-9) flatAtH = t + before / -netA;
+      if (chargeAh < limitAh) limitAtH ??= t + (before - limitAh) / -netA;
+      if (before + netA * hours <= dust) flatAtH ??= t + before / -netA;
     }
     t += hours;
-    if (chargeAh < lowestAh - 1e-9) {
+    if (chargeAh < lowestAh - dust) {
       lowestAh = chargeAh;
-      lowestAtH = flatAtH >= 0 && chargeAh <= 1e-9 ? flatAtH : t;
+      // Nothing is lower than flat.
+      lowestAtH = flatAtH ?? t;
       lowestStoredAh = allStored;
       lowestOutAh = allOut;
     }
@@ -181,13 +183,13 @@ export function balance(input: BalanceInput, record?: (hour: BalanceHour) => voi
       pluggedAh: pluggedA * hours,
     });
   }
-  if (sinceAh >= 0)
+  if (sinceAh !== undefined)
     allIn += putInToFullAh(battery, sinceAh) - putInToFullAh(battery, Math.max(0, capacityAh - chargeAh));
   return {
     endAh: chargeAh,
     lowest: { chargeAh: lowestAh, atH: lowestAtH },
-    ...(limitAtH >= 0 && { limitAtH }),
-    ...(flatAtH >= 0 && { flatAtH }),
+    ...(limitAtH !== undefined && { limitAtH }),
+    ...(flatAtH !== undefined && { flatAtH }),
     sums: {
       useAh: allUse,
       sunAh: allSun,

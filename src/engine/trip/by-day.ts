@@ -1,4 +1,5 @@
 import { present } from '#basics/present.ts';
+import { dust } from '../grain.ts';
 import type { Sky } from '../solar/case.ts';
 import type { BalanceHour } from './balance.ts';
 import { driveOf, isIntoNextDay, type TripDay } from './plan.ts';
@@ -34,11 +35,11 @@ export function accountByDay(
   const days: DayAccount[] = [];
   for (const hour of hours) {
     const clock = startHour + hour.atH;
-    const day = Math.ceil(clock / dayHours - 1e-9) - 1;
+    const day = Math.ceil(clock / dayHours - dust) - 1;
     const percent = (100 * hour.chargeAh) / capacityAh;
     const before = days.at(-1)?.day === day ? present(days.pop()) : undefined;
     const isAt = (mark: number): boolean => Math.abs(clock - day * dayHours - mark) < 0.5;
-    const isLower = before === undefined || percent < before.lowestPercent - 1e-9;
+    const isLower = before === undefined || percent < before.lowestPercent - dust;
     days.push({
       day,
       useAh: (before?.useAh ?? 0) + hour.useAh,

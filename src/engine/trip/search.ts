@@ -1,6 +1,7 @@
 import { present } from '#basics/present.ts';
 import type { Assumption, Values } from '../assumption.ts';
 import { likelyOf } from '../explore.ts';
+import { nearEnough } from '../grain.ts';
 import { varied } from './laid.ts';
 import { simulate } from './model.ts';
 import type { Trip } from './trip.ts';
@@ -40,9 +41,8 @@ export function adverseValues(
 /** Ends of the searches: beyond them nobody would go. */
 const most = { batteryTimes: 40, panelW: 3000, drivingH: 14 } as const;
 
-/** Where a search starts, as a share of its end, and how near it comes. */
+/** Where a search starts, as a share of its end. */
 const least = 1e-3;
-const precision = 0.005;
 
 /**
  * Smallest input for which the trip stays above its limit: bisection on the trip itself by equal factors, to
@@ -60,7 +60,7 @@ function smallest(
   let [from, to] = [greatest * least, greatest];
   if (lasts(from)) return canBeNone && lasts(0) ? 0 : from;
   if (!lasts(to)) return undefined;
-  while (to / from > 1 + precision) {
+  while (to / from > 1 + nearEnough) {
     const middle = Math.sqrt(from * to);
     if (lasts(middle)) to = middle;
     else from = middle;

@@ -31,19 +31,19 @@ export interface Trip {
 }
 
 /** Whether there is any driving. */
-export const isDriven = ({ driving, days = [] }: Trip): boolean =>
-  days.some(day => day.drivingH !== undefined)
+export const isDriven = ({ driving, days }: Trip): boolean =>
+  days?.some(day => day.drivingH !== undefined)
     ? days.some(day => (day.drivingH ?? 0) > 0)
     : !!driving?.hoursPerDay;
 /** Whether a generator or mains charges on any day. */
-export const isPlugged = ({ days = [] }: Trip): boolean =>
-  days.some(day => (day.generatorH ?? 0) > 0 || (day.mainsH ?? 0) > 0);
+export const isPlugged = ({ days }: Trip): boolean =>
+  !!days?.some(day => (day.generatorH ?? 0) > 0 || (day.mainsH ?? 0) > 0);
 
 /** Whether it is on mains on any day. */
-export const isOnMains = ({ days = [] }: Trip): boolean => days.some(day => (day.mainsH ?? 0) > 0);
+export const isOnMains = ({ days }: Trip): boolean => !!days?.some(day => (day.mainsH ?? 0) > 0);
 
 /** The hour a trip starts at: as told, else in the morning of a first day whose drive or sky was told, else in the afternoon. */
-export function startOf({ startHour, days = [] }: Trip): number {
-  const [first] = days;
+export function startOf({ startHour, days }: Trip): number {
+  const first = days?.[0];
   return startHour ?? (first?.drivingH || first?.sky ? drivingFromHour : arrivalHour);
 }

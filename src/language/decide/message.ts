@@ -1,7 +1,8 @@
 import { featuresOf, meaningOf } from '../hazards/features.ts';
+import type { Mention } from '../recognise/mention.ts';
 import type { Stated } from './assemble.ts';
 import { scratch } from './feature-list.ts';
-import type { Frame } from './frame.ts';
+import { type Frame, frameOf } from './frame.ts';
 import { hashText, mix } from './hash.ts';
 import { factFeatures, wordFeatures } from './intent-features.ts';
 import { headOf, type Model, shares, unitsFor } from './model.ts';
@@ -95,3 +96,14 @@ export class MessageScores {
 /** The questions that the words alone point to, the likeliest two at most. */
 export const firstQuestions = (model: Model, frame: Frame, meanings: readonly number[]): number[] =>
   new MessageScores(model, frame, meanings).firstQuestions();
+
+/** The dangers that a stretch of words shows by itself, whatever it states, each with its probability. */
+export function dangersAlone(
+  model: Model,
+  mentions: readonly Mention[],
+  text: string,
+): ReadonlyMap<string, number> {
+  const units = new MessageScores(model, frameOf(mentions), meaningFeatures(text)).unitsOf({});
+  const p = shares(model.message, units, ...headOf(model, 'hazards'));
+  return new Map(model.hazardNames.map((name, k) => [name, p[k]!]));
+}

@@ -27,6 +27,7 @@ const makesAlone = {
     slot.loadDuty,
     slot.loadAverage,
     slot.loadStart,
+    slot.count,
   ),
   batteries: isIn(
     slot.capacity,

@@ -2,15 +2,17 @@ import { emergencies, type HazardCode, hazardCodes } from '#rig/hazard-codes.ts'
 import { hasEvidence } from './evidence.ts';
 
 /**
- * From which probability on a danger is named: of all dangers together, of the likeliest that the words can show,
- * and of a further one beside it; of a further one that
- * is an emergency more, as it takes the whole answer. Chosen on open messages, so that hardly any danger is missed and hardly a
- * harmless message alarms.
+ * From which probability on a danger is named: of all dangers together, of the likeliest that the words can show, and of
+ * a further one beside it. An emergency is named sooner, as somebody may be hurt now; a further one later, as it takes
+ * the whole answer. From `sure` on a danger is named although no word of the lexicon shows it: what was learned knows
+ * more words than the lexicon does. Chosen on open messages by weights that had not seen them.
  */
-export const alarm = { least: 0.15, first: 0.05, further: 0.1, emergency: 0.25 } as const;
-
-const leastOf = (code: HazardCode, isFirst: boolean): number =>
-  isFirst ? alarm.first : emergencies.has(code) ? alarm.emergency : alarm.further;
+export const alarm = {
+  least: { emergency: 0.15, other: 0.2 },
+  first: { emergency: 0.05, other: 0.1 },
+  further: { emergency: 0.25, other: 0.1 },
+  sure: { emergency: 0.7, other: 0.4 },
+} as const;
 
 /**
  * The dangers that probabilities are enough for, the likeliest first; none where the message seems harmless.
@@ -22,13 +24,17 @@ export function alarmed(
 ): readonly HazardCode[] {
   let sum = 0;
   for (const code of hazardCodes) sum += hazards.get(code) ?? 0;
-  if (sum < alarm.least) return [];
+  if (sum < Math.min(alarm.least.emergency, alarm.least.other)) return [];
   const concepts = spoken();
   return hazardCodes
-    .map(code => ({ code, p: hazards.get(code) ?? 0 }))
-    .filter(({ code }) => hasEvidence(code, concepts))
+    .map(code => ({
+      code,
+      p: hazards.get(code) ?? 0,
+      kind: emergencies.has(code) ? ('emergency' as const) : ('other' as const),
+    }))
+    .filter(({ code, p, kind }) => p >= alarm.sure[kind] || hasEvidence(code, concepts))
     .sort((a, b) => b.p - a.p)
     .slice(0, 2)
-    .filter(({ code, p }, k) => p >= leastOf(code, k === 0))
+    .filter(({ p, kind }, k) => sum >= alarm.least[kind] && p >= alarm[k === 0 ? 'first' : 'further'][kind])
     .map(({ code }) => code);
 }

@@ -15,7 +15,8 @@ const evidence: Readonly<Record<HazardCode, string>> = {
   'mains-lead':
     'both-ends cord earth-pin cut-off join tape coiled plug-change rolled exposed thin plug chained flex socket twist',
   backfeed: 'mains inlet socket plug both-ends feed house all-live both-on power-cut cord',
-  'bigger-fuse': 'fuse blow bigger foil fuse-like fuse-foil-2 swap-word put-in #two-ratings #two-currents',
+  'bigger-fuse':
+    'fuse switchboard blow bigger foil fuse-like fuse-foil-2 swap-word put-in #two-ratings #two-currents',
   'no-fuse': 'fuse no-fuse direct hooked bypass-fuse nothing-else omit',
   'over-current':
     'warm hot melt burnt-smell bms limit limit-word ciggy small-plug alternator isolator socket plug supply big-load direct no-dcdc fuse wire-word insulation inverter #over-limit #over-charge-limit #over-cable #over-socket #over-fuse #over-supply #two-currents #bank-over-alternator',

@@ -1,5 +1,6 @@
 import type { Mention } from './concepts.ts';
 import {
+  alikeSizes,
   ampacityA,
   batteryCurrentA,
   lighterSocketA,
@@ -86,7 +87,7 @@ export function figureConcepts(words: readonly Word[], mentions: readonly Mentio
   );
   const capacities = capacityQs.map(q => q.value);
   const [least, most] = [Math.min(...capacities), Math.max(...capacities)];
-  if (capacities.length > 1 && most >= 1.9 * least) found.push('#two-capacities');
+  if (capacities.length > 1 && most > alikeSizes * least) found.push('#two-capacities');
   if (['agm', 'gel', 'flooded', 'lithium'].filter(has).length > 1) found.push('#two-kinds');
 
   if (of('year').some(years => years >= 2 && years <= 15)) found.push('#years');

@@ -36,3 +36,6 @@ export const starterShare = 0.4;
 
 /** A starter battery whose size is not told, Ah; common practice. */
 export const usualStarterAh = 60;
+
+/** How much larger one battery may be than the other before they are unlike, common practice: makers' own spread and no more. */
+export const alikeSizes = 1.15;

@@ -3,7 +3,14 @@ import { present } from '#basics/present.ts';
 import { areaOfGauge } from '#quantity/gauge.ts';
 import type { HazardCode } from '#rig/hazard-codes.ts';
 import { meaningOf } from './features.ts';
-import { ampacityA, batteryCurrentA, starterShare, usualStarterAh } from './limits.ts';
+import {
+  alikeSizes,
+  ampacityA,
+  batteryCurrentA,
+  lighterSocketA,
+  starterShare,
+  usualStarterAh,
+} from './limits.ts';
 
 interface ToldLoad {
   readonly name?: string;
@@ -114,9 +121,6 @@ function isOverCurrent(told: Told): boolean {
 
 const isLead = (chemistry: string): boolean => chemistry !== 'lfp';
 
-/** How much larger one battery may be than the other before they are unlike, common practice: makers' own spread and no more. */
-const alikeSizes = 1.15;
-
 /** Batteries side by side that are unlike: chemistry, age or size. */
 function isMixed({ batteries = [], arrangement }: Told): boolean {
   if (arrangement !== 'parallel' || batteries.length < 2) return false;
@@ -143,6 +147,14 @@ function starterShareOf({ batteries = [], loads = [], durationH }: Told): number
   );
   return takenAh / (starter.capacityAh ?? usualStarterAh);
 }
+
+/** Whether draw and hours of all that runs are told: what is not told could take the rest of the battery. */
+const isAllTold = ({ loads = [], durationH }: Told): boolean =>
+  loads.every(
+    load =>
+      (load.currentA ?? load.powerW) !== undefined &&
+      (load.hoursOnce ?? durationH ?? load.hoursPerDay) !== undefined,
+  );
 
 /** Whether what something is called means that somebody's health hangs on it. */
 const meansMedical = lately(name => meaningOf(name).some(({ concept }) => concept === 'medical'));
@@ -177,8 +189,45 @@ function isAlike({ batteries = [], arrangement }: Told): boolean {
   );
 }
 
-/** So little out of a starter battery that no start is in doubt, common practice. */
-const littleShare = 0.15;
+/** Whether an inverter carries all that is told to run on it, with nothing else told that could be passed, at 1 C at most. */
+export function isWithinInverter({
+  batteries = [],
+  loads = [],
+  inverter,
+  cable,
+  fuseA,
+  alternatorA,
+}: Told): boolean {
+  const isOther =
+    cable !== undefined ||
+    fuseA !== undefined ||
+    alternatorA !== undefined ||
+    batteries.some(b => b.maxCurrentA !== undefined);
+  if (inverter?.powerW === undefined || loads.length === 0 || isOther) return false;
+  if (!loads.every(load => load.powerW !== undefined)) return false;
+  const powerW = sum(loads.map(load => (load.powerW ?? 0) * (load.count ?? 1)));
+  const bankAh = sum(batteries.map(b => (b.capacityAh ?? 0) * (b.count ?? 1)));
+  const voltageV = lithiumVolts(batteries.find(b => b.voltageV)?.voltageV ?? 12);
+  return powerW <= inverter.powerW && (bankAh === 0 || batteryCurrentA(powerW, voltageV) <= bankAh);
+}
+
+/** Of a lighter socket's rating what runs on it for hours; common practice. */
+const lighterShare = 0.8;
+
+/** Whether all that is told to run is told with its draw, and a lighter socket carries it together. */
+export function isWithinLighter({ loads = [], inverter, fuseA }: Told): boolean {
+  const currents = loads.map(
+    ({ currentA, powerW, supply, count = 1 }) =>
+      count *
+      (currentA ??
+        (powerW === undefined
+          ? Infinity
+          : supply === 'ac' || inverter !== undefined
+            ? batteryCurrentA(powerW)
+            : powerW / 12)),
+  );
+  return loads.length > 0 && sum(currents) <= lighterShare * Math.min(lighterSocketA, fuseA ?? Infinity);
+}
 
 /** Whether a limit and what is asked of it are both told, and the limit holds. */
 function isWithinLimits(told: Told): boolean {
@@ -209,6 +258,7 @@ export function ruledOut(told: Told): readonly HazardCode[] {
   if (isMild || (kinds.length > 0 && kinds.every(isLead))) found.push('cold-charge');
   if (isAlike(told)) found.push('mixed-parallel');
   const share = starterShareOf(told);
-  if (share !== undefined && share > 0 && share <= littleShare) found.push('starter-flat');
+  if (share !== undefined && share > 0 && share <= starterShare && isAllTold(told))
+    found.push('starter-flat');
   return found;
 }

@@ -1,7 +1,8 @@
 import { present } from '#basics/present.ts';
 import type { State } from '../decide/state.ts';
 import type { Mention } from '../recognise/mention.ts';
-import { claimants, counted, nearest } from './owners.ts';
+import { mayBeBare } from './bare-units.ts';
+import { claimants, counted, isOfThem, nearest } from './owners.ts';
 import { slotsOf, turnOf } from './roles.ts';
 import * as slot from './slots.ts';
 import { alike, all, nobody, pair, pairBefore, self, writer } from './whose.ts';
@@ -60,6 +61,9 @@ const ofSpans: ReadonlySet<number> = new Set([
   slot.duration,
 ]);
 
+/** A month as a stay is told: 30 days. */
+const hoursOfMonth = 720;
+
 function offerOf(m: Mention, s: number): Offer {
   const row = present(slot.slots[s]);
   const variants: number[] = [];
@@ -86,6 +90,7 @@ function offerOf(m: Mention, s: number): Offer {
     if (m.kind === 'number' && m.told > 0 && m.told < 1 && (shares.has(s) || s === slot.claimPercent)) {
       offer(-1, m.told * 100);
     } else if (s === slot.loadDuty && m.dimension === 'time') offer(-1, Math.round(m.value * 1000) / 10);
+    else if (s === slot.duration && m.unit === 'months') offer(-1, m.told * hoursOfMonth);
     else if (s === slot.ambient && m.dimension !== 'temperature') offer(-1, m.isNegative ? -m.told : m.told);
     else if (m.kind === 'number' && s === slot.duration) {
       offer(-1, m.told * 24);
@@ -94,6 +99,7 @@ function offerOf(m: Mention, s: number): Offer {
     m.variants.forEach((v, i) => {
       if (v.why === 'product' && !onlyOnce.has(s)) return;
       if (v.why === 'share' && s !== slot.claim) return;
+      if (v.why === 'sum' && !ofSpans.has(s) && s !== slot.driving) return;
       if ((v.why === 'times' || (v.why === 'span' && m.kind === 'number')) && !ofSpans.has(s)) return;
       offer(i, v.value);
     });
@@ -101,25 +107,6 @@ function offerOf(m: Mention, s: number): Offer {
   else put(-1, m.value);
   return { slot: s, variants, values };
 }
-
-const isTold =
-  (dimension: Mention['dimension']) =>
-  (mentions: readonly Mention[]): boolean =>
-    mentions.some(m => m.dimension === dimension);
-const isCountOf =
-  (kinds: ReadonlySet<Mention['kind']>) =>
-  (mentions: readonly Mention[], at: number): boolean =>
-    kinds.has(mentions[at + 1]?.kind ?? 'sign');
-
-/** Units that a bare number may have only where the message speaks of them. */
-const unitsTold: Readonly<Record<number, (mentions: readonly Mention[], at: number) => boolean>> = {
-  [slot.claimGauge]: isTold('gauge'),
-  [slot.loadEnergy]: isTold('energy'),
-  [slot.claimVolts]: isTold('voltage'),
-  [slot.claimEnergy]: isTold('energy'),
-  [slot.claimPanels]: isCountOf(new Set(['solar'])),
-  [slot.claimBatteries]: isCountOf(new Set(['battery', 'chemistry'])),
-};
 
 /** How many kinds of batteries are named. */
 const chemistriesOf = (mentions: readonly Mention[]): number => {
@@ -136,7 +123,7 @@ export function offersOf(mentions: readonly Mention[], at: number): Offers {
   for (const s of slotsOf(m)) {
     const isPersons = present(slot.slots[s]).owner === 'person';
     if (isPersons && s !== slot.claim && m.unit) continue;
-    if (unitsTold[s] && !unitsTold[s](mentions, at)) continue;
+    if (!mayBeBare(s, mentions, at)) continue;
     const offer = offerOf(m, s);
     if (offer.values.length === 0) continue;
     list.push(offer);
@@ -237,6 +224,8 @@ export function propose(
     } else if (row.owner === 'battery') {
       if (isEarly) {
         out.put(offer, nobody);
+        // "Both half full".
+        if (row.forAll && state.batteries().length > 1) out.put(offer, all);
         continue;
       }
       near.battery ??= nearest(state.batteries(), at);
@@ -260,6 +249,9 @@ export function propose(
     } else if (Number.isInteger(m.told)) {
       near.counted ??= counted(state, at);
       out.putFree(state, offer, near.counted);
+      // "Two bikes?", "3 of them": as many of the thing last spoken of, which the turn doesn't name.
+      if (state.lean === 'thing' && (near.counted.length === 0 || isOfThem(state.mentions, at)))
+        out.put(offer, self);
     }
   }
 }

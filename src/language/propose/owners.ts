@@ -45,13 +45,13 @@ const isSpeaker = (mentions: readonly Mention[], i: number): boolean => {
       ((next.text === ':' || next.kind === 'amount') && alsoNames.has(m.kind)) ||
       (next.text === ':' && m.kind === 'word') ||
       // "Against your 5.5": the bot's.
-      (m.text === 'your' && (next.kind === 'amount' || next.kind === 'number')))
+      ((m.text === 'your' || m.text === 'you') && (next.kind === 'amount' || next.kind === 'number')))
   );
 };
 /** What may be somebody's name as well: "May: 4 days", "Dawn 6 A?". */
 const alsoNames: ReadonlySet<string> = new Set(['month', 'sky', 'clock', 'level', 'place']);
 const surelySaid: ReadonlySet<string> = new Set(
-  'says say said sez told tells tipping insisted estimates reckons reckoned thinks claims claimed swears bets insists argues guesses believes figures'.split(
+  'says say said sez tell told tells tipping insisted estimates reckons reckoned thinks claims claimed swears bets insists argues guesses believes figures'.split(
     ' ',
   ),
 );
@@ -108,17 +108,17 @@ export function claimants(mentions: readonly Mention[], at: number): number[] {
 
 const countReach = 6;
 
+/** Whether a count is of what is told elsewhere: "three of them". */
+export const isOfThem = (mentions: readonly Mention[], at: number): boolean =>
+  mentions[at + 1]?.text === 'of' && mentions[at + 2]?.text === 'them';
+
 /** What may own a count: a load, panels, batteries. */
 export function counted(state: State, at: number): readonly number[] {
   const { mentions } = state;
   const out: number[] = [];
   // "Laptops, 90 W each, on a 300 W inverter, three of them".
-  const isOfThem = mentions[at + 1]?.text === 'of' && mentions[at + 2]?.text === 'them';
-  for (
-    let i = Math.max(0, at - (isOfThem ? 2 : 1) * countReach);
-    i < Math.min(mentions.length, at + 8);
-    i++
-  ) {
+  const reach = (isOfThem(mentions, at) ? 2 : 1) * countReach;
+  for (let i = Math.max(0, at - reach); i < Math.min(mentions.length, at + 8); i++) {
     const m = present(mentions[i]);
     const s = state.slots[i]!;
     if (

@@ -1,6 +1,7 @@
 import type { Dimension } from '#quantity/units.ts';
 import type { Mention, MentionKind } from '../recognise/mention.ts';
 import { answersOf } from './answers.ts';
+import { slotsOfRuledOut } from './ruled-out.ts';
 import {
   alternatorCurrent,
   alternatorFixed,
@@ -80,7 +81,6 @@ import {
   voltsCharging,
   voltsLoad,
   voltsRest,
-  without,
 } from './slots.ts';
 
 /** Which slots an amount of a dimension may fill. */
@@ -139,6 +139,7 @@ const ofNumber: readonly number[] = [
   loadCurrent,
   loadPower,
   capacity,
+  batteryEnergy,
   solarPower,
   inverterPower,
   inverterSurge,
@@ -179,12 +180,13 @@ const ofNumber: readonly number[] = [
   solarOpenVolts,
   loadDuty,
   alternatorCurrent,
+  batteryLimit,
   ...claims,
 ];
 const byKind: Partial<Record<MentionKind, readonly number[]>> = {
   thing: [load, same, removed],
   noun: [load, same, place],
-  level: [batteryLevel, target, claimPercent],
+  level: [batteryLevel, target, depthFloor, claimPercent],
   always: [loadHours, loadAverage],
   inverter: [load, removed],
   solar: [removed],
@@ -198,7 +200,6 @@ const byKind: Partial<Record<MentionKind, readonly number[]>> = {
   mount: [mount, batteryLevel],
   sky: [sky],
   shade: [shade],
-  without: [without],
   month: [month],
   place: [place],
   clock: [until],
@@ -211,11 +212,13 @@ const chargerOf: Readonly<Record<string, number>> = {
   generator: chargerGenerator,
 };
 const years: readonly number[] = [batteryAge];
+const months: readonly number[] = [duration, batteryAge];
 const cold: readonly number[] = [ambient];
 const areaToo: readonly number[] = [cableArea];
 const placeOnly: readonly number[] = [place];
+const thingOrPlace: readonly number[] = [load, same, removed, place];
 const leadAcid: readonly number[] = [batteryChemistry];
-const allDay: readonly number[] = [loadHours];
+const rateSlots: Readonly<Record<string, readonly number[]>> = { allday: [loadHours], week: [duration] };
 const spanSlots: readonly number[] = [until, duration, loadHours, loadOnce, driving];
 
 /** The slots that a mention may fill, besides none. */
@@ -223,6 +226,7 @@ export function slotsOf(m: Mention): readonly number[] {
   if (m.kind === 'word') return answersOf(m.text);
   if (m.kind === 'amount') {
     if (m.unit === 'years' || (m.unit === 'months' && m.spelled?.endsWith('old'))) return years;
+    if (m.unit === 'months') return months;
     const own = (m.rate === 'hour' && anHour[m.dimension!]) || (byDimension[m.dimension!] ?? []);
     if (m.unit === 'mm') return [...own, ...areaToo];
     // "Minus ten nights" are cold; "- 3 days" may be a stay after a dash.
@@ -238,8 +242,11 @@ export function slotsOf(m: Mention): readonly number[] {
         ? [chargerMains, same, load]
         : [chargerOf[m.key]!, same];
   if (m.kind === 'cable') return m.key === 'lead-acid' ? leadAcid : [];
-  if (m.kind === 'rate') return m.key === 'allday' ? allDay : [];
+  if (m.kind === 'rate') return rateSlots[m.key] ?? [];
+  // "Not to get the generator wet": it is there all the same.
+  if (m.kind === 'without') return slotsOfRuledOut(m.key);
   if (m.kind === 'person') return m.isLed ? placeOnly : [];
+  if (m.kind === 'thing' && m.isLed) return thingOrPlace;
   if (m.kind === 'mains') return [chargerMains, same];
   if (m.kind === 'alternator')
     return m.key === 'smart' ? [alternatorSmart] : m.key === 'fixed' ? [alternatorFixed] : [];

@@ -58,6 +58,7 @@ export function joined(mentions: readonly Mention[]): readonly Mention[] {
         m.told >= 5
       )
         variants.push({ why: 'joined', value: present(mentions[i - 1]).value + m.told / 60 });
+      for (const value of withTimeBefore(mentions, i)) variants.push({ why: 'sum', value });
       // "4 goes of 5 minutes", "twice a day for 10 min": as often as told.
       // "2.1 kWh a week": of a day.
       if (
@@ -73,9 +74,36 @@ export function joined(mentions: readonly Mention[]): readonly Mention[] {
     }
     if (m.kind === 'number')
       for (const value of sharesOf(mentions, i)) variants.push({ why: 'share', value });
-    for (const value of spansTo(mentions, i)) variants.push({ why: 'span', value });
+    for (const value of [...spansTo(mentions, i), ...spansOfHour(mentions, i)])
+      variants.push({ why: 'span', value });
     return variants.length > 0 && variants.length !== m.variants.length ? { ...out, variants } : out;
   });
+}
+
+const additions: ReadonlySet<string> = new Set(['and', '+', '&', 'plus', 'n', 'then']);
+/** How far back a time is looked for that one may be added to. */
+const sumReach = 8;
+
+/**
+ * Hours of a time together with one told before: "half an hour in the morning and half an hour in the evening",
+ * "40 minutes there and 40 back", where the second leaves its unit out and may stand alone as well.
+ */
+function withTimeBefore(mentions: readonly Mention[], at: number): number[] {
+  const m = present(mentions[at]);
+  const isBare = m.kind === 'number' && m.told > 0 && m.told < 60;
+  if (!isBare && !(isTime(m) && m.value < 24)) return [];
+  let isJoined = false;
+  for (let i = at - 1; i >= Math.max(0, at - sumReach); i--) {
+    const other = present(mentions[i]);
+    if (additions.has(other.text)) isJoined = true;
+    // Another thing has hours of its own.
+    if (other.kind === 'number' || other.kind === 'thing' || other.kind === 'noun') return [];
+    if (!isTime(other)) continue;
+    if (!isJoined || other.value >= 24 || (other.unit !== 'min' && other.unit !== 'h')) return [];
+    const value = isBare ? (m.told * other.value) / other.told : m.value;
+    return isBare ? [value, other.value + value] : [other.value + value];
+  }
+  return [];
 }
 
 /** What half of an amount told before may be called: "half that", "half of that", "only half as long". */
@@ -105,13 +133,16 @@ function isAWeek(mentions: readonly Mention[], at: number): boolean {
   if (mentions[at - 1]?.text === 'weekly' || mentions[at + 1]?.text === 'weekly') return true;
   return mentions
     .slice(at + 1, at + 4)
-    .some(o => (o.kind === 'rate' && o.key === 'week') || (o.cls === '1week' && o.told === 1));
+    .some(o => (o.kind === 'rate' && o.key === 'week') || (/^1weeks?$/.test(o.cls) && o.told === 1));
 }
 
 const untilWords = /^(?:to|-|till|til|until|tae|thru|through|and|finishing|ending|off|finish|ends)$/;
 
 /** What stands between two bare hours: "8 to 11", "6-10". */
 const spanWords: ReadonlySet<string> = new Set(['to', '-', 'thru', 'through']);
+
+const startWords = /^(?:on|start|starts|starting|open|opens)$/;
+const endWords = /^(?:off|finish|finishes|ends|ending)$/;
 
 /** The hour that a time or a bare number is: "6.30" is half past six. */
 const hourOf = (m: Mention): number => {
@@ -145,7 +176,10 @@ function spansTo(mentions: readonly Mention[], at: number): number[] {
   const isLed =
     !areBare ||
     (mentions[at - 2] === low && spanWords.has(present(mentions[sep]).text)) ||
-    mentions.slice(Math.max(0, at - 5), at).some(o => /^(?:from|till|til|until|between)$/.test(o.text));
+    mentions.slice(Math.max(0, at - 5), at).some(o => /^(?:from|till|til|until|between)$/.test(o.text)) ||
+    // "On at 7 and off at 1".
+    (endWords.test(present(mentions[sep]).text) &&
+      mentions.slice(Math.max(0, sep - 6), sep).some(o => startWords.test(o.text)));
   if (!low || !isLed) return m.kind === 'clock' ? spansFromClock(mentions, at) : [];
   const out = new Set<number>();
   const days = dayOf(m) - dayOf(low);
@@ -156,6 +190,27 @@ function spansTo(mentions: readonly Mention[], at: number): number[] {
     const value = (hourOf(m) - hourOf(low) + shift + 48) % 24;
     if (value > 0 && value <= 20) out.add(Math.round(value * 100) / 100);
   }
+  // "One. Music till midnight": the number may be no hour at all.
+  if (low.kind === 'number' && mentions[sep - 1] !== low && m.kind === 'clock')
+    for (const value of spansFromClock(mentions, at)) out.add(value);
+  return [...out];
+}
+
+/** Hours between a time of the clock and a bare number that is told as one: "9 in the evening; departure at 7", "it's 11 now". */
+function spansOfHour(mentions: readonly Mention[], at: number): number[] {
+  const m = present(mentions[at]);
+  if (m.kind !== 'number' || !Number.isInteger(m.told) || m.told < 1 || m.told > 12) return [];
+  const isNow = mentions[at + 1]?.text === 'now';
+  if (!isNow && mentions[at - 1]?.text !== 'at') return [];
+  const out = new Set<number>();
+  for (const { kind, value } of mentions) {
+    if (kind !== 'clock' || !Number.isFinite(value)) continue;
+    for (const half of [0, 12]) {
+      const hours = ((isNow ? value - m.told : m.told - value) + half + 48) % 24;
+      if (hours > 0 && hours <= mostNamed) out.add(Math.round(hours * 100) / 100);
+    }
+    if (out.size >= 2 * mostOthers) break;
+  }
   return [...out];
 }
 
@@ -163,6 +218,9 @@ const dayOf = (m: Mention): number => {
   for (const word of m.key.split(' ')) if (Object.hasOwn(weekdays, word)) return weekdays[word]!;
   return Number.NaN;
 };
+
+/** The longest span, h, that is thought of where an hour is told without its half of the day. */
+const mostNamed = 20;
 
 /** How many other times of a message are held against one. */
 const mostOthers = 3;
@@ -188,12 +246,17 @@ function spansFromClock(mentions: readonly Mention[], at: number): number[] {
 
 const timesWords: Readonly<Record<string, number>> = { twice: 2, thrice: 3 };
 
+const eachTime = /^(?:a (?:go|time|pop|piece|shot|cup|feed|use)|each|apiece|per)\b/;
+const [nearTimes, farTimes] = [7, 14];
+
 /** How many times something is done, told within a few words: "4 cups", "3 times", "twice". */
 function timesNear(mentions: readonly Mention[], at: number): number[] {
   const out = new Set<number>();
-  for (let i = Math.max(0, at - 7); i < Math.min(mentions.length, at + 8); i++) {
+  // "5 feeds … twelve minutes a go": what says that it is one of several looks farther back, and so does "three times".
+  const isEach = eachTime.test(`${mentions[at + 1]?.text} ${mentions[at + 2]?.text}`);
+  for (let i = Math.max(0, at - farTimes); i < Math.min(mentions.length, at + 8); i++) {
     const m = present(mentions[i]);
-    if (i === at) continue;
+    if (i === at || (i < at - nearTimes && !isEach && mentions[i + 1]?.text !== 'times')) continue;
     if (m.kind === 'number' && Number.isInteger(m.told) && m.told >= 2 && m.told <= 20) out.add(m.told);
     if (m.kind === 'word' && Object.hasOwn(timesWords, m.text)) out.add(timesWords[m.text]!);
   }

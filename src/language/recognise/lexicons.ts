@@ -5,7 +5,14 @@ import { dayTimes, doubtfulDays, doubtfulMonths, months, weekdays } from '../wor
 import { genericNouns, plainWords, thingsFirst, weakNames } from '../words/en/common.ts';
 import { ordinals } from '../words/en/day-plans.ts';
 import { everyday } from '../words/en/everyday.ts';
-import { alwaysPhrases, emptyPhrases, fillPhrases, fullPhrases, morePhrases } from '../words/en/levels.ts';
+import {
+  alwaysPhrases,
+  emptyPhrases,
+  fillPhrases,
+  fullPhrases,
+  halfPhrases,
+  morePhrases,
+} from '../words/en/levels.ts';
 import { modifiers } from '../words/en/modifiers.ts';
 import { givenNames } from '../words/en/names.ts';
 import { kin, kinPhrases } from '../words/en/people.ts';
@@ -116,6 +123,7 @@ for (const row of modifiers)
   }
 
 for (const name of emptyPhrases) lexicon.add(name, { kind: 'level', key: '0', value: 0 });
+for (const name of halfPhrases) lexicon.add(name, { kind: 'level', key: '50', value: 50 });
 for (const name of fillPhrases) lexicon.add(name, { kind: 'level', key: 'fill', value: 100 });
 for (const name of alwaysPhrases) lexicon.add(name, { kind: 'always', key: '', value: 24 });
 for (const name of ['wet', 'wet deep cycle', 'wet lead', 'wet batteries'])

@@ -81,7 +81,7 @@ export interface Mention {
 
 /** Another value of an amount, named for why. */
 export interface Variant {
-  readonly why: 'range' | 'thousands' | 'joined' | 'product' | 'span' | 'times' | 'share';
+  readonly why: 'range' | 'thousands' | 'joined' | 'product' | 'span' | 'times' | 'share' | 'sum';
   readonly value: number;
   /** Of a product: how many. */
   readonly count?: number;

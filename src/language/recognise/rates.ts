@@ -52,6 +52,8 @@ const alone: Readonly<Record<string, string>> = {
   overnite: 'night',
 };
 
+const hoursOfWeek = 168;
+
 const make = (rate: string, from: number, to: number, text: string): Mention => ({
   kind: 'rate',
   key: rate,
@@ -59,7 +61,8 @@ const make = (rate: string, from: number, to: number, text: string): Mention => 
   text,
   from,
   to,
-  value: Number.NaN,
+  // "Spending a week in Utah": a stay perhaps, and no rate.
+  value: rate === 'week' ? hoursOfWeek : Number.NaN,
   told: Number.NaN,
   variants: [],
 });

@@ -4,6 +4,7 @@ import { plainWords } from '../words/en/common.ts';
 import { coarseCluster, fineCluster } from '../words/learned.ts';
 import { alternatorTold } from './alternator.ts';
 import { amountAt } from './amounts.ts';
+import { batteriesPlaced } from './battery-place.ts';
 import { clockAt } from './clock.ts';
 import { matterOf } from './courtesy.ts';
 import { dutyAt } from './duty.ts';
@@ -89,6 +90,18 @@ function ownerAt(text: string, tokens: readonly Token[], at: number): Mention | 
   return found?.value.kind === 'person'
     ? make('person', found.value.key, at, at + 1, { cls: found.value.key, text: token.text })
     : undefined;
+}
+
+/** Whether what names a person or a thing stands where its namesake among the places would: "near Mobile". */
+function mayBePlace(
+  inPlaces: readonly string[],
+  tokens: readonly Token[],
+  words: readonly string[],
+  at: number,
+  { kind, key, cls, to }: Mention,
+): boolean {
+  if (kind === 'person' && key === 'name') return isWhere(words, at, to);
+  return cls === 'thing?' && to === at + 1 && isWhere(words, at, to) && !!placeAt(inPlaces, tokens, at);
 }
 
 /** The one that takes more tokens; of equal ones the first. */
@@ -186,8 +199,8 @@ export function recognise(text: string): Recognised {
       }
     }
     const isNewLine = token.isNewLine && at > 0;
-    if (best.kind === 'person' && best.key === 'name' && isWhere(words, at, best.to))
-      best = { ...best, isLed: true };
+    if (mayBePlace(inPlaces, tokens, words, at, best))
+      best = { ...best, isLed: true, ...(best.kind === 'thing' ? { raw: best.text } : {}) };
     mentions.push(
       needsRaw.has(best.kind) || best.cls === '?' || isNewLine
         ? {
@@ -201,5 +214,5 @@ export function recognise(text: string): Recognised {
     );
     at = best.to;
   }
-  return { text, tokens, words, mentions: joined(alternatorTold(mentions)).map(shaped) };
+  return { text, tokens, words, mentions: joined(batteriesPlaced(alternatorTold(mentions))).map(shaped) };
 }

@@ -21,6 +21,8 @@ export const articles: ReadonlySet<string> = new Set(['a', 'an', 'one', 'another
 export const spans: ReadonlySet<string> = new Set([
   'hour',
   'hours',
+  'hr',
+  'min',
   'week',
   'fortnight',
   'weekend',
@@ -34,6 +36,7 @@ export const spans: ReadonlySet<string> = new Set([
   'watt',
   'long weekend',
   'year old',
+  'yr old',
   'month old',
   'kilowatt hour',
   'kilowatt',
@@ -78,6 +81,9 @@ export function unitAt(tokens: readonly Token[], words: Phrases, at: number): Un
   const { value: unit, length } = found;
   let spelled = '';
   for (let i = 0; i < length; i++) spelled += (i > 0 ? ' ' : '') + words.wordAt(at + i);
+  // "-15 w/ inverter on" is with it, "lithium 100 min 20%" at least.
+  if (spelled === 'w' && !token.isGlued && words.wordAt(at + 1) === '/') return undefined;
+  if (spelled === 'min' && !token.isGlued && isShare(tokens, at + 1)) return undefined;
   if (length === 1 && doubtfulUnits.has(spelled)) {
     const next = words.wordAt(at + 1);
     if (
@@ -104,6 +110,10 @@ export function unitAt(tokens: readonly Token[], words: Phrases, at: number): Un
   // "100 Ah", "5 A h": the longest is found already; "amp" before "hour" too.
   return { unit, spelled, end: at + length };
 }
+
+/** Whether a share is told at a token: "20%". */
+const isShare = (tokens: readonly Token[], at: number): boolean =>
+  tokens[at]?.kind === 'number' && /^(?:%|percent)$/.test(tokens[at + 1]?.text ?? '');
 
 /** From so many on a glued "s" makes no seconds but a plural, and of the volts of batteries: "two 12s". */
 const leastOfMany = 45;

@@ -76,6 +76,7 @@ const fillers: ReadonlySet<string> = new Set([
   'using',
   'having',
   'help',
+  'mind',
   'plan',
   'planning',
   'want',

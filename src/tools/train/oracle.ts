@@ -137,6 +137,8 @@ function isTold(
   }
   if (slot.chargerKinds[c.slot]) return fits(states.chargers, 'kind', slot.chargerKinds[c.slot]).length > 0;
   if (c.slot === slot.count) {
+    if (c.owner === self)
+      return fits(states.loads, 'count', c.value).some(r => alike(spokenOf ?? 'load', r.name));
     const o = mentions[c.owner]!;
     const lists =
       o.kind === 'solar'

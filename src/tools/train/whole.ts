@@ -39,9 +39,20 @@ async function fitted(groups: readonly Group[], options: TrainOptions): Promise<
   return readModel(Buffer.from(bytes));
 }
 
+/** Who wrote a group: an author's second file is numbered. */
+const authorOf = ({ file }: Group): string => file.replace(/-\d+$/, '');
+
+/** The groups in two halves of which no author writes for both: how sure a reading is, is learned as of a stranger's. */
+function halvesByAuthor(groups: readonly Group[]): readonly [Group[], Group[]] {
+  const authors = [...new Set(groups.map(authorOf))].sort();
+  const half = new Map(authors.map((author, n) => [author, n % 2]));
+  const of = (which: number): Group[] => groups.filter(group => half.get(authorOf(group)) === which);
+  return [of(0), of(1)];
+}
+
 /**
- * Fits the whole reader: roles and questions; then, by halves that have not seen each other, what whole readings weigh
- * and how sure a reading may be taken.
+ * Fits the whole reader: roles and questions; then, by halves whose authors have not seen each other, what whole readings
+ * weigh and how sure a reading may be taken.
  */
 export async function trainWhole(
   labelled: readonly Group[],
@@ -51,11 +62,9 @@ export async function trainWhole(
   const groups = inMoreVoices(
     labelled.map(group => ({ ...group, wordings: group.wordings.slice(0, mostWordings) })),
   );
-  const halves = [0, 1].map(half => groups.filter((_, n) => n % 2 === half));
-  const [first, second, model] = await Promise.all(
-    [halves[0]!, halves[1]!, groups].map(part => fitted(part, o)),
-  );
-  const rankings = [second!, first!].map((other, k) => rankingsOf(halves[k]!, other, k * 1e6));
+  const halves = halvesByAuthor(groups);
+  const [first, second, model] = await Promise.all([...halves, groups].map(part => fitted(part, o)));
+  const rankings = [second!, first!].map((other, k) => rankingsOf(halves[k as 0 | 1], other, k * 1e6));
   const ranker = fitRanker(rankings.flat(), rank);
   const judgedReadings = rankings.flatMap((half, k) => {
     const other = fitRanker(rankings[1 - k]!, rank);

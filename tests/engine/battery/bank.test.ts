@@ -161,6 +161,98 @@ describe('batteries joined', () => {
   });
 });
 
+describe('what they are as one', () => {
+  const of = (...batteries: (Partial<Battery> & { readonly count?: number })[]) =>
+    present(bankOf(batteries.map(battery => ({ count: 1, ...battery }))));
+  const pack = { capacityAh: 20, voltageV: 3.7, isOfCell: true } as const;
+
+  test('series as told goes before the volts of the system', () => {
+    const two = many(2, { capacityAh: 100, chemistry: 'agm' });
+    expect(present(bankOf(two, 'series', 12))).toMatchObject({ capacityAh: 100, voltageV: 24, inSeries: 2 });
+    expect(present(bankOf(two, 'parallel', 24))).toMatchObject({ inSeries: 2, voltageV: 24 });
+    expect(present(bankOf(two, undefined, 12))).toMatchObject({ capacityAh: 200, voltageV: 12, inSeries: 1 });
+    // Three make no equal strings of two.
+    const three = many(3, { capacityAh: 100, chemistry: 'agm' });
+    expect(present(bankOf(three, undefined, 24))).toMatchObject({ capacityAh: 300, voltageV: 12 });
+    expect(present(bankOf(three, 'series', 24))).toMatchObject({ capacityAh: 100, voltageV: 36 });
+  });
+
+  test('a 12 V and a 6 V one in series are 18 V, and the smaller one’s Ah', () => {
+    const unlike = [
+      ...many(1, { capacityAh: 100, chemistry: 'agm', voltageV: 12 }),
+      ...many(1, { capacityAh: 80, chemistry: 'agm', voltageV: 6 }),
+    ];
+    expect(present(bankOf(unlike, 'series'))).toMatchObject({ voltageV: 18, capacityAh: 80, isMixed: true });
+  });
+
+  test('a power bank is one alone: beside a battery it is a part of a bank', () => {
+    expect(of(pack).isOfCell).toBe(true);
+    expect(of(pack, { capacityAh: 100, chemistry: 'agm' })).not.toHaveProperty('isOfCell');
+  });
+
+  test('without its kind a battery is AGM, a pack told in Wh or of cells lithium; a kind that is told goes for all', () => {
+    expect(of({ capacityAh: 100 })).toMatchObject({ chemistry: 'agm', isChemistryAssumed: true });
+    expect(of({ energyWh: 1024 })).toMatchObject({
+      chemistry: 'lfp',
+      isChemistryAssumed: true,
+      capacityAh: 80,
+    });
+    expect(of(pack)).toMatchObject({ chemistry: 'lfp', isChemistryAssumed: true });
+    expect(of({ capacityAh: 100 }, { capacityAh: 100, chemistry: 'gel' })).toMatchObject({
+      chemistry: 'gel',
+      isChemistryAssumed: false,
+      isMixed: false,
+    });
+    expect(of({ energyWh: 1200, chemistry: 'agm' })).toMatchObject({ chemistry: 'agm', capacityAh: 100 });
+  });
+
+  test('the level of the one that was told, the age of the oldest, tired before old', () => {
+    expect(of({ capacityAh: 100 }, { capacityAh: 100, stateOfChargePercent: 0 }).stateOfChargePercent).toBe(
+      0,
+    );
+    expect(of({ capacityAh: 100, ageYears: 2 }, { capacityAh: 100, ageYears: 5 }).ageYears).toBe(5);
+    expect(of({ capacityAh: 100, ageYears: 0 }).ageYears).toBe(0);
+    expect(of({ capacityAh: 100, wear: 'old' }, { capacityAh: 100, wear: 'tired' }).wear).toBe('tired');
+    expect(of({ capacityAh: 100, wear: 'old' }, { capacityAh: 100 }).wear).toBe('old');
+    expect(of({ capacityAh: 100 })).not.toHaveProperty('ageYears');
+    expect(of({ capacityAh: 100 })).not.toHaveProperty('wear');
+  });
+
+  test('of no size there is no bank', () => {
+    expect(bankOf([{ count: 1, capacityAh: 0 }])).toBeUndefined();
+    expect(bankOf([{ count: 1 }])).toBeUndefined();
+    expect(bankOf([])).toBeUndefined();
+    expect(present(bankOf([{ count: 1 }, { count: 2, capacityAh: 50 }])).count).toBe(2);
+  });
+});
+
+describe('the most that they may give together', () => {
+  const of = (count: number, maxCurrentA?: number): Battery => ({
+    count,
+    capacityAh: 100,
+    chemistry: 'lfp',
+    maxCurrentA,
+  });
+  test.for<[says: string, batteries: Battery[], how: 'parallel' | 'series', limitA: number | undefined]>([
+    ['one', [of(1, 100)], 'parallel', 100],
+    ['two alike in parallel add up', [of(2, 100)], 'parallel', 200],
+    ['so they do told one by one', [of(1, 100), of(1, 100)], 'parallel', 200],
+    ['the weakest of three is at its limit first', [of(2, 100), of(1, 50)], 'parallel', 150],
+    ['two alike in series: the same current goes through both', [of(2, 100)], 'series', 100],
+    ['so it does told one by one', [of(1, 100), of(1, 100)], 'series', 100],
+    ['in series the weaker one counts', [of(1, 100), of(1, 50)], 'series', 50],
+    ['one of two told in series: no more than that', [of(1, 100), of(1)], 'series', 100],
+    ['one of two told in parallel: the other adds nothing', [of(1, 100), of(1)], 'parallel', 100],
+    ['none told', [of(2)], 'parallel', undefined],
+  ])('%s', ([, batteries, how, limitA]) => {
+    expect(present(bankOf(batteries, how)).maxCurrentA).toBe(limitA);
+  });
+
+  test('four for 24 V are two strings', () => {
+    expect(present(bankOf([of(4, 100)], undefined, 24))).toMatchObject({ maxCurrentA: 200, voltageV: 25.6 });
+  });
+});
+
 test.for<[told: number | undefined, kind: 'agm' | 'lfp', volts: number]>([
   [undefined, 'agm', 12],
   [undefined, 'lfp', 12.8],

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Charging } from '#engine/battery/charging.ts';
 import { fillTimeH, missingAfterH, putInAh, putInToFullAh } from '#engine/battery/fill.ts';
+import { Trace } from '#rule/trace.ts';
 import { ideal } from '../trip/ideal.ts';
 
 /** A battery that keeps all of its charge, with a time constant of an hour. */
@@ -40,6 +41,24 @@ const keeps = (c: Charging, missing: number): number =>
     : c.topEfficiency + (c.efficiency - c.topEfficiency) * Math.min(1, missing / c.topAh);
 
 describe('the closed form', () => {
+  /** The parts of a charge that its working tells. */
+  const parts = (c: Charging, from: number, to: number, amps: number): readonly string[] => {
+    const trace = new Trace();
+    fillTimeH(c, from, to, amps, trace);
+    return trace.steps.flatMap(step =>
+      'rule' in step && step.rule.name.endsWith('Time') ? [step.rule.name] : [],
+    );
+  };
+  test.for<[says: string, c: Charging, from: number, to: number, amps: number, told: string[]]>([
+    ['steady, then a tail', plain, 50, 2, 25, ['steadyTime', 'tailTime']],
+    ['a tail alone: 10 Ah missing is below what 25 A get to in full', plain, 10, 2, 25, ['tailTime']],
+    ['steady alone: it ends before the tail', plain, 50, 30, 25, ['steadyTime']],
+    ['all three', lossy, 50, 2, 25, ['steadyTime', 'tailTime', 'topTailTime']],
+    ['the last alone', lossy, 10, 2, 25, ['topTailTime']],
+  ])('its working tells the parts that there are: %s', ([, c, from, to, amps, told]) => {
+    expect(parts(c, from, to, amps).filter(name => name !== 'fillTime')).toEqual(told);
+  });
+
   test('25 A into 50 Ah missing: an hour in full, then a tail', () => {
     expect(fillTimeH(plain, 50, 25, 25)).toBeCloseTo(1, 9);
     expect(fillTimeH(plain, 50, 2.5, 25)).toBeCloseTo(1 + Math.log(10), 9);

@@ -73,6 +73,14 @@ describe('how much drop it stands', () => {
 });
 
 describe('its current', () => {
+  test('of a load its draw is taken for granted, and not how long it runs, whatever it is called', () => {
+    for (const name of ['water pump', 'the hot power washer', 'an old power supply box'])
+      expect(names('loads', { loads: [load(name)] })).toEqual(
+        names('loads', { loads: [load(name)] }).filter(one => / power$/.test(one)),
+      );
+    expect(names('loads', { loads: [load('water pump')] })).toEqual(['water pump power']);
+  });
+
   test('as told', () => {
     expect(amps('told', { cable: { currentA: 18 } })).toMatchObject({
       ratedA: 18,

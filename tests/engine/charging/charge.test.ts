@@ -9,6 +9,7 @@ import { meanChargeV } from '#engine/battery/round-trip.ts';
 import { type Charge, chargeAssumptions, chargeOf, dcdcInputA } from '#engine/charging/charge.ts';
 import { type Source, sourceAssumptions, sourceCurrentA } from '#engine/charging/source.ts';
 import type { Chemistry } from '#rig/rig.ts';
+import { Trace } from '#rule/trace.ts';
 
 const likely = (list: readonly Assumption[]) => Object.fromEntries(list.map(a => [a.name, a.value]));
 
@@ -77,6 +78,27 @@ describe('charging, common practice', () => {
     // With no level told it ends where chargers stop, at 97 %: 8 Ah at 97 %, then 17 Ah at less and less.
     expect(done.neededAh).toBeCloseTo(8 / 0.97 + (20 / 0.47) * Math.log(0.97 / (0.5 + (0.47 * 3) / 20)), 9);
     expect(done.startPercent).toBeCloseTo(75, 9);
+  });
+
+  test('30 Ah back to 80 %, with no level told, is what it is from 50 % to 80 %', () => {
+    for (const chemistry of ['agm', 'flooded', 'lfp'] as const) {
+      const level = run(chemistry, 100, 50, 20, { targetPercent: 80 });
+      const bank = present(bankOf([{ count: 1, capacityAh: 100, chemistry }]));
+      const { charge, values } = charging(chemistry, 100, 50, { missingAh: 30, targetPercent: 80 });
+      const told = chargeOf({ ...charge, bank }, 20, values);
+      expect(told.neededAh).toBeCloseTo(level.neededAh, 9);
+      expect(told.timeH).toBeCloseTo(level.timeH, 9);
+      expect(told.startPercent).toBeCloseTo(50, 9);
+    }
+  });
+
+  test('where no current flows, an amount is never put back, and the working divides by nothing', () => {
+    const bank = present(bankOf([{ count: 1, capacityAh: 100, chemistry: 'lfp' }]));
+    const charge: Charge = { bank, isSizeAssumed: true, isIsolator: false, missingAh: 30, temperatureC: -5 };
+    const trace = new Trace();
+    const done = chargeOf(charge, 20, likely(chargeAssumptions(charge)), trace);
+    expect(done).toMatchObject({ timeH: Number.POSITIVE_INFINITY, currentA: 0 });
+    expect(trace.steps.filter(step => 'inputs' in step && step.inputs.I === 0)).toEqual([]);
   });
 
   test('nothing told of the level: lead from 50 %, lithium from 20 %', () => {

@@ -25,6 +25,14 @@ test('where one end is nought, moves add up plainly, below nought if need be', (
   expect(figures.x.high).toBe(5);
 });
 
+test('the same where it is the high end at which the figure is nought', () => {
+  // 10 A less what is used: 4 A likely, 0 to 10 A; and a second that lifts it to 8 A.
+  const list = [one('age', 0, 6, 10), one('fullAt', 1, 1, 2)];
+  const { figures } = explore(list, 'x', v => ({ x: (10 - taken(v, 'age')) * taken(v, 'fullAt') }));
+  expect(figures.x.low).toBeCloseTo(0, 9);
+  expect(figures.x.high).toBeCloseTo(4 + Math.hypot(6, 4), 9);
+});
+
 test('an end that is the likely value is not computed anew', () => {
   let runs = 0;
   explore([one('age', 1, 1, 2), one('fullAt', 3, 3, 3)], 'x', v => {

@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { present } from '#basics/present.ts';
+import { bankOfOne } from '#engine/battery/bank.ts';
+import { expectedOf } from '#engine/learn/expect.ts';
 import { learn } from '#engine/learn/learn.ts';
 import { predict } from '#engine/learn/predict.ts';
 import { type Expected, type Learned, place, size, unlearned } from '#engine/learn/state.ts';
@@ -70,6 +72,29 @@ describe('two levels that agree', () => {
     expect(taken).toBe('moved');
     expect(learned.mean[0]).toBeCloseTo(0.71, 3);
   });
+
+  test('or in what a lithium battery says is left: 29 of 100 are 71 % gone', () => {
+    const left = (leftAh: number) => ({ leftAh, chemistry: 'lfp' as const });
+    const { learned, taken } = twice(left(30), left(29));
+    expect(taken).toBe('moved');
+    expect(learned.mean[0]).toBeCloseTo(0.71, 3);
+  });
+
+  test('more left than expected was charged, less is odd, whichever way it is told', () => {
+    const now = { ...known, mean: [0.5, 0, 0, 0, 0] as const, readings: 5 };
+    for (const told of [{ percent: 90 }, { usedAh: 10 }, { leftAh: 90, chemistry: 'lfp' as const }])
+      expect(learn(now, { at: at(13), ...told }, plain).taken).toBe('moved');
+    for (const told of [{ percent: 10 }, { usedAh: 90 }, { leftAh: 10, chemistry: 'lfp' as const }])
+      expect(learn(now, { at: at(13), ...told }, plain).taken).toBe('odd');
+  });
+
+  test('each reading that counts is one more', () => {
+    expect(learn({ ...known, readings: 5 }, { at: at(13), percent: 79 }, plain).learned.readings).toBe(6);
+    expect(learn({ ...known, readings: 5 }, { at: at(13), percent: 30 }, plain).learned.readings).toBe(5);
+    expect(twice({ percent: 30 }, { percent: 29 }).learned.readings).toBe(6);
+    // Charged by what nobody told of.
+    expect(learn({ ...known, readings: 5 }, { at: at(13), percent: 95 }, plain).learned.readings).toBe(6);
+  });
 });
 
 test('a few points fuller with no sun to fill it was charged, and teaches nothing of the draw', () => {
@@ -82,6 +107,16 @@ test('a few points fuller with no sun to fill it was charged, and teaches nothin
   // By day with a panel on it the sun may have done that.
   const sunny = { ...plain, sunAh: each(0.5) };
   expect(learn({ ...unsure, readings: 5 }, { at: at(13), percent: 57 }, sunny).taken).toBe('taken');
+});
+
+test('a rig in which anything cools by a compressor draws by fits and starts', () => {
+  const bank = bankOfOne({ capacityAh: 100, chemistry: 'agm' });
+  const thing = (name: string) => ({ name, count: 1, supply: 'dc' as const, currentA: 1 });
+  const isSteady = (...names: string[]) =>
+    expectedOf({ bank, use: { loads: names.map(thing), voltageV: 12 } }).isSteady;
+  expect(isSteady('light')).toBe(true);
+  expect(isSteady('fridge')).toBe(false);
+  expect(isSteady('light', 'fridge')).toBe(false);
 });
 
 describe('amps at a glance', () => {

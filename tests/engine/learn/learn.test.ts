@@ -189,6 +189,28 @@ test('other gear: what was learnt of it goes, and the rest stays', () => {
   expect(other.mean[0]).toBe(known.mean[0]);
 });
 
+test('whatever gear is another, what was learnt of the rest stays to the last digit', () => {
+  const known = learntFrom(
+    [18, 30, 42, 54].map((hour, i) => ({ at: at(hour), percent: 90 - 17 * i, netA: -1.5 })),
+    sunny,
+  );
+  fc.assert(
+    fc.property(fc.subarray([...parts], { minLength: 0 }), gone => {
+      const other = without(known, gone);
+      const isGone = (i: number) => gone.includes(present(parts[i]));
+      const fresh = unlearned(0);
+      expect(other.cov).toHaveLength(known.cov.length);
+      for (let i = 0; i < size; i++) {
+        expect(other.mean[i]).toBe(isGone(i) ? fresh.mean[i] : known.mean[i]);
+        for (let j = i; j < size; j++) {
+          const from = !(isGone(i) || isGone(j)) ? known.cov : i === j ? fresh.cov : undefined;
+          expect(other.cov[place(i, j)]).toBe(from ? from[place(i, j)] : 0);
+        }
+      }
+    }),
+  );
+});
+
 describe('whatever is read', () => {
   const reading = fc.record(
     {

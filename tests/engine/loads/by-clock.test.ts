@@ -13,7 +13,7 @@ describe('the draw over the hours that it lasts', () => {
   test('without a clock the whole day counts', () => expect(currentOver(even, 6, undefined)).toBe(1));
 
   test('what draws evenly draws so from any hour on', () => {
-    for (const usableAh of [0.25, 6, 12, 24, 50])
+    for (const usableAh of [0.25, 6, 12, 24, 48, 50])
       for (const startsAtH of [0, 5.5, 12, 23.9])
         expect(currentOver(even, usableAh, { ...noon, startsAtH })).toBeCloseTo(1, 9);
   });
@@ -28,6 +28,13 @@ describe('the draw over the hours that it lasts', () => {
     expect(at(12, 14.4)).toBeCloseTo(0.8, 9);
     // A whole day is a day whenever it starts.
     expect(at(15, 48)).toBeCloseTo(1, 9);
+  });
+
+  test('where nothing is drawn, or there is nothing to draw, it is the day’s', () => {
+    const trace = new Trace();
+    expect(currentOver({ ...even, dailyUse: 0, currentA: 0 }, 20, noon, trace)).toBe(0);
+    expect(currentOver(even, 0, noon, trace)).toBe(1);
+    expect(trace.steps).toMatchObject([{ inputs: { Q: 0, t_day: 24 } }, { inputs: { Q: 24, t_day: 24 } }]);
   });
 
   test('the working divides what was drawn by the hours', () => {

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { meanAirC } from '#engine/loads/by-clock.ts';
 import { dailyUseAh, dayOf } from '#engine/loads/model.ts';
 import { chargeOver } from '#engine/loads/over.ts';
-import { isPerhapsThreeWay } from '#engine/loads/reading.ts';
+import { isPerhapsThreeWay, runningHours } from '#engine/loads/reading.ts';
 import type { Load } from '#rig/rig.ts';
 
 const thing = (name: string, more: Partial<Load>): Load => ({ name, count: 1, supply: 'dc', ...more });
@@ -26,6 +26,29 @@ describe('what may be a three-way fridge', () => {
   ] as const)('%s of %d W on 12 V: %s', ([name, powerW, isPerhaps]) => {
     expect(isPerhapsThreeWay(thing(name, { powerW }), 12)).toBe(isPerhaps);
   });
+});
+
+test('a fridge for mains is no three-way one on the battery, whatever it draws', () => {
+  expect(isPerhapsThreeWay(thing('camping fridge', { powerW: 120 }), 12)).toBe(true);
+  expect(isPerhapsThreeWay(thing('camping fridge', { powerW: 120, supply: 'ac' }), 12)).toBe(false);
+});
+
+test('hours told beside a share of the time are not those of its compressor', () => {
+  const told = { powerW: 45, hoursPerDay: 8 };
+  expect(runningHours(thing('fridge', told))).toBe(8);
+  expect(runningHours(thing('fridge', { ...told, dutyPercent: 40 }))).toBeUndefined();
+  expect(runningHours(thing('fridge', { ...told, isAverage: true }))).toBeUndefined();
+});
+
+test('only what runs on mains makes an inverter that is left on a large one', () => {
+  const light = thing('light', { powerW: 500, hoursPerDay: 1 });
+  const kettle = thing('kettle', { powerW: 300, hoursPerDay: 0.1, supply: 'ac' });
+  const left = { voltageV: 12, isInverterLeftOn: true } as const;
+  const idle = (...loads: Load[]) =>
+    dailyUseAh({ ...left, loads }, {}) - dailyUseAh({ ...left, isInverterLeftOn: false, loads }, {});
+  expect(idle(kettle)).toBeGreaterThan(1);
+  expect(idle(kettle, thing('heater', { powerW: 2500, hoursPerDay: 0.1 }))).toBeCloseTo(idle(kettle), 6);
+  expect(idle(light)).toBeGreaterThan(1);
 });
 
 test('amps told while it runs are no average: the compressor rests in between', () => {

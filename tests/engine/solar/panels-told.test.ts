@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { chemistryRow } from '#engine/battery/tables.ts';
 import { circuitAssumptions } from '#engine/cable/circuit.ts';
-import { heightOf } from '#engine/solar/air.ts';
+import { airTemperature, dayTemperature, heightOf } from '#engine/solar/air.ts';
 import { coldestMorning } from '#engine/solar/cold.ts';
 import { dailyYield, flowingAh } from '#engine/solar/model.ts';
 import { fewestInSeries, toldOpenV } from '#engine/solar/module.ts';
@@ -95,4 +95,10 @@ test('the colder the nights of a place, the further its coldest falls below them
   expect(inland.value).toBeGreaterThan(-42);
   expect(coast.value).toBeGreaterThan(0);
   expect(coast.value).toBeLessThan(12);
+});
+
+test('where nobody named a place, the air is told for what it is asked of', () => {
+  expect(dayTemperature({}).why).toContain('day');
+  expect(airTemperature({}).why).toContain('weather');
+  expect(dayTemperature({}).value).toBeGreaterThanOrEqual(airTemperature({}).value);
 });

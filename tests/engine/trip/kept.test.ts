@@ -2,8 +2,10 @@ import { describe, expect, test } from 'vitest';
 import { explore } from '#engine/explore.ts';
 import { type BalanceHour, balance } from '#engine/trip/balance.ts';
 import { accountByDay } from '#engine/trip/by-day.ts';
+import { exploreLevel } from '#engine/trip/level-at.ts';
 import { simulate, type Trip, tripAssumptions } from '#engine/trip/model.ts';
 import { sharesOf } from '#engine/trip/profile.ts';
+import { isPlugged } from '#engine/trip/trip.ts';
 import { likelyOf, tripWith } from './cases.ts';
 import { planned, quiet } from './ideal.ts';
 
@@ -69,6 +71,108 @@ test('half an hour on a generator is half an hour’s amps', () => {
   });
   expect(sums.pluggedAh).toBeCloseTo(10, 9);
   expect(sums.storedAh).toBeCloseTo(10, 9);
+});
+
+test('an hour’s sun in the record is its watts at the battery’s volts', () => {
+  const seen: number[] = [];
+  balance(
+    {
+      ...quiet,
+      startAh: 20,
+      startHour: 12,
+      durationH: 1,
+      suns: [{ dayWh: 240, dayAh: 0 }],
+      sunShares: Array<number>(24).fill(1),
+    },
+    hour => seen.push(hour.sunAh),
+  );
+  expect(seen).toEqual([20]);
+});
+
+test('a generator or mains charges only where some day has hours of it', () => {
+  const charges = (...days: NonNullable<Trip['days']>) => isPlugged(tripWith({ days }));
+  expect(charges()).toBe(false);
+  expect(charges({ drivingH: 2 }, { sky: 'sunny' })).toBe(false);
+  expect(charges({ generatorH: 0, mainsH: 0 })).toBe(false);
+  expect(charges({}, { generatorH: 1 })).toBe(true);
+  expect(charges({}, { mainsH: 9 })).toBe(true);
+});
+
+test('air that was told leaves no battery’s temperature to be taken for granted', () => {
+  const names = (ambientC?: number) =>
+    tripAssumptions(tripWith({ use: { loads: [], dailyUseAh: 20, voltageV: 12, ambientC } })).map(
+      a => a.name,
+    );
+  expect(names()).toContain('batteryTemperature');
+  expect(names(30)).not.toContain('batteryTemperature');
+});
+
+test('a current that was read off leaves nothing of the loads to be taken for granted', () => {
+  const ahead = {
+    bank: tripWith({}).bank,
+    use: { loads: [{ name: 'fridge', count: 1, supply: 'dc' as const }], voltageV: 12 },
+    level: { name: 'stateOfCharge', value: 80, low: 80, high: 80, unit: '%', why: 'told' } as const,
+    durationH: 5,
+    clockH: 20,
+  };
+  const moved = (netA?: number) => exploreLevel({ ...ahead, netA }).ranked.map(({ name }) => name);
+  expect(moved()).toContain('ambientC');
+  expect(moved(-3)).not.toContain('ambientC');
+});
+
+test('days told as neither sunny nor overcast are as days of which nothing was told', () => {
+  for (const sun of [{ powerW: 120 }, { ahPerDay: 30 }]) {
+    const trip = (days?: Trip['days']) =>
+      tripWith({
+        days,
+        startHour: 16,
+        sun: { ...sun, sun: { latitudeDeg: -28.6, longitudeDeg: 153.6, month: 5 } },
+      });
+    const [told, untold] = [trip([{ sky: 'mixed' }, { sky: 'mixed' }, {}]), trip()];
+    expect(tripAssumptions(told).map(a => a.name)).toEqual(tripAssumptions(untold).map(a => a.name));
+    expect(simulate(told, likelyOf(told)).lowestCharge).toBe(simulate(untold, likelyOf(untold)).lowestCharge);
+  }
+});
+
+test('from full in the sun, then out, then in again: what went in is counted from each beginning', () => {
+  const hours = (at: Readonly<Record<number, number>>) => Array.from({ length: 24 }, (_, h) => at[h] ?? 0);
+  const { sums, endAh } = balance({
+    ...quiet,
+    useByHour: hours({ 2: 10 }),
+    sunShares: hours({ 1: 5, 3: 5, 5: 5 }),
+  });
+  expect(endAh).toBeCloseTo(100, 9);
+  // Five come in while it is full: none of them goes in.
+  expect(sums).toMatchObject({ inAh: expect.closeTo(10, 9), notTakenAh: expect.closeTo(5, 9) });
+});
+
+test('gone no further than the limit, where only that is asked', () => {
+  const seen: number[] = [];
+  const input = { ...quiet, useByHour: Array<number>(24).fill(20) };
+  balance({ ...input, isOverAtLimit: true }, ({ atH }) => seen.push(atH));
+  expect(seen).toEqual([1, 2, 3]);
+  seen.length = 0;
+  balance(input, ({ atH }) => seen.push(atH));
+  expect(seen).toHaveLength(24);
+});
+
+test('the last day’s sky is the sky of its 24 hours and of no other', () => {
+  const seen: number[] = [];
+  balance(
+    {
+      ...quiet,
+      startAh: 10,
+      durationH: 48,
+      sunShares: Array<number>(24).fill(1),
+      suns: [
+        { dayWh: 0, dayAh: 0.5 },
+        { dayWh: 0, dayAh: 0.1 },
+      ],
+      lastSkyH: 24,
+    },
+    ({ sunAh }) => seen.push(sunAh),
+  );
+  expect(seen).toEqual([...Array<number>(24).fill(0.5), ...Array<number>(24).fill(0.1)]);
 });
 
 test('what is on all day, or said to be on for longer, is on evenly', () => {

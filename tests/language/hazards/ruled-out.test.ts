@@ -39,8 +39,18 @@ test.for<[name: string, told: Told, codes: HazardCode[]]>([
     ['starter-flat'],
   ],
   [
+    'as much out of the starter as it can spare',
+    { batteries: [starter], loads: [{ name: 'fridge', currentA: 4 }], durationH: 8 },
+    ['starter-flat'],
+  ],
+  [
     'more out of the starter',
-    { batteries: [starter], loads: [{ name: 'fridge', currentA: 4 }], durationH: 6 },
+    { batteries: [starter], loads: [{ name: 'fridge', currentA: 4 }], durationH: 9 },
+    [],
+  ],
+  [
+    'one of two loads without its hours',
+    { batteries: [starter], loads: [{ currentA: 1, hoursOnce: 3 }, { currentA: 9 }] },
     [],
   ],
   ['nothing told', {}, []],

@@ -22,4 +22,4 @@ export const weekdays = table({
 export const doubtfulDays: ReadonlySet<string> = new Set(['sun', 'sat', 'mon', 'wed', 'weds', 'fri', 'thu', 'tue']);
 
 /** Times of day by name, hour of the clock. */
-export const dayTimes = table({ noon: 12, midday: 12, midnight: 24, lunch: 12.5, lunchtime: 12.5, breakfast: 8, morning: 9, dinner: 18, teatime: 18, evening: 19, arvo: 15, afternoon: 15, dawn: 6, sunrise: 6, dusk: 18, sunset: 18, night: 21, brekkie: 8, tea: 18, supper: 19, suppertime: 19 });
+export const dayTimes = table({ noon: 12, midday: 12, midnight: 24, lunch: 12.5, lunchtime: 12.5, breakfast: 8, morning: 9, dinner: 18, teatime: 18, evening: 19, arvo: 15, afternoon: 15, dawn: 6, sunrise: 6, dusk: 18, sunset: 18, night: 21, brekkie: 8, tea: 18, supper: 19, suppertime: 19, bedtime: 22, sundown: 18, sunup: 6, nightfall: 19, daybreak: 6 });

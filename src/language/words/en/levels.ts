@@ -4,7 +4,10 @@ export const fullPhrases: readonly string[] = [
 ];
 
 /** Ways to say that a battery is empty. */
-export const emptyPhrases: readonly string[] = ['empty', 'from empty', 'from nothing', 'dead flat', 'stone dead', 'completely flat', 'fully flat', 'drained', 'fully discharged', 'nothing left', 'totally flat', 'run down'];
+export const emptyPhrases: readonly string[] = ['empty', 'from empty', 'from nothing', 'dead flat', 'stone dead', 'completely flat', 'fully flat', 'drained', 'fully discharged', 'nothing left', 'down to nothing', 'right down to nothing', 'down to zero', 'totally flat', 'run down'];
+
+/** Ways to say that half of a battery is used. */
+export const halfPhrases: readonly string[] = ['halfway', 'halfway down', 'halfway flat'];
 
 /** Ways to ask for a full battery. */
 export const fillPhrases: readonly string[] = ['fill', 'refill', 'fill up', 'fill it', 'fill it up', 'filling', 'filled', 'refilled', 'top up', 'top it up', 'fills', 'replenish', 'brim', 'fill her up', 'fully recharge', 'recharge fully', 'charge it fully', 'charge fully', 'all the way', 'all the way up', 'to the top'];

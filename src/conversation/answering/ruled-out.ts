@@ -1,0 +1,75 @@
+import { isWithinInverter, isWithinLighter, ruledOut, type Told } from '#language/hazards/told.ts';
+import type { HazardCode } from '#rig/hazard-codes.ts';
+
+type Concepts = ReadonlySet<string>;
+
+interface Ruling {
+  readonly code: HazardCode;
+  /** Whether facts show that the danger is not there. */
+  readonly isOut: (told: Told, concepts: Concepts) => boolean;
+  /** What the words may show that no fact covers: then the danger stays. */
+  readonly unless: Concepts;
+}
+
+const set = (...concepts: string[]): Concepts => new Set(concepts.join(' ').split(' '));
+const heat = 'hot warm melt burnt-smell smoke flames';
+/** What is on the way beside an inverter or a socket, and could be passed. */
+const others = 'bms limit limit-word small-plug supply alternator isolator no-dcdc';
+
+/** A battery's limit told ("my lithium has a 100 A BMS"), and nothing that could pass it. */
+const isLimitAlone = ({
+  batteries = [],
+  loads,
+  inverter,
+  chargers,
+  alternatorA,
+  cable,
+  fuseA,
+}: Told): boolean =>
+  batteries.some(({ maxCurrentA }) => maxCurrentA !== undefined) &&
+  !loads?.length &&
+  !chargers?.length &&
+  [inverter, alternatorA, cable, fuseA].every(fact => fact === undefined);
+
+const rulings: readonly Ruling[] = [
+  {
+    code: 'over-current',
+    isOut: told => ruledOut(told).includes('over-current') || isLimitAlone(told),
+    unless: set(heat, 'ciggy small-plug socket plug supply alternator isolator no-dcdc direct'),
+  },
+  {
+    code: 'over-current',
+    isOut: isWithinInverter,
+    unless: set(heat, others, 'ciggy wire-word thin chained'),
+  },
+  {
+    code: 'over-current',
+    isOut: (told, concepts) => concepts.has('ciggy') && isWithinLighter(told),
+    unless: set(heat, others, 'wire-word thin #over-socket #over-fuse'),
+  },
+  // A fuse of which the size is told is there, unless words say where none is.
+  {
+    code: 'no-fuse',
+    isOut: ({ fuseA }) => fuseA !== undefined,
+    unless: set('no-fuse omit bypass-fuse cut-out nothing-else need-it short-run denial far'),
+  },
+  {
+    code: 'mixed-parallel',
+    isOut: told => ruledOut(told).includes('mixed-parallel'),
+    unless: set('old different age-word year-word one-of-them car-battery'),
+  },
+  {
+    code: 'starter-flat',
+    isOut: told => ruledOut(told).includes('starter-flat'),
+    unless: set(
+      'no-start slow clicks dead-car battery-dead flat old remote always all-night frost #low-volts #below-zero',
+    ),
+  },
+  { code: 'cold-charge', isOut: told => ruledOut(told).includes('cold-charge'), unless: set() },
+];
+
+/** The dangers that facts rule out, unless the words show them in a way that no fact covers. */
+export const outOf = (told: Told, concepts: Concepts): readonly HazardCode[] =>
+  rulings.flatMap(({ code, isOut, unless }) =>
+    [...unless].some(concept => concepts.has(concept)) || !isOut(told, concepts) ? [] : [code],
+  );

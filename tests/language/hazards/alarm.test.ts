@@ -1,0 +1,27 @@
+import { expect, test } from 'vitest';
+import { alarmed } from '#language/hazards/alarm.ts';
+import type { HazardCode } from '#rig/hazard-codes.ts';
+
+test.for<[name: string, p: Partial<Record<HazardCode, number>>, concepts: string[], codes: HazardCode[]]>([
+  ['nothing likely', { gas: 0.05, 'no-fuse': 0.05 }, ['gas-word', 'fuse'], []],
+  ['likely, with a word that shows it', { 'mixed-parallel': 0.25 }, ['old'], ['mixed-parallel']],
+  ['likely, and no word shows it', { 'mixed-parallel': 0.25 }, ['lithium'], []],
+  [
+    'so likely that other words than ours must show it',
+    { 'mixed-parallel': 0.5 },
+    ['lithium'],
+    ['mixed-parallel'],
+  ],
+  ['as likely, but it would take the whole answer', { 'carbon-monoxide': 0.5 }, ['sleep'], []],
+  ['unsure, of what would hurt somebody now', { gas: 0.16 }, ['gas-word'], ['gas']],
+  ['as unsure, of what would not', { 'no-fuse': 0.16 }, ['fuse'], []],
+  ['two at once', { 'no-fuse': 0.6, 'over-current': 0.2 }, ['fuse', 'inverter'], ['no-fuse', 'over-current']],
+  [
+    'an emergency beside it must be likelier',
+    { 'no-fuse': 0.6, gas: 0.2 },
+    ['fuse', 'gas-word'],
+    ['no-fuse'],
+  ],
+])('%s', ([, p, concepts, codes]) => {
+  expect(alarmed(new Map(Object.entries(p)), () => new Set(concepts))).toEqual(codes);
+});
