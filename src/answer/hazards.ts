@@ -9,12 +9,22 @@ export interface HazardAnswer {
   /** What to do instead, one or two short sentences. */
   readonly instead: string;
   /** In an emergency, whom to call. */
-  readonly call?: string;
+  readonly call?: string | undefined;
   /** Where it hands over to licensed people, makers and local codes. */
   readonly defers: string;
   /** What no answer with this danger may hold, tried by tests on every such answer. */
   readonly never: readonly RegExp[];
   readonly source: string;
+  /** What is said in the place of it where the message tells it closer. */
+  readonly closer?: readonly Closer[];
+}
+
+/** What one way to show a danger wants said, by the concepts that the message speaks of (`language/hazards`). */
+interface Closer {
+  /** Of each list one at least. */
+  readonly of: readonly (readonly string[])[];
+  readonly not: readonly string[];
+  readonly says: Pick<HazardAnswer, 'first' | 'instead' | 'defers'> & Partial<Pick<HazardAnswer, 'call'>>;
 }
 
 /** A figure with a unit: an emergency names none. */
@@ -63,6 +73,31 @@ export const hazardAnswers: readonly HazardAnswer[] = [
       /\b(?:switch|turn) (?:the |a )?(?:fan|light|inverter) on\b/i,
     ],
     source: 'IEC 62485-2 and AS/NZS 5601.2 in general terms; first aid as poison centres advise',
+    closer: [
+      {
+        of: [['acid'], ['body']],
+        not: ['ignite', 'gas-word', 'bottle', 'eggs'],
+        says: {
+          first:
+            'Rinse it with running water for 20 minutes now, an eye with its lids held open, then a doctor.',
+          call: `In an eye, or a burn that hurts: ${emergencyNumber}`,
+          instead: 'Take off what it wetted, washed or not. Acid goes on eating when it has stopped hurting.',
+          defers: 'Gloves and goggles next time; a battery that leaks goes to a battery recycler.',
+        },
+      },
+      {
+        of: [['closed'], ['wet-lead', 'battery-box', 'lead-acid']],
+        not: ['ignite', 'gas-word', 'bottle', 'eggs', 'smell', 'hiss', 'hot', 'leak', 'gas-alarm', 'smoke'],
+        says: {
+          first:
+            'Not without a vent: on charge it gives off gas that one spark blows up. Don’t sleep beside it.',
+          call: `Smell of rotten eggs already? Everybody out, touch no switch. ${emergencyNumber}`,
+          instead:
+            'In a box of its own, vented to the outside high up, with no switch, fuse or plug in it. Sealed AGM and gel gas when overcharged; lithium does not.',
+          defers: 'Follow the maker’s sheet and your local code for where it may stand.',
+        },
+      },
+    ],
   },
   {
     code: 'mains-wiring',
@@ -118,6 +153,19 @@ export const hazardAnswers: readonly HazardAnswer[] = [
     defers: 'The maker’s limit on the label comes first; not sure, ask an auto electrician.',
     never: [yes, /\btight\b(?! lugs)/i],
     source: 'Makers’ limits; IEC 60364-5-52, ISO 4165, ISO 1724 and ISO 10133 in general terms',
+    closer: [
+      {
+        of: [['lithium'], ['alternator']],
+        not: ['dcdc', 'hot', 'smoke'],
+        says: {
+          first:
+            'No, not straight on: lithium takes more than an alternator can give for long, and cooks it.',
+          instead:
+            'A DC-DC charger between them holds it to its own amps: about half of the alternator’s rating for long is fair.',
+          defers: 'The makers’ limits come first; not sure, ask an auto electrician.',
+        },
+      },
+    ],
   },
   {
     code: 'cold-charge',
@@ -179,18 +227,31 @@ const byCode: ReadonlyMap<HazardCode, HazardAnswer> = new Map(
   hazardAnswers.map(answer => [answer.code, answer]),
 );
 
-/** What is said of a danger. */
-export const hazardAnswer = (code: HazardCode): HazardAnswer => present(byCode.get(code));
+const nothing: ReadonlySet<string> = new Set();
+
+/**
+ * What is said of a danger.
+ * @param concepts what the message speaks of: some ways to show a danger want other words
+ */
+export function hazardAnswer(code: HazardCode, concepts = nothing): HazardAnswer {
+  const answer = present(byCode.get(code));
+  const closer = answer.closer?.find(
+    ({ of, not }) =>
+      of.every(some => some.some(one => concepts.has(one))) && !not.some(one => concepts.has(one)),
+  );
+  return closer ? { ...answer, call: undefined, ...closer.says } : answer;
+}
 
 /** The whole answer of an emergency, where one of the dangers is one: what to do now, whom to call, no figures. */
-export function emergencyText(codes: readonly HazardCode[]): string | undefined {
-  const answer = codes.filter(code => emergencies.has(code)).map(hazardAnswer)[0];
+export function emergencyText(codes: readonly HazardCode[], concepts = nothing): string | undefined {
+  const code = codes.find(one => emergencies.has(one));
+  const answer = code && hazardAnswer(code, concepts);
   return answer && [answer.first, answer.call, answer.instead, answer.defers].filter(Boolean).join('\n');
 }
 
 /** The lines that stand before anything else where a danger is seen: one a danger, three at most. */
-export const warningLines = (codes: readonly HazardCode[]): readonly string[] =>
-  codes.slice(0, 3).map(code => hazardAnswer(code).first);
+export const warningLines = (codes: readonly HazardCode[], concepts = nothing): readonly string[] =>
+  codes.slice(0, 3).map(code => hazardAnswer(code, concepts).first);
 
 /** What of a text the rows of its dangers forbid; empty where it is as it should be. */
 export function forbidden(text: string, codes: readonly HazardCode[]): readonly string[] {

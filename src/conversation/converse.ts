@@ -6,6 +6,7 @@ import { present } from '#basics/present.ts';
 import { intentNamed } from '#intents';
 import type { Intent } from '#intents/intent.ts';
 import { worked } from '#intents/unused.ts';
+import { meaningOf } from '#language/hazards/features.ts';
 import type { Cue } from '#language/words/en/cues.ts';
 import type { ChatUnits } from '#quantity/chat-units.ts';
 import type { Facts } from '#rig/rig.ts';
@@ -207,7 +208,8 @@ function answer(
     const left = remember(memory, message, asTalk(read), nothing);
     return { memory: left, answer: silence(heard) };
   }
-  const danger = { codes: hazards, intent: intent.name, facts, isSaid };
+  const concepts = hazards.length > 0 ? new Set(meaningOf(message.text).map(one => one.concept)) : undefined;
+  const danger = { codes: hazards, intent: intent.name, facts, isSaid, ...(concepts && { concepts }) };
   if (isEmergency(hazards)) {
     const reply = safe({ headline: '' }, { ...danger, isBack: false });
     // Nothing of it is kept but that it was said: the next line ("out now, still smoking") is of it.

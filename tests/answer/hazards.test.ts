@@ -35,6 +35,27 @@ test('an emergency is what to do now, then whom to call', () => {
   expect(emergencyText([])).toBeUndefined();
 });
 
+test.for([
+  ['acid in an eye is rinsed', ['acid', 'body', 'battery'], /^Rinse it with running water/],
+  ['a battery shut in where one sleeps is vented', ['closed', 'wet-lead', 'bed'], /^Not without a vent/],
+  ['acid looked at with a lighter is a spark', ['acid', 'caps', 'ignite', 'body'], /^No spark/],
+  ['a smell in a shut van is a leak', ['gas-word', 'smell', 'closed', 'battery-box'], /^No spark/],
+] as const)('gas: %s', ([, concepts, first]) => {
+  const text = present(emergencyText(['gas'], new Set(concepts)));
+  expect(text).toMatch(first);
+  expect(text).toMatch(/emergency number/);
+  expect(forbidden(text, ['gas'])).toEqual([]);
+});
+
+test('lithium straight on an alternator is told so, and not of one behind a DC-DC charger', () => {
+  const first = (...concepts: string[]) => hazardAnswer('over-current', new Set(concepts)).first;
+  expect(first('lithium', 'alternator')).toMatch(/^No, not straight on/);
+  expect(first('lithium', 'alternator', 'dcdc')).toMatch(/^No: that is more/);
+  expect(warningLines(['over-current'], new Set(['lithium', 'alternator']))).toEqual([
+    first('lithium', 'alternator'),
+  ]);
+});
+
 test('at most three warnings, the most urgent first', () => {
   expect(warningLines(['no-fuse', 'over-current', 'cold-charge', 'medical'])).toEqual(
     (['no-fuse', 'over-current', 'cold-charge'] as const).map(code => hazardAnswer(code).first),

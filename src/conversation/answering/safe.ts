@@ -73,6 +73,8 @@ export interface Danger {
   readonly facts: Stated;
   /** Whether the reply asks something back. */
   readonly isBack: boolean;
+  /** What the message speaks of, as dangers go. */
+  readonly concepts?: ReadonlySet<string>;
   /** Whether the warnings were said already, in the answer to the same message's first question. */
   readonly isSaid?: boolean;
 }
@@ -155,8 +157,8 @@ const isAllowed =
     line !== '' && forbidden(line, codes).length === 0;
 
 /** The whole answer of an emergency: what to do now, whom to call. No figure, no button, nothing kept. */
-function emergency(codes: readonly HazardCode[]): Reply {
-  const [headline, ...lines] = present(emergencyText(codes)).split('\n');
+function emergency({ codes, concepts }: Danger): Reply {
+  const [headline, ...lines] = present(emergencyText(codes, concepts)).split('\n');
   return { headline: present(headline), lines };
 }
 
@@ -199,11 +201,11 @@ const mostBeside = 3;
  * decided what an answer with a danger in it must not say.
  */
 export function safe(reply: Reply, danger: Danger): Reply {
-  const { codes, facts, isSaid = false } = danger;
+  const { codes, facts, concepts, isSaid = false } = danger;
   if (codes.length === 0) return reply;
-  if (isEmergency(codes)) return emergency(codes);
+  if (isEmergency(codes)) return emergency(danger);
   const left = body(reply, danger);
-  const main = hazardAnswer(present(codes[0]));
+  const main = hazardAnswer(present(codes[0]), concepts);
   const covered = new Set(codes.flatMap(code => rules[code].covers ?? []));
   const said = [left.headline, ...(left.lines ?? [])]
     .filter(isAllowed(codes))
@@ -214,14 +216,15 @@ export function safe(reply: Reply, danger: Danger): Reply {
     const [own, ...others] = said;
     const first = present(codes[0]);
     const over = first === 'over-current' ? overLimit(left, facts) : undefined;
-    if (over !== undefined) return [over, ...warningLines(codes.slice(1, 2)), main.instead, main.defers];
+    if (over !== undefined)
+      return [over, ...warningLines(codes.slice(1, 2), concepts), main.instead, main.defers];
     if (own === undefined || !isToldFirst(first, left))
       return first === 'over-current' && own !== undefined
-        ? [...warningLines(codes.slice(0, 2)), own, main.instead, ...others, main.defers]
-        : [...warningLines(codes.slice(0, 2)), main.instead, ...said, main.defers];
+        ? [...warningLines(codes.slice(0, 2), concepts), own, main.instead, ...others, main.defers]
+        : [...warningLines(codes.slice(0, 2), concepts), main.instead, ...said, main.defers];
     // An answer that says no with its amps says it better than the general line does.
     const isSaidBetter = codes[0] === 'over-current' && left.verdict === 'no';
-    const warnings = warningLines(codes.slice(isSaidBetter ? 1 : 0, 2));
+    const warnings = warningLines(codes.slice(isSaidBetter ? 1 : 0, 2), concepts);
     return [own, ...warnings, ...others, main.instead, main.defers];
   };
   const [headline = '', ...lines] = told();
