@@ -3,13 +3,13 @@ import { hasEvidence } from './evidence.ts';
 
 /**
  * From which probability on a danger is named: of all dangers together, of the likeliest that the words can show, and of
- * a further one beside it. An emergency is named sooner, as somebody may be hurt now; a further one later, as it takes
- * the whole answer. From `sure` on a danger is named although no word of the lexicon shows it: what was learned knows
- * more words than the lexicon does. Chosen on open messages by weights that had not seen them.
+ * a further one beside it, of one that is an emergency more, as it takes the whole answer. From `sure` on a danger is
+ * named although no word of the lexicon shows it: what was learned knows more words than the lexicon does. Chosen on
+ * open messages by weights that had not seen them, so that hardly any danger is missed.
  */
 export const alarm = {
-  least: { emergency: 0.15, other: 0.2 },
-  first: { emergency: 0.05, other: 0.1 },
+  least: 0.15,
+  first: 0.1,
   further: { emergency: 0.25, other: 0.1 },
   sure: { emergency: 0.7, other: 0.4 },
 } as const;
@@ -24,7 +24,7 @@ export function alarmed(
 ): readonly HazardCode[] {
   let sum = 0;
   for (const code of hazardCodes) sum += hazards.get(code) ?? 0;
-  if (sum < Math.min(alarm.least.emergency, alarm.least.other)) return [];
+  if (sum < alarm.least) return [];
   const concepts = spoken();
   return hazardCodes
     .map(code => ({
@@ -35,6 +35,6 @@ export function alarmed(
     .filter(({ code, p, kind }) => p >= alarm.sure[kind] || hasEvidence(code, concepts))
     .sort((a, b) => b.p - a.p)
     .slice(0, 2)
-    .filter(({ p, kind }, k) => sum >= alarm.least[kind] && p >= alarm[k === 0 ? 'first' : 'further'][kind])
+    .filter(({ p, kind }, k) => p >= (k === 0 ? alarm.first : alarm.further[kind]))
     .map(({ code }) => code);
 }

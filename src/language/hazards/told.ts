@@ -80,6 +80,9 @@ const lithiumVolts = (tradeV: number): number => Math.max(1, Math.round(tradeV /
 const areaOf = ({ cable }: Told): number | undefined =>
   cable?.areaMm2 ?? (cable?.awg === undefined ? undefined : areaOfGauge(cable.awg));
 
+/** By so much a cable or fuse must be passed to be named: tables differ by less, and a start is short. */
+const clearly = 1.25;
+
 /** Currents asked of a thing against what it may carry, wherever both are known. */
 function isOverCurrent(told: Told): boolean {
   const house = (told.batteries ?? []).filter(b => b.role !== 'starter');
@@ -112,11 +115,15 @@ function isOverCurrent(told: Told): boolean {
   const area = areaOf(told);
   if (area !== undefined && (told.cable?.currentA ?? 0) > ampacityA(area)) return true;
   if (area !== undefined && told.fuseA !== undefined && told.fuseA > ampacityA(area)) return true;
+  const throughA = Math.max(told.inverter === undefined ? 0 : batteryCurrentA(powerW, voltageV), dcA);
+  if (area !== undefined && throughA > clearly * ampacityA(area)) return true;
+  const isOnFuse = area === undefined && loads.length <= 1 && told.fuseA !== undefined;
+  if (isOnFuse && throughA > clearly * (told.fuseA ?? Infinity)) return true;
   const bankAh = sum(
     house.flatMap(b => (b.chemistry === 'lfp' ? [(b.capacityAh ?? 0) * (b.count ?? 1)] : [])),
   );
   const isBare = !!told.chargers?.some(c => c.kind === 'isolator') || !!told.without?.includes('dcdc');
-  return told.alternatorA !== undefined && isBare && bankAh >= 1.9 * told.alternatorA;
+  return told.alternatorA !== undefined && isBare && bankAh > 0;
 }
 
 const isLead = (chemistry: string): boolean => chemistry !== 'lfp';

@@ -13,8 +13,8 @@ test.for<[name: string, p: Partial<Record<HazardCode, number>>, concepts: string
     ['mixed-parallel'],
   ],
   ['as likely, but it would take the whole answer', { 'carbon-monoxide': 0.5 }, ['sleep'], []],
-  ['unsure, of what would hurt somebody now', { gas: 0.16 }, ['gas-word'], ['gas']],
-  ['as unsure, of what would not', { 'no-fuse': 0.16 }, ['fuse'], []],
+  ['likely as a whole, and no one danger of them', { gas: 0.08, 'no-fuse': 0.09 }, ['fuse', 'gas-word'], []],
+  ['hardly likely, with a word that shows it', { gas: 0.16 }, ['gas-word'], ['gas']],
   ['two at once', { 'no-fuse': 0.6, 'over-current': 0.2 }, ['fuse', 'inverter'], ['no-fuse', 'over-current']],
   [
     'an emergency beside it must be likelier',

@@ -30,5 +30,6 @@ describe('a danger told by the way is seen, before or after all that is asked an
 });
 
 test('two harmless sentences are no danger because there are two', () => {
-  for (const first of asked) for (const then of asked) expect(dangersIn(`${first} ${then}`)).toEqual([]);
+  for (const [k, first] of asked.entries())
+    expect(dangersIn(`${first} ${asked[(k + 1) % asked.length]}`)).toEqual([]);
 });

@@ -64,6 +64,26 @@ describe('what facts show, on either side of each line', () => {
     ],
     ['thin cable', { cable: { areaMm2: 1.5, currentA: 20 } }, ['over-current']],
     ['thick cable', { cable: { areaMm2: 6, currentA: 20 } }, []],
+    ['2000 W through 16 mm²', { inverter: { powerW: 2000 }, cable: { areaMm2: 16 } }, ['over-current']],
+    ['2000 W through 70 mm²', { inverter: { powerW: 2000 }, cable: { areaMm2: 70 } }, []],
+    [
+      'an 1800 W heater on a mains lead of 2.5 mm², and no inverter',
+      { loads: [{ powerW: 1800, supply: 'ac' }], cable: { areaMm2: 2.5 } },
+      [],
+    ],
+    ['a 30 A pump on 1 mm²', { loads: [{ currentA: 30 }], cable: { areaMm2: 1 } }, ['over-current']],
+    ['a 20 A compressor on a fuse of 15 A', { loads: [{ currentA: 20 }], fuseA: 15 }, ['over-current']],
+    ['a 16 A compressor on a fuse of 15 A', { loads: [{ currentA: 16 }], fuseA: 15 }, []],
+    [
+      'a small lithium on a bare alternator',
+      { batteries: [lfp], chargers: [{ kind: 'isolator' }], alternatorA: 120 },
+      ['over-current'],
+    ],
+    [
+      'an AGM on a bare alternator',
+      { batteries: [agm], chargers: [{ kind: 'isolator' }], alternatorA: 120 },
+      [],
+    ],
     [
       'lithium on a bare isolator',
       { batteries: [{ ...lfp, capacityAh: 300 }], chargers: [{ kind: 'isolator' }], alternatorA: 90 },
