@@ -31,8 +31,12 @@ export interface Aside {
 const mostWords = 30;
 
 /** What is asked beside the sum, by the words of a message. */
-export const asideIn = (words: readonly string[], rows: readonly Aside[]): Aside | undefined =>
-  words.length > mostWords ? undefined : spotted(words, rows, ({ spots }) => spots);
+export const asideIn = (
+  words: readonly string[],
+  rows: readonly Aside[],
+  isOpen?: (row: Aside) => boolean,
+): Aside | undefined =>
+  words.length > mostWords ? undefined : spotted(words, rows, ({ spots }) => spots, isOpen);
 
 /** Words for it. */
 export const answerAside = (
@@ -71,11 +75,10 @@ export function withAsides<N extends Facts>(
     needsOn: subject => (byName.has(subject) ? whatever : (intent.needsOn?.(subject) ?? intent.needs)),
     reply: (facts, setting) => {
       const { parsed, subject } = setting;
-      const isTold = isSumTold(parsed.facts, facts, setting);
-      const open = rows.filter(
-        ({ when, hasAnyFigures }) => (hasAnyFigures || !isTold) && (when?.(facts, parsed) ?? true),
-      );
-      const asked = asideIn(parsed.recognised.words, open);
+      // Seldom do the words ask any: only then is it looked whether a sum was told.
+      const isOpen = ({ when, hasAnyFigures }: Aside): boolean =>
+        (hasAnyFigures || !isSumTold(parsed.facts, facts, setting)) && (when?.(facts, parsed) ?? true);
+      const asked = asideIn(parsed.recognised.words, rows, isOpen);
       if (asked) return answerAside(asked, facts);
       // A turn may be of a subject and bring what its sum needs: then that is worked out.
       const left = subject === undefined ? undefined : byName.get(subject);

@@ -90,4 +90,4 @@ export const byDay = 'by-day';
 
 /** Whether the words of a message ask for the days one by one. */
 export const asksByDay = (words: readonly string[]): boolean =>
-  spotted(words, [asking], patterns => patterns) !== undefined;
+  spotted(words, asking, pattern => [pattern]) !== undefined;

@@ -42,7 +42,7 @@ export function isSupposed({ recognised: { words }, facts }: Heard): boolean {
   if (!facts.batteries?.some(battery => battery.stateOfChargePercent !== undefined)) return false;
   const levels = words.flatMap((_, at) => (isLevelAt(words, at) ? [at] : []));
   // Told in a word, as "full", "half", "flat": a state only where it is said to be.
-  if (levels.length === 0) return words.includes('full') && !spotted(words, [isFull], row => row);
+  if (levels.length === 0) return words.includes('full') && !spotted(words, isFull, pattern => [pattern]);
   return levels.some(at => {
     for (const [word, reach] of Object.entries(before)) {
       const from = words.lastIndexOf(word, at - 1);
