@@ -5,7 +5,7 @@ import type { ParsedMessage } from '#language/reading.ts';
 import type { Facts, Stated } from '#rig/rig.ts';
 import type { Intent, RequestContext } from './intent.ts';
 import { needs } from './needs.ts';
-import { isSpotted } from './spotting.ts';
+import { spotted } from './spotting.ts';
 
 /**
  * What people ask beside a question's sum, with the same gear in hand ("can I leave it on all night?" of a charge time):
@@ -30,13 +30,13 @@ export interface Aside {
 /** In longer messages, which mostly tell a whole rig, words that stand far apart ask nothing together. */
 const mostWords = 30;
 
-/** What may be asked beside the sum, by the words of a message, likeliest first. */
-const asidesIn = (words: readonly string[], rows: readonly Aside[]): readonly Aside[] =>
-  words.length > mostWords ? [] : rows.filter(({ spots }) => isSpotted(words, spots));
-
 /** What is asked beside the sum, by the words of a message. */
-export const asideIn = (words: readonly string[], rows: readonly Aside[]): Aside | undefined =>
-  asidesIn(words, rows)[0];
+export const asideIn = (
+  words: readonly string[],
+  rows: readonly Aside[],
+  isOpen?: (row: Aside) => boolean,
+): Aside | undefined =>
+  words.length > mostWords ? undefined : spotted(words, rows, ({ spots }) => spots, isOpen);
 
 /** Words for it. */
 export const answerAside = (
@@ -75,12 +75,10 @@ export function withAsides<N extends Facts>(
     needsOn: subject => (byName.has(subject) ? whatever : (intent.needsOn?.(subject) ?? intent.needs)),
     reply: (facts, setting) => {
       const { parsed, subject } = setting;
-      const { words } = parsed.recognised;
-      // Few messages ask anything beside the sum: the words first, whose looking is cheap.
-      const asked = asidesIn(words, rows).find(
-        ({ when, hasAnyFigures }) =>
-          (when?.(facts, parsed) ?? true) && (hasAnyFigures || !isSumTold(parsed.facts, facts, setting)),
-      );
+      // Seldom do the words ask any: only then is it looked whether a sum was told.
+      const isOpen = ({ when, hasAnyFigures }: Aside): boolean =>
+        (hasAnyFigures || !isSumTold(parsed.facts, facts, setting)) && (when?.(facts, parsed) ?? true);
+      const asked = asideIn(parsed.recognised.words, rows, isOpen);
       if (asked) return answerAside(asked, facts);
       // A turn may be of a subject and bring what its sum needs: then that is worked out.
       const left = subject === undefined ? undefined : byName.get(subject);

@@ -101,8 +101,9 @@ const pairs: readonly Pair[] = [
 export const pairIn = (words: readonly string[], text: string): string | undefined =>
   spotted(
     words,
-    pairs.filter(({ number }) => number === undefined || text.includes(number)),
+    pairs,
     ({ spots }) => spots,
+    ({ number }) => number === undefined || text.includes(number),
   )?.name;
 
 export const pairNamed = (name: string | undefined): Pair | undefined =>

@@ -14,6 +14,8 @@ const outletV = [
 
 /** The numbers of a message that stand in no fact. */
 function numbersLeft({ recognised, unread }: Heard): { readonly mention: Mention; readonly said: string }[] {
+  // Of most messages every number is in a fact: then no mention is looked at.
+  if (unread.length === 0) return [];
   const { text, tokens, mentions } = recognised;
   const left = new Map(unread.map(number => [number.text, number.why]));
   return mentions.flatMap(mention => {

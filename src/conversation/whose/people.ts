@@ -39,7 +39,7 @@ export function whoIn(word: string, known: ReadonlySet<string>): string | undefi
   const isKnown = { has: (name: string) => known.has(name) || kin.has(name) };
   // "Jones" is no Jon: of names that nobody here has only the plain form counts.
   const bare = word.endsWith('s') ? word.slice(0, -1) : word;
-  return knownName(word, isKnown) ?? [word, bare].find(one => given.has(one));
+  return knownName(word, isKnown) ?? (given.has(word) ? word : given.has(bare) ? bare : undefined);
 }
 
 /** Whether words call somebody so: "me" and "us" are always said, a name where it stands, with or without its "'s". */

@@ -81,11 +81,12 @@ export function ownersIn(
       const stem = word.endsWith('s') ? word.slice(0, -1) : '';
       const name = knownName(word, known) ?? (given.has(stem) && gear.has(next) ? stem : undefined);
       const isLed = leading.has(words[i - 1] ?? '');
-      const isOwning =
+      // Looked up of a name alone, which few words are.
+      const isOwning = (): boolean =>
         having.has(next) ||
         (next === 'is' && having.has(words[i + 2] ?? '')) ||
         words.some((later, k) => k > i && belonging.has(later));
-      if (name && (word !== name || gear.has(next) || isLed || isOwning)) add(name);
+      if (name && (word !== name || gear.has(next) || isLed || isOwning())) add(name);
     }
   });
   const named = owners.find(owner => owner !== 'me' && owner !== 'us');
