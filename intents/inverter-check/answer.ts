@@ -94,6 +94,15 @@ function trouble(result: InverterCheck, setting: RequestContext, w: Speech): str
 /** Words that ask what an inverter runs. */
 const asksWhat: readonly string[] = ['what', 'whats', 'biggest|most_powerful'];
 
+/** Words that ask which inverter. */
+const asksWhich: readonly string[] = ['what|which|how_big|size inverter'];
+
+/** Words that ask what one use takes out of the battery. */
+const asksUse: readonly string[] = [
+  'how_much|how_many battery|batt|ah|amp_hours|out|use|take|takes',
+  'what_ah|chew|chews|how_many_ah',
+];
+
 /** Words that ask whether it is more than is needed. */
 const tooBig: readonly string[] = ['overkill', 'too_big', 'too_much', 'bigger_than'];
 
@@ -105,8 +114,16 @@ function headline(result: InverterCheck, verdict: Verdict, setting: RequestConte
     rating: w.decimals(ratingW ?? 0, 0),
     needed: w.decimals(neededW, 0),
   };
-  if (result.loads.length === 0 && result.bankFit && figures.batteryCurrent.value > result.bankFit.limitA)
+  const { bank, bankFit } = result;
+  const isBankAsked = setting.parsed.facts.batteries !== undefined || setting.parsed.cues.has('ask-can-it');
+  const within = bank && bankFit && { limit: w.plain(bankFit.limitA), bank: bankWithin(bank, setting, w) };
+  if (result.loads.length === 0 && bankFit && figures.batteryCurrent.value > bankFit.limitA)
     return w.say('not-flat-out', 'Not flat out: {why}.', { why: bankTrouble(result, setting, w) });
+  if (result.loads.length === 0 && isBankAsked && within && bankFit?.fit === 'yes')
+    return w.say('flat-out-within', 'Yes, even flat out: {amps} A is within the {limit} A that {bank} should give.', {
+      ...gaps,
+      ...within,
+    });
   if (result.loads.length === 0)
     return w.say(
       'flat-out',
@@ -116,6 +133,22 @@ function headline(result: InverterCheck, verdict: Verdict, setting: RequestConte
   if (verdict === 'no') return w.say('no-because', 'No: {why}.', { why: trouble(result, setting, w) });
   if (verdict === 'tight')
     return w.say('tight-because', 'Tight: {why}.', { why: trouble(result, setting, w) });
+  const { words } = setting.parsed.recognised;
+  const isWhichAsked = ratingW === undefined && isSpotted(words, asksWhich);
+  if (ratingW === undefined && verdict === 'yes' && within && !isWhichAsked)
+    return w.say(
+      'yes-on-bank',
+      'Yes, on a {needed} W inverter: {amps} A is within the {limit} A that {bank} should give.',
+      { ...gaps, ...within },
+    );
+  if (isWhichAsked)
+    return w.say('which-one', 'A {needed} W inverter: {things} about {amps} A from the battery ({range}).', {
+      ...gaps,
+      things:
+        result.loads.length > 1
+          ? w.say('together-they-take', 'together they take')
+          : w.say('it-takes', '{things} takes', { things: things(result, w) }),
+    });
   if (ratingW === undefined && verdict === null && setting.parsed.cues.has('ask-can-it'))
     return w.say(
       'only-with',
@@ -134,7 +167,7 @@ function headline(result: InverterCheck, verdict: Verdict, setting: RequestConte
       '{things} takes about {amps} A from the battery ({range}) and needs a {needed} W inverter.',
       { ...gaps, things: sentence(things(result, w)) },
     );
-  if (isSpotted(setting.parsed.recognised.words, tooBig) && 2 * figures.acLoad.value < (ratingW ?? 0))
+  if (isSpotted(words, tooBig) && 2 * figures.acLoad.value < (ratingW ?? 0))
     return w.say(
       'more-than-enough',
       'Yes, it’s more than you need: {run} W of the {rating} W it gives.',
@@ -143,18 +176,20 @@ function headline(result: InverterCheck, verdict: Verdict, setting: RequestConte
   return w.say('within', 'Yes: {run} W is within the {rating} W it gives.', gaps);
 }
 
+/** "about 7 Ah (6–8 Ah) for 5 minutes". */
+const useOfOne = ({ figures: { batteryUse }, hours }: InverterCheck, w: Speech): string =>
+  w.say('use-for', 'about {ah} Ah ({range}) for {time}', {
+    ah: w.plain(batteryUse.value),
+    range: span(batteryUse.low, batteryUse.high, 'Ah', w),
+    time: time(present(hours), w),
+  });
+
 /** What the battery feels. */
 function drain(result: InverterCheck, isInHeadline: boolean, w: Speech): string | undefined {
   const { batteryCurrent, batteryUse } = result.figures;
   const current = currents(batteryCurrent, w);
   const isUsed = batteryUse.value > 0;
-  const use = isUsed
-    ? w.say('use-for', 'about {ah} Ah ({range}) for {time}', {
-        ah: w.plain(batteryUse.value),
-        range: span(batteryUse.low, batteryUse.high, 'Ah', w),
-        time: time(present(result.hours), w),
-      })
-    : '';
+  const use = isUsed ? useOfOne(result, w) : '';
   if (isInHeadline) return isUsed ? w.say('that-is', 'That is {use}.', { use }) : undefined;
   return isUsed
     ? w.say('takes-use', 'It draws about {amps} A ({range}) from the battery, {use}.', { ...current, use })
@@ -238,7 +273,12 @@ function cautionsOf(facts: Facts, result: InverterCheck): CautionCode[] {
 }
 
 /** Words for an inverter and what hangs on it. */
-export function answerInverterCheck(facts: Facts, result: InverterCheck, setting: RequestContext): Reply {
+export function answerInverterCheck(
+  facts: Facts,
+  result: InverterCheck,
+  setting: RequestContext,
+  isPeakAlone = false,
+): Reply {
   const { cues } = setting.parsed;
   const w = english;
   const sizeW = w.decimals(result.ratingW ?? result.neededW, 0);
@@ -253,11 +293,19 @@ export function answerInverterCheck(facts: Facts, result: InverterCheck, setting
   const [only, other] = result.loads;
   const watts = only && !other ? usualWatts(only, words) : undefined;
   const usual = isWhatAsked ? whatRuns(result, w) : [];
+  const isUseAsked = batteryUse.value > 0 && (verdict ?? 'yes') === 'yes' && isSpotted(words, asksUse);
+  const useFirst = isUseAsked ? sentence(`${useOfOne(result, w)}.`) : '';
   const lines = [
-    drain(result, isInHeadline, w),
+    isPeakAlone
+      ? w.say('peak-is-half', '{peak} W peak is about {rating} W for long, as a rule: its label tells.', {
+          peak: w.decimals(facts.inverter?.surgeW ?? 0, 0),
+          rating: sizeW,
+        })
+      : undefined,
+    useFirst ? undefined : drain(result, isInHeadline, w),
     ...hints(result, verdict, limitNote(facts, result, w), w),
   ].filter(line => line !== undefined);
-  const [first = '', ...rest] = usual;
+  const [first = useFirst, ...rest] = usual;
   const flatOut = headline(result, verdict, setting, w);
   return {
     headline: watts ?? (first || flatOut),
