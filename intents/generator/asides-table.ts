@@ -70,14 +70,13 @@ export const generatorAsides: readonly Aside[] = [
   {
     name: 'far-enough',
     spots: [
-      `metre|metres|meters|m|yards|feet|ft|paces downwind|down_wind|away|off|open|hedge|grass -${near} -charger -run -upwind`,
+      `metre|metres|meters|m|yards|feet|ft|paces downwind|down_wind|away|off|open|hedge|grass -${near} -charger -run -upwind -how_much -how_long`,
     ],
     when: ({ loads }, { recognised: { mentions } }) => {
       const far = mentions.filter(({ dimension }) => dimension === 'length').map(({ value }) => value);
       return loads === undefined && far.length > 0 && far.every(metres => metres >= leastM);
     },
-    verdict: 'yes',
-    says: 'Yes, that is far enough, if it stands in the open with its exhaust pointing off, downwind.',
+    says: 'Six metres or more is far enough, if it’s in the open and downwind, its exhaust pointing off.',
     lines: ['Check again when the wind turns, and have a carbon monoxide alarm where you sleep.'],
     cautions: ['carbon-monoxide'],
   },

@@ -116,7 +116,7 @@ function headline(result: InverterCheck, verdict: Verdict, setting: RequestConte
   };
   const { bank, bankFit } = result;
   const isBankAsked = setting.parsed.facts.batteries !== undefined || setting.parsed.cues.has('ask-can-it');
-  const within = bank && bankFit && { limit: w.plain(bankFit.limitA), bank: bankWithin(bank, setting, w) };
+  const within = bank && bankFit && { limit: w.plain(bankFit.limitA), bank: bankWithin(bank, setting, w).replace(/^A(?=n? )/, 'a') };
   if (result.loads.length === 0 && bankFit && figures.batteryCurrent.value > bankFit.limitA)
     return w.say('not-flat-out', 'Not flat out: {why}.', { why: bankTrouble(result, setting, w) });
   if (result.loads.length === 0 && isBankAsked && within && bankFit?.fit === 'yes')

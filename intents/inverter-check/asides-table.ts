@@ -90,11 +90,7 @@ export const inverterAsides: readonly Aside[] = [
   },
   {
     name: 'whose-volts',
-    spots: ['inverter which|what'],
-    when: (_, { recognised: { mentions } }) => {
-      const values = mentions.filter(({ kind }) => kind === 'number' || kind === 'amount').map(one => one.value);
-      return values.some(v => v >= 100 && v <= 130) && values.some(v => v >= 220 && v <= 240);
-    },
+    spots: ['inverter appliance|appliances|abroad|country|countries|overseas which|what volts|v|for|or -size -watts -big'],
     hasAnyFigures: true,
     says: 'The volts that your appliances are marked for: 110–127 V, or 220–240 V. Never mix them.',
     lines: ['Chargers marked “100–240 V” run on either. The hertz matter to motors and clocks: 50 or 60.'],
