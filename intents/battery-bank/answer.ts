@@ -66,8 +66,12 @@ export function answerBatteryBank(facts: BankFacts, result: JoinedBank, setting:
       ? undefined
       : `About ${rounded(usableCapacity.value)} Ah for use (${span(usableCapacity.low, usableCapacity.high, 'Ah')}): at ${significant(age)} years part of its ${significant(bank.capacityAh)} Ah is gone.`;
   return {
-    headline: aged ?? `${isAskedToMix ? 'Better not: unlike ones share unevenly. ' : ''}${how(result)}: ${significant(bank.capacityAh)} Ah at ${trade(bank)}${bank.chemistry === 'lfp' ? ` (${decimals(bank.voltageV, 1)} V nominal)` : ''}.`,
-    lines: aged ? ['A full charge and a measured discharge tell how much is left: stop at half by its volts.'] : lines,
+    headline:
+      aged ??
+      `${isAskedToMix ? 'Better not: unlike ones share unevenly. ' : ''}${how(result)}: ${significant(bank.capacityAh)} Ah at ${trade(bank)}${bank.chemistry === 'lfp' ? ` (${decimals(bank.voltageV, 1)} V nominal)` : ''}.`,
+    lines: aged
+      ? ['A full charge and a measured discharge tell how much is left: stop at half by its volts.']
+      : lines,
     verdict: null,
     figures: {
       bankCapacity: figure(exactly(bank.capacityAh), 'Ah'),

@@ -28,7 +28,9 @@ export const bankAsides: readonly Aside[] = [
     hasAnyFigures: true,
     verdict: 'no',
     says: 'No: 12 V off one of two in series leaves the pair uneven and ruins both. Take a converter.',
-    lines: ['A 24-to-12 V converter of 10 A runs a fridge; fuse its lead at the battery. It feeds off both alike.'],
+    lines: [
+      'A 24-to-12 V converter of 10 A runs a fridge; fuse its lead at the battery. It feeds off both alike.',
+    ],
     cautions: ['fuse-at-battery'],
   },
   {
@@ -36,12 +38,16 @@ export const bankAsides: readonly Aside[] = [
     spots: ['backward*|wrong_way|revers*|polarity|get_it_wrong|mixed_up|crossed -solar -panel'],
     hasAnyFigures: true,
     says: 'That is a dead short: sparks, molten lugs, even a burst battery. Measure before the last link.',
-    lines: ['The meter must read the volts you want over the gap’s far ends. Goggles on, rings off, fuse out until then.'],
+    lines: [
+      'The meter must read the volts you want over the gap’s far ends. Goggles on, rings off, fuse out until then.',
+    ],
     cautions: ['fuse-at-battery'],
   },
   {
     name: 'what-with-the-old',
-    spots: ['what_do|what_can|do_with|what_about|use_for|throw|bin old_one|old_battery|old_batteries|the_old -join -parallel -series'],
+    spots: [
+      'what_do|what_can|do_with|what_about|use_for|throw|bin old_one|old_battery|old_batteries|the_old -join -parallel -series',
+    ],
     hasAnyFigures: true,
     says: 'Keep it apart: for the lights alone or as a spare, charged now and then. Else recycle it.',
     lines: ['Scrap yards and many auto shops take lead batteries, and some pay for them.'],
@@ -79,7 +85,9 @@ export const bankAsides: readonly Aside[] = [
   },
   {
     name: 'is-twenty-four-better',
-    spots: ['better|mad|worth|thinking|pays|advantage|sense|crazy camper|bus|van|caravan|truck|v|volts|boat -series -parallel -batter*'],
+    spots: [
+      'better|mad|worth|thinking|pays|advantage|sense|crazy camper|bus|van|caravan|truck|v|volts|boat -series -parallel -batter*',
+    ],
     when: facts => facts.systemVoltageV === 24 && facts.batteries === undefined,
     hasAnyFigures: true,
     says: '24 V pays from about 2000 W of inverter on; under that stay at 12 V, as camp gear does.',

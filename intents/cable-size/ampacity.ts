@@ -16,8 +16,13 @@ function withCurrent(facts: Facts, { facts: said }: RequestContext['parsed']): F
   const [load, other] = said.loads ? (facts.loads ?? []) : [];
   const rated = (said.chargers ? facts.chargers : undefined)?.find(({ currentA }) => currentA !== undefined);
   const ofCharger =
-    rated?.currentA === undefined ? undefined : rated.kind === 'dcdc' ? dcdcInputA(rated.currentA) : rated.currentA;
-  const currentA = load && !other && load.currentA !== undefined ? load.count * load.currentA : load ? undefined : ofCharger;
+    rated?.currentA === undefined
+      ? undefined
+      : rated.kind === 'dcdc'
+        ? dcdcInputA(rated.currentA)
+        : rated.currentA;
+  const currentA =
+    load && !other && load.currentA !== undefined ? load.count * load.currentA : load ? undefined : ofCharger;
   return currentA === undefined ? facts : { ...facts, cable: { ...facts.cable, currentA } };
 }
 

@@ -26,12 +26,16 @@ export const cableAsides: readonly Aside[] = [
     spots: ['solder|soldered|soldering'],
     hasAnyFigures: true,
     says: 'Crimp it rather: solder stiffens the strands, and they break where it ends as it shakes.',
-    lines: ['A good crimp in the right lug, with glue-lined shrink over it, lasts. A big lug wants a hydraulic tool.'],
+    lines: [
+      'A good crimp in the right lug, with glue-lined shrink over it, lasts. A big lug wants a hydraulic tool.',
+    ],
     cautions: ['fuse-at-battery'],
   },
   {
     name: 'connector-blocks',
-    spots: ['wago|wagos|lever_connector*|choc|choc_block*|chock|connector_block*|terminal_block*|scotch*|twist_them|wire_nut*'],
+    spots: [
+      'wago|wagos|lever_connector*|choc|choc_block*|chock|connector_block*|terminal_block*|scotch*|twist_them|wire_nut*',
+    ],
     hasAnyFigures: true,
     says: 'For lights of a few amps, yes, if tight and held still. A fridge’s lead wants crimped joints.',
     lines: ['Screw blocks work loose as it shakes, and a loose joint runs hot: give the wire ends ferrules.'],
@@ -43,7 +47,9 @@ export const cableAsides: readonly Aside[] = [
     hasAnyFigures: true,
     verdict: 'yes',
     says: 'Yes: it is fine-stranded copper that bends well. Size it in mm² of copper like any other.',
-    lines: ['Its rubber dislikes oil and sun, so sleeve it, and crimp the lugs. Aluminium welding lead is no good.'],
+    lines: [
+      'Its rubber dislikes oil and sun, so sleeve it, and crimp the lugs. Aluminium welding lead is no good.',
+    ],
     cautions: ['fuse-at-battery'],
     next: ['what cable for a 2000W inverter, 1 m?'],
   },

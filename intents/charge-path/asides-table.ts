@@ -23,7 +23,9 @@ export const chargePathAsides: readonly Aside[] = [
   {
     name: 'solar-input',
     hasAnyFigures: true,
-    spots: ['solar_input|solar_in|built_in_solar|solar_built_in|mppt_input need|still|other|another|controller|regulator'],
+    spots: [
+      'solar_input|solar_in|built_in_solar|solar_built_in|mppt_input need|still|other|another|controller|regulator',
+    ],
     verdict: 'no',
     says: 'No: a DC-DC with a solar input is the controller as well; the panel goes straight to it.',
     lines: ['Stay under its solar volts, and take the old controller out: two in a row don’t work.'],
@@ -51,7 +53,9 @@ export const chargePathAsides: readonly Aside[] = [
   {
     name: 'new-charger-for-lithium',
     hasAnyFigures: true,
-    spots: ['need|new charger|chargers lithium|lifepo*|lfp go_over|change|changing|switch|switching|swap|upgrade|going_to -dcdc -dc'],
+    spots: [
+      'need|new charger|chargers lithium|lifepo*|lfp go_over|change|changing|switch|switching|swap|upgrade|going_to -dcdc -dc',
+    ],
     says: 'Only where yours has no lithium setting: look for LiFePO4, or 14.4 V and no equalising.',
     lines: ['That goes for mains, solar and car alike. From the alternator lithium wants a DC-DC charger.'],
     cautions: ['lithium-cold'],

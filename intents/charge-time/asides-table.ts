@@ -34,10 +34,16 @@ export const chargeTimeAsides: readonly Aside[] = [
     name: 'near-freezing',
     spots: ['that_count|it_count|that_counts|degrees_count|inside_count'],
     when: facts =>
-      !isLead(facts) && isBare(facts) && (facts.ambientC ?? 0) > 0 && (facts.ambientC ?? 9) < 5 && !isLithium(facts),
+      !isLead(facts) &&
+      isBare(facts) &&
+      (facts.ambientC ?? 0) > 0 &&
+      (facts.ambientC ?? 9) < 5 &&
+      !isLithium(facts),
     hasAnyFigures: true,
     says: nearFreezing,
-    lines: ['It’s the battery’s own temperature that counts. Lead-acid takes charge in the cold, only slower.'],
+    lines: [
+      'It’s the battery’s own temperature that counts. Lead-acid takes charge in the cold, only slower.',
+    ],
     cautions: ['lithium-cold'],
   },
   {
@@ -45,7 +51,9 @@ export const chargeTimeAsides: readonly Aside[] = [
     spots: ['flat|dead|empty|died fridge|freezer|food|meat what_do|what_now|what_can|what_should|help'],
     when: ({ chargers, solar }) => !chargers?.length && !solar?.length,
     says: 'Keep its lid shut: it stays cold some 4 hours. Meanwhile drive, plug in, or get ice.',
-    lines: ['Half an hour on the road gives it about 10 Ah, enough for some hours of fridge. Off the starter battery only with the engine on.'],
+    lines: [
+      'Half an hour on the road gives it about 10 Ah, enough for some hours of fridge. Off the starter battery only with the engine on.',
+    ],
   },
   {
     name: 'repair-mode',
@@ -61,7 +69,9 @@ export const chargeTimeAsides: readonly Aside[] = [
     when: (_, { facts }) => !facts.chargers?.some(({ currentA }) => currentA !== undefined),
     hasAnyFigures: true,
     says: chargerSizeWords,
-    lines: ['The bigger end is quicker, the smaller is gentler and cheaper; its own sheet’s limit comes first.'],
+    lines: [
+      'The bigger end is quicker, the smaller is gentler and cheaper; its own sheet’s limit comes first.',
+    ],
     next: ['20A charger, 100Ah AGM from 50 %, how long?'],
   },
   {
@@ -85,14 +95,20 @@ export const chargeTimeAsides: readonly Aside[] = [
       'short_trip*|short_drive*|short_run*|to_the_shop*|the_shops|to_town|round_town|around_town|school_run charg*|fill*|enough|full|top*',
     ],
     says: 'A little: at best 20 Ah an hour with a DC-DC charger, so 20 minutes is about 7 Ah.',
-    lines: ['Short trips alone rarely fill one. Through the thin wire of a trailer plug it is a third of that.'],
+    lines: [
+      'Short trips alone rarely fill one. Through the thin wire of a trailer plug it is a third of that.',
+    ],
     next: ['25A DC-DC, 1 hour driving a day'],
   },
   {
     name: 'first-charge',
-    spots: ['first_use|first_time|first_charge|before_first|before_i_use|before_using|brand_new charg*|leave|how_long'],
+    spots: [
+      'first_use|first_time|first_charge|before_first|before_i_use|before_using|brand_new charg*|leave|how_long',
+    ],
     says: 'Until its charger says full: a new one comes half to three quarters full, so some hours.',
-    lines: ['With 10 A into 100 Ah that is 4 to 6 hours. No 24 hours are needed; lithium counts right after one full charge.'],
+    lines: [
+      'With 10 A into 100 Ah that is 4 to 6 hours. No 24 hours are needed; lithium counts right after one full charge.',
+    ],
   },
   {
     name: 'full-before-leaving',
@@ -103,14 +119,18 @@ export const chargeTimeAsides: readonly Aside[] = [
   },
   {
     name: 'every-night',
-    spots: ['every_night|every_day|each_night|each_day|daily|at_half when|should|better|or charger|charge|charging|top -how_long'],
+    spots: [
+      'every_night|every_day|each_night|each_day|daily|at_half when|should|better|or charger|charge|charging|top -how_long',
+    ],
     hasAnyFigures: true,
     says: 'Whenever you can: lead-acid lives longest near full. Lithium may wait till about 20 %.',
     lines: ['In the morning it takes most. A little each day beats one long charge a week.'],
   },
   {
     name: 'faster-harmful',
-    spots: ['faster|quicker|fast|slow|slower bad|harm|hurt|better|worse|damage|kinder|ruin -how_long -generator* -genny'],
+    spots: [
+      'faster|quicker|fast|slow|slower bad|harm|hurt|better|worse|damage|kinder|ruin -how_long -generator* -genny',
+    ],
     says: fastest,
     lines: ['Heat is what harms: a case that gets warm wants fewer amps. Its own sheet’s limit comes first.'],
   },
@@ -118,7 +138,9 @@ export const chargeTimeAsides: readonly Aside[] = [
     name: 'speeding-up',
     spots: ['speed*|quicker|faster|sooner what|how|would|can|could|make|way -generator* -genny -bigger'],
     says: 'A bigger charger, up to the battery’s limit: twice the amps halve the time to about 80 %.',
-    lines: ['The last fifth of a lead battery takes its hours whatever you do. Switch off what runs meanwhile.'],
+    lines: [
+      'The last fifth of a lead battery takes its hours whatever you do. Switch off what runs meanwhile.',
+    ],
     next: ['what charger for a 100Ah AGM?'],
   },
   {

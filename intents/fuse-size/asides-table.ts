@@ -77,11 +77,15 @@ export const fuseAsides: readonly Aside[] = [
   },
   {
     name: 'at-the-wrong-end',
-    spots: ['fridge_end|by_the_fridge|at_the_fridge|load_end|far_end|inverter_end|wrong_end -battery -where -which -or -size'],
+    spots: [
+      'fridge_end|by_the_fridge|at_the_fridge|load_end|far_end|inverter_end|wrong_end -battery -where -which -or -size',
+    ],
     hasAnyFigures: true,
     verdict: 'no',
     says: 'There it guards the gear, not the cable: fit one at the battery as well, within 20 cm.',
-    lines: ['A short along the way would burn the cable before that one ever blows. The one at the far end may stay.'],
+    lines: [
+      'A short along the way would burn the cable before that one ever blows. The one at the far end may stay.',
+    ],
     cautions: ['fuse-at-battery'],
     next: ['what fuse for a 10A fridge?'],
   },

@@ -43,16 +43,22 @@ export const generatorAsides: readonly Aside[] = [
     ],
     hasAnyFigures: true,
     says: 'In daylight, with it off and cool: never refuel one that is hot or running.',
-    lines: ['Petrol on a hot exhaust flares up. Wipe up spills, and keep the can well away from tents and flames.'],
+    lines: [
+      'Petrol on a hot exhaust flares up. Wipe up spills, and keep the can well away from tents and flames.',
+    ],
     cautions: ['carbon-monoxide'],
   },
   {
     name: 'bigger-no-faster',
-    spots: ['bigger|larger|stronger|more_powerful generator|genny|gennie|genset faster|quicker|sooner|speed*'],
+    spots: [
+      'bigger|larger|stronger|more_powerful generator|genny|gennie|genset faster|quicker|sooner|speed*',
+    ],
     hasAnyFigures: true,
     verdict: 'no',
     says: 'No: the charger’s amps set the pace, so a bigger generator charges no faster.',
-    lines: ['It only has to carry the charger: about 20 W of generator for each amp. A bigger charger is quicker.'],
+    lines: [
+      'It only has to carry the charger: about 20 W of generator for each amp. A bigger charger is quicker.',
+    ],
     cautions: ['carbon-monoxide'],
     next: ['what generator for a 40A charger?'],
   },

@@ -12,7 +12,8 @@ const oneByOne: readonly string[] = [
 const ofItsPlate: readonly string[] = ['plate|back|input|rating_label|label|consumes|draws|takes'];
 
 const wattsOf = ({ name, powerW, currentA, count }: Load): number =>
-  count * (powerW ?? (currentA === undefined ? undefined : 12 * currentA) ?? applianceOf(name)?.powerW[1] ?? 0);
+  count *
+  (powerW ?? (currentA === undefined ? undefined : 12 * currentA) ?? applianceOf(name)?.powerW[1] ?? 0);
 
 /** The bigger of two figures told of a thing that cooks with one and takes the other: that of its plate. */
 function isOfPlate({ name, powerW }: Load, { recognised: { words, mentions } }: ParsedMessage): boolean {

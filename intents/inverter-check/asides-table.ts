@@ -40,7 +40,9 @@ export const inverterAsides: readonly Aside[] = [
     ],
     hasAnyFigures: true,
     says: idle,
-    lines: ['Big ones take the most. Switch it off when you’re done; “eco” or “search” mode saves part of it.'],
+    lines: [
+      'Big ones take the most. Switch it off when you’re done; “eco” or “search” mode saves part of it.',
+    ],
     next: ['what is idle draw?'],
   },
   {
@@ -66,7 +68,9 @@ export const inverterAsides: readonly Aside[] = [
   },
   {
     name: 'wave',
-    spots: ['pure|modified|mod|sine|sinewave|sine_wave|quasi|square_wave or|need|needed|for|ok|okay|care|fine|use|really|matter'],
+    spots: [
+      'pure|modified|mod|sine|sinewave|sine_wave|quasi|square_wave or|need|needed|for|ok|okay|care|fine|use|really|matter',
+    ],
     when: (_, { facts }) =>
       facts.inverter?.powerW === undefined &&
       !facts.loads?.some(({ powerW, currentA }) => (powerW ?? currentA) !== undefined),
@@ -90,7 +94,9 @@ export const inverterAsides: readonly Aside[] = [
   },
   {
     name: 'whose-volts',
-    spots: ['inverter appliance|appliances|abroad|country|countries|overseas which|what volts|v|for|or -size -watts -big'],
+    spots: [
+      'inverter appliance|appliances|abroad|country|countries|overseas which|what volts|v|for|or -size -watts -big',
+    ],
     hasAnyFigures: true,
     says: 'The volts that your appliances are marked for: 110–127 V, or 220–240 V. Never mix them.',
     lines: ['Chargers marked “100–240 V” run on either. The hertz matter to motors and clocks: 50 or 60.'],

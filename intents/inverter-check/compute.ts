@@ -49,7 +49,14 @@ export interface InverterCheck extends Explored<InverterKey> {
 }
 
 /** Things for 12 V by the catalogue that people as often have for mains. Common practice. */
-const eitherWay: ReadonlySet<string> = new Set(['tv', 'laptop', 'electric blanket', 'fan', 'games console', 'router']);
+const eitherWay: ReadonlySet<string> = new Set([
+  'tv',
+  'laptop',
+  'electric blanket',
+  'fan',
+  'games console',
+  'router',
+]);
 
 /** Whether a thing may be for mains though the catalogue has it for 12 V. */
 export const isEitherWay = (name: string): boolean => eitherWay.has(applianceOf(name)?.id ?? '');

@@ -51,7 +51,9 @@ export const settleAsides: readonly Aside[] = [
     name: 'additives',
     spots: ['salt|salts|epsom|aspirin|additive|additives|vinegar|baking_soda|whisky'],
     says: 'No: salt or additives revive nothing for long, and opening it is acid in your eyes.',
-    lines: ['A long slow charge may bring back a little of a sulphated one. If not, it is due for recycling.'],
+    lines: [
+      'A long slow charge may bring back a little of a sulphated one. If not, it is due for recycling.',
+    ],
     cautions: ['battery-gas'],
   },
   {
@@ -84,7 +86,9 @@ export const settleAsides: readonly Aside[] = [
       'panel|panels|solar all_day|whole_day|all_the_day|every_hour|amps_a_day|watts_a_day|round_the_clock',
     ],
     says: allDay,
-    lines: ['Two to three in winter in the south, six at best. Heat, a flat roof and haze take a third of its label.'],
+    lines: [
+      'Two to three in winter in the south, six at best. Heat, a flat roof and haze take a third of its label.',
+    ],
     next: ['what does a 200W panel make in july in melbourne?'],
   },
   {
@@ -107,7 +111,9 @@ export const settleAsides: readonly Aside[] = [
     name: 'lithium-burns',
     spots: ['lithium|lifepo*|lfp burn|burns|fire|explode|explodes|catch'],
     says: 'LiFePO4 burns far less readily than a phone’s lithium, but it isn’t proof against misuse.',
-    lines: ['Never charge it at or below 0 °C, and never without its BMS. Ten years or more is fair, forty isn’t.'],
+    lines: [
+      'Never charge it at or below 0 °C, and never without its BMS. Ten years or more is fair, forty isn’t.',
+    ],
     cautions: ['lithium-cold'],
   },
   {
@@ -130,7 +136,9 @@ export const settleAsides: readonly Aside[] = [
     name: 'lithium-full',
     spots: ['lithium|lifepo*|lfp full|percent|under|over|above|keep|kept|winter -charge_it -fast'],
     says: 'In daily use full does it no harm. For months unused, leave lithium about half full.',
-    lines: ['Staying at 20 to 80 % makes it last a little longer, but there’s no need. Fill it now and then.'],
+    lines: [
+      'Staying at 20 to 80 % makes it last a little longer, but there’s no need. Fill it now and then.',
+    ],
   },
   {
     name: 'overcharging',
@@ -177,7 +185,9 @@ export const settleAsides: readonly Aside[] = [
   },
   {
     name: 'small-draws',
-    spots: ['nothing|hardly_anything|next_to_nothing|no_power take|takes|use|uses|draw|draws|cost|costs|pull -battery -batteries -agm -lead -gel -down'],
+    spots: [
+      'nothing|hardly_anything|next_to_nothing|no_power take|takes|use|uses|draw|draws|cost|costs|pull -battery -batteries -agm -lead -gel -down',
+    ],
     says: drawnAllDay,
     lines: ['A 100 Ah AGM has about 50 Ah to use, lithium about 80 Ah.'],
   },
@@ -196,7 +206,9 @@ export const settleAsides: readonly Aside[] = [
       'agm|gel|lead|lead_acid take|go|goes|use down_to|go_to|may_go|percent|every_day|every_night|daily|out -charg*',
     ],
     says: 'Not as a habit: below about half, lead-acid and AGM wear out early. Once in a while it stands it.',
-    lines: ['Emptied each night it lasts perhaps a third as long. Charging soon after helps, but doesn’t undo it.'],
+    lines: [
+      'Emptied each night it lasts perhaps a third as long. Charging soon after helps, but doesn’t undo it.',
+    ],
     next: ['how low can I go with lithium?'],
   },
 ];

@@ -10,7 +10,9 @@ export const solarWiringAsides: readonly Aside[] = [
   {
     name: 'usual-panel-volts',
     hasAnyFigures: true,
-    spots: ['normal|right|should|supposed|correct|meant|ok volt|volts|voltage|v|shows|reads|says|open_circuit -series -parallel -limit -max -fry -blow -hurt -damage'],
+    spots: [
+      'normal|right|should|supposed|correct|meant|ok volt|volts|voltage|v|shows|reads|says|open_circuit -series -parallel -limit -max -fry -blow -hurt -damage',
+    ],
     when: ({ solar = [], arrangement }, { recognised: { mentions } }) =>
       arrangement === undefined &&
       solar.every(({ count, powerW }) => count === 1 && powerW === undefined) &&
@@ -18,7 +20,9 @@ export const solarWiringAsides: readonly Aside[] = [
       mentions.filter(({ dimension, value }) => dimension === 'voltage' && value > 14).length < 2,
     verdict: 'yes',
     says: 'Yes, that is normal: with nothing on it a 12 V panel shows 17 to 22 V in the sun.',
-    lines: ['The controller brings it down to the battery’s 12 to 14.4 V. Working, the panel reads some 13 to 18 V.'],
+    lines: [
+      'The controller brings it down to the battery’s 12 to 14.4 V. Working, the panel reads some 13 to 18 V.',
+    ],
   },
   {
     name: 'controller-needed',
@@ -30,7 +34,9 @@ export const solarWiringAsides: readonly Aside[] = [
       arrangement === undefined && !solar.some(({ powerW }) => powerW !== undefined && powerW <= 10),
     verdict: 'yes',
     says: 'Yes: without one any panel over about 5 W overcharges the battery, and can ruin lithium.',
-    lines: ['Many folding panels carry one on the back: look for a small box with the battery’s types on it.'],
+    lines: [
+      'Many folding panels carry one on the back: look for a small box with the battery’s types on it.',
+    ],
     cautions: ['fuse-at-battery'],
     next: ['what controller for a 200W panel?'],
   },
@@ -42,7 +48,9 @@ export const solarWiringAsides: readonly Aside[] = [
     ],
     when: ({ solar = [] }) => !solar.some(({ powerW }) => powerW !== undefined),
     says: 'An MPPT mostly holds back what is over its amps, a PWM can burn out. Never pass its volts.',
-    lines: ['Its maker says how much panel it takes: look that up first. The surplus only pays in poor light.'],
+    lines: [
+      'Its maker says how much panel it takes: look that up first. The surplus only pays in poor light.',
+    ],
     cautions: ['fuse-at-battery'],
   },
   {

@@ -23,10 +23,14 @@ const inWinter = (facts: Facts): string => {
 export const solarYieldAsides: readonly Aside[] = [
   {
     name: 'winter',
-    spots: ['winter|winters even|in|what_about|and|still|same|over -summer -how_much -how_many -tilt* -angle -flat -lay -which'],
+    spots: [
+      'winter|winters even|in|what_about|and|still|same|over -summer -how_much -how_many -tilt* -angle -flat -lay -which',
+    ],
     when: facts => isNowhere(facts) && facts.month === undefined && facts.peakSunHours === undefined,
     says: inWinter,
-    lines: ['Tell me where and in which month, and I work it out. Tilted at the low sun it’s a third more or better.'],
+    lines: [
+      'Tell me where and in which month, and I work it out. Tilted at the low sun it’s a third more or better.',
+    ],
     next: ['200W panel in july in melbourne'],
   },
   {
@@ -40,7 +44,9 @@ export const solarYieldAsides: readonly Aside[] = [
   {
     name: 'what-is-left-over',
     hasAnyFigures: true,
-    spots: ['more_than_that|making|really|whole|all_of|or_more|in_total monitor|shunt|display|shows|reads|screen'],
+    spots: [
+      'more_than_that|making|really|whole|all_of|or_more|in_total monitor|shunt|display|shows|reads|screen',
+    ],
     when: ({ netCurrentA }) => netCurrentA !== undefined && netCurrentA > 0,
     says: 'More: a battery monitor shows what is left over. The solar makes that plus all that runs.',
     lines: ['The controller’s own display tells what the panel gives.'],
@@ -50,11 +56,15 @@ export const solarYieldAsides: readonly Aside[] = [
     spots: ['towel|bed_sheet|tarp|cloth|covered|cover_it -behind -glass'],
     verdict: 'no',
     says: 'No, covered it makes next to nothing. Stand it where hands can’t reach it instead.',
-    lines: ['A panel in the sun gets 60 to 70 °C: too hot to hold, and it cools within minutes in the shade.'],
+    lines: [
+      'A panel in the sun gets 60 to 70 °C: too hot to hold, and it cools within minutes in the shade.',
+    ],
   },
   {
     name: 'dirt-loss',
-    spots: ['dust|dusty|dirt|dirty|pollen|sap|leaves|bird*|poo|grime lose|loss|how_much|half|cost|costs|matter|on'],
+    spots: [
+      'dust|dusty|dirt|dirty|pollen|sap|leaves|bird*|poo|grime lose|loss|how_much|half|cost|costs|matter|on',
+    ],
     hasAnyFigures: true,
     says: 'Dust costs some 5 to 20 %. Bird mess or a leaf over a few cells costs up to half: wipe it off.',
     lines: ['Water and a soft cloth in the cool of the morning, nothing that scratches.'],
@@ -72,7 +82,9 @@ export const solarYieldAsides: readonly Aside[] = [
     spots: ['flat tilt*|tilted|angled|angle vs|versus|gain|difference|compared|against'],
     when: isNowhere,
     says: 'Tilting is worth a third or more in winter, and next to nothing in summer.',
-    lines: ['In winter the sun stands low: point it at the midday sun, tilted about as many degrees as your latitude.'],
+    lines: [
+      'In winter the sun stands low: point it at the midday sun, tilted about as many degrees as your latitude.',
+    ],
     next: ['200W panel in july in melbourne, tilted'],
   },
   {

@@ -1,8 +1,8 @@
 import type { Reply } from '#answer/reply.ts';
 import { duration, lasting, span } from '#answer/say.ts';
 import { chargeRow } from '#engine/battery/charge-table.ts';
-import { type Explored, explore } from '#engine/explore.ts';
 import { type Source, sourceAssumptions, sourceCurrentA } from '#engine/charging/source.ts';
+import { type Explored, explore } from '#engine/explore.ts';
 import { decimals, plain } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import { enough, figure, reasons } from '../../figures.ts';
@@ -58,18 +58,15 @@ function inHours(facts: Facts, { figures }: Generator, own: Reply, hours: number
     return {
       ...own,
       headline: `A${puts.slice(1)} in ${time}.`,
-      lines: ['Less if it’s nearly full: then a battery takes less and less, AGM from about 80 % on.', ...rest(own)].slice(
-        0,
-        3,
-      ),
+      lines: [
+        'Less if it’s nearly full: then a battery takes less and less, AGM from about 80 % on.',
+        ...rest(own),
+      ].slice(0, 3),
       verdict: null,
       figures: { ...own.figures, chargePutBack: figure(ah, 'Ah') },
       ...reasons(added),
     };
-  const verdict = enough(
-    { value: -chargeTime.value, low: -chargeTime.high, high: -chargeTime.low },
-    -hours,
-  );
+  const verdict = enough({ value: -chargeTime.value, low: -chargeTime.high, high: -chargeTime.low }, -hours);
   const lead = { yes: 'Yes', tight: 'Just', no: 'No' } as const;
   return {
     ...own,
@@ -105,7 +102,8 @@ export function hoursAsked(facts: Facts, result: Generator, own: Reply, setting:
   const { chargeTime, generatorPower } = result.figures;
   const isTime = chargeTime.value > 0 && Number.isFinite(chargeTime.value) && generatorPower.value > 0;
   const isLongAsked =
-    setting.parsed.cues.has('ask-how-long') || isSpotted(words, ['how_many_hours|how_long|hours_a_day -size']);
+    setting.parsed.cues.has('ask-how-long') ||
+    isSpotted(words, ['how_many_hours|how_long|hours_a_day -size']);
   if (!isTime || !isLongAsked || own.verdict === 'no') return own;
   const [run = '', ...others] = own.lines ?? [];
   return { ...own, headline: run, lines: [own.headline, ...others].slice(0, 3), verdict: null };

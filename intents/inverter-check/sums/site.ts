@@ -22,7 +22,10 @@ export function onSitePower(facts: Facts, { parsed, mainsV }: RequestContext): R
     ({ dimension, value }) => dimension === 'current' && breakers.has(value),
   )?.value;
   if (breakerA === undefined) return undefined;
-  const loads = (parsed.facts.loads ? (facts.loads ?? []) : []).map(load => ({ ...load, supply: 'ac' as const }));
+  const loads = (parsed.facts.loads ? (facts.loads ?? []) : []).map(load => ({
+    ...load,
+    supply: 'ac' as const,
+  }));
   const mostW = breakerA * mainsV;
   const outlet = { loads, mainsV };
   const runW = loads.length > 0 ? throughWatts(outlet, likelyOf(wattsAssumptions(outlet))) : 0;
@@ -33,7 +36,13 @@ export function onSitePower(facts: Facts, { parsed, mainsV }: RequestContext): R
   ];
   const next = ['60W in amps'];
   if (runW <= 0)
-    return { headline: `${site}: all that runs at once must stay under it.`, lines, verdict: null, figures, next };
+    return {
+      headline: `${site}: all that runs at once must stay under it.`,
+      lines,
+      verdict: null,
+      figures,
+      next,
+    };
   const verdict = runW > mostW ? 'no' : runW > 0.9 * mostW ? 'tight' : 'yes';
   const says = { yes: 'Yes', tight: 'Just', no: 'No' } as const;
   return {

@@ -36,9 +36,7 @@ export function bestOf(facts: SolarYieldFacts, { parsed, at }: RequestContext): 
   const amps = bestW / (chargingV * blocksOf(facts));
   return {
     headline: `About ${plain(share.fine * amps)} to ${plain(amps)} A about clear noon: ${plain(powerW)} W give some ${plain(bestW)} W at best.`,
-    lines: [
-      'Less in winter, in haze, or with the panel flat or hot. A nearly full battery takes less, too.',
-    ],
+    lines: ['Less in winter, in haze, or with the panel flat or hot. A nearly full battery takes less, too.'],
     verdict: null,
     figures: { best: figure({ value: amps, low: amps * share.fine, high: amps }, 'A') },
     next: [`what does a ${plain(powerW)}W panel make a day?`],
@@ -70,7 +68,8 @@ export function seenOf(
   const shownA = !isSpotted(words, shows)
     ? undefined
     : mentions.find(({ dimension, value }) => dimension === 'current' && value > 0)?.value;
-  if (shownA !== undefined) return { value: shownA, unit: 'A', best: bestW / (chargingV * blocksOf(facts)), powerW };
+  if (shownA !== undefined)
+    return { value: shownA, unit: 'A', best: bestW / (chargingV * blocksOf(facts)), powerW };
   // "says 160 watts but the controller only shows 90": a second figure under the rating is what it shows.
   const shown = (!isSpotted(words, shows) ? [] : mentions)
     .filter(
