@@ -60,9 +60,18 @@ export function answerBatteryBank(facts: BankFacts, result: JoinedBank, setting:
   const cautions: CautionCode[] = loadCautions(facts, bank);
   if (!bank.isMixed && bank.count > 1) cautions.push('mixed-batteries');
   cautions.push('fuse-at-battery');
+  const age = facts.batteries.length === 1 && bank.count === 1 ? facts.batteries[0]?.ageYears : undefined;
+  const aged =
+    age === undefined
+      ? undefined
+      : `About ${rounded(usableCapacity.value)} Ah for use (${span(usableCapacity.low, usableCapacity.high, 'Ah')}): at ${significant(age)} years part of its ${significant(bank.capacityAh)} Ah is gone.`;
   return {
-    headline: `${isAskedToMix ? 'Better not: unlike ones share unevenly. ' : ''}${how(result)}: ${significant(bank.capacityAh)} Ah at ${trade(bank)}${bank.chemistry === 'lfp' ? ` (${decimals(bank.voltageV, 1)} V nominal)` : ''}.`,
-    lines,
+    headline:
+      aged ??
+      `${isAskedToMix ? 'Better not: unlike ones share unevenly. ' : ''}${how(result)}: ${significant(bank.capacityAh)} Ah at ${trade(bank)}${bank.chemistry === 'lfp' ? ` (${decimals(bank.voltageV, 1)} V nominal)` : ''}.`,
+    lines: aged
+      ? ['A full charge and a measured discharge tell how much is left: stop at half by its volts.']
+      : lines,
     verdict: null,
     figures: {
       bankCapacity: figure(exactly(bank.capacityAh), 'Ah'),

@@ -1,7 +1,125 @@
+import type { Facts } from '#rig/rig.ts';
 import type { Aside } from '../asides.ts';
+
+const isUnsized = ({ batteries = [] }: Facts): boolean =>
+  !batteries.some(({ capacityAh, energyWh }) => (capacityAh ?? energyWh) !== undefined);
+const voltsOf = ({ batteries = [] }: Facts): readonly number[] => [
+  ...new Set(batteries.flatMap(({ voltageV }) => (voltageV === undefined ? [] : [voltageV]))),
+];
 
 /** What is asked of joining batteries beside what they come to. Common practice, and makers' sheets that agree. */
 export const bankAsides: readonly Aside[] = [
+  {
+    name: 'unlike-volts',
+    spots: ['join|connect|wire|put|add make|get|have v|volts -more -hours'],
+    when: facts => voltsOf(facts).length > 1,
+    hasAnyFigures: true,
+    verdict: 'no',
+    says: 'No: in series the smaller one runs flat first and is driven backwards. Never unlike volts.',
+    lines: ['In parallel the higher one boils the lower. For other volts a DC-DC converter is made.'],
+    cautions: ['mixed-batteries'],
+  },
+  {
+    name: 'tapping-one',
+    spots: [
+      'tap|tapping one|single|batt*|middle|half -tap_water',
+      'one_battery|one_batt|one_of_them|just_one|from_one converter|truck|lorry|coach|instead -new -old -dies',
+    ],
+    hasAnyFigures: true,
+    verdict: 'no',
+    says: 'No: 12 V off one of two in series leaves the pair uneven and ruins both. Take a converter.',
+    lines: [
+      'A 24-to-12 V converter of 10 A runs a fridge; fuse its lead at the battery. It feeds off both alike.',
+    ],
+    cautions: ['fuse-at-battery'],
+  },
+  {
+    name: 'wrong-way-round',
+    spots: ['backward*|wrong_way|revers*|polarity|get_it_wrong|mixed_up|crossed -solar -panel'],
+    hasAnyFigures: true,
+    says: 'That is a dead short: sparks, molten lugs, even a burst battery. Measure before the last link.',
+    lines: [
+      'The meter must read the volts you want over the gap’s far ends. Goggles on, rings off, fuse out until then.',
+    ],
+    cautions: ['fuse-at-battery'],
+  },
+  {
+    name: 'what-with-the-old',
+    spots: [
+      'what_do|what_can|do_with|what_about|use_for|throw|bin old_one|old_battery|old_batteries|the_old -join -parallel -series',
+    ],
+    hasAnyFigures: true,
+    says: 'Keep it apart: for the lights alone or as a spare, charged now and then. Else recycle it.',
+    lines: ['Scrap yards and many auto shops take lead batteries, and some pay for them.'],
+  },
+  {
+    name: 'unlike-anyway',
+    spots: ['anyway|regardless|what_happens|happens_if|all_the_same -series'],
+    when: isUnsized,
+    hasAnyFigures: true,
+    says: 'The weaker one sets the pace: the pair soon holds little more than twice what that one does.',
+    lines: ['It is overcharged and goes flat first, day by day, and takes the better one with it.'],
+    cautions: ['mixed-batteries'],
+  },
+  {
+    name: 'sharing-evenly',
+    spots: ['share|evenly|even|equally connect|wire|join|hook -use'],
+    hasAnyFigures: true,
+    says: 'Take the plus off one battery and the minus off the other, so that both work alike.',
+    lines: ['Link plus to plus and minus to minus with thick cables of the same length and size.'],
+    cautions: ['fuse-at-battery', 'mixed-batteries'],
+  },
+  {
+    name: 'one-or-two',
+    spots: ['one_big|one_large|one_bigger|single two|small|smaller|pair'],
+    hasAnyFigures: true,
+    says: 'One big one: nothing to share or match. Two small ones lift easier, and one may fail.',
+    lines: ['Same Ah, same life. Two want the same kind, size and age, and thick equal links.'],
+  },
+  {
+    name: 'gear-on-twenty-four',
+    spots: ['cope|survive|take_it|handle_it lights|lamps|fridge|gear|pump|radio'],
+    hasAnyFigures: true,
+    says: 'Not on 24 V: 12 V gear burns out there. It needs a 24-to-12 V converter.',
+    lines: ['Its label tells: “12/24 V” runs on either, as most camp fridges do.'],
+  },
+  {
+    name: 'is-twenty-four-better',
+    spots: [
+      'better|mad|worth|thinking|pays|advantage|sense|crazy camper|bus|van|caravan|truck|v|volts|boat -series -parallel -batter*',
+    ],
+    when: facts => facts.systemVoltageV === 24 && facts.batteries === undefined,
+    hasAnyFigures: true,
+    says: '24 V pays from about 2000 W of inverter on; under that stay at 12 V, as camp gear does.',
+    lines: ['At 24 V the current halves, so cables are thinner. A 24-to-12 V converter then runs the rest.'],
+    next: ['12V or 24V for a 3000W inverter?'],
+  },
+  {
+    name: 'longer',
+    spots: ['series parallel longer|last|more_time|lasts|more_hours -double* -amp_hours'],
+    when: isUnsized,
+    hasAnyFigures: true,
+    says: 'Parallel: it stays 12 V and the amp hours add up, so two last twice as long.',
+    lines: ['Series would make 24 V, which wrecks 12 V gear. Same kind, size and age in either.'],
+    cautions: ['fuse-at-battery', 'mixed-batteries'],
+  },
+  {
+    name: 'what-doubles',
+    spots: ['series|parallel double|doubles|doubled|adds|add_up'],
+    when: isUnsized,
+    hasAnyFigures: true,
+    says: 'Parallel doubles the amp hours, series doubles the volts; the energy is the same in both.',
+    lines: ['Two of 12 V and 100 Ah: 12 V and 200 Ah in parallel, 24 V and 100 Ah in series.'],
+  },
+  {
+    name: 'still-twelve',
+    spots: ['still|stay|stays|remain* v|volt|volts|voltage'],
+    when: facts => isUnsized(facts) && facts.arrangement === 'parallel',
+    hasAnyFigures: true,
+    verdict: 'yes',
+    says: 'Yes: plus to plus and minus to minus is parallel, with the volts of one and the Ah added up.',
+    lines: ['Series is plus of one to minus of the other: two of 12 V make 24 V.'],
+  },
   {
     name: 'bare-cells',
     spots: ['cells|cell skip|without|no|need|leave_out|save bms -drop'],
@@ -88,6 +206,7 @@ export const bankAsides: readonly Aside[] = [
       'years|year|yrs|age|ages apart|older|newer -how_much -total -amount',
       'old_one|older_one|newer_one|new_one is|years|yrs -how_much -total',
       'old|older|yr new|newer mix|join|parallel|next_to|together|with|add|put -how_much -total -amount -binned -usable',
+      'months|month old|new adding|add|second|another lithium|agm|lead|battery|same -how_much -total',
       'mix|mixing|different batter*|agm|ages|sizes|brands|types -how_much -total -usable',
     ],
     hasAnyFigures: true,

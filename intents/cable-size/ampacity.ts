@@ -1,4 +1,5 @@
 import type { Reply } from '#answer/reply.ts';
+import { dcdcInputA } from '#engine/charging/charge.ts';
 import { decimals, significant } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import { figure } from '../figures.ts';
@@ -9,11 +10,28 @@ import { computeAmpacity } from './compute.ts';
 const metres = (lengthM: number): string =>
   lengthM < 10 ? decimals(Math.floor(lengthM * 10) / 10, 1) : decimals(Math.floor(lengthM), 0);
 
+/** The current of the one thing told with it, A: what it draws, or what a DC-DC charger takes from its battery. */
+function withCurrent(facts: Facts, { facts: said }: RequestContext['parsed']): Facts {
+  if (facts.cable?.currentA !== undefined) return facts;
+  const [load, other] = said.loads ? (facts.loads ?? []) : [];
+  const rated = (said.chargers ? facts.chargers : undefined)?.find(({ currentA }) => currentA !== undefined);
+  const ofCharger =
+    rated?.currentA === undefined
+      ? undefined
+      : rated.kind === 'dcdc'
+        ? dcdcInputA(rated.currentA)
+        : rated.currentA;
+  const currentA =
+    load && !other && load.currentA !== undefined ? load.count * load.currentA : load ? undefined : ofCharger;
+  return currentA === undefined ? facts : { ...facts, cable: { ...facts.cable, currentA } };
+}
+
 /**
  * What a cable of a told size carries (A), where nobody says how long it is: heat sets that, not length. With a current
  * told, how far it carries that.
  */
-export function answerAmpacity(facts: Facts, { parsed }: Pick<RequestContext, 'parsed'>): Reply {
+export function answerAmpacity(told: Facts, { parsed }: Pick<RequestContext, 'parsed'>): Reply {
+  const facts = withCurrent(told, parsed);
   const { areaMm2, carries, fuse, far, working } = computeAmpacity(facts);
   const wantedA = facts.cable?.currentA;
   const amps = (value: number): string => decimals(value, 0);

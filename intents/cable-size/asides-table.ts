@@ -1,6 +1,7 @@
-import { plain } from '#quantity/round.ts';
+import { decimals, plain, significant } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { Aside } from '../asides.ts';
+import { computeAmpacity } from './compute.ts';
 
 /** A plug's rating above what it carries for long: the share that a fuse has too. Common practice. */
 const spare = 1.25;
@@ -11,8 +12,95 @@ const plug = ({ cable, loads = [] }: Facts): string => {
     : `For ${plain(amps)} A take a plug of ${plain(Math.ceil(amps * spare))} A or more: a quarter to spare.`;
 };
 
+const ofAutoCable = (facts: Facts): string => {
+  if (facts.cable?.autoCableMm === undefined)
+    return 'Auto cable’s mm is its outside: 6 mm of it holds about 4.6 mm² of copper, good for 35 A.';
+  const { areaMm2, carries } = computeAmpacity(facts);
+  return `Auto cable’s mm is its outside: yours holds about ${significant(areaMm2, 2)} mm² of copper, good for ${decimals(carries.value, 0)} A.`;
+};
+
 /** What is asked of wiring beside the size of a cable. Common practice. */
 export const cableAsides: readonly Aside[] = [
+  {
+    name: 'soldering',
+    spots: ['solder|soldered|soldering'],
+    hasAnyFigures: true,
+    says: 'Crimp it rather: solder stiffens the strands, and they break where it ends as it shakes.',
+    lines: [
+      'A good crimp in the right lug, with glue-lined shrink over it, lasts. A big lug wants a hydraulic tool.',
+    ],
+    cautions: ['fuse-at-battery'],
+  },
+  {
+    name: 'connector-blocks',
+    spots: [
+      'wago|wagos|lever_connector*|choc|choc_block*|chock|connector_block*|terminal_block*|scotch*|twist_them|wire_nut*',
+    ],
+    hasAnyFigures: true,
+    says: 'For lights of a few amps, yes, if tight and held still. A fridge’s lead wants crimped joints.',
+    lines: ['Screw blocks work loose as it shakes, and a loose joint runs hot: give the wire ends ferrules.'],
+    cautions: ['fuse-at-battery'],
+  },
+  {
+    name: 'welding-cable',
+    spots: ['welding'],
+    hasAnyFigures: true,
+    verdict: 'yes',
+    says: 'Yes: it is fine-stranded copper that bends well. Size it in mm² of copper like any other.',
+    lines: [
+      'Its rubber dislikes oil and sun, so sleeve it, and crimp the lugs. Aluminium welding lead is no good.',
+    ],
+    cautions: ['fuse-at-battery'],
+    next: ['what cable for a 2000W inverter, 1 m?'],
+  },
+  {
+    name: 'copper-clad',
+    spots: ['cca|ccaw|copper_clad|aluminium|aluminum|aluminium_ish'],
+    hasAnyFigures: true,
+    verdict: 'no',
+    says: 'Better not: copper-clad aluminium carries about a third less, and its joints work loose.',
+    lines: ['For an inverter take fine-stranded copper; the mm² printed on the cheap stuff is often a wish.'],
+    cautions: ['fuse-at-battery'],
+  },
+  {
+    name: 'one-way-or-both',
+    spots: ['there_and_back or|is|mean', 'one_way or', 'each_way or'],
+    when: ({ cable }) => cable?.isRoundTrip === undefined,
+    hasAnyFigures: true,
+    says: 'One way: tell me the metres from end to end, and the wire back is counted in.',
+  },
+  {
+    name: 'is-it-thin',
+    spots: ['thin|skinny|thinner really|looks|look|but|says'],
+    when: ({ cable }) =>
+      cable?.autoCableMm !== undefined && cable.lengthM === undefined && cable.currentA === undefined,
+    hasAnyFigures: true,
+    says: ofAutoCable,
+    lines: ['Buy by mm² of copper, or by B&S. Tell me amps and metres, and I say whether it does.'],
+  },
+  {
+    name: 'does-length-matter',
+    spots: ['how_long|length|longer leads|lead|cable|cables|wire|it matter|matters|difference|important'],
+    verdict: 'yes',
+    says: 'Yes: the longer it is, the more volts are lost, and the thicker it must be.',
+    lines: ['An inverter’s battery leads are best under 1½ m. Tell me amps and metres, and I name the size.'],
+    next: ['what cable for a 300W inverter, 2 m?'],
+  },
+  {
+    name: 'only-a-light',
+    spots: ['only|just light|lights|led|lamp matter|matters|thin|ok|bad'],
+    says: 'Hardly: LED lights only get a little dimmer. Its fuse must still suit the thin wire.',
+    lines: ['10 % may be lost to lights; a fridge or a charger should lose no more than 3 to 5 %.'],
+    cautions: ['fuse-at-battery'],
+  },
+  {
+    name: 'how-far-off',
+    spots: ['how_far panel|panels|solar|suitcase|blanket'],
+    when: ({ cable }) => cable?.lengthM === undefined,
+    says: 'About 10 m on 6 mm² for 100 W, 5 m for 200 W; farther off it wants thicker cable.',
+    lines: ['That loses 3 %. Keep the controller by the battery: the long run may be the panel’s side.'],
+    next: ['what cable for a 200W panel, 10 m?'],
+  },
   {
     name: 'through-the-body',
     spots: [

@@ -5,6 +5,87 @@ const onSite = 'On site, solar or a mains charger does it; on the road, a DC-DC 
 /** What people ask beside isolator or DC-DC charger, special rows before general ones. */
 export const chargePathAsides: readonly Aside[] = [
   {
+    name: 'relay-or-charger',
+    hasAnyFigures: true,
+    spots: ['relay|isolator|vsr same|difference|different|identical dcdc|dc|b2b'],
+    verdict: 'no',
+    says: 'No: a relay only joins the two batteries; a DC-DC charger lifts the volts and caps the amps.',
+    lines: ['A relay does for an old fixed-voltage alternator and two lead batteries of one type.'],
+    next: ['isolator or dcdc?'],
+  },
+  {
+    name: 'powered-sites-only',
+    spots: ['powered_site*|powered_camp*|on_hookup|hook_up|hookup|on_mains only|ever|always|just'],
+    verdict: 'no',
+    says: 'No: on powered sites a mains charger does it. A DC-DC only charges while you drive.',
+    lines: ['It is worth it from the first nights without power on.'],
+  },
+  {
+    name: 'solar-input',
+    hasAnyFigures: true,
+    spots: [
+      'solar_input|solar_in|built_in_solar|solar_built_in|mppt_input need|still|other|another|controller|regulator',
+    ],
+    verdict: 'no',
+    says: 'No: a DC-DC with a solar input is the controller as well; the panel goes straight to it.',
+    lines: ['Stay under its solar volts, and take the old controller out: two in a row don’t work.'],
+  },
+  {
+    name: 'sun-for-the-starter',
+    hasAnyFigures: true,
+    spots: [
+      'solar|panel starter|start_battery|starting_battery|cranking charge|charges|keep|top',
+      'solar|panel both car|van|starter|start house|camp|leisure|second|aux',
+    ],
+    verdict: 'yes',
+    says: 'Yes, by a controller with a second output, or a small trickle link from the house battery.',
+    lines: ['Some DC-DC chargers do it too. Never two leads straight off the panel.'],
+    cautions: ['fuse-at-battery'],
+  },
+  {
+    name: 'lithium-settings',
+    hasAnyFigures: true,
+    spots: ['set|setting|settings|program|profile controller|regulator|mppt lithium|lifepo*|lfp -know*'],
+    says: 'Its lithium (LiFePO4) profile: 14.2 to 14.6 V to fill, float 13.4 to 13.6 V or off.',
+    lines: ['No equalising and no temperature compensation. The battery’s own sheet comes first.'],
+    cautions: ['lithium-cold'],
+  },
+  {
+    name: 'new-charger-for-lithium',
+    hasAnyFigures: true,
+    spots: [
+      'need|new charger|chargers lithium|lifepo*|lfp go_over|change|changing|switch|switching|swap|upgrade|going_to -dcdc -dc',
+    ],
+    says: 'Only where yours has no lithium setting: look for LiFePO4, or 14.4 V and no equalising.',
+    lines: ['That goes for mains, solar and car alike. From the alternator lithium wants a DC-DC charger.'],
+    cautions: ['lithium-cold'],
+    next: ['can I use an agm charger on lithium?'],
+  },
+  {
+    name: 'bigger-isolator',
+    hasAnyFigures: true,
+    spots: ['bigger|larger|another isolator|relay|vsr'],
+    says: 'Only if more amps can flow: its rating must be above the alternator’s share, 100 A or more.',
+    lines: ['Cable and fuses set the limit as well: a bigger isolator on the old ones gains nothing.'],
+    cautions: ['fuse-at-battery'],
+  },
+  {
+    name: 'socket-always-on',
+    spots: ['stays_on|stay_on|always_on|permanently_on|live_all make|how|get|wire|want|need'],
+    says: 'Run a new fused lead from the battery to a socket of its own; the dash one stays switched.',
+    lines: ['Left on it can flatten the starter battery: a cut-out at about 12.2 V guards that.'],
+    cautions: ['fuse-at-battery'],
+    next: ['what cable for 10A over 5 m?'],
+  },
+  {
+    name: 'all-of-the-alternator',
+    hasAnyFigures: true,
+    spots: ['give_all|gives_all|give_it_all|all_that|all_of_it|all_goes|does_that_mean -solar -panel'],
+    verdict: 'no',
+    says: 'No: a DC-DC passes on its own amps, 20 to 50 A; a bare relay only what the battery pulls.',
+    lines: ['Half an alternator’s rating for long is fair, less at idle in the heat.'],
+  },
+  {
     name: 'jumper-leads-driving',
     hasAnyFigures: true,
     spots: ['jumper*|jump_lead*|booster_cable* driv*|road|tow|towing|moving|motorway|highway'],
@@ -74,7 +155,7 @@ export const chargePathAsides: readonly Aside[] = [
     name: 'trailer-plug',
     hasAnyFigures: true,
     spots: [
-      'pin|pins|trailer_plug|trailer_socket plug|socket|amps|current|charg*|useless|fill*|through|give*|enough -drill',
+      'pin|pins|trailer_plug|trailer_socket|grey_plug|gray_plug|towing_plug plug|socket|amps|current|charg*|useless|fill*|through|give*|enough -drill',
     ],
     says: 'Little: 5 to 10 A at best through its thin wire, so it tops up slowly and rarely fills one.',
     lines: [
@@ -208,7 +289,7 @@ export const chargePathAsides: readonly Aside[] = [
     spots: [
       'leave|left|stay*|keep on|plugged|connected week*|month*|all|time|winter|night|permanent* -isolator -relay -dcdc -dc',
     ],
-    says: 'With a smart charger set to your battery, yes: once full it only holds it there.',
+    says: 'A smart charger set to your battery may stay on: once full it only holds it there.',
     lines: [
       'An old charger without stages comes off when the battery is full: it boils a lead one dry.',
       'Lithium is happier not held full for months: about half to store it.',

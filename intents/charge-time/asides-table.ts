@@ -1,5 +1,9 @@
+import { bankOfOne } from '#engine/battery/bank.ts';
+import { limitsOf } from '#engine/battery/limits.ts';
+import { plain } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { Aside } from '../asides.ts';
+import { chargerSizeSpots, chargerSizeWords } from './sums/charger-size.ts';
 
 const isLithium = ({ batteries = [] }: Facts): boolean =>
   batteries.some(({ chemistry }) => chemistry === 'lfp');
@@ -11,8 +15,140 @@ const isBare = ({ batteries = [], chargers, solar }: Facts): boolean =>
   !solar?.length &&
   !batteries.some(({ capacityAh, energyWh }) => capacityAh ?? energyWh);
 
+/** How hard a battery of the kind told may be charged, in words. */
+const fastest = ({ batteries = [] }: Facts): string => {
+  const chemistry = batteries.find(one => one.chemistry)?.chemistry;
+  const mostA = (kind: 'lfp' | 'agm' | 'gel' | 'flooded'): string =>
+    plain(limitsOf(bankOfOne({ capacityAh: 100, chemistry: kind })).chargeA);
+  if (chemistry === undefined || chemistry === 'lead-acid')
+    return `Not within its limit: for each 100 Ah about ${mostA('agm')} A for AGM, ${mostA('lfp')} A for lithium.`;
+  return `Not within its limit: about ${mostA(chemistry)} A for each 100 Ah. Slower is a little kinder, no more.`;
+};
+
+const nearFreezing = ({ ambientC = 0 }: Facts): string =>
+  `At ${plain(ambientC)} °C lithium may be charged, but gently: 10 A into each 100 Ah until it’s over 5 °C.`;
+
 /** What people ask beside how long a charge takes, special rows before general ones. */
 export const chargeTimeAsides: readonly Aside[] = [
+  {
+    name: 'near-freezing',
+    spots: ['that_count|it_count|that_counts|degrees_count|inside_count'],
+    when: facts =>
+      !isLead(facts) &&
+      isBare(facts) &&
+      (facts.ambientC ?? 0) > 0 &&
+      (facts.ambientC ?? 9) < 5 &&
+      !isLithium(facts),
+    hasAnyFigures: true,
+    says: nearFreezing,
+    lines: [
+      'It’s the battery’s own temperature that counts. Lead-acid takes charge in the cold, only slower.',
+    ],
+    cautions: ['lithium-cold'],
+  },
+  {
+    name: 'flat-with-food',
+    spots: ['flat|dead|empty|died fridge|freezer|food|meat what_do|what_now|what_can|what_should|help'],
+    when: ({ chargers, solar }) => !chargers?.length && !solar?.length,
+    says: 'Keep its lid shut: it stays cold some 4 hours. Meanwhile drive, plug in, or get ice.',
+    lines: [
+      'Half an hour on the road gives it about 10 Ah, enough for some hours of fridge. Off the starter battery only with the engine on.',
+    ],
+  },
+  {
+    name: 'repair-mode',
+    spots: ['desulf*|desulph*|recondition*|recond|equalis*|equaliz*|repair_mode|boost_mode|pulse_mode'],
+    hasAnyFigures: true,
+    says: 'Never on lithium or gel, and on AGM only if its sheet allows: that mode goes to 15 V and more.',
+    lines: ['On a wet lead one an hour now and then helps: in the open, caps right, nothing else connected.'],
+    cautions: ['battery-gas'],
+  },
+  {
+    name: 'charger-size',
+    spots: chargerSizeSpots,
+    when: (_, { facts }) => !facts.chargers?.some(({ currentA }) => currentA !== undefined),
+    hasAnyFigures: true,
+    says: chargerSizeWords,
+    lines: [
+      'The bigger end is quicker, the smaller is gentler and cheaper; its own sheet’s limit comes first.',
+    ],
+    next: ['20A charger, 100Ah AGM from 50 %, how long?'],
+  },
+  {
+    name: 'alternator-rating',
+    spots: ['alternator goes_in|go_in|all_go|all_goes -how_long -dcdc', 'does_that_mean goes_in|go_in'],
+    hasAnyFigures: true,
+    verdict: 'no',
+    says: 'No: that is all it can give. What goes in is the charger’s amps, 20 to 50 A as a rule.',
+    lines: ['Through a bare relay it is what the battery pulls: much at first, little as it fills.'],
+  },
+  {
+    name: 'after-a-jump',
+    spots: ['jumped|jump_start*|jump_started|boosted drive|driving|run'],
+    says: 'Half an hour to an hour on the road puts back what a start took. A flat one needs a charger.',
+    lines: ['From flat it takes a day on a mains charger; an alternator alone only gets it part of the way.'],
+    next: ['the starter battery keeps going flat'],
+  },
+  {
+    name: 'short-trips',
+    spots: [
+      'short_trip*|short_drive*|short_run*|to_the_shop*|the_shops|to_town|round_town|around_town|school_run charg*|fill*|enough|full|top*',
+    ],
+    says: 'A little: at best 20 Ah an hour with a DC-DC charger, so 20 minutes is about 7 Ah.',
+    lines: [
+      'Short trips alone rarely fill one. Through the thin wire of a trailer plug it is a third of that.',
+    ],
+    next: ['25A DC-DC, 1 hour driving a day'],
+  },
+  {
+    name: 'first-charge',
+    spots: [
+      'first_use|first_time|first_charge|before_first|before_i_use|before_using|brand_new charg*|leave|how_long',
+    ],
+    says: 'Until its charger says full: a new one comes half to three quarters full, so some hours.',
+    lines: [
+      'With 10 A into 100 Ah that is 4 to 6 hours. No 24 hours are needed; lithium counts right after one full charge.',
+    ],
+  },
+  {
+    name: 'full-before-leaving',
+    spots: ['full|fully|right_up before|start trip|leave|leaving|go|going|set_off|head -how_long -how_full'],
+    hasAnyFigures: true,
+    says: 'Full is best to set off with. At 80 % you only start with a fifth less to use.',
+    lines: ['Lead-acid wants filling right up every week or two. Lithium doesn’t mind.'],
+  },
+  {
+    name: 'every-night',
+    spots: [
+      'every_night|every_day|each_night|each_day|daily|at_half when|should|better|or charger|charge|charging|top -how_long',
+    ],
+    hasAnyFigures: true,
+    says: 'Whenever you can: lead-acid lives longest near full. Lithium may wait till about 20 %.',
+    lines: ['In the morning it takes most. A little each day beats one long charge a week.'],
+  },
+  {
+    name: 'faster-harmful',
+    spots: [
+      'faster|quicker|fast|slow|slower bad|harm|hurt|better|worse|damage|kinder|ruin -how_long -generator* -genny',
+    ],
+    says: fastest,
+    lines: ['Heat is what harms: a case that gets warm wants fewer amps. Its own sheet’s limit comes first.'],
+  },
+  {
+    name: 'speeding-up',
+    spots: ['speed*|quicker|faster|sooner what|how|would|can|could|make|way -generator* -genny -bigger'],
+    says: 'A bigger charger, up to the battery’s limit: twice the amps halve the time to about 80 %.',
+    lines: [
+      'The last fifth of a lead battery takes its hours whatever you do. Switch off what runs meanwhile.',
+    ],
+    next: ['what charger for a 100Ah AGM?'],
+  },
+  {
+    name: 'last-part',
+    spots: ['why extra|last_part|last_bit|slows|slow_down|tails'],
+    says: 'A lead battery takes less and less from about 80 % on; lithium only near the very end.',
+    lines: ['The last fifth takes 2 to 4 hours on any charger; about a tenth is lost on the way.'],
+  },
   {
     name: 'own-heater',
     spots: ['heater|heated|heating mine|has|built|own|battery|with -diesel -stove -gas -next -beside'],
@@ -71,7 +207,7 @@ export const chargeTimeAsides: readonly Aside[] = [
   },
   {
     name: 'storing',
-    spots: ['stor*|shelf|put_away|put_it_away|over_winter -how_long -how_many'],
+    spots: ['stor*|shelf|put_away|put_it_away|over_winter -how_long -how_many -charger -plugged -trickle'],
     says: 'AGM: store it full and top it up every two or three months. Lithium: half full and off.',
     lines: ['A smart charger may stay on an AGM all winter. A flat lead battery freezes and is spoilt.'],
   },
@@ -89,9 +225,9 @@ export const chargeTimeAsides: readonly Aside[] = [
   {
     name: 'left-on',
     spots: [
-      'leave|left|stay*|keep on|plugged|connected|run night|overnight|week*|month*|all_the_time|always|permanent*|winter|all_year -generator -solar -engine -how_long -how_much -fridge -full -fill* -enough -charged -idl*',
+      'leave|left|stay*|keep on|plugged|connected|run night|overnight|bed|week*|month*|all_the_time|always|permanent*|winter|all_year -generator -solar -engine -how_long -how_much -fridge -full -fill* -enough -charged -idl*',
     ],
-    says: 'With a smart charger set to your battery, yes: once full it only holds it there.',
+    says: 'A smart charger set to your battery may stay on: once full it only holds it there.',
     lines: [
       'An old charger without stages comes off when the battery is full: it boils a lead one dry.',
       'Lithium is happier not held full for months.',
@@ -155,7 +291,7 @@ export const chargeTimeAsides: readonly Aside[] = [
   {
     name: 'trailer-plug',
     spots: [
-      'pin|pins|trailer_plug|trailer_socket amps|current|charg*|fill*|through|give* -drill',
+      'pin|pins|trailer_plug|trailer_socket|grey_plug|gray_plug|towing_plug amps|current|charg*|fill*|through|give* -drill',
       'how_many|what amps|current comes_through|that_line|the_line|through_it',
     ],
     says: 'Few: 5 to 10 A at best through its thin wire, so 5 to 10 Ah for each hour of driving.',

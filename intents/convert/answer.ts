@@ -21,11 +21,13 @@ function sold(gauge: number): string {
 function how(conversion: Conversion, result: Converted): string[] {
   const { voltageV, hours } = result;
   const lines: string[] = [];
+  if (result.isAtCell)
+    return ['A power bank’s mAh are told at its 3.7 V cell; some 10 to 15 % are lost on the way.'];
   if (voltageV !== undefined)
     lines.push(
       result.unit === 'Ah'
         ? `Divide by the volts (${significant(voltageV)} V) to go from watt hours to amp hours.`
-        : result.unit === 'Wh'
+        : result.unit === 'Wh' || result.unit === 'kWh'
           ? `Multiply by the volts (${significant(voltageV)} V) to go from amp hours to watt hours.`
           : result.unit === 'A'
             ? `Divide by the volts (${significant(voltageV)} V) to go from watts to amps.${voltageV === 12 ? ' At 12.8 V it’s a little less.' : ''}`

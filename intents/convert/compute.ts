@@ -8,7 +8,7 @@ import { fromBase, toBase, unitOf } from '#quantity/quantity.ts';
 import type { Range } from '#quantity/range.ts';
 import type { Unit } from '#quantity/units.ts';
 import { powerBankCellV } from '#rig/cell.ts';
-import type { Load } from '#rig/rig.ts';
+import type { Load, Stated } from '#rig/rig.ts';
 import { Trace } from '#rule/trace.ts';
 import type { RequestContext } from '../intent.ts';
 
@@ -52,6 +52,8 @@ export interface Converted {
   /** Volts that bridged the two, and whether they were taken for granted. */
   readonly voltageV?: number;
   readonly isVoltageAssumed?: boolean;
+  /** It was told at a power bank's cell. */
+  readonly isAtCell?: true;
   /** Hours that bridged the two; one where none were told. */
   readonly hours?: number;
   readonly isHourAssumed?: boolean;
@@ -106,11 +108,24 @@ export function computeConversion(conversion: Conversion | undefined): Converted
   const from = conversion && find(conversion.unit);
   const to = from && find(target(conversion, from) ?? '');
   if (!conversion || !from || !to) return undefined;
+  // A power bank's amp hours are told at its cell: at 12 V they are as many fewer.
+  const atV = from.symbol === 'mAh' && to.symbol === 'Ah' ? conversion.voltageV : undefined;
+  if (atV !== undefined && atV > powerBankCellV) {
+    const ah = (toBase(conversion.value, from) * powerBankCellV) / atV;
+    return { value: ah, unit: to.symbol, voltageV: atV, isAtCell: true, trace: new Trace() };
+  }
   const [kind, wanted] = [kindOf(from), kindOf(to)];
   if (kind && wanted && kind !== wanted) return electrical(conversion, from, to, kind, wanted);
   if (from.dimension !== to.dimension) return wire(conversion.value, from, to);
   if (from.dimension === 'other') return undefined;
   return { value: fromBase(toBase(conversion.value, from), to), unit: to.symbol, trace: new Trace() };
+}
+
+/** Of several batteries alike ("2 x 105Ah in kWh") all, joined in parallel at their volts, and not the one told. */
+export function wholeOf(conversion: Conversion | undefined, { batteries }: Stated): Conversion | undefined {
+  const [one, other] = batteries ?? [];
+  const count = one && !other && one.capacityAh === conversion?.value ? (one.count ?? 1) : 1;
+  return conversion && count > 1 ? { ...conversion, value: count * conversion.value } : conversion;
 }
 
 /** Above this, V, the amps asked for are those of the mains, not a battery's. */

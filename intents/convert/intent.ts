@@ -1,7 +1,9 @@
 import { defineIntent } from '../define-intent.ts';
+import { factsOf } from '../facts.ts';
 import { usualWatts } from '../usual-watts.ts';
 import { answerConvert } from './answer.ts';
-import { computeConversion, numbersOf, throughInverter } from './compute.ts';
+import { computeConversion, numbersOf, throughInverter, wholeOf } from './compute.ts';
+import { convertedFacts, factNumbersOf } from './from-facts.ts';
 
 /** What is 60 W in amps. */
 export const convert = defineIntent({
@@ -9,13 +11,15 @@ export const convert = defineIntent({
   title: 'Watts, amps and other units',
   asksNothing: true,
   hasNoSum: true,
-  numbersBeside: ({ conversion }) => (conversion ? numbersOf(conversion) : []),
+  numbersBeside: ({ conversion, facts }) => (conversion ? numbersOf(conversion) : factNumbersOf(facts)),
   reply: (_facts, setting) => {
     const { conversion, facts, recognised } = setting.parsed;
-    const result = computeConversion(conversion);
+    const result = computeConversion(wholeOf(conversion, facts));
     const [load, other] = facts.loads ?? [];
     const watts = !conversion && load && !other ? usualWatts(load, recognised.words) : undefined;
     if (watts) return { headline: watts, verdict: null, next: ['60W in amps', 'what does it use a day?'] };
-    return answerConvert(result, conversion, result && throughInverter(result, setting));
+    const ofFacts = result ? undefined : convertedFacts(factsOf(facts), setting);
+    if (ofFacts) return ofFacts;
+    return answerConvert(result, wholeOf(conversion, facts), result && throughInverter(result, setting));
   },
 });

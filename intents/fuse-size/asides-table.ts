@@ -18,13 +18,77 @@ const socket = (facts: Facts): string => {
   const amps = drawnA(facts);
   if (amps === undefined)
     return 'About 8 A for long, some 100 W: a dash socket’s wire and fuse stop at 10 to 15 A.';
+  if (amps > socketA && amps <= 1.1 * socketA)
+    return `Just: ${plain(amps)} A is all that a dash socket gives for long, so check that it stays cool.`;
   return amps > socketA
     ? `No: ${plain(amps)} A is too much for a dash socket for long; it is good for about ${socketA} A.`
     : `Yes: ${plain(amps)} A is within the ${socketA} A or so that a dash socket gives for long.`;
 };
 
+const switchFor = (facts: Facts): string => {
+  const amps = drawnA(facts);
+  return amps === undefined
+    ? 'Take a switch for DC, rated a quarter above what runs for long: motors start harder.'
+    : `A switch for DC of ${plain(Math.ceil(1.25 * amps))} A or more: ${plain(amps)} A and a quarter to spare.`;
+};
+
 /** What is asked of fuses beside their rating. Common practice. */
 export const fuseAsides: readonly Aside[] = [
+  {
+    name: 'switch-side',
+    spots: ['side|before|after switch fuse|fuses'],
+    hasAnyFigures: true,
+    says: 'Fuse first, at the battery, then the switch: so the cable is guarded, on or off.',
+    cautions: ['fuse-at-battery'],
+  },
+  {
+    name: 'switch-size',
+    spots: ['switch -fuse -fuses -side -changeover -isolator -battery_switch'],
+    hasAnyFigures: true,
+    says: switchFor,
+    lines: ['A mains switch breaks far fewer amps at 12 V DC. A relay takes a big load off a small switch.'],
+    cautions: ['fuse-at-battery'],
+  },
+  {
+    name: 'what-the-number-means',
+    spots: ['blows_at|blow_at|it_blows|number_mean|rating_mean|the_number|stands_for'],
+    hasAnyFigures: true,
+    says: 'It is what the fuse carries for long: a third more blows it in minutes, twice in a second or so.',
+    lines: ['So it goes by the load and a quarter, and never above what the cable carries.'],
+    next: ['what fuse for a 10A fridge?'],
+  },
+  {
+    name: 'where-to-buy',
+    spots: ['where buy|get|find|sell|sells fuse|fuses|holder|them|those|that'],
+    hasAnyFigures: true,
+    says: 'Auto parts, marine and camping shops have them; the bolt-down ones auto electricians or online.',
+    lines: ['Carry a few of each size that you have. Marked for 32 V DC or more they suit 12 V and 24 V.'],
+  },
+  {
+    name: 'both-ends',
+    spots: [
+      'both_ends|other_end|each_end -where -which -goes -go -fridge_end -load_end -battery_end -size -sort -what_fuse -which_fuse',
+    ],
+    hasAnyFigures: true,
+    says: 'At both ends only where both are sources: two batteries, or a charger and a battery.',
+    lines: ['Towards a load one at the battery does. A DC-DC charger’s cable has one at each battery.'],
+    cautions: ['fuse-at-battery'],
+    next: ['what fuse for a 25A dcdc?'],
+  },
+  {
+    name: 'at-the-wrong-end',
+    spots: [
+      'fridge_end|by_the_fridge|at_the_fridge|load_end|far_end|inverter_end|wrong_end -battery -where -which -or -size',
+    ],
+    hasAnyFigures: true,
+    verdict: 'no',
+    says: 'There it guards the gear, not the cable: fit one at the battery as well, within 20 cm.',
+    lines: [
+      'A short along the way would burn the cable before that one ever blows. The one at the far end may stay.',
+    ],
+    cautions: ['fuse-at-battery'],
+    next: ['what fuse for a 10A fridge?'],
+  },
   {
     name: 'why-so-close',
     spots: [
@@ -64,6 +128,7 @@ export const fuseAsides: readonly Aside[] = [
     name: 'where',
     spots: [
       'where|which_end fuse|fuses|breaker go|goes|put|fit|sit|mount|place|belong|install -size -rating -which_fuse -what_fuse',
+      'fuse|fuses|breaker goes|go|put|sit|belong near|by|at|next_to or -size -rating',
       'battery_end|at_the_battery|battery_side fridge_end|at_the_fridge|load_end|other_end|fridge_side|charger_end|at_the_charger|both|each_end -size -rating -what_fuse -which_fuse',
     ],
     hasAnyFigures: true,
@@ -129,6 +194,7 @@ export const fuseAsides: readonly Aside[] = [
     name: 'dash-socket',
     spots: [
       'cig|cigarette|ciggy|lighter|accessory|dash|socket ok|okay|biggest|max|most|can|will|works|work|run|may|plug -need -new -wire -put -whack -bigger -instead -pulled -mains -caravan -splitter -screw -burnt -joined -keeps -blow* -blew -point',
+      'one|same cigarette_socket|cig_socket|ciggy_socket|lighter_socket|dash_socket|cigarette_lighter -fuse -splitter',
     ],
     hasAnyFigures: true,
     says: socket,

@@ -1,4 +1,25 @@
+import { decimals } from '#quantity/round.ts';
+import type { Facts } from '#rig/rig.ts';
 import type { Aside } from '../asides.ts';
+import { fuelLh, litres } from './fuel.ts';
+
+/** A usual generator and a usual night of it. Common practice. */
+const usual = { powerW: 2000, hours: 8 } as const;
+/** Longer than this is a stay and no time that it runs, h. */
+const stayH = 24;
+
+const drinks = ({ chargers = [], durationH }: Facts): string => {
+  const powerW = chargers.find(({ kind }) => kind === 'generator')?.powerW ?? usual.powerW;
+  const hours = durationH !== undefined && durationH < stayH ? durationH : usual.hours;
+  const each = fuelLh(powerW);
+  const all = litres({ low: each.low * hours, high: each.high * hours });
+  return `A ${decimals(powerW / 1000, powerW % 1000 === 0 ? 0 : 1)} kW one drinks ${litres(each)} an hour: ${all} in ${decimals(hours, hours % 1 === 0 ? 0 : 1)} hours.`;
+};
+
+/** How far off makers and fire services have a generator stand at least, m. */
+const leastM = 6;
+/** Places that are never right, however far. */
+const near = 'window|under|awning|annex*|inside|porch|doorway|tent_door|vent';
 
 /** What people ask beside what generator they need. */
 export const generatorAsides: readonly Aside[] = [
@@ -16,15 +37,54 @@ export const generatorAsides: readonly Aside[] = [
     cautions: ['carbon-monoxide'],
   },
   {
+    name: 'refuelling',
+    spots: [
+      'refuel*|fill_up|fill_it|fill_the|filling|petrol_in|fuel_in|top_it_up generator|genny|gennie|genset|it when|before|running|hot|while|bed|safe -battery -batteries -charge -how_much -how_long -how_many',
+    ],
+    hasAnyFigures: true,
+    says: 'In daylight, with it off and cool: never refuel one that is hot or running.',
+    lines: [
+      'Petrol on a hot exhaust flares up. Wipe up spills, and keep the can well away from tents and flames.',
+    ],
+    cautions: ['carbon-monoxide'],
+  },
+  {
+    name: 'bigger-no-faster',
+    spots: [
+      'bigger|larger|stronger|more_powerful generator|genny|gennie|genset faster|quicker|sooner|speed*',
+    ],
+    hasAnyFigures: true,
+    verdict: 'no',
+    says: 'No: the charger’s amps set the pace, so a bigger generator charges no faster.',
+    lines: [
+      'It only has to carry the charger: about 20 W of generator for each amp. A bigger charger is quicker.',
+    ],
+    cautions: ['carbon-monoxide'],
+    next: ['what generator for a 40A charger?'],
+  },
+  {
     name: 'fuel',
     spots: [
       'petrol|fuel|litre*|diesel how_much|how_many|per_hour|an_hour|a_night|drink|drinks|burn|burns -size -which',
     ],
-    says: 'A 2 kW one drinks ½ to 1 litre an hour: 4 to 8 litres for eight hours.',
+    says: drinks,
     lines: [
       'Half load about ½ litre, full load a good litre. Its sheet tells yours; cool it before you refill.',
     ],
     cautions: ['carbon-monoxide', 'park-rules'],
+  },
+  {
+    name: 'far-enough',
+    spots: [
+      `metre|metres|meters|m|yards|feet|ft|paces downwind|down_wind|away|off|open|hedge|grass -${near} -charger -run -upwind -how_much -how_long`,
+    ],
+    when: ({ loads }, { recognised: { mentions } }) => {
+      const far = mentions.filter(({ dimension }) => dimension === 'length').map(({ value }) => value);
+      return loads === undefined && far.length > 0 && far.every(metres => metres >= leastM);
+    },
+    says: 'Six metres or more is far enough, if it’s in the open and downwind, its exhaust pointing off.',
+    lines: ['Check again when the wind turns, and have a carbon monoxide alarm where you sleep.'],
+    cautions: ['carbon-monoxide'],
   },
   {
     name: 'too-near',

@@ -54,7 +54,11 @@ export interface Generator extends Explored<GeneratorKey> {
 /** Loads on the generator's own outlet: those on mains, and those told in watts where nothing is charged. */
 function onOutlet(facts: Facts, isCharging: boolean): readonly Load[] {
   const mains = facts.loads?.filter(l => l.supply === 'ac') ?? [];
-  return mains.length > 0 || isCharging ? mains : (facts.loads?.filter(l => l.powerW !== undefined) ?? []);
+  if (mains.length > 0 || isCharging) return mains;
+  const told = facts.loads?.filter(l => l.powerW !== undefined) ?? [];
+  const isOfOwn = facts.chargers?.some(c => c.kind === 'generator' && c.powerW !== undefined);
+  // Lights plugged into the generator that was told run on it, whatever their watts.
+  return told.length > 0 || !isOfOwn ? told : (facts.loads ?? []);
 }
 
 /** What a generator must give (W), and how long (h) it has to run to charge. */

@@ -8,6 +8,7 @@ import { hasUse } from '../use.ts';
 import { answerGenerator } from './answer.ts';
 import { generatorAsides } from './asides-table.ts';
 import { computeGenerator } from './compute.ts';
+import { hoursAsked } from './sums/in-hours.ts';
 
 const needWork: Need = {
   anyOf: ['chargers', 'batteries', 'loads', 'dailyUseAh', 'dailyUseWh', 'chargeNeededAh'],
@@ -40,6 +41,8 @@ const generatorSize = defineIntent({
     'inverter',
     'targetChargePercent',
     'chargeNeededAh',
+    'chargeUsedAh',
+    'durationH',
     ...whereFacts,
     'ambientC',
   ],
@@ -54,12 +57,11 @@ const generatorSize = defineIntent({
     });
     return answerGenerator(facts, computeGenerator(facts, setting));
   },
-  reply: (facts, setting) =>
-    answerGenerator(
-      facts,
-      computeGenerator(facts, setting),
-      setting.parsed.recognised.words.some(word => noise.has(word)),
-    ),
+  reply: (facts, setting) => {
+    const result = computeGenerator(facts, setting);
+    const isNoiseAsked = setting.parsed.recognised.words.some(word => noise.has(word));
+    return hoursAsked(facts, result, answerGenerator(facts, result, isNoiseAsked), setting);
+  },
 });
 
 /** What generator, how long a day, and what people ask beside that. */

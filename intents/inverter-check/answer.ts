@@ -1,10 +1,9 @@
 import type { Verdict } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
-import { listIn, rounded, sentence, span } from '#answer/say.ts';
+import { rounded, sentence, span } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
 import type { CautionCode } from '#answer/words/en.ts';
 import { present } from '#basics/present.ts';
-import type { Range } from '#quantity/range.ts';
 import type { Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
 import { figure, reasons } from '../figures.ts';
@@ -12,149 +11,33 @@ import type { RequestContext } from '../intent.ts';
 import { isSpotted } from '../spotting.ts';
 import { usualWatts } from '../usual-watts.ts';
 import { wiringChart } from '../wiring-chart.ts';
-import { bankWithin } from '../words.ts';
 import type { InverterCheck } from './compute.ts';
+import { currents, inverterHeadline } from './headline.ts';
 import { whatRuns } from './what-runs.ts';
-
-/** "the kettle and the toaster". */
-function things({ loads }: InverterCheck, w: Speech): string {
-  const names = loads.map(load => {
-    const thing = load.name;
-    return load.count > 1 ? `${load.count} × ${thing}` : w.say('the-thing', 'the {thing}', { thing });
-  });
-  return listIn([...new Set(names)], w);
-}
-
-/** "about 120 A" and its span "110–135 A". */
-const currents = ({ value, low, high }: Range, w: Speech) => ({
-  amps: rounded(value, w),
-  range: span(low, high, 'A', w),
-});
-
-/** Why the battery is the trouble: it is asked for too much, or its volts fall too low. */
-function bankTrouble(result: InverterCheck, setting: RequestContext, w: Speech): string {
-  const { figures, bank } = result;
-  const { fit, limitA, sagToV, cutOutV } = present(result.bankFit);
-  if (figures.batteryCurrent.value <= limitA)
-    return w.say(
-      'bank-sags',
-      'the battery sags to about {sag} V when half full, and inverters cut out at {cutOut} V',
-      { sag: w.plain(sagToV), cutOut: w.plain(cutOutV) },
-    );
-  const gaps = {
-    amps: rounded(figures.batteryCurrent.value, w),
-    limit: w.plain(limitA),
-    bank: bankWithin(present(bank), setting, w),
-  };
-  return fit === 'no'
-    ? w.say('far-over-bank', '{amps} A is far more than {bank} should give (about {limit} A)', gaps)
-    : w.say('over-bank', '{amps} A is more than {bank} should give (about {limit} A)', gaps);
-}
-
-/** The reason that decides, for a no or a tight. */
-function trouble(result: InverterCheck, setting: RequestContext, w: Speech): string {
-  const { figures, ratingW, surgeW, bankFit } = result;
-  const gaps = {
-    run: w.decimals(figures.acLoad.value, 0),
-    rating: w.decimals(ratingW ?? 0, 0),
-    start: w.decimals(figures.startLoad.value, 0),
-    surge: w.decimals(surgeW ?? 0, 0),
-    use: w.plain(figures.batteryUse.value),
-    usable: w.plain(figures.usableCapacity.value),
-  };
-  if (result.rating === 'no')
-    return w.say('over-rating', '{run} W is more than the {rating} W it gives', gaps);
-  if (bankFit && (bankFit.fit === 'no' || (bankFit.fit === 'tight' && result.rating !== 'tight')))
-    return bankTrouble(result, setting, w);
-  if (result.drains === 'no' || result.drains === 'tight')
-    return w.say(
-      'drains',
-      'one go takes about {use} Ah, and the battery has about {usable} Ah to use when full',
-      gaps,
-    );
-  if (result.surge === 'tight' && !result.isSurgeTold)
-    return w.say(
-      'hard-start',
-      'it runs at {run} W, but a hard start may take {hardest} W: check its surge rating',
-      { ...gaps, hardest: w.decimals(result.hardestW, -1) },
-    );
-  if (result.surge !== 'yes' && result.surge !== undefined)
-    return w.say(
-      'over-surge',
-      'it runs at {run} W, but starting may ask for {start} W of its {surge} W surge',
-      gaps,
-    );
-  if (result.rating === 'tight') return w.say('near-rating', '{run} W is nearly all of its {rating} W', gaps);
-  const names = result.minding.map(name => name);
-  return w.say('minds-wave', '{things} may not like a modified wave: hum, heat, or not start at all', {
-    things: listIn(names, w),
-  });
-}
 
 /** Words that ask what an inverter runs. */
 const asksWhat: readonly string[] = ['what', 'whats', 'biggest|most_powerful'];
 
-/** Words that ask whether it is more than is needed. */
-const tooBig: readonly string[] = ['overkill', 'too_big', 'too_much', 'bigger_than'];
+/** Words that ask what one use takes out of the battery. */
+const asksUse: readonly string[] = [
+  'how_much|how_many battery|batt|ah|amp_hours|out|use|take|takes',
+  'what_ah|chew|chews|how_many_ah',
+];
 
-function headline(result: InverterCheck, verdict: Verdict, setting: RequestContext, w: Speech): string {
-  const { figures, ratingW, neededW } = result;
-  const gaps = {
-    ...currents(figures.batteryCurrent, w),
-    run: w.decimals(figures.acLoad.value, 0),
-    rating: w.decimals(ratingW ?? 0, 0),
-    needed: w.decimals(neededW, 0),
-  };
-  if (result.loads.length === 0 && result.bankFit && figures.batteryCurrent.value > result.bankFit.limitA)
-    return w.say('not-flat-out', 'Not flat out: {why}.', { why: bankTrouble(result, setting, w) });
-  if (result.loads.length === 0)
-    return w.say(
-      'flat-out',
-      'Flat out, a {rating} W inverter takes about {amps} A from the battery ({range}).',
-      gaps,
-    );
-  if (verdict === 'no') return w.say('no-because', 'No: {why}.', { why: trouble(result, setting, w) });
-  if (verdict === 'tight')
-    return w.say('tight-because', 'Tight: {why}.', { why: trouble(result, setting, w) });
-  if (ratingW === undefined && verdict === null && setting.parsed.cues.has('ask-can-it'))
-    return w.say(
-      'only-with',
-      'Only with a {needed} W inverter, and a battery that can give about {amps} A ({range}).',
-      gaps,
-    );
-  if (ratingW === undefined && result.loads.length > 1)
-    return w.say(
-      'take-together',
-      'Together they take about {amps} A from the battery ({range}) and need a {needed} W inverter.',
-      gaps,
-    );
-  if (ratingW === undefined)
-    return w.say(
-      'takes-and-wants',
-      '{things} takes about {amps} A from the battery ({range}) and needs a {needed} W inverter.',
-      { ...gaps, things: sentence(things(result, w)) },
-    );
-  if (isSpotted(setting.parsed.recognised.words, tooBig) && 2 * figures.acLoad.value < (ratingW ?? 0))
-    return w.say(
-      'more-than-enough',
-      'Yes, it’s more than you need: {run} W of the {rating} W it gives.',
-      gaps,
-    );
-  return w.say('within', 'Yes: {run} W is within the {rating} W it gives.', gaps);
-}
+/** "about 7 Ah (6–8 Ah) for 5 minutes". */
+const useOfOne = ({ figures: { batteryUse }, hours }: InverterCheck, w: Speech): string =>
+  w.say('use-for', 'about {ah} Ah ({range}) for {time}', {
+    ah: w.plain(batteryUse.value),
+    range: span(batteryUse.low, batteryUse.high, 'Ah', w),
+    time: time(present(hours), w),
+  });
 
 /** What the battery feels. */
 function drain(result: InverterCheck, isInHeadline: boolean, w: Speech): string | undefined {
   const { batteryCurrent, batteryUse } = result.figures;
   const current = currents(batteryCurrent, w);
   const isUsed = batteryUse.value > 0;
-  const use = isUsed
-    ? w.say('use-for', 'about {ah} Ah ({range}) for {time}', {
-        ah: w.plain(batteryUse.value),
-        range: span(batteryUse.low, batteryUse.high, 'Ah', w),
-        time: time(present(result.hours), w),
-      })
-    : '';
+  const use = isUsed ? useOfOne(result, w) : '';
   if (isInHeadline) return isUsed ? w.say('that-is', 'That is {use}.', { use }) : undefined;
   return isUsed
     ? w.say('takes-use', 'It draws about {amps} A ({range}) from the battery, {use}.', { ...current, use })
@@ -238,7 +121,12 @@ function cautionsOf(facts: Facts, result: InverterCheck): CautionCode[] {
 }
 
 /** Words for an inverter and what hangs on it. */
-export function answerInverterCheck(facts: Facts, result: InverterCheck, setting: RequestContext): Reply {
+export function answerInverterCheck(
+  facts: Facts,
+  result: InverterCheck,
+  setting: RequestContext,
+  isPeakAlone = false,
+): Reply {
   const { cues } = setting.parsed;
   const w = english;
   const sizeW = w.decimals(result.ratingW ?? result.neededW, 0);
@@ -253,12 +141,20 @@ export function answerInverterCheck(facts: Facts, result: InverterCheck, setting
   const [only, other] = result.loads;
   const watts = only && !other ? usualWatts(only, words) : undefined;
   const usual = isWhatAsked ? whatRuns(result, w) : [];
+  const isUseAsked = batteryUse.value > 0 && (verdict ?? 'yes') === 'yes' && isSpotted(words, asksUse);
+  const useFirst = isUseAsked ? sentence(`${useOfOne(result, w)}.`) : '';
   const lines = [
-    drain(result, isInHeadline, w),
+    isPeakAlone
+      ? w.say('peak-is-half', '{peak} W peak is about {rating} W for long, as a rule: its label tells.', {
+          peak: w.decimals(facts.inverter?.surgeW ?? 0, 0),
+          rating: sizeW,
+        })
+      : undefined,
+    useFirst ? undefined : drain(result, isInHeadline, w),
     ...hints(result, verdict, limitNote(facts, result, w), w),
   ].filter(line => line !== undefined);
-  const [first = '', ...rest] = usual;
-  const flatOut = headline(result, verdict, setting, w);
+  const [first = useFirst, ...rest] = usual;
+  const flatOut = inverterHeadline(result, verdict, setting, w);
   return {
     headline: watts ?? (first || flatOut),
     lines: (watts || first ? [...rest, flatOut, ...lines] : lines).slice(0, 4),

@@ -48,12 +48,31 @@ export interface InverterCheck extends Explored<InverterKey> {
   readonly fit?: Fit;
 }
 
-/** Loads that go through the inverter: those on mains, else those told in watts, else a charger for something else. */
+/** Things for 12 V by the catalogue that people as often have for mains. Common practice. */
+const eitherWay: ReadonlySet<string> = new Set([
+  'tv',
+  'laptop',
+  'electric blanket',
+  'fan',
+  'games console',
+  'router',
+]);
+
+/** Whether a thing may be for mains though the catalogue has it for 12 V. */
+export const isEitherWay = (name: string): boolean => eitherWay.has(applianceOf(name)?.id ?? '');
+
+/**
+ * Loads that go through the inverter: those on mains, else those told in watts, else, with no inverter told either,
+ * those whose usual watts are known; else a charger for something else.
+ */
 function through(facts: Facts): readonly Load[] {
   const mains = facts.loads?.filter(load => load.supply === 'ac') ?? [];
   if (mains.length > 0) return mains;
   const told = facts.loads?.filter(load => load.powerW !== undefined) ?? [];
   if (told.length > 0) return told.map(load => ({ ...load, supply: 'ac' }));
+  const usual = facts.inverter?.powerW === undefined ? (facts.loads ?? []) : [];
+  const known = usual.filter(({ name, currentA }) => currentA === undefined && isEitherWay(name));
+  if (known.length > 0) return known.map(load => ({ ...load, supply: 'ac' }));
   return (facts.chargers ?? []).flatMap(({ kind, powerW }) =>
     kind === 'mains' && powerW ? [{ name: 'charger', count: 1, supply: 'ac', powerW } as const] : [],
   );

@@ -1,9 +1,15 @@
 import { applianceOf } from '#catalog/appliances.ts';
 import type { Load } from '#rig/rig.ts';
+import { withAsides } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
+import { factsOf } from '../facts.ts';
 import type { Need } from '../needs.ts';
 import { answerInverterCheck } from './answer.ts';
-import { computeInverterCheck } from './compute.ts';
+import { asAsked, isPeakAlone } from './as-asked.ts';
+import { inverterAsides } from './asides-table.ts';
+import { computeInverterCheck, isEitherWay } from './compute.ts';
+import { onTwelveVolts } from './sums/on-twelve-volts.ts';
+import { onSitePower } from './sums/site.ts';
 
 const hasWatts = ({ name, powerW, currentA }: Load): boolean =>
   (powerW ?? currentA ?? applianceOf(name)) !== undefined;
@@ -14,13 +20,17 @@ const needWatts: Need = {
   key: 'need-watts',
   // A thing of which nobody knows the watts runs on no inverter "for sure".
   holds: ({ inverter, loads }) => {
-    const running = loads?.filter(load => load.supply === 'ac' || load.powerW !== undefined) ?? [];
-    return running.length > 0 ? running.some(hasWatts) : inverter?.powerW !== undefined;
+    const isUsualTaken = inverter?.powerW === undefined;
+    const running =
+      loads?.filter(
+        ({ name, supply, powerW }) =>
+          supply === 'ac' || powerW !== undefined || (isUsualTaken && isEitherWay(name)),
+      ) ?? [];
+    return running.length > 0 ? running.some(hasWatts) : (inverter?.powerW ?? inverter?.surgeW) !== undefined;
   },
 };
 
-/** Will my inverter run it, what does it take from the battery. */
-export const inverterCheck = defineIntent({
+const check = defineIntent({
   name: 'inverter-check',
   title: 'Will the inverter run it?',
   thing: 'inverter',
@@ -41,5 +51,14 @@ export const inverterCheck = defineIntent({
       ? ['batteries.maxCurrentA']
       : [],
   needs: [needWatts],
-  reply: (facts, setting) => answerInverterCheck(facts, computeInverterCheck(facts, setting), setting),
+  guess: (told, setting) => onSitePower(factsOf(told), setting) ?? onTwelveVolts(setting),
+  reply: (told, setting) => {
+    const special = onSitePower(told, setting) ?? onTwelveVolts(setting);
+    if (special) return special;
+    const facts = asAsked(told, setting.parsed);
+    return answerInverterCheck(facts, computeInverterCheck(facts, setting), setting, isPeakAlone(told));
+  },
 });
+
+/** Will my inverter run it, what does it take from the battery, and what people ask beside that. */
+export const inverterCheck = withAsides(check, inverterAsides);

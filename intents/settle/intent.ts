@@ -1,6 +1,8 @@
+import { answerAside } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
 import { answerSettle } from './answer.ts';
 import { settleDispute } from './compute.ts';
+import { commonKnowledge } from './known.ts';
 import { answerSides } from './sides.ts';
 
 /** A says 2 days, B says 4: who is right. What is missing is asked for by the answer, as it hangs on the claims. */
@@ -39,5 +41,11 @@ export const settle = defineIntent({
     'volts',
     'voltsTaken',
   ],
-  reply: (facts, setting) => answerSides(setting) ?? answerSettle(settleDispute(facts, setting), setting),
+  reply: (facts, setting) => {
+    const sided = answerSides(setting);
+    if (sided) return sided;
+    const settled = settleDispute(facts, setting);
+    const known = settled.kind === 'asked' ? commonKnowledge(facts, setting.parsed) : undefined;
+    return known ? answerAside(known, facts) : answerSettle(settled, setting);
+  },
 });

@@ -9,6 +9,12 @@ const keepsW = 20;
 /** What people ask beside what panel they need. */
 export const solarSizeAsides: readonly Aside[] = [
   {
+    name: 'second-hand',
+    spots: ['second_hand|secondhand|used|old new|panel|panels|buy|worth -day -a_night'],
+    says: 'New as a rule: they cost little now. A used one is fine if it gives near its label in the sun.',
+    lines: ['Look for cracks, brown spots and lifted corners, and measure its volts and amps about noon.'],
+  },
+  {
     name: 'too-much',
     spots: ['too_much|too_many|overdo*|oversiz*|over_panel*'],
     verdict: 'no',

@@ -1,11 +1,13 @@
 import { withAsides } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
+import { factsOf } from '../facts.ts';
 import { needLoads } from '../needs.ts';
 import { sunFacts, whereSunHangsOn } from '../sun.ts';
 import { drawFacts } from '../use.ts';
 import { answerSolarSize } from './answer.ts';
 import { solarSizeAsides } from './asides-table.ts';
 import { computeSolarSize, type SolarSizeFacts } from './compute.ts';
+import { forBattery } from './for-battery.ts';
 
 const panelSize = defineIntent<SolarSizeFacts>({
   name: 'solar-size',
@@ -16,6 +18,7 @@ const panelSize = defineIntent<SolarSizeFacts>({
   hangsOn: new Set([...drawFacts]),
   alsoHangsOn: whereSunHangsOn,
   needs: [{ ...needLoads, ask: 'what it has to run (say “fridge 1.2A” or “40Ah a day”)', key: 'need-run' }],
+  guess: (told, setting) => forBattery(factsOf(told), setting),
   reply: (facts, setting) => answerSolarSize(facts, computeSolarSize(facts, setting), setting),
 });
 

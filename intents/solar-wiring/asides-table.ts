@@ -8,6 +8,84 @@ const orderLines = [
 /** What people ask beside series or parallel, special rows before general ones. */
 export const solarWiringAsides: readonly Aside[] = [
   {
+    name: 'usual-panel-volts',
+    hasAnyFigures: true,
+    spots: [
+      'normal|right|should|supposed|correct|meant|ok volt|volts|voltage|v|shows|reads|says|open_circuit -series -parallel -limit -max -fry -blow -hurt -damage',
+    ],
+    when: ({ solar = [], arrangement }, { recognised: { mentions } }) =>
+      arrangement === undefined &&
+      solar.every(({ count, powerW }) => count === 1 && powerW === undefined) &&
+      solar.some(({ openCircuitV }) => (openCircuitV ?? 0) >= 16 && (openCircuitV ?? 99) < 26) &&
+      mentions.filter(({ dimension, value }) => dimension === 'voltage' && value > 14).length < 2,
+    verdict: 'yes',
+    says: 'Yes, that is normal: with nothing on it a 12 V panel shows 17 to 22 V in the sun.',
+    lines: [
+      'The controller brings it down to the battery’s 12 to 14.4 V. Working, the panel reads some 13 to 18 V.',
+    ],
+  },
+  {
+    name: 'controller-needed',
+    hasAnyFigures: true,
+    spots: [
+      'need|without|necessary|have_to controller|regulator -size -which -what -big -amp -amps -second -other -another -two -fuse -series -parallel -dcdc',
+    ],
+    when: ({ arrangement, solar = [] }) =>
+      arrangement === undefined && !solar.some(({ powerW }) => powerW !== undefined && powerW <= 10),
+    verdict: 'yes',
+    says: 'Yes: without one any panel over about 5 W overcharges the battery, and can ruin lithium.',
+    lines: [
+      'Many folding panels carry one on the back: look for a small box with the battery’s types on it.',
+    ],
+    cautions: ['fuse-at-battery'],
+    next: ['what controller for a 200W panel?'],
+  },
+  {
+    name: 'more-panel-than-amps',
+    hasAnyFigures: true,
+    spots: [
+      'what_happens|happens_if|hook_up_more|more_panel|more_panels|too_many_panels|over_panel* controller|regulator|amps|rated|it',
+    ],
+    when: ({ solar = [] }) => !solar.some(({ powerW }) => powerW !== undefined),
+    says: 'An MPPT mostly holds back what is over its amps, a PWM can burn out. Never pass its volts.',
+    lines: [
+      'Its maker says how much panel it takes: look that up first. The surplus only pays in poor light.',
+    ],
+    cautions: ['fuse-at-battery'],
+  },
+  {
+    name: 'never-full-sun',
+    hasAnyFigures: true,
+    spots: ['never|rarely|seldom|dont full_sun|sun|sunny controller|do|enough|smaller'],
+    when: ({ solar = [] }) => !solar.some(({ powerW }) => powerW !== undefined),
+    verdict: 'no',
+    says: 'Size it for full sun all the same: at the edge of a cloud a panel passes its label for seconds.',
+    lines: ['A bit over an MPPT’s amps its maker may allow: then the rest is simply not taken.'],
+  },
+  {
+    name: 'one-panel-or-two',
+    hasAnyFigures: true,
+    spots: ['one_big|one_large|single two|several|small|smaller panel*|solar|ones'],
+    says: 'One big one is cheaper by the watt; two small ones fit a roof better and mind shade less.',
+    lines: ['Loose ones: two are easier to carry. Side by side they take two plugs, or a Y lead.'],
+  },
+  {
+    name: 'clips-or-plug',
+    spots: ['clip|clips|croc|crocodile|alligator|clamps plug|connect|socket'],
+    hasAnyFigures: true,
+    says: 'A plug is the safer way for good; clips do for a day. Either way the controller sits between.',
+    lines: ['Plus first, and a fuse within 20 cm of the battery: clips that touch each other short it.'],
+    cautions: ['fuse-at-battery'],
+  },
+  {
+    name: 'both-batteries',
+    spots: ['both_batteries|two_batteries|each_battery keep|charge|full|top|feed -series -parallel'],
+    hasAnyFigures: true,
+    says: 'Only the one that its controller is on. A second output or a trickle link serves the other.',
+    lines: ['Never two leads straight off the panel: each battery needs a controller or a link of its own.'],
+    cautions: ['fuse-at-battery'],
+  },
+  {
     name: 'trickle-panel',
     hasAnyFigures: true,
     spots: ['tiny|trickle|small|little', 'not_even|without|direct*|straight'],
@@ -28,7 +106,10 @@ export const solarWiringAsides: readonly Aside[] = [
   {
     name: 'order',
     hasAnyFigures: true,
-    spots: ['order|sequence|which_first|what_first|connect_first|comes_first'],
+    spots: [
+      'order|sequence|which_first|what_first|connect_first|comes_first',
+      'first|which_end panel batter* controller|regulator|goes|connect|hook -series',
+    ],
     says: 'Battery to the controller first, then the panel. Take them off the other way round.',
     lines: orderLines,
     cautions: ['fuse-at-battery'],
@@ -86,7 +167,9 @@ export const solarWiringAsides: readonly Aside[] = [
   },
   {
     name: 'pwm-or-mppt',
-    spots: ['pwm mppt', 'mppt worth|better'],
+    spots: ['pwm mppt', 'mppt worth|better|matter|matters|point|bother|needed'],
+    when: ({ solar = [] }) => !solar.some(({ powerW }) => powerW !== undefined),
+    hasAnyFigures: true,
     says: 'PWM for one small 12 V panel, MPPT from about 150 W on, in series, or for house panels.',
     lines: [
       'From a 12 V panel an MPPT brings some 10 to 20 % more, most in the cold; from a house panel about twice.',

@@ -1,11 +1,92 @@
+import { rounded } from '#answer/say.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { Aside } from '../asides.ts';
+import { panelsW } from '../sun.ts';
 
 const isUnsized = ({ solar = [] }: Facts): boolean => !solar.some(({ powerW }) => powerW !== undefined);
 const isNowhere = ({ place, latitudeDeg }: Facts): boolean => (place ?? latitudeDeg) === undefined;
 
+/** What a flat panel makes on a day of average sun, Ah for each W, as the engine comes to where no place is told. */
+const averageAh = 0.31;
+/** Winter's share of that where people camp: Sydney and Melbourne in June and July, Britain in December and January. */
+const winter = { south: [0.35, 0.55], britain: 0.1 } as const;
+
+const inWinter = (facts: Facts): string => {
+  const watts = panelsW(facts);
+  if (watts === undefined)
+    return 'Much less: a third to a half of summer’s in southern Australia, a tenth in Britain.';
+  const ah = (share: number): string => rounded(averageAh * watts * share);
+  return `Less: about ${ah(winter.south[0])} to ${ah(winter.south[1])} Ah a day in southern Australia, ${ah(winter.britain)} or so in Britain.`;
+};
+
 /** What people ask beside what a panel makes, special rows before general ones. */
 export const solarYieldAsides: readonly Aside[] = [
+  {
+    name: 'winter',
+    spots: [
+      'winter|winters even|in|what_about|and|still|same|over -summer -how_much -how_many -tilt* -angle -flat -lay -which',
+    ],
+    when: facts => isNowhere(facts) && facts.month === undefined && facts.peakSunHours === undefined,
+    says: inWinter,
+    lines: [
+      'Tell me where and in which month, and I work it out. Tilted at the low sun it’s a third more or better.',
+    ],
+    next: ['200W panel in july in melbourne'],
+  },
+  {
+    name: 'clouds-come-and-go',
+    hasAnyFigures: true,
+    spots: ['cloud*|clouds jump*|bounc*|up_and_down|all_over|vari*|swing*|fluctuat*'],
+    verdict: 'yes',
+    says: 'Yes, normal: broken cloud swings it from a tenth to over full sun and back in seconds.',
+    lines: ['What counts is the day’s total in Ah or Wh, which most controllers and apps keep.'],
+  },
+  {
+    name: 'what-is-left-over',
+    hasAnyFigures: true,
+    spots: [
+      'more_than_that|making|really|whole|all_of|or_more|in_total monitor|shunt|display|shows|reads|screen',
+    ],
+    when: ({ netCurrentA }) => netCurrentA !== undefined && netCurrentA > 0,
+    says: 'More: a battery monitor shows what is left over. The solar makes that plus all that runs.',
+    lines: ['The controller’s own display tells what the panel gives.'],
+  },
+  {
+    name: 'covered',
+    spots: ['towel|bed_sheet|tarp|cloth|covered|cover_it -behind -glass'],
+    verdict: 'no',
+    says: 'No, covered it makes next to nothing. Stand it where hands can’t reach it instead.',
+    lines: [
+      'A panel in the sun gets 60 to 70 °C: too hot to hold, and it cools within minutes in the shade.',
+    ],
+  },
+  {
+    name: 'dirt-loss',
+    spots: [
+      'dust|dusty|dirt|dirty|pollen|sap|leaves|bird*|poo|grime lose|loss|how_much|half|cost|costs|matter|on',
+    ],
+    hasAnyFigures: true,
+    says: 'Dust costs some 5 to 20 %. Bird mess or a leaf over a few cells costs up to half: wipe it off.',
+    lines: ['Water and a soft cloth in the cool of the morning, nothing that scratches.'],
+  },
+  {
+    name: 'where-on-the-roof',
+    hasAnyFigures: true,
+    spots: ['where|matter|which_part roof panel|panels|it -tilt* -angle* -facing -flat'],
+    says: 'Only shade matters: clear of vents, aerials, bars and boxes. Front or back is all the same.',
+    lines: ['Leave a finger of air below it, and let its cable come in through a gland that is sealed.'],
+  },
+  {
+    name: 'tilt-gain',
+    hasAnyFigures: true,
+    spots: ['flat tilt*|tilted|angled|angle vs|versus|gain|difference|compared|against'],
+    when: isNowhere,
+    says: 'Tilting is worth a third or more in winter, and next to nothing in summer.',
+    lines: [
+      'In winter the sun stands low: point it at the midday sun, tilted about as many degrees as your latitude.',
+    ],
+    next: ['200W panel in july in melbourne, tilted'],
+  },
   {
     name: 'cleaning',
     spots: ['clean*|wash*|dust|dusty|dirt|dirty|bird*|hose panel*|solar|them|it|matter -how_much -how_many'],
@@ -84,7 +165,6 @@ export const solarYieldAsides: readonly Aside[] = [
   {
     name: 'mppt-gain',
     spots: ['mppt more|gain|better|worth|extra|improve|help'],
-    when: ({ solar = [] }) => isUnsized({ solar }),
     verdict: 'yes',
     says: 'Yes, some 10 to 20 % more than a PWM from a 12 V panel, most in the cold; twice from a house panel.',
     next: ['what controller for a 200W panel?'],

@@ -1,12 +1,14 @@
 import { present } from '#basics/present.ts';
 import { withAsides } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
+import { factsOf } from '../facts.ts';
 import type { Need } from '../needs.ts';
 import { sunFacts, whereSunHangsOn } from '../sun.ts';
 import { answerSolarYield } from './answer.ts';
 import { solarYieldAsides } from './asides-table.ts';
 import { computeSolarYield, type SolarYieldFacts } from './compute.ts';
-import { answerSeen, seenOf } from './sums/seen.ts';
+import { answerSeen, bestOf, seenOf } from './sums/seen.ts';
+import { sunHoursOf } from './sums/sun-hours.ts';
 
 const needPanel: Need = {
   anyOf: ['solar'],
@@ -29,9 +31,11 @@ const made = defineIntent<SolarYieldFacts>({
       ? []
       : ['solar.powerW', ...whereSunHangsOn(facts)]),
   ],
+  guess: (told, setting) => sunHoursOf(factsOf(told), setting),
   reply: (facts, setting) => {
     const seen = seenOf(facts, setting);
-    return seen ? answerSeen(seen) : answerSolarYield(facts, computeSolarYield(facts, setting), setting);
+    const best = seen ? answerSeen(seen) : bestOf(facts, setting);
+    return best ?? answerSolarYield(facts, computeSolarYield(facts, setting), setting);
   },
 });
 

@@ -55,7 +55,7 @@ test.for([
     { batteries: [{ count: 1, chemistry: 'gel', capacityAh: 120 }] },
     /^A 12 to 24 A charger/,
   ],
-  [chargeTime, 'can I leave the charger on all winter', {}, /^With a smart charger/],
+  [chargeTime, 'can I leave the charger on all winter', {}, /^A smart charger/],
   [chargeTime, 'is using it ok though', {}, /^Yes: using lithium in the cold is fine/],
   [chargeTime, 'does a larger battery charge slower', {}, /^From empty, yes/],
   [

@@ -1,5 +1,6 @@
 import type { Reply } from '#answer/reply.ts';
-import { bankOfOne } from '#engine/battery/bank.ts';
+import { bankIn, bankOfOne } from '#engine/battery/bank.ts';
+import { limitsOf } from '#engine/battery/limits.ts';
 import { dcdcSizeFor } from '#engine/charging/path.ts';
 import { decimals, plain } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
@@ -16,8 +17,10 @@ const drawnShare = 4 / 3;
 
 const asked = {
   alternator: [
+    'alternator ok|okay|fine|alright|enough|too_much',
     'alternator cook*|burn*|cope*|too_big|handle*|overheat*|hurt|kill*|strain*|manage|overload*|damage*|up_to|suffer|pull|sensible|draw|big_enough|much',
   ],
+  which: ['or|which|better|buy -isolator -relay -vsr'],
   size: [
     'what|which|how|right size|big|many|amp|amps dcdc|dc_dc|dc_to_dc|b2b|charger -cable -fuse -wire -alternator',
     'what_size|how_big dcdc|dc|b2b -cable -fuse',
@@ -89,10 +92,36 @@ function ofSize({ sizeA, toldA }: ChargePath): Reply | undefined {
   };
 }
 
+/** Which of two DC-DC chargers, by what the battery takes and the alternator can spare. */
+function ofTwo(facts: Facts, { sizeA }: ChargePath): Reply | undefined {
+  const told = (facts.chargers ?? []).flatMap(({ currentA }) => (currentA === undefined ? [] : [currentA]));
+  const [least, most] = [Math.min(...told), Math.max(...told)];
+  if (told.length !== 2 || least === most || sizeA === undefined) return undefined;
+  const bank = bankIn(facts);
+  const limitA = bank && limitsOf(bank).chargeA;
+  if (limitA === undefined) return undefined;
+  const isMostFine = most <= limitA;
+  const neededA = Math.ceil((drawnShare * (isMostFine ? most : least)) / alternatorShare / 10) * 10;
+  return {
+    headline: isMostFine
+      ? `The ${plain(most)} A one: ${plain(bank?.capacityAh ?? 0)} Ah takes up to ${plain(limitA)} A, and it fills it sooner.`
+      : `The ${plain(least)} A one: ${plain(most)} A is more than the ${plain(limitA)} A that this battery should take.`,
+    lines: [
+      `It wants an alternator of ${decimals(neededA, 0)} A or more${isMostFine ? `; with less, take the ${plain(least)} A one` : ''}.`,
+    ],
+    verdict: null,
+    figures: { chargerCurrent: exactFigure(isMostFine ? most : least, 'A') },
+    cautions: ['fuse-at-battery'],
+    next: [`what fuse for a ${plain(isMostFine ? most : least)}A dcdc?`],
+  };
+}
+
 /** What is asked of a figure beside the choice: the alternator's, the charger's size, volts that are too high. */
 export function answerSpecial(facts: Facts, result: ChargePath, setting: RequestContext): Reply | undefined {
   const over = setting.recalled.has('volts') ? undefined : overVolts(facts);
   if (over) return over;
+  const two = isSpotted(setting.parsed.recognised.words, asked.which) ? ofTwo(facts, result) : undefined;
+  if (two) return two;
   if (isSpotted(setting.parsed.recognised.words, asked.alternator)) {
     const reply = ofAlternator(facts, result);
     if (reply) return reply;

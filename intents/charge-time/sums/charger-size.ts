@@ -33,21 +33,37 @@ const kinds = {
   'lead-acid': 'battery',
 } as const;
 
-/** What size of charger suits the battery, or whether the one told is too big for it; undefined: neither is asked. */
-export function chargerSize(facts: Facts, setting: RequestContext): Reply | undefined {
+/** Words that ask what size of charger. */
+export const chargerSizeSpots: readonly string[] = asked.size;
+
+const sizeWords = (low: number, high: number, what: string): string =>
+  `A ${decimals(low, 0)} to ${decimals(high, 0)} A charger suits ${what}.`;
+
+/** What size of charger suits the battery, in the first line. */
+export function chargerSizeWords(facts: Facts): string {
+  const { low, high, what } = suiting(facts);
+  return sizeWords(low, high, what);
+}
+
+function suiting(facts: Facts) {
   const chemistry = facts.batteries?.find(battery => battery.chemistry)?.chemistry;
   const known = bankIn(facts);
   const bank = known ?? bankOfOne({ capacityAh: 100, chemistry });
-  const { low, high } = rangeOf(bank);
+  const what = `${known ? '' : 'each '}${decimals(bank.capacityAh, 0)} Ah ${chemistry ? kinds[chemistry] : 'of battery'}`;
+  return { ...rangeOf(bank), what, chemistry, known };
+}
+
+/** What size of charger suits the battery, or whether the one told is too big for it; undefined: neither is asked. */
+export function chargerSize(facts: Facts, setting: RequestContext): Reply | undefined {
+  const { low, high, what, chemistry, known } = suiting(facts);
   const amps = (value: number): string => decimals(value, 0);
-  const what = `${known ? '' : 'each '}${amps(bank.capacityAh)} Ah ${chemistry ? kinds[chemistry] : 'of battery'}`;
   const figures = { chargerCurrent: figure({ value: high, low, high }, 'A') };
   // What was said now: chargers that memory adds are not asked about.
   const told = setting.parsed.facts.chargers?.find(c => c.kind !== 'generator' && c.currentA !== undefined);
   const toldA = told?.currentA;
   if (toldA === undefined && isSpotted(setting.parsed.recognised.words, asked.size))
     return {
-      headline: `A ${amps(low)} to ${amps(high)} A charger suits ${what}.`,
+      headline: sizeWords(low, high, what),
       lines: [
         'The bigger end is quicker, the smaller is gentler and cheaper; its own sheet’s limit comes first.',
         `It must have a setting for ${chemistry ? kinds[chemistry] : 'your type of battery'}, with several stages.`,

@@ -19,12 +19,33 @@ export interface PanelReading {
 
 /** Words that ask whether a reading is as it should be. */
 const asksRight = [
-  'right|normal|broken|wrong|dudded|ripped|ok|okay|low|faulty|bad|only|dodgy|thats_it|is_that_it|poor -will -how_many -how_much',
+  'right|normal|broken|wrong|dudded|ripped|ok|okay|low|faulty|bad|only|dodgy|thats_it|is_that_it|poor|good|fair|why -will -how_many -how_much',
 ] as const;
+
+/** Words that ask for the most it gives, at a moment and not over a day. */
+const asksBest = [
+  'amps|amp|watts|current midday|noon|full_sun|peak|at_best|at_most|maximum -a_day -per_day -ah -day -how_long -fuse -cable -controller',
+] as const;
+
+/** What a panel gives about clear noon, where that is asked; undefined: it isn't. */
+export function bestOf(facts: SolarYieldFacts, { parsed, at }: RequestContext): Reply | undefined {
+  const powerW = panelsW(facts);
+  if (powerW === undefined || !isSpotted(parsed.recognised.words, asksBest)) return undefined;
+  const sun = sunOf(facts, at);
+  const bestW = bestPowerOf(powerW, sun, likelyOf(solarAssumptions(sun)));
+  const amps = bestW / (chargingV * blocksOf(facts));
+  return {
+    headline: `About ${plain(share.fine * amps)} to ${plain(amps)} A about clear noon: ${plain(powerW)} W give some ${plain(bestW)} W at best.`,
+    lines: ['Less in winter, in haze, or with the panel flat or hot. A nearly full battery takes less, too.'],
+    verdict: null,
+    figures: { best: figure({ value: amps, low: amps * share.fine, high: amps }, 'A') },
+    next: [`what does a ${plain(powerW)}W panel make a day?`],
+  };
+}
 
 /** Words that a reading stands beside. */
 const shows = [
-  'show|shows|showing|see|seeing|get|getting|read|reads|says|gives|giving|display|displays|puts|putting|makes|making|peaks',
+  'give|show|shows|showing|see|seeing|get|getting|read|reads|says|gives|giving|display|displays|puts|putting|makes|making|peaks',
 ] as const;
 
 /** Shares of full sun's best: from the first on all is well, under the second something is wrong. Common practice. */
@@ -44,6 +65,11 @@ export function seenOf(
   const bestW = bestPowerOf(powerW, sun, likelyOf(solarAssumptions(sun)));
   if (facts.netCurrentA !== undefined && facts.netCurrentA > 0 && !recalled.has('netCurrentA'))
     return { value: facts.netCurrentA, unit: 'A', best: bestW / (chargingV * blocksOf(facts)), powerW };
+  const shownA = !isSpotted(words, shows)
+    ? undefined
+    : mentions.find(({ dimension, value }) => dimension === 'current' && value > 0)?.value;
+  if (shownA !== undefined)
+    return { value: shownA, unit: 'A', best: bestW / (chargingV * blocksOf(facts)), powerW };
   // "says 160 watts but the controller only shows 90": a second figure under the rating is what it shows.
   const shown = (!isSpotted(words, shows) ? [] : mentions)
     .filter(

@@ -1,0 +1,109 @@
+import type { Reply } from '#answer/reply.ts';
+import { plain, significant } from '#quantity/round.ts';
+import type { Facts, Stated } from '#rig/rig.ts';
+import { exactFigure } from '../figures.ts';
+import type { RequestContext } from '../intent.ts';
+import { isSpotted } from '../spotting.ts';
+
+/** The trade's 12 V. */
+const tradeV = 12;
+/** Minutes of reserve capacity are told at so many amps. BCI and EN 50342. */
+const reserveA = 25;
+
+/** Watt hours told of a day, of the sun or of what runs so long. */
+function wattHours({ solarWhPerDay, dailyUseWh, loads = [] }: Facts): number | undefined {
+  const [load, other] = loads;
+  const hours = load?.hoursOnce ?? load?.hoursPerDay;
+  const ofLoad =
+    load?.powerW === undefined || hours === undefined || other ? undefined : load.count * load.powerW * hours;
+  return solarWhPerDay ?? dailyUseWh ?? ofLoad;
+}
+
+const sayWh = (wh: number, voltageV: number): Reply => ({
+  headline: `${significant(wh)} Wh at ${significant(voltageV)} V is ${significant(wh / voltageV)} Ah.`,
+  lines: [`Divide by the volts (${significant(voltageV)} V) to go from watt hours to amp hours.`],
+  verdict: null,
+  figures: { result: exactFigure(wh / voltageV, 'Ah') },
+  next: ['what is an amp hour?', '100Ah in Wh'],
+});
+
+/** Two batteries held against each other by what they store: "is 200Ah 12V the same as 100Ah 24V". */
+function sameEnergy({ batteries = [] }: Facts): Reply | undefined {
+  const [one, two, more] = batteries.map(({ capacityAh, voltageV, count }) =>
+    capacityAh === undefined || voltageV === undefined
+      ? undefined
+      : { says: `${plain(capacityAh)} Ah at ${plain(voltageV)} V`, wh: count * capacityAh * voltageV },
+  );
+  if (!one || !two || more) return undefined;
+  const isSame = Math.abs(one.wh - two.wh) < 0.03 * Math.max(one.wh, two.wh);
+  return {
+    headline: isSame
+      ? `Yes, in what they store: both are ${significant(one.wh)} Wh.`
+      : `No: ${one.says} is ${significant(one.wh)} Wh, ${two.says} is ${significant(two.wh)} Wh.`,
+    lines: ['Amp hours times volts are watt hours. Gear for one voltage doesn’t run on the other.'],
+    verdict: isSame ? 'yes' : 'no',
+    figures: { result: exactFigure(one.wh, 'Wh') },
+    next: ['100Ah in Wh'],
+  };
+}
+
+/** Reserve capacity in minutes as amp hours. */
+function ofReserve({ parsed }: RequestContext): Reply | undefined {
+  const { words, mentions } = parsed.recognised;
+  const minutes = mentions.find(
+    ({ dimension, told, value }) => dimension === 'time' && value < 10 && told > 20,
+  )?.told;
+  if (minutes === undefined || !isSpotted(words, ['reserve_capacity|reserve'])) return undefined;
+  const ah = (minutes * reserveA) / 60;
+  return {
+    headline: `About ${plain(ah)} Ah at that rate: ${plain(minutes)} minutes at ${reserveA} A.`,
+    lines: [
+      `Told over 20 hours, as deep-cycle batteries are, it is some ${plain(1.2 * ah)} to ${plain(1.4 * ah)} Ah.`,
+    ],
+    verdict: null,
+    figures: { result: exactFigure(ah, 'Ah') },
+    next: ['100Ah in Wh'],
+  };
+}
+
+/** "Can I divide watts by ten?" */
+const byTen: Reply = {
+  headline: 'Near enough: at 12 V divide the watts by 12; by 10 for what runs through an inverter.',
+  lines: ['Dividing by 10 counts in what the inverter and a sagging battery lose.'],
+  verdict: 'yes',
+  next: ['60W in amps'],
+};
+
+/** The numbers of the facts that such an answer goes by. */
+export const factNumbersOf = ({
+  solarWhPerDay,
+  dailyUseWh,
+  ambientC,
+  batteries = [],
+  loads = [],
+}: Stated): number[] =>
+  [
+    solarWhPerDay,
+    dailyUseWh,
+    ambientC,
+    ...batteries.flatMap(({ capacityAh, voltageV, count }) => [capacityAh, voltageV, count]),
+    ...loads.flatMap(({ powerW, count, hoursOnce, hoursPerDay }) => [powerW, count, hoursOnce, hoursPerDay]),
+  ].filter(number => number !== undefined);
+
+/** What is turned into another unit by the facts told, where no number with its unit and the one wanted stands in the words. */
+export function convertedFacts(facts: Facts, setting: RequestContext): Reply | undefined {
+  const { words } = setting.parsed.recognised;
+  const reserve = ofReserve(setting);
+  if (reserve) return reserve;
+  if (isSpotted(words, ['divide|dividing|divided watts|amps'])) return byTen;
+  const { ambientC } = facts;
+  if (ambientC !== undefined && isSpotted(words, ['fahrenheit|celsius|centigrade|f|c']))
+    return {
+      headline: `That is ${plain(ambientC)} degrees Celsius, or ${plain(ambientC * 1.8 + 32)} Fahrenheit.`,
+      verdict: null,
+      figures: { result: exactFigure(ambientC, '°C') },
+      next: ['60W in amps'],
+    };
+  const wh = wattHours(facts);
+  return wh === undefined ? sameEnergy(facts) : sayWh(wh, facts.systemVoltageV ?? tradeV);
+}

@@ -1,0 +1,104 @@
+import { applianceOf } from '#catalog/appliances.ts';
+import { plain } from '#quantity/round.ts';
+import type { Facts } from '#rig/rig.ts';
+import type { Aside } from '../asides.ts';
+
+/** Hours of a night that an inverter is left on for nothing. Common practice. */
+const nightH = 10;
+
+const idle = ({ loads = [] }: Facts): string => {
+  const told = loads.find(({ name, currentA }) => name === 'inverter' && currentA !== undefined)?.currentA;
+  return told === undefined
+    ? 'An inverter that is on takes about ½ to 1½ A by itself: 5 to 15 Ah a night with nothing on it.'
+    : `Yes, switch it off: ${plain(told)} A all night long is about ${plain(told * nightH)} Ah for nothing.`;
+};
+
+/** What a thing makes of a modified wave, by the catalogue; of what it doesn't tell, pure sine is the safe one. */
+const wave = ({ loads: [load, other] = [] }: Facts): string => {
+  const row = load && !other ? applianceOf(load.name) : undefined;
+  if (load === undefined || row === undefined)
+    return 'Get pure sine: it runs everything. Modified sine is only for plain heaters and lamps.';
+  if (row.isMedical) return `Pure sine for the ${load.name}: on modified sine it can run hot, fail or stop.`;
+  if (row.needsSine) return `Pure sine for the ${load.name}: on modified sine it hums, runs hot or fails.`;
+  return isPlainHeater(load.name)
+    ? `Modified sine will do for the ${load.name}: it only makes heat. Pure sine runs everything.`
+    : `Pure sine for the ${load.name}: its maker may not allow modified sine, and it can run hot.`;
+};
+
+/** Things that only make heat, with no motor and no electronics worth naming. Common practice. */
+const heaters: ReadonlySet<string> = new Set(['kettle', 'toaster', 'iron', 'sandwich press']);
+const isPlainHeater = (name: string): boolean => heaters.has(applianceOf(name)?.id ?? '');
+
+/** What is asked of inverters beside what they run and take. Common practice. */
+export const inverterAsides: readonly Aside[] = [
+  {
+    name: 'idle-draw',
+    spots: [
+      'nothing_plugged|nothings_plugged|nothing_on|nothing_in|no_load|doing_nothing|standby|stand_by|by_itself|nothing_running use|uses|draw|draws|suck*|take|takes|eat|eats|consum*|pull|pulls|power|turn|switch',
+      'inverter standby|idle|idling take|takes|use|uses|draw|draws|off|leave',
+      'inverter how_much|much it_eat|eat_itself|itself',
+    ],
+    hasAnyFigures: true,
+    says: idle,
+    lines: [
+      'Big ones take the most. Switch it off when you’re done; “eco” or “search” mode saves part of it.',
+    ],
+    next: ['what is idle draw?'],
+  },
+  {
+    name: 'low-volts',
+    spots: [
+      'alarm|beep|beeps|beeping|cut_out|cuts_out|cut_off|cuts_off|low_voltage|shut_down|shuts_down at|when|set|setting|what|volts -start* -kettle -microwave -keeps -bms',
+    ],
+    hasAnyFigures: true,
+    says: 'Most inverters warn at about 11 V and cut out at 10.5 V, both while they draw.',
+    lines: ['That guards the inverter, not a lead battery: for its sake stop at about 12.1 V at rest.'],
+  },
+  {
+    name: 'where',
+    spots: [
+      'inverter near|next_to|close_to|beside|where battery|mount|put|fit|go|goes|tv|plug|gear -drop -near_its -near_the_limit',
+      'inverter near_the|nearer or',
+    ],
+    hasAnyFigures: true,
+    says: 'Near the battery: its 12 V cables must be short and thick, and a mains lead may be long.',
+    lines: ['Not in the box with a wet battery, and with air around it: within 1 to 1½ m is usual.'],
+    cautions: ['fuse-at-battery'],
+    next: ['what cable for a 1000W inverter, 1 m?'],
+  },
+  {
+    name: 'wave',
+    spots: [
+      'pure|modified|mod|sine|sinewave|sine_wave|quasi|square_wave or|need|needed|for|ok|okay|care|fine|use|really|matter',
+    ],
+    when: (_, { facts }) =>
+      facts.inverter?.powerW === undefined &&
+      !facts.loads?.some(({ powerW, currentA }) => (powerW ?? currentA) !== undefined),
+    hasAnyFigures: true,
+    says: wave,
+    lines: [
+      'Motors, microwaves, laptop bricks, battery chargers and anything medical can run hot or fail on modified sine.',
+      'Its label or leaflet tells which it is; if neither says pure, take it that it isn’t.',
+    ],
+  },
+  {
+    name: 'on-site-too',
+    spots: [
+      'hookup|hook_up|shore_power|mains|powered_site same_time|as_well|at_once|alongside|both inverter',
+    ],
+    hasAnyFigures: true,
+    says: 'Yes, for what is plugged straight into the inverter: never join its output to the site’s mains.',
+    lines: [
+      'On hook-up the mains does it for less: leave the inverter off. A licensed electrician fits a changeover switch.',
+    ],
+  },
+  {
+    name: 'whose-volts',
+    spots: [
+      'inverter appliance|appliances|abroad|country|countries|overseas which|what volts|v|for|or -size -watts -big',
+    ],
+    hasAnyFigures: true,
+    says: 'The volts that your appliances are marked for: 110–127 V, or 220–240 V. Never mix them.',
+    lines: ['Chargers marked “100–240 V” run on either. The hertz matter to motors and clocks: 50 or 60.'],
+  },
+];

@@ -1,0 +1,214 @@
+import { plain } from '#quantity/round.ts';
+import type { Facts } from '#rig/rig.ts';
+import type { Aside } from '../asides.ts';
+
+/** Hours' worth of full sun that a flat panel has on a fair day, after its losses. As the engine comes to without a place. */
+const fairDayH = 4;
+/** Share of its label that a panel puts into a 12 V battery at noon, A for each W. */
+const noonShare = 1 / 18;
+
+const panelW = ({ solar = [] }: Facts): number | undefined => {
+  const watts = solar.reduce((sum, { count, powerW = 0 }) => sum + count * powerW, 0);
+  return watts > 0 ? watts : undefined;
+};
+
+const allDay = (facts: Facts): string => {
+  const watts = panelW(facts);
+  return watts === undefined
+    ? 'Not all day: a panel gives its watts about noon only, over a fair day some 4 hours’ worth.'
+    : `Not all day: ${plain(watts)} W gives about ${plain(fairDayH * watts)} Wh on a fair day, some ${fairDayH} hours’ worth.`;
+};
+
+const inAnHour = (facts: Facts): string => {
+  const watts = panelW(facts) ?? 100;
+  return `No: ${plain(watts)} W gives about ${plain(noonShare * watts)} A at noon, so an hour puts in about ${plain(noonShare * watts)} Ah.`;
+};
+
+const drawnAllDay = ({ loads: [load] = [] }: Facts): string => {
+  if (load?.powerW === undefined)
+    return 'Little draws add up: each 1 A that runs day and night is 24 Ah a day.';
+  const hours = load.hoursPerDay ?? 24;
+  return `It adds up: ${plain(load.powerW)} W for ${plain(hours)} hours is about ${plain((load.powerW * hours) / 12)} Ah a day.`;
+};
+
+const storedOnce = ({ batteries: [battery] = [] }: Facts): string => {
+  const ah = battery?.capacityAh ?? 100;
+  return `Not each hour: ${plain(ah)} Ah at 12 V stores ${plain(ah * 12)} Wh, once. That is ${plain(ah * 12)} W for one hour.`;
+};
+
+/** Nominal volts down to which somebody may claim that a lead battery can go. */
+const isOfVolts = ({ claims = [] }: { readonly claims?: readonly { readonly value: number }[] }): boolean =>
+  claims.some(({ value }) => value > 9 && value < 12.3);
+
+const lead = 'agm|gel|lead|lead_acid|wet|flooded|deep_cycle|batter*';
+
+/**
+ * What people argue about that no sum settles: what is common practice of it, whoever said what. It is told only where
+ * neither figures nor claims settle it, special rows before general ones; no yes or no where either side may be the asker's.
+ */
+export const settleAsides: readonly Aside[] = [
+  {
+    name: 'additives',
+    spots: ['salt|salts|epsom|aspirin|additive|additives|vinegar|baking_soda|whisky'],
+    says: 'No: salt or additives revive nothing for long, and opening it is acid in your eyes.',
+    lines: [
+      'A long slow charge may bring back a little of a sulphated one. If not, it is due for recycling.',
+    ],
+    cautions: ['battery-gas'],
+  },
+  {
+    name: 'concrete',
+    spots: ['concrete|cement floor|leav*|put|drain*|flat|on', 'concrete'],
+    says: 'Concrete doesn’t drain a battery of today: its case insulates. It goes flat by itself, slowly.',
+    lines: ['Cool and dry suits one that is charged. Only a flat lead-acid one freezes.'],
+  },
+  {
+    name: 'hot-panels',
+    spots: ['panel|panels|solar hot|hotter|heat|heats|hottest'],
+    says: 'Light does it, not heat: a hot panel makes 10 to 20 % less. Cool and sunny is best.',
+    lines: ['So leave a finger of air under it.'],
+  },
+  {
+    name: 'flat-panels',
+    spots: ['panel|panels|solar flat|roof half|less|lose|loses|nothing'],
+    says: 'In summer flat loses about a tenth; in winter a third to a half against one that is tilted.',
+    lines: ['It is the low sun that counts. Near the equator flat is nearly as good all year.'],
+  },
+  {
+    name: 'filled-in-an-hour',
+    spots: ['panel|panels|solar|watt charge|charges|fill|fills hour|hours -every -all_day'],
+    says: inAnHour,
+    lines: ['A fair day has some 4 hours’ worth of that.'],
+  },
+  {
+    name: 'watts-all-day',
+    spots: [
+      'panel|panels|solar all_day|whole_day|all_the_day|every_hour|amps_a_day|watts_a_day|round_the_clock',
+    ],
+    says: allDay,
+    lines: [
+      'Two to three in winter in the south, six at best. Heat, a flat roof and haze take a third of its label.',
+    ],
+    next: ['what does a 200W panel make in july in melbourne?'],
+  },
+  {
+    name: 'fridge-off-at-night',
+    spots: ['fridge|freezer|esky off|switching|turning night|nights|overnight'],
+    says: 'Off at night saves a little, as a warmer box lets less heat in; but what is in it warms up.',
+    lines: [
+      'Most of what is saved goes into cooling it again. A degree or two warmer at night saves as much, safely.',
+    ],
+  },
+  {
+    name: 'isolator-on-lithium',
+    spots: ['isolator|relay|vsr lithium|lifepo*|lfp'],
+    says: 'Better not: lithium pulls all that the alternator has. A DC-DC charger holds it to its amps.',
+    lines: ['It also gives the volts that lithium wants, on any alternator.'],
+    cautions: ['fuse-at-battery'],
+    next: ['isolator or dcdc?'],
+  },
+  {
+    name: 'lithium-burns',
+    spots: ['lithium|lifepo*|lfp burn|burns|fire|explode|explodes|catch'],
+    says: 'LiFePO4 burns far less readily than a phone’s lithium, but it isn’t proof against misuse.',
+    lines: [
+      'Never charge it at or below 0 °C, and never without its BMS. Ten years or more is fair, forty isn’t.',
+    ],
+    cautions: ['lithium-cold'],
+  },
+  {
+    name: 'lithium-against-lead',
+    spots: [
+      'lithium|lifepo*|lfp agm|lead|gel|lead_acid same|equal|equals|like|worth|twice|double|fair',
+      'same_as|equals|equal_to|worth lead|agm',
+    ],
+    says: 'Nearly: lithium gives four fifths of its Ah, lead half. So 100 Ah of it match 160 Ah of lead.',
+    lines: ['With big loads the gap grows: lead’s volts sag. It is also half the weight or less.'],
+    next: ['AGM or lithium?'],
+  },
+  {
+    name: 'lithium-life',
+    spots: ['lithium|lifepo*|lfp years|year|decade|lifetime|forever -full -winter'],
+    says: 'Ten years is fair for lithium: 2000 rounds or more, kept cool and never charged in frost.',
+    lines: ['Its warranty is what the maker stands by. Heat and standing full for months shorten it.'],
+  },
+  {
+    name: 'lithium-full',
+    spots: ['lithium|lifepo*|lfp full|percent|under|over|above|keep|kept|winter -charge_it -fast'],
+    says: 'In daily use full does it no harm. For months unused, leave lithium about half full.',
+    lines: [
+      'Staying at 20 to 80 % makes it last a little longer, but there’s no need. Fill it now and then.',
+    ],
+  },
+  {
+    name: 'overcharging',
+    spots: ['overcharge|overcharged|overcharging|over_charge'],
+    says: 'Any lead battery can be overcharged: over about 14.7 V, or for weeks over 13.8 V, it dries out.',
+    lines: ['An AGM can’t be topped up again. A smart charger on its AGM setting holds back by itself.'],
+    cautions: ['battery-gas'],
+  },
+  {
+    name: 'marine',
+    spots: ['marine|dual_purpose|leisure|truck deep_cycle|same|proper'],
+    says: 'Not quite: most “marine” ones are half starter battery. True deep-cycle stands more deep use.',
+    lines: ['Its label tells: cold cranking amps alone mean a starter, Ah at 20 hours a deep-cycle one.'],
+  },
+  {
+    name: 'shared-charge',
+    spots: ['parallel charge|charges|charging half|slow|slower|fast|long|longer'],
+    says: 'Each gets half the amps, yes; but a day’s use goes back just as fast, and they hold twice as much.',
+    lines: ['Two can also take more amps, so a bigger charger fills both in the time of one.'],
+  },
+  {
+    name: 'mixing',
+    spots: ['mix|mixing|mixed|unlike|different_sizes batter*|lead|agm|ah|both|old|new'],
+    says: 'Better only the same kind, size and age: an unlike one pulls the other down.',
+    lines: ['Else keep them apart: each with its own loads, or a DC-DC charger from one to the other.'],
+    cautions: ['mixed-batteries'],
+  },
+  {
+    name: 'volts-or-amps',
+    spots: ['volts|voltage matter|matters|count|counts|important amps|current|only'],
+    says: 'Both count: the volts must suit the gear and tell how full it is; amps times hours empty it.',
+  },
+  {
+    name: 'watts-each-hour',
+    spots: ['watts_an_hour|watts_per_hour|every_hour|each_hour|watt_hours_an_hour'],
+    says: storedOnce,
+    lines: ['About half of that is for use in a lead battery, four fifths in lithium.'],
+  },
+  {
+    name: 'phones',
+    spots: ['phone|phones nothing|kill|kills|drain|drains|flatten|flattens|hardly'],
+    says: 'It’s little: a phone’s full charge takes about 1½ Ah, four a day about 6 Ah.',
+    lines: ['Off an inverter it’s more: the inverter itself takes ½ to 1½ A all the time that it is on.'],
+  },
+  {
+    name: 'small-draws',
+    spots: [
+      'nothing|hardly_anything|next_to_nothing|no_power take|takes|use|uses|draw|draws|cost|costs|pull -battery -batteries -agm -lead -gel -down',
+    ],
+    says: drawnAllDay,
+    lines: ['A 100 Ah AGM has about 50 Ah to use, lithium about 80 Ah.'],
+  },
+  {
+    name: 'down-to-volts',
+    spots: ['agm|gel|lead|lead_acid|battery go|down|run|take|drain harm|hurt|fine|ok|okay'],
+    when: (_, parsed) => isOfVolts(parsed),
+    says: 'Under load for a moment, yes; at rest that is flat, and it wears. Plan to stop at 12.1 V.',
+    lines: ['Low volts while something big runs recover when it stops. Charge it full the same day.'],
+  },
+  {
+    name: 'emptied',
+    spots: [
+      `${lead} flat|zero|nothing|empty|right_down|all_the_way|completely take|run|go|use|drain|down|discharge -lithium -lifepo* -inverter -floor`,
+      `${lead} use|get|take whole|all|everything|full -lithium -lifepo* -charg* -all_day -inverter`,
+      'agm|gel|lead|lead_acid take|go|goes|use down_to|go_to|may_go|percent|every_day|every_night|daily|out -charg*',
+    ],
+    says: 'Not as a habit: below about half, lead-acid and AGM wear out early. Once in a while it stands it.',
+    lines: [
+      'Emptied each night it lasts perhaps a third as long. Charging soon after helps, but doesn’t undo it.',
+    ],
+    next: ['how low can I go with lithium?'],
+  },
+];
