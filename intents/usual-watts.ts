@@ -3,9 +3,7 @@ import { decimals } from '#quantity/round.ts';
 import type { StatedLoad } from '#rig/rig.ts';
 import { isSpotted } from './spotting.ts';
 
-const asksWatts: readonly string[] = [
-  'how_many_watts|what_watt*|what_wattage|how_many_w|whats_the_wattage -hour* -solar -panel*',
-];
+const asksWatts: readonly string[] = ['how_many_watts|what_watt*|wattage|how_many_w -hour* -solar -panel*'];
 
 /** "How many watts is a rice cooker": the usual watts of the one thing asked after; undefined where they were told. */
 export function usualWatts(

@@ -6,6 +6,7 @@ import type { Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
 import { figure, reasons } from '../figures.ts';
 import type { RequestContext } from '../intent.ts';
+import { isSpotted } from '../spotting.ts';
 import { readingNote } from '../use.ts';
 import { chemistryName, wantedTime } from '../words.ts';
 import type { BatterySize, Sized } from './compute.ts';
@@ -18,13 +19,22 @@ const size = ({ next }: Sized): string =>
 /** A bare number as large as a battery: its Ah. */
 const leastAh = 20;
 
-/** The size that somebody names, Ah. */
-const claimedAh = ({ claims }: Pick<RequestContext, 'claims'>): number | undefined =>
-  claims.find(({ unit, value }) => unit === 'Ah' || (unit === '' && value >= leastAh))?.value;
+/** Words that ask whether the battery there is does. */
+const ofOwn: readonly string[] = [
+  'enough|close_enough|too_small|too_big|silly|overkill|do_it|does_it|will_do|big_enough|much_too',
+];
+
+/** The size that somebody names, Ah: in so many words, or as the battery that they have got and ask to be judged. */
+const claimedAh = (
+  { claims, parsed }: Pick<RequestContext, 'claims' | 'parsed'>,
+  { ownAh }: BatterySize,
+): number | undefined =>
+  claims.find(({ unit, value }) => unit === 'Ah' || (unit === '' && value >= leastAh))?.value ??
+  (parsed.facts.batteries && isSpotted(parsed.recognised.words, ofOwn) ? ownAh : undefined);
 
 /** Yes or no to a size that somebody names, against what it takes of that kind. */
 function judged(result: BatterySize, setting: RequestContext, time: string, w: Speech): string | undefined {
-  const ah = claimedAh(setting);
+  const ah = claimedAh(setting, result);
   const { low, value, high } = result.explored.figures.batteryCapacity;
   if (ah === undefined || value > mostAh) return undefined;
   const lithium = result.other?.explored.figures.batteryCapacity.value;
@@ -47,7 +57,7 @@ function judged(result: BatterySize, setting: RequestContext, time: string, w: S
     : w.say('claim-tight', 'Tight with {ah} Ah: about {need} Ah of {kind} for {time}{or}.', gaps);
 }
 
-function headline(result: BatterySize, time: string, w: Speech): string {
+function headline(result: BatterySize, time: string, isAskedWhether: boolean, w: Speech): string {
   const { batteryCapacity: c } = result.explored.figures;
   const gaps = {
     ah: rounded(c.value, w),
@@ -57,11 +67,17 @@ function headline(result: BatterySize, time: string, w: Speech): string {
     size: size(result),
   };
   if (c.value > mostAh)
-    return w.say(
-      'past-belief',
-      'That would take about {ah} Ah of {kind}, more than a camp carries. Are the numbers right?',
-      gaps,
-    );
+    return isAskedWhether
+      ? w.say(
+          'past-carrying',
+          'Not for {time}: that would take about {ah} Ah of {kind}, more than a camp carries.',
+          gaps,
+        )
+      : w.say(
+          'past-belief',
+          'That would take about {ah} Ah of {kind}, more than a camp carries. Are the numbers right?',
+          gaps,
+        );
   if (!result.other)
     return w.say(
       'size-of-kind',
@@ -144,14 +160,20 @@ export function answerBatterySize(facts: Facts, result: BatterySize, setting: Re
   const time = wantedTime(durationH, w);
   const share = explored.ranked.find(a => a.name === 'depthOfDischarge')?.value;
   const used = { daily: rounded(dailyUse.value, w), need: rounded(result.needAh, w), time };
+  const isShort = durationH < 24;
   const why =
-    share === undefined
-      ? w.say('used', 'You use about {daily} Ah a day, {need} Ah in {time}.', used)
-      : w.say(
-          'used-of-label',
-          'You use about {daily} Ah a day, {need} Ah in {time}, and you can use {share} % of the label.',
-          { ...used, share: w.decimals(share * 100, 0) },
-        );
+    isShort && share !== undefined
+      ? w.say('used-in-hours', 'You use about {need} Ah in {time}, and you can use {share} % of the label.', {
+          ...used,
+          share: w.decimals(share * 100, 0),
+        })
+      : share === undefined
+        ? w.say('used', 'You use about {daily} Ah a day, {need} Ah in {time}.', used)
+        : w.say(
+            'used-of-label',
+            'You use about {daily} Ah a day, {need} Ah in {time}, and you can use {share} % of the label.',
+            { ...used, share: w.decimals(share * 100, 0) },
+          );
   const isPastBelief = batteryCapacity.value > mostAh;
   const shops =
     result.other && !isPastBelief
@@ -173,7 +195,8 @@ export function answerBatterySize(facts: Facts, result: BatterySize, setting: Re
   const { assumed, working } = reasons(explored);
   const days = { name: 'durationH', value: durationH / 24, unit: 'days', why: "you didn't say how long" };
   return {
-    headline: judged(result, setting, time, w) ?? headline(result, time, w),
+    headline:
+      judged(result, setting, time, w) ?? headline(result, time, setting.parsed.cues.has('ask-can-it'), w),
     lines: [isPastBelief ? undefined : why, shops, ...more].filter(line => line !== undefined).slice(0, 3),
     verdict: null,
     figures: { batteryCapacity: figure(batteryCapacity, 'Ah'), dailyUse: figure(dailyUse, 'Ah') },

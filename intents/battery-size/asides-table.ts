@@ -1,4 +1,5 @@
 import type { Aside } from '../asides.ts';
+import { coldByNight } from '../cold-by-night.ts';
 
 /** What is asked of a battery's size beside the sum. Common practice. */
 export const sizeAsides: readonly Aside[] = [
@@ -33,4 +34,28 @@ export const sizeAsides: readonly Aside[] = [
     ],
     cautions: ['big-current'],
   },
+  {
+    name: 'too-big',
+    spots: ['too_big|too_large|oversize*|overkill|bigger_than_i_need -inverter -panel* -fuse'],
+    says: 'Hardly: too big a battery costs money and weight, but does no harm if it gets full.',
+    lines: [
+      'Lead-acid wants to be charged right up every week or so: have the sun or a charger for that.',
+      'Lithium doesn’t mind being left half full.',
+    ],
+    next: ['what solar do I need?'],
+  },
+  {
+    name: 'how-to-size',
+    when: ({ loads }) => loads === undefined,
+    spots: [
+      'how|where size|sizing|work_out|calculate|figure_out|begin|start battery|batteries|bank|it -engine -car',
+    ],
+    says: 'Add up the Ah a day of all that runs, times the days without charge; double it for AGM.',
+    lines: [
+      'Ah a day: watts times hours, divided by 12. For lithium add a quarter in place of doubling.',
+      'Tell me what runs and for how many days, and I’ll work it out.',
+    ],
+    next: ['what battery for a fridge and lights, 3 days?'],
+  },
+  ...coldByNight,
 ];

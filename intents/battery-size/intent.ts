@@ -1,14 +1,17 @@
+import type { Facts } from '#rig/rig.ts';
 import { withAsides } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
+import type { Intent } from '../intent.ts';
 import { needLoads } from '../needs.ts';
 import { whereFacts } from '../sun.ts';
 import { drawFacts } from '../use.ts';
 import { answerBatterySize } from './answer.ts';
 import { sizeAsides } from './asides-table.ts';
 import { computeBatterySize } from './compute.ts';
+import { answerForFridge, answerForInverter } from './nothing-told.ts';
 import { answerReadyMade } from './ready-made.ts';
 
-const size = defineIntent({
+const size: Intent<Facts> = defineIntent({
   name: 'battery-size',
   title: 'What battery do I need?',
   thing: 'battery',
@@ -30,6 +33,14 @@ const size = defineIntent({
   ],
   hangsOn: new Set([...drawFacts]),
   needs: [needLoads],
+  // Nothing that runs is told: what nearly every camp runs, so that a beginner gets a number before the question.
+  guess: (facts, setting) => {
+    if (facts.loads ?? facts.dailyUseAh ?? facts.dailyUseWh) return undefined;
+    const { inverter } = facts;
+    if (inverter?.powerW !== undefined) return answerForInverter(inverter.powerW);
+    const usual = size.needs.safeParse({ ...facts, loads: [{ name: 'fridge' }] }).data;
+    return usual && answerForFridge(size.reply(usual, setting), computeBatterySize(usual, setting));
+  },
   reply: (facts, setting) => {
     const result = computeBatterySize(facts, setting);
     const answered = answerBatterySize(facts, result, setting);

@@ -8,6 +8,7 @@ import type { Facts } from '#rig/rig.ts';
 import { figure, workingOf } from '../figures.ts';
 import type { RequestContext } from '../intent.ts';
 import { floorPercentOf } from '../level.ts';
+import { isSpotted } from '../spotting.ts';
 import { chemistryName } from '../words.ts';
 import { type ChargeLevel, sizeAh } from './compute.ts';
 
@@ -28,28 +29,63 @@ const overV = 0.15;
 function judgedCharge(
   { volts = 0 }: Facts,
   { chemistry, chargeV: { low, high, float } }: ChargeLevel,
+  words: readonly string[],
 ): string {
   const range = `${significant(low)} to ${significant(high)} V`;
   const kind = chemistryName(chemistry);
+  // "Mine only does 13.8": held short of its charge volts it never quite fills.
+  if (volts < low - overV && isSpotted(words, ['only|just|no_more_than|never_gets|matter']))
+    return `That only keeps it up: ${kind} needs ${range} to fill right up, a few times a month at least.`;
   return volts > high + overV
     ? `Too high for ${kind} if it stays there: ${range} is right. Check the charger’s setting.`
     : `Normal while it charges: ${kind} is charged at ${range} and held at about ${significant(float)} V.`;
 }
 
-function charging(facts: Facts, result: ChargeLevel, isJudged: boolean): readonly [string, ...string[]] {
-  const judgement = isJudged ? judgedCharge(facts, result) : undefined;
+function charging(
+  facts: Facts,
+  result: ChargeLevel,
+  isJudged: boolean,
+  words: readonly string[],
+): readonly [string, ...string[]] {
+  const judgement = isJudged ? judgedCharge(facts, result, words) : undefined;
   const first = `It can't be told from that: ${significant(present(facts.volts), 4)} V says it is being charged, and the volts are the charger's.`;
   return [
     judgement ?? first,
-    `Switch the charging off and let it rest for a few hours, loads off; full is then about ${decimals(result.fullV, 1)} V, half about ${decimals(result.halfV, 1)} V (${kindOf(result)}).`,
+    `Switch the charging off and let it rest for a few hours, loads off; full is then about ${decimals(result.fullV, 1)} V, half about ${decimals(result.halfV, 1)} V on ${kindOf(result)}.`,
     result.chemistry === 'lfp'
       ? 'For lithium a shunt monitor is the real gauge.'
       : 'On charge, it is near full when the current into it has dropped to a few amps at 14 V and more.',
   ];
 }
 
+/** Levels that lead-acid and lithium should not go below, %. */
+const floors = { lead: 50, lithium: 20 } as const;
+
+/** The same where nobody said what kind it is: what that level means on either. */
+function toldOfEither({ capacityAh }: ChargeLevel, value: number): readonly [string, ...string[]] {
+  const stops = `stop at ${floors.lead} % on lead-acid, at ${floors.lithium} % on lithium`;
+  const judged =
+    value <= floors.lithium
+      ? 'low on any kind, charge it soon'
+      : value <= floors.lead
+        ? `too low for lead-acid (stop at ${floors.lead} %), fine on lithium (${floors.lithium} %)`
+        : stops;
+  if (capacityAh === undefined)
+    return [
+      `At ${percent(value)}: ${judged}.`,
+      'Tell me its size and kind, and I’ll give the amp hours left.',
+    ];
+  const leftAh = (floor: number): string => plain(Math.max(0, ((value - floor) * capacityAh) / 100));
+  const holds = `${plain((value * capacityAh) / 100)} Ah of ${significant(capacityAh)} Ah`;
+  return [
+    `${percent(value)} is ${holds}: ${leftAh(floors.lead)} Ah to use on lead-acid, ${leftAh(floors.lithium)} Ah on lithium.`,
+    `${stops[0]?.toUpperCase() ?? ''}${stops.slice(1)}. Which kind is it?`,
+  ];
+}
+
 function told(result: ChargeLevel): readonly [string, ...string[]] {
   const { value } = present(result.stateOfCharge);
+  if (result.isChemistryAssumed) return toldOfEither(result, value);
   const kind = result.chemistry === 'lfp' ? 'lithium down to about 20 %' : 'lead-acid down to about 50 %';
   if (!result.leftAh)
     return [`At ${percent(value)}: use ${kind}. Tell me its size and I'll give the amp hours left.`];
@@ -127,7 +163,7 @@ function shouldCharge(facts: Facts, { chemistry }: ChargeLevel, { low, value }: 
 
 /** Words that ask for a judgement of the level: "is that good?", "is 12.0 bad?". */
 const judging: ReadonlySet<string> = new Set(
-  'good bad ok okay fine low high alright healthy normal right worry worried flat dead killing ruined enough'.split(
+  'good bad ok okay fine low high alright healthy normal right worry worried flat dead killing ruined enough matter matters care wreck'.split(
     ' ',
   ),
 );
@@ -135,12 +171,25 @@ const judging: ReadonlySet<string> = new Set(
 const asksForJudgement = ({ parsed: { cues, recognised } }: Pick<RequestContext, 'parsed'>): boolean =>
   cues.has('ask-can-it') || recognised.words.some(word => judging.has(word));
 
+/** So near its floor nobody can tell the two apart by volts, points. */
+const atFloorPoints = 5;
+
 /** Good, fine, low, by the level against what it should not go below. */
 function judged(facts: Facts, { chemistry }: ChargeLevel, { value }: Range): string {
   const floor = floorPercentOf(facts, chemistry);
   if (value >= floor + easyPoints) return 'Good';
-  return value > floor ? 'Fine for now' : 'Too low';
+  if (value > floor) return 'Fine for now';
+  return floor - value <= atFloorPoints ? 'At the limit' : 'Too low';
 }
+
+/** Below this a lead-acid battery at rest is as good as flat, %. Common practice. */
+const flatPercent = 10;
+
+/** What to do of one that stood flat, and how to see whether it lives. Common practice. */
+const flatAdvice = [
+  'Charge it right up now, where there’s air about it: each day flat costs it life. Swollen, hot or frozen, don’t.',
+  'Then rest it overnight: 12.6 V or more and it may live; under 12.4 V, or gone in an hour of use, it’s done for.',
+] as const;
 
 type Verdict = 'yes' | 'tight' | 'no';
 const opens: Readonly<Record<Verdict, string>> = {
@@ -158,7 +207,13 @@ export function answerChargeLevel(facts: Facts, result: ChargeLevel, setting: Re
   const { stateOfCharge: level, state } = result;
   const verdict = level && state !== 'told' && asksWhetherFull(setting) ? judge(level) : null;
   let text: readonly [string, ...string[]];
-  if (!level) text = charging(facts, result, asksForJudgement(setting) && !asksWhetherFull(setting));
+  if (!level)
+    text = charging(
+      facts,
+      result,
+      asksForJudgement(setting) && !asksWhetherFull(setting),
+      setting.parsed.recognised.words,
+    );
   else if (state === 'told') {
     const [first, ...rest] = told(result);
     const isJudged = asksForJudgement(setting) && !asksToCharge(setting);
@@ -173,13 +228,16 @@ export function answerChargeLevel(facts: Facts, result: ChargeLevel, setting: Re
         : asksForJudgement(setting)
           ? judged(facts, result, level)
           : undefined;
+    const isFlat = state === 'rest' && result.chemistry !== 'lfp' && level.value < flatPercent;
     const read = `${significant(present(facts.volts), 4)} V ${state === 'load' ? 'under load' : 'at rest'} on ${kindOf(result)}.`;
-    text = [
-      opening !== undefined
-        ? `${opening}: about ${percents}${verdict ? '' : ' full'} (${range}), ${read}`
-        : `About ${percents} full (${range}): ${read}`,
-      ...advice(result),
-    ];
+    text = isFlat
+      ? [`Flat, or nearly: about ${percents} (${range}), ${read}`, ...flatAdvice]
+      : [
+          opening !== undefined
+            ? `${opening}: about ${percents}${verdict ? '' : ' full'} (${range}), ${read}`
+            : `About ${percents} full (${range}): ${read}`,
+          ...advice(result),
+        ];
   }
   const [headline, ...lines] = text;
   const figures: Record<string, Figure> = level ? { stateOfCharge: figure(level, '%') } : {};

@@ -16,6 +16,8 @@ export interface ChargeLevel {
   readonly state: 'rest' | 'load' | 'charging' | 'told';
   readonly chemistry: Chemistry;
   readonly isChemistryAssumed: boolean;
+  /** 12 V blocks in series that the volts are of. */
+  readonly blocks: number;
   /** How full, %; none while a charger holds the volts up. */
   readonly stateOfCharge?: Range;
   /** What is left to use, Ah, where the capacity is known. */
@@ -65,6 +67,7 @@ export function computeChargeLevel(facts: Facts, setting: RequestContext): Charg
     state,
     chemistry,
     isChemistryAssumed: told === undefined,
+    blocks,
     stateOfCharge,
     leftAh:
       bank && stateOfCharge ? left(bank, stateOfCharge, facts.depthOfDischargePercent, trace) : undefined,

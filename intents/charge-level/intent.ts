@@ -4,9 +4,11 @@ import { defineIntent } from '../define-intent.ts';
 import { computeLater } from '../level-later.ts';
 import type { Need } from '../needs.ts';
 import { whereFacts } from '../sun.ts';
+import { answerAgainst } from './against.ts';
 import { answerChargeLevel } from './answer.ts';
 import { levelAsides } from './asides-table.ts';
 import { computeChargeLevel } from './compute.ts';
+import { answerCurrent } from './current-alone.ts';
 import { answerLater } from './later-answer.ts';
 
 const isLevelTold = ({ volts, batteries }: Facts): boolean =>
@@ -48,8 +50,11 @@ const level = defineIntent({
     ...whereFacts,
   ],
   needs: [needLevel],
+  guess: ({ batteries }, { parsed }) => answerCurrent({ ...parsed.facts, batteries }),
   reply: (facts, setting) => {
     const now = computeChargeLevel(facts, setting);
+    const against = answerAgainst(facts, now, setting);
+    if (against) return against;
     const later = computeLater(facts, now, setting);
     return later ? answerLater(facts, now, later, setting) : answerChargeLevel(facts, now, setting);
   },

@@ -8,6 +8,10 @@ import type { EnergyBudget } from './compute.ts';
 /** What of a day's use is asked for, by its words. */
 const ways = [
   {
+    way: 'much-in-all',
+    spots: ['that_a_lot|is_it_a_lot|even_matter|that_bad|that_too_much -how_much -next_to'],
+  },
+  {
     way: 'watt-hours',
     spots: ['watt_hours|watthours|wh|kwh|kilowatt_hours in|how_many|how_much|whats|what'],
   },
@@ -22,6 +26,7 @@ const ways = [
     spots: [
       'a_lot|lots|heaps|worth_worrying|bother|wasteful|bugger_all|hardly_anything -open* -save -saves -how_many',
       'use|uses|using|take|takes|draw|draws|need|needs|drain|power much -how_much -too_much -as_much -so_much -save -saves -more',
+      'basically_nothing|next_to_nothing|thats_nothing|even_notice|notice_it|notice_that|is_that_bad|worth_mentioning|worth_worrying|that_much -how_much',
       'matter|matters|does_that_show|even_show does|that|it -how_much -how_long -open* -if -most -what',
     ],
   },
@@ -45,6 +50,29 @@ const amounts = [
 
 const usualAh = 100;
 
+/** Nearest quarter of what mild weather takes on top, in words. */
+function more(times: number): string {
+  if (times < 1.08) return 'hardly more than';
+  if (times < 1.18) return 'an eighth more than';
+  if (times < 1.29) return 'a quarter more than';
+  if (times < 1.42) return 'a third more than';
+  if (times < 1.6) return 'half as much again as';
+  if (times < 1.85) return 'three quarters more than';
+  return times < 2.3 ? 'about twice' : `about ${plain(Math.round(times))} times`;
+}
+
+/** What a thing that cools takes in the heat told, beside mild weather. */
+function heated({ inHeat }: EnergyBudget, daily: string, spread: string): string | undefined {
+  if (!inHeat) return undefined;
+  const { airC, mildAh, times, isCounted } = inHeat;
+  const heat = `at ${plain(airC)} °C`;
+  return isCounted
+    ? `${sentenceOf(daily)} ${heat}, ${more(times)} the ${rounded(mildAh)} Ah at 25 °C${spread}.`
+    : `More ${heat}: about ${rounded(mildAh * times)} Ah a day, if ${rounded(mildAh)} Ah is what it takes at 25 °C.`;
+}
+
+const sentenceOf = (text: string): string => `${text.slice(0, 1).toUpperCase()}${text.slice(1)}`;
+
 /** More than a day and up to this long a time is summed up, h. */
 const summed = { overH: 25, mostH: 24 * 60 } as const;
 
@@ -62,6 +90,12 @@ export function askedHeadline(result: EnergyBudget, setting: RequestContext): st
     return `About ${rounded(value * days)} Ah over ${exactly(durationH)}${range}: ${rounded(value)} Ah a day.`;
   }
   const way = wayOf(setting);
+  if (result.overH !== undefined) {
+    const share = result.overH / 24;
+    const range = isRange ? ` (${span(low * share, high * share, 'Ah')})` : '';
+    return `About ${rounded(value * share)} Ah in ${exactly(result.overH)}${range}.`;
+  }
+  if (result.inHeat) return heated(result, daily, spread);
   if (way === 'watt-hours') {
     const range = isRange ? ` (${span(dailyEnergy.low, dailyEnergy.high, 'Wh')})` : '';
     return `About ${rounded(dailyEnergy.value)} Wh a day${range}.`;
@@ -72,7 +106,7 @@ export function askedHeadline(result: EnergyBudget, setting: RequestContext): st
   if (way === 'amps' && only && !other && only.currentA > 0)
     return `About ${plain(only.currentA)} A${only.duty < 1 || only.hours < 24 ? ' while it runs' : ', all the time'}; ${daily}${spread}.`;
   // Of one thing among others the sum says nothing.
-  if (way === 'much' && !other) {
+  if (way === 'much-in-all' || (way === 'much' && !other)) {
     const share = result.days ? 1 / result.days : result.dayIn.agmAh / usualAh;
     const amount = amounts.find(({ upTo }) => share <= upTo)?.says;
     return `${amount}: ${daily}${spread}.`;

@@ -1,11 +1,13 @@
+import { applianceOf } from '#catalog/appliances.ts';
 import { type Bank, nominalVoltage } from '#engine/battery/bank.ts';
 import { chemistryRow } from '#engine/battery/tables.ts';
 import { bankAssumptions } from '#engine/battery/usable.ts';
 import { type Explored, explore } from '#engine/explore.ts';
 import { exploreRunTime } from '#engine/loads/lasting.ts';
 import { dayOf, type LoadUse, useAssumptions } from '#engine/loads/model.ts';
+import { hasHours, isWhole } from '#engine/loads/reading.ts';
 import { dailyEnergy } from '#engine/loads/rules.ts';
-import type { Chemistry, Facts } from '#rig/rig.ts';
+import type { Chemistry, Facts, Load } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import { batteryAir } from '../battery-air.ts';
 import type { RequestContext } from '../intent.ts';
@@ -20,12 +22,74 @@ export interface EnergyBudget {
   readonly voltageV: number;
   /** The label of a battery that carries a day of it, by its kind, Ah. */
   readonly dayIn: { readonly agmAh: number; readonly lfpAh: number };
+  /** The hours of a day that are asked for, where they are told and no day's use is. */
+  readonly overH?: number;
+  /** What the heat told does to the things that cool. */
+  readonly inHeat?: InHeat;
   /** How long the bank would carry it, from full or as full as told, in days. */
   readonly days?: number;
 }
 
+/** A day's use in the heat, beside that of mild weather. */
+export interface InHeat {
+  readonly airC: number;
+  readonly mildAh: number;
+  /** How many times as much it takes in the heat. */
+  readonly times: number;
+  /** The use was worked out for the heat; else it was told as it is, and the heat comes on top. */
+  readonly isCounted: boolean;
+}
+
+/** Air that is mild, and that which is asked about as hot, °C. */
+const air = { mildC: 25, hotC: 28 } as const;
+
+const cools = ({ name }: Load): boolean => applianceOf(name)?.setPointC !== undefined;
+
+/** Of one thing that cools, what the heat of this message does. */
+function inHeatOf(
+  facts: Facts,
+  dailyAh: number,
+  voltageV: number,
+  setting: RequestContext,
+): InHeat | undefined {
+  const { loads = [] } = facts;
+  const airC = setting.parsed.facts.ambientC;
+  const [load, other] = loads;
+  if (!load || other || !cools(load) || airC === undefined || airC < air.hotC) return undefined;
+  const usedAt = (ambientC: number, one: Load): number => {
+    const use = {
+      ...useOf({ ...facts, loads: [one], ambientC }, voltageV, setting.mainsV, setting.at),
+      isOfDay: true,
+    };
+    return explore<'dailyUse'>(useAssumptions(use), 'dailyUse', values => ({
+      dailyUse: dayOf(use, values).dailyUse,
+    })).figures.dailyUse.value;
+  };
+  const mildAh = usedAt(air.mildC, load);
+  const isCounted = dailyAh > 1.02 * mildAh;
+  if (isCounted) return { airC, mildAh, times: dailyAh / mildAh, isCounted };
+  // Told as an average or by its share of the time: what a usual one takes more goes on top, up to running on and on.
+  const usual: Load = { name: load.name, count: load.count, supply: 'dc' };
+  const times = usedAt(airC, usual) / usedAt(air.mildC, usual);
+  const { dutyPercent } = load;
+  return {
+    airC,
+    mildAh,
+    times: dutyPercent === undefined ? times : Math.min(times, 100 / dutyPercent),
+    isCounted,
+  };
+}
+
+/** Loads without hours of their own are on for the hours told, but for what cools. */
+const onFor = (load: Load, hours: number): Load =>
+  cools(load) || hasHours(load) || isWhole(load) ? load : { ...load, hoursPerDay: hours };
+
 /** What everything takes a day (Ah and Wh) from the battery, and each load's share of it. */
-export function computeEnergyBudget(facts: Facts, setting: RequestContext): EnergyBudget {
+export function computeEnergyBudget(told: Facts, setting: RequestContext): EnergyBudget {
+  const hours = setting.parsed.facts.durationH;
+  const isOfHours = hours !== undefined && hours < 24;
+  const facts =
+    isOfHours && told.loads ? { ...told, loads: told.loads.map(load => onFor(load, hours)) } : told;
   const bank = bankFor(facts);
   const chemistry = facts.batteries?.find(b => b.chemistry !== undefined)?.chemistry ?? 'agm';
   const voltageV = bank?.voltageV ?? nominalVoltage(facts.systemVoltageV, chemistry);
@@ -46,5 +110,16 @@ export function computeEnergyBudget(facts: Facts, setting: RequestContext): Ener
     }).figures.runTime.value / 24;
   const labelAh = (kind: Chemistry): number => explored.figures.dailyUse.value / chemistryRow(kind).depth[0];
   const dayIn = { agmAh: labelAh('agm'), lfpAh: labelAh('lfp') };
-  return { explored, days, dayIn, parts: [...parts].sort((a, b) => b.chargeAh - a.chargeAh), bank, voltageV };
+  const { value } = explored.figures.dailyUse;
+  return {
+    // What cools runs through the day: of its day's use the hours take a share.
+    overH: isOfHours && facts.loads?.every(cools) ? hours : undefined,
+    inHeat: inHeatOf(facts, value, voltageV, setting),
+    explored,
+    days,
+    dayIn,
+    parts: [...parts].sort((a, b) => b.chargeAh - a.chargeAh),
+    bank,
+    voltageV,
+  };
 }

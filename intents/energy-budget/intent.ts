@@ -1,13 +1,14 @@
+import { withAsides } from '../asides.ts';
 import { byNight } from '../by-night.ts';
 import { defineIntent } from '../define-intent.ts';
 import { needLoads } from '../needs.ts';
 import { whereFacts } from '../sun.ts';
 import { drawFacts } from '../use.ts';
 import { answerEnergyBudget } from './answer.ts';
+import { useAsides } from './asides-table.ts';
 import { computeEnergyBudget } from './compute.ts';
 
-/** What do I use a day. */
-export const energyBudget = defineIntent({
+const budget = defineIntent({
   name: 'energy-budget',
   title: 'What do I use a day?',
   isItemised: true,
@@ -30,3 +31,6 @@ export const energyBudget = defineIntent({
     return answerEnergyBudget(facts, computeEnergyBudget(facts, setting), setting);
   },
 });
+
+/** What do I use a day, and what people ask beside that. */
+export const energyBudget = withAsides(budget, useAsides);

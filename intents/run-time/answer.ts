@@ -33,8 +33,12 @@ const hopefulShare = 0.8;
 const leastPlainYesH = 12;
 
 /** Whether it is asked if it does, not how long, and no more hangs on it than comfort. */
-const asksWhether = ({ loads = [] }: RunTimeFacts, { parsed: { cues } }: RequestContext): boolean =>
-  cues.has('ask-can-it') &&
+export const asksWhether = (
+  { loads = [] }: RunTimeFacts,
+  { parsed: { cues, recognised } }: RequestContext,
+): boolean =>
+  // "Sounder and nav lights on a 7 Ah, all night?"
+  (cues.has('ask-can-it') || (isAllNight(recognised.words) && recognised.words.includes('?'))) &&
   !['ask-how-long', 'ask-how-much'].some(cue => cues.has(cue as never)) &&
   !loads.some(({ name }) => applianceOf(name)?.isMedical);
 
@@ -166,11 +170,24 @@ function widest({ ranked }: RunTime, w: Speech): string | undefined {
   return says && w.say('wide-range', 'What changes that most is {what}.', { what: says });
 }
 
+/** The Wh of what is told by its Wh alone, as power stations are. */
+function stationOf({ batteries }: RunTimeFacts): number | undefined {
+  const [first, other] = batteries;
+  return other || first?.capacityAh !== undefined || first?.energyWh === undefined
+    ? undefined
+    : first.energyWh * first.count;
+}
+
 /** Words for a run time. */
 export function answerRunTime(told: RunTimeFacts, result: RunTime, setting: RequestContext): Reply {
   const { runTime, usableCapacity, dailyUse } = result.figures;
   // "6 hours of it, enough?": one such day is what is asked for.
-  const isOfOneDay = told.durationH === undefined && setting.parsed.cues.has('ask-can-it') && areTimed(told);
+  const isOfOneDay =
+    told.durationH === undefined &&
+    setting.parsed.cues.has('ask-can-it') &&
+    areTimed(told) &&
+    // A medical device’s night is told as nights that it lasts: no yes without as much in hand as it asks for.
+    !told.loads?.some(({ name }) => applianceOf(name)?.isMedical);
   const isOfNight =
     told.durationH === undefined && asksWhether(told, setting) && isAllNight(setting.parsed.recognised.words);
   const facts = isOfOneDay
@@ -188,21 +205,36 @@ export function answerRunTime(told: RunTimeFacts, result: RunTime, setting: Requ
   });
   const amps = w.significant(dailyUse.value / 24, 2);
   const ah = rounded(dailyUse.value, w);
+  const stationWh = stationOf(facts);
   const drawn =
     facts.netCurrentA !== undefined
       ? w.say('amps', '{amps} A', { amps: w.significant(-facts.netCurrentA) })
       : runTime.value < 10
         ? w.say('amps-on-average', '{amps} A on average', { amps })
-        : w.say('ah-a-day', '{ah} Ah a day', { ah });
+        : stationWh
+          ? w.say('wh-a-day', '{wh} Wh a day', { wh: rounded(dailyUse.value * result.bank.voltageV, w) })
+          : w.say('ah-a-day', '{ah} Ah a day', { ah });
   const [bank, usable] = [describeBank(result.bank, setting, w), rounded(usableCapacity.value, w)];
   const nightH = medicalNight(facts);
   const byVoltsPercent = result.ranked.find(a => a.name === 'stateOfCharge')?.value;
   const percent = result.bank.stateOfChargePercent ?? byVoltsPercent ?? 100;
-  const gaps = { bank, usable, drawn, ah, percent: w.decimals(percent, 0) };
+  const gaps = {
+    bank,
+    usable,
+    drawn,
+    ah,
+    percent: w.decimals(percent, 0),
+    label: w.decimals(stationWh ?? 0, 0),
+    usableWh: rounded(usableCapacity.value * result.bank.voltageV, w),
+  };
   const has =
-    percent < 100
-      ? w.say('has-left', '{bank} at {percent} % has about {usable} Ah left to use', gaps)
-      : w.say('gives', '{bank} gives you about {usable} Ah to use', gaps);
+    stationWh !== undefined
+      ? percent < 100
+        ? w.say('station-left', '{label} Wh at {percent} % has about {usableWh} Wh left to use', gaps)
+        : w.say('station-gives', '{label} Wh gives you about {usableWh} Wh to use', gaps)
+      : percent < 100
+        ? w.say('has-left', '{bank} at {percent} % has about {usable} Ah left to use', gaps)
+        : w.say('gives', '{bank} gives you about {usable} Ah to use', gaps);
   const takes =
     nightH === undefined
       ? facts.netCurrentA === undefined

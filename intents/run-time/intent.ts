@@ -1,17 +1,18 @@
-import { byNight } from '../by-night.ts';
+import { withAsides } from '../asides.ts';
+import { byNight, isAllNight } from '../by-night.ts';
 import { defineIntent } from '../define-intent.ts';
 import type { Intent } from '../intent.ts';
 import { needBattery, needLoads } from '../needs.ts';
 import { whereFacts } from '../sun.ts';
 import { drawFacts } from '../use.ts';
-import { answerRunTime } from './answer.ts';
+import { answerRunTime, asksWhether } from './answer.ts';
+import { lastingAsides } from './asides-table.ts';
 import { answerCharges } from './charges.ts';
 import { compareRigs } from './compare.ts';
 import { computeRunTime, type RunTimeFacts } from './compute.ts';
 import { answerTypical, answerUsualUse, typicalRunTime } from './typical.ts';
 
-/** How long will it last; will it last N days. */
-export const runTime: Intent<RunTimeFacts> = defineIntent<RunTimeFacts>({
+const lasts: Intent<RunTimeFacts> = defineIntent<RunTimeFacts>({
   name: 'run-time',
   title: 'How long will it last?',
   thing: 'battery',
@@ -47,23 +48,30 @@ export const runTime: Intent<RunTimeFacts> = defineIntent<RunTimeFacts>({
         : undefined,
   guess: (facts, setting) => {
     const typical = typicalRunTime(facts);
-    const ready = typical && runTime.needs.safeParse(typical).data;
+    const ready = typical && lasts.needs.safeParse(typical).data;
     if (!ready) return undefined;
     const isKindTold = facts.batteries?.some(({ chemistry }) => chemistry !== undefined) === true;
     if (facts.loads) return answerTypical(ready, computeRunTime(ready, setting), isKindTold);
     // Of a battery from the talk more was known, and is past.
     return (
       setting.parsed.facts.batteries &&
-      answerUsualUse(runTime.reply(ready, setting), computeRunTime(ready, setting), setting)
+      answerUsualUse(lasts.reply(ready, setting), computeRunTime(ready, setting), setting)
     );
   },
-  reply: (told, setting) => {
-    const { cues, recognised } = setting.parsed;
+  reply: (known, setting) => {
+    const { cues, recognised, facts: said } = setting.parsed;
+    // "All night then?" asks for a night, not for the hours that were asked for before.
+    const isOther = isAllNight(recognised.words) && said.durationH === undefined && said.until === undefined;
+    const told = isOther && setting.recalled.has('durationH') ? { ...known, durationH: undefined } : known;
     // "Can it run all night" is answered for that one night.
-    const facts = cues.has('ask-can-it') ? told : byNight(told, recognised.words);
+    const isOneNight = cues.has('ask-can-it') || asksWhether(told, setting);
+    const facts = isOneNight ? told : byNight(told, recognised.words);
     const compared = compareRigs(facts, setting);
     if (compared) return compared;
     const result = computeRunTime(facts, setting);
     return answerCharges(facts, result, setting) ?? answerRunTime(facts, result, setting);
   },
 });
+
+/** How long will it last, will it last N days; and what people ask beside that. */
+export const runTime: Intent<RunTimeFacts> = withAsides(lasts, lastingAsides);

@@ -1,5 +1,5 @@
 import type { Reply } from '#answer/reply.ts';
-import { lasting, listIn } from '#answer/say.ts';
+import { lasting, listIn, rounded } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
 import { present } from '#basics/present.ts';
 import { applianceOf } from '#catalog/appliances.ts';
@@ -28,17 +28,19 @@ const unsized = ({ batteries = [] }: Stated): StatedBattery | undefined => {
 };
 
 /**
- * Things without any figure on no battery that has a size, or a battery with nothing on it: usual ones in their place,
- * so that a beginner gets a number before the question. Undefined where figures of use are told, and where somebody's
- * health hangs on it.
+ * Things with or without figures on no battery that has a size, or a battery with nothing on it: usual ones in their place,
+ * so that a beginner gets a number before the question. Undefined where all that is used is told as one figure, and where
+ * somebody's health hangs on it.
  */
 export function typicalRunTime(facts: Stated): Stated | undefined {
   const { loads = [], netCurrentA, dailyUseAh, dailyUseWh, inverter } = facts;
   const isUseTold = [netCurrentA, dailyUseAh, dailyUseWh, inverter].some(told => told !== undefined);
-  if (isUseTold || loads.some(hasDraw)) return undefined;
+  if (isUseTold) return undefined;
   if (loads.length === 0) return facts.batteries ? { ...facts, loads: usualLoads } : undefined;
-  const rows = loads.map(load => applianceOf(load.name));
-  const isTypical = rows.every(row => row !== undefined && !row.isMedical && row.supply === 'dc');
+  const isTypical = loads.every(load => {
+    const row = applianceOf(load.name);
+    return !row?.isMedical && (hasDraw(load) || row?.supply === 'dc');
+  });
   const battery = unsized(facts);
   if (!isTypical || !battery) return undefined;
   return { ...facts, batteries: [{ ...usual, ...battery }] };
@@ -113,12 +115,15 @@ export function answerTypical(facts: RunTimeFacts, result: RunTime, isKindTold: 
   const { assumed } = reasons(result);
   const wantedH = facts.durationH;
   const verdict = wantedH === undefined ? undefined : enough(runTime, wantedH);
+  const areTold = facts.loads?.every(hasDraw) === true;
   const isOne = facts.loads?.length === 1 && present(facts.loads[0]).count === 1 && !things.endsWith('s');
   const gaps = {
     lasts: lasting(runTime, w),
-    things: isOne
-      ? w.say('a-typical', 'a typical {things}', { things })
-      : w.say('typical-all', 'typical {things}', { things }),
+    things: areTold
+      ? w.say('those-told', 'what you told me')
+      : isOne
+        ? w.say('a-typical', 'a typical {things}', { things })
+        : w.say('typical-all', 'typical {things}', { things }),
     it: isOne ? w.say('it', 'it') : w.say('them', 'them'),
     ah: w.decimals(usual.capacityAh, 0),
     kind: chemistryName(result.bank.chemistry, w),
@@ -136,17 +141,29 @@ export function answerTypical(facts: RunTimeFacts, result: RunTime, isKindTold: 
     why: isKindTold ? 'as you told no size' : 'AGM, as you named none',
   };
   const isSpent = runTime.value < spentH;
+  const isTooMuch = result.peakA > result.fit.limitA;
   return {
     headline: isSpent
       ? w.say('typical-spent', 'No: a typical {ah} Ah {kind}{at} is as low already as it should go.', gaps)
-      : verdict
-        ? heads[verdict]
-        : w.say('typical-lasts', 'A typical {ah} Ah {kind}{at} runs {it} {lasts}.', gaps),
+      : isTooMuch
+        ? w.say(
+            'typical-too-much',
+            'Not for long: about {amps} A is more than a typical {ah} Ah {kind} should give ({limit} A).',
+            { ...gaps, amps: rounded(result.peakA, w), limit: w.decimals(result.fit.limitA, 0) },
+          )
+        : verdict
+          ? heads[verdict]
+          : w.say('typical-lasts', 'A typical {ah} Ah {kind}{at} runs {it} {lasts}.', gaps),
     lines: [
-      w.say('typical-use', 'That is for {things}, about {use} Ah a day.', {
-        things: gaps.things,
-        use: w.significant(dailyUse.value, 2),
-      }),
+      areTold && runTime.value < 10
+        ? w.say('told-draw', 'That is for {things}, about {amps} A.', {
+            things: gaps.things,
+            amps: w.significant(dailyUse.value / 24, 2),
+          })
+        : w.say('typical-use', 'That is for {things}, about {use} Ah a day.', {
+            things: gaps.things,
+            use: w.significant(dailyUse.value, 2),
+          }),
       w.say('typical-ask', 'What battery have you got? Its size and kind change this most.'),
     ],
     verdict: null,
@@ -156,6 +173,7 @@ export function answerTypical(facts: RunTimeFacts, result: RunTime, isKindTold: 
       dailyUse: figure(dailyUse, 'Ah'),
     },
     assumed: [battery, ...assumed],
+    cautions: result.peakA >= 40 ? ['big-current'] : [],
     next: ['100Ah AGM', '200Ah AGM', '100Ah lithium'],
   };
 }

@@ -14,6 +14,95 @@ const jump = ({ batteries = [] }: Facts): string => {
 /** What is asked of the starter battery beside how long it can spare. Common practice. */
 export const starterAsides: readonly Aside[] = [
   {
+    name: 'jump-pack-size',
+    spots: [
+      'jump_pack|jump_starter|booster_pack|jumper_pack|jump_box start|diesel|petrol|peak|big|size|which|enough -phones -fridge',
+    ],
+    hasAnyFigures: true,
+    says: 'Go by the engine size on its label: for a 3 L diesel 1500 A peak or more, 2000 A for a 4 L.',
+    lines: [
+      'Peak amps flatter: an old or cold diesel wants a size more. Charge the pack first and keep it warm.',
+      'Red to plus, black to bare metal on the engine, and off again as soon as it runs.',
+    ],
+  },
+  {
+    name: 'cold-cranking-amps',
+    spots: ['cca|cranking_amps|cold_cranking|crank_rating fridge|run|lights|camp|last'],
+    hasAnyFigures: true,
+    says: 'Cranking amps tell how hard it starts, nothing of how long it runs a fridge: that’s its Ah.',
+    lines: [
+      'A quarter of its Ah is for you, the rest for starting: of 70 Ah about 18 Ah, half a day of fridge.',
+    ],
+    cautions: ['starter-reserve'],
+    next: ['what second battery do I need?'],
+  },
+  {
+    name: 'which-cca',
+    spots: ['cca|cranking_amps|cold_cranking start|diesel|petrol|enough|or|which -fridge'],
+    hasAnyFigures: true,
+    says: 'Take the one with more CCA: what counts is at least what the engine’s handbook asks for.',
+    lines: [
+      'Small diesels mostly want 600 to 800 CCA. In frost the more the better: an old one has lost a third or so.',
+    ],
+  },
+  {
+    name: 'jump-order',
+    spots: [
+      'red black first|then|order|battery_to_battery|which',
+      'order|which_first|what_first jump|leads|clamp*',
+    ],
+    hasAnyFigures: true,
+    says: 'Red to the flat plus, red to the good plus, black to the good minus, last black to bare metal.',
+    lines: [
+      'The last clamp goes on the dead engine, away from its battery, where a spark does no harm. Off again in reverse.',
+      'Not a frozen, swollen or leaking battery, and never 24 V on 12 V.',
+    ],
+  },
+  {
+    name: 'wont-start',
+    spots: [
+      'wont_start|wouldnt_start|didnt_start|doesnt_start|dead_this_morning|is_flat|batterys_flat|battery_flat|battery_is_dead -will_it -how_long -will_she -does_it -before -till -until -jump_pack',
+    ],
+    when: ({ volts }) => volts === undefined,
+    hasAnyFigures: true,
+    says: 'Jump it from another 12 V car or a jump pack, or charge it; then drive an hour or two.',
+    lines: [
+      'What ran overnight took what the engine needs: a cool box takes 4 A, a starter battery spares about 20 Ah.',
+      'Give the camp gear a second battery, or a socket that goes off with the key.',
+    ],
+    next: ['what second battery do I need?', 'isolator or dcdc?'],
+  },
+  {
+    name: 'engine-on-or-off',
+    spots: [
+      'engine on_or_off|running_or_off|off_or_on|running_or_not|on_while|engine_on|engine_running air|compressor|pump|winch|tyres|tires|or',
+    ],
+    hasAnyFigures: true,
+    says: 'Engine on: big draws like a compressor or winch go with it running, outside in the open.',
+    lines: [
+      'The alternator carries most of it, and the volts stay up so that the thing runs faster.',
+      'Never run an engine in a shed or beside a tent: its exhaust kills.',
+    ],
+    cautions: ['carbon-monoxide'],
+  },
+  {
+    name: 'winch',
+    spots: ['winch|winching -house -lithium'],
+    hasAnyFigures: true,
+    says: 'Winch with the engine running: two minutes at 200 A take about 7 Ah, which it puts back.',
+    lines: [
+      'Pull for a minute, rest a few, and let it idle on. With the engine off you may not start again.',
+    ],
+    cautions: ['starter-reserve', 'big-current'],
+  },
+  {
+    name: 'why-high',
+    spots: ['why high|set|setting|quarter|three_quarters'],
+    says: 'High makes the fridge stop early, near 11.8 V, while the battery can still start the engine.',
+    lines: ['Low and medium let it run on to 10.5 or 11 V, too little to start on.'],
+    cautions: ['starter-reserve'],
+  },
+  {
     name: 'start-off-the-house',
     spots: [
       'jump|start|crank engine|truck|car|it|him|her|van|ute|landcruiser|main|mains off|from|with|using|use house|second|lithium|leisure|camper|camping|auxiliary -how_long -run -before_it -still_start -fridge_on',
@@ -59,6 +148,7 @@ export const starterAsides: readonly Aside[] = [
     spots: [
       'how stop|prevent|avoid|keep_it_from again|happening|flat|flattening',
       'stop_it_happening|stop_that_happening',
+      'gizmo|gadget|device|what|thing|something|anything stops|prevents|protects|cuts_it_off',
     ],
     hasAnyFigures: true,
     says: 'Give the fridge a second battery behind a DC-DC charger or isolator, so the engine’s stays full.',
@@ -66,7 +156,6 @@ export const starterAsides: readonly Aside[] = [
       'Till then set the fridge’s cut-out to high, or use a socket that goes off with the key.',
       'Charge the flat one right up soon: standing flat ruins it.',
     ],
-    cautions: ['starter-reserve'],
     next: ['isolator or dcdc?', 'what second battery do I need?'],
   },
   {

@@ -56,6 +56,23 @@ test.for<Asked>([
   ],
   ['my cpap says 90W', { loads: [{ name: 'cpap', powerW: 90 }] }, /^About 60 Ah a day/],
   ['1.5A fan', { loads: [{ name: 'fan', currentA: 1.5 }] }, /^About 12 Ah a day \(/],
+  [
+    'a 9A pump for 3 hours',
+    { loads: [{ name: 'water pump', currentA: 9 }], durationH: 3 },
+    /^About 27 Ah a day\.$/,
+  ],
+  ['fridge till morning', { loads: [{ name: 'fridge' }], durationH: 12 }, /^About 16 Ah in 12 hours \(/],
+  [
+    'how much more at 38 degrees',
+    { loads: [{ name: 'fridge' }], ambientC: 38 },
+    /^About 5\d Ah a day at 38 °C, .* the 31 Ah at 25 °C/,
+  ],
+  [
+    'and at 38 degrees',
+    { loads: [{ name: 'fridge', currentA: 4, dutyPercent: 40 }], ambientC: 38 },
+    /^More at 38 °C: about \d\d Ah a day, if 38 Ah is what it takes at 25 °C\.$/,
+  ],
+  ['what wattage is a telly', { loads: [{ name: 'tv' }] }, /^Usually about 40 W/],
   ['1.5A fridge overnight', { loads: [{ name: 'fridge', currentA: 1.5 }] }, /^About 36 Ah a day\.$/],
 ])('a day’s use, asked as “%s”', ([text, facts, said]) => {
   expect(first(energyBudget, text, facts)).toMatch(said);
@@ -73,6 +90,21 @@ test.for<Asked>([
     /^About 5\d full phone charges \(4\d–6\d\)\.$/,
   ],
   ['how long for my phone', { ...lfp100, loads: [{ name: 'phone' }] }, /^It lasts about \d+ days/],
+  [
+    'lantern 6W all night on 7Ah?',
+    { batteries: [{ capacityAh: 7, chemistry: 'agm' }], loads: [{ name: 'lantern', powerW: 6 }] },
+    /^(?:No|Probably not)/,
+  ],
+  [
+    'how long for a 30W fan',
+    { loads: [{ name: 'fan', powerW: 30 }] },
+    /^A typical 100 Ah AGM runs it about 20 hours/,
+  ],
+  [
+    'a 1500W heater for 4 hours',
+    { loads: [{ name: 'heater', powerW: 1500, supply: 'ac' }], durationH: 4 },
+    /^Not for long: about \d+ A is more than a typical 100 Ah AGM should give/,
+  ],
   ['what can I run off it', lfp100, /^A usual fridge about .*, for example\.$/],
   ['how long does it last', lfp100, /^It lasts about/],
   [

@@ -1,0 +1,72 @@
+import type { Reply } from '#answer/reply.ts';
+import { span } from '#answer/say.ts';
+import { present } from '#basics/present.ts';
+import type { Range } from '#quantity/range.ts';
+import { decimals, significant } from '#quantity/round.ts';
+import type { Chemistry, Facts } from '#rig/rig.ts';
+import { figure } from '../figures.ts';
+import type { RequestContext } from '../intent.ts';
+import { levelByVolts } from '../level.ts';
+import { chemistryName } from '../words.ts';
+import type { ChargeLevel } from './compute.ts';
+
+/** By so many points a screen may differ from what the volts leave open before one of them is wrong: lithium’s hardly move. Common practice. */
+const slackPoints = { lead: 10, lithium: 20 } as const;
+
+const fits = (percent: number, { low, high }: Range, isLithium: boolean): boolean => {
+  const points = isLithium ? slackPoints.lithium : slackPoints.lead;
+  return percent >= low - points && percent <= high + points;
+};
+
+/** Words for a per cent on a screen beside volts, both told: which of them to believe; undefined where only one is told. */
+export function answerAgainst(
+  facts: Facts,
+  result: ChargeLevel,
+  { parsed }: RequestContext,
+): Reply | undefined {
+  const percent = parsed.facts.batteries?.find(
+    b => b.stateOfChargePercent !== undefined,
+  )?.stateOfChargePercent;
+  const { volts } = facts;
+  if (percent === undefined || parsed.facts.volts === undefined || volts === undefined) return undefined;
+  const isLoaded = result.state === 'load';
+  const of = (chemistry: Chemistry): Range => levelByVolts(volts, chemistry, result.blocks, isLoaded);
+  const read = `${significant(volts, 4)} V ${isLoaded ? 'under load' : 'at rest'}`;
+  const lithium = of('lfp');
+  const screen = `${decimals(percent, 0)} %`;
+  const lines = [
+    'A shunt’s percent drifts until it is set at full: charge right up and set it to 100 %, and check the Ah it was told.',
+    'Volts count only after an hour or more with nothing on and nothing charging.',
+  ];
+  // Volts that hold lead-acid on charge may be lithium at rest.
+  const isEither = result.isChemistryAssumed && !result.stateOfCharge;
+  if (!result.stateOfCharge && !isEither)
+    return {
+      headline: `The volts can’t say: at ${significant(volts, 4)} V it’s being charged. Go by the ${screen} for now.`,
+      lines,
+      verdict: null,
+    };
+  const level = isEither ? lithium : present(result.stateOfCharge);
+  const kind = isEither
+    ? 'lithium'
+    : result.isChemistryAssumed
+      ? 'lead-acid'
+      : chemistryName(result.chemistry);
+  const range = span(level.low, level.high, '%');
+  const agrees = fits(percent, level, isEither || result.chemistry === 'lfp');
+  return {
+    headline: agrees
+      ? `They agree: ${read} on ${kind} is ${range}, so ${screen} is likely right.`
+      : `The volts: ${read} on ${kind} is ${range}, so ${screen} looks wrong.`,
+    lines: [
+      ...(result.isChemistryAssumed && !isEither && fits(percent, lithium, true)
+        ? ['On lithium the percent would fit. Which kind is it?']
+        : []),
+      ...(isEither ? ['On lead-acid such volts say it’s being charged. Which kind is it?'] : []),
+      ...lines,
+    ].slice(0, 3),
+    verdict: null,
+    figures: { stateOfCharge: figure(level, '%') },
+    next: ['what is a shunt?'],
+  };
+}

@@ -1,0 +1,104 @@
+import { applianceOf } from '#catalog/appliances.ts';
+import { decimals } from '#quantity/round.ts';
+import type { Facts } from '#rig/rig.ts';
+import type { Aside } from '../asides.ts';
+import { coldByNight } from '../cold-by-night.ts';
+
+/** A litre from 15 °C to the boil: 4.19 kJ a kelvin and litre, and a tenth lost by the kettle (physics; common practice). */
+const boilWh = 110;
+
+const kettleW = ({ loads = [] }: Facts): number | undefined =>
+  loads.find(({ name }) => /kettle|jug/i.test(name))?.powerW;
+
+/** Minutes to the boil for a litre, by the kettle's watts. */
+const boils = (facts: Facts): string => {
+  const powerW = kettleW(facts) ?? 150;
+  const minutes = (60 * boilWh) / powerW;
+  return `About ${decimals(minutes < 10 ? minutes : 5 * Math.round(minutes / 5), 0)} minutes a litre at ${decimals(powerW, 0)} W, and about 9 Ah of a 12 V battery.`;
+};
+
+const hasCooler = ({ loads = [] }: Facts): boolean =>
+  loads.length === 0 || loads.some(({ name }) => applianceOf(name)?.setPointC !== undefined);
+
+/** What is asked of a day's use beside the sum. Common practice. */
+export const useAsides: readonly Aside[] = [
+  ...coldByNight,
+  {
+    name: 'gas-fridge-on-gas',
+    spots: [
+      'on_gas|on_the_gas|gas_setting|gas_mode use|uses|any|need|needs|draw|take|still|does -only_lights -so_only',
+    ],
+    hasAnyFigures: true,
+    says: 'On gas hardly any: nothing on old ones, about ¼ A for the board of newer ones, 6 Ah a day.',
+    lines: [
+      'Frame heaters and fans of some take more: look for a switch, and see its sheet.',
+      'Gas burns outside air and is vented outside, by its maker’s and local rules.',
+    ],
+    next: ['what does a fridge use a day?'],
+  },
+  {
+    name: 'cooled-at-home',
+    spots: [
+      'at_home|before_we_go|before_we_leave|before_i_leave|on_mains|before_we_set_off cool|chill|cold|cools|freeze|frozen -how_long',
+    ],
+    hasAnyFigures: true,
+    says: 'Yes: cool the fridge and all that goes in it on mains; that saves about 10 to 20 Ah.',
+    lines: ['Warm food or drink takes about 1½ Ah a kilo to cool: a slab of 24 cans about 15 Ah.'],
+    next: ['what does a fridge use a day?'],
+  },
+  {
+    name: 'fridge-warmer',
+    spots: [
+      'warmer|colder|notch|turned_it_down|turn_it_down|setting|temp* save|saves|worth|more|less|better|should|most|best -how_long -hot -outside -cut* -inverter',
+      'fridge|freezer set or save|saves|better|most',
+    ],
+    hasAnyFigures: true,
+    when: facts => hasCooler(facts) && facts.ambientC === undefined,
+    says: 'Each degree warmer saves about a twentieth, each degree colder takes a twentieth more.',
+    lines: [
+      '4 to 7 °C saves about a seventh; but milk and meat keep safely only at 5 °C or below.',
+      'A freezer at −12 °C in place of −18 °C takes about a seventh less: fine for some days.',
+    ],
+    next: ['what does a fridge use a day?'],
+  },
+  {
+    name: 'no-label',
+    spots: [
+      'how|what|where find|find_out|work_out|measure|ask|tell|know watts|amps|draws|draw|it_draws|sticker|label -add -per_day -a_day -last',
+      'no_sticker|no_label|labels_gone|label_gone|no_plate|sticker_is_gone',
+    ],
+    says: 'Measure it: a monitor or a clamp meter for DC on its lead, with only that thing running.',
+    lines: [
+      'Mains things: a plug-in meter tells the watts, and over a day the watt hours. The fuse tells only the most it takes.',
+      'Till then: a 40 L fridge about 45 W while it runs and 31 Ah a day, by its size and the heat.',
+    ],
+    next: ['what does a fridge use a day?'],
+  },
+  {
+    name: 'time-to-boil',
+    spots: ['kettle|jug|boil how_long|how_many_minutes|time|litre boil|take|takes'],
+    hasAnyFigures: true,
+    when: facts => (kettleW(facts) ?? 0) > 0,
+    says: boils,
+    lines: ['Half the water takes half of it. A lid helps; gas does it in a few minutes.'],
+  },
+  {
+    name: 'off-first',
+    spots: ['what|which turn|switch|unplug|cut|drop off_first|first -how_long -panel* -solar -volt*'],
+    hasAnyFigures: true,
+    says: 'First what makes heat or runs through an inverter, then fans and lights; the fridge last.',
+    lines: [
+      'The fridge takes most, but what’s in it spoils: shut, shaded and two degrees warmer it takes less.',
+    ],
+    next: ['what does a fridge use a day?'],
+  },
+  {
+    name: 'inverter-idle',
+    spots: [
+      'inverter on_its_own|by_itself|itself|standby|idle|idling|nothing how_much|what|eat|eats|take|takes|draw|use|uses|bad -amp -volt*',
+    ],
+    says: 'About ½ to 1½ A while it’s on, 5 to 15 Ah a night; big ones take the most.',
+    lines: ['Switch it off when you’re done. Tell me its amps, and I’ll say what that is a day.'],
+    next: ['what is idle draw?'],
+  },
+];
