@@ -55,9 +55,11 @@ export function answerAgainst(
   const range = span(level.low, level.high, '%');
   const agrees = fits(percent, level, isEither || result.chemistry === 'lfp');
   return {
-    headline: agrees
-      ? `They agree: ${read} on ${kind} is ${range}, so ${screen} is likely right.`
-      : `The volts: ${read} on ${kind} is ${range}, so ${screen} looks wrong.`,
+    headline: !agrees
+      ? `The volts: ${read} on ${kind} is ${range}, so ${screen} looks wrong.`
+      : percent >= level.low && percent <= level.high
+        ? `They agree: ${read} on ${kind} is ${range}, so ${screen} is likely right.`
+        : `Near enough: ${read} on ${kind} is ${range}, and that’s only a hint.`,
     lines: [
       ...(result.isChemistryAssumed && !isEither && fits(percent, lithium, true)
         ? ['On lithium the percent would fit. Which kind is it?']

@@ -1,5 +1,5 @@
 import type { Reply } from '#answer/reply.ts';
-import { lasting, listIn, rounded } from '#answer/say.ts';
+import { lasting, listIn, rounded, withinSentence } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
 import { present } from '#basics/present.ts';
 import { applianceOf } from '#catalog/appliances.ts';
@@ -103,6 +103,13 @@ function levelTold({ batteries, volts }: RunTimeFacts, w: Speech): string {
     return w.say('at-percent', ' at {percent} %', { percent: w.significant(percent) });
   return volts === undefined ? '' : w.say('at-volts', ' at {volts} V', { volts: w.significant(volts) });
 }
+
+/** An answer for a usual battery, which its first line names. */
+export const ofTypical = (reply: Reply, { bank }: RunTime): Reply => ({
+  ...reply,
+  headline: `From a typical ${usual.capacityAh} Ah ${chemistryName(bank.chemistry)}: ${withinSentence(reply.headline)}`,
+  next: ['100Ah AGM', '100Ah lithium'],
+});
 
 /** Words for how long typical things run on a usual battery, and the one question that helps most. */
 export function answerTypical(facts: RunTimeFacts, result: RunTime, isKindTold: boolean): Reply {
