@@ -60,7 +60,7 @@ function answerFills({ figures }: RunTime, name: string): Reply {
   const { value, low, high } = figures.runTime;
   const times = (hours: number): string => quarters(Math.floor(hours / 12) / 2);
   return {
-    headline: `About ${times(value)} of them (${times(low)}–${times(high)}), losses and all.`,
+    headline: `About ${times(value)} in all${times(low) === times(high) ? '' : ` (${times(low)}–${times(high)})`}, losses counted.`,
     lines: [`A ${name} that isn’t empty takes less.`],
     verdict: null,
     next: ['show the working'],

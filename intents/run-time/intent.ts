@@ -48,6 +48,8 @@ const lasts: Intent<RunTimeFacts> = defineIntent<RunTimeFacts>({
         ? 'trip'
         : undefined,
   guess: (facts, setting) => {
+    // Where somebody’s health hangs on it nothing usual is put in the place of what is there.
+    if (setting.parsed.hazards.includes('medical')) return undefined;
     const typical = typicalRunTime(facts);
     const ready = typical && lasts.needs.safeParse(typical).data;
     if (!ready) return undefined;

@@ -35,7 +35,8 @@ const unsized = ({ batteries = [] }: Stated): StatedBattery | undefined => {
 export function typicalRunTime(facts: Stated): Stated | undefined {
   const { loads = [], netCurrentA, dailyUseAh, dailyUseWh, inverter } = facts;
   const isUseTold = [netCurrentA, dailyUseAh, dailyUseWh, inverter].some(told => told !== undefined);
-  if (isUseTold) return undefined;
+  // What is left in Ah is of the battery there is, not of a usual one.
+  if (isUseTold || (facts.chargeLeftAh ?? facts.chargeUsedAh) !== undefined) return undefined;
   if (loads.length === 0) return facts.batteries ? { ...facts, loads: usualLoads } : undefined;
   const isTypical = loads.every(load => {
     const row = applianceOf(load.name);
