@@ -82,9 +82,10 @@ export function withAsides<N extends Facts>(
       if (asked) return answerAside(asked, facts);
       // A turn may be of a subject and bring what its sum needs: then that is worked out.
       const left = subject === undefined ? undefined : byName.get(subject);
-      return left && !intent.needs.safeParse(facts).success
-        ? answerAside(left, facts)
-        : intent.reply(facts, setting);
+      if (!left || intent.needs.safeParse(facts).success) return intent.reply(facts, setting);
+      // Of facts that it isn't asked of, a guess at the sum says more.
+      const isOfOthers = left.when?.(facts, parsed) === false;
+      return (isOfOthers ? intent.guess?.(facts, setting) : undefined) ?? answerAside(left, facts);
     },
   };
 }

@@ -15,10 +15,11 @@ export const coldByNight: readonly Aside[] = [
   {
     name: 'cold-off-by-day',
     spots: [
-      'only|just run*|on|use|plug|have at_night|by_night|overnight|nights|in_the_night -enough -lights -long -solar -panel* -last -fan -heater -tv -telly -blanket -cpap -air*',
+      'only|just run*|on|use|plug|have at_night|by_night|overnight|nights|in_the_night -enough -lights -long -what_size -solar -panel* -last -fan -heater -tv -telly -blanket -cpap -air*',
       'turn_off|turned_off|switch_off|off by_day|in_the_day|during_the_day|through_the_day|all_day -long -charge',
     ],
     when: isCold,
+    hasAnyFigures: true,
     says: 'Cold on only at night, it takes perhaps two thirds, but what’s in it warms up by day.',
     lines: [
       'Milk and meat keep safely only at 5 °C or below: fine for drinks, or with ice packs frozen overnight.',
@@ -29,10 +30,11 @@ export const coldByNight: readonly Aside[] = [
   {
     name: 'cold-off-by-night',
     spots: [
-      'fridge|freezer|it|box off at_night|overnight|by_night|each_night|over_night|in_the_night|nights|nite|midnight|am|pm -solar -panel* -charger -inverter -lights -gas -heater -fan -telly -tv',
-      'fridge|freezer|it turn|switch|switching|turning off night|nights|overnight|nite -solar -panel* -charger -inverter -lights -gas -heater -fan -telly -tv',
+      'fridge|freezer|it|box off at_night|overnight|by_night|each_night|over_night|in_the_night|nights|nite|midnight|am|pm -how_long -what_size -solar -panel* -charger -inverter -lights -gas -heater -fan -telly -tv',
+      'fridge|freezer|it turn|switch|switching|turning off night|nights|overnight|nite -how_long -what_size -solar -panel* -charger -inverter -lights -gas -heater -fan -telly -tv',
     ],
     when: isCold,
+    hasAnyFigures: true,
     says: 'Off at night it saves only about a tenth: it warms up, and has that to catch up on.',
     lines: [
       'Left shut and full it stays cold enough for some hours; milk and meat keep safely only at 5 °C or below.',

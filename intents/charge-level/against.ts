@@ -38,8 +38,10 @@ export function answerAgainst(
     'A shunt’s percent drifts until it is set at full: charge right up and set it to 100 %, and check the Ah it was told.',
     'Volts count only after an hour or more with nothing on and nothing charging.',
   ];
-  // Volts that hold lead-acid on charge may be lithium at rest.
-  const isEither = result.isChemistryAssumed && !result.stateOfCharge;
+  // Volts that hold lead-acid on charge may be lithium at rest; where nobody said which it is, it may be that which fits.
+  const isLeadOut = !result.stateOfCharge || !fits(percent, result.stateOfCharge, false);
+  const isEither =
+    result.isChemistryAssumed && isLeadOut && (!result.stateOfCharge || fits(percent, lithium, true));
   if (!result.stateOfCharge && !isEither)
     return {
       headline: `The volts can’t say: at ${significant(volts, 4)} V it’s being charged. Go by the ${screen} for now.`,
@@ -55,14 +57,13 @@ export function answerAgainst(
   const range = span(level.low, level.high, '%');
   const agrees = fits(percent, level, isEither || result.chemistry === 'lfp');
   return {
-    headline: agrees
-      ? `They agree: ${read} on ${kind} is ${range}, so ${screen} is likely right.`
-      : `The volts: ${read} on ${kind} is ${range}, so ${screen} looks wrong.`,
+    headline: !agrees
+      ? `The volts: ${read} on ${kind} is ${range}, so ${screen} looks wrong.`
+      : percent >= level.low && percent <= level.high
+        ? `They agree: ${read} on ${kind} is ${range}, so ${screen} is likely right.`
+        : `Near enough: ${read} on ${kind} is ${range}, and that’s only a hint.`,
     lines: [
-      ...(result.isChemistryAssumed && !isEither && fits(percent, lithium, true)
-        ? ['On lithium the percent would fit. Which kind is it?']
-        : []),
-      ...(isEither ? ['On lead-acid such volts say it’s being charged. Which kind is it?'] : []),
+      ...(isEither ? ['On lead-acid they wouldn’t go together. Which kind is it?'] : []),
       ...lines,
     ].slice(0, 3),
     verdict: null,

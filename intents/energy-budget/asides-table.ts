@@ -65,8 +65,9 @@ export const useAsides: readonly Aside[] = [
     name: 'no-label',
     spots: [
       'how|what|where find|find_out|work_out|measure|ask|tell|know watts|amps|draws|draw|it_draws|sticker|label -add -per_day -a_day -last',
-      'no_sticker|no_label|labels_gone|label_gone|no_plate|sticker_is_gone',
+      'no_sticker|no_label|labels_gone|label_gone|no_plate|sticker_is_gone -roughly -use -uses -need -needs',
     ],
+    hasAnyFigures: true,
     says: 'Measure it: a monitor or a clamp meter for DC on its lead, with only that thing running.',
     lines: [
       'Mains things: a plug-in meter tells the watts, and over a day the watt hours. The fuse tells only the most it takes.',

@@ -68,6 +68,8 @@ function inHeatOf(
   const mildAh = usedAt(air.mildC, load);
   const isCounted = dailyAh > 1.02 * mildAh;
   if (isCounted) return { airC, mildAh, times: dailyAh / mildAh, isCounted };
+  // Its share of the time told beside the heat is that of the heat.
+  if (setting.parsed.facts.loads?.length) return undefined;
   // Told as an average or by its share of the time: what a usual one takes more goes on top, up to running on and on.
   const usual: Load = { name: load.name, count: load.count, supply: 'dc' };
   const times = usedAt(airC, usual) / usedAt(air.mildC, usual);

@@ -7,6 +7,7 @@ import { drawFacts } from '../use.ts';
 import { answerEnergyBudget } from './answer.ts';
 import { useAsides } from './asides-table.ts';
 import { computeEnergyBudget } from './compute.ts';
+import { answerStandby } from './standby.ts';
 
 const budget = defineIntent({
   name: 'energy-budget',
@@ -26,6 +27,8 @@ const budget = defineIntent({
   ],
   hangsOn: new Set([...drawFacts]),
   needs: [needLoads],
+  // A current read off with everything off is a day's use by itself.
+  guess: (_, { parsed }) => answerStandby(parsed.facts),
   reply: (told, setting) => {
     const facts = byNight(told, setting.parsed.recognised.words);
     return answerEnergyBudget(facts, computeEnergyBudget(facts, setting), setting);

@@ -29,6 +29,9 @@ const medicalNight = ({ loads = [] }: RunTimeFacts): number | undefined => {
 /** What lasts less than this share of the time wanted, as far as one can tell, will hardly do, though at best it would. */
 const hopefulShare = 0.8;
 
+/** What lasts this many times the time wanted will do unless all goes against it. */
+const surplusTimes = 1.25;
+
 /** "Can it run …?", and no time is named: from so many hours on the answer is yes, for that long. */
 const leastPlainYesH = 12;
 
@@ -63,6 +66,7 @@ function headline(
     return say('used-up', 'Nothing is left to use: it is as low as it should go, or lower. Charge it first.');
   const lasts = nightH === undefined ? lasting(runTime, w) : nights(runTime, w);
   const isLikely = runTime.value >= hopefulShare * (wantedH ?? 0);
+  const isSurplus = runTime.value >= surplusTimes * (wantedH ?? Infinity);
   if (verdict === null) {
     if (!isAskedWhether) return say('lasts', 'It lasts {lasts}.', { lasts });
     return runTime.value < leastPlainYesH
@@ -72,6 +76,8 @@ function headline(
   if (until !== undefined) {
     const gaps = { lasts, until };
     if (verdict === 'yes') return say('yes-until', 'Yes, past {until}: it lasts {lasts} from now.', gaps);
+    if (verdict === 'tight' && isSurplus)
+      return say('surplus-until', 'Probably past {until}: it lasts {lasts} from now.', gaps);
     if (verdict === 'tight')
       return isLikely
         ? say('tight-until', 'Tight for {until}: it lasts {lasts} from now.', gaps)
@@ -81,6 +87,8 @@ function headline(
   // One unit in a line: the time wanted stands in the next line where it is told in another.
   if (nightH !== undefined || !isSaidAlike(runTime.value, present(wantedH), w)) {
     if (verdict === 'yes') return say('yes-plainly', 'Yes: it lasts {lasts}.', { lasts });
+    if (verdict === 'tight' && isSurplus)
+      return say('surplus-plainly', 'Probably: it lasts {lasts}.', { lasts });
     if (verdict === 'tight')
       return isLikely
         ? say('tight-plainly', 'Tight: it lasts {lasts}.', { lasts })
@@ -90,6 +98,8 @@ function headline(
   const wanted = exactly(present(wantedH), w);
   if (verdict === 'yes')
     return say('yes-lasts', 'Yes, {wanted} is fine: it lasts {lasts}.', { lasts, wanted });
+  if (verdict === 'tight' && isSurplus)
+    return say('surplus-lasts', 'Probably: it lasts {lasts}, and you want {wanted}.', { lasts, wanted });
   if (verdict === 'tight')
     return isLikely
       ? say('tight-lasts', 'Tight: it lasts {lasts}, and you want {wanted}.', { lasts, wanted })

@@ -61,4 +61,27 @@ export const lastingAsides: readonly Aside[] = [
     ],
     next: ['what do I use a day?'],
   },
+  {
+    name: 'standing-unused',
+    spots: [
+      'how_long sit|stand|parked|stored|left|last everything_off|all_off|nothing_on|no_charge|disconnected|switched_off -fridge -monitor',
+    ],
+    says: 'Leads off, full AGM stands about six months, lithium a year; left connected, weeks.',
+    lines: [
+      'By themselves they lose 2 to 3 % a month. Alarms, radios and sensors take ½ to 2 Ah a day.',
+      'Top lead-acid up every two or three months.',
+    ],
+    next: ['how do I store a battery?'],
+  },
+  {
+    name: 'small-drain',
+    spots: [
+      'usb|socket|blue_light|standby|clock|stereo flatten|drain|kill|flat month|weeks|week|winter|storage -how_many',
+    ],
+    says: 'A socket with a light takes about ½ Ah a day, 15 Ah a month: unplug it for storage.',
+    lines: [
+      'On a camp battery of 100 Ah nothing for a week; a starter battery may not start after a month of it.',
+    ],
+    next: ['what is idle draw?'],
+  },
 ];

@@ -26,9 +26,46 @@ const powerBankShare = 0.85;
 
 const asksCharges: readonly string[] = [
   'how_many|how_often|how_much times|charges|recharges|fills|top_ups',
-  'how_many phones|phone|tablets|laptops|drones charge|charges',
+  'how_many phones|phone|tablets|laptops|drones',
+];
+const asksFills: readonly string[] = [
+  'how_many fill|charge|charges|recharge|times|top_up -days -nights -hours',
 ];
 const powerBank: readonly string[] = ['power_bank*|powerbank*|powerbrick|mah'];
+
+const asksBrews: readonly string[] = [
+  'how_many brew*|boil*|cuppa*|cup|cups|kettle|kettles|coffee*|tea|teas|jug|jugs|litre*|times',
+];
+
+/** What a litre from 15 °C to the boil takes from the battery, Wh: 99 in the water, a tenth lost each in kettle and inverter. */
+const boilWh = 122;
+const cupL = 0.25;
+
+/** How many cups a battery boils. */
+function answerBrews({ figures, bank }: RunTime, setting: RequestContext): Reply {
+  const litres = (figures.usableCapacity.value * bank.voltageV) / boilWh;
+  return {
+    headline: `About ${significant(litres / cupL, 2)} cups, ${significant(litres, 2)} litres boiled in all.`,
+    lines: [
+      `${describeBank(bank, setting)} gives you about ${decimals(figures.usableCapacity.value * bank.voltageV, 0)} Wh to use; a litre takes about ${boilWh} Wh, losses and all.`,
+      'Boil only what you drink; gas does it for nothing from the battery.',
+    ],
+    verdict: null,
+    next: ['show the working'],
+  };
+}
+
+/** How many times it fills a thing whose own Wh are told. */
+function answerFills({ figures }: RunTime, name: string): Reply {
+  const { value, low, high } = figures.runTime;
+  const times = (hours: number): string => quarters(Math.floor(hours / 12) / 2);
+  return {
+    headline: `About ${times(value)} in all${times(low) === times(high) ? '' : ` (${times(low)}–${times(high)})`}, losses counted.`,
+    lines: [`A ${name} that isn’t empty takes less.`],
+    verdict: null,
+    next: ['show the working'],
+  };
+}
 
 /** Words for how many times a battery fills a phone or the like, where that is asked; undefined for all else. */
 export function answerCharges(
@@ -40,6 +77,10 @@ export function answerCharges(
   const [load, other] = facts.loads ?? [];
   const id = load && applianceOf(load.name)?.id;
   const charge = id === undefined ? undefined : perCharge[id];
+  if (load && !other && /kettle|jug/i.test(load.name) && isSpotted(words, asksBrews))
+    return { ...answerBrews(result, setting), ...reasons(result) };
+  if (load && !other && load.energyWhPerDay !== undefined && load.count === 1 && isSpotted(words, asksFills))
+    return { ...answerFills(result, load.name), ...reasons(result) };
   const isAsked = isSpotted(words, asksCharges);
   if (!load || other || id === undefined || !charge || !isAsked) return undefined;
   const [battery] = facts.batteries;

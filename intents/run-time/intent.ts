@@ -10,7 +10,8 @@ import { lastingAsides } from './asides-table.ts';
 import { answerCharges } from './charges.ts';
 import { compareRigs } from './compare.ts';
 import { computeRunTime, type RunTimeFacts } from './compute.ts';
-import { answerTypical, answerUsualUse, typicalRunTime } from './typical.ts';
+import { answerIfLithium, ifLithium } from './if-lithium.ts';
+import { answerTypical, answerUsualUse, ofTypical, typicalRunTime } from './typical.ts';
 
 const lasts: Intent<RunTimeFacts> = defineIntent<RunTimeFacts>({
   name: 'run-time',
@@ -47,11 +48,17 @@ const lasts: Intent<RunTimeFacts> = defineIntent<RunTimeFacts>({
         ? 'trip'
         : undefined,
   guess: (facts, setting) => {
+    // Where somebody’s health hangs on it nothing usual is put in the place of what is there.
+    if (setting.parsed.hazards.includes('medical')) return undefined;
     const typical = typicalRunTime(facts);
     const ready = typical && lasts.needs.safeParse(typical).data;
     if (!ready) return undefined;
     const isKindTold = facts.batteries?.some(({ chemistry }) => chemistry !== undefined) === true;
-    if (facts.loads) return answerTypical(ready, computeRunTime(ready, setting), isKindTold);
+    if (facts.loads) {
+      const result = computeRunTime(ready, setting);
+      const charges = answerCharges(ready, result, setting);
+      return charges ? ofTypical(charges, result) : answerTypical(ready, result, isKindTold);
+    }
     // Of a battery from the talk more was known, and is past.
     return (
       setting.parsed.facts.batteries &&
@@ -69,6 +76,8 @@ const lasts: Intent<RunTimeFacts> = defineIntent<RunTimeFacts>({
     const compared = compareRigs(facts, setting);
     if (compared) return compared;
     const result = computeRunTime(facts, setting);
+    const lithium = ifLithium(facts, result);
+    if (lithium) return answerIfLithium(lithium, computeRunTime(lithium, setting), setting);
     return answerCharges(facts, result, setting) ?? answerRunTime(facts, result, setting);
   },
 });

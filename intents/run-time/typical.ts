@@ -1,5 +1,5 @@
 import type { Reply } from '#answer/reply.ts';
-import { lasting, listIn, rounded } from '#answer/say.ts';
+import { lasting, listIn, rounded, withinSentence } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
 import { present } from '#basics/present.ts';
 import { applianceOf } from '#catalog/appliances.ts';
@@ -35,7 +35,8 @@ const unsized = ({ batteries = [] }: Stated): StatedBattery | undefined => {
 export function typicalRunTime(facts: Stated): Stated | undefined {
   const { loads = [], netCurrentA, dailyUseAh, dailyUseWh, inverter } = facts;
   const isUseTold = [netCurrentA, dailyUseAh, dailyUseWh, inverter].some(told => told !== undefined);
-  if (isUseTold) return undefined;
+  // What is left in Ah is of the battery there is, not of a usual one.
+  if (isUseTold || (facts.chargeLeftAh ?? facts.chargeUsedAh) !== undefined) return undefined;
   if (loads.length === 0) return facts.batteries ? { ...facts, loads: usualLoads } : undefined;
   const isTypical = loads.every(load => {
     const row = applianceOf(load.name);
@@ -103,6 +104,13 @@ function levelTold({ batteries, volts }: RunTimeFacts, w: Speech): string {
     return w.say('at-percent', ' at {percent} %', { percent: w.significant(percent) });
   return volts === undefined ? '' : w.say('at-volts', ' at {volts} V', { volts: w.significant(volts) });
 }
+
+/** An answer for a usual battery, which its first line names. */
+export const ofTypical = (reply: Reply, { bank }: RunTime): Reply => ({
+  ...reply,
+  headline: `From a typical ${usual.capacityAh} Ah ${chemistryName(bank.chemistry)}: ${withinSentence(reply.headline)}`,
+  next: ['100Ah AGM', '100Ah lithium'],
+});
 
 /** Words for how long typical things run on a usual battery, and the one question that helps most. */
 export function answerTypical(facts: RunTimeFacts, result: RunTime, isKindTold: boolean): Reply {

@@ -162,6 +162,7 @@ export const starterAsides: readonly Aside[] = [
     name: 'one-or-two',
     spots: [
       'need two|second|another|separate|leisure batter*|one -series -parallel -how_long',
+      'batteries use|take one_for|one_of_them camp*|gear',
       'from_factory|two_batteries|both_batteries camp|gear|camping|one_for',
     ],
     says: 'One does for lights and phones of an evening; for a fridge overnight have a second battery.',

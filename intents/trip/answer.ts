@@ -29,6 +29,9 @@ function judge(result: TripAnswer): Verdict {
 const momentOf = (facts: TripFacts, { startHour, trip }: TripAnswer, atH: number): string =>
   moment(atH, { startHour, durationH: trip.durationH, startWeekday: facts.startWeekday });
 
+/** What stays so many points above its limit will do unless all goes against it, %. */
+const surplusPoints = 15;
+
 /** Does it last, and how low does it get: the headline without the limit, and the title of the picture. */
 function outcome(facts: TripFacts, result: TripAnswer, verdict: Verdict): string {
   const { lowestCharge } = result.figures;
@@ -38,7 +41,8 @@ function outcome(facts: TripFacts, result: TripAnswer, verdict: Verdict): string
     return `${verdict === 'tight' ? 'Tight: likely' : 'No: it runs'} flat after ${duration(balance.flatAtH)} (${when(balance.flatAtH)})`;
   const spread = `${decimals(lowestCharge.low, 0)}–${decimals(lowestCharge.high, 0)} %`;
   const lowest = `it gets down to about ${decimals(lowestCharge.value, 0)} % (${spread}) on ${when(balance.lowest.atH)}`;
-  const lead = { yes: 'Yes, it lasts', tight: 'Tight', no: 'No' } as const;
+  const isSurplus = result.figures.margin.value >= surplusPoints;
+  const lead = { yes: 'Yes, it lasts', tight: isSurplus ? 'Probably' : 'Tight', no: 'No' } as const;
   return `${lead[verdict]}: ${lowest}`;
 }
 

@@ -61,6 +61,8 @@ test.for([
   ['use', 'what does a freezer use a day', undefined],
   ['lasting', 'and if the esky fridge only runs at night', 'cold-off-by-day'],
   ['lasting', 'will a jump starter run a cool box', 'jump-pack'],
+  ['lasting', 'how long can the camper stand with everything off', 'standing-unused'],
+  ['lasting', 'does a USB socket flatten it in a month', 'small-drain'],
   ['lasting', 'is any old car battery good for lights', 'engine-battery-for-camp'],
   ['lasting', 'how long will the fridge run on 80 Ah', undefined],
   ['size', 'where do I start with sizing a battery', 'how-to-size'],

@@ -70,9 +70,14 @@ test.for<Asked>([
   [
     'and at 38 degrees',
     { loads: [{ name: 'fridge', currentA: 4, dutyPercent: 40 }], ambientC: 38 },
-    /^More at 38 °C: about \d\d Ah a day, if 38 Ah is what it takes at 25 °C\.$/,
+    /^About 38 Ah a day\.$/,
   ],
   ['what wattage is a telly', { loads: [{ name: 'tv' }] }, /^Usually about 40 W/],
+  [
+    'is half an amp with everything off too much',
+    { netCurrentA: -0.4 },
+    /^0\.4 A all the time is about 9\.6 Ah a day/,
+  ],
   ['1.5A fridge overnight', { loads: [{ name: 'fridge', currentA: 1.5 }] }, /^About 36 Ah a day\.$/],
 ])('a day’s use, asked as “%s”', ([text, facts, said]) => {
   expect(first(energyBudget, text, facts)).toMatch(said);
@@ -104,6 +109,31 @@ test.for<Asked>([
     'a 1500W heater for 4 hours',
     { loads: [{ name: 'heater', powerW: 1500, supply: 'ac' }], durationH: 4 },
     /^Not for long: about \d+ A is more than a typical 100 Ah AGM should give/,
+  ],
+  [
+    'how many cuppas from a 1000W kettle',
+    { ...lfp100, loads: [{ name: 'kettle', powerW: 1000, supply: 'ac' }] },
+    /^About 3\d cups, 7\.\d litres boiled in all\.$/,
+  ],
+  [
+    'how many times does it charge a 50 Wh camera pack',
+    { ...lfp100, loads: [{ name: 'camera pack', energyWhPerDay: 50 }] },
+    /^About (?:1\d|2\d)½? in all \(/,
+  ],
+  [
+    'how many phone charges',
+    { loads: [{ name: 'phone' }] },
+    /^From a typical 100 Ah AGM: about \d+ full phone/,
+  ],
+  [
+    'how long at 45 %',
+    { batteries: [{ capacityAh: 100, stateOfChargePercent: 45 }], loads: [{ name: 'fan', powerW: 30 }] },
+    /^Lead-acid has nothing left to use at that; lithium lasts about \d+ hours/,
+  ],
+  [
+    'enough for a day and a half?',
+    { ...lfp100, loads: [{ name: 'fridge' }], durationH: 36 },
+    /^Probably: it lasts about 2¾ days/,
   ],
   ['what can I run off it', lfp100, /^A usual fridge about .*, for example\.$/],
   ['how long does it last', lfp100, /^It lasts about/],
