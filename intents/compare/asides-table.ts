@@ -3,6 +3,120 @@ import type { Aside } from '../asides.ts';
 /** Two ways to the same end that no figure of theirs decides. Common practice. */
 export const compareAsides: readonly Aside[] = [
   {
+    name: 'bigger-fridge',
+    spots: [
+      'litre|liter|litres|l|bigger|larger fridge|freezer more|much|less|eat*|uses -battery -panel -freezer -lithium -agm -power_station',
+    ],
+    when: ({ loads = [] }) => loads.filter(({ currentA, powerW }) => currentA ?? powerW).length < 2,
+    hasAnyFigures: true,
+    says: 'Not much: the bigger of two takes about a tenth to a fifth more; heat and lid count for more.',
+    lines: [
+      'A 40 L compressor fridge takes about 30 Ah a day in mild weather, a 60 L one about 35.',
+      'A full one is steadier than an empty one; take the size that you fill.',
+    ],
+    next: ['what does a fridge use a day?'],
+  },
+  {
+    name: 'six-volt-pair',
+    spots: ['golf_cart|golf_carts'],
+    hasAnyFigures: true,
+    says: 'Golf-cart 6 V pairs cost less and live long; lithium weighs a third, fills fast, needs no water.',
+    lines: [
+      'A 6 V pair of 220 Ah gives about 110 Ah at 12 V and stands some 1000 cycles to half; 12 V “deep cycle” blocks mostly fewer.',
+      'One dead cell ends the pair. Wet ones want a box vented outside.',
+    ],
+    cautions: ['battery-gas'],
+  },
+  {
+    name: 'ice-or-fridge',
+    spots: [
+      'ice|esky|icebox|cool_bag|chilly_bin fridge|compressor|battery or|vs|versus|better|bag|bags|wins|use -no_fridge -fan -power_bank',
+    ],
+    hasAnyFigures: true,
+    says: 'Ice for two days and less; from the third day on, or many weekends a year, the fridge wins.',
+    lines: [
+      'A good icebox takes about a bag of ice a day in heat: 20 days of two bags at 6 are 240 a year.',
+      'A fridge needs about 30 Ah a day and a way to charge that.',
+    ],
+    next: ['fridge, 100Ah, 3 days?'],
+  },
+  {
+    name: 'leisure-or-car-battery',
+    spots: [
+      'leisure|deep_cycle car_battery|starter_battery|starter just|same|difference|label|only|really|vs|or -jump* -flat',
+    ],
+    says: 'No: its thick plates stand being emptied to half hundreds of times; a car battery dies of that.',
+    lines: [
+      'Some cheap “leisure” ones are starters by another name: look for cycles at 50 % on the sheet, and for its weight.',
+    ],
+    next: ['agm or lithium?'],
+  },
+  {
+    name: 'crimp-or-solder',
+    spots: ['crimp*|crimps solder*'],
+    says: 'Crimp: solder wicks up the strands, stiffens them and breaks from shaking; in heat it runs.',
+    lines: ['A lug of the cable’s size, the right tool, glued heat-shrink over it. Pull on it hard to test.'],
+  },
+  {
+    name: 'idle-or-drive',
+    spots: ['idling|idle driving|drive more|better|faster|which|vs|versus'],
+    hasAnyFigures: true,
+    says: 'Driving: at idle an alternator gives a third to a half of what it gives on the road.',
+    lines: [
+      'A DC-DC holds back or drops out at idle. Idling also soots the engine up, and its exhaust can kill near a tent.',
+    ],
+    cautions: ['carbon-monoxide'],
+  },
+  {
+    name: 'flexible-or-glass',
+    spots: [
+      'flexible|flexi|glued|stick_on glass|rigid|framed|hard|fixed',
+      'flexible_panel|flexible_panels how|worse|worth|last*|good',
+    ],
+    says: 'Glass, where weight allows: it lasts 20 years and more, a flexible one mostly 2 to 5.',
+    lines: [
+      'Flat on a roof a flexible one gets hot and makes about a tenth less. It weighs a fifth, and suits curves and awnings.',
+    ],
+  },
+  {
+    name: 'rigid-or-folding-price',
+    spots: ['rigid|glass|fixed|roof|hard fold*|portable|suitcase worth|value|price|cheaper|dollars|a_watt'],
+    hasAnyFigures: true,
+    says: 'Rigid, if it lies in the sun anyway: same watts, longer life. Folding pays where you park in shade.',
+    lines: [
+      'Turned to the sun a folding one makes about a fifth more than one flat on the roof, if you are there to turn it.',
+    ],
+  },
+  {
+    name: 'power-bank-or-battery',
+    spots: ['power_bank|powerbank or|instead|vs|versus|which battery|one'],
+    when: ({ loads = [] }) => !loads.some(({ name }) => name.includes('fridge') || name.includes('heater')),
+    hasAnyFigures: true,
+    says: 'For phones and lights a power bank does: 20,000 mAh is about 6 Ah at 12 V. A pump needs a battery.',
+    lines: [
+      'A small 20 Ah lithium has three times as much, runs 12 V gear, and charges from a panel or the car.',
+    ],
+  },
+  {
+    name: 'socket-or-anderson',
+    spots: ['lighter|cig*|ciggy|cigarette|dash anderson|merit|hella|screw_in which|or|better|into|what'],
+    says: 'Anderson, or a screw-in plug: a lighter socket works loose, gets hot and stops a fridge.',
+    lines: ['Run it from the battery with its own fuse, 15 A on 6 mm² for a fridge at the back.'],
+    cautions: ['fuse-at-battery'],
+  },
+  {
+    name: 'twelve-or-24',
+    spots: ['better|which|whats twelve|or -fridge -kettle -agm -lithium -panel* -battery -batteries -gas'],
+    when: ({ loads = [], batteries = [] }, { recognised }) =>
+      loads.length + batteries.length === 0 &&
+      [12, 24].every(volts => recognised.mentions.some(({ value }) => value === volts)),
+    hasAnyFigures: true,
+    says: '12 V up to about 2000 W and short cables: all gear fits it. 24 V for buses, boats and big inverters.',
+    lines: [
+      'At 24 V the same power takes half the amps, so thinner cable; small gear then wants a converter.',
+    ],
+  },
+  {
     name: 'heater',
     spots: ['gas|propane|diesel electric heater|heating|heat'],
     hasAnyFigures: true,
@@ -24,6 +138,7 @@ export const compareAsides: readonly Aside[] = [
   {
     name: 'thermoelectric',
     spots: [
+      'plug_in_coolbox|coolbox_plug|one_of_those_coolbox*|without_compressor|without_a_compressor',
       'peltier|thermoelectric|thermo_electric|coolbox|cool_box|cooler compressor -inverter',
       'compressor_one|compressor_fridge|compressor_type better|worth -inverter -way',
     ],
@@ -72,6 +187,7 @@ export const compareAsides: readonly Aside[] = [
     spots: [
       'inverter usb*|direct*|straight|twelve|off_the_battery|waste*|lose* -size -big -kettle -series',
       'is_that_the_same laptop*|laptops|tv|phones',
+      'inverter laptop* charger|plug|direct*|better -size -big',
     ],
     says: 'Straight from 12 V or USB-C: an inverter loses 10 to 15 %, and 5 to 15 W just being on.',
     lines: [

@@ -5,6 +5,8 @@ import { spotted } from '../spotting.ts';
 import { answerFault } from './answer.ts';
 import { faultAsides } from './asides-table.ts';
 import { computeFault } from './compute.ts';
+import { judgedAsides } from './judged-table.ts';
+import { mishapAsides } from './mishaps-table.ts';
 import { symptoms } from './symptoms-table.ts';
 
 const wrong = defineIntent({
@@ -46,4 +48,4 @@ const wrong = defineIntent({
 });
 
 /** Something doesn't work as it should: what to check, likeliest first; and what people ask beside that. */
-export const fault = withAsides(wrong, faultAsides, () => false);
+export const fault = withAsides(wrong, [...mishapAsides, ...judgedAsides, ...faultAsides], () => false);

@@ -1,3 +1,4 @@
+import { specialSymptoms } from './special-symptoms-table.ts';
 import type { Symptom } from './symptom.ts';
 
 /**
@@ -7,10 +8,11 @@ import type { Symptom } from './symptom.ts';
  * and {low} are the resting volts of the battery at hand at 100, 50 and 20 %.
  */
 export const symptoms: readonly Symptom[] = [
+  ...specialSymptoms,
   {
     name: 'hot-joint',
     spots: [
-      'plug|socket|holder|lug|terminal|connector|wire|cable|lead|joint|post hot|warm|melt*|brown|smell*|burnt|scorch* -fridge -batter* -blow* -pop*',
+      'plug|socket|holder|lug|terminal|connector|wire|wires|cables|leads|cable|lead|joint|post hot|warm|melt*|brown|smell*|burnt|scorch* -fridge -batter* -blow* -pop*',
       'plug|socket|holder|pin gets_warm|gets_hot|hot|melt*|burnt|scorch*|black -blow* -pop* -fuse -warm_inside',
     ],
     when: [],
@@ -33,6 +35,7 @@ export const symptoms: readonly Symptom[] = [
     spots: [
       'click* start*|engine|crank* -isolator -fridge -charger -charge -split',
       'wont_start|wont_crank|not_start|doesnt_start|dead|flat car|van|truck|ute|engine|lorry -fridge -charg* -inverter -heater -overnight -parked -morning',
+      'car|van|truck|ute|engine clicks|clicking|wont_turn|turn_over|turns_over wont|but|only -inverter -heater -charger',
       'jump_start|jump_lead*|jump_pack|jumper',
     ],
     when: ['starter'],
@@ -58,6 +61,8 @@ export const symptoms: readonly Symptom[] = [
     spots: [
       'fuse|fuses|breaker blow*|blew|blown|pop*|melt*|trip*|gone|went|burn*|goes|lets_go|again -post -site -pole -hookup -hook_up',
       'keeps_blowing|keeps_popping|blew_again|blown_again -speaker',
+      'fuse keeps_going|keep_going|goes_every',
+      'it_blew|they_blew straight|again|twice|once',
       'bigger_one|larger_one went|blew|popped|blows',
     ],
     when: ['fuse'],
@@ -135,7 +140,7 @@ export const symptoms: readonly Symptom[] = [
     spots: [
       'bms cut*|trip*|off|protect*|shut*|kick*|dropp*|tripp*|stopp*',
       'lithium|lfp|lifepo off|dead|dark|cut*|shut*|zero -charg* -wont',
-      'everything_went|everything_goes|everything_dark|goes_dark|went_dark|all_dark|everything_dies|switches_itself_off',
+      'everything_went|everything_goes|everything_dark|goes_dark|went_dark|all_dark|everything_dies|switches_itself_off -morning -night -am',
     ],
     when: ['lithium'],
     weighs: ['limit', 'level'],
@@ -322,7 +327,7 @@ export const symptoms: readonly Symptom[] = [
   {
     name: 'motor-slow',
     spots: [
-      'slow*|weak|sluggish|barely|lazy pump|fan|winch|motor',
+      'slow*|weak|sluggish|barely|lazy|wont_lift pump|fan|winch|motor|slide|slider|jack|awning|mover|thruster|windlass|step',
       'pump|fan|winch|motor wont|not_work*|dead|click*|no_spin*|dont_spin',
     ],
     when: [],
@@ -417,6 +422,7 @@ export const symptoms: readonly Symptom[] = [
   {
     name: 'battery-worn',
     spots: [
+      'green|full|done|charged minutes too_fast|too_quick*|already|was_flat|only|fast -never -wont -panel* -solar -dcdc',
       'full then flat|dead|gone|drop*|empty',
       'says_full|reads_full|shows_full',
       'wont|not|doesnt hold*',
@@ -882,7 +888,8 @@ export const symptoms: readonly Symptom[] = [
   {
     name: 'nothing-works',
     spots: [
-      'nothing_works|nothing_comes_on|no_power|all_dead|totally_dead|everything_dead|everything_is_dead|nothing_on_at_all',
+      'nothing_works|nothing_comes_on|no_power|all_dead|totally_dead|everything_dead|everything_is_dead|nothing_on_at_all -site',
+      'everythings_dead|everything_died|everythings_off|it_all_died|powers_dead|power_is_dead|power_has_gone|whole_van_dead|lost_all_power|powers_gone',
     ],
     when: [],
     weighs: ['level'],

@@ -128,12 +128,15 @@ export function answerTerm(facts: Facts, setting: RequestContext): Reply {
   const { term, cues } = setting.parsed;
   const asked = plainQuestionIn(setting.parsed, setting.about);
   if (asked) return plainly(asked);
-  const found = term === undefined ? [] : termsIn(term);
+  // A message of whose words none was singled out still names what it asks after: "is agm the same as gel".
+  const found = term === undefined ? mentioned(setting.parsed.recognised.words.join(' ')) : termsIn(term);
   const [first, second] = found;
-  const isDepth = first?.key === 'depth of discharge' || (!first && facts.batteries !== undefined);
+  const isDepth =
+    first?.key === 'depth of discharge' || ((term === undefined || !first) && facts.batteries !== undefined);
   if (cues.has('ask-why') && isDepth) return whyNotAll(facts, setting);
   if (!first) return unknown(term ?? '');
-  const isPair = second && (comparisonOf(first, second) !== undefined || isOnlyTerms(present(term)));
+  const isPair =
+    second && (comparisonOf(first, second) !== undefined || (term !== undefined && isOnlyTerms(term)));
   // "What is an inverter, and do I need one for phones": the first is what is asked after.
   return isPair ? compare(first, second) : explain(first, facts, setting);
 }

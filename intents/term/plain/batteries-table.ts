@@ -7,6 +7,7 @@ export const batteryQuestions: readonly PlainQuestion[] = [
     isBeforeSums: true,
     spots: [
       'on_its_side|on_their_side|on_their_sides|laid_on|upside_down|sideways|tipped_on batter*|agm|lithium|lifepo*|gel|they -panel* -fridge -jump* -swol* -leak* -fell -says -liquid -acid',
+      'which_way_up agm|batter*|gel|lithium',
     ],
     says: 'On its side, yes for AGM, gel and lithium; upside down none of them, and a wet one stays upright.',
     lines: [
@@ -26,6 +27,17 @@ export const batteryQuestions: readonly PlainQuestion[] = [
       'If it must be under the bonnet, take a lead-acid battery made for it, away from the exhaust.',
     ],
     next: ['agm or lithium?'],
+  },
+  {
+    name: 'agm-under-the-bonnet',
+    isBeforeSums: true,
+    spots: [
+      'agm|gel|lead_acid|it|battery bonnet|under_the_hood|engine_bay|engine_compartment can|go|put|fit|ok|okay|safe|mount|live -dcdc -start* -inverter -hot_to -starter -isolator -fridge -panel* -hours -second -linked',
+    ],
+    says: 'AGM may, well away from the exhaust, but heat halves its life for each 10 °C. Lithium must not.',
+    lines: [
+      'In the cabin, the tub or a box outside it lasts longer. Use a short thick cable with a fuse at each end.',
+    ],
   },
   {
     name: 'self-discharge',

@@ -211,6 +211,7 @@ export const chargingQuestions: readonly PlainQuestion[] = [
     isBeforeSums: true,
     spots: [
       'charger lithium*|lifepo* can|use|ok|okay|safe|will|does|need|special normal|ordinary|agm|lead_acid|old|standard|regular|car_battery_charger|special -how_long -which -better -or_a',
+      'stage_charger|old_charger|agm_charger|lead_acid_charger lithium*|lifepo* nay|yay|ok|keep|can|use|any_use|fine|work|with -how_long -which -never -stalls -dcdc',
     ],
     says: 'Only with a lithium setting: an ordinary charger may not fill it, and some of its modes do harm.',
     lines: [

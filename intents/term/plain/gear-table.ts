@@ -146,6 +146,7 @@ export const gearQuestions: readonly PlainQuestion[] = [
     name: 'earth-the-inverter',
     spots: [
       'earth|ground|earthed|grounded|earthing inverter|battery|panel|solar|frame do|does|should|need|needs|must|have_to|how -hook* -pole -leak* -plug -socket',
+      'earthing inverter chassis|body|frame',
     ],
     says: 'Do what its manual says: most inverters have an earth stud for a wire to the vehicle’s body.',
     lines: [

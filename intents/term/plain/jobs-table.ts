@@ -9,6 +9,7 @@ export const jobQuestions: readonly PlainQuestion[] = [
     spots: [
       'what|how_much|whats cost|costs -batter* -save -saves -amp -amps -amp_hours -ah -power -cable -longer -campsite',
       'in_money|money_wise -save',
+      'price_of|ballpark|rough_price battery|dual|setup|system|rig|doing',
       'second_hand|secondhand panel|panels|battery|solar worth|price',
     ],
     says: 'I keep no prices, as they change too fast: I tell you the sizes, and a shop or two prices them.',
@@ -38,6 +39,7 @@ export const jobQuestions: readonly PlainQuestion[] = [
     hasAnyFigures: true,
     spots: [
       'what buy|get first do|should|to -or -more -charge',
+      'battery_first|panel_first|solar_first -bigger -more -another -second -upgrade -have -connect* -plug* -controller -hook* -wire* -take* -flat -charge',
       'where_do_i_start|where_do_we_start|where_to_start buy|budget|bucks|money|gear|fridge|setup|set_up -teach -learn',
     ],
     says: 'First the battery, with its fuse and something to charge it; solar and the rest can follow.',
@@ -87,7 +89,10 @@ export const jobQuestions: readonly PlainQuestion[] = [
   },
   {
     name: 'shunt-place',
-    spots: ['shunt where|how connect*|hook|wire|go|goes|fit|fitted|mount|put|install -cost'],
+    spots: [
+      'which negatives|minuses|minus_cables|negative_cables shunt',
+      'shunt where|how connect*|hook|wire|go|goes|fit|fitted|mount|put|install -cost',
+    ],
     says: 'In the minus cable, right at the battery: battery on one side of it, everything else on the other.',
     lines: [
       'Nothing else stays on the battery’s minus post: loads, chargers and the earth strap all go to the far side.',
@@ -215,7 +220,10 @@ export const jobQuestions: readonly PlainQuestion[] = [
     name: 'hour-rate',
     isBeforeSums: true,
     hasAnyFigures: true,
-    spots: ['does_c|whats_c|is_c|s_c mean|on|label -rate -rating -degree*'],
+    spots: [
+      'does_c|whats_c|is_c|s_c mean|on|label -rate -rating -degree* -shed -charger -how_long',
+      'whats_c|at_c what|whats|mean|means -rate -rating -degree* -charge -volts -shed -charger -how_long',
+    ],
     says: 'The hours it was measured over: 100 Ah at C20 is 5 A for 20 hours.',
     lines: [
       'Drawn faster, lead-acid gives less: an AGM emptied in two hours about a fifth less; lithium hardly any.',

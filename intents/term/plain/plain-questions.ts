@@ -1,9 +1,12 @@
 import type { ParsedMessage } from '#language/reading.ts';
 import { spotted } from '../../spotting.ts';
 import { batteryQuestions } from './batteries-table.ts';
+import { careQuestions } from './care-table.ts';
 import { chargingQuestions } from './charging-table.ts';
+import { fittingQuestions } from './fitting-table.ts';
 import { gearQuestions } from './gear-table.ts';
 import { jobQuestions } from './jobs-table.ts';
+import { knowingQuestions } from './knowing-table.ts';
 import type { PlainQuestion } from './plain-question.ts';
 import { readingQuestions } from './readings-table.ts';
 import { solarQuestions } from './solar-table.ts';
@@ -12,6 +15,9 @@ import { useQuestions } from './use-table.ts';
 
 /** Special ones before general ones. Common practice throughout; volts as in the tables of the engine. */
 export const plainQuestions: readonly PlainQuestion[] = [
+  ...careQuestions,
+  ...fittingQuestions,
+  ...knowingQuestions,
   ...useQuestions,
   ...jobQuestions,
   ...batteryQuestions,
@@ -25,6 +31,8 @@ export const plainQuestions: readonly PlainQuestion[] = [
 /** Volts that go without saying ("12V fridge"), and counts ("2 phones"): no figures of a question. */
 const nominalV: ReadonlySet<number> = new Set([12, 24, 240, 230]);
 const mostCounted = 10;
+/** With figures in it, a longer message mostly tells a whole rig: words that stand far apart ask nothing together. */
+const mostWords = 40;
 
 const hasFigures = ({ recognised: { mentions } }: Pick<ParsedMessage, 'recognised'>): boolean =>
   mentions.some(
@@ -57,5 +65,6 @@ const asksIn = (words: readonly string[] | undefined): PlainQuestion | undefined
  */
 export function plainQuestionIn(parsed: Spoken, about?: string): PlainQuestion | undefined {
   const asked = asksIn(parsed.recognised.words) ?? asksIn(wordsWith(parsed, about));
-  return asked && (asked.hasAnyFigures || !hasFigures(parsed)) ? asked : undefined;
+  if (!asked || !hasFigures(parsed)) return asked;
+  return asked.hasAnyFigures && parsed.recognised.words.length <= mostWords ? asked : undefined;
 }

@@ -7,8 +7,9 @@ export const readingQuestions: readonly PlainQuestion[] = [
     spots: [
       'minus|negative mean|means|meaning -pole -post -terminal -lead -cable -wire -earth',
       'is_it|current|amps in_or_out -plug -pull -power_bank',
+      'charging_or_discharging|discharging_or_charging',
       'minus_sign|negative_number|negative_amps|negative_current|minus_in_front',
-      'why|whats|what minus|negative screen|monitor|display|shunt|app -pole -post -terminal -how_long -how_many -lead',
+      'why|whats|what minus|negative screen|monitor|display|shunt|app -everything_off -all_off -nothing_on -eating -drawing -using -pole -post -terminal -how_long -how_many -lead',
     ],
     hasAnyFigures: true,
     says: 'The minus means that current is going out of the battery: you’re using more than comes in.',
@@ -86,7 +87,7 @@ export const readingQuestions: readonly PlainQuestion[] = [
   {
     name: 'drop-ok',
     spots: [
-      'drop|loss|lost hurt|harm|matter|affect|ok|okay|fine|alright|bad|acceptable|too_much|allowed|normal|good percent|percentage|volt|volts|voltage|cable|drop -size -mm -gauge -awg -what_cable -long -m -metres -meters -temp*',
+      'drop|loss|lost hurt|harm|matter|affect|ok|okay|fine|alright|bad|acceptable|too_much|allowed|normal|good percent|percentage|volt|volts|voltage|cable|drop -size -mm -gauge -awg -what_cable -long -m -metres -meters -temp* -dying -lithium -agm',
       'how_much|what|whats|max* drop|voltage_drop acceptable|ok|okay|allowed|allowable|too_much|normal -size',
     ],
     hasAnyFigures: true,
