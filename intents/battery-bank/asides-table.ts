@@ -63,7 +63,7 @@ export const bankAsides: readonly Aside[] = [
   },
   {
     name: 'sharing-evenly',
-    spots: ['share|evenly|even|equally connect|wire|join|hook -use'],
+    spots: ['share|evenly|even|equally connect|wire|join|hook -use', 'where positive|plus negative|minus'],
     hasAnyFigures: true,
     says: 'Take the plus off one battery and the minus off the other, so that both work alike.',
     lines: ['Link plus to plus and minus to minus with thick cables of the same length and size.'],
@@ -175,7 +175,10 @@ export const bankAsides: readonly Aside[] = [
   },
   {
     name: 'plus-from-one',
-    spots: ['positive|plus|red one|first negative|minus|black|neg other|second|last'],
+    spots: [
+      'positive|plus|red one|first negative|minus|black|neg other|second|last',
+      'plus_to_plus|positive_to_positive|red_to_red -or -still -series',
+    ],
     hasAnyFigures: true,
     says: 'Yes: plus off one and minus off the other, so that both in parallel work alike.',
     lines: [

@@ -223,6 +223,17 @@ export const chargeTimeAsides: readonly Aside[] = [
     cautions: ['battery-gas'],
   },
   {
+    name: 'lead-charger-on-lithium',
+    hasAnyFigures: true,
+    spots: [
+      'charger lithium|lifepo*|lfp lead|old|normal|plain|ordinary|lead_acid -dcdc -dc -how_long -how_many -smart',
+    ],
+    says: 'Only if it stays at 14.6 V or less, with no equalise or repair mode; and off it when full.',
+    lines: ['Don’t leave an old lead charger on lithium alone: look for a charger with a lithium setting.'],
+    cautions: ['lithium-cold'],
+    next: ['can I use an agm charger on lithium?'],
+  },
+  {
     name: 'left-on',
     spots: [
       'leave|left|stay*|keep on|plugged|connected|run night|overnight|bed|week*|month*|all_the_time|always|permanent*|winter|all_year -generator -solar -engine -how_long -how_much -fridge -full -fill* -enough -charged -idl*',

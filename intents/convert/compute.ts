@@ -99,6 +99,9 @@ function wire(value: number, from: Unit, to: Unit): Converted | undefined {
   const isArea = from.dimension === 'area' || from.symbol === 'mm';
   if (from.dimension === 'gauge' && to.dimension === 'area')
     return { value: areaOfGauge(value), unit: to.symbol, trace };
+  // "8 gauge in millimetres squared" is read as mm.
+  if (from.dimension === 'gauge' && to.symbol === 'mm')
+    return { value: areaOfGauge(value), unit: 'mm²', trace };
   if (!isArea || to.dimension !== 'gauge' || value <= 0) return undefined;
   return { value: Math.round(gaugeOfArea(value)), unit: to.symbol, trace };
 }

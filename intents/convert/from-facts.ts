@@ -53,7 +53,7 @@ function ofReserve({ parsed }: RequestContext): Reply | undefined {
   const minutes = mentions.find(
     ({ dimension, told, value }) => dimension === 'time' && value < 10 && told > 20,
   )?.told;
-  if (minutes === undefined || !isSpotted(words, ['reserve_capacity|reserve'])) return undefined;
+  if (minutes === undefined || !isSpotted(words, ['reserve_capacity|reserve|rc'])) return undefined;
   const ah = (minutes * reserveA) / 60;
   return {
     headline: `About ${plain(ah)} Ah at that rate: ${plain(minutes)} minutes at ${reserveA} A.`,
@@ -71,6 +71,13 @@ const byTen: Reply = {
   headline: 'Near enough: at 12 V divide the watts by 12; by 10 for what runs through an inverter.',
   lines: ['Dividing by 10 counts in what the inverter and a sagging battery lose.'],
   verdict: 'yes',
+  next: ['60W in amps'],
+};
+
+/** "How many watts per amp?" */
+const perAmp: Reply = {
+  headline: '12 W for each amp at 12 V: watts are amps times volts. At 230 V it is 230 W.',
+  verdict: null,
   next: ['60W in amps'],
 };
 
@@ -96,6 +103,8 @@ export function convertedFacts(facts: Facts, setting: RequestContext): Reply | u
   const reserve = ofReserve(setting);
   if (reserve) return reserve;
   if (isSpotted(words, ['divide|dividing|divided watts|amps'])) return byTen;
+  if (isSpotted(words, ['watts_per_amp|watts_in_an_amp|watts_to_an_amp|watts_is_an_amp|watts_is_one_amp']))
+    return perAmp;
   const { ambientC } = facts;
   if (ambientC !== undefined && isSpotted(words, ['fahrenheit|celsius|centigrade|f|c']))
     return {

@@ -35,6 +35,15 @@ const switchFor = (facts: Facts): string => {
 /** What is asked of fuses beside their rating. Common practice. */
 export const fuseAsides: readonly Aside[] = [
   {
+    name: 'without-one',
+    hasAnyFigures: true,
+    spots: ['what_happens|what_could_happen|happens_if dont|without|no|leave_it_out -bigger -blow*'],
+    says: 'A short then burns the cable and what is around it: a battery gives a thousand amps and more.',
+    lines: ['A chafed wire is enough. The fuse at the battery is what stops that within a second.'],
+    cautions: ['no-fuse'],
+    next: ['what fuse for a 10A fridge?'],
+  },
+  {
     name: 'switch-side',
     spots: ['side|before|after switch fuse|fuses'],
     hasAnyFigures: true,

@@ -13,7 +13,7 @@ const round = (value: number): number => Number(value.toPrecision(2));
 
 /** What hangs on it, in words. */
 function what({ figures, hasCharger, isChargerAssumed }: Generator, facts: Facts): string {
-  const rated = facts.chargers?.find(c => c.kind !== 'generator');
+  const rated = facts.chargers?.find(c => c.kind !== 'generator') ?? facts.chargers?.find(c => c.currentA);
   const size =
     rated?.currentA !== undefined
       ? `${plain(rated.currentA)} A `

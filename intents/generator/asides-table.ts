@@ -89,7 +89,7 @@ export const generatorAsides: readonly Aside[] = [
   {
     name: 'too-near',
     spots: [
-      'chain*|lock*|far|close|distance|near|metre*|metres -how_big -up_at -altitude -height -high -microwave -charger -run',
+      'chain*|lock*|far|close|distance|near|metre*|metres -how_big -up_at -altitude -height -high -microwave -charger -run -how_much -how_long',
     ],
     when: ({ loads }) => loads === undefined,
     says: 'It must stand 6 m or more away, downwind, its exhaust pointing off, out in the open.',

@@ -67,7 +67,12 @@ export function computeGenerator(
   setting: Pick<RequestContext, 'at' | 'recalled' | 'mainsV'>,
 ): Generator {
   const generator = facts.chargers?.find(c => c.kind === 'generator');
-  const charger = facts.chargers?.find(c => c.kind === 'mains' || c.kind === 'dcdc');
+  // "Generator with a 25 A charger" may be told as one: the amps are the charger's.
+  const charger =
+    facts.chargers?.find(c => c.kind === 'mains' || c.kind === 'dcdc') ??
+    (generator?.currentA === undefined
+      ? undefined
+      : { ...generator, kind: 'mains' as const, powerW: undefined });
   const bank = bankIn(facts);
   const areLoadsSaid = !!facts.loads?.length && !setting.recalled.has('loads');
   const outlet = areLoadsSaid ? onOutlet(facts, charger !== undefined || bank !== undefined) : [];

@@ -55,7 +55,8 @@ const generatorSize = defineIntent({
       ...told,
       chargers: [...(told.chargers ?? []), { kind: 'mains', currentA: usualChargerA }],
     });
-    return answerGenerator(facts, computeGenerator(facts, setting));
+    const result = computeGenerator(facts, setting);
+    return hoursAsked(facts, result, answerGenerator(facts, result), setting);
   },
   reply: (facts, setting) => {
     const result = computeGenerator(facts, setting);

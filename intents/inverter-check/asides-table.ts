@@ -37,6 +37,7 @@ export const inverterAsides: readonly Aside[] = [
       'nothing_plugged|nothings_plugged|nothing_on|nothing_in|no_load|doing_nothing|standby|stand_by|by_itself|nothing_running use|uses|draw|draws|suck*|take|takes|eat|eats|consum*|pull|pulls|power|turn|switch',
       'inverter standby|idle|idling take|takes|use|uses|draw|draws|off|leave',
       'inverter how_much|much it_eat|eat_itself|itself',
+      'inverter idle|idling how_much|amps|what|many',
     ],
     hasAnyFigures: true,
     says: idle,
@@ -65,6 +66,13 @@ export const inverterAsides: readonly Aside[] = [
     lines: ['Not in the box with a wet battery, and with air around it: within 1 to 1½ m is usual.'],
     cautions: ['fuse-at-battery'],
     next: ['what cable for a 1000W inverter, 1 m?'],
+  },
+  {
+    name: 'room-around-it',
+    spots: ['inverter room|space|clearance|gap|breathe|ventilat* around|need|needs|much|leave'],
+    hasAnyFigures: true,
+    says: 'A hand’s width all round, more at the fan’s ends: the hot air must be able to get away.',
+    lines: ['Not shut up in a cupboard, and not in the box with a wet battery.'],
   },
   {
     name: 'wave',

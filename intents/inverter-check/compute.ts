@@ -58,8 +58,9 @@ const eitherWay: ReadonlySet<string> = new Set([
   'router',
 ]);
 
-/** Whether a thing may be for mains though the catalogue has it for 12 V. */
-export const isEitherWay = (name: string): boolean => eitherWay.has(applianceOf(name)?.id ?? '');
+/** Whether all things may be for mains though the catalogue has them for 12 V. */
+export const areEitherWay = (loads: readonly Pick<Load, 'name'>[]): boolean =>
+  loads.length > 0 && loads.every(({ name }) => eitherWay.has(applianceOf(name)?.id ?? ''));
 
 /**
  * Loads that go through the inverter: those on mains, else those told in watts, else, with no inverter told either,
@@ -70,9 +71,9 @@ function through(facts: Facts): readonly Load[] {
   if (mains.length > 0) return mains;
   const told = facts.loads?.filter(load => load.powerW !== undefined) ?? [];
   if (told.length > 0) return told.map(load => ({ ...load, supply: 'ac' }));
-  const usual = facts.inverter?.powerW === undefined ? (facts.loads ?? []) : [];
-  const known = usual.filter(({ name, currentA }) => currentA === undefined && isEitherWay(name));
-  if (known.length > 0) return known.map(load => ({ ...load, supply: 'ac' }));
+  const loads = facts.loads ?? [];
+  if (facts.inverter?.powerW === undefined && areEitherWay(loads))
+    return loads.map(load => ({ ...load, supply: 'ac' }));
   return (facts.chargers ?? []).flatMap(({ kind, powerW }) =>
     kind === 'mains' && powerW ? [{ name: 'charger', count: 1, supply: 'ac', powerW } as const] : [],
   );

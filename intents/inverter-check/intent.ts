@@ -7,7 +7,8 @@ import type { Need } from '../needs.ts';
 import { answerInverterCheck } from './answer.ts';
 import { asAsked, isPeakAlone } from './as-asked.ts';
 import { inverterAsides } from './asides-table.ts';
-import { computeInverterCheck, isEitherWay } from './compute.ts';
+import { areEitherWay, computeInverterCheck } from './compute.ts';
+import { biggestFor } from './sums/biggest.ts';
 import { onTwelveVolts } from './sums/on-twelve-volts.ts';
 import { onSitePower } from './sums/site.ts';
 
@@ -20,12 +21,9 @@ const needWatts: Need = {
   key: 'need-watts',
   // A thing of which nobody knows the watts runs on no inverter "for sure".
   holds: ({ inverter, loads }) => {
-    const isUsualTaken = inverter?.powerW === undefined;
+    const isUsualTaken = inverter?.powerW === undefined && areEitherWay(loads ?? []);
     const running =
-      loads?.filter(
-        ({ name, supply, powerW }) =>
-          supply === 'ac' || powerW !== undefined || (isUsualTaken && isEitherWay(name)),
-      ) ?? [];
+      loads?.filter(load => load.supply === 'ac' || load.powerW !== undefined || isUsualTaken) ?? [];
     return running.length > 0 ? running.some(hasWatts) : (inverter?.powerW ?? inverter?.surgeW) !== undefined;
   },
 };
@@ -51,7 +49,8 @@ const check = defineIntent({
       ? ['batteries.maxCurrentA']
       : [],
   needs: [needWatts],
-  guess: (told, setting) => onSitePower(factsOf(told), setting) ?? onTwelveVolts(setting),
+  guess: (told, setting) =>
+    onSitePower(factsOf(told), setting) ?? onTwelveVolts(setting) ?? biggestFor(factsOf(told), setting),
   reply: (told, setting) => {
     const special = onSitePower(told, setting) ?? onTwelveVolts(setting);
     if (special) return special;

@@ -48,6 +48,20 @@ const lead = 'agm|gel|lead|lead_acid|wet|flooded|deep_cycle|batter*';
  */
 export const settleAsides: readonly Aside[] = [
   {
+    name: 'sun-through-cloud',
+    spots: ['panel|panels|solar cloud|clouds|cloudy|overcast|rain|grey|gray -all_day'],
+    says: 'They do work, only less: full cloud all day leaves about a quarter of a fair day’s.',
+    lines: ['From a tenth under thick rain cloud to half under bright thin cloud.'],
+    next: ['200W panel when overcast'],
+  },
+  {
+    name: 'no-bms',
+    spots: ['bms no|without|cut_off|cuts_out|disable|better'],
+    says: 'Not better: without a BMS one cell over- or undercharged is how lithium catches fire.',
+    lines: ['One that cuts out does its work: find out which limit it is, amps, volts or cold.'],
+    cautions: ['bypass-bms'],
+  },
+  {
     name: 'additives',
     spots: ['salt|salts|epsom|aspirin|additive|additives|vinegar|baking_soda|whisky'],
     says: 'No: salt or additives revive nothing for long, and opening it is acid in your eyes.',

@@ -22,6 +22,17 @@ const inWinter = (facts: Facts): string => {
 /** What people ask beside what a panel makes, special rows before general ones. */
 export const solarYieldAsides: readonly Aside[] = [
   {
+    name: 'through-cloud',
+    spots: [
+      'cloud|clouds|cloudy|overcast work|works|at_all|anything|nothing|any_use -how_much -how_many -jump* -up_and_down',
+    ],
+    when: isUnsized,
+    verdict: 'yes',
+    says: 'They do work, only less: full cloud all day leaves about a quarter of a fair day’s.',
+    lines: ['From a tenth under thick rain cloud to half under bright thin cloud.'],
+    next: ['200W panel when overcast'],
+  },
+  {
     name: 'winter',
     spots: [
       'winter|winters even|in|what_about|and|still|same|over -summer -how_much -how_many -tilt* -angle -flat -lay -which',

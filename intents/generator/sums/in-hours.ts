@@ -18,9 +18,9 @@ const asksFuel: readonly string[] = [
   'petrol|fuel|litre*|gas|diesel|tank how_much|how_many|per_hour|an_hour|enough|last|use|uses|drink|drinks|burn|burns -size -bottle',
 ];
 
-/** The hours that the message gives it, where it does. */
-const hoursTold = ({ parsed: { facts } }: RequestContext): number | undefined =>
-  facts.durationH !== undefined && facts.durationH < stayH ? facts.durationH : undefined;
+/** The hours that it runs, where they are told. */
+const hoursTold = ({ durationH }: Facts): number | undefined =>
+  durationH !== undefined && durationH < stayH ? durationH : undefined;
 
 const charging = (facts: Facts) =>
   facts.chargers?.find(({ currentA, kind }) => currentA !== undefined && kind !== 'generator') ??
@@ -94,16 +94,20 @@ function fuelFor(facts: Facts, result: Generator, own: Reply, toldH: number | un
 /** The answer with what was asked of hours in its first line: what they put in, whether they do, how long, what petrol. */
 export function hoursAsked(facts: Facts, result: Generator, own: Reply, setting: RequestContext): Reply {
   const { words } = setting.parsed.recognised;
-  const told = hoursTold(setting);
+  const told = hoursTold(facts);
   const ofFuel = isSpotted(words, asksFuel) ? fuelFor(facts, result, own, told) : undefined;
   if (ofFuel) return ofFuel;
   const ofHours = told === undefined ? undefined : inHours(facts, result, own, told);
   if (ofHours) return ofHours;
   const { chargeTime, generatorPower } = result.figures;
   const isTime = chargeTime.value > 0 && Number.isFinite(chargeTime.value) && generatorPower.value > 0;
+  const isSizeAsked = isSpotted(words, [
+    'size|what_generator|which_generator|how_big|will|can|run|enough|trip',
+  ]);
   const isLongAsked =
     setting.parsed.cues.has('ask-how-long') ||
-    isSpotted(words, ['how_many_hours|how_long|hours_a_day -size']);
+    isSpotted(words, ['how_many_hours|how_long|hours_a_day|generator_hours|hours_of|hours_to -size']) ||
+    (facts.chargeNeededAh !== undefined && !isSizeAsked);
   if (!isTime || !isLongAsked || own.verdict === 'no') return own;
   const [run = '', ...others] = own.lines ?? [];
   return { ...own, headline: run, lines: [own.headline, ...others].slice(0, 3), verdict: null };
