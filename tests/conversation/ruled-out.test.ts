@@ -6,7 +6,7 @@ import type { HazardCode } from '#rig/hazard-codes.ts';
 const microwave = { loads: [{ name: 'microwave', powerW: 700 }], inverter: { powerW: 1000 } };
 const fridge = { loads: [{ name: 'fridge', powerW: 45 }] };
 const starter = { capacityAh: 70, role: 'starter' };
-const stereo = { batteries: [starter], loads: [{ name: 'stereo', currentA: 5 }], durationH: 4 };
+const stereo = { batteries: [starter], loads: [{ name: 'stereo', currentA: 5 }], durationH: 2 };
 
 test.for<[name: string, told: Told, words: string, out: HazardCode[]]>([
   ['a microwave on an inverter that carries it', microwave, 'inverter big-load', ['over-current']],
@@ -38,10 +38,10 @@ test.for<[name: string, told: Told, words: string, out: HazardCode[]]>([
   ['a fridge on a socket fused at 3 A', { ...fridge, fuseA: 3 }, 'ciggy fuse no-fuse', []],
   ['straight on the post with a fuse of 15 A', { fuseA: 15 }, 'direct post fuse', ['no-fuse']],
   ['a fuse told, and that it was left out', { fuseA: 15 }, 'fuse omit', []],
-  ['five amps for four hours off the 70 Ah starter', stereo, 'starter will-start', ['starter-flat']],
+  ['five amps for two hours off the 70 Ah starter', stereo, 'starter will-start', ['starter-flat']],
   ['the same, and it cranks slowly', stereo, 'starter slow', []],
   ['the same after it was on all night', stereo, 'starter all-night', []],
-  ['half as long again', { ...stereo, durationH: 6 }, 'starter will-start', []],
+  ['twice as long', { ...stereo, durationH: 4 }, 'starter will-start', []],
   [
     'with a cool box of unknown hours beside it',
     {
@@ -55,5 +55,11 @@ test.for<[name: string, told: Told, words: string, out: HazardCode[]]>([
     [],
   ],
 ])('%s', ([, told, words, out]) => {
-  expect(outOf(told, new Set(words.split(' ')))).toEqual(out);
+  expect(outOf(told, new Set(words.split(' ')), false)).toEqual(out);
+});
+
+test('a limit told by itself is no danger where gear is told, and may be one where something is asked', () => {
+  const limited: Told = { batteries: [{ chemistry: 'lfp', maxCurrentA: 50 }] };
+  expect(outOf(limited, new Set(['bms']), true)).toEqual(['over-current']);
+  expect(outOf(limited, new Set(['bms']), false)).toEqual([]);
 });

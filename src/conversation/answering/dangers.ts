@@ -80,7 +80,7 @@ export function dangersIn(
     frost: concepts.includes('frost') || isCold(known),
     asksCharge: charging.has(intent.name) || ofWords.includes('cold-charge'),
   };
-  const out = outOf(all, new Set(concepts));
+  const out = outOf(all, new Set(concepts), intent.name === 'rig');
   const ofFacts = hazardsOf(all);
   const found = new Set([...ofWords.filter(code => !out.includes(code)), ...ofFacts]);
   return hazardCodes.filter(code => found.has(code));

@@ -5,8 +5,8 @@ type Concepts = ReadonlySet<string>;
 
 interface Ruling {
   readonly code: HazardCode;
-  /** Whether facts show that the danger is not there. */
-  readonly isOut: (told: Told, concepts: Concepts) => boolean;
+  /** Whether facts show that the danger is not there; `isOnlyTold`: gear is told, and nothing asked of it. */
+  readonly isOut: (told: Told, concepts: Concepts, isOnlyTold: boolean) => boolean;
   /** What the words may show that no fact covers: then the danger stays. */
   readonly unless: Concepts;
 }
@@ -34,7 +34,8 @@ const isLimitAlone = ({
 const rulings: readonly Ruling[] = [
   {
     code: 'over-current',
-    isOut: told => ruledOut(told).includes('over-current') || isLimitAlone(told),
+    isOut: (told, _concepts, isOnlyTold) =>
+      ruledOut(told).includes('over-current') || (isOnlyTold && isLimitAlone(told)),
     unless: set(heat, 'ciggy small-plug socket plug supply alternator isolator no-dcdc direct'),
   },
   {
@@ -69,7 +70,7 @@ const rulings: readonly Ruling[] = [
 ];
 
 /** The dangers that facts rule out, unless the words show them in a way that no fact covers. */
-export const outOf = (told: Told, concepts: Concepts): readonly HazardCode[] =>
+export const outOf = (told: Told, concepts: Concepts, isOnlyTold: boolean): readonly HazardCode[] =>
   rulings.flatMap(({ code, isOut, unless }) =>
-    [...unless].some(concept => concepts.has(concept)) || !isOut(told, concepts) ? [] : [code],
+    [...unless].some(concept => concepts.has(concept)) || !isOut(told, concepts, isOnlyTold) ? [] : [code],
   );

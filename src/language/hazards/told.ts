@@ -196,6 +196,9 @@ function isAlike({ batteries = [], arrangement }: Told): boolean {
   );
 }
 
+/** So little out of a starter battery that no start is in doubt, common practice. */
+const littleShare = 0.15;
+
 /** Whether an inverter carries all that is told to run on it, with nothing else told that could be passed, at 1 C at most. */
 export function isWithinInverter({
   batteries = [],
@@ -265,7 +268,6 @@ export function ruledOut(told: Told): readonly HazardCode[] {
   if (isMild || (kinds.length > 0 && kinds.every(isLead))) found.push('cold-charge');
   if (isAlike(told)) found.push('mixed-parallel');
   const share = starterShareOf(told);
-  if (share !== undefined && share > 0 && share <= starterShare && isAllTold(told))
-    found.push('starter-flat');
+  if (share !== undefined && share > 0 && share <= littleShare && isAllTold(told)) found.push('starter-flat');
   return found;
 }
