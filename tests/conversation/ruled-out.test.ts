@@ -8,6 +8,11 @@ const fridge = { loads: [{ name: 'fridge', powerW: 45 }] };
 const starter = { capacityAh: 70, role: 'starter' };
 const stereo = { batteries: [starter], loads: [{ name: 'stereo', currentA: 5 }], durationH: 2 };
 
+const sideBySide = (capacityAh: number): Told => ({
+  arrangement: 'parallel',
+  batteries: [capacityAh, 100].map(ah => ({ capacityAh: ah, chemistry: 'agm' })),
+});
+
 test.for<[name: string, told: Told, words: string, out: HazardCode[]]>([
   ['a microwave on an inverter that carries it', microwave, 'inverter big-load', ['over-current']],
   ['the same, and its plug is hot', microwave, 'inverter plug hot', []],
@@ -37,6 +42,26 @@ test.for<[name: string, told: Told, words: string, out: HazardCode[]]>([
   ['three of them on one lighter socket', { loads: [{ powerW: 45, count: 3 }] }, 'ciggy', []],
   ['a fridge on a socket fused at 3 A', { ...fridge, fuseA: 3 }, 'ciggy fuse no-fuse', []],
   ['straight on the post with a fuse of 15 A', { fuseA: 15 }, 'direct post fuse', ['no-fuse']],
+  [
+    'a fuse that its cable carries',
+    { fuseA: 40, cable: { areaMm2: 6 } },
+    'fuse wire-word',
+    ['no-fuse', 'bigger-fuse'],
+  ],
+  [
+    'the same as it keeps blowing',
+    { fuseA: 40, cable: { areaMm2: 6 } },
+    'fuse blow',
+    ['over-current', 'no-fuse'],
+  ],
+  [
+    'a fuse that is more than its cable carries',
+    { fuseA: 60, cable: { areaMm2: 6 } },
+    'fuse wire-word',
+    ['no-fuse'],
+  ],
+  ['AGM of 95 and of 100 Ah side by side', sideBySide(95), 'agm parallel', ['mixed-parallel', 'cold-charge']],
+  ['AGM of 80 and of 100 Ah side by side', sideBySide(80), 'agm parallel', ['cold-charge']],
   ['a fuse told, and that it was left out', { fuseA: 15 }, 'fuse omit', []],
   ['five amps for two hours off the 70 Ah starter', stereo, 'starter will-start', ['starter-flat']],
   ['the same, and it cranks slowly', stereo, 'starter slow', []],

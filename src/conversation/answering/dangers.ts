@@ -8,6 +8,7 @@ import { type HazardCode, hazardCodes } from '#rig/hazard-codes.ts';
 import type { Stated } from '#rig/rig.ts';
 import type { Heard } from '../hear.ts';
 import { fill } from '../kept/recall.ts';
+import { isAsking } from '../turns/asking.ts';
 import { outOf } from './ruled-out.ts';
 
 /** Questions whose answer is about putting charge in. */
@@ -64,11 +65,12 @@ export const withDangers = (
  */
 export function dangersIn(
   text: string,
-  { hazards: ofWords, removed }: Heard,
+  heard: Heard,
   intent: Intent,
   told: Stated,
   memory: readonly (Stated | undefined)[],
 ): readonly HazardCode[] {
+  const { hazards: ofWords, removed } = heard;
   const concepts = meaningOf(text).map(({ concept }) => concept);
   const spoken = told.loads ? told : fill(told, intent.takes, memory).facts;
   const known = isIdle(intent, told) ? told : fill(told, circumstances, memory).facts;
@@ -80,7 +82,8 @@ export function dangersIn(
     frost: concepts.includes('frost') || isCold(known),
     asksCharge: charging.has(intent.name) || ofWords.includes('cold-charge'),
   };
-  const out = outOf(all, new Set(concepts), intent.name === 'rig');
+  const isOnlyTold = !isAsking(heard) && !heard.cues.has('question-mark');
+  const out = outOf(all, new Set(concepts), isOnlyTold);
   const ofFacts = hazardsOf(all);
   const found = new Set([...ofWords.filter(code => !out.includes(code)), ...ofFacts]);
   return hazardCodes.filter(code => found.has(code));

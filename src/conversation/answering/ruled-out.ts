@@ -1,4 +1,10 @@
-import { isWithinInverter, isWithinLighter, ruledOut, type Told } from '#language/hazards/told.ts';
+import {
+  isWithinCable,
+  isWithinInverter,
+  isWithinLighter,
+  ruledOut,
+  type Told,
+} from '#language/hazards/told.ts';
 import type { HazardCode } from '#rig/hazard-codes.ts';
 
 type Concepts = ReadonlySet<string>;
@@ -53,6 +59,12 @@ const rulings: readonly Ruling[] = [
     code: 'no-fuse',
     isOut: ({ fuseA }) => fuseA !== undefined,
     unless: set('no-fuse omit bypass-fuse cut-out nothing-else need-it short-run denial far'),
+  },
+  // A fuse that the told cable carries is none too large for it.
+  {
+    code: 'bigger-fuse',
+    isOut: isWithinCable,
+    unless: set(heat, 'blow foil bypass-fuse always bigger #over-fuse'),
   },
   {
     code: 'mixed-parallel',

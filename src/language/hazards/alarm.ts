@@ -11,7 +11,7 @@ export const alarm = {
   least: 0.15,
   first: 0.1,
   further: { emergency: 0.25, other: 0.1 },
-  sure: { emergency: 0.7, other: 0.4 },
+  sure: 0.7,
 } as const;
 
 /**
@@ -32,7 +32,7 @@ export function alarmed(
       p: hazards.get(code) ?? 0,
       kind: emergencies.has(code) ? ('emergency' as const) : ('other' as const),
     }))
-    .filter(({ code, p, kind }) => p >= alarm.sure[kind] || hasEvidence(code, concepts))
+    .filter(({ code, p, kind }) => p >= alarm.sure || hasEvidence(code, concepts))
     .sort((a, b) => b.p - a.p)
     .slice(0, 2)
     .filter(({ p, kind }, k) => p >= (k === 0 ? alarm.first : alarm.further[kind]))

@@ -180,10 +180,10 @@ export function hazardsOf(told: Told): readonly HazardCode[] {
   return found;
 }
 
-/** Several batteries side by side of one kind and size, none of a told age: twins. */
+/** Several batteries side by side of one kind and about one size, none of a told age. */
 function isAlike({ batteries = [], arrangement }: Told): boolean {
   const kinds = new Set(batteries.map(b => b.chemistry));
-  const sizes = new Set(batteries.map(b => b.capacityAh));
+  const sizesAh = batteries.map(b => b.capacityAh ?? Number.NaN);
   const hasAges = batteries.some(b => b.ageYears !== undefined);
   const isSeveral = batteries.length > 1 || (batteries[0]?.count ?? 1) > 1;
   return (
@@ -191,8 +191,7 @@ function isAlike({ batteries = [], arrangement }: Told): boolean {
     isSeveral &&
     !hasAges &&
     kinds.size === 1 &&
-    sizes.size === 1 &&
-    present(batteries[0]).capacityAh !== undefined
+    Math.max(...sizesAh) <= alikeSizes * Math.min(...sizesAh)
   );
 }
 
@@ -219,6 +218,12 @@ export function isWithinInverter({
   const bankAh = sum(batteries.map(b => (b.capacityAh ?? 0) * (b.count ?? 1)));
   const voltageV = lithiumVolts(batteries.find(b => b.voltageV)?.voltageV ?? 12);
   return powerW <= inverter.powerW && (bankAh === 0 || batteryCurrentA(powerW, voltageV) <= bankAh);
+}
+
+/** Whether fuse and cable are told, and the cable carries the fuse. */
+export function isWithinCable(told: Told): boolean {
+  const areaMm2 = areaOf(told);
+  return areaMm2 !== undefined && told.fuseA !== undefined && told.fuseA <= ampacityA(areaMm2);
 }
 
 /** Of a lighter socket's rating what runs on it for hours; common practice. */
