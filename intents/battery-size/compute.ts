@@ -4,9 +4,12 @@ import { bankOf, nominalVoltage } from '#engine/battery/bank.ts';
 import { limitsOf } from '#engine/battery/limits.ts';
 import { nextUsualSize, requiredCapacityAh } from '#engine/battery/required.ts';
 import { capacityOfDepths } from '#engine/battery/rules.ts';
-import { autonomyDays, dailyDepth } from '#engine/battery/tables.ts';
+import { autonomyDays, chemistryRow, dailyDepth } from '#engine/battery/tables.ts';
 import { bankAssumptions } from '#engine/battery/usable.ts';
 import { type Explored, explore } from '#engine/explore.ts';
+import { fitsBank } from '#engine/inverter/check.ts';
+import { inverterEfficiency } from '#engine/inverter/efficiency.ts';
+import { batteryCurrent } from '#engine/inverter/rules.ts';
 import { type Day, dayOf, useAssumptions } from '#engine/loads/model.ts';
 import { chargeOver } from '#engine/loads/over.ts';
 import { hasHours, isWhole } from '#engine/loads/reading.ts';
@@ -16,11 +19,17 @@ import { batteryAir } from '../battery-air.ts';
 import type { RequestContext } from '../intent.ts';
 import { useOf } from '../use.ts';
 
+/** A battery as it is bought: one block, or several alike in parallel. */
+export interface Next {
+  readonly count: number;
+  readonly sizeAh: number;
+}
+
 export interface Sized {
   readonly explored: Explored<'batteryCapacity' | 'dailyUse'>;
   readonly chemistry: Chemistry;
   readonly voltageV: number;
-  readonly next: { readonly count: number; readonly sizeAh: number };
+  readonly next: Next;
   /** Charge used over the time, Ah, and the biggest single draw, A. */
   readonly needAh: number;
   readonly peakA: number;
@@ -122,4 +131,27 @@ export function computeBatterySize(told: Facts, setting: RequestContext): Batter
     other: chemistry === undefined ? sizeIn('lfp', false, facts, setting, durationH) : undefined,
     ownAh: isOther ? undefined : facts.batteries && bankOf(facts.batteries)?.capacityAh,
   };
+}
+
+/** Volts under a load that an inverter's draw is worked out at, V. */
+const inverterV = 12;
+/** More blocks than this nobody puts side by side. Common practice. */
+const mostBlocks = 6;
+
+/** The smallest usual batteries that give what an inverter (W) takes flat out, and that current (A). */
+export function batteriesFor(powerW: number): { amps: number; lithium?: Next; agm?: Next } {
+  const amps = run(batteryCurrent, { P: powerW, eta: inverterEfficiency.value, V: inverterV });
+  const smallest = (chemistry: Chemistry): Next | undefined => {
+    const { usualSizesAh, nominalV: voltageV } = chemistryRow(chemistry);
+    return Array.from({ length: mostBlocks }, (_, i) =>
+      usualSizesAh.map(sizeAh => ({ count: i + 1, sizeAh })),
+    )
+      .flat()
+      .sort((a, b) => a.count * a.sizeAh - b.count * b.sizeAh)
+      .find(({ count, sizeAh }) => {
+        const bank = { capacityAh: count * sizeAh, voltageV, chemistry, count };
+        return fitsBank({ ...bank, isChemistryAssumed: false, isMixed: false }, amps).fit === 'yes';
+      });
+  };
+  return { amps, lithium: smallest('lfp'), agm: smallest('agm') };
 }

@@ -10,6 +10,9 @@ import { levelByVolts } from '../level.ts';
 import { chemistryName } from '../words.ts';
 import type { ChargeLevel } from './compute.ts';
 
+/** How a level off a screen is told. */
+const onScreens: ReadonlySet<string> = new Set(['%', 'percent', 'percentage', 'per', 'pc', 'soc']);
+
 /** By so many points a screen may differ from what the volts leave open before one of them is wrong: lithium’s hardly move. Common practice. */
 const slackPoints = { lead: 10, lithium: 20 } as const;
 
@@ -28,6 +31,8 @@ export function answerAgainst(
     b => b.stateOfChargePercent !== undefined,
   )?.stateOfChargePercent;
   const { volts } = facts;
+  // "Full at 12.4 V?" asks whether it is; a screen shows per cent.
+  if (!parsed.recognised.words.some(word => onScreens.has(word))) return undefined;
   if (percent === undefined || parsed.facts.volts === undefined || volts === undefined) return undefined;
   const isLoaded = result.state === 'load';
   const of = (chemistry: Chemistry): Range => levelByVolts(volts, chemistry, result.blocks, isLoaded);

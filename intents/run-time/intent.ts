@@ -48,8 +48,9 @@ const lasts: Intent<RunTimeFacts> = defineIntent<RunTimeFacts>({
         ? 'trip'
         : undefined,
   guess: (facts, setting) => {
-    // Where somebody’s health hangs on it nothing usual is put in the place of what is there.
-    if (setting.parsed.hazards.includes('medical')) return undefined;
+    // Where somebody’s health hangs on it, or somebody’s own gear is named, nothing usual is put in the place of what is there.
+    const isSomebodys = setting.owner !== undefined || setting.parsed.owners.length > 0;
+    if (setting.parsed.hazards.includes('medical') || isSomebodys) return undefined;
     const typical = typicalRunTime(facts);
     const ready = typical && lasts.needs.safeParse(typical).data;
     if (!ready) return undefined;

@@ -1,7 +1,7 @@
 import type { Reply } from '#answer/reply.ts';
-import { chargeAtRest } from '#engine/battery/rest.ts';
 import { decimals, significant } from '#quantity/round.ts';
 import type { Facts, Stated } from '#rig/rig.ts';
+import { starterPercent } from './compute.ts';
 
 /** Volts at rest of a starter battery, and whether it will still turn the engine over. Common practice. */
 const starts = [
@@ -15,9 +15,9 @@ const starts = [
 const coldBelowC = 5;
 
 /** Whether it starts, by the volts read. */
-const byVolts = (volts: number, ambientC: number | undefined): string => {
+const startsBy = (volts: number, ambientC: number | undefined): string => {
   const says = starts.find(({ fromV }) => volts >= fromV)?.says ?? 'Hardly';
-  const { value } = chargeAtRest(volts, 'flooded');
+  const value = starterPercent(volts);
   const level = value < 5 ? 'flat' : `about ${decimals(5 * Math.round(value / 5), 0)} % full`;
   const cold = ambientC !== undefined && ambientC < coldBelowC ? ', less so in the cold' : '';
   return `${says}${cold}: ${significant(volts, 4)} V at rest is ${level}.`;
@@ -28,7 +28,7 @@ export function answerStartsAt({ ambientC }: Pick<Facts, 'ambientC'>, told: Stat
   const { volts, loads, durationH } = told;
   if (volts === undefined || loads || durationH !== undefined) return undefined;
   return {
-    headline: byVolts(volts, ambientC),
+    headline: startsBy(volts, ambientC),
     lines: [
       'Diesels and cold mornings need more, old batteries give less. Under 12.4 V, run the engine or charge it before the night.',
       'If it only clicks, charge it or jump it rather than cranking on.',

@@ -1,6 +1,7 @@
 import { present } from '#basics/present.ts';
 import type { Assumption } from '#engine/assumption.ts';
 import { type Bank, bankOf } from '#engine/battery/bank.ts';
+import { chargeAtRest } from '#engine/battery/rest.ts';
 import { starterReserve } from '#engine/battery/tables.ts';
 import { bankAssumptions } from '#engine/battery/usable.ts';
 import type { Explored } from '#engine/explore.ts';
@@ -62,3 +63,6 @@ export function computeStarterReserve(facts: Facts, setting: RequestContext): St
   });
   return { explored, bank, isSizeAssumed };
 }
+
+/** How full (%) a starter battery is by its volts at rest. */
+export const starterPercent = (volts: number): number => chargeAtRest(volts, 'flooded').value;

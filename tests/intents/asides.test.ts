@@ -125,13 +125,13 @@ test('a starter battery is judged by its volts', () => {
 
 test('a per cent beside volts: which of them to believe', () => {
   const lead = { batteries: [{ chemistry: 'agm' as const, stateOfChargePercent: 95 }], volts: 12.1 };
-  expect(first(chargeLevel, 'monitor or volts', lead)).toMatch(
+  expect(first(chargeLevel, 'monitor says 95 %, or trust the volts', lead)).toMatch(
     /^The volts: 12\.1 V at rest on AGM is .* looks wrong\.$/,
   );
   const lfp = { batteries: [{ chemistry: 'lfp' as const, stateOfChargePercent: 70 }], volts: 13.2 };
-  expect(first(chargeLevel, 'can that be', lfp)).toMatch(/^They agree: 13\.2 V at rest on lithium/);
+  expect(first(chargeLevel, 'can 70 percent be', lfp)).toMatch(/^They agree: 13\.2 V at rest on lithium/);
   const either = { batteries: [{ stateOfChargePercent: 60 }], volts: 13.2 };
-  expect(first(chargeLevel, 'can that be', either)).toMatch(/^They agree: .* on lithium/);
+  expect(first(chargeLevel, 'can 60 percent be', either)).toMatch(/^They agree: .* on lithium/);
 });
 
 test('a level is told for both kinds where nobody said which, and a current by itself as what it is', () => {
