@@ -3,6 +3,14 @@ import type { Aside } from '../asides.ts';
 /** Two ways to the same end that no figure of theirs decides. Common practice. */
 export const compareAsides: readonly Aside[] = [
   {
+    name: 'twelve-volt-tv',
+    spots: ['tv|telly mains|inverter v|twelve or|better|vs|want|buy -uses -draws -how_long'],
+    says: 'A 12 V one: it takes its 20 to 40 W and no more, where an inverter adds 5 to 15 W just being on.',
+    lines: [
+      'Its supply must stand 11 to 14.5 V. A mains one with a 12 V brick may run straight on a steady 12 V.',
+    ],
+  },
+  {
     name: 'bigger-fridge',
     spots: [
       'litre|liter|litres|l|bigger|larger fridge|freezer more|much|less|eat*|uses -battery -panel -freezer -lithium -agm -power_station',
@@ -20,7 +28,7 @@ export const compareAsides: readonly Aside[] = [
     name: 'six-volt-pair',
     spots: ['golf_cart|golf_carts'],
     hasAnyFigures: true,
-    says: 'Golf-cart 6 V pairs cost less and live long; lithium weighs a third, fills fast, needs no water.',
+    says: 'Golf-cart 6 V pairs outlive most 12 V blocks for less; lithium weighs a third and fills faster.',
     lines: [
       'A 6 V pair of 220 Ah gives about 110 Ah at 12 V and stands some 1000 cycles to half; 12 V “deep cycle” blocks mostly fewer.',
       'One dead cell ends the pair. Wet ones want a box vented outside.',
@@ -103,18 +111,6 @@ export const compareAsides: readonly Aside[] = [
     says: 'Anderson, or a screw-in plug: a lighter socket works loose, gets hot and stops a fridge.',
     lines: ['Run it from the battery with its own fuse, 15 A on 6 mm² for a fridge at the back.'],
     cautions: ['fuse-at-battery'],
-  },
-  {
-    name: 'twelve-or-24',
-    spots: ['better|which|whats twelve|or -fridge -kettle -agm -lithium -panel* -battery -batteries -gas'],
-    when: ({ loads = [], batteries = [] }, { recognised }) =>
-      loads.length + batteries.length === 0 &&
-      [12, 24].every(volts => recognised.mentions.some(({ value }) => value === volts)),
-    hasAnyFigures: true,
-    says: '12 V up to about 2000 W and short cables: all gear fits it. 24 V for buses, boats and big inverters.',
-    lines: [
-      'At 24 V the same power takes half the amps, so thinner cable; small gear then wants a converter.',
-    ],
   },
   {
     name: 'heater',

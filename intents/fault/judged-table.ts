@@ -24,7 +24,10 @@ const holdsMoreThanLabel = ({ batteries = [], chargeUsedAh = 0 }: Facts): boolea
 export const judgedAsides: readonly Aside[] = [
   {
     name: 'one-battery-warm',
-    spots: ['one|one_of warm*|hot batteries|other|two cold|cool|other'],
+    spots: [
+      'one|one_of warm*|hot batteries|other|two cold|cool|other',
+      'one_battery|one_of_the_batteries|one_of_them|battery_of_the_two warmer|hotter',
+    ],
     says: 'They don’t share the work: the warm one takes most of the charge. Stop it and measure each.',
     lines: [
       'Apart and rested, both should read within 0.1 V; the odd one is worn. Alike, clean their joints.',
@@ -69,6 +72,27 @@ export const judgedAsides: readonly Aside[] = [
     says: 'Warm with its fan on is normal under load; too hot to hold, or a smell, is not.',
     lines: [
       'Give it a hand’s width of air all round, and nothing stuffed over it. Fans that come and go are by heat.',
+    ],
+  },
+  {
+    name: 'charger-hums',
+    spots: [
+      'charger|converter|inverter|controller hum|hums|humming|buzz*|whir* normal|ok|bad|is_that|worry -radio -no_output -but -light*',
+    ],
+    verdict: 'yes',
+    says: 'A soft hum under load is normal; a loud buzz, a crackle or a smell is not: switch it off.',
+    lines: ['Screwed to thin ply it sounds louder: rubber under its feet helps.'],
+  },
+  {
+    name: 'stuck-at-full',
+    spots: [
+      'monitor|shunt|meter|percent* all_the_time|even_after|stuck|for_a_week|for_days|always -never -red -light* -bulk',
+    ],
+    when: ({ volts }) => volts === undefined,
+    says: 'It isn’t counting: loads go round its shunt, or its Ah and its mark for full are set wrong.',
+    lines: [
+      'Switch a light on: amps that stay at 0 mean the wiring, so put every other minus on the load side.',
+      'Amps right? Set the true Ah, and full at 14.2 V with the amps under 2 %.',
     ],
   },
   {
@@ -191,7 +215,7 @@ export const judgedAsides: readonly Aside[] = [
     ],
     when: facts => facts.volts !== undefined && hasPercent(facts),
     says: facts =>
-      isLithium(facts)
+      isLithium(facts) || (facts.volts ?? 0) >= 13
         ? 'On lithium believe the counter, if it was set at full: its volts hardly move between.'
         : 'Believe the volts, if all was off for half an hour: the counter has drifted.',
     lines: ['Charge it right up, then set the monitor to 100 % and its true Ah: from there both agree.'],
@@ -242,7 +266,7 @@ export const judgedAsides: readonly Aside[] = [
   },
   {
     name: 'more-than-its-label',
-    spots: ['counted|used|took|out_of|shunt|free|more_than|over'],
+    spots: ['counted|used|took|out_of|shunt|free|more_than|over|says'],
     when: holdsMoreThanLabel,
     says: 'No magic: new lithium often holds 5 to 10 % over its label, and a counter drifts a little.',
     lines: ['Charge it right up, set the shunt to 100 % and measure once more.'],
@@ -256,7 +280,7 @@ export const judgedAsides: readonly Aside[] = [
   {
     name: 'never-quite-full',
     spots: [
-      'never|doesnt|not|wont gets_to|get_to|reach*|quite|past shunt|monitor|app|screen -charger -volts',
+      'never|doesnt|not|wont gets_to|gets_back_to|get_back_to|get_to|reach*|quite|past shunt|monitor|app|screen -charger -volts',
     ],
     when: ({ volts }) => volts === undefined,
     verdict: 'yes',

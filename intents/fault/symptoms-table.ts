@@ -779,6 +779,7 @@ export const symptoms: readonly Symptom[] = [
       'never|wont|not|doesnt|cant|isnt full|past|over|above|green|100',
       'stuck|stays|still percent|red|bulk|float|absorption',
       'float|bulk after|never|leaves|too_soon|early',
+      'bulk|charging all_day|long|for_hours|for_days|all_night|still_says',
       'charger|converter red|green|amber|all_night|still|days',
     ],
     when: ['mains-charger'],

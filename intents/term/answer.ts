@@ -4,6 +4,7 @@ import { present } from '#basics/present.ts';
 import { decimals } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { RequestContext } from '../intent.ts';
+import { isSpotted } from '../spotting.ts';
 import { usableOf } from './compute.ts';
 import { isOnlyTerms, mentioned, nearest, termsIn } from './match.ts';
 import type { PlainQuestion } from './plain/plain-question.ts';
@@ -123,16 +124,20 @@ const plainly = ({ says, lines, caution, next }: PlainQuestion): Reply => ({
   next,
 });
 
+/** How two words are held apart: the one that was singled out is then half of what is asked. */
+const heldApart = ['difference|diff|vs|versus|same|or'] as const;
+
 /** Words for a plain question, else for a term asked after; two terms are compared; an unknown one is asked back. */
 export function answerTerm(facts: Facts, setting: RequestContext): Reply {
   const { term, cues } = setting.parsed;
   const asked = plainQuestionIn(setting.parsed, setting.about);
   if (asked) return plainly(asked);
-  // A message of whose words none was singled out still names what it asks after: "is agm the same as gel".
-  const found = term === undefined ? mentioned(setting.parsed.recognised.words.join(' ')) : termsIn(term);
+  const words = setting.parsed.recognised.words.join(' ');
+  const [one, other, ...more] = isSpotted(setting.parsed.recognised.words, heldApart) ? mentioned(words) : [];
+  if (one && other && more.length === 0 && comparisonOf(one, other)) return compare(one, other);
+  const found = term === undefined ? [] : termsIn(term);
   const [first, second] = found;
-  const isDepth =
-    first?.key === 'depth of discharge' || ((term === undefined || !first) && facts.batteries !== undefined);
+  const isDepth = first?.key === 'depth of discharge' || (!first && facts.batteries !== undefined);
   if (cues.has('ask-why') && isDepth) return whyNotAll(facts, setting);
   if (!first) return unknown(term ?? '');
   const isPair =

@@ -51,7 +51,10 @@ const pairs: readonly Pair[] = [
   },
   {
     name: 'gas-12v',
-    spots: ['gas|propane|lpg|three_way|way|absorption fridge*|freezer* or|vs|versus|better|against'],
+    spots: [
+      'gas|propane|lpg|three_way|way|absorption fridge*|freezer* or|vs|versus|better|against',
+      'compressor three_way|way or|vs|versus|better',
+    ],
     isFirst: () => true,
     weigh: gasOrTwelve,
   },

@@ -8,6 +8,7 @@ export const batteryQuestions: readonly PlainQuestion[] = [
     spots: [
       'on_its_side|on_their_side|on_their_sides|laid_on|upside_down|sideways|tipped_on batter*|agm|lithium|lifepo*|gel|they -panel* -fridge -jump* -swol* -leak* -fell -says -liquid -acid',
       'which_way_up agm|batter*|gel|lithium',
+      'be_laid_down|lie_on_its_side|laid_flat|be_laid_on agm|batter*|gel|lithium',
     ],
     says: 'On its side, yes for AGM, gel and lithium; upside down none of them, and a wet one stays upright.',
     lines: [

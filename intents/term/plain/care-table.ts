@@ -48,10 +48,22 @@ export const careQuestions: readonly PlainQuestion[] = [
     next: ['how do I store a battery?'],
   },
   {
-    name: 'top-up-water',
+    name: 'tap-water-in-it',
     isBeforeSums: true,
     spots: [
       'tap_water|rain_water|rainwater|creek_water|river_water|bore_water|bottled_water|spring_water|boiled_water top*|batter*|cells|it|put -pump -tank -kettle -drink*',
+    ],
+    says: 'No, distilled only: other water leaves salts that shorten its life, though once won’t kill it.',
+    lines: [
+      'Fill to just over the plates, after charging. Goggles and gloves: it is acid.',
+      'Sealed, AGM, gel and lithium never get any.',
+    ],
+    caution: 'battery-gas',
+  },
+  {
+    name: 'top-up-water',
+    isBeforeSums: true,
+    spots: [
       'distilled|deionised|demineralised how_often|when|how_much|what|which|need|have_to',
       'how_often|when top_up|add|check water|cells|electrolyte|wet -tank -pump',
     ],
@@ -122,7 +134,7 @@ export const careQuestions: readonly PlainQuestion[] = [
     isBeforeSums: true,
     hasAnyFigures: true,
     spots: [
-      'used|second_hand|secondhand|nd_hand|year_old|years_old|his_old battery|batteries|agm|leisure quid|dollars|bucks|pounds|euro*|check|worth|daft|any_good|buy|good_deal|offered -my -our -mine -ours -ive -weve -how_long -how_many -parallel -mix -new -dies -dead -lithium -panel* -fridge -hours -heater -caravan -campervan -camper -box -what_size',
+      'used|second_hand|secondhand|nd_hand|year_old|years_old|his_old battery|batteries|agm|leisure|deep_cycle good_buy|quid|dollars|bucks|pounds|euro*|check|worth|daft|any_good|buy|good_deal|offered -my -our -mine -ours -ive -weve -how_long -how_many -parallel -mix -new -dies -dead -lithium -panel* -fridge -hours -heater -caravan -campervan -camper -box -what_size',
     ],
     says: 'Only if it passes a test: full, a night’s rest, then 5 A for hours. Past 5 years leave it.',
     lines: [
@@ -223,10 +235,50 @@ export const careQuestions: readonly PlainQuestion[] = [
     isBeforeSums: true,
     spots: [
       'fridge|freezer leave|keep|on|run while_driving|when_driving|while_we_drive|while_i_drive|during_the_drive ok|okay|can|should|safe|may|alright -gas -way -how_long -ah -charge -hours -fuse -mm',
+      'switch|turn|off fridge|freezer before_i_drive|before_driving|when_i_drive|before_we_drive -how_long -hours -gas -way',
     ],
-    says: 'Yes, leave it on: while you drive the alternator carries it.',
+    says: 'Leave it on: while you drive the alternator carries it.',
     lines: [
       'Off a dash socket it goes off with the key in most cars. A three-way fridge then runs on 12 V, never on gas.',
     ],
+  },
+  {
+    name: 'tie-it-down',
+    isBeforeSums: true,
+    spots: [
+      'strap*|strapped_down|tied_down|tie_it_down|fixed_down|bolted_down|held_down batter* have_to|need|needs|does|should|must|really -side',
+    ],
+    says: 'Yes: fix it with a strap or a frame. Loose, it flies in a crash, and its posts can short.',
+    lines: ['An AGM of 100 Ah weighs 30 kg: bolt the strap through the floor or to a beam, not to thin ply.'],
+  },
+  {
+    name: 'rings-off',
+    isBeforeSums: true,
+    spots: [
+      'ring|rings|watch|bracelet|jewellery wear*|take_off|on terminal*|battery|posts matter|ok|should|safe|have_to -ring_terminal* -watch_tv -film',
+    ],
+    says: 'Yes, take it off: a ring between plus and metal gets red-hot at once.',
+    lines: ['Wrap the spanner’s handle in tape, and take the minus off first.'],
+  },
+  {
+    name: 'needs-a-vent',
+    isBeforeSums: true,
+    spots: [
+      'do_i_vent|need_a_vent|needs_a_vent|need_venting|needs_venting|have_to_vent|vent_the|ventilate batter*|agm|gel|lithium|box -smell* -inverter -heater -hiss* -charging_now -flooded -wet -lead',
+    ],
+    says: 'AGM and gel want a little air, lithium none; only a wet one must vent to the outside.',
+    lines: [
+      'For a wet one: a tight box, a hole low for air in, a hose from its top to the outside, nothing that sparks in it.',
+    ],
+    caution: 'battery-gas',
+  },
+  {
+    name: 'sealed-gets-none',
+    isBeforeSums: true,
+    spots: [
+      'agm|agms|gel|sealed|lithium topping_up|top_up|top_them_up|distilled|add_water|need_water|water_in_a need|needs|do|does|should|can -wet_cell -boil* -under_water -rain -creek -tank -pump -percent',
+    ],
+    says: 'No: AGM, gel and lithium are sealed for life. Only wet ones, with caps, get distilled water.',
+    lines: ['Don’t pry a sealed one open: it vents by its own valve.'],
   },
 ];

@@ -101,7 +101,7 @@ export const fittingQuestions: readonly PlainQuestion[] = [
     name: 'socket-always-on',
     isBeforeSums: true,
     spots: [
-      'socket*|plug|outlet key|ignition die|dies|live|always|no_power|dead|permanent* -dcdc -charger -start* -fridge_cuts -blow* -blew',
+      'socket*|plug|outlet key|ignition|ignitions die|dies|live|always|no_power|dead|permanent* -dcdc -charger -start* -fridge_cuts -blow* -blew',
     ],
     says: 'Give it its own fused cable from the battery: most car sockets go off with the key.',
     lines: [
@@ -143,6 +143,7 @@ export const fittingQuestions: readonly PlainQuestion[] = [
   {
     name: 'is-it-charging',
     isBeforeSums: true,
+    hasAnyFigures: true,
     spots: [
       'how know|tell|see|check|sure if|whether|its|that charging|charges car|alternator|driving|engine|panel|solar|charger|working -how_long -full -how_much -why',
     ],

@@ -16,6 +16,29 @@ export const knowingQuestions: readonly PlainQuestion[] = [
     next: ['what is a BMS?'],
   },
   {
+    name: 'need-a-dcdc',
+    isBeforeSums: true,
+    spots: [
+      'dcdc|dc_dc|dc_to_dc|b2b do_i_need_one|need_one|want_one|do_i_need_it|do_i_need_a what|is|whats -isolator -relay -fuse -split_charge -size -amp* -panel*',
+    ],
+    says: 'With a second battery and a newer car, yes: it makes the right charge off any alternator.',
+    lines: [
+      'It lifts what a smart alternator or a long cable leaves too low, in the stages that the battery wants.',
+      'With no second battery, or lithium that only sees mains and sun, no.',
+    ],
+    next: ['isolator or dcdc?'],
+  },
+  {
+    name: 'need-an-isolator',
+    isBeforeSums: true,
+    spots: [
+      'isolator|vsr|split_charge do_i_need|need_one|want_one|do_we_need battery|what|is|it -dcdc -dc_dc -dc -size -amp* -mains -switch -wont',
+    ],
+    says: 'Only with a second battery: it joins the two while the engine charges, and parts them at rest.',
+    lines: ['On a car since about 2010, or with lithium, a DC-DC charger does that better.'],
+    next: ['isolator or dcdc?'],
+  },
+  {
     name: 'memory-effect',
     isBeforeSums: true,
     spots: [
@@ -226,5 +249,33 @@ export const knowingQuestions: readonly PlainQuestion[] = [
     says: 'For as long as it’s cold: at 0 °C lead-acid gives about a quarter less, lithium a seventh.',
     lines: ['Warm again it gives all of it. Slow loads lose least.'],
     caution: 'lithium-cold',
+  },
+  {
+    name: 'lithium-on-float',
+    isBeforeSums: true,
+    spots: [
+      'lithium|lifepo* float need|needs|kept|have_to|must|should|ok|bad -volts -volt* -boat -dead -wont -never',
+    ],
+    says: 'It needs none: lithium holds its charge. A float of 13.4 to 13.5 V does no harm.',
+    lines: ['For months away leave it half full and unhooked.'],
+  },
+  {
+    name: 'bms-built-in',
+    isBeforeSums: true,
+    spots: [
+      'lithium*|lifepo* bms all|every|always|built_in|come_with|come_with_one|have_one -reset -cut* -trip* -off -amps -amp -a',
+    ],
+    says: 'Nearly every 12 V LiFePO4 battery has one inside; bare cells have none. Its label says so.',
+    lines: ['Never use a lithium battery without. Lead-acid, AGM and gel have none and need none.'],
+  },
+  {
+    name: 'equalise-sealed',
+    isBeforeSums: true,
+    hasAnyFigures: true,
+    spots: [
+      'equalis*|equaliz* agm|gel|sealed|lithium yes_or_no|should|once_a|monthly|says|ok|can|do_i|need -mistake -accident* -wrecked -ruined',
+    ],
+    says: 'No: equalising is for wet batteries only. It dries sealed ones out and can make lithium cut off.',
+    lines: ['Switch it off in the charger’s and the controller’s setting.'],
   },
 ];

@@ -7,7 +7,8 @@ export const readingQuestions: readonly PlainQuestion[] = [
     spots: [
       'minus|negative mean|means|meaning -pole -post -terminal -lead -cable -wire -earth',
       'is_it|current|amps in_or_out -plug -pull -power_bank',
-      'charging_or_discharging|discharging_or_charging',
+      'charging_or_discharging|discharging_or_charging|going_in_or_coming|going_in_or_out|coming_in_or_going',
+      'negative|minus going_out right|yes|true',
       'minus_sign|negative_number|negative_amps|negative_current|minus_in_front',
       'why|whats|what minus|negative screen|monitor|display|shunt|app -everything_off -all_off -nothing_on -eating -drawing -using -pole -post -terminal -how_long -how_many -lead',
     ],
