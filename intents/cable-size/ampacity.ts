@@ -1,10 +1,9 @@
 import type { Reply } from '#answer/reply.ts';
-import { dcdcInputA } from '#engine/charging/charge.ts';
 import { decimals, significant } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import { figure } from '../figures.ts';
 import type { RequestContext } from '../intent.ts';
-import { computeAmpacity } from './compute.ts';
+import { computeAmpacity, takenByDcdcA } from './compute.ts';
 
 /** A length to go by, never longer than it is. */
 const metres = (lengthM: number): string =>
@@ -19,7 +18,7 @@ function withCurrent(facts: Facts, { facts: said }: RequestContext['parsed']): F
     rated?.currentA === undefined
       ? undefined
       : rated.kind === 'dcdc'
-        ? dcdcInputA(rated.currentA)
+        ? takenByDcdcA(rated.currentA)
         : rated.currentA;
   const currentA =
     load && !other && load.currentA !== undefined ? load.count * load.currentA : load ? undefined : ofCharger;

@@ -24,6 +24,7 @@ import { type Fuse, largestFuseOn, protect } from '#engine/cable/fuse.ts';
 import { panelFuse } from '#engine/cable/fuse-kinds.ts';
 import { bundleShareOf, carriesA, surroundingAssumptions } from '#engine/cable/surroundings.ts';
 import { type CircuitUse, dropLimits } from '#engine/cable/tables.ts';
+import { dcdcInputA } from '#engine/charging/charge.ts';
 import { type Explored, explore, likelyOf } from '#engine/explore.ts';
 import type { Range } from '#quantity/range.ts';
 import type { Facts } from '#rig/rig.ts';
@@ -206,6 +207,9 @@ export function computeCableSize(
     autoAreaMm2: autoCableAreaMm2(cable.autoCableMm ?? present(conductor).areaMm2),
   };
 }
+
+/** What a DC-DC charger of a rating takes from its battery, A. */
+export const takenByDcdcA = (ratedA: number): number => dcdcInputA(ratedA);
 
 /** The next size up that is sold in the same measure; undefined beyond the thickest. */
 export const nextThicker = ({ as, areaMm2 }: Conductor): Conductor | undefined =>

@@ -1,9 +1,7 @@
-import { bankOfOne } from '#engine/battery/bank.ts';
-import { limitsOf } from '#engine/battery/limits.ts';
 import { plain } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { Aside } from '../asides.ts';
-import { chargerSizeSpots, chargerSizeWords } from './sums/charger-size.ts';
+import { chargerSizeSpots, chargerSizeWords, mostChargeA } from './sums/charger-size.ts';
 
 const isLithium = ({ batteries = [] }: Facts): boolean =>
   batteries.some(({ chemistry }) => chemistry === 'lfp');
@@ -18,8 +16,7 @@ const isBare = ({ batteries = [], chargers, solar }: Facts): boolean =>
 /** How hard a battery of the kind told may be charged, in words. */
 const fastest = ({ batteries = [] }: Facts): string => {
   const chemistry = batteries.find(one => one.chemistry)?.chemistry;
-  const mostA = (kind: 'lfp' | 'agm' | 'gel' | 'flooded'): string =>
-    plain(limitsOf(bankOfOne({ capacityAh: 100, chemistry: kind })).chargeA);
+  const mostA = (kind: Parameters<typeof mostChargeA>[0]): string => plain(mostChargeA(kind));
   if (chemistry === undefined || chemistry === 'lead-acid')
     return `Not within its limit: for each 100 Ah about ${mostA('agm')} A for AGM, ${mostA('lfp')} A for lithium.`;
   return `Not within its limit: about ${mostA(chemistry)} A for each 100 Ah. Slower is a little kinder, no more.`;

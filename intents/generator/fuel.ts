@@ -13,8 +13,8 @@ export function fuelLh(ratedW: number): Pick<Range, 'low' | 'high'> {
 const fractions: Readonly<Record<number, string>> = { 0.25: '¼', 0.5: '½', 0.75: '¾' };
 
 /** "½", "0.3", "4". */
-const amount = (value: number): string => fractions[value] ?? String(Number(value.toPrecision(2)));
+const inWords = (value: number): string => fractions[value] ?? String(Number(value.toPrecision(2)));
 
 /** "0.3 to 0.6 litres", "½ to 1 litre". */
 export const litres = ({ low, high }: Pick<Range, 'low' | 'high'>): string =>
-  `${amount(low)} to ${amount(high)} ${high > 1 || high < 0.99 ? 'litres' : 'litre'}`;
+  `${inWords(low)} to ${inWords(high)} ${high > 1 || high < 0.99 ? 'litres' : 'litre'}`;

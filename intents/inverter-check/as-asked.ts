@@ -1,8 +1,8 @@
 import { applianceOf } from '#catalog/appliances.ts';
-import { surgeFactor } from '#engine/inverter/check.ts';
 import type { ParsedMessage } from '#language/reading.ts';
 import type { Facts, Load } from '#rig/rig.ts';
 import { isSpotted } from '../spotting.ts';
+import { ratingOfPeakW } from './compute.ts';
 
 /** Words that say that only one runs at a time. */
 const oneByOne: readonly string[] = [
@@ -38,7 +38,7 @@ export function asAsked(facts: Facts, parsed: ParsedMessage): Facts {
   return {
     ...facts,
     ...(facts.loads && { loads: meant }),
-    ...(isPeakAlone && { inverter: { ...inverter, powerW: (inverter.surgeW ?? 0) / surgeFactor } }),
+    ...(isPeakAlone && { inverter: { ...inverter, powerW: ratingOfPeakW(inverter.surgeW ?? 0) } }),
   };
 }
 

@@ -48,6 +48,9 @@ export interface InverterCheck extends Explored<InverterKey> {
   readonly fit?: Fit;
 }
 
+/** What an inverter sold by its peak (W) keeps up, as a rule, W. */
+export const ratingOfPeakW = (peakW: number): number => peakW / surgeFactor;
+
 /** Things for 12 V by the catalogue that people as often have for mains. Common practice. */
 const eitherWay: ReadonlySet<string> = new Set([
   'tv',

@@ -7,7 +7,7 @@ import { drawFacts } from '../use.ts';
 import { answerSolarSize } from './answer.ts';
 import { solarSizeAsides } from './asides-table.ts';
 import { computeSolarSize, type SolarSizeFacts } from './compute.ts';
-import { forBattery } from './for-battery.ts';
+import { forBattery } from './sums/for-battery.ts';
 
 const panelSize = defineIntent<SolarSizeFacts>({
   name: 'solar-size',

@@ -33,6 +33,10 @@ const kinds = {
   'lead-acid': 'battery',
 } as const;
 
+/** What 100 Ah of a kind should be charged with at most, A. */
+export const mostChargeA = (chemistry: 'lfp' | 'agm' | 'gel' | 'flooded'): number =>
+  limitsOf(bankOfOne({ capacityAh: 100, chemistry })).chargeA;
+
 /** Words that ask what size of charger. */
 export const chargerSizeSpots: readonly string[] = asked.size;
 

@@ -2,9 +2,9 @@ import type { Reply } from '#answer/reply.ts';
 import { bankIn } from '#engine/battery/bank.ts';
 import { plain } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
-import type { RequestContext } from '../intent.ts';
-import { answerSolarSize } from './answer.ts';
-import { computeSolarSize } from './compute.ts';
+import type { RequestContext } from '../../intent.ts';
+import { answerSolarSize } from '../answer.ts';
+import { computeSolarSize } from '../compute.ts';
 
 /** Shares of a battery that are used a day and put back: all that is for use of it takes two days. Common practice. */
 const daily = { lfp: 0.4, lead: 0.25 } as const;
