@@ -46,7 +46,7 @@ test.for<[name: string, told: Told, words: string, out: HazardCode[]]>([
     'a fuse that its cable carries',
     { fuseA: 40, cable: { areaMm2: 6 } },
     'fuse wire-word',
-    ['no-fuse', 'bigger-fuse'],
+    ['over-current', 'no-fuse', 'bigger-fuse'],
   ],
   [
     'the same as it keeps blowing',

@@ -4,7 +4,7 @@ import { plainQuestions } from '#intents/term/plain/plain-questions.ts';
 
 /** Every pattern by itself, in the table's order: what the look-up by beginnings must come to. */
 const oneByOne = (words: readonly string[]) =>
-  plainQuestions.find(({ spots }) => spots.some(pattern => isSpotted(words, pattern)));
+  plainQuestions.find(({ spots }) => isSpotted(words, spots));
 
 it('finds by beginnings of words what it would find pattern by pattern', () => {
   // A line of words that each pattern wants, with the first of their alternatives and with the last.

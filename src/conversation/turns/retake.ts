@@ -5,7 +5,8 @@ import type { Cue } from '#language/words/en/cues.ts';
 import { monthNames } from '#quantity/month-names.ts';
 import { holds, isOf } from '#rig/correct.ts';
 import { gearIn, hasGear } from '#rig/gear.ts';
-import type { Stated } from '#rig/rig.ts';
+import { hasDraw, isSameName } from '#rig/merge.ts';
+import type { Stated, StatedLoad } from '#rig/rig.ts';
 import type { Heard } from '../hear.ts';
 import { lastFrame, ownFrame, rigFor } from '../kept/recall.ts';
 import type { Frame, Memory } from '../memory.ts';
@@ -227,6 +228,16 @@ function fitsIn({ facts }: Heard, frame: Frame): boolean {
   return keys.length > 0 && keys.every(key => takes.includes(key));
 }
 
+/** "Fridge averages 40 W" after 40 W of it: the same figure of the same thing, told closer. */
+export function isToldCloser({ loads = [], ...others }: Stated, before: Stated): boolean {
+  const isSame = (load: StatedLoad): boolean =>
+    hasDraw(load) &&
+    !!before.loads?.some(
+      one => isSameName(one.name, load.name) && one.powerW === load.powerW && one.currentA === load.currentA,
+    );
+  return Object.keys(others).length === 0 && loads.length > 0 && loads.every(isSame);
+}
+
 /**
  * "100Ah lithium" after one's own question that was answered without a battery: what that one had to do without, told
  * bare. What somebody says they have is told to be kept.
@@ -235,5 +246,10 @@ function fillsIn(heard: Heard, frame: Frame): boolean {
   const { cues, facts, owner, words } = heard;
   const isBare = words <= mostValueWords && owner === undefined && !cues.has('save') && !isOwning(heard);
   const isNew = Object.keys(facts).every(key => frame.facts[key as keyof Stated] === undefined);
-  return isBare && isNew && !undemanding.has(frame.intent) && fitsIn(heard, frame);
+  return (
+    isBare &&
+    (isNew || isToldCloser(facts, frame.facts)) &&
+    !undemanding.has(frame.intent) &&
+    fitsIn(heard, frame)
+  );
 }

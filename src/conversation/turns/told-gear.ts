@@ -10,7 +10,7 @@ import { leastSure } from '../unsure/sureness.ts';
 import { factsIn, readingsOf } from '../unsure/two-readings.ts';
 import { isOwning, opensAsking } from './asking.ts';
 import { asksItself, isPutAsQuestion, standsAlone } from './lean.ts';
-import { idle } from './retake.ts';
+import { idle, isToldCloser } from './retake.ts';
 
 // What a line tells of gear without asking anything: that is kept.
 
@@ -100,6 +100,8 @@ export function toldGear(memory: Memory, message: Message, heard: Heard): Heard 
     return { ...heard, intent: 'rig', options: [], certainty: Math.max(heard.certainty, leastSure) };
   const own = toldOfOwn(memory, message, heard) ?? takenOut(memory, message, heard);
   if (own) return own;
+  const before = ownFrame(memory.frames, message.from);
+  if (before && before === memory.frames.at(-1) && isToldCloser(heard.facts, before.facts)) return undefined;
   const isAskedLast = isPutAsQuestion(heard) && (asksItself(heard) || heard.recognised.words.at(-1) === '?');
   const rig = isAskedLast ? undefined : unsureOf(heard, 'rig');
   return rig && hasGear(gearIn(rig.facts)) ? rig : undefined;

@@ -8,11 +8,11 @@ test.for<[name: string, p: Partial<Record<HazardCode, number>>, concepts: string
   ['likely, and no word shows it', { 'mixed-parallel': 0.25 }, ['lithium'], []],
   [
     'so likely that other words than ours must show it',
-    { 'mixed-parallel': 0.5 },
+    { 'mixed-parallel': 0.8 },
     ['lithium'],
     ['mixed-parallel'],
   ],
-  ['as likely, but it would take the whole answer', { 'carbon-monoxide': 0.5 }, ['sleep'], []],
+  ['less likely, without a word that shows it', { 'carbon-monoxide': 0.5 }, ['sleep'], []],
   ['likely as a whole, and no one danger of them', { gas: 0.08, 'no-fuse': 0.09 }, ['fuse', 'gas-word'], []],
   ['hardly likely, with a word that shows it', { gas: 0.16 }, ['gas-word'], ['gas']],
   ['two at once', { 'no-fuse': 0.6, 'over-current': 0.2 }, ['fuse', 'inverter'], ['no-fuse', 'over-current']],
