@@ -149,7 +149,7 @@ describe('another’s', () => {
   test('stay is one’s own for the same trip', () => {
     const { facts } = played(
       'di: five nights in may, fridge 1.4A average, 100Ah agm, 120W panel, enough?',
-      "sol: I'm on the same trip with 100Ah lithium and a 2A average fridge",
+      "sol: I'm on the same trip with 100Ah lithium and a 2A average fridge, enough?",
     );
     expect(facts).toMatchObject({ durationH: 120, month: 5 });
     expect(facts.solar).toBeUndefined();

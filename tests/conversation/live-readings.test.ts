@@ -46,12 +46,12 @@ describe('what a question takes for the draw', () => {
     ],
     [
       'what goes in is no draw',
-      [fridge, [60, 'battery at 78% and +0.6A going in, how long will the fridge last?']],
+      [fridge, [60, 'monitor shows 78% and +0.6A going in, how long will it last?']],
       'rig',
     ],
     [
       'nor later',
-      [fridge, [60, 'battery at 78% and +0.6A going in, how long will the fridge last?'], [70, ask]],
+      [fridge, [60, 'monitor shows 78% and +0.6A going in, how long will it last?'], [70, ask]],
       'rig',
     ],
     ['nor with a panel', [withSun, [60, 'monitor shows 78% and +0.6A, how long will it last?']], 'rig'],

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { converse } from '#conversation/converse.ts';
 import { emptyMemory, type Memory } from '#conversation/memory.ts';
+import { intentNamed } from '#intents';
 
 // Random interleavings of people who each have figures of their own: whatever an answer goes by, a figure of somebody
 // else's stands in it with that person's name.
@@ -87,7 +88,9 @@ describe('whose numbers an answer holds', () => {
           const frame = after.frames.find(one => one.at === at.getTime());
           if (!frame || Object.keys(answer.figures).length === 0) continue;
           answered += 1;
-          const held = new Set(numbersIn(frame.facts));
+          // What its question takes: what else is known of the gear it does not go by.
+          const { takes } = intentNamed(frame.intent);
+          const held = new Set(numbersIn(takes.map(key => frame.facts[key])));
           for (const person of people.filter(one => one !== me)) {
             const theirs = figuresOf(person).filter(figure => held.has(figure));
             if (theirs.length === 0) continue;

@@ -15,8 +15,8 @@ const more = [
   'phone charger 5W on a 2000W inverter, what does it take from 12V?',
   'We camp in Cusco in July. What size generator for a 30A mains charger?',
   '200Ah lithium at 20%, 60A mains charger on a 800W generator, how long to run it?',
-  'Two 200W panels with Isc 11A in parallel, 10m of cable, what fuse?',
-  'AGM or lithium in 40 degree heat?',
+  'what fuse for two 200W panels with Isc 11A in parallel',
+  'AGM or lithium, at 40 degrees?',
   'Overcast in Cairns in March, 200W of panel. Jo says 40Ah a day, me 60Ah',
   '100Ah lithium at 30%, 20A mains charger, 2A fan on. How long to full?',
 ];

@@ -1,4 +1,5 @@
 import {
+  isMedicalTold,
   isWithinCable,
   isWithinInverter,
   isWithinLighter,
@@ -78,6 +79,8 @@ const rulings: readonly Ruling[] = [
       'no-start slow clicks dead-car battery-dead flat old remote always all-night frost #low-volts #below-zero',
     ),
   },
+  // The device of the talk before is none of a question that neither names nor counts it.
+  { code: 'medical', isOut: told => !isMedicalTold(told), unless: set('medical') },
   { code: 'cold-charge', isOut: told => ruledOut(told).includes('cold-charge'), unless: set() },
 ];
 

@@ -2,6 +2,7 @@ import type { IntentName } from '#answer/answer.ts';
 import type { Heard } from '../hear.ts';
 import type { Frame } from '../memory.ts';
 import { leastSure } from '../unsure/sureness.ts';
+import { readingsOf } from '../unsure/two-readings.ts';
 import { asksItself } from './lean.ts';
 
 // Short questions about the answer before, which name nothing themselves.
@@ -60,6 +61,18 @@ function sizeOf(own: Frame, heard: Heard): IntentName | undefined {
   return found?.[0] as IntentName | undefined;
 }
 
+const pointing: ReadonlySet<string> = new Set('that thats it its this'.split(' '));
+
+/** "What is that in amps?", where reading is torn between a unit's question and the one before: of what was just answered. */
+function inUnitOf(own: Frame, heard: Heard): IntentName | undefined {
+  const isTorn = heard.certainty < leastSure && isBareQuestion(heard);
+  if (!isTorn || !heard.recognised.words.some(word => pointing.has(word))) return undefined;
+  const asked = readingsOf(heard)
+    .slice(0, 2)
+    .map(({ intent }) => intent);
+  return asked.includes('convert') && asked.includes(own.intent) ? own.intent : undefined;
+}
+
 /** The question that a short line asks of one's own answer before; undefined where it asks none of these. */
 export const ofAnswerBefore = (own: Frame, heard: Heard): IntentName | undefined =>
-  howLongOf(own, heard) ?? itsCable(own, heard) ?? sizeOf(own, heard);
+  howLongOf(own, heard) ?? itsCable(own, heard) ?? sizeOf(own, heard) ?? inUnitOf(own, heard);

@@ -32,7 +32,7 @@ export function alarmed(
       p: hazards.get(code) ?? 0,
       kind: emergencies.has(code) ? ('emergency' as const) : ('other' as const),
     }))
-    .filter(({ code, p, kind }) => p >= alarm.sure || hasEvidence(code, concepts))
+    .filter(({ code, p }) => p >= alarm.sure || hasEvidence(code, concepts))
     .sort((a, b) => b.p - a.p)
     .slice(0, 2)
     .filter(({ p, kind }, k) => p >= (k === 0 ? alarm.first : alarm.further[kind]))

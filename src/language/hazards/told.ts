@@ -166,7 +166,8 @@ const isAllTold = ({ loads = [], durationH }: Told): boolean =>
 /** Whether what something is called means that somebody's health hangs on it. */
 const meansMedical = lately(name => meaningOf(name).some(({ concept }) => concept === 'medical'));
 
-const isMedical = ({ loads = [], removed = [] }: Told): boolean =>
+/** Whether something told keeps somebody well. */
+export const isMedicalTold = ({ loads = [], removed = [] }: Told): boolean =>
   loads.some(({ name = '' }) => !removed.includes(name) && meansMedical(name));
 
 /** The dangers that facts and memory show, whatever words they were told in. */
@@ -175,7 +176,7 @@ export function hazardsOf(told: Told): readonly HazardCode[] {
   if (isOverCurrent(told)) found.push('over-current');
   if (isColdCharge(told)) found.push('cold-charge');
   if (isMixed(told)) found.push('mixed-parallel');
-  if (isMedical(told)) found.push('medical');
+  if (isMedicalTold(told)) found.push('medical');
   if ((starterShareOf(told) ?? 0) > starterShare) found.push('starter-flat');
   return found;
 }

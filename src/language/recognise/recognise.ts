@@ -214,5 +214,11 @@ export function recognise(text: string): Recognised {
     );
     at = best.to;
   }
-  return { text, tokens, words, mentions: joined(batteriesPlaced(alternatorTold(mentions))).map(shaped) };
+  return {
+    text,
+    tokens,
+    // A word that others use is no slip of another, though what is mentioned may go by the one that it resembles.
+    words: words.map((word, i) => (usedWords.has(plain[i]!) ? plain[i]! : word)),
+    mentions: joined(batteriesPlaced(alternatorTold(mentions))).map(shaped),
+  };
 }
