@@ -80,11 +80,17 @@ test.for<[name: string, told: Told, words: string, out: HazardCode[]]>([
     [],
   ],
 ])('%s', ([, told, words, out]) => {
-  expect(outOf(told, new Set(words.split(' ')), false)).toEqual(out);
+  expect(outOf(told, new Set(['medical', ...words.split(' ')]), false)).toEqual(out);
 });
 
 test('a limit told by itself is no danger where gear is told, and may be one where something is asked', () => {
   const limited: Told = { batteries: [{ chemistry: 'lfp', maxCurrentA: 50 }] };
-  expect(outOf(limited, new Set(['bms']), true)).toEqual(['over-current']);
-  expect(outOf(limited, new Set(['bms']), false)).toEqual([]);
+  expect(outOf(limited, new Set(['bms', 'medical']), true)).toEqual(['over-current']);
+  expect(outOf(limited, new Set(['bms', 'medical']), false)).toEqual([]);
+});
+
+test('somebody’s health hangs on a question only where its words or its loads tell of a device', () => {
+  expect(outOf({ loads: [{ name: 'fridge' }] }, new Set(), false)).toContain('medical');
+  expect(outOf({ loads: [{ name: 'cpap' }] }, new Set(), false)).not.toContain('medical');
+  expect(outOf({}, new Set(['medical']), false)).not.toContain('medical');
 });

@@ -72,7 +72,9 @@ export function dangersIn(
 ): readonly HazardCode[] {
   const { hazards: ofWords, removed } = heard;
   const concepts = meaningOf(text).map(({ concept }) => concept);
-  const spoken = told.loads ? told : fill(told, intent.takes, memory).facts;
+  // A lesson, and a cable told with its current, are of nothing that is remembered to run.
+  const isOfItself = told.loads || told.cable?.currentA !== undefined || intent.name === 'learn';
+  const spoken = isOfItself ? told : fill(told, intent.takes, memory).facts;
   const known = isIdle(intent, told) ? told : fill(told, circumstances, memory).facts;
   const all: Told = {
     ...known,

@@ -8,7 +8,7 @@ import { gearIn, hasGear } from '#rig/gear.ts';
 import { hasDraw, isSameName } from '#rig/merge.ts';
 import type { Stated, StatedLoad } from '#rig/rig.ts';
 import type { Heard } from '../hear.ts';
-import { lastFrame, ownFrame, rigFor } from '../kept/recall.ts';
+import { lastFrame, ownFrame, personKey, rigFor } from '../kept/recall.ts';
 import type { Frame, Memory } from '../memory.ts';
 import type { Message } from '../message.ts';
 import { undemanding } from '../questions.ts';
@@ -45,12 +45,19 @@ function asksWhy({ recognised, words, intent, facts }: Heard): boolean {
   return (first === 'why' || isOfBot) && isPlain && ['settle', 'none', 'unclear'].includes(intent);
 }
 
+/** What an open lesson offers to say. */
+const lessonWords: ReadonlySet<string> = new Set(['next', 'quiz', 'stop', 'simpler']);
+
 /** A message that puts right or takes out what the question before has is about that question, whatever its words look like. */
 export function ofFrame(memory: Memory, message: Message, heard: Heard): Heard {
   const frame = lastFrame(memory, message.from);
   const { intent, removed } = heard;
   if (isSlipOfRig(memory, message, heard))
     return { ...heard, intent: 'rig', options: [], certainty: leastSure };
+  const [word, ...words] = heard.recognised.words;
+  const isOfLesson = heard.cues.has('simpler') || (words.length === 0 && lessonWords.has(word ?? ''));
+  if (isOfLesson && memory.lessons[personKey(message.from)]?.isOpen)
+    return { ...heard, intent: 'learn', facts: {}, options: [], certainty: leastSure };
   if (!frame) return heard;
   // "Show the working, Rick never believes anyone": of what was just answered.
   const told = Object.keys(heard.facts).filter(key => key !== 'voltsTaken');

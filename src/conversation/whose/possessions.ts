@@ -16,7 +16,7 @@ export const wholeOfSelf: ReadonlySet<string> = new Set(['mine', 'mines', 'ours'
 const ofThem: ReadonlySet<string> = new Set(['her', 'his', 'their']);
 const wholeOfThem: ReadonlySet<string> = new Set(['hers', 'his', 'theirs']);
 /** Whether it says whose by "her" or "hers". */
-export const isOfThem = (word: string): boolean => ofThem.has(word) || wholeOfThem.has(word);
+export const isSaidOfThem = (word: string): boolean => ofThem.has(word) || wholeOfThem.has(word);
 /** "She has", "shes got": what is told next is theirs. */
 const having: ReadonlySet<string> = new Set(['she', 'he', 'they', 'shes', 'hes', 'theyve']);
 const has: ReadonlySet<string> = new Set(['has', 'had', 'got', 'have', 'runs', 'owns']);

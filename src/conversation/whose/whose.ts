@@ -13,7 +13,7 @@ import { gearOf } from './gear-of.ts';
 import type { Lent } from './origins.ts';
 import { peopleIn, wordsWritten } from './people.ts';
 import type { Possession } from './possession.ts';
-import { gearFor, isOfThem, isSized, possessionsIn, wholeOfSelf } from './possessions.ts';
+import { gearFor, isSaidOfThem, isSized, possessionsIn, wholeOfSelf } from './possessions.ts';
 
 // "Her fridge on my battery": whose thing is spoken of, and what is known of it.
 
@@ -29,7 +29,7 @@ export interface Borrowed {
 const adding: ReadonlySet<string> = new Set('with plus adding add using borrowing'.split(' '));
 /** Whether a message speaks of "hers" or "his", and nobody fits. */
 export const isOfNobody = ({ possessions = [] }: Heard): boolean =>
-  possessions.some(({ who }) => isOfThem(who));
+  possessions.some(({ who }) => isSaidOfThem(who));
 
 /**
  * A message with whose gear it speaks of: each possession once for all that is asked of it later, and its owner, where
