@@ -3,8 +3,7 @@ import { isSpotted, spotted } from '#intents/spotting.ts';
 import { plainQuestions } from '#intents/term/plain/plain-questions.ts';
 
 /** Every pattern by itself, in the table's order: what the look-up by beginnings must come to. */
-const oneByOne = (words: readonly string[]) =>
-  plainQuestions.find(({ spots }) => isSpotted(words, spots));
+const oneByOne = (words: readonly string[]) => plainQuestions.find(({ spots }) => isSpotted(words, spots));
 
 it('finds by beginnings of words what it would find pattern by pattern', () => {
   // A line of words that each pattern wants, with the first of their alternatives and with the last.
