@@ -31,7 +31,7 @@ export interface EnergyBudget {
 }
 
 /** A day's use in the heat, beside that of mild weather. */
-export interface InHeat {
+interface InHeat {
   readonly airC: number;
   readonly mildAh: number;
   /** How many times as much it takes in the heat. */
