@@ -3,13 +3,13 @@ import { hasEvidence } from './evidence.ts';
 
 /**
  * From which probability on a danger is named: of all dangers together, of the likeliest that the words can show, and of
- * a further one beside it, of one that is an emergency more, as it takes the whole answer. From `sure` on a danger is
+ * a further one beside it; of an emergency more, as it takes the whole answer. From `sure` on a danger is
  * named although no word of the lexicon shows it: what was learned knows more words than the lexicon does. Chosen on
  * open messages by weights that had not seen them, so that hardly any danger is missed.
  */
 export const alarm = {
   least: 0.15,
-  first: 0.1,
+  first: { emergency: 0.2, other: 0.1 },
   further: { emergency: 0.25, other: 0.1 },
   sure: 0.7,
 } as const;
@@ -35,6 +35,6 @@ export function alarmed(
     .filter(({ code, p }) => p >= alarm.sure || hasEvidence(code, concepts))
     .sort((a, b) => b.p - a.p)
     .slice(0, 2)
-    .filter(({ p, kind }, k) => p >= (k === 0 ? alarm.first : alarm.further[kind]))
+    .filter(({ p, kind }, k) => p >= (k === 0 ? alarm.first : alarm.further)[kind])
     .map(({ code }) => code);
 }

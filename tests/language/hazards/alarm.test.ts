@@ -14,7 +14,9 @@ test.for<[name: string, p: Partial<Record<HazardCode, number>>, concepts: string
   ],
   ['less likely, without a word that shows it', { 'carbon-monoxide': 0.5 }, ['sleep'], []],
   ['likely as a whole, and no one danger of them', { gas: 0.08, 'no-fuse': 0.09 }, ['fuse', 'gas-word'], []],
-  ['hardly likely, with a word that shows it', { gas: 0.16 }, ['gas-word'], ['gas']],
+  ['hardly likely, with a word that shows it', { 'no-fuse': 0.16 }, ['fuse'], ['no-fuse']],
+  ['as likely an emergency, which takes the whole answer', { gas: 0.16 }, ['gas-word'], []],
+  ['an emergency likelier than that', { gas: 0.21 }, ['gas-word'], ['gas']],
   ['two at once', { 'no-fuse': 0.6, 'over-current': 0.2 }, ['fuse', 'inverter'], ['no-fuse', 'over-current']],
   [
     'an emergency beside it must be likelier',
