@@ -17,7 +17,7 @@ export const faultAsides: readonly Aside[] = [
   {
     name: 'wrong-way-round',
     spots: [
-      'revers*|backward*|wrong_way|back_to_front|polarity|swapped_plus|swap_plus|plus_and_minus|mix_up lead*|red|black|wire*|connect*|hook*|batter*|polarity|terminal*|plus|minus|pv -shunt -monitor',
+      'revers*|backward*|wrong_way|back_to_front|polarity|swapped_plus|swap_plus|plus_and_minus|positive_and_negative|red_and_black|mix_up|mixed_up lead*|red|black|wire*|connect*|hook*|batter*|polarity|terminal*|plus|minus|positive|negative|pv -shunt -monitor',
     ],
     says: 'At best it blows the main fuse; at worst inverter, controller or charger die at once.',
     lines: [
