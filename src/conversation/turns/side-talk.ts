@@ -1,3 +1,4 @@
+import { intentNamed } from '#intents';
 import type { Heard } from '../hear.ts';
 import { isIntent, undemanding } from '../questions.ts';
 import { leastSure } from '../unsure/sureness.ts';
@@ -31,13 +32,25 @@ const leastQuiet = 0.25;
 /** Likelier than this, no question is asked. */
 const mostQuiet = 0.5;
 
+/** As likely as this, what words show to be a trouble is told to hear what it is. */
+const leastTrouble = 0.3;
+
+/** Whether a trouble is told by its signs, though nothing is asked: "it wont charge off the solar today". */
+const tellsTrouble = ({ options, recognised }: Heard): boolean =>
+  options.some(({ intent, probability }) => intent === 'fault' && probability >= leastTrouble) &&
+  intentNamed('fault').subjectIn?.(recognised.words, recognised.text) !== undefined;
+
 /** What is read as no question, though all questions together are likelier: the likeliest of them, where gear is asked of. */
 export function likelierAsked(heard: Heard): Heard | undefined {
   const { intent, certainty } = heard;
   if (isIntent(intent) && !isQuiet(intent)) return undefined;
-  if (certainty >= leastSure || quietShare(heard) >= mostQuiet || heard.hazards.length > 0) return undefined;
-  if (!asksOfGear(heard) && !heard.cues.has('question-mark')) return undefined;
-  const first = readingsOf(heard).find(one => !undemanding.has(one.intent));
+  if (certainty >= leastSure || heard.hazards.length > 0) return undefined;
+  const isTrouble = tellsTrouble(heard);
+  if (!isTrouble && quietShare(heard) >= mostQuiet) return undefined;
+  if (!isTrouble && !asksOfGear(heard) && !heard.cues.has('question-mark')) return undefined;
+  const first = readingsOf(heard).find(({ intent: asked }) =>
+    isTrouble ? asked === 'fault' : !undemanding.has(asked),
+  );
   return first && { ...heard, intent: first.intent, facts: factsIn(first.stated, heard) };
 }
 
