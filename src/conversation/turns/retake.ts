@@ -16,6 +16,7 @@ import { leastSure } from '../unsure/sureness.ts';
 import { factsIn, readingsOf } from '../unsure/two-readings.ts';
 import { borrowedIn } from '../whose/whose.ts';
 import { isOwning } from './asking.ts';
+import { chemistrySlip } from './chemistry-slip.ts';
 import { asksItself, isPair, isPutAsQuestion, opensTurn, theirFrame } from './lean.ts';
 import { circumstances } from './lent-by.ts';
 import { asksWhyAlone, ofAnswerBefore } from './of-answer.ts';
@@ -73,6 +74,8 @@ export function ofFrame(memory: Memory, message: Message, heard: Heard): Heard {
     return { ...heard, intent: frame.intent, facts: {}, claims: [], cues, options: [], certainty: leastSure };
   }
   const own = ownFrame(memory.frames, message.from);
+  const otherKind = own && !undemanding.has(own.intent) ? chemistrySlip(own, heard) : undefined;
+  if (otherKind) return otherKind;
   const inTalk = own && ofAnswerBefore(own, heard);
   if (inTalk) return { ...heard, intent: inTalk, facts: {}, options: [], certainty: leastSure };
   const isOwnSlip =
