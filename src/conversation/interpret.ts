@@ -95,6 +95,8 @@ const keyOf = (intent: string, facts: Stated): string => `${intent} ${JSON.strin
 
 /** Holds a message against memory, once: the question, its facts and whose they are, and what is missing. */
 export function interpret(memory: Memory, message: Message, said: Heard, options: Options = {}): Interpreted {
+  // What was chosen of two readings is what is asked.
+  if (said.isPicked) return taken(memory, message, said, undefined, options);
   const own = (asked: Frame) => replayed(memory, message, asked, options);
   const argument = appealed(memory, message, said, own);
   if (argument) return taken(memory, message, argument, undefined, options);

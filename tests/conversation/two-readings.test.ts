@@ -6,6 +6,7 @@ import { emptyMemory } from '#conversation/memory.ts';
 import { leastSure, leastSureAlone } from '#conversation/unsure/sureness.ts';
 import { twoReadings } from '#conversation/unsure/two-readings.ts';
 import { nothingSaid } from '../intents/setting.ts';
+import { talk } from './talk.ts';
 
 const fan = { name: 'fan', currentA: 2 };
 const battery = [{ capacityAh: 100 }];
@@ -93,4 +94,16 @@ test('nothing is answered while two readings stand', () => {
   expect(converse(emptyMemory(), { ...message, text: 'fan 2A, 100Ah, how long?' }).answer.intent).toBe(
     'run-time',
   );
+});
+
+test('a yes to what was said back is a yes to that in a group as well, whatever the talk was of', () => {
+  const asked = [
+    'kim: 1500W inverter trips with the 1600W hair dryer',
+    'kim: running a 45W fridge from the start battery overnight, will the ute crank in the morning',
+  ] as const;
+  for (const kind of ['private', 'group'] as const) {
+    const back = talk([...asked], { kind }).last;
+    const { last } = talk([...asked, `kim: ${back.next[0] ?? 'yes'}`], { kind });
+    expect(last.intent).toBe('starter-reserve');
+  }
 });

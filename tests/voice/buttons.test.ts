@@ -20,7 +20,7 @@ test('every button brings an answer, another one, and takes no caution away', { 
 });
 
 test('a button that repeats, asks back or drops a caution is seen', () => {
-  const shown = { intent: 'trip', text: 'Yes.', cautions: ['a'], next: [] };
+  const shown = { intent: 'trip', text: 'Yes.', figures: { runTime: {} }, cautions: ['a'], next: [] };
   const pressed = (answer: object) =>
     useless({ turns: [], shown, button: 'and flat?', answer: { ...shown, ...answer } } as unknown as Pressed);
   expect(pressed({})).toMatch(/repeats/);

@@ -69,9 +69,11 @@ export function useless({ shown, button, answer }: Pressed): string | undefined 
   const isChosen = shown.intent === 'unclear';
   if (!isChosen && /To work that out I need/.test(answer.text)) return 'it asks what it needs';
   if (plain(answer.text) === plain(shown.text)) return 'it repeats the answer';
-  // The same question again, turned: what to be careful of stays, unless the turn takes its cause away.
+  // The same question again, turned: what to be careful of stays, unless the turn takes its cause away. What could not
+  // be answered yet is not turned by an example of how to ask it.
   const isTurn =
     answer.intent === shown.intent &&
+    Object.keys(shown.figures).length > 0 &&
     shown.intent !== 'term' &&
     !/^(?:what if (?:agm|lithium|in parallel)|quiz|next)/.test(button);
   const lost = isTurn ? shown.cautions.filter(caution => !answer.cautions.includes(caution)) : [];

@@ -47,6 +47,12 @@ const put: readonly Put[] = [
     besides: new Set(['convert', 'unclear']),
     words: ['can|could|possible run|use|power -how'],
   },
+  // "What is the alternator?"
+  {
+    intent: 'term',
+    besides: new Set(['charge-path']),
+    words: ['what_is_the|what_is_a|what_is_an|whats_a|whats_an alternator|isolator|dcdc|dc_dc -best -better'],
+  },
   // "2 kVA generator, how long to charge it?"
   {
     intent: 'charge-time',
