@@ -48,8 +48,8 @@ const named = (
 ): Assumption => ({ name, value, low, high, unit, why });
 
 /** Else an amount is put back somewhere below the brim: as far below as chargers stop. */
-const isLevelTold = ({ missingAh, bank, targetPercent }: Charge): boolean =>
-  missingAh === undefined || bank.stateOfChargePercent !== undefined || targetPercent !== undefined;
+const isLevelTold = ({ bank, targetPercent }: Charge): boolean =>
+  bank.stateOfChargePercent !== undefined || targetPercent !== undefined;
 
 /** Only an amount to put back was told: nobody says that it fills the battery to the brim. */
 const isPutBack = (charge: Charge): boolean =>
@@ -141,7 +141,7 @@ export function chargeOf(charge: Charge, sourceA: number, values: Values, trace?
   // Full is where chargers call it full, for the charge as for the time; an amount that was told goes in whole.
   // Lithium takes its last half per cent in minutes: it goes in whole too.
   const isWhole = charge.missingAh !== undefined || bank.chemistry === 'lfp';
-  const to = isLevelTold(charge) ? (isWhole ? (1 - s_1) * C : Math.min(from, end(s_1))) : end(1);
+  const to = isWhole && isLevelTold(charge) ? (1 - s_1) * C : end(s_1);
   const neededAh = putInAh(battery, isWhole ? to + Q_m : from, to, trace);
   const currentA = run(
     chargingCurrent,

@@ -91,13 +91,11 @@ export function predict(learned: Learned, expected: Expected, at: number): Learn
 /** F P Fᵀ, where only the level changes: by `slope` for a little of each of the others. */
 function spread(cov: number[], slope: ByPart): void {
   let own = covAt(cov, 0, 0);
-  const row = Array<number>(size).fill(0);
   for (let j = 1; j < size; j++) {
     let sum = covAt(cov, 0, j);
     for (let i = 1; i < size; i++) sum += present(slope[i]) * covAt(cov, i, j);
-    row[j] = sum;
     own += present(slope[j]) * (covAt(cov, 0, j) + sum);
+    cov[place(0, j)] = sum;
   }
   cov[0] = own;
-  for (let j = 1; j < size; j++) cov[place(0, j)] = present(row[j]);
 }

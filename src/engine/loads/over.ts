@@ -28,12 +28,7 @@ export function chargeOver(day: Day, hours: number, trace?: Trace): number {
 
 /** The average current (A) of all that runs at once: what has no hours of its own is on throughout. */
 export const meanwhileA = (use: Use, values: Values, trace?: Trace): number =>
-  run(
-    averageCurrent,
-    { Q: dailyUseAh({ ...use, doAllRunOn: true, doesMainsRunOn: true }, values, trace), t_day: 24 },
-    trace,
-  );
+  run(averageCurrent, { Q: dailyUseAh({ ...use, doAllRunOn: true }, values, trace), t_day: 24 }, trace);
 
 /** What that takes for granted. */
-export const meanwhileAssumptions = (use: Use): Assumption[] =>
-  useAssumptions({ ...use, doAllRunOn: true, doesMainsRunOn: true });
+export const meanwhileAssumptions = (use: Use): Assumption[] => useAssumptions({ ...use, doAllRunOn: true });

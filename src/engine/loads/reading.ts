@@ -83,8 +83,8 @@ const allDayFromH = 20;
 export function runningHours(load: Load, row = builtAs(load).row): number | undefined {
   const isOfRunning = isRunningDraw(load) && isDrawTold(load) && !isWhole(load);
   if (row?.setPointC === undefined || load.isAverage || load.dutyPercent !== undefined) return undefined;
-  const hours = load.hoursPerDay ?? (load.minutesPerDay === undefined ? undefined : load.minutesPerDay / 60);
-  return isOfRunning && hours !== undefined && hours < allDayFromH ? hours : undefined;
+  const hours = load.hoursPerDay ?? (load.minutesPerDay ?? Infinity) / 60;
+  return isOfRunning && hours < allDayFromH ? hours : undefined;
 }
 
 /** Whether a draw told of a thing that cools is that of its compressor, and no average. */

@@ -38,5 +38,5 @@ export function turnedBeamFactor(sun: SunDay, tiltDeg: number, awayDeg: number):
     onPanel += Math.max(0, steady + noon * Math.cos(omega) + sideways * Math.sin(omega));
     onFlat += Math.sin(delta) * Math.sin(phi) + Math.cos(delta) * Math.cos(phi) * Math.cos(omega);
   }
-  return onFlat > 0 ? onPanel / onFlat : 0;
+  return onPanel / onFlat;
 }

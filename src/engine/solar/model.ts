@@ -28,8 +28,7 @@ export { hourlyShares } from './hourly.ts';
 /** Under full cloud a given figure at or below this is taken to be the cloudy figure already, h. */
 const overcastAlreadyH = 2;
 
-const isCutByCloud = (c: SolarCase) =>
-  c.sky === 'overcast' && c.peakSunHours !== undefined && c.peakSunHours > overcastAlreadyH;
+const isCutByCloud = (c: SolarCase) => c.sky === 'overcast' && (c.peakSunHours ?? 0) > overcastAlreadyH;
 
 /** Where the sun hours come from: told, from place and month, from a place in the average of its year, or from nothing. */
 const sunSource = (c: SolarCase): 'told' | 'month' | 'year' | 'unknown' => {

@@ -99,16 +99,18 @@ export function laidOf(trip: Trip): Laid {
 }
 
 /** A trip with another battery, another panel or other driving: what that leaves as it was isn't laid out again. */
-export function varied(trip: Trip, change: Partial<Pick<Trip, 'bank' | 'sun' | 'driving' | 'days'>>): Trip {
+export function varied(
+  trip: Trip,
+  change: Partial<Pick<Trip, 'bank' | 'sun'>> | Pick<Trip, 'driving' | 'days'>,
+): Trip {
   const other = { ...trip, ...change };
-  if (change.sun && !trip.sun) return other;
+  if ('sun' in change && !trip.sun) return other;
   const laid = laidOf(trip);
-  const isMoved = change.driving !== undefined || change.days !== undefined;
   const days = other.days ?? [];
   const skyOf = (day: number): number => present(laid.plan.skies[day]);
   laidOut.set(other, {
     ...laid,
-    ...(isMoved && {
+    ...('driving' in change && {
       plan: planOf(laid.plan.days, days, other.driving?.hoursPerDay ?? 0, skyOf),
       ...drivingOf(other),
     }),

@@ -9,7 +9,7 @@ import type { SketchLead } from '#engine/cable/sketch-lead.ts';
 import { carriesA } from '#engine/cable/surroundings.ts';
 import { dropLimits, fuseFactor } from '#engine/cable/tables.ts';
 import { wiringChart } from '#intents/wiring-chart.ts';
-import type { Facts } from '#rig/rig.ts';
+import type { Facts, Solar } from '#rig/rig.ts';
 import { illegible } from '../../answer/chart/legible.ts';
 
 const dc = (name: string, currentA?: number) => ({ name, count: 1, supply: 'dc' as const, currentA });
@@ -165,6 +165,16 @@ describe('a rig', () => {
     const [starter, house] = present(branch).leads as [SketchLead, SketchLead];
     expect(starter.currentA).toBeGreaterThan(house.currentA);
     expect(house.currentA).toBe(25);
+  });
+  test('a panel without its watts has no lead, and changes none beside it', () => {
+    const told = { count: 1, powerW: 200 };
+    const branches = (...solar: Solar[]) =>
+      present(sketchOf({ ...bank, solar, loads: [dc('fridge', 4)] })).branches.filter(
+        ({ side }) => side === 'in',
+      );
+    expect(branches({ count: 1 })).toEqual([]);
+    expect(branches(told, { count: 1 })).toEqual(branches(told));
+    expect(branches(told)).toHaveLength(1);
   });
   test('panels in series halve the current of their lead, and not that behind the controller', () => {
     const solar = [{ count: 2, powerW: 200, openCircuitV: 24 }];

@@ -61,6 +61,24 @@ describe('charging, common practice', () => {
     expect(cold.timeH).toBeLessThan(15);
   });
 
+  test.for<[Chemistry, number]>([
+    ['lfp', 20],
+    ['agm', 20],
+    ['lfp', 100],
+    ['agm', 100],
+  ])(
+    '%s at %d %%: a level that is taken fills as one that was told, and what is full takes nothing',
+    ([chemistry, percent]) => {
+      const { charge, values } = charging(chemistry, 100, percent);
+      const untold: Charge = { ...charge, bank: { ...charge.bank, stateOfChargePercent: undefined } };
+      const taken = { ...likely(chargeAssumptions(untold)), stateOfCharge: percent };
+      const { neededAh, timeH } = chargeOf(untold, 20, taken);
+      expect(neededAh).toBeCloseTo(chargeOf(charge, 20, values).neededAh, 9);
+      expect(timeH).toBeCloseTo(chargeOf(charge, 20, values).timeH, 9);
+      expect(neededAh === 0).toBe(percent === 100);
+    },
+  );
+
   test('to a target, and past it', () => {
     const target = run('lfp', 150, 40, 25, { targetPercent: 75 });
     expect(target.timeH).toBeCloseTo(52.5 / (0.99 * 25), 6);

@@ -139,6 +139,16 @@ describe('watts at once', () => {
     expect(start()).toBe(0);
   });
 
+  test('at its hardest a compressor takes eight times its running watts; what has none starts as ever', () => {
+    const start = (isHard: boolean, ...loads: Load[]) => startingW(outlet(...loads), {}, undefined, isHard);
+    const fridge = ac('fridge', { powerW: 100 });
+    expect([start(false, fridge), start(true, fridge)]).toEqual([500, 800]);
+    expect(start(true, fridge, ac('kettle', { powerW: 1000 }))).toBe(1800);
+    expect(start(true, ac('pump', { powerW: 100 }))).toBe(start(false, ac('pump', { powerW: 100 })));
+    // Watts of its plate that were told are no guess.
+    expect(start(true, { ...fridge, startsPowerW: 600 })).toBe(600);
+  });
+
   test('a start has a line where there is one', () => {
     const lines = (...loads: Load[]) => {
       const trace = new Trace();

@@ -95,6 +95,17 @@ describe('learnt from readings worked out by hand', () => {
     expect(lasts.value).toBeCloseTo(1 / draw.value, 6);
   });
 
+  test('what is missing has its span about it: nine in ten, no less than none and no more than all', () => {
+    const { missing } = findings(learntFrom(night, plain), plain);
+    expect(Math.abs(missing.value - 0.7)).toBeLessThan(0.02);
+    expect(missing.low).toBeGreaterThan(missing.value - 0.05);
+    expect(missing.low).toBeLessThan(missing.value);
+    expect(missing.high - missing.value).toBeCloseTo(missing.value - missing.low, 9);
+    const near = (percent: number) => findings(learntFrom([{ at: at(0), percent }], plain), plain).missing;
+    expect(near(100).low).toBe(0);
+    expect(near(0).high).toBe(1);
+  });
+
   test('an amp hour counted for each 1/70 of the charge: the draw is right and the battery holds 70 Ah', () => {
     // 1 A, amp hours at 18 and 6 o'clock, per cent an hour later: 7 Ah of 70 are 10 points.
     const both = [18, 30, 42, 54].flatMap(hour => [

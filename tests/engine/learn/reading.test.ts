@@ -50,6 +50,28 @@ describe('what a reading is measured against', () => {
   });
 });
 
+describe('a glance at the amps', () => {
+  const glance = (useA: number, sunA: number) => {
+    const flows = (a: number) => Array<number>(hours).fill(a);
+    const rig = { ...expected, useAh: flows(useA), sunAh: flows(sunA) };
+    return present(seenIn({ at: 12 * hourMs, netA: 1 }, worn, rig)[0]);
+  };
+
+  test('is held against the sun less the use, and tells the less the more of either flows', () => {
+    expect(glance(2, 6)).toMatchObject({ what: 'amps', value: 1, expected: 4 });
+    expect(glance(4, 6).variance).toBeGreaterThan(glance(2, 6).variance);
+    expect(glance(2, 8).variance).toBeGreaterThan(glance(2, 6).variance);
+    expect(glance(2, 0).variance).toBeGreaterThan(0);
+  });
+
+  test('independent doubts add as squares: those of sun and use come to those of each', () => {
+    const [both, use, sun, none] = [glance(2, 6), glance(2, 0), glance(0, 6), glance(0, 0)].map(
+      g => g.variance,
+    );
+    expect(present(both) + present(none)).toBeCloseTo(present(use) + present(sun), 9);
+  });
+});
+
 describe('what readings of Ah used over days teach', () => {
   /** Used Ah every twelve hours at a steady draw, A. */
   function taught(amps: number) {

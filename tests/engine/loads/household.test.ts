@@ -27,6 +27,7 @@ describe('how a thing that cools is built', () => {
     ['large on 12 V', load('fridge', { volumeL: 225 }), 'camping'],
     ['by its name, for gas too', load('three way fridge'), 'three-way'],
     ['absorption', load('absorption fridge', { supply: 'ac' }), 'three-way'],
+    ['a thing of no known kind', load('gizmo'), 'camping'],
     ['medicine keeps its own', load('medicine fridge', { supply: 'ac', powerW: 100 }), 'camping'],
   ])('%s: %s', ([, one, build]) => {
     expect(buildOf(one)).toBe(build);

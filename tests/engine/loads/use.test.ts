@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { present } from '#basics/present.ts';
 import { dailyUseAh, dayOf, type Use, useAssumptions, usePerLoad } from '#engine/loads/model.ts';
-import { chargeOver } from '#engine/loads/over.ts';
+import { chargeOver, meanwhileA, meanwhileAssumptions } from '#engine/loads/over.ts';
 import { coolingReading } from '#engine/loads/reading.ts';
 import type { Load } from '#rig/rig.ts';
 import { Trace } from '#rule/trace.ts';
@@ -91,6 +91,15 @@ describe('a day’s use in Ah at 12 V', () => {
   test('where all run on, nothing has typical hours', () => {
     const loads = [dc('fan', { currentA: 2 }), dc('lamp', { currentA: 0.5 })];
     expect(dailyUseAh({ ...use(...loads), doAllRunOn: true }, {})).toBeCloseTo(60, 9);
+  });
+
+  test('meanwhile all run, on mains too: 2 A and 0.5 A are 2.5 A', () => {
+    const loads = [dc('fan', { currentA: 2 }), dc('lamp', { currentA: 0.5 })];
+    expect(meanwhileA(use(...loads), {})).toBeCloseTo(2.5, 9);
+    const kettle = use(ac('kettle', { powerW: 1000 }));
+    expect(meanwhileA(kettle, {})).toBeCloseTo(dailyUseAh({ ...kettle, doAllRunOn: true }, {}) / 24, 9);
+    expect(meanwhileA(kettle, {})).toBeGreaterThan(1000 / 12);
+    expect(meanwhileAssumptions(use(dc('fan'))).map(a => a.name)).toEqual(['fan power']);
   });
 
   test('what people leave out is typical, assumed and named', () => {

@@ -4,7 +4,7 @@ import { circuitAssumptions } from '#engine/cable/circuit.ts';
 import { airTemperature, dayTemperature, heightOf } from '#engine/solar/air.ts';
 import { coldestMorning } from '#engine/solar/cold.ts';
 import { dailyYield, flowingAh } from '#engine/solar/model.ts';
-import { fewestInSeries, toldOpenV } from '#engine/solar/module.ts';
+import { fewestInSeries, fullPowerVolts, toldOpenV } from '#engine/solar/module.ts';
 import { wiringAssumptions } from '#engine/solar/wiring.ts';
 import { judgeWiring } from '#engine/solar/wiring-fit.ts';
 import type { Solar } from '#rig/rig.ts';
@@ -18,6 +18,19 @@ const panel = (count: number, openCircuitV?: number, powerW = 100): Solar => ({
 test('open-circuit volts of unlike panels are their mean, each panel counted', () => {
   expect(toldOpenV([panel(2, 22), panel(1, 40)])).toBeCloseTo((22 + 22 + 40) / 3, 9);
   expect(toldOpenV([panel(2, 22), panel(1)])).toBeUndefined();
+});
+
+test('a PWM at 24 V has twice the volts of panels for 12 V, a large one too: it may be one for a roof on 12 V alone', () => {
+  const at = (blocks: number, powerW: number) =>
+    fullPowerVolts({ blocks, panels: [panel(1, undefined, powerW)] });
+  const [small, large] = [at(1, 100), at(1, 300)];
+  expect(large.value).toBe(small.value);
+  expect(large.high).toBeGreaterThan(1.5 * small.high);
+  for (const powerW of [100, 300]) {
+    const { value, low, high, why } = at(2, powerW);
+    expect([value, low, high]).toEqual([2 * small.value, 2 * small.low, 2 * small.high]);
+    expect(why).toBe('panels for 24 V, or as many for 12 V in series');
+  }
 });
 
 test.for([
