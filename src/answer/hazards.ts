@@ -86,6 +86,18 @@ export const hazardAnswers: readonly HazardAnswer[] = [
         },
       },
       {
+        of: [['eggs'], ['battery', 'battery-box', 'charge', 'charger-thing', 'lead-acid']],
+        not: ['gas-word', 'bottle', 'gas-alarm', 'cooker', 'smoke', 'swollen'],
+        says: {
+          first: 'Stop the charging, from afar; doors open, no flame or spark: that smell is battery gas.',
+          call: `Hot, hissing, swollen or smoking: everybody out and well away. ${emergencyNumber}`,
+          instead:
+            'It is overcharged or dying: leave it off and aired for hours, and don’t charge it so again. Charger volts and battery want checking first.',
+          defers:
+            'Past that, a battery dealer tests it; one that gasses lives in a box vented to the outside.',
+        },
+      },
+      {
         of: [['closed'], ['wet-lead', 'battery-box', 'lead-acid']],
         not: ['ignite', 'gas-word', 'bottle', 'eggs', 'smell', 'hiss', 'hot', 'leak', 'gas-alarm', 'smoke'],
         says: {

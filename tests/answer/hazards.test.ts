@@ -38,6 +38,8 @@ test('an emergency is what to do now, then whom to call', () => {
 test.for([
   ['acid in an eye is rinsed', ['acid', 'body', 'battery'], /^Rinse it with running water/],
   ['a battery shut in where one sleeps is vented', ['closed', 'wet-lead', 'bed'], /^Not without a vent/],
+  ['rotten eggs from a battery on charge are its gas', ['eggs', 'battery', 'charge'], /^Stop the charging/],
+  ['rotten eggs from the stove are a leak', ['eggs', 'gas-word', 'battery'], /^No spark/],
   ['acid looked at with a lighter is a spark', ['acid', 'caps', 'ignite', 'body'], /^No spark/],
   ['a smell in a shut van is a leak', ['gas-word', 'smell', 'closed', 'battery-box'], /^No spark/],
 ] as const)('gas: %s', ([, concepts, first]) => {

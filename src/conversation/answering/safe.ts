@@ -141,6 +141,14 @@ function body(reply: Reply, { codes, intent, facts, isBack }: Danger): Reply {
   // Where a danger is seen the warning is the answer: nobody is told besides that there was no question.
   if (intent === 'unclear' && !isBack) return bare(reply, false);
   const isSoft = reply.verdict === 'yes' || reply.verdict === 'tight';
+  // A cable that is only just enough is not enough: what would do is worth more than the general line.
+  if (intent === 'cable-size' && codes[0] === 'over-current' && reply.verdict === 'tight')
+    return {
+      ...reply,
+      verdict: 'no',
+      headline: reply.headline.replace(/^Tight: /, 'No: '),
+      lines: reply.lines?.slice(-2),
+    };
   if (isWithheld || (isRefused && (isSoft || isBack))) return bare(reply, wasYesNo || isDenied);
   if (codes[0] === 'starter-flat' && isSoft) return { ...reply, headline: plainly(reply.headline) };
   if (codes.includes('medical') && reply.verdict === 'yes')
