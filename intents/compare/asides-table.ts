@@ -106,9 +106,9 @@ export const compareAsides: readonly Aside[] = [
     ],
   },
   {
-    name: 'socket-or-anderson',
-    spots: ['lighter|cig*|ciggy|cigarette|dash anderson|merit|hella|screw_in which|or|better|into|what'],
-    says: 'Anderson, or a screw-in plug: a lighter socket works loose, gets hot and stops a fridge.',
+    name: 'socket-or-two-pole',
+    spots: ['lighter|cig*|ciggy|cigarette|dash anderson|two_pole|screw_in which|or|better|into|what'],
+    says: 'A 50 A two-pole plug, or a screw-in one: a lighter socket works loose and gets hot.',
     lines: ['Run it from the battery with its own fuse, 15 A on 6 mm² for a fridge at the back.'],
     cautions: ['fuse-at-battery'],
   },

@@ -38,7 +38,7 @@ export const specialSymptoms: readonly Symptom[] = [
       {
         likely: 'A loose contact, right there: it sparks and gets hot, so mend it before you use it.',
         check:
-          'Plug: pull it, look for brown or loose springs. Renew it; for a fridge take a screw-in or Anderson plug.',
+          'Plug: pull it, look for brown or loose springs. Renew it; for a fridge take a screw-in plug or a 50 A two-pole one.',
       },
       {
         likely: 'A broken strand or a dry crimp just behind the plug.',

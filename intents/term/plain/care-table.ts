@@ -21,6 +21,18 @@ export const careQuestions: readonly PlainQuestion[] = [
     next: ['how do I store a battery?'],
   },
   {
+    name: 'plugged-in-for-months',
+    hasAnyFigures: true,
+    spots: [
+      'plugged_in|plugged_into|on_charge|on_the_charger|on_hook_up|on_hookup|on_mains leave|left|keep|stay all_winter|over_winter|winter|for_months|all_the_time|permanently -solar -panel* -inverter -how_long -fridge',
+    ],
+    says: 'On a smart charger set to your battery, yes: it eases off by itself. Off an old one without stages.',
+    lines: [
+      'Lithium is happier not kept full for months: about half full, and everything off.',
+      'Look in now and then: too hot to touch, swollen or smelling, and it comes off.',
+    ],
+  },
+  {
     name: 'home-for-winter',
     isBeforeSums: true,
     spots: [

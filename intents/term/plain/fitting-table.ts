@@ -25,7 +25,7 @@ export const fittingQuestions: readonly PlainQuestion[] = [
     lines: ['Without a battery the panel’s 20 V and more can kill some controllers, and what hangs on them.'],
   },
   {
-    name: 'anderson-colours',
+    name: 'two-pole-colours',
     isBeforeSums: true,
     spots: [
       'anderson|andersons grey|gray|red|blue|yellow|black|colour|color mate|fit|fits|join|together|plug|other|differ*|mean* -wire -cable -lead -pin_by_pin -hot -warm -melt*',
@@ -34,7 +34,7 @@ export const fittingQuestions: readonly PlainQuestion[] = [
     lines: ['Plus to plus as marked on it; check with a meter before the first use.'],
   },
   {
-    name: 'anderson-rating',
+    name: 'two-pole-rating',
     isBeforeSums: true,
     hasAnyFigures: true,
     spots: [
