@@ -126,8 +126,7 @@ const partOfDayH = 12;
 
 /** A load alone without hours runs on and on; among others it has the typical hours of its kind. */
 export function runsOn({ load, row, cycles }: ReadLoad, use: Use): boolean {
-  if (cycles || load.isAverage || !row || row.setPointC !== undefined || use.doAllRunOn) return true;
-  if (isAlwaysOn(row)) return true;
+  if (cycles || load.isAverage || !row || use.doAllRunOn || isAlwaysOn(row)) return true;
   if (use.isOfDay && row.hoursPerDay[2] <= partOfDayH) return false;
   const isAlone = use.loads.length === 1 && isDrawTold(load);
   return isAlone && (row.supply === 'dc' || !!use.doesMainsRunOn);

@@ -73,9 +73,9 @@ export function planOf(
   const isDrivingTold = told.some(day => day.drivingH !== undefined);
   for (let day = 0; day < days; day++) {
     const { drivingH = isDrivingTold ? 0 : drivingHoursPerDay, generatorH = 0, mainsH = 0 } = told[day] ?? {};
-    if (drivingH > 0) mark(plan.driving, day, driveOf(drivingH));
-    if (generatorH > 0) mark(plan.generator, day, generatorOf(generatorH));
-    if (mainsH > 0) mark(plan.mains, day, mainsOf(mainsH));
+    mark(plan.driving, day, driveOf(drivingH));
+    mark(plan.generator, day, generatorOf(generatorH));
+    mark(plan.mains, day, mainsOf(mainsH));
     plan.skies[day] = skyOf(day);
   }
   return plan;

@@ -1,10 +1,16 @@
 import { describe, expect, test } from 'vitest';
 import { present } from '#basics/present.ts';
-import { bankOf, nominalVoltage } from '#engine/battery/bank.ts';
+import { bankIn, bankOf, nominalVoltage } from '#engine/battery/bank.ts';
 import type { Battery } from '#rig/rig.ts';
 
 type Joined = readonly [ah: number, v: number];
 const many = (count: number, rest: Partial<Battery>): Battery[] => [{ count, ...rest }];
+
+test('a rig without a battery has no bank', () => {
+  expect(bankIn({})).toBeUndefined();
+  expect(bankIn({ batteries: [] })).toBeUndefined();
+  expect(bankIn({ batteries: [{ count: 2, capacityAh: 100 }] })?.capacityAh).toBe(200);
+});
 
 describe('batteries joined', () => {
   test.for<

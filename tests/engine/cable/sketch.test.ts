@@ -166,6 +166,10 @@ describe('a rig', () => {
     expect(starter.currentA).toBeGreaterThan(house.currentA);
     expect(house.currentA).toBe(25);
   });
+  test('a thing of no known draw has no lead', () => {
+    const { branches } = present(sketchOf({ ...bank, loads: [dc('gizmo'), dc('fridge', 4)] }));
+    expect(branches.map(({ load }) => load?.name)).toEqual(['fridge']);
+  });
   test('a panel without its watts has no lead, and changes none beside it', () => {
     const told = { count: 1, powerW: 200 };
     const branches = (...solar: Solar[]) =>

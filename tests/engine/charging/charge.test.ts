@@ -79,6 +79,19 @@ describe('charging, common practice', () => {
     },
   );
 
+  test('amp hours put back to a level that was told go to the brim, where lead wastes the most', () => {
+    const half = run('agm', 100, 50, 20, { missingAh: 50 });
+    const { charge, values } = charging('agm', 100, 50, { missingAh: 50 });
+    const somewhere = chargeOf(
+      { ...charge, bank: { ...charge.bank, stateOfChargePercent: undefined } },
+      20,
+      values,
+    );
+    // The half per cent below the brim, at half of the losses or more.
+    expect(half.neededAh).toBeGreaterThan(somewhere.neededAh);
+    expect(half.neededAh).toBeGreaterThan(run('agm', 100, 50, 20).neededAh);
+  });
+
   test('to a target, and past it', () => {
     const target = run('lfp', 150, 40, 25, { targetPercent: 75 });
     expect(target.timeH).toBeCloseTo(52.5 / (0.99 * 25), 6);

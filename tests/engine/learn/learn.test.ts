@@ -76,6 +76,19 @@ describe('carried forward', () => {
   });
 });
 
+test('what is not looked at wanders: the variance of each part grows evenly with the days, and by its own step', () => {
+  const sure: Learned = { ...unlearned(at(0)), cov: unlearned(at(0)).cov.map(() => 0) };
+  const own = (days: number): number[] => {
+    const { cov } = predict(sure, plain, at(24 * days));
+    return [1, 2, 3, 4].map(i => present(cov[place(i, i)]));
+  };
+  const [one, two] = [own(1), own(2)];
+  for (const [i, variance] of one.entries()) {
+    expect(variance).toBeGreaterThan(0);
+    expect(present(two[i]) / variance).toBeCloseTo(2, 6);
+  }
+});
+
 describe('learnt from readings worked out by hand', () => {
   // Down 20 points in 12 hours is 20 Ah of 100: 1.67 A, not 1.
   const night = [

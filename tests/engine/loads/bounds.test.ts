@@ -118,6 +118,11 @@ describe('hours that a thing runs', () => {
       true,
     ],
     ['of a day that is asked for it has them', { ...use(dc('tv', { powerW: 30 })), isOfDay: true }, false],
+    [
+      'what some leave on round the clock, alone, is on all of it',
+      { ...use(dc('dashcam', { powerW: 5 })), isOfDay: true },
+      true,
+    ],
     ['off everything at once it runs on', { ...use(dc('tv'), dc('fan')), doAllRunOn: true }, true],
     ['an average is of all day', use(dc('fan', { isAverage: true, currentA: 1 }), dc('tv')), true],
     ['a thing of no known kind runs on', use(dc('gizmo', { powerW: 4 }), dc('tv')), true],

@@ -5,6 +5,7 @@ import { meanChargeV } from '#engine/battery/round-trip.ts';
 import { coldestMorning, toldCold } from '#engine/solar/cold.ts';
 import { type PanelCase, wire, wiringAssumptions } from '#engine/solar/wiring.ts';
 import { inSeriesOf, judgeWiring } from '#engine/solar/wiring-fit.ts';
+import { Trace } from '#rule/trace.ts';
 
 const [chargeV] = meanChargeV('agm', 'sun');
 
@@ -28,6 +29,18 @@ const solve = (given: PanelCase) => {
   };
   return { inSeries, ...wired, ...judgeWiring(given, inSeries, { ...wired, coldVoltage }) };
 };
+
+test('panels without their watts charge with amps that nobody can tell: none, and no line of them', () => {
+  const lines = (powerW?: number) => {
+    const trace = new Trace();
+    const given = about({ panels: [{ count: 2, powerW, openCircuitV: 22 }], controller: 'mppt' });
+    const { chargeCurrent } = wire(given, 1, likely(given), trace);
+    const names = trace.steps.map(step => (step.kind === 'rule' ? step.rule.name : step.name));
+    return { isCharged: chargeCurrent > 0, isTold: names.includes('trackedCurrent') };
+  };
+  expect(lines(100)).toEqual({ isCharged: true, isTold: true });
+  expect(lines()).toEqual({ isCharged: false, isTold: false });
+});
 
 describe('volts and amps of a string, worked out by hand', () => {
   test('three of 24.5 V in series: 73.5 V, and 11 % more at 10 below', () => {
