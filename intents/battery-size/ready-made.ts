@@ -1,12 +1,10 @@
 import type { Reply } from '#answer/reply.ts';
 import { rounded, span } from '#answer/say.ts';
+import { powerBankShare } from '#rig/cell.ts';
 import { figure } from '../figures.ts';
 import { isSpotted } from '../spotting.ts';
 import { wantedTime } from '../words.ts';
 import type { BatterySize } from './compute.ts';
-
-/** What a power bank or station gives of the Wh on its label, after its own converters. Common practice. */
-const givenShare = 0.85;
 
 /** Sizes sold, Wh: up to the first few a power bank, above them a power station. Common practice. */
 const sizesWh = [37, 74, 100, 150, 250, 300, 500, 700, 1000, 1500, 2000, 3000];
@@ -32,7 +30,7 @@ export function answerReadyMade(
 ): Reply | undefined {
   if (!isSpotted(words, readyMade)) return undefined;
   const { dailyUse } = explored.figures;
-  const wh = (dailyUseAh: number): number => (dailyUseAh * voltageV * (durationH / 24)) / givenShare;
+  const wh = (dailyUseAh: number): number => (dailyUseAh * voltageV * (durationH / 24)) / powerBankShare;
   const needed = { value: wh(dailyUse.value), low: wh(dailyUse.low), high: wh(dailyUse.high) };
   const size = sizesWh.find(one => one >= needed.value);
   const sort = size === undefined || size > mostOfPowerBankWh ? 'power station' : 'power bank';

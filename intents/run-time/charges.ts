@@ -3,7 +3,7 @@ import { quarters } from '#answer/say.ts';
 import { present } from '#basics/present.ts';
 import { applianceOf } from '#catalog/appliances.ts';
 import { decimals, significant } from '#quantity/round.ts';
-import { powerBankCellV } from '#rig/cell.ts';
+import { powerBankCellV, powerBankShare } from '#rig/cell.ts';
 import { reasons } from '../figures.ts';
 import type { RequestContext } from '../intent.ts';
 import { isSpotted } from '../spotting.ts';
@@ -20,9 +20,6 @@ const perCharge: Readonly<Record<string, readonly [likelyWh: number, lowWh: numb
   laptop: [75, 55, 95],
   drone: [55, 40, 80],
 };
-
-/** What a power bank gives of its label after its own converter. Common practice. */
-const powerBankShare = 0.85;
 
 const asksCharges: readonly string[] = [
   'how_many|how_often|how_much times|charges|recharges|fills|top_ups',

@@ -57,6 +57,15 @@ export const withDangers = (
 ): readonly HazardCode[] =>
   more.length === 0 ? all : hazardCodes.filter(code => all.includes(code) || more.includes(code));
 
+/** The dangers that the words of a message show and no fact rules out. */
+function notRuledOut(heard: Heard, told: Told, concepts: readonly string[]): readonly HazardCode[] {
+  const { hazards } = heard;
+  if (hazards.length === 0) return hazards;
+  const isOnlyTold = !isAsking(heard) && !heard.cues.has('question-mark');
+  const out = outOf(told, new Set(concepts), isOnlyTold);
+  return hazards.filter(code => !out.includes(code));
+}
+
 /**
  * The dangers of a message, the most urgent first: those that its words show and no fact rules out, and those that
  * its facts show together with what is remembered.
@@ -84,9 +93,6 @@ export function dangersIn(
     frost: concepts.includes('frost') || isCold(known),
     asksCharge: charging.has(intent.name) || ofWords.includes('cold-charge'),
   };
-  const isOnlyTold = !isAsking(heard) && !heard.cues.has('question-mark');
-  const out = outOf(all, new Set(concepts), isOnlyTold);
-  const ofFacts = hazardsOf(all);
-  const found = new Set([...ofWords.filter(code => !out.includes(code)), ...ofFacts]);
+  const found = new Set([...notRuledOut(heard, all, concepts), ...hazardsOf(all)]);
   return hazardCodes.filter(code => found.has(code));
 }

@@ -10,10 +10,19 @@ import type { HazardCode } from '#rig/hazard-codes.ts';
 
 type Concepts = ReadonlySet<string>;
 
+/** What is seen of a message besides its facts. */
+interface Shown {
+  readonly concepts: Concepts;
+  /** Gear is told, and nothing asked of it. */
+  readonly isOnlyTold: boolean;
+  /** The dangers that its facts rule out, whatever its words. */
+  readonly byFacts: readonly HazardCode[];
+}
+
 interface Ruling {
   readonly code: HazardCode;
-  /** Whether facts show that the danger is not there; `isOnlyTold`: gear is told, and nothing asked of it. */
-  readonly isOut: (told: Told, concepts: Concepts, isOnlyTold: boolean) => boolean;
+  /** Whether facts show that the danger is not there. */
+  readonly isOut: (told: Told, shown: Shown) => boolean;
   /** What the words may show that no fact covers: then the danger stays. */
   readonly unless: Concepts;
 }
@@ -41,8 +50,8 @@ const isLimitAlone = ({
 const rulings: readonly Ruling[] = [
   {
     code: 'over-current',
-    isOut: (told, _concepts, isOnlyTold) =>
-      ruledOut(told).includes('over-current') || (isOnlyTold && isLimitAlone(told)),
+    isOut: (told, { isOnlyTold, byFacts }) =>
+      byFacts.includes('over-current') || (isOnlyTold && isLimitAlone(told)),
     unless: set(heat, 'ciggy small-plug socket plug supply alternator isolator no-dcdc direct'),
   },
   {
@@ -52,7 +61,7 @@ const rulings: readonly Ruling[] = [
   },
   {
     code: 'over-current',
-    isOut: (told, concepts) => concepts.has('ciggy') && isWithinLighter(told),
+    isOut: (told, { concepts }) => concepts.has('ciggy') && isWithinLighter(told),
     unless: set(heat, others, 'wire-word thin #over-socket #over-fuse'),
   },
   // A fuse of which the size is told is there, unless words say where none is.
@@ -69,23 +78,25 @@ const rulings: readonly Ruling[] = [
   },
   {
     code: 'mixed-parallel',
-    isOut: told => ruledOut(told).includes('mixed-parallel'),
+    isOut: (_told, { byFacts }) => byFacts.includes('mixed-parallel'),
     unless: set('old different age-word year-word one-of-them car-battery'),
   },
   {
     code: 'starter-flat',
-    isOut: told => ruledOut(told).includes('starter-flat'),
+    isOut: (_told, { byFacts }) => byFacts.includes('starter-flat'),
     unless: set(
       'no-start slow clicks dead-car battery-dead flat old remote always all-night frost #low-volts #below-zero',
     ),
   },
   // The device of the talk before is none of a question that neither names nor counts it.
   { code: 'medical', isOut: told => !isMedicalTold(told), unless: set('medical') },
-  { code: 'cold-charge', isOut: told => ruledOut(told).includes('cold-charge'), unless: set() },
+  { code: 'cold-charge', isOut: (_told, { byFacts }) => byFacts.includes('cold-charge'), unless: set() },
 ];
 
 /** The dangers that facts rule out, unless the words show them in a way that no fact covers. */
-export const outOf = (told: Told, concepts: Concepts, isOnlyTold: boolean): readonly HazardCode[] =>
-  rulings.flatMap(({ code, isOut, unless }) =>
-    [...unless].some(concept => concepts.has(concept)) || !isOut(told, concepts, isOnlyTold) ? [] : [code],
+export function outOf(told: Told, concepts: Concepts, isOnlyTold: boolean): readonly HazardCode[] {
+  const shown: Shown = { concepts, isOnlyTold, byFacts: ruledOut(told) };
+  return rulings.flatMap(({ code, isOut, unless }) =>
+    [...unless].some(concept => concepts.has(concept)) || !isOut(told, shown) ? [] : [code],
   );
+}

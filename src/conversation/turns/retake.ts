@@ -166,8 +166,7 @@ const mostTorn = 0.6;
  * last one, else of the chat's ("with two?", "and mine at 90 W?"). A person would not ask which.
  */
 export function turnOfTalk(memory: Memory, message: Message, heard: Heard): Heard | undefined {
-  if (heard.isPicked || asksItself(heard) || heard.words === 0 || heard.words > mostTurnWords)
-    return undefined;
+  if (asksItself(heard) || heard.words === 0 || heard.words > mostTurnWords) return undefined;
   const ofOwn = ownTurned(memory, message, heard);
   if (ofOwn) return ofOwn;
   if (heard.certainty >= leastSure) return undefined;

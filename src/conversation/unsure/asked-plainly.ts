@@ -19,8 +19,7 @@ export function askedPlainly(
   heard: Heard,
   reading: 'torn' | 'weak' | 'sure',
 ): Heard | undefined {
-  if (heard.hazards.length > 0 || heard.issues.length > 0 || heard.isPicked || heard.forgetting || heard.undo)
-    return undefined;
+  if (heard.hazards.length > 0 || heard.issues.length > 0 || heard.forgetting || heard.undo) return undefined;
   // What reading is torn over asks something, whatever its words.
   if (reading !== 'torn' && !message.text.includes('?') && !isAsking(heard) && !heard.cues.has('ask-what-is'))
     return undefined;

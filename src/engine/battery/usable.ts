@@ -1,4 +1,5 @@
 import { present } from '#basics/present.ts';
+import { powerBankShare } from '#rig/cell.ts';
 import { run } from '#rule/rule.ts';
 import type { Trace } from '#rule/trace.ts';
 import type { Assumption, Values } from '../assumption.ts';
@@ -44,7 +45,7 @@ export const knownAge = (
   (bank.learnedShare ?? bank.ageYears ?? bank.wear) === undefined ? [] : [ageAssumption(bank)];
 
 /** Share of a power bank's label that comes out at its socket: likely, low, high. Common practice. */
-const powerBankShare = [0.85, 0.8, 0.9] as const;
+const powerBankShares = [powerBankShare, 0.8, 0.9] as const;
 
 /**
  * What has to be taken for granted of a bank: how deep it may go, its Peukert exponent, its age.
@@ -57,7 +58,7 @@ export function bankAssumptions(
   temperature?: Assumption,
 ): Assumption[] {
   const row = chemistryRow(bank.chemistry);
-  const [value, low, high] = bank.isOfCell ? powerBankShare : row.depth;
+  const [value, low, high] = bank.isOfCell ? powerBankShares : row.depth;
   const [k, kLow, kHigh] = row.peukert;
   const named = bank.isOfCell
     ? 'a power bank'
