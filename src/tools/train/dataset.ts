@@ -13,6 +13,7 @@ import { compare } from './compare.ts';
 import type { Group } from './groups.ts';
 import type { Choice, Example } from './lessons.ts';
 import { type Derivation, derivationsOf } from './oracle.ts';
+import { ragged } from './ragged.ts';
 
 export interface Wording {
   readonly group: Group;
@@ -94,13 +95,15 @@ export function choicesOf(w: Wording, most = 2): Choice[] {
       contextFeatures(w.frame, state, step.at, context);
       const decided = new Decided(w.frame, state, step.at);
       out.push({
-        context,
-        slots: candidates.map(c => c.slot),
-        owners: candidates.map(c => {
-          const own: number[] = [];
-          if (c.slot !== slot.none) ownerFeatures(w.frame, decided, step.at, c, own);
-          return own;
-        }),
+        context: Int32Array.from(context),
+        slots: Int16Array.from(candidates, c => c.slot),
+        owners: ragged(
+          candidates.map(c => {
+            const own: number[] = [];
+            if (c.slot !== slot.none) ownerFeatures(w.frame, decided, step.at, c, own);
+            return own;
+          }),
+        ),
         gold,
         group: w.groupIndex,
       });

@@ -3,6 +3,7 @@ import { Table } from '#language/decide/table.ts';
 import { type Member, meanOf, together } from './ensemble.ts';
 import type { Choice, FitOptions } from './lessons.ts';
 import { Parameters, seeded } from './net.ts';
+import { renamed } from './ragged.ts';
 import { Trunk } from './trunk.ts';
 import { kept, mapped, renumbered, rows, shuffled, vocabularyOf } from './vocabulary.ts';
 
@@ -50,7 +51,7 @@ function fitMember(choices: readonly Choice[], outcomes: number, o: FitOptions, 
   let ownerIndex =
     known?.ownerIndex ??
     vocabularyOf(
-      choices.flatMap(c => c.owners.map(own => [c.group, own] as const)),
+      choices.map(c => [c.group, c.owners.values] as const),
       o.leastOwner,
     );
   const D = o.units;
@@ -60,8 +61,8 @@ function fitMember(choices: readonly Choice[], outcomes: number, o: FitOptions, 
   let O = new Parameters(ownerIndex.size, 0, random);
   const data = choices.map(c => ({
     f: rows(index, c.context),
-    s: Int16Array.from(c.slots),
-    own: c.owners.map(x => rows(ownerIndex, x)),
+    s: c.slots,
+    own: renamed(c.owners, f => ownerIndex.get(f) ?? -1),
     gold: c.gold,
     weight: c.weight ?? 1,
   }));
@@ -77,18 +78,19 @@ function fitMember(choices: readonly Choice[], outcomes: number, o: FitOptions, 
       trunk.prune(to);
       index = renumbered(index, to);
       const ownUses = new Float64Array(ownerIndex.size);
-      for (const { own } of data) for (const x of own) for (const r of x) ownUses[r]!++;
+      for (const { own } of data) for (const r of own.values) ownUses[r]!++;
       const toOwner = kept(O, 1, ownUses, o.keepOwners);
       O = O.rows(1, toOwner);
       ownerIndex = renumbered(ownerIndex, toOwner);
       for (const d of data) {
         d.f = mapped(d.f, to);
-        d.own = d.own.map(x => mapped(x, toOwner));
+        d.own = renamed(d.own, r => toOwner[r]!);
       }
     }
     let loss = 0;
     for (const i of shuffled(data.length, random)) {
       const { f, s, own, gold, weight } = data[i]!;
+      const { values, ends } = own;
       const isKept = (r: number): boolean =>
         keepOwner === 0 || ((r * 2654435761 + i * 40503 + epoch * 977) >>> 0) % 1000 >= keepOwner;
       trunk.forward(f);
@@ -104,7 +106,8 @@ function fitMember(choices: readonly Choice[], outcomes: number, o: FitOptions, 
           for (let d = 0; d < D; d++) b += V.w[from + d]! * h[d]!;
           base.set(s[c]!, b);
         }
-        for (const r of own[c]!) if (isKept(r)) b += O.w[r]! * scale;
+        for (let k = c > 0 ? ends[c - 1]! : 0; k < ends[c]!; k++)
+          if (isKept(values[k]!)) b += O.w[values[k]!]! * scale;
         z[c] = b;
         if (b > top) top = b;
       }
@@ -118,7 +121,10 @@ function fitMember(choices: readonly Choice[], outcomes: number, o: FitOptions, 
         const grad = weight * (z[c]! / sum - (gold.includes(c) ? z[c]! / right : 0));
         if (Math.abs(grad) < 1e-5) continue;
         bySlot.set(s[c]!, (bySlot.get(s[c]!) ?? 0) + grad);
-        for (const r of own[c]!) if (isKept(r)) O.step(r, grad * scale + o.l2 * O.w[r]!, o.rate);
+        for (let k = c > 0 ? ends[c - 1]! : 0; k < ends[c]!; k++) {
+          const r = values[k]!;
+          if (isKept(r)) O.step(r, grad * scale + o.l2 * O.w[r]!, o.rate);
+        }
       }
       for (const [t, grad] of bySlot) {
         const from = t * D;

@@ -1,3 +1,5 @@
+import type { Ragged } from './ragged.ts';
+
 /** How a net is fitted. */
 export interface FitOptions {
   readonly units: number;
@@ -22,9 +24,10 @@ export interface FitOptions {
 
 /** One choice to learn from: what surrounds a mention, its candidates, which are right. */
 export interface Choice {
-  readonly context: number[];
-  readonly slots: number[];
-  readonly owners: number[][];
+  readonly context: Int32Array;
+  readonly slots: Int16Array;
+  /** Features of owners, a list a candidate. */
+  readonly owners: Ragged;
   readonly gold: number[];
   readonly group: number;
   readonly weight?: number;

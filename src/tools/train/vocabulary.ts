@@ -2,7 +2,7 @@ import type { Parameters } from './net.ts';
 
 /** Features seen in at least `least` groups, numbered. */
 export function vocabularyOf(
-  lists: Iterable<readonly [group: number, features: readonly number[]]>,
+  lists: Iterable<readonly [group: number, features: Iterable<number>]>,
   least: number,
 ): Map<number, number> {
   const counts = new Map<number, { n: number; last: number }>();
@@ -23,7 +23,7 @@ export function vocabularyOf(
 }
 
 /** The rows of the features that are known. */
-export const rows = (index: ReadonlyMap<number, number>, features: readonly number[]): Int32Array => {
+export const rows = (index: ReadonlyMap<number, number>, features: Iterable<number>): Int32Array => {
   const out: number[] = [];
   for (const f of features) {
     const row = index.get(f);
