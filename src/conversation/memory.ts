@@ -104,6 +104,11 @@ const talkSchema = z.strictObject({
     .array(z.tuple([z.string().max(60), z.string().max(30)]))
     .max(6)
     .optional(),
+  /** The last lines, as the hashes of their words: nothing of them can be read from it but whether a word was there. */
+  lines: z
+    .array(z.tuple([z.string().max(60), z.array(z.int()).max(24)]))
+    .max(3)
+    .optional(),
   at: z.number(),
 });
 

@@ -1,5 +1,6 @@
 import type { Stated } from './decide/assemble.ts';
 import type { TalkContext } from './decide/frame.ts';
+import { hashText } from './decide/hash.ts';
 import type { Mention } from './recognise/mention.ts';
 import { recognise } from './recognise/recognise.ts';
 import { denials, sayingVerbs } from './words/en/people.ts';
@@ -12,6 +13,8 @@ export interface Talk extends TalkContext {
   readonly lastWriter?: string;
   /** What each of the last people asked, the latest last. */
   readonly asks?: readonly (readonly [from: string, intent: string])[];
+  /** The last two lines of people, and the bot's own after them, the latest last: the hashes of their words. */
+  readonly lines?: readonly (readonly [from: string, words: readonly number[]])[];
 }
 
 /** Reads one line of a talk: the question and its facts. */
@@ -40,6 +43,7 @@ export function afterLine(
     ...before,
     said: linesAfter(before.said, signsOf(mentions)),
     meant: linesAfter(before.meant, concepts.slice(0, mostConcepts)),
+    lines: [...peopleOf(before.lines).slice(-1), [from, wordsOf(mentions)] as const],
     lastWriter: from,
   };
   if (idle.has(intent)) return talk;
@@ -47,7 +51,7 @@ export function afterLine(
   if (intent === 'unclear' && keys.length === 0) return talk;
   const loads = (stated.loads ?? []).flatMap(load => (typeof load.name === 'string' ? [load.name] : []));
   const things = loads.length > 0 ? loads : talk.things;
-  const { said, meant } = talk;
+  const { said, meant, lines } = talk;
   const asks = [...(talk.asks ?? []).filter(([who]) => who !== from), [from, intent] as const];
   return {
     lastIntent: intent,
@@ -57,6 +61,7 @@ export function afterLine(
     asked: [],
     said,
     meant,
+    lines,
     ...(things && { things }),
     lastFrom: from,
     lastWriter: from,
@@ -115,9 +120,19 @@ const linesAfter = (said: readonly string[] = [], signs: readonly string[]): str
   ...said.filter(sign => sign.startsWith('1')).map(sign => `2${sign.slice(1)}`),
 ];
 
+const mostWords = 20;
+/** The bot among those who write. */
+const bot = 'bot';
+const peopleOf = (lines: Talk['lines'] = []) => lines.filter(([from]) => from !== bot);
+
+/** The hashes of what a line says, each once. */
+const wordsOf = (mentions: readonly Mention[]): number[] =>
+  [...new Set(mentions.flatMap(m => (m.kind === 'sign' ? [] : [hashText(m.cls)])))].slice(0, mostWords);
+
 /** What the bot's own line leaves: what it asked for, as the kinds it names. */
-export function heardFromBot(text: string, talk: Talk, read: LineReader): Partial<TalkContext> {
+export function heardFromBot(text: string, talk: Talk, read: LineReader): Partial<Talk> {
   const { mentions } = recognise(text);
+  const lines = [...peopleOf(talk.lines), [bot, wordsOf(mentions)] as const];
   const isQuestion = text.includes('?');
   const asked = isQuestion ? ['?', ...kindsOf(mentions)] : [];
   const named = isQuestion
@@ -130,20 +145,49 @@ export function heardFromBot(text: string, talk: Talk, read: LineReader): Partia
   return {
     asked,
     said: linesAfter(talk.said, ['bot']),
+    lines,
     ...(things && { things }),
-    lastIntent: talk.lastIntent ?? read(text, {}).intent,
+    ...(talk.lastIntent === undefined && saidByBot(read(text, {}), isQuestion, things)),
+  };
+}
+
+/** What the bot says with no question before it stands for the question that it answers, with its facts. */
+function saidByBot(
+  { intent, stated }: ReturnType<LineReader>,
+  isQuestion: boolean,
+  things: readonly string[] | undefined,
+): Partial<Talk> {
+  if (isQuestion) return { lastIntent: intent };
+  const named = (stated.loads ?? []).flatMap(load => (typeof load.name === 'string' ? [load.name] : []));
+  return {
+    lastIntent: intent,
+    lastKeys: keysOf(stated),
+    lastValues: valuesOf(stated),
+    ...(!things && named.length > 0 && { things: named }),
   };
 }
 
 /** The talk as somebody's next line is read in it. */
-export function contextFor({ lastFrom, lastWriter, asks, ...rest }: Talk, from: string): TalkContext {
+export function contextFor({ lastFrom, lastWriter, asks, lines, ...rest }: Talk, from: string): TalkContext {
   const ownIntent = asks?.find(([who]) => who === from)?.[1];
   return {
     ...rest,
+    ...(lines && { heard: heardIn(lines, from) }),
     isOwn: lastFrom === from,
     wroteLast: lastWriter === from,
     ...(ownIntent !== undefined && { ownIntent }),
   };
+}
+
+/** What was said in the lines before, by whom and how long ago. */
+function heardIn(lines: Talk['lines'] = [], from: string): NonNullable<TalkContext['heard']> {
+  const people = peopleOf(lines).length;
+  let ago = people;
+  return lines.map(([who, words]) => {
+    if (who === bot) return { whose: 'bot', ago: 0, words };
+    ago--;
+    return { whose: who === from ? 'own' : 'other', ago, words };
+  });
 }
 
 /** The kinds of gear and amounts named. */

@@ -28,7 +28,7 @@ test('chatter and manuals leave the question before where it is', () => {
 test('what the bot asks for stands open as kinds, what it tells does not', () => {
   const open = heardFromBot('How big is the battery, in Ah?', asked, neverRead);
   expect(open.asked).toEqual(expect.arrayContaining(['?', 'battery', 'big']));
-  expect(open.lastIntent).toBe('run-time');
+  expect({ ...asked, ...open }.lastIntent).toBe('run-time');
   expect(heardFromBot('About 40 h on that battery.', asked, neverRead).asked).toEqual([]);
 });
 
@@ -52,4 +52,42 @@ test('the last two lines leave what they look like, whatever they were', () => {
   expect(contextFor(second, 'ann')).toMatchObject({ wroteLast: false });
   const third = { ...second, ...heardFromBot('About 9 hours.', second, neverReadTwice) };
   expect(third.said?.filter(sign => sign.startsWith('1'))).toEqual(['1bot']);
+});
+
+test('what the bot says with no question before it stands for the question that it answers', () => {
+  const stated = { loads: [{ name: 'fridge', currentA: 2 }], durationH: 40 };
+  const heard = heardFromBot('Your fridge at 2 A lasts 40 h.', {}, () => ({ intent: 'run-time', stated }));
+  expect(heard).toMatchObject({
+    lastIntent: 'run-time',
+    lastKeys: expect.arrayContaining(['loads', 'durationH']),
+    lastValues: expect.arrayContaining([['durationH', 40]]),
+    things: ['fridge'],
+  });
+  const question = heardFromBot('How long must the fridge run?', {}, () => ({ intent: 'run-time', stated }));
+  expect(question).not.toHaveProperty('lastValues');
+});
+
+test('the words of the last two people’s lines and of the bot’s after them are heard by whose they were', () => {
+  const words = (text: string) => contextFor(line({}, 'none', {}, 'x', text), 'x').heard?.[0]?.words;
+  const one = line({}, 'run-time', {}, 'ann', 'how long on a 100Ah battery');
+  const two = line(one, 'none', {}, 'bob', 'my fridge');
+  const three = line(two, 'none', {}, 'ann', 'the kettle, mate');
+  const told = { ...three, ...heardFromBot('Two days.', three, neverReadTwice) };
+  expect(contextFor(told, 'bob').heard).toEqual([
+    { whose: 'own', ago: 1, words: words('my fridge') },
+    { whose: 'other', ago: 0, words: words('the kettle, mate') },
+    { whose: 'bot', ago: 0, words: words('Two days.') },
+  ]);
+  expect(contextFor(line(told, 'none', {}, 'bob', 'ta'), 'bob').heard?.map(({ whose }) => whose)).toEqual([
+    'other',
+    'own',
+  ]);
+  const rambling = line(
+    {},
+    'none',
+    {},
+    'ann',
+    Array.from({ length: 60 }, (_, i) => `word${'abcdefghij'[i % 10]}${'klmnop'[i % 6]}`).join(' '),
+  );
+  expect(contextFor(rambling, 'ann').heard?.[0]?.words.length).toBeLessThanOrEqual(20);
 });

@@ -80,6 +80,7 @@ const kept = ({ hasRig: _hasRig, things, lastIntent, ...talk }: Talk, at: Date):
   lastFrom: talk.lastFrom,
   lastWriter: talk.lastWriter,
   asks: talk.asks?.map(([from, intent]) => [from, intent]),
+  lines: talk.lines?.map(([from, words]) => [from, [...words]]),
   at: at.getTime(),
 });
 

@@ -3,6 +3,13 @@ import type { Mention } from '../recognise/mention.ts';
 import { speakers } from '../words/en/people.ts';
 import { hashText } from './hash.ts';
 
+/** A line before a message: whose it was, and how many lines of people came after it. */
+export interface Heard {
+  readonly whose: 'own' | 'other' | 'bot';
+  readonly ago: number;
+  readonly words: readonly number[];
+}
+
 /** What the talk before leaves for the reading of a message. */
 export interface TalkContext {
   /** The question asked before, where there is one. */
@@ -23,6 +30,8 @@ export interface TalkContext {
   readonly said?: readonly string[];
   /** What the last two lines of people meant as dangers go: 1 before the meanings of the last, 2 of the one before. */
   readonly meant?: readonly string[];
+  /** The last two lines of people and the bot's own after them, as the hashes of their words, each once. */
+  readonly heard?: readonly Heard[];
   /** The last line was this person's own. */
   readonly wroteLast?: boolean;
   /** A rig is known. */
@@ -69,6 +78,7 @@ export interface Frame {
   readonly right: Int32Array;
   readonly present: readonly number[];
   readonly contextNames: readonly string[];
+  readonly heard: readonly Heard[];
   /** The questions that the words alone point to, likeliest first, as hashes. */
   readonly questions: readonly number[];
 }
@@ -147,6 +157,7 @@ export function frameOf(mentions: readonly Mention[], context: TalkContext = {})
     right,
     present: [...present],
     contextNames,
+    heard: context.heard ?? [],
     questions: [],
   };
 }

@@ -51,6 +51,19 @@ export function wordFeatures(f: Frame, out: Features): void {
     out.push(mix(333, c, cls[0] ?? 0));
     if (f.hasQuestion) out.push(mix(334, c));
   }
+  heardFeatures(f, out);
+}
+
+const speakers = { own: 0, other: 3, bot: 9 } as const;
+
+/** What the lines before speak of: by itself, by whom it was said, how long ago. */
+function heardFeatures({ heard }: Frame, out: Features): void {
+  for (const { whose, ago, words } of heard)
+    for (const word of words) {
+      out.push(mix(341, word));
+      out.push(mix(342, word, speakers[whose] + ago));
+      if (whose !== 'bot') out.push(mix(340, word, ago));
+    }
 }
 
 /** What speaks for a question by what the message states. Some come twice. */

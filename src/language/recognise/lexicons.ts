@@ -182,7 +182,8 @@ export function placeMeant(name: string): string | undefined {
 
 /** The known word that a misspelt one stands for, or undefined. */
 export function mended(word: string): string | undefined {
-  if (word.length < leastSlip || vocabulary.has(word)) return undefined;
+  // A word that others use is no slip of another, though as a noun it may name a thing nobody knows.
+  if (word.length < leastSlip || vocabulary.has(word) || usedWords.has(word)) return undefined;
   placeWords ??= new Set([...places.keys()].flatMap(name => name.split(' ')));
   if (placeWords.has(word)) return undefined;
   near ??= new Near(

@@ -217,8 +217,7 @@ export function recognise(text: string): Recognised {
   return {
     text,
     tokens,
-    // A word that others use is no slip of another, though what is mentioned may go by the one that it resembles.
-    words: words.map((word, i) => (usedWords.has(plain[i]!) ? plain[i]! : word)),
+    words,
     mentions: joined(batteriesPlaced(alternatorTold(mentions))).map(shaped),
   };
 }

@@ -66,7 +66,11 @@ const tick = (() => {
 const dangerWeight = 2;
 
 /** What a wording teaches of itself as a whole, by its words alone and by what they state. */
-function examplesOf(w: Wording, names: readonly string[], model: Model | undefined): readonly Example[] {
+export function examplesOf(
+  w: Wording,
+  names: readonly string[],
+  model: Model | undefined,
+): readonly Example[] {
   const gold = w.group.intent.map(name => names.indexOf(name));
   const code = w.group.danger ? hazardCodes.indexOf(w.group.danger as HazardCode) : hazardCodes.length;
   const danger = { head: 2, gold: [code], weight: w.group.danger ? dangerWeight : 1 };
@@ -99,7 +103,7 @@ function examplesOf(w: Wording, names: readonly string[], model: Model | undefin
 }
 
 /** A model of which only the message's net is known yet. */
-const bare = (message: Net, names: readonly string[]): Model => ({
+export const bare = (message: Net, names: readonly string[]): Model => ({
   message,
   slots: message,
   supply: message,
