@@ -66,11 +66,7 @@ const tick = (() => {
 const dangerWeight = 2;
 
 /** What a wording teaches of itself as a whole, by its words alone and by what they state. */
-export function examplesOf(
-  w: Wording,
-  names: readonly string[],
-  model: Model | undefined,
-): readonly Example[] {
+function examplesOf(w: Wording, names: readonly string[], model: Model | undefined): readonly Example[] {
   const gold = w.group.intent.map(name => names.indexOf(name));
   const code = w.group.danger ? hazardCodes.indexOf(w.group.danger as HazardCode) : hazardCodes.length;
   const danger = { head: 2, gold: [code], weight: w.group.danger ? dangerWeight : 1 };
@@ -103,7 +99,7 @@ export function examplesOf(
 }
 
 /** A model of which only the message's net is known yet. */
-export const bare = (message: Net, names: readonly string[]): Model => ({
+const bare = (message: Net, names: readonly string[]): Model => ({
   message,
   slots: message,
   supply: message,
