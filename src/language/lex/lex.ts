@@ -102,8 +102,10 @@ function numeralAt(text: string, at: number): Numeral {
     const group = take(after, end);
     const isThousands = group.length === 3 && whole.length <= (hasGroups ? 99 : 3) && !/^0\d/.test(whole);
     if (isGap) {
-      // "10 000 mAh", "1 200 W"; "2 100" is two numbers, so a small count before needs zeros behind it, and "1 100ah" is one battery.
-      const isCount = /^[2-9]$/.test(whole) || (whole === '1' && isAmpHours(text, end));
+      // "10 000 mAh", "1 200 W"; "2 100" is two numbers, so a small count before needs zeros behind it. "1 100 ah" is one
+      // battery, "1 100w" one panel: who parts thousands parts the unit too.
+      const isCount =
+        /^[2-9]$/.test(whole) || (whole === '1' && (isLetter(text, end) || isAmpHours(text, end)));
       if (!isThousands || (group !== '000' && (!group.endsWith('00') || whole.length > 2 || isCount))) break;
       whole += group;
       hasGroups = true;

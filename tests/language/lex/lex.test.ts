@@ -14,6 +14,8 @@ test.for<[text: string, tokens: (string | number)[]]>([
   ['10 000 mAh', [10000, 'mah']],
   ['1 200 W', [1200, 'w']],
   ['1 100ah lithium', [1, 100, 'ah', 'lithium']],
+  ['1 100w panel', [1, 100, 'w', 'panel']],
+  ['1 500 W kettle', [1500, 'w', 'kettle']],
   ['2 100 Ah', [2, 100, 'ah']],
   ['2 100Ah', [2, 100, 'ah']],
   ['½ a day, 2½ h', [0.5, 'a', 'day', ',', 2.5, 'h']],
