@@ -104,9 +104,12 @@ const talkSchema = z.strictObject({
     .array(z.tuple([z.string().max(60), z.string().max(30)]))
     .max(6)
     .optional(),
-  /** The last lines, as the hashes of their words: nothing of them can be read from it but whether a word was there. */
+  /**
+   * The last lines, each by whom and with the hashes of its words, to the base of 36: nothing can be read from them but
+   * whether a word was there.
+   */
   lines: z
-    .array(z.tuple([z.string().max(60), z.array(z.int()).max(24)]))
+    .array(z.tuple([z.string().max(60), z.string().max(200)]))
     .max(3)
     .optional(),
   at: z.number(),

@@ -19,9 +19,17 @@ import { personKey } from './recall.ts';
 
 /** The talk as memory keeps it. */
 function talkOf({ talk, rigs }: Memory): Talk {
-  const { at: _at, named: _named, ...rest } = talk ?? { at: 0 };
-  return { ...rest, hasRig: Object.keys(rigs).length > 0 };
+  const { at: _at, named: _named, lines, ...rest } = talk ?? { at: 0 };
+  return {
+    ...rest,
+    hasRig: Object.keys(rigs).length > 0,
+    ...(lines && { lines: lines.map(([from, words]) => [from, hashesIn(words)] as const) }),
+  };
 }
+
+/** Hashes of words as memory keeps them. */
+const hashesIn = (words: string): number[] =>
+  words === '' ? [] : words.split(' ').map(word => Number.parseInt(word, 36) | 0);
 
 /** What a message of this chat is read in. */
 export function contextIn(memory: Memory, { from, onto }: Message): TalkContext {
@@ -80,7 +88,7 @@ const kept = ({ hasRig: _hasRig, things, lastIntent, ...talk }: Talk, at: Date):
   lastFrom: talk.lastFrom,
   lastWriter: talk.lastWriter,
   asks: talk.asks?.map(([from, intent]) => [from, intent]),
-  lines: talk.lines?.map(([from, words]) => [from, [...words]]),
+  lines: talk.lines?.map(([from, words]) => [from, words.map(word => (word >>> 0).toString(36)).join(' ')]),
   at: at.getTime(),
 });
 
