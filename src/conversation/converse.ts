@@ -138,17 +138,26 @@ function joined(done: readonly Conversed[]): Conversed {
       ...answer,
       hazards: [...new Set(done.flatMap(d => d.answer.hazards))],
       working: answer.working,
-      text: cut(
-        done
-          .map(d => d.answer.text)
-          .filter(Boolean)
-          .join('\n\n'),
-      ),
+      text: cut(oneBelowOther(done.map(d => d.answer.text))),
       figures: Object.assign({}, ...done.map(d => d.answer.figures).reverse()),
       cautions: [...new Set(done.flatMap(d => d.answer.cautions))],
       next: [...new Set(done.flatMap(d => d.answer.next))].slice(0, 3),
     },
   };
+}
+
+/** Texts one below the other; a line that stands already ("Careful: …") is not said again. */
+function oneBelowOther(texts: readonly string[]): string {
+  const said = new Set<string>();
+  const parts = texts.map(text => {
+    const lines = text.split('\n').filter(line => line === '' || !said.has(line));
+    for (const line of lines) said.add(line);
+    return lines.join('\n').trim();
+  });
+  return parts
+    .filter(Boolean)
+    .join('\n\n')
+    .replace(/\n{3,}/g, '\n\n');
 }
 
 /** Holds only what is given, and of that no way to tell why it was read so: hundreds of these are kept. */

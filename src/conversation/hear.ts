@@ -40,6 +40,8 @@ export interface Heard extends ParsedMessage {
   readonly sided?: Sided;
   /** It asks the bot who is right. */
   readonly isAppeal?: true;
+  /** The other question that the message asks. */
+  readonly beside?: string;
   /** It was read as a comparison, of two people's gear. */
   readonly isRivalry?: true;
 }

@@ -1,4 +1,5 @@
 import { english } from '#answer/speech.ts';
+import { intentNamed } from '#intents';
 import { describeLoad } from '#intents/describe.ts';
 import { hasTypical } from '#intents/facts.ts';
 import { type ToldFact, toldFacts, unusedOf, type Worked } from '#intents/unused.ts';
@@ -7,6 +8,7 @@ import { powerBankCellV } from '#rig/cell.ts';
 import { hasDraw } from '#rig/merge.ts';
 import type { Stated, StatedLoad } from '#rig/rig.ts';
 import type { Interpreted } from '../interpret.ts';
+import { isIntent } from '../questions.ts';
 import { isNear, leftNumbers } from '../told/left-numbers.ts';
 import { isSame } from './facts-in-words.ts';
 import { factsInWords, wholly } from './unused-in-words.ts';
@@ -79,7 +81,9 @@ function unusedIn(read: Interpreted, full: Worked): Unused {
   const isCold = read.hazards.includes('cold-charge');
   const found = unusedFacts(read, full).filter(({ path }) => !(isCold && spokenOf.has(path.at(-1))));
   const { unread, named } = leftNumbers(intent, heard);
-  const said = found.filter(fact => !goesUnsaid(fact));
+  const { beside } = heard;
+  const counted: readonly string[] = beside && isIntent(beside) ? intentNamed(beside).takes : [];
+  const said = found.filter(fact => !goesUnsaid(fact) && !counted.includes(String(fact.path[0])));
   const parts = intent.name === 'fault' ? [] : [...factsInWords(heard.facts, said), ...named];
   if (parts.length === 0) return { facts: found, unread };
   const listed = parts.slice(0, mostListed).join('; ');
