@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { contextIn } from '#conversation/kept/talk-read.ts';
+import type { TalkContext } from '#language/decide/frame.ts';
 import { read } from '#language/reading.ts';
 import { talkBefore } from '../../src/tools/train/talk.ts';
 import { type Turn, talk } from './talk.ts';
@@ -22,10 +23,13 @@ const asTrained = (lines: readonly Turn[], from: string) =>
   );
 const meaningless = { id: 'x', wordings: [], intent: [], states: {}, file: '' } as const;
 
-/** What is there of a context: nothing told is nothing kept. */
-const told = (context: object): object =>
+/** What is there of a context: nothing told is nothing kept, and the words of a line are kept in no order. */
+const told = ({ heard, ...context }: TalkContext): object =>
   Object.fromEntries(
-    Object.entries(context).filter(
+    Object.entries({
+      ...context,
+      heard: heard?.map(line => ({ ...line, words: new Set(line.words) })),
+    }).filter(
       ([key, value]) =>
         key !== 'people' &&
         value !== undefined &&

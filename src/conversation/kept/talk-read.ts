@@ -27,7 +27,14 @@ function talkOf({ talk, rigs }: Memory): Talk {
   };
 }
 
-/** Hashes of words as memory keeps them. */
+/** The words of a line as memory keeps them, in no order. */
+const wordsKept = (words: readonly number[]): string =>
+  words
+    .map(word => (word >>> 0).toString(36))
+    .sort()
+    .join(' ');
+
+/** The hashes of words that memory keeps. */
 const hashesIn = (words: string): number[] =>
   words === '' ? [] : words.split(' ').map(word => Number.parseInt(word, 36) | 0);
 
@@ -88,7 +95,7 @@ const kept = ({ hasRig: _hasRig, things, lastIntent, ...talk }: Talk, at: Date):
   lastFrom: talk.lastFrom,
   lastWriter: talk.lastWriter,
   asks: talk.asks?.map(([from, intent]) => [from, intent]),
-  lines: talk.lines?.map(([from, words]) => [from, words.map(word => (word >>> 0).toString(36)).join(' ')]),
+  lines: talk.lines?.map(([from, words]) => [from, wordsKept(words)]),
   at: at.getTime(),
 });
 
