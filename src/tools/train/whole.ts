@@ -63,7 +63,9 @@ export async function trainWhole(
     labelled.map(group => ({ ...group, wordings: group.wordings.slice(0, mostWordings) })),
   );
   const halves = halvesByAuthor(groups);
-  const [first, second, model] = await Promise.all([...halves, groups].map(part => fitted(part, o)));
+  // The whole takes the longest: what the halves are for is done beside it.
+  const model = fitted(groups, o);
+  const [first, second] = await Promise.all(halves.map(half => fitted(half, o)));
   const rankings = [second!, first!].map((other, k) => rankingsOf(halves[k as 0 | 1], other, k * 1e6));
   const ranker = fitRanker(rankings.flat(), rank);
   const judgedReadings = rankings.flatMap((half, k) => {
@@ -87,5 +89,5 @@ export async function trainWhole(
       };
     });
   });
-  return { ...model!, ranker, ...fitCertainty(judgedReadings) };
+  return { ...(await model), ranker, ...fitCertainty(judgedReadings) };
 }
