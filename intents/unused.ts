@@ -243,12 +243,10 @@ export function unusedOf(
     const tried = others(present(path.at(-1)), fact.value)
       // A share of nought is nought again.
       .filter(value => value !== fact.value);
-    // The facts are copied for what is tried: of most facts the first other value tells that they are used.
-    const isStill = tried
-      .slice(0, 2)
-      .every(value => isFirstSame(withOther(facts, path, value), value === undefined));
-    // Mostly the words move where the figures don't: seldom does it need every other value.
-    return isStill && tried.every(value => isWholeSame(withOther(facts, path, value), value === undefined));
+    const isSame = (hasStayed: (other: Stated, isLeftOut: boolean) => boolean): boolean =>
+      tried.every(value => hasStayed(withOther(facts, path, value), value === undefined));
+    // Of most facts the first other value tells that they are used. An answer without figures was compared whole already.
+    return isSame(isFirstSame) && (!figures || isSame(isWholeSame));
   };
   const isTaken = ({ path }: ToldFact): boolean => intent.takes.includes(path[0] as keyof Facts);
   return toldFacts(told).filter(fact => !isTaken(fact) || isUnused(fact));

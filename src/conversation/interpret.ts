@@ -159,9 +159,14 @@ function beforeOf(intent: Intent, frame: Frame, learned: LearnedOfRig | undefine
   };
 }
 
+let unsaid: Heard | undefined;
+/** A message without a word, in no talk: heard once, as it is the same for everybody. */
+const nothingHeard = (): Heard =>
+  (unsaid ??= hear(emptyMemory(), { chat: '', from: '', text: '', at: new Date(0), kind: 'group' }));
+
 /** The bot's own answer to a question before, by what that went by. */
 function replayed(memory: Memory, message: Message, frame: Frame, options: Options): Reply | undefined {
-  const nothing = hear(emptyMemory(), { ...message, text: '' });
+  const nothing = nothingHeard();
   const again = {
     ...nothing,
     intent: frame.intent,
