@@ -7,7 +7,13 @@ import { isSpoken } from '#basics/spoken.ts';
  */
 interface Term {
   readonly isWanted: boolean;
-  readonly needles: readonly string[];
+  readonly needles: readonly Needle[];
+}
+
+interface Needle {
+  readonly text: string;
+  /** How a word begins that it finds; undefined where its ending is free before that. */
+  readonly start: string | undefined;
 }
 
 const compiled = new Map<string, readonly Term[]>();
@@ -20,15 +26,23 @@ function termsOf(pattern: string): readonly Term[] {
     const alternatives = (isWanted ? term : term.slice(1)).split('|');
     return {
       isWanted,
-      needles: alternatives.map(one => ` ${one.replaceAll('_', ' ')} `.replace('* ', '')),
+      needles: alternatives.map(one => needleOf(` ${one.replaceAll('_', ' ')} `.replace('* ', ''))),
     };
   });
+  // The order changes nothing: what is soonest looked for, and seldom there, goes first.
+  terms.sort((a, b) => Number(b.isWanted) - Number(a.isWanted) || a.needles.length - b.needles.length);
   compiled.set(pattern, terms);
   return terms;
 }
 
 /** So many letters at the beginning of a word are what patterns are found by. */
 const startLetters = 3;
+
+function needleOf(text: string): Needle {
+  const [, word = '', ...rest] = text.split(' ');
+  const isWhole = rest.length > 0 || word.length >= startLetters;
+  return { text, start: isWhole ? word.slice(0, startLetters) : undefined };
+}
 
 /** The words of a message in one line to look through, and how they begin. */
 interface Line {
@@ -49,8 +63,17 @@ function lineOf(words: readonly string[]): Line {
   return line;
 }
 
-const holds = ({ text }: Line, terms: readonly Term[]): boolean =>
-  terms.every(({ isWanted, needles }) => needles.some(one => text.includes(one)) === isWanted);
+/** Whether one of them is in a line; only where a word begins so is the line looked through. */
+function hasAny({ text, starts }: Line, needles: readonly Needle[]): boolean {
+  for (const { text: needle, start } of needles)
+    if ((start === undefined || starts.has(start)) && text.includes(needle)) return true;
+  return false;
+}
+
+function holds(line: Line, terms: readonly Term[]): boolean {
+  for (const { isWanted, needles } of terms) if (hasAny(line, needles) !== isWanted) return false;
+  return true;
+}
 
 /** Whether any of the patterns is in the words. */
 export function isSpotted(words: readonly string[], patterns: readonly string[]): boolean {
@@ -66,18 +89,12 @@ interface Index {
   readonly byAny: readonly number[];
 }
 
-/** How a word begins that a needle finds; undefined where its ending is free before that. */
-function startOf(needle: string): string | undefined {
-  const [, word = '', ...rest] = needle.split(' ');
-  return rest.length > 0 || word.length >= startLetters ? word.slice(0, startLetters) : undefined;
-}
-
 /** The beginnings of which a message must have one for a pattern: those of its term with the fewest alternatives. */
 function startsOf(terms: readonly Term[]): readonly string[] | undefined {
   const [rarest] = terms
     .filter(({ isWanted }) => isWanted)
     .toSorted((a, b) => a.needles.length - b.needles.length);
-  const starts = rarest?.needles.map(startOf) ?? [undefined];
+  const starts = rarest?.needles.map(({ start }) => start) ?? [undefined];
   return starts.every(start => start !== undefined) ? [...new Set(starts)] : undefined;
 }
 

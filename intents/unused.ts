@@ -146,18 +146,21 @@ function withOther(facts: Stated, path: FactPath, value: unknown): Stated {
   return { ...others, ...placed, ...(!isGone && { [key]: next }) };
 }
 
-/** What of a reply a fact may bear on. */
-const keyOf = ({ headline, lines, verdict, figures, cautions, assumed }: Reply): string =>
-  JSON.stringify([headline, lines, verdict, figures, cautions, assumed]);
+/** What of a reply a fact may bear on; its lines apart, as some are worked out only where they are read. */
+const keyOf = ({ headline, verdict, figures, cautions, assumed }: Reply): string =>
+  JSON.stringify([headline, verdict, figures, cautions, assumed]);
+const linesOf = ({ lines }: Reply): string => JSON.stringify(lines ?? null);
+const wholeOf = (reply: Reply): string => keyOf(reply) + linesOf(reply);
 
 const failed = 'the question can’t be answered so';
 
-/** Answers a question with other facts; a word where it couldn't be answered. */
-function replied(intent: Intent, facts: Stated, setting: RequestContext): string {
+/** Answers a question with other facts; undefined where it couldn't be answered. */
+function replied(intent: Intent, facts: Stated, setting: RequestContext): Reply | undefined {
   const taken = intent.takes.filter(key => facts[key] !== undefined).map(key => [key, facts[key]]);
   const parsed = needsOf(intent, setting.subject).safeParse(Object.fromEntries(taken));
-  if (!parsed.success) return failed;
-  return keyOf(intent.reply(withLearned(parsed.data as Facts, setting.learned), setting));
+  return parsed.success
+    ? intent.reply(withLearned(parsed.data as Facts, setting.learned), setting)
+    : undefined;
 }
 
 /** An answer, and the first figures that it came to. */
@@ -217,25 +220,27 @@ export function unusedOf(
   }: { readonly facts: Stated; readonly told: Stated; readonly setting: RequestContext },
   { reply, figures }: Worked,
 ): ToldFact[] {
-  const answered = (other: Stated): string => replied(intent, other, setting);
+  const answered = (other: Stated): string => {
+    const now = replied(intent, other, setting);
+    return now ? wholeOf(now) : failed;
+  };
   let first: string | undefined;
-  let whole: string | undefined;
+  let key: string | undefined;
+  let lines: string | undefined;
   // What can't be answered without a fact hangs on it; another value that can't be meant tells nothing.
-  const isAsFirst = (now: string, isLeftOut: boolean): boolean => {
-    if (!figures) whole ??= keyOf(reply);
-    first ??= figures ? JSON.stringify(figures) : whole;
+  const isFirstSame = (other: Stated, isLeftOut: boolean): boolean => {
+    first ??= figures ? JSON.stringify(figures) : wholeOf(reply);
+    const now = firstOf(() => answered(other));
     return now === failed ? !isLeftOut : now === first;
   };
-  const isFirstSame = (other: Stated, isLeftOut: boolean): boolean =>
-    isAsFirst(
-      firstOf(() => answered(other)),
-      isLeftOut,
-    );
-  const isWholeSame = (other: Stated, isLeftOut: boolean): boolean => {
-    whole ??= keyOf(reply);
-    const now = withFirstFigures(() => answered(other));
-    if (now.result !== failed && now.result !== whole) return false;
-    return isAsFirst(now.figures ? JSON.stringify(now.figures) : now.result, isLeftOut);
+  // Asked only of what has the same first figures.
+  const isWholeSame = (other: Stated): boolean => {
+    const now = replied(intent, other, setting);
+    if (!now) return true;
+    key ??= keyOf(reply);
+    if (keyOf(now) !== key) return false;
+    lines ??= linesOf(reply);
+    return linesOf(now) === lines;
   };
   const isUnused = (fact: ToldFact): boolean => {
     if (isSure(intent, facts, fact)) return false;
@@ -243,12 +248,10 @@ export function unusedOf(
     const tried = others(present(path.at(-1)), fact.value)
       // A share of nought is nought again.
       .filter(value => value !== fact.value);
-    // The facts are copied for what is tried: of most facts the first other value tells that they are used.
-    const isStill = tried
-      .slice(0, 2)
-      .every(value => isFirstSame(withOther(facts, path, value), value === undefined));
-    // Mostly the words move where the figures don't: seldom does it need every other value.
-    return isStill && tried.every(value => isWholeSame(withOther(facts, path, value), value === undefined));
+    const isSame = (hasStayed: (other: Stated, isLeftOut: boolean) => boolean): boolean =>
+      tried.every(value => hasStayed(withOther(facts, path, value), value === undefined));
+    // Of most facts the first other value tells that they are used. An answer without figures was compared whole already.
+    return isSame(isFirstSame) && (!figures || isSame(isWholeSame));
   };
   const isTaken = ({ path }: ToldFact): boolean => intent.takes.includes(path[0] as keyof Facts);
   return toldFacts(told).filter(fact => !isTaken(fact) || isUnused(fact));

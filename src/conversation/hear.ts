@@ -10,7 +10,7 @@ import { spokenOf } from '#language/spoken.ts';
 import { isEmergency } from './answering/safe.ts';
 import { lastFrame } from './kept/recall.ts';
 import { contextIn, type Line } from './kept/talk-read.ts';
-import type { Memory } from './memory.ts';
+import { emptyMemory, type Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { beyondBelief } from './told/beyond.ts';
 import { coolerTold, withoutAsked } from './told/cooler-told.ts';
@@ -193,3 +193,9 @@ export function hear(memory: Memory, message: Message): Heard {
   const { intent, facts } = picked;
   return { ...told, intent, facts, asRead: { intent, stated: facts }, ...settled, isPicked: true };
 }
+
+let unsaid: Heard | undefined;
+
+/** What is heard of a message without a word, in no talk: the same for everybody, and worked out once. */
+export const heardNothing = (): Heard =>
+  (unsaid ??= hear(emptyMemory(), { chat: '', from: '', text: '', at: new Date(0), kind: 'group' }));

@@ -14,7 +14,7 @@ import type { HazardCode } from '#rig/hazard-codes.ts';
 import { mainsVoltsIn, withoutMainsVolts } from '#rig/mains.ts';
 import type { Facts, LearnedOfRig, Stated } from '#rig/rig.ts';
 import { dangersIn, stillThere, withDangers } from './answering/dangers.ts';
-import { type Heard, hear } from './hear.ts';
+import { type Heard, heardNothing } from './hear.ts';
 import { learnedFor } from './kept/learned.ts';
 import { fill, lastFrame, ownKey, personKey, resolved, rigFor } from './kept/recall.ts';
 import {
@@ -27,7 +27,7 @@ import {
   withMore,
 } from './kept/remembered.ts';
 import { whereTheyCamp } from './kept/whereabouts.ts';
-import { emptyMemory, type Frame, type Memory } from './memory.ts';
+import type { Frame, Memory } from './memory.ts';
 import type { Message } from './message.ts';
 import { isIntent, undemanding } from './questions.ts';
 import { type Options, settingOf } from './setting.ts';
@@ -161,9 +161,8 @@ function beforeOf(intent: Intent, frame: Frame, learned: LearnedOfRig | undefine
 
 /** The bot's own answer to a question before, by what that went by. */
 function replayed(memory: Memory, message: Message, frame: Frame, options: Options): Reply | undefined {
-  const nothing = hear(emptyMemory(), { ...message, text: '' });
   const again = {
-    ...nothing,
+    ...heardNothing(),
     intent: frame.intent,
     cues: new Set<Cue>(['same-again']),
     certainty: 1,

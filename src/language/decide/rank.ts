@@ -36,16 +36,23 @@ const both = (out: Signs, template: number, a: number, b = 0): void => {
   out.withQuestion(template + 1, mix(0, a, b));
 };
 
-/** Lists of facts with their hashes. */
-const lists = (['loads', 'batteries', 'solar', 'chargers', 'claims', 'days'] as const).map(list => ({
-  list,
-  id: hashText(list),
-}));
+/** Both as they are given to the signs. */
+function bothOf(template: number, a: number, b: number) {
+  return { feature: mix(template, a, b), template: template + 1, filling: mix(0, a, b) };
+}
 
-/** Whether the facts go together (`together`: their names as one), with each other and with the question. */
-function factSigns(f: Frame, stated: Stated, together: number, out: Signs): void {
-  const ids = Object.keys(stated).sort().map(hashText);
+/** Lists of facts with their hashes; that one is not told is most often said of them, and mixed beforehand. */
+const lists = (['loads', 'batteries', 'solar', 'chargers', 'claims', 'days'] as const).map(list => {
+  const id = hashText(list);
+  const untold = [bothOf(710, id, 0), bothOf(714, id, hashText(''))] as const;
+  return { list, id, untold };
+});
+
+/** Whether the facts go together (`keys`: their names in order), with each other and with the question. */
+function factSigns(f: Frame, stated: Stated, keys: readonly string[], out: Signs): void {
+  const ids = keys.map(hashText);
   const put = (template: number, a: number, b = 0): void => both(out, template, a, b);
+  const together = togetherOf(keys);
   put(700, together);
   for (const id of ids) put(702, id);
   for (let i = 0; i < ids.length; i++)
@@ -59,8 +66,15 @@ function factSigns(f: Frame, stated: Stated, together: number, out: Signs): void
     out.alone(mix(709, c, together));
   }
   // Each list by what its rows tell.
-  for (const { list, id } of lists) {
+  for (const { list, id, untold } of lists) {
     const rows = rowsOf(stated[list]);
+    if (rows.length === 0) {
+      for (const { feature, template, filling } of untold) {
+        out.alone(feature);
+        out.withQuestion(template, filling);
+      }
+      continue;
+    }
     put(710, id, bucket(rows.length));
     const kinds = rows.map(signature);
     for (const kind of kinds) put(712, id, hashText(kind));
@@ -196,7 +210,7 @@ function ownedSigns(f: Frame, state: State, out: Signs): void {
 }
 
 /** The facts that are told, by their names together. */
-const togetherOf = (stated: Stated): number => hashText(Object.keys(stated).sort().join(' '));
+const togetherOf = (keys: readonly string[]): number => hashText(keys.join(' '));
 
 /** Whether the question that the words point to and the one taken suit the facts. */
 const questionSign = (first: number, question: number, together: number): number =>
@@ -209,8 +223,9 @@ export function rankFeatures(f: Frame, state: State, stated: Stated, intent: str
     alone: feature => void out.push(feature),
     withQuestion: (template, filling) => void out.push(mix(template, filling, question)),
   };
-  const together = togetherOf(stated);
-  factSigns(f, stated, together, signs);
+  const keys = Object.keys(stated).sort();
+  const together = togetherOf(keys);
+  factSigns(f, stated, keys, signs);
   roleSigns(f, state, stated, signs);
   for (const first of f.questions) out.push(questionSign(first, question, together));
 }
@@ -235,8 +250,9 @@ export class ReadingScores implements Signs {
   constructor(ranker: Ranker, frame: Frame, state: State, stated: Stated) {
     this.#ranker = ranker;
     this.#frame = frame;
-    this.#together = togetherOf(stated);
-    factSigns(frame, stated, this.#together, this);
+    const keys = Object.keys(stated).sort();
+    this.#together = togetherOf(keys);
+    factSigns(frame, stated, keys, this);
     roleSigns(frame, state, stated, this);
   }
 

@@ -14,16 +14,20 @@ interface Way {
   /** Which parts must stand near the one before them. */
   readonly isNear: readonly boolean[];
   readonly none: readonly string[];
+  /** The bits of all its parts. */
+  readonly all: number;
 }
 
 function parse(name: string, way: string): Way {
   const [shows, none] = way.split(' - ');
   const joints = present(shows).match(/ [+~] /g) ?? [];
+  const parts = present(shows)
+    .split(/ [+~] /)
+    .map(part => part.split('|'));
   return {
     name,
-    parts: present(shows)
-      .split(/ [+~] /)
-      .map(part => part.split('|')),
+    parts,
+    all: (1 << parts.length) - 1,
     isNear: [false, ...joints.map(joint => joint === ' ~ ')],
     none: none?.split('|') ?? [],
   };
@@ -37,13 +41,14 @@ const ways: readonly Way[] = hazardTable.flatMap(row =>
 );
 
 /** Which part of which way a concept fills: the way's place in the list and the part's bit. */
-const fills = new Map<string, (readonly [way: number, bit: number])[]>();
+const fills = new Map<string, { readonly way: number; readonly bit: number }[]>();
 for (const [w, { parts }] of ways.entries())
   for (const [p, part] of parts.entries())
     for (const concept of part) {
       const row = fills.get(concept);
-      if (row) row.push([w, 1 << p]);
-      else fills.set(concept, [[w, 1 << p]]);
+      const fill = { way: w, bit: 1 << p };
+      if (row) row.push(fill);
+      else fills.set(concept, [fill]);
     }
 
 /** Where each meaning of a message stands. */
@@ -63,13 +68,25 @@ function standTogether(a: readonly string[], b: readonly string[], places: Place
   return false;
 }
 
-/** The parts of each way that some of these concepts fill, as bits. */
-function filled(concepts: Iterable<string>): Map<number, number> {
-  const bits = new Map<number, number>();
-  for (const concept of concepts)
-    for (const [way, bit] of fills.get(concept) ?? []) bits.set(way, (bits.get(way) ?? 0) | bit);
-  return bits;
+/** The parts of each way that some concepts fill, as bits; which ways are filled at all. Used over and over. */
+class Filled {
+  readonly bits = new Int32Array(ways.length);
+  readonly some: number[] = [];
+
+  fill(concepts: Iterable<string>): this {
+    for (const way of this.some) this.bits[way] = 0;
+    this.some.length = 0;
+    for (const concept of concepts)
+      for (const { way, bit } of fills.get(concept) ?? []) {
+        if (this.bits[way] === 0) this.some.push(way);
+        this.bits[way]! |= bit;
+      }
+    return this;
+  }
 }
+
+const filledNow = new Filled();
+const filledBefore = new Filled();
 
 /**
  * The ways of the table that a message shows: "=" before those that it shows by itself, "<" before those that
@@ -77,11 +94,12 @@ function filled(concepts: Iterable<string>): Map<number, number> {
  */
 export function waysIn(places: Places, before: ReadonlySet<string>): readonly string[] {
   const found: string[] = [];
-  const known = before.size > 0 ? filled(before) : undefined;
-  for (const [w, here] of filled(places.keys())) {
-    const { name, parts, isNear, none } = ways[w]!;
-    const all = (1 << parts.length) - 1;
-    if ((here | (known?.get(w) ?? 0)) !== all || none.some(concept => places.has(concept))) continue;
+  const known = filledBefore.fill(before).bits;
+  const { bits, some } = filledNow.fill(places.keys());
+  for (const w of some) {
+    const here = bits[w]!;
+    const { name, parts, isNear, none, all } = ways[w]!;
+    if ((here | known[w]!) !== all || none.some(concept => places.has(concept))) continue;
     const isTogether = parts.every((part, i) => {
       const both = (1 << i) | (1 << (i - 1));
       return i === 0 || (here & both) !== both || standTogether(parts[i - 1]!, part, places, isNear[i]!);
