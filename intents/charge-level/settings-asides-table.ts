@@ -43,7 +43,7 @@ export const settingAsides: readonly Aside[] = [
   {
     name: 'cut-off-setting',
     spots: [
-      'low_volt*|low_voltage|low_cut|low_cutoff|lvd|cutoff|cut_off set|setting|at|to|what|too_low|alarm -fridge -freezer -smell',
+      'low_volt*|low_voltage|low_cut|low_cutoff|lvd|cutoff|cut_off set|setting|at|to|what|too_low|alarm -fridge -freezer -smell -how_much -how_full -left -it_says',
       'set_it_to|set_mine_to|set_them_to agm|lithium|gel|eleven|twelve|lead -float -absorption -charge* -fridge',
     ],
     hasAnyFigures: true,
@@ -72,7 +72,11 @@ export const settingAsides: readonly Aside[] = [
       'wait everything_off|all_off',
     ],
     when: isUnread,
-    says: 'Under a load it reads 0.1 to 0.3 V low, so it is fuller than the volts say: 12 V is like 12.2.',
+    says: byKind(
+      'Under a load it reads 0.1 to 0.3 V low, so it is fuller than the volts say: 12 V is like 12.2.',
+      'Under a load it reads 0.1 to 0.2 V low, so it is fuller than the volts say; rested tells better.',
+      'Under a load it reads 0.1 to 0.3 V low, so it is fuller than the volts say: 12 V is like 12.2.',
+    ),
     lines: [
       'For a true reading: everything off for an hour, nothing charging, then read it.',
       'Big loads pull it down further; small ones hardly. Lithium sags less.',
@@ -83,7 +87,6 @@ export const settingAsides: readonly Aside[] = [
     name: 'other-kind',
     spots: [
       'change|changes|changed|difference gel|agm|lithium|wet that|it|something|anything -fridge -load -running -charging -capacity -how_long',
-      'mine_is|mines|its|my_is|ours_is lithium|gel|agm -how -why -when -full -what -fridge -is_that -percent* -stop',
     ],
     when: isUnread,
     says: byKind(

@@ -174,7 +174,7 @@ export const starterAsides: readonly Aside[] = [
   {
     name: 'older-or-diesel',
     spots: [
-      'old|older|years|aged|tired|worn diesel|it|battery worse|matter|still|harder|less|does|start -cca -second_hand -buy -litre',
+      'old|older|years|aged|tired|worn diesel|it|battery worse|matter|still|harder|less|does|start -cca -cold -second_hand -buy -litre',
     ],
     hasAnyFigures: true,
     when: (_, { facts }) => !facts.loads?.length && facts.volts === undefined,
