@@ -117,7 +117,7 @@ export const coldThrift: readonly Aside[] = [
   {
     name: 'frozen-first',
     spots: [
-      'freeze|frozen meat|food|drinks|bottles|beers|everything first|before|if|save|help|helps -freezer -at_home',
+      'freeze|frozen meat|food|drinks|bottles|beers|everything first|before|if|save|help|helps -freezer -at_home -anyway -what_about -how_long',
     ],
     hasAnyFigures: true,
     when: isCold,
