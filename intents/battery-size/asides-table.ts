@@ -36,7 +36,9 @@ export const sizeAsides: readonly Aside[] = [
   },
   {
     name: 'too-big',
-    spots: ['too_big|too_large|oversize*|overkill|bigger_than_i_need -inverter -panel* -fuse'],
+    spots: [
+      'too_big|too_large|such_a_large|such_a_big|oversize*|overkill|bigger_than_i_need -inverter -panel* -fuse',
+    ],
     says: 'Hardly: too big a battery costs money and weight, but does no harm if it gets full.',
     lines: [
       'Lead-acid wants to be charged right up every week or so: have the sun or a charger for that.',

@@ -41,12 +41,28 @@ function judgedCharge(
     : `Normal while it charges: ${kind} is charged at ${range} and held at about ${significant(float)} V.`;
 }
 
+/** At the volts of a charge it takes no more than this once it is full, A of a usual battery. Common practice: 1 to 2 % of its Ah. */
+const tailA = 1.5;
+/** From here on, a 12 V battery, weak sun alone doesn't hold it, V. Common practice. */
+const heldV = 13.45;
+
+/** Held at the volts of a charge, or of float, it takes next to nothing. */
+const isNearlyFull = ({ netCurrentA, volts = 0 }: Facts, { blocks }: ChargeLevel): boolean =>
+  netCurrentA !== undefined && netCurrentA >= 0 && netCurrentA <= tailA && volts >= heldV * blocks;
+
 function charging(
   facts: Facts,
   result: ChargeLevel,
   isJudged: boolean,
   words: readonly string[],
 ): readonly [string, ...string[]] {
+  if (isNearlyFull(facts, result)) {
+    const into = `only ${significant(present(facts.netCurrentA), 2)} A goes in`;
+    return [
+      `Full, or very nearly: at ${significant(present(facts.volts), 4)} V ${into}.`,
+      `Held there for hours, that is how a charge ends: ${kindOf(result)} takes next to nothing once it is full.`,
+    ];
+  }
   const judgement = isJudged ? judgedCharge(facts, result, words) : undefined;
   const first = `It can't be told from that: ${significant(present(facts.volts), 4)} V says it is being charged, and the volts are the charger's.`;
   return [

@@ -1,5 +1,6 @@
 import type { Facts } from '#rig/rig.ts';
 import type { Aside } from '../asides.ts';
+import { settingAsides } from './settings-asides-table.ts';
 
 const isLithium = ({ batteries }: Facts): boolean | undefined => {
   const kind = batteries?.find(({ chemistry }) => chemistry !== undefined)?.chemistry;
@@ -104,7 +105,7 @@ export const levelAsides: readonly Aside[] = [
   {
     name: 'store-at',
     spots: [
-      'store|stored|storing|storage|winter|parked|shed|put_away|laid_up|unused|not_using|leave_it_at full|half|percent|charge|what_do_i_do|best|before|until|till|from|months|enough|ok|okay -lights -how_long -how_full -drive -left_after',
+      'store|stored|storing|storage|winter|parked|shed|put_away|laid_up|unused|not_using|leave_it_at full|half|percent|charge|what_do_i_do|best|before|until|till|from|months|enough|ok|okay|right -lights -how_long -how_full -drive -left_after',
       'full or half -is_it -reads -reading -how_full -volt*',
     ],
     hasAnyFigures: true,
@@ -210,7 +211,7 @@ export const levelAsides: readonly Aside[] = [
       'how_low|how_far_down|lowest|how_deep -temp* -cold -degrees -am_i -am -gone',
       'volt*|volts|number|percent|v|where|point stop|stopping|cut_it|cut_them what|whats|which|at|when|safe',
       'volt*|volts|number|percent|v|point turn|switch off what|whats|which|at|when',
-      'cutoff|cut_off|low_med|low_or_high|med_or_high what|whats|which|set|where|for|should|so',
+      'cutoff|cut_off|low_med|low_or_high|med_or_high what|whats|which|set|where|for|should|so -low_volt* -low_cut -alarm',
       'you_said stop|limit',
       'stop or|percent -start -driv*',
       'is_that_ok_on|is_it_ok_on|same_for|same_on|same_with agm|lithium|lead|gel',
@@ -244,4 +245,5 @@ export const levelAsides: readonly Aside[] = [
     ),
     next: ['12.5V agm at rest, how full?', 'what is float?'],
   },
+  ...settingAsides,
 ];

@@ -9,7 +9,9 @@ import { answerChargeLevel } from './answer.ts';
 import { levelAsides } from './asides-table.ts';
 import { computeChargeLevel } from './compute.ts';
 import { answerCurrent } from './current-alone.ts';
+import { answerEither } from './either-kind.ts';
 import { answerLater } from './later-answer.ts';
+import { answerUsed } from './used-alone.ts';
 
 const isLevelTold = ({ volts, batteries }: Facts): boolean =>
   volts !== undefined || !!batteries?.some(b => b.stateOfChargePercent !== undefined);
@@ -50,13 +52,15 @@ const level = defineIntent({
     ...whereFacts,
   ],
   needs: [needLevel],
-  guess: ({ batteries }, { parsed }) => answerCurrent({ ...parsed.facts, batteries }),
+  guess: ({ batteries }, { parsed }) =>
+    answerCurrent({ ...parsed.facts, batteries }) ?? answerUsed({ ...parsed.facts, batteries }),
   reply: (facts, setting) => {
     const now = computeChargeLevel(facts, setting);
     const against = answerAgainst(facts, now, setting);
     if (against) return against;
     const later = computeLater(facts, now, setting);
-    return later ? answerLater(facts, now, later, setting) : answerChargeLevel(facts, now, setting);
+    if (later) return answerLater(facts, now, later, setting);
+    return answerEither(facts, now, setting) ?? answerChargeLevel(facts, now, setting);
   },
 });
 

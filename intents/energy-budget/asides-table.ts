@@ -3,6 +3,8 @@ import { decimals } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { Aside } from '../asides.ts';
 import { coldByNight } from '../cold-by-night.ts';
+import { coldThrift } from '../cold-thrift.ts';
+import { humidified } from '../humidifier.ts';
 
 /** A litre from 15 °C to the boil: 4.19 kJ a kelvin and litre, and a tenth lost by the kettle (physics; common practice). */
 const boilWh = 110;
@@ -23,6 +25,7 @@ const hasCooler = ({ loads = [] }: Facts): boolean =>
 /** What is asked of a day's use beside the sum. Common practice. */
 export const useAsides: readonly Aside[] = [
   ...coldByNight,
+  ...humidified,
   {
     name: 'gas-fridge-on-gas',
     spots: [
@@ -60,6 +63,61 @@ export const useAsides: readonly Aside[] = [
       'A freezer at −12 °C in place of −18 °C takes about a seventh less: fine for some days.',
     ],
     next: ['what does a fridge use a day?'],
+  },
+  {
+    name: 'what-takes-most',
+    spots: [
+      'what|which|whats|biggest uses|takes|draws|eats|biggest|using most|biggest_bit|biggest_part|biggest_user|the_lion* -percent -panel*',
+      'where_is_it_going|wheres_it_going|where_does_it_go|where_it_goes',
+    ],
+    // Of things that are told the sum says which.
+    when: ({ loads = [] }) => loads.length < 2,
+    says: 'Mostly the fridge: half or more of a day. Then heat and inverters, fans, screens, lights last.',
+    lines: [
+      'A fridge about 31 Ah a day in mild weather; a kettle or toaster 8 to 10 Ah each time; an idle inverter 5 to 15 Ah a night.',
+      'Tell me what runs and for how long, and I’ll say which takes most.',
+    ],
+    next: ['fridge, lights and laptop, what do I use a day?'],
+  },
+  {
+    name: 'monitor-itself',
+    spots: [
+      'monitor|shunt|meter|display itself|flatten|drain|use_any|use_much|draw|draws -says -shows -reads -tell -fridge -how_do -with',
+    ],
+    says: 'Hardly: a monitor takes about 0.01 A, some ¼ Ah a day; with Bluetooth or a lit screen more.',
+    lines: ['On 100 Ah that is a month’s 7 %: for storage charge it full first, or pull its fuse.'],
+    next: ['what is a shunt?'],
+  },
+  {
+    name: 'dimmed',
+    spots: ['dim|dimmed|dimming|dimmer light|lights|leds|led|lamps|they|it less|save|saves|use|uses|help'],
+    hasAnyFigures: true,
+    says: 'LEDs yes, nearly in step: at half the light about half the amps. Old globes save less.',
+    lines: ['LED strips of a metre take ¼ to ¾ A at full: dimmed, an evening is an amp hour or two.'],
+    next: ['what do lights use a day?'],
+  },
+  {
+    name: 'led-for-globes',
+    spots: [
+      'swap|swapped|swapping|change|changed|changing|replace|replaced led|leds worth|save|saves|better|difference',
+    ],
+    hasAnyFigures: true,
+    says: 'Yes: an LED gives the same light for about a seventh: 3 W in place of 20 W.',
+    lines: ['Four globes of 20 W for 4 hours take about 27 Ah an evening, LEDs about 4 Ah.'],
+    next: ['what do lights use a day?'],
+  },
+  {
+    name: 'how-to-cut',
+    spots: [
+      'how cut_it_down|cut_down|use_less|reduce|bring_it_down|get_it_down|save|saving power|it|use|down|battery|less -panel* -money',
+    ],
+    hasAnyFigures: true,
+    says: 'Start with the fridge: shade, air around it, packed cold, 4 °C and kept shut save most.',
+    lines: [
+      'Then the inverter: off when not in use, and 12 V chargers in place of mains ones. Kettle and toast on gas, outside.',
+      'Lights to LED; fans on low take a quarter of what they take on high.',
+    ],
+    next: ['what do I use a day?'],
   },
   {
     name: 'no-label',
@@ -102,4 +160,5 @@ export const useAsides: readonly Aside[] = [
     lines: ['Switch it off when you’re done. Tell me its amps, and I’ll say what that is a day.'],
     next: ['what is idle draw?'],
   },
+  ...coldThrift,
 ];

@@ -27,6 +27,7 @@ const ways = [
       'a_lot|lots|heaps|worth_worrying|bother|wasteful|bugger_all|hardly_anything -open* -save -saves -how_many',
       'use|uses|using|take|takes|draw|draws|need|needs|drain|power much -how_much -too_much -as_much -so_much -save -saves -more',
       'basically_nothing|next_to_nothing|thats_nothing|even_notice|notice_it|notice_that|is_that_bad|worth_mentioning|worth_worrying|that_much -how_much',
+      'noticeable|silly|big_user|heavy_on|sip|sips|thirsty|how_bad|great_drain|big_drain|even_count|count_at_all|is_nothing|nothing_right|nothing_in_it -how_long -save',
       'matter|matters|does_that_show|even_show does|that|it -how_much -how_long -open* -if -most -what',
     ],
   },

@@ -12,6 +12,7 @@ import { areTimed, readingNote } from '../use.ts';
 import { describeBank, wantedTime } from '../words.ts';
 import { runTimeChart } from './chart.ts';
 import type { RunTime, RunTimeFacts } from './compute.ts';
+import { asksFlat, flatHeadline, flatNightH } from './flat.ts';
 
 /** "About 1¾ nights (1½–2)": what runs by night alone is counted in nights, never in hours on end. */
 function nights({ value, low, high }: Range, w: Speech): string {
@@ -200,19 +201,25 @@ export function answerRunTime(told: RunTimeFacts, result: RunTime, setting: Requ
     !told.loads?.some(({ name }) => applianceOf(name)?.isMedical);
   const isOfNight =
     told.durationH === undefined && asksWhether(told, setting) && isAllNight(setting.parsed.recognised.words);
+  const nightH = medicalNight(told);
+  const flatH = told.durationH ?? (nightH === undefined ? flatNightH(setting.parsed) : undefined);
   const facts = isOfOneDay
     ? { ...told, durationH: 24 }
     : isOfNight
       ? { ...told, durationH: nightLongH }
-      : told;
+      : { ...told, durationH: flatH };
   const wantedH = facts.durationH;
   const verdict = wantedH === undefined ? null : enough(runTime, wantedH);
   const w = english;
-  const said = headline(runTime, wantedH, verdict, w, {
-    nightH: medicalNight(facts),
-    until: setting.parsed.facts.until,
-    isAskedWhether: asksWhether(facts, setting) && result.peakA <= result.fit.limitA,
-  });
+  const isFlatAsked = asksFlat(setting.parsed) && runTime.value > 0 && nightH === undefined;
+  const said =
+    isFlatAsked && wantedH !== undefined && verdict
+      ? flatHeadline(runTime, wantedH, verdict, w)
+      : headline(runTime, wantedH, verdict, w, {
+          nightH,
+          until: setting.parsed.facts.until,
+          isAskedWhether: !isFlatAsked && asksWhether(facts, setting) && result.peakA <= result.fit.limitA,
+        });
   const amps = w.significant(dailyUse.value / 24, 2);
   const ah = rounded(dailyUse.value, w);
   const stationWh = stationOf(facts);
@@ -225,7 +232,6 @@ export function answerRunTime(told: RunTimeFacts, result: RunTime, setting: Requ
           ? w.say('wh-a-day', '{wh} Wh a day', { wh: rounded(dailyUse.value * result.bank.voltageV, w) })
           : w.say('ah-a-day', '{ah} Ah a day', { ah });
   const [bank, usable] = [describeBank(result.bank, setting, w), rounded(usableCapacity.value, w)];
-  const nightH = medicalNight(facts);
   const byVoltsPercent = result.ranked.find(a => a.name === 'stateOfCharge')?.value;
   const percent = result.bank.stateOfChargePercent ?? byVoltsPercent ?? 100;
   const gaps = {

@@ -1,9 +1,56 @@
 import type { Aside } from '../asides.ts';
 import { coldByNight } from '../cold-by-night.ts';
+import { coldThrift } from '../cold-thrift.ts';
+import { humidified } from '../humidifier.ts';
 
 /** What is asked of a time to run beside the sum. Common practice. */
 export const lastingAsides: readonly Aside[] = [
   ...coldByNight,
+  {
+    name: 'why-half',
+    spots: [
+      'why half|only_half|just_half|stop_at_half',
+      'really|actually|full|all_of_it usable|use_all|can_be_used|mine_to_use -how_long -fridge',
+      'what_happens_if|what_if|can_i|may_i|cant_you|surely|surely_one_can past_half|under_half|below_half|more_than_half',
+    ],
+    says: facts => {
+      const kind = facts.batteries?.find(({ chemistry }) => chemistry !== undefined)?.chemistry;
+      return kind === 'lfp'
+        ? 'Lithium gives about 80 %: the last fifth is kept so that its BMS doesn’t cut you off.'
+        : 'Because taken under half, lead-acid wears out fast; lithium gives about 80 % of its label.';
+    },
+    lines: [
+      'Used to half AGM gives about 600 cycles, used to 80 % far fewer. Once in a pinch does little harm if it’s charged soon.',
+    ],
+    next: ['what is depth of discharge?', 'agm or lithium?'],
+  },
+  {
+    name: 'in-and-out',
+    spots: [
+      'charging|charge|plugged_in|pass_through using|running|use|run|drawing same_time|at_once|pass_through|and_running_off',
+    ],
+    hasAnyFigures: true,
+    says: 'Yes, most can: what comes in feeds what runs, and only the difference is drawn or stored.',
+    lines: [
+      'More out than in: it empties by the difference. 90 W in and 110 W out take 20 W from it.',
+      'Power stations warm up doing both: give it air, and see its sheet on “pass-through”.',
+    ],
+    next: ['500Wh power station, 40W fridge, how long?'],
+  },
+  {
+    name: 'inverter-alone',
+    spots: ['how_long inverter run|last|go|be_on|stay_on -fridge -tv -laptop -kettle -aircon -off_a -on_a'],
+    when: ({ loads, batteries }) => !loads?.length && !batteries?.some(b => b.capacityAh !== undefined),
+    hasAnyFigures: true,
+    says: 'As long as what’s plugged in lets it: with nothing on it still takes 5 to 15 Ah a night.',
+    lines: [
+      'Watts times hours, divided by 10, are the Ah it takes: 1000 W empty a 100 Ah lithium in under an hour.',
+      'Tell me what you plug in and your battery, and I’ll say how long.',
+    ],
+    next: ['1000W for 30 minutes off 100Ah lithium'],
+  },
+  ...humidified,
+  ...coldThrift,
   {
     name: 'jump-pack',
     spots: [
@@ -42,6 +89,7 @@ export const lastingAsides: readonly Aside[] = [
     name: 'time-to-go',
     spots: [
       'time_to_go|time_remaining|time_left|hours_left|tells_me|says trust|believe|right|accurate|real|true -volts',
+      'time_to_go|time_remaining how|what work_out|works_it_out|work_that_out|calculate*|mean*|know',
     ],
     hasAnyFigures: true,
     says: 'As a rough guess: it counts on the draw of the last minutes going on just so.',

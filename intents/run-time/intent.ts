@@ -5,12 +5,15 @@ import type { Intent } from '../intent.ts';
 import { needBattery, needLoads } from '../needs.ts';
 import { whereFacts } from '../sun.ts';
 import { drawFacts } from '../use.ts';
+import { answerAhLeft, leftAlone } from './ah-left.ts';
 import { answerRunTime, asksWhether } from './answer.ts';
 import { lastingAsides } from './asides-table.ts';
 import { answerCharges } from './charges.ts';
 import { compareRigs } from './compare.ts';
 import { computeRunTime, type RunTimeFacts } from './compute.ts';
 import { answerIfLithium, ifLithium } from './if-lithium.ts';
+import { answerShare } from './share.ts';
+import { stoppingAt } from './stop-at.ts';
 import { answerTypical, answerUsualUse, ofTypical, typicalRunTime } from './typical.ts';
 
 const lasts: Intent<RunTimeFacts> = defineIntent<RunTimeFacts>({
@@ -49,6 +52,9 @@ const lasts: Intent<RunTimeFacts> = defineIntent<RunTimeFacts>({
         : undefined,
   guess: (facts, setting) => {
     // Where somebody’s health hangs on it, or somebody’s own gear is named, nothing usual is put in the place of what is there.
+    const alone = leftAlone(facts);
+    const left = alone && lasts.needs.safeParse(alone).data;
+    if (left) return answerAhLeft(facts, computeRunTime(left, setting));
     const isSomebodys = setting.owner !== undefined || setting.parsed.owners.length > 0;
     if (setting.parsed.hazards.includes('medical') || isSomebodys) return undefined;
     const typical = typicalRunTime(facts);
@@ -58,7 +64,7 @@ const lasts: Intent<RunTimeFacts> = defineIntent<RunTimeFacts>({
     if (facts.loads) {
       const result = computeRunTime(ready, setting);
       const charges = answerCharges(ready, result, setting);
-      return charges ? ofTypical(charges, result) : answerTypical(ready, result, isKindTold);
+      return charges ? ofTypical(charges, result) : answerTypical(ready, result, isKindTold, setting.parsed);
     }
     // Of a battery from the talk more was known, and is past.
     return (
@@ -73,13 +79,17 @@ const lasts: Intent<RunTimeFacts> = defineIntent<RunTimeFacts>({
     const told = isOther && setting.recalled.has('durationH') ? { ...known, durationH: undefined } : known;
     // "Can it run all night" is answered for that one night.
     const isOneNight = cues.has('ask-can-it') || asksWhether(told, setting);
-    const facts = isOneNight ? told : byNight(told, recognised.words);
+    const facts = stoppingAt(isOneNight ? told : byNight(told, recognised.words), setting);
     const compared = compareRigs(facts, setting);
     if (compared) return compared;
     const result = computeRunTime(facts, setting);
     const lithium = ifLithium(facts, result);
     if (lithium) return answerIfLithium(lithium, computeRunTime(lithium, setting), setting);
-    return answerCharges(facts, result, setting) ?? answerRunTime(facts, result, setting);
+    return (
+      answerCharges(facts, result, setting) ??
+      answerShare(facts, result, setting) ??
+      answerRunTime(facts, result, setting)
+    );
   },
 });
 

@@ -10,6 +10,7 @@ import type { RequestContext } from '../intent.ts';
 import { isSpotted } from '../spotting.ts';
 import { chemistryName } from '../words.ts';
 import type { RunTime, RunTimeFacts } from './compute.ts';
+import { asksFlat, flatNightH } from './flat.ts';
 
 /** What most campers start with, common practice. */
 const usual = { capacityAh: 100, chemistry: 'agm' } as const;
@@ -112,8 +113,15 @@ export const ofTypical = (reply: Reply, { bank }: RunTime): Reply => ({
   next: ['100Ah AGM', '100Ah lithium'],
 });
 
+const opposite = { yes: 'no', tight: 'tight', no: 'yes' } as const;
+
 /** Words for how long typical things run on a usual battery, and the one question that helps most. */
-export function answerTypical(facts: RunTimeFacts, result: RunTime, isKindTold: boolean): Reply {
+export function answerTypical(
+  facts: RunTimeFacts,
+  result: RunTime,
+  isKindTold: boolean,
+  parsed: RequestContext['parsed'],
+): Reply {
   const w = english;
   const { runTime, usableCapacity, dailyUse } = result.figures;
   const things = listIn(
@@ -121,8 +129,10 @@ export function answerTypical(facts: RunTimeFacts, result: RunTime, isKindTold: 
     w,
   );
   const { assumed } = reasons(result);
-  const wantedH = facts.durationH;
-  const verdict = wantedH === undefined ? undefined : enough(runTime, wantedH);
+  const wantedH = facts.durationH ?? flatNightH(parsed);
+  const lastsSo = wantedH === undefined ? undefined : enough(runTime, wantedH);
+  // "Will it flatten it" is answered the other way round.
+  const verdict = lastsSo && asksFlat(parsed) ? opposite[lastsSo] : lastsSo;
   const areTold = facts.loads?.every(hasDraw) === true;
   const isOne = facts.loads?.length === 1 && present(facts.loads[0]).count === 1 && !things.endsWith('s');
   const gaps = {
@@ -148,8 +158,9 @@ export function answerTypical(facts: RunTimeFacts, result: RunTime, isKindTold: 
     unit: 'Ah',
     why: isKindTold ? 'as you told no size' : 'AGM, as you named none',
   };
-  const isSpent = runTime.value < spentH;
   const isTooMuch = result.peakA > result.fit.limitA;
+  // Drawn far too fast it is spent in minutes, however full it is.
+  const isSpent = runTime.value < spentH && !isTooMuch;
   return {
     headline: isSpent
       ? w.say('typical-spent', 'No: a typical {ah} Ah {kind}{at} is as low already as it should go.', gaps)

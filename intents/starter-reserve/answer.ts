@@ -19,7 +19,7 @@ function headline(facts: Facts, { explored }: StarterTime, verdict: Verdict): st
   const isAlike = isSaidAlike(runTime.value, present(facts.durationH));
   const wanted = isAlike ? exactly(present(facts.durationH)) : 'that';
   if (verdict === 'yes') return `Yes, it should still start after ${wanted}: it’s good for ${time}.`;
-  if (verdict === 'tight') return `Tight: it’s good for ${time}${isAlike ? `, and you want ${wanted}` : ''}.`;
+  if (verdict === 'tight') return `Tight: it may not start after ${wanted}; it’s good for ${time}.`;
   if (wanted === exactly(runTime.value))
     return `No, don't count on it: ${wanted} is about all it’s good for (${timeSpan(runTime)}).`;
   return `No, don't count on it starting after ${wanted}: it’s good for ${time}.`;

@@ -159,6 +159,92 @@ export const starterAsides: readonly Aside[] = [
     next: ['isolator or dcdc?', 'what second battery do I need?'],
   },
   {
+    name: 'engine-size',
+    spots: [
+      'engine_size|size_of_the_engine|bigger_engine|litre|liter matter|fit|buy|replace|which|what -fridge -crank_at -start_at -reads -lights',
+      'what cranking_amps|cca|cranker need|fit|buy',
+    ],
+    when: (_, { facts }) => !facts.loads?.length && facts.volts === undefined,
+    hasAnyFigures: true,
+    says: 'Yes: a bigger engine, and any diesel, needs more cold cranking amps. Its handbook says how many.',
+    lines: [
+      'Small diesels mostly want 600 to 800 CCA, petrol engines 400 to 600; in frost the more the better.',
+    ],
+  },
+  {
+    name: 'older-or-diesel',
+    spots: [
+      'old|older|years|aged|tired|worn diesel|it|battery worse|matter|still|harder|less|does|start -cca -cold -second_hand -buy -litre',
+    ],
+    hasAnyFigures: true,
+    when: (_, { facts }) => !facts.loads?.length && facts.volts === undefined,
+    says: 'Yes, it leaves less: an old battery has lost a third or so, and a diesel needs twice the kick.',
+    lines: [
+      'Halve the hours I gave, stop at 12.4 V at rest, and have it load-tested past four years.',
+      'Keep a charged jump pack in the car.',
+    ],
+    cautions: ['starter-reserve'],
+  },
+  {
+    name: 'cold-start',
+    spots: [
+      'how_cold|cold_before|too_cold|cold_start|frost|freezing start|starts|crank|wont_start|diesel -lithium -fridge -heater',
+    ],
+    when: ({ volts }) => volts === undefined,
+    hasAnyFigures: true,
+    says: 'From about 0 °C down a tired battery may fail: at −18 °C even a good one gives half its kick.',
+    lines: [
+      'The engine needs more just then, a diesel most. Charge it full the evening before, and let the glow plugs finish.',
+    ],
+  },
+  {
+    name: 'with-the-engine-on',
+    spots: [
+      'the_engine_on|engine_on|engine_running|motor_running|engine_idling with|w|if|while|and|even -how_long -not -overnight -before -start_it -or_off',
+      'ute_running|engine_running do_i|need|even -how_long -overnight',
+    ],
+    hasAnyFigures: true,
+    says: 'With the engine running the alternator carries it: the starter battery isn’t drawn down.',
+    lines: [
+      'At idle an alternator gives less, about half: a big light bar or inverter can still take more than that.',
+      'Never run it in a shed or beside a tent: its exhaust kills.',
+    ],
+    cautions: ['carbon-monoxide'],
+  },
+  {
+    name: 'fridge-while-starting',
+    spots: [
+      'turn|switch|unplug|have_to fridge|lights|everything starting|cranking|when_i_start|when_we_start|before_i_start|before_we_start -overnight -how',
+    ],
+    hasAnyFigures: true,
+    says: 'No need: a fridge’s few amps are nothing to the 200 A or so that a start takes.',
+    lines: ['Off it spares a weak battery a little, and keeps delicate things from the dip while it cranks.'],
+  },
+  {
+    name: 'cut-out-enough',
+    spots: [
+      'cut_out|cutout|cut_off|cutoff|protection enough|set|should|what|strand|protect|low|high -how_long',
+    ],
+    hasAnyFigures: true,
+    says: 'Set it to high, about 11.8 V: it helps, but it is no promise that the engine starts.',
+    lines: [
+      'An old battery or a cold morning can fail above that. Low and medium run on to 10.5 or 11 V, too little to start on.',
+      'Sure is a second battery behind an isolator or DC-DC charger, and a jump pack.',
+    ],
+    cautions: ['starter-reserve'],
+    next: ['isolator or dcdc?'],
+  },
+  {
+    name: 'instead',
+    spots: ['what|whats do_instead|advise|suggest|recommend|instead -size', 'what_else can|could|do'],
+    says: 'Run it off a second battery or a power station, or start the engine every few hours.',
+    lines: [
+      'A fridge takes about 13 Ah in ten hours: a 50 Ah lithium or a 500 Wh station does a night.',
+      'Else ice in an esky overnight, and the fridge while you drive.',
+    ],
+    next: ['what second battery do I need?'],
+  },
+  {
     name: 'one-or-two',
     spots: [
       'need two|second|another|separate|leisure batter*|one -series -parallel -how_long',

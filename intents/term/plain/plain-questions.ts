@@ -1,6 +1,7 @@
 import type { ParsedMessage } from '#language/reading.ts';
 import { spotted } from '../../spotting.ts';
 import { batteryQuestions } from './batteries-table.ts';
+import { buyingQuestions } from './buying-table.ts';
 import { careQuestions } from './care-table.ts';
 import { chargingQuestions } from './charging-table.ts';
 import { fittingQuestions } from './fitting-table.ts';
@@ -26,6 +27,7 @@ export const plainQuestions: readonly PlainQuestion[] = [
   ...chargingQuestions,
   ...upkeepQuestions,
   ...gearQuestions,
+  ...buyingQuestions,
 ];
 
 /** Volts that go without saying ("12V fridge"), and counts ("2 phones"): no figures of a question. */

@@ -145,7 +145,7 @@ export const useQuestions: readonly PlainQuestion[] = [
     name: 'cold-cheaply',
     isBeforeSums: true,
     hasAnyFigures: true,
-    spots: ['cheapest|cheap cold milk|meat|food|drinks -battery -solar'],
+    spots: ['cheapest|cheap cold milk|meat|food|drinks|beer|beers -battery -solar'],
     says: 'For up to three or four nights, block ice in a good ice box; for longer a 12 V fridge pays off.',
     lines: [
       'Freeze the meat and the water bottles at home, keep the box shut and shaded, and drain no cold water.',
