@@ -1,0 +1,65 @@
+import { plain } from '#quantity/round.ts';
+import { powerBankCellV } from '#rig/cell.ts';
+import type { Facts } from '#rig/rig.ts';
+import type { Aside } from '../asides.ts';
+
+/** Watt hours that airlines take in hand luggage unasked, and at most with their leave. IATA, dangerous goods rules. */
+const flown = { freeWh: 100, mostWh: 160 } as const;
+/** Above this an Ah figure is no power bank's. */
+const mostBankAh = 60;
+
+const onAPlane = ({ batteries: [bank] = [] }: Facts): string => {
+  const ah = bank?.capacityAh;
+  const wh = bank?.energyWh ?? (ah !== undefined && ah <= mostBankAh ? ah * powerBankCellV : undefined);
+  if (wh === undefined)
+    return 'Up to 100 Wh (27,000 mAh), in hand luggage only; up to 160 Wh if the airline agrees.';
+  const says = `it holds about ${plain(wh)} Wh`;
+  if (wh <= flown.freeWh)
+    return `Yes, in hand luggage only: ${says}, and up to ${flown.freeWh} Wh is allowed.`;
+  return wh <= flown.mostWh
+    ? `Only if the airline agrees: ${says}, more than the ${flown.freeWh} Wh that go unasked.`
+    : `No: ${says}, and over ${flown.mostWh} Wh no passenger may carry.`;
+};
+
+/** What is asked beside turning one unit into another. */
+export const convertAsides: readonly Aside[] = [
+  {
+    name: 'on-a-plane',
+    spots: ['fly|flying|flight|plane|aeroplane|airplane|airline|airlines|hand_luggage|carry_on|cabin_bag'],
+    hasAnyFigures: true,
+    says: onAPlane,
+    lines: ['Cover its contacts, and never a swollen or recalled one. The airline’s own rules come first.'],
+  },
+  {
+    name: 'how-it-is-done',
+    spots: [
+      'watts_to_amps|amps_to_watts|watts_into_amps|amps_into_watts|watts_and_amps how|do|does|work|way',
+      'watts same_as|same amps',
+    ],
+    hasAnyFigures: true,
+    says: 'Amps are watts divided by volts, watts are amps times volts: 60 W at 12 V is 5 A.',
+    lines: ['Off an inverter divide by 10 in place of 12: that counts in what it loses.'],
+    next: ['60W in amps', '100Ah in Wh'],
+  },
+  {
+    name: 'laptop-on-twelve-volts',
+    spots: [
+      'laptop|notebook without|adapter|adaptor|straight|direct|car_charger|step_up -how_many -how_much -watts',
+    ],
+    hasAnyFigures: true,
+    verdict: 'yes',
+    says: 'Yes, with a 12 V laptop adapter for its volts and plug, or USB-C: it takes some 4 to 6 A.',
+    lines: ['Never straight on 12 V without one. It wastes less than an inverter does.'],
+    next: ['65W in amps'],
+  },
+  {
+    name: 'reducer-or-booster',
+    spots: ['buck|boost|reducer|dropper|step_down|step_up|converter|voltage_converter -dcdc -inverter'],
+    hasAnyFigures: true,
+    says: 'It does if it is rated a quarter above what the thing draws, at its start too, and fused.',
+    lines: [
+      'Motors, compressors and glow plugs start at several times their amps: many converters trip then.',
+    ],
+    cautions: ['fuse-at-battery'],
+  },
+];
