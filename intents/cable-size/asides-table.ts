@@ -33,10 +33,7 @@ const ofAutoCable = (facts: Facts): string => {
 export const cableAsides: readonly Aside[] = [
   {
     name: 'hook-up-lead',
-    spots: [
-      'hook_up_lead|hookup_lead|hook_up_cable|hookup_cable|shore_lead|site_lead|extension_lead|extension unroll*|uncoil*|coil*|wound|reel|rolled|drum -inverter',
-    ],
-    hasAnyFigures: true,
+    spots: ['hook_up_lead|hookup_lead|hook_up_cable|hookup_cable|shore_lead|site_lead|extension_lead|extension unroll*|uncoil* have_to|need|must|should|fully|why -inverter'],
     verdict: 'yes',
     says: 'Yes, all of it: coiled up a mains lead can’t cool, and at a few kilowatts it melts.',
     lines: ['Lay it where nobody trips or drives over it, its joins off the wet ground.'],
@@ -46,7 +43,8 @@ export const cableAsides: readonly Aside[] = [
     spots: [
       'hook_up_lead|hookup_lead|hook_up_cable|hookup_cable|shore_lead|site_lead long|metres|meters|m|lose|loss|far|alright|ok|okay|enough',
     ],
-    when: ({ cable }) => (cable?.lengthM ?? 0) <= hookUpM,
+    when: (_, { facts: { cable, loads } }) =>
+      loads === undefined && cable?.areaMm2 === undefined && (cable?.lengthM ?? 0) <= hookUpM,
     hasAnyFigures: true,
     says: hookUpLoss,
     lines: [
@@ -56,11 +54,12 @@ export const cableAsides: readonly Aside[] = [
   {
     name: 'never-too-thick',
     spots: [
-      'thicker|fatter|heavier|bigger_cable ever|problem|harm|hurt|bad|downside -fix -cure',
+      'thicker|fatter|heavier|bigger_cable ever|problem|harm|hurt|bad|downside -fix -cure -why',
       'cable_too_big|wire_too_big|mm_too_big|too_thick|too_fat|overkill -fuse -breaker -inverter_too',
       'too_big_for_a|too_big_for_an|too_big_for_my|too_big_for_the inverter|fridge|pump|light|lights|heater|charger -fuse -breaker -inverter_too',
     ],
-    when: (_, { facts: { cable, fuseA } }) => fuseA === undefined && cable?.currentA === undefined,
+    when: (_, { facts: { cable, fuseA, chargers } }) =>
+      (fuseA ?? chargers ?? cable?.currentA) === undefined,
     hasAnyFigures: true,
     verdict: 'no',
     says: 'No, a cable is never too thick: it only loses less. Its lugs and the plug must take it.',
@@ -105,7 +104,7 @@ export const cableAsides: readonly Aside[] = [
   },
   {
     name: 'charger-by-its-battery',
-    spots: ['dcdc|dc_dc|dc_to_dc how_far|where|near|close|closer|which_end|distance -fuse -thick -size'],
+    spots: ['dcdc|dc_dc|dc_to_dc how_far|where|how_close|which_end -fuse -thick -size -cable -section'],
     when: (_, { facts: { cable } }) => cable?.lengthM === undefined && cable?.areaMm2 === undefined,
     hasAnyFigures: true,
     says: 'Near the battery that it charges, 1 or 2 m of cable at most: there volts count most.',

@@ -54,7 +54,7 @@ export const chargeTimeAsides: readonly Aside[] = [
   {
     name: 'shut-off-lithium',
     spots: ['charge|charging|charger|recover|revive|save|wake|dead|ruined|bring_back|can_i'],
-    when: facts => isLithium(facts) && facts.volts !== undefined && facts.volts > 0 && facts.volts < shutOffV,
+    when: (facts, { facts: { volts } }) => isLithium(facts) && volts !== undefined && volts > 5 && volts < shutOffV,
     hasAnyFigures: true,
     verdict: 'tight',
     says: shutOff,
@@ -133,9 +133,10 @@ export const chargeTimeAsides: readonly Aside[] = [
   {
     name: 'trickle-to-store',
     spots: [
-      'trickle|maintainer|tender|float_charger do|ok|okay|enough|work|fine|store|storage|winter|good|leave -fridge -how_long -slow -hurt',
+      'trickle|maintainer|tender|float_charger do|ok|okay|enough|work|fine|store|storage|winter|good|leave -fridge -how_long -slow -hurt -sunny -cold -frost',
     ],
-    when: (_, { facts }) => !facts.chargers?.some(({ currentA }) => currentA !== undefined) && !facts.loads,
+    when: ({ ambientC }, { facts }) =>
+      ambientC === undefined && !facts.loads && !facts.chargers?.some(({ currentA }) => currentA !== undefined),
     verdict: 'yes',
     says: 'Yes, to hold a full one: a smart maintainer of 1 A or so, with the setting for your battery.',
     lines: [

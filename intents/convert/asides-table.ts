@@ -25,7 +25,8 @@ const onAPlane = ({ batteries: [bank] = [] }: Facts): string => {
 export const convertAsides: readonly Aside[] = [
   {
     name: 'on-a-plane',
-    spots: ['fly|flying|flight|plane|aeroplane|airplane|airline|airlines|hand_luggage|carry_on|cabin_bag'],
+    spots: ['fly|flying|flight|plane|aeroplane|airplane|airline|airlines|hand_luggage|cabin_bag'],
+    when: (_, { conversion }) => conversion === undefined,
     hasAnyFigures: true,
     says: onAPlane,
     lines: ['Cover its contacts, and never a swollen or recalled one. The airline’s own rules come first.'],
@@ -44,8 +45,9 @@ export const convertAsides: readonly Aside[] = [
   {
     name: 'laptop-on-twelve-volts',
     spots: [
-      'laptop|notebook without|adapter|adaptor|straight|direct|car_charger|step_up -how_many -how_much -watts',
+      'laptop|notebook without|adapter|adaptor|straight|direct|car_charger|step_up -how_many -how_much -watts -amps',
     ],
+    when: (_, { conversion }) => conversion === undefined,
     hasAnyFigures: true,
     verdict: 'yes',
     says: 'Yes, with a 12 V laptop adapter for its volts and plug, or USB-C: it takes some 4 to 6 A.',

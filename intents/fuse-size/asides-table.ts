@@ -63,9 +63,7 @@ export const fuseAsides: readonly Aside[] = [
   },
   {
     name: 'made-for-mains',
-    spots: [
-      'house|household|mains|ac|domestic|plug_fuse|plug_fuses fuse|fuses|breaker|breakers|ones same|use|ok|okay|work|works|fine|box_of|do -house_battery -inverter',
-    ],
+    spots: ['house|household|mains_fuse|mains_fuses|mains_breaker|ac|domestic|plug_fuse|plug_fuses fuse|fuses|breaker|breakers|ones same|use|ok|okay|work|works|fine|box_of|do -house_battery -inverter -dcdc -charger'],
     hasAnyFigures: true,
     verdict: 'no',
     says: 'No: those are made for AC, and may go on arcing where a battery’s DC has to be broken.',
@@ -95,7 +93,7 @@ export const fuseAsides: readonly Aside[] = [
   {
     name: 'in-the-lead',
     spots: [
-      'in_line|inline|built_in|built_into|in_the_lead|fused_lead|fused_plug fuse|fused|fuses|holder|it|ones do_they|are_there|can|sell|ok|okay|good|come|use -size -bigger',
+      'in_line|inline|built_in|built_into|in_the_lead|fused_lead|fused_plug fuse|fused|fuses|holder|it|ones do_they|are_there|can|sell|ok|okay|good|come|use -size -bigger -without -no',
     ],
     hasAnyFigures: true,
     verdict: 'yes',
@@ -130,18 +128,14 @@ export const fuseAsides: readonly Aside[] = [
   },
   {
     name: 'fuse-block',
-    spots: [
-      'no_fuse_box|no_fuse_block|fuse_box|fuse_block|fuse_panel|fuse_board need|worth|why|without|which|should|better|instead|how_many -blow* -blew -hot -melt*',
-    ],
+    spots: ['no_fuse_box|no_fuse_block|fuse_box|fuse_block|fuse_panel|fuse_board need|worth|why|without|instead|how_many_things -blow* -blew -hot -melt* -at_the_battery'],
     says: 'Yes, from three or four circuits on: a main fuse at the battery, then a small one for each wire.',
     lines: ['Wires stacked on the battery’s bolt each need their own fuse, and work loose in time.'],
     cautions: ['fuse-at-battery'],
   },
   {
     name: 'colours',
-    spots: [
-      'colour|color|colours|colors fuse|fuses|blade|they|it matter|matters|important|mean|means|which|what',
-    ],
+    spots: ['colour|color|colours|colors fuse|fuses|blade|they|it matter|matters|important|mean|means'],
     says: 'Yes, each colour is one rating: 5 A tan, 10 A red, 15 A blue, 20 A yellow, 30 A green.',
     lines: ['So it is for blade fuses; the number on top is what counts.'],
     cautions: ['fuse-at-battery'],

@@ -42,16 +42,15 @@ export const generatorAsides: readonly Aside[] = [
   },
   {
     name: 'how-loud',
-    spots: ['noise|noisy|loud|louds|quiet|db|decibel* how|what|much|compared|makes|is|which -how_far -how_long -hours'],
+    spots: ['how_loud|how_louds|how_noisy|how_quiet|much_noise|many_db|many_decibels -how_far -how_long -hours'],
     says: 'A small inverter one is about 50 to 60 dB at 7 m, much like talking; an open-frame one 65 to 75.',
     lines: ['Most parks want 60 dB or less at 15 m. At half load it runs quieter: “eco” mode does that.'],
     cautions: ['carbon-monoxide', 'park-rules'],
   },
   {
     name: 'allowed',
-    spots: ['forbidden|allowed|banned|illegal|rules|quiet_hours|curfew|permitted or|is|are|till|until|after|it|they -enough'],
+    spots: ['forbidden|banned|illegal|against_the_rules|allowed_to|is_it_allowed|are_they_allowed'],
     when: ({ loads, chargers = [] }) => loads === undefined && chargers.every(({ kind }) => kind === 'generator'),
-    hasAnyFigures: true,
     says: 'The site decides: most set quiet hours, often from 9 or 10 pm to 7 or 8 am, and some ban them.',
     lines: ['Ask the host or the ranger. A friendly word with the neighbour comes first.'],
     cautions: ['park-rules'],
@@ -59,7 +58,7 @@ export const generatorAsides: readonly Aside[] = [
   {
     name: 'height',
     spots: ['altitude|high_up|up_high|height|elevation|above_sea|mountain|mountains cut|cuts|lose|loses|less|derate|affect|affects|power|weaker|matter|does'],
-    when: ({ loads }) => loads === undefined,
+    when: ({ loads, chargers = [] }) => loads === undefined && chargers.every(({ kind }) => kind === 'generator'),
     hasAnyFigures: true,
     verdict: 'yes',
     says: 'Yes, about 1 % for each 100 m: a tenth is gone at 1000 m, nearly a fifth at 1800 m.',
@@ -68,7 +67,7 @@ export const generatorAsides: readonly Aside[] = [
   },
   {
     name: 'when-to-start-it',
-    spots: ['what_point|what_percent|what_level|how_low|percent turn_the|turn_on|turn_it_on|start|run|switch generator|genny|gennie'],
+    spots: ['what_point|what_percent|what_level|how_low|when_do_i|when_should_i turn_the|turn_on|turn_it_on|start|run|switch generator|genny|gennie'],
     hasAnyFigures: true,
     says: 'At about 50 % for lead-acid, 20 to 30 % for lithium: an emptier battery takes the full amps longest.',
     lines: ['Stop at 80 to 90 %: the last part is slow, and wastes petrol. Solar or mains can finish it.'],
@@ -76,7 +75,7 @@ export const generatorAsides: readonly Aside[] = [
   },
   {
     name: 'second-hand',
-    spots: ['second_hand|secondhand|used|hours_on_it check|look|what|worth|buy|good -petrol -fuel -battery'],
+    spots: ['second_hand|secondhand|used_generator|used_genny|hours_on_it check|look|what|worth|buy|good -petrol -fuel -battery'],
     hasAnyFigures: true,
     says: 'Start it cold, then load it to three quarters for ten minutes: steady, no smoke, no leaks.',
     lines: ['Its volts should stay within a tenth of the label. A few hundred hours with oil changes are no harm.'],
@@ -84,7 +83,7 @@ export const generatorAsides: readonly Aside[] = [
   },
   {
     name: 'two-together',
-    spots: ['parallel|linked|link|together|join generator*|gennies|gennys|genny two|both|kit|second|another'],
+    spots: ['two_generators|two_gennies|two_gennys|second_generator|both_generators|both_gennies parallel|linked|link|together|join|kit'],
     hasAnyFigures: true,
     says: 'Only two inverter ones made for it, with their own maker’s parallel kit; never any other two.',
     lines: ['Out of step, one feeds the other and both may be wrecked. Or give each its own things to run.'],
@@ -102,7 +101,7 @@ export const generatorAsides: readonly Aside[] = [
   {
     name: 'hours-on-a-tank',
     spots: ['how_long|last|lasts|hours|run litre*|liter*|l|tank|tankful|gallon|petrol_last -charger -size'],
-    when: (_, { facts: { durationH, batteries } }) => durationH === undefined && batteries === undefined,
+    when: (_, { facts: { durationH, batteries, loads } }) => (durationH ?? batteries ?? loads) === undefined,
     hasAnyFigures: true,
     says: eachLitre,
     lines: ['Half load takes about half as much as full load. Its sheet tells yours; cool it before you refill.'],

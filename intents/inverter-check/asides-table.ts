@@ -54,7 +54,7 @@ export const inverterAsides: readonly Aside[] = [
   {
     name: 'asleep-beside-it',
     spots: [
-      'sleep|asleep|bed|bedside|bunk inverter|it next|beside|near|by|with|under|on -generator -genny -engine -smell* -hot -cpap',
+      'sleep|asleep|bed|bedside|bunk inverter|it next|beside|near|by|with|under|on -generator -genny -engine -smell* -hot -cpap -size -truck_bed -what',
     ],
     hasAnyFigures: true,
     says: 'It gives off no fumes: mind only its fan, its warmth and free air, with a smoke alarm near.',

@@ -40,6 +40,9 @@ const storedOnce = ({ batteries: [battery] = [] }: Facts): string => {
 const isOfVolts = ({ claims = [] }: { readonly claims?: readonly { readonly value: number }[] }): boolean =>
   claims.some(({ value }) => value > 9 && value < 12.3);
 
+/** Volts that batteries joined make. */
+const systemVolts: ReadonlySet<number> = new Set([6, 12, 24, 36, 48]);
+
 const lead = 'agm|gel|lead|lead_acid|wet|flooded|deep_cycle|batter*';
 
 /**
@@ -75,7 +78,7 @@ export const settleAsides: readonly Aside[] = [
   {
     name: 'lithium-to-half',
     spots: [
-      'lithium|lifepo*|lfp never|cant|dont|shouldnt|not_below|below|under drain|below|under|past|half -charg* -cold -degrees -freez* -zero',
+      'lithium|lifepo*|lfp never|cant|dont|shouldnt|not_below|below|under drain|below|under|past|half -charg* -cold -degrees -freez* -zero -keep -over -above -full',
     ],
     when: ({ ambientC }) => ambientC === undefined,
     says: 'Half is the floor of lead-acid: lithium may go down to about 20 % day by day, now and then to 10.',
@@ -93,8 +96,10 @@ export const settleAsides: readonly Aside[] = [
   },
   {
     name: 'full-volts',
-    spots: ['full_battery|battery_full|fully_charged|full -light* -panel* -bright'],
-    when: (_, { claims }) => claims.length > 0 && claims.every(({ value }) => value > 11.5 && value < 13.8),
+    spots: ['full_battery|battery_full|fully_charged|full_agm|full_one is|reads|shows|volts|v'],
+    when: (_, { claims }) =>
+      claims.length > 0 &&
+      claims.every(({ value, unit }) => value > 11.5 && value < 13.8 && (!unit || unit === 'V')),
     says: 'At rest a full AGM or gel shows about 12.8 V, a wet one 12.6 to 12.7; 12.0 V is nearly flat.',
     lines: [
       'Rested means an hour or more with nothing in or out. A full lithium rests at about 13.3 to 13.4 V.',
@@ -103,7 +108,7 @@ export const settleAsides: readonly Aside[] = [
   },
   {
     name: 'fridge-day-or-night',
-    spots: ['fridge|fridges|freezer|esky more|less night|nights|day|daytime -off -turn* -last* -panel*'],
+    spots: ['fridge|fridges|freezer|esky more|less night|nights|day|daytime -off -turn* -last* -panel* -kettle -ah'],
     says: 'By day, as a rule: the warmer it is around it and the more it is opened, the longer it runs.',
     lines: ['In a shut hot van the evening can be the worst. Shade, air behind it and a full box help most.'],
     next: ['what does a fridge use a day?'],
@@ -133,7 +138,7 @@ export const settleAsides: readonly Aside[] = [
   },
   {
     name: 'lithium-on-a-boat',
-    spots: ['lithium|lifepo*|lfp boat|boats|yacht|tinny|sea -cost*'],
+    spots: ['lithium|lifepo*|lfp boat|boats|yacht|tinny|sea -cost* -agm -parallel'],
     says: 'It may: LiFePO4 with a BMS, strapped down, dry and fused at its plus, suits a boat.',
     lines: [
       'Your insurer and local codes may ask for more, and some for a licensed installer. Never charge it below 0 °C.',
@@ -170,6 +175,8 @@ export const settleAsides: readonly Aside[] = [
   {
     name: 'series-or-parallel',
     spots: ['parallel|series volt|volts|v|gives|twenty_four|bet|makes -panel* -solar -shade*'],
+    when: (_, { claims }) =>
+      claims.length === 0 || claims.every(({ value, unit }) => (!unit || unit === 'V') && systemVolts.has(value)),
     says: 'In parallel the volts stay at 12 and the Ah add up; in series the volts add up, the Ah stay.',
     lines: ['Only two of the same kind, size and age, each with its fuse.'],
     cautions: ['fuse-at-battery'],

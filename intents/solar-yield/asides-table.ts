@@ -90,18 +90,22 @@ export const solarYieldAsides: readonly Aside[] = [
     ],
   },
   {
-    name: 'size-of-a-panel',
-    spots: [
-      'size_of|how_big|metre|metres|centimet*|cm|measures|dimension* panel|it|half|by|roughly|scam|fake|real|watt*|label -tree -cable -away -lead -wire -long',
-      'scam|fake|counterfeit|overrated panel|watts|w',
-    ],
+    name: 'area-of-its-label',
+    spots: ['scam|fake|counterfeit|overrated|dodgy panel|panels|watts|w|blanket'],
     hasAnyFigures: true,
     says: 'Panels give about 200 W for each square metre: one of 1 × 0.5 m is about 100 W, whatever it says.',
     lines: ['Older ones and blankets some 150 W. Less area than that for its label is a wish.'],
   },
   {
+    name: 'size-of-a-panel',
+    spots: ['metre|metres|centimet*|cm|measures|dimension*|how_big panel|it|half|by|roughly|how_many -tree -cable -away -lead -wire -long -altitude'],
+    when: facts => isUnsized(facts) && isNowhere(facts),
+    says: 'Panels give about 200 W for each square metre: one of 1 × 0.5 m is about 100 W, whatever it says.',
+    lines: ['Older ones and blankets some 150 W. Less area than that for its label is a wish.'],
+  },
+  {
     name: 'why-under-the-label',
-    spots: ['how_come|why back|label|says|rated|so_little|less|not_more|only -shade* -tree* -cloud*'],
+    spots: ['how_come|why back|label|says|rated|so_little|less|not_more|only -shade* -tree* -cloud* -shows -showing -get -gets -getting -reads -summer -winter'],
     when: facts => isNowhere(facts) && facts.netCurrentA === undefined && facts.shade === undefined,
     hasAnyFigures: true,
     says: 'Its watts are for cold cells square to full sun: flat, warm and hazy it gives 70 to 80 % at noon.',
@@ -140,7 +144,7 @@ export const solarYieldAsides: readonly Aside[] = [
   },
   {
     name: 'pwm-amps',
-    spots: ['pwm same|whatever|always|constant|normal|regardless|stays -or -vs -better -mppt'],
+    spots: ['pwm same|whatever|constant|normal|regardless|stays -or -vs -better -mppt -cloud* -overcast'],
     hasAnyFigures: true,
     verdict: 'yes',
     says: 'Yes: a PWM passes the panel’s amps on as they are; only an MPPT turns spare volts into amps.',
