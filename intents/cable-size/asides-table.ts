@@ -33,7 +33,9 @@ const ofAutoCable = (facts: Facts): string => {
 export const cableAsides: readonly Aside[] = [
   {
     name: 'hook-up-lead',
-    spots: ['hook_up_lead|hookup_lead|hook_up_cable|hookup_cable|shore_lead|site_lead|extension_lead|extension unroll*|uncoil* have_to|need|must|should|fully|why -inverter'],
+    spots: [
+      'hook_up_lead|hookup_lead|hook_up_cable|hookup_cable|shore_lead|site_lead|extension_lead|extension unroll*|uncoil* have_to|need|must|should|fully|why -inverter',
+    ],
     verdict: 'yes',
     says: 'Yes, all of it: coiled up a mains lead can’t cool, and at a few kilowatts it melts.',
     lines: ['Lay it where nobody trips or drives over it, its joins off the wet ground.'],
@@ -58,8 +60,7 @@ export const cableAsides: readonly Aside[] = [
       'cable_too_big|wire_too_big|mm_too_big|too_thick|too_fat|overkill -fuse -breaker -inverter_too',
       'too_big_for_a|too_big_for_an|too_big_for_my|too_big_for_the inverter|fridge|pump|light|lights|heater|charger -fuse -breaker -inverter_too',
     ],
-    when: (_, { facts: { cable, fuseA, chargers } }) =>
-      (fuseA ?? chargers ?? cable?.currentA) === undefined,
+    when: (_, { facts: { cable, fuseA, chargers } }) => (fuseA ?? chargers ?? cable?.currentA) === undefined,
     hasAnyFigures: true,
     verdict: 'no',
     says: 'No, a cable is never too thick: it only loses less. Its lugs and the plug must take it.',

@@ -23,18 +23,19 @@ const fastest = ({ batteries = [] }: Facts): string => {
   return `Not within its limit: about ${mostA(chemistry)} A for each 100 Ah. Slower is a little kinder, no more.`;
 };
 
-/** Below this a 12 V lithium has been shut off by its BMS, or worse. Cells of 2.5 V, as makers' sheets have it. */
-const shutOffV = 10;
-const shutOff = ({ volts = 0 }: Facts): string =>
-  `At ${plain(volts)} V its BMS has shut it off: only gently, a few amps, with a lithium charger that wakes it.`;
-
 const namesOf = { agm: 'AGM', gel: 'gel', flooded: 'wet' } as const;
 /** The setting of a charger for the kind told, with its volts. */
 const settingFor = ({ batteries = [] }: Facts): string => {
   const chemistry = batteries.find(one => one.chemistry)?.chemistry;
+  if (chemistry === undefined || chemistry === 'lead-acid')
+    return 'The one with your battery’s name: AGM, gel, wet or lithium. Its label tells the kind.';
+  if (chemistry === 'lfp') {
+    const [, low, high] = chargeRow('lfp').absorptionV;
+    return `The lithium setting: it should go to about ${decimals(low, 1)} to ${decimals(high, 1)} V, with no equalising.`;
+  }
   const kind = chemistry === 'gel' || chemistry === 'flooded' ? chemistry : 'agm';
   const [, low, high] = chargeRow(kind).absorptionV;
-  return `The ${namesOf[kind]} setting: it should go to about ${plain(low)} to ${plain(high)} V, and no higher.`;
+  return `The ${namesOf[kind]} setting: it should go to about ${decimals(low, 1)} to ${decimals(high, 1)} V, and no higher.`;
 };
 
 /** Volts for each degree off 25 °C, of a 12 V lead battery: 4 mV a cell. Makers' sheets agree. */
@@ -52,24 +53,11 @@ const nearFreezing = ({ ambientC = 0 }: Facts): string =>
 /** What people ask beside how long a charge takes, special rows before general ones. */
 export const chargeTimeAsides: readonly Aside[] = [
   {
-    name: 'shut-off-lithium',
-    spots: ['charge|charging|charger|recover|revive|save|wake|dead|ruined|bring_back|can_i'],
-    when: (facts, { facts: { volts } }) => isLithium(facts) && volts !== undefined && volts > 5 && volts < shutOffV,
-    hasAnyFigures: true,
-    verdict: 'tight',
-    says: shutOff,
-    lines: [
-      'Those volts may be only what leaks past. If it stays under 10 V after half an hour at a few amps, stop: cells are spoilt.',
-      'Never push it with a lead charger’s boost. Swollen, hot or smelly: leave it off, outdoors, and have it tested.',
-    ],
-    cautions: ['lithium-cold'],
-  },
-  {
     name: 'which-setting',
     spots: [
       'set_to|setting|settings|picture|pictures|knob|dial|which_mode|what_mode|which_profile|set_the_charger -how_long -fridge -repair*',
     ],
-    when: facts => isLead(facts) && isBare(facts),
+    when: facts => isBare(facts) && !isLithium(facts),
     hasAnyFigures: true,
     says: settingFor,
     lines: [
@@ -100,7 +88,7 @@ export const chargeTimeAsides: readonly Aside[] = [
   {
     name: 'site-or-drive',
     spots: ['powered_site|hookup|hook_up|mains|site before|leav* drive|driving|road|engine better|or|enough'],
-    says: 'At the powered site: a mains charger fills it right up overnight, a drive seldom gets past 80 to 90 %.',
+    says: 'At the powered site: mains fills it right up overnight, a drive seldom gets past 80 to 90 %.',
     lines: ['The drive then only has to hold it there. Lithium fills well on either with a DC-DC charger.'],
     next: ['10A charger, 100Ah AGM from 50 %, how long?'],
   },
@@ -136,7 +124,9 @@ export const chargeTimeAsides: readonly Aside[] = [
       'trickle|maintainer|tender|float_charger do|ok|okay|enough|work|fine|store|storage|winter|good|leave -fridge -how_long -slow -hurt -sunny -cold -frost',
     ],
     when: ({ ambientC }, { facts }) =>
-      ambientC === undefined && !facts.loads && !facts.chargers?.some(({ currentA }) => currentA !== undefined),
+      ambientC === undefined &&
+      !facts.loads &&
+      !facts.chargers?.some(({ currentA }) => currentA !== undefined),
     verdict: 'yes',
     says: 'Yes, to hold a full one: a smart maintainer of 1 A or so, with the setting for your battery.',
     lines: [

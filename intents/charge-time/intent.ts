@@ -15,6 +15,7 @@ import { coldFirst, guessed, withGuess } from './guess.ts';
 import { answerPutBack } from './put-back.ts';
 import { answerShould } from './should-answer.ts';
 import { chargerSize } from './sums/charger-size.ts';
+import { shutOffLithium } from './sums/shut-off.ts';
 import { answerAtTemperature, atTemperature } from './temperature.ts';
 
 const isOfTemperature = (facts: Facts): boolean => atTemperature(facts) !== undefined;
@@ -114,6 +115,8 @@ const time: Intent = defineIntent({
       : (warmEnough(told, setting) ?? coldFirst(told));
   },
   reply: (facts, setting) => {
+    const off = shutOffLithium(facts, setting);
+    if (off) return off;
     const asked = atTemperature(facts);
     if (asked) return answerAtTemperature(asked);
     const size = chargerSize(facts, setting);

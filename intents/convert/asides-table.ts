@@ -1,36 +1,7 @@
-import { plain } from '#quantity/round.ts';
-import { powerBankCellV } from '#rig/cell.ts';
-import type { Facts } from '#rig/rig.ts';
 import type { Aside } from '../asides.ts';
-
-/** Watt hours that airlines take in hand luggage unasked, and at most with their leave. IATA, dangerous goods rules. */
-const flown = { freeWh: 100, mostWh: 160 } as const;
-/** Above this an Ah figure is no power bank's. */
-const mostBankAh = 60;
-
-const onAPlane = ({ batteries: [bank] = [] }: Facts): string => {
-  const ah = bank?.capacityAh;
-  const wh = bank?.energyWh ?? (ah !== undefined && ah <= mostBankAh ? ah * powerBankCellV : undefined);
-  if (wh === undefined)
-    return 'Up to 100 Wh (27,000 mAh), in hand luggage only; up to 160 Wh if the airline agrees.';
-  const says = `it holds about ${plain(wh)} Wh`;
-  if (wh <= flown.freeWh)
-    return `Yes, in hand luggage only: ${says}, and up to ${flown.freeWh} Wh is allowed.`;
-  return wh <= flown.mostWh
-    ? `Only if the airline agrees: ${says}, more than the ${flown.freeWh} Wh that go unasked.`
-    : `No: ${says}, and over ${flown.mostWh} Wh no passenger may carry.`;
-};
 
 /** What is asked beside turning one unit into another. */
 export const convertAsides: readonly Aside[] = [
-  {
-    name: 'on-a-plane',
-    spots: ['fly|flying|flight|plane|aeroplane|airplane|airline|airlines|hand_luggage|cabin_bag'],
-    when: (_, { conversion }) => conversion === undefined,
-    hasAnyFigures: true,
-    says: onAPlane,
-    lines: ['Cover its contacts, and never a swollen or recalled one. The airline’s own rules come first.'],
-  },
   {
     name: 'how-it-is-done',
     spots: [

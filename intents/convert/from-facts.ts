@@ -4,6 +4,7 @@ import type { Facts, Stated } from '#rig/rig.ts';
 import { exactFigure } from '../figures.ts';
 import type { RequestContext } from '../intent.ts';
 import { isSpotted } from '../spotting.ts';
+import { onAPlane } from './sums/on-a-plane.ts';
 
 /** The trade's 12 V. */
 const tradeV = 12;
@@ -180,6 +181,8 @@ export function convertedFacts(facts: Facts, setting: RequestContext): Reply | u
       figures: { result: exactFigure(ambientC, '°C') },
       next: ['60W in amps'],
     };
+  const aboard = onAPlane(facts, words);
+  if (aboard) return aboard;
   const average = averageOf(facts);
   if (average) return average;
   const side = onBatterySide(facts, setting);

@@ -63,7 +63,9 @@ export const fuseAsides: readonly Aside[] = [
   },
   {
     name: 'made-for-mains',
-    spots: ['house|household|mains_fuse|mains_fuses|mains_breaker|ac|domestic|plug_fuse|plug_fuses fuse|fuses|breaker|breakers|ones same|use|ok|okay|work|works|fine|box_of|do -house_battery -inverter -dcdc -charger'],
+    spots: [
+      'house|household|mains_fuse|mains_fuses|mains_breaker|ac|domestic|plug_fuse|plug_fuses fuse|fuses|breaker|breakers|ones same|use|ok|okay|work|works|fine|box_of|do -house_battery -inverter -dcdc -charger',
+    ],
     hasAnyFigures: true,
     verdict: 'no',
     says: 'No: those are made for AC, and may go on arcing where a battery’s DC has to be broken.',
@@ -128,7 +130,9 @@ export const fuseAsides: readonly Aside[] = [
   },
   {
     name: 'fuse-block',
-    spots: ['no_fuse_box|no_fuse_block|fuse_box|fuse_block|fuse_panel|fuse_board need|worth|why|without|instead|how_many_things -blow* -blew -hot -melt* -at_the_battery'],
+    spots: [
+      'no_fuse_box|no_fuse_block|fuse_box|fuse_block|fuse_panel|fuse_board need|worth|why|without|instead|how_many_things -blow* -blew -hot -melt* -at_the_battery',
+    ],
     says: 'Yes, from three or four circuits on: a main fuse at the battery, then a small one for each wire.',
     lines: ['Wires stacked on the battery’s bolt each need their own fuse, and work loose in time.'],
     cautions: ['fuse-at-battery'],

@@ -30,19 +30,26 @@ const near = 'window|under|awning|annex*|inside|porch|doorway|tent_door|vent';
 
 /** What people ask beside what generator they need. */
 export const generatorAsides: readonly Aside[] = [
-
   {
     name: 'noise-and-neighbours',
-    spots: ['neighbour*|neighbor*|annoy*|disturb*|complain* far|away|distance|close|near', 'noise|loud|noisy|quiet|hear far|away|distance'],
-    when: ({ loads, chargers = [] }) => loads === undefined && chargers.every(({ kind }) => kind === 'generator'),
+    spots: [
+      'neighbour*|neighbor*|annoy*|disturb*|complain* far|away|distance|close|near',
+      'noise|loud|noisy|quiet|hear far|away|distance',
+    ],
+    when: ({ loads, chargers = [] }) =>
+      loads === undefined && chargers.every(({ kind }) => kind === 'generator'),
     hasAnyFigures: true,
     says: 'As far as your lead allows, 6 m at the least: each doubling of the distance takes off about 6 dB.',
-    lines: ['60 dB at 7 m is about 48 dB at 28 m, as loud as a quiet talk. Turn its exhaust away from people.'],
+    lines: [
+      '60 dB at 7 m is about 48 dB at 28 m, as loud as a quiet talk. Turn its exhaust away from people.',
+    ],
     cautions: ['carbon-monoxide', 'park-rules'],
   },
   {
     name: 'how-loud',
-    spots: ['how_loud|how_louds|how_noisy|how_quiet|much_noise|many_db|many_decibels -how_far -how_long -hours'],
+    spots: [
+      'how_loud|how_louds|how_noisy|how_quiet|much_noise|many_db|many_decibels -how_far -how_long -hours',
+    ],
     says: 'A small inverter one is about 50 to 60 dB at 7 m, much like talking; an open-frame one 65 to 75.',
     lines: ['Most parks want 60 dB or less at 15 m. At half load it runs quieter: “eco” mode does that.'],
     cautions: ['carbon-monoxide', 'park-rules'],
@@ -50,15 +57,19 @@ export const generatorAsides: readonly Aside[] = [
   {
     name: 'allowed',
     spots: ['forbidden|banned|illegal|against_the_rules|allowed_to|is_it_allowed|are_they_allowed'],
-    when: ({ loads, chargers = [] }) => loads === undefined && chargers.every(({ kind }) => kind === 'generator'),
+    when: ({ loads, chargers = [] }) =>
+      loads === undefined && chargers.every(({ kind }) => kind === 'generator'),
     says: 'The site decides: most set quiet hours, often from 9 or 10 pm to 7 or 8 am, and some ban them.',
     lines: ['Ask the host or the ranger. A friendly word with the neighbour comes first.'],
     cautions: ['park-rules'],
   },
   {
     name: 'height',
-    spots: ['altitude|high_up|up_high|height|elevation|above_sea|mountain|mountains cut|cuts|lose|loses|less|derate|affect|affects|power|weaker|matter|does'],
-    when: ({ loads, chargers = [] }) => loads === undefined && chargers.every(({ kind }) => kind === 'generator'),
+    spots: [
+      'altitude|high_up|up_high|height|elevation|above_sea|mountain|mountains cut|cuts|lose|loses|less|derate|affect|affects|power|weaker|matter|does',
+    ],
+    when: ({ loads, chargers = [] }) =>
+      loads === undefined && chargers.every(({ kind }) => kind === 'generator'),
     hasAnyFigures: true,
     verdict: 'yes',
     says: 'Yes, about 1 % for each 100 m: a tenth is gone at 1000 m, nearly a fifth at 1800 m.',
@@ -67,7 +78,9 @@ export const generatorAsides: readonly Aside[] = [
   },
   {
     name: 'when-to-start-it',
-    spots: ['what_point|what_percent|what_level|how_low|when_do_i|when_should_i turn_the|turn_on|turn_it_on|start|run|switch generator|genny|gennie'],
+    spots: [
+      'what_point|what_percent|what_level|how_low|when_do_i|when_should_i turn_the|turn_on|turn_it_on|start|run|switch generator|genny|gennie',
+    ],
     hasAnyFigures: true,
     says: 'At about 50 % for lead-acid, 20 to 30 % for lithium: an emptier battery takes the full amps longest.',
     lines: ['Stop at 80 to 90 %: the last part is slow, and wastes petrol. Solar or mains can finish it.'],
@@ -75,15 +88,21 @@ export const generatorAsides: readonly Aside[] = [
   },
   {
     name: 'second-hand',
-    spots: ['second_hand|secondhand|used_generator|used_genny|hours_on_it check|look|what|worth|buy|good -petrol -fuel -battery'],
+    spots: [
+      'second_hand|secondhand|used_generator|used_genny|hours_on_it check|look|what|worth|buy|good -petrol -fuel -battery',
+    ],
     hasAnyFigures: true,
     says: 'Start it cold, then load it to three quarters for ten minutes: steady, no smoke, no leaks.',
-    lines: ['Its volts should stay within a tenth of the label. A few hundred hours with oil changes are no harm.'],
+    lines: [
+      'Its volts should stay within a tenth of the label. A few hundred hours with oil changes are no harm.',
+    ],
     cautions: ['carbon-monoxide'],
   },
   {
     name: 'two-together',
-    spots: ['two_generators|two_gennies|two_gennys|second_generator|both_generators|both_gennies parallel|linked|link|together|join|kit'],
+    spots: [
+      'two_generators|two_gennies|two_gennys|second_generator|both_generators|both_gennies parallel|linked|link|together|join|kit',
+    ],
     hasAnyFigures: true,
     says: 'Only two inverter ones made for it, with their own maker’s parallel kit; never any other two.',
     lines: ['Out of step, one feeds the other and both may be wrecked. Or give each its own things to run.'],
@@ -104,7 +123,9 @@ export const generatorAsides: readonly Aside[] = [
     when: (_, { facts: { durationH, batteries, loads } }) => (durationH ?? batteries ?? loads) === undefined,
     hasAnyFigures: true,
     says: eachLitre,
-    lines: ['Half load takes about half as much as full load. Its sheet tells yours; cool it before you refill.'],
+    lines: [
+      'Half load takes about half as much as full load. Its sheet tells yours; cool it before you refill.',
+    ],
     cautions: ['carbon-monoxide', 'park-rules'],
   },
   {

@@ -16,7 +16,8 @@ const idle = ({ loads = [] }: Facts): string => {
 /** Things on 12 V beside an inverter that is big for them. */
 const needless = ({ loads = [] }: Facts): string => {
   const [only, other] = loads;
-  const runs = only && !other ? `the ${only.name} runs` : 'those run';
+  if (!only) return 'What is made for 12 V needs no inverter: it runs straight off the battery.';
+  const runs = !other ? `the ${only.name} runs` : 'those run';
   return `You need no inverter for that: ${runs} straight off 12 V.`;
 };
 
@@ -62,7 +63,7 @@ export const inverterAsides: readonly Aside[] = [
   },
   {
     name: 'why-above-its-label',
-    spots: ['why|how_come|where|how_can more|extra|rest|so_much|that_much|higher|go|goes'],
+    spots: ['why|whys|how_come|where more_than|take_more|draw_more|takes_more|draws_more|rest_of_it'],
     when: ({ loads = [] }) => loads.some(({ name }) => applianceOf(name)?.inputFactor !== undefined),
     hasAnyFigures: true,
     says: 'Its watts are what it cooks with: at the plug a microwave draws about one and a half times that.',
@@ -81,9 +82,7 @@ export const inverterAsides: readonly Aside[] = [
   },
   {
     name: 'needs-none',
-    spots: [
-      'overkill|too_big|too_much|need_one|need_an_inverter|without_an_inverter|without_inverter|too_large',
-    ],
+    spots: ['overkill|need_an_inverter|without_an_inverter|without_inverter'],
     when: ({ loads = [] }) => loads.length > 0 && loads.every(({ supply }) => supply === 'dc'),
     hasAnyFigures: true,
     says: needless,

@@ -108,7 +108,9 @@ export const settleAsides: readonly Aside[] = [
   },
   {
     name: 'fridge-day-or-night',
-    spots: ['fridge|fridges|freezer|esky more|less night|nights|day|daytime -off -turn* -last* -panel* -kettle -ah'],
+    spots: [
+      'fridge|fridges|freezer|esky more|less night|nights|day|daytime -off -turn* -last* -panel* -kettle -ah',
+    ],
     says: 'By day, as a rule: the warmer it is around it and the more it is opened, the longer it runs.',
     lines: ['In a shut hot van the evening can be the worst. Shade, air behind it and a full box help most.'],
     next: ['what does a fridge use a day?'],
@@ -176,7 +178,8 @@ export const settleAsides: readonly Aside[] = [
     name: 'series-or-parallel',
     spots: ['parallel|series volt|volts|v|gives|twenty_four|bet|makes -panel* -solar -shade*'],
     when: (_, { claims }) =>
-      claims.length === 0 || claims.every(({ value, unit }) => (!unit || unit === 'V') && systemVolts.has(value)),
+      claims.length === 0 ||
+      claims.every(({ value, unit }) => (!unit || unit === 'V') && systemVolts.has(value)),
     says: 'In parallel the volts stay at 12 and the Ah add up; in series the volts add up, the Ah stay.',
     lines: ['Only two of the same kind, size and age, each with its fuse.'],
     cautions: ['fuse-at-battery'],

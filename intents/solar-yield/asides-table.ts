@@ -98,14 +98,18 @@ export const solarYieldAsides: readonly Aside[] = [
   },
   {
     name: 'size-of-a-panel',
-    spots: ['metre|metres|centimet*|cm|measures|dimension*|how_big panel|it|half|by|roughly|how_many -tree -cable -away -lead -wire -long -altitude'],
+    spots: [
+      'metre|metres|centimet*|cm|measures|dimension*|how_big panel|it|half|by|roughly|how_many -tree -cable -away -lead -wire -long -altitude',
+    ],
     when: facts => isUnsized(facts) && isNowhere(facts),
     says: 'Panels give about 200 W for each square metre: one of 1 × 0.5 m is about 100 W, whatever it says.',
     lines: ['Older ones and blankets some 150 W. Less area than that for its label is a wish.'],
   },
   {
     name: 'why-under-the-label',
-    spots: ['how_come|why back|label|says|rated|so_little|less|not_more|only -shade* -tree* -cloud* -shows -showing -get -gets -getting -reads -summer -winter'],
+    spots: [
+      'how_come|why back|label|says|rated|so_little|less|not_more|only -shade* -tree* -cloud* -shows -showing -get -gets -getting -reads -summer -winter',
+    ],
     when: facts => isNowhere(facts) && facts.netCurrentA === undefined && facts.shade === undefined,
     hasAnyFigures: true,
     says: 'Its watts are for cold cells square to full sun: flat, warm and hazy it gives 70 to 80 % at noon.',

@@ -80,12 +80,17 @@ function inHours(facts: Facts, { figures }: Generator, own: Reply, hours: number
 /** What an hour puts in, where hours are asked and nothing tells how much is to go in. */
 function inAnHour(facts: Facts, own: Reply): Reply | undefined {
   const ah = putIn(facts, 1)?.figures.chargePutBack;
-  return ah && {
-    ...own,
-    headline: `Each hour puts in about ${plain(ah.value)} Ah: divide what you use in a day by that.`,
-    lines: ['Say “40 Ah a day” or your battery’s size and level, and I work the hours out.', ...rest(own)].slice(0, 3),
-    verdict: null,
-  };
+  return (
+    ah && {
+      ...own,
+      headline: `Each hour puts in about ${plain(ah.value)} Ah: divide what you use in a day by that.`,
+      lines: [
+        'Say “40 Ah a day” or your battery’s size and level, and I work the hours out.',
+        ...rest(own),
+      ].slice(0, 3),
+      verdict: null,
+    }
+  );
 }
 
 /** Petrol for the time it has to run. */
