@@ -40,7 +40,7 @@ export function answerAmpacity(told: Facts, { parsed }: Pick<RequestContext, 'pa
   const verdict =
     wantedA === undefined ? null : wantedA <= carries.low ? 'yes' : wantedA > carries.value ? 'no' : 'tight';
   const lead = isAskedAgainst(parsed.recognised.words)
-    ? ({ yes: 'That’s fine: ', tight: 'Tight: ', no: 'Too thin: ' } as const)
+    ? ({ yes: 'That’s fine: ', tight: 'Tight: ', no: 'No, too thin: ' } as const)
     : ({ yes: 'Yes: ', tight: 'Tight: ', no: 'No: ' } as const);
   const isFarAsked = parsed.cues.has('ask-how-long') || parsed.recognised.words.includes('far');
   const wanted = wantedA === undefined ? '' : `${significant(wantedA)} A`;

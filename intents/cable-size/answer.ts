@@ -75,7 +75,7 @@ const isTooHot = ({ figures, carriesA }: CableSize): boolean => figures.continuo
 /** How a verdict opens, where it is asked whether the cable does, and whether it is too thin. */
 const openings = {
   for: { yes: 'Yes', tight: 'Tight', no: 'No' },
-  against: { yes: 'That’s fine', tight: 'Tight', no: 'Too thin' },
+  against: { yes: 'That’s fine', tight: 'Tight', no: 'No, too thin' },
 } as const;
 
 function headline(result: CableSize, verdict: Verdict, isAutoAsked: boolean, isAgainst: boolean): string {

@@ -68,7 +68,7 @@ const tables: Readonly<Record<string, { readonly of: unknown; readonly rows: rea
         /^That’s fine: a 60 A fuse guards/,
         { fuseA: 60, cable: { areaMm2: 16 } },
       ],
-      ['is a 60A fuse too big for 6mm2', /^Too big: 6 mm² would burn/, { fuseA: 60, cable: { areaMm2: 6 } }],
+      ['is a 60A fuse too big for 6mm2', /^No, too big: 6 mm² would burn/, { fuseA: 60, cable: { areaMm2: 6 } }],
       ['is a 60A fuse ok for 6mm2', /^No: 6 mm² would burn/, { fuseA: 60, cable: { areaMm2: 6 } }],
       [
         '12v kettle says 12.5 amps, what fuse',
@@ -87,7 +87,7 @@ const tables: Readonly<Record<string, { readonly of: unknown; readonly rows: rea
       ],
       [
         '35mm2 to a 2kw inverter 2 m each way, too thin?',
-        /^Too thin: 35 mm² gets hot/,
+        /^No, too thin: 35 mm² gets hot/,
         { cable: { areaMm2: 35, lengthM: 2 }, inverter: { powerW: 2000 } },
       ],
       [
