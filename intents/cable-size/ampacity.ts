@@ -1,6 +1,7 @@
 import type { Reply } from '#answer/reply.ts';
 import { decimals, significant } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
+import { isAskedAgainst } from '../asked-against.ts';
 import { figure } from '../figures.ts';
 import type { RequestContext } from '../intent.ts';
 import { computeAmpacity, takenByDcdcA } from './compute.ts';
@@ -38,7 +39,9 @@ export function answerAmpacity(told: Facts, { parsed }: Pick<RequestContext, 'pa
   const says = `${square} carries about ${amps(carries.value)} A (${amps(carries.low)}–${amps(carries.high)} A)`;
   const verdict =
     wantedA === undefined ? null : wantedA <= carries.low ? 'yes' : wantedA > carries.value ? 'no' : 'tight';
-  const lead = { yes: 'Yes: ', tight: 'Tight: ', no: 'No: ' } as const;
+  const lead = isAskedAgainst(parsed.recognised.words)
+    ? ({ yes: 'That’s fine: ', tight: 'Tight: ', no: 'No, too thin: ' } as const)
+    : ({ yes: 'Yes: ', tight: 'Tight: ', no: 'No: ' } as const);
   const isFarAsked = parsed.cues.has('ask-how-long') || parsed.recognised.words.includes('far');
   const wanted = wantedA === undefined ? '' : `${significant(wantedA)} A`;
   const capacity = `${verdict ? lead[verdict] : ''}${says}${wanted && `, and you want ${wanted}`}.`;

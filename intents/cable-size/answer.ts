@@ -4,6 +4,7 @@ import type { CautionCode } from '#answer/words/en.ts';
 import { gaugeName } from '#quantity/gauge.ts';
 import { plain, significant } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
+import { isAskedAgainst } from '../asked-against.ts';
 import { figure, reasons } from '../figures.ts';
 import type { RequestContext } from '../intent.ts';
 import { cableChart } from './chart.ts';
@@ -71,7 +72,13 @@ function judgeAlone({ figures, limitPercent, carriesA, doesFuseFit }: CableSize)
 /** It carries less than runs through it. */
 const isTooHot = ({ figures, carriesA }: CableSize): boolean => figures.continuous.value > carriesA;
 
-function headline(result: CableSize, verdict: Verdict, isAutoAsked: boolean): string {
+/** How a verdict opens, where it is asked whether the cable does, and whether it is too thin. */
+const openings = {
+  for: { yes: 'Yes', tight: 'Tight', no: 'No' },
+  against: { yes: 'That’s fine', tight: 'Tight', no: 'No, too thin' },
+} as const;
+
+function headline(result: CableSize, verdict: Verdict, isAutoAsked: boolean, isAgainst: boolean): string {
   if (isAutoAsked && result.square)
     return `No: ${significant(result.conductor.size)} mm auto cable is measured outside and holds about ${square(result.conductor.areaMm2)} of copper.`;
   if (!result.isGiven)
@@ -80,8 +87,8 @@ function headline(result: CableSize, verdict: Verdict, isAutoAsked: boolean): st
       : `${name(result)}: it loses ${lost(result)} ${run(result)}.`;
   if (verdict === null) return `The drop is about ${drops(result)} on ${name(result)}.`;
   if (verdict === 'no' && isTooHot(result))
-    return `No: ${name(result)} gets hot at ${plain(result.figures.continuous.value)} A; it is good for about ${plain(result.carriesA)} A.`;
-  const opening = { yes: 'Yes', tight: 'Tight', no: 'No' }[verdict];
+    return `${openings[isAgainst ? 'against' : 'for'].no}: ${name(result)} gets hot at ${plain(result.figures.continuous.value)} A; it is good for about ${plain(result.carriesA)} A.`;
+  const opening = openings[isAgainst ? 'against' : 'for'][verdict];
   return `${opening}: ${name(result)} loses ${lost(result)} ${run(result)}.`;
 }
 
@@ -197,7 +204,7 @@ export function answerCableSize(facts: Facts, result: CableSize, setting: Reques
   ].filter(line => line !== undefined);
   const { conductorArea, voltageDrop, voltageDropPercent, fuseRating } = result.figures;
   return {
-    headline: headline(result, isAsked ? verdict : null, isAutoAsked),
+    headline: headline(result, isAsked ? verdict : null, isAutoAsked, isAskedAgainst(words)),
     lines,
     verdict,
     figures: {

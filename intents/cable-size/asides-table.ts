@@ -12,6 +12,16 @@ const plug = ({ cable, loads = [] }: Facts): string => {
     : `For ${plain(amps)} A take a plug of ${plain(Math.ceil(amps * spare))} A or more: a quarter to spare.`;
 };
 
+/** The longest lead that sites ask for, m; at 2.5 mm², the usual one. Common practice. */
+const hookUpM = 30;
+/** Ohms of a metre of 1 mm² of warm copper, and of a lead there and back. */
+const copperOhmMm2 = 0.0195;
+const hookUpLoss = ({ cable }: Facts): string => {
+  const metres = cable?.lengthM ?? 25;
+  const lostV = (2 * metres * copperOhmMm2 * 10) / 2.5;
+  return `Fine: ${plain(metres)} m of 2.5 mm² hook-up lead loses about ${significant(lostV, 2)} V at 10 A, next to nothing of mains.`;
+};
+
 const ofAutoCable = (facts: Facts): string => {
   if (facts.cable?.autoCableMm === undefined)
     return 'Auto cable’s mm is its outside: 6 mm of it holds about 4.6 mm² of copper, good for 35 A.';
@@ -21,6 +31,123 @@ const ofAutoCable = (facts: Facts): string => {
 
 /** What is asked of wiring beside the size of a cable. Common practice. */
 export const cableAsides: readonly Aside[] = [
+  {
+    name: 'hook-up-lead',
+    spots: [
+      'hook_up_lead|hookup_lead|hook_up_cable|hookup_cable|shore_lead|site_lead|extension_lead|extension unroll*|uncoil* have_to|need|must|should|fully|why -inverter',
+    ],
+    verdict: 'yes',
+    says: 'Yes, all of it: coiled up a mains lead can’t cool, and at a few kilowatts it melts.',
+    lines: ['Lay it where nobody trips or drives over it, its joins off the wet ground.'],
+  },
+  {
+    name: 'hook-up-length',
+    spots: [
+      'hook_up_lead|hookup_lead|hook_up_cable|hookup_cable|shore_lead|site_lead long|metres|meters|m|lose|loss|far|alright|ok|okay|enough',
+    ],
+    when: (_, { facts: { cable, loads } }) =>
+      loads === undefined && cable?.areaMm2 === undefined && (cable?.lengthM ?? 0) <= hookUpM,
+    hasAnyFigures: true,
+    says: hookUpLoss,
+    lines: [
+      'Use one whole outdoor lead of 2.5 mm² with its earth pin, unrolled. Two joined end to end is one too many.',
+    ],
+  },
+  {
+    name: 'never-too-thick',
+    spots: [
+      'thicker|fatter|heavier|bigger_cable ever|problem|harm|hurt|bad|downside -fix -cure -why',
+      'cable_too_big|wire_too_big|mm_too_big|too_thick|too_fat|overkill -fuse -breaker -inverter_too',
+      'too_big_for_a|too_big_for_an|too_big_for_my|too_big_for_the inverter|fridge|pump|light|lights|heater|charger -fuse -breaker -inverter_too',
+    ],
+    when: (_, { facts: { cable, fuseA, chargers } }) => (fuseA ?? chargers ?? cable?.currentA) === undefined,
+    hasAnyFigures: true,
+    verdict: 'no',
+    says: 'No, a cable is never too thick: it only loses less. Its lugs and the plug must take it.',
+    lines: ['The fuse still goes by what hangs on it, and never above what the thinnest part carries.'],
+    cautions: ['fuse-at-battery'],
+  },
+  {
+    name: 'why-so-thick',
+    spots: [
+      'why thick|fat|heavy|so_big|thicker|so_thick',
+      'thickness|thick matter|matters|doesnt twelve|volt|volts|low_voltage|v',
+    ],
+    when: (_, { facts: { cable } }) => cable?.lengthM === undefined,
+    says: 'The same watts at 12 V take some twenty times the amps of mains: 2000 W is about 185 A.',
+    lines: [
+      'Amps are what heat a wire and lose volts, so the copper goes by them. Short leads keep it affordable.',
+    ],
+    next: ['what cable for a 2000W inverter, 1 m?'],
+  },
+  {
+    name: 'switch-wiring',
+    spots: [
+      'wire|wiring|connect|hook a_switch|the_switch|switch how|which_wire|where|which_side -size -mains -ac',
+    ],
+    hasAnyFigures: true,
+    says: 'In the plus wire, after the fuse: battery, fuse, switch, the thing, and its minus straight back.',
+    lines: ['Take one marked for DC at a quarter more amps than what it switches; big loads go by a relay.'],
+    cautions: ['fuse-at-battery'],
+  },
+  {
+    name: 'controller-by-the-battery',
+    spots: [
+      'regulator|controller|mppt|pwm near|next_to|close|closer|by_the|nearer battery|panel|panels should|where|better|or|go|mount',
+      'panel_side|panels_side|solar_side|side_of_the_controller|side_of_the_regulator lead|cable|longer|long|run|wire|extension',
+    ],
+    when: (_, { facts: { cable } }) => cable?.areaMm2 === undefined,
+    hasAnyFigures: true,
+    says: 'Controller near the battery, in the dry: the long run belongs on the panel’s side.',
+    lines: ['There the volts are higher and a loss hurts less; the controller also reads the battery truly.'],
+    cautions: ['fuse-at-battery'],
+    next: ['what cable for a 200W panel, 10 m?'],
+  },
+  {
+    name: 'charger-by-its-battery',
+    spots: ['dcdc|dc_dc|dc_to_dc how_far|where|how_close|which_end -fuse -thick -size -cable -section'],
+    when: (_, { facts: { cable } }) => cable?.lengthM === undefined && cable?.areaMm2 === undefined,
+    hasAnyFigures: true,
+    says: 'Near the battery that it charges, 1 or 2 m of cable at most: there volts count most.',
+    lines: [
+      'The long run is from the starter battery to it: a fuse at each battery, and cable for the amps it takes in.',
+    ],
+    cautions: ['fuse-at-battery'],
+    next: ['what cable for a 25A dcdc, 6 m?'],
+  },
+  {
+    name: 'thicker-not-longer',
+    spots: [
+      'longer lead|one|cable or|buy|thicker|should -panel* -hook* -how_much -controller',
+      'thicker_lead|thicker_cable or longer',
+    ],
+    when: (_, { facts: { cable } }) => cable?.lengthM === undefined && cable?.areaMm2 === undefined,
+    says: 'Thicker, never longer: length and thin wire are what lose the volts.',
+    lines: [
+      'For a fridge some 5 m off: 4 mm² of its own from the battery, fused there, to a plug that locks or screws in.',
+    ],
+    cautions: ['fuse-at-battery'],
+    next: ['what cable for a fridge 5 m away?'],
+  },
+  {
+    name: 'warm-or-cold-copper',
+    spots: [
+      'cold|frost|freezing|stiff|winter|heat|summer drop|resist*|loss|lose change|changes|affect|affects|matter|difference -fridge_stops',
+    ],
+    hasAnyFigures: true,
+    says: 'Hardly: copper loses about 4 % less for each 10 °C that it is colder, and as much more when hot.',
+    lines: ['Stiff insulation is no harm by itself; don’t bend it sharply until it has warmed up.'],
+  },
+  {
+    name: 'lug-and-stud',
+    spots: ['lug|lugs|ring_terminal|eyelet stud|bolt|post|hole|m_eight|m_ten'],
+    hasAnyFigures: true,
+    says: 'The lug’s hole goes by the stud, its barrel by the cable: measure the stud you bolt it to.',
+    lines: [
+      'A hole a size too big makes poor contact and heat. Battery studs are mostly 8 mm, some 6 or 10.',
+    ],
+    cautions: ['big-current'],
+  },
   {
     name: 'soldering',
     spots: ['solder|soldered|soldering'],
@@ -64,7 +191,7 @@ export const cableAsides: readonly Aside[] = [
   },
   {
     name: 'one-way-or-both',
-    spots: ['there_and_back or|is|mean', 'one_way or', 'each_way or'],
+    spots: ['there_and_back|there_n_back or|is|mean|that', 'one_way or', 'each_way or'],
     when: ({ cable }) => cable?.isRoundTrip === undefined,
     hasAnyFigures: true,
     says: 'One way: tell me the metres from end to end, and the wire back is counted in.',
@@ -131,7 +258,7 @@ export const cableAsides: readonly Aside[] = [
   {
     name: 'speaker-wire',
     spots: [
-      'speaker_wire|speaker_cable|bell_wire|bell_cable|jumper_leads|jump_leads|lamp_cord|lamp_flex -start* -flat -inverter -mains',
+      'speaker_wire|speaker_cable|stereo_wire|stereo_cable|audio_cable|bell_wire|bell_cable|jumper_leads|jump_leads|lamp_cord|lamp_flex -start* -flat -inverter -mains',
     ],
     says: 'Only for lights of an amp or two, with a 3 A fuse at the battery; not for a fridge or a pump.',
     lines: [

@@ -1,4 +1,5 @@
 import type { Facts, Stated } from '#rig/rig.ts';
+import { ampsAtTwelve } from '../amps-at-twelve.ts';
 import { withAsides } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
 import type { Intent, RequestContext } from '../intent.ts';
@@ -59,7 +60,8 @@ const size: Intent = defineIntent({
   // Whatever else is known, a current told goes before it.
   alsoHangsOn: ({ cable }) => (cable?.lengthM === undefined ? [] : ['cable.currentA']),
   needs: [needCurrent, needLength],
-  reply: (facts, setting) => {
+  reply: (stated, setting) => {
+    const facts = ampsAtTwelve(stated, setting.parsed.facts);
     if (isSizeAlone(facts)) return answerAmpacity(facts, setting);
     const result = computeCableSize(facts, setting);
     const other = hasSize(facts) ? undefined : otherWished(result, setting);

@@ -1,4 +1,5 @@
-import { plain } from '#quantity/round.ts';
+import { chargeRow } from '#engine/battery/charge-table.ts';
+import { decimals, plain } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { Aside } from '../asides.ts';
 import { chargerSizeSpots, chargerSizeWords, mostChargeA } from './sums/charger-size.ts';
@@ -22,11 +23,148 @@ const fastest = ({ batteries = [] }: Facts): string => {
   return `Not within its limit: about ${mostA(chemistry)} A for each 100 Ah. Slower is a little kinder, no more.`;
 };
 
+const namesOf = { agm: 'AGM', gel: 'gel', flooded: 'wet' } as const;
+/** The setting of a charger for the kind told, with its volts. */
+const settingFor = ({ batteries = [] }: Facts): string => {
+  const chemistry = batteries.find(one => one.chemistry)?.chemistry;
+  if (chemistry === undefined || chemistry === 'lead-acid')
+    return 'The one with your battery’s name: AGM, gel, wet or lithium. Its label tells the kind.';
+  if (chemistry === 'lfp') {
+    const [, low, high] = chargeRow('lfp').absorptionV;
+    return `The lithium setting: it should go to about ${decimals(low, 1)} to ${decimals(high, 1)} V, with no equalising.`;
+  }
+  const kind = chemistry === 'gel' || chemistry === 'flooded' ? chemistry : 'agm';
+  const [, low, high] = chargeRow(kind).absorptionV;
+  return `The ${namesOf[kind]} setting: it should go to about ${decimals(low, 1)} to ${decimals(high, 1)} V, and no higher.`;
+};
+
+/** Volts for each degree off 25 °C, of a 12 V lead battery: 4 mV a cell. Makers' sheets agree. */
+const compensationV = 0.024;
+const compensated = ({ ambientC }: Facts): string => {
+  if (ambientC === undefined || Math.abs(25 - ambientC) < 3)
+    return 'For lead-acid yes: about 0.24 V more for each 10 °C under 25 °C, and less above it.';
+  const off = decimals(Math.abs(25 - ambientC) * compensationV, 1);
+  return `Yes for lead-acid: at ${plain(ambientC)} °C about ${off} V ${ambientC < 25 ? 'more' : 'less'} than at 25 °C.`;
+};
+
 const nearFreezing = ({ ambientC = 0 }: Facts): string =>
   `At ${plain(ambientC)} °C lithium may be charged, but gently: 10 A into each 100 Ah until it’s over 5 °C.`;
 
 /** What people ask beside how long a charge takes, special rows before general ones. */
 export const chargeTimeAsides: readonly Aside[] = [
+  {
+    name: 'which-setting',
+    spots: [
+      'set_to|setting|settings|picture|pictures|knob|dial|which_mode|what_mode|which_profile|set_the_charger -how_long -fridge -repair*',
+    ],
+    when: facts => isBare(facts) && !isLithium(facts),
+    hasAnyFigures: true,
+    says: settingFor,
+    lines: [
+      'No equalise, repair or boost mode unless its sheet asks for it. The battery’s own label comes first.',
+    ],
+    cautions: ['battery-gas'],
+  },
+  {
+    name: 'warmer-or-colder-volts',
+    spots: ['compensat*|per_degree|temperature_sensor|temp_sensor|temp_probe'],
+    hasAnyFigures: true,
+    says: compensated,
+    lines: [
+      'A charger with a sensor on the battery does it by itself. Lithium wants none: switch it off there.',
+    ],
+  },
+  {
+    name: 'left-connected',
+    spots: [
+      'disconnect|unhook|take_it_off|take_it_out|take_off|undo|remove battery|it|terminal|leads charg* have_to|need|must|should|before|first|to -solar -panel* -cold -frost -store -stor* -winter',
+    ],
+    says: 'No, it may stay connected: clamp or plug the charger on first, then switch its mains on.',
+    lines: [
+      'What runs meanwhile takes its part and slows it. Air round a wet battery, and no flame or spark near.',
+    ],
+    cautions: ['battery-gas'],
+  },
+  {
+    name: 'site-or-drive',
+    spots: ['powered_site|hookup|hook_up|mains|site before|leav* drive|driving|road|engine better|or|enough'],
+    says: 'At the powered site: mains fills it right up overnight, a drive seldom gets past 80 to 90 %.',
+    lines: ['The drive then only has to hold it there. Lithium fills well on either with a DC-DC charger.'],
+    next: ['10A charger, 100Ah AGM from 50 %, how long?'],
+  },
+  {
+    name: 'big-generator',
+    spots: [
+      'quicker|faster|sooner|speed* big|bigger|such_a_big|huge|powerful genny|generator*|gennie|genset',
+    ],
+    hasAnyFigures: true,
+    verdict: 'no',
+    says: 'No: the charger’s amps set the pace, however big the generator. A bigger charger is quicker.',
+    lines: [
+      'It may be as big as the battery takes: about a third of a lead battery’s Ah, half of a lithium’s.',
+    ],
+    cautions: ['carbon-monoxide'],
+    next: ['what charger for a 100Ah AGM?'],
+  },
+  {
+    name: 'trickle-and-fridge',
+    spots: [
+      'trickle|maintainer|tender|small_charger|little_charger fridge|freezer|run|running|keep_up|lights',
+    ],
+    when: (_, { facts }) => !facts.chargers?.some(({ currentA }) => currentA !== undefined),
+    says: 'Only one of 3 A or more: a fridge takes about 1 to 2 A day and night, and a trickle gives 1 A or so.',
+    lines: [
+      'A mains charger of a tenth to a fifth of the battery’s Ah runs the fridge and fills it besides.',
+    ],
+    next: ['what charger for a 100Ah AGM?'],
+  },
+  {
+    name: 'trickle-to-store',
+    spots: [
+      'trickle|maintainer|tender|float_charger do|ok|okay|enough|work|fine|store|storage|winter|good|leave -fridge -how_long -slow -hurt -sunny -cold -frost',
+    ],
+    when: ({ ambientC }, { facts }) =>
+      ambientC === undefined &&
+      !facts.loads &&
+      !facts.chargers?.some(({ currentA }) => currentA !== undefined),
+    verdict: 'yes',
+    says: 'Yes, to hold a full one: a smart maintainer of 1 A or so, with the setting for your battery.',
+    lines: [
+      'To fill an empty one it takes days. One without electronics comes off once it is full: it boils it dry.',
+    ],
+    cautions: ['battery-gas'],
+  },
+  {
+    name: 'wrapped-warm',
+    spots: [
+      'wrap|wrapped|electric_blanket|duvet|sleeping_bag|hot_water_bottle|heat_pad|heating_pad warm|battery|it|charg*|while -how_long -cpap -ah -use* -draw*',
+    ],
+    hasAnyFigures: true,
+    says: 'A hot water bottle or a warm room, yes; no electric blanket shut in round it: that can overheat.',
+    lines: [
+      'Charge once the cells are above 5 °C. Leave the vents of a lead battery free: it gives off gas.',
+    ],
+    cautions: ['lithium-cold', 'battery-gas'],
+  },
+  {
+    name: 'back-after-a-cut-out',
+    spots: [
+      'lvd|low_voltage_disconnect|battery_protect|cut_off|cut_out|cutoff come*|reconnect*|back|again|switch_on -why',
+    ],
+    hasAnyFigures: true,
+    says: 'Most come back at about 12.6 to 13 V: that takes minutes on a charger, and 10 to 20 Ah to be of use.',
+    lines: ['It would drop out again soon if only the volts are back: give it an hour or two first.'],
+  },
+  {
+    name: 'slower-harmless',
+    spots: ['too_slow|slow|slowly|small|weak hurt|harm|bad|damage|matter|ruin -fast* -quick* -big*'],
+    hasAnyFigures: true,
+    says: 'No harm: slow is gentle, it only takes long. To fill it overnight it wants a tenth of its Ah.',
+    lines: [
+      'A lead battery that is never quite filled wears out early: give it its hours once a week or two.',
+    ],
+    next: ['what charger for a 100Ah AGM?'],
+  },
   {
     name: 'near-freezing',
     spots: ['that_count|it_count|that_counts|degrees_count|inside_count'],
@@ -81,7 +219,9 @@ export const chargeTimeAsides: readonly Aside[] = [
   },
   {
     name: 'after-a-jump',
-    spots: ['jumped|jump_start*|jump_started|boosted drive|driving|run'],
+    spots: [
+      'jumped|jump_start*|jump_started|boosted|got_it_started|it_started|flat_starter|starter_battery drive|driving|run -fridge -camp* -cpap -isolator -dcdc',
+    ],
     says: 'Half an hour to an hour on the road puts back what a start took. A flat one needs a charger.',
     lines: ['From flat it takes a day on a mains charger; an alternator alone only gets it part of the way.'],
     next: ['the starter battery keeps going flat'],

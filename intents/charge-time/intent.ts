@@ -1,8 +1,9 @@
+import type { Reply } from '#answer/reply.ts';
 import type { Facts, Stated } from '#rig/rig.ts';
 import { withAsides } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
 import { factsOf } from '../facts.ts';
-import type { Intent } from '../intent.ts';
+import type { Intent, RequestContext } from '../intent.ts';
 import { hasCapacity, type Need } from '../needs.ts';
 import { computeShould } from '../should-charge.ts';
 import { sunFacts } from '../sun.ts';
@@ -14,6 +15,7 @@ import { coldFirst, guessed, withGuess } from './guess.ts';
 import { answerPutBack } from './put-back.ts';
 import { answerShould } from './should-answer.ts';
 import { chargerSize } from './sums/charger-size.ts';
+import { shutOffLithium } from './sums/shut-off.ts';
 import { answerAtTemperature, atTemperature } from './temperature.ts';
 
 const isOfTemperature = (facts: Facts): boolean => atTemperature(facts) !== undefined;
@@ -65,6 +67,17 @@ function alsoHangsOn(facts: Stated): readonly string[] {
   return [...(isUsedAlone ? ['chargeUsedAh'] : []), ...(isCharger ? ['chargers.currentA'] : [])];
 }
 
+/** Above freezing, of a battery that nobody told: what is right for lithium is right for all. */
+function warmEnough(
+  { ambientC, batteries }: Stated,
+  { parsed: { cues } }: RequestContext,
+): Reply | undefined {
+  const isAsked = ambientC !== undefined && ambientC > 0 && batteries === undefined;
+  return isAsked && !cues.has('ask-how-long')
+    ? answerAtTemperature({ chemistry: 'lfp', ambientC })
+    : undefined;
+}
+
 const time: Intent = defineIntent({
   name: 'charge-time',
   title: 'How long to charge it?',
@@ -97,9 +110,13 @@ const time: Intent = defineIntent({
     if (size) return size;
     const guess = guessed(told, setting, hasSource(factsOf(told)));
     const ready = guess && time.needs.safeParse(guess.facts).data;
-    return ready ? withGuess(time.reply(ready, setting), guess) : coldFirst(told);
+    return ready
+      ? withGuess(time.reply(ready, setting), guess)
+      : (warmEnough(told, setting) ?? coldFirst(told));
   },
   reply: (facts, setting) => {
+    const off = shutOffLithium(facts, setting);
+    if (off) return off;
     const asked = atTemperature(facts);
     if (asked) return answerAtTemperature(asked);
     const size = chargerSize(facts, setting);

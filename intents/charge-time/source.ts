@@ -48,7 +48,10 @@ export function chargeSourceOf(
   const generator = chargers.find(c => c.kind === 'generator');
   const others = chargers.filter(c => c.kind !== 'generator');
   const meant = spokenOf.flatMap(([cue, kind]) => (cues.has(cue) ? others.filter(c => c.kind === kind) : []));
-  const charger = meant[0] ?? others[0];
+  // "Generator, 30 A" may be told as one: the amps are what it charges with.
+  const ofGenerator: Charger | undefined =
+    generator?.currentA === undefined ? undefined : { kind: 'mains', currentA: generator.currentA };
+  const charger = meant[0] ?? others[0] ?? ofGenerator;
   const isOnGenerator = generator !== undefined && (charger === undefined || charger.kind === 'mains');
   const isGeneratorMeant = isChargerSaid || !!cues.has('generator');
   if (isOnGenerator && (isGeneratorMeant || !charger))

@@ -4,6 +4,7 @@ import type { Facts, Stated } from '#rig/rig.ts';
 import { exactFigure } from '../figures.ts';
 import type { RequestContext } from '../intent.ts';
 import { isSpotted } from '../spotting.ts';
+import { onAPlane } from './sums/on-a-plane.ts';
 
 /** The trade's 12 V. */
 const tradeV = 12;
@@ -46,6 +47,73 @@ function sameEnergy({ batteries = [] }: Facts): Reply | undefined {
     next: ['100Ah in Wh'],
   };
 }
+
+/** Longer than this is a stay and no time that something ran, h. */
+const stayH = 48;
+
+/** Ah over the hours that they were used in, as amps on average: "28 Ah from 8 to 8". */
+function averageOf({ chargeUsedAh, durationH }: Facts): Reply | undefined {
+  if (chargeUsedAh === undefined || !durationH || durationH > stayH) return undefined;
+  const amps = chargeUsedAh / durationH;
+  return {
+    headline: `${plain(chargeUsedAh)} Ah over ${plain(durationH)} hours is ${significant(amps, 2)} A on average.`,
+    lines: [`That would be about ${plain(24 * amps)} Ah a day, if it goes on like that.`],
+    verdict: null,
+    figures: { result: exactFigure(amps, 'A') },
+    next: ['60W in amps'],
+  };
+}
+
+/** Words of the battery's side of a converter or inverter. */
+const ofBatterySide: readonly string[] = [
+  'at_twelve|battery_side|twelve_side|on_the|at|dc_amps|from_the_battery|side',
+];
+/** Of what goes in, what comes out of an inverter and of a small converter. Common practice. */
+const passedOn = { inverter: 0.88, converter: 0.9 } as const;
+const usbV = 5;
+
+/** What amps told at mains or USB volts take from the battery: "0.8 A at 240 through the inverter, at 12 V". */
+function onBatterySide(facts: Facts, { parsed, mainsV = 230 }: RequestContext): Reply | undefined {
+  const { words, mentions } = parsed.recognised;
+  const [load, other] = facts.loads ?? [];
+  if (!load || other || load.currentA === undefined || !isSpotted(words, ofBatterySide)) return undefined;
+  const isUsb = load.name.includes('usb');
+  if (load.supply !== 'ac' && !isUsb) return undefined;
+  const volts = mentions.map(({ dimension, value }) => (dimension === 'voltage' ? value : 0));
+  const atV = isUsb ? (volts.find(value => value > 4 && value < 21) ?? usbV) : mainsV;
+  const watts = load.count * load.currentA * atV;
+  const twelve =
+    facts.systemVoltageV !== undefined && facts.systemVoltageV <= 60 ? facts.systemVoltageV : tradeV;
+  const amps = watts / twelve / (isUsb ? passedOn.converter : passedOn.inverter);
+  return {
+    headline: `About ${significant(amps, 2)} A at ${plain(twelve)} V: ${significant(watts, 2)} W, and the ${isUsb ? 'converter' : 'inverter'}’s loss.`,
+    lines: ['The watts stay the same, only the volts are fewer; some 10 to 15 % are lost on the way.'],
+    verdict: null,
+    figures: { result: exactFigure(amps, 'A') },
+    next: ['60W in amps'],
+  };
+}
+
+/** A battery told by its Ah and volts as Wh, where that is asked or claimed of it. */
+function storedIn(facts: Facts, { parsed }: RequestContext): Reply | undefined {
+  const [one, other] = facts.batteries ?? [];
+  if (!one || other || one.capacityAh === undefined) return undefined;
+  if (!isSpotted(parsed.recognised.words, ['wh|watt_hours|watt_hour|kwh|kilowatt_hours'])) return undefined;
+  const [voltageV, ah] = [one.voltageV ?? tradeV, one.count * one.capacityAh];
+  const cell =
+    one.chemistry === 'lfp'
+      ? ` Makers count ${significant(lithiumV)} V: ${significant(ah * lithiumV)} Wh.`
+      : '';
+  return {
+    headline: `${plain(ah)} Ah at ${significant(voltageV)} V is ${significant(ah * voltageV)} Wh.${cell}`,
+    lines: ['Amp hours times volts are watt hours.'],
+    verdict: null,
+    figures: { result: exactFigure(ah * voltageV, 'Wh') },
+    next: ['what is an amp hour?'],
+  };
+}
+/** Nominal volts of four LiFePO4 cells: 3.2 V each. */
+const lithiumV = 12.8;
 
 /** Reserve capacity in minutes as amp hours. */
 function ofReserve({ parsed }: RequestContext): Reply | undefined {
@@ -113,6 +181,14 @@ export function convertedFacts(facts: Facts, setting: RequestContext): Reply | u
       figures: { result: exactFigure(ambientC, '°C') },
       next: ['60W in amps'],
     };
+  const aboard = onAPlane(facts, words);
+  if (aboard) return aboard;
+  const average = averageOf(facts);
+  if (average) return average;
+  const side = onBatterySide(facts, setting);
+  if (side) return side;
+  const stored = storedIn(facts, setting);
+  if (stored) return stored;
   const wh = wattHours(facts);
   return wh === undefined ? sameEnergy(facts) : sayWh(wh, facts.systemVoltageV ?? tradeV);
 }

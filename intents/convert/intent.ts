@@ -1,12 +1,13 @@
+import { withAsides } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
 import { factsOf } from '../facts.ts';
 import { usualWatts } from '../usual-watts.ts';
 import { answerConvert } from './answer.ts';
+import { convertAsides } from './asides-table.ts';
 import { computeConversion, numbersOf, throughInverter, wholeOf } from './compute.ts';
 import { convertedFacts, factNumbersOf } from './from-facts.ts';
 
-/** What is 60 W in amps. */
-export const convert = defineIntent({
+const units = defineIntent({
   name: 'convert',
   title: 'Watts, amps and other units',
   asksNothing: true,
@@ -23,3 +24,6 @@ export const convert = defineIntent({
     return answerConvert(result, wholeOf(conversion, facts), result && throughInverter(result, setting));
   },
 });
+
+/** What is 60 W in amps, and what people ask beside that. */
+export const convert = withAsides(units, convertAsides);

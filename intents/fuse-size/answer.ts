@@ -4,7 +4,9 @@ import { rounded } from '#answer/say.ts';
 import type { CautionCode } from '#answer/words/en.ts';
 import { present } from '#basics/present.ts';
 import { decimals, plain, significant } from '#quantity/round.ts';
+import { isAskedAgainst } from '../asked-against.ts';
 import { figure, reasons } from '../figures.ts';
+import type { RequestContext } from '../intent.ts';
 import type { FuseSize } from './compute.ts';
 
 /** From here on the current can start a fire in a poor joint, A. */
@@ -73,26 +75,28 @@ function judge(result: FuseSize): Verdict {
 }
 
 /** What is said of the fuse that was spoken of. */
-function spoken(result: FuseSize): string | undefined {
+function spoken(result: FuseSize, isAgainst: boolean): string | undefined {
   const { saidA, mostA, figures, found } = result;
   const verdict = judge(result);
   if (saidA === undefined || verdict === null || !found.fits) return undefined;
   const fuse = `${significant(saidA)} A`;
+  // "Is it too big?" can't be answered by a yes that means "it does".
+  const [good, tooBig, tooSmall] = isAgainst ? ['That’s fine', 'No, too big', 'No, too small'] : ['Yes', 'No', 'No'];
   if (isJudgedAlone(result) && verdict !== 'no') {
     const area = `${significant(present(result.saidAreaMm2), 3)} mm² or more`;
     return verdict === 'yes'
-      ? `Yes: a ${fuse} fuse suits ${plain(figures.current.value)} A, on cable of ${area}.`
+      ? `${good}: a ${fuse} fuse suits ${plain(figures.current.value)} A, on cable of ${area}.`
       : `Not unless its cable is ${area}: ${fuse} is over the ${plain(found.wanted.ratingA)} A that ${plain(figures.current.value)} A needs.`;
   }
-  if (verdict === 'yes') return `Yes: a ${fuse} fuse guards ${cableName(result)}.`;
+  if (verdict === 'yes') return `${good}: a ${fuse} fuse guards ${cableName(result)}.`;
   return mostA !== undefined && saidA > mostA
-    ? `No: ${cableName(result)} would burn before a ${fuse} fuse blows; it allows ${plain(mostA)} A at most.`
-    : `No: a ${fuse} fuse would blow at ${plain(figures.current.value)} A.`;
+    ? `${tooBig}: ${cableName(result)} would burn before a ${fuse} fuse blows; it allows ${plain(mostA)} A at most.`
+    : `${tooSmall}: a ${fuse} fuse would blow at ${plain(figures.current.value)} A.`;
 }
 
-function headline(result: FuseSize): string {
+function headline(result: FuseSize, isAgainst: boolean): string {
   const { found, kind, figures } = result;
-  const told = spoken(result);
+  const told = spoken(result, isAgainst);
   if (told) return told;
   const rating = `${plain(found.fuse.ratingA)} A`;
   if (kind === undefined) return `At most ${rating} on ${cableName(result)} (${kindOf(result)}).`;
@@ -156,13 +160,13 @@ function lines(result: FuseSize): string[] {
 }
 
 /** Words for a fuse. */
-export function answerFuseSize(result: FuseSize): Reply {
+export function answerFuseSize(result: FuseSize, { parsed }: Pick<RequestContext, 'parsed'>): Reply {
   const cautions: CautionCode[] = ['fuse-at-battery'];
   if (result.figures.current.value >= bigA) cautions.push('big-current');
   // The figure is the fuse for the load: where the cable is too thin the cable has to change, not the fuse.
   const rating = result.figures.fuseRating;
   return {
-    headline: headline(result),
+    headline: headline(result, isAskedAgainst(parsed.recognised.words)),
     lines: lines(result),
     verdict: judge(result),
     figures: { fuseRating: figure(rating, 'A') },

@@ -1,3 +1,4 @@
+import { fuseFactor } from '#engine/cable/tables.ts';
 import { plain } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { Aside } from '../asides.ts';
@@ -25,6 +26,12 @@ const socket = (facts: Facts): string => {
     : `Yes: ${plain(amps)} A is within the ${socketA} A or so that a dash socket gives for long.`;
 };
 
+/** What a fuse carries for long: four fifths of its rating, as the fuse is chosen a quarter above its load. */
+const carried = ({ fuseA }: Facts): string =>
+  fuseA === undefined
+    ? 'About four fifths of its rating for long: 12 A on a 15 A fuse.'
+    : `About ${plain(fuseA / fuseFactor)} A for long: a ${plain(fuseA)} A fuse wants a quarter to spare.`;
+
 const switchFor = (facts: Facts): string => {
   const amps = drawnA(facts);
   return amps === undefined
@@ -34,6 +41,119 @@ const switchFor = (facts: Facts): string => {
 
 /** What is asked of fuses beside their rating. Common practice. */
 export const fuseAsides: readonly Aside[] = [
+  {
+    name: 'which-way-round',
+    spots: ['which_way_round|what_way_round|way_round|which_direction fuse|fuses|it|they|breaker -battery'],
+    hasAnyFigures: true,
+    verdict: 'no',
+    says: 'No: a fuse has no plus and minus side, so either way round is right.',
+    lines: ['Some DC breakers do: where theirs are marked line and load, or +, line goes to the battery.'],
+    cautions: ['fuse-at-battery'],
+  },
+  {
+    name: 'one-each',
+    spots: [
+      'one_each|each_battery|one_per_battery|per_battery|one_for_the_lot|each_of_them fuse|fuses -which -what_size -load -loads',
+      'two_fuses|two_fuse two_batteries|both_batteries',
+    ],
+    hasAnyFigures: true,
+    says: 'Best one at each battery’s plus: side by side, the good ones feed a short inside a bad one.',
+    lines: ['What leaves the bank has its own as well: one main fuse, then one for each cable.'],
+    cautions: ['fuse-at-battery'],
+  },
+  {
+    name: 'made-for-mains',
+    spots: [
+      'house|household|mains_fuse|mains_fuses|mains_breaker|ac|domestic|plug_fuse|plug_fuses fuse|fuses|breaker|breakers|ones same|use|ok|okay|work|works|fine|box_of|do -house_battery -inverter -dcdc -charger',
+    ],
+    hasAnyFigures: true,
+    verdict: 'no',
+    says: 'No: those are made for AC, and may go on arcing where a battery’s DC has to be broken.',
+    lines: ['Take ones marked for DC, 32 V or more for 12 V and 24 V gear: blade ones cost next to nothing.'],
+    cautions: ['fuse-at-battery'],
+  },
+  {
+    name: 'rubbed-through',
+    spots: [
+      'rub|rubs|rubbed|rubbing|chafe|chafes|chafed|worn_through|pinched wire|wires|cable|it what_happens|happens|what_would|what_if -new -found -fixed',
+    ],
+    hasAnyFigures: true,
+    says: 'It shorts to the body: a fuse at the battery blows then; without one the cable burns.',
+    lines: ['Grommets where it passes metal, conduit over edges, and a clip every 20 to 30 cm.'],
+    cautions: ['no-fuse'],
+  },
+  {
+    name: 'slow-blow',
+    spots: [
+      'slow_one|slow_blow|time_delay|delayed_fuse|fast_blow|fast_one|quick_blow better|which|or|need|should|ok|okay|what|does -keeps',
+    ],
+    hasAnyFigures: true,
+    says: 'Slow for motors and inverters: it rides out the jolt as they start, with the same rating.',
+    lines: ['Blowing while it runs is another matter: too much on it, or a wire that shorts now and then.'],
+    cautions: ['fuse-at-battery'],
+  },
+  {
+    name: 'in-the-lead',
+    spots: [
+      'in_line|inline|built_in|built_into|in_the_lead|fused_lead|fused_plug fuse|fused|fuses|holder|it|ones do_they|are_there|can|sell|ok|okay|good|come|use -size -bigger -without -no',
+    ],
+    hasAnyFigures: true,
+    verdict: 'yes',
+    says: 'Yes: a lead with a fuse in it, or an in-line holder, does if the fuse is at the battery end.',
+    lines: ['One in the plug at the far end guards the gear alone: the battery end needs its own then.'],
+    cautions: ['fuse-at-battery'],
+  },
+  {
+    name: 'bms-instead',
+    spots: [
+      'bms fuse|fusing|fused|fuses need|needs|doesnt|without|instead|enough|why|because|right -cable -size',
+    ],
+    hasAnyFigures: true,
+    says: 'It needs one all the same: a BMS guards the cells, and can fail shut. The fuse guards the cable.',
+    lines: [
+      'A lithium drives thousands of amps into a short: a high-breaking fuse, class T style, at its plus.',
+    ],
+    cautions: ['fuse-at-battery'],
+  },
+  {
+    name: 'what-it-carries',
+    spots: [
+      'what|how_much|how_many can_i|could_i|can_you|can_it run|put|have|pull|draw|hang|carry on|through|that|it',
+    ],
+    when: (_, { facts: { fuseA, cable, loads, inverter, chargers } }) =>
+      fuseA !== undefined && (cable ?? loads ?? inverter ?? chargers) === undefined,
+    hasAnyFigures: true,
+    says: carried,
+    lines: ['Above that it blows sooner or later. Its cable must carry what the fuse says, too.'],
+    cautions: ['fuse-at-battery'],
+    next: ['what cable for 15A over 5 m?'],
+  },
+  {
+    name: 'fuse-block',
+    spots: [
+      'no_fuse_box|no_fuse_block|fuse_box|fuse_block|fuse_panel|fuse_board need|worth|why|without|instead|how_many_things -blow* -blew -hot -melt* -at_the_battery',
+    ],
+    says: 'Yes, from three or four circuits on: a main fuse at the battery, then a small one for each wire.',
+    lines: ['Wires stacked on the battery’s bolt each need their own fuse, and work loose in time.'],
+    cautions: ['fuse-at-battery'],
+  },
+  {
+    name: 'colours',
+    spots: ['colour|color|colours|colors fuse|fuses|blade|they|it matter|matters|important|mean|means'],
+    says: 'Yes, each colour is one rating: 5 A tan, 10 A red, 15 A blue, 20 A yellow, 30 A green.',
+    lines: ['So it is for blade fuses; the number on top is what counts.'],
+    cautions: ['fuse-at-battery'],
+  },
+  {
+    name: 'switch-wiring',
+    spots: [
+      'wire|wiring|connect|hook a_switch|the_switch|switch how|which_wire|where|which_side -size -mains -ac',
+    ],
+    hasAnyFigures: true,
+    says: 'In the plus wire, after the fuse: battery, fuse, switch, the thing, and its minus straight back.',
+    lines: ['Take one marked for DC at a quarter more amps than what it switches; big loads go by a relay.'],
+    cautions: ['fuse-at-battery'],
+  },
   {
     name: 'without-one',
     hasAnyFigures: true,
@@ -138,6 +258,8 @@ export const fuseAsides: readonly Aside[] = [
     spots: [
       'where|which_end fuse|fuses|breaker go|goes|put|fit|sit|mount|place|belong|install -size -rating -which_fuse -what_fuse',
       'fuse|fuses|breaker goes|go|put|sit|belong near|by|at|next_to or -size -rating',
+      'where fuse exactly|near|precisely|then -size -rating -which_fuse -what_fuse -buy -get',
+      'near_battery|near_the_battery|near_the_batt|next_to_the_battery|close_to_the_battery or fridge|load|charger|inverter|gear|pump|heater -size -rating -what_fuse -which_fuse',
       'battery_end|at_the_battery|battery_side fridge_end|at_the_fridge|load_end|other_end|fridge_side|charger_end|at_the_charger|both|each_end -size -rating -what_fuse -which_fuse',
     ],
     hasAnyFigures: true,
@@ -205,6 +327,8 @@ export const fuseAsides: readonly Aside[] = [
       'cig|cigarette|ciggy|lighter|accessory|dash|socket ok|okay|biggest|max|most|can|will|works|work|run|may|plug -need -new -wire -put -whack -bigger -instead -pulled -mains -caravan -splitter -screw -burnt -joined -keeps -blow* -blew -point',
       'one|same cigarette_socket|cig_socket|ciggy_socket|lighter_socket|dash_socket|cigarette_lighter -fuse -splitter',
     ],
+    // A socket on a cable of its own is no dash socket.
+    when: (_, { facts: { cable } }) => (cable?.areaMm2 ?? cable?.awg ?? cable?.autoCableMm) === undefined,
     hasAnyFigures: true,
     says: socket,
     lines: [

@@ -1,4 +1,5 @@
 import type { Facts, Stated } from '#rig/rig.ts';
+import { ampsAtTwelve } from '../amps-at-twelve.ts';
 import { withAsides } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
 import type { Need } from '../needs.ts';
@@ -38,7 +39,10 @@ const size = defineIntent({
     'ambientC',
   ],
   needs: [needCircuit],
-  reply: (facts, setting) => answerFuseSize(computeFuseSize(facts, setting)),
+  reply: (stated, setting) => {
+    const facts = ampsAtTwelve(stated, setting.parsed.facts);
+    return answerFuseSize(computeFuseSize(facts, setting), setting);
+  },
 });
 
 /** What fuse, and what people ask beside that. */

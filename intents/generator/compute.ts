@@ -74,9 +74,11 @@ export function computeGenerator(
       ? undefined
       : { ...generator, kind: 'mains' as const, powerW: undefined });
   const bank = bankIn(facts);
-  const areLoadsSaid = !!facts.loads?.length && !setting.recalled.has('loads');
-  const outlet = areLoadsSaid ? onOutlet(facts, charger !== undefined || bank !== undefined) : [];
   const isToFill = bank !== undefined || facts.chargeNeededAh !== undefined;
+  // Where nothing is to be charged, what is known to run is what it is for.
+  const isForLoads = charger === undefined && !isToFill;
+  const areLoadsSaid = !!facts.loads?.length && (isForLoads || !setting.recalled.has('loads'));
+  const outlet = areLoadsSaid ? onOutlet(facts, charger !== undefined || isToFill) : [];
   const hasCharger = charger !== undefined || (isToFill && outlet.length === 0);
   const use = useOf(facts, bank?.voltageV ?? 12, setting.mainsV, setting.at);
   const isSocTold = bank?.stateOfChargePercent !== undefined;

@@ -14,7 +14,7 @@ const needWork: Need = {
   anyOf: ['chargers', 'batteries', 'loads', 'dailyUseAh', 'dailyUseWh', 'chargeNeededAh'],
   ask: 'what it will run or charge (say “40A charger”, “200Ah lithium at 30%” or “1200W air conditioner”)',
   holds: facts =>
-    !!facts.chargers?.some(c => c.kind !== 'generator') ||
+    !!facts.chargers?.some(c => c.kind !== 'generator' || c.currentA !== undefined) ||
     hasCapacity(facts) ||
     hasUse(facts) ||
     facts.chargeNeededAh !== undefined,

@@ -13,6 +13,14 @@ const idle = ({ loads = [] }: Facts): string => {
     : `Yes, switch it off: ${plain(told)} A all night long is about ${plain(told * nightH)} Ah for nothing.`;
 };
 
+/** Things on 12 V beside an inverter that is big for them. */
+const needless = ({ loads = [] }: Facts): string => {
+  const [only, other] = loads;
+  if (!only) return 'What is made for 12 V needs no inverter: it runs straight off the battery.';
+  const runs = !other ? `the ${only.name} runs` : 'those run';
+  return `You need no inverter for that: ${runs} straight off 12 V.`;
+};
+
 /** What a thing makes of a modified wave, by the catalogue; of what it doesn't tell, pure sine is the safe one. */
 const wave = ({ loads: [load, other] = [] }: Facts): string => {
   const row = load && !other ? applianceOf(load.name) : undefined;
@@ -31,6 +39,58 @@ const isPlainHeater = (name: string): boolean => heaters.has(applianceOf(name)?.
 
 /** What is asked of inverters beside what they run and take. Common practice. */
 export const inverterAsides: readonly Aside[] = [
+  {
+    name: 'first-spark',
+    spots: [
+      'spark|sparks|sparked|sparking inverter|connect|connected|hook|terminal|first|post -smell* -smok* -hot -melt*',
+    ],
+    hasAnyFigures: true,
+    says: 'Normal at the first touch: the inverter’s capacitors fill in a blink and draw a spark.',
+    lines: [
+      'Join it switched off, with the battery’s gas aired out, and the last bolt where none collects.',
+      'Sparks later, a crackle or heat are a loose joint: isolate it and tighten that.',
+    ],
+    cautions: ['battery-gas'],
+  },
+  {
+    name: 'asleep-beside-it',
+    spots: [
+      'sleep|asleep|bed|bedside|bunk inverter|it next|beside|near|by|with|under|on -generator -genny -engine -smell* -hot -cpap -size -truck_bed -what',
+    ],
+    hasAnyFigures: true,
+    says: 'It gives off no fumes: mind only its fan, its warmth and free air, with a smoke alarm near.',
+    lines: ['Off is better where nothing needs it: on, it takes ½ to 1½ A all night for itself.'],
+  },
+  {
+    name: 'why-above-its-label',
+    spots: ['why|whys|how_come|where more_than|take_more|draw_more|takes_more|draws_more|rest_of_it'],
+    when: ({ loads = [] }) => loads.some(({ name }) => applianceOf(name)?.inputFactor !== undefined),
+    hasAnyFigures: true,
+    says: 'Its watts are what it cooks with: at the plug a microwave draws about one and a half times that.',
+    lines: [
+      'The rest turns to heat in the works. The plate at the back tells the input, and that is what counts here.',
+    ],
+  },
+  {
+    name: 'start-of-electronics',
+    spots: [
+      'surge|start_up|startup|inrush laptop|tv|telly|phone|charger|lamp|light|led|console is_there|even|does|have|has|any|need',
+    ],
+    says: 'Next to none: electronics and heaters start at their watts. Motors take several times theirs.',
+    lines: ['So go by the watts on its brick, with a quarter to spare.'],
+    next: ['what inverter for a 900W microwave?'],
+  },
+  {
+    name: 'needs-none',
+    spots: ['overkill|need_an_inverter|without_an_inverter|without_inverter'],
+    when: ({ loads = [] }) => loads.length > 0 && loads.every(({ supply }) => supply === 'dc'),
+    hasAnyFigures: true,
+    says: needless,
+    lines: [
+      'Through one it would take more: some 10 to 15 % is lost, and the inverter takes ½ to 1½ A for itself.',
+    ],
+    next: ['what fuse for a 10A fridge?'],
+  },
   {
     name: 'idle-draw',
     spots: [

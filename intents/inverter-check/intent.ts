@@ -9,6 +9,7 @@ import { asAsked, isPeakAlone } from './as-asked.ts';
 import { inverterAsides } from './asides-table.ts';
 import { areEitherWay, computeInverterCheck } from './compute.ts';
 import { biggestFor } from './sums/biggest.ts';
+import { fromASocket } from './sums/from-a-socket.ts';
 import { onTwelveVolts } from './sums/on-twelve-volts.ts';
 import { onSitePower } from './sums/site.ts';
 
@@ -50,9 +51,12 @@ const check = defineIntent({
       : [],
   needs: [needWatts],
   guess: (told, setting) =>
-    onSitePower(factsOf(told), setting) ?? onTwelveVolts(setting) ?? biggestFor(factsOf(told), setting),
+    onSitePower(factsOf(told), setting) ??
+    onTwelveVolts(setting) ??
+    fromASocket(factsOf(told), setting) ??
+    biggestFor(factsOf(told), setting),
   reply: (told, setting) => {
-    const special = onSitePower(told, setting) ?? onTwelveVolts(setting);
+    const special = onSitePower(told, setting) ?? onTwelveVolts(setting) ?? fromASocket(told, setting);
     if (special) return special;
     const facts = asAsked(told, setting.parsed);
     return answerInverterCheck(facts, computeInverterCheck(facts, setting), setting, isPeakAlone(told));

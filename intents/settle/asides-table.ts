@@ -40,6 +40,9 @@ const storedOnce = ({ batteries: [battery] = [] }: Facts): string => {
 const isOfVolts = ({ claims = [] }: { readonly claims?: readonly { readonly value: number }[] }): boolean =>
   claims.some(({ value }) => value > 9 && value < 12.3);
 
+/** Volts that batteries joined make. */
+const systemVolts: ReadonlySet<number> = new Set([6, 12, 24, 36, 48]);
+
 const lead = 'agm|gel|lead|lead_acid|wet|flooded|deep_cycle|batter*';
 
 /**
@@ -47,6 +50,149 @@ const lead = 'agm|gel|lead|lead_acid|wet|flooded|deep_cycle|batter*';
  * neither figures nor claims settle it, special rows before general ones; no yes or no where either side may be the asker's.
  */
 export const settleAsides: readonly Aside[] = [
+  {
+    name: 'charged-by-itself',
+    spots: ['charger inverter same|itself|free|tops|itself|own -hook* -mains -generator'],
+    says: 'It only goes flat sooner: each round through inverter and charger loses a quarter or so.',
+    lines: ['No battery can charge itself. What comes in must come from sun, engine or mains.'],
+  },
+  {
+    name: 'lost-in-the-inverter',
+    spots: ['inverter lose|loses|losing|lost|waste|wastes|loss|losses|efficien* -fridge -panel*'],
+    says: 'About 10 to 15 % at work, as a rule; far more of a tiny load, as it takes ½ to 1½ A for itself.',
+    lines: ['So a phone by inverter may well lose half, a kettle a tenth. Off when nothing needs it.'],
+    next: ['what is idle draw?'],
+  },
+  {
+    name: 'agm-to-the-last',
+    spots: [
+      'agm|gel|lead|lead_acid use|take|drain|run|get all|hundred|whole|percent|every_bit -charg*',
+      'agm|gel|lead|lead_acid of_an|of_a|of_the use|drain|take',
+    ],
+    when: (_, { claims }) =>
+      claims.some(({ value, unit }) => value === 100 && (unit === '%' || unit === undefined)),
+    says: 'Once in a while it stands that; as a habit it wears out early. Half of an AGM is the rule.',
+    lines: ['Emptied each time it lasts perhaps a third as long. Lithium may be used to about 80 or 90 %.'],
+    next: ['AGM or lithium?'],
+  },
+  {
+    name: 'lithium-to-half',
+    spots: [
+      'lithium|lifepo*|lfp never|cant|dont|shouldnt|not_below|below|under drain|below|under|past|half -charg* -cold -degrees -freez* -zero -keep -over -above -full',
+    ],
+    when: ({ ambientC }) => ambientC === undefined,
+    says: 'Half is the floor of lead-acid: lithium may go down to about 20 % day by day, now and then to 10.',
+    lines: ['Its BMS cuts off at the very end; then it wants charging soon.'],
+    next: ['AGM or lithium?'],
+  },
+  {
+    name: 'half-as-the-floor',
+    spots: [
+      'below|under|past|beyond half|fifty|percent cant|never|dont|true|shouldnt|not -charg* -panel* -fridge -cold',
+    ],
+    says: 'For lead-acid about half is the floor, day by day. Lithium may go down to about 20 %.',
+    lines: ['Lower once in a while does little harm, if it is charged full right after.'],
+    next: ['AGM or lithium?'],
+  },
+  {
+    name: 'full-volts',
+    spots: ['full_battery|battery_full|fully_charged|full_agm|full_one is|reads|shows|volts|v'],
+    when: (_, { claims }) =>
+      claims.length > 0 &&
+      claims.every(({ value, unit }) => value > 11.5 && value < 13.8 && (!unit || unit === 'V')),
+    says: 'At rest a full AGM or gel shows about 12.8 V, a wet one 12.6 to 12.7; 12.0 V is nearly flat.',
+    lines: [
+      'Rested means an hour or more with nothing in or out. A full lithium rests at about 13.3 to 13.4 V.',
+    ],
+    next: ['how full is 12.4V'],
+  },
+  {
+    name: 'fridge-day-or-night',
+    spots: [
+      'fridge|fridges|freezer|esky more|less night|nights|day|daytime -off -turn* -last* -panel* -kettle -ah',
+    ],
+    says: 'By day, as a rule: the warmer it is around it and the more it is opened, the longer it runs.',
+    lines: ['In a shut hot van the evening can be the worst. Shade, air behind it and a full box help most.'],
+    next: ['what does a fridge use a day?'],
+  },
+  {
+    name: 'colder-setting',
+    spots: ['fridge|freezer|esky set|setting|degrees|thermostat|colder twice|double|half|more|saves'],
+    says: 'Colder takes more, though not double: each degree some 5 %, so 4 °C instead of 8 about a fifth.',
+    lines: ['What counts is how far it is below the air. Food keeps safely at 5 °C or less.'],
+  },
+  {
+    name: 'panel-for-each-battery',
+    spots: [
+      'one|a panel|panels|watt|watts|solar matches|match|one_to_one|per_battery|each_battery|rule|suits -series -parallel',
+    ],
+    says: 'The panel goes by what you use in a day: 40 Ah wants some 160 to 200 W, whatever the battery.',
+    lines: ['For a rough start one to two watts for each Ah of battery is common.'],
+    next: ['40Ah a day, what panel?'],
+  },
+  {
+    name: 'colour-of-a-wire',
+    spots: [
+      'black|red|brown|blue|white wire|wires|cable always|live|hot|minus|plus|neutral|earth|positive|negative',
+    ],
+    says: 'Never go by colour alone: black is mostly minus on 12 V, but live in some countries’ mains.',
+    lines: ['Test it with a meter first. Mains wiring is for a licensed electrician, to local code.'],
+  },
+  {
+    name: 'lithium-on-a-boat',
+    spots: ['lithium|lifepo*|lfp boat|boats|yacht|tinny|sea -cost* -agm -parallel'],
+    says: 'It may: LiFePO4 with a BMS, strapped down, dry and fused at its plus, suits a boat.',
+    lines: [
+      'Your insurer and local codes may ask for more, and some for a licensed installer. Never charge it below 0 °C.',
+    ],
+    cautions: ['fuse-at-battery'],
+  },
+  {
+    name: 'big-charger-on-a-small-one',
+    spots: [
+      'charger cook|cooks|boil|boils|fry|fries|ruin|ruins|kill|kills|hurt|hurts small|little|tiny|batts|battery|batteries',
+    ],
+    says: 'Over about 30 A for each 100 Ah it is too much for lead; lithium mostly takes half of its Ah.',
+    lines: ['So 10 A suits a lead battery of 35 Ah or more, a lithium of 20. Its own sheet comes first.'],
+    cautions: ['battery-gas'],
+  },
+  {
+    name: 'wire-at-low-volts',
+    spots: [
+      'wire|wires|cable|cables thickness|thick|thin|size|gauge matter|matters|doesnt|low_voltage|no_difference',
+    ],
+    says: 'It counts all the more: at 12 V the same watts take some twenty times the amps of mains.',
+    lines: [
+      'Amps heat a wire and lose volts. Too thin stops a fridge first, and with too big a fuse it burns.',
+    ],
+    cautions: ['fuse-at-battery'],
+    next: ['what cable for 10A over 5 m?'],
+  },
+  {
+    name: 'bigger-controller',
+    spots: ['bigger|larger controller|regulator|mppt more|extra|better -panel_size'],
+    says: 'The panels set what comes in; a controller only has to carry it. A bigger one brings nothing more.',
+    lines: ['An MPPT instead of a PWM does: some 10 to 20 % from a 12 V panel.'],
+  },
+  {
+    name: 'series-or-parallel',
+    spots: ['parallel|series volt|volts|v|gives|twenty_four|bet|makes -panel* -solar -shade*'],
+    when: (_, { claims }) =>
+      claims.length === 0 ||
+      claims.every(({ value, unit }) => (!unit || unit === 'V') && systemVolts.has(value)),
+    says: 'In parallel the volts stay at 12 and the Ah add up; in series the volts add up, the Ah stay.',
+    lines: ['Only two of the same kind, size and age, each with its fuse.'],
+    cautions: ['fuse-at-battery'],
+  },
+  {
+    name: 'alternator-or-mains',
+    spots: ['alternator|dcdc|driving mains|charger|wall|hook* faster|quicker|sooner'],
+    says: 'The amps decide: a 30 A mains charger beats a 25 A DC-DC, and a 40 A DC-DC beats both.',
+    lines: [
+      'Straight off an alternator lithium may pull far more than is good for it: a DC-DC holds it to its amps.',
+    ],
+    next: ['isolator or dcdc?'],
+  },
   {
     name: 'sun-through-cloud',
     spots: ['panel|panels|solar cloud|clouds|cloudy|overcast|rain|grey|gray -all_day'],

@@ -9,6 +9,34 @@ const keepsW = 20;
 /** What people ask beside what panel they need. */
 export const solarSizeAsides: readonly Aside[] = [
   {
+    name: 'less-in-the-cold',
+    spots: [
+      'halve|half_the|fewer|smaller|less|cut_down winter|cold|cooler panel|panels|solar can|could|so|then',
+    ],
+    hasAnyFigures: true,
+    verdict: 'no',
+    says: 'No: in winter the sun falls to a half or less, the fridge’s draw only by a quarter or so.',
+    lines: ['Winter is what sets the panel’s size. Tilted at the low sun it gains back about a third.'],
+    next: ['40Ah a day, what panel in june in melbourne?'],
+  },
+  {
+    name: 'flat-or-tilted',
+    spots: ['flat tilt*|tilted|angle*|propped or|better|roof|worth'],
+    when: runsNothing,
+    hasAnyFigures: true,
+    says: 'Flat is fine in summer; in winter tilting at the midday sun brings a third more or better.',
+    lines: ['On a roof flat is simplest: half as much panel again makes up for it in winter.'],
+  },
+  {
+    name: 'cheapest',
+    spots: [
+      'cheapest|cheap|budget|least_money|save_money way|panel|panels|solar|option|what|which -inverter -lithium',
+    ],
+    when: runsNothing,
+    says: 'A framed glass panel is the most watts for the money; blankets and folding ones cost twice as much.',
+    lines: ['A second-hand one is fine if it gives near its label. I keep no prices: a shop or two tells.'],
+  },
+  {
     name: 'second-hand',
     spots: ['second_hand|secondhand|used|old new|panel|panels|buy|worth -day -a_night'],
     says: 'New as a rule: they cost little now. A used one is fine if it gives near its label in the sun.',

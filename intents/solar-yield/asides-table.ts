@@ -19,12 +19,157 @@ const inWinter = (facts: Facts): string => {
   return `Less: about ${ah(winter.south[0])} to ${ah(winter.south[1])} Ah a day in southern Australia, ${ah(winter.britain)} or so in Britain.`;
 };
 
+/** Of a panel's watts for each °C, and how much hotter than the air it is in the sun. Makers' sheets, common practice. */
+const heat = { sharePerC: 0.004, aboveAirC: 28, ratedC: 25 } as const;
+const hotLoss = ({ ambientC }: Facts): string => {
+  if (ambientC === undefined || ambientC < 15)
+    return 'Yes: each 10 °C takes about 4 %, so a panel in hot sun makes some 10 to 15 % less than cold.';
+  const lost = 100 * heat.sharePerC * (ambientC + heat.aboveAirC - heat.ratedC);
+  return `About ${rounded(lost)} % less than its label at ${rounded(ambientC)} °C: a panel gets 25 to 30 °C hotter than the air.`;
+};
+
 /** What people ask beside what a panel makes, special rows before general ones. */
 export const solarYieldAsides: readonly Aside[] = [
+  {
+    name: 'rain-on-it',
+    spots: [
+      'rain|rains|raining|wet|storm|hail panel|panels|solar|blanket happens|unplug|ok|okay|safe|need|harm|matter|disconnect|out -how_much -how_many -weekend -make -makes',
+    ],
+    when: isUnsized,
+    hasAnyFigures: true,
+    says: 'Rain does a panel no harm, so leave it plugged in: it only makes less. Keep plugs off the ground.',
+    lines: [
+      'Batteries, controllers and inverters stay dry. Lay a loose panel flat or take it in before a storm.',
+    ],
+  },
+  {
+    name: 'heat-loss',
+    spots: [
+      'hot|heat|hotter|heatwave|scorching|warm panel|panels|solar|they less|lose|loses|make|makes|output|drop|normal|worse|matter|affect -how_long',
+      'what_if|what_about really_hot|very_hot|its_hot',
+    ],
+    when: isUnsized,
+    hasAnyFigures: true,
+    verdict: 'yes',
+    says: hotLoss,
+    lines: [
+      'In the sun it is 25 to 30 °C above the air; air beneath it helps. Cool and bright makes the most.',
+    ],
+  },
+  {
+    name: 'gap-beneath',
+    spots: [
+      'distance|gap|space|clearance|airflow|air_gap roof|under|underneath|beneath|behind|panel|panels between|for|need|how|what -tree* -shade*',
+    ],
+    when: isUnsized,
+    hasAnyFigures: true,
+    says: 'Two to five centimetres, open at the ends: it stays some 10 °C cooler and makes about 4 % more.',
+    lines: [
+      'One glued flat works too, only less on a hot day. Anything that holds must stand 110 km/h of wind.',
+    ],
+  },
+  {
+    name: 'east-and-west',
+    spots: ['east west one|both|idea|good|split|other'],
+    hasAnyFigures: true,
+    says: 'Good for amps from early to late: together some 10 to 20 % less than both at the midday sun.',
+    lines: [
+      'Join those side by side, or give each a controller: in series the dim one holds back the other.',
+    ],
+  },
+  {
+    name: 'facing-another-way',
+    spots: [
+      'facing|face|faces|pointing|points|point west|east|wrong_way lose|loss|losing|how_much|matter|bad|worse',
+    ],
+    when: isNowhere,
+    hasAnyFigures: true,
+    says: 'Nearly flat it hardly matters; tilted 30° to the east or west, some 10 to 20 % over the year.',
+    lines: [
+      'In winter it costs most, as the sun stays low on the midday side. Facing away from it then, over half.',
+    ],
+  },
+  {
+    name: 'area-of-its-label',
+    spots: ['scam|fake|counterfeit|overrated|dodgy panel|panels|watts|w|blanket'],
+    hasAnyFigures: true,
+    says: 'Panels give about 200 W for each square metre: one of 1 × 0.5 m is about 100 W, whatever it says.',
+    lines: ['Older ones and blankets some 150 W. Less area than that for its label is a wish.'],
+  },
+  {
+    name: 'size-of-a-panel',
+    spots: [
+      'metre|metres|centimet*|cm|measures|dimension*|how_big panel|it|half|by|roughly|how_many -tree -cable -away -lead -wire -long -altitude',
+    ],
+    when: facts => isUnsized(facts) && isNowhere(facts),
+    says: 'Panels give about 200 W for each square metre: one of 1 × 0.5 m is about 100 W, whatever it says.',
+    lines: ['Older ones and blankets some 150 W. Less area than that for its label is a wish.'],
+  },
+  {
+    name: 'why-under-the-label',
+    spots: [
+      'how_come|why back|label|says|rated|so_little|less|not_more|only -shade* -tree* -cloud* -shows -showing -get -gets -getting -reads -summer -winter',
+    ],
+    when: facts => isNowhere(facts) && facts.netCurrentA === undefined && facts.shade === undefined,
+    hasAnyFigures: true,
+    says: 'Its watts are for cold cells square to full sun: flat, warm and hazy it gives 70 to 80 % at noon.',
+    lines: [
+      'And a whole day of summer light is only about 4 to 6 hours’ worth of full sun, in winter half of that.',
+    ],
+  },
+  {
+    name: 'share-of-the-label',
+    spots: [
+      'third|half|two_thirds|quarter|percent|rule watts|label|rated|rating really|true|get|real|actually -shade* -tree*',
+    ],
+    when: facts => isUnsized(facts) && facts.shade === undefined,
+    hasAnyFigures: true,
+    says: 'At noon 70 to 80 % of the label; over a fair day its watts times 4 is what comes in Wh.',
+    lines: ['In winter in the south times 2 to 3. So 100 W gives some 400 Wh, about 30 Ah, on a fair day.'],
+    next: ['200W panel in july in melbourne'],
+  },
+  {
+    name: 'sun-hours-anywhere',
+    spots: ['hours sun|sunshine|daylight how_many|reckon|count|expect|plan|should -how_long -tree -shade*'],
+    when: facts => isUnsized(facts) && isNowhere(facts) && facts.peakSunHours === undefined,
+    hasAnyFigures: true,
+    says: 'Full sun’s worth is about 4 to 6 hours a day in summer and 2 to 4 in winter: tell me the place.',
+    lines: ['That is for the south of Australia. With place and month I work it out: “Hobart in June”.'],
+    next: ['200W panel in july in melbourne'],
+  },
+  {
+    name: 'where-the-hours-are-from',
+    spots: [
+      'where|how|which sun_hours|hours|figure|figures|numbers come_from|get_it|get_those|get_that|from -how_many -how_much -amps',
+    ],
+    when: isUnsized,
+    says: 'From monthly climate of the place that you name, by years of weather; without one, a fair day.',
+    lines: ['Years differ by 5 % where it is clear and over 20 % where it is dull; single days far more.'],
+  },
+  {
+    name: 'pwm-amps',
+    spots: ['pwm same|whatever|constant|normal|regardless|stays -or -vs -better -mppt -cloud* -overcast'],
+    hasAnyFigures: true,
+    verdict: 'yes',
+    says: 'Yes: a PWM passes the panel’s amps on as they are; only an MPPT turns spare volts into amps.',
+    next: ['what controller for a 200W panel?'],
+  },
+  {
+    name: 'wind-turbine',
+    spots: ['wind_turbine|turbine|windmill|wind_generator'],
+    hasAnyFigures: true,
+    says: 'Little at camp: at 12 knots about an eighth of its label, as power goes with the wind cubed.',
+    lines: [
+      'Labels are for 24 to 28 knots. A 400 W one gives some 50 W at 12 knots; a panel is quieter and surer.',
+    ],
+    next: ['200W panel'],
+  },
   {
     name: 'through-cloud',
     spots: [
       'cloud|clouds|cloudy|overcast work|works|at_all|anything|nothing|any_use -how_much -how_many -jump* -up_and_down',
+      'cloud|clouds kill|kills|stop|stops|ruin|completely|dead -jump*',
+      'what_if|what_about|and_if|even|say|rain cloud|clouds|cloudy|overcast|weekend -how_many -jump* -unplug',
     ],
     when: isUnsized,
     verdict: 'yes',

@@ -7,8 +7,10 @@ import { sunFacts, whereSunHangsOn } from '../sun.ts';
 import { answerSolarYield } from './answer.ts';
 import { solarYieldAsides } from './asides-table.ts';
 import { computeSolarYield, type SolarYieldFacts } from './compute.ts';
+import { daySeen } from './sums/day-seen.ts';
 import { answerSeen, bestOf, seenOf } from './sums/seen.ts';
 import { sunHoursOf } from './sums/sun-hours.ts';
+import { tiltOf } from './sums/tilt.ts';
 
 const needPanel: Need = {
   anyOf: ['solar'],
@@ -31,10 +33,12 @@ const made = defineIntent<SolarYieldFacts>({
       ? []
       : ['solar.powerW', ...whereSunHangsOn(facts)]),
   ],
-  guess: (told, setting) => sunHoursOf(factsOf(told), setting),
+  guess: (told, setting) => tiltOf(factsOf(told), setting) ?? sunHoursOf(factsOf(told), setting),
   reply: (facts, setting) => {
     const seen = seenOf(facts, setting);
-    const best = seen ? answerSeen(seen) : bestOf(facts, setting);
+    const best = seen
+      ? answerSeen(seen)
+      : (daySeen(facts, setting) ?? tiltOf(facts, setting) ?? bestOf(facts, setting));
     return best ?? answerSolarYield(facts, computeSolarYield(facts, setting), setting);
   },
 });

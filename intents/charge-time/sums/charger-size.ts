@@ -13,6 +13,7 @@ const leastShare = 0.1;
 const asked = {
   size: [
     'what_size|how_big|which_size|what_rating|which_charger_rating|what_amp|how_many_amps|which_charger|what_charger charger|mains|amps|rating -fuse -cable -panel -solar -inverter -generator -genny -alternator -dcdc',
+    'what_amps|how_many_amps|what_current|maximum|max|most|highest charge|charging|charged batter*|agm|gel|lithium|li|lifepo*|it -how_long -fuse -cable -panel* -solar -inverter -generator -genny -alternator -dcdc -hours -site -draw*',
   ],
   harm: [
     'bad|hurt|harm|can_i_use|could_i_use|can_i_put|suffer|too_big|too_much|too_high|damage|safe|ok|okay|cook -lithium_setting -old -leave -night -how_long -agm_charger -full -fill* -enough -generator -solar',

@@ -77,6 +77,22 @@ function inHours(facts: Facts, { figures }: Generator, own: Reply, hours: number
   };
 }
 
+/** What an hour puts in, where hours are asked and nothing tells how much is to go in. */
+function inAnHour(facts: Facts, own: Reply): Reply | undefined {
+  const ah = putIn(facts, 1)?.figures.chargePutBack;
+  return (
+    ah && {
+      ...own,
+      headline: `Each hour puts in about ${plain(ah.value)} Ah: divide what you use in a day by that.`,
+      lines: [
+        'Say “40 Ah a day” or your battery’s size and level, and I work the hours out.',
+        ...rest(own),
+      ].slice(0, 3),
+      verdict: null,
+    }
+  );
+}
+
 /** Petrol for the time it has to run. */
 function fuelFor(facts: Facts, result: Generator, own: Reply, toldH: number | undefined): Reply | undefined {
   const hours = toldH ?? result.figures.chargeTime.value;
@@ -99,7 +115,8 @@ export function hoursAsked(facts: Facts, result: Generator, own: Reply, setting:
   if (ofFuel) return ofFuel;
   const ofHours = told === undefined ? undefined : inHours(facts, result, own, told);
   if (ofHours) return ofHours;
-  const { chargeTime, generatorPower } = result.figures;
+  const { figures } = result;
+  const { chargeTime, generatorPower } = figures;
   const isTime = chargeTime.value > 0 && Number.isFinite(chargeTime.value) && generatorPower.value > 0;
   const isSizeAsked = isSpotted(words, [
     'size|what_generator|which_generator|how_big|will|can|run|enough|trip',
@@ -108,6 +125,7 @@ export function hoursAsked(facts: Facts, result: Generator, own: Reply, setting:
     setting.parsed.cues.has('ask-how-long') ||
     isSpotted(words, ['how_many_hours|how_long|hours_a_day|generator_hours|hours_of|hours_to -size']) ||
     (facts.chargeNeededAh !== undefined && !isSizeAsked);
+  if (isLongAsked && !isTime && figures.loadPower.value <= 0) return inAnHour(facts, own) ?? own;
   if (!isTime || !isLongAsked || own.verdict === 'no') return own;
   const [run = '', ...others] = own.lines ?? [];
   return { ...own, headline: run, lines: [own.headline, ...others].slice(0, 3), verdict: null };

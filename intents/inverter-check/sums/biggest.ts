@@ -12,9 +12,16 @@ const asksBiggest: readonly string[] = [
   'inverter how_big|biggest|largest|what_size|max|most|let|allow|allows|support',
 ];
 
+/** Words that ask for the watts that a battery gives at a moment. */
+const asksWatts: readonly string[] = [
+  'how_many|how_much|what|most|max watts|power battery|give|deliver|supply|at_once|at_a_time -hours -a_day -per_day -how_long -panel',
+];
+
 /** The biggest inverter that a battery can feed flat out, where nothing tells what runs; undefined: that isn't asked. */
 export function biggestFor(facts: Facts, { parsed }: Pick<RequestContext, 'parsed'>): Reply | undefined {
-  if (facts.loads?.length || facts.inverter?.powerW || !isSpotted(parsed.recognised.words, asksBiggest))
+  const { words } = parsed.recognised;
+  const isOfInverter = isSpotted(words, asksBiggest);
+  if (facts.loads?.length || facts.inverter?.powerW || !(isOfInverter || isSpotted(words, asksWatts)))
     return undefined;
   const bank = bankIn(facts);
   const limitA =
@@ -24,8 +31,11 @@ export function biggestFor(facts: Facts, { parsed }: Pick<RequestContext, 'parse
   const mostW = limitA * voltageV * inverterEfficiency.value;
   const size = inverterSizesW.findLast(watts => watts <= mostW);
   if (size === undefined) return undefined;
+  const lost = `${plain(limitA)} A at ${voltageV} V is about ${decimals(mostW, -1)} W after the inverter’s loss`;
   return {
-    headline: `Up to a ${decimals(size, 0)} W one: ${plain(limitA)} A at ${voltageV} V is about ${decimals(mostW, -1)} W after the inverter’s loss.`,
+    headline: isOfInverter
+      ? `Up to a ${decimals(size, 0)} W one: ${lost}.`
+      : `About ${decimals(limitA * voltageV, -1)} W at once: ${plain(limitA)} A at ${voltageV} V, or ${decimals(mostW, -1)} W through an inverter.`,
     lines: [
       `A bigger one is fine as long as what runs on it stays under ${decimals(mostW, -1)} W: past that the battery cuts out or sags.`,
     ],

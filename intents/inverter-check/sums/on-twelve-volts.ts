@@ -12,8 +12,9 @@ export function onTwelveVolts({ parsed }: Pick<RequestContext, 'parsed'>): Reply
   const { facts, recognised } = parsed;
   const [load, other] = facts.loads ?? [];
   const isOfInverter = facts.inverter !== undefined || recognised.words.includes('inverter');
-  if (!load || other || load.supply !== 'dc' || load.powerW === undefined || isOfInverter) return undefined;
-  const amps = ((load.count ?? 1) * load.powerW) / nominalV;
+  const eachA = load?.currentA ?? (load?.powerW === undefined ? undefined : load.powerW / nominalV);
+  if (!load || other || load.supply !== 'dc' || eachA === undefined || isOfInverter) return undefined;
+  const amps = (load.count ?? 1) * eachA;
   return {
     headline: `No inverter needed: on 12 V it takes about ${plain(amps)} A straight from the battery.`,
     lines: [

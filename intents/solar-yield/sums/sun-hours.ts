@@ -20,7 +20,7 @@ export function sunHoursOf(facts: Facts, setting: RequestContext): Reply | undef
   const { peakSunHours, dailyYield } = result.figures;
   return {
     headline: sentence(
-      `about ${plain(peakSunHours.value)} hours’ worth of full sun a day${whereAndWhen(facts, result.sun)}.`,
+      `about ${plain(peakSunHours.value)} ${plain(peakSunHours.value) === '1' ? 'hour’s' : 'hours’'} worth of full sun a day${whereAndWhen(facts, result.sun)}.`,
     ),
     lines: [
       `${exampleW} W lying ${facts.mount === 'tilted' ? 'tilted' : 'flat'} make about ${plain(dailyYield.value)} Ah a day of it; others as many times that.`,
