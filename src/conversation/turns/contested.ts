@@ -28,6 +28,7 @@ export function contestedIn(
     .filter(({ of, who }) => of === questionOf(question) && now.every(one => one.who !== who))
     .map(({ who, says }): SideTaken => ({ who, says }));
   const sides = [...before, ...now];
-  if (sides.length === 0) return undefined;
+  // Nobody has told a number or a side: the bot's own answer is all there is to hold against them.
+  if (sides.length === 0 && (claims.length > 0 || question.asked !== undefined)) return undefined;
   return { sides, contest: contestOf(question), answer: () => answer(question) };
 }

@@ -1,0 +1,17 @@
+import { expect, test } from 'vitest';
+import { withChargerOn } from '#rig/on-generator.ts';
+
+test('amps told of a generator are its charger’s', () => {
+  expect(withChargerOn({ chargers: [{ kind: 'generator', currentA: 30 }] })).toEqual({
+    chargers: [{ kind: 'generator' }, { kind: 'mains', currentA: 30 }],
+  });
+});
+
+test.each([
+  { chargers: [{ kind: 'generator', powerW: 2000 }] },
+  { chargers: [{ kind: 'mains', currentA: 10 }] },
+  { chargers: [{ kind: 'generator', powerW: 1000, currentA: 8 }] },
+  {},
+] as const)('%j stays as it was told', facts => {
+  expect(withChargerOn(facts)).toEqual(facts);
+});
