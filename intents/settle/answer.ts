@@ -14,7 +14,10 @@ import { judge } from './judge.ts';
 
 type Found = Extract<Settled, { kind: 'found' }>;
 
-const are = (name: string): string => (name === 'you' || name === 'they' ? 'are' : 'is');
+function are(name: string): string {
+  if (name === 'I') return 'am';
+  return name === 'you' || name === 'they' ? 'are' : 'is';
+}
 
 /** Who asks, for "you" and "your"; nobody where the message tells that name's claim as another's. */
 const asker = ({ from, parsed }: RequestContext): string =>
@@ -132,7 +135,10 @@ function answerFound(found: Found, setting: RequestContext): Reply {
 export function answerSettle(settled: Settled, setting: RequestContext): Reply {
   if (settled.kind === 'found') return answerFound(settled, setting);
   const people = [...new Set(settled.claims.map(c => c.who))];
-  const names = people.map(who => (isSpeaker(who, asker(setting)) ? 'you' : nameOf(who, asker(setting))));
+  const names = people.map(who => {
+    const name = isSpeaker(who, asker(setting)) ? 'you' : nameOf(who, asker(setting));
+    return name === 'I' ? 'me' : name;
+  });
   // Between two or three people, and not between one.
   const between = names.length > 1 && names.length < 4 ? ` between ${list(names)}` : '';
   return {

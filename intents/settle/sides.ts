@@ -44,14 +44,17 @@ export function answerSides({ contested, from }: RequestContext): Reply | undefi
   };
 }
 
+const asksNumbers = 'Tell me each one’s number, and I say who is closest.';
+
 /** The bot's own answer to what is argued about, where nobody has told a number or a side of it. */
 export function answerAlone({ contested }: RequestContext): Reply | undefined {
   const answer = contested?.sides.length === 0 ? contested.answer() : undefined;
   if (!answer || Object.keys(answer.figures ?? {}).length === 0) return undefined;
+  const isYesOrNo = (answer.verdict ?? null) !== null;
   return {
     ...answer,
     headline: `By my count: ${answer.headline}`,
-    lines: ['Tell me each one’s number, and I say who is closest.', ...(answer.lines ?? []).slice(0, 2)],
+    lines: [...(isYesOrNo ? [] : [asksNumbers]), ...(answer.lines ?? []).slice(0, 2)],
     remember: undefined,
   };
 }

@@ -30,14 +30,23 @@ describe('a line that tells no fact', () => {
     ['at half throttle then?', 'turns'],
     ['and with the lid left open', 'turns'],
     ['which of those eats most', 'asks'],
+    ['he can not miss a night, stop at what level', 'asks'],
     ['is that enough', 'asks'],
     ['use that then?', 'asks'],
   ])('%s', (text, standing) => {
-    expect(standingOf(heard(text), { verdict: 'no' })).toBe(standing);
+    expect(standingOf(heard(text), { verdict: 'no', headline: 'No: it lasts 2 days.' })).toBe(standing);
   });
 
   test('a guess of no is doubted by a yes', () => {
-    expect(standingOf(heard('so no?'), { verdict: 'yes' })).toBe('doubts');
+    expect(standingOf(heard('so no?'), { verdict: 'yes', headline: 'Yes.' })).toBe('doubts');
+  });
+
+  test.each([
+    ['so not 450?', 'agrees'],
+    ['so not 225?', 'doubts'],
+  ])('of a figure: %s', (text, standing) => {
+    const said = { verdict: null, headline: '2 in series: 225 Ah at 12 V.' };
+    expect(standingOf(heard(text), said)).toBe(standing);
   });
 });
 
@@ -48,7 +57,7 @@ const rig: Stated = {
 const reply = {
   headline: 'It lasts about 35 hours.',
   verdict: 'no',
-  figures: { runTime: { value: 35 } },
+  figures: { runTime: { value: 35, low: 30, high: 40, unit: 'h' } },
 } as const;
 
 const first = (text: string, facts: Stated = rig, intent = 'run-time'): string =>

@@ -295,6 +295,7 @@ describe('claims', () => {
     ['lou', 'Lou', "Lou's"],
     ['my mate', 'your mate', "your mate's"],
     ['you', 'the other', "the other's"],
+    ['bot', 'I', 'my'],
   ] as const)('%s is called %s, of whom it is %s', ([who, name, owner]) => {
     expect(nameOf(who, 'robin')).toBe(name);
     expect(ownerOf(who, 'robin')).toBe(owner);
@@ -302,5 +303,26 @@ describe('claims', () => {
   test('half is as far off as double', () => {
     const heard = hear(claims(['low', 49, 'Ah'], ['high', 200, 'Ah']));
     expect(present(judge(heard, { value: 100, low: 95, high: 105 }).ranked[0]).who).toBe('high');
+  });
+});
+
+describe('with no number told', () => {
+  const own = {
+    headline: 'It lasts about 1 day.',
+    lines: ['A 75 Ah AGM gives you about 38 Ah to use.'],
+    figures: { runTime: { value: 24, low: 20, high: 30, unit: 'h' } },
+  };
+  const told = (answer: object) =>
+    settle.reply({}, settingWith({ contested: { sides: [], answer: () => ({ ...own, ...answer }) } }));
+  test('the bot tells its own count, and asks for theirs', () => {
+    const { headline, lines } = told({});
+    expect(headline).toBe('By my count: It lasts about 1 day.');
+    expect(lines?.[0]).toMatch(/^Tell me each one’s number/);
+  });
+  test('a yes or no needs none', () => {
+    expect(told({ verdict: 'no' }).lines).toEqual(own.lines);
+  });
+  test('and an answer without a figure is no count', () => {
+    expect(told({ figures: {} }).headline).toMatch(/^I can't tell yet/);
   });
 });

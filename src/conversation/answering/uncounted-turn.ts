@@ -12,6 +12,7 @@ import { opensTurn } from '../turns/lean.ts';
 
 /** How such a line stands to the answer. */
 type Standing = 'doubts' | 'agrees' | 'asks' | 'turns';
+type Said = Pick<Reply, 'verdict' | 'headline'>;
 
 const doubting: ReadonlySet<string> = new Set(
   'sure really seriously certain positive honestly truly still wrong bull bulldust rubbish nonsense'.split(
@@ -26,11 +27,25 @@ const denying: ReadonlySet<string> = new Set('no nope nah wont cant doesnt isnt 
 const afterDenial: ReadonlySet<string> = new Set(
   'way chance then for last make do work cope fit enough'.split(' '),
 );
+const questioning: ReadonlySet<string> = new Set('what which how when where who whose'.split(' '));
 const pointing: ReadonlySet<string> = new Set('that this these those'.split(' '));
 /** So few words name nothing new: "that wide??". */
 const mostBare = 2;
 /** A guess is a short line. */
 const mostGuess = 8;
+
+/** Whether an answer says no, or probably not. */
+const saysNo = ({ verdict, headline }: Said): boolean =>
+  verdict === 'no' || headline.startsWith('Probably not');
+
+/** "So not 450?": a figure is denied that the answer doesn't hold. */
+const deniesFigure = ({ recognised: { words, mentions } }: Heard, { headline }: Said): boolean =>
+  mentions.some(
+    one =>
+      (one.kind === 'number' || one.kind === 'amount') &&
+      words[one.from - 1] === 'not' &&
+      !headline.includes(`${one.value}`),
+  );
 
 /** Whether a line begins by denying and names nothing that is taken away: "so no?", "it won't", "so not 450?". */
 function isDenial({ recognised: { words } }: Heard): boolean {
@@ -40,12 +55,16 @@ function isDenial({ recognised: { words } }: Heard): boolean {
 }
 
 /** How a line that tells no fact stands to the answer, which it doesn't change. */
-export function standingOf(heard: Heard, { verdict }: Pick<Reply, 'verdict'>): Standing {
+export function standingOf(heard: Heard, said: Said): Standing {
   const words = heard.recognised.words.filter(isSpoken);
   if (words.some(word => doubting.has(word))) return 'doubts';
-  if (isDenial(heard) && words.length <= mostGuess) return verdict === 'no' ? 'agrees' : 'doubts';
+  if (isDenial(heard) && words.length <= mostGuess)
+    return saysNo(said) || deniesFigure(heard, said) ? 'agrees' : 'doubts';
   if (heard.cues.has('what-if')) return 'turns';
-  if (isAsking(heard)) return 'asks';
+  // "Can't bring it after all" takes something away.
+  const first = words.find(word => !idle.has(word)) ?? '';
+  if (denying.has(first) && !heard.cues.has('question-mark')) return 'turns';
+  if (isAsking(heard) || words.some(word => questioning.has(word))) return 'asks';
   if (opensTurn(heard)) return 'turns';
   if (words.length <= mostBare) return 'doubts';
   const isPointing = heard.cues.has('question-mark') && words.some(word => pointing.has(word));

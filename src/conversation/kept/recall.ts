@@ -3,7 +3,6 @@ import { intentNamed } from '#intents';
 import type { RequestContext } from '#intents/intent.ts';
 import type { ParsedMessage } from '#language/reading.ts';
 import { isSameName, mergeBatteries, mergeSolar } from '#rig/merge.ts';
-import { withChargerOn } from '#rig/on-generator.ts';
 import type { Rig, Stated, StatedLoad } from '#rig/rig.ts';
 import type { Frame, Memory } from '../memory.ts';
 import type { Message } from '../message.ts';
@@ -94,13 +93,11 @@ const known = (load: StatedLoad, rig: Rig | undefined): StatedLoad => ({
   ...rig?.loads?.find(l => isSameName(l.name, load.name)),
 });
 
-/** Loads that were only named looked up in the rig; a generator's amps are its charger's. */
-export function resolved(said: Stated, rig: Rig | undefined): Stated {
-  const told = withChargerOn(said);
-  return told.loads
+/** Loads that were only named looked up in the rig. */
+export const resolved = (told: Stated, rig: Rig | undefined): Stated =>
+  told.loads
     ? { ...told, loads: told.loads.map(load => (hasFigures(load) ? load : known(load, rig))) }
     : told;
-}
 
 export interface Recalled {
   readonly facts: Stated;
