@@ -75,6 +75,8 @@ describe('what is said of it', () => {
     ['so no?', 'That’s right. It lasts'],
     ['are you sure?', 'Still the same. It lasts'],
     ['is that enough', 'It lasts'],
+    ['so does a jump pack save us', 'As before: It lasts'],
+    ['what should i swap it for', 'As before: It lasts'],
     ['and in winter?', 'Tell me how warm it gets then'],
   ])('%s', (text, start) => {
     expect(first(text).startsWith(start)).toBe(true);
@@ -83,6 +85,11 @@ describe('what is said of it', () => {
   test('a season’s sun hangs on the place', () => {
     const facts = { solar: [{ powerW: 100 }], dailyUseAh: 30 };
     expect(first('even in winter?', facts, 'solar-size')).toMatch(/^The winter sun hangs on the place/);
+  });
+
+  test('a fault has no sum that anything could go into', () => {
+    expect(first('did that, still cuts out', {}, 'fault')).toBe('Still the same. It lasts about 35 hours.');
+    expect(first('did that, it cuts out at three', {}, 'fault')).toMatch(/^As before: /);
   });
 
   test('first lines fit a phone', () => {

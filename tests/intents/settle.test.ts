@@ -326,3 +326,16 @@ describe('with no number told', () => {
     expect(told({ figures: {} }).headline).toMatch(/^I can't tell yet/);
   });
 });
+
+test.each([
+  [1, 'week', 'days'],
+  [3, 'days', 'days'],
+] as const)('a claim of %d %s is answered in %s', (value, unit, answered) => {
+  const facts = settle.needs.parse({
+    batteries: [{ count: 1, capacityAh: 100, chemistry: 'agm' }],
+    dailyUseAh: 30,
+  });
+  const said = claims(['lee', value, unit]);
+  const { headline } = settle.reply(facts, settingWith({ claims: said }, { claims: said }));
+  expect(headline).toMatch(new RegExp(`it lasts about [\\d.]+ ${answered} \\(`));
+});

@@ -3,7 +3,7 @@ import { english } from '#answer/speech.ts';
 import { hasTypical } from '#intents/facts.ts';
 import { hasDraw, isSameName } from '#rig/merge.ts';
 import type { Interpreted } from '../interpret.ts';
-import { toldNothing, uncounted, under } from './uncounted-turn.ts';
+import { toldNothing } from './uncounted-turn.ts';
 
 /** Facts of sun and weather: they change an answer only where something makes power of them. */
 const ofSun: readonly string[] = ['sky', 'skyLastDays', 'shade', 'mount'];
@@ -93,7 +93,7 @@ export function withNoChange(reply: Reply, read: Interpreted): Reply {
   const wanted = isTold(heard) ? undefined : lineOf(reply, heard);
   if (wanted !== undefined) return withFirst(reply, wanted);
   const thing = uncountedIn(heard);
-  if (thing !== undefined && isCounted(thing, read)) return under(reply, uncounted(intent));
+  if (thing !== undefined && isCounted(thing, read)) return toldNothing(reply, read);
   if (thing !== undefined)
     return {
       ...reply,

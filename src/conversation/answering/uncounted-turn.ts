@@ -27,7 +27,7 @@ const denying: ReadonlySet<string> = new Set('no nope nah wont cant doesnt isnt 
 const afterDenial: ReadonlySet<string> = new Set(
   'way chance then for last make do work cope fit enough'.split(' '),
 );
-const questioning: ReadonlySet<string> = new Set('what which how when where who whose'.split(' '));
+const questioning: ReadonlySet<string> = new Set('what which how who whose'.split(' '));
 const pointing: ReadonlySet<string> = new Set('that this these those'.split(' '));
 /** So few words name nothing new: "that wide??". */
 const mostBare = 2;
@@ -60,6 +60,8 @@ export function standingOf(heard: Heard, said: Said): Standing {
   if (words.some(word => doubting.has(word))) return 'doubts';
   if (isDenial(heard) && words.length <= mostGuess)
     return saysNo(said) || deniesFigure(heard, said) ? 'agrees' : 'doubts';
+  // "You said 10 before."
+  if (heard.claims.length > 0) return 'doubts';
   if (heard.cues.has('what-if')) return 'turns';
   // "Can't bring it after all" takes something away.
   const first = words.find(word => !idle.has(word)) ?? '';
@@ -88,7 +90,7 @@ function seasonAsked({ recognised: { words } }: Heard, facts: Stated, { takes }:
 }
 
 /** An answer that a line leaves as it was, under a first line that says so. */
-export const under = (reply: Reply, headline: string): Reply => ({
+const under = (reply: Reply, headline: string): Reply => ({
   ...reply,
   headline,
   lines: [english.say('without-it', 'Without it: {same}', { same: reply.headline }), ...(reply.lines ?? [])],
@@ -106,16 +108,26 @@ export function toldNothing(reply: Reply, { heard, facts, intent }: Interpreted)
     case 'agrees':
       return { ...reply, headline: english.say('as-guessed', 'That’s right. {same}', same) };
     case 'asks':
-      return (reply.verdict ?? null) === null
-        ? { ...reply, headline: english.say('as-before', 'As before: {same}', same) }
-        : reply;
+      return isOfVerdict(heard, reply) ? reply : { ...reply, headline: asBefore(same) };
     case 'turns':
-      return under(reply, uncounted(intent));
+      // A fault has no sum that anything could go into.
+      return intent.name === 'fault'
+        ? { ...reply, headline: asBefore(same) }
+        : under(reply, uncounted(intent));
   }
 }
 
+const asBefore = (same: { readonly same: string }): string =>
+  english.say('as-before', 'As before: {same}', same);
+
+/** "Is that enough?": the yes or no of the answer before answers it as it stands. */
+const isOfVerdict = ({ recognised: { words } }: Heard, { verdict }: Reply): boolean =>
+  (verdict ?? null) !== null &&
+  words.some(word => pointing.has(word)) &&
+  !words.some(word => questioning.has(word));
+
 /** That something was heard and goes into no sum. */
-export const uncounted = ({ takes }: Intent): string =>
+const uncounted = ({ takes }: Intent): string =>
   takes.includes('loads')
     ? english.say(
         'uncounted-use',
