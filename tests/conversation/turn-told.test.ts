@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { hear } from '#conversation/hear.ts';
-import { withMore } from '#conversation/kept/remembered.ts';
+import { remembered, withMore } from '#conversation/kept/remembered.ts';
 import { emptyMemory, type Frame } from '#conversation/memory.ts';
 import { turned } from '#conversation/turns/turn.ts';
 import type { Stated } from '#rig/rig.ts';
@@ -56,5 +56,29 @@ describe('what comes on top of a rig', () => {
   });
   test('of which no use is told', () => {
     expect(withMore({ batteries: [{ capacityAh: 100 }] }, cpap)).toEqual(cpap);
+  });
+});
+
+describe('“what about mine, it is a 120” after somebody else’s question', () => {
+  const theirs = {
+    ...frame('run-time', { batteries: [{ capacityAh: 100 }], loads: [{ name: 'fridge' }] }),
+    from: 'bea',
+  };
+  const message = { chat: 'c', from: 'ann', text: 'what about mine', at, kind: 'group' as const };
+  const lent = (facts: Stated, owner: string) =>
+    remembered(
+      { ...emptyMemory(), frames: [theirs] },
+      message,
+      { ...told('what about mine', facts), owner },
+      { frame: theirs, extent: 'circumstances' },
+      undefined,
+    ).lent;
+  test('the same things run on it', () => {
+    expect(lent({ batteries: [{ capacityAh: 120 }] }, 'me')).toEqual({ loads: [{ name: 'fridge' }] });
+  });
+  test('but not on what is another’s, nor on one’s own loads', () => {
+    expect(lent({ batteries: [{ capacityAh: 120 }] }, 'dot')).toEqual({});
+    const whole: Stated = { batteries: [{ capacityAh: 120 }], loads: [{ name: 'fan', powerW: 10 }] };
+    expect(lent(whole, 'me')).toEqual({});
   });
 });

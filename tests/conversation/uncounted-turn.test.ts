@@ -3,6 +3,7 @@ import { withNoChange } from '#conversation/answering/no-change.ts';
 import { standingOf, toldNothing } from '#conversation/answering/uncounted-turn.ts';
 import { hear } from '#conversation/hear.ts';
 import { emptyMemory } from '#conversation/memory.ts';
+import { intentNamed } from '#intents';
 import type { Stated } from '#rig/rig.ts';
 import { interpretedAs } from './as-heard.ts';
 
@@ -88,8 +89,9 @@ describe('what is said of it', () => {
   });
 
   test('a fault has no sum that anything could go into', () => {
-    expect(first('did that, still cuts out', {}, 'fault')).toBe('Still the same. It lasts about 35 hours.');
-    expect(first('did that, it cuts out at three', {}, 'fault')).toMatch(/^As before: /);
+    const read = interpretedAs('run-time', rig, { text: 'did that, it cuts out in the night' });
+    expect(toldNothing(reply, read).headline).toMatch(/^I can’t count that in/);
+    expect(toldNothing(reply, { ...read, intent: intentNamed('fault') }).headline).toMatch(/^As before: /);
   });
 
   test('first lines fit a phone', () => {

@@ -1,6 +1,7 @@
 import { without } from '#basics/without.ts';
 import type { Intent } from '#intents/intent.ts';
 import { isSetup } from '#intents/needs.ts';
+import { gearIn } from '#rig/gear.ts';
 import { mergeFacts, removeFrom } from '#rig/merge.ts';
 import type { Stated } from '#rig/rig.ts';
 import { isDrawTold, restNow, stillTold, withoutUse } from '../answering/live.ts';
@@ -68,7 +69,10 @@ export function remembered(
   const now = at.getTime();
   const ageMs = frame ? now - (frame.readAt ?? frame.at) : 0;
   const rest = frame && restNow(frame.facts, ageMs, heard);
-  const all = withoutLent(memory, lentBy(lean, heard.owner, rig, rest), lean, heard, message);
+  // "What about mine, it's a 120?" of who has told no rig yet: the same things run on it.
+  const isOfMine = rig === undefined && heard.owner === 'me' && heard.facts.batteries !== undefined;
+  const gear = isOfMine ? gearIn(heard.facts) : rig;
+  const all = withoutLent(memory, lentBy(lean, heard.owner, gear, rest), lean, heard, message);
   const lent = stillTold(renewed(memory, all, frame), ageMs, heard);
   // In somebody else's question one's own days and readings are not meant.
   const isTheirs =
