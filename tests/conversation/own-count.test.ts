@@ -32,6 +32,10 @@ describe('who is right, where nobody has told a number', () => {
     expect(contestedIn(memory(frame(), open), heard, [], open, own)?.answer()?.headline).toBe('of 1');
     expect(contestedIn(memory(open), heard, [], open, own)).toBeUndefined();
   });
+  test('an argument itself has no answer', () => {
+    const argued = frame({ intent: 'settle' });
+    expect(contestedIn(memory(argued), heard, [], argued, own)).toBeUndefined();
+  });
   test('and not where one is claimed', () => {
     const claims = [{ who: 'bob', value: 2, unit: 'days' }];
     expect(contestedIn(memory(frame()), heard, claims, frame(), own)).toBeUndefined();
