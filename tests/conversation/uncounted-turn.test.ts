@@ -89,7 +89,7 @@ describe('what is said of it', () => {
   });
 
   test('a fault has no sum that anything could go into', () => {
-    const read = interpretedAs('run-time', rig, { text: 'did that, it cuts out in the night' });
+    const read = interpretedAs('run-time', rig, { text: 'tried it again, it cuts out in the night' });
     expect(toldNothing(reply, read).headline).toMatch(/^I can’t count that in/);
     expect(toldNothing(reply, { ...read, intent: intentNamed('fault') }).headline).toMatch(/^As before: /);
   });
