@@ -14,7 +14,10 @@ import { judge } from './judge.ts';
 
 type Found = Extract<Settled, { kind: 'found' }>;
 
-const are = (name: string): string => (name === 'you' || name === 'they' ? 'are' : 'is');
+function are(name: string): string {
+  if (name === 'I') return 'am';
+  return name === 'you' || name === 'they' ? 'are' : 'is';
+}
 
 /** Who asks, for "you" and "your"; nobody where the message tells that name's claim as another's. */
 const asker = ({ from, parsed }: RequestContext): string =>
@@ -24,10 +27,22 @@ const asker = ({ from, parsed }: RequestContext): string =>
 const claimed = ({ said, unit }: Heard): string =>
   `${significant(said, 4)} ${said === 1 ? unit.replace(/s$/, '') : unit}`;
 
+const dayH = 24;
+/** Less than so much of a unit is told in a smaller one: "0.2 week" is 1.6 days. */
+const leastOfUnit = 0.5;
+
+/** The unit for a time in hours: the one told, or a smaller one where it is little of that. */
+function timeUnit(hours: number, told: string): string {
+  const row = unitOf(told);
+  if (!row || !(fromBase(hours, row) < leastOfUnit)) return told;
+  return hours >= dayH ? 'days' : 'h';
+}
+
 /** The unit the answer is given in: that of the first claim, else the base unit. */
 function inClaimsUnit({ finding, claims }: Found): { readonly range: Range; readonly unit: string } {
   const fitting = claims.find(c => unitOf(c.unit)?.dimension === finding.dimension);
-  const unit = fitting?.unit ?? symbolOf(finding.dimension);
+  const told = fitting?.unit ?? symbolOf(finding.dimension);
+  const unit = finding.dimension === 'time' ? timeUnit(finding.answer.value, told) : told;
   const row = unitOf(unit);
   if (!row) return { range: finding.answer, unit };
   const to = (x: number): number => fromBase(x, row);
@@ -132,7 +147,10 @@ function answerFound(found: Found, setting: RequestContext): Reply {
 export function answerSettle(settled: Settled, setting: RequestContext): Reply {
   if (settled.kind === 'found') return answerFound(settled, setting);
   const people = [...new Set(settled.claims.map(c => c.who))];
-  const names = people.map(who => (isSpeaker(who, asker(setting)) ? 'you' : nameOf(who, asker(setting))));
+  const names = people.map(who => {
+    const name = isSpeaker(who, asker(setting)) ? 'you' : nameOf(who, asker(setting));
+    return name === 'I' ? 'me' : name;
+  });
   // Between two or three people, and not between one.
   const between = names.length > 1 && names.length < 4 ? ` between ${list(names)}` : '';
   return {

@@ -52,12 +52,13 @@ const strangers: readonly string[] =
 export const isSpeaker = (who: string, from: string): boolean =>
   speaker.includes(who.toLowerCase()) || who.toLowerCase() === from.toLowerCase();
 
-/** A claimant in a sentence: "you", "he", "your partner", "the shop", "Ness". */
+/** A claimant in a sentence: "you", "I" for the bot itself, "he", "your partner", "the shop", "Ness". */
 export function nameOf(who: string, from: string): string {
   const lower = who.toLowerCase();
   // "My mate", as the writer calls him.
   if (/^(?:my|our) ./.test(lower)) return `your ${who.slice(who.indexOf(' ') + 1)}`;
   if (isSpeaker(who, from)) return 'you';
+  if (lower === 'bot') return 'I';
   if (['he', 'she', 'they', 'it', 'somebody'].includes(lower)) return lower;
   // Said to somebody whom the message doesn't name.
   if (lower === 'you' || lower === 'your') return 'the other';
@@ -67,6 +68,7 @@ export function nameOf(who: string, from: string): string {
 }
 
 const owns = new Map([
+  ['I', 'my'],
   ['you', 'your'],
   ['he', 'his'],
   ['she', 'her'],

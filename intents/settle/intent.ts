@@ -3,7 +3,7 @@ import { defineIntent } from '../define-intent.ts';
 import { answerSettle } from './answer.ts';
 import { settleDispute } from './compute.ts';
 import { commonKnowledge } from './known.ts';
-import { answerSides } from './sides.ts';
+import { answerAlone, answerSides } from './sides.ts';
 
 /** A says 2 days, B says 4: who is right. What is missing is asked for by the answer, as it hangs on the claims. */
 export const settle = defineIntent({
@@ -46,6 +46,7 @@ export const settle = defineIntent({
     if (sided) return sided;
     const settled = settleDispute(facts, setting);
     const known = settled.kind === 'asked' ? commonKnowledge(facts, setting.parsed) : undefined;
-    return known ? answerAside(known, facts) : answerSettle(settled, setting);
+    if (known) return answerAside(known, facts);
+    return (settled.kind === 'asked' && answerAlone(setting)) || answerSettle(settled, setting);
   },
 });

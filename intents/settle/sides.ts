@@ -30,7 +30,7 @@ function verdictOn(sides: readonly SideTaken[], own: string | undefined, from: s
 
 /** Settles an argument without numbers by the bot's own answer to the question; undefined where there is none. */
 export function answerSides({ contested, from }: RequestContext): Reply | undefined {
-  const answer = contested?.answer();
+  const answer = contested && contested.sides.length > 0 ? contested.answer() : undefined;
   if (!contested || !answer) return undefined;
   const { sides, contest } = contested;
   const own = sideOf(answer, contest);
@@ -40,6 +40,21 @@ export function answerSides({ contested, from }: RequestContext): Reply | undefi
     headline: `${verdictOn(sides, own, from)} ${answer.headline}`,
     lines: [whoSaid(sides, from), ...(answer.lines ?? []).slice(0, 2)],
     figures: { ...answer.figures, ...(closest && { closest: { value: closest.who } }) },
+    remember: undefined,
+  };
+}
+
+const asksNumbers = 'Tell me each one’s number, and I say who is closest.';
+
+/** The bot's own answer to what is argued about, where nobody has told a number or a side of it. */
+export function answerAlone({ contested }: RequestContext): Reply | undefined {
+  const answer = contested?.sides.length === 0 ? contested.answer() : undefined;
+  if (!answer || Object.keys(answer.figures ?? {}).length === 0) return undefined;
+  const isYesOrNo = (answer.verdict ?? null) !== null;
+  return {
+    ...answer,
+    headline: `By my count: ${answer.headline}`,
+    lines: [...(isYesOrNo ? [] : [asksNumbers]), ...(answer.lines ?? []).slice(0, 2)],
     remember: undefined,
   };
 }

@@ -8,8 +8,8 @@ import type { Cable, Charger, Stated, StatedBattery, StatedLoad, StatedSolar } f
  */
 export type MergeMode = 'state' | 'add' | 'change';
 
-const singular = (name: string): string => name.toLowerCase().replace(/s$/, '');
-/** Whether two names mean one thing: "lights" and "light". */
+const singular = (name: string): string => name.toLowerCase().replaceAll('-', ' ').replace(/s$/, '');
+/** Whether two names mean one thing: "lights" and "light", "e-bike" and "e bike". */
 export const isSameName = (a: string, b: string): boolean => singular(a) === singular(b);
 
 const drawKeys = ['currentA', 'powerW', 'energyWhPerDay', 'chargeAhPerDay'] as const;

@@ -54,6 +54,16 @@ describe('an argument needs somebody to argue with', () => {
     const surely = unsure('90W surely', 'settle', 'run-time');
     expect(withoutDispute(memory(kept), says('90W surely'), surely)).toBe(surely);
   });
+  test('a figure told to one’s own answer, plainly so, is set against that', () => {
+    const plain: Heard = {
+      ...unsure('i get 60', 'settle', 'run-time'),
+      certainty: leastSure,
+      claims: [{ who: 'i', value: 60, unit: '' }],
+    };
+    expect(withoutDispute(memory({ frames: [frame()] }), says('i get 60'), plain)).toBe(plain);
+    const open = memory({ frames: [frame({ asked: ['the battery'] })] });
+    expect(withoutDispute(open, says('i get 60'), plain).intent).toBe('run-time');
+  });
   test('a turn is none, whatever others guessed meanwhile', () => {
     const kept = memory({ frames: [frame()], claims: [{ who: 'Bob', value: 3, unit: 'days' }] });
     expect(withoutDispute(kept, says('make it 90W'), heard).intent).toBe('run-time');

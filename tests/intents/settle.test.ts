@@ -295,6 +295,7 @@ describe('claims', () => {
     ['lou', 'Lou', "Lou's"],
     ['my mate', 'your mate', "your mate's"],
     ['you', 'the other', "the other's"],
+    ['bot', 'I', 'my'],
   ] as const)('%s is called %s, of whom it is %s', ([who, name, owner]) => {
     expect(nameOf(who, 'robin')).toBe(name);
     expect(ownerOf(who, 'robin')).toBe(owner);
@@ -303,4 +304,38 @@ describe('claims', () => {
     const heard = hear(claims(['low', 49, 'Ah'], ['high', 200, 'Ah']));
     expect(present(judge(heard, { value: 100, low: 95, high: 105 }).ranked[0]).who).toBe('high');
   });
+});
+
+describe('with no number told', () => {
+  const own = {
+    headline: 'It lasts about 1 day.',
+    lines: ['A 75 Ah AGM gives you about 38 Ah to use.'],
+    figures: { runTime: { value: 24, low: 20, high: 30, unit: 'h' } },
+  };
+  const told = (answer: object) =>
+    settle.reply({}, settingWith({ contested: { sides: [], answer: () => ({ ...own, ...answer }) } }));
+  test('the bot tells its own count, and asks for theirs', () => {
+    const { headline, lines } = told({});
+    expect(headline).toBe('By my count: It lasts about 1 day.');
+    expect(lines?.[0]).toMatch(/^Tell me each one’s number/);
+  });
+  test('a yes or no needs none', () => {
+    expect(told({ verdict: 'no' }).lines).toEqual(own.lines);
+  });
+  test('and an answer without a figure is no count', () => {
+    expect(told({ figures: {} }).headline).toMatch(/^I can't tell yet/);
+  });
+});
+
+test.each([
+  [1, 'week', 'days'],
+  [3, 'days', 'days'],
+] as const)('a claim of %d %s is answered in %s', (value, unit, answered) => {
+  const facts = settle.needs.parse({
+    batteries: [{ count: 1, capacityAh: 100, chemistry: 'agm' }],
+    dailyUseAh: 30,
+  });
+  const said = claims(['lee', value, unit]);
+  const { headline } = settle.reply(facts, settingWith({ claims: said }, { claims: said }));
+  expect(headline).toMatch(new RegExp(`it lasts about [\\d.]+ ${answered} \\(`));
 });

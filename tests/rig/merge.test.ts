@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { type MergeMode, mergeFacts, removeFrom } from '#rig/merge.ts';
+import { isSameName, type MergeMode, mergeFacts, removeFrom } from '#rig/merge.ts';
 import type { Facts, Load, Stated } from '#rig/rig.ts';
 
 const fridge: Load = { name: 'fridge', count: 1, currentA: 1.2, supply: 'dc' };
@@ -153,4 +153,11 @@ describe('taking out', () => {
     ['dcdc', (f: Stated) => expect(f.chargers).toEqual([])],
     ['toaster', (f: Stated) => expect(f).toEqual(rig)],
   ])('%s', (name, check) => check(removeFrom(rig, [name])));
+});
+
+test.each([
+  ['e-bike', 'e bike'],
+  ['lights', 'light'],
+])('%s and %s are one thing', (one, other) => {
+  expect(isSameName(one, other)).toBe(true);
 });

@@ -1,6 +1,9 @@
 import type { Reply } from '#answer/reply.ts';
 import { english } from '#answer/speech.ts';
+import { hasTypical } from '#intents/facts.ts';
+import { hasDraw, isSameName } from '#rig/merge.ts';
 import type { Interpreted } from '../interpret.ts';
+import { toldNothing } from './uncounted-turn.ts';
 
 /** Facts of sun and weather: they change an answer only where something makes power of them. */
 const ofSun: readonly string[] = ['sky', 'skyLastDays', 'shade', 'mount'];
@@ -22,6 +25,11 @@ function uncountedIn({
   const isAlone = more.length === 0 && removed.length === 0 && !corrects && Object.keys(rest).length === 0;
   return isBare && isAlone ? first.name : undefined;
 }
+
+/** Whether a thing that is only named again was counted in the answer before: what is said of it is more than its name. */
+const isCounted = (name: string, { frame }: Interpreted): boolean =>
+  frame?.facts.loads?.some(load => isSameName(load.name, name) && (hasDraw(load) || hasTypical(load.name))) ??
+  false;
 
 /** Why what was told changes nothing, where that can be said. */
 function reason({ heard, facts, intent }: Interpreted): string | undefined {
@@ -75,7 +83,7 @@ export function withNoChange(reply: Reply, read: Interpreted): Reply {
   if (
     !replay ||
     intent.isArgument ||
-    reply.figures === undefined ||
+    Object.keys(reply.figures ?? {}).length === 0 ||
     againCues.some(cue => heard.cues.has(cue))
   )
     return reply;
@@ -85,6 +93,7 @@ export function withNoChange(reply: Reply, read: Interpreted): Reply {
   const wanted = isTold(heard) ? undefined : lineOf(reply, heard);
   if (wanted !== undefined) return withFirst(reply, wanted);
   const thing = uncountedIn(heard);
+  if (thing !== undefined && isCounted(thing, read)) return toldNothing(reply, read);
   if (thing !== undefined)
     return {
       ...reply,
@@ -101,12 +110,11 @@ export function withNoChange(reply: Reply, read: Interpreted): Reply {
       headline: english.say('none-to-take-out', 'There’s no {thing} in it to take out.', { thing: gone }),
       lines: [reply.headline, ...(reply.lines ?? [])],
     };
+  if (!isTold(heard)) return toldNothing(reply, read);
   const why = reason(read);
   return {
     ...reply,
-    headline: isTold(heard)
-      ? english.say('no-change', 'No change. {same}', { same: reply.headline })
-      : english.say('still-so', 'Still the same. {same}', { same: reply.headline }),
+    headline: english.say('no-change', 'No change. {same}', { same: reply.headline }),
     lines: [...(why ? [why] : []), ...(reply.lines ?? [])],
   };
 }

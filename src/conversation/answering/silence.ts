@@ -9,7 +9,7 @@ import type { Memory } from '../memory.ts';
 import type { Message } from '../message.ts';
 import { isAsking, isAskingMore, opensAsking } from '../turns/asking.ts';
 import { isSaying } from '../turns/claims.ts';
-import { isArgued } from '../turns/dispute.ts';
+import { isAnsweredLast, isArgued } from '../turns/dispute.ts';
 import { opensTurn } from '../turns/lean.ts';
 import { leastSure } from '../unsure/sureness.ts';
 import { isCalled } from '../whose/people.ts';
@@ -73,7 +73,7 @@ const isAddressed = (heard: Heard, { text, onto }: Message): boolean =>
 
 /**
  * Whether somebody sets a figure of their own against a claim that stands, plainly so by its reading or out loud; against
- * an answer only out loud.
+ * an answer only out loud, but for who has just got it.
  */
 function isObjection(
   memory: Memory,
@@ -84,7 +84,11 @@ function isObjection(
   const isLoud = isSaying(recognised.words);
   const isSureClaim = intent === 'settle' && certainty >= leastSure;
   const isAnswered = memory.frames.some(frame => frame.from !== from && frame.asked === undefined);
-  return (isLoud && isAnswered) || ((isLoud || isSureClaim) && isArgued(memory, from));
+  return (
+    (isLoud && isAnswered) ||
+    ((isLoud || isSureClaim) && isArgued(memory, from)) ||
+    (isSureClaim && isAnsweredLast(memory, from))
+  );
 }
 
 /** Facts that are told of anything: they make no question by themselves. */

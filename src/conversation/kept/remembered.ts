@@ -1,6 +1,7 @@
 import { without } from '#basics/without.ts';
 import type { Intent } from '#intents/intent.ts';
 import { isSetup } from '#intents/needs.ts';
+import { gearIn } from '#rig/gear.ts';
 import { mergeFacts, removeFrom } from '#rig/merge.ts';
 import type { Stated } from '#rig/rig.ts';
 import { isDrawTold, restNow, stillTold, withoutUse } from '../answering/live.ts';
@@ -68,7 +69,10 @@ export function remembered(
   const now = at.getTime();
   const ageMs = frame ? now - (frame.readAt ?? frame.at) : 0;
   const rest = frame && restNow(frame.facts, ageMs, heard);
-  const all = withoutLent(memory, lentBy(lean, heard.owner, rig, rest), lean, heard, message);
+  // "What about mine, it's a 120?" of who has told no rig yet: the same things run on it.
+  const isOfMine = rig === undefined && heard.owner === 'me' && heard.facts.batteries !== undefined;
+  const gear = isOfMine ? gearIn(heard.facts) : rig;
+  const all = withoutLent(memory, lentBy(lean, heard.owner, gear, rest), lean, heard, message);
   const lent = stillTold(renewed(memory, all, frame), ageMs, heard);
   // In somebody else's question one's own days and readings are not meant.
   const isTheirs =
@@ -108,13 +112,23 @@ export const wholeIn =
   (key: keyof Stated): boolean =>
     rig?.[key] === undefined || rig[key] === filling?.[key];
 
-/** Whether what is told comes on top of what there is: "if I add a fan", "a heater as well". */
-export const saysMore = ({ cues, recognised: { words } }: Heard): boolean =>
-  cues.has('add') || words.some((word, at) => word === 'also' || (word === 'well' && words[at - 1] === 'as'));
+const joining: ReadonlySet<string> = new Set(['and', 'plus']);
 
-/** Loads told on top of those of a rig. */
-export const withMore = (rig: Stated, told: Stated): Stated =>
-  told.loads && rig.loads ? { ...told, ...mergeFacts(pick(rig, ['loads']), told, 'add') } : told;
+/** Whether what is told comes on top of what there is: "if I add a fan", "a heater as well", "and the heater". */
+export const saysMore = ({ cues, recognised: { words } }: Heard): boolean =>
+  cues.has('add') ||
+  joining.has(words[0] ?? '') ||
+  words.some((word, at) => word === 'also' || (word === 'well' && words[at - 1] === 'as'));
+
+/** Loads told on top of those of a rig, or of a use that was told of it as one number. */
+export function withMore(rig: Stated, told: Stated): Stated {
+  if (!told.loads) return told;
+  if (rig.loads) return { ...told, ...mergeFacts(pick(rig, ['loads']), told, 'add') };
+  const { dailyUseAh: chargeAhPerDay, dailyUseWh: energyWhPerDay } = rig;
+  if (chargeAhPerDay === undefined && energyWhPerDay === undefined) return told;
+  const rest = chargeAhPerDay === undefined ? { energyWhPerDay } : { chargeAhPerDay };
+  return { ...told, loads: [{ name: 'all else', ...rest }, ...told.loads] };
+}
 
 /** What fills in a question, the first first. A charger told in passing has no amps: one that is known goes before it. */
 export function sourcesInOrder(

@@ -2,7 +2,7 @@ import type { Memory } from '../memory.ts';
 
 type Kept = NonNullable<Memory['talk']>;
 
-/** What the lines before left, without what one person left of it: their last question, and what they asked before. */
+/** What the lines before left, without what one person left of it: their last question, what they asked before, their lines. */
 export function talkWithout(talk: Kept, from: string): Kept | undefined {
   if (talk.lastFrom === from) return undefined;
   const asks = talk.asks?.filter(([who]) => who !== from);

@@ -1,3 +1,4 @@
+import { withChargerOn } from '#rig/on-generator.ts';
 import type { Heard } from '../hear.ts';
 import type { Memory } from '../memory.ts';
 import type { Message } from '../message.ts';
@@ -13,7 +14,8 @@ import { putBack } from './put-back.ts';
 import { ofTheirs } from './retake.ts';
 
 /** A message as its own words and the talk make it likely to be meant, before any question is taken: whose, of what, how much. */
-export function asMeant(memory: Memory, message: Message, said: Heard): Heard {
+export function asMeant(memory: Memory, message: Message, read: Heard): Heard {
+  const said = { ...read, facts: withChargerOn(read.facts) };
   const whose = betweenRivals(memory, message, withOwner(memory, message, said));
   const argued = withoutDispute(memory, message, whose);
   const own = answeringBack(memory, message, asDriven(argued));

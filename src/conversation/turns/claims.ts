@@ -12,11 +12,18 @@ import { frameOfQuestion, isSide, questionOf } from './disputes.ts';
 // Who claims what, of which question.
 
 const speakers: ReadonlySet<string> = new Set(['i', 'me', 'we', 'us']);
+const spokenTo: ReadonlySet<string> = new Set(['you', 'your']);
+
+/** Who claims something: the writer by name, and after an answer "you said" is the bot. */
+function claimantIn(who: string, from: string, question: Frame | undefined): string {
+  if (speakers.has(who)) return from;
+  return spokenTo.has(who) && question !== undefined && question.asked === undefined ? 'bot' : who;
+}
 
 /** The claims of a message; what its writer claims under the writer's name. */
 export const claimsOf = (heard: Heard, from: string, question: Frame | undefined): Claim[] =>
   heard.claims.map(claim => ({
-    who: speakers.has(claim.who) ? from : claim.who,
+    who: claimantIn(claim.who, from, question),
     value: claim.value,
     unit: unitOfClaim(claim, heard, question),
   }));

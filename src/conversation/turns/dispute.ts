@@ -2,6 +2,7 @@ import type { Heard } from '../hear.ts';
 import { ownFrame, personKey } from '../kept/recall.ts';
 import type { Memory } from '../memory.ts';
 import type { Message } from '../message.ts';
+import { leastSure } from '../unsure/sureness.ts';
 import { factsIn } from '../unsure/two-readings.ts';
 import { isSaying } from './claims.ts';
 import { opensTurn } from './lean.ts';
@@ -10,12 +11,26 @@ import { opensTurn } from './lean.ts';
 export const isArgued = ({ claims }: Memory, from: string): boolean =>
   claims.some(({ who }) => personKey(who) !== from);
 
+/** Whether the last question of the chat is a person's own and has its answer: a figure told then is set against that. */
+export function isAnsweredLast({ frames }: Memory, from: string): boolean {
+  const last = frames.at(-1);
+  return last !== undefined && last.from === from && last.asked === undefined && last.intent !== 'settle';
+}
+
 /** Whether its words claim or ask who is right. */
 const isClaiming = ({ cues, recognised, claims }: Heard): boolean =>
   cues.has('ask-who-is-right') ||
   claims.length > 1 ||
   isSaying(recognised.words) ||
   (claims.length > 0 && recognised.words.some(word => word === 'right' || word === 'wrong'));
+
+/** "I get 60" of who has just got another answer, plainly read so. */
+const isRejoinder = (memory: Memory, from: string, heard: Heard): boolean =>
+  heard.intent === 'settle' &&
+  heard.certainty >= leastSure &&
+  heard.claims.length > 0 &&
+  !opensTurn(heard) &&
+  isAnsweredLast(memory, from);
 
 /** As likely as this, a reading tells something that turns a question. */
 const leastTold = 0.02;
@@ -57,7 +72,9 @@ export function withoutDispute(memory: Memory, message: Message, heard: Heard): 
   const isTurn =
     turned !== undefined && !isOfArgument && isTelling && (opensTurn(heard) || heard.corrects !== undefined);
   const isPossible =
-    !isTurn && !isQuestion(heard) && (own === undefined || isOfArgument || isArgued(memory, from));
+    !isTurn &&
+    !isQuestion(heard) &&
+    (own === undefined || isOfArgument || isArgued(memory, from) || isRejoinder(memory, from, heard));
   if (isPossible || isClaiming(heard)) return heard;
   const options = heard.options.filter(({ intent }) => intent !== 'settle');
   const [first] = options;

@@ -64,8 +64,11 @@ function toldOfOwn(memory: Memory, message: Message, heard: Heard): Heard | unde
   const isOfOther =
     (owner !== undefined && owner !== 'me' && owner !== 'us') ||
     heard.recognised.mentions.some(({ kind, from }) => kind === 'person' && from <= 1);
-  // "Same fridge here."
-  const isSame = first === 'same' && heard.possessions?.some(one => one.isSame) === true;
+  // "Same fridge here"; "same but AGM" asks once more what was asked.
+  const isSame =
+    first === 'same' &&
+    !heard.recognised.words.includes('but') &&
+    heard.possessions?.some(one => one.isSame) === true;
   if (!(isHaving || isSame) || isOfOther || removed.length > 0 || message.onto || asksElse(heard))
     return undefined;
   if (opensAsking(heard) || ownFrame(memory.frames, message.from) || heard.claims.length > 0)

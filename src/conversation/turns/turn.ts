@@ -37,13 +37,15 @@ function asNamed({ intent, facts: before }: Frame, heard: Heard): Stated {
   }
   const kind = before.chargers?.length === 1 ? present(before.chargers[0]).kind : undefined;
   const plugged = chargers?.map(charger =>
-    kind && charger.kind === 'mains' && !heard.cues.has('mains') ? { ...charger, kind } : charger,
+    kind && kind !== 'generator' && charger.kind === 'mains' && !heard.cues.has('mains')
+      ? { ...charger, kind }
+      : charger,
   );
   return { ...rest, ...(named && { loads: named }), ...(plugged && { chargers: plugged }) };
 }
 
 /** "Only the fridge": of the loads of before those named; "the hair dryer, I meant": another thing in the place of the one. */
-function withThings(facts: Stated, told: Stated, { cues, corrects }: Heard): Stated {
+function withThings(facts: Stated, told: Stated, { cues, corrects, recognised }: Heard): Stated {
   const { loads } = facts;
   if (!loads || !told.loads?.length) return facts;
   const isNamed = (load: StatedLoad): boolean =>
@@ -53,7 +55,16 @@ function withThings(facts: Stated, told: Stated, { cues, corrects }: Heard): Sta
   const isOther = cues.has('correction') && kept.length === 0 && told.loads.every(isBare);
   if (isOther && loads.length === 1 && corrects === undefined)
     return { ...facts, loads: [{ ...present(loads[0]), name: present(told.loads[0]).name }] };
-  return facts;
+  return kept.length === 0 ? withoutMisnamed(facts, told, recognised.words) : facts;
+}
+
+const misnaming: ReadonlySet<string> = new Set('said meant mean not instead wrote typed'.split(' '));
+
+/** "I said fridge, but it's the freezer, 70 W": what was called by a wrong name is told anew. */
+function withoutMisnamed({ loads = [], ...rest }: Stated, told: Stated, words: readonly string[]): Stated {
+  const isNamed = ({ name }: StatedLoad): boolean => words.some(word => isSameName(word, name));
+  const isMisnamed = loads.length === 1 && told.loads?.length === 1 && loads.every(isNamed);
+  return isMisnamed && words.some(word => misnaming.has(word)) ? rest : { ...rest, loads };
 }
 
 /** "Plus another 30 Ah a day", "and the heater too": what comes on top of a use that was told, or read off, as one number. */

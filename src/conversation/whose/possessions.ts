@@ -117,6 +117,12 @@ export function possessionsIn(memory: Memory, message: Message, heard: Heard): P
     if (before === 'like' && sort && kinds[sort.kind]) return { key: kinds[sort.kind] };
     return ['on', 'off', 'from'].includes(before) ? { key: 'batteries' } : {};
   };
+  /** "If we stop at Ted's 11.8": what somebody said or read, of whom no gear is known. */
+  const isFigureOf = (who: string, at: number): boolean =>
+    mentions.some(({ kind, from }) => from === at + 1 && (kind === 'amount' || kind === 'number')) &&
+    !['on', 'off', 'from'].includes(words[at - 1] ?? '') &&
+    !isSized(heard.facts) &&
+    gearOf(memory, who) === undefined;
   // Of "hers" nothing stands in for what nobody fits; what is told of it needs no name.
   const isAskedOf = message.kind === 'group' && heard.intent !== 'rig' && !isSized(heard.facts);
   const found: Possession[] = [];
@@ -151,6 +157,7 @@ export function possessionsIn(memory: Memory, message: Message, heard: Heard): P
     const isWhole =
       wholeOfThem.has(word) || wholeOfSelf.has(word) || isNamed || isHaver || rigWords.has(next);
     if (thing.key === undefined && !isWhole) return;
+    if (isNamed && thing.key === undefined && isFigureOf(name, at)) return;
     const isBare = thing.key === undefined && who !== self && (isNamed || isThem);
     found.push({ who, isOwn: who === self, from: at, ...thing, ...(isBare && sortBefore(at)) });
   });

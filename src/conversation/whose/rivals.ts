@@ -1,7 +1,8 @@
+import { without } from '#basics/without.ts';
 import { factsOf } from '#intents/facts.ts';
 import { hasUse } from '#intents/use.ts';
 import type { Cue } from '#language/words/en/cues.ts';
-import type { Rig } from '#rig/rig.ts';
+import type { Rig, Stated } from '#rig/rig.ts';
 import type { Heard } from '../hear.ts';
 import { ownKey, personKey } from '../kept/recall.ts';
 import type { Memory } from '../memory.ts';
@@ -27,26 +28,36 @@ function namedIn(memory: Memory, { from }: Message, heard: Heard): string[] {
 const gearFor = (memory: Memory, { from, kind }: Message, who: string): Rig | undefined =>
   who === 'me' ? gearOf(memory, personKey(from), ownKey(from, kind)) : gearOf(memory, who);
 
-/** The two people of a chat whose rigs are told, the writer among them as "me"; none where there are more. */
-function withRigs({ rigs }: Memory, { from }: Message): string[] {
-  const told = Object.keys(rigs).filter(name => name !== '' && isWholeRig(rigs[name]));
-  return told.length === 2 ? told.map(name => (name === personKey(from) ? 'me' : name)) : [];
+/** More rigs than these nobody holds against each other. */
+const mostRivals = 4;
+
+/** The people of a chat whose gear is told, the writer among them as "me"; none where there are too many. */
+function withRigs(memory: Memory, message: Message, told: Stated): string[] {
+  const own = personKey(message.from);
+  const people = peopleIn(memory).map(name => (name === own ? 'me' : name));
+  const whole = people.filter(who => isWholeRig(onSame(gearFor(memory, message, who), told)));
+  return whole.length <= mostRivals ? whole : [];
 }
 
 const isWholeRig = (rig: Rig | undefined): boolean => rig?.batteries !== undefined && hasUse(factsOf(rig));
+
+/** "If we all run a 45 W fridge": a rig with what is told to run on each of them. */
+const onSame = (rig: Rig | undefined, { loads }: Stated): Rig | undefined =>
+  rig && loads ? { ...without(rig, 'dailyUseAh', 'dailyUseWh'), loads } : rig;
 
 const ofTime: readonly Cue[] = ['last', 'ask-how-long'];
 
 /** A message that holds two people's gear against each other, as the question of how long each lasts. */
 export function betweenRivals(memory: Memory, message: Message, heard: Heard): Heard {
-  const isTold = Object.keys(heard.facts).some(key => key !== 'durationH');
+  const isTold = Object.keys(heard.facts).some(key => key !== 'durationH' && key !== 'loads');
   // How long each lasts is meant only where the words say so: people are held against each other in many ways.
   const isOfTime = ofTime.some(cue => heard.cues.has(cue)) || heard.recognised.words.includes('outlast');
   const isComparing = heard.intent === 'compare' && !isTold && isOfTime;
   if (!heard.cues.has('ask-whose') || !(isComparing || heard.intent === 'run-time')) return heard;
   const named = namedIn(memory, message, heard).filter(who => gearFor(memory, message, who) !== undefined);
-  // "Who lasts longest?" of two whose rigs are known names them.
-  const rivals = named.length === 0 && heard.owner === undefined ? withRigs(memory, message) : named;
+  // "Who lasts longest?" of those whose rigs are known names them.
+  const rivals =
+    named.length === 0 && heard.owner === undefined ? withRigs(memory, message, heard.facts) : named;
   if (rivals.length < 2) return heard;
   const rivalry = isComparing && ({ isRivalry: true } as const);
   return {
@@ -61,14 +72,14 @@ export function betweenRivals(memory: Memory, message: Message, heard: Heard): H
 }
 
 /** The rigs of a chat with those of whoever is named beside another and has only asked of theirs. */
-export function rigsWith(memory: Memory, message: Message, { owners }: Heard): Memory['rigs'] {
+export function rigsWith(memory: Memory, message: Message, { owners, facts }: Heard): Memory['rigs'] {
   if (owners.length < 2) return memory.rigs;
   const own = ownKey(message.from, message.kind);
   const rigs: Memory['rigs'] = Object.assign(Object.create(null), memory.rigs);
   for (const who of owners) {
-    const gear = gearFor(memory, message, who);
     const key = who === 'me' ? own : who;
-    if (gear) rigs[key] ??= gear;
+    const gear = onSame(rigs[key] ?? gearFor(memory, message, who), facts);
+    if (gear) rigs[key] = gear;
   }
   return rigs;
 }
