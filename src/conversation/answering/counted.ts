@@ -79,11 +79,14 @@ const nominalV = 12;
 function unusedIn(read: Interpreted, full: Worked): Unused {
   const { intent, heard } = read;
   const isCold = read.hazards.includes('cold-charge');
-  const found = unusedFacts(read, full).filter(({ path }) => !(isCold && spokenOf.has(path.at(-1))));
-  const { unread, named } = leftNumbers(intent, heard);
+  // What the other question of the message takes is counted there.
   const { beside } = heard;
   const counted: readonly string[] = beside && isIntent(beside) ? intentNamed(beside).takes : [];
-  const said = found.filter(fact => !goesUnsaid(fact) && !counted.includes(String(fact.path[0])));
+  const found = unusedFacts(read, full).filter(
+    ({ path }) => !(isCold && spokenOf.has(path.at(-1))) && !counted.includes(String(path[0])),
+  );
+  const { unread, named } = leftNumbers(intent, heard);
+  const said = found.filter(fact => !goesUnsaid(fact));
   const parts = intent.name === 'fault' ? [] : [...factsInWords(heard.facts, said), ...named];
   if (parts.length === 0) return { facts: found, unread };
   const listed = parts.slice(0, mostListed).join('; ');

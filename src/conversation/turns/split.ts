@@ -28,7 +28,7 @@ const pairOf = (heard: Heard, other: string): readonly Heard[] => [
  */
 export function questionsOf(text: string, heard: Heard): readonly Heard[] {
   const other = cableAndFuse(heard);
-  if (other) return pairOf(heard, other);
+  if (other) return [heard, { ...heard, intent: other }];
   // Which of the two is meant is no question where both are.
   const beside = secondAsked(heard);
   if (beside) return pairOf({ ...heard, certainty: Math.max(heard.certainty, leastRead) }, beside);
