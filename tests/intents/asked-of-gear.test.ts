@@ -13,6 +13,7 @@ import { fault } from '#intents/fault/intent.ts';
 import { normalAsides } from '#intents/fault/normal-table.ts';
 import { handlingAsides } from '#intents/solar-wiring/handling-table.ts';
 import { solarWiring } from '#intents/solar-wiring/intent.ts';
+import { term } from '#intents/term/intent.ts';
 import type { Stated } from '#rig/rig.ts';
 import { first, misfits } from './beside.ts';
 
@@ -220,4 +221,8 @@ test.for<[string, unknown, string, Stated, RegExp]>([
     {},
     /^No, use a controller/,
   ],
+  ['a label', term, 'what does LVD mean?', {}, /^LVD or LVC is the low-voltage cut-off/],
+  ['welding', term, 'must I disconnect the battery to weld on the trailer?', {}, /^Yes: both leads off/],
+  ['on a panel', term, 'may I walk on the panel?', {}, /^Don’t walk on a panel/],
+  ['a walk beside a panel', term, 'we walk while the panel charges', {}, /^I'm not sure which word/],
 ])('%s', ([, intent, text, facts, line]) => expect(first(intent, text, facts)).toMatch(line));

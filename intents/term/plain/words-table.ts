@@ -16,14 +16,14 @@ export const wordQuestions: readonly PlainQuestion[] = [
   },
   {
     name: 'vented-label',
-    spots: ['vented what|mean* label|battery'],
+    spots: ['vented mean|means|meaning|mean_on label|battery|word'],
     says: 'Vented means a wet battery that gives off gas: it needs a box with a vent to the outside.',
     lines: ['It stays upright and wants distilled water now and then.'],
     caution: 'battery-gas',
   },
   {
     name: 'tail-current',
-    spots: ['tail_current'],
+    spots: ['tail_current set|number|what_is|whats -still -gives'],
     hasAnyFigures: true,
     says: 'Set tail current to about 2 to 4 % of the Ah, 2 to 4 A on 100 Ah: below it counts as full.',
     lines: ['And the charged voltage just under what the charger holds, such as 14.0 to 14.2 V.'],
@@ -55,13 +55,13 @@ export const wordQuestions: readonly PlainQuestion[] = [
   },
   {
     name: 'walking-on-panels',
-    spots: ['walk|walking|stand|step panel|panels'],
+    spots: ['walk_on|walking_on|step_on|stand_on panel|panels|it -van -we'],
     says: 'Don’t walk on a panel: its cells crack unseen, and lose power or get hot later.',
     lines: ['Glass one on a frame or glued flexible one alike. Step beside it.'],
   },
   {
     name: 'welding',
-    spots: ['weld|welding|welder trailer|caravan|van|chassis|disconnect*|battery'],
+    spots: ['weld|welding trailer|chassis|disconnect*|unplug* -cable -cables -fuse -inverter'],
     says: 'Yes: both leads off the battery, minus first, and unplug controller, inverter and panels.',
     lines: ['Welding current finds its way through electronics. Clamp its earth close to the weld.'],
   },
