@@ -221,7 +221,7 @@ test.for<[string, unknown, string, Stated, RegExp]>([
     {},
     /^No, use a controller/,
   ],
-  ['a label', term, 'what does LVD mean?', {}, /^LVD or LVC is the low-voltage cut-off/],
+  ['a label', term, 'my display says LVD and all is dark', {}, /^LVD or LVC is the low-voltage cut-off/],
   ['welding', term, 'must I disconnect the battery to weld on the trailer?', {}, /^Yes: both leads off/],
   ['on a panel', term, 'may I walk on the panel?', {}, /^Don’t walk on a panel/],
   ['a walk beside a panel', term, 'we walk while the panel charges', {}, /^I'm not sure which word/],
