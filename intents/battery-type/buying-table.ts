@@ -40,12 +40,22 @@ export const buyingAsides: readonly Aside[] = [
     ],
   },
   {
-    name: 'too-cheap',
+    name: 'is-it-real',
     hasAnyFigures: true,
     spots: [
-      'catch|believe|real_ones|actually|fake|seller|scam|too_good -charge -how_much -watts',
-      'dollar|dollars|bucks|quid|price any_good|good|should_i|real -years -weekends',
+      'catch|believe|real_ones|is_it_a_real|fake|seller|scam|too_good -charge -how_much -watts -cycles',
     ],
+    when: facts => !facts.loads?.length && told(facts) !== undefined,
+    says: weighed,
+    lines: [
+      'Cheap ones often hold less than they say, or have a BMS that gives few amps: look for its continuous amps.',
+      'At home run 5 A from full and count the hours: 100 Ah of lithium gives about 19.',
+    ],
+  },
+  {
+    name: 'too-cheap',
+    hasAnyFigures: true,
+    spots: ['dollar|dollars|bucks|quid|price any_good|good|should_i|real -years -weekends'],
     when: ({ loads }) => !loads?.length,
     says: weighed,
     lines: [

@@ -59,7 +59,7 @@ export const checkAsides: readonly Aside[] = [
     name: 'used-fridge',
     hasAnyFigures: true,
     spots: [
-      'fridge|freezer second_hand|secondhand|nd_hand|used|buying|before_i_buy -amp*_used -battery -deep_cycle -drops',
+      'fridge|freezer second_hand|secondhand|nd_hand|used|buying|before_i_buy check|look|measure|test|worth -amp*_used -battery -deep_cycle -drops',
     ],
     says: 'Run it on 12 V: cold within an hour, 3 to 5 A while it runs, and off by itself when cold.',
     lines: [
@@ -147,7 +147,9 @@ export const checkAsides: readonly Aside[] = [
   },
   {
     name: 'no-meter',
-    spots: ['no|havent|dont|without|not meter|multimeter|measure|apparatus -shunt -drain -smart'],
+    spots: [
+      'no_meter|no_multimeter|got_a_meter|have_a_meter|a_multimeter|no_measure* no|have_no|havent|dont -shunt -drain -smart',
+    ],
     says: 'Then try it with the engine on: cured, the battery is low. Not cured, it’s the cable or plug.',
     lines: [
       'Feel plug and joints after an hour: warm at one spot is the bad one. Or plug it in right at the battery.',

@@ -119,7 +119,8 @@ export const solarWiringAsides: readonly Aside[] = [
     hasAnyFigures: true,
     spots: [
       'straight|direct|directly panel*|solar|it batter* -controller -regulator -mppt -pwm -fuse -inverter -series -parallel',
-      'without|with_no|no controller|regulator panel*|solar|it -fuse -series -parallel',
+      'without controller|regulator panel*|solar|it -fuse -series -parallel',
+      'no_controller|no_regulator panel*|solar|it -fuse -series -parallel',
     ],
     verdict: 'no',
     says: 'No, use a controller: straight on, a panel overcharges the battery and can ruin lithium.',

@@ -225,4 +225,20 @@ test.for<[string, unknown, string, Stated, RegExp]>([
   ['welding', term, 'must I disconnect the battery to weld on the trailer?', {}, /^Yes: both leads off/],
   ['on a panel', term, 'may I walk on the panel?', {}, /^Don’t walk on a panel/],
   ['a walk beside a panel', term, 'we walk while the panel charges', {}, /^I'm not sure which word/],
+  ['a doubter asks no weight', batteryType, 'does anyone actually believe in lithium?', {}, /^(?!Weigh it)/],
+  ['a meter that was used', fault, 'no lights, I checked the fuse with the meter', {}, /^(?!Then try it)/],
+  [
+    'no battery',
+    solarWiring,
+    'can the panel stay on a controller with no battery?',
+    {},
+    /^(?!No, use a controller)/,
+  ],
+  [
+    'a used fridge that runs on',
+    fault,
+    'bought the fridge used and it never stops',
+    { loads: [{ name: 'fridge' }] },
+    /^(?!Run it on)/,
+  ],
 ])('%s', ([, intent, text, facts, line]) => expect(first(intent, text, facts)).toMatch(line));
