@@ -5,6 +5,7 @@ import { needBattery } from '../needs.ts';
 import { answerBatteryBank, joinedInWords } from './answer.ts';
 import { bankAsides } from './asides-table.ts';
 import { type BankFacts, computeBatteryBank, joinedAsAsked } from './compute.ts';
+import { joiningAsides } from './joining-table.ts';
 
 /** What most campers have, common practice. */
 const usualAh = 100;
@@ -35,4 +36,4 @@ const bank: Intent<BankFacts> = defineIntent<BankFacts>({
 });
 
 /** Two batteries in parallel or series, and what people ask beside that. */
-export const batteryBank = withAsides(bank, bankAsides, () => false);
+export const batteryBank = withAsides(bank, [...joiningAsides, ...bankAsides], () => false);

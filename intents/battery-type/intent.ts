@@ -6,8 +6,10 @@ import { hasUse } from '../use.ts';
 import { replyOf } from '../weighed.ts';
 import { answerBatteryType } from './answer.ts';
 import { typeAsides } from './asides-table.ts';
+import { buyingAsides } from './buying-table.ts';
 import { computeBatteryType } from './compute.ts';
 import { answerLeadKinds } from './lead-kinds.ts';
+import { livingAsides } from './living-table.ts';
 import { answerTrait } from './traits.ts';
 
 const kind = defineIntent({
@@ -43,6 +45,6 @@ const kind = defineIntent({
 /** AGM or lithium, and what people ask beside that. */
 export const batteryType = withAsides(
   kind,
-  typeAsides,
+  [...livingAsides, ...buyingAsides, ...typeAsides],
   (_, facts, { recalled }) => hasUse(facts) && !recalled.has('loads'),
 );

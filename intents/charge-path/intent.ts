@@ -5,6 +5,7 @@ import { answerChargePath } from './answer.ts';
 import { chargePathAsides } from './asides-table.ts';
 import { computeChargePath } from './compute.ts';
 import { answerSpecial } from './sums/special.ts';
+import { wayAsides } from './ways-table.ts';
 import { alternatorByYear, yearIn } from './year.ts';
 
 const path = defineIntent({
@@ -29,4 +30,4 @@ const isWeighed = ({ batteries, chargers, alternator, alternatorA, cable }: Stat
   chargers?.some(({ currentA }) => currentA !== undefined) === true;
 
 /** Isolator or DC-DC charger, and what people ask beside it. */
-export const chargePath = withAsides(path, chargePathAsides, isWeighed);
+export const chargePath = withAsides(path, [...wayAsides, ...chargePathAsides], isWeighed);

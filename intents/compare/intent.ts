@@ -11,6 +11,7 @@ import { replyOf } from '../weighed.ts';
 import { answerComparison, names } from './answer.ts';
 import { compareAsides } from './asides-table.ts';
 import { computeComparison } from './compute.ts';
+import { namedAsides } from './names-table.ts';
 import { pairIn, pairNamed } from './pairs/pairs-table.ts';
 import { pairingOf } from './sides.ts';
 
@@ -97,4 +98,6 @@ const ofTwo = defineIntent({
  * This or that: two batteries, panels, chargers or loads, or two ways to the same end; and ways that no figure of theirs
  * decides.
  */
-export const compare = withAsides(ofTwo, compareAsides, (_, facts, setting) => isWeighed(facts, setting));
+export const compare = withAsides(ofTwo, [...namedAsides, ...compareAsides], (_, facts, setting) =>
+  isWeighed(facts, setting),
+);

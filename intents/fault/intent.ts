@@ -4,9 +4,11 @@ import { overVolts } from '../over-volts.ts';
 import { spotted } from '../spotting.ts';
 import { answerFault } from './answer.ts';
 import { faultAsides } from './asides-table.ts';
+import { checkAsides } from './checks-table.ts';
 import { computeFault } from './compute.ts';
 import { judgedAsides } from './judged-table.ts';
 import { mishapAsides } from './mishaps-table.ts';
+import { normalAsides } from './normal-table.ts';
 import { symptoms } from './symptoms-table.ts';
 
 const wrong = defineIntent({
@@ -26,6 +28,7 @@ const wrong = defineIntent({
     'inverter',
     'cable',
     'fuseA',
+    'durationH',
     'volts',
     'voltsTaken',
     'netCurrentA',
@@ -48,4 +51,8 @@ const wrong = defineIntent({
 });
 
 /** Something doesn't work as it should: what to check, likeliest first; and what people ask beside that. */
-export const fault = withAsides(wrong, [...mishapAsides, ...judgedAsides, ...faultAsides], () => false);
+export const fault = withAsides(
+  wrong,
+  [...mishapAsides, ...checkAsides, ...normalAsides, ...judgedAsides, ...faultAsides],
+  () => false,
+);

@@ -44,7 +44,7 @@ export const solarWiringAsides: readonly Aside[] = [
     name: 'more-panel-than-amps',
     hasAnyFigures: true,
     spots: [
-      'what_happens|happens_if|hook_up_more|more_panel|more_panels|too_many_panels|over_panel* controller|regulator|amps|rated|it',
+      'what_happens|happens_if|hook_up_more|more_panel|more_panels|too_many_panels|over_panel* controller|regulator|amps|rated|it -straight -without -direct*',
     ],
     when: ({ solar = [] }) => !solar.some(({ powerW }) => powerW !== undefined),
     says: 'An MPPT mostly holds back what is over its amps, a PWM can burn out. Never pass its volts.',
@@ -88,7 +88,7 @@ export const solarWiringAsides: readonly Aside[] = [
   {
     name: 'trickle-panel',
     hasAnyFigures: true,
-    spots: ['tiny|trickle|small|little', 'not_even|without|direct*|straight'],
+    spots: ['tiny|trickle|small|little'],
     when: ({ solar = [] }) => solar.length > 0 && solar.every(({ powerW }) => (powerW ?? Infinity) <= 10),
     verdict: 'tight',
     says: 'Up to about 5 W on a big lead battery, yes: that can’t overcharge it. Never on lithium.',
@@ -120,6 +120,7 @@ export const solarWiringAsides: readonly Aside[] = [
     spots: [
       'straight|direct|directly panel*|solar|it batter* -controller -regulator -mppt -pwm -fuse -inverter -series -parallel',
       'without controller|regulator panel*|solar|it -fuse -series -parallel',
+      'no_controller|no_regulator panel*|solar|it -fuse -series -parallel',
     ],
     verdict: 'no',
     says: 'No, use a controller: straight on, a panel overcharges the battery and can ruin lithium.',

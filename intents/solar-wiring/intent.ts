@@ -5,6 +5,7 @@ import { whereFacts } from '../sun.ts';
 import { answerSolarWiring } from './answer.ts';
 import { solarWiringAsides } from './asides-table.ts';
 import { computeSolarWiring, type WiringFacts } from './compute.ts';
+import { handlingAsides } from './handling-table.ts';
 import { platesIn } from './plate.ts';
 import { controllerAsked } from './sums/controller.ts';
 
@@ -36,4 +37,4 @@ const wiring = defineIntent<WiringFacts>({
 });
 
 /** Panels in series or parallel, whether that suits controller and battery, and what people ask beside it. */
-export const solarWiring = withAsides(wiring, solarWiringAsides);
+export const solarWiring = withAsides(wiring, [...handlingAsides, ...solarWiringAsides]);

@@ -13,6 +13,7 @@ import { readingQuestions } from './readings-table.ts';
 import { solarQuestions } from './solar-table.ts';
 import { upkeepQuestions } from './upkeep-table.ts';
 import { useQuestions } from './use-table.ts';
+import { wordQuestions } from './words-table.ts';
 
 /** Special ones before general ones. Common practice throughout; volts as in the tables of the engine. */
 export const plainQuestions: readonly PlainQuestion[] = [
@@ -28,6 +29,7 @@ export const plainQuestions: readonly PlainQuestion[] = [
   ...upkeepQuestions,
   ...gearQuestions,
   ...buyingQuestions,
+  ...wordQuestions,
 ];
 
 /** Volts that go without saying ("12V fridge"), and counts ("2 phones"): no figures of a question. */
