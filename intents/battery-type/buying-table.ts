@@ -1,7 +1,7 @@
-import { chemistryRow } from '#engine/battery/tables.ts';
 import { significant } from '#quantity/round.ts';
 import type { Chemistry, Facts } from '#rig/rig.ts';
 import type { Aside } from '../asides.ts';
+import { chemistryRow } from './compute.ts';
 
 const told = ({ batteries = [] }: Facts) => batteries.find(({ capacityAh }) => capacityAh !== undefined);
 const kg = (chemistry: Chemistry, capacityAh: number): string =>

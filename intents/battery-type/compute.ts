@@ -6,6 +6,10 @@ import { type Explored, explore } from '#engine/explore.ts';
 import type { Battery, Chemistry, Facts } from '#rig/rig.ts';
 import { knownTemperature } from '../battery-air.ts';
 
+export { chargeRow } from '#engine/battery/charge-table.ts';
+export { restVoltsAt } from '#engine/battery/rest.ts';
+export { chemistryRow } from '#engine/battery/tables.ts';
+
 /** Compared where nobody names a size, Ah. */
 const defaultSizeAh = 100;
 

@@ -1,9 +1,8 @@
-import { chargeRow } from '#engine/battery/charge-table.ts';
-import { restVoltsAt } from '#engine/battery/rest.ts';
 import { decimals, significant } from '#quantity/round.ts';
 import type { Chemistry, Facts } from '#rig/rig.ts';
 import type { Aside } from '../asides.ts';
 import { chemistryName } from '../words.ts';
+import { chargeRow, restVoltsAt } from './compute.ts';
 
 const kindOf = ({ batteries = [] }: Facts): Chemistry | undefined =>
   batteries.find(({ chemistry }) => chemistry !== undefined)?.chemistry;

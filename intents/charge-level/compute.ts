@@ -12,6 +12,8 @@ import { Trace } from '#rule/trace.ts';
 import type { RequestContext } from '../intent.ts';
 import { levelByVolts, readBlocks, sagV, voltsStateOf } from '../level.ts';
 
+export { chargeRow } from '#engine/battery/charge-table.ts';
+
 export interface ChargeLevel {
   readonly state: 'rest' | 'load' | 'charging' | 'told';
   readonly chemistry: Chemistry;

@@ -1,7 +1,7 @@
-import { chargeRow } from '#engine/battery/charge-table.ts';
 import { significant } from '#quantity/round.ts';
 import type { Chemistry, Facts } from '#rig/rig.ts';
 import type { Aside } from '../asides.ts';
+import { chargeRow } from './compute.ts';
 
 const kindOf = ({ batteries }: Facts): Chemistry | undefined =>
   batteries?.find(({ chemistry }) => chemistry !== undefined)?.chemistry;

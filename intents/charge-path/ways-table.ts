@@ -1,8 +1,8 @@
-import { chemistryRow } from '#engine/battery/tables.ts';
 import { decimals, significant } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { Aside } from '../asides.ts';
 import { chemistryName } from '../words.ts';
+import { chemistryRow } from './compute.ts';
 
 /** What all chargers told give together, and what the battery told should take, A. */
 function together({ batteries = [], chargers = [] }: Facts) {

@@ -1,7 +1,7 @@
-import { chargeRow } from '#engine/battery/charge-table.ts';
 import { decimals, plain } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { Aside } from '../asides.ts';
+import { chargeRow } from './compute.ts';
 import { chargerSizeSpots, chargerSizeWords, mostChargeA } from './sums/charger-size.ts';
 
 const isLithium = ({ batteries = [] }: Facts): boolean =>

@@ -35,6 +35,8 @@ import { panelsW, siteOf, sunOf } from '../sun.ts';
 import { hasUse, useOf } from '../use.ts';
 import { type ChargeSource, chargeSourceOf } from './source.ts';
 
+export { chargeRow } from '#engine/battery/charge-table.ts';
+
 type ChargeKey =
   | 'chargeTime'
   | 'chargeNeeded'

@@ -15,6 +15,8 @@ import { limitFinding, loadFinding, postFinding } from './sums/inverter.ts';
 import type { Asked, Cause, Symptom, Weigh } from './symptom.ts';
 import { symptoms } from './symptoms-table.ts';
 
+export { chargeRow } from '#engine/battery/charge-table.ts';
+
 export interface Fault {
   readonly symptom: Symptom;
   /** The likeliest first, as the sums have it. */

@@ -1,8 +1,8 @@
-import { chargeRow } from '#engine/battery/charge-table.ts';
 import { decimals } from '#quantity/round.ts';
 import type { Chemistry, Facts } from '#rig/rig.ts';
 import type { Aside } from '../asides.ts';
 import { chemistryName } from '../words.ts';
+import { chargeRow } from './compute.ts';
 
 /** A starter battery should hold so much while it cranks, V: the load test of the trade. */
 const crankingV = 9.6;

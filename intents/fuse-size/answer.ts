@@ -81,7 +81,9 @@ function spoken(result: FuseSize, isAgainst: boolean): string | undefined {
   if (saidA === undefined || verdict === null || !found.fits) return undefined;
   const fuse = `${significant(saidA)} A`;
   // "Is it too big?" can't be answered by a yes that means "it does".
-  const [good, tooBig, tooSmall] = isAgainst ? ['That’s fine', 'No, too big', 'No, too small'] : ['Yes', 'No', 'No'];
+  const [good, tooBig, tooSmall] = isAgainst
+    ? ['That’s fine', 'No, too big', 'No, too small']
+    : ['Yes', 'No', 'No'];
   if (isJudgedAlone(result) && verdict !== 'no') {
     const area = `${significant(present(result.saidAreaMm2), 3)} mm² or more`;
     return verdict === 'yes'

@@ -1,7 +1,7 @@
-import { fuseFactor } from '#engine/cable/tables.ts';
 import { plain } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { Aside } from '../asides.ts';
+import { fuseFactor } from './compute.ts';
 
 /** What a dash socket gives for long, A: its thin wire and its fuse of 10 to 15 A. Common practice. */
 const socketA = 8;

@@ -21,6 +21,8 @@ import { type Explored, explore, likelyOf } from '#engine/explore.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { RequestContext } from '../intent.ts';
 
+export { fuseFactor } from '#engine/cable/tables.ts';
+
 type FuseKey = 'fuseRating' | 'current';
 
 /** A fuse at the house battery. */
