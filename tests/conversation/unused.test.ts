@@ -264,7 +264,11 @@ test('over many messages: each fact told changes the answer, or is named', () =>
           ? [0.05, 0.1, 0.2, 0.3, 1.4, 2, 4].map(times => value * times + (times > 1 ? 0.5 : 0))
           : []);
       const tried = [...other.filter(v => v !== value), undefined];
-      const all = isThere === undefined ? [] : tried.map(v => changed(one.facts, path, v));
+      // Another value that could not be told ("30 hours a day") shows nothing.
+      const all = (isThere === undefined ? [] : tried)
+        .map(v => ({ v, stated: changed(one.facts, path, v) }))
+        .filter(({ v, stated }) => v === undefined || key(stated) !== 'none')
+        .map(({ stated }) => stated);
       const isShown = all.some(stated => key(stated) !== base);
       const isUsed = isShown || all.some(stated => onTheWay(stated) !== start);
       if (named.has(name)) unused++;
