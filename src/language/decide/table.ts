@@ -121,7 +121,7 @@ export class Table {
   }
 
   /** The weights of features in a table with one column together, as often as they are listed, in units of `scale`. */
-  sum(features: readonly number[]): number {
+  sum(features: Iterable<number>): number {
     let sum = 0;
     for (const feature of features) sum += this.weight(feature);
     return sum;

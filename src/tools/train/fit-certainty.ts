@@ -7,7 +7,7 @@ import { rows, shuffled, vocabularyOf } from './vocabulary.ts';
 export interface Judged {
   readonly group: number;
   readonly signs: readonly number[];
-  readonly features: readonly number[];
+  readonly features: Int32Array;
   readonly isExact: boolean;
 }
 

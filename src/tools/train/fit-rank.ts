@@ -3,7 +3,7 @@ import type { Ranker } from '#language/decide/rank.ts';
 import type { State } from '#language/decide/state.ts';
 import { Table } from '#language/decide/table.ts';
 import { Parameters, seeded } from './net.ts';
-import { vocabularyOf } from './vocabulary.ts';
+import { rows, vocabularyOf } from './vocabulary.ts';
 
 /** One wording's likeliest readings, and which of them are right. */
 export interface Ranking {
@@ -12,7 +12,7 @@ export interface Ranking {
   readonly danger: number;
   readonly options: readonly {
     readonly state: State;
-    readonly features: readonly number[];
+    readonly features: Int32Array;
     readonly roles: number;
     readonly question: number;
     readonly isRight: boolean;
@@ -44,12 +44,7 @@ export function fitRanker(rankings: readonly Ranking[], o: RankOptions): Ranker 
   L.w[1] = 1;
   const data = useful.map(r =>
     r.options.map(x => ({
-      rows: Int32Array.from(
-        x.features.flatMap(f => {
-          const row = index.get(f);
-          return row === undefined ? [] : [row];
-        }),
-      ),
+      rows: rows(index, x.features),
       roles: x.roles,
       question: x.question,
       isRight: x.isRight,
@@ -99,7 +94,7 @@ export function fitRanker(rankings: readonly Ranking[], o: RankOptions): Ranker 
 /** The score of a whole reading by its features. */
 export function rankOf(
   { features: table, logs }: Ranker,
-  features: readonly number[],
+  features: Iterable<number>,
   roles: number,
   question: number,
 ): number {

@@ -26,7 +26,7 @@ export function rankingsOf(groups: readonly Group[], model: Model, firstGroup: n
           const { missing, extra } = compare(finish(recognised, option, context), group.states);
           return {
             state: option.state,
-            features,
+            features: Int32Array.from(features),
             roles: option.roles,
             question: option.question,
             apart: apart(

@@ -51,7 +51,7 @@ export const usual: TrainOptions = {
     seed: 8,
     members: 3,
   },
-  folds: 5,
+  folds: 3,
 };
 
 const tick = (() => {

@@ -28,12 +28,14 @@ function judged(r: Ranking, ranker: Ranker): { readonly order: number[]; readonl
 
 /** All choices of a hundred thousand wordings are held at once: some 5 GB. */
 const heapMb = 10_000;
+/** Most of what is made is gone at once. */
+const youngMb = 192;
 
 /** A model fitted in a thread of its own, rounded as it is shipped. */
 async function fitted(groups: readonly Group[], options: TrainOptions): Promise<Model> {
   const worker = new Worker(new URL('./fit-part.ts', import.meta.url), {
     workerData: { groups, options },
-    resourceLimits: { maxOldGenerationSizeMb: heapMb },
+    resourceLimits: { maxOldGenerationSizeMb: heapMb, maxYoungGenerationSizeMb: youngMb },
   });
   const [bytes] = (await once(worker, 'message')) as [Uint8Array];
   return readModel(Buffer.from(bytes));
@@ -59,12 +61,11 @@ export async function trainWhole(
   o: TrainOptions = usual,
   rank: RankOptions = usualRank,
 ): Promise<Model> {
-  const groups = inMoreVoices(
-    labelled.map(group => ({ ...group, wordings: group.wordings.slice(0, mostWordings) })),
-  );
+  const groups = labelled.map(group => ({ ...group, wordings: group.wordings.slice(0, mostWordings) }));
+  // How sure a reading is, is learned of messages as they were written.
   const halves = halvesByAuthor(groups);
   // The whole takes the longest: what the halves are for is done beside it.
-  const model = fitted(groups, o);
+  const model = fitted(inMoreVoices(groups), o);
   const [first, second] = await Promise.all(halves.map(half => fitted(half, o)));
   const rankings = [second!, first!].map((other, k) => rankingsOf(halves[k as 0 | 1], other, k * 1e6));
   const ranker = fitRanker(rankings.flat(), rank);
