@@ -8,10 +8,10 @@ import { hasEvidence } from './evidence.ts';
  * open messages by weights that had not seen them, so that hardly any danger is missed.
  */
 export const alarm = {
-  least: 0.15,
-  first: { emergency: 0.2, other: 0.1 },
-  further: { emergency: 0.25, other: 0.1 },
-  sure: 0.7,
+  least: 0.1,
+  first: { emergency: 0.13, other: 0.07 },
+  further: { emergency: 0.17, other: 0.07 },
+  sure: 0.6,
 } as const;
 
 /**
