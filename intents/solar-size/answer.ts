@@ -39,9 +39,9 @@ function reasonAgainst(facts: SolarSizeFacts, result: SolarSize, isAtNight: bool
       '{panel} W of panel gives about {best} W in full sun, and {names} draws about {draw} W.',
       {
         panel: w.significant(presentW),
-        best: w.plain(present(bestW)),
+        best: watts(present(bestW), w),
         names: names || w.say('that', 'that'),
-        draw: w.plain(drawW),
+        draw: watts(drawW, w),
       },
     );
   }
@@ -62,14 +62,14 @@ function answerStraight(facts: SolarSizeFacts, result: SolarSize, setting: Reque
   const verdict = isAtNight || falls || drawW > 300 ? 'no' : 'tight';
   const reason = reasonAgainst(facts, result, isAtNight, w);
   const { panelPower, dailyUse } = figures;
-  const gaps = { ah: rounded(dailyUse.value, w), kwh: w.plain((dailyUse.value * result.voltageV) / 1000) };
+  const gaps = { ah: rounded(dailyUse.value, w) };
   const sized = Number.isFinite(panelPower.value)
     ? w.say(
         'off-battery-and-panel',
-        'To run it off a battery instead takes about {ah} Ah ({kwh} kWh) a day, and about {watts} W of panel to put that back.',
+        'To run it off a battery instead takes about {ah} Ah a day, and about {watts} W of panel to put that back.',
         { ...gaps, watts: watts(panelPower.value, w) },
       )
-    : w.say('off-battery', 'To run it off a battery instead takes about {ah} Ah ({kwh} kWh) a day.', gaps);
+    : w.say('off-battery', 'To run it off a battery instead takes about {ah} Ah a day.', gaps);
   return {
     headline:
       verdict === 'no'

@@ -21,7 +21,6 @@ describe('what the words beside a fridge tell', () => {
     ['2L fridge', {}],
     ['a 5 gallon fridge', {}],
     ['kitchen fridge', { build: 'household' }],
-    ['our house fridge', { build: 'household' }],
     ['house battery and a fridge', {}],
     ['household fridge 12V', {}],
     ['230V fridge', { supply: 'ac' }],

@@ -70,7 +70,7 @@ describe('a turn is of one’s own question', () => {
     const { intent, facts } = played(
       'vic: what would 200W of solar make in Cairns in july?',
       'una: my fridge averages 2A on 100Ah lithium, how long?',
-      'vic: and in december?',
+      'vic: and what would it make in december?',
     );
     expect(intent).toBe('solar-yield');
     expect(facts).toMatchObject({ month: 12, place: 'cairns', solar: [{ powerW: 200 }] });

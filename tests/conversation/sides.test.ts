@@ -165,7 +165,7 @@ describe('claims of a number', () => {
   });
 
   test.for<[turns: Turn[], says: RegExp]>([
-    [[panel, 'Bea: 160', 'Cal: nah 300', 'Dot: bot?'], /^Bea is closest: .* W /],
+    [[panel, 'Bea: I say 160', 'Cal: 300 I reckon', 'Dot: bot?'], /^Bea is closest: .* W /],
     [[howLong, 'Bea: I say 30', 'Cal: 60 I reckon', 'Dot: so who?'], /^Bea is closest: it lasts about 25 h/],
     [
       ['Ann: what fuse for a 20A pump on 4mm2?', 'Bea: 25', 'Cal: 60', 'Dot: bot?'],

@@ -43,7 +43,7 @@ describe('a latitude told in degrees', () => {
   });
 
   test('an answer for it says so, and winter is there when it is summer here', () => {
-    const at = (side: string) => talk([`ann: 200W solar at 35° ${side} in june, how much a day?`]).last;
+    const at = (side: string) => talk([`ann: what will my 200W panel make at 35° ${side} in june?`]).last;
     expect(at('S').text).toContain('at 35° S in June');
     expect(value(at('N'), 'dailyYield')).toBeGreaterThan(1.8 * value(at('S'), 'dailyYield'));
   });

@@ -150,7 +150,7 @@ describe('where a danger is seen', () => {
   test('nobody is told besides that there was no question', () => {
     const { last } = talk(['ann: do I need an electrician to wire a 240V inlet on my camper?']);
     expect(last.hazards).toContain('mains-wiring');
-    expect(last.text).not.toMatch(/power question|\?/);
+    expect(last.text).not.toMatch(/power question|do you mean|would you like/);
   });
 
   test('a current past the limit told is named', () => {

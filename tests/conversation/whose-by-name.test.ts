@@ -26,7 +26,7 @@ describe('what asks without a question mark is answered', () => {
     'kim: my rig: 200Ah lithium, fridge 3A average',
   ] as const;
   test.for<[text: string, intent: string]>([
-    ['whats sam got', 'rig'],
+    ['show me what sam has', 'rig'],
     ['wot have u got down for me', 'rig'],
   ])('%s', ([text, intent]) => {
     expect(talk([...rigs, `kim: ${text}`]).last).toMatchObject({

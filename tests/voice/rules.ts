@@ -29,8 +29,10 @@ export function mixedLines({ intent, text }: Answer): string[] {
   if (ofUnits.has(intent)) return [];
   return answerPart(text).filter(line => {
     if (echoes.test(line)) return false;
+    // Hours of full sun are an energy.
+    const told = line.replaceAll('h of full sun', '');
     return kinds.some(([, units]) => {
-      const found = units.filter(unit => new RegExp(`[\\d¼½¾] ?(?:${unit})(?![\\w²])`).test(line));
+      const found = units.filter(unit => new RegExp(`[\\d¼½¾] ?(?:${unit})(?![\\w²])`).test(told));
       return found.length > 1;
     });
   });

@@ -1,5 +1,5 @@
 import { factsOf } from '#intents/facts.ts';
-import { isFrostLikely } from '#intents/frost.ts';
+import { isFrostLikely, isMildLikely } from '#intents/frost.ts';
 import type { Intent } from '#intents/intent.ts';
 import { whereFacts } from '#intents/sun.ts';
 import { meaningOf } from '#language/hazards/features.ts';
@@ -91,6 +91,7 @@ export function dangersIn(
     ...Object.fromEntries(sources.map(key => [key, told[key]])),
     removed,
     frost: concepts.includes('frost') || isCold(known),
+    isMild: isMildLikely(factsOf(known)),
     asksCharge: charging.has(intent.name) || ofWords.includes('cold-charge'),
   };
   const found = new Set([...notRuledOut(heard, all, concepts), ...hazardsOf(all)]);

@@ -8,10 +8,10 @@ import { hasEvidence } from './evidence.ts';
  * open messages by weights that had not seen them, so that hardly any danger is missed.
  */
 export const alarm = {
-  least: 0.1,
-  first: { emergency: 0.13, other: 0.07 },
-  further: { emergency: 0.17, other: 0.07 },
-  sure: 0.6,
+  least: 0.13,
+  first: { emergency: 0.17, other: 0.08 },
+  further: { emergency: 0.21, other: 0.08 },
+  sure: 0.65,
 } as const;
 
 /**

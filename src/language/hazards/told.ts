@@ -54,6 +54,8 @@ export interface Told {
   readonly removed?: readonly string[];
   /** Whether frost was told in words, or is likely from place, month and height. */
   readonly frost?: boolean;
+  /** Whether place and month are known, and far from frost. */
+  readonly isMild?: boolean;
   /** Whether the question is about charging or choosing what will be charged, where the facts alone don't say it. */
   readonly asksCharge?: boolean;
 }
@@ -269,7 +271,8 @@ function isWithinLimits(told: Told): boolean {
 export function ruledOut(told: Told): readonly HazardCode[] {
   const found: HazardCode[] = [];
   if (isWithinLimits(told)) found.push('over-current');
-  const isMild = told.ambientC !== undefined && told.ambientC >= 3 && told.frost !== true;
+  const isWarm = told.ambientC === undefined ? told.isMild === true : told.ambientC >= 3;
+  const isMild = isWarm && told.frost !== true;
   const kinds = (told.batteries ?? []).flatMap(b => b.chemistry ?? []);
   if (isMild || (kinds.length > 0 && kinds.every(isLead))) found.push('cold-charge');
   if (isAlike(told)) found.push('mixed-parallel');
