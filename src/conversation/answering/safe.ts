@@ -226,7 +226,7 @@ export function safe(reply: Reply, danger: Danger): Reply {
     const over = first === 'over-current' ? overLimit(left, facts) : undefined;
     if (over !== undefined)
       return [over, ...warningLines(codes.slice(1, 2), concepts), main.instead, main.defers];
-    if (own === undefined || !isToldFirst(first, left))
+    if (own === undefined || own !== left.headline || !isToldFirst(first, left))
       return first === 'over-current' && own !== undefined
         ? [...warningLines(codes.slice(0, 2), concepts), own, main.instead, ...others, main.defers]
         : [...warningLines(codes.slice(0, 2), concepts), main.instead, ...said, main.defers];
