@@ -68,7 +68,11 @@ const tables: Readonly<Record<string, { readonly of: unknown; readonly rows: rea
         /^That’s fine: a 60 A fuse guards/,
         { fuseA: 60, cable: { areaMm2: 16 } },
       ],
-      ['is a 60A fuse too big for 6mm2', /^No, too big: 6 mm² would burn/, { fuseA: 60, cable: { areaMm2: 6 } }],
+      [
+        'is a 60A fuse too big for 6mm2',
+        /^No, too big: 6 mm² would burn/,
+        { fuseA: 60, cable: { areaMm2: 6 } },
+      ],
       ['is a 60A fuse ok for 6mm2', /^No: 6 mm² would burn/, { fuseA: 60, cable: { areaMm2: 6 } }],
       [
         '12v kettle says 12.5 amps, what fuse',
