@@ -1,6 +1,7 @@
 import { decimals, plain, significant } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { Aside } from '../asides.ts';
+import { switchWiring } from '../switch-wiring.ts';
 import { computeAmpacity } from './compute.ts';
 
 /** A plug's rating above what it carries for long: the share that a fuse has too. Common practice. */
@@ -80,16 +81,7 @@ export const cableAsides: readonly Aside[] = [
     ],
     next: ['what cable for a 2000W inverter, 1 m?'],
   },
-  {
-    name: 'switch-wiring',
-    spots: [
-      'wire|wiring|connect|hook a_switch|the_switch|switch how|which_wire|where|which_side -size -mains -ac',
-    ],
-    hasAnyFigures: true,
-    says: 'In the plus wire, after the fuse: battery, fuse, switch, the thing, and its minus straight back.',
-    lines: ['Take one marked for DC at a quarter more amps than what it switches; big loads go by a relay.'],
-    cautions: ['fuse-at-battery'],
-  },
+  switchWiring,
   {
     name: 'controller-by-the-battery',
     spots: [

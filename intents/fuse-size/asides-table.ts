@@ -1,6 +1,7 @@
 import { plain } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { Aside } from '../asides.ts';
+import { switchWiring } from '../switch-wiring.ts';
 import { fuseFactor } from './compute.ts';
 
 /** What a dash socket gives for long, A: its thin wire and its fuse of 10 to 15 A. Common practice. */
@@ -144,16 +145,7 @@ export const fuseAsides: readonly Aside[] = [
     lines: ['So it is for blade fuses; the number on top is what counts.'],
     cautions: ['fuse-at-battery'],
   },
-  {
-    name: 'switch-wiring',
-    spots: [
-      'wire|wiring|connect|hook a_switch|the_switch|switch how|which_wire|where|which_side -size -mains -ac',
-    ],
-    hasAnyFigures: true,
-    says: 'In the plus wire, after the fuse: battery, fuse, switch, the thing, and its minus straight back.',
-    lines: ['Take one marked for DC at a quarter more amps than what it switches; big loads go by a relay.'],
-    cautions: ['fuse-at-battery'],
-  },
+  switchWiring,
   {
     name: 'without-one',
     hasAnyFigures: true,

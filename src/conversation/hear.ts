@@ -19,6 +19,7 @@ import { sound } from './told/sound.ts';
 import { meantBy } from './turns/buttons.ts';
 import { type Forgetting, forgettingIn, isUndoing, undoneBy } from './turns/requests.ts';
 import type { Sided } from './turns/sided.ts';
+import { asksAfterWord } from './unsure/asks-word.ts';
 import { withoutFarFetched } from './unsure/far-fetched.ts';
 import { pickedIn } from './unsure/picked.ts';
 import { leastSure, leastSureAlone } from './unsure/sureness.ts';
@@ -100,8 +101,6 @@ const nods: ReadonlySet<string> = new Set([
 /** A sum that is there in full: "60 W in amps". */
 const isSum = ({ recognised }: ParsedMessage): boolean => convertIn(recognised)?.to !== undefined;
 
-const mostWordsOfTerm = 6;
-
 /**
  * What stands alone and is made another thing by the talk before it, a setup, a sum or a word that is asked after, is
  * read by itself where that is surer.
@@ -114,8 +113,8 @@ function readWhole(text: string, context: TalkContext): ParsedMessage {
   if (isSure && !lacksTerm && (parsed.intent === 'convert' || !isSum(parsed))) return parsed;
   const alone = read(text, { people: context.people }, parsed.recognised);
   // "What is the alternator?" asks after a word, whatever was spoken of.
-  const isOfWord = alone.cues.has('ask-what-is') && alone.words <= mostWordsOfTerm;
-  if (alone.term !== undefined && (lacksTerm || isOfWord)) return { ...alone, hazards: parsed.hazards };
+  if (alone.term !== undefined && (lacksTerm || asksAfterWord(alone)))
+    return { ...alone, hazards: parsed.hazards };
   const isOfItself = alone.intent === 'convert' ? isSum(alone) : alone.term !== undefined;
   const isWhole = isOfItself || (!isSure && isSetup(sound(parsed.facts).facts));
   const isSurer = alone.certainty >= Math.max(leastSure, isOfItself ? parsed.certainty : 0);

@@ -91,7 +91,8 @@ export function dangersIn(
     ...Object.fromEntries(sources.map(key => [key, told[key]])),
     removed,
     frost: concepts.includes('frost') || isCold(known),
-    isMild: isMildLikely(factsOf(known)),
+    // Of use only against what words show: the climate is not asked for every message.
+    isMild: ofWords.includes('cold-charge') && isMildLikely(factsOf(known)),
     asksCharge: charging.has(intent.name) || ofWords.includes('cold-charge'),
   };
   const found = new Set([...notRuledOut(heard, all, concepts), ...hazardsOf(all)]);

@@ -2,6 +2,7 @@ import type { IntentName } from '#answer/answer.ts';
 import { intentNamed } from '#intents';
 import { isMedicalNamed } from '#intents/facts.ts';
 import type { Heard } from '../hear.ts';
+import { asksAfterWord } from './asks-word.ts';
 
 // Doubts of reading that a careful person would not ask about: the likeliest is answered, with what it counted.
 
@@ -145,11 +146,9 @@ export const isOnlyNamed = (reading: Reading, { recognised }: Heard): boolean =>
   !isMedical(reading) &&
   recognised.mentions.filter(({ kind }) => kind === 'amount' || kind === 'number').length <= mostOfBare;
 
-const mostWordsOfTerm = 6;
-
 /** "What is the alternator?": a word is asked after, whatever it is a part of. */
-const isOfWord = ([first]: readonly Reading[], { cues, words, hazards }: Heard): boolean =>
-  first?.intent === 'term' && cues.has('ask-what-is') && words <= mostWordsOfTerm && hazards.length === 0;
+const isOfWord = ([first]: readonly Reading[], heard: Heard): boolean =>
+  first?.intent === 'term' && asksAfterWord(heard) && heard.hazards.length === 0;
 
 /** Whether the likeliest reading is taken though it isn't sure: the others would be answered alike. */
 export const isPlainEnough = (readings: readonly Reading[], heard: Heard): boolean =>
