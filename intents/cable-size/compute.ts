@@ -11,6 +11,7 @@ import {
   circuitUseOf,
   startsForMinutes,
 } from '#engine/cable/circuit.ts';
+import { circuitVoltage } from '#engine/cable/circuit-volts.ts';
 import {
   autoCableAreaMm2,
   type Conductor,
@@ -76,12 +77,6 @@ export interface CableSize extends Explored<CableKey> {
   readonly asAuto?: CableSize;
   /** Copper in auto cable of the trade size that sounds like the size told or chosen, mm². */
   readonly autoAreaMm2: number;
-}
-
-/** Nominal volts of a circuit: as told, else of the batteries, else 12. */
-function circuitVoltage(facts: Facts): number {
-  const told = facts.systemVoltageV ?? facts.batteries?.find(b => b.voltageV)?.voltageV ?? facts.volts ?? 12;
-  return told > 36 ? 48 : told > 18 ? 24 : 12;
 }
 
 const isGaugeWord = (word: string): boolean => word === 'gauge' || word === 'awg';

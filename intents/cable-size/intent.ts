@@ -54,6 +54,7 @@ const size: Intent = defineIntent({
     'solar',
     'systemVoltageV',
     'batteries',
+    'arrangement',
     'volts',
     'ambientC',
   ],

@@ -12,6 +12,7 @@ import {
   circuitUseOf,
   hasMotor,
 } from '#engine/cable/circuit.ts';
+import { circuitVoltage } from '#engine/cable/circuit-volts.ts';
 import { type Conductor, conductorAssumptions, conductorOf } from '#engine/cable/conductor.ts';
 import { fuseFor, largestFuseOn, type Protected, protect } from '#engine/cable/fuse.ts';
 import { branchA, panelFuse } from '#engine/cable/fuse-kinds.ts';
@@ -66,11 +67,6 @@ export interface FuseSize extends Explored<FuseKey> {
   readonly pair?: Pair & { readonly lengthM: number };
 }
 
-const voltageOf = (facts: Facts): number => {
-  const told = facts.systemVoltageV ?? facts.batteries?.find(b => b.voltageV)?.voltageV ?? 12;
-  return told > 36 ? 48 : told > 18 ? 24 : 12;
-};
-
 /** The fuse (A) for what hangs on it, never above what its cable carries. */
 export function computeFuseSize(
   facts: Facts,
@@ -80,7 +76,7 @@ export function computeFuseSize(
   const conductor = conductorOf(facts.cable);
   const surroundings = conductor ? surroundingAssumptions(facts.ambientC) : [];
   const lies = likelyOf(surroundings);
-  const voltageV = voltageOf(facts);
+  const voltageV = circuitVoltage(facts);
   const source = sourceOf(facts, voltageV);
   const shared = {
     conductor,

@@ -35,6 +35,7 @@ const size = defineIntent({
     'solar',
     'systemVoltageV',
     'batteries',
+    'arrangement',
     'fuseA',
     'ambientC',
   ],
