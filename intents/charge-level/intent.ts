@@ -19,6 +19,7 @@ const isLevelTold = ({ volts, batteries }: Facts): boolean =>
 const needLevel: Need = {
   anyOf: ['volts', 'batteries'],
   ask: 'the volts it reads at rest, and its type (say “AGM reads 12.4V”)',
+  key: 'need-level',
   holds: isLevelTold,
 };
 

@@ -17,6 +17,7 @@ const isCircuitKnown = (facts: Facts): boolean =>
 const needCircuit: Need = {
   anyOf: ['cable', 'inverter', 'loads', 'chargers', 'solar'],
   ask: 'what it protects (say “15A pump”, “2000W inverter” or “6mm² cable”)',
+  key: 'need-circuit',
   holds: isCircuitKnown,
 };
 

@@ -5,6 +5,7 @@ import { cut } from '#answer/text.ts';
 import { present } from '#basics/present.ts';
 import { intentNamed } from '#intents';
 import type { Intent } from '#intents/intent.ts';
+import type { Unknown } from '#intents/untold.ts';
 import { worked } from '#intents/unused.ts';
 import { meaningOf } from '#language/hazards/features.ts';
 import type { Cue } from '#language/words/en/cues.ts';
@@ -21,7 +22,6 @@ import { learnt } from './kept/learned.ts';
 import { hangsOnPlace, noteLocation } from './kept/location.ts';
 import { lastFrame } from './kept/recall.ts';
 import { remember } from './kept/remember.ts';
-import { pick } from './kept/remembered.ts';
 import { hearBot, talkAfter } from './kept/talk-read.ts';
 import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
@@ -31,6 +31,8 @@ import { unitsWish, unusualUnits } from './told/units.ts';
 import { listedByDay, turnedBack } from './turns/requests.ts';
 import { questionsOf } from './turns/split.ts';
 import { askBack, askedFor, askWhich, askWhose } from './unsure/ask-back.ts';
+import { answerLacking } from './unsure/guess-of.ts';
+import { isStillUnknown, notKnown } from './unsure/not-known.ts';
 import { keptOnce, withShared } from './whose/shared.ts';
 import { sharedBy } from './whose/sharing.ts';
 import { isOfNobody } from './whose/whose.ts';
@@ -70,6 +72,11 @@ function conversed(before: Memory, message: Message, options: Options): Converse
     const asked = { ...heard, ...told, intent: 'trip', probability: 1, certainty: 1, second: undefined };
     const onto = { ...message, onto: trip };
     return answer(memory, onto, asWished(interpret(memory, onto, asked, options)));
+  }
+  const lost = notKnown(memory, message, heard);
+  if (lost) {
+    const read = interpret(memory, lost.message, lost.heard, options);
+    return answer(memory, lost.message, asWished(read), false, [], lost.how);
   }
   const done: Conversed[] = [];
   const read = learnt(memory, message, heard);
@@ -185,22 +192,6 @@ const asTalk = (read: Interpreted): Interpreted => ({
 const askedAs = ({ intent, readAs }: Interpreted): IntentName =>
   readAs && isIntent(readAs.intent) && !undemanding.has(readAs.intent) ? readAs.intent : intent.name;
 
-/** In a longer message what seems untold may only not have been read. */
-const mostGuessedWords = 14;
-
-/**
- * What nobody told a figure of is answered for usual gear, and asked for all the same; of what was read unsurely only
- * advice without a figure.
- */
-function guessOf({ intent, facts, heard, ready, setting, isUnsure }: Interpreted): Reply | undefined {
-  const { issues, unread, words, recognised } = heard;
-  if (ready !== undefined || issues.length + unread.length > 0 || words > mostGuessedWords) return undefined;
-  // A word that nobody knows may be what is missing.
-  if (recognised.mentions.some(({ kind }) => kind === 'noun')) return undefined;
-  const guess = intent.guess?.(pick(facts, intent.takes), setting);
-  return isUnsure && guess?.figures !== undefined ? undefined : guess;
-}
-
 /** Answers what was interpreted, or asks for what is missing, and keeps what the talk needs later. */
 function answer(
   memory: Memory,
@@ -208,6 +199,7 @@ function answer(
   read: Interpreted,
   isSaid = false,
   learntLines: readonly string[] = [],
+  unknown: Unknown | undefined = isStillUnknown(memory, message, read) ? 'still' : undefined,
 ): Conversed {
   const { intent, heard, missing, ready, setting, two, hazards, facts } = read;
   const { cues, issues } = heard;
@@ -254,7 +246,7 @@ function answer(
   const whole =
     ready !== undefined && !back
       ? (read.worked ?? worked(() => intent.reply(ready, setting)))
-      : { reply: (isNobodys ? undefined : guessOf(read)) ?? present(back) };
+      : { reply: (isNobodys ? undefined : answerLacking(read, unknown)) ?? present(back) };
   const full = whole.reply;
   const isAgain = isReplay(read);
   const isWorkingShown = cues.has('ask-working');
@@ -274,7 +266,7 @@ function answer(
   const words = isMissing ? askedFor(missing) : [full.headline, ...(full.lines ?? [])].join('\n');
   const asked = isAsking ? words : undefined;
   return {
-    memory: talk({ reply: full, isBack, asked }),
+    memory: talk({ reply: full, isBack, asked, isUnknown: unknown !== undefined }),
     answer: toAnswer(reply, {
       // What is missing is asked for in the question's own name; what can't be right is asked about first.
       intent:

@@ -35,6 +35,8 @@ export interface Done {
   readonly isBack: boolean;
   /** The words in which it asked, or a quiz did. */
   readonly asked?: string;
+  /** What is missing its asker has said not to know. */
+  readonly isUnknown?: boolean;
 }
 
 const ofRig: ReadonlySet<string> = new Set(gearKeys);
@@ -149,6 +151,8 @@ const frameOf = (
     setting.parsed.cues.has('ask-can-it') && !setting.parsed.cues.has('ask-how-long') ? true : undefined,
   subject: setting.subject,
   asked: done.isBack || intent.name === 'unclear' ? missing.slice(0, 10).map(({ ask }) => ask) : undefined,
+  untold:
+    done.isUnknown && missing.length > 0 ? missing.flatMap(({ key }) => key ?? []).slice(0, 10) : undefined,
 });
 
 /** A wish to forget is over once its asker has spoken again. */
