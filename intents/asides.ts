@@ -25,8 +25,8 @@ export interface Aside {
   /** Figures told with it change nothing: without this, figures that make it a sum have the sum answered. */
   readonly hasAnyFigures?: true;
   readonly verdict?: Verdict;
-  /** Its words tell it from every other question: it is asked wherever reading is unsure. */
-  readonly isPlainlyAsked?: true;
+  /** Its words and figures tell it from every other question: it is asked whatever a message was read as, or where that is unsure. */
+  readonly isAsked?: 'for-sure' | 'if-unsure';
   /** The first line: yes or no where that is asked. By the facts, or by all figures as they were told. */
   readonly says: string | ((facts: Facts, mentions: readonly Mention[]) => string);
   readonly lines?: readonly string[] | ((facts: Facts, mentions: readonly Mention[]) => readonly string[]);
@@ -76,15 +76,14 @@ export function withAsides<N extends Facts>(
   isSumTold: IsSumTold<N> = told => intent.needs.safeParse(tookOf(told, intent.takes)).success,
 ): Intent<N> {
   const byName = new Map(rows.map(row => [row.name, row]));
-  const plainly = rows.filter(({ isPlainlyAsked }) => isPlainlyAsked);
+  const told = rows.filter(({ isAsked }) => isAsked !== undefined);
   const whatever = needs(intent.takes, []) as Intent<N>['needs'];
   return {
     ...intent,
-    ...(plainly.length > 0 && {
+    ...(told.length > 0 && {
       isAskedBy: (parsed: ParsedMessage) =>
-        asideIn(parsed.recognised.words, plainly, ({ when }) => when?.(factsOf(parsed.facts), parsed) ?? true)
-          ? ('if-unsure' as const)
-          : undefined,
+        asideIn(parsed.recognised.words, told, ({ when }) => when?.(factsOf(parsed.facts), parsed) ?? true)
+          ?.isAsked,
     }),
     subjectIn: (words, text) => intent.subjectIn?.(words, text) ?? asideIn(words, rows)?.name,
     needsOn: subject => (byName.has(subject) ? whatever : (intent.needsOn?.(subject) ?? intent.needs)),

@@ -47,7 +47,7 @@ export const panelReadings: readonly Aside[] = [
   {
     name: 'panel-side-into-battery',
     hasAnyFigures: true,
-    isPlainlyAsked: true,
+    isAsked: 'if-unsure',
     spots: [`${shown} ${goes} ${others}`],
     when: (_, { recognised: { mentions } }) =>
       isOverBattery(mentions) && amountsOf(mentions, 'current').length > 0,
