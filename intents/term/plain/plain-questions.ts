@@ -11,12 +11,14 @@ import { knowingQuestions } from './knowing-table.ts';
 import type { PlainQuestion } from './plain-question.ts';
 import { readingQuestions } from './readings-table.ts';
 import { solarQuestions } from './solar-table.ts';
+import { statementQuestions } from './statements-table.ts';
 import { upkeepQuestions } from './upkeep-table.ts';
 import { useQuestions } from './use-table.ts';
 import { wordQuestions } from './words-table.ts';
 
 /** Special ones before general ones. Common practice throughout; volts as in the tables of the engine. */
 export const plainQuestions: readonly PlainQuestion[] = [
+  ...statementQuestions,
   ...careQuestions,
   ...fittingQuestions,
   ...knowingQuestions,
