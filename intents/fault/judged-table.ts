@@ -124,6 +124,20 @@ export const judgedAsides: readonly Aside[] = [
     cautions: ['fault-finding'],
   },
   {
+    name: 'warm-joint',
+    spots: [
+      'plug|plugs|socket|sockets|anderson|connector|lug|lugs|terminal|terminals|joint|crimp|fuse_holder|holder warm|hot|warms|heats|gets_hot|heating|toasty -barely -slightly -bit_warm -little_warm -melt* -brown -smell* -burn* -scorch* -mains -post -powerpoint -generator -alternator -heater -battery_gets -batteries -works -wiggl* -inside -laptop -cable_gets -too_small -need',
+    ],
+    verdict: 'no',
+    says: 'No: heat means a loose, dirty or badly crimped joint. Switch off, and use it again once remade.',
+    lines: [
+      'Cool, pull it apart: brown, green or loose contacts go. Crimp on a new one rated for the amps.',
+      'Warm all along the cable instead? Then that is too thin: thicker cable or a smaller load.',
+      'A fridge’s 3 to 5 A should warm no sound joint at all.',
+    ],
+    cautions: ['fault-finding'],
+  },
+  {
     name: 'heater-draws-on',
     spots: [
       'heater still|after_an_hour|hours_later|all_the_time|keeps|constantly|all_night|whole_time draws|draw|drawing|pulls|pulling|takes|taking|uses|using|amps|a -wont -error -code',

@@ -7,7 +7,7 @@ import type { RequestContext } from '../intent.ts';
 import { isSpotted } from '../spotting.ts';
 import { usableOf } from './compute.ts';
 import { leftAndGone } from './left-and-gone.ts';
-import { isOnlyTerms, meaning, mentioned, nearest, termsAsked, termsIn } from './match.ts';
+import { asksMeaning, isOnlyTerms, mentioned, nearest, termsAsked, termsIn } from './match.ts';
 import type { PlainQuestion } from './plain/plain-question.ts';
 import { plainQuestionIn } from './plain/plain-questions.ts';
 import { comparisonOf, type Term, terms } from './terms.ts';
@@ -148,7 +148,7 @@ export function answerTerm(facts: Facts, setting: RequestContext): Reply {
   const words = setting.parsed.recognised.words.join(' ');
   const all = termsAsked(setting.parsed);
   if (all.length > 2) return several(all);
-  if (all.length === 2 && isSpotted(setting.parsed.recognised.words, meaning))
+  if (all.length === 2 && isSpotted(setting.parsed.recognised.words, asksMeaning))
     return compare(...(all as [Term, Term]));
   const [one, other, ...more] = isSpotted(setting.parsed.recognised.words, heldApart) ? mentioned(words) : [];
   if (one && other && more.length === 0 && comparisonOf(one, other)) return compare(one, other);

@@ -143,7 +143,9 @@ export function nearest(phrase: string): Term[] {
 }
 
 /** How it is asked what words mean. */
-export const meaning: readonly string[] = ['mean|means|meaning|stand|stands|what_is|whats|what_are|explain'];
+export const asksMeaning: readonly string[] = [
+  'mean|means|meaning|stand|stands|what_is|whats|what_are|explain',
+];
 
 /** The terms of a message that is nothing but terms and small words, in their order. */
 export function termsAsked({ recognised: { words } }: Pick<ParsedMessage, 'recognised'>): readonly Term[] {

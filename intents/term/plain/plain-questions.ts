@@ -62,15 +62,24 @@ function wordsWith(
   return about !== undefined && isPointing ? [...words, about] : undefined;
 }
 
-const asksIn = (words: readonly string[] | undefined): PlainQuestion | undefined =>
-  words && spotted(words, plainQuestions, ({ spots }) => spots);
+const asksIn = (
+  words: readonly string[] | undefined,
+  { recognised: { mentions } }: Spoken,
+): PlainQuestion | undefined =>
+  words &&
+  spotted(
+    words,
+    plainQuestions,
+    ({ spots }) => spots,
+    ({ when }) => when?.(mentions) ?? true,
+  );
 
 /**
  * The plain question that a message asks, if any: of one that tells figures, only where they change nothing.
  * @param about - what the question before was about, in one word: "fuse"
  */
 export function plainQuestionIn(parsed: Spoken, about?: string): PlainQuestion | undefined {
-  const asked = asksIn(parsed.recognised.words) ?? asksIn(wordsWith(parsed, about));
+  const asked = asksIn(parsed.recognised.words, parsed) ?? asksIn(wordsWith(parsed, about), parsed);
   if (!asked || !hasFigures(parsed)) return asked;
   return asked.hasAnyFigures && parsed.recognised.words.length <= mostWords ? asked : undefined;
 }
