@@ -24,6 +24,16 @@ const stated = (
 
 /** What people say of a word and want confirmed: yes or no first, then what it is. */
 export const statementQuestions: readonly PlainQuestion[] = [
+  {
+    name: 'only-half-usable',
+    spots: [
+      'only_half|only_ever_half|just_half|half_of|half_out|half_the usable|use|used|get|gets|available|good_for batter*|agm|leisure|bank|capacity|label|amp_hours -lithium -panel* -charge -charged -hours -full -days -fridge',
+    ],
+    isBeforeSums: true,
+    says: 'By its kind: lead-acid and AGM give about half of their Ah, lithium 80 to 90 %.',
+    lines: ['Emptied day by day lead-acid wears out early; lithium’s BMS cuts off at the very end.'],
+    next: ['AGM or lithium?'],
+  },
   stated(
     'said-dod-is-left',
     'dod|depth_of_discharge left|remaining|full|charged -soc -state_of_charge',
