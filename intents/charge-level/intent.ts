@@ -11,6 +11,7 @@ import { computeChargeLevel } from './compute.ts';
 import { answerCurrent } from './current-alone.ts';
 import { answerEither } from './either-kind.ts';
 import { answerLater } from './later-answer.ts';
+import { readOuts } from './readout.ts';
 import { answerUsed } from './used-alone.ts';
 
 const isLevelTold = ({ volts, batteries }: Facts): boolean =>
@@ -68,7 +69,7 @@ const level = defineIntent({
 /** It reads 12.2 V: how full is it; and what people ask beside that. */
 export const chargeLevel = withAsides(
   level,
-  levelAsides,
+  [...readOuts, ...levelAsides],
   // "What volts is full" is read as a level of 100 %: only volts make it a sum.
   ({ volts, chargeUsedAh, chargeLeftAh }) => (volts ?? chargeUsedAh ?? chargeLeftAh) !== undefined,
 );

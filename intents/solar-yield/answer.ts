@@ -27,7 +27,8 @@ function balance({ figures }: SolarYield, verdict: 'yes' | 'tight' | 'no'): stri
   const use = `${plain(figures.dailyUse.value)} Ah a day`;
   if (verdict === 'yes') return `Yes, that covers your ${use}, losses in the battery counted.`;
   if (verdict === 'tight') return `That is close to your ${use}: a run of cloud leaves you short.`;
-  return `That doesn't cover your ${use}: about ${plain(-figures.surplus.value)} Ah a day is missing.`;
+  const storedAh = figures.dailyUse.value + figures.surplus.value;
+  return `That doesn't cover your ${use}: what charging loses taken off, it puts back about ${plain(storedAh)} Ah, ${plain(-figures.surplus.value)} Ah a day short.`;
 }
 
 /** Below this share of its watts a panel is wasted on a PWM controller. */

@@ -42,7 +42,7 @@ import { arguedIn, claimsFor } from './turns/claims.ts';
 import { contestedIn } from './turns/contested.ts';
 import { leanOf } from './turns/lean.ts';
 import { isSlipOf, ofArgument, ofFrame, turnOfTalk } from './turns/retake.ts';
-import { likelierAsked, sideTalk } from './turns/side-talk.ts';
+import { sideTalk } from './turns/side-talk.ts';
 import { leanOn, namedBy, subjectBefore } from './turns/subject.ts';
 import { toldGear, toldUnits } from './turns/told-gear.ts';
 import { turned } from './turns/turn.ts';
@@ -104,10 +104,7 @@ export function interpret(memory: Memory, message: Message, said: Heard, options
   const plain = told.issues.length > 0 ? undefined : (toldGear(memory, message, told) ?? toldUnits(told));
   if (plain) return taken(memory, message, plain, undefined, options);
   const leaning = ofFrame(memory, message, told);
-  const heard = ofArgument(
-    memory,
-    turnOfTalk(memory, message, leaning) ?? likelierAsked(leaning) ?? sideTalk(leaning) ?? leaning,
-  );
+  const heard = ofArgument(memory, turnOfTalk(memory, message, leaning) ?? sideTalk(leaning) ?? leaning);
   const tried = new Map<string, Worked>();
   const answerOf: AnswerOf = (intent, facts) => {
     const it = taken(memory, message, { ...heard, intent, facts }, undefined, options);

@@ -35,6 +35,21 @@ test('two questions are told by their titles', () => {
   expect(two?.options.map(({ say }) => say)).toEqual(['How long will it last?', 'What battery do I need?']);
 });
 
+test('of a guess the likeliest other question is told, though its facts differ and readings of the first are nearer', () => {
+  const guess = 0.3;
+  const two = twoReadings(
+    read(
+      ['charge-level', once, guess],
+      ['charge-level', daily, guess - 0.05],
+      ['fault', { volts: 12 }, 0.1],
+      ['list', {}, 0.01],
+    ),
+  );
+  expect(two?.options.map(({ say }) => say)).toEqual(['How full is my battery?', 'What is wrong with it?']);
+  // Nothing is worked out of a trouble, and no other question may be meant: it is answered.
+  expect(twoReadings(read(['fault', { volts: 12 }, guess]))).toBeUndefined();
+});
+
 test('a lone reading that is unsure is said back, to say yes or no to', () => {
   const two = twoReadings(read(['run-time', daily, alone]));
   expect(two?.echo).toBe('How long will it last? fan 2 A, 10 h a day, 100 Ah battery');

@@ -178,6 +178,8 @@ function isToldFirst(code: HazardCode, { headline, verdict, figures = {} }: Repl
   if (code === 'medical') return Object.keys(figures).length > 0;
   const isNo = verdict === 'no' && headline.startsWith('No');
   if (code === 'starter-flat') return isNo || figures.runTime !== undefined;
+  // A fuse that is said to be too big for its cable is denied with what the cable allows.
+  if (code === 'no-fuse') return isNo && figures.fuseRating !== undefined;
   const isTrouble = ofCurrent.has(figures.weakest?.value) && !headline.startsWith('All sound');
   return code === 'over-current' && (isNo || isTrouble);
 }

@@ -131,9 +131,15 @@ function isRemark(memory: Memory, { intent, heard, two, frame }: Interpreted, me
   return isOfTalk && (!hasAsked || intent.isArgument === true || isOfOther);
 }
 
-/** Whether the bot has just asked this person something: what they say now is read as their answer. */
-const isAnswering = ({ talk }: Memory, { from }: Message): boolean =>
-  (talk?.asked?.length ?? 0) > 0 && talk?.lastFrom === personKey(from);
+/**
+ * Whether the bot has just asked something, this person or nobody in particular, or anybody who tells a fact now: what
+ * they say is read as the answer.
+ */
+function isAnswering({ talk }: Memory, { facts }: Heard, { from }: Message): boolean {
+  if (!talk?.asked?.length) return false;
+  const isAsked = talk.lastFrom === undefined || talk.lastFrom === personKey(from);
+  return isAsked || Object.keys(facts).length > 0;
+}
 
 /** Whether a message is written in a script that the bot can't read. */
 export const isStrange = ({ issues, facts }: Heard): boolean =>
@@ -145,7 +151,7 @@ export function isSilent(memory: Memory, read: Interpreted, message: Message): b
   if (message.kind !== 'group' || hazards.length > 0 || heard.isPicked || heard.isAppeal || isStrange(heard))
     return false;
   if (intent.name === 'none') return true;
-  if (isAnswering(memory, message)) return false;
+  if (isAnswering(memory, heard, message)) return false;
   // What is read for sure as a question is one, though it tells nothing new; but a turn of somebody else's may be a joke of it.
   const isOfOther = read.frame !== undefined && read.frame.from !== personKey(message.from);
   if (heard.certainty >= leastSure && !isOfOther && !intent.isArgument) return false;

@@ -132,6 +132,21 @@ function isAllOne(readings: readonly Reading[], heard: Heard, answerOf: AnswerOf
   return shareOf(alike) >= leastAlike;
 }
 
+/** Less sure than this, the likeliest reading is a guess: where another question may be meant as well, it is asked which. */
+const leastHeard = 0.4;
+/** As likely as this, another question may be meant. */
+const leastOther = 0.05;
+
+/** Of a guess, the likeliest two questions. */
+function guessed(readings: readonly Reading[], heard: Heard): Two | undefined {
+  if (heard.certainty >= leastHeard) return undefined;
+  const [first] = readings as readonly [Reading];
+  const other = readings.find(
+    ({ intent, probability }) => intent !== first.intent && !unasked.has(intent) && probability >= leastOther,
+  );
+  return other && apart(first, other, heard);
+}
+
 const untold: AnswerOf = () => undefined;
 
 /**
@@ -145,6 +160,8 @@ export function twoReadings(heard: Heard, answerOf: AnswerOf = untold): Two | un
   const [first, second] = readings;
   if (!first || unasked.has(first.intent)) return undefined;
   if (isPlainEnough(readings, heard) || isAllOne(readings, heard, answerOf)) return undefined;
+  const guess = guessed(readings, heard);
+  if (guess) return guess;
   const isTwo =
     second !== undefined &&
     !unasked.has(second.intent) &&
