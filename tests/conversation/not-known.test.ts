@@ -50,14 +50,18 @@ describe('lines that say it', () => {
     expect(said).not.toContain('?');
   });
 
-  test.each(['where do I find that?', 'how can I tell', "where's that written", 'how do I measure it'])(
-    '%s is answered by the place first',
-    text => {
-      const said = answersTo(asks, `ann: ${text}`);
-      expect(said).toMatch(/^The battery’s size stands on its label/);
-      expect(said).toContain('With typical gear, it lasts about 34 hours');
-    },
-  );
+  test.each([
+    'where do I find that?',
+    'how can I tell',
+    "where's that written",
+    'how do I measure it',
+    'how would i read that',
+    'what do you mean',
+  ])('%s is answered by the place first', text => {
+    const said = answersTo(asks, `ann: ${text}`);
+    expect(said).toMatch(/^The battery’s size stands on its label/);
+    expect(said).toContain('With typical gear, it lasts about 34 hours');
+  });
 });
 
 describe('lines that say something else', () => {
@@ -70,6 +74,7 @@ describe('lines that say something else', () => {
     'is that normal?',
     'the usual suspects',
     'where do I find the camp',
+    'how do I get to the beach',
     'average day out here',
     'forgot the charger',
     'no worries',

@@ -38,12 +38,12 @@ const unknown = phrases(`
   guess as good, your guess as good as, your guess as good
 `);
 
-/** Where it is to be found. */
-const where = phrases(`
-  where, how do find, how can find, how would find, how find, how do tell, how can tell, how would tell, how tell, how do check, how can check
-  how would check, how check, how do measure, how can measure, how would measure, how measure, how do see, how can see, how would see
-  how do work out, how work out, how do get, what do look
-`);
+/** Where it is to be found, or what it is. */
+const where = phrases('where, what do look, what do you mean, what you mean, what does mean, what mean');
+
+/** "How can I tell": what stands behind "how", and the words that come between. */
+export const helping = words('do does can could would should might did');
+export const finding = words('find tell check measure see read look work get spot test');
 
 /** That it is what others have too. */
 const usual = phrases(`

@@ -18,6 +18,8 @@ import {
   deniedOf,
   denying,
   fillers,
+  finding,
+  helping,
   notKnowing,
   ofNobody,
   ofOthers,
@@ -43,6 +45,8 @@ function foundAt(said: readonly string[], at: number): Saying | undefined {
     const how = (['unknown', 'where', 'usual'] as const).find(one => notKnowing[one].has(phrase));
     if (how) return { how, length };
   }
+  const after = helping.has(said[at + 1] ?? '') ? at + 2 : at + 1;
+  if (said[at] === 'how' && finding.has(said[after] ?? '')) return { how: 'where', length: after + 1 - at };
   const next = said[at + 1] ?? '';
   if (!denying.has(said[at] ?? '')) return undefined;
   if (denied.has(next)) return { how: 'unknown', length: 2 };
