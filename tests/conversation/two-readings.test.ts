@@ -66,6 +66,10 @@ describe('readings of a question that would be answered with the same words', ()
     const says = twoReadings(asRead(0.1), byPlace)?.options.map(({ say }) => say);
     expect(says).toEqual(['in Broome', 'in Kununurra']);
   });
+  test('so is one that only leaves out what the likeliest takes', () => {
+    const { durationH: _d, ...bare } = once;
+    expect(twoReadings(read(['run-time', once, 0.45], ['run-time', bare, 0.4]))).toBeUndefined();
+  });
   test('are never offered against each other', () => {
     const torn = read(['run-time', here, 0.41], ['run-time', there, 0.15], ['run-time', once, 0.1]);
     const says = twoReadings(torn, byLoads)?.options.map(({ say }) => say);

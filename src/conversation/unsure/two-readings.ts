@@ -113,6 +113,18 @@ interface Alike {
   readonly other?: Reading;
 }
 
+/** Whether all that a part tells stands in the whole: it leaves out what the whole takes. */
+function isIn(part: unknown, whole: unknown): boolean {
+  if (Array.isArray(part))
+    return Array.isArray(whole) && part.every(row => whole.some(other => isIn(row, other)));
+  if (typeof part !== 'object' || part === null) return part === whole;
+  return (
+    typeof whole === 'object' &&
+    whole !== null &&
+    Object.entries(part).every(([key, value]) => isIn(value, (whole as Record<string, unknown>)[key]))
+  );
+}
+
 /** Holds the answers of the likeliest readings of one question against that of the first. */
 function alikeIn(readings: readonly Reading[], heard: Heard, answerOf: AnswerOf): Alike {
   const [first, ...others] = readings as readonly [Reading, ...Reading[]];
@@ -123,7 +135,9 @@ function alikeIn(readings: readonly Reading[], heard: Heard, answerOf: AnswerOf)
     const isOfQuestion = one.intent === first.intent;
     said ??= isOfQuestion ? answerOf(first.intent, factsIn(first.stated, heard)) : undefined;
     const isAlike =
-      isOfQuestion && said !== undefined && answerOf(one.intent, factsIn(one.stated, heard)) === said;
+      isOfQuestion &&
+      (isIn(one.stated, first.stated) ||
+        (said !== undefined && answerOf(one.intent, factsIn(one.stated, heard)) === said));
     if (isAlike) share += one.probability;
     else other ??= one;
   }
