@@ -13,8 +13,7 @@ export function asDriven(heard: Heard): Heard {
   if (hours === undefined || !recognised.words.some(word => driving.has(word))) return heard;
   const isOfQuestion = ({ intent }: (typeof options)[number]): boolean => intent === heard.intent;
   const driven = options.find(
-    one =>
-      isOfQuestion(one) && one.stated.drivingHoursPerDay === hours && one.stated.durationH === undefined,
+    one => isOfQuestion(one) && one.stated.drivingHoursPerDay === hours && one.stated.durationH === undefined,
   );
   if (!driven) return heard;
   const isTold = ({ stated }: (typeof options)[number]): boolean => stated.durationH === hours;
