@@ -8,12 +8,12 @@ import { ownFrame, personKey } from '../kept/recall.ts';
 import type { Memory } from '../memory.ts';
 import type { Message } from '../message.ts';
 import { isAsking, isAskingMore, opensAsking } from '../turns/asking.ts';
-import { isCalled } from '../turns/called.ts';
+import { isBotCalled } from '../turns/called.ts';
 import { isSaying } from '../turns/claims.ts';
 import { isAnsweredLast, isArgued } from '../turns/dispute.ts';
 import { opensTurn } from '../turns/lean.ts';
 import { leastSure } from '../unsure/sureness.ts';
-import { isCalled as isNamed } from '../whose/people.ts';
+import { isCalled } from '../whose/people.ts';
 
 /** Whether a question is told once more, another way: nothing new is said, and the question before is answered. */
 export const isReplay = ({ heard, frame, intent }: Interpreted): boolean =>
@@ -27,7 +27,7 @@ const asksAnew: readonly Cue[] = ['ask-working', 'ask-why', 'simpler', 'same-aga
 
 /** Whether it names whose gear it is of: "n Jo's". */
 const isOfNamed = ({ owner, cues, recognised: { words } }: Heard): boolean =>
-  owner !== undefined && isNamed(owner, words) && !cues.has('thanks');
+  owner !== undefined && isCalled(owner, words) && !cues.has('thanks');
 
 /**
  * Whether it only looks like the question before: nothing new, nothing asked ("ta", "better", "pfff"), or thanks with
@@ -39,7 +39,7 @@ function isSideTalk(read: Interpreted, message: Message): boolean {
   if (
     onto ||
     text.includes('?') ||
-    isCalled(heard, message) ||
+    isBotCalled(heard, message) ||
     isOfNamed(heard) ||
     opensAsking(heard) ||
     (heard.words > 1 && (isAskingMore(heard) || asksAnew.some(cue => heard.cues.has(cue))))
@@ -57,7 +57,7 @@ const ofRig: readonly Cue[] = ['rig', 'show', 'save', 'mine'];
 /** Whether it is taken for a word on a rig and yet tells nothing, shows nothing, and takes nothing off that is there. */
 function isIdleRig({ intent, heard, setting }: Interpreted, message: Message): boolean {
   if (intent.name !== 'rig' || heard.undo || heard.corrects || heard.owner !== undefined) return false;
-  if (isCalled(heard, message) || opensAsking(heard)) return false;
+  if (isBotCalled(heard, message) || opensAsking(heard)) return false;
   if (ofRig.some(cue => heard.cues.has(cue)) || heard.cues.has('own-statement')) return false;
   // "Nice fridge": a thing that is only named is nobody's yet.
   const gear = Object.entries(gearIn(heard.facts));
@@ -68,7 +68,7 @@ function isIdleRig({ intent, heard, setting }: Interpreted, message: Message): b
 
 /** Whether it is said to the bot: by its name, or by a question. */
 const isAddressed = (heard: Heard, message: Message): boolean =>
-  message.onto !== undefined || message.text.includes('?') || isCalled(heard, message);
+  message.onto !== undefined || message.text.includes('?') || isBotCalled(heard, message);
 
 /**
  * Whether somebody sets a figure of their own against a claim that stands, plainly so by its reading or out loud; against

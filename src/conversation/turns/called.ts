@@ -10,7 +10,7 @@ import { isAsking } from './asking.ts';
 const names: ReadonlySet<string> = new Set(['bot', 'billywatt']);
 
 /** Whether the bot is called: by its name or by its kind. */
-export const isCalled = ({ recognised: { words } }: Heard, { isCalled: isByName }: Message): boolean =>
+export const isBotCalled = ({ recognised: { words } }: Heard, { isCalled: isByName }: Message): boolean =>
   isByName === true || words.some(word => names.has(word));
 
 /** Less likely than this a reading is none. */
@@ -18,7 +18,7 @@ const leastLikely = 0.05;
 
 /** What asks something of the bot by name is no talk among people: it is taken for the likeliest question, however unsure. */
 export function calledOn(heard: Heard, message: Message): Heard {
-  if (heard.intent !== 'none' || heard.cues.has('thanks') || !isCalled(heard, message)) return heard;
+  if (heard.intent !== 'none' || heard.cues.has('thanks') || !isBotCalled(heard, message)) return heard;
   const { recognised } = heard;
   const words = recognised.words.filter(word => !names.has(word));
   if (!isAsking({ ...heard, recognised: { ...recognised, words } }) && !heard.cues.has('question-mark'))
