@@ -1,5 +1,4 @@
 import { duration, span } from '#answer/say.ts';
-import { blocksOf, isOnCharge } from '#engine/battery/rest.ts';
 import type { Mention } from '#language/recognise/mention.ts';
 import { plain, significant } from '#quantity/round.ts';
 import type { Chemistry, Facts } from '#rig/rig.ts';
@@ -8,6 +7,7 @@ import { amountsOf } from '../figures-told.ts';
 import { levelByVolts } from '../level.ts';
 import { chemistryName } from '../words.ts';
 import { isNearVolts } from './against.ts';
+import { blocksOf, isOnCharge } from './compute.ts';
 
 /** What stands on a battery monitor. */
 interface ReadOut {

@@ -104,6 +104,8 @@ export type AnswerOf = (intent: IntentName, facts: Stated) => string | undefined
 
 /** How many readings are tried out for their answers. */
 const mostTried = 4;
+/** At least this share of all readings with the same words for an answer: then there is nothing to ask. */
+const leastAlike = 0.93;
 /** Less sure than this, what was meant is likely none of them. */
 const leastOfAlike = 0.4;
 
@@ -176,7 +178,8 @@ export function twoReadings(heard: Heard, answerOf: AnswerOf = untold): Two | un
   const { share, other: second } = alikeIn(readings, heard, answerOf);
   // As sure as one reading of them is, so much surer are all that are answered alike.
   const certainty = (heard.certainty * share) / first.probability;
-  if (heard.certainty >= leastOfAlike && certainty >= leastSure) return undefined;
+  const isAllOne = share >= leastAlike || certainty >= leastSure;
+  if (heard.certainty >= leastOfAlike && isAllOne) return undefined;
   const isTwo =
     second !== undefined &&
     !unasked.has(second.intent) &&
