@@ -187,6 +187,14 @@ export function twoReadings(heard: Heard, answerOf: AnswerOf = untold): Two | un
   const isPlain =
     plain.has(first.intent) ||
     ((heard.certainty >= leastSureAlone || isBareQuestion(readings)) && !isMedical(first));
+  // Of two questions the likelier, where only that one can be answered.
+  const isOnlyAnswer =
+    isTwo &&
+    first.intent !== second.intent &&
+    heard.certainty >= leastOfAlike &&
+    answerOf(first.intent, factsIn(first.stated, heard)) !== undefined &&
+    answerOf(second.intent, factsIn(second.stated, heard)) === undefined;
+  if (isOnlyAnswer) return undefined;
   return (
     (isTwo && apart(first, second, heard)) ||
     (isPlain || isOnlyNamed(first, heard) ? undefined : checked(first, heard))
