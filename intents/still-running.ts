@@ -19,13 +19,9 @@ export function stillRunning(before: Stated, now: Stated): Stated {
   if (!now.loads || !before.loads) return now;
   const loads = now.loads.map(load => {
     const old = before.loads?.find(one => isSameName(one.name, load.name));
-    const isOther =
-      old?.currentA !== undefined && load.currentA !== undefined && old.currentA !== load.currentA;
-    const isRunning =
-      isOther &&
-      load.currentA >= leastOfBefore * old.currentA &&
-      readingOf(old) === 'running' &&
-      readingOf(load) === 'average';
+    const [was = 0, is = 0] = [old?.currentA, load.currentA];
+    const isNear = is !== was && is > 0 && is >= leastOfBefore * was;
+    const isRunning = old && isNear && readingOf(old) === 'running' && readingOf(load) === 'average';
     return isRunning ? { ...load, isAverage: false } : load;
   });
   return { ...now, loads };
