@@ -14,11 +14,13 @@ import { solarQuestions } from './solar-table.ts';
 import { statementQuestions } from './statements-table.ts';
 import { upkeepQuestions } from './upkeep-table.ts';
 import { useQuestions } from './use-table.ts';
+import { vanQuestions } from './van-table.ts';
 import { wordQuestions } from './words-table.ts';
 
 /** Special ones before general ones. Common practice throughout; volts as in the tables of the engine. */
 export const plainQuestions: readonly PlainQuestion[] = [
   ...statementQuestions,
+  ...vanQuestions,
   ...careQuestions,
   ...fittingQuestions,
   ...knowingQuestions,
