@@ -8,7 +8,7 @@ import type { RequestContext } from '../intent.ts';
 export interface RigChange {
   /** "" is the chat's own. */
   readonly owner: string;
-  readonly did: 'shown' | 'kept' | 'changed' | 'undone' | 'theirs' | 'unknown' | 'full' | 'big';
+  readonly did: 'shown' | 'kept' | 'added' | 'changed' | 'undone' | 'theirs' | 'unknown' | 'full' | 'big';
   readonly rig: Rig;
   /** Names that were to go, but are not there. */
   readonly missed: readonly string[];
@@ -59,6 +59,17 @@ function asNamed(gear: Rig, old: Rig | undefined, { corrects, cues }: RequestCon
   return only && old?.loads?.length === 1 ? { ...rest, loads: [{ ...load, name: only.name }] } : gear;
 }
 
+/** Whether all that was told before still stands in what is told now, with more said of it or beside it. */
+function isStillIn(old: unknown, now: unknown): boolean {
+  if (typeof old !== 'object' || old === null) return old === now;
+  if (typeof now !== 'object' || now === null) return false;
+  if (Array.isArray(old))
+    return Array.isArray(now) && old.every(one => now.some(other => isStillIn(one, other)));
+  return Object.entries(old).every(([key, value]) => isStillIn(value, (now as Record<string, unknown>)[key]));
+}
+
+const isSaidBefore = (old: Rig, rig: Rig): boolean => isStillIn(old, rig) && isStillIn(rig, old);
+
 /** Works out the rig after the message. */
 export function changeRig(setting: RequestContext): RigChange {
   const { parsed, rigs, undo } = setting;
@@ -86,5 +97,6 @@ export function changeRig(setting: RequestContext): RigChange {
   if (isBig) return { owner, did: 'big', rig: old ?? {}, missed: [] };
   const isRemoved = JSON.stringify(prune(left)) !== JSON.stringify(old ?? {});
   const missed = removed.length > 0 && !isRemoved ? removed : [];
-  return { owner, did: old ? 'changed' : 'kept', rig, missed };
+  const did = !old || isSaidBefore(old, rig) ? 'kept' : isStillIn(old, rig) ? 'added' : 'changed';
+  return { owner, did, rig, missed };
 }

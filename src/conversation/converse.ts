@@ -14,6 +14,7 @@ import type { Facts } from '#rig/rig.ts';
 import { silence, toAnswer, toldOf } from './answering/answer.ts';
 import { countedLines } from './answering/counted.ts';
 import { withNoChange, withReasonFirst } from './answering/no-change.ts';
+import { askedOpenly } from './answering/open-asked.ts';
 import { isEmergency, safe } from './answering/safe.ts';
 import { isReplay, isSilent, isStrange } from './answering/silence.ts';
 import { type Heard, hear } from './hear.ts';
@@ -210,7 +211,10 @@ function answer(
     return { memory: left, answer: silence(heard) };
   }
   const concepts = hazards.length > 0 ? new Set(meaningOf(message.text).map(one => one.concept)) : undefined;
-  const danger = { codes: hazards, intent: intent.name, facts, isSaid, ...(concepts && { concepts }) };
+  const known = hazards.filter(code => memory.frames.some(frame => frame.hazards?.includes(code)));
+  const isCheck = cues.has('ask-can-it');
+  const about = { intent: intent.name, facts, isSaid, isCheck, known };
+  const danger = { codes: hazards, ...about, ...(concepts && { concepts }) };
   if (isEmergency(hazards)) {
     const reply = safe({ headline: '' }, { ...danger, isBack: false });
     // Nothing of it is kept but that it was said: the next line ("out now, still smoking") is of it.
@@ -256,7 +260,7 @@ function answer(
     : isAgain && cues.has('ask-why') && !isWorkingShown
       ? withReasonFirst(full)
       : withNoChange(full, read);
-  const reply = safe(shown, { ...danger, isBack });
+  const reply = safe(hazards.length > 0 ? shown : askedOpenly(shown, read), { ...danger, isBack });
   const isTold = reply.figures !== undefined || full.remember?.rigs !== undefined;
   const counted = isBack || !isTold ? undefined : countedLines(read, whole);
   const isAnswered = (reply.figures ?? reply.working ?? reply.chart) !== undefined;

@@ -182,8 +182,13 @@ function changedRigs(memory: Memory, change: Readonly<Record<string, Rig | null>
   return rigs;
 }
 
-const withoutGear = (facts: Stated): Stated =>
-  Object.fromEntries(Object.entries(facts).filter(([key]) => !ofRig.has(key))) as Stated;
+/** No air in a camp is hotter, °C: what is, is a battery's or a thing's own heat, and of nobody else's question. */
+const hottestAirC = 48;
+
+const withoutGear = ({ ambientC, ...facts }: Stated): Stated => ({
+  ...Object.fromEntries(Object.entries(facts).filter(([key]) => !ofRig.has(key))),
+  ...(ambientC !== undefined && ambientC <= hottestAirC && { ambientC }),
+});
 
 /** Told in the talk and no rig: days, driving, sky, and a charger without amps. */
 function passingOf(
