@@ -237,7 +237,8 @@ function answer(
       answer: toAnswer(reply, {
         intent: isAsked ? 'unclear' : first,
         ...toldOf(read),
-        ...(isAsked && { shared: two.shared }),
+        // A question back holds no figure of anybody's.
+        ...(isAsked && { shared: two.shared, lent: undefined }),
         counted: learntLines,
       }),
     };

@@ -230,7 +230,8 @@ function taken(
   const ofIt = rig ? [{ who: ofRig, facts: rig.rig, isRig: memory.rigs[rig.key] !== undefined }] : [];
   const [ofOwn, ofOther] = ofRig === undefined ? [ofIt, []] : [[], ofIt];
   const lentNow = lentIn(
-    facts,
+    // What was not decided yet is kept with all its facts, and whose they are.
+    two ? all : facts,
     resolved(said.facts, rig?.key === from ? rig.rig : undefined),
     [
       ...(borrowed ? [...borrowed.lent, { facts: borrowed.facts }] : []),
