@@ -134,7 +134,7 @@ describe('each question after “dunno”', () => {
     ['how should I wire my panels?', /^That hangs on the figures of your panels/, /Voc/],
     ['what’s the weakest part of my rig', /^What is weak in your rig/, /on its label/],
     ['which lasts longer', /^I can only weigh two things/, /AGM or lithium/],
-    ['how long will my cpap last', /^Somebody’s health depends on this[^?]*No guess here/, /on its label/],
+    ['how long will my cpap last', /^As it’s medical: half as much again[^?]*No guess here/, /on its label/],
   ])('%s is not guessed at', (asked, says, finds) => {
     const { last } = talk([`ann: ${asked}`, 'ann: dunno']);
     expect(last.text).toMatch(says);
