@@ -1,3 +1,4 @@
+import { isPartOf } from '#basics/part-of.ts';
 import { correct, isAmong, isOf } from '#rig/correct.ts';
 import { gearIn, hasGear } from '#rig/gear.ts';
 import { mergeBatteries, mergeFacts, removeFrom } from '#rig/merge.ts';
@@ -59,16 +60,7 @@ function asNamed(gear: Rig, old: Rig | undefined, { corrects, cues }: RequestCon
   return only && old?.loads?.length === 1 ? { ...rest, loads: [{ ...load, name: only.name }] } : gear;
 }
 
-/** Whether all that was told before still stands in what is told now, with more said of it or beside it. */
-function isStillIn(old: unknown, now: unknown): boolean {
-  if (typeof old !== 'object' || old === null) return old === now;
-  if (typeof now !== 'object' || now === null) return false;
-  if (Array.isArray(old))
-    return Array.isArray(now) && old.every(one => now.some(other => isStillIn(one, other)));
-  return Object.entries(old).every(([key, value]) => isStillIn(value, (now as Record<string, unknown>)[key]));
-}
-
-const isSaidBefore = (old: Rig, rig: Rig): boolean => isStillIn(old, rig) && isStillIn(rig, old);
+const isSaidBefore = (old: Rig, rig: Rig): boolean => isPartOf(old, rig) && isPartOf(rig, old);
 
 /** Works out the rig after the message. */
 export function changeRig(setting: RequestContext): RigChange {
@@ -97,6 +89,6 @@ export function changeRig(setting: RequestContext): RigChange {
   if (isBig) return { owner, did: 'big', rig: old ?? {}, missed: [] };
   const isRemoved = JSON.stringify(prune(left)) !== JSON.stringify(old ?? {});
   const missed = removed.length > 0 && !isRemoved ? removed : [];
-  const did = !old || isSaidBefore(old, rig) ? 'kept' : isStillIn(old, rig) ? 'added' : 'changed';
+  const did = !old || isSaidBefore(old, rig) ? 'kept' : isPartOf(old, rig) ? 'added' : 'changed';
   return { owner, did, rig, missed };
 }

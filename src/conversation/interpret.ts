@@ -107,6 +107,8 @@ export function interpret(memory: Memory, message: Message, said: Heard, options
   const heard = ofArgument(memory, turnOfTalk(memory, message, leaning) ?? sideTalk(leaning) ?? leaning);
   const tried = new Map<string, Worked>();
   const answerOf: AnswerOf = (intent, facts) => {
+    const known = tried.get(keyOf(intent, facts));
+    if (known) return known.reply.headline;
     const it = taken(memory, message, { ...heard, intent, facts }, undefined, options);
     const { ready } = it;
     if (!ready) return undefined;

@@ -12,7 +12,8 @@ const againCues = ['ask-working', 'simpler'] as const;
 /** Whether it asks something in which gear is named: "how many panels for an air con". */
 const asksOfGear = (heard: Heard): boolean =>
   isAsking(heard) && heard.recognised.mentions.some(({ kind }) => gearKinds.has(kind));
-const gearKinds: ReadonlySet<string> = new Set(
+/** Kinds of words that name gear. */
+export const gearKinds: ReadonlySet<string> = new Set(
   'thing battery chemistry station solar controller charger inverter cable fuse alternator monitor bms'.split(
     ' ',
   ),

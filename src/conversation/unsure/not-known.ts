@@ -10,6 +10,7 @@ import { ownFrame, personKey } from '../kept/recall.ts';
 import { pick } from '../kept/remembered.ts';
 import type { Frame, Memory } from '../memory.ts';
 import type { Message } from '../message.ts';
+import { gearKinds } from '../turns/side-talk.ts';
 import {
   asks,
   besides,
@@ -53,13 +54,6 @@ function foundAt(said: readonly string[], at: number): Saying | undefined {
   return deniedOf.has(next) ? { how: 'unknown', length: 2, isOf: true } : undefined;
 }
 
-/** Kinds of words that the bot's questions are about. */
-const gearKinds: ReadonlySet<string> = new Set(
-  'thing battery chemistry station solar controller charger inverter cable fuse alternator monitor bms amount'.split(
-    ' ',
-  ),
-);
-
 /**
  * How a short line says that what was asked for isn't known, if it says that.
  * @param most so many words it may have that are of something else
@@ -78,7 +72,9 @@ function notKnownIn(
   const said = all.filter(word => !fillers.has(word) && !ofOthers.has(word) && word !== asked);
   if (said.length === 1 && Object.hasOwn(sayingAlone, present(said[0]))) return sayingAlone[present(said[0])];
   const gear = new Set(
-    mentions.flatMap(({ kind, from, to }) => (gearKinds.has(kind) ? words.slice(from, to) : [])),
+    mentions.flatMap(({ kind, from, to }) =>
+      gearKinds.has(kind) || kind === 'amount' ? words.slice(from, to) : [],
+    ),
   );
   const isOwn = (word: string | undefined): boolean =>
     word !== undefined && !besides.has(word) && !gear.has(word);

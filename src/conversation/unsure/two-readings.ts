@@ -1,4 +1,5 @@
 import type { IntentName } from '#answer/answer.ts';
+import { isPartOf } from '#basics/part-of.ts';
 import { intentNamed } from '#intents';
 import type { ParsedMessage } from '#language/reading.ts';
 import type { Claim, Stated } from '#rig/rig.ts';
@@ -115,18 +116,6 @@ interface Alike {
   readonly other?: Reading;
 }
 
-/** Whether all that a part tells stands in the whole: it leaves out what the whole takes. */
-function isIn(part: unknown, whole: unknown): boolean {
-  if (Array.isArray(part))
-    return Array.isArray(whole) && part.every(row => whole.some(other => isIn(row, other)));
-  if (typeof part !== 'object' || part === null) return part === whole;
-  return (
-    typeof whole === 'object' &&
-    whole !== null &&
-    Object.entries(part).every(([key, value]) => isIn(value, (whole as Record<string, unknown>)[key]))
-  );
-}
-
 /** Holds the answers of the likeliest readings of one question against that of the first. */
 function alikeIn(readings: readonly Reading[], heard: Heard, answerOf: AnswerOf): Alike {
   const [first, ...others] = readings as readonly [Reading, ...Reading[]];
@@ -138,7 +127,7 @@ function alikeIn(readings: readonly Reading[], heard: Heard, answerOf: AnswerOf)
     said ??= isOfQuestion ? answerOf(first.intent, factsIn(first.stated, heard)) : undefined;
     const isAlike =
       isOfQuestion &&
-      (isIn(one.stated, first.stated) ||
+      (isPartOf(one.stated, first.stated) ||
         (said !== undefined && answerOf(one.intent, factsIn(one.stated, heard)) === said));
     if (isAlike) share += one.probability;
     else other ??= one;
