@@ -90,6 +90,12 @@ export interface Needs<N = Facts> {
   parse(stated: Stated): N;
 }
 
+/** What words and figures ask of a question: its subject, and which of the facts told with it are gone by. */
+export interface AskedByFigures {
+  readonly subject: string;
+  readonly takes: readonly (keyof Facts)[];
+}
+
 /** A question the bot can answer: one folder of `intents/`. */
 export interface Intent<N = Facts> {
   readonly name: IntentName;
@@ -116,6 +122,8 @@ export interface Intent<N = Facts> {
   readonly subjectIn?: (words: readonly string[], text: string) => string | undefined;
   /** Whether a message's words ask this, whatever it was read as, or where that is unsure: for what is answered in words, without a sum. */
   readonly isAskedBy?: (parsed: ParsedMessage, about?: string) => 'for-sure' | 'if-unsure' | undefined;
+  /** What of it a message's words and figures together ask, whatever it was read as: for what is worked out of figures that no fact holds. */
+  readonly askedByFigures?: (parsed: ParsedMessage) => AskedByFigures | undefined;
   /** What it is about, in the one word that people would say ("fuse"): what "it" is in the next line. */
   readonly thing?: string;
   /** What it needs where the words name its subject, in place of `needs`. */

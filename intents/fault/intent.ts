@@ -2,14 +2,18 @@ import { withAsides } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
 import { overVolts } from '../over-volts.ts';
 import { spotted } from '../spotting.ts';
+import { withWorked } from '../worked-beside.ts';
 import { answerFault } from './answer.ts';
 import { faultAsides } from './asides-table.ts';
+import { chargerStates } from './charger-states-table.ts';
 import { checkAsides } from './checks-table.ts';
 import { computeFault } from './compute.ts';
 import { judgedAsides } from './judged-table.ts';
 import { mishapAsides } from './mishaps-table.ts';
 import { normalAsides } from './normal-table.ts';
+import { ownTemperature } from './own-temperature.ts';
 import { panelReadings } from './panel-reading.ts';
+import { putIn } from './put-in.ts';
 import { symptoms } from './symptoms-table.ts';
 
 const wrong = defineIntent({
@@ -51,10 +55,21 @@ const wrong = defineIntent({
     answerFault(facts, computeFault(facts, setting)),
 });
 
-const known = withAsides(
-  wrong,
-  [...panelReadings, ...mishapAsides, ...checkAsides, ...normalAsides, ...judgedAsides, ...faultAsides],
-  () => false,
+const known = withWorked(
+  withAsides(
+    wrong,
+    [
+      ...panelReadings,
+      ...mishapAsides,
+      ...chargerStates,
+      ...checkAsides,
+      ...normalAsides,
+      ...judgedAsides,
+      ...faultAsides,
+    ],
+    () => false,
+  ),
+  [putIn, ownTemperature],
 );
 
 /** Over this the volts are too many on any kind of battery, V of 12, but for the cold: then a good charger raises them, °C. */

@@ -43,6 +43,8 @@ export interface Heard extends ParsedMessage {
   readonly isAppeal?: true;
   /** The other question that the message asks. */
   readonly beside?: string;
+  /** What its words and figures ask beyond its facts, where they put that beyond doubt. */
+  readonly subject?: string;
   /** It was read as a comparison, of two people's gear. */
   readonly isRivalry?: true;
 }

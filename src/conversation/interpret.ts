@@ -47,7 +47,7 @@ import { leanOn, namedBy, subjectBefore } from './turns/subject.ts';
 import { toldGear, toldUnits } from './turns/told-gear.ts';
 import { turned } from './turns/turn.ts';
 import { type Missing, missingOf } from './unsure/ask-back.ts';
-import { askedBeside, askedPlainly } from './unsure/asked-plainly.ts';
+import { askedBeside, askedByFigures, askedPlainly } from './unsure/asked-plainly.ts';
 import { doubtOf } from './unsure/doubt.ts';
 import { type AnswerOf, factsIn, readingsOf, type Two, twoReadings } from './unsure/two-readings.ts';
 import { type Lent, lentIn, sourcesOf } from './whose/origins.ts';
@@ -101,6 +101,8 @@ export function interpret(memory: Memory, message: Message, said: Heard, options
   const argument = appealed(memory, message, said, own);
   if (argument) return taken(memory, message, argument, undefined, options);
   const told = asMeant(memory, message, said);
+  const byFigures = askedByFigures(told);
+  if (byFigures) return { ...taken(memory, message, byFigures, undefined, options), readAs: told };
   const plain = told.issues.length > 0 ? undefined : (toldGear(memory, message, told) ?? toldUnits(told));
   if (plain) return taken(memory, message, plain, undefined, options);
   const leaning = ofFrame(memory, message, told);

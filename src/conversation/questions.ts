@@ -1,6 +1,6 @@
 import { type IntentName, intentNames } from '#answer/answer.ts';
 import { intentNamed, intents } from '#intents';
-import type { Intent } from '#intents/intent.ts';
+import type { AskedByFigures, Intent } from '#intents/intent.ts';
 import type { ParsedMessage } from '#language/reading.ts';
 import type { Stated } from '#rig/rig.ts';
 
@@ -32,6 +32,17 @@ export function askedInWords(
   for (const { name, isAskedBy } of intents) {
     const asked = isAskedBy?.(parsed, about);
     if (asked) return { intent: name, isSure: asked === 'for-sure' };
+  }
+  return undefined;
+}
+
+/** The question that a message's words and figures ask together, whatever it was read as, if any. */
+export function askedInFigures(
+  parsed: ParsedMessage,
+): (AskedByFigures & { readonly intent: IntentName }) | undefined {
+  for (const { name, askedByFigures } of intents) {
+    const asked = askedByFigures?.(parsed);
+    if (asked) return { ...asked, intent: name };
   }
   return undefined;
 }

@@ -3,8 +3,11 @@ import type { Heard } from '../hear.ts';
 import type { Lean } from './lean.ts';
 
 /** What the words are about, by the question, or by any that is asked about. */
-export const namedBy = (of: readonly Intent[], { recognised: { words, text } }: Heard): string | undefined =>
-  of.map(intent => intent.subjectIn?.(words, text)).find(subject => subject !== undefined);
+export const namedBy = (
+  of: readonly Intent[],
+  { recognised: { words, text }, subject: asked }: Heard,
+): string | undefined =>
+  asked ?? of.map(intent => intent.subjectIn?.(words, text)).find(subject => subject !== undefined);
 
 /** What the question leant on was about, where it is the same question or was asked back about. */
 export const subjectBefore = ({ name }: Intent, { frame, extent }: Lean): string | undefined =>

@@ -1,12 +1,23 @@
 import { intentNamed } from '#intents';
+import type { Stated } from '#rig/rig.ts';
+import { isEmergency } from '../answering/safe.ts';
 import type { Heard } from '../hear.ts';
 import { aboutBefore } from '../kept/recall.ts';
 import type { Memory } from '../memory.ts';
 import type { Message } from '../message.ts';
-import { askedInWords } from '../questions.ts';
+import { askedInFigures, askedInWords } from '../questions.ts';
 import { isAsking } from '../turns/asking.ts';
 import { leastSure } from './sureness.ts';
 import type { Two } from './two-readings.ts';
+
+/** Nothing more of the reading counts, and nothing of it is unsure. */
+const settled = {
+  claims: [],
+  removed: [],
+  corrects: undefined,
+  certainty: 1,
+  options: [],
+} as const satisfies Partial<Heard>;
 
 /**
  * A plain question asked by a message's very words, of which nothing is worked out: in place of what would be asked
@@ -30,12 +41,24 @@ export function askedPlainly(
     ...heard,
     intent,
     facts: {},
-    claims: [],
-    removed: [],
-    corrects: undefined,
-    certainty: 1,
-    options: [],
+    ...settled,
   };
+}
+
+/**
+ * What a message's words and figures ask together ("12.6 last night, 12.3 this morning: how much did we use"), whatever
+ * it was read as; undefined where they don't, in an emergency, and where the bot's own words or a wish are what it is.
+ */
+export function askedByFigures(heard: Heard): Heard | undefined {
+  if (isEmergency(heard.hazards) || heard.issues.length > 0 || heard.forgetting || heard.undo)
+    return undefined;
+  const asked = askedInFigures(heard);
+  if (!asked) return undefined;
+  const { intent, subject, takes } = asked;
+  const facts = Object.fromEntries(
+    Object.entries(heard.facts).filter(([key]) => takes.includes(key as keyof Stated)),
+  ) as Stated;
+  return { ...heard, intent, subject, facts, ...settled };
 }
 
 /**
