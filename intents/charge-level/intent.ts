@@ -4,6 +4,7 @@ import { defineIntent } from '../define-intent.ts';
 import { computeLater } from '../level-later.ts';
 import type { Need } from '../needs.ts';
 import { whereFacts } from '../sun.ts';
+import { withWorked } from '../worked-beside.ts';
 import { answerAgainst } from './against.ts';
 import { answerChargeLevel } from './answer.ts';
 import { levelAsides } from './asides-table.ts';
@@ -12,8 +13,10 @@ import { answerCurrent, withFlow } from './current-alone.ts';
 import { answerEither } from './either-kind.ts';
 import { gravityAsides } from './gravity.ts';
 import { answerLater } from './later-answer.ts';
+import { leftAt } from './left-at.ts';
 import { readOuts } from './readout.ts';
 import { answerUsed } from './used-alone.ts';
+import { usedBetween } from './used-between.ts';
 
 const isLevelTold = ({ volts, batteries }: Facts): boolean =>
   volts !== undefined || !!batteries?.some(b => b.stateOfChargePercent !== undefined);
@@ -72,9 +75,12 @@ const level = defineIntent({
 });
 
 /** It reads 12.2 V: how full is it; and what people ask beside that. */
-export const chargeLevel = withAsides(
-  level,
-  [...readOuts, ...gravityAsides, ...levelAsides],
-  // "What volts is full" is read as a level of 100 %: only volts make it a sum.
-  ({ volts, chargeUsedAh, chargeLeftAh }) => (volts ?? chargeUsedAh ?? chargeLeftAh) !== undefined,
+export const chargeLevel = withWorked(
+  withAsides(
+    level,
+    [...readOuts, ...gravityAsides, ...levelAsides],
+    // "What volts is full" is read as a level of 100 %: only volts make it a sum.
+    ({ volts, chargeUsedAh, chargeLeftAh }) => (volts ?? chargeUsedAh ?? chargeLeftAh) !== undefined,
+  ),
+  [leftAt, usedBetween],
 );

@@ -4,9 +4,11 @@ import { defineIntent } from '../define-intent.ts';
 import { needLoads } from '../needs.ts';
 import { whereFacts } from '../sun.ts';
 import { drawFacts } from '../use.ts';
+import { withWorked } from '../worked-beside.ts';
 import { answerEnergyBudget } from './answer.ts';
 import { useAsides } from './asides-table.ts';
 import { computeEnergyBudget } from './compute.ts';
+import { stacksUp } from './stacks-up.ts';
 import { answerStandby } from './standby.ts';
 
 const budget = defineIntent({
@@ -38,4 +40,4 @@ const budget = defineIntent({
 });
 
 /** What do I use a day, and what people ask beside that. */
-export const energyBudget = withAsides(budget, useAsides);
+export const energyBudget = withWorked(withAsides(budget, useAsides), [stacksUp]);

@@ -6,6 +6,7 @@ import { needBattery, needLoads } from '../needs.ts';
 import { isSpotted } from '../spotting.ts';
 import { whereFacts } from '../sun.ts';
 import { drawFacts } from '../use.ts';
+import { withWorked } from '../worked-beside.ts';
 import { answerAhLeft, leftAlone } from './ah-left.ts';
 import { answerRunTime, asksWhether } from './answer.ts';
 import { lastingAsides } from './asides-table.ts';
@@ -13,6 +14,7 @@ import { answerCharges } from './charges.ts';
 import { compareRigs } from './compare.ts';
 import { computeRunTime, type RunTimeFacts } from './compute.ts';
 import { answerIfLithium, ifLithium } from './if-lithium.ts';
+import { netOfTwo } from './net-of-two.ts';
 import { answerShare } from './share.ts';
 import { stoppingAt } from './stop-at.ts';
 import { answerTypical, answerUsualUse, ofTypical, typicalRunTime } from './typical.ts';
@@ -102,4 +104,4 @@ const lasts: Intent<RunTimeFacts> = defineIntent<RunTimeFacts>({
 });
 
 /** How long will it last, will it last N days; and what people ask beside that. */
-export const runTime: Intent<RunTimeFacts> = withAsides(lasts, lastingAsides);
+export const runTime: Intent<RunTimeFacts> = withWorked(withAsides(lasts, lastingAsides), [netOfTwo]);
