@@ -27,6 +27,10 @@ export function pointsBetween(upperV: number, lowerV: number, chemistry: Chemist
     : { value, low: held(Math.min(...all) - readingPoints), high: held(Math.max(...all) + readingPoints) };
 }
 
+/** How full it likely is by rested volts, %. */
+export const percentAtRest = (volts: number, chemistry: Chemistry): number =>
+  chargeAtRest(volts, chemistry).value;
+
 /** Lead-acid at rest reads no more, V a 12 V block: both over it, and nobody said which kind, it is likely lithium. */
 const leadFullV = 12.9;
 

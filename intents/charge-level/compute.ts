@@ -5,6 +5,8 @@ import { chargeRow } from '#engine/battery/charge-table.ts';
 import { restVoltsAt } from '#engine/battery/rest.ts';
 import { chargeLeft } from '#engine/battery/rules.ts';
 import { chemistryRow } from '#engine/battery/tables.ts';
+import { chargeMissing } from '#engine/charging/rules.ts';
+import { currentOverHours } from '#engine/loads/rules.ts';
 import type { Range } from '#quantity/range.ts';
 import type { Chemistry, Facts } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
@@ -85,3 +87,17 @@ export function computeChargeLevel(facts: Facts, setting: RequestContext): Charg
 
 /** The battery's size (Ah), a usual one where none is told. */
 export const sizeAh = (facts: Facts): number => bankIn(facts)?.capacityAh ?? 100;
+
+/** The working of what went out between two readings: the share of the capacity, and the average over the hours. */
+export function traceUsed(
+  usedAh: number,
+  {
+    points,
+    capacityAh: C,
+  }: { readonly points?: number | undefined; readonly capacityAh?: number | undefined },
+  hours: number | undefined,
+  trace: Trace,
+): void {
+  if (points !== undefined && C !== undefined) run(chargeMissing, { C, s_1: points / 100, s_0: 0 }, trace);
+  if (hours !== undefined && hours > 0) run(currentOverHours, { Q: usedAh, t: hours }, trace);
+}

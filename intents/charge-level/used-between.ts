@@ -1,13 +1,9 @@
 import type { Reply } from '#answer/reply.ts';
 import { exactly, rounded, span } from '#answer/say.ts';
 import { present } from '#basics/present.ts';
-import { isOnCharge } from '#engine/battery/rest.ts';
-import { chargeMissing } from '#engine/charging/rules.ts';
-import { currentOverHours } from '#engine/loads/rules.ts';
 import type { Range } from '#quantity/range.ts';
 import { decimals, plain, significant } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
-import { run } from '#rule/rule.ts';
 import { Trace } from '#rule/trace.ts';
 import { figure, workingOf } from '../figures.ts';
 import type { RequestContext } from '../intent.ts';
@@ -16,6 +12,7 @@ import { exact, kindRead, kindSaid, pointsBetween, times, within } from '../poin
 import { type ReadTwice, readTwice } from '../read-twice.ts';
 import { isSpotted } from '../spotting.ts';
 import type { WorkedBeside } from '../worked-beside.ts';
+import { isOnCharge, traceUsed } from './compute.ts';
 
 /** Whether it went down, from a level that no charger held up. */
 function isOf(read: ReadTwice): boolean {
@@ -97,9 +94,7 @@ function answerUsed(read: ReadTwice, facts: Facts, setting: RequestContext): Rep
   const used = usedOf(read, points);
   const { capacityAh, hours } = read;
   const isShare = read.of === 'volts' || read.of === 'percent';
-  if (used && points && capacityAh !== undefined && isShare)
-    run(chargeMissing, { C: capacityAh, s_1: points.value / 100, s_0: 0 }, trace);
-  if (used && hours) run(currentOverHours, { Q: used.value, t: hours }, trace);
+  if (used) traceUsed(used.value, isShare ? { points: points?.value, capacityAh } : {}, hours, trace);
   const { words } = setting.parsed.recognised;
   const asksDaily = used !== undefined && hours !== undefined && hours > 0 && isSpotted(words, daily);
   const perDay = asksDaily ? `About ${rounded((24 * used.value) / hours)} Ah a day at that rate.` : undefined;

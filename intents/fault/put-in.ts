@@ -2,7 +2,6 @@ import type { Verdict } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
 import { exactly, rounded } from '#answer/say.ts';
 import { present } from '#basics/present.ts';
-import { chargeAtRest } from '#engine/battery/rest.ts';
 import type { ParsedMessage } from '#language/reading.ts';
 import type { Range } from '#quantity/range.ts';
 import { decimals, plain, significant } from '#quantity/round.ts';
@@ -10,7 +9,7 @@ import type { Facts } from '#rig/rig.ts';
 import { figure } from '../figures.ts';
 import { amountsOf } from '../figures-told.ts';
 import type { RequestContext } from '../intent.ts';
-import { exact, kindRead, kindSaid, pointsBetween, times, within } from '../points-between.ts';
+import { exact, kindRead, kindSaid, percentAtRest, pointsBetween, times, within } from '../points-between.ts';
 import { type ReadTwice, readTwice } from '../read-twice.ts';
 import { isSpotted } from '../spotting.ts';
 import type { WorkedBeside } from '../worked-beside.ts';
@@ -75,7 +74,7 @@ function putInOf(facts: Facts, parsed: ParsedMessage): PutIn | undefined {
   const isGiven = amps !== undefined && hours !== undefined && !read.isRough;
   const startPercent =
     read.of === 'volts'
-      ? chargeAtRest(first, kind).value
+      ? percentAtRest(first, kind)
       : read.of === 'percent'
         ? first
         : (100 * first) / present(capacityAh);

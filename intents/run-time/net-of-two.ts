@@ -1,7 +1,5 @@
 import type { Reply } from '#answer/reply.ts';
 import { duration, timeSpan } from '#answer/say.ts';
-import { bankAssumptions } from '#engine/battery/usable.ts';
-import { exploreRunTime } from '#engine/loads/lasting.ts';
 import type { ParsedMessage } from '#language/reading.ts';
 import type { Mention } from '#language/recognise/mention.ts';
 import { plain } from '#quantity/round.ts';
@@ -11,9 +9,9 @@ import { amountsOf } from '../figures-told.ts';
 import type { RequestContext } from '../intent.ts';
 import { bankFor } from '../learned.ts';
 import { isCapacity } from '../read-twice.ts';
-import { useOf } from '../use.ts';
 import { describeBank } from '../words.ts';
 import type { WorkedBeside } from '../worked-beside.ts';
+import { computeRunTime } from './compute.ts';
 
 /** What came in and what went out of a battery in a day, Ah. */
 interface InAndOut {
@@ -128,12 +126,7 @@ function answerNet(told: Facts, setting: RequestContext, { inAh, outAh }: InAndO
       figures,
       next: ['100Ah AGM', '100Ah lithium'],
     };
-  const explored = exploreRunTime({
-    bank,
-    use: useOf(facts, bank.voltageV, setting.mainsV, setting.at),
-    assumptions: bankAssumptions(bank, facts.depthOfDischargePercent),
-    temperatureC: facts.ambientC,
-  });
+  const explored = computeRunTime({ ...facts, batteries: facts.batteries ?? [] }, setting);
   const { runTime } = explored.figures;
   const range = timeSpan(runTime);
   const from =

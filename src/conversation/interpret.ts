@@ -97,8 +97,7 @@ const keyOf = (intent: string, facts: Stated): string => `${intent} ${JSON.strin
 export function interpret(memory: Memory, message: Message, said: Heard, options: Options = {}): Interpreted {
   // What was chosen of two readings is what is asked.
   if (said.isPicked) return taken(memory, message, said, undefined, options);
-  const own = (asked: Frame) => replayed(memory, message, asked, options);
-  const argument = appealed(memory, message, said, own);
+  const argument = appealed(memory, message, said, asked => replayed(memory, message, asked, options));
   if (argument) return taken(memory, message, argument, undefined, options);
   const told = asMeant(memory, message, said);
   const byFigures = askedByFigures(told);
