@@ -105,9 +105,14 @@ test('sun told as Ah a day is counted in: with 45 of 60 Ah put back it lasts far
   const { last } = talk([
     'ann: solar makes 45 Ah a day and I use 60 Ah a day, 120Ah AGM, how long will it last?',
   ]);
-  expect(last.intent).toBe('trip');
   expect(last.unused).toEqual([]);
-  expect(last.text).toContain('the sun can put about 45 Ah back');
+  expect(last.text).toContain('15 Ah a day short: 45 Ah in, 60 Ah out');
+  const { last: trip } = talk([
+    'ann: solar makes 45 Ah a day and I use 60 Ah a day, 120Ah AGM, will it last 5 days?',
+  ]);
+  expect(trip.intent).toBe('trip');
+  expect(trip.unused).toEqual([]);
+  expect(trip.text).toContain('the sun can put about 45 Ah back');
 });
 
 test('the kind of a battery told without its size goes into what the sun brings', () => {
