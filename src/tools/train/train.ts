@@ -22,7 +22,7 @@ export interface TrainOptions {
 
 export const usual: TrainOptions = {
   slots: {
-    units: 24,
+    units: 48,
     epochs: 3,
     after: 3,
     rate: 0.03,
@@ -34,22 +34,22 @@ export const usual: TrainOptions = {
     keepOwners: 12000,
     dropOwner: 0.3,
     seed: 7,
-    members: 3,
+    members: 2,
   },
   message: {
-    units: 24,
+    units: 48,
     epochs: 3,
     after: 3,
     rate: 0.03,
     l2: 1e-5,
     drop: 0.5,
     least: 4,
-    keep: 20000,
+    keep: 30000,
     leastOwner: 4,
     keepOwners: 0,
     dropOwner: 0,
     seed: 8,
-    members: 3,
+    members: 2,
   },
   folds: 3,
 };
@@ -118,7 +118,7 @@ function crossed(
   o: TrainOptions,
 ): Wording[] {
   const heads = [names.length, names.length, hazardCodes.length + 1];
-  const quick = { ...o.message, after: 2, members: 1 };
+  const quick = { ...o.message, units: 24, keep: 20_000, after: 2, members: 1 };
   const nets = Array.from({ length: o.folds }, (_, k) =>
     fitHeads(
       firsts.filter(e => e.group % o.folds !== k),
