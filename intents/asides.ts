@@ -2,7 +2,10 @@ import type { Verdict } from '#answer/answer.ts';
 import type { Reply } from '#answer/reply.ts';
 import type { CautionCode } from '#answer/words/en.ts';
 import type { ParsedMessage } from '#language/reading.ts';
+import type { Mention } from '#language/recognise/mention.ts';
 import type { Facts, Stated } from '#rig/rig.ts';
+import { type Denied, isDenied } from './denied.ts';
+import { factsOf } from './facts.ts';
 import type { Intent, RequestContext } from './intent.ts';
 import { needs } from './needs.ts';
 import { spotted } from './spotting.ts';
@@ -17,12 +20,16 @@ export interface Aside {
   readonly spots: readonly string[];
   /** It is asked only of such facts. */
   readonly when?: (facts: Facts, parsed: ParsedMessage) => boolean;
+  /** Told figures that speak against what it says. */
+  readonly unless?: Denied;
   /** Figures told with it change nothing: without this, figures that make it a sum have the sum answered. */
   readonly hasAnyFigures?: true;
   readonly verdict?: Verdict;
-  /** The first line: yes or no where that is asked. */
-  readonly says: string | ((facts: Facts) => string);
-  readonly lines?: readonly string[] | ((facts: Facts) => readonly string[]);
+  /** Its words and figures tell it from every other question: it is asked whatever a message was read as, or where that is unsure. */
+  readonly isAsked?: 'for-sure' | 'if-unsure';
+  /** The first line: yes or no where that is asked. By the facts, or by all figures as they were told. */
+  readonly says: string | ((facts: Facts, mentions: readonly Mention[]) => string);
+  readonly lines?: readonly string[] | ((facts: Facts, mentions: readonly Mention[]) => readonly string[]);
   readonly cautions?: readonly CautionCode[];
   readonly next?: readonly string[];
 }
@@ -42,9 +49,10 @@ export const asideIn = (
 export const answerAside = (
   { says, lines = [], verdict = null, cautions = [], next = [] }: Aside,
   facts: Facts,
+  mentions: readonly Mention[] = [],
 ): Reply => ({
-  headline: typeof says === 'string' ? says : says(facts),
-  lines: typeof lines === 'function' ? lines(facts) : lines,
+  headline: typeof says === 'string' ? says : says(facts, mentions),
+  lines: typeof lines === 'function' ? lines(facts, mentions) : lines,
   verdict,
   cautions,
   next,
@@ -68,24 +76,35 @@ export function withAsides<N extends Facts>(
   isSumTold: IsSumTold<N> = told => intent.needs.safeParse(tookOf(told, intent.takes)).success,
 ): Intent<N> {
   const byName = new Map(rows.map(row => [row.name, row]));
+  const told = rows.filter(({ isAsked }) => isAsked !== undefined);
   const whatever = needs(intent.takes, []) as Intent<N>['needs'];
   return {
     ...intent,
+    ...(told.length > 0 && {
+      isAskedBy: (parsed: ParsedMessage) =>
+        asideIn(parsed.recognised.words, told, ({ when }) => when?.(factsOf(parsed.facts), parsed) ?? true)
+          ?.isAsked,
+    }),
     subjectIn: (words, text) => intent.subjectIn?.(words, text) ?? asideIn(words, rows)?.name,
     needsOn: subject => (byName.has(subject) ? whatever : (intent.needsOn?.(subject) ?? intent.needs)),
     reply: (facts, setting) => {
       const { parsed, subject } = setting;
       // Seldom do the words ask any: only then is it looked whether a sum was told.
-      const isOpen = ({ when, hasAnyFigures }: Aside): boolean =>
-        (hasAnyFigures || !isSumTold(parsed.facts, facts, setting)) && (when?.(facts, parsed) ?? true);
+      const isOpen = ({ when, unless, hasAnyFigures }: Aside): boolean =>
+        (hasAnyFigures || !isSumTold(parsed.facts, facts, setting)) &&
+        (when?.(facts, parsed) ?? true) &&
+        !isDenied(unless, factsOf(parsed.facts), parsed.recognised.mentions);
       const asked = asideIn(parsed.recognised.words, rows, isOpen);
-      if (asked) return answerAside(asked, facts);
+      if (asked) return answerAside(asked, facts, parsed.recognised.mentions);
       // A turn may be of a subject and bring what its sum needs: then that is worked out.
       const left = subject === undefined ? undefined : byName.get(subject);
       if (!left || intent.needs.safeParse(facts).success) return intent.reply(facts, setting);
       // Of facts that it isn't asked of, a guess at the sum says more.
       const isOfOthers = left.when?.(facts, parsed) === false;
-      return (isOfOthers ? intent.guess?.(facts, setting) : undefined) ?? answerAside(left, facts);
+      return (
+        (isOfOthers ? intent.guess?.(facts, setting) : undefined) ??
+        answerAside(left, facts, parsed.recognised.mentions)
+      );
     },
   };
 }

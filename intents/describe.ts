@@ -50,7 +50,9 @@ export function describeBattery(battery: StatedBattery, words: Speech = english)
   const role =
     battery.role === 'starter'
       ? words.say('starter-battery', 'starter battery')
-      : !kind && words.say('battery', 'battery');
+      : battery.isStation
+        ? words.say('power-station', 'power station')
+        : !kind && words.say('battery', 'battery');
   const percent = battery.stateOfChargePercent;
   const charge =
     percent !== undefined &&
@@ -81,6 +83,12 @@ export function describeCharger({ kind, currentA, powerW }: Charger, words: Spee
   return sized(rating || '', words.say(`charger-${kind}`, chargerNames[kind]), words);
 }
 
+/** A load of a rig, with whether the draw told is its average. */
+function describeOwn(load: StatedLoad, words: Speech): string {
+  const isMean = load.isAverage === true && (load.currentA ?? load.powerW) !== undefined;
+  return `${describeLoad(load, words)}${isMean ? ` ${words.say('on-average', 'on average')}` : ''}`;
+}
+
 /** A rig as a list of short parts: batteries first, then what charges them, then what they run. */
 export function describeRig(rig: Rig, words: Speech = english): string[] {
   const { solar = [], batteries = [], chargers = [], loads = [], inverter, place } = rig;
@@ -105,7 +113,7 @@ export function describeRig(rig: Rig, words: Speech = english): string[] {
         words,
       ),
     inverter?.isLeftOn && say('left-on', 'left on'),
-    ...loads.map(load => describeLoad(load, words)),
+    ...loads.map(load => describeOwn(load, words)),
     rig.dailyUseAh !== undefined && aDay(number(rig.dailyUseAh, 'Ah', words), words),
     rig.dailyUseWh !== undefined && aDay(number(rig.dailyUseWh, 'Wh', words), words),
     place !== undefined && say('at-place', 'at {place}', { place }),

@@ -27,6 +27,7 @@ const apart: ReadonlySet<string> = new Set([
   'isAverage',
   'isInput',
   'isOfCell',
+  'isStation',
   'isRoundTrip',
   'build',
   'until',

@@ -88,11 +88,42 @@ function averageNote({ loads }: Facts, words: Speech): string | undefined {
   );
 }
 
+/** Boxes that may well have no compressor, by what they are called. */
+const isPerhapsThermo = ({ name, build, dutyPercent, isAverage }: Load): boolean =>
+  /^(?:12 ?v |electric |plug-in )?cool ?(?:box|bag)/i.test(name) &&
+  build === undefined &&
+  dutyPercent === undefined &&
+  isAverage !== true;
+
+/** What a coolbox without a compressor draws, W. Makers' sheets that agree. */
+const thermoW = 45;
+
+/** Says that a coolbox was taken for one with a compressor, and what one without takes. */
+function coolboxNote({ loads }: Facts, usableAh: number | undefined, words: Speech): string | undefined {
+  const load = loads?.find(isPerhapsThermo);
+  if (!load || loads?.length !== 1 || coolingReading(load) === 'hours') return undefined;
+  const amps = load.currentA ?? (load.powerW ?? thermoW) / 12;
+  const hours = usableAh === undefined ? undefined : usableAh / amps;
+  return words.say(
+    'coolbox-note',
+    'I took one with a compressor, on about a third of the time. A plug-in (thermoelectric) one never stops: about {ah} Ah a day{lasts}.',
+    {
+      ah: words.plain(24 * amps * load.count),
+      lasts:
+        hours === undefined
+          ? ''
+          : words.say('coolbox-lasts', ', so {hours} hours', { hours: words.plain(hours / load.count) }),
+    },
+  );
+}
+
 /**
  * Says how the draw of a thing that cools was taken, where it could be either, and offers the other; and what bears
  * on a three-way fridge. Undefined where the person left no doubt.
  */
-export function readingNote(facts: Facts, words: Speech = english): string | undefined {
+export function readingNote(facts: Facts, words: Speech = english, usableAh?: number): string | undefined {
+  const box = coolboxNote(facts, usableAh, words);
+  if (box) return box;
   const threeWay = threeWayNote(facts, words);
   const timed = facts.loads?.find(l => coolingReading(l) === 'hours');
   if (timed) {

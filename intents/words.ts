@@ -13,7 +13,7 @@ export function describeBank(
 ): string {
   const gaps = {
     ah: words.decimals(bank.capacityAh, 0),
-    kind: chemistryName(bank.chemistry === 'lead-acid' ? 'agm' : bank.chemistry, words),
+    kind: chemistryName(bank.chemistry, words),
     owner: sentence(setting.owner ?? ''),
   };
   const { say } = words;

@@ -168,6 +168,14 @@ function another(result: CableSize): string[] {
 const ofDrop: ReadonlySet<string> = new Set('drop loss lose loses losing lost'.split(' '));
 const ofYesNo: ReadonlySet<string> = new Set('will is can does would do ok okay enough fine'.split(' '));
 
+/** The fuse, where it is asked for beside what a cable told loses. */
+const fuseBeside = (result: CableSize, words: readonly string[]): string | undefined =>
+  result.isGiven &&
+  result.doesFuseFit &&
+  words.some(word => word === 'fuse' || word === 'fuses' || word === 'fused')
+    ? `It wants a ${fuseName(result)}, at the battery.`
+    : undefined;
+
 /** Words for a cable. */
 export function answerCableSize(facts: Facts, result: CableSize, setting: RequestContext): Reply {
   const { cues } = setting.parsed;
@@ -197,6 +205,7 @@ export function answerCableSize(facts: Facts, result: CableSize, setting: Reques
       ? undefined
       : trap(result),
     result.isForStart ? glowing : undefined,
+    fuseBeside(result, words),
     result.givesA === undefined
       ? undefined
       : `A DC-DC charger draws about ${plain(result.figures.continuous.value)} A to give ${plain(result.givesA)} A: drop, cable and fuse are for that.`,

@@ -19,6 +19,7 @@ const isCurrentKnown = (facts: Stated): boolean =>
 const needCurrent: Need = {
   anyOf: ['cable', 'inverter', 'loads', 'chargers', 'solar'],
   ask: 'the current or what runs on it (say “20A” or “2000W inverter”)',
+  key: 'need-current',
   holds: isCurrentKnown,
 };
 const hasSize = ({ cable }: Stated): boolean =>
@@ -29,6 +30,7 @@ const isLengthKnown = (facts: Stated): boolean => facts.cable?.lengthM !== undef
 const needLength: Need = {
   anyOf: ['cable'],
   ask: 'how long the cable is, one way (say “5 m”)',
+  key: 'need-length',
   holds: isLengthKnown,
 };
 

@@ -5,6 +5,7 @@ import { present } from '#basics/present.ts';
 import type { Range } from '#quantity/range.ts';
 import { decimals, plain, significant } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
+import { stageSaid } from '../charge-stage.ts';
 import { figure, workingOf } from '../figures.ts';
 import type { RequestContext } from '../intent.ts';
 import { floorPercentOf } from '../level.ts';
@@ -28,7 +29,7 @@ const overV = 0.15;
 /** Whether the volts of a charge are as they should be. */
 function judgedCharge(
   { volts = 0 }: Facts,
-  { chemistry, chargeV: { low, high, float } }: ChargeLevel,
+  { chemistry, blocks, chargeV: { low, high, float } }: ChargeLevel,
   words: readonly string[],
 ): string {
   const range = `${significant(low)} to ${significant(high)} V`;
@@ -38,7 +39,8 @@ function judgedCharge(
     return `That only keeps it up: ${kind} needs ${range} to fill right up, a few times a month at least.`;
   return volts > high + overV
     ? `Too high for ${kind} if it stays there: ${range} is right. Check the charger’s setting.`
-    : `Normal while it charges: ${kind} is charged at ${range} and held at about ${significant(float)} V.`;
+    : (stageSaid(volts, chemistry, blocks) ??
+        `Normal while it charges: ${kind} is charged at ${range} and held at about ${significant(float)} V.`);
 }
 
 /** At the volts of a charge it takes no more than this once it is full, A of a usual battery. Common practice: 1 to 2 % of its Ah. */
@@ -179,7 +181,7 @@ function shouldCharge(facts: Facts, { chemistry }: ChargeLevel, { low, value }: 
 
 /** Words that ask for a judgement of the level: "is that good?", "is 12.0 bad?". */
 const judging: ReadonlySet<string> = new Set(
-  'good bad ok okay fine low high alright healthy normal right worry worried flat dead killing ruined enough matter matters care wreck'.split(
+  'good bad ok okay fine low high alright healthy normal right worry worried flat dead killing ruined enough matter matters care wreck wrong stuffed broken faulty problem odd weird strange'.split(
     ' ',
   ),
 );

@@ -13,6 +13,7 @@ import type { RequestContext } from '../intent.ts';
 import { levelByVolts, readBlocks, sagV, voltsStateOf } from '../level.ts';
 
 export { chargeRow } from '#engine/battery/charge-table.ts';
+export { blocksOf, isOnCharge } from '#engine/battery/rest.ts';
 
 export interface ChargeLevel {
   readonly state: 'rest' | 'load' | 'charging' | 'told';

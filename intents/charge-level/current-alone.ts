@@ -1,6 +1,8 @@
 import type { Reply } from '#answer/reply.ts';
 import { decimals, significant } from '#quantity/round.ts';
-import type { Stated } from '#rig/rig.ts';
+import type { Facts, Stated } from '#rig/rig.ts';
+import type { RequestContext } from '../intent.ts';
+import { isSpotted } from '../spotting.ts';
 
 /** Less than this is nothing, A. */
 const leastA = 0.05;
@@ -28,4 +30,20 @@ export function answerCurrent({ netCurrentA, batteries }: Stated): Reply | undef
     verdict: null,
     next: ['12.5V agm at rest, how full?'],
   };
+}
+
+/** Words that ask for the level, whatever else a screen shows. */
+const asksLevel = ['how_full|full|how_flat|flat|percent|state_of_charge|soc|left|level|enough|ok|okay|good'];
+
+/** A level by its volts with the current that was read beside them: first, where it is not the level that is asked for. */
+export function withFlow(reply: Reply, facts: Facts, { parsed }: RequestContext): Reply {
+  // As it is told now: one of before is no part of these volts.
+  const netCurrentA = parsed.facts.netCurrentA === undefined ? undefined : facts.netCurrentA;
+  const flow =
+    netCurrentA !== undefined && netCurrentA < 0 ? answerCurrent({ ...facts, netCurrentA }) : undefined;
+  if (!flow) return reply;
+  const lines = reply.lines ?? [];
+  return isSpotted(parsed.recognised.words, asksLevel) || reply.verdict
+    ? { ...reply, lines: [...lines.slice(0, 1), flow.headline, ...lines.slice(1)] }
+    : { ...reply, headline: flow.headline, lines: [reply.headline, ...lines] };
 }

@@ -8,9 +8,11 @@ import { answerAgainst } from './against.ts';
 import { answerChargeLevel } from './answer.ts';
 import { levelAsides } from './asides-table.ts';
 import { computeChargeLevel } from './compute.ts';
-import { answerCurrent } from './current-alone.ts';
+import { answerCurrent, withFlow } from './current-alone.ts';
 import { answerEither } from './either-kind.ts';
+import { gravityAsides } from './gravity.ts';
 import { answerLater } from './later-answer.ts';
+import { readOuts } from './readout.ts';
 import { answerUsed } from './used-alone.ts';
 
 const isLevelTold = ({ volts, batteries }: Facts): boolean =>
@@ -19,6 +21,7 @@ const isLevelTold = ({ volts, batteries }: Facts): boolean =>
 const needLevel: Need = {
   anyOf: ['volts', 'batteries'],
   ask: 'the volts it reads at rest, and its type (say “AGM reads 12.4V”)',
+  key: 'need-level',
   holds: isLevelTold,
 };
 
@@ -60,14 +63,18 @@ const level = defineIntent({
     if (against) return against;
     const later = computeLater(facts, now, setting);
     if (later) return answerLater(facts, now, later, setting);
-    return answerEither(facts, now, setting) ?? answerChargeLevel(facts, now, setting);
+    return withFlow(
+      answerEither(facts, now, setting) ?? answerChargeLevel(facts, now, setting),
+      facts,
+      setting,
+    );
   },
 });
 
 /** It reads 12.2 V: how full is it; and what people ask beside that. */
 export const chargeLevel = withAsides(
   level,
-  levelAsides,
+  [...readOuts, ...gravityAsides, ...levelAsides],
   // "What volts is full" is read as a level of 100 %: only volts make it a sum.
   ({ volts, chargeUsedAh, chargeLeftAh }) => (volts ?? chargeUsedAh ?? chargeLeftAh) !== undefined,
 );

@@ -16,16 +16,20 @@ const because = {
   'solar-input': 'many can take your panel as well',
 } as const;
 
+/** The size that suits the battery told, where none of a charger was told. */
+const suiting = ({ sizeA, toldA }: ChargePath): string | undefined =>
+  sizeA === undefined || toldA !== undefined
+    ? undefined
+    : `About ${decimals(sizeA, 0)} A suits that battery.`;
+
 /** Where the fuses go, and what the charger takes from the front: a fifth to a third more than it gives. */
 function fuses({ sizeA, toldA }: ChargePath): string {
-  const suits =
-    sizeA === undefined || toldA !== undefined ? '' : `About ${decimals(sizeA, 0)} A suits that battery. `;
   const chargerA = toldA ?? sizeA;
   const takes =
     chargerA === undefined
       ? 'it draws a fifth to a third more amps than it gives'
       : `${toldA === undefined ? 'it' : `your ${decimals(toldA, 0)} A one`} draws about ${decimals(1.2 * chargerA, 0)}–${decimals((4 / 3) * chargerA, 0)} A`;
-  return `${suits}Fuse it at both batteries: from the starter battery ${takes}.`;
+  return `Fuse it at both batteries: from the starter battery ${takes}.`;
 }
 
 /** Words that ask whether a charger is the right one. */
@@ -76,16 +80,22 @@ export function answerChargePath(
         : 'If you change to lithium or to a newer vehicle, go DC-DC.',
   ].filter(Boolean);
   const path = sentence(`${isDcdc ? 'DC-DC charger' : 'An isolator will do'}: ${first}.`);
-  const size = isDcdc ? sizeOf(result) : undefined;
-  const isSizeAsked = size !== undefined && parsed.recognised.words.some(word => ofSize.has(word));
+  const { words } = parsed.recognised;
+  const told = isDcdc ? sizeOf(result) : undefined;
+  const suits = isDcdc ? suiting(result) : undefined;
+  const size = told ?? suits;
+  const isSizeAsked = told
+    ? words.some(word => ofSize.has(word))
+    : suits !== undefined && words.includes('size');
+  const chargerA = decimals(result.toldA ?? result.sizeA ?? 25, 0);
   return {
-    headline: isSizeAsked ? size : path,
+    headline: size && isSizeAsked ? size : path,
     lines: isSizeAsked ? [path, ...lines] : size ? [size, ...lines] : lines,
     verdict: null,
     figures: { recommendation: { value: recommendation } },
     cautions: result.isLithium ? ['fuse-at-battery', 'lithium-cold'] : ['fuse-at-battery'],
     next: isDcdc
-      ? ['what fuse for a 25A dcdc?', 'what cable for a 25A dcdc, 5 m?']
+      ? [`what fuse for a ${chargerA}A dcdc?`, `what cable for a ${chargerA}A dcdc, 5 m?`]
       : ['what cable for 30A over 3 m?', 'agm or lithium?'],
   };
 }

@@ -146,9 +146,25 @@ export const compareAsides: readonly Aside[] = [
     next: ['what does a fridge use a day?'],
   },
   {
-    name: 'fold-or-roof',
+    name: 'fold-instead',
+    isAsked: 'for-sure',
+    hasAnyFigures: true,
     spots: [
-      'fold*|portable|loose|suitcase roof|fixed|mounted|permanent -lithium',
+      'fold*|portable|loose|suitcase|collapsible panel|panels|solar|suitcase instead_of|get_away_with|do_instead|instead|rather_than|replace|do_the_same roof|fixed|mounted|permanent|up_top|on_top -lithium -how_much -how_many -series -parallel',
+    ],
+    verdict: 'yes',
+    says: 'Yes: watt for watt it makes as much or more, as you can put it in the sun and turn it.',
+    lines: [
+      'You have to set it out, tie it down against the wind and take it in, and it makes nothing while you drive.',
+      'A roof panel works by itself all day, flat and hot: about a fifth less than one turned to the sun.',
+    ],
+    next: ['200W panel in perth in july, what will it make?'],
+  },
+  {
+    name: 'fold-or-roof',
+    isAsked: 'if-unsure',
+    spots: [
+      'fold*|portable|loose|suitcase|collapsible roof|fixed|mounted|permanent|up_top -lithium -how_much -how_many -series -parallel',
       'folding_panel|portable_panel or|which|vs roof|fixed -blanket',
     ],
     says: 'Roof if you drive most days; folding if you park in shade and stay: it goes out into the sun.',

@@ -72,6 +72,7 @@ const ofTwo = defineIntent({
     {
       anyOf: ['batteries', 'solar', 'chargers', 'loads'],
       ask: 'both sides with their sizes (say “100Ah AGM or 60Ah lithium, fridge 1.2A”)',
+      key: 'need-sides',
       holds: facts => pairingOf(facts, hasUse(facts), names) !== undefined,
     },
   ],

@@ -1,7 +1,53 @@
+import type { Mention } from '#language/recognise/mention.ts';
+import { plain } from '#quantity/round.ts';
+import type { Facts } from '#rig/rig.ts';
 import type { Aside } from '../asides.ts';
+import { amountsOf } from '../figures-told.ts';
+
+/** A usual laptop at work, W, and what a 12 V adapter makes of its battery's power. Makers' sheets that agree. */
+const laptop = { usualW: 60, share: 0.9, drawnV: 12 } as const;
+
+/** What it takes by each way, at the watts told. */
+function laptopTakes(_: Facts, mentions: readonly Mention[]): readonly string[] {
+  const watts = amountsOf(mentions, 'power')[0]?.value ?? laptop.usualW;
+  const amps = watts / laptop.share / laptop.drawnV;
+  return [
+    `At ${plain(watts)} W it takes about ${plain(amps)} A by an adapter, ${plain(amps / laptop.share)} A and more by an inverter. Its socket’s fuse must carry that.`,
+    'The adapter must give the laptop’s own volts (19 to 20 V as a rule) and watts; by USB-C, its full watts.',
+  ];
+}
+
+const isSized = ({ batteries = [] }: Facts): boolean =>
+  batteries.some(({ capacityAh, energyWh }) => (capacityAh ?? energyWh) !== undefined);
 
 /** Two things told by their names alone, of which no figure is needed to choose. Common practice. */
 export const namedAsides: readonly Aside[] = [
+  {
+    name: 'laptop-by-inverter',
+    isAsked: 'for-sure',
+    hasAnyFigures: true,
+    spots: [
+      'laptop|macbook|notebook|laptops inverter or|better|straight|instead|rather|vs|told|best|which v|volt|volts|twelve|adapter|adaptor|car_charger|usb_c|usbc|usb|cig*|dc_charger|socket -what_size -how_big -how_long -how_many -how_much',
+    ],
+    says: 'By a 12 V adapter: it spares the inverter’s loss of 10 to 15 %, and what that takes just being on.',
+    lines: laptopTakes,
+  },
+  {
+    name: 'one-big-or-two',
+    isAsked: 'for-sure',
+    hasAnyFigures: true,
+    when: facts => !isSized(facts),
+    spots: [
+      'batter* one|single big|large|bigger|larger two|pair|couple small|smaller|little|or -panel* -lithium -how_much -how_long -charg* -fridge -start* -second',
+      'one_big_one|one_big_battery|one_large_battery|one_bigger_one two|pair|couple -panel*',
+    ],
+    says: 'Much the same for the same Ah in all: one big one is simpler, two lift and fit more easily.',
+    lines: [
+      'Two must be alike in kind, size and age, on thick equal cables. Should one fail, the other alone may do.',
+      'One has fewer cables and joints; 100 Ah weighs about 30 kg in AGM, about 12 kg in lithium.',
+    ],
+    cautions: ['mixed-batteries'],
+  },
   {
     name: 'fridge-by-inverter',
     hasAnyFigures: true,

@@ -1,4 +1,5 @@
 import { withAsides } from '../asides.ts';
+import { boilingBeside } from '../boiling.ts';
 import { defineIntent } from '../define-intent.ts';
 import { factsOf } from '../facts.ts';
 import { usualWatts } from '../usual-watts.ts';
@@ -26,4 +27,4 @@ const units = defineIntent({
 });
 
 /** What is 60 W in amps, and what people ask beside that. */
-export const convert = withAsides(units, convertAsides);
+export const convert = withAsides(units, [...boilingBeside, ...convertAsides]);

@@ -1,23 +1,10 @@
 import { applianceOf } from '#catalog/appliances.ts';
-import { decimals } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { Aside } from '../asides.ts';
+import { boiling } from '../boiling.ts';
 import { coldByNight } from '../cold-by-night.ts';
 import { coldThrift } from '../cold-thrift.ts';
 import { humidified } from '../humidifier.ts';
-
-/** A litre from 15 °C to the boil: 4.19 kJ a kelvin and litre, and a tenth lost by the kettle (physics; common practice). */
-const boilWh = 110;
-
-const kettleW = ({ loads = [] }: Facts): number | undefined =>
-  loads.find(({ name }) => /kettle|jug/i.test(name))?.powerW;
-
-/** Minutes to the boil for a litre, by the kettle's watts. */
-const boils = (facts: Facts): string => {
-  const powerW = kettleW(facts) ?? 150;
-  const minutes = (60 * boilWh) / powerW;
-  return `About ${decimals(minutes < 10 ? minutes : 5 * Math.round(minutes / 5), 0)} minutes a litre at ${decimals(powerW, 0)} W, and about 9 Ah of a 12 V battery.`;
-};
 
 const hasCooler = ({ loads = [] }: Facts): boolean =>
   loads.length === 0 || loads.some(({ name }) => applianceOf(name)?.setPointC !== undefined);
@@ -133,14 +120,7 @@ export const useAsides: readonly Aside[] = [
     ],
     next: ['what does a fridge use a day?'],
   },
-  {
-    name: 'time-to-boil',
-    spots: ['kettle|jug|boil how_long|how_many_minutes|time|litre boil|take|takes'],
-    hasAnyFigures: true,
-    when: facts => (kettleW(facts) ?? 0) > 0,
-    says: boils,
-    lines: ['Half the water takes half of it. A lid helps; gas does it in a few minutes.'],
-  },
+  ...boiling,
   {
     name: 'off-first',
     spots: ['what|which turn|switch|unplug|cut|drop off_first|first -how_long -panel* -solar -volt*'],

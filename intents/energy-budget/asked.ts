@@ -1,7 +1,7 @@
 import { exactly, rounded, span } from '#answer/say.ts';
 import { plain } from '#quantity/round.ts';
 import type { RequestContext } from '../intent.ts';
-import { spotted } from '../spotting.ts';
+import { isSpotted, spotted } from '../spotting.ts';
 import { usualWatts } from '../usual-watts.ts';
 import type { EnergyBudget } from './compute.ts';
 
@@ -77,6 +77,30 @@ const sentenceOf = (text: string): string => `${text.slice(0, 1).toUpperCase()}$
 /** More than a day and up to this long a time is summed up, h. */
 const summed = { overH: 25, mostH: 24 * 60 } as const;
 
+/** Days of the week, as nights of a stay are named by them. */
+const weekdays: ReadonlySet<string> = new Set(
+  'mon monday tue tues tuesday wed wednesday thu thurs thursday fri friday sat saturday sun sunday'.split(
+    ' ',
+  ),
+);
+/** Stays as they are called, in days. */
+const stays = [
+  { days: 3, spots: ['long_weekend'] },
+  { days: 2, spots: ['weekend|weekends -per_day'] },
+  { days: 14, spots: ['fortnight'] },
+  { days: 7, spots: ['a_week|the_week|whole_week|all_week|per_week -times -nights -days'] },
+] as const;
+
+/** How long the stay is that is asked about (h): told, or by its nights' or its own name. */
+function stayH({ parsed: { facts, recognised } }: RequestContext): number | undefined {
+  if (facts.durationH !== undefined) return facts.durationH;
+  const { words } = recognised;
+  const nights = new Set(words.filter(word => weekdays.has(word)).map(word => word.slice(0, 3))).size;
+  if (nights > 1 && isSpotted(words, ['night|nights|evening|evenings -to -till -until'])) return 24 * nights;
+  const stay = spotted(words, stays, ({ spots }) => spots);
+  return stay && 24 * stay.days;
+}
+
 /** The first line where more is asked than what a day takes: its sum over days, its amps, whether it is much. */
 export function askedHeadline(result: EnergyBudget, setting: RequestContext): string | undefined {
   const { dailyUse, dailyEnergy } = result.explored.figures;
@@ -84,7 +108,7 @@ export function askedHeadline(result: EnergyBudget, setting: RequestContext): st
   const isRange = high - low > 0.05 * value;
   const spread = isRange ? ` (${span(low, high, 'Ah')})` : '';
   const daily = `about ${rounded(value)} Ah a day`;
-  const { durationH } = setting.parsed.facts;
+  const durationH = stayH(setting);
   if (durationH !== undefined && durationH > summed.overH && durationH <= summed.mostH) {
     const days = durationH / 24;
     const range = isRange ? ` (${span(low * days, high * days, 'Ah')})` : '';

@@ -26,6 +26,8 @@ const budget = defineIntent({
     ...whereFacts,
   ],
   hangsOn: new Set([...drawFacts]),
+  // Summed up over the days told.
+  alsoHangsOn: ({ durationH }) => (durationH !== undefined && durationH > 24 ? ['durationH'] : []),
   needs: [needLoads],
   // A current read off with everything off is a day's use by itself.
   guess: (_, { parsed }) => answerStandby(parsed.facts),

@@ -30,7 +30,7 @@ export function answerFault(facts: Facts, fault: Fault): Reply {
     ...(symptom.caution ? [symptom.caution] : []),
     'fault-finding',
   ];
-  const headline = sentence(spoken(sure?.likely ?? causes[0].likely));
+  const headline = sentence(spoken(sure?.likely ?? causes[0].likely).replace(/^Or /, ''));
   const worked = shown
     .map(finding => spoken(finding === sure ? (finding.mend ?? '') : finding.says))
     .filter(Boolean)

@@ -1,5 +1,7 @@
+import type { Mention } from '#language/recognise/mention.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { Aside } from '../asides.ts';
+import { amountsOf } from '../figures-told.ts';
 import { isSpotted } from '../spotting.ts';
 
 /** "E3", as displays show what is wrong. */
@@ -11,6 +13,17 @@ const isLithium = ({ batteries = [] }: Facts): boolean =>
 const isAtNothing = ({ volts }: Facts): boolean => volts !== undefined && volts < 1;
 const drawnA = ({ loads = [] }: Facts): number | undefined =>
   loads.find(({ currentA }) => currentA !== undefined)?.currentA;
+
+/** A camping fridge draws no more than this while it runs, a big one at its start no more than that, A. Common practice. */
+const fridgeA = { usual: 6, most: 9 } as const;
+const drawSaid = (amps = 0): string =>
+  amps > fridgeA.most ? 'Too much:' : amps > fridgeA.usual ? 'A lot:' : 'That is normal:';
+
+/** Of "set to 100 but mine is 200 Ah": the monitor is set to less than there is. */
+const isSetLow = (mentions: readonly Mention[]): boolean => {
+  const [set = 1, own = 0] = amountsOf(mentions, 'charge').map(({ value }) => value);
+  return set < own;
+};
 
 /** What people ask of a fault beside what causes it: is it normal, is it ruined, may I go on, how do I test. Special rows before general ones. */
 export const faultAsides: readonly Aside[] = [
@@ -248,6 +261,7 @@ export const faultAsides: readonly Aside[] = [
   },
   {
     name: 'only-at-idle',
+    unless: { voltsUnder: 12.4 },
     spots: ['only_when_idling|only_at_idle|only_idling -light* -flicker* -isolator'],
     says: 'That is normal: at idle the alternator gives little, so the charger turns itself down.',
     lines: ['Judge it on the road: there it should give its rating until the battery is nearly full.'],
@@ -284,6 +298,7 @@ export const faultAsides: readonly Aside[] = [
   },
   {
     name: 'thermoelectric',
+    unless: { ampsFrom: 7.5, ampsUnder: 3 },
     spots: [
       'cool_box|coolbox|cooler|thermo*|peltier|esky draw*|pulls|amps|right|normal -lithium -gas -panel -solar',
     ],
@@ -298,7 +313,8 @@ export const faultAsides: readonly Aside[] = [
     name: 'fridge-draws-much',
     spots: ['fridge|freezer draw*|pulls|uses stuffed|normal|right|too_much|much|ok|wrong|faulty'],
     when: facts => drawnA(facts) !== undefined,
-    says: 'A camping fridge draws 3 to 5 A while it runs, a big one or at its start up to 8 A.',
+    says: facts =>
+      `${drawSaid(drawnA(facts))} a camping fridge draws 3 to 5 A while it runs, a big one or at its start up to 8 A.`,
     lines: [
       'What counts is how often it runs: about a third of the time in mild weather. Hardly ever off, it’s the seal, the air behind it or its gas.',
     ],
@@ -325,7 +341,8 @@ export const faultAsides: readonly Aside[] = [
   {
     name: 'monitor-set-wrong',
     spots: ['its_set_to|set_to|set_at ive_got|i_have|ive_only|only|but|mine'],
-    says: 'That is it: set to the wrong Ah it shows too much. Set the true Ah, then 100 % once it’s full.',
+    says: (_, mentions) =>
+      `That is it: it shows too ${isSetLow(mentions) ? 'little' : 'much'}. Set the true Ah, then 100 % once it’s full.`,
     lines: ['Full means 14.2 V or more with the amps fallen to about 2 % of its Ah.'],
   },
   {
@@ -342,6 +359,7 @@ export const faultAsides: readonly Aside[] = [
   },
   {
     name: 'slow-kettle',
+    unless: { hoursFrom: 1.2 },
     spots: ['kettle slow*|hour|long|minutes|forever|supposed -inverter -trip* -fuse -blew -blow*'],
     verdict: 'yes',
     says: 'Yes: 12 V kettles have only 120 to 170 W, so half a litre takes 20 to 30 minutes.',

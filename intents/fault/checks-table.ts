@@ -40,7 +40,10 @@ export const checkAsides: readonly Aside[] = [
       'damage_done|any_damage|is_it_wrecked|is_it_ruined|have_killed_it',
     ],
     when: facts => !isLithium(facts) && facts.ambientC === undefined,
-    says: 'Once, mostly not: charge it right up today. What kills lead-acid is standing low for days.',
+    says: ({ volts, voltsTaken }) =>
+      volts !== undefined && volts < (voltsTaken === 'load' ? 8 : 10.5)
+        ? `Perhaps: at ${decimals(volts, 1)} V a cell may be dead. Charge it slowly, today, in the open air.`
+        : 'Once, mostly not: charge it right up today. What kills lead-acid is standing low for days.',
     lines: [
       'Full and after a night’s rest it should read 12.6 V or more; 12.4 V or less, and part of it is gone.',
       'Lithium’s BMS cuts off in time: charge it within days, and it is fine.',
@@ -115,6 +118,7 @@ export const checkAsides: readonly Aside[] = [
   },
   {
     name: 'weaker-in-the-cold',
+    unless: { ambientFromC: 15 },
     spots: [
       'why flat|less|faster|drains|weaker|loses cold|frost|winter|freez* batter*|it -heater -lithium_wont',
     ],

@@ -3,9 +3,10 @@ import { applianceOf } from '#catalog/appliances.ts';
 import { restVoltsAt } from '#engine/battery/rest.ts';
 import { decimals } from '#quantity/round.ts';
 import type { Chemistry, Facts } from '#rig/rig.ts';
+import { isDenied } from '../denied.ts';
 import type { RequestContext } from '../intent.ts';
 import { bankFor } from '../learned.ts';
-import { isSpotted } from '../spotting.ts';
+import { isSpotted, spotted } from '../spotting.ts';
 import { signsIn } from './signs.ts';
 import { ageFinding, dayFinding, dutyFinding, levelFinding, sagFinding } from './sums/battery.ts';
 import { dropFinding, fuseFinding } from './sums/cable.ts';
@@ -65,8 +66,17 @@ function readFinding({ reads }: Symptom, about: FaultCase): Finding | undefined 
   return { ...(by && { by, isCause: true }), says: `${decimals(volts, 2)} V ${says}.`, figures: {} };
 }
 
-/** The causes with what a sum points at first, and what it clears last. */
-function ordered({ causes }: Symptom, findings: readonly Finding[]): Fault['causes'] {
+/** The causes that told figures leave open, with what a sum points at first, and what it clears last. */
+function ordered(
+  { causes: all }: Symptom,
+  findings: readonly Finding[],
+  isOut: (cause: Cause) => boolean,
+): Fault['causes'] {
+  const open = all.flatMap(cause => {
+    if (!isOut(cause)) return [cause];
+    return cause.otherwise === undefined ? [] : [{ ...cause, likely: cause.otherwise }];
+  });
+  const causes = open.length > 0 ? open : all;
   const rank = ({ by }: Cause): number => {
     const own =
       by === undefined
@@ -132,9 +142,20 @@ export function computeFault(
   const told = Object.fromEntries(
     Object.entries(facts).filter(([key]) => !recalled.has(key as keyof Facts)),
   ) as Facts;
-  const symptom = symptomOf(told, subject);
   const bank = bankFor(facts);
-  const isTired = isSpotted(parsed.recognised.words, tired);
+  const { words, mentions } = parsed.recognised;
+  const isOut = ({ unless }: Pick<Symptom, 'unless'>): boolean =>
+    isDenied(unless, told, mentions, blocksIn({ bank, facts }));
+  const named = symptomOf(told, subject);
+  const symptom = isOut(named)
+    ? (spotted(
+        words,
+        symptoms,
+        ({ spots }) => spots,
+        one => !isOut(one),
+      ) ?? present(symptoms.at(-1)))
+    : named;
+  const isTired = isSpotted(words, tired);
   const about: FaultCase = { facts, told, bank, isTired, mainsV, at };
   const found = [
     readFinding(symptom, about),
@@ -144,7 +165,7 @@ export function computeFault(
   const chemistry = facts.batteries?.find(b => b.role !== 'starter' && b.chemistry)?.chemistry;
   return {
     symptom,
-    causes: ordered(symptom, findings),
+    causes: ordered(symptom, findings, isOut),
     findings,
     isToldAll: isTold(symptom.asks[1], told),
     spoken: spokenFor(chemistry, blocksIn(about)),

@@ -9,6 +9,7 @@ import { computeFault } from './compute.ts';
 import { judgedAsides } from './judged-table.ts';
 import { mishapAsides } from './mishaps-table.ts';
 import { normalAsides } from './normal-table.ts';
+import { panelReadings } from './panel-reading.ts';
 import { symptoms } from './symptoms-table.ts';
 
 const wrong = defineIntent({
@@ -50,9 +51,26 @@ const wrong = defineIntent({
     answerFault(facts, computeFault(facts, setting)),
 });
 
-/** Something doesn't work as it should: what to check, likeliest first; and what people ask beside that. */
-export const fault = withAsides(
+const known = withAsides(
   wrong,
-  [...mishapAsides, ...checkAsides, ...normalAsides, ...judgedAsides, ...faultAsides],
+  [...panelReadings, ...mishapAsides, ...checkAsides, ...normalAsides, ...judgedAsides, ...faultAsides],
   () => false,
 );
+
+/** Over this the volts are too many on any kind of battery, V of 12, but for the cold: then a good charger raises them, °C. */
+const muchV = 14.9;
+const coldC = 10;
+
+/**
+ * Something doesn't work as it should: what to check, likeliest first; and what people ask beside that. Volts far too
+ * high for the battery go before all, whatever else the words ask.
+ */
+export const fault: typeof known = {
+  ...known,
+  reply: (facts, setting) => {
+    const { volts = 0, systemVoltageV = 12, ambientC = coldC } = facts;
+    const isMuch = volts > (systemVoltageV > 18 ? 2 * muchV : muchV) && ambientC >= coldC;
+    const isOld = setting.recalled.has('volts');
+    return (isMuch && !isOld ? overVolts(facts) : undefined) ?? known.reply(facts, setting);
+  },
+};

@@ -1,6 +1,7 @@
 import { decimals } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { Aside } from '../asides.ts';
+import { amountsOf } from '../figures-told.ts';
 
 /** On the road an alternator gives at least so much, V; under the other it fills nothing. Common practice. */
 const alternator = { right: 13.8, little: 13.4 } as const;
@@ -37,6 +38,7 @@ export const judgedAsides: readonly Aside[] = [
   },
   {
     name: 'battery-warm',
+    unless: { hotFromC: 46 },
     spots: [
       'batter*|agm|lithium warm|hand_warm|lukewarm -smell* -cool_box -lead -plug -cable -lead_gets -wire -charger_gets -socket -inverter_gets -cold -wont -bms -fridge',
       'just_hand_warm|only_hand_warm|hand_warm_only',
@@ -53,6 +55,7 @@ export const judgedAsides: readonly Aside[] = [
     spots: [
       'batter*|lithium|bms|app temp*|too_hot|left_in_the_sun -float -fridge -start* -engine -controller -inverter -cold -minus',
       'battery|lithium|agm box|car too_hot|in_the_sun',
+      'batter*|lithium|agm|gel warm|hot normal|ok|okay|right|bad|worry|safe -fridge -start* -engine -controller -inverter -cold -lead -plug -cable -wire -charger_gets -socket -cool_box',
     ],
     says: ({ ambientC }) =>
       ambientC !== undefined && ambientC > hotC
@@ -65,6 +68,7 @@ export const judgedAsides: readonly Aside[] = [
   },
   {
     name: 'charger-warm',
+    unless: { hotFromC: 75 },
     spots: [
       'charger|inverter|controller|power_station warm|fan -wire -cable -hours -still -plug -too_hot -hot_to -cuts -cut_out -shuts -trips -smell* -heater -dims -flicker*',
     ],
@@ -120,7 +124,35 @@ export const judgedAsides: readonly Aside[] = [
     cautions: ['fault-finding'],
   },
   {
+    name: 'warm-joint',
+    spots: [
+      'plug|plugs|socket|sockets|anderson|connector|lug|lugs|terminal|terminals|joint|crimp|fuse_holder|holder warm|hot|warms|heats|gets_hot|heating|toasty -barely -slightly -bit_warm -little_warm -melt* -brown -smell* -burn* -scorch* -mains -post -powerpoint -generator -alternator -heater -battery_gets -batteries -works -wiggl* -inside -laptop -cable_gets -too_small -need',
+    ],
+    verdict: 'no',
+    says: 'No: heat means a loose, dirty or badly crimped joint. Switch off, and use it again once remade.',
+    lines: [
+      'Cool, pull it apart: brown, green or loose contacts go. Crimp on a new one rated for the amps.',
+      'Warm all along the cable instead? Then that is too thin: thicker cable or a smaller load.',
+      'A fridge’s 3 to 5 A should warm no sound joint at all.',
+    ],
+    cautions: ['fault-finding'],
+  },
+  {
+    name: 'heater-draws-on',
+    spots: [
+      'heater still|after_an_hour|hours_later|all_the_time|keeps|constantly|all_night|whole_time draws|draw|drawing|pulls|pulling|takes|taking|uses|using|amps|a -wont -error -code',
+    ],
+    unless: { ampsUnder: 5 },
+    when: ({ loads = [] }, { recognised: { mentions } }) =>
+      amountsOf(mentions, 'current').length > 0 && loads.some(({ name }) => name.includes('heater')),
+    verdict: 'no',
+    says: 'No: after the first minutes a fuel heater takes 1 to 3 A. Its glow plug seems to stay on.',
+    lines: ['It may not light well: look for a code, then fuel, air and exhaust, and have it serviced.'],
+    cautions: ['fuel-heater'],
+  },
+  {
     name: 'heater-draw',
+    unless: { ampsFrom: 16, hoursFrom: 0.5 },
     spots: [
       'heater start* normal|ok|right|too_much|amps|pulls|draws -wont -error -code -fault* -stops -cuts -volts',
     ],
@@ -279,6 +311,7 @@ export const judgedAsides: readonly Aside[] = [
   },
   {
     name: 'never-quite-full',
+    unless: { percentUnder: 85 },
     spots: [
       'never|doesnt|not|wont gets_to|gets_back_to|get_back_to|get_to|reach*|quite|past shunt|monitor|app|screen -charger -volts',
     ],

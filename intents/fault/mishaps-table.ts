@@ -132,6 +132,7 @@ export const mishapAsides: readonly Aside[] = [
   },
   {
     name: 'usb-drain',
+    unless: { ampsFrom: 0.2 },
     spots: ['usb* drain*|kill*|draw*|flat away|parked|week*|store*|off -slow -blow* -fridge -phone'],
     says: 'They can, slowly: one with a lamp or voltmeter takes 0.02 to 0.05 A, 3 to 8 Ah a week.',
     lines: ['A switch before them, or the master switch off when you leave, ends it.'],
@@ -172,6 +173,7 @@ export const mishapAsides: readonly Aside[] = [
   },
   {
     name: 'dcdc-late',
+    unless: { hoursFrom: 0.6 },
     spots: [
       'dcdc|dc_dc|b2b|b_b until|after|wait*|takes minutes|while start*|starting|engine|normal|faulty -stops -cuts -nothing -orange',
     ],

@@ -1,6 +1,9 @@
+import type { Mention } from '#language/recognise/mention.ts';
 import { decimals } from '#quantity/round.ts';
 import type { Chemistry, Facts } from '#rig/rig.ts';
 import type { Aside } from '../asides.ts';
+import { stageSaid } from '../charge-stage.ts';
+import { amountsOf, isOverBattery } from '../figures-told.ts';
 import { chemistryName } from '../words.ts';
 import { chargeRow } from './compute.ts';
 
@@ -10,6 +13,19 @@ const crankingV = 9.6;
 const kindOf = ({ batteries = [] }: Facts): Chemistry =>
   batteries.find(({ chemistry }) => chemistry !== undefined)?.chemistry ?? 'agm';
 
+/** Under this nothing charges a 12 V battery as it should, V. Common practice. */
+const leastChargingV = 13.2;
+/** The lowest volts told, of those that are no battery's name. */
+const lowestV = (mentions: readonly Mention[]): number =>
+  Math.min(
+    ...amountsOf(mentions, 'voltage')
+      .map(({ value }) => value)
+      .filter(v => v !== 12 && v > 9),
+  );
+
+/** Blocks of 12 V in series, by volts read on charge. */
+const blocksAt = (volts: number): number => (volts > 24 && volts < 31 ? 2 : 1);
+
 /** The share of its rating (%) that a fuse or breaker carries, where both are told. */
 function loadedPercent({ fuseA, cable, loads = [] }: Facts): number | undefined {
   const drawnA = cable?.currentA ?? loads.find(({ currentA }) => currentA !== undefined)?.currentA;
@@ -18,6 +34,19 @@ function loadedPercent({ fuseA, cable, loads = [] }: Facts): number | undefined 
 
 /** Over this share of its rating a breaker trips in time, %. Makers' sheets that agree. */
 const longPercent = 80;
+
+/** A parked car's alarm and radio take no more than this, A. Common practice. */
+const parkedA = 0.05;
+
+/** Whether so much is too much for a parked car. */
+const drainSaid = (amps: number | undefined): string => {
+  if (amps === undefined) return 'Over 50 mA is too much for a parked car: that alone is about 8 Ah a week.';
+  const told = `${decimals(amps * 1000, 0)} mA`;
+  const weekly = `about ${decimals(amps * 24 * 7, 0)} Ah a week`;
+  return amps > parkedA
+    ? `Too much: ${told} is ${weekly}; a parked car should take 50 mA at most.`
+    : `Fine: ${told} is ${weekly}; up to 50 mA is normal for a parked car.`;
+};
 
 /** Whether what is seen is a fault at all: lamps that blink, volts that move, things that start and stop. Common practice, volts as in the engine. */
 export const normalAsides: readonly Aside[] = [
@@ -93,7 +122,7 @@ export const normalAsides: readonly Aside[] = [
     name: 'cranking-volts',
     hasAnyFigures: true,
     spots: ['crank*|turning_over|starting_it pass|fail|cold|drops|dip*|way_out|ok|right|good'],
-    when: ({ volts }) => volts !== undefined && volts < 12,
+    when: ({ volts }) => volts !== undefined && volts < 13,
     says: ({ volts = 0 }) =>
       volts >= crankingV
         ? `Pass: ${decimals(volts, 1)} V while cranking. At ${crankingV} V or more it is good, in frost a little less.`
@@ -110,23 +139,45 @@ export const normalAsides: readonly Aside[] = [
     lines: ['Test it full and rested. For camp its amp hours count: run 5 A from full and take the hours.'],
   },
   {
+    name: 'high-by-itself',
+    hasAnyFigures: true,
+    spots: [
+      'nothing_charging|not_charging|isnt_charging|no_charger|charger_off|nothing_plugged|no_sun|night|dark|midnight|unplugged right|normal|stuffed|wrong|broken|faulty|how|why|ok|okay|good|possible -panel* -solar -dropped -drops -fell -after -until',
+    ],
+    when: ({ volts = 0 }) => volts / blocksAt(volts) >= 13.9 && volts / blocksAt(volts) <= 16,
+    says: ({ volts = 0 }) =>
+      `Not right: no battery holds ${decimals(volts, 1)} V by itself. Something charges it, or the meter is off.`,
+    lines: [
+      'Look for a charger, DC-DC or panel that is still on, then read it with another meter at the posts.',
+      'Just off a charger it may read high for an hour; it sinks by itself.',
+    ],
+    cautions: ['fault-finding'],
+  },
+  {
     name: 'volts-on-charge',
     hasAnyFigures: true,
     spots: [
-      'high|too_much|ok|okay|right|normal|fine|bad -label -max -maximum -sheet -stop* -then -cuts -off -error',
+      'high|too_much|ok|okay|right|normal|fine|good|bad|wrong|stuffed|broken|faulty|fault|problem|worry|worried|odd|weird|strange -label -max -maximum -sheet -stop* -then -cuts -cutting -light* -switches -error -full -not_charg* -wont -doesnt -inverter',
     ],
-    when: ({ volts = 0, voltsTaken, ambientC = 20 }) =>
-      voltsTaken === 'charging' && volts >= 13.8 && volts <= 14.8 && ambientC > 10,
-    says: facts => {
-      const kind = kindOf(facts);
-      const [, low, high] = chargeRow(kind).absorptionV;
-      const volts = decimals(facts.volts ?? 0, 1);
-      const range = `${decimals(low, 1)} to ${decimals(high, 1)} V`;
-      return (facts.volts ?? 0) > high
-        ? `A bit high: ${volts} V, where ${chemistryName(kind)} charges at ${range}. Turn it down if you can.`
-        : `Fine: ${volts} V, as ${chemistryName(kind)} charges at ${range}.`;
+    when: ({ volts = 0, voltsTaken, ambientC = 20 }, { recognised: { mentions } }) => {
+      const one = volts / blocksAt(volts);
+      const least = voltsTaken === 'charging' ? 13.2 : 13.6;
+      const isOnCharge = voltsTaken !== 'rest' && voltsTaken !== 'load' && one >= least && one <= 14.8;
+      return isOnCharge && ambientC > 10 && lowestV(mentions) >= leastChargingV;
     },
-    lines: ['The battery’s own label goes before that. Once full it should fall to a float of about 13.5 V.'],
+    says: facts => {
+      const { volts = 0 } = facts;
+      const kind = kindOf(facts);
+      const blocks = blocksAt(volts);
+      const [, low, high] = chargeRow(kind).absorptionV;
+      const fine = stageSaid(volts, kind, blocks);
+      const range = `${decimals(low * blocks, 1)} to ${decimals(high * blocks, 1)} V`;
+      return (
+        fine ??
+        `A bit high: ${decimals(volts, 1)} V, where ${chemistryName(kind)} charges at ${range}. Turn it down if you can.`
+      );
+    },
+    lines: ['The battery’s own label goes before that. How full it is, it tells after some hours at rest.'],
   },
   {
     name: 'over-its-label',
@@ -152,7 +203,8 @@ export const normalAsides: readonly Aside[] = [
     name: 'panel-side-volts',
     hasAnyFigures: true,
     spots: ['panel_side|pv_side|pv|panel_volts|solar_side bad|ok|normal|high|right|mean*'],
-    when: ({ volts }) => volts === undefined || volts > 15,
+    when: ({ volts }, { recognised: { mentions } }) =>
+      isOverBattery(mentions) || (volts === undefined && amountsOf(mentions, 'voltage').length === 0),
     says: 'Fine: a 12 V panel shows 17 to 22 V. The controller brings that down to the battery’s volts.',
     lines: [
       'At the battery it should be 13 to 14.5 V in the sun. Stay under the controller’s own volts limit.',
@@ -167,6 +219,7 @@ export const normalAsides: readonly Aside[] = [
   },
   {
     name: 'float-early',
+    unless: { voltsUnder: 13 },
     hasAnyFigures: true,
     spots: ['float wasted|early|morning|am|rest_of|at_nine|already'],
     says: 'Float means full, as it sees it. The panel isn’t wasted: it still runs what you use by day.',
@@ -186,6 +239,7 @@ export const normalAsides: readonly Aside[] = [
   },
   {
     name: 'heater-start',
+    unless: { ampsFrom: 16, hoursFrom: 0.5 },
     spots: ['heater draws|pulls|uses|takes start|starts|starting normal|then|ok -wont -error -code -volts'],
     verdict: 'yes',
     says: 'Yes: 8 to 12 A for the first minutes is its glow plug. Then it takes 1 to 3 A.',
@@ -193,6 +247,7 @@ export const normalAsides: readonly Aside[] = [
   },
   {
     name: 'brighter-with-engine',
+    unless: { voltsFrom: 15.1 },
     spots: ['brighter -sun -phone -screen'],
     verdict: 'yes',
     says: 'Yes, normal: with the engine on the volts rise from about 12.5 to 14, and lamps glow brighter.',
@@ -200,12 +255,14 @@ export const normalAsides: readonly Aside[] = [
   },
   {
     name: 'alternator-warm',
+    when: (_, { recognised: { mentions } }) => lowestV(mentions) >= leastChargingV,
     spots: ['alternator hot|warm cold temp*|normal|dud|fault'],
     says: 'Normal: hot, its regulator lowers the volts. 13.4 V barely charges a second battery, though.',
     lines: ['A DC-DC charger lifts it again. Under 13.2 V with lights off, have it looked at.'],
   },
   {
     name: 'controller-by-night',
+    unless: { ampsFrom: 0.1 },
     spots: ['reg|regulator|controller drain*|draw*|use|eat* sun|night|dark|leaving|off'],
     says: 'Hardly: most controllers take 0.01 to 0.03 A, under 1 Ah a day.',
     lines: ['For months without sun take the fuse between it and the battery out, panel off first.'],
@@ -215,7 +272,7 @@ export const normalAsides: readonly Aside[] = [
     spots: [
       'milliamp*|ma|parasitic|drain how_many|how_much|too_many|too_much|normal parked|car|van|off -which -usb',
     ],
-    says: 'Over 50 mA is too much for a parked car: that alone is about 8 Ah a week.',
+    says: (_, mentions) => drainSaid(amountsOf(mentions, 'current')[0]?.value),
     lines: ['Wait half an hour for it to sleep before you read. Then pull fuses one by one till it falls.'],
   },
   {

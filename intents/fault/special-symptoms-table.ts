@@ -12,6 +12,7 @@ export const specialSymptoms: readonly Symptom[] = [
       'runs|works|fine shop|home|house|hookup|mains|wall_plug|in_the_car camp|battery|not|dies|but|wont fridge|heater|it|pump -code -lights',
     ],
     when: [],
+    unless: { percentUnder: 50 },
     weighs: ['drop'],
     causes: [
       {
@@ -183,6 +184,7 @@ export const specialSymptoms: readonly Symptom[] = [
       },
       {
         by: 'level',
+        unless: { voltsFrom: 12.8 },
         likely: 'Its BMS cut it off, most likely because it was empty.',
         check:
           'Empty: it read under {12 V} just before. Wake it with a charger, then charge more or use less.',
@@ -262,6 +264,7 @@ export const specialSymptoms: readonly Symptom[] = [
       'controller|regulator|mppt battery panel shows|says|reads -amps -nothing -charg* -night -blink* -red -broken -noon -sun -watts -absorb*',
     ],
     when: [],
+    unless: { hasPanelVolts: true },
     causes: [
       {
         likely: 'Panel volts as low as the battery’s: no sun reaches it, or a plug on the way is out.',

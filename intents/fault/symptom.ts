@@ -1,4 +1,5 @@
 import type { CautionCode } from '#answer/words/en.ts';
+import type { Denied } from '../denied.ts';
 
 /** What a message may show of a fault, from its facts alone; `signs.ts` tells which are there. */
 export type Sign =
@@ -56,6 +57,9 @@ export interface Cause {
   readonly likely: string;
   /** What to measure, the reading that tells, what to do: volts in braces. */
   readonly check: string;
+  /** Told figures that speak against it: then it is not named, or its first line is `otherwise`. */
+  readonly unless?: Denied;
+  readonly otherwise?: string;
 }
 
 /** What a question back would be answered by: not asked where that is told. */
@@ -75,6 +79,8 @@ export interface Symptom {
   readonly spots: readonly string[];
   /** All of these point at it where the words don't; none: the words alone do. */
   readonly when: readonly Sign[];
+  /** Told figures that speak against it: then the next one that the words name is looked at. */
+  readonly unless?: Denied;
   readonly causes: readonly [Cause, ...Cause[]];
   /** The one question that helps most, and what answers it. */
   readonly asks: readonly [question: string, by: Asked];

@@ -41,6 +41,7 @@ export const symptoms: readonly Symptom[] = [
     when: ['starter'],
     causes: [
       {
+        unless: { voltsFrom: 12.4 },
         likely: 'The starter battery is flat: jump it from a pack or another vehicle, then drive an hour.',
         check:
           'Flat: it reads under {12 V} at rest. Join plus to plus, then minus to bare engine metal, away from the battery.',
@@ -97,6 +98,7 @@ export const symptoms: readonly Symptom[] = [
     weighs: ['duty'],
     causes: [
       {
+        unless: { ambientUnderC: 25 },
         likely: 'In heat a sound fridge may run almost without a break: shade and air for it first.',
         check:
           'Heat: give it an hour in the shade with a hand’s width of air behind it. If it rests then, it’s sound.',
@@ -122,6 +124,7 @@ export const symptoms: readonly Symptom[] = [
     when: [],
     causes: [
       {
+        unless: { ambientFromC: 8 },
         likely: 'Under 0 °C a lithium battery must take no charge: its BMS refuses, and it is sound.',
         check:
           'Cold: it charges again once its cells are at 5–10 °C. Warm the box slowly, let loads run, and wait.',
@@ -147,6 +150,7 @@ export const symptoms: readonly Symptom[] = [
     causes: [
       {
         by: 'level',
+        unless: { voltsFrom: 13 },
         likely: 'Its BMS cut it off, most likely because it was empty.',
         check:
           'Empty: it read under {12 V} just before. Wake it with a charger, then charge more or use less.',
@@ -175,6 +179,7 @@ export const symptoms: readonly Symptom[] = [
     causes: [
       {
         by: 'load',
+        unless: { mainsUnderW: 1000 },
         likely: 'The site’s breaker is smaller than what you run: one thing at a time.',
         check:
           'Load: add the watts and divide by the mains volts. A post gives 6, 10, 15 or 16 A: stay under that.',
@@ -292,6 +297,7 @@ export const symptoms: readonly Symptom[] = [
     causes: [
       {
         by: 'cable',
+        unless: { voltsFrom: 11.8, taken: 'load' },
         likely: 'As it starts, glow plug and fan draw most, and its volts fall under its limit.',
         check:
           'Volts: while it glows its plug needs over {11.5 V}, at most {0.5 V} under the battery. If not, lay thicker cable.',
@@ -340,6 +346,7 @@ export const symptoms: readonly Symptom[] = [
     causes: [
       {
         by: 'cable',
+        unless: { voltsFrom: 11.9, taken: 'load' },
         likely: 'Too few volts reach it: thin or long cable, or a bad joint.',
         check:
           'Cable: if the running motor reads over {0.5 V} less than the battery, lay thicker cable and clean the joints.',
@@ -374,17 +381,20 @@ export const symptoms: readonly Symptom[] = [
     causes: [
       {
         by: 'cable',
+        unless: { voltsFrom: 12.4, taken: 'load' },
         likely: 'Most likely its volts sag as it runs: thin or long cable, or a loose 12 V socket.',
         check:
           'Cable or plug: if the running fridge reads over {0.5 V} less than the battery, fit thicker cable and a screw-in plug.',
       },
       {
         by: 'battery',
+        unless: { voltsFrom: 12.4, taken: 'load' },
         likely: 'Most likely the battery is low by then, and the fridge guards it.',
         check:
           'Battery: it reads under {half} at rest (30 minutes all off). Charge more, use less, or fit a bigger one.',
       },
       {
+        unless: { voltsFrom: 12.4, taken: 'load' },
         likely: 'Most likely the battery never got full or has lost capacity.',
         check:
           'Weak battery: if it’s under {full} an hour after charging, charge longer. Full and still low by dawn, it’s worn: renew it.',
@@ -401,7 +411,7 @@ export const symptoms: readonly Symptom[] = [
     name: 'flat-parked',
     spots: [
       'flat|dead|drain*|empty|discharg* parked|storage|stood|standing|nothing_on|everything_off|all_off|switched_off|week|weeks|unused',
-      'spark|draws|hidden_draw|parasitic|phantom off|something|still',
+      'spark|draws|hidden_draw|parasitic|phantom off|something|still -heater -fridge -freezer',
     ],
     when: [],
     weighs: ['level'],
@@ -484,6 +494,7 @@ export const symptoms: readonly Symptom[] = [
       'stone_dead',
     ],
     when: ['volts-very-low'],
+    unless: { voltsFrom: 11.5 },
     weighs: ['level'],
     causes: [
       {
@@ -529,8 +540,11 @@ export const symptoms: readonly Symptom[] = [
     when: [],
     causes: [
       {
+        unless: { ampsUnder: 0.8 },
         likely:
           'Something still draws: an inverter on standby (1–2 A), a fridge, heater or charger in the dark.',
+        otherwise:
+          'Something small still draws: a gas alarm, radio, tracker, USB sockets, the monitor itself.',
         check:
           'Fuses: watch the monitor and pull one fuse at a time. The one that brings it near 0 is the circuit; then go through what is on it.',
       },
@@ -549,9 +563,11 @@ export const symptoms: readonly Symptom[] = [
       'controller|regulator|mppt|pwm show*|read*|say*|display*|volt* not_charg*|no_charg*|no_amp*|zero|nothing|wont_charg*|isnt_charg*',
     ],
     when: [],
+    unless: { ampsFrom: 0.5 },
     weighs: ['noon', 'level'],
     causes: [
       {
+        unless: { voltsUnder: 13.2, percentUnder: 90 },
         likely: 'Volts but no amps: most likely the battery is full, and takes nothing.',
         check:
           'Full: the battery reads {13.8 V} or more and it says “float”. Switch a load on: the amps must rise.',
@@ -603,10 +619,13 @@ export const symptoms: readonly Symptom[] = [
       'no_solar|no_sun_power',
     ],
     when: ['panel'],
+    unless: { ampsFrom: 1 },
     weighs: ['noon', 'level'],
     causes: [
       {
+        unless: { voltsUnder: 13.2, percentUnder: 90 },
         likely: 'Is the battery full? Then it takes nothing. Else most likely a plug, fuse or controller.',
+        otherwise: 'A plug, fuse or the controller: the battery isn’t full, so it should take what comes.',
         check:
           'Panel: unplug it in full sun. Near its label’s open-circuit volts (20–23 V for 12 V) it’s good; near 0 it’s the plug.',
       },
@@ -696,6 +715,7 @@ export const symptoms: readonly Symptom[] = [
     causes: [
       {
         by: 'isolator',
+        unless: { voltsFrom: 13.4 },
         likely: 'An isolator joins near {13.3 V}: the alternator gives less, or its earth is off.',
         check:
           'Alternator: if the isolator gets under {13.3 V} with the engine on, it’s a smart one and needs a DC-DC charger.',
@@ -724,12 +744,14 @@ export const symptoms: readonly Symptom[] = [
     causes: [
       {
         by: 'cable',
+        unless: { voltsFrom: 13.5 },
         likely:
           'Most likely low volts at its input, so it holds back: thin or long cable, or the engine at idle.',
         check:
           'Feed: on the road its input should read within {0.5 V} of the starter battery. If not, thicker cable and clean lugs.',
       },
       {
+        unless: { percentUnder: 85 },
         likely: 'Or the battery is nearly full and takes less.',
         check: 'Full: its output reads {14 V} or more. Run the battery down a third and look again.',
       },

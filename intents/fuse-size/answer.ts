@@ -126,7 +126,12 @@ function needed({ found, pair }: FuseSize): string {
   return `Its cable: ${significant(pair.conductor.areaMm2)} mm² over ${significant(pair.lengthM)} m, which carries the fuse and loses ${significant(pair.percent, 2)} %.`;
 }
 
-function lines(result: FuseSize): string[] {
+/** What the cable told loses, where all of it is told. */
+const lost = ({ drop }: FuseSize): string | undefined =>
+  drop &&
+  `Over ${significant(drop.lengthM)} m it loses ${significant(drop.dropV, 2)} V (${significant(drop.percent, 2)} %).`;
+
+function lines(result: FuseSize, isDropAsked: boolean): string[] {
   const { found, kind, figures, carriesA, ratedA } = result;
   const carries = carriesA === undefined ? '' : `${cableName(result)} carries about ${rounded(carriesA)} A`;
   if (kind === undefined)
@@ -156,10 +161,15 @@ function lines(result: FuseSize): string[] {
   const motor =
     result.hasMotor && found.fits ? 'A slow-blow type copes with the jolt when the motor starts.' : undefined;
   const said = found.fits ? undefined : beside(result, cableName(result));
-  return [said, input, margin, behind, cable, breaking(result), motor]
-    .filter(line => line !== undefined)
-    .slice(0, 4);
+  const dropped = lost(result);
+  const told = isDropAsked
+    ? [dropped, said, input, margin, behind, cable, breaking(result), motor]
+    : [said, input, margin, behind, cable, dropped, breaking(result), motor];
+  return told.filter(line => line !== undefined).slice(0, 4);
 }
+
+/** Words that ask what is lost on the way. */
+const asksDrop: ReadonlySet<string> = new Set('drop drops lose loses loss lost'.split(' '));
 
 /** Words for a fuse. */
 export function answerFuseSize(result: FuseSize, { parsed }: Pick<RequestContext, 'parsed'>): Reply {
@@ -169,7 +179,10 @@ export function answerFuseSize(result: FuseSize, { parsed }: Pick<RequestContext
   const rating = result.figures.fuseRating;
   return {
     headline: headline(result, isAskedAgainst(parsed.recognised.words)),
-    lines: lines(result),
+    lines: lines(
+      result,
+      parsed.recognised.words.some(word => asksDrop.has(word)),
+    ),
     verdict: judge(result),
     figures: { fuseRating: figure(rating, 'A') },
     ...reasons(result),

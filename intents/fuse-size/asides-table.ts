@@ -43,6 +43,22 @@ const switchFor = (facts: Facts): string => {
 /** What is asked of fuses beside their rating. Common practice. */
 export const fuseAsides: readonly Aside[] = [
   {
+    name: 'wrong-way-round',
+    spots: [
+      'batter*|lead|leads|terminal*|wires|cables|clamps|clips|it backward*|back_to_front|wrong_way_round|wrong_way_around|revers*|polarity -fuse_in -fuse_backward* -shunt -monitor -camera -light -lights -sensor -hitch',
+      'swap*|mixed_up|crossed|muddled red_and_black|black_and_red|plus_and_minus|the_leads|positive_and_negative|the_terminals|polarity',
+      'plus|positive|red on_the_minus|on_minus|on_the_negative|on_negative|on_the_black|to_the_minus|to_negative|to_black -should -goes',
+    ],
+    hasAnyFigures: true,
+    says: 'Not yet: take the battery off. A battery in backwards may have killed more than the fuse.',
+    lines: [
+      'The same rating as was in it: it stands on the blown fuse, in the gear’s leaflet or by its plug. Never more than the cable allows.',
+      'Put plus on plus, measure it, then try one thing at a time. A fuse that blows again is no bad luck: that thing is dead.',
+      'Fridge, controller, charger and inverter often don’t survive it: have what stays dead, hot or smelly looked at.',
+    ],
+    cautions: ['fault-finding', 'fuse-at-battery'],
+  },
+  {
     name: 'which-way-round',
     spots: ['which_way_round|what_way_round|way_round|which_direction fuse|fuses|it|they|breaker -battery'],
     hasAnyFigures: true,

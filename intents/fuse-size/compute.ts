@@ -1,7 +1,7 @@
 import { present } from '#basics/present.ts';
 import type { Assumption, Values } from '#engine/assumption.ts';
 import { type FuseSource, type FuseType, fuseSource, fuseTypeFor, sourceOf } from '#engine/cable/breaking.ts';
-import { choosePair, type Pair } from '#engine/cable/choose.ts';
+import { choosePair, type Drop, dropOn, type Pair, type Run } from '#engine/cable/choose.ts';
 import {
   behindController,
   type Circuit,
@@ -65,6 +65,8 @@ export interface FuseSize extends Explored<FuseKey> {
   readonly atBank?: BankFuse;
   /** The cable that goes with it, where its length (one way, m) is told and its size is not. */
   readonly pair?: Pair & { readonly lengthM: number };
+  /** What is lost on the cable told, where its length (one way, m) is told too. */
+  readonly drop?: Drop & { readonly lengthM: number };
 }
 
 /** The fuse (A) for what hangs on it, never above what its cable carries. */
@@ -116,6 +118,7 @@ export function computeFuseSize(
     hasMotor: hasMotor(facts),
     ratedA: continuousA > ratedA ? ratedA : undefined,
     pair: conductor ? undefined : pairFor(circuit, likely),
+    drop: conductor && dropFor(conductor, circuit, likely),
     panelShortA: kind === 'solar' ? continuousA / brightSunFactor : undefined,
     atBank,
   };
@@ -131,20 +134,33 @@ const bankFuse = (ratingA: number, source: FuseSource): BankFuse => ({
   isMain: ratingA > branchA,
 });
 
+/** How a circuit's cable is run, where its length is told. */
+function runOf(circuit: Circuit, likely: Values): Run | undefined {
+  const { lengthM: told, isRoundTrip } = circuit.facts.cable ?? {};
+  if (told === undefined) return undefined;
+  const { cableA, continuousA, ofV } = circuitCurrents(circuit, likely);
+  return { lengthM: isRoundTrip ? told / 2 : told, currentA: cableA, continuousA, voltageV: ofV };
+}
+
+/** What is lost on a cable that is told whole. */
+function dropFor(conductor: Conductor, circuit: Circuit, likely: Values): FuseSize['drop'] {
+  const about = runOf(circuit, likely);
+  if (!about) return undefined;
+  const values = likelyOf(conductorAssumptions(conductor, circuit.facts.ambientC));
+  return { ...dropOn(conductor, about, values), lengthM: about.lengthM };
+}
+
 /** The cable for a fuse's circuit, where its length is told. */
 function pairFor(circuit: Circuit, likely: Values): FuseSize['pair'] {
-  const { lengthM: told, isRoundTrip, dropLimitPercent } = circuit.facts.cable ?? {};
-  if (told === undefined) return undefined;
-  const lengthM = isRoundTrip ? told / 2 : told;
-  const { ambientC } = circuit.facts;
-  const { cableA, continuousA, ofV } = circuitCurrents(circuit, likely);
+  const about = runOf(circuit, likely);
+  if (!about) return undefined;
+  const { ambientC, cable } = circuit.facts;
   const taken = [...conductorAssumptions(undefined, ambientC), ...surroundingAssumptions(ambientC)];
   const values = {
-    dropLimit: dropLimitPercent ?? dropLimits[circuit.use].value,
+    dropLimit: cable?.dropLimitPercent ?? dropLimits[circuit.use].value,
     ...likelyOf(taken),
   };
-  const about = { lengthM, currentA: cableA, continuousA, voltageV: ofV };
-  return { ...choosePair(about, 'metric', values), lengthM };
+  return { ...choosePair(about, 'metric', values), lengthM: about.lengthM };
 }
 
 /** The largest fuse that a cable alone allows. */

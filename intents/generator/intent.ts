@@ -13,6 +13,7 @@ import { hoursAsked } from './sums/in-hours.ts';
 const needWork: Need = {
   anyOf: ['chargers', 'batteries', 'loads', 'dailyUseAh', 'dailyUseWh', 'chargeNeededAh'],
   ask: 'what it will run or charge (say “40A charger”, “200Ah lithium at 30%” or “1200W air conditioner”)',
+  key: 'need-work',
   holds: facts =>
     !!facts.chargers?.some(c => c.kind !== 'generator' || c.currentA !== undefined) ||
     hasCapacity(facts) ||

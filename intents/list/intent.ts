@@ -3,11 +3,9 @@ import { defineIntent } from '../define-intent.ts';
 import type { Intent } from '../intent.ts';
 import { needLoads } from '../needs.ts';
 import { sunFacts } from '../sun.ts';
+import { usualLoads } from '../untold-table.ts';
 import { answerList } from './answer.ts';
 import { computeList } from './compute.ts';
-
-/** What nearly every camp runs, common practice. */
-const usualLoads = [{ name: 'fridge' }, { name: 'lights' }, { name: 'phones' }];
 
 /** What to buy or bring: the size of each thing. */
 export const list: Intent = defineIntent({
@@ -32,7 +30,7 @@ export const list: Intent = defineIntent({
     { ...needLoads, ask: 'what it has to run (say “fridge, lights and phones, 3 days”)', key: 'need-run' },
   ],
   guess: (told, setting) => {
-    const ready = list.needs.safeParse({ ...told, loads: usualLoads }).data;
+    const ready = list.needs.safeParse({ ...told, loads: [...usualLoads] }).data;
     const reply = ready && list.reply(ready, setting);
     const question = english.say(
       'list-for-usual',

@@ -106,7 +106,9 @@ export function answerRig(change: RigChange, setting: RequestContext): Reply {
       ? w.say('rig-shown', '{name}: {what}.', gaps)
       : did === 'kept'
         ? w.say('rig-kept', 'Noted. {name}: {what}.', gaps)
-        : w.say('rig-changed', 'Changed. {name}: {what}.', gaps);
+        : did === 'added'
+          ? w.say('rig-added', 'Added. {name}: {what}.', gaps)
+          : w.say('rig-changed', 'Changed. {name}: {what}.', gaps);
   // A long list has lines of its own.
   const [headline, ...rest] = told.length > firstLine ? split(told) : [told];
   const missed = listIn(change.missed, w);

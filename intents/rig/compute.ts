@@ -1,3 +1,4 @@
+import { isPartOf } from '#basics/part-of.ts';
 import { correct, isAmong, isOf } from '#rig/correct.ts';
 import { gearIn, hasGear } from '#rig/gear.ts';
 import { mergeBatteries, mergeFacts, removeFrom } from '#rig/merge.ts';
@@ -8,7 +9,7 @@ import type { RequestContext } from '../intent.ts';
 export interface RigChange {
   /** "" is the chat's own. */
   readonly owner: string;
-  readonly did: 'shown' | 'kept' | 'changed' | 'undone' | 'theirs' | 'unknown' | 'full' | 'big';
+  readonly did: 'shown' | 'kept' | 'added' | 'changed' | 'undone' | 'theirs' | 'unknown' | 'full' | 'big';
   readonly rig: Rig;
   /** Names that were to go, but are not there. */
   readonly missed: readonly string[];
@@ -59,6 +60,8 @@ function asNamed(gear: Rig, old: Rig | undefined, { corrects, cues }: RequestCon
   return only && old?.loads?.length === 1 ? { ...rest, loads: [{ ...load, name: only.name }] } : gear;
 }
 
+const isSaidBefore = (old: Rig, rig: Rig): boolean => isPartOf(old, rig) && isPartOf(rig, old);
+
 /** Works out the rig after the message. */
 export function changeRig(setting: RequestContext): RigChange {
   const { parsed, rigs, undo } = setting;
@@ -86,5 +89,6 @@ export function changeRig(setting: RequestContext): RigChange {
   if (isBig) return { owner, did: 'big', rig: old ?? {}, missed: [] };
   const isRemoved = JSON.stringify(prune(left)) !== JSON.stringify(old ?? {});
   const missed = removed.length > 0 && !isRemoved ? removed : [];
-  return { owner, did: old ? 'changed' : 'kept', rig, missed };
+  const did = !old || isSaidBefore(old, rig) ? 'kept' : isPartOf(old, rig) ? 'added' : 'changed';
+  return { owner, did, rig, missed };
 }

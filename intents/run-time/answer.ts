@@ -182,7 +182,7 @@ function widest({ ranked }: RunTime, w: Speech): string | undefined {
 }
 
 /** The Wh of what is told by its Wh alone, as power stations are. */
-function stationOf({ batteries }: RunTimeFacts): number | undefined {
+export function stationOf({ batteries }: RunTimeFacts): number | undefined {
   const [first, other] = batteries;
   return other || first?.capacityAh !== undefined || first?.energyWh === undefined
     ? undefined
@@ -268,7 +268,8 @@ export function answerRunTime(told: RunTimeFacts, result: RunTime, setting: Requ
   const byVolts = isByVolts
     ? w.say('by-volts', 'Volts are only a rough gauge: tell me its % or the Ah used for a better answer.')
     : undefined;
-  for (const note of [byVolts, bigDraw(result, w), readingNote(facts, w)]) if (note) lines.push(note);
+  for (const note of [byVolts, bigDraw(result, w), readingNote(facts, w, usableCapacity.value)])
+    if (note) lines.push(note);
   const wide = runTime.high > wideFrom * runTime.low ? widest(result, w) : undefined;
   if (wide) lines.push(wide);
   const isLithium = result.bank.chemistry === 'lfp';

@@ -4,10 +4,12 @@ import { present } from '#basics/present.ts';
 import { applianceOf } from '#catalog/appliances.ts';
 import { decimals, significant } from '#quantity/round.ts';
 import { powerBankCellV, powerBankShare } from '#rig/cell.ts';
+import { loadCautions } from '../cautions.ts';
 import { reasons } from '../figures.ts';
 import type { RequestContext } from '../intent.ts';
 import { isSpotted } from '../spotting.ts';
 import { describeBank } from '../words.ts';
+import { stationOf } from './answer.ts';
 import type { RunTime, RunTimeFacts } from './compute.ts';
 
 /**
@@ -38,16 +40,86 @@ const asksBrews: readonly string[] = [
 const boilWh = 122;
 const cupL = 0.25;
 
+/** "500 Wh gives you about 370 Wh to use", "A 100 Ah AGM gives you about 50 Ah to use". */
+function storeGives(
+  facts: RunTimeFacts,
+  usableAh: number,
+  bank: RunTime['bank'],
+  setting: RequestContext,
+): string {
+  const stationWh = stationOf(facts);
+  const wh = `gives you about ${decimals(usableAh * bank.voltageV, 0)} Wh to use`;
+  return stationWh === undefined
+    ? `${describeBank(bank, setting)} ${wh}`
+    : `${setting.recalled.has('batteries') ? 'Your ' : ''}${decimals(stationWh, 0)} Wh ${wh}`;
+}
+
 /** How many cups a battery boils. */
-function answerBrews({ figures, bank }: RunTime, setting: RequestContext): Reply {
+function answerBrews(facts: RunTimeFacts, { figures, bank }: RunTime, setting: RequestContext): Reply {
   const litres = (figures.usableCapacity.value * bank.voltageV) / boilWh;
   return {
     headline: `About ${significant(litres / cupL, 2)} cups, ${significant(litres, 2)} litres boiled in all.`,
     lines: [
-      `${describeBank(bank, setting)} gives you about ${decimals(figures.usableCapacity.value * bank.voltageV, 0)} Wh to use; a litre takes about ${boilWh} Wh, losses and all.`,
+      `${storeGives(facts, figures.usableCapacity.value, bank, setting)}; a litre takes about ${boilWh} Wh, losses and all.`,
       'Boil only what you drink; gas does it for nothing from the battery.',
     ],
     verdict: null,
+    next: ['show the working'],
+  };
+}
+
+const asksTimes: readonly string[] = [
+  'how_many|how_often -how_many_days -how_many_nights -how_many_hours -how_many_minutes -how_many_mins -how_many_amps -how_many_amp -how_many_ah -how_many_wh -how_many_watts -how_many_panels -how_many_batteries -how_long',
+];
+
+/** Longer than this it is a day's use, not one go, h. */
+const longestGoH = 1;
+/** From here on a current is cautioned, A. */
+const bigA = 40;
+
+/** What one go takes (h), and for how long (h) the battery carries one of them on end, or each day. */
+function goOf({
+  durationH,
+  loads = [],
+}: RunTimeFacts): { readonly h: number; readonly everyH: number } | undefined {
+  const [load, other] = loads;
+  if (!load || other || (load.powerW ?? load.currentA) === undefined) return undefined;
+  const { minutesPerDay, hoursOnce, hoursPerDay } = load;
+  const daily = (minutesPerDay === undefined ? undefined : minutesPerDay / 60) ?? hoursOnce ?? hoursPerDay;
+  const h = daily ?? durationH;
+  return h === undefined || h <= 0 || h > longestGoH
+    ? undefined
+    : { h, everyH: daily === undefined ? h : 24 };
+}
+
+/** How many times a thing runs for the minutes told. */
+function answerTimes(
+  facts: RunTimeFacts,
+  { figures, bank, peakA }: RunTime,
+  { h, everyH }: { readonly h: number; readonly everyH: number },
+  setting: RequestContext,
+): Reply {
+  const times = (hours: number): number => hours / everyH;
+  const n = (hours: number): string => {
+    const all = Math.floor(times(hours) + 0.1);
+    return all < 20 ? String(all) : significant(all, 2);
+  };
+  const { value, low, high } = figures.runTime;
+  const eachWh = (figures.usableCapacity.value * bank.voltageV) / times(value);
+  const minutes = 60 * h;
+  const go = `${significant(minutes, 2)} ${minutes === 1 ? 'minute' : 'minutes'}`;
+  const name = present(facts.loads?.[0]).name;
+  const range = n(low) === n(high) ? '' : ` (${n(low)}–${n(high)})`;
+  return {
+    headline:
+      times(value) < 1
+        ? `Not once: ${go} of the ${name} takes more than is there to use.`
+        : `About ${n(value)} ${n(value) === '1' ? 'time' : 'times'}${range}, ${go} each, with nothing else on.`,
+    lines: [
+      `${storeGives(facts, figures.usableCapacity.value, bank, setting)}; each takes about ${significant(eachWh, 2)} Wh.`,
+    ],
+    verdict: null,
+    cautions: [...loadCautions(facts, bank), ...(peakA >= bigA ? (['big-current'] as const) : [])],
     next: ['show the working'],
   };
 }
@@ -74,8 +146,10 @@ export function answerCharges(
   const [load, other] = facts.loads ?? [];
   const id = load && applianceOf(load.name)?.id;
   const charge = id === undefined ? undefined : perCharge[id];
+  const go = isSpotted(words, asksTimes) && charge === undefined ? goOf(facts) : undefined;
+  if (go) return { ...answerTimes(facts, result, go, setting), ...reasons(result) };
   if (load && !other && /kettle|jug/i.test(load.name) && isSpotted(words, asksBrews))
-    return { ...answerBrews(result, setting), ...reasons(result) };
+    return { ...answerBrews(facts, result, setting), ...reasons(result) };
   if (load && !other && load.energyWhPerDay !== undefined && load.count === 1 && isSpotted(words, asksFills))
     return { ...answerFills(result, load.name), ...reasons(result) };
   const isAsked = isSpotted(words, asksCharges);
@@ -94,7 +168,7 @@ export function answerCharges(
   const [least, most] = [n(highWh), n(lowWh)];
   const gives = isBank
     ? `Its mAh are told at a 3.7 V cell: it gives about ${decimals(givesWh, 0)} Wh.`
-    : `${describeBank(result.bank, setting)} gives you about ${decimals(givesWh, 0)} Wh to use.`;
+    : `${storeGives(facts, result.figures.usableCapacity.value, result.bank, setting)}.`;
   return {
     headline: `About ${n(likelyWh)} full ${id} charges (${least}–${most}).`,
     lines: [gives, `A ${id} takes about ${decimals(likelyWh, 0)} Wh from empty to full, losses and all.`],

@@ -3,6 +3,7 @@ import { byNight, isAllNight } from '../by-night.ts';
 import { defineIntent } from '../define-intent.ts';
 import type { Intent } from '../intent.ts';
 import { needBattery, needLoads } from '../needs.ts';
+import { isSpotted } from '../spotting.ts';
 import { whereFacts } from '../sun.ts';
 import { drawFacts } from '../use.ts';
 import { answerAhLeft, leftAlone } from './ah-left.ts';
@@ -15,6 +16,9 @@ import { answerIfLithium, ifLithium } from './if-lithium.ts';
 import { answerShare } from './share.ts';
 import { stoppingAt } from './stop-at.ts';
 import { answerTypical, answerUsualUse, ofTypical, typicalRunTime } from './typical.ts';
+
+/** How long it lasts is asked, not whether it lasts so long. */
+const asksHowLong: readonly string[] = ['how_many days|nights|hours|evenings', 'how_long'];
 
 const lasts: Intent<RunTimeFacts> = defineIntent<RunTimeFacts>({
   name: 'run-time',
@@ -74,9 +78,13 @@ const lasts: Intent<RunTimeFacts> = defineIntent<RunTimeFacts>({
   },
   reply: (known, setting) => {
     const { cues, recognised, facts: said } = setting.parsed;
-    // "All night then?" asks for a night, not for the hours that were asked for before.
-    const isOther = isAllNight(recognised.words) && said.durationH === undefined && said.until === undefined;
-    const told = isOther && setting.recalled.has('durationH') ? { ...known, durationH: undefined } : known;
+    // "All night then?" asks for a night, "how many days?" for how long it lasts: not for the hours asked for before.
+    const isUntold = said.durationH === undefined && said.until === undefined;
+    const isOther =
+      isUntold &&
+      (isSpotted(recognised.words, asksHowLong) ||
+        (isAllNight(recognised.words) && setting.recalled.has('durationH')));
+    const told = isOther ? { ...known, durationH: undefined } : known;
     // "Can it run all night" is answered for that one night.
     const isOneNight = cues.has('ask-can-it') || asksWhether(told, setting);
     const facts = stoppingAt(isOneNight ? told : byNight(told, recognised.words), setting);

@@ -8,7 +8,7 @@ import type { Stated, StatedBattery } from '#rig/rig.ts';
 import { enough, figure, reasons } from '../figures.ts';
 import type { RequestContext } from '../intent.ts';
 import { isSpotted } from '../spotting.ts';
-import { chemistryName } from '../words.ts';
+import { chemistryName, wantedTime } from '../words.ts';
 import type { RunTime, RunTimeFacts } from './compute.ts';
 import { asksFlat, flatNightH } from './flat.ts';
 
@@ -50,11 +50,13 @@ export function typicalRunTime(facts: Stated): Stated | undefined {
 
 /** Words that ask what a battery is good for. */
 const asksWhat: readonly string[] = [
-  'what|whats can|could|will|would|should run|running|power|use off|from|on|with -how_long -cable',
+  'what|whats can|could|will|would|should run|running|power|use off|from|on|with|for|over -how_long -cable -what_size -solar',
 ];
 
 /** Lights, two phones and a telly of 40 W for three hours take about so much, Ah. Common practice. */
 const eveningAh = 15;
+/** A usual small fridge in mild weather takes about so much a day, Ah. Common practice. */
+const fridgeAh = 30;
 
 /** Words for how long a battery lasts with what nearly every camp runs on it, and what to tell. */
 export function answerUsualUse(
@@ -64,6 +66,40 @@ export function answerUsualUse(
 ): Reply {
   const w = english;
   const lines = (reply.lines ?? []).slice(0, 2);
+  const { durationH } = parsed.facts;
+  if (
+    durationH !== undefined &&
+    durationH >= 24 &&
+    isSpotted(parsed.recognised.words, asksWhat) &&
+    runTime.value > spentH
+  ) {
+    const dayAh = (usableCapacity.value * 24) / durationH;
+    return {
+      headline: w.say('runs-so-much-a-day', 'About {ah} Ah a day for {wanted}: {what}.', {
+        ah: w.plain(dayAh),
+        wanted: wantedTime(durationH, w),
+        what:
+          dayAh >= fridgeAh + eveningAh
+            ? w.say('runs-all', 'a small fridge, lights, phones and a telly of an evening')
+            : dayAh >= fridgeAh
+              ? w.say('runs-fridge', 'a small fridge in mild weather, or lights, phones and a telly')
+              : dayAh >= eveningAh
+                ? w.say('runs-evening', 'lights, phones, a pump and a telly of an evening')
+                : w.say('runs-lights', 'lights, phones and a pump'),
+      }),
+      lines: [
+        ...(dayAh < fridgeAh + eveningAh
+          ? [w.say('fridge-alone', 'A usual small fridge by itself {lasts}.', { lasts: lasting(runTime, w) })]
+          : []),
+        w.say(
+          'runs-heaters',
+          'Not heaters, kettles or air conditioning for long. What would you like to run?',
+        ),
+      ],
+      verdict: null,
+      next: [w.say('next-fridge', 'fridge 1.2A'), w.say('next-lights', 'fridge and lights'), '40Ah a day'],
+    };
+  }
   if (isSpotted(parsed.recognised.words, asksWhat) && runTime.value > spentH)
     return {
       ...reply,

@@ -1,6 +1,7 @@
 import { plain } from '#quantity/round.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { Aside } from '../asides.ts';
+import { isSpotted } from '../spotting.ts';
 
 /** Hours' worth of full sun that a flat panel has on a fair day, after its losses. As the engine comes to without a place. */
 const fairDayH = 4;
@@ -62,6 +63,17 @@ export const settleAsides: readonly Aside[] = [
     says: 'About 10 to 15 % at work, as a rule; far more of a tiny load, as it takes ½ to 1½ A for itself.',
     lines: ['So a phone by inverter may well lose half, a kettle a tenth. Off when nothing needs it.'],
     next: ['what is idle draw?'],
+  },
+  {
+    name: 'half-or-all',
+    spots: [
+      'half|fifty|percent use|uses|used|usable|get|gets|take|out_of|only|gives all|lot|whole|everything|every|any|full|lithium -charg* -panel* -cold -degrees -mix* -runs -hours -left',
+      'out_of|usable any|every|all|lithium batter*|lithium|agm gives|get|gets|give -charg* -panel* -cold -degrees -mix* -runs -hours -left -amps -inverter',
+    ],
+    when: (_, { recognised: { words } }) => isSpotted(words, ['batter*|leisure|lithium|agm|bank|lead|gel']),
+    says: 'By its kind: lead-acid and AGM give about half of their Ah, lithium 80 to 90 %, not the lot.',
+    lines: ['So “half” is right of a usual leisure battery, and too little for lithium.'],
+    next: ['AGM or lithium?'],
   },
   {
     name: 'agm-to-the-last',

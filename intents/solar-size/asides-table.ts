@@ -9,6 +9,21 @@ const keepsW = 20;
 /** What people ask beside what panel they need. */
 export const solarSizeAsides: readonly Aside[] = [
   {
+    name: 'for-weekends',
+    isAsked: 'for-sure',
+    spots: [
+      'weekend|weekends|two_nights|couple_of_nights|one_night|night_or_two|nights_away need|worth|bother|without|really|pointless|any_point|worthwhile solar|panel|panels -how_big -what_size -how_many -how_much -what_panel -which -inverter -folding -angle',
+    ],
+    when: facts => runsNothing(facts) && !facts.solar?.some(({ powerW }) => powerW !== undefined),
+    hasAnyFigures: true,
+    says: 'Mostly not: from a full battery, two nights of lights, phones and a pump need no panel.',
+    lines: [
+      'A fridge changes that: it takes about 30 Ah a day. A 100 Ah lead battery has about 50 Ah to use, lithium about 80.',
+      'Start full: a mains charger at home or a DC-DC charger on the drive fills it between trips.',
+    ],
+    next: ['fridge, 100Ah, 2 days?'],
+  },
+  {
     name: 'less-in-the-cold',
     spots: [
       'halve|half_the|fewer|smaller|less|cut_down winter|cold|cooler panel|panels|solar can|could|so|then',

@@ -18,6 +18,7 @@ const wiring = defineIntent<WiringFacts>({
     {
       anyOf: ['solar'],
       ask: 'the panels (say “two 100W panels, 22 V open circuit, MPPT”)',
+      key: 'need-panels',
       holds: facts => !!facts.solar?.length,
     },
   ],

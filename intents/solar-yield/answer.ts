@@ -4,6 +4,7 @@ import { plain, significant } from '#quantity/round.ts';
 import { loadCautions } from '../cautions.ts';
 import { enough, figure, reasons } from '../figures.ts';
 import type { RequestContext } from '../intent.ts';
+import { isSpotted } from '../spotting.ts';
 import { describeSun, saidOfSun, sunHint, whereAndWhen, whosePanels } from '../sun.ts';
 import { monthsChart } from './chart.ts';
 import type { SolarYield, SolarYieldFacts } from './compute.ts';
@@ -22,12 +23,39 @@ function headline(facts: SolarYieldFacts, result: SolarYield, setting: RequestCo
   );
 }
 
+/** Words that ask whether it is enough for what runs, not what it makes. */
+const ofEnough: readonly string[] = [
+  'will|can|could|would|does|do|is|enough keep|keeps|run|runs|power|cope|cover|carry|manage|enough|keep_up|up_with|handle|feed -how_much -how_many -what',
+];
+
+/** How the first line opens where it is asked whether it is enough. */
+const opens = { yes: 'Yes', tight: 'Only just', short: 'Hardly', no: 'No' } as const;
+
+/** Characters of a first line. */
+const firstLine = 100;
+
+/** The first line with yes or no, where that is asked; where that makes it too long, without its range. */
+function opened(
+  said: string,
+  result: SolarYield,
+  verdict: 'yes' | 'tight' | 'no' | null,
+  { parsed }: RequestContext,
+): string {
+  if (!verdict || parsed.cues.has('ask-how-much') || !isSpotted(parsed.recognised.words, ofEnough))
+    return said;
+  const isShort = verdict === 'tight' && result.figures.surplus.value < 0;
+  const whole = `${opens[isShort ? 'short' : verdict]}: ${said}`;
+  const { low, high } = result.figures.dailyYield;
+  return whole.length > firstLine ? whole.replace(` (${span(low, high, 'Ah')})`, '') : whole;
+}
+
 /** Whether it covers the use, in words. */
 function balance({ figures }: SolarYield, verdict: 'yes' | 'tight' | 'no'): string {
   const use = `${plain(figures.dailyUse.value)} Ah a day`;
   if (verdict === 'yes') return `Yes, that covers your ${use}, losses in the battery counted.`;
   if (verdict === 'tight') return `That is close to your ${use}: a run of cloud leaves you short.`;
-  return `That doesn't cover your ${use}: about ${plain(-figures.surplus.value)} Ah a day is missing.`;
+  const storedAh = figures.dailyUse.value + figures.surplus.value;
+  return `That doesn't cover your ${use}: what charging loses taken off, it puts back about ${plain(storedAh)} Ah, ${plain(-figures.surplus.value)} Ah a day short.`;
 }
 
 /** Below this share of its watts a panel is wasted on a PWM controller. */
@@ -83,7 +111,7 @@ export function answerSolarYield(facts: SolarYieldFacts, result: SolarYield, set
     ...hints(facts, result),
   ];
   return {
-    headline: headline(facts, result, setting),
+    headline: opened(headline(facts, result, setting), result, verdict, setting),
     lines: lines.slice(0, 4),
     verdict,
     figures: {

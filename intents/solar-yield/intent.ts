@@ -15,6 +15,7 @@ import { tiltOf } from './sums/tilt.ts';
 const needPanel: Need = {
   anyOf: ['solar'],
   ask: "the panel's watts (say “200W panel”)",
+  key: 'need-panel',
   holds: facts => present(facts.solar).some(panel => panel.powerW !== undefined),
 };
 

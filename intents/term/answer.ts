@@ -6,7 +6,8 @@ import type { Facts } from '#rig/rig.ts';
 import type { RequestContext } from '../intent.ts';
 import { isSpotted } from '../spotting.ts';
 import { usableOf } from './compute.ts';
-import { isOnlyTerms, mentioned, nearest, termsIn } from './match.ts';
+import { leftAndGone } from './left-and-gone.ts';
+import { asksMeaning, isOnlyTerms, mentioned, nearest, termsAsked, termsIn } from './match.ts';
 import type { PlainQuestion } from './plain/plain-question.ts';
 import { plainQuestionIn } from './plain/plain-questions.ts';
 import { comparisonOf, type Term, terms } from './terms.ts';
@@ -85,6 +86,16 @@ function compare(a: Term, b: Term): Reply {
   return { headline, lines, verdict: null, cautions, next: [ask(a), ask(b), 'teach me'] };
 }
 
+/** So many words are explained in one answer, a line each. */
+const mostTerms = 5;
+
+/** Several words asked after at once: each by its first sentence. */
+function several(all: readonly Term[]): Reply {
+  const [headline = '', ...lines] = all.slice(0, mostTerms).map(term => named(term, present(term.says[0])));
+  const cautions = [...new Set(all.map(({ caution }) => caution).filter(c => c !== undefined))];
+  return { headline, lines, verdict: null, cautions, next: all.slice(0, 3).map(ask) };
+}
+
 /** Why the whole label can't be used. */
 function whyNotAll(facts: Facts, setting: RequestContext): Reply {
   const known = usableOf(facts);
@@ -130,9 +141,15 @@ const heldApart = ['difference|diff|vs|versus|same|or'] as const;
 /** Words for a plain question, else for a term asked after; two terms are compared; an unknown one is asked back. */
 export function answerTerm(facts: Facts, setting: RequestContext): Reply {
   const { term, cues } = setting.parsed;
+  const added = leftAndGone(setting.parsed);
+  if (added) return added;
   const asked = plainQuestionIn(setting.parsed, setting.about);
   if (asked) return plainly(asked);
   const words = setting.parsed.recognised.words.join(' ');
+  const all = termsAsked(setting.parsed);
+  if (all.length > 2) return several(all);
+  if (all.length === 2 && isSpotted(setting.parsed.recognised.words, asksMeaning))
+    return compare(...(all as [Term, Term]));
   const [one, other, ...more] = isSpotted(setting.parsed.recognised.words, heldApart) ? mentioned(words) : [];
   if (one && other && more.length === 0 && comparisonOf(one, other)) return compare(one, other);
   const found = term === undefined ? [] : termsIn(term);

@@ -1,5 +1,8 @@
 import { defineIntent } from '../define-intent.ts';
+import { isSpotted } from '../spotting.ts';
 import { answerTerm } from './answer.ts';
+import { leftAndGone } from './left-and-gone.ts';
+import { asksMeaning, termsAsked } from './match.ts';
 import { plainQuestionIn } from './plain/plain-questions.ts';
 
 /** What is an amp hour; the difference between two words; why not all of the label; and plain questions of how it's done. */
@@ -10,6 +13,8 @@ export const term = defineIntent({
   hasNoSum: true,
   takes: ['batteries', 'arrangement', 'systemVoltageV'],
   isAskedBy: (parsed, about) => {
+    if (leftAndGone(parsed)) return 'for-sure';
+    if (termsAsked(parsed).length > 2 && isSpotted(parsed.recognised.words, asksMeaning)) return 'if-unsure';
     const asked = plainQuestionIn(parsed, about);
     return asked && (asked.isBeforeSums ? 'for-sure' : 'if-unsure');
   },

@@ -1,9 +1,11 @@
 import { present } from '#basics/present.ts';
+import { isSpoken } from '#basics/spoken.ts';
+import type { ParsedMessage } from '#language/reading.ts';
 import { type Term, terms } from './terms.ts';
 
 /** Words round a term that carry nothing of it. */
 const idle = new Set(
-  'a an the my your our is are was whats what which who mean means meaning of for does do did this that please pls explain tell me about in by on exactly actually then and define to it i one'.split(
+  'a an the my your our is are was whats what which who mean means meaning of for does do did this that please pls explain tell me about in by on exactly actually then and define to it i one they these those all stand stands words terms three u ur yous can you'.split(
     ' ',
   ),
 );
@@ -138,4 +140,15 @@ export function nearest(phrase: string): Term[] {
     .filter(r => r.share < 0.7)
     .slice(0, 3)
     .map(r => r.term);
+}
+
+/** How it is asked what words mean. */
+export const asksMeaning: readonly string[] = [
+  'mean|means|meaning|stand|stands|what_is|whats|what_are|explain',
+];
+
+/** The terms of a message that is nothing but terms and small words, in their order. */
+export function termsAsked({ recognised: { words } }: Pick<ParsedMessage, 'recognised'>): readonly Term[] {
+  const said = words.filter(isSpoken).join(' ');
+  return isOnlyTerms(said) ? mentioned(said) : [];
 }

@@ -1,31 +1,6 @@
 import { present } from '#basics/present.ts';
 import { emergencies, type HazardCode } from '#rig/hazard-codes.ts';
-
-/** What an answer says first where a danger is seen, and what it must not say. */
-export interface HazardAnswer {
-  readonly code: HazardCode;
-  /** The first line: no, or what to do, and why. */
-  readonly first: string;
-  /** What to do instead, one or two short sentences. */
-  readonly instead: string;
-  /** In an emergency, whom to call. */
-  readonly call?: string | undefined;
-  /** Where it hands over to licensed people, makers and local codes. */
-  readonly defers: string;
-  /** What no answer with this danger may hold, tried by tests on every such answer. */
-  readonly never: readonly RegExp[];
-  readonly source: string;
-  /** What is said in the place of it where the message tells it closer. */
-  readonly closer?: readonly Closer[];
-}
-
-/** What one way to show a danger wants said, by the concepts that the message speaks of (`language/hazards`). */
-interface Closer {
-  /** Of each list one at least. */
-  readonly of: readonly (readonly string[])[];
-  readonly not: readonly string[];
-  readonly says: Pick<HazardAnswer, 'first' | 'instead' | 'defers'> & Partial<Pick<HazardAnswer, 'call'>>;
-}
+import type { HazardAnswer } from './hazard-answer.ts';
 
 /** A figure with a unit: an emergency names none. */
 const anyFigure = /\d\s?(?:ah|wh|w|a|v|amps?|watts?|hours?|h|days?)\b/i;
@@ -159,13 +134,44 @@ export const hazardAnswers: readonly HazardAnswer[] = [
   },
   {
     code: 'over-current',
-    first: 'No: that is more than one of the parts may carry, so it trips or overheats.',
+    first: 'Each part has its limit in amps: past the smallest one it trips or overheats.',
     instead:
-      'The smallest limit of battery, fuse, plug and cable counts. If a cable or plug gets warm or a fuse holder goes brown, switch off and have it put right first.',
+      'Battery, fuse, plug and cable all count. If a cable or plug gets warm or a fuse holder goes brown, switch off and have it put right first.',
     defers: 'The maker’s limit on the label comes first; not sure, ask an auto electrician.',
     never: [yes, /\btight\b(?! lugs)/i],
     source: 'Makers’ limits; IEC 60364-5-52, ISO 4165, ISO 1724 and ISO 10133 in general terms',
     closer: [
+      {
+        of: [['hot', 'melt', 'burnt-smell']],
+        not: ['alternator', 'ciggy', 'bms'],
+        says: {
+          first: 'Switch it off: what gets hot in use carries too much, or sits on a bad joint.',
+          instead:
+            'Look once it has cooled. Hot in one spot is a joint to be remade, warm all along is too thin a cable: use it again only when that is put right.',
+          defers: 'Not found? Leave it off and have an auto electrician look.',
+        },
+      },
+      {
+        of: [['ciggy']],
+        not: ['alternator', 'bms'],
+        says: {
+          first: 'A lighter socket carries about 10 A for long: more melts its plug or blows its fuse.',
+          instead:
+            'What draws more gets a screwed or 50 A plug on a fused cable of its own, straight from the battery. A warm plug: switch off.',
+          defers: 'The size of the socket’s fuse comes first; not sure, ask an auto electrician.',
+        },
+      },
+      {
+        of: [['lithium'], ['alternator'], ['dcdc'], ['direct', 'no-dcdc']],
+        not: ['hot', 'smoke'],
+        says: {
+          first:
+            'Use a DC-DC charger: straight on, lithium takes more than an alternator can give, and cooks it.',
+          instead:
+            'It holds the battery to its own amps: about half of the alternator’s rating for long is fair.',
+          defers: 'The makers’ limits come first; not sure, ask an auto electrician.',
+        },
+      },
       {
         of: [['lithium'], ['alternator']],
         not: ['dcdc', 'hot', 'smoke'],
@@ -210,6 +216,7 @@ export const hazardAnswers: readonly HazardAnswer[] = [
   {
     code: 'medical',
     first: 'Somebody’s health depends on this: plan it with half as much again, and a fallback.',
+    shortly: 'As it’s medical: half as much again in hand, and a fallback.',
     instead: 'Try it at home for a night first, and know how you get mains or help if it stops.',
     defers: 'Ask the clinic or the maker about running it from a battery, the inverter and the spare.',
     never: [/^(?:yes|easily)\b/i, /\baverage(?:d)? over 24\b/i],
@@ -262,8 +269,15 @@ export function emergencyText(codes: readonly HazardCode[], concepts = nothing):
 }
 
 /** The lines that stand before anything else where a danger is seen: one a danger, three at most. */
-export const warningLines = (codes: readonly HazardCode[], concepts = nothing): readonly string[] =>
-  codes.slice(0, 3).map(code => hazardAnswer(code, concepts).first);
+export const warningLines = (
+  codes: readonly HazardCode[],
+  concepts = nothing,
+  known: readonly HazardCode[] = [],
+): readonly string[] =>
+  codes.slice(0, 3).map(code => {
+    const { first, shortly = first } = hazardAnswer(code, concepts);
+    return known.includes(code) ? shortly : first;
+  });
 
 /** What of a text the rows of its dangers forbid; empty where it is as it should be. */
 export function forbidden(text: string, codes: readonly HazardCode[]): readonly string[] {

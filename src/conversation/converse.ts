@@ -5,6 +5,7 @@ import { cut } from '#answer/text.ts';
 import { present } from '#basics/present.ts';
 import { intentNamed } from '#intents';
 import type { Intent } from '#intents/intent.ts';
+import type { Unknown } from '#intents/untold.ts';
 import { worked } from '#intents/unused.ts';
 import { meaningOf } from '#language/hazards/features.ts';
 import type { Cue } from '#language/words/en/cues.ts';
@@ -13,6 +14,7 @@ import type { Facts } from '#rig/rig.ts';
 import { silence, toAnswer, toldOf } from './answering/answer.ts';
 import { countedLines } from './answering/counted.ts';
 import { withNoChange, withReasonFirst } from './answering/no-change.ts';
+import { askedOpenly } from './answering/open-asked.ts';
 import { isEmergency, safe } from './answering/safe.ts';
 import { isReplay, isSilent, isStrange } from './answering/silence.ts';
 import { type Heard, hear } from './hear.ts';
@@ -21,7 +23,6 @@ import { learnt } from './kept/learned.ts';
 import { hangsOnPlace, noteLocation } from './kept/location.ts';
 import { lastFrame } from './kept/recall.ts';
 import { remember } from './kept/remember.ts';
-import { pick } from './kept/remembered.ts';
 import { hearBot, talkAfter } from './kept/talk-read.ts';
 import type { Memory } from './memory.ts';
 import type { Message } from './message.ts';
@@ -31,6 +32,8 @@ import { unitsWish, unusualUnits } from './told/units.ts';
 import { listedByDay, turnedBack } from './turns/requests.ts';
 import { questionsOf } from './turns/split.ts';
 import { askBack, askedFor, askWhich, askWhose } from './unsure/ask-back.ts';
+import { answerLacking } from './unsure/guess-of.ts';
+import { isStillUnknown, notKnown } from './unsure/not-known.ts';
 import { keptOnce, withShared } from './whose/shared.ts';
 import { sharedBy } from './whose/sharing.ts';
 import { isOfNobody } from './whose/whose.ts';
@@ -70,6 +73,11 @@ function conversed(before: Memory, message: Message, options: Options): Converse
     const asked = { ...heard, ...told, intent: 'trip', probability: 1, certainty: 1, second: undefined };
     const onto = { ...message, onto: trip };
     return answer(memory, onto, asWished(interpret(memory, onto, asked, options)));
+  }
+  const lost = notKnown(memory, message, heard);
+  if (lost) {
+    const read = interpret(memory, lost.message, lost.heard, options);
+    return answer(memory, lost.message, asWished(read), false, [], lost.how);
   }
   const done: Conversed[] = [];
   const read = learnt(memory, message, heard);
@@ -185,22 +193,6 @@ const asTalk = (read: Interpreted): Interpreted => ({
 const askedAs = ({ intent, readAs }: Interpreted): IntentName =>
   readAs && isIntent(readAs.intent) && !undemanding.has(readAs.intent) ? readAs.intent : intent.name;
 
-/** In a longer message what seems untold may only not have been read. */
-const mostGuessedWords = 14;
-
-/**
- * What nobody told a figure of is answered for usual gear, and asked for all the same; of what was read unsurely only
- * advice without a figure.
- */
-function guessOf({ intent, facts, heard, ready, setting, isUnsure }: Interpreted): Reply | undefined {
-  const { issues, unread, words, recognised } = heard;
-  if (ready !== undefined || issues.length + unread.length > 0 || words > mostGuessedWords) return undefined;
-  // A word that nobody knows may be what is missing.
-  if (recognised.mentions.some(({ kind }) => kind === 'noun')) return undefined;
-  const guess = intent.guess?.(pick(facts, intent.takes), setting);
-  return isUnsure && guess?.figures !== undefined ? undefined : guess;
-}
-
 /** Answers what was interpreted, or asks for what is missing, and keeps what the talk needs later. */
 function answer(
   memory: Memory,
@@ -208,6 +200,7 @@ function answer(
   read: Interpreted,
   isSaid = false,
   learntLines: readonly string[] = [],
+  unknown: Unknown | undefined = isStillUnknown(memory, message, read) ? 'still' : undefined,
 ): Conversed {
   const { intent, heard, missing, ready, setting, two, hazards, facts } = read;
   const { cues, issues } = heard;
@@ -218,7 +211,10 @@ function answer(
     return { memory: left, answer: silence(heard) };
   }
   const concepts = hazards.length > 0 ? new Set(meaningOf(message.text).map(one => one.concept)) : undefined;
-  const danger = { codes: hazards, intent: intent.name, facts, isSaid, ...(concepts && { concepts }) };
+  const known = hazards.filter(code => memory.frames.some(frame => frame.hazards?.includes(code)));
+  const isCheck = cues.has('ask-can-it');
+  const about = { intent: intent.name, facts, isSaid, isCheck, known };
+  const danger = { codes: hazards, ...about, ...(concepts && { concepts }) };
   if (isEmergency(hazards)) {
     const reply = safe({ headline: '' }, { ...danger, isBack: false });
     // Nothing of it is kept but that it was said: the next line ("out now, still smoking") is of it.
@@ -241,7 +237,8 @@ function answer(
       answer: toAnswer(reply, {
         intent: isAsked ? 'unclear' : first,
         ...toldOf(read),
-        ...(isAsked && { shared: two.shared }),
+        // A question back holds no figure of anybody's.
+        ...(isAsked && { shared: two.shared, lent: undefined }),
         counted: learntLines,
       }),
     };
@@ -254,7 +251,7 @@ function answer(
   const whole =
     ready !== undefined && !back
       ? (read.worked ?? worked(() => intent.reply(ready, setting)))
-      : { reply: (isNobodys ? undefined : guessOf(read)) ?? present(back) };
+      : { reply: (isNobodys ? undefined : answerLacking(read, unknown)) ?? present(back) };
   const full = whole.reply;
   const isAgain = isReplay(read);
   const isWorkingShown = cues.has('ask-working');
@@ -264,7 +261,7 @@ function answer(
     : isAgain && cues.has('ask-why') && !isWorkingShown
       ? withReasonFirst(full)
       : withNoChange(full, read);
-  const reply = safe(shown, { ...danger, isBack });
+  const reply = safe(hazards.length > 0 ? shown : askedOpenly(shown, read), { ...danger, isBack });
   const isTold = reply.figures !== undefined || full.remember?.rigs !== undefined;
   const counted = isBack || !isTold ? undefined : countedLines(read, whole);
   const isAnswered = (reply.figures ?? reply.working ?? reply.chart) !== undefined;
@@ -274,7 +271,7 @@ function answer(
   const words = isMissing ? askedFor(missing) : [full.headline, ...(full.lines ?? [])].join('\n');
   const asked = isAsking ? words : undefined;
   return {
-    memory: talk({ reply: full, isBack, asked }),
+    memory: talk({ reply: full, isBack, asked, isUnknown: unknown !== undefined }),
     answer: toAnswer(reply, {
       // What is missing is asked for in the question's own name; what can't be right is asked about first.
       intent:

@@ -86,7 +86,7 @@ const commands: Readonly<Record<string, string>> = {
 };
 
 /** What only says yes. */
-const nods: ReadonlySet<string> = new Set([
+export const nods: ReadonlySet<string> = new Set([
   'yes',
   'yep',
   'yeah',

@@ -42,7 +42,7 @@ import { arguedIn, claimsFor } from './turns/claims.ts';
 import { contestedIn } from './turns/contested.ts';
 import { leanOf } from './turns/lean.ts';
 import { isSlipOf, ofArgument, ofFrame, turnOfTalk } from './turns/retake.ts';
-import { likelierAsked, sideTalk } from './turns/side-talk.ts';
+import { sideTalk } from './turns/side-talk.ts';
 import { leanOn, namedBy, subjectBefore } from './turns/subject.ts';
 import { toldGear, toldUnits } from './turns/told-gear.ts';
 import { turned } from './turns/turn.ts';
@@ -104,12 +104,11 @@ export function interpret(memory: Memory, message: Message, said: Heard, options
   const plain = told.issues.length > 0 ? undefined : (toldGear(memory, message, told) ?? toldUnits(told));
   if (plain) return taken(memory, message, plain, undefined, options);
   const leaning = ofFrame(memory, message, told);
-  const heard = ofArgument(
-    memory,
-    turnOfTalk(memory, message, leaning) ?? likelierAsked(leaning) ?? sideTalk(leaning) ?? leaning,
-  );
+  const heard = ofArgument(memory, turnOfTalk(memory, message, leaning) ?? sideTalk(leaning) ?? leaning);
   const tried = new Map<string, Worked>();
   const answerOf: AnswerOf = (intent, facts) => {
+    const known = tried.get(keyOf(intent, facts));
+    if (known) return known.reply.headline;
     const it = taken(memory, message, { ...heard, intent, facts }, undefined, options);
     const { ready } = it;
     if (!ready) return undefined;
@@ -233,7 +232,8 @@ function taken(
   const ofIt = rig ? [{ who: ofRig, facts: rig.rig, isRig: memory.rigs[rig.key] !== undefined }] : [];
   const [ofOwn, ofOther] = ofRig === undefined ? [ofIt, []] : [[], ofIt];
   const lentNow = lentIn(
-    facts,
+    // What was not decided yet is kept with all its facts, and whose they are.
+    two ? all : facts,
     resolved(said.facts, rig?.key === from ? rig.rig : undefined),
     [
       ...(borrowed ? [...borrowed.lent, { facts: borrowed.facts }] : []),

@@ -77,6 +77,8 @@ export const frameSchema = z.strictObject({
   hazards: z.array(z.enum(hazardCodes)).max(hazardCodes.length).optional(),
   /** What the question back was about, where the bot asked one: the names of the missing needs. */
   asked: z.array(z.string()).max(10).optional(),
+  /** What of that its asker said not to know: the keys of those needs. */
+  untold: z.array(z.string().max(40)).max(10).optional(),
 });
 export type Frame = z.infer<typeof frameSchema>;
 

@@ -14,6 +14,8 @@ export interface Message {
   readonly onto?: Frame;
   /** A line that the bot wrote itself: it is heard, and not answered. */
   readonly isBot?: boolean;
+  /** The bot was called by its name: it is never left without a word to what is asked then. */
+  readonly isCalled?: boolean;
   /** Whether the sender may change or delete what belongs to the whole chat; default true. */
   readonly isAdmin?: boolean;
 }

@@ -17,8 +17,11 @@ const timeKeys = ['hoursPerDay', 'minutesPerDay', 'hoursOnce'] as const;
 /** Whether it was told what a load draws. */
 export const hasDraw = (load: StatedLoad): boolean => drawKeys.some(key => load[key] !== undefined);
 
-/** @param isOther another value is put for the same figure, which is meant as it was: an average stays one */
-function patchLoad(old: StatedLoad, said: StatedLoad, isOther: boolean): StatedLoad {
+/**
+ * A load with what is said of it now; its draw stays where none is said.
+ * @param isOther another value is put for the same figure, which is meant as it was: an average stays one
+ */
+export function patchLoad(old: StatedLoad, said: StatedLoad, isOther: boolean): StatedLoad {
   const isSameFigure = isOther && drawKeys.some(key => old[key] !== undefined && said[key] !== undefined);
   const drawn = without(old, ...drawKeys);
   let kept = !hasDraw(said) ? old : isSameFigure ? drawn : without(drawn, 'isAverage', 'dutyPercent');

@@ -56,6 +56,8 @@ export const batterySchema = z.strictObject({
   voltageV: amount.optional(),
   /** Its Ah are at the volts of one lithium cell, as a power bank's mAh are. */
   isOfCell: z.boolean().optional(),
+  /** A power station: its own per cent runs to nothing, and its electronics take a part. */
+  isStation: z.boolean().optional(),
   stateOfChargePercent: z.number().min(0).max(100).optional(),
   role: z.enum(['house', 'starter']).optional(),
   ageYears: z.number().min(0).max(60).optional(),

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { lately } from '#basics/lately.ts';
 import { dropOldest } from '#basics/oldest.ts';
+import { isPartOf } from '#basics/part-of.ts';
 import { present } from '#basics/present.ts';
 import { without } from '#basics/without.ts';
 
@@ -48,3 +49,13 @@ test('what was asked of late is not worked out again, nothing among it; the olde
   ]);
   expect(asked).toEqual(['', 'a', 'bb', '']);
 });
+
+test.for<[part: unknown, whole: unknown, isIn: boolean]>([
+  [{ a: 1 }, { a: 1, b: 2 }, true],
+  [{ a: 1, b: 2 }, { a: 1 }, false],
+  [[{ a: 1 }], [{ b: 2 }, { a: 1, b: 3 }], true],
+  [[{ a: 1 }], [{ a: 2 }], false],
+  [{ a: [1] }, { a: 1 }, false],
+  [{}, 1, false],
+  ['x', 'x', true],
+])('%j is a part of %j: %s', ([part, whole, isIn]) => expect(isPartOf(part, whole)).toBe(isIn));

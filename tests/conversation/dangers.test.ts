@@ -59,11 +59,12 @@ test('the caution stands in the first three lines', () => {
   const misplaced = warned.filter(({ answer }) => {
     const top = answer.text.split('\n').slice(0, 3);
     return !answer.hazards.slice(0, 2).every(code => {
-      const isOwnNo = code === 'over-current' && present(top[0]).startsWith('No');
+      const isOwnNo = code === 'over-current' && /^No\b|is more than the [\d,.]+ A/.test(present(top[0]));
       const isInEmergency = answer.intent === 'emergency';
       // A chat that speaks of °F is warned in °F.
       const firsts = [
         hazardAnswer(code).first,
+        hazardAnswer(code).shortly ?? hazardAnswer(code).first,
         ...(hazardAnswer(code).closer ?? []).map(one => one.says.first),
       ];
       const isThere = firsts.some(

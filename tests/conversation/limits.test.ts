@@ -59,7 +59,10 @@ const limits: readonly (readonly [name: string, limit: number, say: (asked: stri
 
 const isNo = (text: string): boolean => {
   const { last } = talk([`kim: ${text}`]);
-  return last.verdict === 'no' || (last.hazards.includes('over-current') && last.text.startsWith('No'));
+  return (
+    last.verdict === 'no' ||
+    (last.hazards.includes('over-current') && /^No|^(?:About )?[\d.]+ A is more than the/.test(last.text))
+  );
 };
 const near = (limit: number, share: number): string => `${Math.round(limit * share * 100) / 100}`;
 

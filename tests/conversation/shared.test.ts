@@ -41,7 +41,7 @@ describe('a rig that two people share', () => {
       'Dot: show my rig',
       'Eli: show my rig',
     ]);
-    expect(answers[2]?.text).toMatch(/^Changed\. The rig of you and (Dot|Eli): .*160 W/);
+    expect(answers[2]?.text).toMatch(/^(?:Changed|Added)\. The rig of you and (Dot|Eli): .*160 W/);
     for (const shown of answers.slice(3)) expect(shown.text).toMatch(/^The rig of you and .*160 W solar/);
     expect(Object.keys(memory.rigs)).toEqual(['dot']);
   });
@@ -61,7 +61,7 @@ describe('a rig that two people share', () => {
       "Eli: me and Dot's van has 100W solar",
     ];
     expect(chat(told, { isAdmin: false }).last.text).toMatch(/^Only Dot or an admin/);
-    expect(chat(told, { isAdmin: true }).last.text).toMatch(/^Changed\. The rig of you and Dot/);
+    expect(chat(told, { isAdmin: true }).last.text).toMatch(/^(?:Changed|Added)\. The rig of you and Dot/);
   });
 
   test('two who have told rigs of their own keep them', () => {

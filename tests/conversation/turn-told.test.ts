@@ -46,6 +46,21 @@ describe('a question turned by facts', () => {
   });
 });
 
+describe('a running draw put otherwise', () => {
+  const of = (currentA: number, more: object = {}): Stated => ({
+    loads: [{ name: 'fridge', currentA, ...more }],
+  });
+  test.for<[says: string, before: Stated, now: Stated, isAverage: boolean | undefined]>([
+    ['3 A while it runs, then 2.5', of(3), of(2.5), false],
+    ['an average stays one', of(3, { isAverage: true }), of(2.5), true],
+    ['3 A while it runs, then 1.2: an average', of(3), of(1.2), undefined],
+    ['1.2 A on average, then 1', of(1.2), of(1), undefined],
+  ])('%s', ([, before, now, isAverage]) => {
+    const [load] = turned(frame('run-time', before), before, told('more like that', now)).loads ?? [];
+    expect(load?.isAverage).toBe(isAverage);
+  });
+});
+
 describe('what comes on top of a rig', () => {
   const cpap: Stated = { loads: [{ name: 'cpap', currentA: 3, hoursPerDay: 8 }] };
   test('told as one number of amp hours a day', () => {

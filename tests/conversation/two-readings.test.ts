@@ -1,10 +1,11 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { converse } from '#conversation/converse.ts';
 import { hear } from '#conversation/hear.ts';
 import { interpret } from '#conversation/interpret.ts';
 import { emptyMemory } from '#conversation/memory.ts';
 import { leastSure, leastSureAlone } from '#conversation/unsure/sureness.ts';
 import { twoReadings } from '#conversation/unsure/two-readings.ts';
+import type { Stated } from '#rig/rig.ts';
 import { nothingSaid } from '../intents/setting.ts';
 import { talk } from './talk.ts';
 
@@ -33,6 +34,47 @@ test('of two unsure readings both are told in words, with what they share', () =
 test('two questions are told by their titles', () => {
   const two = twoReadings(read(['run-time', once, half], ['battery-size', once, half - 0.1]));
   expect(two?.options.map(({ say }) => say)).toEqual(['How long will it last?', 'What battery do I need?']);
+});
+
+test('of a guess the likeliest other question is told, though its facts differ and readings of the first are nearer', () => {
+  const guess = 0.3;
+  const two = twoReadings(
+    read(
+      ['charge-level', once, guess],
+      ['charge-level', daily, guess - 0.05],
+      ['fault', { volts: 12 }, 0.1],
+      ['list', {}, 0.01],
+    ),
+  );
+  expect(two?.options.map(({ say }) => say)).toEqual(['How full is my battery?', 'What is wrong with it?']);
+  // Nothing is worked out of a trouble, and no other question may be meant: it is answered.
+  expect(twoReadings(read(['fault', { volts: 12 }, guess]))).toBeUndefined();
+});
+
+describe('readings of a question that would be answered with the same words', () => {
+  const here = { ...daily, place: 'broome' };
+  const there = { ...daily, place: 'kununurra' };
+  const asRead = (third: number) =>
+    read(['run-time', here, 0.45], ['run-time', there, 0.4], ['run-time', once, third]);
+  const byLoads = (_: string, { loads }: Stated): string => JSON.stringify(loads);
+  const byPlace = (_: string, { place = 'nowhere' }: Stated): string => place;
+
+  test('are as sure as they are together', () => {
+    expect(twoReadings(asRead(0.1), byLoads)).toBeUndefined();
+  });
+  test('are asked about where the answers differ', () => {
+    const says = twoReadings(asRead(0.1), byPlace)?.options.map(({ say }) => say);
+    expect(says).toEqual(['in Broome', 'in Kununurra']);
+  });
+  test('so is one that only leaves out what the likeliest takes', () => {
+    const { durationH: _d, ...bare } = once;
+    expect(twoReadings(read(['run-time', once, 0.45], ['run-time', bare, 0.4]))).toBeUndefined();
+  });
+  test('are never offered against each other', () => {
+    const torn = read(['run-time', here, 0.41], ['run-time', there, 0.15], ['run-time', once, 0.1]);
+    const says = twoReadings(torn, byLoads)?.options.map(({ say }) => say);
+    expect(says?.join()).not.toContain('Kununurra');
+  });
 });
 
 test('a lone reading that is unsure is said back, to say yes or no to', () => {

@@ -21,7 +21,6 @@ describe('a fact told that an answer does not hang on is named', () => {
     expect(last.text).not.toContain('Not counted here');
   });
   test.for<[text: string, named: string]>([
-    ['fan 4A, 3 m of 2.5 square cable, what fuse', '3 m of cable'],
     ['35 amps of solar, 120Ah agm, what size cable for a 20A load, 5m', '120 Ah AGM'],
     ['4A fan in Kansas, what fuse', 'in Kansas'],
     ['what fuse for a 4A fan? we are in Perth in June', 'June; in Perth'],
@@ -64,8 +63,11 @@ describe('a fact told that an answer does not hang on is named', () => {
   });
 
   test('as data with its path and what was told', () => {
-    const { last } = talk(['ann: fan 4A, 3 m of 2.5 square cable, what fuse']);
-    expect(last.unused).toEqual([{ fact: 'cable.lengthM', value: 3 }]);
+    const { last } = talk(['ann: 35 amps of solar, 120Ah agm, what size cable for a 20A load, 5m']);
+    expect(last.unused).toEqual([
+      { fact: 'batteries.0.capacityAh', value: 120 },
+      { fact: 'batteries.0.chemistry', value: 'agm' },
+    ]);
   });
 });
 

@@ -41,9 +41,13 @@ describe('what asks without a question mark is answered', () => {
 });
 
 describe('what is understood', () => {
-  test('a load that nobody named has no name', () => {
+  test('a load that nobody named is a load; an amount to convert is none', () => {
     expect(talk(['jo: 60W at 12V is how many amps?']).last.understood.loads).toEqual([{ powerW: 60 }]);
+    expect(talk(['jo: how long would 100Ah AGM run 40W?']).last.understood.loads).toEqual([
+      { name: 'load', powerW: 40 },
+    ]);
   });
+
   test('a claim after an answer is weighed, not passed over', () => {
     const { last } = talk([
       'kim: 100Ah gel, 36Ah a day, I reckon 3 days',

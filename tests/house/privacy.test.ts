@@ -49,6 +49,7 @@ const ofQuestion: Readonly<Record<string, string>> = {
   units: 'the units it was told in',
   hazards: 'codes of dangers that it spoke of',
   asked: 'which facts were asked back for',
+  untold: 'which of them the asker said not to know',
 };
 
 test.for([

@@ -129,9 +129,11 @@ test('a per cent beside volts: which of them to believe', () => {
     /^The volts: 12\.1 V at rest on AGM is .* looks wrong\.$/,
   );
   const lfp = { batteries: [{ chemistry: 'lfp' as const, stateOfChargePercent: 70 }], volts: 13.2 };
-  expect(first(chargeLevel, 'can 70 percent be', lfp)).toMatch(/^They agree: 13\.2 V at rest on lithium/);
+  expect(first(chargeLevel, 'monitor says 70 percent, can it be', lfp)).toMatch(
+    /^They agree: 13\.2 V at rest on lithium/,
+  );
   const either = { batteries: [{ stateOfChargePercent: 60 }], volts: 13.2 };
-  expect(first(chargeLevel, 'can 60 percent be', either)).toMatch(/^They agree: .* on lithium/);
+  expect(first(chargeLevel, 'can 60 percent be', either)).toMatch(/^60 % could be, no more: .* on lithium/);
 });
 
 test('a level is told for both kinds where nobody said which, and a current by itself as what it is', () => {

@@ -100,7 +100,7 @@ test.for<[string, unknown, string, Stated, RegExp]>([
     fault,
     'is that too high?',
     charging(14.4, 'agm'),
-    /^Fine: 14\.4 V, as AGM charges at 14\.2 to 14\.7 V/,
+    /^All fine: 14\.4 V is absorption/,
   ],
   ['charging volts, high', fault, 'is that too high?', charging(14.8, 'lfp'), /^A bit high: 14\.8 V/],
   [

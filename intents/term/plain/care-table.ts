@@ -248,6 +248,7 @@ export const careQuestions: readonly PlainQuestion[] = [
     spots: [
       'fridge|freezer leave|keep|on|run while_driving|when_driving|while_we_drive|while_i_drive|during_the_drive ok|okay|can|should|safe|may|alright -gas -way -how_long -ah -charge -hours -fuse -mm',
       'switch|turn|off fridge|freezer before_i_drive|before_driving|when_i_drive|before_we_drive -how_long -hours -gas -way',
+      'leave|keep|on|run|running|off|turn|switch fridge|freezer driving|travelling|traveling|we_drive|i_drive|on_the_move|on_the_road|the_drive ok|okay|can|should|safe|may|alright|do_you|do_i|do_we|does|need_to|have_to -gas -way -how_long -how_much -how_many -ah -amp* -charg* -hours -fuse -mm -night* -overnight -flat* -stop* -park* -last* -enough -keep_up -solar -panel* -inverter -dcdc -after*',
     ],
     says: 'Leave it on: while you drive the alternator carries it.',
     lines: [

@@ -193,7 +193,7 @@ export const jobQuestions: readonly PlainQuestion[] = [
     lines: [
       'In the cold it gives less, about a fifth less at 0 °C, and charges slower. Never charge one that is frozen: thaw it first.',
     ],
-    next: ['what if it is 0 °C?'],
+    next: ['can I charge lithium at 0 °C?'],
   },
   {
     name: 'battery-killers',

@@ -11,12 +11,16 @@ import { knowingQuestions } from './knowing-table.ts';
 import type { PlainQuestion } from './plain-question.ts';
 import { readingQuestions } from './readings-table.ts';
 import { solarQuestions } from './solar-table.ts';
+import { statementQuestions } from './statements-table.ts';
 import { upkeepQuestions } from './upkeep-table.ts';
 import { useQuestions } from './use-table.ts';
+import { vanQuestions } from './van-table.ts';
 import { wordQuestions } from './words-table.ts';
 
 /** Special ones before general ones. Common practice throughout; volts as in the tables of the engine. */
 export const plainQuestions: readonly PlainQuestion[] = [
+  ...statementQuestions,
+  ...vanQuestions,
   ...careQuestions,
   ...fittingQuestions,
   ...knowingQuestions,
@@ -60,15 +64,24 @@ function wordsWith(
   return about !== undefined && isPointing ? [...words, about] : undefined;
 }
 
-const asksIn = (words: readonly string[] | undefined): PlainQuestion | undefined =>
-  words && spotted(words, plainQuestions, ({ spots }) => spots);
+const asksIn = (
+  words: readonly string[] | undefined,
+  { recognised: { mentions } }: Spoken,
+): PlainQuestion | undefined =>
+  words &&
+  spotted(
+    words,
+    plainQuestions,
+    ({ spots }) => spots,
+    ({ when }) => when?.(mentions) ?? true,
+  );
 
 /**
  * The plain question that a message asks, if any: of one that tells figures, only where they change nothing.
  * @param about - what the question before was about, in one word: "fuse"
  */
 export function plainQuestionIn(parsed: Spoken, about?: string): PlainQuestion | undefined {
-  const asked = asksIn(parsed.recognised.words) ?? asksIn(wordsWith(parsed, about));
+  const asked = asksIn(parsed.recognised.words, parsed) ?? asksIn(wordsWith(parsed, about), parsed);
   if (!asked || !hasFigures(parsed)) return asked;
   return asked.hasAnyFigures && parsed.recognised.words.length <= mostWords ? asked : undefined;
 }

@@ -1,7 +1,23 @@
+import { amountsOf } from '../../figures-told.ts';
 import type { PlainQuestion } from './plain-question.ts';
 
 /** What stands on labels and displays, and what is asked of gear that lies idle: only where nothing else is read. Common practice. */
 export const wordQuestions: readonly PlainQuestion[] = [
+  {
+    name: 'fifteen-amp-plug',
+    spots: [
+      'plug|plugs|lead|leads|cord|cords|inlet|outlet|powerpoint|socket|sockets what|whats|why|difference|business|deal|mean|means|about|fit|fits -fuse -fridge -dcdc -twelve -usb -ciggy -cig* -melt* -hot -warm',
+    ],
+    when: mentions => amountsOf(mentions, 'current').some(({ value }) => value === 15),
+    hasAnyFigures: true,
+    isBeforeSums: true,
+    says: 'In Australia and New Zealand it is the vans’ mains plug: its earth pin is wider than a 10 A one’s.',
+    lines: [
+      'A 10 A plug fits a 15 A socket, but not the other way round: never file the pin, and no home-made lead.',
+      'The blue 16 A plug of Europe doesn’t fit there: use the van’s own lead, or an adaptor sold for it.',
+    ],
+    caution: 'mains-wiring',
+  },
   {
     name: 'lvd',
     spots: ['lvd|lvc|low_voltage_disconnect what|whats|mean*|stand*|dark|display'],

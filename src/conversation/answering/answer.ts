@@ -49,18 +49,17 @@ const lentLines = (lent: readonly Lent[] = []): string[] =>
       : english.say('lent', "From {who}'s question: {parts}.", gaps);
   });
 
-/** A load that nobody named has no name, whatever the bot calls it. */
-function nameless(facts: ReturnType<typeof asRead>, words: readonly string[]): ReturnType<typeof asRead> {
-  if (!facts.loads || words.includes('load') || words.includes('loads')) return facts;
-  const loads = facts.loads.map(({ name, ...load }) => (name === unnamed ? load : { name, ...load }));
-  return { ...facts, loads } as ReturnType<typeof asRead>;
+/** What is converted is an amount, and no thing that has a name. */
+function withoutName({ loads, ...facts }: ReturnType<typeof asRead>): ReturnType<typeof asRead> {
+  const bare = loads?.map(({ name, ...load }) => (name === unnamed ? load : { name, ...load }));
+  return { ...facts, ...(bare && { loads: bare }) } as ReturnType<typeof asRead>;
 }
 
 /** What the message states, literally. */
 function understoodOf(parsed: ParsedMessage): Understood {
   const { facts, claims, removed, corrects, owner, term, choice, recognised } = parsed;
   return {
-    ...nameless(asRead(facts), recognised.words),
+    ...(parsed.intent === 'convert' ? withoutName(asRead(facts)) : asRead(facts)),
     ...(claims.length > 0 && { claims }),
     ...(removed.length > 0 && { removed }),
     ...(corrects && { corrects }),

@@ -19,7 +19,8 @@ const mostListed = 6;
  * One short line of the loads that an answer counted, where a misreading would else go unseen: of two or more, of any
  * that was guessed or came from memory.
  */
-function countedLine({ intent, facts, setting }: Interpreted, left: readonly unknown[]): string | undefined {
+function countedLine(read: Interpreted, full: Worked, left: readonly unknown[]): string | undefined {
+  const { intent, facts, setting } = read;
   const loads = (facts.loads ?? [])
     .filter(isCountable)
     .filter(load => !left.some(one => isSame([one], [load])));
@@ -27,6 +28,7 @@ function countedLine({ intent, facts, setting }: Interpreted, left: readonly unk
   // A net current read off holds all that runs: no thing was counted by itself.
   const isMeasured = facts.netCurrentA !== undefined && intent.takes.includes('netCurrentA');
   if (intent.isItemised || isPlain || isMeasured || loads.length === 0) return undefined;
+  if (!isCountedIn(read, full)) return undefined;
   const typical = english.say('typical', 'typical');
   const parts = loads
     .slice(0, mostListed)
@@ -34,6 +36,13 @@ function countedLine({ intent, facts, setting }: Interpreted, left: readonly unk
   const rest = loads.length - parts.length;
   const all = rest > 0 ? [...parts, english.say('more-loads', '{rest} more', { rest: String(rest) })] : parts;
   return english.say('counted', 'Counted: {loads}.', { loads: all.join('; ') });
+}
+
+/** Whether an answer hangs on what memory lends of loads: a reading judged by its volts does not, though they are known. */
+function isCountedIn({ intent, facts, heard, setting }: Interpreted, full: Worked): boolean {
+  if (heard.facts.loads || !facts.loads || facts.dailyUseAh !== undefined) return true;
+  const none = unusedOf(intent, { facts, told: { loads: facts.loads }, setting }, full);
+  return none.length < toldFacts({ loads: facts.loads }).length;
 }
 
 /** Things told without a figure, of which no usual one is known either: they count for nothing, and somebody may think they do. */
@@ -122,7 +131,7 @@ export function countedLines(
   if (full.reply.figures === undefined) return { lines: placeLine(read, full, []), unused: [] };
   const { facts, unread, line } = unusedIn(read, full);
   const left = wholly(read.heard.facts, facts).flatMap(([key, row]) => (key === 'loads' ? [row] : []));
-  const lines = [countedLine(read, left), unknownLine(read), cellLine(read.facts), line].filter(
+  const lines = [countedLine(read, full, left), unknownLine(read), cellLine(read.facts), line].filter(
     one => one !== undefined,
   );
   return { lines: [...placeLine(read, full, facts), ...lines], unused: facts, unread };

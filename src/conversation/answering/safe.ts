@@ -2,12 +2,12 @@ import type { IntentName } from '#answer/answer.ts';
 import { emergencyText, forbidden, hazardAnswer, warningLines } from '#answer/hazards.ts';
 import type { Reply } from '#answer/reply.ts';
 import { sentence } from '#answer/say.ts';
-import { english } from '#answer/speech.ts';
 import type { CautionCode } from '#answer/words/en.ts';
 import { present } from '#basics/present.ts';
 import { decimals } from '#quantity/round.ts';
 import { emergencies, type HazardCode } from '#rig/hazard-codes.ts';
 import type { Stated } from '#rig/rig.ts';
+import { overLimit } from './over-limit.ts';
 
 /** What a danger does to the answer that it stands in. */
 interface Rule {
@@ -77,6 +77,10 @@ export interface Danger {
   readonly concepts?: ReadonlySet<string>;
   /** Whether the warnings were said already, in the answer to the same message's first question. */
   readonly isSaid?: boolean;
+  /** Whether it is asked if something can be done. */
+  readonly isCheck?: boolean;
+  /** Dangers that this talk was told of in full: what can be said of them shortly is. */
+  readonly known?: readonly HazardCode[];
 }
 
 /** Whether somebody may be hurt now: then nothing is worked out, and nothing is kept. */
@@ -173,28 +177,15 @@ function emergency({ codes, concepts }: Danger): Reply {
 /** Weakest parts of a rig by which a first line names the current that is too much. */
 const ofCurrent: ReadonlySet<unknown> = new Set(['battery-current', 'inverter', 'cable', 'fuse']);
 
-/** Whether the answer's own first line stands before the warning: a no, or what a medical device comes to. */
-function isToldFirst(code: HazardCode, { headline, verdict, figures = {} }: Reply): boolean {
-  if (code === 'medical') return Object.keys(figures).length > 0;
+/** Whether the answer's own first line stands before the warning: a no, what a medical device comes to, gear that is noted. */
+function isToldFirst(code: HazardCode, { headline, verdict, rig, figures = {} }: Reply): boolean {
+  if (code === 'medical') return rig !== undefined || Object.keys(figures).length > 0;
   const isNo = verdict === 'no' && headline.startsWith('No');
   if (code === 'starter-flat') return isNo || figures.runTime !== undefined;
+  // A fuse that is said to be too big for its cable is denied with what the cable allows.
+  if (code === 'no-fuse') return isNo && figures.fuseRating !== undefined;
   const isTrouble = ofCurrent.has(figures.weakest?.value) && !headline.startsWith('All sound');
   return code === 'over-current' && (isNo || isTrouble);
-}
-
-/** The current that is too much, where the battery's limit is told: a number says more than the general line. */
-function overLimit({ figures = {} }: Reply, { batteries = [] }: Stated): string | undefined {
-  const limits = batteries.flatMap(({ maxCurrentA }) => maxCurrentA ?? []);
-  const drawn = figures.batteryCurrent?.value;
-  const [limit] = limits;
-  if (limits.length !== 1 || limit === undefined || typeof drawn !== 'number' || drawn <= limit)
-    return undefined;
-  const gaps = { amps: english.significant(drawn, 2), limit: english.significant(limit) };
-  return english.say(
-    'over-limit',
-    'No: about {amps} A is more than the {limit} A your battery gives, so it cuts out.',
-    gaps,
-  );
 }
 
 /** What a fault of a fuse says of a bigger one is said by its danger. */
@@ -209,11 +200,15 @@ const mostBeside = 3;
  * decided what an answer with a danger in it must not say.
  */
 export function safe(reply: Reply, danger: Danger): Reply {
-  const { codes, facts, concepts, isSaid = false } = danger;
+  const { codes, facts, concepts, isSaid = false, isCheck = false, known = [] } = danger;
   if (codes.length === 0) return reply;
   if (isEmergency(codes)) return emergency(danger);
   const left = body(reply, danger);
   const main = hazardAnswer(present(codes[0]), concepts);
+  const warned = (some: readonly HazardCode[]) => warningLines(some, concepts, known);
+  // What a talk has had in full is not said again line by line.
+  const isShort = main.shortly !== undefined && known.includes(main.code);
+  const [advice, handover] = isShort ? [[], []] : [[main.instead], [main.defers]];
   const covered = new Set(codes.flatMap(code => rules[code].covers ?? []));
   const said = [left.headline, ...(left.lines ?? [])]
     .filter(isAllowed(codes))
@@ -223,17 +218,22 @@ export function safe(reply: Reply, danger: Danger): Reply {
     if (isSaid) return said;
     const [own, ...others] = said;
     const first = present(codes[0]);
-    const over = first === 'over-current' ? overLimit(left, facts) : undefined;
-    if (over !== undefined)
-      return [over, ...warningLines(codes.slice(1, 2), concepts), main.instead, main.defers];
-    if (own === undefined || own !== left.headline || !isToldFirst(first, left))
+    const over = first === 'over-current' ? overLimit(left, facts, concepts) : undefined;
+    const isOwnFirst = own !== undefined && own === left.headline && isToldFirst(first, left);
+    if (over && (over.part === 'battery' || !isOwnFirst)) {
+      // A no stands only before what is asked for a yes or no.
+      const says = left.verdict === 'no' || isCheck ? `No: ${over.says}` : sentence(over.says);
+      const rest = over.part === 'battery' ? [] : said;
+      return [says, ...warned(codes.slice(1, 2)), ...rest, ...advice, ...handover];
+    }
+    if (!isOwnFirst)
       return first === 'over-current' && own !== undefined
-        ? [...warningLines(codes.slice(0, 2), concepts), own, main.instead, ...others, main.defers]
-        : [...warningLines(codes.slice(0, 2), concepts), main.instead, ...said, main.defers];
+        ? [...warned(codes.slice(0, 2)), own, ...advice, ...others, ...handover]
+        : [...warned(codes.slice(0, 2)), ...advice, ...said, ...handover];
     // An answer that says no with its amps says it better than the general line does.
     const isSaidBetter = codes[0] === 'over-current' && left.verdict === 'no';
-    const warnings = warningLines(codes.slice(isSaidBetter ? 1 : 0, 2), concepts);
-    return [own, ...warnings, ...others, main.instead, main.defers];
+    const warnings = warned(codes.slice(isSaidBetter ? 1 : 0, 2));
+    return [own, ...warnings, ...others, ...advice, ...handover];
   };
   const [headline = '', ...lines] = told();
   return {

@@ -8,6 +8,7 @@ import { ownFrame, personKey } from '../kept/recall.ts';
 import type { Memory } from '../memory.ts';
 import type { Message } from '../message.ts';
 import { isAsking, isAskingMore, opensAsking } from '../turns/asking.ts';
+import { isBotCalled } from '../turns/called.ts';
 import { isSaying } from '../turns/claims.ts';
 import { isAnsweredLast, isArgued } from '../turns/dispute.ts';
 import { opensTurn } from '../turns/lean.ts';
@@ -24,9 +25,6 @@ export const isReplay = ({ heard, frame, intent }: Interpreted): boolean =>
 /** Words that ask something of the answer before, though they tell nothing new. */
 const asksAnew: readonly Cue[] = ['ask-working', 'ask-why', 'simpler', 'same-again', 'what-if'];
 
-/** Whether it calls the bot by its kind: "@bot your call". */
-const isToBot = ({ recognised: { words } }: Heard): boolean => words.includes('bot');
-
 /** Whether it names whose gear it is of: "n Jo's". */
 const isOfNamed = ({ owner, cues, recognised: { words } }: Heard): boolean =>
   owner !== undefined && isCalled(owner, words) && !cues.has('thanks');
@@ -35,12 +33,13 @@ const isOfNamed = ({ owner, cues, recognised: { words } }: Heard): boolean =>
  * Whether it only looks like the question before: nothing new, nothing asked ("ta", "better", "pfff"), or thanks with
  * a word of what was answered.
  */
-function isSideTalk(read: Interpreted, { text, onto }: Message): boolean {
+function isSideTalk(read: Interpreted, message: Message): boolean {
+  const { text, onto } = message;
   const { heard, frame, intent } = read;
   if (
     onto ||
     text.includes('?') ||
-    isToBot(heard) ||
+    isBotCalled(heard, message) ||
     isOfNamed(heard) ||
     opensAsking(heard) ||
     (heard.words > 1 && (isAskingMore(heard) || asksAnew.some(cue => heard.cues.has(cue))))
@@ -56,9 +55,9 @@ function isSideTalk(read: Interpreted, { text, onto }: Message): boolean {
 const ofRig: readonly Cue[] = ['rig', 'show', 'save', 'mine'];
 
 /** Whether it is taken for a word on a rig and yet tells nothing, shows nothing, and takes nothing off that is there. */
-function isIdleRig({ intent, heard, setting }: Interpreted): boolean {
+function isIdleRig({ intent, heard, setting }: Interpreted, message: Message): boolean {
   if (intent.name !== 'rig' || heard.undo || heard.corrects || heard.owner !== undefined) return false;
-  if (isToBot(heard) || opensAsking(heard)) return false;
+  if (isBotCalled(heard, message) || opensAsking(heard)) return false;
   if (ofRig.some(cue => heard.cues.has(cue)) || heard.cues.has('own-statement')) return false;
   // "Nice fridge": a thing that is only named is nobody's yet.
   const gear = Object.entries(gearIn(heard.facts));
@@ -68,8 +67,8 @@ function isIdleRig({ intent, heard, setting }: Interpreted): boolean {
 }
 
 /** Whether it is said to the bot: by its name, or by a question. */
-const isAddressed = (heard: Heard, { text, onto }: Message): boolean =>
-  onto !== undefined || text.includes('?') || isToBot(heard);
+const isAddressed = (heard: Heard, message: Message): boolean =>
+  message.onto !== undefined || message.text.includes('?') || isBotCalled(heard, message);
 
 /**
  * Whether somebody sets a figure of their own against a claim that stands, plainly so by its reading or out loud; against
@@ -131,9 +130,15 @@ function isRemark(memory: Memory, { intent, heard, two, frame }: Interpreted, me
   return isOfTalk && (!hasAsked || intent.isArgument === true || isOfOther);
 }
 
-/** Whether the bot has just asked this person something: what they say now is read as their answer. */
-const isAnswering = ({ talk }: Memory, { from }: Message): boolean =>
-  (talk?.asked?.length ?? 0) > 0 && talk?.lastFrom === personKey(from);
+/**
+ * Whether the bot has just asked something, this person or nobody in particular, or anybody who tells a fact now: what
+ * they say is read as the answer.
+ */
+function isAnswering({ talk }: Memory, { facts }: Heard, { from }: Message): boolean {
+  if (!talk?.asked?.length) return false;
+  const isAsked = talk.lastFrom === undefined || talk.lastFrom === personKey(from);
+  return isAsked || Object.keys(facts).length > 0;
+}
 
 /** Whether a message is written in a script that the bot can't read. */
 export const isStrange = ({ issues, facts }: Heard): boolean =>
@@ -145,9 +150,9 @@ export function isSilent(memory: Memory, read: Interpreted, message: Message): b
   if (message.kind !== 'group' || hazards.length > 0 || heard.isPicked || heard.isAppeal || isStrange(heard))
     return false;
   if (intent.name === 'none') return true;
-  if (isAnswering(memory, message)) return false;
+  if (isAnswering(memory, heard, message)) return false;
   // What is read for sure as a question is one, though it tells nothing new; but a turn of somebody else's may be a joke of it.
   const isOfOther = read.frame !== undefined && read.frame.from !== personKey(message.from);
   if (heard.certainty >= leastSure && !isOfOther && !intent.isArgument) return false;
-  return isSideTalk(read, message) || isIdleRig(read) || isRemark(memory, read, message);
+  return isSideTalk(read, message) || isIdleRig(read, message) || isRemark(memory, read, message);
 }

@@ -2,7 +2,7 @@ import { present } from '#basics/present.ts';
 import { intentNamed } from '#intents';
 import type { RequestContext } from '#intents/intent.ts';
 import type { ParsedMessage } from '#language/reading.ts';
-import { isSameName, mergeBatteries, mergeSolar } from '#rig/merge.ts';
+import { hasDraw, isSameName, isShortFor, mergeBatteries, mergeSolar, patchLoad } from '#rig/merge.ts';
 import type { Rig, Stated, StatedLoad } from '#rig/rig.ts';
 import type { Frame, Memory } from '../memory.ts';
 import type { Message } from '../message.ts';
@@ -87,17 +87,27 @@ const hasFigures = ({
   ...rest
 }: StatedLoad): boolean => Object.keys(rest).length > 0;
 
-/** A load named without figures stands for the one in the rig of that name, else for a typical one. */
-const known = (load: StatedLoad, rig: Rig | undefined): StatedLoad => ({
-  ...load,
-  ...rig?.loads?.find(l => isSameName(l.name, load.name)),
-});
+/** The load of a rig that a name stands for: the one of that name, else the only one that it is short for. */
+function named(name: string, { loads = [] }: Rig): StatedLoad | undefined {
+  const same = loads.find(load => isSameName(load.name, name));
+  const longer = loads.filter(load => isShortFor(name, load.name));
+  return same ?? (longer.length === 1 ? longer[0] : undefined);
+}
 
-/** Loads that were only named looked up in the rig. */
+/**
+ * A load named without figures stands for the one in the rig of that name, else for a typical one; told with its hours
+ * alone it draws what that one does.
+ */
+function known(load: StatedLoad, rig: Rig | undefined): StatedLoad {
+  if (hasDraw(load)) return load;
+  const own = rig && named(load.name, rig);
+  if (!own) return load;
+  return hasFigures(load) ? patchLoad(own, { ...load, name: own.name }, false) : { ...load, ...own };
+}
+
+/** Loads whose draw isn't told looked up in the rig. */
 export const resolved = (told: Stated, rig: Rig | undefined): Stated =>
-  told.loads
-    ? { ...told, loads: told.loads.map(load => (hasFigures(load) ? load : known(load, rig))) }
-    : told;
+  told.loads ? { ...told, loads: told.loads.map(load => known(load, rig)) } : told;
 
 export interface Recalled {
   readonly facts: Stated;

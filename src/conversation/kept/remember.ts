@@ -35,6 +35,8 @@ export interface Done {
   readonly isBack: boolean;
   /** The words in which it asked, or a quiz did. */
   readonly asked?: string;
+  /** What is missing its asker has said not to know. */
+  readonly isUnknown?: boolean;
 }
 
 const ofRig: ReadonlySet<string> = new Set(gearKeys);
@@ -149,6 +151,8 @@ const frameOf = (
     setting.parsed.cues.has('ask-can-it') && !setting.parsed.cues.has('ask-how-long') ? true : undefined,
   subject: setting.subject,
   asked: done.isBack || intent.name === 'unclear' ? missing.slice(0, 10).map(({ ask }) => ask) : undefined,
+  untold:
+    done.isUnknown && missing.length > 0 ? missing.flatMap(({ key }) => key ?? []).slice(0, 10) : undefined,
 });
 
 /** A wish to forget is over once its asker has spoken again. */
@@ -178,8 +182,13 @@ function changedRigs(memory: Memory, change: Readonly<Record<string, Rig | null>
   return rigs;
 }
 
-const withoutGear = (facts: Stated): Stated =>
-  Object.fromEntries(Object.entries(facts).filter(([key]) => !ofRig.has(key))) as Stated;
+/** No air in a camp is hotter, °C: what is, is a battery's or a thing's own heat, and of nobody else's question. */
+const hottestAirC = 48;
+
+const withoutGear = ({ ambientC, ...facts }: Stated): Stated => ({
+  ...Object.fromEntries(Object.entries(facts).filter(([key]) => !ofRig.has(key))),
+  ...(ambientC !== undefined && ambientC <= hottestAirC && { ambientC }),
+});
 
 /** Told in the talk and no rig: days, driving, sky, and a charger without amps. */
 function passingOf(

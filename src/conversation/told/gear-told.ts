@@ -5,6 +5,7 @@ import type { Recognised } from '#language/recognise/recognise.ts';
 import { isSameName } from '#rig/merge.ts';
 import type { Stated, StatedBattery, StatedLoad } from '#rig/rig.ts';
 import { isInputTold } from './input-told.ts';
+import { withRoleTold } from './role-told.ts';
 import { withSpotTold } from './spot-told.ts';
 import { withWearTold } from './wear-told.ts';
 import { withWeekendTold } from './weekend-told.ts';
@@ -173,9 +174,21 @@ function cellTold(battery: StatedBattery, { mentions }: Recognised): StatedBatte
   return isMilli ? { ...battery, isOfCell: true } : battery;
 }
 
+const stations = [
+  'power_station|power_stations|powerstation|powerstations|power_pack|powerpack|solar_generator|battery_generator|battery_station',
+];
+
+/** The one battery of a message that calls it a power station, told by its Wh or not sized at all. */
+const stationTold = (batteries: readonly StatedBattery[], { words }: Recognised): StatedBattery[] =>
+  batteries.map(battery =>
+    batteries.length === 1 && battery.capacityAh === undefined && isSpotted(words, stations)
+      ? { ...battery, isStation: true }
+      : battery,
+  );
+
 /** The facts with what the words beside their things tell of how they are built, and with a latitude told in degrees. */
 export function withGearTold(stated: Stated, recognised: Recognised): Stated {
-  const facts = withWeekendTold(withSpotTold(stated, recognised), recognised);
+  const facts = withRoleTold(withWeekendTold(withSpotTold(stated, recognised), recognised), recognised);
   const { loads, inverter, batteries } = facts;
   if (!loads && !inverter && !batteries) return facts;
   return {
@@ -183,7 +196,9 @@ export function withGearTold(stated: Stated, recognised: Recognised): Stated {
     ...(loads && { loads: loads.map(load => told(load, recognised)) }),
     ...(inverter && isLeftOn(recognised) && { inverter: { ...inverter, isLeftOn: true } }),
     ...(batteries && {
-      batteries: withWearTold(batteries, recognised).map(battery => cellTold(battery, recognised)),
+      batteries: stationTold(withWearTold(batteries, recognised), recognised).map(battery =>
+        cellTold(battery, recognised),
+      ),
     }),
   };
 }
@@ -207,6 +222,10 @@ export function asRead(facts: Stated): Stated {
     ...facts,
     ...(loads && { loads: loads.map(loadAsRead) }),
     ...(inverter && { inverter: plainInverter }),
-    ...(batteries && { batteries: batteries.map(({ wear: _wear, isOfCell: _cell, ...battery }) => battery) }),
+    ...(batteries && {
+      batteries: batteries.map(
+        ({ wear: _wear, isOfCell: _cell, isStation: _station, ...battery }) => battery,
+      ),
+    }),
   };
 }

@@ -5,7 +5,19 @@ import type { Stated } from '#rig/rig.ts';
 import type { Heard } from '../hear.ts';
 
 /** The middle month of each season south of the equator; north of it the same six months on. */
-const southern: Readonly<Record<string, number>> = { summer: 1, autumn: 4, fall: 4, winter: 7, spring: 10 };
+const southern: Readonly<Record<string, number>> = {
+  summer: 1,
+  summers: 1,
+  midsummer: 1,
+  autumn: 4,
+  autumns: 4,
+  fall: 4,
+  winter: 7,
+  winters: 7,
+  midwinter: 7,
+  wintertime: 7,
+  spring: 10,
+};
 const halfYear = 6;
 
 /** "And in winter?", where the place tells which months that is: in place of a month from before. */

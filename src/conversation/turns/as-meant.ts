@@ -7,6 +7,7 @@ import { withOwner } from '../whose/whose.ts';
 import { asDriven } from './as-driven.ts';
 import { asPut } from './as-put.ts';
 import { answeringBack } from './asked-back.ts';
+import { calledOn } from './called.ts';
 import { withoutDispute } from './dispute.ts';
 import { forSelf } from './for-self.ts';
 import { ofThem } from './of-them.ts';
@@ -15,7 +16,7 @@ import { ofTheirs } from './retake.ts';
 
 /** A message as its own words and the talk make it likely to be meant, before any question is taken: whose, of what, how much. */
 export function asMeant(memory: Memory, message: Message, read: Heard): Heard {
-  const said = { ...read, facts: withChargerOn(read.facts) };
+  const said = calledOn({ ...read, facts: withChargerOn(read.facts) }, message);
   const whose = betweenRivals(memory, message, withOwner(memory, message, said));
   const argued = withoutDispute(memory, message, whose);
   const own = answeringBack(memory, message, asDriven(argued));

@@ -1,4 +1,5 @@
 import { present } from '#basics/present.ts';
+import { stillRunning } from '#intents/still-running.ts';
 import { correct, isAmong } from '#rig/correct.ts';
 import { isSameName, type MergeMode, mergeBatteries, mergeFacts, removeFrom } from '#rig/merge.ts';
 import type { Stated, StatedLoad } from '#rig/rig.ts';
@@ -149,5 +150,6 @@ export function turned(frame: Frame, before: Stated, heard: Heard): Stated {
   // "And with 200 Ah?" is another battery in its place; only "add" and "another" put one beside it.
   if (told.batteries && !cues.has('add'))
     merged.batteries = mergeBatteries(base.batteries ?? [], told.batteries, 'change');
-  return Object.fromEntries(Object.entries(merged).filter(([, value]) => value !== undefined)) as Stated;
+  const all = Object.entries(merged).filter(([, value]) => value !== undefined);
+  return stillRunning(before, Object.fromEntries(all) as Stated);
 }

@@ -1,4 +1,5 @@
 import type { IntentName } from '#answer/answer.ts';
+import { isPartOf } from '#basics/part-of.ts';
 import { intentNamed } from '#intents';
 import { isMedicalNamed } from '#intents/facts.ts';
 import type { Heard } from '../hear.ts';
@@ -63,9 +64,6 @@ const namesIn = (rows: readonly Row[]): Set<unknown> => new Set(rows.map(row => 
 const isOfTwo = ({ intent, stated }: Reading): boolean =>
   intent === 'battery-type' && rowsOf(stated.batteries).length === 2;
 
-const isPartOf = (row: Row, rows: readonly Row[]): boolean =>
-  rows.some(one => Object.entries(row).every(([key, value]) => one[key] === value));
-
 /** Whether a reading tells the figures of the likeliest and no more: it may leave out things named without a figure, and what is seen. */
 function leavesOut(first: Reading, { stated }: Reading): boolean {
   const keys = new Set([...Object.keys(first.stated), ...Object.keys(stated)]);
@@ -74,7 +72,7 @@ function leavesOut(first: Reading, { stated }: Reading): boolean {
     if (JSON.stringify(mine) === JSON.stringify(other)) return true;
     // "Fridge and a fan" takes nothing out of what it tells.
     if (key === 'removed') return mine === undefined;
-    if (key === 'batteries' && isOfTwo(first)) return rowsOf(other).every(row => isPartOf(row, rowsOf(mine)));
+    if (key === 'batteries' && isOfTwo(first)) return isPartOf(rowsOf(other), rowsOf(mine));
     const plain = plainKeys[key];
     if (!plain) return other === undefined && seen.has(key);
     const [rows, others] = [rowsOf(mine), rowsOf(other)];

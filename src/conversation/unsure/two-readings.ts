@@ -1,4 +1,5 @@
 import type { IntentName } from '#answer/answer.ts';
+import { isPartOf } from '#basics/part-of.ts';
 import { intentNamed } from '#intents';
 import type { ParsedMessage } from '#language/reading.ts';
 import type { Claim, Stated } from '#rig/rig.ts';
@@ -104,32 +105,49 @@ export type AnswerOf = (intent: IntentName, facts: Stated) => string | undefined
 
 /** How many readings are tried out for their answers. */
 const mostTried = 4;
-
-/** At least this share of all readings with the same words for an answer: then nothing is asked. */
+/** At least this share of all readings with the same words for an answer: then there is nothing to ask. */
 const leastAlike = 0.93;
 /** Less sure than this, what was meant is likely none of them. */
 const leastOfAlike = 0.4;
 
-/**
- * Whether so large a share of the readings would be answered with the same words as the likeliest one that there is
- * nothing to ask. Nothing is worked out where those of the same question are too few for it.
- */
-function isAllOne(readings: readonly Reading[], heard: Heard, answerOf: AnswerOf): boolean {
-  if (heard.certainty < leastOfAlike) return false;
+/** How likely any reading is that would be answered with the words of the likeliest, and the likeliest that would not. */
+interface Alike {
+  readonly share: number;
+  readonly other?: Reading;
+}
+
+/** Holds the answers of the likeliest readings of one question against that of the first. */
+function alikeIn(readings: readonly Reading[], heard: Heard, answerOf: AnswerOf): Alike {
   const [first, ...others] = readings as readonly [Reading, ...Reading[]];
-  const tried = others.slice(0, mostTried).filter(({ intent }) => intent === first.intent);
-  const shareOf = (some: readonly Reading[]): number =>
-    some.reduce((share, one) => share + one.probability, first.probability);
-  if (shareOf(tried) < leastAlike) return false;
-  const say = ({ intent, stated }: Reading): string | undefined => answerOf(intent, factsIn(stated, heard));
-  const said = say(first);
-  if (said === undefined) return false;
-  const alike: Reading[] = [];
-  for (const [i, one] of tried.entries()) {
-    if (shareOf([...alike, ...tried.slice(i)]) < leastAlike) return false;
-    if (say(one) === said) alike.push(one);
+  let said: string | undefined;
+  let share = first.probability;
+  let other: Reading | undefined;
+  for (const one of others.slice(0, mostTried)) {
+    const isOfQuestion = one.intent === first.intent;
+    said ??= isOfQuestion ? answerOf(first.intent, factsIn(first.stated, heard)) : undefined;
+    const isAlike =
+      isOfQuestion &&
+      (isPartOf(one.stated, first.stated) ||
+        (said !== undefined && answerOf(one.intent, factsIn(one.stated, heard)) === said));
+    if (isAlike) share += one.probability;
+    else other ??= one;
   }
-  return shareOf(alike) >= leastAlike;
+  return { share, other };
+}
+
+/** Less sure than this, the likeliest reading is a guess: where another question may be meant as well, it is asked which. */
+const leastHeard = 0.4;
+/** As likely as this, another question may be meant. */
+const leastOther = 0.05;
+
+/** Of a guess, the likeliest two questions. */
+function guessed(readings: readonly Reading[], heard: Heard): Two | undefined {
+  if (heard.certainty >= leastHeard) return undefined;
+  const [first] = readings as readonly [Reading];
+  const other = readings.find(
+    ({ intent, probability }) => intent !== first.intent && !unasked.has(intent) && probability >= leastOther,
+  );
+  return other && apart(first, other, heard);
 }
 
 const untold: AnswerOf = () => undefined;
@@ -142,9 +160,15 @@ export function twoReadings(heard: Heard, answerOf: AnswerOf = untold): Two | un
   // Most messages are sure: their readings need not be told apart.
   if (heard.certainty >= leastSure) return undefined;
   const readings = readingsOf(heard);
-  const [first, second] = readings;
-  if (!first || unasked.has(first.intent)) return undefined;
-  if (isPlainEnough(readings, heard) || isAllOne(readings, heard, answerOf)) return undefined;
+  const [first] = readings;
+  if (!first || unasked.has(first.intent) || isPlainEnough(readings, heard)) return undefined;
+  const guess = guessed(readings, heard);
+  if (guess) return guess;
+  const { share, other: second } = alikeIn(readings, heard, answerOf);
+  // As sure as one reading of them is, so much surer are all that are answered alike.
+  const certainty = (heard.certainty * share) / first.probability;
+  const isAllOne = share >= leastAlike || certainty >= leastSure;
+  if (heard.certainty >= leastOfAlike && isAllOne) return undefined;
   const isTwo =
     second !== undefined &&
     !unasked.has(second.intent) &&
@@ -152,6 +176,14 @@ export function twoReadings(heard: Heard, answerOf: AnswerOf = untold): Two | un
   const isPlain =
     plain.has(first.intent) ||
     ((heard.certainty >= leastSureAlone || isBareQuestion(readings)) && !isMedical(first));
+  // Of two questions the likelier, where only that one can be answered.
+  const isOnlyAnswer =
+    isTwo &&
+    first.intent !== second.intent &&
+    heard.certainty >= leastOfAlike &&
+    answerOf(first.intent, factsIn(first.stated, heard)) !== undefined &&
+    answerOf(second.intent, factsIn(second.stated, heard)) === undefined;
+  if (isOnlyAnswer) return undefined;
   return (
     (isTwo && apart(first, second, heard)) ||
     (isPlain || isOnlyNamed(first, heard) ? undefined : checked(first, heard))

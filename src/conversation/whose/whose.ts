@@ -48,7 +48,8 @@ export function withOwner(memory: Memory, message: Message, said: Heard): Heard 
     return { ...heard, ...theirsOf(memory, added.who, heard), possessions: all.filter(one => one !== added) };
   // Whose the kettle is that was spoken of doesn't tell whose gear is asked of.
   const owned = { ...heard, possessions: all.filter(one => !one.isSpoken) };
-  if (borrowedIn(memory, message, owned)) return { ...heard, owner: own ? 'me' : undefined };
+  if (borrowedIn(memory, message, owned))
+    return { ...heard, owner: own ? 'me' : isForUs(words) ? 'us' : undefined };
   if (first && (heard.owner === undefined || (heard.owner === 'me' && isPutAway(heard.recognised.words))))
     return { ...heard, owner: first.who };
   if (heard.owner !== undefined) return heard;
@@ -73,9 +74,10 @@ function theirsOf(memory: Memory, who: string, heard: Heard): Partial<Heard> {
 const spoken = (words: readonly string[]): string[] => words.filter(isSpoken);
 const mostBare = 4;
 
-/** "And us?", "what about us". */
+/** "And us?", "what about us", "and us? same heater". */
 function isForUs(words: readonly string[]): boolean {
-  const said = spoken(words);
+  const end = words.findIndex(word => !isSpoken(word));
+  const said = spoken(end > 0 ? words.slice(0, end) : words);
   return (
     said.length <= mostBare && said.at(-1) === 'us' && ['and', 'about', 'for'].includes(said.at(-2) ?? '')
   );

@@ -16,6 +16,8 @@ export interface Bank {
   readonly isMixed: boolean;
   /** A power bank, whose electronics take a part of it. */
   readonly isOfCell?: boolean;
+  /** A power station, whose electronics do too. */
+  readonly isStation?: boolean;
   readonly count: number;
   /** How many stand in series in one string. */
   readonly inSeries?: number;
@@ -137,6 +139,7 @@ export function bankOf(
     ),
     count: blocks.length,
     ...(used.every(b => b.isOfCell) && { isOfCell: true }),
+    ...(used.every(b => b.isStation) && { isStation: true }),
     inSeries,
     stateOfChargePercent: used.find(b => b.stateOfChargePercent !== undefined)?.stateOfChargePercent,
     ...toldLimit(used, inSeries),

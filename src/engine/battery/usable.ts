@@ -47,24 +47,44 @@ export const knownAge = (
 /** Share of a power bank's label that comes out at its socket: likely, low, high. Common practice. */
 const powerBankShares = [powerBankShare, 0.8, 0.9] as const;
 
+/** Share of a power station's Wh that its sockets give; a mains inverter's losses come on top. Common practice. */
+const stationShares = [0.9, 0.85, 0.95] as const;
+
+/** What comes out of a pack that counts its own per cent, as its electronics take the rest: share, and how it is named. */
+const packOf = ({ isOfCell, isStation }: Pick<Bank, 'isOfCell' | 'isStation'>) =>
+  isOfCell
+    ? ({ shares: powerBankShares, named: 'a power bank' } as const)
+    : isStation
+      ? ({ shares: stationShares, named: 'a power station, less its losses' } as const)
+      : undefined;
+
+/** How deep a bank may still go from a level: a pack's losses are a share of what is left, what is held back is not. */
+export function depthFrom(
+  bank: Pick<Bank, 'isOfCell' | 'isStation'>,
+  depth: number,
+  percent: number,
+): number {
+  return packOf(bank) ? (depth * percent) / 100 : Math.max(0, depth - (1 - percent / 100));
+}
+
 /**
  * What has to be taken for granted of a bank: how deep it may go, its Peukert exponent, its age.
  * A depth that the person said (percent) is taken as said.
  * @param temperature of the battery, where it has to be taken (`temperature.ts`)
  */
 export function bankAssumptions(
-  bank: Pick<Bank, 'chemistry' | 'isChemistryAssumed' | 'ageYears' | 'wear' | 'learnedShare' | 'isOfCell'>,
+  bank: Pick<
+    Bank,
+    'chemistry' | 'isChemistryAssumed' | 'ageYears' | 'wear' | 'learnedShare' | 'isOfCell' | 'isStation'
+  >,
   depthPercent?: number,
   temperature?: Assumption,
 ): Assumption[] {
   const row = chemistryRow(bank.chemistry);
-  const [value, low, high] = bank.isOfCell ? powerBankShares : row.depth;
+  const pack = packOf(bank);
+  const [value, low, high] = pack?.shares ?? row.depth;
   const [k, kLow, kHigh] = row.peukert;
-  const named = bank.isOfCell
-    ? 'a power bank'
-    : bank.isChemistryAssumed
-      ? `${row.name}, as you didn't say`
-      : row.name;
+  const named = pack?.named ?? (bank.isChemistryAssumed ? `${row.name}, as you didn't say` : row.name);
   const said = depthPercent === undefined ? undefined : depthPercent / 100;
   return [
     {

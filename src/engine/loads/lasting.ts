@@ -2,7 +2,7 @@ import { run } from '#rule/rule.ts';
 import type { Assumption } from '../assumption.ts';
 import type { Bank } from '../battery/bank.ts';
 import { runTime } from '../battery/rules.ts';
-import { bankAssumptions, usableCapacityAh } from '../battery/usable.ts';
+import { bankAssumptions, depthFrom, usableCapacityAh } from '../battery/usable.ts';
 import { type Explored, explore, taken } from '../explore.ts';
 import { remembered } from '../remembered.ts';
 import { type Clock, currentOver, meanAirC } from './by-clock.ts';
@@ -51,8 +51,7 @@ export function exploreRunTime(
       const { dailyUse, currentA } = day;
       if (trace) peakA = day.peakA;
       const percent = input.level ? taken(values, input.level.name) : (bank.stateOfChargePercent ?? 100);
-      const missing = 1 - percent / 100;
-      const depthOfDischarge = Math.max(0, taken(values, 'depthOfDischarge') - missing);
+      const depthOfDischarge = depthFrom(bank, taken(values, 'depthOfDischarge'), percent);
       const usableCapacity = usableCapacityAh(
         { bank, currentA, temperatureC: input.temperatureC },
         { ...values, depthOfDischarge },

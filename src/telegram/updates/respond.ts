@@ -29,6 +29,7 @@ export function askOf({ message, meant }: Pick<Question, 'message' | 'meant'>, k
     at: new Date((message.edit_date ?? message.date) * 1000),
     location: location && { latitudeDeg: location.latitude, longitudeDeg: location.longitude },
     onto: kept?.onto,
+    isCalled: meant.isCalled,
   };
 }
 

@@ -23,6 +23,8 @@ export interface Ask {
   readonly text: string;
   readonly at: Date;
   readonly location?: Message['location'];
+  /** The bot is called by its name. */
+  readonly isCalled?: boolean;
   /** The question as understood whose answer this one replies to. */
   readonly onto?: Frame;
 }
@@ -64,6 +66,7 @@ export async function think({ settings, deps, admins, bot }: AnswerDeps, ask: As
       at,
       kind,
       isAdmin,
+      isCalled: ask.isCalled,
       ...(location && { location }),
       ...(onto && { onto }),
     };

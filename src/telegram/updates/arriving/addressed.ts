@@ -10,6 +10,8 @@ export interface Addressed {
   readonly text: string;
   /** The message that holds the question: the one replied to, where the address stands alone. */
   readonly source: Message;
+  /** The bot is called by its name. */
+  readonly isCalled?: boolean;
   /** The bot's own message that was replied to. */
   readonly answerId?: number;
 }
@@ -79,7 +81,7 @@ export function addressed(message: Message, me: Me): Addressed | undefined {
   if (mentions.includes('me')) {
     const bare = withoutMe(text, entities, me);
     if (bare === '' && reply !== undefined && answerId === undefined) return about(reply, me);
-    return { text: bare === '' ? 'help' : bare, source: message, answerId };
+    return { text: bare === '' ? 'help' : bare, source: message, isCalled: true, answerId };
   }
   if (answerId === undefined || mentions.includes('other')) return undefined;
   return text !== '' || message.location !== undefined

@@ -1,0 +1,32 @@
+import type { Reply } from '#answer/reply.ts';
+import { answerUnknown, type Unknown } from '#intents/untold.ts';
+import type { Interpreted } from '../interpret.ts';
+import { pick } from '../kept/remembered.ts';
+
+/** In a longer message what seems untold may only not have been read. */
+const mostGuessedWords = 14;
+
+/**
+ * What nobody told a figure of is answered for usual gear, and asked for all the same; of what was read unsurely only
+ * advice without a figure.
+ */
+function guessOf({ intent, facts, heard, ready, setting, isUnsure }: Interpreted): Reply | undefined {
+  const { issues, unread, words, recognised } = heard;
+  if (ready !== undefined || issues.length + unread.length > 0 || words > mostGuessedWords) return undefined;
+  // A word that nobody knows may be what is missing.
+  if (recognised.mentions.some(({ kind }) => kind === 'noun')) return undefined;
+  const guess = intent.guess?.(pick(facts, intent.takes), setting);
+  return isUnsure && guess?.figures !== undefined ? undefined : guess;
+}
+
+/**
+ * The answer to a question that lacks something: with usual gear where that can be, else undefined.
+ * @param how its asker has said that they don't know it
+ */
+export function answerLacking(read: Interpreted, how: Unknown | undefined): Reply | undefined {
+  const { intent, facts, ready, setting, missing, hazards, heard } = read;
+  if (how === undefined || ready !== undefined || heard.issues.length > 0) return guessOf(read);
+  const keys = missing.flatMap(({ key }) => key ?? []);
+  const isMedical = hazards.includes('medical');
+  return answerUnknown({ intent, facts, keys, setting, isMedical }, how) ?? guessOf(read);
+}
