@@ -44,7 +44,7 @@ export const usual: TrainOptions = {
     l2: 1e-5,
     drop: 0.5,
     least: 4,
-    keep: 30000,
+    keep: 40000,
     leastOwner: 4,
     keepOwners: 0,
     dropOwner: 0,
