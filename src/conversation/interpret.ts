@@ -6,7 +6,7 @@ import { factsOf } from '#intents/facts.ts';
 import { type Intent, needsOf, type RequestContext } from '#intents/intent.ts';
 import { withLearned } from '#intents/learned.ts';
 import { hasCapacity } from '#intents/needs.ts';
-import { type Worked, worked } from '#intents/unused.ts';
+import type { Worked } from '#intents/unused.ts';
 import { toldApart } from '#intents/which-place.ts';
 import type { Cue } from '#language/words/en/cues.ts';
 import { gearIn } from '#rig/gear.ts';
@@ -49,7 +49,8 @@ import { turned } from './turns/turn.ts';
 import { type Missing, missingOf } from './unsure/ask-back.ts';
 import { askedBeside, askedPlainly } from './unsure/asked-plainly.ts';
 import { doubtOf } from './unsure/doubt.ts';
-import { type AnswerOf, factsIn, readingsOf, type Two, twoReadings } from './unsure/two-readings.ts';
+import { triesOf } from './unsure/tried.ts';
+import { factsIn, readingsOf, type Two, twoReadings } from './unsure/two-readings.ts';
 import { type Lent, lentIn, sourcesOf } from './whose/origins.ts';
 import { rigsOf } from './whose/rigs-of.ts';
 import { sharersOf } from './whose/shared.ts';
@@ -90,9 +91,6 @@ export interface Interpreted {
 /** Less likely than this another question is not taken, though it could be answered. */
 const leastLikely = 0.25;
 
-/** A question with its facts, letter by letter: the same message taken the same way has the same answer. */
-const keyOf = (intent: string, facts: Stated): string => `${intent} ${JSON.stringify(facts)}`;
-
 /** Holds a message against memory, once: the question, its facts and whose they are, and what is missing. */
 export function interpret(memory: Memory, message: Message, said: Heard, options: Options = {}): Interpreted {
   // What was chosen of two readings is what is asked.
@@ -105,36 +103,29 @@ export function interpret(memory: Memory, message: Message, said: Heard, options
   if (plain) return taken(memory, message, plain, undefined, options);
   const leaning = ofFrame(memory, message, told);
   const heard = ofArgument(memory, turnOfTalk(memory, message, leaning) ?? sideTalk(leaning) ?? leaning);
-  const tried = new Map<string, Worked>();
-  const answerOf: AnswerOf = (intent, facts) => {
-    const known = tried.get(keyOf(intent, facts));
-    if (known) return known.reply.headline;
-    const it = taken(memory, message, { ...heard, intent, facts }, undefined, options);
-    const { ready } = it;
-    if (!ready) return undefined;
-    const whole = worked(() => it.intent.reply(ready, it.setting));
-    tried.set(keyOf(intent, facts), whole);
-    return whole.reply.headline;
-  };
+  const tries = triesOf((intent, facts) =>
+    taken(memory, message, { ...heard, intent, facts }, undefined, options),
+  );
   const doubt = heard.issues.length > 0 ? undefined : doubtOf(memory, message, heard);
   if (doubt) return taken(memory, message, heard, doubt, options);
   const isPlain = heard.issues.length > 0 || isSlipOf(lastFrame(memory, message.from), heard);
-  const unsure = isPlain ? undefined : twoReadings(heard, answerOf);
+  const unsure = isPlain ? undefined : twoReadings(heard, tries.answerOf);
   const asked = taken(memory, message, heard, undefined, options);
   const isWeak = !asked.ready || undemanding.has(heard.intent);
   const inWords = askedPlainly(memory, message, heard, unsure ? 'torn' : isWeak ? 'weak' : 'sure');
   if (inWords) return { ...taken(memory, message, inWords, undefined, options), readAs: heard };
   const beside = askedBeside(heard, message, unsure);
   if (beside) return taken(memory, message, beside, undefined, options);
-  if (unsure && unsure.echo === undefined) return taken(memory, message, heard, unsure, options);
+  const asking = (of: Two) => taken(memory, message, heard, tries.withFirstLines(of), options);
+  if (unsure && unsure.echo === undefined) return asking(unsure);
   // What lacks something is asked for by that; nothing would be worked out yet.
-  if (unsure && asked.ready) return taken(memory, message, heard, unsure, options);
+  if (unsure && asked.ready) return asking(unsure);
   const becomes = asked.intent.becomes?.(asked.facts);
   const whole = becomes && taken(memory, message, { ...heard, intent: becomes }, undefined, options);
   if (whole?.ready) return whole;
   const first = {
     ...asked,
-    worked: tried.get(keyOf(heard.intent, heard.facts)),
+    worked: tries.workedOf(heard.intent, heard.facts),
     ...(unsure && { isUnsure: true as const }),
   };
   if (first.ready || heard.issues.length > 0) return first;
