@@ -22,9 +22,12 @@ const mostWords = 30;
 /** Figures that go without saying in a claim: nominal volts, times, shares. */
 const saidOfAny: ReadonlySet<string> = new Set(['voltage', 'time', 'percent', 'temperature']);
 
-/** Whether figures of a rig are told: then it is a sum that settles it. */
+/** Whether figures of a rig are told ("a month", "an amp" are none): then it is a sum that settles it. */
 export const hasRigFigures = (mentions: readonly Mention[]): boolean =>
-  mentions.some(({ kind, dimension }) => kind === 'amount' && !saidOfAny.has(dimension ?? ''));
+  mentions.some(
+    ({ kind, dimension, text }) =>
+      kind === 'amount' && !saidOfAny.has(dimension ?? '') && !/^an?\b/i.test(text),
+  );
 
 /** The maxim that words take one way or the other. */
 export const maximIn = (words: readonly string[]): Maxim | undefined =>

@@ -114,6 +114,12 @@ describe('one claim is asked about', () => {
       /^Your mate is right\. In part shade/,
       'yes',
     ],
+    // "A month" is no figure of a rig.
+    [
+      'Ann: my uncle says a battery left flat for a month is fine, is he right?',
+      /^No, your uncle isn’t right\. Left flat/,
+      'no',
+    ],
     // A danger is told first.
     [
       "Ann: is that right that you mustn't charge lithium below freezing?",
@@ -163,6 +169,8 @@ describe('the table', () => {
     ['batteries are fine on concrete', 'concrete-drains', 'no'],
     ['a fuse protects the cable not the fridge', 'fuse-protects', 'no'],
     ['solar makes nothing when its overcast', 'panels-under-cloud', 'yes'],
+    ['a bigger inverter uses more even with the same kettle', 'bigger-inverter-uses', 'yes'],
+    ['lithium wants keeping full', 'lithium-kept-full', 'no'],
     ['solar still makes some when its overcast', 'panels-under-cloud', 'no'],
   ])('%j', ([line = '', name, way]) => {
     const words = line.split(' ');
