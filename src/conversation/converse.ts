@@ -29,11 +29,13 @@ import type { Message } from './message.ts';
 import { isIntent, undemanding } from './questions.ts';
 import { freshened, type Options } from './setting.ts';
 import { unitsWish, unusualUnits } from './told/units.ts';
+import { withMaxim } from './turns/maxims.ts';
 import { listedByDay, turnedBack } from './turns/requests.ts';
 import { questionsOf } from './turns/split.ts';
 import { askBack, askedFor, askWhich, askWhose } from './unsure/ask-back.ts';
 import { answerLacking } from './unsure/guess-of.ts';
 import { isStillUnknown, notKnown } from './unsure/not-known.ts';
+import { withGearAsked } from './whose/gear-asked.ts';
 import { keptOnce, withShared } from './whose/shared.ts';
 import { sharedBy } from './whose/sharing.ts';
 import { isOfNobody } from './whose/whose.ts';
@@ -54,7 +56,7 @@ export function converse(kept: Memory, message: Message, options: Options = {}):
 
 /** The same with each shared rig under all its names. */
 function conversed(before: Memory, message: Message, options: Options): Conversed {
-  const heard = hear(before, message);
+  const heard = withGearAsked(before, message, withMaxim(before, message, hear(before, message)));
   const memory = message.isBot ? before : sharedBy(before, message, heard);
   if (message.isBot) return { memory: hearBot(memory, message), answer: silence(heard) };
   if (message.location && message.text.trim() === '') return here(memory, message, heard, options);

@@ -214,7 +214,7 @@ function taken(
   const seasoned = withSeasonTold(filled.facts, heard, intent);
   const all = timed(without(seasoned, ...(borrowed?.unknown ?? [])), memory, message);
   const facts = pick(all, intent.takes);
-  const subject = named ?? subjectBefore(intent, lean);
+  const subject = (intent.isArgument ? said.held?.name : undefined) ?? named ?? subjectBefore(intent, lean);
   const parsed = needsOf(intent, subject).safeParse(facts);
   const claims = claimsFor(intent, heard, memory, from, lean.frame);
   const sharers = sharersOf(memory, from);
