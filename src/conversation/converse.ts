@@ -11,6 +11,7 @@ import { meaningOf } from '#language/hazards/features.ts';
 import type { Cue } from '#language/words/en/cues.ts';
 import type { ChatUnits } from '#quantity/chat-units.ts';
 import type { Facts } from '#rig/rig.ts';
+import { anotherSide } from './answering/another-side.ts';
 import { silence, toAnswer, toldOf } from './answering/answer.ts';
 import { countedLines } from './answering/counted.ts';
 import { withNoChange, withReasonFirst } from './answering/no-change.ts';
@@ -262,7 +263,7 @@ function answer(
     ? { ...full, assumed: [], lines: full.lines?.slice(0, 1) }
     : isAgain && cues.has('ask-why') && !isWorkingShown
       ? withReasonFirst(full)
-      : withNoChange(full, read);
+      : (anotherSide(full, read, memory) ?? withNoChange(full, read));
   const reply = safe(hazards.length > 0 ? shown : askedOpenly(shown, read), { ...danger, isBack });
   const isTold = reply.figures !== undefined || full.remember?.rigs !== undefined;
   const counted = isBack || !isTold ? undefined : countedLines(read, whole);

@@ -12,7 +12,7 @@ import type { Cue } from '#language/words/en/cues.ts';
 import { gearIn } from '#rig/gear.ts';
 import type { HazardCode } from '#rig/hazard-codes.ts';
 import { mainsVoltsIn, withoutMainsVolts } from '#rig/mains.ts';
-import type { Facts, LearnedOfRig, Stated } from '#rig/rig.ts';
+import type { Facts, Stated } from '#rig/rig.ts';
 import { dangersIn, stillThere, withDangers } from './answering/dangers.ts';
 import { type Heard, heardNothing } from './hear.ts';
 import { learnedFor } from './kept/learned.ts';
@@ -35,7 +35,7 @@ import { outletVoltsIn } from './told/left-numbers.ts';
 import { withSeasonTold } from './told/season-told.ts';
 import { timed } from './told/timed.ts';
 import { unitsFor } from './told/units.ts';
-import { asked, isAskedAgain, stillRecalled } from './turns/again.ts';
+import { asked, beforeOf, isAskedAgain, stillRecalled } from './turns/again.ts';
 import { appealed } from './turns/appeal.ts';
 import { asMeant } from './turns/as-meant.ts';
 import { arguedIn, claimsFor } from './turns/claims.ts';
@@ -84,6 +84,8 @@ export interface Interpreted {
   readonly hazards: readonly HazardCode[];
   /** The answer to the question that it turns, or asks once more. */
   readonly replay?: () => Reply | undefined;
+  /** The answer to a question before, as its asker had it. */
+  readonly answerTo: (asked: Frame) => Reply | undefined;
   /** The answer, where it was worked out already to see whether another reading has the same. */
   readonly worked?: Worked;
 }
@@ -138,15 +140,6 @@ export function interpret(memory: Memory, message: Message, said: Heard, options
     if (other.ready) return other;
   }
   return first;
-}
-
-/** The facts of the same question before, where it could be answered; looked up by what asks for them, a picture. */
-function beforeOf(intent: Intent, frame: Frame, learned: LearnedOfRig | undefined) {
-  if (frame.intent !== intent.name) return undefined;
-  return (): Facts | undefined => {
-    const parsed = needsOf(intent, frame.subject).safeParse(pick(frame.facts, intent.takes));
-    return parsed.success ? withLearned(parsed.data, learned) : undefined;
-  };
 }
 
 /** The bot's own answer to a question before, by what that went by. */
@@ -282,6 +275,7 @@ function taken(
     mainsV,
     frame: lean.frame,
     replay: isSame ? () => replayed(memory, message, present(lean.frame), options) : undefined,
+    answerTo: of => replayed(memory, { ...message, from: of.from }, of, options),
     lent: lentNow,
     two,
     // Asked for again, nothing of its facts is new.
