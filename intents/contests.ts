@@ -73,8 +73,14 @@ export function contestOfPair(facts: Facts, pair: string | undefined): Contest |
 }
 
 /** The side that an answer takes: its verdict, else what it says is better; undefined where it takes none. */
-export function sideOf({ verdict, figures }: Reply, contest: Contest | undefined): string | undefined {
+export function sideOf(
+  { verdict, figures, headline }: Reply,
+  contest: Contest | undefined,
+): string | undefined {
   if (verdict) return verdict;
+  // Answered in words, it says so itself.
+  const [opening] = /^(?:Yes|No)\b/.exec(headline) ?? [];
+  if (opening && contest === undefined) return opening.toLowerCase();
   const said = [figures?.better, figures?.recommendation].find(one => typeof one?.value === 'string')?.value;
   if (contest === undefined || typeof said !== 'string') return undefined;
   const [side, ...more] = choicesIn(contest, said.toLowerCase().split(/[^a-z0-9]+/));

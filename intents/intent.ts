@@ -11,6 +11,31 @@ export interface SideTaken {
   readonly says: string;
 }
 
+/** Something that people say of the trade, and what was said of it here. */
+export interface HeldMaxim {
+  /** The name of its row. */
+  readonly name: string;
+  /** Who says that it is so ("yes"), and who not. */
+  readonly sides: readonly SideTaken[];
+  /** Which way it is asked about, by words that are nobody's own. */
+  readonly asked?: 'yes' | 'no';
+}
+
+/** What is known of somebody's gear, as far as it is asked about. */
+export interface GearOf {
+  readonly who: string;
+  readonly isOwn: boolean;
+  readonly gear: Rig;
+}
+
+/** A question about gear that was told: what somebody's is, who has such a one, whose is biggest (or smallest) first. */
+export interface GearAsked {
+  readonly how: 'of' | 'who' | 'most';
+  readonly found: readonly GearOf[];
+  /** All that is known of whose it is. */
+  readonly rest?: GearOf;
+}
+
 /** What surrounds a question, besides its facts. All plain values; nothing reads a clock. */
 export interface RequestContext {
   /** Who asks, as displayed. */
@@ -34,6 +59,10 @@ export interface RequestContext {
     readonly contest?: Contest;
     readonly answer: () => Reply | undefined;
   };
+  /** What of the trade is argued or asked about, where no figure settles it. */
+  readonly held?: HeldMaxim;
+  /** What is asked of gear that was told, with what is known of that. */
+  readonly gearAsked?: GearAsked;
   /** Rigs known in the chat, by owner ("" is the chat's). */
   readonly rigs: Readonly<Record<string, Rig>>;
   /** The message as it was read, with what it speaks of among its cues. */

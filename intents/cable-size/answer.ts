@@ -118,6 +118,12 @@ const insteadOf = ({ instead, isTooMuch }: CableSize, verdict: Verdict): string 
     ? undefined
     : `Get ${square(instead.areaMm2)} or thicker.\nIn the shop: ${both(instead.gauge)} or thicker.`;
 
+/** The same as a first line, with what it is for. */
+const insteadFirst = (result: CableSize): string | undefined =>
+  !result.isGiven || judgeAlone(result) === 'yes' || !result.instead || result.isTooMuch
+    ? undefined
+    : `${square(result.instead.areaMm2)} or thicker (${both(result.instead.gauge)} in the shop), ${run(result).replace('at ', 'for ')}.`;
+
 /** A cable told that can't carry the fuse its current asks for. */
 const thin = (result: CableSize): string | undefined =>
   result.isGiven && !result.doesFuseFit && result.figures.continuous.value <= result.carriesA
@@ -215,6 +221,7 @@ export function answerCableSize(facts: Facts, result: CableSize, setting: Reques
   return {
     headline: headline(result, isAsked ? verdict : null, isAutoAsked, isAskedAgainst(words)),
     lines,
+    instead: insteadFirst(result),
     verdict,
     figures: {
       conductorArea: figure(conductorArea, 'mm²'),

@@ -168,6 +168,19 @@ function lines(result: FuseSize, isDropAsked: boolean): string[] {
   return told.filter(line => line !== undefined).slice(0, 4);
 }
 
+/** The fuse that does where the one spoken of doesn't, or the cable for it where that is what won't do. */
+function insteadOf(result: FuseSize): string | undefined {
+  const { found, kind } = result;
+  if ((judge(result) ?? 'yes') === 'yes') return undefined;
+  if (kind === undefined) return headline({ ...result, saidA: undefined }, false);
+  const fuse = `${plain(found.fits ? found.fuse.ratingA : found.wanted.ratingA)} A fuse${found.fits ? ` (${kindOf(result)})` : ''}`;
+  const cable =
+    found.fits && result.carriesA !== undefined
+      ? `: ${cableName(result)} carries it`
+      : `, on ${significant(found.leastAreaMm2)} mm² or thicker`;
+  return `${/^(?:8|11 |18 )/.test(fuse) ? 'An' : 'A'} ${fuse}${cable}.`;
+}
+
 /** Words that ask what is lost on the way. */
 const asksDrop: ReadonlySet<string> = new Set('drop drops lose loses loss lost'.split(' '));
 
@@ -183,6 +196,7 @@ export function answerFuseSize(result: FuseSize, { parsed }: Pick<RequestContext
       result,
       parsed.recognised.words.some(word => asksDrop.has(word)),
     ),
+    instead: insteadOf(result),
     verdict: judge(result),
     figures: { fuseRating: figure(rating, 'A') },
     ...reasons(result),

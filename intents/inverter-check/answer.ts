@@ -69,14 +69,29 @@ function limitNote(facts: Facts, { bank, figures }: InverterCheck, w: Speech): s
     : w.say('in-its-limit', 'Your battery’s limit of {limit} A allows that.', { limit: w.plain(limitA) });
 }
 
+/** Whether the inverter told is too small. */
+const isShort = ({ loads, ratingW, rating, surge }: InverterCheck, verdict: Verdict): boolean =>
+  loads.length > 0 && verdict !== 'yes' && ratingW !== undefined && (rating !== 'yes' || surge === 'no');
+
+const biggerInverter = ({ neededW }: InverterCheck, w: Speech): string =>
+  w.say('bigger-inverter', 'A {watts} W inverter handles it easily.', { watts: w.decimals(neededW, 0) });
+
+const moreBattery = ({ figures }: InverterCheck, w: Speech): string =>
+  w.say('needs-more-battery', 'You need a battery that can give {amps} A or more, or a smaller load.', {
+    amps: w.plain(figures.batteryCurrent.value),
+  });
+
+/** What does where what was told won't: a bigger inverter, else a battery that gives more. */
+const insteadOf = (result: InverterCheck, verdict: Verdict, w: Speech): string | undefined =>
+  isShort(result, verdict)
+    ? biggerInverter(result, w)
+    : result.bankFit && isForbidden(result)
+      ? moreBattery(result, w)
+      : undefined;
+
 function hints(result: InverterCheck, verdict: Verdict, limit: string | undefined, w: Speech): string[] {
-  const { figures, ratingW, neededW, bankFit } = result;
+  const { figures, bankFit } = result;
   const factor = result.ranked.find(a => a.name.endsWith('input factor'));
-  const isShort =
-    result.loads.length > 0 &&
-    verdict !== 'yes' &&
-    ratingW !== undefined &&
-    (result.rating !== 'yes' || result.surge === 'no');
   return [
     factor
       ? w.say(
@@ -86,14 +101,8 @@ function hints(result: InverterCheck, verdict: Verdict, limit: string | undefine
         )
       : '',
     result.oneAtATime ? w.say('one-at-a-time', 'One at a time works.') : '',
-    isShort
-      ? w.say('bigger-inverter', 'A {watts} W inverter handles it easily.', { watts: w.decimals(neededW, 0) })
-      : '',
-    bankFit && isForbidden(result)
-      ? w.say('needs-more-battery', 'You need a battery that can give {amps} A or more, or a smaller load.', {
-          amps: w.plain(figures.batteryCurrent.value),
-        })
-      : '',
+    isShort(result, verdict) ? biggerInverter(result, w) : '',
+    bankFit && isForbidden(result) ? moreBattery(result, w) : '',
     bankFit && bankFit.fit !== 'yes' && result.rating !== 'no' && !isForbidden(result)
       ? w.say(
           'engine-or-second',
@@ -158,6 +167,7 @@ export function answerInverterCheck(
   return {
     headline: watts ?? (first || flatOut),
     lines: (watts || first ? [...rest, flatOut, ...lines] : lines).slice(0, 4),
+    instead: insteadOf(result, verdict, w),
     verdict,
     figures: {
       acLoad: figure(acLoad, 'W'),

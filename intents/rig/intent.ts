@@ -1,5 +1,6 @@
 import { defineIntent } from '../define-intent.ts';
 import { answerRig } from './answer.ts';
+import { answerGearAsked } from './asked.ts';
 import { changeRig } from './compute.ts';
 
 /** My rig is …; show, change or forget it. Gear told without any question is kept as well. */
@@ -10,5 +11,6 @@ export const rig = defineIntent({
   isForAdmins: true,
   hasNoSum: true,
   isOfNow: true,
-  reply: (_facts, setting) => answerRig(changeRig(setting), setting),
+  reply: (_facts, setting) =>
+    setting.gearAsked ? answerGearAsked(setting.gearAsked) : answerRig(changeRig(setting), setting),
 });

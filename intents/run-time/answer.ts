@@ -263,12 +263,13 @@ export function answerRunTime(told: RunTimeFacts, result: RunTime, setting: Requ
   const lines = [nightH === undefined ? `${has}; ${takes}.` : `${takes}. ${has}.`];
   if (nightH !== undefined && facts.loads?.some(({ name }) => /cpap/i.test(name)))
     lines.push(w.say('humidifier', 'A heated humidifier can double that: leave it off, or count it in.'));
-  if (runTime.value > 0 && (verdict === 'no' || verdict === 'tight')) lines.push(remedy(facts, result, w));
+  const isShort = runTime.value > 0 && (verdict === 'no' || verdict === 'tight');
+  const mend = isShort ? remedy(facts, result, w) : undefined;
   const isByVolts = facts.volts !== undefined && byVoltsPercent !== undefined;
   const byVolts = isByVolts
     ? w.say('by-volts', 'Volts are only a rough gauge: tell me its % or the Ah used for a better answer.')
     : undefined;
-  for (const note of [byVolts, bigDraw(result, w), readingNote(facts, w, usableCapacity.value)])
+  for (const note of [mend, byVolts, bigDraw(result, w), readingNote(facts, w, usableCapacity.value)])
     if (note) lines.push(note);
   const wide = runTime.high > wideFrom * runTime.low ? widest(result, w) : undefined;
   if (wide) lines.push(wide);
@@ -276,6 +277,7 @@ export function answerRunTime(told: RunTimeFacts, result: RunTime, setting: Requ
   return {
     headline: said,
     lines,
+    instead: mend,
     verdict,
     figures: {
       runTime: figure(runTime, 'h'),

@@ -33,7 +33,8 @@ const asksFills: readonly string[] = [
 const powerBank: readonly string[] = ['power_bank*|powerbank*|powerbrick|mah'];
 
 const asksBrews: readonly string[] = [
-  'how_many brew*|boil*|cuppa*|cup|cups|kettle|kettles|coffee*|tea|teas|jug|jugs|litre*|times',
+  'how_many brew*|boil*|cuppa*|cup|cups|kettle|kettles|coffee*|tea|teas|jug|jugs|litre*|times|of_those|of_these|of_them|goes',
+  'how_often -how_long',
 ];
 
 /** What a litre from 15 °C to the boil takes from the battery, Wh: 99 in the water, a tenth lost each in kettle and inverter. */
@@ -72,31 +73,51 @@ const asksTimes: readonly string[] = [
   'how_many|how_often -how_many_days -how_many_nights -how_many_hours -how_many_minutes -how_many_mins -how_many_amps -how_many_amp -how_many_ah -how_many_wh -how_many_watts -how_many_panels -how_many_batteries -how_long',
 ];
 
+/** How long one go of things is, minutes, where it isn't told: common practice. */
+const usualMinutes: Readonly<Record<string, number>> = {
+  toaster: 3,
+  microwave: 5,
+  'coffee machine': 5,
+  'sandwich press': 5,
+  blender: 1,
+  'hair dryer': 10,
+  'hair straightener': 10,
+  'air fryer': 15,
+  'rice cooker': 25,
+};
+
 /** Longer than this it is a day's use, not one go, h. */
 const longestGoH = 1;
 /** From here on a current is cautioned, A. */
 const bigA = 40;
 
 /** What one go takes (h), and for how long (h) the battery carries one of them on end, or each day. */
-function goOf({
-  durationH,
-  loads = [],
-}: RunTimeFacts): { readonly h: number; readonly everyH: number } | undefined {
+interface Go {
+  readonly h: number;
+  readonly everyH: number;
+  /** Nobody has told how long. */
+  readonly isUsual: boolean;
+}
+
+/** One go of the one thing that runs; undefined where that can't be told. */
+function goOf({ durationH, loads = [] }: RunTimeFacts): Go | undefined {
   const [load, other] = loads;
   if (!load || other || (load.powerW ?? load.currentA) === undefined) return undefined;
   const { minutesPerDay, hoursOnce, hoursPerDay } = load;
   const daily = (minutesPerDay === undefined ? undefined : minutesPerDay / 60) ?? hoursOnce ?? hoursPerDay;
-  const h = daily ?? durationH;
+  const minutes = usualMinutes[applianceOf(load.name)?.id ?? ''];
+  const told = daily ?? durationH;
+  const h = told ?? (minutes === undefined ? undefined : minutes / 60);
   return h === undefined || h <= 0 || h > longestGoH
     ? undefined
-    : { h, everyH: daily === undefined ? h : 24 };
+    : { h, everyH: daily === undefined ? h : 24, isUsual: told === undefined };
 }
 
 /** How many times a thing runs for the minutes told. */
 function answerTimes(
   facts: RunTimeFacts,
   { figures, bank, peakA }: RunTime,
-  { h, everyH }: { readonly h: number; readonly everyH: number },
+  { h, everyH, isUsual }: Go,
   setting: RequestContext,
 ): Reply {
   const times = (hours: number): number => hours / everyH;
@@ -117,6 +138,7 @@ function answerTimes(
         : `About ${n(value)} ${n(value) === '1' ? 'time' : 'times'}${range}, ${go} each, with nothing else on.`,
     lines: [
       `${storeGives(facts, figures.usableCapacity.value, bank, setting)}; each takes about ${significant(eachWh, 2)} Wh.`,
+      ...(isUsual ? [`I took ${go} each: tell me how long yours runs.`] : []),
     ],
     verdict: null,
     cautions: [...loadCautions(facts, bank), ...(peakA >= bigA ? (['big-current'] as const) : [])],

@@ -57,13 +57,17 @@ export function nameOf(who: string, from: string): string {
   const lower = who.toLowerCase();
   // "My mate", as the writer calls him.
   if (/^(?:my|our) ./.test(lower)) return `your ${who.slice(who.indexOf(' ') + 1)}`;
+  const own = `${from.toLowerCase()}'s `;
+  if (lower.startsWith(own) && lower.length > own.length) return `your ${who.slice(own.length)}`;
   if (isSpeaker(who, from)) return 'you';
   if (lower === 'bot') return 'I';
   if (['he', 'she', 'they', 'it', 'somebody'].includes(lower)) return lower;
   // Said to somebody whom the message doesn't name.
   if (lower === 'you' || lower === 'your') return 'the other';
-  if (kin.includes(lower)) return `your ${lower}`;
-  if (strangers.includes(lower)) return `the ${lower}`;
+  // "Brother in law", "bloke at the shop": whom the first word names.
+  const [first = ''] = lower.split(' ');
+  if (kin.includes(first)) return `your ${lower}`;
+  if (strangers.includes(first)) return `the ${lower}`;
   return sentence(who);
 }
 

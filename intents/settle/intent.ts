@@ -3,6 +3,7 @@ import { defineIntent } from '../define-intent.ts';
 import { answerSettle } from './answer.ts';
 import { settleDispute } from './compute.ts';
 import { commonKnowledge } from './known.ts';
+import { answerMaxim, heldBy } from './maxim-answer.ts';
 import { answerAlone, answerSides } from './sides.ts';
 
 /** A says 2 days, B says 4: who is right. What is missing is asked for by the answer, as it hangs on the claims. */
@@ -42,6 +43,8 @@ export const settle = defineIntent({
     'voltsTaken',
   ],
   reply: (facts, setting) => {
+    const held = heldBy(setting);
+    if (held) return answerMaxim(held, setting.from);
     const sided = answerSides(setting);
     if (sided) return sided;
     const settled = settleDispute(facts, setting);

@@ -49,12 +49,14 @@ const asksNumbers = 'Tell me each one’s number, and I say who is closest.';
 /** The bot's own answer to what is argued about, where nobody has told a number or a side of it. */
 export function answerAlone({ contested }: RequestContext): Reply | undefined {
   const answer = contested?.sides.length === 0 ? contested.answer() : undefined;
-  if (!answer || Object.keys(answer.figures ?? {}).length === 0) return undefined;
+  if (!answer) return undefined;
+  // What was answered in words stands as it is: no number of anybody's could be nearer.
+  const isInWords = Object.keys(answer.figures ?? {}).length === 0;
   const isYesOrNo = (answer.verdict ?? null) !== null;
   return {
     ...answer,
-    headline: `By my count: ${answer.headline}`,
-    lines: [...(isYesOrNo ? [] : [asksNumbers]), ...(answer.lines ?? []).slice(0, 2)],
+    headline: `By ${isInWords ? 'what I know' : 'my count'}: ${answer.headline}`,
+    lines: [...(isYesOrNo || isInWords ? [] : [asksNumbers]), ...(answer.lines ?? []).slice(0, 2)],
     remember: undefined,
   };
 }

@@ -38,6 +38,8 @@ export interface Reply {
   readonly headline: string;
   /** Further sentences, most useful first; three at most for a phone. */
   readonly lines?: readonly string[];
+  /** Where something told won't do: what does, as a first line ("16 mm² or thicker"). */
+  readonly instead?: string;
   readonly verdict?: Verdict;
   readonly figures?: Readonly<Record<string, Figure>>;
   /** Most influential first. */

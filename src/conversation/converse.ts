@@ -11,6 +11,7 @@ import { meaningOf } from '#language/hazards/features.ts';
 import type { Cue } from '#language/words/en/cues.ts';
 import type { ChatUnits } from '#quantity/chat-units.ts';
 import type { Facts } from '#rig/rig.ts';
+import { anotherSide } from './answering/another-side.ts';
 import { silence, toAnswer, toldOf } from './answering/answer.ts';
 import { countedLines } from './answering/counted.ts';
 import { withNoChange, withReasonFirst } from './answering/no-change.ts';
@@ -29,11 +30,13 @@ import type { Message } from './message.ts';
 import { isIntent, undemanding } from './questions.ts';
 import { freshened, type Options } from './setting.ts';
 import { unitsWish, unusualUnits } from './told/units.ts';
+import { withMaxim } from './turns/maxims.ts';
 import { listedByDay, turnedBack } from './turns/requests.ts';
 import { questionsOf } from './turns/split.ts';
 import { askBack, askedFor, askWhich, askWhose } from './unsure/ask-back.ts';
 import { answerLacking } from './unsure/guess-of.ts';
 import { isStillUnknown, notKnown } from './unsure/not-known.ts';
+import { withGearAsked } from './whose/gear-asked.ts';
 import { keptOnce, withShared } from './whose/shared.ts';
 import { sharedBy } from './whose/sharing.ts';
 import { isOfNobody } from './whose/whose.ts';
@@ -54,7 +57,7 @@ export function converse(kept: Memory, message: Message, options: Options = {}):
 
 /** The same with each shared rig under all its names. */
 function conversed(before: Memory, message: Message, options: Options): Conversed {
-  const heard = hear(before, message);
+  const heard = withGearAsked(before, message, withMaxim(before, message, hear(before, message)));
   const memory = message.isBot ? before : sharedBy(before, message, heard);
   if (message.isBot) return { memory: hearBot(memory, message), answer: silence(heard) };
   if (message.location && message.text.trim() === '') return here(memory, message, heard, options);
@@ -260,7 +263,7 @@ function answer(
     ? { ...full, assumed: [], lines: full.lines?.slice(0, 1) }
     : isAgain && cues.has('ask-why') && !isWorkingShown
       ? withReasonFirst(full)
-      : withNoChange(full, read);
+      : (anotherSide(full, read, memory) ?? withNoChange(full, read));
   const reply = safe(hazards.length > 0 ? shown : askedOpenly(shown, read), { ...danger, isBack });
   const isTold = reply.figures !== undefined || full.remember?.rigs !== undefined;
   const counted = isBack || !isTold ? undefined : countedLines(read, whole);

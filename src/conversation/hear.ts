@@ -1,4 +1,5 @@
 import { present } from '#basics/present.ts';
+import type { GearAsked, HeldMaxim } from '#intents/intent.ts';
 import { isSetup } from '#intents/needs.ts';
 import type { TalkContext } from '#language/decide/frame.ts';
 import type { Issue } from '#language/issue.ts';
@@ -39,7 +40,11 @@ export interface Heard extends ParsedMessage {
   readonly possessions?: readonly Possession[];
   /** Sides that it takes without a number. */
   readonly sided?: Sided;
-  /** It asks the bot who is right. */
+  /** What of the trade it says or asks after, and who takes which side of that. */
+  readonly held?: HeldMaxim;
+  /** What it asks of gear that was told. */
+  readonly gearAsked?: GearAsked;
+  /** It asks the bot who is right, or what it was told. */
   readonly isAppeal?: true;
   /** The other question that the message asks. */
   readonly beside?: string;

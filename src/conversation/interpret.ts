@@ -6,13 +6,13 @@ import { factsOf } from '#intents/facts.ts';
 import { type Intent, needsOf, type RequestContext } from '#intents/intent.ts';
 import { withLearned } from '#intents/learned.ts';
 import { hasCapacity } from '#intents/needs.ts';
-import { type Worked, worked } from '#intents/unused.ts';
+import type { Worked } from '#intents/unused.ts';
 import { toldApart } from '#intents/which-place.ts';
 import type { Cue } from '#language/words/en/cues.ts';
 import { gearIn } from '#rig/gear.ts';
 import type { HazardCode } from '#rig/hazard-codes.ts';
 import { mainsVoltsIn, withoutMainsVolts } from '#rig/mains.ts';
-import type { Facts, LearnedOfRig, Stated } from '#rig/rig.ts';
+import type { Facts, Stated } from '#rig/rig.ts';
 import { dangersIn, stillThere, withDangers } from './answering/dangers.ts';
 import { type Heard, heardNothing } from './hear.ts';
 import { learnedFor } from './kept/learned.ts';
@@ -35,7 +35,7 @@ import { outletVoltsIn } from './told/left-numbers.ts';
 import { withSeasonTold } from './told/season-told.ts';
 import { timed } from './told/timed.ts';
 import { unitsFor } from './told/units.ts';
-import { asked, isAskedAgain, stillRecalled } from './turns/again.ts';
+import { asked, beforeOf, isAskedAgain, stillRecalled } from './turns/again.ts';
 import { appealed } from './turns/appeal.ts';
 import { asMeant } from './turns/as-meant.ts';
 import { arguedIn, claimsFor } from './turns/claims.ts';
@@ -49,7 +49,8 @@ import { turned } from './turns/turn.ts';
 import { type Missing, missingOf } from './unsure/ask-back.ts';
 import { askedBeside, askedByFigures, askedPlainly } from './unsure/asked-plainly.ts';
 import { doubtOf } from './unsure/doubt.ts';
-import { type AnswerOf, factsIn, readingsOf, type Two, twoReadings } from './unsure/two-readings.ts';
+import { triesOf } from './unsure/tried.ts';
+import { factsIn, readingsOf, type Two, twoReadings } from './unsure/two-readings.ts';
 import { type Lent, lentIn, sourcesOf } from './whose/origins.ts';
 import { rigsOf } from './whose/rigs-of.ts';
 import { sharersOf } from './whose/shared.ts';
@@ -83,15 +84,14 @@ export interface Interpreted {
   readonly hazards: readonly HazardCode[];
   /** The answer to the question that it turns, or asks once more. */
   readonly replay?: () => Reply | undefined;
+  /** The answer to a question before, as its asker had it. */
+  readonly answerTo: (asked: Frame) => Reply | undefined;
   /** The answer, where it was worked out already to see whether another reading has the same. */
   readonly worked?: Worked;
 }
 
 /** Less likely than this another question is not taken, though it could be answered. */
 const leastLikely = 0.25;
-
-/** A question with its facts, letter by letter: the same message taken the same way has the same answer. */
-const keyOf = (intent: string, facts: Stated): string => `${intent} ${JSON.stringify(facts)}`;
 
 /** Holds a message against memory, once: the question, its facts and whose they are, and what is missing. */
 export function interpret(memory: Memory, message: Message, said: Heard, options: Options = {}): Interpreted {
@@ -106,36 +106,29 @@ export function interpret(memory: Memory, message: Message, said: Heard, options
   if (plain) return taken(memory, message, plain, undefined, options);
   const leaning = ofFrame(memory, message, told);
   const heard = ofArgument(memory, turnOfTalk(memory, message, leaning) ?? sideTalk(leaning) ?? leaning);
-  const tried = new Map<string, Worked>();
-  const answerOf: AnswerOf = (intent, facts) => {
-    const known = tried.get(keyOf(intent, facts));
-    if (known) return known.reply.headline;
-    const it = taken(memory, message, { ...heard, intent, facts }, undefined, options);
-    const { ready } = it;
-    if (!ready) return undefined;
-    const whole = worked(() => it.intent.reply(ready, it.setting));
-    tried.set(keyOf(intent, facts), whole);
-    return whole.reply.headline;
-  };
+  const tries = triesOf((intent, facts) =>
+    taken(memory, message, { ...heard, intent, facts }, undefined, options),
+  );
   const doubt = heard.issues.length > 0 ? undefined : doubtOf(memory, message, heard);
   if (doubt) return taken(memory, message, heard, doubt, options);
   const isPlain = heard.issues.length > 0 || isSlipOf(lastFrame(memory, message.from), heard);
-  const unsure = isPlain ? undefined : twoReadings(heard, answerOf);
+  const unsure = isPlain ? undefined : twoReadings(heard, tries.answerOf);
   const asked = taken(memory, message, heard, undefined, options);
   const isWeak = !asked.ready || undemanding.has(heard.intent);
   const inWords = askedPlainly(memory, message, heard, unsure ? 'torn' : isWeak ? 'weak' : 'sure');
   if (inWords) return { ...taken(memory, message, inWords, undefined, options), readAs: heard };
   const beside = askedBeside(heard, message, unsure);
   if (beside) return taken(memory, message, beside, undefined, options);
-  if (unsure && unsure.echo === undefined) return taken(memory, message, heard, unsure, options);
+  const asking = (of: Two) => taken(memory, message, heard, tries.withFirstLines(of), options);
+  if (unsure && unsure.echo === undefined) return asking(unsure);
   // What lacks something is asked for by that; nothing would be worked out yet.
-  if (unsure && asked.ready) return taken(memory, message, heard, unsure, options);
+  if (unsure && asked.ready) return asking(unsure);
   const becomes = asked.intent.becomes?.(asked.facts);
   const whole = becomes && taken(memory, message, { ...heard, intent: becomes }, undefined, options);
   if (whole?.ready) return whole;
   const first = {
     ...asked,
-    worked: tried.get(keyOf(heard.intent, heard.facts)),
+    worked: tries.workedOf(heard.intent, heard.facts),
     ...(unsure && { isUnsure: true as const }),
   };
   if (first.ready || heard.issues.length > 0) return first;
@@ -148,15 +141,6 @@ export function interpret(memory: Memory, message: Message, said: Heard, options
     if (other.ready) return other;
   }
   return first;
-}
-
-/** The facts of the same question before, where it could be answered; looked up by what asks for them, a picture. */
-function beforeOf(intent: Intent, frame: Frame, learned: LearnedOfRig | undefined) {
-  if (frame.intent !== intent.name) return undefined;
-  return (): Facts | undefined => {
-    const parsed = needsOf(intent, frame.subject).safeParse(pick(frame.facts, intent.takes));
-    return parsed.success ? withLearned(parsed.data, learned) : undefined;
-  };
 }
 
 /** The bot's own answer to a question before, by what that went by. */
@@ -224,7 +208,7 @@ function taken(
   const seasoned = withSeasonTold(filled.facts, heard, intent);
   const all = timed(without(seasoned, ...(borrowed?.unknown ?? [])), memory, message);
   const facts = pick(all, intent.takes);
-  const subject = named ?? subjectBefore(intent, lean);
+  const subject = (intent.isArgument ? said.held?.name : undefined) ?? named ?? subjectBefore(intent, lean);
   const parsed = needsOf(intent, subject).safeParse(facts);
   const claims = claimsFor(intent, heard, memory, from, lean.frame);
   const sharers = sharersOf(memory, from);
@@ -292,6 +276,7 @@ function taken(
     mainsV,
     frame: lean.frame,
     replay: isSame ? () => replayed(memory, message, present(lean.frame), options) : undefined,
+    answerTo: of => replayed(memory, { ...message, from: of.from }, of, options),
     lent: lentNow,
     two,
     // Asked for again, nothing of its facts is new.

@@ -17,7 +17,13 @@ const ofQuestion = {
   /** The bot has said who is right. */
   isSettled: z.boolean().optional(),
 };
-const sideKeptSchema = z.strictObject({ who: z.string().max(60), says: z.string().max(20), ...ofQuestion });
+const sideKeptSchema = z.strictObject({
+  who: z.string().max(60),
+  says: z.string().max(20),
+  /** What of the trade it is a side of, by the bot's own name for that; absent: of a question. */
+  maxim: z.string().max(40).optional(),
+  ...ofQuestion,
+});
 const claimKeptSchema = z.strictObject({ ...claimSchema.shape, ...ofQuestion });
 export type SideKept = z.infer<typeof sideKeptSchema>;
 export type ClaimKept = z.infer<typeof claimKeptSchema>;

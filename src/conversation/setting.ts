@@ -46,6 +46,8 @@ export function settingOf(
     claims: own.claims,
     argued: own.argued,
     contested: own.contested,
+    held: parsed.held,
+    gearAsked: parsed.gearAsked,
     rigs: rigsWith(memory, message, parsed),
     learned: own.learned,
     before: own.before,

@@ -170,8 +170,11 @@ function saidByBot(
 /** The talk as somebody's next line is read in it. */
 export function contextFor({ lastFrom, lastWriter, asks, lines, ...rest }: Talk, from: string): TalkContext {
   const ownIntent = asks?.find(([who]) => who === from)?.[1];
+  const writers = new Set([...(asks ?? []), ...peopleOf(lines)].map(([who]) => who.toLowerCase()));
+  writers.delete(from.toLowerCase());
   return {
     ...rest,
+    ...(writers.size > 0 && { others: [...writers] }),
     ...(lines && { heard: heardIn(lines, from) }),
     isOwn: lastFrom === from,
     wroteLast: lastWriter === from,

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import type { Stated } from '#language/decide/assemble.ts';
+import { frameOf } from '#language/decide/frame.ts';
 import { recognise } from '#language/recognise/recognise.ts';
 import { afterLine, contextFor, heardFromBot, type Talk } from '#language/talk.ts';
 
@@ -90,4 +91,16 @@ test('the words of the last two people’s lines and of the bot’s after them a
     Array.from({ length: 60 }, (_, i) => `word${'abcdefghij'[i % 10]}${'klmnop'[i % 6]}`).join(' '),
   );
   expect(contextFor(rambling, 'ann').heard?.[0]?.words.length).toBeLessThanOrEqual(20);
+});
+
+test.for<[says: string, text: string, calls: string[]]>([
+  ['at the start', 'Bev what does it draw', ['calls:first']],
+  ['at the end', "what's it draw Bev?", ['calls:last']],
+  ['within', 'mine runs as long as bevs, so Bev wins by a day', ['calls:within']],
+  ['nobody', 'what does it draw?', []],
+  ['oneself', 'Trev here, what does it draw?', []],
+])('who is named among those who wrote lately, %s: %s', ([, text, calls]) => {
+  const talk = line(line({}, 'rig', { batteries: [{}] }, 'bev'), 'none', {}, 'trev');
+  const { contextNames } = frameOf(recognise(text).mentions, contextFor(talk, 'trev'));
+  expect(contextNames.filter(name => name.startsWith('calls:'))).toEqual(calls);
 });

@@ -1,6 +1,6 @@
 import type { Reply } from '#answer/reply.ts';
 import { likelyOf } from '#engine/explore.ts';
-import { bestPowerOf, solarAssumptions } from '#engine/solar/model.ts';
+import { bestPowerOf, type SolarCase, solarAssumptions } from '#engine/solar/model.ts';
 import { plain } from '#quantity/round.ts';
 import { figure } from '../../figures.ts';
 import type { RequestContext } from '../../intent.ts';
@@ -24,19 +24,29 @@ const asksRight = [
 
 /** Words that ask for the most it gives, at a moment and not over a day. */
 const asksBest = [
-  'amps|amp|watts|current midday|noon|full_sun|peak|at_best|at_most|maximum -a_day -per_day -ah -day -how_long -fuse -cable -controller',
+  'amps|amp|watts|current midday|mid_day|noon|lunchtime|lunch|full_sun|peak|at_best|at_most|maximum|max -a_day -per_day -ah -day -how_long -fuse -cable -controller',
+  'most amps|amp|watts|current puts|put|give|gives|make|makes|see|get|show -a_day -per_day -ah -day -how_long -fuse -cable -controller',
+  'how_many|what amps|amp|watts|current should|would|supposed|expect see|seeing|show|showing|read|reading|be_getting|getting -a_day -per_day -ah -day -how_long -fuse -cable -winter',
+] as const;
+/** A controller that reads full sun. */
+const asksReading = [
+  'what|how_many|how_much controller|monitor|meter|display read|show|say full_sun|midday|noon|lunchtime|lunch -a_day -per_day -ah -day',
 ] as const;
 
 /** What a panel gives about clear noon, where that is asked; undefined: it isn't. */
 export function bestOf(facts: SolarYieldFacts, { parsed, at }: RequestContext): Reply | undefined {
   const powerW = panelsW(facts);
-  if (powerW === undefined || !isSpotted(parsed.recognised.words, asksBest)) return undefined;
+  if (powerW === undefined || !isSpotted(parsed.recognised.words, [...asksBest, ...asksReading]))
+    return undefined;
   const sun = sunOf(facts, at);
   const bestW = bestPowerOf(powerW, sun, likelyOf(solarAssumptions(sun)));
   const amps = bestW / (chargingV * blocksOf(facts));
   return {
-    headline: `About ${plain(share.fine * amps)} to ${plain(amps)} A about clear noon: ${plain(powerW)} W give some ${plain(bestW)} W at best.`,
-    lines: ['Less in winter, in haze, or with the panel flat or hot. A nearly full battery takes less, too.'],
+    headline: `About ${plain(share.fine * amps)} to ${plain(amps)} A about clear noon${sun.controller ? ` on ${sun.controller === 'pwm' ? 'a PWM' : 'an MPPT'} controller` : ''}: ${plain(powerW)} W give some ${plain(bestW)} W at best.`,
+    lines: [
+      ...(sun.controller === undefined ? [onPwm(powerW, sun, blocksOf(facts))] : []),
+      'Less in winter, in haze, or with the panel flat or hot. A nearly full battery takes less, too.',
+    ],
     verdict: null,
     figures: { best: figure({ value: amps, low: amps * share.fine, high: amps }, 'A') },
     next: [`what does a ${plain(powerW)}W panel make a day?`],
@@ -52,6 +62,13 @@ const shows = [
 const share = { fine: 0.6, poor: 0.35 } as const;
 /** Volts that a 12 V battery has while the sun charges it. */
 const chargingV = 13.6;
+
+/** The same on the other kind of controller. */
+function onPwm(powerW: number, sun: SolarCase, blocks: number): string {
+  const pwm = { ...sun, controller: 'pwm' } as const;
+  const amps = bestPowerOf(powerW, pwm, likelyOf(solarAssumptions(pwm))) / (chargingV * blocks);
+  return `That’s on an MPPT controller; a PWM gives about ${plain(amps)} A at best.`;
+}
 
 /** A reading that was told with the panels' rating, and asked about; undefined: none. */
 export function seenOf(

@@ -177,15 +177,15 @@ function emergency({ codes, concepts }: Danger): Reply {
 /** Weakest parts of a rig by which a first line names the current that is too much. */
 const ofCurrent: ReadonlySet<unknown> = new Set(['battery-current', 'inverter', 'cable', 'fuse']);
 
-/** Whether the answer's own first line stands before the warning: a no, what a medical device comes to, gear that is noted. */
-function isToldFirst(code: HazardCode, { headline, verdict, rig, figures = {} }: Reply): boolean {
+/** Whether the answer's own first line stands before the warning: a no, what would do, what a medical device comes to, gear that is noted. */
+function isToldFirst(code: HazardCode, { headline, verdict, rig, figures = {}, instead }: Reply): boolean {
   if (code === 'medical') return rig !== undefined || Object.keys(figures).length > 0;
   const isNo = verdict === 'no' && headline.startsWith('No');
   if (code === 'starter-flat') return isNo || figures.runTime !== undefined;
   // A fuse that is said to be too big for its cable is denied with what the cable allows.
   if (code === 'no-fuse') return isNo && figures.fuseRating !== undefined;
   const isTrouble = ofCurrent.has(figures.weakest?.value) && !headline.startsWith('All sound');
-  return code === 'over-current' && (isNo || isTrouble);
+  return code === 'over-current' && (isNo || isTrouble || headline === instead);
 }
 
 /** What a fault of a fuse says of a bigger one is said by its danger. */

@@ -38,6 +38,8 @@ export function keepClaims(
   const now: (ClaimKept | SideKept)[] = [
     ...told.map(claim => ({ ...claim, of, at })),
     ...(heard.sided?.sides ?? []).map(side => ({ ...side, of: heard.sided?.of, at })),
+    // What gives the reason of a side is no argument of its own.
+    ...(heard.sided ? [] : (heard.held?.sides ?? [])).map(side => ({ ...side, maxim: heard.held?.name, at })),
   ];
   const isRenewed = (claim: ClaimKept | SideKept): boolean =>
     now.some(
@@ -50,7 +52,7 @@ export function keepClaims(
 
 /** Whether one claim takes the place of another of the same person: a side a side, a time a time. */
 function areOfOne(a: ClaimKept | SideKept, b: ClaimKept | SideKept): boolean {
-  if (isSide(a) || isSide(b)) return isSide(a) && isSide(b);
+  if (isSide(a) || isSide(b)) return isSide(a) && isSide(b) && a.maxim === b.maxim;
   return (
     a.unit === b.unit ||
     a.unit === '' ||

@@ -4,6 +4,7 @@ import type { Mention } from '#language/recognise/mention.ts';
 import type { Recognised } from '#language/recognise/recognise.ts';
 import { isSameName } from '#rig/merge.ts';
 import type { Stated, StatedBattery, StatedLoad } from '#rig/rig.ts';
+import { withCountTold } from './count-told.ts';
 import { isInputTold } from './input-told.ts';
 import { withRoleTold } from './role-told.ts';
 import { withSpotTold } from './spot-told.ts';
@@ -188,7 +189,8 @@ const stationTold = (batteries: readonly StatedBattery[], { words }: Recognised)
 
 /** The facts with what the words beside their things tell of how they are built, and with a latitude told in degrees. */
 export function withGearTold(stated: Stated, recognised: Recognised): Stated {
-  const facts = withRoleTold(withWeekendTold(withSpotTold(stated, recognised), recognised), recognised);
+  const spotted = withSpotTold(withCountTold(stated, recognised), recognised);
+  const facts = withRoleTold(withWeekendTold(spotted, recognised), recognised);
   const { loads, inverter, batteries } = facts;
   if (!loads && !inverter && !batteries) return facts;
   return {

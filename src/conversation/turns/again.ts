@@ -1,7 +1,10 @@
+import { type Intent, needsOf } from '#intents/intent.ts';
+import { withLearned } from '#intents/learned.ts';
 import type { Cue } from '#language/words/en/cues.ts';
 import { gearKeys } from '#rig/gear.ts';
-import type { Stated } from '#rig/rig.ts';
+import type { Facts, LearnedOfRig, Stated } from '#rig/rig.ts';
 import type { Heard } from '../hear.ts';
+import { pick } from '../kept/remembered.ts';
 import type { Frame } from '../memory.ts';
 import type { Lean } from './lean.ts';
 
@@ -34,3 +37,12 @@ export const stillRecalled = (
   ((frame?.recalled ?? []) as (keyof Stated)[]).filter(
     key => told[key] === undefined && (removed.length === 0 || !gearKeys.includes(key as never)),
   );
+
+/** The facts of the same question before, where it could be answered; looked up by what asks for them, a picture. */
+export function beforeOf(intent: Intent, frame: Frame, learned: LearnedOfRig | undefined) {
+  if (frame.intent !== intent.name) return undefined;
+  return (): Facts | undefined => {
+    const parsed = needsOf(intent, frame.subject).safeParse(pick(frame.facts, intent.takes));
+    return parsed.success ? withLearned(parsed.data, learned) : undefined;
+  };
+}

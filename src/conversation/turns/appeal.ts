@@ -24,13 +24,16 @@ what say you,say something,whos got it,whos correct,who is correct,who has it,wh
     ),
 );
 
-/** Whether a line asks the bot who is right, where somebody claims something. */
-function isAppeal(memory: Memory, message: Message, { recognised }: Heard): boolean {
-  const words = recognised.words.filter(isSpoken);
+/** Whether words ask the bot who is right, and nothing else. */
+export function isAppealing(all: readonly string[]): boolean {
+  const words = all.filter(isSpoken);
   const rest = words.filter(word => !around.has(word)).join(' ');
-  const isCalled = words.includes('bot') && rest === '';
-  return (isCalled || asking.has(rest)) && disputeOf(memory, message.from) !== undefined;
+  return (words.includes('bot') && rest === '') || asking.has(rest);
 }
+
+/** Whether a line asks who is right, where somebody claims something. */
+const isAppeal = (memory: Memory, { from }: Message, { recognised: { words } }: Heard): boolean =>
+  isAppealing(words) && disputeOf(memory, from) !== undefined;
 
 /** As sure as if it had been read so: its words are the talk's own. */
 const plainly = { owner: undefined, options: [], issues: [], certainty: 1, probability: 1 } as const;
@@ -47,6 +50,9 @@ export function appealed(
 ): Heard | undefined {
   // "Yes, forget" is no side in anything.
   if (heard.forgetting) return undefined;
+  if (heard.gearAsked) return heard;
+  // What is said of the trade is of that, and of no question before.
+  if (heard.held && (heard.isAppeal || heard.intent === 'none')) return heard;
   const sided = sidesIn(memory, message, heard, answer);
   if (sided)
     return sided.isAsking

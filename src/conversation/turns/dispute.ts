@@ -5,11 +5,12 @@ import type { Message } from '../message.ts';
 import { leastSure } from '../unsure/sureness.ts';
 import { factsIn } from '../unsure/two-readings.ts';
 import { isSaying } from './claims.ts';
+import { isOfMaxim } from './disputes.ts';
 import { opensTurn } from './lean.ts';
 
 /** Whether anybody else has claimed something that could be argued about. */
 export const isArgued = ({ claims }: Memory, from: string): boolean =>
-  claims.some(({ who }) => personKey(who) !== from);
+  claims.some(claim => !isOfMaxim(claim) && personKey(claim.who) !== from);
 
 /** Whether the last question of the chat is a person's own and has its answer: a figure told then is set against that. */
 export function isAnsweredLast({ frames }: Memory, from: string): boolean {

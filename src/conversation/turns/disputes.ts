@@ -15,6 +15,13 @@ export const isSide = (claim: ClaimKept | SideKept): claim is SideKept => 'says'
 export const questionOf = ({ intent, onto, at }: Frame): number =>
   intentNamed(intent).isArgument ? (onto ?? at) : at;
 
+/** A side that somebody took of a maxim of the trade. */
+export type MaximSide = SideKept & { readonly maxim: string };
+
+/** Whether a kept claim is of a maxim, and of no question. */
+export const isOfMaxim = (claim: ClaimKept | SideKept): claim is MaximSide =>
+  isSide(claim) && claim.maxim !== undefined;
+
 /** The questions that people can claim something of, the newest first. */
 export const claimable = ({ frames }: Pick<Memory, 'frames'>): Frame[] =>
   frames.filter(({ intent }) => !undemanding.has(intent)).reverse();

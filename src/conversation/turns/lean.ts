@@ -13,6 +13,7 @@ import type { Message } from '../message.ts';
 import { undemanding } from '../questions.ts';
 import { gearOf } from '../whose/gear-of.ts';
 import { claimedOf, disputeOf, frameOfQuestion } from './disputes.ts';
+import { sideAskedIn } from './side-asked.ts';
 
 /**
  * How much of a question before goes into this one: all of it, what still holds, what was asked without the gear (how
@@ -261,5 +262,7 @@ export function leanOf(memory: Memory, message: Message, heard: Heard, intent: I
   // "What size would we need instead": for as long as before.
   const isInstead =
     !isTold && intentNamed(intent.name).takes.includes('durationH') && cues.has('ask-what-size');
-  return { frame, extent: isInstead ? 'all' : 'gear' };
+  // "How many of those would flatten it?": of goes as long as before.
+  const isOfGoes = !isTold && isOwn && sideAskedIn(heard) === 'goes';
+  return { frame, extent: isInstead || isOfGoes ? 'all' : 'gear' };
 }

@@ -1,9 +1,11 @@
 import type { IntentName } from '#answer/answer.ts';
 import type { Heard } from '../hear.ts';
 import type { Frame } from '../memory.ts';
+import { undemanding } from '../questions.ts';
 import { leastSure } from '../unsure/sureness.ts';
 import { readingsOf } from '../unsure/two-readings.ts';
 import { asksItself } from './lean.ts';
+import { sideAskedIn } from './side-asked.ts';
 
 // Short questions about the answer before, which name nothing themselves.
 
@@ -56,6 +58,7 @@ const things: readonly string[] = 'battery solar inverter cable fuse generator c
 function sizeOf(own: Frame, heard: Heard): IntentName | undefined {
   const isSize = heard.cues.has('ask-what-size') && sizes[heard.intent as IntentName] !== undefined;
   if (!isSize || heard.certainty >= leastSure || !isBareQuestion(heard)) return undefined;
+  if (sideAskedIn(heard) === 'change') return undefined;
   if (things.some(thing => heard.cues.has(thing as never))) return undefined;
   const found = Object.entries(sizes).find(([, after]) => after?.includes(own.intent));
   return found?.[0] as IntentName | undefined;
@@ -73,6 +76,55 @@ function inUnitOf(own: Frame, heard: Heard): IntentName | undefined {
   return asked.includes('convert') && asked.includes(own.intent) ? own.intent : undefined;
 }
 
+/** Questions of sun on panels. */
+const ofSun: readonly IntentName[] = ['solar-yield', 'solar-size', 'trip', 'charge-time', 'rig-check'];
+/** Questions that judge a size that was told. */
+const ofSizes: readonly IntentName[] = ['cable-size', 'fuse-size', 'inverter-check'];
+const thingOf: Readonly<Record<string, IntentName>> = {
+  cable: 'cable-size',
+  wire: 'cable-size',
+  gauge: 'cable-size',
+  fuse: 'fuse-size',
+  inverter: 'inverter-check',
+};
+/** Readings that leave what such a line is of to the answer before. */
+const besideSums: ReadonlySet<string> = new Set(['none', 'unclear', 'term', 'settle', 'compare', 'learn']);
+
+/** Another side of the answer: "how many of those would flatten it?", "what angle?", "what should I use then?". */
+export function anotherSideOf(own: Frame, heard: Heard): IntentName | undefined {
+  const isOpen = besideSums.has(heard.intent) || heard.certainty < leastSure;
+  switch (sideAskedIn(heard)) {
+    case 'goes':
+      if (own.intent === 'inverter-check' && own.facts.batteries && own.facts.loads) return 'run-time';
+      return isOpen && own.intent === 'run-time' ? own.intent : undefined;
+    case 'angle':
+      return ofSun.includes(own.intent) && (own.facts.solar || own.intent.startsWith('solar'))
+        ? 'solar-yield'
+        : undefined;
+    case 'instead':
+      if (heard.recognised.words.some(word => (thingOf[word] ?? own.intent) !== own.intent)) return undefined;
+      // What a time wanted takes is told with its no.
+      return ofSizes.includes(own.intent) || (own.intent === 'run-time' && own.facts.durationH !== undefined)
+        ? own.intent
+        : undefined;
+    case 'change':
+      return isOpen && own.onto !== undefined && !undemanding.has(own.intent) ? own.intent : undefined;
+    case 'apart':
+    case 'rivals':
+      return isOpen && !undemanding.has(own.intent) ? own.intent : undefined;
+    case undefined:
+      return undefined;
+  }
+}
+
+/** "Which of them lasts longer?" of somebody who has asked nothing: of the chat's question. */
+export const ofTheirAnswers = (last: Frame, heard: Heard): IntentName | undefined =>
+  sideAskedIn(heard) === 'rivals' ? anotherSideOf(last, heard) : undefined;
+
 /** The question that a short line asks of one's own answer before; undefined where it asks none of these. */
 export const ofAnswerBefore = (own: Frame, heard: Heard): IntentName | undefined =>
-  howLongOf(own, heard) ?? itsCable(own, heard) ?? sizeOf(own, heard) ?? inUnitOf(own, heard);
+  howLongOf(own, heard) ??
+  itsCable(own, heard) ??
+  sizeOf(own, heard) ??
+  inUnitOf(own, heard) ??
+  anotherSideOf(own, heard);

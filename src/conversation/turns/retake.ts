@@ -19,7 +19,7 @@ import { isOwning } from './asking.ts';
 import { chemistrySlip } from './chemistry-slip.ts';
 import { asksItself, isPair, isPutAsQuestion, opensTurn, theirFrame } from './lean.ts';
 import { circumstances } from './lent-by.ts';
-import { asksWhyAlone, ofAnswerBefore } from './of-answer.ts';
+import { asksWhyAlone, ofAnswerBefore, ofTheirAnswers } from './of-answer.ts';
 
 // A message taken for another question than reading put first, by what the talk and its own words make likely.
 
@@ -76,7 +76,7 @@ export function ofFrame(memory: Memory, message: Message, heard: Heard): Heard {
   const own = ownFrame(memory.frames, message.from);
   const otherKind = own && !undemanding.has(own.intent) ? chemistrySlip(own, heard) : undefined;
   if (otherKind) return otherKind;
-  const inTalk = own && ofAnswerBefore(own, heard);
+  const inTalk = own ? ofAnswerBefore(own, heard) : ofTheirAnswers(frame, heard);
   if (inTalk) return { ...heard, intent: inTalk, facts: {}, options: [], certainty: leastSure };
   const isOwnSlip =
     heard.corrects && heard.corrects.from === undefined && own && !undemanding.has(own.intent);

@@ -8,12 +8,12 @@ const yes =
   phrases(`yes, yep, yeah, yup, ya, aye, easy, easily, easy as, too easy, does it easy, does it easily, no dramas, no problem, no probs, yeah no worries, yep no worries, easy no worries, no sweat,
 sure, sure will, of course, course, course it will, of course it will, definitely, absolutely, for sure, piece of cake, walk in the park, be fine, itll be fine, it will be fine,
 be right, itll be right, itll be ok, it will be right, shell be right, she will be right, fine, plenty, heaps, loads left, should do, should be fine, should be right, should be ok, will do,
-it will, itll, itll last, itll do, itll make it, itll do it, itll cope, itll run, it can, it does, it should, itll manage, will last, will make it, will run, bound to, goes all the way, with room to spare, with some left`);
+it will, itll, itll last, itll do, itll make it, itll do it, itll cope, itll run, it can, it does, it should, itll manage, will last, will make it, its fine, its ok, it is, will run, bound to, goes all the way, with room to spare, with some left`);
 const no =
   phrases(`no, nah, nope, na, no way, no chance, not a chance, no hope, not a hope, no hope in hell, fat chance, never, never ever, not ever, it wont, wont, it wont last, wont last, wont make it,
 wont do it, wont run, it will not, doubt it, i doubt it, doubt that, dream on, dreaming, youre dreaming, shes dreaming, hes dreaming, dont think so, i dont think so, dont reckon, i dont reckon, not likely,
 unlikely, as if, yeah nah, not happening, aint happening, it cant, cant, cant do it, not even close, nowhere near, nowhere near it, itll be flat, itll be dead, itll die, itll go flat, itll run out, itll be flat by then,
-it doesnt, doesnt, not gonna, not going to, not gonna happen, not gonna last, not gonna make it, not enough, pull the other one, pigs might fly, in your dreams, forget about it`);
+it doesnt, doesnt, it isnt, its not, it aint, isnt, not gonna, not going to, not gonna happen, not gonna last, not gonna make it, not enough, pull the other one, pigs might fly, in your dreams, forget about it`);
 /** Said often, and no side in anything. */
 const neither =
   phrases(`yeah right, yes please, no thanks, no thank you, no idea, no clue, no rush, no stress, sure thing, sure why not, fine by me, easy tiger, never mind, never again,

@@ -1,7 +1,7 @@
 import type { Reply } from '#answer/reply.ts';
 import { isSpoken } from '#basics/spoken.ts';
 import { intentNamed } from '#intents';
-import type { Contest } from '#intents/contests.ts';
+import { type Contest, sideOf } from '#intents/contests.ts';
 import { factsOf } from '#intents/facts.ts';
 import type { Recognised } from '#language/recognise/recognise.ts';
 import type { Heard } from '../hear.ts';
@@ -21,12 +21,19 @@ export const contestOf = ({ intent, facts, subject }: Frame): Contest | undefine
 /** The bot's own answer to a question, worked out only where somebody seems to take a side in it. */
 export type AnswerTo = (question: Frame) => Reply | undefined;
 
+/** The side that the bot's own answer takes. */
+function sideTaken(frame: Frame, answer: AnswerTo): string | undefined {
+  const own = answer(frame);
+  return own && sideOf(own, contestOf(frame));
+}
+
 /** Whether a question was one of yes or no. */
 const isYesOrNo = (frame: Frame, answer: AnswerTo): boolean =>
-  frame.asked === undefined && (frame.isCheck === true || (answer(frame)?.verdict ?? null) !== null);
+  frame.asked === undefined &&
+  (frame.isCheck === true || ['yes', 'no'].includes(sideTaken(frame, answer) ?? ''));
 
 /** What part of a line somebody says. */
-interface Part {
+export interface Part {
   readonly who: string;
   readonly words: readonly string[];
   /** Somebody is said to say it, or its writer says "I say". */
@@ -51,14 +58,13 @@ function sayerAt(
   if (selves.has(word)) return personKey(message.from);
   if (pronouns.has(word)) return personMeant(memory, message, words.slice(0, at));
   const named = mentions.find(({ kind, to }) => kind === 'person' && to === at + 1);
-  const own = named?.text.startsWith('my ')
-    ? `${personKey(message.from)}'s ${named.text.slice(3)}`
-    : named?.text;
+  const isOwn = named !== undefined && (named.text.startsWith('my ') || words[named.from - 1] === 'my');
+  const own = isOwn ? `${personKey(message.from)}'s ${named.text.replace('my ', '')}` : named?.text;
   return whoIn(word, new Set(peopleIn(memory))) ?? own;
 }
 
 /** "Bea says lithium and Cal says AGM": what each says; else the whole line, which its writer says. */
-function partsOf(memory: Memory, message: Message, recognised: Recognised): Part[] {
+export function partsOf(memory: Memory, message: Message, recognised: Recognised): Part[] {
   const written = wordsWritten(recognised);
   const end = written.findIndex((word, at) => at > 0 && appealing.has(word));
   const words = end < 0 ? written : written.slice(0, end);

@@ -1,4 +1,5 @@
 import { present } from '#basics/present.ts';
+import { isSpotted } from '#intents/spotting.ts';
 import { stillRunning } from '#intents/still-running.ts';
 import { correct, isAmong } from '#rig/correct.ts';
 import { isSameName, type MergeMode, mergeBatteries, mergeFacts, removeFrom } from '#rig/merge.ts';
@@ -128,6 +129,29 @@ function asBefore(before: Stated, told: Stated, { words, cues }: Heard): Stated 
   return { ...rest, ...(told.netCurrentA !== undefined && { netCurrentA: amps }), [key]: capacityAh };
 }
 
+/** Words that put a thing on the cable or fuse of before, too. */
+const onTheSame: readonly string[] = [
+  'as_well|too|also|plus|together|both|another|add|adding|added|joins|share|shares|sharing|altogether',
+  'same_cable|same_wire|same_circuit|same_fuse|same_line|same_lead|on_it|on_that|on_there|off_it',
+];
+/** Words that give a thing a run of its own, as long as the one before. */
+const asFar: readonly string[] = ['same|just_as|as distance|length|run|far|long|metres|spot'];
+
+/** Whether a thing told is another question of the same kind: of an inverter, or with a cable and fuse of its own. */
+function isApart({ intent }: Frame, heard: Heard): boolean {
+  const { words } = heard.recognised;
+  if (intent === 'inverter-check') return !isMore(heard);
+  if (intent !== 'cable-size' && intent !== 'fuse-size') return false;
+  return isSpotted(words, asFar) || !isSpotted(words, onTheSame);
+}
+
+/** Without what drew before: on a cable, its amps too. */
+function withoutLoads({ loads: _loads, cable, ...rest }: Stated): Stated {
+  if (!cable) return rest;
+  const { currentA: _amps, ...run } = cable;
+  return { ...rest, cable: run };
+}
+
 /** The facts of the question before, with what the message changes: pure, and the later word wins. */
 export function turned(frame: Frame, before: Stated, heard: Heard): Stated {
   const { corrects, removed, cues } = heard;
@@ -137,11 +161,10 @@ export function turned(frame: Frame, before: Stated, heard: Heard): Stated {
   const right = removeFrom(slip ? correct(before, slip) : before, removed);
   const { facts, told } = withUse(without(withThings(right, named, heard), named), named, heard);
   // "And the toaster, 900 W" asked of an inverter is another question of the same kind, not one more load.
-  const isOther =
-    frame.intent === 'inverter-check' && frame.asked === undefined && !isMore(heard) && !corrects;
+  const isOther = frame.asked === undefined && !corrects && isApart(frame, heard);
   const isNew =
     isOther && told.loads?.some(load => !facts.loads?.some(one => isSameName(one.name, load.name)));
-  const base = isNew && !told.loads?.every(isBare) ? { ...facts, loads: undefined } : facts;
+  const base = isNew && !told.loads?.every(isBare) ? withoutLoads(facts) : facts;
   const merged = mergeFacts(
     base,
     told,

@@ -59,19 +59,26 @@ export const askWhose = ({ say }: Speech): Reply => ({
   headline: say('whose', 'Whose do you mean? Tell me the name, or what is in it.'),
 });
 
-/** Which of two readings is meant, or whether the one is: as buttons. */
-export function askWhich({ options: [one, other], echo }: Two, { say }: Speech): Reply {
+/** Which of two readings is meant, or whether the one is: as buttons, each with what it would be answered. */
+export function askWhich({ options: [one, other], echo, firsts = [] }: Two, { say }: Speech): Reply {
+  const lineOf = (reading: string, first: string | undefined): string =>
+    first === undefined
+      ? say('reading-echo', '“{reading}”', { reading })
+      : say('reading-first', '“{reading}” {first}', { reading, first });
   if (echo !== undefined)
     return {
       headline: say('is-it-that', 'Did I get that right?'),
-      lines: [say('reading-echo', '“{echo}”', { echo })],
+      lines: [lineOf(echo, firsts[0])],
       next: [one.say, other.say],
     };
   const gaps = { one: one.say, other: other.say };
+  const isBare = firsts.every(first => first === undefined);
   // The first line stays short, however long the readings are.
   return {
     headline: say('which-reading', 'I can take that in two ways: which do you mean?'),
-    lines: [say('two-readings', '“{one}” or “{other}”', gaps)],
+    lines: isBare
+      ? [say('two-readings', '“{one}” or “{other}”', gaps)]
+      : [lineOf(one.say, firsts[0]), lineOf(other.say, firsts[1])],
     next: [one.say, other.say],
   };
 }

@@ -2,11 +2,12 @@ import { intentNamed } from '#intents';
 import type { Stated } from '#rig/rig.ts';
 import { isEmergency } from '../answering/safe.ts';
 import type { Heard } from '../hear.ts';
-import { aboutBefore } from '../kept/recall.ts';
+import { aboutBefore, ownFrame } from '../kept/recall.ts';
 import type { Memory } from '../memory.ts';
 import type { Message } from '../message.ts';
 import { askedInFigures, askedInWords } from '../questions.ts';
 import { isAsking } from '../turns/asking.ts';
+import { anotherSideOf } from '../turns/of-answer.ts';
 import { leastSure } from './sureness.ts';
 import type { Two } from './two-readings.ts';
 
@@ -34,6 +35,9 @@ export function askedPlainly(
   // What reading is torn over asks something, whatever its words.
   if (reading !== 'torn' && !message.text.includes('?') && !isAsking(heard) && !heard.cues.has('ask-what-is'))
     return undefined;
+  // "Which one do I need?" of what was just judged asks nothing in general.
+  const own = ownFrame(memory.frames, message.from);
+  if (own && anotherSideOf(own, heard) === heard.intent) return undefined;
   const asked = askedInWords(heard, aboutBefore(memory, message));
   if (!asked || (reading === 'sure' && !asked.isSure)) return undefined;
   const { intent } = asked;

@@ -12,7 +12,7 @@ import { isMedical, isOnlyNamed, isPlainEnough, type Reading } from './plain-eno
 import { leastSure, leastSureAlone } from './sureness.ts';
 
 /** A reading somebody may choose, by the words of its button. */
-interface Choice {
+export interface ReadingOffered {
   readonly say: string;
   readonly intent: IntentName;
   readonly facts: Stated;
@@ -20,10 +20,12 @@ interface Choice {
 
 /** Two readings that answer differently, and what both say. */
 export interface Two {
-  readonly options: readonly [Choice, Choice];
+  readonly options: readonly [ReadingOffered, ReadingOffered];
   readonly shared: Stated;
   /** One reading alone, too unsure to answer by: what was understood, to say yes or no to. */
   readonly echo?: string;
+  /** What each would be answered, in its first line, where that can stand alone. */
+  readonly firsts?: readonly (string | undefined)[];
 }
 
 /** What an answer hangs on: the question, and of the facts those that it takes. */

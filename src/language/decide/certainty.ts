@@ -25,12 +25,10 @@ export const certaintyNames = [
 
 const logit = (p: number): number => Math.max(-6, Math.min(6, Math.log((p + 1e-4) / (1 - p + 1e-4))));
 
-/** What tells how sure a reading is. */
-export function certaintyFeatures(
+/** What tells how sure a reading is, by itself: all but how far it is before the next. */
+export function readingSigns(
   frame: Frame,
   state: State,
-  first: number,
-  second: number,
   question: number,
   danger: number,
   apart: number,
@@ -49,9 +47,6 @@ export function certaintyFeatures(
     if (state.slots[i] === 2) things++;
   });
   return [
-    1,
-    Math.log((first + 1e-4) / (second + 1e-4)) / 2,
-    logit(first),
     Math.max(-5, state.least),
     Math.max(-3, state.choices > 0 ? state.score / state.choices : 0) * 4,
     Math.max(-6, state.score),
@@ -68,6 +63,13 @@ export function certaintyFeatures(
     Math.min(apart, 5),
   ];
 }
+
+/** What tells how sure a reading is, with the shares of the best and of the next. */
+export const certaintyFeatures = (
+  first: number,
+  second: number,
+  ownSigns: readonly number[],
+): readonly number[] => [1, Math.log((first + 1e-4) / (second + 1e-4)) / 2, logit(first), ...ownSigns];
 
 /**
  * How likely a reading is right.

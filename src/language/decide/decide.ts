@@ -1,7 +1,7 @@
 import { type PlanDay, planOf, withoutZeros, withZeros } from '../propose/plans.ts';
 import type { Mention } from '../recognise/mention.ts';
 import { assemble, type Stated } from './assemble.ts';
-import { certainty, certaintyFeatures } from './certainty.ts';
+import { certainty, certaintyFeatures, readingSigns } from './certainty.ts';
 import { scratch } from './feature-list.ts';
 import { type Frame, frameOf, type TalkContext } from './frame.ts';
 import { largest, MessageScores, meaningFeatures } from './message.ts';
@@ -156,14 +156,11 @@ export function decide(
   const best = all[0]!;
   const danger = shares(model.message, best.of.units, ...headOf(model, 'hazards'));
   const harmless = danger[model.hazardNames.length]!;
+  const asked = apart(model.message, best.of.units, headOf(model, 'intents'), best.outcome);
   const signs = certaintyFeatures(
-    frame,
-    best.of.state,
     best.p / sum,
     (all[1]?.p ?? 0) / sum,
-    best.question,
-    1 - harmless,
-    apart(model.message, best.of.units, headOf(model, 'intents'), best.outcome),
+    readingSigns(frame, best.of.state, best.question, 1 - harmless, asked),
   );
   return {
     frame,

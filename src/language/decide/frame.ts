@@ -36,6 +36,8 @@ export interface TalkContext {
   readonly wroteLast?: boolean;
   /** A rig is known. */
   readonly hasRig?: boolean;
+  /** Who else wrote lately, small. */
+  readonly others?: readonly string[];
   /** Names of people in the chat, small. */
   readonly people?: readonly string[];
 }
@@ -140,7 +142,7 @@ export function frameOf(mentions: readonly Mention[], context: TalkContext = {})
     right[i] = next;
     if (isAnchor[i]) next = i;
   }
-  const contextNames = namesOf(context);
+  const contextNames = [...namesOf(context), ...callsIn(mentions, context.others)];
   return {
     mentions,
     spokenOf: context.things?.at(-1),
@@ -173,6 +175,21 @@ function namesOf(context: TalkContext): string[] {
   if (context.hasRig) names.push('rig');
   if (context.things?.length) names.push(`things:${Math.min(3, context.things.length)}`);
   return names;
+}
+
+/** Where a message names somebody else who wrote lately: first and last it most often speaks to them. */
+function callsIn(mentions: readonly Mention[], others: readonly string[] = []): string[] {
+  if (others.length === 0) return [];
+  const isNamed = ({ kind, raw, text }: Mention): boolean =>
+    (kind === 'person' || kind === 'noun' || kind === 'word') &&
+    (raw ?? text).split(' ').some(word => others.includes(word));
+  let last = mentions.length - 1;
+  while (last > 0 && mentions[last]!.kind === 'sign') last--;
+  const calls = new Set<string>();
+  mentions.forEach((m, i) => {
+    if (isNamed(m)) calls.add(i === 0 ? 'calls:first' : i === last ? 'calls:last' : 'calls:within');
+  });
+  return [...calls];
 }
 
 const outside = hashText('<none>');

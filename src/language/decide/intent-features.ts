@@ -37,6 +37,8 @@ export function wordFeatures(f: Frame, out: Features): void {
   for (let i = lastBreak; i < end; i++) {
     out.push(mix(310, cls[i]!));
     out.push(mix(311, cls[i - 1] ?? 0, cls[i]!));
+    // "How long" beside a charger asks something else than beside a fridge.
+    for (const kind of f.present) out.push(mix(319, kind, cls[i]!));
   }
   out.push(mix(312, cls[0] ?? 0));
   out.push(mix(313, cls[0] ?? 0, cls[1] ?? 0));

@@ -221,9 +221,17 @@ const leadAcid: readonly number[] = [batteryChemistry];
 const rateSlots: Readonly<Record<string, readonly number[]>> = { allday: [loadHours], week: [duration] };
 const spanSlots: readonly number[] = [until, duration, loadHours, loadOnce, driving];
 
+/** Figures of a panel's label: its volts at work are nobody's, its amps size a cable at most. */
+const ofLabel: Readonly<Record<NonNullable<Mention['label']>, readonly number[]>> = {
+  'open volts': [solarOpenVolts],
+  'working volts': [],
+  amps: [cableCurrent],
+};
+
 /** The slots that a mention may fill, besides none. */
 export function slotsOf(m: Mention): readonly number[] {
   if (m.kind === 'word') return answersOf(m.text);
+  if (m.label) return ofLabel[m.label];
   if (m.kind === 'amount') {
     if (m.unit === 'years' || (m.unit === 'months' && m.spelled?.endsWith('old'))) return years;
     if (m.unit === 'months') return months;

@@ -75,6 +75,8 @@ export interface Mention {
   readonly isNegative?: boolean;
   /** Something "a day" follows or goes with it. */
   readonly rate?: 'day' | 'night' | 'hour' | 'week';
+  /** Of a figure beside a word of a panel's label: what it is there. */
+  readonly label?: 'open volts' | 'working volts' | 'amps' | undefined;
   /** A count before it: "3 x 5 W". */
   readonly supply?: 'dc' | 'ac';
 }
@@ -110,6 +112,7 @@ export const shaped = (m: Mention): Mention => ({
   isNegative: m.isNegative,
   rate: m.rate,
   supply: m.supply,
+  label: m.label,
   raw: m.raw,
   isLed: m.isLed,
   isNewLine: m.isNewLine,

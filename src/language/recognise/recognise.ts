@@ -14,6 +14,7 @@ import { make } from './make.ts';
 import { type Mention, shaped } from './mention.ts';
 import { monthAt } from './month-at.ts';
 import { isSureSlip } from './near.ts';
+import { panelLabelTold } from './panel-label.ts';
 import { isWhere, longPlaceAt, placeAt, placePreps, whereabouts } from './place-at.ts';
 import { rateAt } from './rates.ts';
 import { type Phrases, phrasesOf } from './unit-at.ts';
@@ -218,6 +219,6 @@ export function recognise(text: string): Recognised {
     text,
     tokens,
     words,
-    mentions: joined(batteriesPlaced(alternatorTold(mentions))).map(shaped),
+    mentions: joined(batteriesPlaced(alternatorTold(panelLabelTold(mentions, tokens)))).map(shaped),
   };
 }

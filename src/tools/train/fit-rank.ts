@@ -1,6 +1,4 @@
-import type { Frame } from '#language/decide/frame.ts';
 import type { Ranker } from '#language/decide/rank.ts';
-import type { State } from '#language/decide/state.ts';
 import { Table } from '#language/decide/table.ts';
 import { Parameters, seeded } from './net.ts';
 import { rows, vocabularyOf } from './vocabulary.ts';
@@ -8,16 +6,13 @@ import { rows, vocabularyOf } from './vocabulary.ts';
 /** One wording's likeliest readings, and which of them are right. */
 export interface Ranking {
   readonly group: number;
-  readonly frame: Frame;
-  readonly danger: number;
   readonly options: readonly {
-    readonly state: State;
     readonly features: Int32Array;
     readonly roles: number;
     readonly question: number;
     readonly isRight: boolean;
-    /** How far the members of the message's net are apart over its question. */
-    readonly apart: number;
+    /** What tells how sure it may be taken, by itself. */
+    readonly signs: readonly number[];
   }[];
 }
 

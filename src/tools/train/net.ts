@@ -43,6 +43,17 @@ export class Parameters {
   settle(): void {
     if (this.#sum) for (let i = 0; i < this.w.length; i++) this.w[i] = this.#sum[i]! / this.#times;
   }
+  /** One step of a row from `from` on against its gradients, and a little towards nought. */
+  stepRow(from: number, gradients: Float32Array, l2: number, rate: number): void {
+    const { w, g } = this;
+    for (let d = 0; d < gradients.length; d++) {
+      const at = from + d;
+      const gradient = gradients[d]! + l2 * w[at]!;
+      const squares = g[at]! + gradient * gradient;
+      g[at] = squares;
+      w[at]! -= (rate * gradient) / (Math.sqrt(squares) + 1e-6);
+    }
+  }
   /** One step against a gradient. */
   step(i: number, gradient: number, rate: number): void {
     const g = this.g[i]! + gradient * gradient;

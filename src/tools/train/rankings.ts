@@ -1,3 +1,4 @@
+import { readingSigns } from '#language/decide/certainty.ts';
 import { decide } from '#language/decide/decide.ts';
 import { finish } from '#language/decide/finish.ts';
 import { apart, headOf, type Model } from '#language/decide/model.ts';
@@ -16,25 +17,24 @@ export function rankingsOf(groups: readonly Group[], model: Model, firstGroup: n
     return group.wordings.map(text => {
       const recognised = recognise(text);
       const { frame, options, hazards } = decide(model, recognised.mentions, context, text);
+      const danger = [...hazards.values()].reduce((a, b) => a + b, 0);
       return {
         group: firstGroup + n,
-        frame,
-        danger: [...hazards.values()].reduce((a, b) => a + b, 0),
         options: options.slice(0, mostRanked).map(option => {
           const features: number[] = [];
           rankFeatures(frame, option.state, option.stated, option.intent, features);
           const { missing, extra } = compare(finish(recognised, option, context), group.states);
+          const asked = apart(
+            model.message,
+            option.units,
+            headOf(model, 'intents'),
+            model.intentNames.indexOf(option.intent),
+          );
           return {
-            state: option.state,
             features: Int32Array.from(features),
             roles: option.roles,
             question: option.question,
-            apart: apart(
-              model.message,
-              option.units,
-              headOf(model, 'intents'),
-              model.intentNames.indexOf(option.intent),
-            ),
+            signs: readingSigns(frame, option.state, Math.exp(option.question), danger, asked),
             isRight: missing.length + extra.length === 0 && group.intent.includes(option.intent),
           };
         }),

@@ -28,12 +28,13 @@ export class Trunk {
     if (f.length > this.#mask.length) this.#mask = new Uint8Array(f.length * 2);
     const mask = this.#mask;
     const scale = 1 / (1 - drop);
+    const { w } = E;
     h.set(B.w);
     for (let k = 0; k < f.length; k++) {
       mask[k] = this.#random() >= drop ? 1 : 0;
       if (!mask[k]) continue;
       const from = f[k]! * D;
-      for (let d = 0; d < D; d++) h[d]! += E.w[from + d]! * scale;
+      for (let d = 0; d < D; d++) h[d]! += w[from + d]! * scale;
     }
     for (let d = 0; d < D; d++) h[d] = Math.tanh(h[d]!);
     this.dh.fill(0);
@@ -43,15 +44,13 @@ export class Trunk {
     const { D, E, B, h, dh } = this;
     const { drop, l2, rate } = this.#o;
     const scale = 1 / (1 - drop);
+    const mask = this.#mask;
     for (let d = 0; d < D; d++) {
       dh[d]! *= 1 - h[d]! * h[d]!;
       B.step(d, dh[d]!, rate);
+      dh[d]! *= scale;
     }
-    for (let k = 0; k < f.length; k++) {
-      if (!this.#mask[k]) continue;
-      const from = f[k]! * D;
-      for (let d = 0; d < D; d++) E.step(from + d, dh[d]! * scale + l2 * E.w[from + d]!, rate);
-    }
+    for (let k = 0; k < f.length; k++) if (mask[k]) E.stepRow(f[k]! * D, dh, l2, rate);
   }
 
   prune(to: Int32Array): void {

@@ -77,15 +77,7 @@ export async function trainWhole(
       return {
         group: r.group,
         features: best.features,
-        signs: certaintyFeatures(
-          r.frame,
-          best.state,
-          p[order[0]!]!,
-          p[order[1]!] ?? 0,
-          Math.exp(best.question),
-          r.danger,
-          best.apart,
-        ),
+        signs: certaintyFeatures(p[order[0]!]!, p[order[1]!] ?? 0, best.signs),
         isExact: best.isRight,
       };
     });
