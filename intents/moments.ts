@@ -117,6 +117,7 @@ export function momentsIn(words: readonly string[], mentions: readonly Mention[]
     const hours = isRough || told === undefined || told <= 0 ? around : told;
     return { hours, fromH: early.hour % 24, areNamed: true, isRough, isTurned };
   }
+  if (isSpotted(words, ['half_an_hour|half_hour'])) return { hours: 0.5, isRough: false, isTurned: false };
   const [stretch] = amountsOf(mentions, 'time').filter(({ rate, told }) => rate === undefined && told > 0);
   if (stretch && !(stretch.told === 1 && stretch.value === 1))
     return { hours: stretch.value, isRough: false, isTurned: false };

@@ -76,7 +76,11 @@ function percentIn(
     const isDated = areTimed && (/^(?:this|last)$/.test(behind?.text ?? '') || behind?.kind === 'clock');
     return isDated || (isLevelTold || areTimed ? beforeReading : ofSpan).has(before);
   };
-  const read = mentions.filter((mention, at) => signed.includes(mention) || (isBare && isLevel(mention, at)));
+  // "Burned 11 % since sundown" is no level.
+  const isUse = (at: number): boolean => /^(?:burned|burnt|lost|used|gone)$/.test(wordBefore(mentions, at));
+  const read = mentions.filter(
+    (mention, at) => (signed.includes(mention) && !isUse(at)) || (isBare && isLevel(mention, at)),
+  );
   const two = twoOf(read.map(({ told }) => told));
   return two && Math.max(...two) <= 100 ? { of: 'percent', first: two[0], later: two[1] } : undefined;
 }
@@ -89,7 +93,7 @@ export function isCapacity(mentions: readonly Mention[], mention: Mention): bool
   return (
     besideCapacity.has(mentions[at + 1]?.kind ?? '') ||
     besideCapacity.has(mentions[at - 1]?.kind ?? '') ||
-    /^(?:of|on|a|my|our)$/.test(wordBefore(mentions, at))
+    /^(?:of|on|a|my|our|the)$/.test(wordBefore(mentions, at))
   );
 }
 
@@ -120,7 +124,7 @@ function countedIn(
   return { of: later > first && isSpotted(words, usedUp) ? 'used' : 'left', first, later };
 }
 
-const changing: ReadonlySet<string> = new Set('to now later then after before when'.split(' '));
+const changing: ReadonlySet<string> = new Set('to now later then after before'.split(' '));
 /** So near to a reading a word tells when it was, mentions. */
 const nearWords = 3;
 
@@ -133,7 +137,12 @@ function isBecome(mentions: readonly Mention[], { first, later }: Pair): boolean
   if (from < 0) return false;
   const between = mentions.slice(Math.max(from + 1, to - nearWords), to);
   const behind = mentions.slice(to + 1, to + 1 + nearWords);
-  return [...between, ...behind.filter(({ text }) => text !== 'to')].some(({ text }) => changing.has(text));
+  const near = [...between, ...behind.filter(({ text }) => text !== 'to')];
+  // "When we left", not "when must I charge it".
+  const isWhen = near.some(
+    one => one.text === 'when' && /^(?:we|i)$/.test(mentions[mentions.indexOf(one) + 1]?.text ?? ''),
+  );
+  return isWhen || near.some(({ text }) => changing.has(text));
 }
 
 /** What was read twice, as a message tells it; undefined where it tells no two readings of one thing at two times. */

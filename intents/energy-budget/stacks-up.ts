@@ -121,7 +121,7 @@ function answerStacksUp(facts: Facts, setting: RequestContext): Reply {
 export const stacksUp: WorkedBeside = {
   name: 'stacks-up',
   spots: [
-    'stack_up|stacks_up|stacking_up|add_up|adds_up|sound_right|sounds_right|sound_about_right|look_right|looks_right|seem_right|seems_right|about_right|make_sense|makes_sense|plausible|believable|realistic|a_lot|too_much|bit_much|too_high|seem_high|seems_high|sound_high|normal|reasonable|expected|believe|legit|fair|is_that_right|that_right|possible|seem_like_much|heaps used|use|uses|using|gone|counted|counts|says|said|reckons|reads|shows|showing|consumed|pulled|took|taken|burnt|burned|chewed|drawn|drew|out|since|ate|eaten -how_long|will_it_last|panel|panels|solar|put_in|charger|charging|charge',
+    'stack_up|stacks_up|stacking_up|add_up|adds_up|sound_right|sounds_right|sound_about_right|look_right|looks_right|seem_right|seems_right|about_right|make_sense|makes_sense|plausible|believable|realistic|a_lot|too_much|bit_much|too_high|seem_high|seems_high|sound_high|normal|reasonable|expected|believe|legit|fair|is_that_right|that_right|possible|seem_like_much|heaps used|use|uses|using|gone|counted|counts|says|said|reckons|reads|shows|showing|consumed|pulled|took|taken|burnt|burned|chewed|drawn|drew|out|since|overnight|ate|eaten -how_long|will_it_last|panel|panels|solar|put_in|charger|charging|charge',
   ],
   when: parsed => countedIn(parsed.recognised.mentions) !== undefined && isTimed(parsed),
   takes: ['loads', 'ambientC'],

@@ -10,12 +10,12 @@ import { hourNamed } from '../moments.ts';
 /** What shows a stage, and how it is asked whether that is as it should be; `-`: what it means is another question. */
 const shows = 'mppt|pwm|controller|regulator|reg|charger|dcdc|dc_dc|dc_to_dc|b2b|solar|converter';
 const asks =
-  'normal|wrong|ok|okay|right|problem|worry|worried|bad|broken|broke|fault|faulty|good|issue|fine|busted|dead|stuffed|should_it|supposed|concerned|concern|trouble|dodgy|rooted|odd|weird';
+  'normal|wrong|ok|okay|right|problem|worry|worried|bad|broken|broke|fault|faulty|good|issue|fine|busted|dead|stuffed|cactus|crook|should_it|supposed|concerned|concern|trouble|dodgy|rooted|odd|weird';
 const others = '-what_does|what_is|whats|meaning|means|difference|volt*|fridge|versus|vs';
 
 /** Asked after a fault the answer begins with no, asked whether it is right with yes. */
 const doubting: ReadonlySet<string> = new Set(
-  'wrong problem worry worried bad broken broke fault faulty issue busted dead stuffed concerned concern trouble dodgy rooted odd weird'.split(
+  'wrong problem worry worried bad broken broke fault faulty issue busted dead stuffed cactus crook concerned concern trouble dodgy rooted odd weird'.split(
     ' ',
   ),
 );

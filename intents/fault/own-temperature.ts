@@ -43,7 +43,7 @@ function temperatureIn(words: readonly string[], mentions: readonly Mention[]): 
 
 /** What may stand between a battery and its temperature. */
 const linking: ReadonlySet<string> = new Set(
-  's is at reads read reading showing shows sitting sits now temp temps temperature says said has the on in app bms sensor of got to gets hit hits up its about around already minus - − : , degrees deg cell cells core internal = just only'.split(
+  's is at reads read reading showing shows sitting sits now temp temps temperature says said has the on in app bms sensor of got to gets hit hits up its about around already minus - − : , degrees deg cell cells core internal case = just only'.split(
     ' ',
   ),
 );
@@ -188,7 +188,7 @@ function linesFor(c: number, chemistry: Chemistry | undefined): readonly string[
 export const ownTemperature: WorkedBeside = {
   name: 'own-temperature',
   spots: [
-    'battery|batterys|batteries|batt|batts|agm|gel|lithium|lifepo|bms|cell|cells degrees|deg|c|f|temp|temps|temperature|reads|reading|showing|shows|says|is|at|too_hot|hot|its -outside|air|ambient|weather|forecast|today|tonight|fridge|freezer|inverter|controller|how_long|how_much|how_many|lasts|how_big|solar|panel|panels|sleep|camping|nights|winter|summer|volts|heater|set|capacity|lose|loses|vs|versus|better|which|kept|store|stored|storing|storage|life|terminal|cable|lug|plug|fuse|swollen|smoke|smoking|hissing|smells|puffed|bulging|fat|charge|charging|charges|charger|or|float|percent|frozen|freeze|ruined|rate|why|can',
+    'battery|batterys|batteries|batt|batts|agm|gel|lithium|lifepo|bms|cell|cells degrees|deg|c|f|temp|temps|temperature|reads|reading|showing|shows|says|is|at|too_hot|hot|its -outside|air|ambient|weather|forecast|today|tonight|fridge|freezer|inverter|controller|how_long|how_much|how_many|lasts|how_big|solar|panel|panels|sleep|camping|nights|winter|summer|volts|heater|set|capacity|lose|loses|vs|versus|better|which|kept|store|stored|storing|storage|life|terminal|cable|lug|plug|fuse|swollen|smoke|smoking|hissing|smells|puffed|bulging|fat|charge|charging|charges|charger|or|float|percent|frozen|freeze|ruined|rate|why|can|there',
   ],
   // What is dangerous at it has an answer of its own.
   when: parsed => parsed.hazards.length === 0 && ownIn(parsed) !== undefined,

@@ -166,6 +166,25 @@ function charged(put: PutIn, words: readonly string[]): Reply {
   };
 }
 
+/** Faster than this nothing charges a house battery, % an hour: a counter has jumped. Common practice. */
+const tooFast = 60;
+
+/** A counter that rose too fast to be true; undefined where it did not. */
+function jumped(put: PutIn): Reply | undefined {
+  const { of, hours } = put.read;
+  if (of === 'volts' || !hours || put.points.value / hours <= tooFast) return undefined;
+  return {
+    headline: `Too fast to be true: ${readSaid(put)} in ${exactly(hours)}. The monitor has jumped or was set.`,
+    lines: [
+      'It calls it full once the volts are up and the amps low: a bright hour with little on can do that.',
+      'Set its Ah and its mark for full (14.2 V, amps under 2 %), then charge right up and set it to 100 %.',
+    ],
+    verdict: 'no',
+    figures: figuresOf(put),
+    next: ['what is a shunt?'],
+  };
+}
+
 /** Volts of lithium that leave it open. */
 function untellable({ read: { first, later }, points }: PutIn): Reply {
   return {
@@ -200,7 +219,7 @@ function little(put: PutIn, facts: Facts, setting: RequestContext): Reply {
 export const putIn: WorkedBeside = {
   name: 'put-in-between',
   spots: [
-    'drove|drive|driving|driven|highway|road|engine|dcdc|dc_dc|dc_to_dc|b2b|alternator|isolator|charger|charged|charging|solar|panel|panels|sun|generator|genny|genset|plugged|hookup|hook_up|powered_site went|gone|came|come|rose|risen|climbed|crept|moved|brought|put_it|jumped|improved|lifted|only_got|got_it|got_to -how_long|how_many|will|would|need|needs|needed|to_get|want|should|target|quicker|till|until|reach|doable|can|could|may|must|if|hours_to|bring|without|nothing_has|any_charging|idle|more_days|health|rest|predicts',
+    'drove|drive|driving|driven|highway|road|engine|dcdc|dc_dc|dc_to_dc|b2b|alternator|isolator|charger|charged|charging|solar|panel|panels|sun|generator|genny|genset|plugged|hookup|hook_up|powered_site went|gone|came|come|rose|risen|climbed|crept|moved|brought|put_it|jumped|improved|lifted|only_got|got_it|got_to -how_long|how_many|will|would|need|needs|needed|to_get|want|should|target|quicker|till|until|reach|doable|can|could|may|must|if|hours_to|bring|without|nothing_has|any_charging|idle|more_days|health|rest|predicts|when_is|when_will|when_are',
     'drove|drive|driving|driven|highway|road|engine|dcdc|dc_dc|dc_to_dc|b2b|alternator|isolator|charger|charged|charging|solar|panel|panels|sun|generator|genny|genset|plugged|hookup|hook_up|powered_site before|we_left|i_left|set_off|left_home|started|start|was|were after|now|later|pulled_up|arrived|stopped|got_there -how_long|how_many|will|would|need|needs|needed|to_get|want|should|target|quicker|till|until|reach|doable|can|could|may|must|if|hours_to|bring|without|nothing_has|any_charging|idle|more_days|health|rest|predicts',
   ],
   when: parsed => putInOf({}, parsed) !== undefined,
@@ -209,6 +228,8 @@ export const putIn: WorkedBeside = {
     const put = present(putInOf(facts, setting.parsed));
     const isLithiumVolts = put.read.of === 'volts' && kindRead(put.read) === 'lfp';
     if (isLithiumVolts && put.points.low < 10) return untellable(put);
+    const fast = jumped(put);
+    if (fast) return fast;
     return isLittle(put) ? little(put, facts, setting) : charged(put, setting.parsed.recognised.words);
   },
 };

@@ -23,7 +23,7 @@ const inWords: ReadonlySet<string> = new Set(
   'made makes making harvest harvested yield generated generates gave gives brought collected'.split(' '),
 );
 const outWords: ReadonlySet<string> = new Set(
-  'out use used uses using ate eats eat took takes take consumption consumed consumes consume draws drew pulled pulls burn burns burnt usage chewed chews drains'.split(
+  'out use used uses using ate eats eat took takes take consumption consumed consumes consume draws drew pulled pulls burn burns burnt burned usage chewed chews drains'.split(
     ' ',
   ),
 );
@@ -51,7 +51,8 @@ const sideOf = ({ kind, text }: Mention): Side | undefined => {
 
 /** The side of a figure: "in" or "out" right behind it, else the nearest word or thing before it. */
 function sideOfFigure(mentions: readonly Mention[], at: number): Side | undefined {
-  const [behind, second, third] = mentions.slice(at + 1, at + 4);
+  // "Put 25 Ah back in".
+  const [behind, second, third] = mentions.slice(at + 1, at + 5).filter(({ text }) => text !== 'back');
   const said = behind?.kind === 'word' ? sideOf(behind) : undefined;
   if (said) return said;
   const [way, after] = behind?.kind === 'rate' ? [second, third] : [behind, second];
@@ -80,14 +81,16 @@ function inAndOut({ recognised: { mentions } }: Pick<ParsedMessage, 'recognised'
       mention.kind === 'number' &&
       mention.told > 1 &&
       mention.told < most.bare &&
-      [mentions[at - 1], mentions[at + 1]].some(next => outWords.has(next?.text ?? ''));
+      [mentions[at - 2], mentions[at - 1], mentions[at + 1]].some(
+        next => outWords.has(next?.text ?? '') || inWords.has(next?.text ?? ''),
+      );
     const side = isAh || isBare ? sideOfFigure(mentions, at) : undefined;
     return side ? [{ side, ah: mention.value, isAh }] : [];
   });
   const [ins, outs] = (['in', 'out'] as const).map(side => figures.filter(one => one.side === side));
   const [into, outOf] = [ins?.[0], outs?.[0]];
   if (ins?.length !== 1 || outs?.length !== 1 || !into || !outOf) return undefined;
-  return into.isAh ? { inAh: into.ah, outAh: outOf.ah } : undefined;
+  return into.isAh || outOf.isAh ? { inAh: into.ah, outAh: outOf.ah } : undefined;
 }
 
 /** To be used of each 100 Ah, Ah: half of lead-acid, four fifths of lithium. Common practice. */
@@ -147,7 +150,7 @@ function answerNet(told: Facts, setting: RequestContext, { inAh, outAh }: InAndO
 export const netOfTwo: WorkedBeside = {
   name: 'net-of-two',
   spots: [
-    'how_long|how_many|last|lasts|keep_up|keeping_up|keeps_up|short|behind|ok|okay|enough|break_even|breaking_even|flat|run_out|have_i_got|have_we_got|make_it|net|ahead|winning|losing|holding|sustainable|covered|on_top -what_size|how_big|what_panel|what_battery|which_panel|reckons|says_i|hours_of_sun|how_much_solar|how_much_panel|more_panel|tilt|to_full|till_full|full_again|back_to|before_were_even|weather|month|how_many_watts|replace',
+    'how_long|how_many|last|lasts|keep_up|keeping_up|keeps_up|short|behind|ok|okay|enough|break_even|breaking_even|flat|run_out|have_i_got|have_we_got|make_it|net|ahead|winning|losing|holding|sustainable|covered|on_top -what_size|how_big|what_panel|what_battery|which_panel|reckons|says_i|hours_of_sun|how_much_solar|how_much_panel|more_panel|tilt|to_full|till_full|full_again|back_to|before_were_even|weather|month|how_many_watts|replace|do_i_drive|dcdc|dc_dc|charger',
   ],
   when: parsed => inAndOut(parsed) !== undefined,
   takes: ['batteries', 'arrangement', 'systemVoltageV', 'ambientC'],

@@ -27,6 +27,7 @@ test.for<[string, unknown]>([
   ['the meter falls from 12.5 to 11.4 volts when the pump runs', undefined],
   ['fridge 60 W at 35% duty, station at 90%', undefined],
   ['Sid says 80%, I say 50%', undefined],
+  ['I’m at 38% and I’ve burned 11% since sundown, it’s 1:30 now', undefined],
 ])('two readings: %s', ([say, read]) => expect(readIn(say)).toEqual(read));
 
 describe('what went out between two readings', () => {
@@ -90,6 +91,7 @@ describe('what went in between two readings', () => {
       'solar only brought it from 70% to 74% today, 200ah, 160w panel whats wrong',
       [/^Too little/, /1\. Shade/],
     ],
+    ['monitor went from 40% to 100% in half an hour of sun. no way?? 80w panel', [/^Too fast to be true/]],
     ['lithium 13.2 before, 13.3 after driving 2 hours, dcdc working?', [/^Volts can’t tell on lithium/]],
   ])('%s', (say, lines) => {
     for (const line of lines) expect(told(say)).toMatch(line);
@@ -145,5 +147,7 @@ test.each([
     'we put in 20 Ah a day and take out 35, 120ah agm, how long will that last',
     /^15 Ah a day short.* about 4 days/,
   ],
+  ['sun gave us 33 and we burned 41 amp hours, 100ah lithium, how many days like that', /^8 Ah a day short/],
+  ['took 40 Ah out and put 25 Ah back in today, will it keep up', /^15 Ah a day short/],
   ['harvest was 50 ah yesterday, consumption 42 ah. are we ok?', /^It keeps up: 8 Ah a day to spare/],
 ])('net of what came in and went out: %s', (say, line) => expect(told(say)).toMatch(line));
