@@ -18,6 +18,6 @@ test.skipIf(process.env.WHOLE === 'yes')('one more text turns it to others', () 
 });
 
 test('a seed hangs on each text and where it ends', () => {
-  expect(seedOf('ab', 'c')).not.toBe(seedOf('a', 'bc'));
-  expect(seedOf('ab')).toBe(seedOf('ab'));
+  expect(seedOf(['ab', 'c'])).not.toBe(seedOf(['a', 'bc']));
+  expect(seedOf(['ab'])).toBe(seedOf(['ab']));
 });

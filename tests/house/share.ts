@@ -7,7 +7,7 @@ const isWhole = process.env.WHOLE === 'yes';
 export const draws = (few: number, many: number): number => (isWhole ? many : few);
 
 /** A number of 32 bits that stands for texts, and is another where any of them is. */
-export const seedOf = (...texts: readonly string[]): number => {
+export const seedOf = (texts: readonly string[]): number => {
   const hash = createHash('sha256');
   for (const text of texts) hash.update(text).update('\0');
   return hash.digest().readUInt32LE();
@@ -26,6 +26,6 @@ function stirred(seed: number, text: string): number {
  */
 export function shareOf(texts: readonly string[], oneIn: number): string[] {
   if (isWhole) return [...texts];
-  const seed = seedOf(...texts);
+  const seed = seedOf(texts);
   return texts.filter(text => stirred(seed, text) % oneIn === 0);
 }

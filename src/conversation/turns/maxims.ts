@@ -13,7 +13,7 @@ import { withoutAsking } from './asking-whether.ts';
 import { isBotCalled } from './called.ts';
 import { isOfMaxim, type MaximSide } from './disputes.ts';
 import { yesOrNo } from './side-words.ts';
-import { type Part, partsOf } from './sides.ts';
+import { type Part, partiesIn } from './sides.ts';
 
 // What people say of the trade ("concrete drains it"), each kept under its name with who said it, and asked about.
 
@@ -112,7 +112,7 @@ function heldIn(memory: Memory, message: Message, heard: Heard): HeldMaxim | und
   const from = personKey(message.from);
   const maxim = hasRigFigures(mentions) || isNumeric(heard) ? undefined : maximIn(rest);
   if (maxim) {
-    const parts = partsOf(memory, message, { ...recognised, words: asking.rest });
+    const parts = partiesIn(memory, message, { ...recognised, words: asking.rest });
     const said = parts.filter(({ isSaid }) => isSaid);
     const asked = wayOf(maxim, rest);
     const sides = sidesOf(maxim, said, asked);

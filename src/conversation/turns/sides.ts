@@ -64,7 +64,7 @@ function sayerAt(
 }
 
 /** "Bea says lithium and Cal says AGM": what each says; else the whole line, which its writer says. */
-export function partsOf(memory: Memory, message: Message, recognised: Recognised): Part[] {
+export function partiesIn(memory: Memory, message: Message, recognised: Recognised): Part[] {
   const written = wordsWritten(recognised);
   const end = written.findIndex((word, at) => at > 0 && appealing.has(word));
   const words = end < 0 ? written : written.slice(0, end);
@@ -124,7 +124,7 @@ export function sidesIn(memory: Memory, message: Message, heard: Heard, answer: 
     return undefined;
   if (/\d/.test(text.replace(/lifepo4/gi, ''))) return undefined;
   const { words } = heard.recognised;
-  const parts = partsOf(memory, message, heard.recognised);
+  const parts = partiesIn(memory, message, heard.recognised);
   const isReported = parts.some(({ isSaid }) => isSaid);
   if (text.includes('?') && !isReported) return undefined;
   const isToBot = words.some(word => bot.has(word)) && words.some(word => against.has(word));

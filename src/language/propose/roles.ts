@@ -1,6 +1,7 @@
 import type { Dimension } from '#quantity/units.ts';
 import type { Mention, MentionKind } from '../recognise/mention.ts';
 import { answersOf } from './answers.ts';
+import { ofLabel } from './label-slots.ts';
 import { slotsOfRuledOut } from './ruled-out.ts';
 import {
   alternatorCurrent,
@@ -220,13 +221,6 @@ const thingOrPlace: readonly number[] = [load, same, removed, place];
 const leadAcid: readonly number[] = [batteryChemistry];
 const rateSlots: Readonly<Record<string, readonly number[]>> = { allday: [loadHours], week: [duration] };
 const spanSlots: readonly number[] = [until, duration, loadHours, loadOnce, driving];
-
-/** Figures of a panel's label: its volts at work are nobody's, its amps size a cable at most. */
-const ofLabel: Readonly<Record<NonNullable<Mention['label']>, readonly number[]>> = {
-  'open volts': [solarOpenVolts],
-  'working volts': [],
-  amps: [cableCurrent],
-};
 
 /** The slots that a mention may fill, besides none. */
 export function slotsOf(m: Mention): readonly number[] {

@@ -18,8 +18,10 @@ export interface Scope {
 
 const isGenerator = (m: Mention): boolean =>
   (m.kind === 'charger' && m.key === 'generator') || m.text === 'generator';
+/** A thing by its name, but driving in a plan of days. */
+const isDrive = (m: Mention): boolean => m.text === 'drive';
 export const isLoad = (m: Mention): boolean =>
-  (m.kind === 'thing' && m.cls === 'thing') || m.kind === 'inverter' || m.kind === 'mains';
+  (m.kind === 'thing' && m.cls === 'thing' && !isDrive(m)) || m.kind === 'inverter' || m.kind === 'mains';
 
 /** What the words around a mention say its hours are of: a key, "load", or nothing. */
 export function topicOf(
@@ -65,7 +67,7 @@ export function topicBefore({ mentions, stops }: Scope, at: number): DayKey | un
     const m = present(mentions[i]);
     if (isHours(m)) return undefined;
     if (isGenerator(m)) return 'generatorH';
-    if (m.kind === 'word' && driveWords.has(m.text)) return 'drivingH';
+    if ((m.kind === 'word' && driveWords.has(m.text)) || isDrive(m)) return 'drivingH';
   }
   return undefined;
 }
