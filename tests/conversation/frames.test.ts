@@ -149,7 +149,7 @@ describe('why', () => {
 });
 
 describe('side talk after an answer', () => {
-  test.each(['ta', 'pfff', 'better', 'cheers mate, that will do'])(
+  test.each(['ta', 'pfff', 'oh good', 'cheers mate, that will do'])(
     '%s: silence, never the answer again',
     text => {
       const { last } = talk([anns, `ann: ${text}`]);

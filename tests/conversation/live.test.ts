@@ -15,7 +15,7 @@ describe('a level at a clock time', () => {
     // A monitor's current: 14 h of 4 A.
     ['100Ah lithium at 90%, -4 A, what % by 7am', 34, 'yes', undefined],
     // Into it: 3 h of 8 A.
-    ['100Ah lithium at 60%, +8 A, how full in 3 hours', 84, 'yes', undefined],
+    ['100Ah lithium at 60%, +8 A, what % in 3 hours', 84, 'yes', undefined],
   ] as const)('%s', (text, percent, verdict, before) => {
     const answer = ask(text, undefined, before ? [`kim: ${before}`] : []);
     expect(answer.intent).toBe('charge-level');

@@ -183,7 +183,7 @@ describe('a dispute stays open', () => {
     const { last } = chat([
       howLong,
       'Bea: 30 h easy',
-      'Cal: nah 12 h',
+      'Cal: nah 12h easy',
       other,
       'Eli: lovely sunset',
       'Fay: what cable for 20A over 4 m?',
@@ -197,7 +197,14 @@ describe('a dispute stays open', () => {
   });
 
   test('and each who argues is told of their own', () => {
-    const turns: Turn[] = [howLong, 'Bea: 30 h easy', 'Cal: nah 12 h', other, 'Eli: easy', 'Fay: no chance'];
+    const turns: Turn[] = [
+      howLong,
+      'Bea: 30 h easy',
+      'Cal: nah 12h easy',
+      other,
+      'Eli: easy',
+      'Fay: no chance',
+    ];
     expect(chat([...turns, 'Cal: bot?']).last.text).toMatch(/^Bea is closest/);
     expect(chat([...turns, 'Fay: bot?']).last.text).toMatch(/^You are right\. No/);
     expect(chat([...turns, 'Dot: bot?']).last.text).toMatch(/^Fay is right\. No/);

@@ -21,7 +21,7 @@ describe('a row that told figures speak against is not told', () => {
       /^No, more: .* is 310 W, about 11 A at 27 V/,
     ],
     [
-      'pwm controller says 17.5V 6A panel side, is that what goes into the battery?',
+      'controller reads 17.5V 6A from the panel, is that what’s going in the battery? its a pwm',
       /^About that: a PWM passes/,
     ],
     [
@@ -33,7 +33,7 @@ describe('a row that told figures speak against is not told', () => {
     ['fridge cuts out, it reads 12.7V at its plug while running', /^Its own cut-out is set too high/],
     ['heater wont start, 12.4V at its plug while it glows', /^Fuel or air/],
     ['kettle 700w trips the site breaker', /^Something leaks to earth/],
-    ['brighter lights with the engine on, 15.6V, normal?', /^Too high: 15.6 V/],
+    ['lights brighter with the engine running, 15.6V, is that normal?', /^Too high: 15.6 V/],
     ['heater still draws 10A after an hour, normal?', /^No: after the first minutes/],
     ['my parked car draws 30 milliamps, is that too much', /^Fine: 30 mA/],
     ['fell to 3.2 volts, did I kill my agm', /^Perhaps: at 3.2 V a cell may be dead/],

@@ -31,7 +31,7 @@ describe('a warm plug', () => {
     'anderson plug getting warm when the fridge is going, normal?',
     'the 50A plug is warm when charging from the car, normal?',
     'is it normal that the fridge socket is warm to touch',
-    'lead to the inverter gets hot at the lug',
+    'the lug on the inverter cable is hot',
   ])('%s', say => expect(told(say)).toMatch(/^No: heat means a loose, dirty or badly crimped joint/));
 
   test('barely warm is still told apart', () =>

@@ -176,7 +176,7 @@ test('“show the working” keeps the cautions of the answer', () => {
 });
 
 test('one of two readings that was picked is answered, also where nothing of it is sure', () => {
-  const talk = ['200W solar at 35° N in june, how much a day?'];
+  const talk = ['100Ah lithium at 60%, +8 A, how full in 3 hours'];
   const { intent, next } = answerTo(talk);
   expect(intent).toBe('unclear');
   for (const pick of next) expect(answerTo([...talk, pick]).intent, pick).not.toBe('none');

@@ -25,7 +25,7 @@ export const upkeepQuestions: readonly PlainQuestion[] = [
       'A flat lead-acid battery can freeze and split, so keep it full in the frost.',
       'Lithium may be used in the cold, but never charged below 0 °C.',
     ],
-    next: ['can I charge lithium in the cold?'],
+    next: ['how cold is too cold to charge lithium?'],
   },
   {
     name: 'hot-weather',

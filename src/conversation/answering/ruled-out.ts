@@ -76,6 +76,12 @@ const rulings: readonly Ruling[] = [
     isOut: isWithinCable,
     unless: set(heat, 'blow foil bypass-fuse always bigger #over-fuse'),
   },
+  // "What would you use then?" of a fuse just asked about shows nothing of its own.
+  {
+    code: 'bigger-fuse',
+    isOut: (_told, { concepts }) => [...concepts].every(concept => concept === 'need-it'),
+    unless: set(),
+  },
   {
     code: 'mixed-parallel',
     isOut: (_told, { byFacts }) => byFacts.includes('mixed-parallel'),
