@@ -144,6 +144,9 @@ function isAnswering({ talk }: Memory, { facts }: Heard, { from }: Message): boo
 export const isStrange = ({ issues, facts }: Heard): boolean =>
   issues.some(({ code }) => code === 'other-language') && Object.keys(facts).length === 0;
 
+/** So short, a line without a word that asks says nothing. */
+const mostWordless = 2;
+
 /** Whether nothing is said: talk among people, in which nobody is in danger. */
 export function isSilent(memory: Memory, read: Interpreted, message: Message): boolean {
   const { hazards, heard, intent } = read;
@@ -153,6 +156,8 @@ export function isSilent(memory: Memory, read: Interpreted, message: Message): b
   if (isAnswering(memory, heard, message)) return false;
   // What is read for sure as a question is one, though it tells nothing new; but a turn of somebody else's may be a joke of it.
   const isOfOther = read.frame !== undefined && read.frame.from !== personKey(message.from);
-  if (heard.certainty >= leastSure && !isOfOther && !intent.isArgument) return false;
+  // "Oh good" has no word that asks anything.
+  const isWordless = isReplay(read) && heard.words <= mostWordless && heard.cues.size === 0;
+  if (heard.certainty >= leastSure && !isOfOther && !intent.isArgument && !isWordless) return false;
   return isSideTalk(read, message) || isIdleRig(read, message) || isRemark(memory, read, message);
 }
