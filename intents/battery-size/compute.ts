@@ -61,7 +61,11 @@ function sizeIn(
 ): Sized {
   const told = facts.systemVoltageV ?? facts.batteries?.find(b => b.voltageV !== undefined)?.voltageV;
   const voltageV = nominalVoltage(told === undefined ? undefined : Math.max(12, told), chemistry);
-  const use = { ...useOf(facts, voltageV, setting.mainsV, setting.at), doAllRunOn: durationH <= 12 };
+  const use = {
+    ...useOf(facts, voltageV, setting.mainsV, setting.at),
+    doAllRunOn: durationH <= 12,
+    isOfDay: durationH >= 24,
+  };
   const assumptions = [
     ...bankAssumptions(
       { chemistry, isChemistryAssumed },

@@ -47,20 +47,25 @@ export function answerAmpacity(told: Facts, { parsed }: Pick<RequestContext, 'pa
   const capacity = `${verdict ? lead[verdict] : ''}${says}${wanted && `, and you want ${wanted}`}.`;
   const bundle = `Less where it is bundled, hot or in conduit${fuse ? `; the largest fuse for it is ${significant(fuse.ratingA)} A` : ''}.`;
   const isFarTold = far !== undefined && verdict !== 'no';
+  const most = far && (far.wanted || far.most);
   const [headline = '', ...lines] =
-    isFarTold && isFarAsked
+    isFarTold && most && isFarAsked
       ? [
-          `At most about ${metres(far.most.lengthM)} m one way: over that ${wanted} loses ${far.most.percent} % of ${significant(far.voltageV)} V on ${square}.`,
-          `For a fridge or charging stay within ${metres(far.good.lengthM)} m (${far.good.percent} %). The wire back is counted in.`,
+          `At most about ${metres(most.lengthM)} m one way: over that ${wanted} loses ${significant(most.percent)} % of ${significant(far.voltageV)} V on ${square}.`,
+          far.wanted
+            ? 'The wire back is counted in.'
+            : `For a fridge or charging stay within ${metres(far.good.lengthM)} m (${far.good.percent} %). The wire back is counted in.`,
           capacity,
           bundle,
         ]
       : [
           capacity,
           bundle,
-          isFarTold
-            ? `At ${wanted} it may be about ${metres(far.most.lengthM)} m long one way (${far.most.percent} % lost), or ${metres(far.good.lengthM)} m for ${far.good.percent} %.`
-            : 'How long it is sets the voltage drop: tell me the metres, one way, and I work that out too.',
+          isFarTold && far.wanted
+            ? `At ${wanted} it may be about ${metres(far.wanted.lengthM)} m long one way for ${significant(far.wanted.percent)} %.`
+            : isFarTold
+              ? `At ${wanted} it may be about ${metres(far.most.lengthM)} m long one way (${far.most.percent} % lost), or ${metres(far.good.lengthM)} m for ${far.good.percent} %.`
+              : 'How long it is sets the voltage drop: tell me the metres, one way, and I work that out too.',
         ];
   return {
     headline,
@@ -70,7 +75,9 @@ export function answerAmpacity(told: Facts, { parsed }: Pick<RequestContext, 'pa
       conductorArea: figure({ value: areaMm2, low: areaMm2, high: areaMm2 }, 'mm²'),
       ampacity: figure(carries, 'A'),
       ...(far && {
-        length: figure({ value: far.most.lengthM, low: far.good.lengthM, high: far.most.lengthM }, 'm'),
+        length: far.wanted
+          ? figure({ value: far.wanted.lengthM, low: far.wanted.lengthM, high: far.wanted.lengthM }, 'm')
+          : figure({ value: far.most.lengthM, low: far.good.lengthM, high: far.most.lengthM }, 'm'),
       }),
     },
     working,

@@ -231,12 +231,13 @@ function squareBeside(areaMm2: number, about: Parameters<typeof dropOn>[1]) {
 }
 
 /** How far, one way (m), a conductor carries a current (A) until it loses so much of a circuit's volts. */
-function farthest(conductor: Conductor, currentA: number, voltageV: number) {
+function farthest(conductor: Conductor, currentA: number, voltageV: number, wantedPercent?: number) {
   const values = likelyOf(conductorAssumptions(conductor));
   const { percent } = dropOn(conductor, { lengthM: 1, currentA, continuousA: currentA, voltageV }, values);
   const { low, high } = dropLimits.general;
   return {
     voltageV,
+    wanted: wantedPercent && { percent: wantedPercent, lengthM: wantedPercent / percent },
     good: { percent: low, lengthM: low / percent },
     most: { percent: high, lengthM: high / percent },
   };
@@ -263,7 +264,9 @@ export function computeAmpacity(facts: Facts): {
   return {
     areaMm2: conductor.areaMm2,
     carries: { ...figures.carries, high },
-    ...(wantedA && { far: farthest(conductor, wantedA, circuitVoltage(facts)) }),
+    ...(wantedA && {
+      far: farthest(conductor, wantedA, circuitVoltage(facts), facts.cable?.dropLimitPercent),
+    }),
     fuse: largestFuseOn(conductor, likely),
     working: () => trace.steps.map(printStep),
   };

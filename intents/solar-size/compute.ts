@@ -31,7 +31,7 @@ export function computeSolarSize(facts: SolarSizeFacts, setting: SunSetting): So
   const bank = bankIn(facts);
   const sun = sunOf(facts, setting.at);
   const voltageV = nominalVOf(facts, bank, sun);
-  const use = useOf(facts, voltageV, setting.mainsV, setting.at);
+  const use = { ...useOf(facts, voltageV, setting.mainsV, setting.at), isOfDay: true };
   const told = facts.batteries?.find(b => b.chemistry)?.chemistry;
   const chemistry = bank?.chemistry ?? told ?? 'agm';
   const panel = { ...sun, nominalVoltageV: voltageV, chemistry };

@@ -39,7 +39,7 @@ export const jobQuestions: readonly PlainQuestion[] = [
     hasAnyFigures: true,
     spots: [
       'what buy|get first do|should|to -or -more -charge',
-      'battery_first|panel_first|solar_first -bigger -more -another -second -upgrade -have -connect* -plug* -controller -hook* -wire* -take* -flat -charge -straight -does -fridge',
+      'battery_first|panel_first|solar_first -thing -volts -bigger -more -another -second -upgrade -have -connect* -plug* -controller -hook* -wire* -take* -flat -charge -straight -does -fridge',
       'where_do_i_start|where_do_we_start|where_to_start buy|budget|bucks|money|gear|fridge|setup|set_up -teach -learn',
     ],
     says: 'First the battery, with its fuse and something to charge it; solar and the rest can follow.',

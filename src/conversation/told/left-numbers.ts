@@ -46,12 +46,12 @@ const counted: ReadonlySet<string | undefined> = new Set([
   'temperature',
 ]);
 
-/** Whether a person might take the amount for counted: a figure of gear, of the air, a height. Not a price, a time or a way. */
-function isOfGear({ kind, dimension, unit, value }: Mention): boolean {
+/** Whether a person might take the amount for counted: a figure of gear, of the air, a height. Not a price, a time, a way or litres. */
+function isOfGear({ kind, dimension, value }: Mention): boolean {
   if (kind !== 'amount') return false;
   if (dimension === 'voltage') return !nominalV.has(value);
   if (dimension === 'length') return value >= heightM.least && value <= heightM.most;
-  return counted.has(dimension) || unit === 'L';
+  return counted.has(dimension);
 }
 
 /** Whether another number is the same, but for how exactly it was told. */
