@@ -78,12 +78,14 @@ function unusedFacts({ intent, facts, heard, setting }: Interpreted, full: Worke
 /** What a warning speaks of is not left out, whatever the sum does with it: lithium, and how cold it is. */
 const spokenOf: ReadonlySet<unknown> = new Set(['chemistry', 'ambientC']);
 
-/** What of gear goes without saying: its name or kind alone, how large a fridge is, how good an inverter's wave. */
-const unsaidOfGear: ReadonlySet<unknown> = new Set(['name', 'kind', 'volumeL', 'wave']);
+/** What of gear goes without saying: its name or kind alone, and how large a fridge is. */
+const unsaidOfGear: ReadonlySet<unknown> = new Set(['name', 'kind', 'volumeL']);
 
 /** What goes without saying: the trade's 12 V, and what changes no sum. */
 const goesUnsaid = ({ path, value }: ToldFact): boolean =>
-  (path[0] === 'systemVoltageV' && value === nominalV) || (path.length > 1 && unsaidOfGear.has(path.at(-1)));
+  (path[0] === 'systemVoltageV' && value === nominalV) ||
+  value === 'pure-sine' ||
+  (path.length > 1 && unsaidOfGear.has(path.at(-1)));
 const nominalV = 12;
 
 /** What was told and is no part of the sum, numbers that are no fact among it. A fault has no sum. */
