@@ -47,7 +47,9 @@ export function triesOf(take: (intent: IntentName, facts: Stated) => Taken): Tri
     const { taken, whole } = tryOut(intent, facts);
     if (!whole || taken.lent.length > 0 || taken.hazards.length > 0) return undefined;
     const { figures, cautions, headline } = whole.reply;
-    return figures && !cautions?.length ? headline : undefined;
+    // What asks back itself has no figure.
+    const isWorkedOut = figures !== undefined && Object.keys(figures).length > 0;
+    return isWorkedOut && !cautions?.length ? headline : undefined;
   };
   return {
     answerOf: (intent, facts) => tryOut(intent, facts).whole?.reply.headline,
