@@ -4,6 +4,7 @@ import type { Memory } from '../memory.ts';
 import type { Message } from '../message.ts';
 import { betweenRivals } from '../whose/rivals.ts';
 import { withOwner } from '../whose/whose.ts';
+import { withAnother } from './another.ts';
 import { asDriven } from './as-driven.ts';
 import { asPut } from './as-put.ts';
 import { answeringBack } from './asked-back.ts';
@@ -21,5 +22,5 @@ export function asMeant(memory: Memory, message: Message, read: Heard): Heard {
   const argued = withoutDispute(memory, message, whose);
   const own = answeringBack(memory, message, asDriven(argued));
   const turn = ofThem(memory, message, asPut(ofTheirs(memory, message, own)));
-  return forSelf(memory, message, putBack(memory, message, turn));
+  return forSelf(memory, message, putBack(memory, message, withAnother(memory, message, turn)));
 }
