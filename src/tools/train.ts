@@ -9,7 +9,7 @@ import { everyNth, groupsToFit } from './train/groups.ts';
 const help = `Usage: npm run train [-- --sample N [--out FILE]] [-- --check]
 
 Fits the reader to the labelled messages: writes src/language/words/learned.json, then
-src/language/decide/weights.bin. The same messages and code always give the same files. About a quarter of an hour.
+src/language/decide/weights.bin. The same messages and code always give the same files. About an hour on two cores, with 16 GB of memory.
   --sample N   only every N-th group, to try something: the project's files stay as they are
   --out FILE   where the weights of a sample go; measure them with npm run reading -- --weights FILE
   --check      only tells whether the weights belong to the messages and the code (exit 1 if not)
