@@ -41,11 +41,18 @@ function overBattery({ figures = {} }: Reply, facts: Stated): string | undefined
   const worked = figures.batteryCurrent?.value;
   const drawn = typeof worked === 'number' ? worked : drawA(facts);
   if (drawn <= limit) return undefined;
-  return english.say(
-    'over-limit',
-    'about {amps} A is more than the {limit} A your battery gives, so it cuts out.',
-    { amps: amps(drawn), limit: english.significant(limit) },
-  );
+  const gaps = { amps: amps(drawn), limit: english.significant(limit) };
+  return facts.batteries?.every(({ chemistry }) => chemistry === 'lfp')
+    ? english.say(
+        'over-bms',
+        'about {amps} A is more than the {limit} A that the battery’s BMS lets through, so it cuts out.',
+        gaps,
+      )
+    : english.say(
+        'over-limit',
+        'about {amps} A is more than the {limit} A your battery gives, so it cuts out.',
+        gaps,
+      );
 }
 
 /** A cable, a fuse or a lighter socket that less than what is told goes through. */
