@@ -65,7 +65,8 @@ interface Moment {
   readonly isRough: boolean;
 }
 
-function hourOf(word: string): number | undefined {
+/** An hour of the clock told small: "7am", "5:40am", "17:30", "sunrise"; undefined where it is none. */
+export function hourOfClock(word: string): number | undefined {
   if (Object.hasOwn(dayTimes, word)) return dayTimes[word];
   const [, hour, minutes = '0', half] = onClock.exec(word) ?? [];
   if (hour === undefined) return undefined;
@@ -77,7 +78,7 @@ function hourOf(word: string): number | undefined {
 export const hourNamed = (told: string): number | undefined =>
   told
     .split(' ')
-    .map(hourOf)
+    .map(hourOfClock)
     .find(hour => hour !== undefined);
 
 /** The times of day that a message names, in their order; "7 this morning" is one. */

@@ -5,6 +5,7 @@ import { isSpotted } from '#intents/spotting.ts';
 import { plain } from '#quantity/round.ts';
 import type { Interpreted } from '../interpret.ts';
 import { personKey } from '../kept/recall.ts';
+import { rigOf } from '../kept/remembered.ts';
 import type { Frame, Memory } from '../memory.ts';
 import { isPair } from '../turns/lean.ts';
 import { asksWhatItChanges, type SideAsked, sideAskedIn } from '../turns/side-asked.ts';
@@ -93,8 +94,7 @@ function changedLine(both: Both, { heard }: Interpreted): string {
 }
 
 /** Whose the answer is, as its asker is told. */
-const whose = (frame: Frame, isOwn: boolean): string =>
-  isOwn ? 'yours' : `${sentence(frame.owner ?? frame.from)}’s`;
+const whose = (frame: Frame, isOwn: boolean): string => (isOwn ? 'yours' : `${sentence(rigOf(frame))}’s`);
 
 /** How two people's answers differ. */
 function rivalsLine(both: Both, [own, other]: readonly [string, string]): string {
@@ -117,7 +117,7 @@ const under = (reply: Reply, line: string): Reply => ({
 /** Questions that somebody's answer stood for, the latest of each person; not those that wait for something. */
 function latestOf({ frames }: Memory, intent: string): Frame[] {
   const of = frames.filter(frame => frame.asked === undefined && isPair(frame.intent, intent));
-  return [...new Map(of.map(frame => [frame.owner ?? frame.from, frame])).values()];
+  return [...new Map(of.map(frame => [rigOf(frame), frame])).values()];
 }
 
 /** How the answer of the asker differs from somebody else's: whom they name, else the last one. */
@@ -125,15 +125,14 @@ function rivals(memory: Memory, { heard, intent, answerTo }: Interpreted, from: 
   const me = personKey(from);
   const all = latestOf(memory, intent.name);
   const named = heard.owners.map(personKey);
-  const isNamed = (frame: Frame): boolean => named.includes(frame.owner ?? frame.from);
-  const others = all.filter(frame => (frame.owner ?? frame.from) !== me);
+  const isNamed = (frame: Frame): boolean => named.includes(rigOf(frame));
+  const others = all.filter(frame => rigOf(frame) !== me);
   const other = others.findLast(isNamed) ?? others.at(-1);
-  const own =
-    all.find(frame => (frame.owner ?? frame.from) === me) ?? others.findLast(frame => frame !== other);
+  const own = all.find(frame => rigOf(frame) === me) ?? others.findLast(frame => frame !== other);
   if (!own || !other || own.intent !== other.intent) return undefined;
   const [mine, theirs] = [answerTo(own), answerTo(other)];
   const both = mine && theirs && bothOf(mine, theirs, own);
-  const names = [own, other].map(frame => whose(frame, (frame.owner ?? frame.from) === me));
+  const names = [own, other].map(frame => whose(frame, rigOf(frame) === me));
   return both && rivalsLine(both, names as [string, string]);
 }
 

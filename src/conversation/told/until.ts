@@ -1,17 +1,8 @@
-import { dayTimes, weekdays } from '#language/words/en/calendar.ts';
+import { hourOfClock } from '#intents/moments.ts';
+import { weekdays } from '#language/words/en/calendar.ts';
 
-const halves = /^(\d{1,2})(?::(\d\d))?(am|pm)?$/;
 /** A day without a time of it: to the middle of it. */
 const noon = 12;
-
-/** An hour of the clock told small: "7am", "5:40am", "17:30", "sunrise"; undefined where it is none. */
-function hourOf(word: string): number | undefined {
-  if (Object.hasOwn(dayTimes, word)) return dayTimes[word];
-  const [, hour, minutes = '0', half] = halves.exec(word) ?? [];
-  if (hour === undefined) return undefined;
-  const plain = half === undefined ? Number(hour) : (Number(hour) % 12) + (half === 'pm' ? 12 : 0);
-  return plain + Number(minutes) / 60;
-}
 
 const isOfEitherHalf = (word: string): boolean => /^(?:[1-9]|1[0-2]):\d\d$/.test(word);
 
@@ -25,7 +16,7 @@ export function hoursUntil(until: string, at: Date, longitudeDeg = 0): number | 
   const today = (at.getUTCDay() + 6 + Math.floor(now / 24)) % 7;
   const clock = ((now % 24) + 24) % 24;
   const words = until.toLowerCase().split(' ');
-  const hours = words.map(hourOf).filter(hour => hour !== undefined);
+  const hours = words.map(hourOfClock).filter(hour => hour !== undefined);
   const day = words.map(word => weekdays[word]).find(one => one !== undefined);
   const isTomorrow = words.includes('tomorrow');
   if (hours.length === 0 && day === undefined && !isTomorrow) return undefined;

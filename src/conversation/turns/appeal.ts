@@ -36,7 +36,7 @@ const isAppeal = (memory: Memory, { from }: Message, { recognised: { words } }: 
   isAppealing(words) && disputeOf(memory, from) !== undefined;
 
 /** As sure as if it had been read so: its words are the talk's own. */
-const plainly = { owner: undefined, options: [], issues: [], certainty: 1, probability: 1 } as const;
+export const plainly = { owner: undefined, options: [], issues: [], certainty: 1, probability: 1 } as const;
 
 /**
  * A message that takes a side in the talk of a group, or asks who is right: kept in silence, or settled where it is

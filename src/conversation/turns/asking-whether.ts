@@ -13,6 +13,8 @@ isnt that right,isnt that so,isnt that true,isnt it true that,isnt it true`
     .split(/,\n?/)
     .map(phrase => phrase.trim().split(' '))
     .sort((a, b) => b.length - a.length);
+/** The phrases by the word that they open with, longest first. */
+const openedBy = Map.groupBy(phrases, ([first]) => first);
 
 /** Words that ask so where a message ends in them. */
 const last: ReadonlySet<string> = new Set(
@@ -42,7 +44,7 @@ export function withoutAsking(words: readonly string[]): {
 } {
   const rest = [...words];
   for (const [at] of words.entries()) {
-    const phrase = phrases.find(one => isAt(rest, at, one));
+    const phrase = openedBy.get(rest[at])?.find(one => isAt(rest, at, one));
     if (phrase) rest.fill('', at, at + phrase.length);
   }
   const end = rest.findLastIndex(word => isSpoken(word) && word !== 'bot');

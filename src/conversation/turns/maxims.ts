@@ -7,7 +7,7 @@ import type { Heard } from '../hear.ts';
 import { personKey } from '../kept/recall.ts';
 import type { Memory } from '../memory.ts';
 import type { Message } from '../message.ts';
-import { isAppealing } from './appeal.ts';
+import { isAppealing, plainly } from './appeal.ts';
 import { isAsking as isAskingLine } from './asking.ts';
 import { withoutAsking } from './asking-whether.ts';
 import { isBotCalled } from './called.ts';
@@ -103,10 +103,14 @@ const asksOrOwns = (heard: Heard): boolean =>
   isAskingLine(heard) || heard.recognised.words.some(word => own.has(word));
 
 /** The maxim that a message speaks of, and who takes which side of it there. */
-function heldIn(memory: Memory, message: Message, heard: Heard): HeldMaxim | undefined {
+function heldIn(
+  memory: Memory,
+  message: Message,
+  heard: Heard,
+  asking: ReturnType<typeof withoutAsking>,
+): HeldMaxim | undefined {
   const { recognised } = heard;
   const { words, mentions } = recognised;
-  const asking = withoutAsking(words);
   const { isAsking } = asking;
   const rest = withoutOpening(asking.rest);
   const from = personKey(message.from);
@@ -143,17 +147,10 @@ function openIn(memory: Memory, at: number): HeldMaxim | undefined {
   return { name: last.maxim, sides };
 }
 
-/** As sure as if it had been read so: its words are the talk's own. */
-const plainly = {
-  owner: undefined,
-  options: [],
-  issues: [],
-  claims: [],
-  certainty: 1,
-  probability: 1,
-} as const;
+/** Of the trade nobody claims a figure. */
+const unclaimed = { ...plainly, claims: [] } as const;
 const asked = {
-  ...plainly,
+  ...unclaimed,
   intent: 'settle',
   facts: {},
   removed: [],
@@ -168,8 +165,9 @@ const asked = {
 export function withMaxim(memory: Memory, message: Message, heard: Heard): Heard {
   if (heard.forgetting || heard.undo || heard.isPicked || message.onto) return heard;
   const { words } = heard.recognised;
-  const { rest, isAsking } = withoutAsking(words);
-  const held = heldIn(memory, message, heard);
+  const asking = withoutAsking(words);
+  const { rest, isAsking } = asking;
+  const held = heldIn(memory, message, heard, asking);
   const isCall = isAppealing(words);
   if (!held) {
     const isAlone = isCall || (isAsking && rest.filter(isSpoken).every(word => word === 'bot'));
@@ -183,7 +181,7 @@ export function withMaxim(memory: Memory, message: Message, heard: Heard): Heard
   if (message.kind !== 'group' || held.sides.length === 0) return heard;
   const isRejoinder = held.asked === undefined || isHeldByOther(memory, message, held.name);
   return isRejoinder || heard.intent === 'unclear'
-    ? { ...heard, ...plainly, intent: 'none', held }
+    ? { ...heard, ...unclaimed, intent: 'none', held }
     : { ...heard, held };
 }
 

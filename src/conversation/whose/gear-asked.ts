@@ -90,11 +90,12 @@ const namesGear = (mentions: readonly Mention[]): boolean =>
 function askedIn(memory: Memory, message: Message, heard: Heard): GearAsked | undefined {
   const { mentions, words } = heard.recognised;
   const from = personKey(message.from);
-  const key = (who: string): string => (who === from ? ownKey(message.from, message.kind) : who);
+  const toldBy = (who: string): Rig | undefined =>
+    gearOf(memory, who, who === from ? ownKey(message.from, message.kind) : who);
   const knownOf = (who: string): GearOf => ({
     who,
     isOwn: who === from,
-    gear: partOf(gearOf(memory, who, key(who)) ?? {}, mentions),
+    gear: partOf(toldBy(who) ?? {}, mentions),
   });
   if (isSpotted(words, ofSum)) return undefined;
   const people = [...new Set([...peopleIn(memory), from])];
@@ -117,8 +118,9 @@ function askedIn(memory: Memory, message: Message, heard: Heard): GearAsked | un
     .find(who => who !== undefined && who !== from);
   const isOwn = words.some(word => selves.has(word));
   const who = named ?? (isOwn ? from : undefined);
-  if (who === undefined || gearOf(memory, who, key(who)) === undefined) return undefined;
-  const rest = { who, isOwn: who === from, gear: gearOf(memory, who, key(who)) ?? {} };
+  const gear = who === undefined ? undefined : toldBy(who);
+  if (who === undefined || gear === undefined) return undefined;
+  const rest = { who, isOwn: who === from, gear };
   return { how: 'of', found: [knownOf(who)], rest };
 }
 
