@@ -12,7 +12,7 @@ const linesOf = (path: string): Line[] =>
     .split('\n')
     .flatMap((text, i) => (text === '' ? [] : [{ where: `${path}:${i + 1}`, value: JSON.parse(text) }]));
 
-const whole = files('tests/messages/*.jsonl');
+const whole = [...files('tests/messages/*.jsonl'), ...files('tests/messages/dangers/*.jsonl')];
 const partial = files('tests/messages/partial/*.jsonl');
 // Nobody reads closed groups: that their ids are no others' is all that is looked at.
 const closed = files('tests/messages/closed/*.jsonl');

@@ -2,6 +2,7 @@ import { type PlanDay, planOf, withoutZeros, withZeros } from '../propose/plans.
 import type { Mention } from '../recognise/mention.ts';
 import { assemble, type Stated } from './assemble.ts';
 import { certainty, certaintyFeatures, readingSigns } from './certainty.ts';
+import { dangersAsMessage, dangersBy } from './dangers.ts';
 import { scratch } from './feature-list.ts';
 import { type Frame, frameOf, type TalkContext } from './frame.ts';
 import { largest, MessageScores, meaningFeatures } from './message.ts';
@@ -41,6 +42,8 @@ const width = 6;
 const mostQuestions = 4;
 /** A reading less likely than this share of the likeliest is not weighed as a whole: it would hardly come first. */
 const leastOfBest = 0.01;
+/** The second is, however unlikely: who asks why is told what came second. */
+const leastRanked = 2;
 
 /** Readings that state the same. */
 interface Alike {
@@ -67,7 +70,7 @@ function ranked(model: Model, frame: Frame, all: readonly Merged[]): readonly Me
   const { ranker } = model;
   if (!ranker) return all;
   const least = all[0]!.p * leastOfBest;
-  const top = all.slice(0, mostRanked).filter(({ p }) => p >= least);
+  const top = all.slice(0, mostRanked).filter(({ p }, place) => place < leastRanked || p >= least);
   const scores = top.map(({ of, outcome, own, question }) => {
     of.wholes ??= new ReadingScores(ranker, frame, of.state, of.stated);
     return of.wholes.with(model.intentNames[outcome]!, Math.log(own / question), Math.log(question));
@@ -148,7 +151,8 @@ export function decide(
   text = '',
 ): Decision {
   const plain = frameOf(mentions, context);
-  const scores = new MessageScores(model, plain, meaningFeatures(text, context.meant));
+  const meanings = meaningFeatures(text, context.meant);
+  const scores = new MessageScores(model, plain, meanings);
   const frame: Frame = { ...plain, questions: scores.firstQuestions() };
   const all = ranked(
     model,
@@ -157,8 +161,9 @@ export function decide(
   );
   const sum = all.reduce((s, o) => s + o.p, 0) || 1;
   const best = all[0]!;
-  const danger = shares(model.message, best.of.units, ...headOf(model, 'hazards'));
-  const harmless = danger[model.hazardNames.length]!;
+  const asMessage = dangersAsMessage(model, best.of.units);
+  const harmless = asMessage[model.hazardNames.length]!;
+  const danger = dangersBy(model, { frame: plain, stated: best.of.stated, text, meanings, asMessage });
   const asked = apart(model.message, best.of.units, headOf(model, 'intents'), best.outcome);
   const signs = certaintyFeatures(
     best.p / sum,

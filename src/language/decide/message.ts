@@ -1,6 +1,7 @@
 import { featuresOf, meaningOf } from '../hazards/features.ts';
 import type { Mention } from '../recognise/mention.ts';
 import type { Stated } from './assemble.ts';
+import { dangersAsMessage, dangersBy } from './dangers.ts';
 import { scratch } from './feature-list.ts';
 import { type Frame, frameOf } from './frame.ts';
 import { hashText, mix } from './hash.ts';
@@ -103,7 +104,9 @@ export function dangersAlone(
   mentions: readonly Mention[],
   text: string,
 ): ReadonlyMap<string, number> {
-  const units = new MessageScores(model, frameOf(mentions), meaningFeatures(text)).unitsOf({});
-  const p = shares(model.message, units, ...headOf(model, 'hazards'));
+  const frame = frameOf(mentions);
+  const meanings = meaningFeatures(text);
+  const asMessage = dangersAsMessage(model, new MessageScores(model, frame, meanings).unitsOf({}));
+  const p = dangersBy(model, { frame, stated: {}, text, meanings, asMessage });
   return new Map(model.hazardNames.map((name, k) => [name, p[k]!]));
 }

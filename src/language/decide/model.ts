@@ -28,6 +28,8 @@ export interface Model {
    * what they state, the danger that it shows (the last outcome is none).
    */
   readonly message: Net;
+  /** Of the danger alone, by pairs of meanings too; absent while the rest is learned. */
+  readonly dangers?: Net;
   readonly intentNames: readonly string[];
   readonly hazardNames: readonly string[];
   /** Weighs whole readings; absent while it is learned. */

@@ -26,6 +26,8 @@ interface Header {
 
 const newLine = 10;
 const nets = ['slots', 'supply', 'plans', 'message'] as const;
+/** Those that a model has, with the one that is fitted last. */
+const netsOf = ({ dangers }: Pick<Model, 'dangers'>) => (dangers ? ([...nets, 'dangers'] as const) : nets);
 
 /** A model as bytes. */
 export function writeModel(model: Model, fingerprint: string): Buffer {
@@ -49,13 +51,15 @@ export function writeModel(model: Model, fingerprint: string): Buffer {
   put('message', model.message.features);
   if (model.ranker) put('ranker', model.ranker.features);
   if (model.doubts) put('doubts', model.doubts);
+  if (model.dangers) put('dangers', model.dangers.features);
   const round = (values: Float32Array | Float64Array): number[] =>
     Array.from(values, v => Math.round(v * 1e4) / 1e4);
   const dense: Record<string, number[]> = {};
-  for (const name of nets) {
-    dense[`${name}.bias`] = round(model[name].bias);
-    dense[`${name}.out`] = round(model[name].out);
-    dense[`${name}.outBias`] = round(model[name].outBias);
+  const all = netsOf(model).map(name => [name, model[name]!] as const);
+  for (const [name, { bias, out, outBias }] of all) {
+    dense[`${name}.bias`] = round(bias);
+    dense[`${name}.out`] = round(out);
+    dense[`${name}.outBias`] = round(outBias);
   }
   const header: Header = {
     fingerprint,
@@ -65,7 +69,7 @@ export function writeModel(model: Model, fingerprint: string): Buffer {
     logs: model.ranker?.logs,
     tables,
     dense,
-    members: Object.fromEntries(nets.map(name => [name, model[name].members])),
+    members: Object.fromEntries(all.map(([name, { members }]) => [name, members])),
   };
   return Buffer.concat([Buffer.from(`${JSON.stringify(header)}\n`), ...parts]);
 }
@@ -92,7 +96,7 @@ export function readModel(bytes: Buffer): Model {
     );
     at += rows * size;
   }
-  const net = (name: (typeof nets)[number]): Net => ({
+  const net = (name: (typeof nets)[number] | 'dangers'): Net => ({
     features: tables[name]!,
     bias: Float64Array.from(header.dense[`${name}.bias`]!),
     out: Float64Array.from(header.dense[`${name}.out`]!),
@@ -105,6 +109,7 @@ export function readModel(bytes: Buffer): Model {
     supply: net('supply'),
     plans: net('plans'),
     message: net('message'),
+    ...(tables.dangers && { dangers: net('dangers') }),
     hazardNames: header.hazards,
     certainty: header.certainty,
     ...(header.logs && {

@@ -4,9 +4,16 @@ import { codeOf, needsOf, root } from './files.ts';
 
 /** Folders of labelled messages that the weights are fitted to. */
 export const messageFolders = ['tests/messages', 'tests/messages/partial'] as const;
+/** Labelled messages of dangers and of what looks like them: of these only the net of dangers learns. */
+export const dangerFolder = 'tests/messages/dangers';
 
 /** Where fitting starts: everything that these need is part of what the weights belong to. */
-const starts = ['src/tools/train/words.ts', 'src/tools/train/whole.ts', 'src/language/decide/weights.ts'];
+const starts = [
+  'src/tools/train/words.ts',
+  'src/tools/train/whole.ts',
+  'src/tools/train/fit-dangers.ts',
+  'src/language/decide/weights.ts',
+];
 /** Written by fitting, or of no weight for it. */
 const isOwn = (path: string): boolean => path.endsWith('.bin');
 
@@ -21,7 +28,7 @@ export function digest(parts: readonly (readonly [name: string, content: string]
 }
 
 const messageFiles = (): string[] =>
-  messageFolders.flatMap(folder =>
+  [...messageFolders, dangerFolder].flatMap(folder =>
     readdirSync(new URL(folder, root))
       .filter(name => name.endsWith('.jsonl'))
       .map(name => `${folder}/${name}`)

@@ -63,7 +63,7 @@ const tick = (() => {
 })();
 
 /** Dangers are rare: each counts for more than a harmless message. */
-const dangerWeight = 2;
+export const dangerWeight = 2;
 
 /** What a wording teaches of itself as a whole, by its words alone and by what they state. */
 function examplesOf(w: Wording, names: readonly string[], model: Model | undefined): readonly Example[] {

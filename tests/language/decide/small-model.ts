@@ -6,7 +6,7 @@ import { hazardCodes } from '../../../src/rig/hazard-codes.ts';
 const units = 2;
 
 /** A net that knows no feature: each outcome weighs what `biases` says. */
-const net = (outcomes: number, biases: Readonly<Record<number, number>> = {}): Net => ({
+export const net = (outcomes: number, biases: Readonly<Record<number, number>> = {}): Net => ({
   features: Table.of(new Map(), new Float32Array(0), units),
   bias: new Float32Array(units),
   out: new Float32Array(outcomes * units),

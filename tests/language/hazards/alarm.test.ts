@@ -3,7 +3,7 @@ import { alarmed } from '#language/hazards/alarm.ts';
 import type { HazardCode } from '#rig/hazard-codes.ts';
 
 test.for<[name: string, p: Partial<Record<HazardCode, number>>, concepts: string[], codes: HazardCode[]]>([
-  ['nothing likely', { gas: 0.05, 'no-fuse': 0.05 }, ['gas-word', 'fuse'], []],
+  ['nothing likely', { gas: 0.04, 'no-fuse': 0.04 }, ['gas-word', 'fuse'], []],
   ['likely, with a word that shows it', { 'mixed-parallel': 0.25 }, ['old'], ['mixed-parallel']],
   ['likely, and no word shows it', { 'mixed-parallel': 0.25 }, ['lithium'], []],
   [
@@ -13,14 +13,14 @@ test.for<[name: string, p: Partial<Record<HazardCode, number>>, concepts: string
     ['mixed-parallel'],
   ],
   ['less likely, without a word that shows it', { 'carbon-monoxide': 0.5 }, ['sleep'], []],
-  ['likely as a whole, and no one danger of them', { gas: 0.07, 'no-fuse': 0.07 }, ['fuse', 'gas-word'], []],
-  ['hardly likely, with a word that shows it', { 'no-fuse': 0.16 }, ['fuse'], ['no-fuse']],
-  ['as likely an emergency, which takes the whole answer', { gas: 0.16 }, ['gas-word'], []],
+  ['likely as a whole, and no one danger of them', { gas: 0.05, 'no-fuse': 0.05 }, ['fuse', 'gas-word'], []],
+  ['hardly likely, with a word that shows it', { 'no-fuse': 0.1 }, ['fuse'], ['no-fuse']],
+  ['as likely an emergency, which takes the whole answer', { gas: 0.1 }, ['gas-word'], []],
   ['an emergency likelier than that', { gas: 0.21 }, ['gas-word'], ['gas']],
   ['two at once', { 'no-fuse': 0.6, 'over-current': 0.2 }, ['fuse', 'inverter'], ['no-fuse', 'over-current']],
   [
     'an emergency beside it must be likelier',
-    { 'no-fuse': 0.6, gas: 0.2 },
+    { 'no-fuse': 0.6, gas: 0.14 },
     ['fuse', 'gas-word'],
     ['no-fuse'],
   ],
