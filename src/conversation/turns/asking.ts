@@ -29,7 +29,7 @@ const before: ReadonlySet<string> = new Set(
 export function opensAsking({ recognised: { words } }: Heard): boolean {
   const spoken = words.filter(word => !before.has(word));
   // It opens the text, or stands behind a sign.
-  const isFirst = (at: number): boolean => at === 0 || /^[^\p{L}\p{N}]/u.test(present(spoken[at - 1]));
+  const isFirst = (at: number): boolean => at === 0 || /^[^\p{L}\p{N}%°]/u.test(present(spoken[at - 1]));
   return spoken.some((word, at) => askingFirst.has(word) && spoken[at + 1] !== 'be' && isFirst(at));
 }
 
