@@ -4,9 +4,9 @@ import { present } from '#basics/present.ts';
 import type { HeldMaxim, RequestContext, SideTaken } from '../intent.ts';
 import { settleAsides } from './asides-table.ts';
 import { nameOf } from './claims.ts';
-import { answerDepth, depthMaxim } from './depth.ts';
 import { maximNamed } from './maxims.ts';
 import type { Maxim } from './maxims-table.ts';
+import { answerDepth, depthMaxim } from './subjects/depth.ts';
 
 /** What is said of a maxim, here or in the row of what is commonly known. */
 function wordsOf({ says, why, cautions, next, aside }: Maxim): Omit<Reply, 'verdict'> {

@@ -1,5 +1,5 @@
 import type { HeldMaxim, SideTaken } from '#intents/intent.ts';
-import { type DepthClaim, depthMaxim, depthOf, depthSaid, isMild } from '#intents/settle/depth.ts';
+import { type DepthClaim, depthMaxim, depthOf, depthSaid, isMild } from '#intents/settle/subjects/depth.ts';
 import { isSpotted } from '#intents/spotting.ts';
 import type { Recognised } from '#language/recognise/recognise.ts';
 import { type Chemistry, chemistries } from '#rig/rig.ts';
@@ -37,18 +37,35 @@ const hasOtherFigures = ({ mentions }: Recognised): boolean =>
       (rigDimensions.has(dimension) || (dimension === 'voltage' && !nominalV.has(value))),
   ) || mentions.filter(({ dimension }) => dimension === 'time').length > 1;
 
-/** The kind of battery that is named; null where several are. */
-function kindNamed({ mentions }: Recognised): Chemistry | 'any' | null | undefined {
-  const named = mentions.flatMap(({ kind, key }) => (kind === 'chemistry' ? [key] : []));
-  const kinds = [...new Set(named)];
+/** The kind of battery that is named, between some places where so wanted; null where several are. */
+function kindNamed(
+  { mentions }: Recognised,
+  first = 0,
+  end = Number.POSITIVE_INFINITY,
+): Chemistry | 'any' | null | undefined {
+  const here = mentions.filter(({ from }) => from >= first && from < end);
+  const kinds = [...new Set(here.flatMap(({ kind, key }) => (kind === 'chemistry' ? [key] : [])))];
   if (kinds.length > 1) return null;
   const chemistry = chemistries.find(one => one === kinds[0]);
   if (chemistry) return chemistry;
-  return mentions.some(({ kind }) => kind === 'battery' || kind === 'role') ? 'any' : undefined;
+  return here.some(({ kind }) => kind === 'battery' || kind === 'role') ? 'any' : undefined;
+}
+
+const parting: ReadonlySet<string> = new Set([',', '.', ';', '!', 'and', 'but', 'while']);
+
+/** The kind that a share is told of: the one in its own clause, else the one of the line. */
+function kindOf(recognised: Recognised, { at }: Share, ofLine: Chemistry | 'any'): Chemistry | undefined {
+  const { words } = recognised;
+  const first = words.slice(0, at).findLastIndex(word => parting.has(word));
+  const next = words.findIndex((word, i) => i > at && parting.has(word));
+  const own = kindNamed(recognised, first + 1, next < 0 ? undefined : next) ?? ofLine;
+  return own === 'any' ? undefined : own;
 }
 
 const mostWords = 26;
 const mostRejoinderWords = 18;
+
+const used = ({ usedPercent }: Share) => ({ usedPercent });
 
 const speakers: ReadonlySet<string> = new Set(['i', 'me', 'we', 'us']);
 
@@ -56,13 +73,15 @@ const speakers: ReadonlySet<string> = new Set(['i', 'me', 'we', 'us']);
 function claimsOf(
   parts: readonly Part[],
   heard: Heard,
-  chemistry: Chemistry | undefined,
+  ofLine: Chemistry | 'any',
   writer: string,
 ): SideTaken[] {
   const isReported = heard.claims.length > 1 || parts.some(({ isSaid }) => isSaid);
   const shares = sharesIn(heard.recognised, isReported);
   const side = (who: string, share: Share | undefined): SideTaken[] =>
-    share ? [{ who, says: depthSaid({ chemistry, usedPercent: share.usedPercent }) }] : [];
+    share
+      ? [{ who, says: depthSaid({ chemistry: kindOf(heard.recognised, share, ofLine), ...used(share) }) }]
+      : [];
   if (heard.claims.length > 1)
     return heard.claims.flatMap(({ who, value }) =>
       side(
@@ -89,7 +108,7 @@ function opened(heard: Heard, parts: readonly Part[], writer: string): HeldMaxim
   const isReported = heard.claims.length > 1 || parts.some(({ isSaid }) => isSaid);
   const isOwn = !isReported && words.some(word => ownWords.has(word));
   if (isOwn && !isSpotted(words, boasting)) return undefined;
-  const sides = claimsOf(parts, heard, kind === 'any' ? undefined : kind, writer);
+  const sides = claimsOf(parts, heard, kind, writer);
   return sides.length > 0 ? { name: depthMaxim, sides } : undefined;
 }
 
@@ -165,8 +184,6 @@ function rejoined(
       : share && { chemistry: kind === 'any' ? chemistry : (kind ?? chemistry), ...used(share) };
   return claim && { name: depthMaxim, sides: [{ who: from, says: depthSaid(claim) }] };
 }
-
-const used = ({ usedPercent }: { readonly usedPercent: number }) => ({ usedPercent });
 
 /** What asks whether it may go so far. */
 const askingOfIt = [

@@ -1,8 +1,8 @@
 import { isSpoken } from '#basics/spoken.ts';
 import type { HeldMaxim, SideTaken } from '#intents/intent.ts';
-import { depthMaxim, depthOf, isMild } from '#intents/settle/depth.ts';
 import { hasRigFigures, maximIn, maximNamed, type SaidOf, wayOf } from '#intents/settle/maxims.ts';
 import type { Maxim } from '#intents/settle/maxims-table.ts';
+import { depthMaxim, depthOf, isMild } from '#intents/settle/subjects/depth.ts';
 import { isSpotted } from '#intents/spotting.ts';
 import type { Heard } from '../hear.ts';
 import { personKey } from '../kept/recall.ts';

@@ -4,9 +4,9 @@ import { cyclesAt } from '#engine/battery/life.ts';
 import { chemistryRow } from '#engine/battery/tables.ts';
 import { decimals } from '#quantity/round.ts';
 import { type Chemistry, chemistries } from '#rig/rig.ts';
-import type { HeldMaxim, SideTaken } from '../intent.ts';
-import { chemistryName } from '../words.ts';
-import { nameOf } from './claims.ts';
+import type { HeldMaxim, SideTaken } from '../../intent.ts';
+import { chemistryName } from '../../words.ts';
+import { nameOf } from '../claims.ts';
 
 // "80 % of an AGM", "half at most": how far down people say that a battery may be taken.
 
