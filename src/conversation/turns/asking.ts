@@ -41,9 +41,10 @@ export const isAsking = (heard: Heard): boolean =>
 export const isAskingMore = ({ cues }: Heard): boolean =>
   [...cues].some(cue => cue.startsWith('ask-') && cue !== 'ask-yield' && cue !== 'ask-compare');
 
+/** The same but for "a day", which is as much of what is told as of what is asked. */
+export const isAskingPlainly = (heard: Heard): boolean =>
+  opensAsking(heard) || plainAsking.some(cue => cue !== 'ask-total' && heard.cues.has(cue));
+
 /** Whether somebody says what is theirs, and asks nothing: "I've got a 75 Ah gel". */
 export const isOwning = (heard: Heard): boolean =>
-  heard.cues.has('own-statement') &&
-  !heard.cues.has('question-mark') &&
-  !opensAsking(heard) &&
-  !plainAsking.some(cue => cue !== 'ask-total' && heard.cues.has(cue));
+  heard.cues.has('own-statement') && !heard.cues.has('question-mark') && !isAskingPlainly(heard);
