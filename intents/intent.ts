@@ -19,6 +19,8 @@ export interface HeldMaxim {
   readonly sides: readonly SideTaken[];
   /** Which way it is asked about, by words that are nobody's own. */
   readonly asked?: 'yes' | 'no';
+  /** The same where that is a share. */
+  readonly of?: string;
 }
 
 /** What is known of somebody's gear, as far as it is asked about. */

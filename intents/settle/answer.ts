@@ -7,6 +7,7 @@ import { significant } from '#quantity/round.ts';
 import { describeRig } from '../describe.ts';
 import { figure, reasons } from '../figures.ts';
 import type { RequestContext } from '../intent.ts';
+import { bestBySize, headlineBySize } from './by-size.ts';
 import { isSpeaker, nameOf, ownerOf } from './claims.ts';
 import type { Settled } from './compute.ts';
 import type { Finding, Heard } from './dispute.ts';
@@ -55,6 +56,14 @@ function headline(found: Found, setting: RequestContext): string {
   const { finding, claims } = found;
   if (finding.headline) return finding.headline;
   const { range, unit } = inClaimsUnit(found);
+  if (finding.judged)
+    return headlineBySize(
+      claims,
+      finding.judged,
+      finding.needs ?? `${rounded(range.value)} ${unit}`,
+      asker(setting),
+      claimed,
+    );
   const isExact = range.high - range.low < 0.005 * range.value;
   const spread = span(range.low, range.high, unit);
   const result = `${finding.says} about ${rounded(range.value)} ${unit}${isExact ? '' : ` (${spread})`}`;
@@ -83,7 +92,9 @@ function conditions({ finding, claims }: Found, setting: RequestContext): string
 }
 
 function closestFigure(found: Found): Record<string, Figure> {
-  const who = found.finding.closest ?? judge(found.claims, found.finding.answer).ranked[0]?.who;
+  const { judged } = found.finding;
+  const bySize = judged && bestBySize(found.claims, judged)?.best[0]?.who;
+  const who = found.finding.closest ?? bySize ?? judge(found.claims, found.finding.answer).ranked[0]?.who;
   return who === undefined ? {} : { closest: { value: who } };
 }
 

@@ -30,6 +30,9 @@ export interface Dispute {
   readonly mainsV: number;
 }
 
+/** How a claim stands to what is needed, where too much does no harm. */
+export type EnoughOrNot = 'right' | 'over' | 'under';
+
 /** What was found out about an argument. */
 export interface Finding {
   /** Range of the answer, in the base unit of its dimension. */
@@ -40,6 +43,10 @@ export interface Finding {
   readonly verdict?: Verdict;
   /** The first line, where it is not made from answer and claims. */
   readonly headline?: string;
+  /** Of a size that must be large enough: whether a claim (base unit) is. */
+  readonly judged?: (value: number) => EnoughOrNot;
+  /** The size as people told theirs, where that is no amount: "6 AWG". */
+  readonly needs?: string;
   /** "It lasts", "It draws": what stands before the amount. */
   readonly says: string;
   /** What would have to be true for a claim (base unit), to follow "Sam's 4 days": "would mean draining it to 4 %". */

@@ -6,6 +6,7 @@ import { settleAsides } from './asides-table.ts';
 import { nameOf } from './claims.ts';
 import { maximNamed } from './maxims.ts';
 import type { Maxim } from './maxims-table.ts';
+import { answerDepth, depthMaxim } from './subjects/depth.ts';
 
 /** What is said of a maxim, here or in the row of what is commonly known. */
 function wordsOf({ says, why, cautions, next, aside }: Maxim): Omit<Reply, 'verdict'> {
@@ -45,7 +46,9 @@ function whoIsRight({ isSo, holdsOf }: Maxim, sides: readonly SideTaken[], from:
 }
 
 /** Words for a maxim: who is right of those who took a side, else whether what was asked about is so. */
-export function answerMaxim({ name, sides, asked }: HeldMaxim, from: string): Reply {
+export function answerMaxim(held: HeldMaxim, from: string): Reply {
+  const { name, sides, asked } = held;
+  if (name === depthMaxim) return answerDepth(held, from);
   const maxim = present(maximNamed(name));
   const words = wordsOf(maxim);
   const closest = maxim.isSo === 'depends' ? undefined : sides.find(({ says }) => says === maxim.isSo)?.who;
@@ -69,5 +72,6 @@ export function answerMaxim({ name, sides, asked }: HeldMaxim, from: string): Re
 export function heldBy({ held, subject, claims, parsed }: RequestContext): HeldMaxim | undefined {
   const isTold = claims.length > 0 || parsed.claims.length > 0 || Object.keys(parsed.facts).length > 0;
   if (held || isTold || subject === undefined) return held;
-  return maximNamed(subject) && { name: subject, sides: [] };
+  const isHeld = subject === depthMaxim || maximNamed(subject) !== undefined;
+  return isHeld ? { name: subject, sides: [] } : undefined;
 }

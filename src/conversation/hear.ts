@@ -105,6 +105,13 @@ export const nods: ReadonlySet<string> = new Set([
   'right',
 ]);
 
+/** What only takes note of what was said. */
+const acknowledging: ReadonlySet<string> = new Set(
+  'will do,thats better,that is better,better,much better,hm,hmm,hmmm,fair enough,righto,rightio,gotcha,got it,good to know,nice one,told ya,told you,told you so'.split(
+    ',',
+  ),
+);
+
 /** A sum that is there in full: "60 W in amps". */
 const isSum = ({ recognised }: ParsedMessage): boolean => convertIn(recognised)?.to !== undefined;
 
@@ -197,7 +204,8 @@ export function hear(memory: Memory, message: Message): Heard {
   }
   const isOpen = memory.choice !== undefined || before?.asked !== undefined || before?.intent === 'learn';
   // Nothing was asked: a nod turns nothing.
-  if (!isOpen && nods.has(command.replaceAll(/[.!]/g, '')))
+  const bare = command.replaceAll(/[.!'’]/g, '');
+  if (!isOpen && (nods.has(bare) || acknowledging.has(bare)))
     return { ...told, intent: 'none', facts: {}, probability: 1, certainty: 1, issues: [], options: [] };
   const picked = pickedIn(memory, text, told);
   if (!picked) return told;

@@ -40,10 +40,12 @@ import { appealed } from './turns/appeal.ts';
 import { asMeant } from './turns/as-meant.ts';
 import { arguedIn, claimsFor } from './turns/claims.ts';
 import { contestedIn } from './turns/contested.ts';
+import { figureClaimed } from './turns/figure-claims.ts';
 import { leanOf } from './turns/lean.ts';
 import { isSlipOf, ofArgument, ofFrame, turnOfTalk } from './turns/retake.ts';
 import { sideTalk } from './turns/side-talk.ts';
 import { leanOn, namedBy, subjectBefore } from './turns/subject.ts';
+import { tipTold } from './turns/tips.ts';
 import { toldGear, toldUnits } from './turns/told-gear.ts';
 import { turned } from './turns/turn.ts';
 import { type Missing, missingOf } from './unsure/ask-back.ts';
@@ -99,6 +101,10 @@ export function interpret(memory: Memory, message: Message, said: Heard, options
   if (said.isPicked) return taken(memory, message, said, undefined, options);
   const argument = appealed(memory, message, said, asked => replayed(memory, message, asked, options));
   if (argument) return taken(memory, message, argument, undefined, options);
+  const claim =
+    figureClaimed(memory, message, said) ??
+    tipTold(memory, message, said, asked => replayed(memory, message, asked, options));
+  if (claim) return taken(memory, message, claim, undefined, options);
   const told = asMeant(memory, message, said);
   const byFigures = askedByFigures(told);
   if (byFigures) return { ...taken(memory, message, byFigures, undefined, options), readAs: told };

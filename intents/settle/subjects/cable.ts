@@ -1,18 +1,28 @@
 import { present } from '#basics/present.ts';
 import type { Assumption, Values } from '#engine/assumption.ts';
-import { dropOn, type Run } from '#engine/cable/choose.ts';
+import { choosePair, dropOn, type Run } from '#engine/cable/choose.ts';
 import { circuitAssumptions, circuitCurrents } from '#engine/cable/circuit.ts';
-import { ampacityA, type Conductor, conductorAssumptions, conductorsSold } from '#engine/cable/conductor.ts';
+import { type Conductor, conductorAssumptions, conductorsSold, gaugeFor } from '#engine/cable/conductor.ts';
 import { fuseFor } from '#engine/cable/fuse.ts';
+import { carriesA, surroundingAssumptions } from '#engine/cable/surroundings.ts';
 import { dropLimits } from '#engine/cable/tables.ts';
 import { likelyOf, taken } from '#engine/explore.ts';
 import { plain, significant } from '#quantity/round.ts';
-import type { Dispute, Subject } from '../dispute.ts';
+import type { Dispute, EnoughOrNot, Subject } from '../dispute.ts';
 import { circuitIn } from './fuse.ts';
 import { probe } from './probe.ts';
 
-/** Copper of any area, as if it were sold. */
-const copper = (areaMm2: number): Conductor => ({ areaMm2, as: 'auto', size: areaMm2 });
+/** A grain of grace for what is sold by rounded sizes. */
+const grace = 1.03;
+
+/** Squares this near each other are one size. */
+const sameSize = 0.005;
+
+/** A size as it is sold, or copper of any other area. */
+const copper = (areaMm2: number): Conductor =>
+  [...conductorsSold('metric'), ...conductorsSold('gauge')].find(
+    one => Math.abs(one.areaMm2 / areaMm2 - 1) < sameSize,
+  ) ?? { areaMm2, as: 'auto', size: areaMm2 };
 
 /** One way, m. */
 const lengthOf = ({ facts: { cable } }: Dispute): number | undefined =>
@@ -42,32 +52,45 @@ export const cableSubject: Subject = {
     const limit = told === undefined ? dropLimits[circuit.use] : { value: told, low: told, high: told };
     const why = told === undefined ? dropLimits[circuit.use].why : 'as you said';
     const assumptions: Assumption[] = [
-      ...conductorAssumptions(copper(1)),
+      ...conductorAssumptions(conductorsSold('metric')[0], d.facts.ambientC),
       ...circuitAssumptions(circuit),
+      ...surroundingAssumptions(d.facts.ambientC),
       { name: 'dropLimit', ...limit, why, unit: '%' },
     ];
-    const { explored } = probe(assumptions, (values, trace) => {
-      // The drop falls as the copper grows: that on one mm² tells how many are needed.
-      const onOne = dropOn(copper(1), runOf(d, values), values, trace).percent;
-      return onOne / taken(values, 'dropLimit');
-    });
+    // As the cable's own question chooses: by the drop, and by the fuse that the copper must carry.
+    const as = d.claims.length > 0 && d.claims.every(({ unit }) => unit === 'AWG') ? 'gauge' : 'metric';
+    const { explored } = probe(
+      assumptions,
+      (values, trace) => choosePair(runOf(d, values), as, values, trace).conductor.areaMm2,
+    );
     const likely: Values = likelyOf(assumptions);
     const about = runOf(d, likely);
     const fuseA = fuseFor(about.continuousA).ratingA;
-    const sold = conductorsSold('metric').find(
-      c => c.areaMm2 >= explored.figures.answer.value * 0.97 && ampacityA(c.areaMm2) >= fuseA,
-    );
+    const chosenMm2 = explored.figures.answer.value;
+    const judged = (areaMm2: number): EnoughOrNot => {
+      const isEnough =
+        dropOn(copper(areaMm2), about, likely).percent <= taken(likely, 'dropLimit') * grace &&
+        carriesA(copper(areaMm2), likely) >= fuseA;
+      if (!isEnough) return 'under';
+      return areaMm2 > chosenMm2 * grace ? 'over' : 'right';
+    };
     return {
       answer: explored.figures.answer,
       dimension: 'area',
       says: 'it takes',
       explored,
+      judged,
+      ...(as === 'gauge' && { needs: `${gaugeFor(chosenMm2)} AWG` }),
       wouldMean: areaMm2 => {
         const { percent, dropV } = dropOn(copper(areaMm2), about, likely);
-        const isThin = ampacityA(areaMm2) < fuseA ? `, and can't stand its ${fuseA} A fuse` : '';
-        return `would lose ${plain(percent)} % (${significant(dropV, 2)} V)${isThin}`;
+        const isThin =
+          carriesA(copper(areaMm2), likely) < fuseA ? `, and can't stand its ${fuseA} A fuse` : '';
+        const how = { under: 'is too thin: it ', right: '', over: 'is more than it needs: it ' }[
+          judged(areaMm2)
+        ];
+        return `${how}would lose ${plain(percent)} % (${significant(dropV, 2)} V)${isThin}`;
       },
-      measure: `${sold ? `The next size sold is ${significant(sold.areaMm2)} mm². ` : ''}I took ${plain(about.lengthM)} m one way at ${plain(about.currentA)} A; auto cable in mm is its outside, not its copper.`,
+      measure: `I took ${plain(about.lengthM)} m one way at ${plain(about.currentA)} A; auto cable in mm is its outside, not its copper.`,
       cautions: ['fuse-at-battery'],
     };
   },

@@ -25,7 +25,7 @@ export const fuseSubject: Subject = {
     if (d.dimension !== 'current') return 0;
     const isTold =
       d.facts.loads?.some(l => l.currentA !== undefined) || d.facts.cable?.currentA !== undefined;
-    return (d.cues.has('fuse') ? 5 : 0) + (isTold ? 1 + weigh(d, 'loads') : 0);
+    return (d.cues.has('fuse') || d.argued === 'fuse-size' ? 5 : 0) + (isTold ? 1 + weigh(d, 'loads') : 0);
   },
   missing: d => (circuitIn(d) ? undefined : 'the current it has to carry, in amps'),
   solve: d => {

@@ -1,5 +1,5 @@
 import type { Reply } from '#answer/reply.ts';
-import { span } from '#answer/say.ts';
+import { rounded, span } from '#answer/say.ts';
 import { plain } from '#quantity/round.ts';
 import { figure, reasons } from '../../figures.ts';
 import type { RequestContext } from '../../intent.ts';
@@ -7,6 +7,8 @@ import { panelsW, whereAndWhen } from '../../sun.ts';
 import { computeSolarYield, type SolarYieldFacts } from '../compute.ts';
 
 const nominalV = 12;
+/** So many times the best of its range no day brings: the panel or the sum is another one. */
+const beyond = 1.4;
 
 /** A day's yield that this message tells, Ah; undefined: none, or it was remembered. */
 function toldAh({ recalled, parsed: { facts } }: RequestContext): number | undefined {
@@ -28,6 +30,17 @@ export function daySeen(facts: SolarYieldFacts, setting: RequestContext): Reply 
   const where = whereAndWhen(facts, result.sun);
   const usual = `${plain(powerW)} W makes about ${span(low, high, 'Ah')} a day${where}`;
   const made = `${plain(ah)} Ah`;
+  if (ah > beyond * high)
+    return {
+      headline: `No, ${made} is too much: ${usual}.`,
+      lines: [
+        'A panel gives its watts about noon only: over a fair day that makes some 4 to 6 hours’ worth of them.',
+        `For ${made} a day you’d want about ${rounded((powerW * ah) / value)} W.`,
+      ],
+      verdict: 'no',
+      figures: { dailyYield: figure(dailyYield, 'Ah') },
+      ...reasons(result),
+    };
   const verdict = ah >= low ? 'yes' : ah >= 0.6 * low ? 'tight' : 'no';
   const headline = {
     yes: ah > high ? `Very good: ${made}, as ${usual}.` : `Yes, that’s about right: ${made}, as ${usual}.`,

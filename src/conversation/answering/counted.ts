@@ -85,6 +85,9 @@ const unsaidOfGear: ReadonlySet<unknown> = new Set(['name', 'kind', 'volumeL']);
 const goesUnsaid = ({ path, value }: ToldFact): boolean =>
   (path[0] === 'systemVoltageV' && value === nominalV) ||
   value === 'pure-sine' ||
+  // A day's yield that is told is what an answer of the sun is held against.
+  path[0] === 'solarAhPerDay' ||
+  path[0] === 'solarWhPerDay' ||
   (path.length > 1 && unsaidOfGear.has(path.at(-1)));
 const nominalV = 12;
 

@@ -56,7 +56,10 @@ const ofRig: readonly Cue[] = ['rig', 'show', 'save', 'mine'];
 
 /** Whether it is taken for a word on a rig and yet tells nothing, shows nothing, and takes nothing off that is there. */
 function isIdleRig({ intent, heard, setting }: Interpreted, message: Message): boolean {
-  if (intent.name !== 'rig' || heard.undo || heard.corrects || heard.owner !== undefined) return false;
+  if (intent.name !== 'rig' || heard.undo || heard.owner !== undefined) return false;
+  // Nothing of this person's is there to be put right.
+  const isThere = Object.keys(setting.rigs[personKey(message.from)] ?? {}).length > 0;
+  if (heard.corrects && isThere) return false;
   if (isBotCalled(heard, message) || opensAsking(heard)) return false;
   if (ofRig.some(cue => heard.cues.has(cue)) || heard.cues.has('own-statement')) return false;
   // "Nice fridge": a thing that is only named is nobody's yet.

@@ -7,6 +7,7 @@ import type { ClaimKept, Frame, Memory, SideKept } from '../memory.ts';
 import { undemanding } from '../questions.ts';
 import { claimsOf } from '../turns/claims.ts';
 import { claimable, claimedOf, frameOfQuestion, isSide, questionOf } from '../turns/disputes.ts';
+import { statedIn } from '../turns/figure-claims.ts';
 
 /** How many claims are kept of a chat. */
 const claimsKept = 8;
@@ -71,7 +72,9 @@ function numbersOf(memory: Memory, read: Interpreted, from: string): Claim[] {
   const own = claimsOf(read.heard, from, question).map(claim =>
     claim.unit === '' && claim.who === from && before ? { ...claim, unit: before.unit } : claim,
   );
-  return own.length > 0 ? own : guessOf(memory, read, from, before);
+  if (own.length > 0) return own;
+  const stated = statedIn(read.heard, read.intent.name, from);
+  return stated.length > 0 ? stated : guessOf(memory, read, from, before);
 }
 
 const lastOf = ({ claims }: Memory, from: string): ClaimKept | undefined =>

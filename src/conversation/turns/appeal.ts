@@ -8,7 +8,7 @@ import { type AnswerTo, sidesIn } from './sides.ts';
 // "Bot?", "so who?": asking who is right, and nothing else.
 
 const around: ReadonlySet<string> = new Set(
-  'bot so well then ok okay hey oi come on now and mate pls please right but go'.split(' '),
+  'bot billywatt billy so well then ok okay hey oi come on now and mate pls please right but go'.split(' '),
 );
 const asking: ReadonlySet<string> = new Set(
   `who,whos right,who is right,whose right,who wins,whos it,who is it,who was,which,which is it,whos closest,whos closer,who is closest,who is closer,verdict,your call,your verdict,your view,your turn,
@@ -28,7 +28,7 @@ what say you,say something,whos got it,whos correct,who is correct,who has it,wh
 export function isAppealing(all: readonly string[]): boolean {
   const words = all.filter(isSpoken);
   const rest = words.filter(word => !around.has(word)).join(' ');
-  return (words.includes('bot') && rest === '') || asking.has(rest);
+  return (words.some(word => word === 'bot' || word === 'billywatt') && rest === '') || asking.has(rest);
 }
 
 /** Whether a line asks who is right, where somebody claims something. */

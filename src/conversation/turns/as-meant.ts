@@ -14,13 +14,14 @@ import { forSelf } from './for-self.ts';
 import { ofThem } from './of-them.ts';
 import { putBack } from './put-back.ts';
 import { ofTheirs } from './retake.ts';
+import { sumTold } from './sums-told.ts';
 
 /** A message as its own words and the talk make it likely to be meant, before any question is taken: whose, of what, how much. */
 export function asMeant(memory: Memory, message: Message, read: Heard): Heard {
   const said = calledOn({ ...read, facts: withChargerOn(read.facts) }, message);
   const whose = betweenRivals(memory, message, withOwner(memory, message, said));
   const argued = withoutDispute(memory, message, whose);
-  const own = answeringBack(memory, message, asDriven(argued));
+  const own = answeringBack(memory, message, asDriven(sumTold(argued)));
   const turn = ofThem(memory, message, asPut(ofTheirs(memory, message, own)));
   return forSelf(memory, message, putBack(memory, message, withAnother(memory, message, turn)));
 }

@@ -29,7 +29,7 @@ const before: ReadonlySet<string> = new Set(
 export function opensAsking({ recognised: { words } }: Heard): boolean {
   const spoken = words.filter(word => !before.has(word));
   // It opens the text, or stands behind a sign.
-  const isFirst = (at: number): boolean => at === 0 || /^[^\p{L}\p{N}]/u.test(present(spoken[at - 1]));
+  const isFirst = (at: number): boolean => at === 0 || /^[^\p{L}\p{N}%°]/u.test(present(spoken[at - 1]));
   return spoken.some((word, at) => askingFirst.has(word) && spoken[at + 1] !== 'be' && isFirst(at));
 }
 
@@ -41,9 +41,10 @@ export const isAsking = (heard: Heard): boolean =>
 export const isAskingMore = ({ cues }: Heard): boolean =>
   [...cues].some(cue => cue.startsWith('ask-') && cue !== 'ask-yield' && cue !== 'ask-compare');
 
+/** The same but for "a day", which is as much of what is told as of what is asked. */
+export const isAskingPlainly = (heard: Heard): boolean =>
+  opensAsking(heard) || plainAsking.some(cue => cue !== 'ask-total' && heard.cues.has(cue));
+
 /** Whether somebody says what is theirs, and asks nothing: "I've got a 75 Ah gel". */
 export const isOwning = (heard: Heard): boolean =>
-  heard.cues.has('own-statement') &&
-  !heard.cues.has('question-mark') &&
-  !opensAsking(heard) &&
-  !plainAsking.some(cue => cue !== 'ask-total' && heard.cues.has(cue));
+  heard.cues.has('own-statement') && !heard.cues.has('question-mark') && !isAskingPlainly(heard);

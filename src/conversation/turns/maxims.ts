@@ -2,6 +2,7 @@ import { isSpoken } from '#basics/spoken.ts';
 import type { HeldMaxim, SideTaken } from '#intents/intent.ts';
 import { hasRigFigures, maximIn, maximNamed, type SaidOf, wayOf } from '#intents/settle/maxims.ts';
 import type { Maxim } from '#intents/settle/maxims-table.ts';
+import { depthMaxim, depthOf, isMild } from '#intents/settle/subjects/depth.ts';
 import { isSpotted } from '#intents/spotting.ts';
 import type { Heard } from '../hear.ts';
 import { personKey } from '../kept/recall.ts';
@@ -11,6 +12,7 @@ import { isAppealing, plainly } from './appeal.ts';
 import { isAsking as isAskingLine } from './asking.ts';
 import { withoutAsking } from './asking-whether.ts';
 import { isBotCalled } from './called.ts';
+import { depthIn, type OpenDepth } from './depth.ts';
 import { isOfMaxim, type MaximSide } from './disputes.ts';
 import { yesOrNo } from './side-words.ts';
 import { type Part, partiesIn } from './sides.ts';
@@ -64,10 +66,13 @@ function withoutOpening(words: readonly string[]): readonly string[] {
 
 /** Which way a line takes the maxim before it: by its own words, else by "it does", else against who spoke last or along with them. */
 function rejoinderTo(maxim: Maxim, before: string, words: readonly string[]): SaidOf | undefined {
-  const own = wayOf(maxim, withoutOpening(words));
-  if (own) return own;
+  return wayOf(maxim, withoutOpening(words)) ?? setAgainst(words, before, maxim.isNegative === true);
+}
+
+/** Which way a line goes by "it does", else by its "nah" or "exactly"; "it does" is against what says that it doesn't. */
+function setAgainst(words: readonly string[], before: string, isNegative: boolean): SaidOf | undefined {
   const [isDone, isUndone] = [isSpotted(words, itDoes), isSpotted(words, itDoesnt)];
-  if (isDone !== isUndone) return isDone === (maxim.isNegative === true) ? 'no' : 'yes';
+  if (isDone !== isUndone) return isDone === isNegative ? 'no' : 'yes';
   const spoken = words.filter(isSpoken);
   const [first = '', second = ''] = spoken;
   const whole = yesOrNo(spoken);
@@ -114,6 +119,16 @@ function heldIn(
   const { isAsking } = asking;
   const rest = withoutOpening(asking.rest);
   const from = personKey(message.from);
+  const before = lastHeld(memory, message.at.getTime(), rejoinMs);
+  const depth = depthIn(
+    message,
+    heard,
+    partiesIn(memory, message, { ...recognised, words: asking.rest }),
+    openDepth(memory, message.at.getTime()),
+    isAsking || isAppealing(words),
+    ({ says }) => setAgainst(asking.rest, 'yes', isMild(says)),
+  );
+  if (depth) return depth;
   const maxim = hasRigFigures(mentions) || isNumeric(heard) ? undefined : maximIn(rest);
   if (maxim) {
     const parts = partiesIn(memory, message, { ...recognised, words: asking.rest });
@@ -127,7 +142,6 @@ function heldIn(
     if (asksOrOwns(heard)) return undefined;
     return asked && { name: maxim.name, sides: [{ who: from, says: asked }], asked };
   }
-  const before = lastHeld(memory, message.at.getTime(), rejoinMs);
   const topic = before && before.who !== from ? maximNamed(before.maxim) : undefined;
   if (!before || !topic || message.text.includes('?') || words.length > mostRejoinderWords) return undefined;
   const opens = noFirst.has(words[0] ?? '') || yesFirst.has(words[0] ?? '');
@@ -136,27 +150,46 @@ function heldIn(
   return way && { name: topic.name, sides: [{ who: from, says: way }] };
 }
 
+/** Where people spoke of how far down a battery may be taken, or the bot was just asked. */
+function openDepth(memory: Memory, at: number): OpenDepth | undefined {
+  const before = lastHeld(memory, at, rejoinMs);
+  if (before?.maxim === depthMaxim)
+    return {
+      chemistry: depthOf(before.says).chemistry,
+      sides: sidesOfOpen(memory, depthMaxim),
+      by: before.who,
+    };
+  const last = memory.frames.at(-1);
+  const isOfIt = last?.subject === 'how-deep' || last?.subject === depthMaxim;
+  const isOfState = last?.intent === 'charge-level';
+  if (!last || !(isOfIt || isOfState) || at - last.at > rejoinMs) return undefined;
+  return { chemistry: last.facts.batteries?.[0]?.chemistry, sides: [], by: last.from, isOfState };
+}
+
 /** The argument about a maxim that is open, with all who took a side. */
 function openIn(memory: Memory, at: number): HeldMaxim | undefined {
   const last = lastHeld(memory, at, openMs);
-  if (!last) return undefined;
-  const sides = memory.claims
-    .filter(isOfMaxim)
-    .filter(({ maxim }) => maxim === last.maxim)
-    .map(({ who, says }): SideTaken => ({ who, says }));
-  return { name: last.maxim, sides };
+  return last && { name: last.maxim, sides: sidesOfOpen(memory, last.maxim) };
 }
+
+/** Who took which side of a maxim, the latest last. */
+const sidesOfOpen = ({ claims }: Memory, name: string): SideTaken[] =>
+  claims
+    .filter(isOfMaxim)
+    .filter(({ maxim }) => maxim === name)
+    .map(({ who, says }): SideTaken => ({ who, says }));
 
 /** Of the trade nobody claims a figure. */
 const unclaimed = { ...plainly, claims: [] } as const;
-const asked = {
-  ...unclaimed,
-  intent: 'settle',
-  facts: {},
-  removed: [],
-  corrects: undefined,
-  isAppeal: true,
-} as const;
+/** What is said of any battery is no fact of anybody's. */
+const untold = { facts: {}, removed: [], corrects: undefined } as const;
+const asked = { ...unclaimed, ...untold, intent: 'settle', isAppeal: true } as const;
+
+/** Sides taken now, with those that others took before. */
+const withOthers = (now: readonly SideTaken[], before: readonly SideTaken[]): SideTaken[] => [
+  ...before.filter(({ who }) => now.every(one => one.who !== who)),
+  ...now,
+];
 
 /**
  * A message with the maxim that it speaks of, if any: asked about, as an argument that the bot settles; claimed among
@@ -176,7 +209,17 @@ export function withMaxim(memory: Memory, message: Message, heard: Heard): Heard
   }
   const isReported = held.sides.some(({ who }) => who !== personKey(message.from));
   const isMarked = message.text.includes('?');
-  const isQuestion = isAsking || (isMarked && (isReported || isBotCalled(heard, message)));
+  const isQuestion =
+    isAsking || held.of !== undefined || (isMarked && (isReported || isBotCalled(heard, message)));
+  if (held.name === depthMaxim) {
+    const isAnswered = isQuestion || message.kind !== 'group' || isBotCalled(heard, message);
+    const all = { ...held, sides: withOthers(held.sides, sidesOfOpen(memory, depthMaxim)) };
+    const { depthOfDischargePercent: _share, ...facts } = heard.facts;
+    const claims = heard.claims.length > 1 ? heard.claims : [];
+    return isAnswered
+      ? { ...heard, ...asked, facts, claims, held: all }
+      : { ...heard, ...unclaimed, ...untold, intent: 'none', held };
+  }
   if (isQuestion) return { ...heard, ...asked, held };
   if (message.kind !== 'group' || held.sides.length === 0) return heard;
   const isRejoinder = held.asked === undefined || isHeldByOther(memory, message, held.name);

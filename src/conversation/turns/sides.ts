@@ -38,6 +38,8 @@ export interface Part {
   readonly words: readonly string[];
   /** Somebody is said to say it, or its writer says "I say". */
   readonly isSaid: boolean;
+  /** Where in the line it begins. */
+  readonly from: number;
 }
 
 const selves: ReadonlySet<string> = new Set(['i', 'me', 'we']);
@@ -75,12 +77,12 @@ export function partiesIn(memory: Memory, message: Message, recognised: Recognis
     return who === undefined ? [] : [{ who, at }];
   });
   if (sayers.length === 0)
-    return [{ who: personKey(message.from), words: words.filter(isSpoken), isSaid: false }];
+    return [{ who: personKey(message.from), words: words.filter(isSpoken), isSaid: false, from: 0 }];
   return sayers.map(({ who, at }, i) => {
     const said = words.slice(at + 2, sayers[i + 1]?.at).filter(isSpoken);
     const first = said[0] === 'that' ? 1 : 0;
     const last = said.findLastIndex(word => !joining.has(word));
-    return { who, words: said.slice(first, last + 1), isSaid: true };
+    return { who, words: said.slice(first, last + 1), isSaid: true, from: at };
   });
 }
 
