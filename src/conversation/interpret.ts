@@ -100,6 +100,7 @@ export function interpret(memory: Memory, message: Message, said: Heard, options
   const argument = appealed(memory, message, said, asked => replayed(memory, message, asked, options));
   if (argument) return taken(memory, message, argument, undefined, options);
   const told = asMeant(memory, message, said);
+  if (told.together) return taken(memory, message, told, undefined, options);
   const byFigures = askedByFigures(told);
   if (byFigures) return { ...taken(memory, message, byFigures, undefined, options), readAs: told };
   const plain = told.issues.length > 0 ? undefined : (toldGear(memory, message, told) ?? toldUnits(told));
@@ -170,9 +171,13 @@ function taken(
   const named = namedBy(two ? two.options.map(option => intentNamed(option.intent)) : [intent], said);
   // "I have the same battery as Bea": told of one's own rig, it is what hers is.
   const isOfSame = said.possessions?.some(({ isSame }) => isSame) === true;
-  const borrowed = intent.isOfGear && !isOfSame ? undefined : borrowedIn(memory, message, said);
+  const borrowed =
+    said.together ?? (intent.isOfGear && !isOfSame ? undefined : borrowedIn(memory, message, said));
   const spoken = borrowed ? { ...said, facts: { ...said.facts, ...borrowed.facts } } : said;
-  const lean = leanOn(leanOf(memory, message, spoken, intent), intent, named);
+  const leaning = leanOf(memory, message, spoken, intent);
+  // What runs is told by all that was put together: of the question before stays where and when.
+  const isOfAll = said.together && leaning.extent === 'all';
+  const lean = leanOn(isOfAll ? { ...leaning, extent: 'circumstances' } : leaning, intent, named);
   // "Save it as my rig": what was just spoken of.
   const isSaved = intent.name === 'rig' && said.cues.has('save') && Object.keys(said.facts).length === 0;
   const heard = isSaved && lean.frame ? { ...spoken, facts: gearIn(lean.frame.facts) } : spoken;

@@ -3,6 +3,7 @@ import type { Heard } from '../hear.ts';
 import type { Memory } from '../memory.ts';
 import type { Message } from '../message.ts';
 import { betweenRivals } from '../whose/rivals.ts';
+import { withTogether } from '../whose/together.ts';
 import { withOwner } from '../whose/whose.ts';
 import { withAnother } from './another.ts';
 import { asDriven } from './as-driven.ts';
@@ -22,5 +23,6 @@ export function asMeant(memory: Memory, message: Message, read: Heard): Heard {
   const argued = withoutDispute(memory, message, whose);
   const own = answeringBack(memory, message, asDriven(argued));
   const turn = ofThem(memory, message, asPut(ofTheirs(memory, message, own)));
-  return forSelf(memory, message, putBack(memory, message, withAnother(memory, message, turn)));
+  const meant = forSelf(memory, message, putBack(memory, message, withAnother(memory, message, turn)));
+  return withTogether(memory, message, meant);
 }

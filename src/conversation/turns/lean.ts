@@ -86,6 +86,8 @@ function frameFor(
   const last = told.at(-1);
   const own = ownFrame(told, from);
   if (!own || !last || own === last) return own ?? last;
+  // What was asked since of one's own things with others' is what the talk is of.
+  if (tookFrom(last, from)) return last;
   // What somebody puts right or takes out, and what they call their own, is of their own question.
   if (isOwnMeant) return own;
   // "Same for us" after somebody else's question is of that.
@@ -100,6 +102,11 @@ function frameFor(
   const isGoneOn = own.asked !== undefined && last.onto === own.at;
   return isOpen || isGoneOn ? last : own;
 }
+
+/** Whether a question of somebody else went by things of a person, beside others. */
+const tookFrom = ({ lent, facts }: Frame, from: string): boolean =>
+  (facts.loads?.length ?? 0) > 1 &&
+  lent?.some(one => one.who === personKey(from) && one.facts.loads !== undefined) === true;
 
 /** "Same for us", "yeah same": nothing else is told. */
 const isSameForSelf = (heard: Heard): boolean =>
@@ -221,7 +228,7 @@ export function leanOf(memory: Memory, message: Message, heard: Heard, intent: I
           isSameForSelf(heard),
         ));
   if (!frame) return { extent: 'none' };
-  const isOwn = frame.from === personKey(message.from);
+  const isOwn = frame.from === personKey(message.from) || tookFrom(frame, message.from);
   const isTold = Object.keys(facts).length > 0;
   if (isSetup(facts)) {
     const isPlainTurn = isOwn && (isSlip || turns.some(cue => cues.has(cue))) && owner === undefined;
