@@ -13,6 +13,7 @@ import { calledOn } from './called.ts';
 import { withoutDispute } from './dispute.ts';
 import { forSelf } from './for-self.ts';
 import { ofThem } from './of-them.ts';
+import { guessedAt, overHours } from './over-hours.ts';
 import { putBack } from './put-back.ts';
 import { ofTheirs } from './retake.ts';
 
@@ -24,5 +25,5 @@ export function asMeant(memory: Memory, message: Message, read: Heard): Heard {
   const own = answeringBack(memory, message, asDriven(argued));
   const turn = ofThem(memory, message, asPut(ofTheirs(memory, message, own)));
   const meant = forSelf(memory, message, putBack(memory, message, withAnother(memory, message, turn)));
-  return withTogether(memory, message, meant);
+  return withTogether(memory, message, guessedAt(memory, message, overHours(memory, message, meant)));
 }
