@@ -8,6 +8,7 @@ import { isAllNight, nightLongH } from '../by-night.ts';
 import { loadCautions } from '../cautions.ts';
 import { enough, figure, reasons } from '../figures.ts';
 import type { RequestContext } from '../intent.ts';
+import { isSpotted } from '../spotting.ts';
 import { areTimed, readingNote } from '../use.ts';
 import { describeBank, wantedTime } from '../words.ts';
 import { runTimeChart } from './chart.ts';
@@ -20,6 +21,10 @@ function nights({ value, low, high }: Range, w: Speech): string {
   const gaps = { n: n(value), span: `${n(low)}–${n(high)}`, count: value / 24 };
   return w.say('nights', 'about {n} nights ({span})', gaps);
 }
+
+/** "How many nights?" of what lasts one at least. */
+const asksNights = ({ value }: Range, { parsed: { recognised } }: RequestContext): boolean =>
+  value >= 24 && isSpotted(recognised.words, ['how_many_nights|what_nights|number_of_nights']);
 
 /** How long a night is for a medical device, where it is told (h). */
 const medicalNight = ({ loads = [] }: RunTimeFacts): number | undefined => {
@@ -53,11 +58,11 @@ function headline(
   verdict: 'yes' | 'tight' | 'no' | null,
   w: Speech,
   {
-    nightH,
+    isInNights,
     until,
     isAskedWhether,
   }: {
-    readonly nightH?: number | undefined;
+    readonly isInNights: boolean;
     readonly until?: string | undefined;
     readonly isAskedWhether: boolean;
   },
@@ -65,7 +70,7 @@ function headline(
   const { say } = w;
   if (runTime.value <= 0)
     return say('used-up', 'Nothing is left to use: it is as low as it should go, or lower. Charge it first.');
-  const lasts = nightH === undefined ? lasting(runTime, w) : nights(runTime, w);
+  const lasts = isInNights ? nights(runTime, w) : lasting(runTime, w);
   const isLikely = runTime.value >= hopefulShare * (wantedH ?? 0);
   const isSurplus = runTime.value >= surplusTimes * (wantedH ?? Infinity);
   if (verdict === null) {
@@ -86,7 +91,7 @@ function headline(
     return say('no-until', 'No, not to {until}: it lasts {lasts} from now.', gaps);
   }
   // One unit in a line: the time wanted stands in the next line where it is told in another.
-  if (nightH !== undefined || !isSaidAlike(runTime.value, present(wantedH), w)) {
+  if (isInNights || !isSaidAlike(runTime.value, present(wantedH), w)) {
     if (verdict === 'yes') return say('yes-plainly', 'Yes: it lasts {lasts}.', { lasts });
     if (verdict === 'tight' && isSurplus)
       return say('surplus-plainly', 'Probably: it lasts {lasts}.', { lasts });
@@ -216,7 +221,7 @@ export function answerRunTime(told: RunTimeFacts, result: RunTime, setting: Requ
     isFlatAsked && wantedH !== undefined && verdict
       ? flatHeadline(runTime, wantedH, verdict, w)
       : headline(runTime, wantedH, verdict, w, {
-          nightH,
+          isInNights: nightH !== undefined || asksNights(runTime, setting),
           until: setting.parsed.facts.until,
           isAskedWhether: !isFlatAsked && asksWhether(facts, setting) && result.peakA <= result.fit.limitA,
         });

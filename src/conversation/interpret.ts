@@ -40,7 +40,7 @@ import { appealed } from './turns/appeal.ts';
 import { asMeant } from './turns/as-meant.ts';
 import { arguedIn, claimsFor } from './turns/claims.ts';
 import { contestedIn } from './turns/contested.ts';
-import { leanOf } from './turns/lean.ts';
+import { forDays, leanOf } from './turns/lean.ts';
 import { isSlipOf, ofArgument, ofFrame, turnOfTalk } from './turns/retake.ts';
 import { sideTalk } from './turns/side-talk.ts';
 import { leanOn, namedBy, subjectBefore } from './turns/subject.ts';
@@ -174,7 +174,7 @@ function taken(
   const borrowed =
     said.together ?? (intent.isOfGear && !isOfSame ? undefined : borrowedIn(memory, message, said));
   const spoken = borrowed ? { ...said, facts: { ...said.facts, ...borrowed.facts } } : said;
-  const leaning = leanOf(memory, message, spoken, intent);
+  const leaning = forDays(leanOf(memory, message, spoken, intent), intent);
   // What runs is told by all that was put together: of the question before stays where and when.
   const isOfAll = said.together && leaning.extent === 'all';
   const lean = leanOn(isOfAll ? { ...leaning, extent: 'circumstances' } : leaning, intent, named);

@@ -1,5 +1,6 @@
 import { intentNamed } from '#intents';
 import { factsOf } from '#intents/facts.ts';
+import { asHabit } from '#intents/hours-told.ts';
 import type { Intent } from '#intents/intent.ts';
 import { isSetup } from '#intents/needs.ts';
 import { hasUse } from '#intents/use.ts';
@@ -199,6 +200,12 @@ const isSameStay = ({ recognised: { words } }: Heard): boolean =>
 
 /** "Mine", "ours": of the writer, alone or with others. */
 const isOfWriter = (owner: string | undefined): boolean => owner === 'me' || owner === 'us';
+
+/** Seven hours asked of a day are seven a night in a question of how many nights. */
+export const forDays = (lean: Lean, { name }: Intent): Lean =>
+  lean.frame?.intent === 'energy-budget' && name !== lean.frame.intent && !intentNamed(name).isArgument
+    ? { ...lean, frame: { ...lean.frame, facts: asHabit(lean.frame.facts) } }
+    : lean;
 
 /** How far a message leans on the talk. */
 export function leanOf(memory: Memory, message: Message, heard: Heard, intent: Intent): Lean {
