@@ -13,9 +13,11 @@ import { calledOn } from './called.ts';
 import { withoutDispute } from './dispute.ts';
 import { forSelf } from './for-self.ts';
 import { ofThem } from './of-them.ts';
+import { ofVolts } from './of-volts.ts';
 import { guessedAt, overHours } from './over-hours.ts';
 import { putBack } from './put-back.ts';
 import { ofTheirs } from './retake.ts';
+import { seenLess } from './seen-less.ts';
 import { toldCloser } from './told-closer.ts';
 
 /** A message as its own words and the talk make it likely to be meant, before any question is taken: whose, of what, how much. */
@@ -25,7 +27,7 @@ export function asMeant(memory: Memory, message: Message, read: Heard): Heard {
   const argued = withoutDispute(memory, message, whose);
   const own = answeringBack(memory, message, asDriven(argued));
   const turn = ofThem(memory, message, asPut(ofTheirs(memory, message, own)));
-  const nearer = toldCloser(memory, message, turn);
+  const nearer = seenLess(memory, message, ofVolts(memory, message, toldCloser(memory, message, turn)));
   const meant = forSelf(memory, message, putBack(memory, message, withAnother(memory, message, nearer)));
   return withTogether(memory, message, guessedAt(memory, message, overHours(memory, message, meant)));
 }

@@ -13,6 +13,7 @@ import type { Frame, Memory } from '../memory.ts';
 import type { Message } from '../message.ts';
 import { undemanding } from '../questions.ts';
 import { gearOf } from '../whose/gear-of.ts';
+import { isOfChargeVolts, tellsKind } from './charge-volts.ts';
 import { claimedOf, disputeOf, frameOfQuestion } from './disputes.ts';
 import { sideAskedIn } from './side-asked.ts';
 
@@ -254,7 +255,8 @@ export function leanOf(memory: Memory, message: Message, heard: Heard, intent: I
   const isOwnGear = isOwn && isOfWriter(owner);
   if (owner !== undefined && !isOwnGear) return { frame, extent: 'circumstances' };
   if (intent.isArgument) return { frame, extent: 'all' };
-  const isSame = isPair(frame.intent, intent.name);
+  const isOfVolts = intent.name === 'charge-level' && isOfChargeVolts(frame) && tellsKind(facts);
+  const isSame = isPair(frame.intent, intent.name) || isOfVolts;
   // What somebody else was asked for is answered by a figure, not by another whole question.
   const isAnother = !frame.asked?.length || hasUse(factsOf(facts));
   const isApart = isTold && !isOwn && isAnother && !isSlip && !message.onto && standsAlone(heard);

@@ -152,6 +152,14 @@ function withoutLoads({ loads: _loads, cable, ...rest }: Stated): Stated {
   return { ...rest, cable: run };
 }
 
+/** Another battery of which no kind is told is of the kind of the one there is. */
+function ofOneKind({ batteries = [] }: Stated, now: readonly StatedBattery[]): StatedBattery[] {
+  const kind = batteries.find(({ role }) => role !== 'starter')?.chemistry;
+  return now.map(one =>
+    one.chemistry || one.role === 'starter' || !kind ? one : { ...one, chemistry: kind },
+  );
+}
+
 /** "And a 200 Ah?" of how long a charge takes: from where the one before was charged. */
 function stillAsFull({ intent }: Frame, { batteries = [] }: Stated, now: StatedBattery[]): StatedBattery[] {
   const [old, other] = batteries.filter(({ role }) => role !== 'starter');
@@ -185,6 +193,7 @@ export function turned(frame: Frame, before: Stated, heard: Heard): Stated {
       base,
       mergeBatteries(base.batteries ?? [], told.batteries, 'change'),
     );
+  if (told.batteries && cues.has('add')) merged.batteries = ofOneKind(base, merged.batteries ?? []);
   const all = Object.entries(merged).filter(([, value]) => value !== undefined);
   return stillRunning(before, Object.fromEntries(all) as Stated);
 }
