@@ -15,10 +15,27 @@ import { forSelf } from './for-self.ts';
 import { ofThem } from './of-them.ts';
 import { ofVolts } from './of-volts.ts';
 import { guessedAt, overHours } from './over-hours.ts';
+import { overnight } from './overnight.ts';
 import { putBack } from './put-back.ts';
 import { ofTheirs } from './retake.ts';
 import { seenLess } from './seen-less.ts';
 import { toldCloser } from './told-closer.ts';
+
+type Step = (memory: Memory, message: Message, heard: Heard) => Heard;
+
+/** What a line may be of what was just asked or answered, each step on what the one before leaves. */
+const steps: readonly Step[] = [
+  toldCloser,
+  ofVolts,
+  seenLess,
+  overnight,
+  withAnother,
+  putBack,
+  forSelf,
+  overHours,
+  guessedAt,
+  withTogether,
+];
 
 /** A message as its own words and the talk make it likely to be meant, before any question is taken: whose, of what, how much. */
 export function asMeant(memory: Memory, message: Message, read: Heard): Heard {
@@ -27,7 +44,5 @@ export function asMeant(memory: Memory, message: Message, read: Heard): Heard {
   const argued = withoutDispute(memory, message, whose);
   const own = answeringBack(memory, message, asDriven(argued));
   const turn = ofThem(memory, message, asPut(ofTheirs(memory, message, own)));
-  const nearer = seenLess(memory, message, ofVolts(memory, message, toldCloser(memory, message, turn)));
-  const meant = forSelf(memory, message, putBack(memory, message, withAnother(memory, message, nearer)));
-  return withTogether(memory, message, guessedAt(memory, message, overHours(memory, message, meant)));
+  return steps.reduce((heard, step) => step(memory, message, heard), turn);
 }
