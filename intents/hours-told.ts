@@ -12,7 +12,7 @@ const isFree = (load: Load): boolean => !isCooler(load) && !hasHours(load) && !i
 const onFor = (load: Load, hours: number): Load => (isFree(load) ? { ...load, hoursPerDay: hours } : load);
 
 /** What runs, each thing for the hours told. */
-export const overHours = (facts: Facts, hours: number): Facts =>
+export const runFor = (facts: Facts, hours: number): Facts =>
   facts.loads ? { ...facts, loads: facts.loads.map(load => onFor(load, hours)) } : facts;
 
 /** What was asked of a day, for questions that go on for days: the hours told are those of each day, and no span. */

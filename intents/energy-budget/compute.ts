@@ -8,7 +8,7 @@ import { dailyEnergy } from '#engine/loads/rules.ts';
 import type { Chemistry, Facts, Load } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import { batteryAir } from '../battery-air.ts';
-import { isCooler, overHours } from '../hours-told.ts';
+import { isCooler, runFor } from '../hours-told.ts';
 import type { RequestContext } from '../intent.ts';
 import { bankFor } from '../learned.ts';
 import { useOf } from '../use.ts';
@@ -84,7 +84,7 @@ export function computeEnergyBudget(told: Facts, setting: RequestContext): Energ
   // Hours of another question that memory lends are not of this one.
   const hours = setting.recalled.has('durationH') ? undefined : told.durationH;
   const isOfHours = hours !== undefined && hours < 24;
-  const facts = isOfHours ? overHours(told, hours) : told;
+  const facts = isOfHours ? runFor(told, hours) : told;
   const bank = bankFor(facts);
   const chemistry = facts.batteries?.find(b => b.chemistry !== undefined)?.chemistry ?? 'agm';
   const voltageV = bank?.voltageV ?? nominalVoltage(facts.systemVoltageV, chemistry);

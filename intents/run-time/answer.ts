@@ -1,5 +1,5 @@
 import type { Reply } from '#answer/reply.ts';
-import { exactly, isSaidAlike, lasting, quarters, rounded } from '#answer/say.ts';
+import { exactly, isSaidAlike, lasting, rounded } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
 import { present } from '#basics/present.ts';
 import { applianceOf } from '#catalog/appliances.ts';
@@ -8,29 +8,12 @@ import { isAllNight, nightLongH } from '../by-night.ts';
 import { loadCautions } from '../cautions.ts';
 import { enough, figure, reasons } from '../figures.ts';
 import type { RequestContext } from '../intent.ts';
-import { isSpotted } from '../spotting.ts';
 import { areTimed, readingNote } from '../use.ts';
 import { describeBank, wantedTime } from '../words.ts';
 import { runTimeChart } from './chart.ts';
 import type { RunTime, RunTimeFacts } from './compute.ts';
 import { asksFlat, flatHeadline, flatNightH } from './flat.ts';
-
-/** "About 1¾ nights (1½–2)": what runs by night alone is counted in nights, never in hours on end. */
-function nights({ value, low, high }: Range, w: Speech): string {
-  const n = (hours: number): string => quarters(Math.floor(hours / 6) / 4);
-  const gaps = { n: n(value), span: `${n(low)}–${n(high)}`, count: value / 24 };
-  return w.say('nights', 'about {n} nights ({span})', gaps);
-}
-
-/** "How many nights?" of what lasts one at least. */
-const asksNights = ({ value }: Range, { parsed: { recognised } }: RequestContext): boolean =>
-  value >= 24 && isSpotted(recognised.words, ['how_many_nights|what_nights|number_of_nights']);
-
-/** How long a night is for a medical device, where it is told (h). */
-const medicalNight = ({ loads = [] }: RunTimeFacts): number | undefined => {
-  const device = loads.find(load => applianceOf(load.name)?.isMedical);
-  return loads.length === 1 ? device?.hoursPerDay : undefined;
-};
+import { asksNights, medicalNight, nights } from './nights.ts';
 
 /** What lasts less than this share of the time wanted, as far as one can tell, will hardly do, though at best it would. */
 const hopefulShare = 0.8;

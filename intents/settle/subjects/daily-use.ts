@@ -2,7 +2,7 @@ import { exactly } from '#answer/say.ts';
 import { present } from '#basics/present.ts';
 import { dailyUseAh, useAssumptions } from '#engine/loads/model.ts';
 import { decimals, plain } from '#quantity/round.ts';
-import { isCooler, overHours } from '../../hours-told.ts';
+import { isCooler, runFor } from '../../hours-told.ts';
 import { hasUse, useOf } from '../../use.ts';
 import { type Subject, weigh } from '../dispute.ts';
 import { probe } from './probe.ts';
@@ -23,7 +23,7 @@ export const dailyUseSubject: Subject = {
     // What was asked of some hours is argued about for those.
     const { durationH = dayH } = told;
     const isOfHours = durationH < dayH && (argued === undefined || argued === 'energy-budget');
-    const facts = isOfHours ? overHours(told, durationH) : told;
+    const facts = isOfHours ? runFor(told, durationH) : told;
     const share = isOfHours && facts.loads?.every(isCooler) ? durationH / dayH : 1;
     const voltageV = voltageIn(facts);
     const use = useOf(facts, voltageV, undefined, at);
