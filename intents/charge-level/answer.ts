@@ -29,7 +29,7 @@ const overV = 0.15;
 /** Whether the volts of a charge are as they should be. */
 function judgedCharge(
   { volts = 0 }: Facts,
-  { chemistry, blocks, chargeV: { low, high, float } }: ChargeLevel,
+  { chemistry, isChemistryAssumed, blocks, chargeV: { low, high, float } }: ChargeLevel,
   words: readonly string[],
 ): string {
   const range = `${significant(low)} to ${significant(high)} V`;
@@ -37,9 +37,10 @@ function judgedCharge(
   // "Mine only does 13.8": held short of its charge volts it never quite fills.
   if (volts < low - overV && isSpotted(words, ['only|just|no_more_than|never_gets|matter']))
     return `That only keeps it up: ${kind} needs ${range} to fill right up, a few times a month at least.`;
+  const stage = stageSaid(volts, chemistry, blocks);
   return volts > high + overV
     ? `Too high for ${kind} if it stays there: ${range} is right. Check the charger’s setting.`
-    : (stageSaid(volts, chemistry, blocks) ??
+    : ((isChemistryAssumed ? stage : stage?.replace('All fine:', `All fine for ${kind}:`)) ??
         `Normal while it charges: ${kind} is charged at ${range} and held at about ${significant(float)} V.`);
 }
 

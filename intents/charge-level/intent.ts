@@ -14,6 +14,7 @@ import { answerEither } from './either-kind.ts';
 import { gravityAsides } from './gravity.ts';
 import { answerLater } from './later-answer.ts';
 import { leftAt } from './left-at.ts';
+import { answerOvernight } from './overnight.ts';
 import { readOuts } from './readout.ts';
 import { answerUsed } from './used-alone.ts';
 import { usedBetween } from './used-between.ts';
@@ -61,6 +62,8 @@ const level = defineIntent({
   guess: ({ batteries }, { parsed }) =>
     answerCurrent({ ...parsed.facts, batteries }) ?? answerUsed({ ...parsed.facts, batteries }),
   reply: (facts, setting) => {
+    const overnight = answerOvernight(facts, setting);
+    if (overnight) return overnight;
     const now = computeChargeLevel(facts, setting);
     const against = answerAgainst(facts, now, setting);
     if (against) return against;

@@ -17,10 +17,23 @@ function sold(gauge: number): string {
   return `Sold as ${sizes.map(n => `${gaugeName(n)} (${significant(areaOfGauge(n))} mm²)`).join(' or ')}.`;
 }
 
+/** What amps over some hours are in watt hours, at the volts told or 12 V. */
+function wattHoursOf(
+  { unit, voltageV = 12 }: Conversion,
+  { unit: to, value, hours, isHourAssumed }: Converted,
+) {
+  const isOverTime = to === 'Ah' && unit !== 'mAh' && hours !== undefined && !isHourAssumed;
+  return isOverTime
+    ? `Amps times hours are amp hours; at ${significant(voltageV)} V that is ${significant(value * voltageV)} Wh.`
+    : undefined;
+}
+
 /** How it was done, in a line: the two that bridge, or what to beware of. */
 function how(conversion: Conversion, result: Converted): string[] {
   const { voltageV, hours } = result;
   const lines: string[] = [];
+  const wh = wattHoursOf(conversion, result);
+  if (wh !== undefined) return [wh];
   if (result.isAtCell)
     return ['A power bank’s mAh are told at its 3.7 V cell; some 10 to 15 % are lost on the way.'];
   if (voltageV !== undefined)

@@ -1,15 +1,14 @@
-import { applianceOf } from '#catalog/appliances.ts';
 import { type Bank, nominalVoltage } from '#engine/battery/bank.ts';
 import { chemistryRow } from '#engine/battery/tables.ts';
 import { bankAssumptions } from '#engine/battery/usable.ts';
 import { type Explored, explore } from '#engine/explore.ts';
 import { exploreRunTime } from '#engine/loads/lasting.ts';
 import { dayOf, type LoadUse, useAssumptions } from '#engine/loads/model.ts';
-import { hasHours, isWhole } from '#engine/loads/reading.ts';
 import { dailyEnergy } from '#engine/loads/rules.ts';
 import type { Chemistry, Facts, Load } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import { batteryAir } from '../battery-air.ts';
+import { isCooler, runFor } from '../hours-told.ts';
 import type { RequestContext } from '../intent.ts';
 import { bankFor } from '../learned.ts';
 import { useOf } from '../use.ts';
@@ -43,8 +42,6 @@ interface InHeat {
 /** Air that is mild, and that which is asked about as hot, °C. */
 const air = { mildC: 25, hotC: 28 } as const;
 
-const cools = ({ name }: Load): boolean => applianceOf(name)?.setPointC !== undefined;
-
 /** Of one thing that cools, what the heat of this message does. */
 function inHeatOf(
   facts: Facts,
@@ -55,7 +52,7 @@ function inHeatOf(
   const { loads = [] } = facts;
   const airC = setting.parsed.facts.ambientC;
   const [load, other] = loads;
-  if (!load || other || !cools(load) || airC === undefined || airC < air.hotC) return undefined;
+  if (!load || other || !isCooler(load) || airC === undefined || airC < air.hotC) return undefined;
   const usedAt = (ambientC: number, one: Load): number => {
     const use = {
       ...useOf({ ...facts, loads: [one], ambientC }, voltageV, setting.mainsV, setting.at),
@@ -82,16 +79,12 @@ function inHeatOf(
   };
 }
 
-/** Loads without hours of their own are on for the hours told, but for what cools. */
-const onFor = (load: Load, hours: number): Load =>
-  cools(load) || hasHours(load) || isWhole(load) ? load : { ...load, hoursPerDay: hours };
-
 /** What everything takes a day (Ah and Wh) from the battery, and each load's share of it. */
 export function computeEnergyBudget(told: Facts, setting: RequestContext): EnergyBudget {
-  const hours = setting.parsed.facts.durationH;
+  // Hours of another question that memory lends are not of this one.
+  const hours = setting.recalled.has('durationH') ? undefined : told.durationH;
   const isOfHours = hours !== undefined && hours < 24;
-  const facts =
-    isOfHours && told.loads ? { ...told, loads: told.loads.map(load => onFor(load, hours)) } : told;
+  const facts = isOfHours ? runFor(told, hours) : told;
   const bank = bankFor(facts);
   const chemistry = facts.batteries?.find(b => b.chemistry !== undefined)?.chemistry ?? 'agm';
   const voltageV = bank?.voltageV ?? nominalVoltage(facts.systemVoltageV, chemistry);
@@ -115,7 +108,7 @@ export function computeEnergyBudget(told: Facts, setting: RequestContext): Energ
   const { value } = explored.figures.dailyUse;
   return {
     // What cools runs through the day: of its day's use the hours take a share.
-    overH: isOfHours && facts.loads?.every(cools) ? hours : undefined,
+    overH: isOfHours && facts.loads?.every(isCooler) ? hours : undefined,
     inHeat: inHeatOf(facts, value, voltageV, setting),
     explored,
     days,

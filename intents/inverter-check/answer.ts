@@ -22,6 +22,7 @@ const asksWhat: readonly string[] = ['what', 'whats', 'biggest|most_powerful'];
 const asksUse: readonly string[] = [
   'how_much|how_many battery|batt|ah|amp_hours|out|use|take|takes',
   'what_ah|chew|chews|how_many_ah',
+  'what|whats|in|and amp_hours|ah|out_of_the_battery|from_the_battery cost|costs|take|takes|use|uses|for|is|thats -fuse -how_long',
 ];
 
 /** "about 7 Ah (6–8 Ah) for 5 minutes". */

@@ -16,10 +16,14 @@ export interface RigChange {
 }
 
 /** Whose rig is meant: a name told, else one's own where there is one, else the chat's. */
-function ownerOf({ parsed, rigs, ownKey }: RequestContext): string {
+function ownerOf({ parsed, rigs, ownKey, sharing }: RequestContext): string {
   // "Show my rig" is the group's where the asker has none of their own.
   if (parsed.owner === 'me') return rigs[ownKey] || hasGear(gearIn(parsed.facts)) || !rigs[''] ? ownKey : '';
-  if (parsed.owner === 'us') return !rigs[''] && rigs[ownKey] ? ownKey : '';
+  // "Ours is a 100 Ah lithium" beside the rigs of others is its writer's.
+  const isOthers = (owner: string): boolean =>
+    owner !== '' && !relatives.has(owner) && !sharing?.(ownKey).includes(owner);
+  if (parsed.owner === 'us')
+    return !rigs[''] && (rigs[ownKey] || Object.keys(rigs).some(isOthers)) ? ownKey : '';
   if (parsed.owner !== undefined) return parsed.owner.toLowerCase();
   // "Got a 100 Ah lithium here" is its writer's, also where others have told what is the group's.
   const isOwn = parsed.cues.has('own-statement') && !parsed.recognised.words.some(word => ofAll.has(word));

@@ -1,5 +1,5 @@
 import type { Reply } from '#answer/reply.ts';
-import { exactly, isSaidAlike, lasting, quarters, rounded } from '#answer/say.ts';
+import { exactly, isSaidAlike, lasting, rounded } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
 import { present } from '#basics/present.ts';
 import { applianceOf } from '#catalog/appliances.ts';
@@ -13,19 +13,7 @@ import { describeBank, wantedTime } from '../words.ts';
 import { runTimeChart } from './chart.ts';
 import type { RunTime, RunTimeFacts } from './compute.ts';
 import { asksFlat, flatHeadline, flatNightH } from './flat.ts';
-
-/** "About 1¾ nights (1½–2)": what runs by night alone is counted in nights, never in hours on end. */
-function nights({ value, low, high }: Range, w: Speech): string {
-  const n = (hours: number): string => quarters(Math.floor(hours / 6) / 4);
-  const gaps = { n: n(value), span: `${n(low)}–${n(high)}`, count: value / 24 };
-  return w.say('nights', 'about {n} nights ({span})', gaps);
-}
-
-/** How long a night is for a medical device, where it is told (h). */
-const medicalNight = ({ loads = [] }: RunTimeFacts): number | undefined => {
-  const device = loads.find(load => applianceOf(load.name)?.isMedical);
-  return loads.length === 1 ? device?.hoursPerDay : undefined;
-};
+import { asksNights, medicalNight, nights } from './nights.ts';
 
 /** What lasts less than this share of the time wanted, as far as one can tell, will hardly do, though at best it would. */
 const hopefulShare = 0.8;
@@ -53,11 +41,11 @@ function headline(
   verdict: 'yes' | 'tight' | 'no' | null,
   w: Speech,
   {
-    nightH,
+    isInNights,
     until,
     isAskedWhether,
   }: {
-    readonly nightH?: number | undefined;
+    readonly isInNights: boolean;
     readonly until?: string | undefined;
     readonly isAskedWhether: boolean;
   },
@@ -65,7 +53,7 @@ function headline(
   const { say } = w;
   if (runTime.value <= 0)
     return say('used-up', 'Nothing is left to use: it is as low as it should go, or lower. Charge it first.');
-  const lasts = nightH === undefined ? lasting(runTime, w) : nights(runTime, w);
+  const lasts = isInNights ? nights(runTime, w) : lasting(runTime, w);
   const isLikely = runTime.value >= hopefulShare * (wantedH ?? 0);
   const isSurplus = runTime.value >= surplusTimes * (wantedH ?? Infinity);
   if (verdict === null) {
@@ -86,7 +74,7 @@ function headline(
     return say('no-until', 'No, not to {until}: it lasts {lasts} from now.', gaps);
   }
   // One unit in a line: the time wanted stands in the next line where it is told in another.
-  if (nightH !== undefined || !isSaidAlike(runTime.value, present(wantedH), w)) {
+  if (isInNights || !isSaidAlike(runTime.value, present(wantedH), w)) {
     if (verdict === 'yes') return say('yes-plainly', 'Yes: it lasts {lasts}.', { lasts });
     if (verdict === 'tight' && isSurplus)
       return say('surplus-plainly', 'Probably: it lasts {lasts}.', { lasts });
@@ -216,7 +204,7 @@ export function answerRunTime(told: RunTimeFacts, result: RunTime, setting: Requ
     isFlatAsked && wantedH !== undefined && verdict
       ? flatHeadline(runTime, wantedH, verdict, w)
       : headline(runTime, wantedH, verdict, w, {
-          nightH,
+          isInNights: nightH !== undefined || asksNights(runTime, setting),
           until: setting.parsed.facts.until,
           isAskedWhether: !isFlatAsked && asksWhether(facts, setting) && result.peakA <= result.fit.limitA,
         });

@@ -77,6 +77,8 @@ function headline(found: Found, setting: RequestContext): string {
       : `${sentence(ownerOf(first.who, asker(setting)))} ${claimed(first)} is far off: ${result}.`;
   if (fair.length > 1)
     return `${fair.length === 2 ? 'Both' : 'All'} can be right: ${result}. ${sentence(name)} ${are(name)} nearest to the likely value.`;
+  if (claims.length === 1 && isExact && fair.length > 0)
+    return `${sentence(ownerOf(first.who, asker(setting)))} ${claimed(first)} is right: ${finding.says} that.`;
   if (claims.length === 1)
     return `${sentence(ownerOf(first.who, asker(setting)))} ${claimed(first)} ${fair.length > 0 ? 'is fair' : 'is a bit off'}: ${result}.`;
   return `${sentence(name)} ${are(name)} closest: ${result}.`;

@@ -24,6 +24,7 @@ import { asksAfterWord } from './unsure/asks-word.ts';
 import { withoutFarFetched } from './unsure/far-fetched.ts';
 import { pickedIn } from './unsure/picked.ts';
 import { leastSure, leastSureAlone } from './unsure/sureness.ts';
+import type { Joined } from './whose/joined.ts';
 import type { Possession } from './whose/possession.ts';
 
 /** A message as it was heard: what can't be meant taken out, what it speaks of among its cues. */
@@ -50,6 +51,8 @@ export interface Heard extends ParsedMessage {
   readonly beside?: string;
   /** What its words and figures ask beyond its facts, where they put that beyond doubt. */
   readonly subject?: string;
+  /** What several people run, where it speaks of all of that together. */
+  readonly together?: Joined;
   /** It was read as a comparison, of two people's gear. */
   readonly isRivalry?: true;
 }

@@ -41,7 +41,7 @@ import { asMeant } from './turns/as-meant.ts';
 import { arguedIn, claimsFor } from './turns/claims.ts';
 import { contestedIn } from './turns/contested.ts';
 import { figureClaimed } from './turns/figure-claims.ts';
-import { leanOf } from './turns/lean.ts';
+import { forDays, leanOf } from './turns/lean.ts';
 import { isSlipOf, ofArgument, ofFrame, turnOfTalk } from './turns/retake.ts';
 import { sideTalk } from './turns/side-talk.ts';
 import { leanOn, namedBy, subjectBefore } from './turns/subject.ts';
@@ -106,6 +106,7 @@ export function interpret(memory: Memory, message: Message, said: Heard, options
     tipTold(memory, message, said, asked => replayed(memory, message, asked, options));
   if (claim) return taken(memory, message, claim, undefined, options);
   const told = asMeant(memory, message, said);
+  if (told.together) return taken(memory, message, told, undefined, options);
   const byFigures = askedByFigures(told);
   if (byFigures) return { ...taken(memory, message, byFigures, undefined, options), readAs: told };
   const plain = told.issues.length > 0 ? undefined : (toldGear(memory, message, told) ?? toldUnits(told));
@@ -176,9 +177,13 @@ function taken(
   const named = namedBy(two ? two.options.map(option => intentNamed(option.intent)) : [intent], said);
   // "I have the same battery as Bea": told of one's own rig, it is what hers is.
   const isOfSame = said.possessions?.some(({ isSame }) => isSame) === true;
-  const borrowed = intent.isOfGear && !isOfSame ? undefined : borrowedIn(memory, message, said);
+  const borrowed =
+    said.together ?? (intent.isOfGear && !isOfSame ? undefined : borrowedIn(memory, message, said));
   const spoken = borrowed ? { ...said, facts: { ...said.facts, ...borrowed.facts } } : said;
-  const lean = leanOn(leanOf(memory, message, spoken, intent), intent, named);
+  const leaning = forDays(leanOf(memory, message, spoken, intent), intent);
+  // What runs is told by all that was put together: of the question before stays where and when.
+  const isOfAll = said.together && leaning.extent === 'all';
+  const lean = leanOn(isOfAll ? { ...leaning, extent: 'circumstances' } : leaning, intent, named);
   // "Save it as my rig": what was just spoken of.
   const isSaved = intent.name === 'rig' && said.cues.has('save') && Object.keys(said.facts).length === 0;
   const heard = isSaved && lean.frame ? { ...spoken, facts: gearIn(lean.frame.facts) } : spoken;

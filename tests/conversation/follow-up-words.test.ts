@@ -78,7 +78,7 @@ describe('what was asked is answered first', () => {
     ['can my 50Ah agm run a 5A electric blanket all night?', /^(?:No|Probably not)/],
     ['12.0 volts at rest agm is that bad?', /^Too low: about/],
     ['my agm reads 12.8V at rest, is that good?', /^Good: about/],
-    ['is 14.4v too high for agm while charging?', /^All fine: 14\.4 V is absorption/],
+    ['is 14.4v too high for agm while charging?', /^All fine for AGM: 14\.4 V is absorption/],
     ['can i run a 1200w microwave?', /^Only with a \d+ W inverter/],
   ] as const)('“%s”', ([text, first]) => expect(firstLines(`ann: ${text}`)[0]).toMatch(first));
 });

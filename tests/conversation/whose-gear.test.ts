@@ -94,3 +94,32 @@ test('“and ours in December?” turns one’s own question, where no rig is to
   ]);
   expect(last.text).toMatch(/^200 W makes .* in Broome in December/);
 });
+
+describe('“ours” beside the rigs of others', () => {
+  const debs = 'Deb: have got 200w on the roof and 2 x 100ah agm in parallel' as const;
+  const kevs = 'Kev: ours is 100ah lithium with no solar' as const;
+  test('is its writer’s', () => {
+    const { answers, memory } = talk([
+      debs,
+      kevs,
+      'Deb: how long will ours run a fridge averaging 3A',
+      'Kev: and ours?',
+    ]);
+    expect(Object.keys(memory.rigs)).toEqual(['deb', 'kev']);
+    expect(value(present(answers[2]), 'usableCapacity')).toBeCloseTo(100, 0);
+    expect(value(present(answers[3]), 'usableCapacity')).toBeCloseTo(80, 0);
+  });
+  test('of who has told a battery and nothing that runs, the same runs on it', () => {
+    const { last } = talk([
+      debs,
+      'Kev: we run a 200ah lithium',
+      'Deb: how long would ours run a 2A fridge',
+      'Kev: and ours?',
+    ]);
+    expect(value(last, 'usableCapacity')).toBeCloseTo(160, 0);
+    expect(value(last, 'dailyUse')).toBeCloseTo(48, 0);
+  });
+  test('alone is the group’s', () => {
+    expect(Object.keys(talk([kevs]).memory.rigs)).toEqual(['']);
+  });
+});

@@ -73,11 +73,13 @@ function onPwm(powerW: number, sun: SolarCase, blocks: number): string {
 /** A reading that was told with the panels' rating, and asked about; undefined: none. */
 export function seenOf(
   facts: SolarYieldFacts,
-  { parsed, recalled, at }: RequestContext,
+  { parsed, recalled, at, subject }: RequestContext,
 ): PanelReading | undefined {
   const { words, mentions } = parsed.recognised;
   const powerW = panelsW(facts);
-  if (powerW === undefined || !isSpotted(words, asksRight)) return undefined;
+  // Read after what they should give was told.
+  const isHeld = subject === 'reading' && parsed.facts.netCurrentA !== undefined;
+  if (powerW === undefined || !(isHeld || isSpotted(words, asksRight))) return undefined;
   const sun = sunOf(facts, at);
   const bestW = bestPowerOf(powerW, sun, likelyOf(solarAssumptions(sun)));
   if (facts.netCurrentA !== undefined && facts.netCurrentA > 0 && !recalled.has('netCurrentA'))

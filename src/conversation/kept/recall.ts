@@ -67,7 +67,9 @@ export function rigFor(
   };
   const own = ownKey(from, kind);
   if (owner === 'me') return pick(own) ?? pick('') ?? asked(personKey(from), own);
-  if (owner === 'us') return memory.shared?.[own] ? (pick(own) ?? pick('')) : (pick('') ?? pick(own));
+  // "Ours" of who has told a battery of their own is that.
+  const isOwnFirst = memory.shared?.[own] !== undefined || memory.rigs[own]?.batteries !== undefined;
+  if (owner === 'us') return isOwnFirst ? (pick(own) ?? pick('')) : (pick('') ?? pick(own));
   if (owner !== undefined) return pick(personKey(owner)) ?? asked(personKey(owner));
   // "My fridge" of somebody whose gear is not known runs on nobody else's battery; nor does what they asked of before.
   const isApart = isOfOwn({ recognised }) || ownFrame(memory.frames, from) !== undefined;

@@ -1,9 +1,10 @@
 import { intentNamed } from '#intents';
 import { isSpotted } from '#intents/spotting.ts';
+import type { Cue } from '#language/words/en/cues.ts';
 import type { Stated } from '#rig/rig.ts';
 import type { Heard } from '../hear.ts';
 import { ownFrame } from '../kept/recall.ts';
-import type { Memory } from '../memory.ts';
+import type { Frame, Memory } from '../memory.ts';
 import type { Message } from '../message.ts';
 import { isIntent } from '../questions.ts';
 import { leastSure } from '../unsure/sureness.ts';
@@ -34,17 +35,45 @@ function onlyOne(facts: Stated, key: Kind): { readonly count?: number | undefine
   return one && others.length === 0 && isSized(one) ? one : undefined;
 }
 
+/** Words that put a battery of a size told beside the one there is. */
+const beside =
+  'another|extra|second|brings|bring|brought|adds|add|adding|chucks|chuck|throws|throw|lends|lend';
+const mostSizedWords = 14;
+
+/** "And if one of us brings another 50 Ah": one more, of the same kind where none is told. */
+function besideIt(frame: Frame, heard: Heard): Stated | undefined {
+  const { recognised, facts, words } = heard;
+  const [one, other] = facts.batteries ?? [];
+  const amounts = recognised.mentions.filter(({ kind }) => kind === 'amount');
+  const [size, more] = amounts;
+  const isSize = size?.dimension === 'charge' && size.rate === undefined && !more;
+  const old =
+    onlyOne(frame.facts, 'batteries') && frame.facts.batteries?.find(({ role }) => role !== 'starter');
+  if (!isSize || !old || other || facts.loads || words > mostSizedWords) return undefined;
+  if (!isSpotted(recognised.words, [`${beside} -a_day -per_day -each_day -a_night -use -uses -panel`]))
+    return undefined;
+  const { dailyUseAh: _use, ...rest } = facts;
+  return { ...rest, batteries: [{ ...one, capacityAh: size.value }] };
+}
+
 /**
  * A turn of a question that adds one more like it, or doubles what it has, with the count that comes of it. What is told
  * with a size of its own ("another 100 Ah"), asked by itself ("do I need a second battery?") or told as gear stays as it is.
  */
 export function withAnother(memory: Memory, { onto, from }: Message, heard: Heard): Heard {
   const frame = onto ?? ownFrame(memory.frames, from) ?? memory.frames.at(-1);
-  if (!frame || frame.asked !== undefined || heard.words > mostWords || !opensTurn(heard)) return heard;
+  if (!frame || frame.asked !== undefined || !opensTurn(heard)) return heard;
   const isOfIt = heard.intent === frame.intent || heard.certainty < leastSure;
   if (!isOfIt || !isIntent(frame.intent) || heard.corrects) return heard;
   const { words } = heard.recognised;
   const takes: readonly string[] = intentNamed(frame.intent).takes;
+  const certainty = Math.max(heard.certainty, leastSure);
+  const sized = takes.includes('batteries') ? besideIt(frame, heard) : undefined;
+  if (sized) {
+    const cues = new Set<Cue>([...heard.cues, 'add']);
+    return { ...heard, intent: frame.intent, facts: sized, cues, options: [], certainty };
+  }
+  if (heard.words > mostWords) return heard;
   for (const [key, gear] of kinds) {
     const isTwice = isSpotted(words, [`${twice} ${gear} ${but}`]);
     if (!takes.includes(key) || !(isTwice || isSpotted(words, [`${more} ${gear} ${but}`]))) continue;
@@ -57,7 +86,7 @@ export function withAnother(memory: Memory, { onto, from }: Message, heard: Hear
       intent: frame.intent,
       facts,
       options: [],
-      certainty: Math.max(heard.certainty, leastSure),
+      certainty,
     };
   }
   return heard;

@@ -93,6 +93,14 @@ const put: readonly Put[] = [
     besides: new Set(['solar-yield', 'trip']),
     words: ['enough|cover|keep_up|do_it a_day|per_day|daily|every_day -days|last|battery'],
   },
+  // "How many amps should I see at noon?"
+  {
+    intent: 'solar-yield',
+    besides: new Set(['charge-time', 'convert', 'charge-path', 'fault', 'cable-size']),
+    words: [
+      'how_many|what|how_much amps|amp|current noon|midday|mid_day|lunchtime|full_sun|good_sun|clear_day -fuse|cable|wire|ah',
+    ],
+  },
   // "MPPT or PWM for a 200 W panel?"
   {
     intent: 'compare',

@@ -1,5 +1,6 @@
 import { intentNamed } from '#intents';
 import { factsOf } from '#intents/facts.ts';
+import { asHabit } from '#intents/hours-told.ts';
 import type { Intent } from '#intents/intent.ts';
 import { isSetup } from '#intents/needs.ts';
 import { hasUse } from '#intents/use.ts';
@@ -12,6 +13,7 @@ import type { Frame, Memory } from '../memory.ts';
 import type { Message } from '../message.ts';
 import { undemanding } from '../questions.ts';
 import { gearOf } from '../whose/gear-of.ts';
+import { isOfChargeVolts, tellsKind } from './charge-volts.ts';
 import { claimedOf, disputeOf, frameOfQuestion } from './disputes.ts';
 import { sideAskedIn } from './side-asked.ts';
 
@@ -86,6 +88,8 @@ function frameFor(
   const last = told.at(-1);
   const own = ownFrame(told, from);
   if (!own || !last || own === last) return own ?? last;
+  // What was asked since of one's own things with others' is what the talk is of.
+  if (tookFrom(last, from)) return last;
   // What somebody puts right or takes out, and what they call their own, is of their own question.
   if (isOwnMeant) return own;
   // "Same for us" after somebody else's question is of that.
@@ -100,6 +104,11 @@ function frameFor(
   const isGoneOn = own.asked !== undefined && last.onto === own.at;
   return isOpen || isGoneOn ? last : own;
 }
+
+/** Whether a question of somebody else went by things of a person, beside others. */
+const tookFrom = ({ lent, facts }: Frame, from: string): boolean =>
+  (facts.loads?.length ?? 0) > 1 &&
+  lent?.some(one => one.who === personKey(from) && one.facts.loads !== undefined) === true;
 
 /** "Same for us", "yeah same": nothing else is told. */
 const isSameForSelf = (heard: Heard): boolean =>
@@ -193,6 +202,12 @@ const isSameStay = ({ recognised: { words } }: Heard): boolean =>
 /** "Mine", "ours": of the writer, alone or with others. */
 const isOfWriter = (owner: string | undefined): boolean => owner === 'me' || owner === 'us';
 
+/** Seven hours asked of a day are seven a night in a question of how many nights. */
+export const forDays = (lean: Lean, { name }: Intent): Lean =>
+  lean.frame?.intent === 'energy-budget' && name !== lean.frame.intent && !intentNamed(name).isArgument
+    ? { ...lean, frame: { ...lean.frame, facts: asHabit(lean.frame.facts) } }
+    : lean;
+
 /** How far a message leans on the talk. */
 export function leanOf(memory: Memory, message: Message, heard: Heard, intent: Intent): Lean {
   const { cues, facts, removed, corrects, owner } = heard;
@@ -221,7 +236,7 @@ export function leanOf(memory: Memory, message: Message, heard: Heard, intent: I
           isSameForSelf(heard),
         ));
   if (!frame) return { extent: 'none' };
-  const isOwn = frame.from === personKey(message.from);
+  const isOwn = frame.from === personKey(message.from) || tookFrom(frame, message.from);
   const isTold = Object.keys(facts).length > 0;
   if (isSetup(facts)) {
     const isPlainTurn = isOwn && (isSlip || turns.some(cue => cues.has(cue))) && owner === undefined;
@@ -240,7 +255,8 @@ export function leanOf(memory: Memory, message: Message, heard: Heard, intent: I
   const isOwnGear = isOwn && isOfWriter(owner);
   if (owner !== undefined && !isOwnGear) return { frame, extent: 'circumstances' };
   if (intent.isArgument) return { frame, extent: 'all' };
-  const isSame = isPair(frame.intent, intent.name);
+  const isOfVolts = intent.name === 'charge-level' && isOfChargeVolts(frame) && tellsKind(facts);
+  const isSame = isPair(frame.intent, intent.name) || isOfVolts;
   // What somebody else was asked for is answered by a figure, not by another whole question.
   const isAnother = !frame.asked?.length || hasUse(factsOf(facts));
   const isApart = isTold && !isOwn && isAnother && !isSlip && !message.onto && standsAlone(heard);

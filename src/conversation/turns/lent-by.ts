@@ -62,8 +62,8 @@ export function lentBy(
   if (!frame || extent === 'none') return undefined;
   if (extent === 'all') return frame.facts;
   if (extent === 'gear') return { ...only(frame.facts, key => !goals.has(key)), ...rest };
-  if (extent === 'asked') return only(frame.facts, key => asked.has(key));
-  if (owner === undefined) return only(frame.facts, key => circumstances.has(key));
   const isIdle = rig !== undefined && !hasUse(factsOf(rig));
+  if (extent === 'circumstances' && owner === undefined)
+    return only(frame.facts, key => circumstances.has(key));
   return only(frame.facts, key => asked.has(key) || (isIdle && use.has(key)));
 }

@@ -1,4 +1,5 @@
 import type { IntentName } from '#answer/answer.ts';
+import { isSpotted } from '#intents/spotting.ts';
 import type { Heard } from '../hear.ts';
 import type { Frame } from '../memory.ts';
 import { undemanding } from '../questions.ts';
@@ -76,6 +77,35 @@ function inUnitOf(own: Frame, heard: Heard): IntentName | undefined {
   return asked.includes('convert') && asked.includes(own.intent) ? own.intent : undefined;
 }
 
+/** Words that ask for the amps of an answer, on the battery's side. */
+const ofBatterySide: readonly string[] = [
+  'amps|amp|current how_many|how_much|what|whats|which that|it|this|battery|draw|draws|drawing|pull|pulls|pulling -fuse -cable -solar -panel -charger',
+  'amps|amp|current off|from|out_of battery -fuse -cable -charger',
+];
+
+/** Words beside "12 V" that ask for amps there. */
+const atTwelve: readonly string[] = ['amps|amp|current at|on|side|from -fuse -cable -solar -panel -charger'];
+const mostSideWords = 13;
+
+/** "How many amps is that off the battery?" after an inverter's answer, whatever unit's question it looks like. */
+function batterySideOf(of: Frame, heard: Heard): IntentName | undefined {
+  const { facts, recognised, words, corrects } = heard;
+  if (of.intent !== 'inverter-check' || of.asked !== undefined || of.facts.loads === undefined)
+    return undefined;
+  // "On the 12 V side" tells nothing new.
+  const { systemVoltageV, volts, ...others } = facts;
+  const atV = systemVoltageV ?? volts;
+  const isSame = atV === undefined || atV === (of.facts.systemVoltageV ?? tradeV);
+  const figures = recognised.mentions.filter(({ kind }) => kind === 'amount' || kind === 'number');
+  const isBare = Object.keys(others).length === 0 && isSame && !corrects && words <= mostSideWords;
+  if (!isBare || figures.some(({ value }) => value !== atV)) return undefined;
+  const isOpen = besideSums.has(heard.intent) || heard.intent === 'convert' || heard.certainty < leastSure;
+  const isOfIt = heard.intent === of.intent && atV !== undefined;
+  const spots = atV === undefined ? ofBatterySide : [...ofBatterySide, ...atTwelve];
+  return (isOpen || isOfIt) && isSpotted(recognised.words, spots) ? of.intent : undefined;
+}
+const tradeV = 12;
+
 /** Questions of sun on panels. */
 const ofSun: readonly IntentName[] = ['solar-yield', 'solar-size', 'trip', 'charge-time', 'rig-check'];
 /** Questions that judge a size that was told. */
@@ -119,7 +149,7 @@ export function anotherSideOf(own: Frame, heard: Heard): IntentName | undefined 
 
 /** "Which of them lasts longer?" of somebody who has asked nothing: of the chat's question. */
 export const ofTheirAnswers = (last: Frame, heard: Heard): IntentName | undefined =>
-  sideAskedIn(heard) === 'rivals' ? anotherSideOf(last, heard) : undefined;
+  sideAskedIn(heard) === 'rivals' ? anotherSideOf(last, heard) : batterySideOf(last, heard);
 
 /** The question that a short line asks of one's own answer before; undefined where it asks none of these. */
 export const ofAnswerBefore = (own: Frame, heard: Heard): IntentName | undefined =>
@@ -127,4 +157,5 @@ export const ofAnswerBefore = (own: Frame, heard: Heard): IntentName | undefined
   itsCable(own, heard) ??
   sizeOf(own, heard) ??
   inUnitOf(own, heard) ??
+  batterySideOf(own, heard) ??
   anotherSideOf(own, heard);

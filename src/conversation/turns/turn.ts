@@ -3,7 +3,7 @@ import { isSpotted } from '#intents/spotting.ts';
 import { stillRunning } from '#intents/still-running.ts';
 import { correct, isAmong } from '#rig/correct.ts';
 import { isSameName, type MergeMode, mergeBatteries, mergeFacts, removeFrom } from '#rig/merge.ts';
-import type { Stated, StatedLoad } from '#rig/rig.ts';
+import type { Stated, StatedBattery, StatedLoad } from '#rig/rig.ts';
 import type { Heard } from '../hear.ts';
 import type { Frame } from '../memory.ts';
 
@@ -152,6 +152,22 @@ function withoutLoads({ loads: _loads, cable, ...rest }: Stated): Stated {
   return { ...rest, cable: run };
 }
 
+/** Another battery of which no kind is told is of the kind of the one there is. */
+function ofOneKind({ batteries = [] }: Stated, now: readonly StatedBattery[]): StatedBattery[] {
+  const kind = batteries.find(({ role }) => role !== 'starter')?.chemistry;
+  return now.map(one =>
+    one.chemistry || one.role === 'starter' || !kind ? one : { ...one, chemistry: kind },
+  );
+}
+
+/** "And a 200 Ah?" of how long a charge takes: from where the one before was charged. */
+function stillAsFull({ intent }: Frame, { batteries = [] }: Stated, now: StatedBattery[]): StatedBattery[] {
+  const [old, other] = batteries.filter(({ role }) => role !== 'starter');
+  const levelPercent = other || intent !== 'charge-time' ? undefined : old?.stateOfChargePercent;
+  if (levelPercent === undefined || now.length !== 1) return now;
+  return now.map(one => ({ stateOfChargePercent: levelPercent, ...one }));
+}
+
 /** The facts of the question before, with what the message changes: pure, and the later word wins. */
 export function turned(frame: Frame, before: Stated, heard: Heard): Stated {
   const { corrects, removed, cues } = heard;
@@ -172,7 +188,12 @@ export function turned(frame: Frame, before: Stated, heard: Heard): Stated {
   );
   // "And with 200 Ah?" is another battery in its place; only "add" and "another" put one beside it.
   if (told.batteries && !cues.has('add'))
-    merged.batteries = mergeBatteries(base.batteries ?? [], told.batteries, 'change');
+    merged.batteries = stillAsFull(
+      frame,
+      base,
+      mergeBatteries(base.batteries ?? [], told.batteries, 'change'),
+    );
+  if (told.batteries && cues.has('add')) merged.batteries = ofOneKind(base, merged.batteries ?? []);
   const all = Object.entries(merged).filter(([, value]) => value !== undefined);
   return stillRunning(before, Object.fromEntries(all) as Stated);
 }
