@@ -1,8 +1,8 @@
 import { sentence } from '#answer/say.ts';
-import { autoCableAreaMm2 } from '#engine/cable/conductor.ts';
 import type { Mention } from '#language/recognise/mention.ts';
 import { significant } from '#quantity/round.ts';
 import type { WorkedBeside } from '../worked-beside.ts';
+import { copperOfAutoMm2 } from './compute.ts';
 
 /** Up to this trade size makers' sheets agree on the copper, mm; thicker cable is sold by B&S or mm². */
 const listedMm = 6.3;
@@ -36,7 +36,7 @@ function headline({ tradeMm, areaMm2 }: AutoCable): string {
   const outside = `${significant(tradeMm)} mm auto cable is ${significant(tradeMm)} mm over its insulation`;
   if (tradeMm > listedMm)
     return `${areaMm2 === undefined ? 'Look' : 'No, look'} on the reel: ${outside}, and makers differ in the copper.`;
-  const copperMm2 = autoCableAreaMm2(tradeMm);
+  const copperMm2 = copperOfAutoMm2(tradeMm);
   const copper = `about ${significant(copperMm2, 2)} mm² of copper`;
   if (areaMm2 === undefined) return `${sentence(copper)}: ${outside}.`;
   const isNear = Math.abs(areaMm2 / copperMm2 - 1) <= near;

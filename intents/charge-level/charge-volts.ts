@@ -1,11 +1,11 @@
-import { chargeTable } from '#engine/battery/charge-table.ts';
 import type { Mention } from '#language/recognise/mention.ts';
 import { significant } from '#quantity/round.ts';
 import type { Chemistry } from '#rig/rig.ts';
 import type { Aside } from '../asides.ts';
 import { amountsOf } from '../figures-told.ts';
+import { chargeRow } from './compute.ts';
 
-type Kind = keyof typeof chargeTable;
+type Kind = Exclude<Chemistry, 'lead-acid'>;
 const names: Readonly<Record<Kind, string>> = {
   lfp: 'Lithium (LiFePO4)',
   agm: 'AGM',
@@ -36,12 +36,12 @@ function kindsIn(mentions: readonly Mention[]): readonly Kind[] {
       const chemistry = key as Chemistry;
       return chemistry === 'lead-acid' ? ['agm', 'flooded'] : [chemistry];
     });
-  return [...new Set(named)].filter(kind => kind in chargeTable);
+  return [...new Set(named)];
 }
 
 /** "Gel: 14.2 V in bulk and absorption (14 to 14.4 V), then float at 13.4 V." */
 function settingOf(kind: Kind, blocks: number): string {
-  const { absorptionV, floatV } = chargeTable[kind];
+  const { absorptionV, floatV } = chargeRow(kind);
   const [likely, low, high] = absorptionV.map(volts => significant(volts * blocks, 3));
   const float = `${significant(floatV * blocks, 3)} V`;
   const then = kind === 'lfp' ? `no float, or ${float} at most` : `then float at ${float}`;
