@@ -39,6 +39,8 @@ export interface Decision {
 
 const width = 6;
 const mostQuestions = 4;
+/** A reading less likely than this share of the likeliest is not weighed as a whole: it would hardly come first. */
+const leastOfBest = 0.01;
 
 /** Readings that state the same. */
 interface Alike {
@@ -64,7 +66,8 @@ interface Merged {
 function ranked(model: Model, frame: Frame, all: readonly Merged[]): readonly Merged[] {
   const { ranker } = model;
   if (!ranker) return all;
-  const top = all.slice(0, mostRanked);
+  const least = all[0]!.p * leastOfBest;
+  const top = all.slice(0, mostRanked).filter(({ p }) => p >= least);
   const scores = top.map(({ of, outcome, own, question }) => {
     of.wholes ??= new ReadingScores(ranker, frame, of.state, of.stated);
     return of.wholes.with(model.intentNames[outcome]!, Math.log(own / question), Math.log(question));

@@ -78,6 +78,8 @@ class Best {
 }
 
 const leastLog = -9;
+/** A way so far behind the likeliest (of their logarithms) is followed no further: two messages in three have one or two. */
+const farBehind = 4;
 const nothing: ReadonlySet<number> = new Set();
 
 /**
@@ -110,7 +112,10 @@ export function search(
         if (weight > leastLog) best.offer(state, candidates, k, state.score + weight);
       }
     }
-    beam = best.steps.map(s => s.state.with(at, s.slot, s.owner, s.variant, s.value, s.score));
+    const least = (best.steps[0]?.score ?? 0) - farBehind;
+    beam = best.steps
+      .filter(({ score }) => score >= least)
+      .map(s => s.state.with(at, s.slot, s.owner, s.variant, s.value, s.score));
   }
   return beam;
 }
