@@ -59,7 +59,13 @@ export const askWhose = ({ say }: Speech): Reply => ({
   headline: say('whose', 'Whose do you mean? Tell me the name, or what is in it.'),
 });
 
-/** Which of two readings is meant, or whether the one is: as buttons, each with what it would be answered. */
+/** Longer than this no first line is read at a glance. */
+const mostOfFirstLine = 100;
+
+/**
+ * Which of two readings is meant, or whether the one is: as buttons, each with what it would be answered. What can be
+ * answered stands first: most often the likelier reading was meant, and nobody has to ask again.
+ */
 export function askWhich({ options: [one, other], echo, firsts = [] }: Two, { say }: Speech): Reply {
   const lineOf = (reading: string, first: string | undefined): string =>
     first === undefined
@@ -71,14 +77,17 @@ export function askWhich({ options: [one, other], echo, firsts = [] }: Two, { sa
       lines: [lineOf(echo, firsts[0])],
       next: [one.say, other.say],
     };
-  const gaps = { one: one.say, other: other.say };
-  const isBare = firsts.every(first => first === undefined);
-  // The first line stays short, however long the readings are.
+  const next = [one.say, other.say];
+  const [first, second] = [lineOf(one.say, firsts[0]), lineOf(other.say, firsts[1])];
+  const [top, below] = firsts[0] === undefined ? [second, first] : [first, second];
+  const isAnswered = firsts.some(line => line !== undefined);
+  if (isAnswered && top.length <= mostOfFirstLine)
+    return { headline: top, lines: [below, say('which-meant', 'Which do you mean?')], next };
   return {
     headline: say('which-reading', 'I can take that in two ways: which do you mean?'),
-    lines: isBare
-      ? [say('two-readings', '“{one}” or “{other}”', gaps)]
-      : [lineOf(one.say, firsts[0]), lineOf(other.say, firsts[1])],
-    next: [one.say, other.say],
+    lines: isAnswered
+      ? [top, below]
+      : [say('two-readings', '“{one}” or “{other}”', { one: one.say, other: other.say })],
+    next,
   };
 }

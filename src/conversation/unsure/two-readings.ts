@@ -192,12 +192,16 @@ export function twoReadings(heard: Heard, answerOf: AnswerOf = untold): Two | un
   );
 }
 
+/** A question's title, as what may be meant: of gear that is told, that no more is. */
+const titleOf = (intent: IntentName): string =>
+  intent === 'rig' ? 'Just note it' : intentNamed(intent).title;
+
 /** Two readings with the words that tell them apart, where there are such. */
 function apart(first: Reading, second: Reading, heard: Heard): Two | undefined {
   const [mine, other] = [factsIn(first.stated, heard), factsIn(second.stated, heard)];
   const isOtherQuestion = first.intent !== second.intent;
   const says = isOtherQuestion
-    ? [intentNamed(first.intent).title, intentNamed(second.intent).title]
+    ? [titleOf(first.intent), titleOf(second.intent)]
     : [wordsOf(mine, other), wordsOf(other, mine)];
   const [one, two] = says as [string, string];
   if (one === two || one === '' || two === '') return undefined;
