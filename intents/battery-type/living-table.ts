@@ -50,7 +50,7 @@ export const livingAsides: readonly Aside[] = [
   {
     name: 'its-charging-volts',
     hasAnyFigures: true,
-    spots: ['charg*|absorption voltage|volts|volt -why -what_volts_is -how_full -empty -resting'],
+    spots: ['charg*|absorption voltage|voltages|volts|volt -why -what_volts_is -how_full -empty -resting'],
     when: facts => kindOf(facts) !== undefined,
     says: facts => {
       const kind = kindOf(facts) ?? 'agm';

@@ -203,8 +203,8 @@ export function answerCableSize(facts: Facts, result: CableSize, setting: Reques
       : verdict === 'no' && isTooHot(result)
         ? `It would lose ${lost(result)} ${run(result)}, too.`
         : why(result, judgeAlone(result)),
-    thin(result),
     instead,
+    thin(result),
     // The size told in the other measure is no help where it won't do.
     isAutoAsked || verdict === 'no' || instead ? undefined : otherwise(result),
     (result.isGiven && verdict === 'no' && !isAutoAsked) || (instead && !result.asAuto)

@@ -223,6 +223,9 @@ const asFigures = (pair: Drop & Pick<Pair, 'conductor' | 'fuse'>, about: Run) =>
   continuous: about.continuousA,
 });
 
+/** The copper of auto cable by its trade size (mm), mm². */
+export const copperOfAutoMm2 = (tradeMm: number): number => autoCableAreaMm2(tradeMm);
+
 /** The drop on real mm², beside auto cable of the same number. */
 function squareBeside(areaMm2: number, about: Parameters<typeof dropOn>[1]) {
   const conductor: Conductor = { areaMm2, as: 'metric', size: areaMm2 };

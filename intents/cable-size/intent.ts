@@ -4,9 +4,12 @@ import { withAsides } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
 import type { Intent, RequestContext } from '../intent.ts';
 import type { Need } from '../needs.ts';
+import { ratedParts } from '../rated-part.ts';
+import { withWorked } from '../worked-beside.ts';
 import { answerAmpacity } from './ampacity.ts';
 import { answerCableSize } from './answer.ts';
 import { cableAsides } from './asides-table.ts';
+import { autoMm } from './auto-mm.ts';
 import { type CableSize, computeCableSize, nextThicker, nextThinner } from './compute.ts';
 
 const isCurrentKnown = (facts: Stated): boolean =>
@@ -75,8 +78,7 @@ const size: Intent = defineIntent({
 });
 
 /** What cable; what is the drop on this cable; and what people ask beside that. */
-export const cableSize = withAsides(
-  size,
-  cableAsides,
-  (_, facts, { recalled }) => !recalled.has('cable') && isLengthKnown(facts),
+export const cableSize = withWorked(
+  withAsides(size, cableAsides, (_, facts, { recalled }) => !recalled.has('cable') && isLengthKnown(facts)),
+  [ratedParts, autoMm],
 );

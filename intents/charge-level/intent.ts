@@ -8,6 +8,7 @@ import { withWorked } from '../worked-beside.ts';
 import { answerAgainst } from './against.ts';
 import { answerChargeLevel } from './answer.ts';
 import { levelAsides } from './asides-table.ts';
+import { chargeVolts } from './charge-volts.ts';
 import { computeChargeLevel } from './compute.ts';
 import { answerCurrent, withFlow } from './current-alone.ts';
 import { answerEither } from './either-kind.ts';
@@ -15,7 +16,8 @@ import { gravityAsides } from './gravity.ts';
 import { answerLater } from './later-answer.ts';
 import { leftAt } from './left-at.ts';
 import { answerOvernight } from './overnight.ts';
-import { readOuts } from './readout.ts';
+import { hoursToGo, readOuts } from './readout.ts';
+import { tailCurrent } from './tail-current.ts';
 import { answerUsed } from './used-alone.ts';
 import { usedBetween } from './used-between.ts';
 
@@ -81,9 +83,9 @@ const level = defineIntent({
 export const chargeLevel = withWorked(
   withAsides(
     level,
-    [...readOuts, ...gravityAsides, ...levelAsides],
+    [...readOuts, ...gravityAsides, ...chargeVolts, ...levelAsides],
     // "What volts is full" is read as a level of 100 %: only volts make it a sum.
     ({ volts, chargeUsedAh, chargeLeftAh }) => (volts ?? chargeUsedAh ?? chargeLeftAh) !== undefined,
   ),
-  [leftAt, usedBetween],
+  [leftAt, usedBetween, hoursToGo, tailCurrent],
 );

@@ -3,9 +3,11 @@ import type { Mention } from '#language/recognise/mention.ts';
 import { plain, significant } from '#quantity/round.ts';
 import type { Chemistry, Facts } from '#rig/rig.ts';
 import type { Aside } from '../asides.ts';
+import { factsOf } from '../facts.ts';
 import { amountsOf } from '../figures-told.ts';
 import { levelByVolts } from '../level.ts';
 import { chemistryName } from '../words.ts';
+import type { WorkedBeside } from '../worked-beside.ts';
 import { isNearVolts } from './against.ts';
 import { blocksOf, isOnCharge } from './compute.ts';
 
@@ -165,6 +167,30 @@ const spots = [
   'monitor|shunt|display|screen|app|bmv|meter|gauge|says|shows|reads|showing|reading telling_me|tell_me|tells_me|all_mean|mean|means|explain|make_sense|makes_sense|looking_at|add_up|adds_up|it_saying|to_read|read_this|read_it|read_that|read_them|decode|translate|understand',
 ];
 
+/** How it is asked what a monitor makes its hours of. */
+const hoursSpots = [
+  'where|wheres|how|hows|why get|gets|getting|got|come|comes|coming|came|work|works|working|worked|calculate|calculates|reckon|reckons|figure|figures|know|knows|say|says|think|thinks hours|h|hrs|that|it|time_to_go|to_go|time_left|left from|to|that|it|hours|out|get|know -how_long_till -how_long_until -how_long_will -how_full -how_many -panel -charger',
+];
+
+/** Where the hours to go come from: what is left by its count, over the amps of now. */
+function hoursFrom(readOut: ReadOut): readonly [string, ...string[]] {
+  const { hours = 0, amps, percent, capacityAh } = readOut;
+  const ups = 'It goes up and down with what runs: a monitor averages the amps over some minutes at most.';
+  if (amps === undefined)
+    return [`It divides the amp hours that it thinks are left by the amps now: ${plain(hours)} h.`, ups];
+  const countedAh = hours * Math.abs(amps);
+  const size =
+    percent === undefined || capacityAh !== undefined
+      ? ''
+      : `, so it takes the battery for about ${plain((100 * countedAh) / percent)} Ah`;
+  return [
+    `It divides the Ah it thinks are left by the amps now: ${plain(countedAh)} Ah at ${significant(Math.abs(amps))} A is ${plain(hours)} h.`,
+    ...(percent === undefined || size === '' ? [] : [`It holds ${plain(percent)} %${size}. Is that yours?`]),
+    ...(capacityAh === undefined ? [] : [onHours(readOut) ?? '']).filter(line => line !== ''),
+    ups,
+  ];
+}
+
 /** All that a battery monitor shows, read aloud: level, current, hours, and whether they agree. */
 export const readOuts: readonly Aside[] = [
   {
@@ -181,3 +207,18 @@ export const readOuts: readonly Aside[] = [
     next: ['what is a shunt?'],
   },
 ];
+
+/** Where the hours to go of a monitor come from. */
+export const hoursToGo: WorkedBeside = {
+  name: 'hours-from',
+  spots: hoursSpots,
+  when: ({ facts, recognised: { mentions } }) => {
+    const { hours, amps, percent } = readOutOf(factsOf(facts), mentions);
+    return hours !== undefined && percent !== undefined && (amps ?? 0) < restA;
+  },
+  takes: [],
+  reply: (facts, { parsed: { recognised } }) => {
+    const [headline, ...lines] = hoursFrom(readOutOf(facts, recognised.mentions));
+    return { headline, lines, verdict: null, next: ['what is a shunt?'] };
+  },
+};

@@ -8,6 +8,7 @@ import { faultAsides } from './asides-table.ts';
 import { chargerStates } from './charger-states-table.ts';
 import { checkAsides } from './checks-table.ts';
 import { computeFault } from './compute.ts';
+import { fullInTheSun } from './full-in-the-sun.ts';
 import { judgedAsides } from './judged-table.ts';
 import { mishapAsides } from './mishaps-table.ts';
 import { normalAsides } from './normal-table.ts';
@@ -69,7 +70,7 @@ const known = withWorked(
     ],
     () => false,
   ),
-  [putIn, ownTemperature],
+  [putIn, ownTemperature, fullInTheSun],
 );
 
 /** Over this the volts are too many on any kind of battery, V of 12, but for the cold: then a good charger raises them, °C. */

@@ -364,6 +364,36 @@ export const symptoms: readonly Symptom[] = [
     asks: ['What do the volts read at it while it should run?', 'volts'],
   },
   {
+    name: 'fridge-off-by-night',
+    spots: [
+      'fridge*|freezer*|frige*|coolbox|cool_box|cooler cut*|stop*|off|die*|dead|quit*|error*|fault*|shut*|trip*|drops_out|gives_up night|nights|overnight|dark|evening|evenings|sunset|sundown|dusk day|days|daytime|daylight|sun|sunny|sunshine|morning|mornings|charging|engine fine|ok|okay|good|works|working|runs|running|run|again|perfect|well|happy|alright -turn_it_off|turn_off|switch_it_off|switch_off|save|flat_in_the_morning',
+    ],
+    when: [],
+    weighs: ['day', 'age', 'level', 'drop'],
+    causes: [
+      {
+        by: 'battery',
+        unless: { voltsFrom: 12.4, taken: 'load' },
+        likely: 'Most likely the battery runs low: by day the sun or a charger props its volts up.',
+        check:
+          'Battery: it reads under {half} at rest when that happens (30 minutes all off). Charge more, use less, or fit a bigger one.',
+      },
+      {
+        by: 'cable',
+        likely: 'Its cable or plug loses too many volts, which shows once nothing props them up.',
+        check:
+          'Cable or plug: if the running fridge reads over {0.5 V} less than the battery, fit thicker cable and a screw-in plug.',
+      },
+      {
+        unless: { voltsFrom: 12.4, taken: 'load' },
+        likely: 'Most likely the battery never got full or has lost capacity.',
+        check:
+          'Weak battery: full at dusk and still low by dawn, it’s worn: renew it. Never full at dusk, charge longer.',
+      },
+    ],
+    asks: ['What does the battery read at night, just before it stops?', 'volts'],
+  },
+  {
     name: 'fridge-cuts-out',
     spots: [
       'fridge*|freezer*|frige*|coolbox|cool_box|cooler cut*|stop*|off|die*|dead|quit*|error*|fault*|warm|low_volt*|beep*|flash*|code|shut*|wont|trip*|click*|defrost*|not_cool*|alarm*',

@@ -320,6 +320,10 @@ export const fuseAsides: readonly Aside[] = [
     spots: [
       'need_one|needs_one|need_a_fuse|needs_a_fuse|need_another|need_fuse|need_fuses|need_fusing|no_fuse|without_a_fuse|without_fuse|no_fuses|skip_the_fuse|leave_the_fuse -what_size -what_amp -what_fuse -which_fuse -fuse_size -bigger',
     ],
+    // With the load and its cable told, the size says more.
+    when: (_, { facts: { cable, loads, inverter, chargers } }) =>
+      (cable?.areaMm2 ?? cable?.awg ?? cable?.autoCableMm) === undefined ||
+      (!loads?.length && !chargers?.length && (inverter?.powerW ?? cable?.currentA) === undefined),
     hasAnyFigures: true,
     says: 'Yes: each cable from the battery needs its fuse, at the battery, however short or thin it is.',
     lines: [

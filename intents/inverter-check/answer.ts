@@ -55,9 +55,9 @@ const askedA = 60;
 /** Near the 100 A at which many lithium batteries cut off, A. Common practice. */
 const lithiumStopsA = 90;
 
-/** Whether a limit of the battery that was told is passed. */
-const isForbidden = ({ bank, bankFit, figures }: InverterCheck): boolean =>
-  bank?.maxCurrentA !== undefined && bankFit !== undefined && figures.batteryCurrent.value > bankFit.limitA;
+/** Whether more is drawn than the battery's own limit, told or usual, allows. */
+const isForbidden = ({ bankFit, figures }: InverterCheck): boolean =>
+  bankFit?.fit === 'no' && figures.batteryCurrent.value > bankFit.limitA;
 
 /** The limit told of a battery whose size wasn't, held against what is drawn. */
 function limitNote(facts: Facts, { bank, figures }: InverterCheck, w: Speech): string | undefined {

@@ -23,10 +23,13 @@ export const currents = ({ value, low, high }: Range, w: Speech) => ({
   range: span(low, high, 'A', w),
 });
 
+/** From so many times its limit on a current is far over it. */
+const far = 2;
+
 /** Why the battery is the trouble: it is asked for too much, or its volts fall too low. */
 function bankTrouble(result: InverterCheck, setting: RequestContext, w: Speech): string {
   const { figures, bank } = result;
-  const { fit, limitA, sagToV, cutOutV } = present(result.bankFit);
+  const { limitA, sagToV, cutOutV } = present(result.bankFit);
   if (figures.batteryCurrent.value <= limitA)
     return w.say(
       'bank-sags',
@@ -38,7 +41,7 @@ function bankTrouble(result: InverterCheck, setting: RequestContext, w: Speech):
     limit: w.plain(limitA),
     bank: bankWithin(present(bank), setting, w),
   };
-  return fit === 'no'
+  return figures.batteryCurrent.value > far * limitA
     ? w.say('far-over-bank', '{amps} A is far more than {bank} should give (about {limit} A)', gaps)
     : w.say('over-bank', '{amps} A is more than {bank} should give (about {limit} A)', gaps);
 }

@@ -8,6 +8,7 @@ import { answerInverterCheck } from './answer.ts';
 import { asAsked, isPeakAlone } from './as-asked.ts';
 import { inverterAsides } from './asides-table.ts';
 import { areEitherWay, computeInverterCheck } from './compute.ts';
+import { laptopOnTwelve } from './laptop-on-twelve.ts';
 import { biggestFor } from './sums/biggest.ts';
 import { fromASocket } from './sums/from-a-socket.ts';
 import { onTwelveVolts } from './sums/on-twelve-volts.ts';
@@ -64,4 +65,4 @@ const check = defineIntent({
 });
 
 /** Will my inverter run it, what does it take from the battery, and what people ask beside that. */
-export const inverterCheck = withAsides(check, inverterAsides);
+export const inverterCheck = withAsides(check, [...laptopOnTwelve, ...inverterAsides]);

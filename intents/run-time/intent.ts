@@ -14,6 +14,7 @@ import { answerCharges } from './charges.ts';
 import { compareRigs } from './compare.ts';
 import { computeRunTime, type RunTimeFacts } from './compute.ts';
 import { answerIfLithium, ifLithium } from './if-lithium.ts';
+import { jumpPack } from './jump-pack.ts';
 import { netOfTwo } from './net-of-two.ts';
 import { answerShare } from './share.ts';
 import { stoppingAt } from './stop-at.ts';
@@ -104,4 +105,7 @@ const lasts: Intent<RunTimeFacts> = defineIntent<RunTimeFacts>({
 });
 
 /** How long will it last, will it last N days; and what people ask beside that. */
-export const runTime: Intent<RunTimeFacts> = withWorked(withAsides(lasts, lastingAsides), [netOfTwo]);
+export const runTime: Intent<RunTimeFacts> = withWorked(withAsides(lasts, lastingAsides), [
+  netOfTwo,
+  jumpPack,
+]);

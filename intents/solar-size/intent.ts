@@ -8,6 +8,7 @@ import { answerSolarSize } from './answer.ts';
 import { solarSizeAsides } from './asides-table.ts';
 import { computeSolarSize, type SolarSizeFacts } from './compute.ts';
 import { forBattery } from './sums/for-battery.ts';
+import { forUsualCamp } from './sums/usual-camp.ts';
 
 const panelSize = defineIntent<SolarSizeFacts>({
   name: 'solar-size',
@@ -18,7 +19,7 @@ const panelSize = defineIntent<SolarSizeFacts>({
   hangsOn: new Set([...drawFacts]),
   alsoHangsOn: whereSunHangsOn,
   needs: [{ ...needLoads, ask: 'what it has to run (say “fridge 1.2A” or “40Ah a day”)', key: 'need-run' }],
-  guess: (told, setting) => forBattery(factsOf(told), setting),
+  guess: (told, setting) => forBattery(factsOf(told), setting) ?? forUsualCamp(factsOf(told), setting),
   reply: (facts, setting) => answerSolarSize(facts, computeSolarSize(facts, setting), setting),
 });
 

@@ -8,6 +8,7 @@ import { isSpotted } from '../spotting.ts';
 import { usableOf } from './compute.ts';
 import { leftAndGone } from './left-and-gone.ts';
 import { asksMeaning, isOnlyTerms, mentioned, nearest, termsAsked, termsIn } from './match.ts';
+import { lettersOf, neededTerm } from './needed.ts';
 import type { PlainQuestion } from './plain/plain-question.ts';
 import { plainQuestionIn } from './plain/plain-questions.ts';
 import { comparisonOf, type Term, terms } from './terms.ts';
@@ -64,12 +65,15 @@ function parted(says: string): readonly [first: string, rest: readonly string[]]
   return end < 0 ? [says, []] : [says.slice(0, end + 1), [says.slice(end + 2)]];
 }
 
-function explain(term: Term, facts: Facts, setting: RequestContext): Reply {
+function explain(term: Term, facts: Facts, setting: RequestContext, needed?: string): Reply {
   const more = ofCapacity.includes(term.key) ? live(facts, setting) : undefined;
   const [first = '', ...rest] = term.says;
+  const letters = lettersOf(term, setting.parsed);
+  const lines = [...rest, `For example: ${term.example}`, ...(more ? [more] : [])];
+  const before = [needed, letters].filter(line => line !== undefined);
   return {
     headline: named(term, first),
-    lines: [...rest, `For example: ${term.example}`, ...(more ? [more] : [])],
+    lines: [...before, ...(needed ? lines.slice(0, 1) : lines)],
     verdict: null,
     cautions: term.caution ? [term.caution] : [],
     next: onwards(term),
@@ -143,6 +147,8 @@ export function answerTerm(facts: Facts, setting: RequestContext): Reply {
   const { term, cues } = setting.parsed;
   const added = leftAndGone(setting.parsed);
   if (added) return added;
+  const both = neededTerm(setting.parsed);
+  if (both) return explain(both[0], facts, setting, both[1]);
   const asked = plainQuestionIn(setting.parsed, setting.about);
   if (asked) return plainly(asked);
   const words = setting.parsed.recognised.words.join(' ');

@@ -7,7 +7,6 @@ import { intentNamed } from '#intents';
 import type { Intent } from '#intents/intent.ts';
 import type { Unknown } from '#intents/untold.ts';
 import { worked } from '#intents/unused.ts';
-import { meaningOf } from '#language/hazards/features.ts';
 import type { Cue } from '#language/words/en/cues.ts';
 import type { ChatUnits } from '#quantity/chat-units.ts';
 import type { Facts } from '#rig/rig.ts';
@@ -17,6 +16,7 @@ import { countedLines } from './answering/counted.ts';
 import { withNoChange, withReasonFirst } from './answering/no-change.ts';
 import { askedOpenly } from './answering/open-asked.ts';
 import { isEmergency, safe } from './answering/safe.ts';
+import { shownIn } from './answering/shown.ts';
 import { isReplay, isSilent, isStrange } from './answering/silence.ts';
 import { type Heard, hear } from './hear.ts';
 import { type Interpreted, interpret } from './interpret.ts';
@@ -213,7 +213,7 @@ function answer(
     const left = remember(memory, message, asTalk(read), nothing);
     return { memory: left, answer: silence(heard) };
   }
-  const concepts = hazards.length > 0 ? new Set(meaningOf(message.text).map(one => one.concept)) : undefined;
+  const concepts = hazards.length > 0 ? shownIn(message.text, heard, facts) : undefined;
   const known = hazards.filter(code => memory.frames.some(frame => frame.hazards?.includes(code)));
   const isCheck = cues.has('ask-can-it');
   const about = { intent: intent.name, facts, isSaid, isCheck, known };

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { emergencyText, forbidden, hazardAnswer, hazardAnswers, warningLines } from '#answer/hazards.ts';
+import { hazardAnswers } from '#answer/hazard-answers-table.ts';
+import { emergencyText, forbidden, hazardAnswer, warningLines } from '#answer/hazards.ts';
 import { present } from '#basics/present.ts';
 import { hazardTable } from '#language/hazards/hazard-table.ts';
 import { emergencies, hazardCodes } from '#rig/hazard-codes.ts';

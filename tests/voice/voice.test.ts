@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Answer } from '#answer/answer.ts';
-import { hazardAnswers } from '#answer/hazards.ts';
+import { hazardAnswers } from '#answer/hazard-answers-table.ts';
 import { cautions } from '#answer/words/en.ts';
 import { present } from '#basics/present.ts';
 import { intents } from '#intents';

@@ -9,6 +9,7 @@ import type { Stated } from '#rig/rig.ts';
 import type { Heard } from '../hear.ts';
 import { fill } from '../kept/recall.ts';
 import { isAsking } from '../turns/asking.ts';
+import { isHotPlug } from './hot-plug.ts';
 import { outOf } from './ruled-out.ts';
 
 /** Questions whose answer is about putting charge in. */
@@ -80,7 +81,8 @@ export function dangersIn(
   memory: readonly (Stated | undefined)[],
 ): readonly HazardCode[] {
   const { hazards: ofWords, removed } = heard;
-  const concepts = meaningOf(text).map(({ concept }) => concept);
+  const meaning = meaningOf(text);
+  const concepts = meaning.map(({ concept }) => concept);
   // A lesson, and a cable told with its current, are of nothing that is remembered to run.
   const isOfItself = told.loads || told.cable?.currentA !== undefined || intent.name === 'learn';
   const spoken = isOfItself ? told : fill(told, intent.takes, memory).facts;
@@ -96,5 +98,10 @@ export function dangersIn(
     asksCharge: charging.has(intent.name) || ofWords.includes('cold-charge'),
   };
   const found = new Set([...notRuledOut(heard, all, concepts), ...hazardsOf(all)]);
+  // A plug or lead that gets hot in use is unplugged; nobody has to run from it.
+  if (found.has('battery-fire') && isHotPlug(meaning)) {
+    found.delete('battery-fire');
+    found.add('over-current');
+  }
   return hazardCodes.filter(code => found.has(code));
 }

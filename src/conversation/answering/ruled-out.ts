@@ -32,6 +32,9 @@ const heat = 'hot warm melt burnt-smell smoke flames';
 /** What is on the way beside an inverter or a socket, and could be passed. */
 const others = 'bms limit limit-word small-plug supply alternator isolator no-dcdc';
 
+/** No starter battery is as small, and no jump pack larger, Ah. */
+const mostOfPackAh = 30;
+
 /** A battery's limit told ("my lithium has a 100 A BMS"), and nothing that could pass it. */
 const isLimitAlone = ({
   batteries = [],
@@ -93,6 +96,21 @@ const rulings: readonly Ruling[] = [
     unless: set(
       'no-start slow clicks dead-car battery-dead flat old remote always all-night frost #low-volts #below-zero',
     ),
+  },
+  // A jump pack asked for its hours or charges starts nothing.
+  {
+    code: 'jump-start',
+    isOut: ({ batteries = [] }, { concepts }) =>
+      concepts.has('jump') && batteries.some(({ capacityAh }) => (capacityAh ?? Infinity) <= mostOfPackAh),
+    unless: set(
+      'no-start clamps clamp-order will-start start-engine car dead-car battery-dead frost swollen second-battery lithium #two-voltages help-word',
+    ),
+  },
+  {
+    code: 'starter-flat',
+    isOut: ({ batteries = [] }, { concepts }) =>
+      concepts.has('jump') && batteries.every(({ capacityAh }) => (capacityAh ?? Infinity) <= mostOfPackAh),
+    unless: set('no-start clamps will-start start-engine car-battery dead-car battery-dead frost'),
   },
   // The device of the talk before is none of a question that neither names nor counts it.
   { code: 'medical', isOut: told => !isMedicalTold(told), unless: set('medical') },

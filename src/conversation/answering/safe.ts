@@ -131,7 +131,7 @@ const bare = ({ remember, rig }: Reply, isNo: boolean): Reply => ({
 });
 
 /** What a yes or a "tight" says, without that word: behind a warning it is only a figure. */
-const plainly = (headline: string): string => sentence(headline.replace(/^(?:Yes, |Tight: )/, ''));
+const plainly = (headline: string): string => sentence(headline.replace(/^(?:Yes, |Yes: |Tight: )/, ''));
 
 /** The body of an answer as the dangers leave it. */
 function body(reply: Reply, { codes, intent, facts, isBack }: Danger): Reply {
@@ -153,6 +153,9 @@ function body(reply: Reply, { codes, intent, facts, isBack }: Danger): Reply {
       headline: reply.headline.replace(/^Tight: /, 'No: '),
       lines: reply.lines?.slice(-2),
     };
+  // A cable that would do does, once it has its fuse.
+  if (intent === 'cable-size' && codes[0] === 'no-fuse' && isSoft && !isBack)
+    return { ...reply, verdict: null, headline: plainly(reply.headline) };
   if (isWithheld || (isRefused && (isSoft || isBack))) return bare(reply, wasYesNo || isDenied);
   if (codes[0] === 'starter-flat' && isSoft) return { ...reply, headline: plainly(reply.headline) };
   if (codes.includes('medical') && reply.verdict === 'yes')

@@ -7,6 +7,7 @@ import type { Memory } from '../memory.ts';
 import type { Message } from '../message.ts';
 import { askedInFigures, askedInWords } from '../questions.ts';
 import { isAsking } from '../turns/asking.ts';
+import { isBotCalled } from '../turns/called.ts';
 import { anotherSideOf } from '../turns/of-answer.ts';
 import { leastSure } from './sureness.ts';
 import type { Two } from './two-readings.ts';
@@ -33,8 +34,13 @@ export function askedPlainly(
 ): Heard | undefined {
   if (heard.hazards.length > 0 || heard.issues.length > 0 || heard.forgetting || heard.undo) return undefined;
   // What reading is torn over asks something, whatever its words.
-  if (reading !== 'torn' && !message.text.includes('?') && !isAsking(heard) && !heard.cues.has('ask-what-is'))
-    return undefined;
+  const isPut =
+    reading === 'torn' ||
+    message.text.includes('?') ||
+    isAsking(heard) ||
+    heard.cues.has('ask-what-is') ||
+    isBotCalled(heard, message);
+  if (!isPut) return undefined;
   // "Which one do I need?" of what was just judged asks nothing in general.
   const own = ownFrame(memory.frames, message.from);
   if (own && anotherSideOf(own, heard) === heard.intent) return undefined;

@@ -46,6 +46,8 @@ export function circuitKindOf(facts: Facts, recalled: ReadonlySet<keyof Facts>):
 }
 
 const lampNames = /\b(light|lamp|led)/;
+/** Whether it cools by 12 V: its compressor starts badly, and it cuts out early, on volts lost on the way. */
+const cools = ({ name }: Load): boolean => applianceOf(name)?.setPointC !== undefined;
 
 /** How much drop a circuit stands: charging, inverters and what cools or cuts out early little, lamps more. */
 export function circuitUseOf(kind: CircuitKind, facts: Facts): CircuitUse {
@@ -53,6 +55,7 @@ export function circuitUseOf(kind: CircuitKind, facts: Facts): CircuitUse {
   const isCharging = !!facts.chargers?.length;
   if (kind === 'told' && isCharging) return 'critical';
   const { loads } = facts;
+  if (loads?.some(cools)) return 'critical';
   return loads?.length && loads.every(load => lampNames.test(load.name)) ? 'lamps' : 'general';
 }
 

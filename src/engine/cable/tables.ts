@@ -76,10 +76,16 @@ export const autoCable: readonly {
 
 /**
  * How much voltage a circuit may lose, %. ISO 10133 and ABYC E-11: 3 % for what is critical, 10 % for the rest;
- * 5 % for the rest is what recreational-vehicle practice asks for. low and high: what others would take.
+ * 5 % for the rest is what recreational-vehicle practice asks for. What cools is critical, as it cuts out by its volts:
+ * installation sheets of 12 V compressor fridges ask for 1 mm² a metre (4 mm² to 4 m, 6 mm² to 6 m). low and high: what others would take.
  */
 export const dropLimits = {
-  critical: { value: 3, low: 3, high: 5, why: 'for charging and inverters, ISO 10133 and common practice' },
+  critical: {
+    value: 3,
+    low: 3,
+    high: 5,
+    why: 'for charging, inverters and fridges, ISO 10133 and common practice',
+  },
   general: { value: 5, low: 3, high: 5, why: 'for general circuits, common practice; 3 % is better' },
   lamps: { value: 10, low: 5, high: 10, why: 'for lamps and the like, ISO 10133' },
 } as const;

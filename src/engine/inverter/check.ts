@@ -101,6 +101,9 @@ export interface BankFit {
   readonly cutOutV: number;
 }
 
+/** A usual limit that nobody told is passed for sure from here on: sheets of batteries of one size and kind differ by about a quarter. Common practice. */
+const clearly = 1.25;
+
 /** Whether a bank can give a current (A): its own limit first, then the volts left against the inverter's cut-out. */
 export function fitsBank(bank: Bank, currentA: number, temperatureC?: number): BankFit {
   const { dischargeA: limitA, surgeA } = limitsOf(bank, temperatureC);
@@ -111,7 +114,7 @@ export function fitsBank(bank: Bank, currentA: number, temperatureC?: number): B
   const isOver = currentA > limitA;
   const isSag = sagToV < cutOut;
   // A limit told in so many words is not to be passed, however short.
-  const isForbidden = bank.maxCurrentA !== undefined && isOver;
-  const isHopeless = isForbidden || currentA > Math.min(surgeA, 2 * limitA) || (isOver && isSag);
+  const isFar = currentA > (bank.maxCurrentA === undefined ? clearly : 1) * limitA;
+  const isHopeless = isFar || currentA > surgeA || (isOver && isSag);
   return { fit: isHopeless ? 'no' : isOver || isSag ? 'tight' : 'yes', limitA, sagToV, cutOutV: cutOut };
 }

@@ -64,7 +64,8 @@ describe('how much drop it stands', () => {
     ['told', { chargers: [] }, 'general'],
     ['told', {}, 'general'],
     ['loads', { loads: [load('light'), load('led strip')] }, 'lamps'],
-    ['loads', { loads: [load('light'), load('fridge')] }, 'general'],
+    ['loads', { loads: [load('light'), load('fridge')] }, 'critical'],
+    ['loads', { loads: [load('light'), load('pump')] }, 'general'],
     ['loads', { loads: [load('flood lamp')], chargers: [{ kind: 'dcdc' }] }, 'lamps'],
     ['loads', { loads: [] }, 'general'],
   ])('%s with %j: %s', ([kind, facts, use]) => {

@@ -109,11 +109,11 @@ describe('from the battery', () => {
     );
   });
 
-  test('100 Ah of lithium gives 100 A: 130 A is tight, 250 A is not on', () => {
+  test('100 Ah of lithium gives 100 A: 110 A is tight, 130 A is not on', () => {
     const bank = present(bankOf([{ count: 1, capacityAh: 100, chemistry: 'lfp' }]));
     expect(fitsBank(bank, 90).fit).toBe('yes');
-    expect(fitsBank(bank, 130).fit).toBe('tight');
-    expect(fitsBank(bank, 250).fit).toBe('no');
+    expect(fitsBank(bank, 110).fit).toBe('tight');
+    expect(fitsBank(bank, 130).fit).toBe('no');
   });
 
   test('lead-acid sags: a small flooded battery can’t, a big AGM can', () => {
