@@ -25,7 +25,7 @@ describe('one figure set against an answer or a claim', () => {
         'Gia: 10mm2 for that',
         "Eve: who's right?",
       ],
-      /^Gia's 10 mm² does it, and is more than it needs: 6 mm² is enough/,
+      /^Gia is right: it takes 10 mm²/,
     ],
     [
       ['Hal: 10 awg for a 40 amp load 3m', 'Ike: 6 awg at least', 'Hal: bot?'],
@@ -108,7 +108,7 @@ describe('what somebody has, told as a tip', () => {
     [
       'Eve: what cable for a 15A fridge 6m',
       'Fay: i used 2.5mm2, works a treat',
-      /^Fay's 2\.5 mm² is too small: it takes 10 mm²/,
+      /^Fay's 2\.5 mm² is too small: it takes 16 mm²/,
     ],
     ['Ann: what cable for a 2000w inverter, 1.5m', "Bob: mine's on 16mm2 and its fine", /it takes 70 mm²/],
   ])('that would do harm is warned of: %j', ([asked, tip, says]) => {

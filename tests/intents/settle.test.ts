@@ -178,7 +178,7 @@ const cases: Readonly<Record<string, Case>> = {
     claims: claims(['he', 4, 'mm²'], ['i', 10, 'mm²']),
     answer: [7.29, 10],
     closest: 'i',
-    says: /His 4 mm² would lose 6.8 %/,
+    says: /His 4 mm² is too thin: it would lose 7 % \(0\.84 V\)/,
   },
   'gauges are compared by their copper': {
     facts: { cable: { lengthM: 4, currentA: 20, dropLimitPercent: 3 } },

@@ -66,7 +66,9 @@ export function tipTold(
   const row = frame && tipped[frame.intent];
   const from = personKey(message.from);
   if (!row || kind !== 'group' || onto || frame.from === from || frame.asked) return undefined;
-  if (at.getTime() - frame.at > openMs || hazards.length > 0 || words > mostWords) return undefined;
+  // That a fuse is too large is what the tip is weighed for.
+  const isDanger = hazards.some(code => code !== 'bigger-fuse');
+  if (at.getTime() - frame.at > openMs || isDanger || words > mostWords) return undefined;
   if (text.includes('?') || isAskingPlainly(heard) || isBotCalled(heard, message)) return undefined;
   if (!recognised.words.some(word => owning.has(word))) return undefined;
   if (recognised.mentions.some(one => others.has(one.kind))) return undefined;
@@ -81,7 +83,7 @@ export function tipTold(
   const own = answer(frame);
   const size = dimension === 'gauge' ? areaOfGauge(figure.value) : figure.value;
   const isHarm = own !== undefined && row.isHarm(size, own);
-  const told = { facts: {}, removed: [], corrects: undefined, claims: [claim] } as const;
+  const told = { facts: {}, hazards: [], removed: [], corrects: undefined, claims: [claim] } as const;
   return isHarm
     ? { ...heard, ...plainly, ...told, intent: 'settle', isAppeal: true }
     : { ...heard, ...plainly, ...told, intent: 'none' };
