@@ -4,8 +4,6 @@ import { dcdcSizeFor, type Path, recommendPath } from '#engine/charging/path.ts'
 import { isolatorClosesV } from '#engine/charging/tables.ts';
 import type { Facts } from '#rig/rig.ts';
 
-export { chemistryRow } from '#engine/battery/tables.ts';
-
 export interface ChargePath extends Path {
   /** A usual DC-DC charger for the house battery, A, where its size is known. */
   readonly sizeA?: number;

@@ -1,20 +1,6 @@
-import { decimals, significant } from '#quantity/round.ts';
-import type { Facts } from '#rig/rig.ts';
+import { decimals } from '#quantity/round.ts';
 import type { Aside } from '../asides.ts';
-import { chemistryName } from '../words.ts';
-import { chemistryRow } from './compute.ts';
-
-/** What all chargers told give together, and what the battery told should take, A. */
-function together({ batteries = [], chargers = [] }: Facts) {
-  const battery = batteries.find(({ capacityAh, role }) => capacityAh !== undefined && role !== 'starter');
-  if (!battery?.capacityAh) return undefined;
-  const chemistry = battery.chemistry ?? 'agm';
-  return {
-    label: `${significant(battery.capacityAh)} Ah ${chemistryName(chemistry)}`,
-    takesA: chemistryRow(chemistry).chargeC * battery.capacityAh,
-    givenA: chargers.reduce((sum, { currentA = 0 }) => sum + currentA, 0),
-  };
-}
+import { chargersTogether, together } from '../chargers-together.ts';
 
 /** Ways in other than isolator or DC-DC, and what the engine's turns, cold and several chargers do. Common practice, amps by the engine's tables. */
 export const wayAsides: readonly Aside[] = [
@@ -31,24 +17,7 @@ export const wayAsides: readonly Aside[] = [
       'That is 0.3 of its Ah for AGM, 0.2 for gel, 0.13 for wet and 0.5 for lithium. Less only takes longer.',
     ],
   },
-  {
-    name: 'chargers-together',
-    hasAnyFigures: true,
-    spots: [
-      'at_once|same_time|in_the_same_time|all_together|together charge|chargers|both|all|solar|booster|dcdc -batteries',
-    ],
-    when: facts => (together(facts)?.givenA ?? 0) > 0,
-    says: facts => {
-      const { label = '', takesA = 0, givenA = 0 } = together(facts) ?? {};
-      return givenA > takesA
-        ? `Yes, but their ${decimals(givenA, 0)} A is over the ${decimals(takesA, 0)} A that ${label} should take.`
-        : `Yes, all at once: their ${decimals(givenA, 0)} A is within the ${decimals(takesA, 0)} A that ${label} takes.`;
-    },
-    lines: [
-      'Each keeps to its own volts and eases off near full. Seldom do all give their full amps at once.',
-    ],
-    cautions: ['fuse-at-battery'],
-  },
+  ...chargersTogether,
   {
     name: 'two-chargers',
     hasAnyFigures: true,

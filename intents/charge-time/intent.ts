@@ -1,6 +1,7 @@
 import type { Reply } from '#answer/reply.ts';
 import type { Facts, Stated } from '#rig/rig.ts';
 import { withAsides } from '../asides.ts';
+import { chargersTogether } from '../chargers-together.ts';
 import { defineIntent } from '../define-intent.ts';
 import { factsOf } from '../facts.ts';
 import type { Intent, RequestContext } from '../intent.ts';
@@ -130,4 +131,4 @@ const time: Intent = defineIntent({
 });
 
 /** How long to charge it; how long must I drive; and what people ask beside that. */
-export const chargeTime: Intent = withAsides(time, chargeTimeAsides);
+export const chargeTime: Intent = withAsides(time, [...chargersTogether, ...chargeTimeAsides]);

@@ -1,6 +1,7 @@
 import type { IntentName } from '#answer/answer.ts';
 import { unitOf } from '#quantity/quantity.ts';
 import type { Claim } from '#rig/rig.ts';
+import { ofPanelAmps } from '../panel-amps.ts';
 
 /** The units that people leave out when they guess at the answer of a question. */
 const units: Partial<Record<IntentName, readonly string[]>> = {
@@ -22,8 +23,12 @@ const units: Partial<Record<IntentName, readonly string[]>> = {
   trip: ['%'],
 };
 
-/** The units in which people tell the answer of a question. */
-export const unitsOf = (intent: IntentName): readonly string[] => units[intent] ?? [];
+/** Of a panel's amps no Ah are guessed. */
+const panelAmps: readonly string[] = ['A'];
+
+/** The units in which people tell the answer of a question, where it has a subject of that. */
+export const unitsOf = (intent: IntentName, subject?: string): readonly string[] =>
+  intent === 'solar-yield' && subject === ofPanelAmps ? panelAmps : (units[intent] ?? []);
 
 /**
  * The ways to take claims of which nobody said the unit, by the question they answer: "2", "4" after "how many days?".

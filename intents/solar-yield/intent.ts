@@ -8,7 +8,7 @@ import { answerSolarYield } from './answer.ts';
 import { solarYieldAsides } from './asides-table.ts';
 import { computeSolarYield, type SolarYieldFacts } from './compute.ts';
 import { daySeen } from './sums/day-seen.ts';
-import { answerSeen, bestOf, seenOf } from './sums/seen.ts';
+import { answerSeen, bestOf, panelAmpsIn, seenOf } from './sums/seen.ts';
 import { sunHoursOf } from './sums/sun-hours.ts';
 import { tiltOf } from './sums/tilt.ts';
 
@@ -34,6 +34,7 @@ const made = defineIntent<SolarYieldFacts>({
       ? []
       : ['solar.powerW', ...whereSunHangsOn(facts)]),
   ],
+  subjectIn: panelAmpsIn,
   guess: (told, setting) => tiltOf(factsOf(told), setting) ?? sunHoursOf(factsOf(told), setting),
   reply: (facts, setting) => {
     const seen = seenOf(facts, setting);

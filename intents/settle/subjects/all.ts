@@ -12,6 +12,7 @@ import { inverterSubject } from './inverter.ts';
 import { panelSizeSubject } from './panel-size.ts';
 import { powerSubject } from './power.ts';
 import { runTimeSubject } from './run-time.ts';
+import { solarAmpsSubject } from './solar-amps.ts';
 import { solarYieldSubject } from './solar-yield.ts';
 import { usableSubject } from './usable.ts';
 import { whoseSubject } from './whose.ts';
@@ -23,6 +24,7 @@ export const subjects: readonly Subject[] = [
   bankSubject,
   batterySizeSubject,
   solarYieldSubject,
+  solarAmpsSubject,
   dailyUseSubject,
   runTimeSubject,
   chargeTimeSubject,

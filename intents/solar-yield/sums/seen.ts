@@ -1,12 +1,13 @@
 import type { Reply } from '#answer/reply.ts';
-import { likelyOf } from '#engine/explore.ts';
-import { bestPowerOf, type SolarCase, solarAssumptions } from '#engine/solar/model.ts';
+import { rounded } from '#answer/say.ts';
+import type { SolarCase } from '#engine/solar/model.ts';
 import { plain } from '#quantity/round.ts';
 import { figure } from '../../figures.ts';
 import type { RequestContext } from '../../intent.ts';
+import { bestWOf, chargingV, fineShare, ofPanelAmps } from '../../panel-amps.ts';
 import { isSpotted } from '../../spotting.ts';
 import { blocksOf, panelsW, sunOf } from '../../sun.ts';
-import type { SolarYieldFacts } from '../compute.ts';
+import { computeSolarYield, type SolarYieldFacts } from '../compute.ts';
 
 /** What a controller or monitor shows of panels at a moment. */
 export interface PanelReading {
@@ -33,22 +34,52 @@ const asksReading = [
   'what|how_many|how_much controller|monitor|meter|display read|show|say full_sun|midday|noon|lunchtime|lunch -a_day -per_day -ah -day',
 ] as const;
 
+/** Words beside which amps are those of a day, of another sky or of other gear. */
+const notAmps =
+  '-a_day -per_day -daily -ah -amp_hours -day -days -today -hour -hours -week -back -need -needs -how_long -fuse -cable -wire -controller -winter -cloud* -overcast -shade* -rain -draw -pull -use -left';
+/** Words that ask what amps it makes, at no moment told. */
+const asksAmps = [
+  `how_many|what|how_much|wot amps|amp|current make|makes|making|produce|produces|put_out|puts_out|putting_out|give|gives|giving|pump|pumps|generate|generates|push|pushes|deliver|delivers|supply|get|come|comes ${notAmps}`,
+  `amps|amp|current from|out_of|off|of panel|panels|solar|blanket ${notAmps}`,
+] as const;
+
+const asksNoon = [...asksBest, ...asksReading];
+
+/** The subject of words that ask for amps, not for Ah a day. */
+export const panelAmpsIn = (words: readonly string[]): string | undefined =>
+  isSpotted(words, [...asksNoon, ...asksAmps]) ? ofPanelAmps : undefined;
+
+/** Whether it is amps that are asked for: of a place, a month or a sky those of noon alone tell less than a day's. */
+const isBestAsked = (
+  { place, latitudeDeg, month, sky, shade, loads, netCurrentA }: SolarYieldFacts,
+  words: readonly string[],
+): boolean =>
+  isSpotted(words, asksNoon) ||
+  (isSpotted(words, asksAmps) &&
+    (place ?? latitudeDeg ?? month ?? sky ?? shade ?? loads ?? netCurrentA) === undefined);
+
 /** What a panel gives about clear noon, where that is asked; undefined: it isn't. */
-export function bestOf(facts: SolarYieldFacts, { parsed, at }: RequestContext): Reply | undefined {
+export function bestOf(facts: SolarYieldFacts, setting: RequestContext): Reply | undefined {
+  const { parsed, at } = setting;
   const powerW = panelsW(facts);
-  if (powerW === undefined || !isSpotted(parsed.recognised.words, [...asksBest, ...asksReading]))
-    return undefined;
+  if (powerW === undefined || !isBestAsked(facts, parsed.recognised.words)) return undefined;
   const sun = sunOf(facts, at);
-  const bestW = bestPowerOf(powerW, sun, likelyOf(solarAssumptions(sun)));
+  const { figures, tooLowV } = computeSolarYield(facts, setting);
+  if (tooLowV !== undefined) return undefined;
+  const bestW = bestWOf(powerW, sun);
   const amps = bestW / (chargingV * blocksOf(facts));
   return {
     headline: `About ${plain(share.fine * amps)} to ${plain(amps)} A about clear noon${sun.controller ? ` on ${sun.controller === 'pwm' ? 'a PWM' : 'an MPPT'} controller` : ''}: ${plain(powerW)} W give some ${plain(bestW)} W at best.`,
     lines: [
       ...(sun.controller === undefined ? [onPwm(powerW, sun, blocksOf(facts))] : []),
+      `Over a day it comes to about ${rounded(figures.dailyYield.value)} Ah.`,
       'Less in winter, in haze, or with the panel flat or hot. A nearly full battery takes less, too.',
     ],
     verdict: null,
-    figures: { best: figure({ value: amps, low: amps * share.fine, high: amps }, 'A') },
+    figures: {
+      best: figure({ value: amps, low: amps * share.fine, high: amps }, 'A'),
+      dailyYield: figure(figures.dailyYield, 'Ah'),
+    },
     next: [`what does a ${plain(powerW)}W panel make a day?`],
   };
 }
@@ -59,14 +90,12 @@ const shows = [
 ] as const;
 
 /** Shares of full sun's best: from the first on all is well, under the second something is wrong. Common practice. */
-const share = { fine: 0.6, poor: 0.35 } as const;
-/** Volts that a 12 V battery has while the sun charges it. */
-const chargingV = 13.6;
+const share = { fine: fineShare, poor: 0.35 } as const;
 
 /** The same on the other kind of controller. */
 function onPwm(powerW: number, sun: SolarCase, blocks: number): string {
   const pwm = { ...sun, controller: 'pwm' } as const;
-  const amps = bestPowerOf(powerW, pwm, likelyOf(solarAssumptions(pwm))) / (chargingV * blocks);
+  const amps = bestWOf(powerW, pwm) / (chargingV * blocks);
   return `That’s on an MPPT controller; a PWM gives about ${plain(amps)} A at best.`;
 }
 
@@ -81,7 +110,7 @@ export function seenOf(
   const isHeld = subject === 'reading' && parsed.facts.netCurrentA !== undefined;
   if (powerW === undefined || !(isHeld || isSpotted(words, asksRight))) return undefined;
   const sun = sunOf(facts, at);
-  const bestW = bestPowerOf(powerW, sun, likelyOf(solarAssumptions(sun)));
+  const bestW = bestWOf(powerW, sun);
   if (facts.netCurrentA !== undefined && facts.netCurrentA > 0 && !recalled.has('netCurrentA'))
     return { value: facts.netCurrentA, unit: 'A', best: bestW / (chargingV * blocksOf(facts)), powerW };
   const shownA = !isSpotted(words, shows)

@@ -126,7 +126,7 @@ function guessOf(
   if (figure.kind === 'number') {
     const isQuoted = memory.claims.some(claim => !isSide(claim) && claim.value === figure.value);
     if (isQuoted || !(isGuess || (before && (isChanged || words <= mostWordsOfNumber)))) return [];
-    const units = last ? unitsOf(last.intent) : [];
+    const units = last ? unitsOf(last.intent, last.subject) : [];
     return [
       { who: from, value: figure.value, unit: before?.unit ?? (units.length === 1 ? (units[0] ?? '') : '') },
     ];
@@ -136,8 +136,8 @@ function guessOf(
   const isTimed = figure.dimension === 'time' && (isOfRig || isHowLong);
   const known = [
     ...(isTimed ? ['h'] : []),
-    ...(isGuess ? unitsOf(last.intent) : []),
-    ...(isChanged ? [before.unit, ...(last ? unitsOf(last.intent) : [])] : []),
+    ...(isGuess ? unitsOf(last.intent, last.subject) : []),
+    ...(isChanged ? [before.unit, ...(last ? unitsOf(last.intent, last.subject) : [])] : []),
   ];
   const unit = unitFor(figure.dimension, known, figure.spelled);
   if (unit === undefined) return [];

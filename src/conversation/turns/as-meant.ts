@@ -14,6 +14,7 @@ import { withoutDispute } from './dispute.ts';
 import { forSelf } from './for-self.ts';
 import { ofThem } from './of-them.ts';
 import { ofVolts } from './of-volts.ts';
+import { onAtOnce } from './on-at-once.ts';
 import { guessedAt, overHours } from './over-hours.ts';
 import { overnight } from './overnight.ts';
 import { putBack } from './put-back.ts';
@@ -36,6 +37,7 @@ const steps: readonly Step[] = [
   overHours,
   guessedAt,
   withTogether,
+  onAtOnce,
 ];
 
 /** A message as its own words and the talk make it likely to be meant, before any question is taken: whose, of what, how much. */

@@ -16,6 +16,8 @@ interface Put {
   readonly isInLong?: true;
   /** It is meant though reading is sure of one of those. */
   readonly isAlways?: true;
+  /** Only where some reading takes it for that. */
+  readonly isRead?: true;
 }
 
 const put: readonly Put[] = [
@@ -101,6 +103,24 @@ const put: readonly Put[] = [
       'how_many|what|how_much amps|amp|current noon|midday|mid_day|lunchtime|full_sun|good_sun|clear_day -fuse|cable|wire|ah',
     ],
   },
+  // "How many amps will 120 W make?": what makes amps of watts is a panel.
+  {
+    intent: 'solar-yield',
+    besides: new Set(['charge-time', 'convert', 'charge-path', 'fault', 'term']),
+    words: [
+      'how_many|what|wot amps|amp make|makes|making|produce|produces|put_out|puts_out|putting_out|generate -fuse|cable|wire|ah|v|volt|volts|alternator|charger|dcdc|generator|genny|inverter|battery|day|draw|pull|use',
+    ],
+    isAlways: true,
+    isRead: true,
+  },
+  // "280 Ah lithium, two 60 A DC-DCs at once?"
+  {
+    intent: 'charge-path',
+    besides: new Set(['charge-time', 'rig', 'fault', 'settle', 'fuse-size']),
+    words: [
+      'two|three|both dcdc|dcdcs|dc_dc|dc_dcs at_once|same_time|together -fuse|cable|wire|how_long|solar|batteries',
+    ],
+  },
   // "MPPT or PWM for a 200 W panel?"
   {
     intent: 'compare',
@@ -153,6 +173,7 @@ export function asPut(heard: Heard): Heard {
   if (readings.some(isMedical)) return heard;
   const own = readings.filter(({ intent }) => intent === row.intent);
   const other = readings.filter(({ intent }) => intent !== row.intent && !row.besides.has(intent));
+  if (row.isRead && own.length === 0) return heard;
   if (shareOf(other) > mostOther || (shareOf(own) < leastLikely && !row.isAlways)) return heard;
   const first = fullest(own) ?? readings[0];
   const facts = first ? factsIn(first.stated, heard) : heard.facts;

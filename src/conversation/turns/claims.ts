@@ -31,7 +31,7 @@ export const claimsOf = (heard: Heard, from: string, question: Frame | undefined
 /** A figure claimed without a unit takes that of the question, where its answer is told in one; not one that was told before. */
 function unitOfClaim({ value, unit }: Claim, { recognised }: Heard, question: Frame | undefined): string {
   const isSaid = !recognised.mentions.some(one => one.kind === 'number' && one.value === value);
-  const units = question ? unitsOf(question.intent) : [];
+  const units = question ? unitsOf(question.intent, question.subject) : [];
   if (isSaid || units.length === 0 || (unit !== '' && units.some(one => areAlike(one, unit)))) return unit;
   return units.length === 1 ? (units[0] ?? '') : '';
 }

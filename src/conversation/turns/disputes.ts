@@ -48,8 +48,8 @@ export const openQuestions = ({ claims }: Memory): ReadonlySet<number> =>
 const dimensionOf = (unit: string): string | undefined => unitOf(unit)?.dimension;
 
 /** Whether the answer of a question can be told in the unit of a claim. */
-const fits = ({ intent }: Frame, { unit }: Claim): boolean =>
-  unitsOf(intent).some(one => dimensionOf(one) === dimensionOf(unit));
+const fits = ({ intent, subject }: Frame, { unit }: Claim): boolean =>
+  unitsOf(intent, subject).some(one => dimensionOf(one) === dimensionOf(unit));
 
 /** The question that claims are of: the last one, or one before it whose answer is in their unit. */
 export function claimedOf(memory: Memory, claims: readonly Claim[]): Frame | undefined {

@@ -6,7 +6,7 @@ import type { Dimension } from '#quantity/units.ts';
 import type { Claim } from '#rig/rig.ts';
 import type { Heard } from '../hear.ts';
 import { personKey } from '../kept/recall.ts';
-import type { ClaimKept, Memory } from '../memory.ts';
+import type { ClaimKept, Frame, Memory } from '../memory.ts';
 import type { Message } from '../message.ts';
 import { plainly } from './appeal.ts';
 import { isAsking, isAskingPlainly } from './asking.ts';
@@ -50,8 +50,8 @@ const isOfGear = ({ kind }: Mention): boolean =>
   kind === 'thing' || (gearKinds.has(kind) && kind !== 'cable' && kind !== 'fuse');
 
 /** What the figure of a question can be told in. */
-function dimensionsOf(intent: IntentName): ReadonlySet<Dimension> {
-  const own = unitsOf(intent).flatMap(unit => unitOf(unit)?.dimension ?? []);
+function dimensionsOf({ intent, subject }: Frame): ReadonlySet<Dimension> {
+  const own = unitsOf(intent, subject).flatMap(unit => unitOf(unit)?.dimension ?? []);
   return new Set(own.includes('area') ? [...own, 'gauge'] : own);
 }
 
@@ -68,10 +68,7 @@ function openTo({ frames, claims }: Memory, from: string, at: number): ReadonlyS
   const isGuessed = frame !== undefined && guessedAt.has(frame.intent) && frame.asked === undefined;
   const isOpen = isGuessed && isOfLate(frame.at) && frame.from !== from;
   const ofClaim = before && unitOf(before.unit)?.dimension;
-  return new Set([
-    ...(isOpen ? dimensionsOf(frame.intent) : []),
-    ...(ofClaim === undefined ? [] : [ofClaim]),
-  ]);
+  return new Set([...(isOpen ? dimensionsOf(frame) : []), ...(ofClaim === undefined ? [] : [ofClaim])]);
 }
 
 /** The one figure of a line as its writer's claim; a number alone has the unit of the question. */
