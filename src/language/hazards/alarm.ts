@@ -8,7 +8,7 @@ import { hasEvidence } from './evidence.ts';
  * messages that no weights had seen, so that hardly any danger is missed.
  */
 export const alarm = {
-  least: 0.06,
+  least: 0.08,
   first: { emergency: 0.12, other: 0.055 },
   further: { emergency: 0.15, other: 0.055 },
   sure: 0.65,
