@@ -6,6 +6,7 @@ import { isSameName } from '#rig/merge.ts';
 import type { Stated, StatedBattery, StatedLoad } from '#rig/rig.ts';
 import { withCountTold } from './count-told.ts';
 import { isInputTold } from './input-told.ts';
+import { withNightlyTold } from './nightly-told.ts';
 import { withRoleTold } from './role-told.ts';
 import { withSeriesTold } from './series-told.ts';
 import { withSpotTold } from './spot-told.ts';
@@ -191,7 +192,8 @@ const stationTold = (batteries: readonly StatedBattery[], { words }: Recognised)
 /** The facts with what the words beside their things tell of how they are built, and with a latitude told in degrees. */
 export function withGearTold(stated: Stated, recognised: Recognised): Stated {
   const spotted = withSpotTold(withSeriesTold(withCountTold(stated, recognised), recognised), recognised);
-  const facts = withRoleTold(withWeekendTold(spotted, recognised), recognised);
+  const nightly = withNightlyTold(withWeekendTold(spotted, recognised), recognised);
+  const facts = withRoleTold(nightly, recognised);
   const { loads, inverter, batteries } = facts;
   if (!loads && !inverter && !batteries) return facts;
   return {
