@@ -1,6 +1,7 @@
 import type { Facts } from '#rig/rig.ts';
 import { withAsides } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
+import { heldHigh } from '../held-high-table.ts';
 import { computeLater } from '../level-later.ts';
 import type { Need } from '../needs.ts';
 import { whereFacts } from '../sun.ts';
@@ -83,7 +84,7 @@ const level = defineIntent({
 export const chargeLevel = withWorked(
   withAsides(
     level,
-    [...readOuts, ...gravityAsides, ...chargeVolts, ...levelAsides],
+    [...heldHigh, ...readOuts, ...gravityAsides, ...chargeVolts, ...levelAsides],
     // "What volts is full" is read as a level of 100 %: only volts make it a sum.
     ({ volts, chargeUsedAh, chargeLeftAh }) => (volts ?? chargeUsedAh ?? chargeLeftAh) !== undefined,
   ),

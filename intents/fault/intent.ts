@@ -1,5 +1,6 @@
 import { withAsides } from '../asides.ts';
 import { defineIntent } from '../define-intent.ts';
+import { heldHigh } from '../held-high-table.ts';
 import { overVolts } from '../over-volts.ts';
 import { spotted } from '../spotting.ts';
 import { withWorked } from '../worked-beside.ts';
@@ -62,6 +63,7 @@ const known = withWorked(
     [
       ...panelReadings,
       ...mishapAsides,
+      ...heldHigh,
       ...chargerStates,
       ...checkAsides,
       ...normalAsides,

@@ -23,8 +23,9 @@ const wiring = defineIntent<WiringFacts>({
     },
   ],
   numbersBeside: parsed => {
-    const { plate, fullPowerA } = platesIn(parsed);
-    return [plate.limitV, plate.ratedA, fullPowerA].filter(number => number !== undefined);
+    const { plate, fullPowerA, voltageCoefficient } = platesIn(parsed);
+    const percent = voltageCoefficient && -100 * voltageCoefficient;
+    return [plate.limitV, plate.ratedA, fullPowerA, percent].filter(number => number !== undefined);
   },
   reply: ({ systemVoltageV, ...rest }, { parsed }) => {
     const plates = platesIn(parsed);

@@ -7,6 +7,26 @@ export interface Plates {
   readonly plate: ControllerPlate;
   /** A panel's current at full power, A. */
   readonly fullPowerA?: number;
+  /** How much of its open-circuit volts a panel gains with each degree, 1/K: minus, as it is more in the cold. */
+  readonly voltageCoefficient?: number;
+}
+
+const ofCoefficient: ReadonlySet<string> = new Set(
+  'tempco coefficient coeff coef tc beta temperature temp per /'.split(' '),
+);
+/** Percents a degree that crystalline panels have on their label. Data sheets, from memory. */
+const coefficients = { least: 0.2, most: 0.5 } as const;
+
+/** "Tempco -0.27%/C", of the volts and no power's. */
+function coefficientIn({ mentions, tokens, words }: ParsedMessage['recognised']): number | undefined {
+  const told = mentions.find(
+    ({ dimension, unit, value, from, to }) =>
+      (dimension === 'percent' || unit === '%') &&
+      isWithin(value, coefficients) &&
+      tokens.slice(Math.max(0, from - 4), to + 2).some(({ text }) => ofCoefficient.has(text.toLowerCase())) &&
+      !words.slice(Math.max(0, from - 4), from).some(word => ['pmax', 'pmpp', 'power', 'isc'].includes(word)),
+  );
+  return told && -told.value / 100;
 }
 
 /** Words beside a number that make it the controller's, and those that make it the panel's current at full power. */
@@ -86,5 +106,5 @@ export function platesIn({
       if (isWithin(amps.value, ratings)) ratedA ??= amps.value;
     }
   });
-  return { plate: { limitV, ratedA }, fullPowerA };
+  return { plate: { limitV, ratedA }, fullPowerA, voltageCoefficient: coefficientIn(recognised) };
 }

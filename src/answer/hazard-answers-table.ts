@@ -230,6 +230,19 @@ export const hazardAnswers: readonly HazardAnswer[] = [
         },
       },
       {
+        of: [
+          ['hot', 'warm', 'unbearable'],
+          ['lug', 'join', 'tape', 'post'],
+        ],
+        not: ['alternator', 'ciggy', 'bms', 'fuse', 'mains'],
+        says: {
+          first: 'Switch it off: a joint that gets warm is a bad contact, and can melt or start a fire.',
+          instead:
+            'Once cool, remake it: a crimped lug or joiner, or solder that is held still, on bright metal, done up hard. Not twisted and taped. A fuse at the battery end.',
+          defers: 'Still warm, or the cable warm all along? Leave it off and have an auto electrician look.',
+        },
+      },
+      {
         of: [['hot', 'warm', 'melt', 'burnt-smell', 'unbearable']],
         not: ['alternator', 'ciggy', 'bms'],
         says: {

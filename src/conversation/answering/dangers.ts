@@ -9,7 +9,7 @@ import type { Stated } from '#rig/rig.ts';
 import type { Heard } from '../hear.ts';
 import { fill } from '../kept/recall.ts';
 import { isAsking } from '../turns/asking.ts';
-import { isHotPlug } from './hot-plug.ts';
+import { isHotJoint, isHotPlug } from './hot-plug.ts';
 import { outOf } from './ruled-out.ts';
 
 /** Questions whose answer is about putting charge in. */
@@ -98,6 +98,7 @@ export function dangersIn(
     asksCharge: charging.has(intent.name) || ofWords.includes('cold-charge'),
   };
   const found = new Set([...notRuledOut(heard, all, concepts), ...hazardsOf(all)]);
+  if (isHotJoint(meaning)) found.add('over-current');
   // A plug or lead that gets hot in use is unplugged; nobody has to run from it.
   if (found.has('battery-fire') && isHotPlug(meaning)) {
     found.delete('battery-fire');

@@ -8,6 +8,7 @@ import { withCountTold } from './count-told.ts';
 import { isInputTold } from './input-told.ts';
 import { withNightlyTold } from './nightly-told.ts';
 import { withRoleTold } from './role-told.ts';
+import { withSeriesTold } from './series-told.ts';
 import { withSpotTold } from './spot-told.ts';
 import { withWearTold } from './wear-told.ts';
 import { withWeekendTold } from './weekend-told.ts';
@@ -190,7 +191,7 @@ const stationTold = (batteries: readonly StatedBattery[], { words }: Recognised)
 
 /** The facts with what the words beside their things tell of how they are built, and with a latitude told in degrees. */
 export function withGearTold(stated: Stated, recognised: Recognised): Stated {
-  const spotted = withSpotTold(withCountTold(stated, recognised), recognised);
+  const spotted = withSpotTold(withSeriesTold(withCountTold(stated, recognised), recognised), recognised);
   const nightly = withNightlyTold(withWeekendTold(spotted, recognised), recognised);
   const facts = withRoleTold(nightly, recognised);
   const { loads, inverter, batteries } = facts;

@@ -38,6 +38,8 @@ export interface PanelCase {
   readonly where?: Where;
   /** A panel's current at full power off its label, A. */
   readonly fullPowerA?: number;
+  /** How much of its volts a panel gains with each degree off its data sheet, 1/K. */
+  readonly voltageCoefficient?: number | undefined;
 }
 
 /** What is taken for granted: the volts on labels nobody read out, the cold, and what stands behind the controller. */
@@ -51,7 +53,7 @@ export function wiringAssumptions(about: PanelCase): Assumption[] {
   return [
     ...(panels.every(panel => !isNamed(panel)) ? [] : [label]),
     ...(about.coldestC === undefined ? [coldestMorning(about.where ?? {})] : []),
-    voltageCoefficient,
+    ...(about.voltageCoefficient === undefined ? [voltageCoefficient] : []),
     fullPowerShare,
     {
       name: 'controllerEfficiency',
@@ -82,7 +84,7 @@ export const inTheCold = (about: PanelCase, V_s: number, values: Values, trace?:
     coldVoltage,
     {
       V_s,
-      beta: taken(values, 'voltageCoefficient'),
+      beta: about.voltageCoefficient ?? taken(values, 'voltageCoefficient'),
       T: about.coldestC ?? taken(values, 'coldestC'),
       T_0: labelC,
     },
