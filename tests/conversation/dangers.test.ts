@@ -223,7 +223,7 @@ describe('dangers that facts show', () => {
 });
 
 test('a cable that is only just enough is told what would do, not the general line alone', () => {
-  const { last } = talk(['kim: cable is only 1.2 metres is 16mm ok for a 1000w inverter']);
+  const { last } = talk(['kim: cable is only 1.2 metres, is 16mm ok for a 1000w inverter or too thin']);
   expect(last.verdict).toBe('no');
   expect(last.text).toMatch(/^No: 16 mm² loses/);
   expect(last.text).toMatch(/Get 25 mm² or thicker/);

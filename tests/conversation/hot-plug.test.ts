@@ -72,7 +72,7 @@ describe('what is said', () => {
   });
 
   test('no fuse: what was told is not asked for, and a cable that would do is named', () => {
-    const { text } = said('i’ve left the fuse out, 10mm2 to a 600W inverter 1.5 m away, thick enough?');
+    const { text } = said('no fuse in it, 10mm2 to a 600W inverter 1.5 m away, thick enough?');
     expect(text).toMatch(/^It needs a fuse at the battery end/);
     expect(text).toMatch(/10 mm² loses 2\.8 %/);
     expect(text).not.toMatch(/Tell me/);

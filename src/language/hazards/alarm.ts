@@ -8,9 +8,9 @@ import { hasEvidence } from './evidence.ts';
  * messages that no weights had seen, so that hardly any danger is missed.
  */
 export const alarm = {
-  least: 0.08,
-  first: { emergency: 0.12, other: 0.055 },
-  further: { emergency: 0.15, other: 0.055 },
+  least: 0.09,
+  first: { emergency: 0.12, other: 0.065 },
+  further: { emergency: 0.15, other: 0.065 },
   sure: 0.65,
 } as const;
 
