@@ -1,10 +1,10 @@
-import { applianceOf } from '#catalog/appliances.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { Aside } from './asides.ts';
+import { cools } from './facts.ts';
 
 /** Whether it is a thing that keeps cold that is asked after: what else is told by its hours. */
 const isCold = ({ loads = [] }: Facts): boolean =>
-  loads.length === 0 || loads.some(({ name }) => applianceOf(name)?.setPointC !== undefined);
+  loads.length === 0 || loads.some(({ name }) => cools(name));
 
 /**
  * A fridge that runs for a part of the day alone. Switched off it takes nothing, warms, and has that to make good: a

@@ -1,10 +1,10 @@
-import { applianceOf } from '#catalog/appliances.ts';
 import type { ParsedMessage } from '#language/reading.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { Aside } from './asides.ts';
+import { cools } from './facts.ts';
 
 const isCold = ({ loads = [] }: Facts): boolean =>
-  loads.length === 0 || loads.some(({ name }) => applianceOf(name)?.setPointC !== undefined);
+  loads.length === 0 || loads.some(({ name }) => cools(name));
 
 /** With the air's heat told it is worked out. */
 const isMild = (facts: Facts): boolean => isCold(facts) && facts.ambientC === undefined;

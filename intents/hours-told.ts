@@ -1,10 +1,9 @@
-import { applianceOf } from '#catalog/appliances.ts';
 import { hasHours, isWhole } from '#engine/loads/reading.ts';
 import type { Facts, Load, Stated } from '#rig/rig.ts';
-import { factsOf } from './facts.ts';
+import { cools, factsOf } from './facts.ts';
 
 /** Whether a thing runs through the day by itself. */
-export const isCooler = ({ name }: Load): boolean => applianceOf(name)?.setPointC !== undefined;
+export const isCooler = ({ name }: Load): boolean => cools(name);
 
 const isFree = (load: Load): boolean => !isCooler(load) && !hasHours(load) && !isWhole(load);
 

@@ -1,5 +1,4 @@
 import { present } from '#basics/present.ts';
-import { applianceOf } from '#catalog/appliances.ts';
 import { bankOf, nominalVoltage } from '#engine/battery/bank.ts';
 import { limitsOf } from '#engine/battery/limits.ts';
 import { nextUsualSize, requiredCapacityAh } from '#engine/battery/required.ts';
@@ -16,6 +15,7 @@ import { hasHours, isWhole } from '#engine/loads/reading.ts';
 import type { Chemistry, Facts, Load } from '#rig/rig.ts';
 import { run } from '#rule/rule.ts';
 import { batteryAir } from '../battery-air.ts';
+import { cools } from '../facts.ts';
 import type { RequestContext } from '../intent.ts';
 import { useOf } from '../use.ts';
 
@@ -103,9 +103,6 @@ function sizeIn(
   return { explored, longLifeAh, chemistry, voltageV, next, needAh, peakA: day.peakA, limitA: dischargeA };
 }
 
-/** Whether a thing keeps cold day and night. */
-const cools = (load: Load): boolean => applianceOf(load.name)?.setPointC !== undefined;
-
 /**
  * The loads of one night ("a fan and a router, 10 h overnight"): those without hours share the night's.
  * Undefined where the talk isn't of a night alone, or something runs beyond it.
@@ -114,7 +111,7 @@ function nightly(facts: Facts, setting: RequestContext): readonly Load[] | undef
   const { durationH, loads = [] } = facts;
   const hours = Math.max(0, ...loads.map(load => load.hoursPerDay ?? 0));
   const isNight = durationH === undefined && setting.parsed.cues.has('night') && hours > 0 && hours <= nightH;
-  if (!isNight || loads.some(load => cools(load) || isWhole(load))) return undefined;
+  if (!isNight || loads.some(load => cools(load.name) || isWhole(load))) return undefined;
   return loads.map(load => (hasHours(load) ? load : { ...load, hoursPerDay: hours }));
 }
 

@@ -4,10 +4,10 @@ import type { Reply } from '#answer/reply.ts';
 import { exactly, lasting, span } from '#answer/say.ts';
 import { english, type Speech } from '#answer/speech.ts';
 import { present } from '#basics/present.ts';
-import { applianceOf } from '#catalog/appliances.ts';
 import type { Facts } from '#rig/rig.ts';
 import { loadCautions } from '../cautions.ts';
 import { clockHour } from '../clock.ts';
+import { cools } from '../facts.ts';
 import { figure, reasons } from '../figures.ts';
 import type { RequestContext } from '../intent.ts';
 import type { Later } from '../level-later.ts';
@@ -47,7 +47,7 @@ const night = { mostH: 14, fromH: 18, toH: 6 } as const;
 function isCoolNight(facts: Facts, { durationH, isNet }: Later, setting: RequestContext): boolean {
   const fromH = clockHour(facts, setting);
   const isNight = durationH <= night.mostH && (fromH >= night.fromH || fromH < night.toH);
-  return isNight && !isNet && !!facts.loads?.some(({ name }) => applianceOf(name)?.setPointC !== undefined);
+  return isNight && !isNet && !!facts.loads?.some(({ name }) => cools(name));
 }
 
 /** A level is told no closer than this, points either way. Common practice. */

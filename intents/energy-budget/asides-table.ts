@@ -1,13 +1,13 @@
-import { applianceOf } from '#catalog/appliances.ts';
 import type { Facts } from '#rig/rig.ts';
 import type { Aside } from '../asides.ts';
 import { boiling } from '../boiling.ts';
 import { coldByNight } from '../cold-by-night.ts';
 import { coldThrift } from '../cold-thrift.ts';
+import { cools } from '../facts.ts';
 import { humidified } from '../humidifier.ts';
 
 const hasCooler = ({ loads = [] }: Facts): boolean =>
-  loads.length === 0 || loads.some(({ name }) => applianceOf(name)?.setPointC !== undefined);
+  loads.length === 0 || loads.some(({ name }) => cools(name));
 
 /** What is asked of a day's use beside the sum. Common practice. */
 export const useAsides: readonly Aside[] = [

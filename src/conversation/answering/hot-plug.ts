@@ -8,6 +8,9 @@ const heat = set('hot warm melt unbearable');
 /** What current goes through, and what stores, makes or charges it. */
 const conductor = set('plug ciggy socket insulation wire-word cord small-plug lug join tape post');
 const source = set('battery lithium lead-acid wet-lead inverter cell-word battery-box case bms alternator');
+const posts = set('post');
+const batteryAlone = set('battery');
+const joints = set('lug tape post');
 /** With any of these it burns already, or is about to: nothing is taken back. */
 const burning = set(
   'smoke flames burnt-smell smell swollen fat hiss exploded damaged cut-open broken-cell bypass short-circuit reuse fuse holder foil',
@@ -25,15 +28,15 @@ const nearest = (places: readonly number[], at: number): number =>
 
 /** A terminal is no fuse holder, though it may be part of one. */
 const isTerminal = (meaning: Meaning, { concept, sentence, at }: Meaning[number]): boolean =>
-  concept === 'holder' && placesOf(meaning, set('post'), sentence).includes(at);
+  concept === 'holder' && placesOf(meaning, posts, sentence).includes(at);
 
 /** "The battery and its terminals": where a terminal is hot and no "battery terminal", the battery may be too. */
 function isOfBatteryToo(meaning: Meaning, sentence: number): boolean {
-  const posts = placesOf(meaning, set('post'), sentence);
-  const batteries = placesOf(meaning, set('battery'), sentence);
+  const terminals = placesOf(meaning, posts, sentence);
+  const batteries = placesOf(meaning, batteryAlone, sentence);
   const isNamed = (place: number): boolean =>
-    posts.some(post => place === post - 1 || (place > post && place - post <= behind));
-  return posts.length > 0 && (batteries.length > 1 || !batteries.every(isNamed));
+    terminals.some(post => place === post - 1 || (place > post && place - post <= behind));
+  return terminals.length > 0 && (batteries.length > 1 || !batteries.every(isNamed));
 }
 
 /** So many words behind a lug or terminal it is still that which is told to be warm. */
@@ -50,7 +53,7 @@ export function isHotJoint(meaning: Meaning): boolean {
     meaning.some(
       ({ concept, sentence, at }) =>
         (concept === 'hot' || concept === 'warm') &&
-        placesOf(meaning, set('lug tape post'), sentence).some(own => own < at && at - own <= near),
+        placesOf(meaning, joints, sentence).some(own => own < at && at - own <= near),
     )
   );
 }

@@ -3,7 +3,7 @@ import type { Heard } from '../hear.ts';
 import { ownFrame } from '../kept/recall.ts';
 import type { Memory } from '../memory.ts';
 import type { Message } from '../message.ts';
-import { leastSure } from '../unsure/sureness.ts';
+import { asTurn } from './as-turn.ts';
 import { isOfChargeVolts, tellsKind } from './charge-volts.ts';
 import { opensTurn } from './lean.ts';
 
@@ -23,12 +23,5 @@ export function ofVolts(memory: Memory, { from, onto }: Message, heard: Heard): 
   if (!frame || !isOfChargeVolts(frame) || !tellsKind(facts) || words > mostWords) return heard;
   const isElse = recognised.words.some(word => ofElse.has(word)) && !opensTurn(heard);
   if (corrects || removed.length > 0 || isElse || cues.has('save')) return heard;
-  return {
-    ...heard,
-    intent: 'charge-level',
-    cues: new Set<Cue>([...cues, 'ask-can-it']),
-    claims: [],
-    options: [],
-    certainty: Math.max(heard.certainty, leastSure),
-  };
+  return asTurn(heard, { intent: 'charge-level', cues: new Set<Cue>([...cues, 'ask-can-it']) });
 }

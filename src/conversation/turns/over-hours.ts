@@ -6,6 +6,7 @@ import { ownFrame } from '../kept/recall.ts';
 import type { Frame, Memory } from '../memory.ts';
 import type { Message } from '../message.ts';
 import { leastSure } from '../unsure/sureness.ts';
+import { asTurn } from './as-turn.ts';
 
 // "And over 5 hours?" after 8 A in watts, "so 40 Ah, yeah?" after that.
 
@@ -47,14 +48,7 @@ export function overHours(memory: Memory, message: Message, heard: Heard): Heard
     return { ...heard, intent: frame.intent, conversion: undefined, options: [], certainty: leastSure };
   const flow = frame && flowIn(frame);
   if (!flow) return heard;
-  return {
-    ...heard,
-    intent: 'convert',
-    conversion: { ...flow, hours: durationH, to: 'Ah' },
-    claims: [],
-    options: [],
-    certainty: Math.max(heard.certainty, leastSure),
-  };
+  return asTurn(heard, { intent: 'convert', conversion: { ...flow, hours: durationH, to: 'Ah' } });
 }
 
 /** Questions whose answer is so many amp hours. */
@@ -91,12 +85,9 @@ export function guessedAt(memory: Memory, message: Message, heard: Heard): Heard
   const beside = recognised.words.filter((_, at) => at < figure.from || at >= figure.to);
   const isBare = beside.every(word => !isSpoken(word) || aroundGuess.has(word));
   if (!isBare || !beside.some(word => asksRight.has(word)) || figure.unit === undefined) return heard;
-  return {
-    ...heard,
+  return asTurn(heard, {
     intent: 'settle',
     facts: {},
     claims: [{ who: 'i', value: figure.told, unit: figure.unit }],
-    options: [],
-    certainty: Math.max(heard.certainty, leastSure),
-  };
+  });
 }

@@ -4,7 +4,7 @@ import type { Heard } from '../hear.ts';
 import { personKey } from '../kept/recall.ts';
 import type { Frame, Memory } from '../memory.ts';
 import type { Message } from '../message.ts';
-import { leastSure } from '../unsure/sureness.ts';
+import { asTurn } from './as-turn.ts';
 
 // "12.4 this morning", "12.8 last night", "only had the fridge on", "is it dying?": of what went between the two.
 
@@ -57,12 +57,5 @@ export function overnight(memory: Memory, message: Message, heard: Heard): Heard
   const isOfIt =
     loads.length > 0 ? isSpotted(recognised.words, littleRan) : isSpotted(recognised.words, asksAfter);
   if (!isOfIt) return heard;
-  return {
-    ...heard,
-    intent: 'charge-level',
-    subject,
-    claims: [],
-    options: [],
-    certainty: Math.max(heard.certainty, leastSure),
-  };
+  return asTurn(heard, { intent: 'charge-level', subject });
 }

@@ -3,7 +3,7 @@ import type { Heard } from '../hear.ts';
 import { ownFrame } from '../kept/recall.ts';
 import type { Frame, Memory } from '../memory.ts';
 import type { Message } from '../message.ts';
-import { leastSure } from '../unsure/sureness.ts';
+import { asTurn } from './as-turn.ts';
 
 // "I'm only seeing 3" after what panels give: amps that were read, held against that.
 
@@ -29,13 +29,5 @@ export function seenLess(memory: Memory, { from, onto }: Message, heard: Heard):
   const watts = wattsOf(frame);
   if (!figure || more || !isAmps || figure.value <= 0 || watts === 0) return heard;
   if (figure.value > watts / leastWPerA || !isSpotted(recognised.words, shows)) return heard;
-  return {
-    ...heard,
-    intent: 'solar-yield',
-    facts: { netCurrentA: figure.value },
-    subject: 'reading',
-    claims: [],
-    options: [],
-    certainty: Math.max(heard.certainty, leastSure),
-  };
+  return asTurn(heard, { intent: 'solar-yield', facts: { netCurrentA: figure.value }, subject: 'reading' });
 }

@@ -6,6 +6,7 @@ import type { Frame, Memory } from '../memory.ts';
 import type { Message } from '../message.ts';
 import { leastSure } from '../unsure/sureness.ts';
 import { factsIn, readingsOf } from '../unsure/two-readings.ts';
+import { asTurn } from './as-turn.ts';
 import { opensAsking } from './asking.ts';
 import { isPair } from './lean.ts';
 
@@ -88,12 +89,5 @@ export function toldCloser(memory: Memory, message: Message, heard: Heard): Hear
   );
   const facts = reading && closerOf(own, factsIn(reading.stated, heard));
   if (!facts) return heard;
-  return {
-    ...heard,
-    intent: own.intent,
-    facts,
-    claims: [],
-    options: [],
-    certainty: Math.max(heard.certainty, leastSure),
-  };
+  return asTurn(heard, { intent: own.intent, facts });
 }

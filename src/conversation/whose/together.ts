@@ -7,6 +7,7 @@ import type { Heard } from '../hear.ts';
 import { ownKey, personKey } from '../kept/recall.ts';
 import type { Memory } from '../memory.ts';
 import type { Message } from '../message.ts';
+import { asTurn } from '../turns/as-turn.ts';
 import { leastSure } from '../unsure/sureness.ts';
 import type { Joined } from './joined.ts';
 import { lentInFrame } from './origins.ts';
@@ -176,13 +177,5 @@ export function withTogether(memory: Memory, message: Message, heard: Heard): He
   if (!together) return heard;
   const hasBattery = gearIn(heard.facts).batteries !== undefined;
   const intent = isOpen ? (hasBattery ? 'run-time' : 'energy-budget') : heard.intent;
-  return {
-    ...heard,
-    together,
-    intent,
-    facts: toldBeside(heard),
-    claims: [],
-    options: [],
-    certainty: Math.max(heard.certainty, leastSure),
-  };
+  return asTurn(heard, { together, intent, facts: toldBeside(heard) });
 }
